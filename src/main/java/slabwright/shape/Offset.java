@@ -1,0 +1,32 @@
+package slabwright.shape;
+
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.PrecisionReducer;
+
+/** Round offsets whose arcs stay within a tolerance. */
+final class Offset {
+  private Offset() {}
+
+  static Geometry of(Geometry g, double mm, double tolerance) {
+    if (mm == 0 || g.isEmpty()) {
+      return g;
+    }
+    BufferParameters p = new BufferParameters(quadrantSegments(Math.abs(mm), tolerance));
+    p.setSimplifyFactor(Math.min(0.01, tolerance / (4 * Math.abs(mm))));
+    Geometry raw = BufferOp.bufferOp(g, mm, p);
+    return Overlay.polygonal(PrecisionReducer.reducePrecision(raw, Jts.GRID));
+  }
+
+  /**
+   * Fewest segments a quadrant whose sag {@code r (1 - cos(pi / 4q))} stays within the tolerance.
+   */
+  static int quadrantSegments(double radius, double tolerance) {
+    if (tolerance >= radius) {
+      return 1;
+    }
+    double step = Math.acos(1 - tolerance / radius);
+    return Math.max(2, (int) Math.ceil(Math.PI / (4 * step)));
+  }
+}

@@ -1,0 +1,202 @@
+package slabwright.shape;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.DistanceOp;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+
+/**
+ * A closed area of the plane, in millimetres on the grid: any number of parts, each with any number
+ * of holes. Immutable; set operations return new regions. Equal when they cover the same points.
+ */
+public final class Region {
+  private static final Region EMPTY = new Region(Jts.FACTORY.createPolygon());
+
+  private final Geometry geometry;
+
+  private Region(Geometry geometry) {
+    this.geometry = geometry;
+  }
+
+  /** Wraps a valid polygonal geometry that already lies on the grid. */
+  static Region wrap(Geometry polygonal) {
+    return polygonal.isEmpty() ? EMPTY : new Region(polygonal);
+  }
+
+  Geometry geometry() {
+    return geometry;
+  }
+
+  public static Region empty() {
+    return EMPTY;
+  }
+
+  /** What one ring encloses, self-crossing and wrongly directed rings included. */
+  public static Region of(Ring ring) {
+    return of(List.of(ring), FillRule.NONZERO);
+  }
+
+  /** What the rings together enclose by the rule: the winding numbers of all rings add. */
+  public static Region of(Collection<Ring> rings, FillRule rule) {
+    return wrap(RingFill.fill(rings, rule));
+  }
+
+  public static Region rectangle(Bounds b) {
+    return b.isEmpty() ? EMPTY : of(Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY()));
+  }
+
+  /** The union of many regions at once; much cheaper than one after the other. */
+  public static Region union(Collection<Region> regions) {
+    return wrap(Overlay.unionAll(regions.stream().map(Region::geometry).toList()));
+  }
+
+  public Region union(Region o) {
+    return wrap(Overlay.run(geometry, o.geometry, OverlayNG.UNION));
+  }
+
+  public Region intersect(Region o) {
+    return wrap(Overlay.run(geometry, o.geometry, OverlayNG.INTERSECTION));
+  }
+
+  public Region minus(Region o) {
+    return wrap(Overlay.run(geometry, o.geometry, OverlayNG.DIFFERENCE));
+  }
+
+  /**
+   * All points within {@code mm} of this region (of its inside, for a negative distance: what is at
+   * least that far from the outside). Corners are rounded; the arcs stay within {@code tolerance}.
+   */
+  public Region offset(double mm, double tolerance) {
+    return wrap(Offset.of(geometry, mm, tolerance));
+  }
+
+  /** What a disc of the radius can cover without leaving this region (morphological opening). */
+  public Region opened(double radius, double tolerance) {
+    return offset(-radius, tolerance).offset(radius, tolerance);
+  }
+
+  /** Area in mm². */
+  public double area() {
+    return geometry.getArea();
+  }
+
+  /** Length of the whole boundary, holes included, in mm. */
+  public double boundaryLength() {
+    return geometry.getLength();
+  }
+
+  public boolean isEmpty() {
+    return geometry.isEmpty();
+  }
+
+  public Bounds bounds() {
+    Envelope e = geometry.getEnvelopeInternal();
+    return e.isNull()
+        ? Bounds.EMPTY
+        : new Bounds(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
+  }
+
+  /** The connected parts, each with its holes. */
+  public List<Region> parts() {
+    List<Region> parts = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      if (!geometry.getGeometryN(i).isEmpty()) {
+        parts.add(new Region(geometry.getGeometryN(i)));
+      }
+    }
+    return parts;
+  }
+
+  /** The outer ring of every part, counter-clockwise (y up). */
+  public List<Ring> shells() {
+    List<Ring> rings = new ArrayList<>();
+    for (Polygon p : polygons()) {
+      rings.add(Jts.ring(p.getExteriorRing(), true));
+    }
+    return rings;
+  }
+
+  /** Every hole, clockwise (y up). */
+  public List<Ring> holes() {
+    List<Ring> rings = new ArrayList<>();
+    for (Polygon p : polygons()) {
+      for (int i = 0; i < p.getNumInteriorRing(); i++) {
+        rings.add(Jts.ring(p.getInteriorRingN(i), false));
+      }
+    }
+    return rings;
+  }
+
+  /** All shells and holes; as one path they fill right under either rule. */
+  public List<Ring> rings() {
+    List<Ring> all = new ArrayList<>(shells());
+    all.addAll(holes());
+    return all;
+  }
+
+  /** Whether the point is inside or on the boundary. */
+  public boolean contains(Vec p) {
+    return new IndexedPointInAreaLocator(geometry).locate(new Coordinate(p.x(), p.y()))
+        != Location.EXTERIOR;
+  }
+
+  public boolean meets(Region o) {
+    return geometry.intersects(o.geometry);
+  }
+
+  /** Distance in mm from the point to this region; 0 inside. */
+  public double distanceTo(Vec p) {
+    return geometry.distance(Jts.point(p));
+  }
+
+  /** The point of the boundary nearest to {@code p}. */
+  public Vec nearestOnBoundary(Vec p) {
+    return Jts.vec(DistanceOp.nearestPoints(geometry.getBoundary(), Jts.point(p))[0]);
+  }
+
+  /** The middle of the largest circle inside, a good place for a label; (0, 0) when empty. */
+  public Vec labelPoint() {
+    if (isEmpty()) {
+      return Vec.ZERO;
+    }
+    double tolerance = Math.max(1, Math.max(bounds().width(), bounds().height()) / 200);
+    return Jts.vec(new MaximumInscribedCircle(geometry, tolerance).getCenter().getCoordinate());
+  }
+
+  public Region map(Affine map) {
+    return of(rings().stream().map(r -> r.map(map)).toList(), FillRule.EVEN_ODD);
+  }
+
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof Region r && geometry.equalsTopo(r.geometry);
+  }
+
+  @Override
+  public int hashCode() {
+    return geometry.getEnvelopeInternal().hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return geometry.toText();
+  }
+
+  private List<Polygon> polygons() {
+    List<Polygon> list = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      if (geometry.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        list.add(p);
+      }
+    }
+    return list;
+  }
+}
