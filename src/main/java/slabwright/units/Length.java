@@ -1,0 +1,41 @@
+package slabwright.units;
+
+/**
+ * A length in millimetres together with what the person typed, kept to the letter ({@code ""} where
+ * nobody typed it, for example after a drag).
+ */
+public record Length(double mm, String typed) implements Comparable<Length> {
+  public static final Length ZERO = new Length(0, "");
+
+  public static Length mm(double mm) {
+    return new Length(mm, "");
+  }
+
+  public static Length inches(double inches) {
+    return new Length(inches * 25.4, "");
+  }
+
+  public static Length feet(double feet) {
+    return new Length(feet * 304.8, "");
+  }
+
+  /** Reads what people write; see {@link LengthReader}. A number without a unit is refused. */
+  public static Parsed<Length> parse(String text) {
+    return LengthReader.read(text);
+  }
+
+  public boolean wasTyped() {
+    return !typed.isEmpty();
+  }
+
+  @Override
+  public int compareTo(Length o) {
+    return Double.compare(mm, o.mm);
+  }
+
+  /** The text typed, or the millimetres; for messages, not for sheets. */
+  @Override
+  public String toString() {
+    return wasTyped() ? typed : LengthFormat.plain(mm) + " mm";
+  }
+}

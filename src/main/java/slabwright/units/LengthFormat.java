@@ -1,0 +1,65 @@
+package slabwright.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/** Lengths for people: feet, inches and sixteenths, or metres and millimetres. */
+public final class LengthFormat {
+  private static final double SIXTEENTH_MM = 25.4 / 16;
+
+  private LengthFormat() {}
+
+  /** To the nearest 1/16 in (24′ 6 1/2″) or the nearest 1 mm (7.470 m; below one metre 470 mm). */
+  public static String show(double mm, UnitSystem system) {
+    return switch (system) {
+      case FEET_INCHES -> feetInches(mm);
+      case METRIC -> metric(mm);
+    };
+  }
+
+  public static String show(Length length, UnitSystem system) {
+    return show(length.mm(), system);
+  }
+
+  /** A number of millimetres without exponent or needless zeros, to 0.001 mm. */
+  public static String plain(double mm) {
+    BigDecimal d = BigDecimal.valueOf(mm).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+    return d.signum() == 0 ? "0" : d.toPlainString();
+  }
+
+  private static String metric(double mm) {
+    long whole = Math.round(mm);
+    return Math.abs(whole) < 1000
+        ? whole + " mm"
+        : String.format(
+            Locale.ROOT,
+            "%s%d.%03d m",
+            whole < 0 ? "-" : "",
+            Math.abs(whole) / 1000,
+            Math.abs(whole) % 1000);
+  }
+
+  private static String feetInches(double mm) {
+    long sixteenths = Math.round(Math.abs(mm) / SIXTEENTH_MM);
+    long feet = sixteenths / 192;
+    long inches = sixteenths % 192 / 16;
+    String fraction = fraction(sixteenths % 16);
+    StringBuilder out = new StringBuilder(mm < 0 && sixteenths > 0 ? "-" : "");
+    if (feet > 0) {
+      out.append(feet).append("′ ");
+    }
+    if (inches > 0 || fraction.isEmpty()) {
+      out.append(inches).append(fraction.isEmpty() ? "" : " ");
+    }
+    return out.append(fraction).append('″').toString();
+  }
+
+  private static String fraction(long sixteenths) {
+    if (sixteenths == 0) {
+      return "";
+    }
+    long shift = Long.numberOfTrailingZeros(sixteenths);
+    return (sixteenths >> shift) + "/" + (16 >> shift);
+  }
+}

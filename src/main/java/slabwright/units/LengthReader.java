@@ -1,0 +1,164 @@
+package slabwright.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads lengths as people write them on site: {@code 24' 6 1/2"}, {@code 24-6 1/2} (feet and
+ * inches), {@code 24 ft 6.5 in}, {@code 7.47 m}, {@code 7,47 m}, {@code 7470 mm} and sums such as
+ * {@code 12' + 3' 4"} or {@code 3 m - 20 mm}. The arithmetic is decimal and exact; thirds are kept
+ * to 34 digits.
+ *
+ * <p>Refused, with a sentence: a number without a unit, a comma that may be a decimal or a
+ * thousands mark ({@code 7,470}), anything left over.
+ */
+final class LengthReader {
+  private static final String NUMBER = "\\d+(?:[.,]\\d+)?|[.,]\\d+";
+  private static final String WHOLE_AND_FRACTION =
+      "(?:(" + NUMBER + ")(?!\\d*/)(?:\\s+|-)?)?(?:(\\d+)/(\\d+))?";
+  private static final Pattern PIECE =
+      Pattern.compile("\\s*" + WHOLE_AND_FRACTION + "\\s*([a-zA-Z]+\\.?|'|\")?");
+  private static final Pattern FEET_DASH_INCHES =
+      Pattern.compile(
+          "\\s*(\\d+)\\s?'?-\\s?(\\d+(?:\\.\\d+)?(?:\\s+\\d+/\\d+)?|\\d+/\\d+)\\s*(?:\"|in)?\\s*");
+  private static final Pattern TERM = Pattern.compile("^\\s*-|\\s[+-]\\s|\\+");
+  private static final Pattern UNCERTAIN_COMMA = Pattern.compile("\\d,\\d{3}(?!\\d)");
+
+  private LengthReader() {}
+
+  static Parsed<Length> read(String text) {
+    String plain = plain(text);
+    if (plain.isBlank()) {
+      return Parsed.bad("No length was given: write for example 24' 6 1/2\" or 7.47 m.");
+    }
+    if (UNCERTAIN_COMMA.matcher(plain).find()) {
+      return Parsed.bad(
+          "\"" + text + "\" can be read two ways: write 7470 mm or 7.470 m, without a comma.");
+    }
+    BigDecimal sum = BigDecimal.ZERO;
+    for (Term term : terms(plain)) {
+      Optional<BigDecimal> mm = term(term.text());
+      if (mm.isEmpty()) {
+        return Parsed.bad(refusal(text, term.text()));
+      }
+      sum = term.minus() ? sum.subtract(mm.get()) : sum.add(mm.get());
+    }
+    return Parsed.ok(new Length(sum.doubleValue(), text.strip()));
+  }
+
+  private record Term(boolean minus, String text) {}
+
+  private static List<Term> terms(String plain) {
+    List<Term> terms = new ArrayList<>();
+    Matcher m = TERM.matcher(plain);
+    int from = 0;
+    boolean minus = false;
+    while (m.find()) {
+      if (m.start() > 0) {
+        terms.add(new Term(minus, plain.substring(from, m.start())));
+      }
+      minus = m.group().contains("-");
+      from = m.end();
+    }
+    terms.add(new Term(minus, plain.substring(from)));
+    return terms;
+  }
+
+  private static Optional<BigDecimal> term(String text) {
+    Matcher dash = FEET_DASH_INCHES.matcher(text);
+    if (dash.matches()) {
+      return term(dash.group(1) + "' " + dash.group(2) + "\"");
+    }
+    BigDecimal sum = BigDecimal.ZERO;
+    Matcher m = PIECE.matcher(text);
+    int at = 0;
+    LengthUnit last = null;
+    while (at < text.stripTrailing().length()) {
+      if (!m.find(at) || m.start() != at || m.end() == at) {
+        return Optional.empty();
+      }
+      Optional<LengthUnit> unit = unit(m.group(4), last);
+      Optional<BigDecimal> value = value(m.group(1), m.group(2), m.group(3));
+      if (unit.isEmpty()
+          || value.isEmpty()
+          || (last != null
+              && unit.get().compareTo(last) >= 0
+              && unit.get().mm().compareTo(last.mm()) >= 0)) {
+        return Optional.empty();
+      }
+      sum = sum.add(value.get().multiply(unit.get().mm()));
+      last = unit.get();
+      at = m.end();
+    }
+    return last == null ? Optional.empty() : Optional.of(sum);
+  }
+
+  /** After feet a number without a unit is inches, as in {@code 24' 6}. */
+  private static Optional<LengthUnit> unit(String word, LengthUnit last) {
+    if (word == null) {
+      return last == LengthUnit.FOOT ? Optional.of(LengthUnit.INCH) : Optional.empty();
+    }
+    return LengthUnit.named(word);
+  }
+
+  private static Optional<BigDecimal> value(String whole, String top, String bottom) {
+    if (whole == null && top == null) {
+      return Optional.empty();
+    }
+    BigDecimal v = whole == null ? BigDecimal.ZERO : new BigDecimal(whole.replace(',', '.'));
+    if (top == null) {
+      return Optional.of(v);
+    }
+    BigDecimal below = new BigDecimal(bottom);
+    return below.signum() == 0
+        ? Optional.empty()
+        : Optional.of(v.add(new BigDecimal(top).divide(below, MathContext.DECIMAL128)));
+  }
+
+  private static String refusal(String text, String part) {
+    if (part.strip().matches(NUMBER)) {
+      String n = part.strip();
+      return "\""
+          + text
+          + "\" has no unit: write "
+          + n
+          + " mm, "
+          + n
+          + " m, "
+          + n
+          + "' or "
+          + n
+          + "\".";
+    }
+    return "\"" + text + "\" is not a length: write for example 24' 6 1/2\", 7.47 m or 7470 mm.";
+  }
+
+  /** Typographic primes, quotes and fractions in their typewriter form. */
+  private static String plain(String text) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '\u2032', '\u2019', '\u2018', '\u00b4', '`' -> out.append('\'');
+        case '\u2033', '\u201d', '\u201c' -> out.append('"');
+        case '\u00bd' -> out.append(" 1/2");
+        case '\u00bc' -> out.append(" 1/4");
+        case '\u00be' -> out.append(" 3/4");
+        case '\u215b' -> out.append(" 1/8");
+        case '\u215c' -> out.append(" 3/8");
+        case '\u215d' -> out.append(" 5/8");
+        case '\u215e' -> out.append(" 7/8");
+        case '\u2212', '\u2013' -> out.append('-');
+        case '\u2044' -> out.append('/');
+        case '\u00a0', '\u202f' -> out.append(' ');
+        default -> out.append(c);
+      }
+    }
+    return out.toString().replace("''", "\"");
+  }
+}
