@@ -1,0 +1,103 @@
+package slabwright.site;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One connected floor, finished as a job of its own.
+ *
+ * @param outline pieces in order; each ends where the next begins, the last at the first
+ * @param marks in the order laid: among floor kinds the later lies on top
+ */
+public record FloorArea(
+    String id,
+    String name,
+    Setting setting,
+    List<OutlinePiece> outline,
+    List<Doorway> doorways,
+    List<Machine> machines,
+    List<Mark> marks,
+    List<Inlay> inlays,
+    Slab slab,
+    AirSpace air,
+    Finish finish) {
+  public FloorArea {
+    outline = List.copyOf(outline);
+    doorways = List.copyOf(doorways);
+    machines = List.copyOf(machines);
+    marks = List.copyOf(marks);
+    inlays = List.copyOf(inlays);
+  }
+
+  /** A bare area with an outline and nothing else known. */
+  public static FloorArea of(String id, String name, List<OutlinePiece> outline) {
+    return new FloorArea(
+        id,
+        name,
+        Setting.INDOOR,
+        outline,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Slab.UNKNOWN,
+        AirSpace.UNKNOWN,
+        Finish.NONE);
+  }
+
+  public Optional<Mark> mark(String markId) {
+    return marks.stream().filter(m -> m.id().equals(markId)).findFirst();
+  }
+
+  public Optional<Inlay> inlay(String inlayId) {
+    return inlays.stream().filter(i -> i.id().equals(inlayId)).findFirst();
+  }
+
+  public FloorArea withName(String v) {
+    return new FloorArea(
+        id, v, setting, outline, doorways, machines, marks, inlays, slab, air, finish);
+  }
+
+  public FloorArea withSetting(Setting v) {
+    return new FloorArea(
+        id, name, v, outline, doorways, machines, marks, inlays, slab, air, finish);
+  }
+
+  public FloorArea withOutline(List<OutlinePiece> v) {
+    return new FloorArea(
+        id, name, setting, v, doorways, machines, marks, inlays, slab, air, finish);
+  }
+
+  public FloorArea withDoorways(List<Doorway> v) {
+    return new FloorArea(id, name, setting, outline, v, machines, marks, inlays, slab, air, finish);
+  }
+
+  public FloorArea withMachines(List<Machine> v) {
+    return new FloorArea(id, name, setting, outline, doorways, v, marks, inlays, slab, air, finish);
+  }
+
+  public FloorArea withMarks(List<Mark> v) {
+    return new FloorArea(
+        id, name, setting, outline, doorways, machines, v, inlays, slab, air, finish);
+  }
+
+  public FloorArea withInlays(List<Inlay> v) {
+    return new FloorArea(
+        id, name, setting, outline, doorways, machines, marks, v, slab, air, finish);
+  }
+
+  public FloorArea withSlab(Slab v) {
+    return new FloorArea(
+        id, name, setting, outline, doorways, machines, marks, inlays, v, air, finish);
+  }
+
+  public FloorArea withAir(AirSpace v) {
+    return new FloorArea(
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, v, finish);
+  }
+
+  public FloorArea withFinish(Finish v) {
+    return new FloorArea(
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, v);
+  }
+}

@@ -1,0 +1,7 @@
+package slabwright.site;
+
+/** Whether a floor area lies under a roof. */
+public enum Setting {
+  INDOOR,
+  OUTDOOR
+}
