@@ -7,6 +7,9 @@ import org.locationtech.jts.operation.overlayng.PrecisionReducer;
 
 /** Round offsets whose arcs stay within a tolerance. */
 final class Offset {
+  /** Bends sharper than about 29° are cut off square. */
+  private static final double STRIP_MITRE_LIMIT = 4;
+
   private Offset() {}
 
   static Geometry of(Geometry g, double mm, double tolerance) {

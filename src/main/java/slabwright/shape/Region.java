@@ -53,6 +53,11 @@ public final class Region {
     return b.isEmpty() ? EMPTY : of(Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY()));
   }
 
+  /** A strip of the half width on both sides of a line: flat ends, mitred bends. */
+  public static Region strip(Line line, double halfWidth) {
+    return wrap(Offset.strip(line, halfWidth));
+  }
+
   /** The union of many regions at once; much cheaper than one after the other. */
   public static Region union(Collection<Region> regions) {
     return wrap(Overlay.unionAll(regions.stream().map(Region::geometry).toList()));

@@ -1,29 +1,81 @@
 package slabwright.site;
 
+import java.util.ArrayList;
 import java.util.List;
+import slabwright.shape.Arcs;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 import slabwright.units.Length;
 
 /** The outline of a mark as the person gave it; arcs stay arcs until a tolerance is known. */
 public sealed interface Form {
+  /** The area covered, arcs flattened within {@code tolerance} mm; empty for lines and places. */
+  Region region(double tolerance);
+
+  /** The points as given: corners, path or middle. */
+  List<Spot> spots();
+
+  /** The same form with every given point moved by {@code how}; sizes stay. */
+  Form map(Move how);
+
   /** Straight sides between corners, in order. */
   record Polygon(List<Spot> corners) implements Form {
     public Polygon {
       corners = List.copyOf(corners);
     }
+
+    @Override
+    public Region region(double tolerance) {
+      return Region.of(new Ring(vecs(corners)));
+    }
+
+    @Override
+    public List<Spot> spots() {
+      return corners;
+    }
+
+    @Override
+    public Form map(Move how) {
+      return new Polygon(how.spots(corners));
+    }
   }
 
-  /**
-   * Sides between corners, each straight or an arc.
-   *
-   * @param corners like outline pieces: a corner and the rise of the side after it
-   */
+  /** Sides between corners, each straight or an arc. */
   record Curved(List<CurvedCorner> corners) implements Form {
     public Curved {
       corners = List.copyOf(corners);
     }
+
+    @Override
+    public Region region(double tolerance) {
+      List<Vec> points = new ArrayList<>();
+      for (int i = 0; i < corners.size(); i++) {
+        Vec next = corners.get((i + 1) % corners.size()).at().vec();
+        CurvedCorner c = corners.get(i);
+        points.addAll(Arcs.arc(c.at().vec(), next, c.rise().mm(), tolerance));
+      }
+      return Region.of(new Ring(points));
+    }
+
+    @Override
+    public List<Spot> spots() {
+      return corners.stream().map(CurvedCorner::at).toList();
+    }
+
+    @Override
+    public Form map(Move how) {
+      return new Curved(
+          corners.stream().map(c -> new CurvedCorner(how.spot(c.at()), c.rise())).toList());
+    }
   }
 
-  /** A corner and the rise of the side that follows, positive to the right of travel. */
+  /**
+   * A corner and the rise of the side that follows.
+   *
+   * @param rise height of the arc over its chord, positive to the right of travel
+   */
   record CurvedCorner(Spot at, Length rise) {}
 
   /**
@@ -33,17 +85,82 @@ public sealed interface Form {
    * @param turn degrees counter-clockwise
    */
   record Rectangle(Spot middle, Length length, Length width, Length corner, double turn)
-      implements Form {}
+      implements Form {
+    @Override
+    public Region region(double tolerance) {
+      double angle = Math.toRadians(turn);
+      return Region.of(
+          Arcs.rounded(middle.vec(), length.mm(), width.mm(), corner.mm(), angle, tolerance));
+    }
+
+    @Override
+    public List<Spot> spots() {
+      return List.of(middle);
+    }
+
+    @Override
+    public Form map(Move how) {
+      return new Rectangle(how.spot(middle), length, width, corner, turn + how.turn());
+    }
+  }
 
   /** A strip with half-round ends, {@code length} over all. */
-  record RoundEnded(Spot middle, Length length, Length width, double turn) implements Form {}
+  record RoundEnded(Spot middle, Length length, Length width, double turn) implements Form {
+    @Override
+    public Region region(double tolerance) {
+      double r = width.mm() / 2;
+      double angle = Math.toRadians(turn);
+      return Region.of(Arcs.rounded(middle.vec(), length.mm(), width.mm(), r, angle, tolerance));
+    }
 
-  record Circle(Spot middle, Length radius) implements Form {}
+    @Override
+    public List<Spot> spots() {
+      return List.of(middle);
+    }
+
+    @Override
+    public Form map(Move how) {
+      return new RoundEnded(how.spot(middle), length, width, turn + how.turn());
+    }
+  }
+
+  /** A full circle. */
+  record Circle(Spot middle, Length radius) implements Form {
+    @Override
+    public Region region(double tolerance) {
+      return Region.of(Arcs.circle(middle.vec(), radius.mm(), tolerance));
+    }
+
+    @Override
+    public List<Spot> spots() {
+      return List.of(middle);
+    }
+
+    @Override
+    public Form map(Move how) {
+      return new Circle(how.spot(middle), radius);
+    }
+  }
 
   /** A strip of a width along a path, as trenches are cut; square ends, mitred bends. */
   record Strip(List<Spot> path, Length width) implements Form {
     public Strip {
       path = List.copyOf(path);
+    }
+
+    @Override
+    public Region region(double tolerance) {
+      return Region.strip(new Line(vecs(path)), width.mm() / 2);
+    }
+
+    @Override
+    public List<Spot> spots() {
+      return path;
+    }
+
+    @Override
+    public Form map(Move how) {
+      return new Strip(how.spots(path), width);
     }
   }
 
@@ -52,8 +169,42 @@ public sealed interface Form {
     public Trace {
       path = List.copyOf(path);
     }
+
+    @Override
+    public Region region(double tolerance) {
+      return Region.empty();
+    }
+
+    @Override
+    public List<Spot> spots() {
+      return path;
+    }
+
+    @Override
+    public Form map(Move how) {
+      return new Trace(how.spots(path));
+    }
   }
 
   /** A single place. */
-  record Place(Spot at) implements Form {}
+  record Place(Spot at) implements Form {
+    @Override
+    public Region region(double tolerance) {
+      return Region.empty();
+    }
+
+    @Override
+    public List<Spot> spots() {
+      return List.of(at);
+    }
+
+    @Override
+    public Form map(Move how) {
+      return new Place(how.spot(at));
+    }
+  }
+
+  private static List<Vec> vecs(List<Spot> spots) {
+    return spots.stream().map(Spot::vec).toList();
+  }
 }
