@@ -1,5 +1,6 @@
 package slabwright.shape;
 
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
@@ -19,6 +20,15 @@ final class Offset {
     BufferParameters p = new BufferParameters(quadrantSegments(Math.abs(mm), tolerance));
     p.setSimplifyFactor(Math.min(0.01, tolerance / (4 * Math.abs(mm))));
     Geometry raw = BufferOp.bufferOp(g, mm, p);
+    return Overlay.polygonal(PrecisionReducer.reducePrecision(raw, Jts.GRID));
+  }
+
+  static Geometry strip(Line line, double halfWidth) {
+    Coordinate[] path = line.points().stream().map(Jts::coordinate).toArray(Coordinate[]::new);
+    BufferParameters p =
+        new BufferParameters(
+            8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, STRIP_MITRE_LIMIT);
+    Geometry raw = BufferOp.bufferOp(Jts.FACTORY.createLineString(path), halfWidth, p);
     return Overlay.polygonal(PrecisionReducer.reducePrecision(raw, Jts.GRID));
   }
 
