@@ -2,6 +2,7 @@ package slabwright.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import slabwright.shape.Arcs;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
@@ -17,6 +18,19 @@ public sealed interface Form {
   /** The points as given: corners, path or middle. */
   List<Spot> spots();
 
+  /**
+   * Its lengths by name; each must be more than 0. Radii of rounded corners may be 0 and are not
+   * among them.
+   */
+  default Map<String, Length> sizes() {
+    return Map.of();
+  }
+
+  /** How many points it needs at least. */
+  default int fewestSpots() {
+    return 1;
+  }
+
   /** The same form with every given point moved by {@code how}; sizes stay. */
   Form map(Move how);
 
@@ -29,6 +43,11 @@ public sealed interface Form {
     @Override
     public Region region(double tolerance) {
       return Region.of(new Ring(vecs(corners)));
+    }
+
+    @Override
+    public int fewestSpots() {
+      return 3;
     }
 
     @Override
@@ -57,6 +76,11 @@ public sealed interface Form {
         points.addAll(Arcs.arc(c.at().vec(), next, c.rise().mm(), tolerance));
       }
       return Region.of(new Ring(points));
+    }
+
+    @Override
+    public int fewestSpots() {
+      return 2;
     }
 
     @Override
@@ -94,6 +118,11 @@ public sealed interface Form {
     }
 
     @Override
+    public Map<String, Length> sizes() {
+      return Map.of("length", length, "width", width);
+    }
+
+    @Override
     public List<Spot> spots() {
       return List.of(middle);
     }
@@ -114,6 +143,11 @@ public sealed interface Form {
     }
 
     @Override
+    public Map<String, Length> sizes() {
+      return Map.of("length", length, "width", width);
+    }
+
+    @Override
     public List<Spot> spots() {
       return List.of(middle);
     }
@@ -129,6 +163,11 @@ public sealed interface Form {
     @Override
     public Region region(double tolerance) {
       return Region.of(Arcs.circle(middle.vec(), radius.mm(), tolerance));
+    }
+
+    @Override
+    public Map<String, Length> sizes() {
+      return Map.of("radius", radius);
     }
 
     @Override
@@ -154,6 +193,16 @@ public sealed interface Form {
     }
 
     @Override
+    public int fewestSpots() {
+      return 2;
+    }
+
+    @Override
+    public Map<String, Length> sizes() {
+      return Map.of("width", width);
+    }
+
+    @Override
     public List<Spot> spots() {
       return path;
     }
@@ -173,6 +222,11 @@ public sealed interface Form {
     @Override
     public Region region(double tolerance) {
       return Region.empty();
+    }
+
+    @Override
+    public int fewestSpots() {
+      return 2;
     }
 
     @Override

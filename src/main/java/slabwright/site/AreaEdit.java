@@ -1,0 +1,130 @@
+package slabwright.site;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Edits of one floor area. */
+public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, AreaEdit.Detail {
+  String areaId();
+
+  /** The changed area, unchecked; empty when what the edit is about is not there. */
+  Optional<FloorArea> change(FloorArea area);
+
+  @Override
+  default Optional<Site> change(Site site) {
+    return site.area(areaId())
+        .flatMap(this::change)
+        .map(next -> site.withAreas(Lists.put(site.areas(), next, FloorArea::id)));
+  }
+
+  /** Edits of what is known of an area beside its outline and marks. */
+  sealed interface Detail extends AreaEdit {}
+
+  /** Names the area. */
+  record Rename(String areaId, String to) implements Detail {
+    @Override
+    public String name() {
+      return "rename floor area";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withName(to));
+    }
+  }
+
+  /** Says whether it is indoors. */
+  record SetSetting(String areaId, Setting to) implements Detail {
+    @Override
+    public String name() {
+      return "change indoor or outdoor";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withSetting(to));
+    }
+  }
+
+  /** Sets the machines. */
+  record SetMachines(String areaId, List<Machine> to) implements Detail {
+    public SetMachines {
+      to = List.copyOf(to);
+    }
+
+    @Override
+    public String name() {
+      return "change machines";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withMachines(to));
+    }
+  }
+
+  /** Sets what is known of the slab. */
+  record SetSlab(String areaId, Slab to) implements Detail {
+    @Override
+    public String name() {
+      return "change slab";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withSlab(to));
+    }
+  }
+
+  /** Sets the air space. */
+  record SetAir(String areaId, AirSpace to) implements Detail {
+    @Override
+    public String name() {
+      return "change air";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withAir(to));
+    }
+  }
+
+  /** Sets the finish system. */
+  record SetFinish(String areaId, Finish to) implements Detail {
+    @Override
+    public String name() {
+      return "change finish";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withFinish(to));
+    }
+  }
+
+  /** Adds an inlay, or changes the one with its id. */
+  record PutInlay(String areaId, Inlay inlay) implements Detail {
+    @Override
+    public String name() {
+      return "place inlay";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withInlays(Lists.put(area.inlays(), inlay, Inlay::id)));
+    }
+  }
+
+  /** Takes an inlay away. */
+  record RemoveInlay(String areaId, String inlayId) implements Detail {
+    @Override
+    public String name() {
+      return "remove inlay";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Lists.without(area.inlays(), inlayId, Inlay::id).map(area::withInlays);
+    }
+  }
+}

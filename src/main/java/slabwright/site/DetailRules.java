@@ -1,0 +1,73 @@
+package slabwright.site;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import slabwright.units.Length;
+
+/** What must hold of machines, slab and air. */
+final class DetailRules {
+  private DetailRules() {}
+
+  static void machines(FloorArea area, String path, List<Refusal> out) {
+    Set<String> ids = new HashSet<>();
+    for (int i = 0; i < area.machines().size(); i++) {
+      Machine m = area.machines().get(i);
+      String at = path + ".machines[" + i + "]";
+      String its = " of machine \"" + m.name() + "\"";
+      Ids.check(m.id(), at + ".id", ids, out);
+      Sizes.positive(m.body(), "The body width" + its, at + ".body", out);
+      Sizes.positive(m.grinding(), "The grinding width" + its, at + ".grinding", out);
+      Sizes.notNegative(m.clearance(), "The side clearance" + its, at + ".clearance", out);
+      if (m.grinding().mm() > m.body().mm()) {
+        out.add(
+            Refusal.at(
+                at + ".grinding",
+                "The grinding width" + its + " is larger than its body; swap or correct them."));
+      }
+    }
+  }
+
+  static void slab(FloorArea area, String path, List<Refusal> out) {
+    Slab s = area.slab();
+    String at = path + ".slab";
+    s.mohs().ifPresent(v -> Sizes.between(v, 1, 10, "The Mohs reading", at + ".mohs", out));
+    s.ageYears()
+        .ifPresent(v -> Sizes.between(v, 0, 500, "The slab's age in years", at + ".ageYears", out));
+    s.surfaceC()
+        .ifPresent(
+            v -> Sizes.between(v, -30, 80, "The surface temperature in °C", at + ".surfaceC", out));
+    s.airC()
+        .ifPresent(v -> Sizes.between(v, -30, 60, "The air temperature in °C", at + ".airC", out));
+    s.humidity()
+        .ifPresent(
+            v -> Sizes.between(v, 1, 100, "The relative humidity in %", at + ".humidity", out));
+    s.thickness().ifPresent(v -> Sizes.positive(v, "The slab's thickness", at + ".thickness", out));
+    for (int i = 0; i < s.moisture().size(); i++) {
+      moisture(s.moisture().get(i), at + ".moisture[" + i + "].value", out);
+    }
+  }
+
+  private static void moisture(MoistureReading r, String at, List<Refusal> out) {
+    double high =
+        switch (r.test()) {
+          case F2170 -> 100;
+          case F1869 -> 50;
+          case D4263 -> 1;
+        };
+    Sizes.between(r.value(), 0, high, "The " + r.test() + " moisture reading", at, out);
+  }
+
+  static void air(FloorArea area, String path, List<Refusal> out) {
+    AirSpace a = area.air();
+    a.ceiling()
+        .map(Length::mm)
+        .ifPresent(
+            v ->
+                Sizes.between(
+                    v, 1500, 100_000, "The ceiling height in mm", path + ".air.ceiling", out));
+    Sizes.between(
+        a.airflowM3PerHour(), 0, 1e7, "The airflow in m³/h", path + ".air.airflowM3PerHour", out);
+    Sizes.between(a.mixing(), 1, 20, "The mixing factor K", path + ".air.mixing", out);
+  }
+}
