@@ -1,0 +1,16 @@
+package slabwright.drawing;
+
+/**
+ * Draws plain inks, in the order they come, in millimetres of paper (y down). A new output, such as
+ * a screen, is one more painter.
+ */
+public interface Painter {
+  /** Draws lines; without a round pen, ends are cut square and corners are mitred. */
+  void stroke(Stroke stroke);
+
+  /** Fills what the rings enclose by the even-odd rule. */
+  void fill(Fill fill);
+
+  /** Draws words; only what {@link TextMeasure#showable} leaves is shown. */
+  void text(Text text);
+}

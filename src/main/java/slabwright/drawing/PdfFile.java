@@ -1,0 +1,63 @@
+package slabwright.drawing;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import slabwright.shape.Bounds;
+
+/**
+ * A PDF of drawings in true size, one page each: vector lines, and real words in embedded subsets
+ * of the bundled font. The same drawings, title and moment give the same bytes.
+ *
+ * @param made the moment written into the file as its making
+ */
+public record PdfFile(String title, Instant made, List<Drawing> pages) {
+  static final float POINTS_PER_MM = 72 / 25.4f;
+
+  public PdfFile {
+    pages = List.copyOf(pages);
+  }
+
+  /** Writes the file; the stream stays open. */
+  public void write(OutputStream out) throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      document.setDocumentInformation(information());
+      document.setDocumentId(made.toEpochMilli() ^ title.hashCode());
+      PdfFonts fonts = new PdfFonts(document);
+      for (Drawing page : pages) {
+        add(document, fonts, page);
+      }
+      document.save(out);
+    }
+  }
+
+  private static void add(PDDocument document, PdfFonts fonts, Drawing drawing) throws IOException {
+    Bounds b = drawing.bounds();
+    PDPage page =
+        new PDPage(
+            new PDRectangle((float) (b.width() * 72 / 25.4), (float) (b.height() * 72 / 25.4)));
+    document.addPage(page);
+    try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+      new PdfPainter(content, fonts, b).paint(drawing.plain());
+    }
+  }
+
+  private PDDocumentInformation information() {
+    PDDocumentInformation info = new PDDocumentInformation();
+    info.setTitle(title);
+    info.setCreator("Slabwright");
+    info.setProducer("Slabwright");
+    GregorianCalendar when = GregorianCalendar.from(made.atZone(ZoneOffset.UTC));
+    info.setCreationDate(when);
+    info.setModificationDate(when);
+    return info;
+  }
+}

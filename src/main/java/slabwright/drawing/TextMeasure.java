@@ -1,0 +1,64 @@
+package slabwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Widths of words in millimetres, from the bundled font's own tables, so that layout is the same on
+ * every machine and in every output. No kerning, as in the outputs.
+ */
+public final class TextMeasure {
+  /** Height of capitals and figures as a share of the em (DejaVu Sans: 1493 of 2048 units). */
+  public static final double CAP_HEIGHT = 1493 / 2048.0;
+
+  /** How far letters such as g reach below the baseline, as a share of the em. */
+  public static final double DESCENT = 0.236;
+
+  /** How far accents reach above the baseline, as a share of the em. */
+  public static final double ASCENT = 0.928;
+
+  private static final int MISSING = 0x25A1;
+
+  private TextMeasure() {}
+
+  /** The advance width of the words in the style, in the style's own millimetres. */
+  public static double width(String words, TextStyle style) {
+    Advances face = Advances.of(Face.of(style));
+    double sum = showable(words).codePoints().mapToDouble(face::of).sum();
+    return sum * style.size() / 1000;
+  }
+
+  /** The words with an open square for what the font cannot show and a space for controls. */
+  public static String showable(String words) {
+    Advances regular = Advances.of(Face.REGULAR);
+    Advances bold = Advances.of(Face.BOLD);
+    StringBuilder shown = new StringBuilder(words.length());
+    words
+        .codePoints()
+        .map(c -> Character.isWhitespace(c) || Character.isISOControl(c) ? ' ' : c)
+        .map(c -> regular.shows(c) && bold.shows(c) ? c : MISSING)
+        .forEach(shown::appendCodePoint);
+    return shown.toString();
+  }
+
+  /** The words broken into lines no wider than {@code width}; a word longer than that is cut. */
+  public static List<String> wrap(String words, TextStyle style, double width) {
+    List<String> lines = new ArrayList<>();
+    for (String paragraph : words.split("\n", -1)) {
+      lines.addAll(new Wrap(style, width).lines(showable(paragraph)));
+    }
+    return lines;
+  }
+
+  /** The words, shortened with an ellipsis when they are wider than {@code width}. */
+  public static String fitted(String words, TextStyle style, double width) {
+    if (width(words, style) <= width) {
+      return words;
+    }
+    int end = words.length();
+    while (end > 0 && width(words.substring(0, end).strip() + "…", style) > width) {
+      end = words.offsetByCodePoints(end, -1);
+    }
+    return words.substring(0, end).strip() + "…";
+  }
+}
