@@ -12,7 +12,8 @@ import org.locationtech.jts.geom.PrecisionModel;
 
 /** Between our values and those of JTS, on the one grid of 0.001 mm. */
 final class Jts {
-  static final PrecisionModel GRID = new PrecisionModel(1000);
+  static final double STEPS_PER_MM = 1000;
+  static final PrecisionModel GRID = new PrecisionModel(STEPS_PER_MM);
   static final GeometryFactory FACTORY = new GeometryFactory(GRID);
 
   private Jts() {}

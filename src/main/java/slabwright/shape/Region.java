@@ -46,7 +46,7 @@ public final class Region {
 
   /** What the rings together enclose by the rule: the winding numbers of all rings add. */
   public static Region of(Collection<Ring> rings, FillRule rule) {
-    return wrap(RingFill.fill(rings, rule));
+    return RingFill.fill(rings, rule);
   }
 
   public static Region rectangle(Bounds b) {
@@ -182,7 +182,7 @@ public final class Region {
 
   @Override
   public boolean equals(Object o) {
-    return o instanceof Region r && geometry.equalsTopo(r.geometry);
+    return o instanceof Region r && (isEmpty() ? r.isEmpty() : geometry.equalsTopo(r.geometry));
   }
 
   @Override

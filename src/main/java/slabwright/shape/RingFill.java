@@ -1,23 +1,19 @@
 package slabwright.shape;
 
 import java.util.Collection;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
-/** Regions from simple rings by a fill rule. */
+/** Regions from rings of any kind by a fill rule, through an arrangement of one layer. */
 final class RingFill {
   private RingFill() {}
 
-  static Geometry fill(Collection<Ring> rings, FillRule rule) {
-    int how = rule == FillRule.NONZERO ? OverlayNG.UNION : OverlayNG.SYMDIFFERENCE;
-    Geometry sum = Jts.FACTORY.createPolygon();
-    for (Ring ring : rings) {
-      Coordinate[] closed = Jts.closed(ring);
-      if (closed.length >= 4) {
-        sum = Overlay.run(sum, Jts.FACTORY.createPolygon(closed), how);
-      }
-    }
-    return sum;
+  static Region fill(Collection<Ring> rings, FillRule rule) {
+    Layer only = new Layer(0, List.copyOf(rings), rule);
+    Map<Boolean, Region> filled =
+        Arrangement.of(List.of(only))
+            .partition(active -> active.isEmpty() ? Optional.empty() : Optional.of(true));
+    return filled.getOrDefault(true, Region.empty());
   }
 }
