@@ -157,6 +157,11 @@ public final class Region {
     return geometry.intersects(o.geometry);
   }
 
+  /** The stretches of a line that lie inside or on the boundary, in no certain order. */
+  public List<Line> clip(Line line) {
+    return LineClip.inside(geometry, line);
+  }
+
   /** Distance in mm from the point to this region; 0 inside. */
   public double distanceTo(Vec p) {
     return geometry.distance(Jts.point(p));

@@ -1,0 +1,41 @@
+package slabwright.inlay.cutfile;
+
+import java.util.List;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+
+/**
+ * What is cut from one panel, in the panel's own frame.
+ *
+ * @param name file name without its ending; carries the release
+ * @param title one line for people: inlay, release, panel, stencil
+ * @param width of the panel in mm, overlap included
+ * @param height of the panel in mm
+ * @param openings what is weeded
+ * @param trim the panel's outline, less where an opening already cuts it, so no line is cut twice
+ * @param witness the crosses that line panels up: drawn or scored, not weeded
+ */
+public record CutFile(
+    String name,
+    String title,
+    double width,
+    double height,
+    Region openings,
+    List<Line> trim,
+    List<Line> witness) {
+  public CutFile {
+    trim = List.copyOf(trim);
+    witness = List.copyOf(witness);
+  }
+
+  /** All closed cut lines: each boundary of each opening once. */
+  public List<Ring> rings() {
+    return openings.rings();
+  }
+
+  /** As an SVG drawing in true millimetres. */
+  public String svg() {
+    return new SvgCutWriter(this).write();
+  }
+}

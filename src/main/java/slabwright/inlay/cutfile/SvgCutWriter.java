@@ -1,0 +1,84 @@
+package slabwright.inlay.cutfile;
+
+import java.util.List;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.units.LengthFormat;
+
+/**
+ * Writes a cut file as SVG: width, height and viewBox in true millimetres. The group {@code cut}
+ * holds closed lines and nothing else; trim and witness marks stand in groups of their own, and the
+ * release in title and description.
+ */
+final class SvgCutWriter {
+  private static final double HAIRLINE = 0.05;
+
+  private final CutFile file;
+  private final StringBuilder out = new StringBuilder();
+
+  SvgCutWriter(CutFile file) {
+    this.file = file;
+  }
+
+  String write() {
+    String w = LengthFormat.plain(file.width());
+    String h = LengthFormat.plain(file.height());
+    out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"").append(w);
+    out.append("mm\" height=\"").append(h).append("mm\" viewBox=\"0 0 ").append(w).append(' ');
+    out.append(h).append("\" fill=\"none\" stroke-width=\"").append(HAIRLINE).append("\">\n");
+    out.append("<title>").append(escaped(file.title())).append("</title>\n<desc>");
+    out.append(escaped(description())).append("</desc>\n");
+    open("cut", "#000000");
+    file.openings().parts().forEach(this::part);
+    out.append("</g>\n");
+    lines("trim", "#0060a0", file.trim());
+    lines("witness", "#a06000", file.witness());
+    return out.append("</svg>\n").toString();
+  }
+
+  private String description() {
+    return "Millimetres, seen from the face of the film, not mirrored."
+        + " Group cut: weed what these lines enclose, keep the rest."
+        + " Group trim: the panel's outline."
+        + " Group witness: crosses to line panels up by; mark them, do not weed.";
+  }
+
+  private void open(String id, String colour) {
+    out.append("<g id=\"").append(id).append("\" stroke=\"").append(colour).append("\">\n");
+  }
+
+  private void part(Region part) {
+    out.append("<path d=\"");
+    for (Ring ring : part.rings()) {
+      points(ring.points());
+      out.append('Z');
+    }
+    out.append("\"/>\n");
+  }
+
+  private void lines(String id, String colour, List<Line> lines) {
+    open(id, colour);
+    for (Line line : lines) {
+      out.append("<path d=\"");
+      points(line.points());
+      out.append("\"/>\n");
+    }
+    out.append("</g>\n");
+  }
+
+  private void points(List<Vec> points) {
+    char command = 'M';
+    for (Vec p : points) {
+      out.append(command).append(LengthFormat.plain(p.x())).append(' ');
+      out.append(LengthFormat.plain(p.y()));
+      command = 'L';
+    }
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+}

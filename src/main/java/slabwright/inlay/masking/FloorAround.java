@@ -1,0 +1,27 @@
+package slabwright.inlay.masking;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+
+/**
+ * The floor that an inlay lies on, in the blank's frame.
+ *
+ * @param floor the free floor
+ * @param upright what stands at its edges and must be kept clean
+ */
+public record FloorAround(Region floor, List<Standing> upright) {
+  public FloorAround {
+    upright = List.copyOf(upright);
+  }
+
+  /**
+   * Something upright: a wall, glass, a doorway.
+   *
+   * @param what its word on the sheet
+   * @param foot its line on the floor
+   * @param height how high it must be kept clean at most, mm, when that is known
+   */
+  public record Standing(String what, Line foot, OptionalDouble height) {}
+}

@@ -1,0 +1,49 @@
+package slabwright.inlay.masking;
+
+import java.util.List;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Region;
+
+/**
+ * The masking of one inlay.
+ *
+ * <p>Press band: the mask within the band's width of an opening edge, of a lap or of the blank's
+ * rim; the rest of the mask lies loose so that it lifts no dye. Skirt: all floor within the
+ * overspray reach of an opening and outside the blank. The reach is the person's; wind, pressure
+ * and nozzle change it, so a test spray settles it.
+ *
+ * @param pressBands one for each stencil, in laying order
+ * @param looseMask the rest of each mask
+ * @param skirt where paper lies
+ * @param paper the runs of paper that cover it
+ * @param upright where paper must stand up
+ */
+public record Masking(
+    List<Region> pressBands,
+    List<Region> looseMask,
+    Region skirt,
+    List<PaperRun> paper,
+    List<UprightMasking> upright) {
+  public Masking {
+    pressBands = List.copyOf(pressBands);
+    looseMask = List.copyOf(looseMask);
+    paper = List.copyOf(paper);
+    upright = List.copyOf(upright);
+  }
+
+  /** The masking on a floor without end, as before the inlay is placed. */
+  public static Masking of(StencilSet set, PanelPlan plan, MaskingRules rules) {
+    return new MaskingMaker(set, plan, rules).make();
+  }
+
+  /** The masking where the inlay lies. */
+  public static Masking of(StencilSet set, PanelPlan plan, MaskingRules rules, FloorAround around) {
+    return new MaskingMaker(set, plan, rules).make(around);
+  }
+
+  /** Area pressed down, all stencils together, mm². */
+  public double pressBandArea() {
+    return pressBands.stream().mapToDouble(Region::area).sum();
+  }
+}

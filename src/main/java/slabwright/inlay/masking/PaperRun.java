@@ -1,0 +1,13 @@
+package slabwright.inlay.masking;
+
+import slabwright.inlay.panel.Side;
+
+/**
+ * Masking paper along one side of the blank.
+ *
+ * @param side of the blank as read
+ * @param strips laid side by side
+ * @param width of the paper, mm
+ * @param length of each strip, mm
+ */
+public record PaperRun(Side side, int strips, double width, double length) {}

@@ -1,0 +1,103 @@
+package slabwright.inlay.panel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import slabwright.inlay.stencil.Finding;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
+
+/** From a seam layout to named panels, laps with witness marks, and the orders of work. */
+final class PanelBuilder {
+  private final Bounds blank;
+  private final PanelRules rules;
+  private final Layout layout;
+  private final Turn turn;
+  private final Witnesses witnesses;
+  private final List<Panel> panels = new ArrayList<>();
+  private final List<Seam> laps = new ArrayList<>();
+  private final List<Finding> findings;
+
+  PanelBuilder(Bounds blank, Region openings, PanelRules rules, Layout layout) {
+    this.blank = blank;
+    this.rules = rules;
+    this.layout = layout;
+    this.turn = layout.turn();
+    this.witnesses = new Witnesses(openings, turn, rules.overlap());
+    this.findings = new ArrayList<>(layout.findings());
+  }
+
+  PanelPlan build() {
+    for (int i = 0; i < layout.strips().size(); i++) {
+      pieces(Names.strip(i), layout.strips().get(i));
+    }
+    for (int i = 0; i < layout.seams().size(); i++) {
+      double seam = layout.seams().get(i);
+      Bounds lap = turn.box(seam, 0, seam + rules.overlap(), turn.along(blank));
+      laps.add(lap(Names.strip(i), Names.strip(i + 1), lap, false));
+    }
+    checkWidths();
+    double film = layout.cost().roll() * rules.roll().width();
+    return new PanelPlan(
+        blank,
+        turn,
+        layout.seams(),
+        panels,
+        laying(),
+        laps,
+        layout.cost().roll(),
+        1 - blank.width() * blank.height() / film,
+        layout.cost(),
+        findings);
+  }
+
+  private void pieces(String name, Strip strip) {
+    List<Double> joints = strip.joints();
+    for (int j = 0; j <= joints.size(); j++) {
+      double from = j == 0 ? 0 : joints.get(j - 1);
+      double to = j == joints.size() ? turn.along(blank) : joints.get(j) + rules.overlap();
+      String own = joints.isEmpty() ? name : name + (j + 1);
+      panels.add(new Panel(own, turn.box(strip.from(), from, strip.to(), to)));
+      if (j > 0) {
+        Bounds lap = turn.box(strip.from(), from, strip.to(), from + rules.overlap());
+        laps.add(lap(name + j, own, lap, true));
+      }
+    }
+  }
+
+  private Seam lap(String first, String second, Bounds box, boolean joint) {
+    List<WitnessMark> marks = witnesses.on(box, joint);
+    if (marks.size() < 2) {
+      findings.add(
+          Finding.look(
+              "No room clear of the openings for two witness marks where %s meets %s."
+                  .formatted(first, second),
+              box.middle()));
+    }
+    return new Seam(first, second, box, marks);
+  }
+
+  /** Far from the traffic first; on a level, in the order of the names. */
+  private List<String> laying() {
+    Comparator<Panel> farFirst =
+        Comparator.comparingDouble((Panel p) -> rules.trafficFrom().farness(p.box())).reversed();
+    return panels.stream().sorted(farFirst).map(Panel::name).toList();
+  }
+
+  private void checkWidths() {
+    for (Panel panel : panels) {
+      double width = turn.across(panel.box());
+      if (width > rules.roll().usableWidth() + 5e-4) {
+        findings.add(
+            Finding.cannot(
+                "Panel %s is %.0f mm wide, %.0f mm more than the roll can give. Move its seam."
+                    .formatted(panel.name(), width, width - rules.roll().usableWidth())));
+      } else if (width < rules.narrowest() - 5e-4 && panels.size() > 1) {
+        findings.add(
+            Finding.look(
+                "Panel %s is only %.0f mm wide.".formatted(panel.name(), width),
+                panel.box().middle()));
+      }
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package slabwright.inlay.panel;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import slabwright.inlay.stencil.Finding;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Region;
+
+/**
+ * Plans the panels of one inlay. All its stencils get the same panels, so the cost of a seam counts
+ * the openings of all of them.
+ *
+ * <p>The seams across the blank are the cheapest over the candidates (exact); inner joints are then
+ * the cheapest strip by strip, each kept apart from those of the strip before.
+ */
+public final class SeamPlanner {
+  private final StencilSet set;
+  private final PanelRules rules;
+  private final Map<Turn, TurnSearch> searches = new EnumMap<>(Turn.class);
+
+  /**
+   * Prepares the search for both turns of the blank.
+   *
+   * @throws IllegalArgumentException when {@link #refusals} has something to say, or the set is
+   *     empty
+   */
+  public SeamPlanner(StencilSet set, PanelRules rules) {
+    if (set.blank().isEmpty() || !refusals(rules).isEmpty()) {
+      throw new IllegalArgumentException("nothing to plan, or rules that cannot be met");
+    }
+    this.set = set;
+    this.rules = rules;
+    for (Turn turn : Turn.values()) {
+      searches.put(turn, new TurnSearch(set, turn, rules));
+    }
+  }
+
+  /** Why no panel could be made by these rules; empty when they can be met. */
+  public static List<Finding> refusals(PanelRules rules) {
+    double room = 3 * rules.narrowest();
+    if (rules.roll().usableWidth() > rules.roll().width()) {
+      return List.of(Finding.cannot("The usable width is more than the roll's width."));
+    }
+    if (rules.overlap() < 0 || rules.roll().usableWidth() < room) {
+      return List.of(
+          Finding.cannot("The overlap takes up too much of the usable roll width; make it less."));
+    }
+    if (rules.roll().longestPiece() < room) {
+      return List.of(Finding.cannot("The longest piece is too short for its overlaps."));
+    }
+    return List.of();
+  }
+
+  /** The cheapest plan of both turns; strips down the blank when both cost the same. */
+  public PanelPlan best() {
+    Layout down = searches.get(Turn.DOWN).best();
+    Layout across = searches.get(Turn.ACROSS).best();
+    return plan(across.cost().total() < down.cost().total() ? across : down);
+  }
+
+  /** The cheapest plan for strips running this way. */
+  public PanelPlan best(Turn turn) {
+    return plan(searches.get(turn).best());
+  }
+
+  /** The plan with as few strips as can be, evenly spaced. */
+  public PanelPlan even(Turn turn) {
+    return plan(searches.get(turn).even());
+  }
+
+  /** The plan with seams where a person put them; too wide a panel is among its findings. */
+  public PanelPlan at(Turn turn, List<Double> seams) {
+    return plan(searches.get(turn).layout(seams.stream().sorted().toList()));
+  }
+
+  /** What seams cost where a person put them. */
+  public SeamCost costOf(Turn turn, List<Double> seams) {
+    return searches.get(turn).layout(seams.stream().sorted().toList()).cost();
+  }
+
+  private PanelPlan plan(Layout layout) {
+    Region open = set.openings();
+    return new PanelBuilder(set.blank(), open, rules, layout).build();
+  }
+}

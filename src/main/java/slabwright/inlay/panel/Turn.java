@@ -1,0 +1,40 @@
+package slabwright.inlay.panel;
+
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+
+/** Which way the strips run on the blank as read. */
+public enum Turn {
+  /** Strips run from top to bottom; they stand side by side from left to right. */
+  DOWN,
+  /** Strips run from left to right; they follow each other from top to bottom. */
+  ACROSS;
+
+  /** Across the strips. */
+  double u(Vec p) {
+    return this == DOWN ? p.x() : p.y();
+  }
+
+  /** Along the strips. */
+  double v(Vec p) {
+    return this == DOWN ? p.y() : p.x();
+  }
+
+  double across(Bounds b) {
+    return this == DOWN ? b.width() : b.height();
+  }
+
+  double along(Bounds b) {
+    return this == DOWN ? b.height() : b.width();
+  }
+
+  Vec point(double u, double v) {
+    return this == DOWN ? new Vec(u, v) : new Vec(v, u);
+  }
+
+  Bounds box(double u0, double v0, double u1, double v1) {
+    Vec low = point(u0, v0);
+    Vec high = point(u1, v1);
+    return new Bounds(low.x(), low.y(), high.x(), high.y());
+  }
+}

@@ -1,0 +1,117 @@
+package slabwright.inlay.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.inlay.stencil.Finding;
+import slabwright.inlay.stencil.StencilSet;
+
+/** Seam layouts for one way of turning the strips. */
+final class TurnSearch {
+  private final Turn turn;
+  private final PanelRules rules;
+  private final SeamTerms terms;
+  private final double across;
+  private final double along;
+
+  TurnSearch(StencilSet set, Turn turn, PanelRules rules) {
+    this.turn = turn;
+    this.rules = rules;
+    this.terms = SeamTerms.of(set, turn);
+    this.across = turn.across(set.blank());
+    this.along = turn.along(set.blank());
+  }
+
+  /** The cheapest seams over the candidates, then the cheapest inner joints of each strip. */
+  Layout best() {
+    double usable = rules.roll().usableWidth();
+    double[] places =
+        new Candidates(across, usable, rules.overlap())
+            .everyStep(rules.pitch())
+            .inGaps(terms.gaps(across), rules.weights().near())
+            .sorted();
+    StripSearch.Piece strip = piece(across, usable, rules.weights().roll() * along);
+    return layout(
+        new StripSearch(places, across, strip).cheapest(costs(terms, places)).orElseThrow());
+  }
+
+  /** As few strips as the roll allows, all of one width. */
+  Layout even() {
+    int strips = Candidates.fewest(across, rules.roll().usableWidth(), rules.overlap());
+    return layout(Candidates.even(strips, across, rules.overlap()));
+  }
+
+  /** The layout with seams where a person put them, in rising order. */
+  Layout layout(List<Double> seams) {
+    List<Strip> strips = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    SeamCost cost = SeamCost.NONE;
+    for (double seam : seams) {
+      cost = cost.plus(terms.at(seam, rules.overlap(), rules.weights()));
+    }
+    List<Double> beside = List.of();
+    for (int i = 0; i <= seams.size(); i++) {
+      double from = i == 0 ? 0 : seams.get(i - 1);
+      double to = i == seams.size() ? across : seams.get(i) + rules.overlap();
+      SeamTerms inner = terms.inside(from, to);
+      beside = joints(inner, beside, findings);
+      strips.add(new Strip(from, to, beside));
+      cost = cost.plus(stripCost(inner, beside));
+    }
+    return new Layout(turn, seams, strips, cost, findings);
+  }
+
+  private SeamCost stripCost(SeamTerms inner, List<Double> joints) {
+    double roll = along + joints.size() * rules.overlap();
+    SeamCost cost = SeamCost.of(0, 0, 0, roll, rules.weights());
+    for (double joint : joints) {
+      cost = cost.plus(inner.at(joint, rules.overlap(), rules.weights()));
+    }
+    return cost;
+  }
+
+  private List<Double> joints(SeamTerms inner, List<Double> beside, List<Finding> findings) {
+    double longest = rules.roll().longestPiece();
+    if (along <= longest) {
+      return List.of();
+    }
+    double[] places =
+        new Candidates(along, longest, rules.overlap())
+            .everyStep(rules.pitch())
+            .inGaps(inner.gaps(along), rules.weights().near())
+            .sorted();
+    double extra = rules.weights().roll() * rules.overlap();
+    StripSearch search = new StripSearch(places, along, piece(along, longest, extra));
+    double[] costs = costs(inner, places);
+    Optional<List<Double>> staggered = search.cheapest(awayFrom(beside, places, costs));
+    if (staggered.isEmpty()) {
+      findings.add(
+          Finding.look("Inner joints of neighbouring strips could not be kept apart everywhere."));
+    }
+    return staggered.or(() -> search.cheapest(costs)).orElseThrow();
+  }
+
+  private double[] awayFrom(List<Double> beside, double[] places, double[] costs) {
+    double[] kept = costs.clone();
+    for (int i = 0; i < places.length; i++) {
+      for (double joint : beside) {
+        if (Math.abs(joint - places[i]) < rules.stagger()) {
+          kept[i] = Double.POSITIVE_INFINITY;
+        }
+      }
+    }
+    return kept;
+  }
+
+  private StripSearch.Piece piece(double end, double widest, double cost) {
+    return new StripSearch.Piece(Math.min(rules.narrowest(), end), widest, rules.overlap(), cost);
+  }
+
+  private double[] costs(SeamTerms of, double[] places) {
+    double[] costs = new double[places.length];
+    for (int i = 0; i < places.length; i++) {
+      costs[i] = of.at(places[i], rules.overlap(), rules.weights()).total();
+    }
+    return costs;
+  }
+}

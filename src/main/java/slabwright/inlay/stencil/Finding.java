@@ -1,0 +1,32 @@
+package slabwright.inlay.stencil;
+
+import java.util.Optional;
+import slabwright.shape.Vec;
+
+/**
+ * Something a person should know about an inlay, with the place on the blank where there is one.
+ */
+public record Finding(Weight weight, String text, Optional<Vec> at) {
+  /** How serious a finding is. */
+  public enum Weight {
+    /** Worth a look; the work can go on. */
+    LOOK,
+    /** The work cannot be done as asked. */
+    CANNOT
+  }
+
+  /** A finding about one place, in the blank's frame. */
+  public static Finding look(String text, Vec at) {
+    return new Finding(Weight.LOOK, text, Optional.of(at));
+  }
+
+  /** A finding about the whole. */
+  public static Finding look(String text) {
+    return new Finding(Weight.LOOK, text, Optional.empty());
+  }
+
+  /** What stops the work. */
+  public static Finding cannot(String text) {
+    return new Finding(Weight.CANNOT, text, Optional.empty());
+  }
+}
