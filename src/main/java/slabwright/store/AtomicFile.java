@@ -1,0 +1,46 @@
+package slabwright.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Writes a file whole or not at all. */
+public final class AtomicFile {
+  private AtomicFile() {}
+
+  /**
+   * Writes beside the target, forces to disk, then moves over it.
+   *
+   * @throws IOException when that fails; the target is then as it was
+   */
+  public static void write(Path target, byte[] bytes) throws IOException {
+    Path folder = target.toAbsolutePath().getParent();
+    Files.createDirectories(folder);
+    Path temporary = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+    try {
+      try (FileChannel out = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
+        ByteBuffer buffer = ByteBuffer.wrap(bytes);
+        while (buffer.hasRemaining()) {
+          out.write(buffer);
+        }
+        out.force(true);
+      }
+      move(temporary, target);
+    } finally {
+      Files.deleteIfExists(temporary);
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

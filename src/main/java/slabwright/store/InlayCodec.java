@@ -1,0 +1,114 @@
+package slabwright.store;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import slabwright.site.ColourChoice;
+import slabwright.site.Inlay;
+import slabwright.site.Overspray;
+import slabwright.site.StencilSpec;
+import slabwright.units.Length;
+
+/** Inlays and their settings for cutting and masking in the plan file. */
+final class InlayCodec {
+  private InlayCodec() {}
+
+  static Optional<Inlay> read(Fields f) {
+    return Optional.of(
+        new Inlay(
+            f.text("id"),
+            f.textOr("name", ""),
+            f.text("graphic"),
+            f.textOr("accepted", ""),
+            f.spot("middle"),
+            f.length("width"),
+            f.numberOr("turn", 0),
+            f.child("stencil").map(InlayCodec::spec).orElse(StencilSpec.forRoll(Length.mm(1)))));
+  }
+
+  private static StencilSpec spec(Fields f) {
+    StencilSpec base = StencilSpec.forRoll(f.length("roll"));
+    StencilSpec spec =
+        new StencilSpec(
+            base.roll(),
+            f.lengthIf("usable"),
+            f.lengthOr("overlap", base.overlap()),
+            f.lengthOr("margin", base.margin()),
+            f.lengthOr("press", base.press()),
+            f.object("overspray", InlayCodec::overspray).orElse(base.overspray()),
+            f.list("colours", InlayCodec::colour),
+            f.numberOr("mergeDeltaE", 0),
+            f.lengthOr("spread", base.spread()),
+            f.lengthIf("longestPiece"),
+            f.lengthOr("vinylHolds", base.vinylHolds()),
+            f.flagOr("ties", false));
+    f.done();
+    return spec;
+  }
+
+  private static Overspray overspray(Fields f) {
+    if (f.has("reach")) {
+      return new Overspray.Stated(f.length("reach"));
+    }
+    return new Overspray.Fan(
+        f.length("height"),
+        f.number("fanDegrees"),
+        f.lengthOr("overrun", Length.ZERO),
+        f.lengthOr("drift", Length.ZERO));
+  }
+
+  private static Optional<ColourChoice> colour(Fields f) {
+    String colour = f.text("colour");
+    if (!colour.matches("#[0-9a-f]{6}")) {
+      f.fault(f.place() + " has the colour \"" + colour + "\"; write it as #rrggbb in lower case.");
+    }
+    ColourChoice.Use use = f.word("use", ColourChoice.Use.class, ColourChoice.Use.DYE);
+    return Optional.of(new ColourChoice(colour, use, f.textOr("product", "")));
+  }
+
+  static void write(Inlay i, ObjectNode o) {
+    o.put("id", i.id());
+    o.put("name", i.name());
+    o.put("graphic", i.graphic());
+    if (!i.accepted().isEmpty()) {
+      o.put("accepted", i.accepted());
+    }
+    Put.spot(o, "middle", i.middle());
+    Put.length(o, "width", i.width());
+    o.put("turn", i.turn());
+    spec(i.spec(), o.putObject("stencil"));
+  }
+
+  private static void spec(StencilSpec s, ObjectNode o) {
+    Put.length(o, "roll", s.roll());
+    Put.length(o, "usable", s.usable());
+    Put.length(o, "overlap", s.overlap());
+    Put.length(o, "margin", s.margin());
+    Put.length(o, "press", s.press());
+    overspray(s.overspray(), o.putObject("overspray"));
+    Put.list(o, "colours", s.colours(), InlayCodec::colour);
+    o.put("mergeDeltaE", s.mergeDeltaE());
+    Put.length(o, "spread", s.spread());
+    Put.length(o, "longestPiece", s.longestPiece());
+    Put.length(o, "vinylHolds", s.vinylHolds());
+    o.put("ties", s.ties());
+  }
+
+  private static void overspray(Overspray v, ObjectNode o) {
+    if (v instanceof Overspray.Stated s) {
+      Put.length(o, "reach", s.reach());
+    } else if (v instanceof Overspray.Fan f) {
+      Put.length(o, "height", f.height());
+      o.put("fanDegrees", f.fanDegrees());
+      Put.length(o, "overrun", f.overrun());
+      Put.length(o, "drift", f.drift());
+    }
+  }
+
+  private static void colour(ColourChoice c, ObjectNode o) {
+    o.put("colour", c.colour());
+    o.put("use", Words.of(c.use()));
+    if (!c.product().isEmpty()) {
+      o.put("product", c.product());
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package slabwright.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import slabwright.site.Site;
+
+/**
+ * The state of an open plan since it was last saved, on disk after every edit, so that a crash
+ * loses at most the edit under way. One small file, written whole each time; it is gone after a
+ * save.
+ */
+public record Journal(Path file) {
+  private static final String ENDING = ".journal";
+
+  /** The journal of a saved plan: a hidden file beside it. */
+  public static Journal beside(Path plan) {
+    Path full = plan.toAbsolutePath();
+    return new Journal(full.resolveSibling("." + full.getFileName() + ENDING));
+  }
+
+  /** The journal of a plan that has no file yet, in the person's data folder. */
+  public static Journal untitled(Path dataFolder, String key) {
+    return new Journal(dataFolder.resolve("untitled-" + key + ENDING));
+  }
+
+  /**
+   * Records a state.
+   *
+   * @throws IOException when the folder cannot be written to
+   */
+  public void write(Site site) throws IOException {
+    AtomicFile.write(file, PlanFile.write(site).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * The state left behind by a process that never saved it.
+   *
+   * @throws IOException when a journal is there and cannot be read
+   */
+  public Optional<Site> recover() throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return Optional.empty();
+    }
+    PlanFile.Reading reading = PlanFile.parse(Files.readString(file));
+    return reading instanceof PlanFile.Reading.Good good
+        ? Optional.of(good.site())
+        : Optional.empty();
+  }
+
+  /**
+   * Forgets the journal, after a save.
+   *
+   * @throws IOException when it cannot be removed
+   */
+  public void clear() throws IOException {
+    Files.deleteIfExists(file);
+  }
+}
