@@ -1,0 +1,71 @@
+package slabwright.work.air;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the air gets to with a stated amount of fresh air.
+ *
+ * @param airflow m³/min stated, 0 for a closed room
+ * @param lel the share of the lower explosive limit over time, room mean
+ * @param peakLel its highest value; may pass 1
+ * @param peakStep the step during which it is reached
+ * @param layerPeakLel the same with all vapour in the lowest metre
+ * @param limits every published limit of every solvent, and all together
+ * @param toHealth from the peak down to the strictest 8-hour limits
+ * @param toFire from the peak down to a tenth of the lower explosive limit
+ */
+public record AirFigures(
+    double airflow,
+    Curve lel,
+    double peakLel,
+    String peakStep,
+    double layerPeakLel,
+    List<LimitRow> limits,
+    Clearing toHealth,
+    Clearing toFire) {
+  /** A tenth of the explosive limit: a hazardous atmosphere (29 CFR 1926.1202). */
+  public static final double HAZARDOUS_SHARE = 0.1;
+
+  public AirFigures {
+    limits = List.copyOf(limits);
+  }
+
+  static AirFigures of(
+      List<VapourStep> steps, AirSpace space, double airflow, double mixing, double celsius) {
+    RoomAir room = new RoomAir(space.volume(), airflow / mixing);
+    Curve lel = room.curve(Mixture.sources(steps, celsius, s -> 1 / s.lel()));
+    Curve health = room.curve(Mixture.sources(steps, celsius, AirFigures::healthWeight));
+    double peak = lel.peak().share();
+    return new AirFigures(
+        airflow,
+        lel,
+        peak,
+        stepAt(steps, lel.peak().minute()),
+        peak * space.layerFactor(),
+        rows(steps, room, celsius),
+        Clearing.of(health.peak().share(), 1, space.volume(), airflow / mixing),
+        Clearing.of(peak, HAZARDOUS_SHARE, space.volume(), airflow / mixing));
+  }
+
+  private static double healthWeight(Solvent s) {
+    return s.strictest(ExposureLimit.Span.EIGHT_HOURS).map(l -> 1 / l.share()).orElse(0.0);
+  }
+
+  private static String stepAt(List<VapourStep> steps, double minute) {
+    return steps.stream()
+        .filter(s -> s.from() < minute && minute <= s.from() + s.minutes())
+        .findFirst()
+        .map(VapourStep::name)
+        .orElse("");
+  }
+
+  private static List<LimitRow> rows(List<VapourStep> steps, RoomAir room, double celsius) {
+    List<LimitRow> rows = new ArrayList<>();
+    for (Solvent s : Mixture.solvents(steps)) {
+      Curve curve = room.curve(Mixture.sources(steps, celsius, x -> x.equals(s) ? 1 : 0));
+      s.limits().forEach(limit -> rows.add(LimitRow.of(s, limit, curve)));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,31 @@
+package slabwright.work.air;
+
+/**
+ * A limit for what people breathe.
+ *
+ * @param name as its publisher calls it
+ * @param share of the air, 250 ppm = 250e-6
+ */
+public record ExposureLimit(String name, Span span, double share) {
+  /** Over which time it is meant. */
+  public enum Span {
+    EIGHT_HOURS(480),
+    FIFTEEN_MINUTES(15),
+    /** Immediately dangerous: at no time. */
+    DANGER(0);
+
+    private final int minutes;
+
+    Span(int minutes) {
+      this.minutes = minutes;
+    }
+
+    public int minutes() {
+      return minutes;
+    }
+  }
+
+  static ExposureLimit ppm(String name, Span span, double ppm) {
+    return new ExposureLimit(name, span, ppm * 1e-6);
+  }
+}

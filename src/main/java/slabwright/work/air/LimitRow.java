@@ -1,0 +1,28 @@
+package slabwright.work.air;
+
+/**
+ * One published limit and what the air gets to.
+ *
+ * @param reached the worst mean over the limit's time, or the peak for one that holds at any time;
+ *     a share of the air
+ */
+public record LimitRow(Solvent solvent, ExposureLimit limit, double reached) {
+  static LimitRow of(Solvent solvent, ExposureLimit limit, Curve curve) {
+    int minutes = limit.span().minutes();
+    double reached = minutes == 0 ? curve.peak().share() : curve.worstAverage(minutes);
+    return new LimitRow(solvent, limit, reached);
+  }
+
+  /** How many times the limit. */
+  public double ratio() {
+    return reached / limit.share();
+  }
+
+  public boolean isPassed() {
+    return reached > limit.share();
+  }
+
+  public double reachedPpm() {
+    return reached * 1e6;
+  }
+}

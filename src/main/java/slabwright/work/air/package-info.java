@@ -1,0 +1,12 @@
+/**
+ * Solvent vapour in a room, as a screening estimate: how high it rises with and without fresh air,
+ * against the explosive limit and the exposure limits, and how much air is needed. Volumes of air
+ * and vapour in m³, airflow in m³ a minute, liquids in mm³, times in minutes, concentrations as a
+ * share (1 ppm is 1e-6). Nothing is ever capped.
+ *
+ * <p>Definition: a well-mixed room, {@code V dC = G dt - Q' C dt} with {@code Q' = Q / K}; each
+ * step's vapour is set free evenly while it is laid. Known limits: vapour heavier than air lies on
+ * the floor, so the room's mean understates what is there; a second figure holds all of it in the
+ * lowest metre. It replaces neither a gas meter nor a licensed person.
+ */
+package slabwright.work.air;

@@ -1,0 +1,146 @@
+package slabwright.work.book;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import slabwright.units.Parsed;
+
+/**
+ * One section of a shop book while it is being read: gives typed values, collects what can't be
+ * read, and knows which of its keys nobody asked for.
+ */
+final class BookSection {
+  private final String kind;
+  private final String name;
+  private final Map<String, ShopBookText.Entry> entries;
+  private final List<BookFault> faults;
+  private final Set<String> asked = new HashSet<>();
+
+  BookSection(
+      String kind, String name, Map<String, ShopBookText.Entry> entries, List<BookFault> faults) {
+    this.kind = kind;
+    this.name = name;
+    this.entries = entries;
+    this.faults = faults;
+  }
+
+  String name() {
+    return name;
+  }
+
+  Figure<String> text(String key) {
+    return read(key, Parsed::ok);
+  }
+
+  String text(String key, String otherwise) {
+    return text(key).maybe().orElse(otherwise);
+  }
+
+  Figure<Double> number(String key, Dimension dimension) {
+    return read(key, dimension::read);
+  }
+
+  Figure<Integer> whole(String key) {
+    return read(key, Dimension.NUMBER::read).map(d -> (int) Math.round(d));
+  }
+
+  Figure<Duration> time(String key) {
+    return read(key, BookSection::duration);
+  }
+
+  /** A price; money is decimal. */
+  Figure<BigDecimal> price(String key) {
+    return read(key, BookSection::money);
+  }
+
+  Figure<Boolean> yes(String key) {
+    return read(
+        key,
+        v ->
+            switch (v) {
+              case "yes" -> Parsed.ok(true);
+              case "no" -> Parsed.ok(false);
+              default -> Parsed.bad("\"%s\" must be yes or no".formatted(v));
+            });
+  }
+
+  /** A time that may be stated as {@code none}. */
+  Figure<Optional<Duration>> timeOrNone(String key) {
+    return read(
+        key, v -> v.equals("none") ? Parsed.ok(Optional.empty()) : duration(v).map(Optional::of));
+  }
+
+  /** {@code 4 h}, or {@code 15 C: 6 h, 25 C: 3 h}. */
+  Figure<TemperatureTable> table(String key) {
+    String subject = key + " of " + label();
+    return read(key, v -> TableReader.read(subject, v));
+  }
+
+  /** Several values parted by commas; {@code none} is the empty list. */
+  <T> Figure<List<T>> list(String key, Function<String, Parsed<T>> item) {
+    return read(key, v -> items(v, item));
+  }
+
+  private static <T> Parsed<List<T>> items(String text, Function<String, Parsed<T>> item) {
+    List<T> all = new ArrayList<>();
+    if (text.equals("none")) {
+      return Parsed.ok(List.of());
+    }
+    for (String part : text.split(",", -1)) {
+      Parsed<T> one = item.apply(part.strip());
+      if (one instanceof Parsed.Bad<T> bad) {
+        return Parsed.bad(bad.why());
+      }
+      all.add(one.orThrow());
+    }
+    return Parsed.ok(List.copyOf(all));
+  }
+
+  private <T> Figure<T> read(String key, Function<String, Parsed<T>> reader) {
+    asked.add(key);
+    ShopBookText.Entry e = entries.get(key);
+    if (e == null || e.value().isBlank() || e.value().equals("?")) {
+      return Figure.missing(key + " of " + label());
+    }
+    Parsed<T> value = reader.apply(e.value());
+    if (value instanceof Parsed.Bad<T> bad) {
+      faults.add(new BookFault(e.line(), key + ": " + bad.why()));
+      return Figure.refused("shop book, line " + e.line() + ": " + bad.why());
+    }
+    return Figure.known(value.orThrow());
+  }
+
+  /** The section as people call it: its name, or its kind when it has none. */
+  String label() {
+    return name.isEmpty() ? kind : name;
+  }
+
+  /** Faults for the keys nobody asked for; call last. */
+  void nameUnknownKeys() {
+    entries.values().stream()
+        .filter(e -> !asked.contains(e.key()))
+        .forEach(
+            e ->
+                faults.add(
+                    new BookFault(
+                        e.line(),
+                        "\"%s\" is not known in [%s] and is left alone"
+                            .formatted(e.key(), (kind + " " + name).strip()))));
+  }
+
+  static Parsed<Duration> duration(String text) {
+    return Dimension.TIME.read(text).map(m -> Duration.ofSeconds(Math.round(m * 60)));
+  }
+
+  static Parsed<BigDecimal> money(String text) {
+    return text.matches("\\d+(\\.\\d+)?")
+        ? Parsed.ok(new BigDecimal(text))
+        : Parsed.bad("\"%s\" is no price; write a number such as 95.00".formatted(text));
+  }
+}

@@ -1,0 +1,39 @@
+package slabwright.work.book;
+
+import java.util.List;
+import slabwright.units.Parsed;
+
+/**
+ * One grinding pass as this shop does it.
+ *
+ * @param name such as {@code metal 30}
+ * @param family metal, hybrid or resin; only metal tools come in bonds here
+ * @param levels the aggregate levels it is used for
+ * @param machineRate mm² an hour with the floor grinder
+ * @param handRate mm² an hour with a hand grinder
+ * @param dust kg/mm² taken off
+ */
+public record GritRate(
+    String name,
+    Figure<String> family,
+    Figure<List<Exposure>> levels,
+    Figure<Double> machineRate,
+    Figure<Double> handRate,
+    Figure<Double> dust) {
+
+  static GritRate read(BookSection s) {
+    return new GritRate(
+        s.name(),
+        s.text("family"),
+        s.list("for", GritRate::level),
+        s.number("machine rate", Dimension.AREA_RATE),
+        s.number("hand rate", Dimension.AREA_RATE),
+        s.number("dust", Dimension.MASS_PER_AREA));
+  }
+
+  private static Parsed<Exposure> level(String word) {
+    return Exposure.named(word)
+        .map(Parsed::ok)
+        .orElse(Parsed.bad("\"%s\" is none of cream, fine, medium, coarse".formatted(word)));
+  }
+}

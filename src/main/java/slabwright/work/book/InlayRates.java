@@ -1,0 +1,26 @@
+package slabwright.work.book;
+
+import java.math.BigDecimal;
+
+/**
+ * How fast the shop lays and dyes a stencil: rates of areas in mm² an hour, of lengths in mm an
+ * hour, all for one person.
+ */
+public record InlayRates(
+    Figure<Double> layStencil,
+    Figure<Double> press,
+    Figure<Double> skirt,
+    Figure<Double> mist,
+    Figure<Double> pullUp,
+    Figure<BigDecimal> vinylPriceArea) {
+
+  static InlayRates read(BookSection s) {
+    return new InlayRates(
+        s.number("lay stencil", Dimension.AREA_RATE),
+        s.number("press edges", Dimension.RUN_RATE),
+        s.number("lay skirt", Dimension.AREA_RATE),
+        s.number("mist coat", Dimension.AREA_RATE),
+        s.number("pull up", Dimension.AREA_RATE),
+        s.price("price of vinyl a m2"));
+  }
+}

@@ -1,0 +1,39 @@
+package slabwright.work.book;
+
+/**
+ * How a product gets onto the floor.
+ *
+ * @param tool roller, sprayer, brush or pad
+ * @param rate mm² an hour for one person
+ * @param cutIn mm an hour of cut-in for one person
+ * @param people who lay it at once
+ * @param rollerMm the roller's width
+ * @param lap share of the roller that laps the lane before
+ * @param wetEdge how long an edge stays wet enough to lap
+ * @param coldest °C
+ * @param hottest °C
+ */
+public record Laying(
+    Figure<String> tool,
+    Figure<Double> rate,
+    Figure<Double> cutIn,
+    Figure<Integer> people,
+    Figure<Double> rollerMm,
+    Figure<Double> lap,
+    Figure<TemperatureTable> wetEdge,
+    Figure<Double> coldest,
+    Figure<Double> hottest) {
+
+  static Laying read(BookSection s) {
+    return new Laying(
+        s.text("laid by"),
+        s.number("laying rate", Dimension.AREA_RATE),
+        s.number("cut-in rate", Dimension.RUN_RATE),
+        s.whole("people"),
+        s.number("roller", Dimension.LENGTH),
+        s.number("lap", Dimension.SHARE),
+        s.table("wet edge"),
+        s.number("coldest", Dimension.TEMPERATURE),
+        s.number("hottest", Dimension.TEMPERATURE));
+  }
+}

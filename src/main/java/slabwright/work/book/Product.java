@@ -1,0 +1,27 @@
+package slabwright.work.book;
+
+import java.util.List;
+import slabwright.work.air.SolventShare;
+
+/**
+ * Something the shop lays on a floor.
+ *
+ * @param id the section's name
+ * @param label for people; never a brand in the shipped book
+ * @param solvents by volume; empty for a water-borne product, missing when the book is silent
+ */
+public record Product(
+    String id,
+    String label,
+    Figure<ProductKind> kind,
+    Spread spread,
+    Mixing mixing,
+    Laying laying,
+    Drying drying,
+    Figure<List<SolventShare>> solvents) {
+
+  /** Whether the book says that it is of a kind. */
+  public boolean is(ProductKind k) {
+    return kind.maybe().filter(k::equals).isPresent();
+  }
+}

@@ -1,0 +1,49 @@
+package slabwright.work.book;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The shop book read.
+ *
+ * @param invented whether its numbers are made up; every sheet that uses them says so
+ * @param currency for prices
+ * @param faults unknown keys and values that could not be read
+ */
+public record ShopBook(
+    String name,
+    boolean invented,
+    String currency,
+    Crew crew,
+    AirHabits air,
+    PrepRates prep,
+    InlayRates inlay,
+    List<GritRate> grits,
+    List<Tool> tools,
+    List<Product> products,
+    List<BookFault> faults) {
+  public ShopBook {
+    grits = List.copyOf(grits);
+    tools = List.copyOf(tools);
+    products = List.copyOf(products);
+    faults = List.copyOf(faults);
+  }
+
+  public static ShopBook of(ShopBookText text) {
+    return new BookReader(text).read();
+  }
+
+  /** The first product of a kind. */
+  public Optional<Product> first(ProductKind kind) {
+    return products.stream().filter(p -> p.is(kind)).findFirst();
+  }
+
+  /** What a sheet has to say about where its rates come from. */
+  public String origin() {
+    return invented
+        ? "Rates, coverages, times and prices are from the invented example shop book \""
+            + name
+            + "\". Put in your own and the data sheets' values before you rely on them."
+        : "Rates, coverages, times and prices are from the shop book \"" + name + "\".";
+  }
+}

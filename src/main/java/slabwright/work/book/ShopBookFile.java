@@ -1,0 +1,47 @@
+package slabwright.work.book;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import slabwright.units.Parsed;
+
+/**
+ * Finds the shop book: {@code shop.book} beside the plan, else {@code .slabwright/shop.book} in the
+ * home folder, else the shipped example.
+ *
+ * @param text what was found
+ * @param from the file; empty for the shipped example
+ */
+public record ShopBookFile(ShopBookText text, Optional<Path> from) {
+  public static final String NAME = "shop.book";
+
+  /**
+   * Looks beside the plan and at home. Bad when a file is there and is no shop book of a version
+   * this program reads.
+   *
+   * @throws IOException when a file is there and can't be read
+   */
+  public static Parsed<ShopBookFile> find(Path planFolder, Path home) throws IOException {
+    for (Path file : List.of(planFolder.resolve(NAME), home.resolve(".slabwright").resolve(NAME))) {
+      if (Files.isRegularFile(file)) {
+        return read(file);
+      }
+    }
+    return Parsed.ok(new ShopBookFile(ExampleBook.text(), Optional.empty()));
+  }
+
+  /**
+   * Reads one file.
+   *
+   * @throws IOException when it can't be read
+   */
+  public static Parsed<ShopBookFile> read(Path file) throws IOException {
+    Parsed<ShopBookText> text = ShopBookText.parse(Files.readString(file));
+    if (text instanceof Parsed.Bad<ShopBookText> bad) {
+      return Parsed.bad(file + ": " + bad.why());
+    }
+    return text.map(t -> new ShopBookFile(t, Optional.of(file)));
+  }
+}

@@ -1,0 +1,33 @@
+package slabwright.work.book;
+
+import java.util.Optional;
+import slabwright.work.air.Solvent;
+
+/** Reads a solvent's data-sheet values; a solvent that lacks one can't be used. */
+final class SolventReader {
+  private SolventReader() {}
+
+  static Optional<Solvent> read(BookSection s) {
+    Figure<Double> gravity = s.number("specific gravity", Dimension.NUMBER);
+    Figure<Double> mass = s.number("molar mass", Dimension.MOLAR_MASS);
+    Figure<Double> lel = s.number("lower explosive limit", Dimension.SHARE);
+    Figure<Double> flash = s.number("flash point", Dimension.TEMPERATURE);
+    Figure<Double> eightHour = s.number("8-hour limit", Dimension.PPM);
+    Figure<Double> short15 = s.number("15-minute limit", Dimension.PPM);
+    return gravity
+        .with(mass, Physical::new)
+        .with(lel, (p, l) -> new Fire(p, l, 0))
+        .with(flash, (f, t) -> new Fire(f.physical(), f.lel(), t))
+        .with(eightHour, (f, ppm) -> solvent(s.name(), f, ppm, short15.maybe()))
+        .maybe();
+  }
+
+  private record Physical(double gravity, double mass) {}
+
+  private record Fire(Physical physical, double lel, double flash) {}
+
+  private static Solvent solvent(String name, Fire f, double ppm, Optional<Double> short15) {
+    return Solvent.fromDataSheet(
+        name, f.physical().gravity(), f.physical().mass(), f.lel(), f.flash(), ppm, short15);
+  }
+}

@@ -1,0 +1,34 @@
+package slabwright.work.book;
+
+import java.util.List;
+
+/**
+ * How far a product goes.
+ *
+ * @param coverage mm²/mm³ for one coat, which is m²/L
+ * @param loss share that stays in tools and cans or drifts away
+ * @param solids share of the volume that stays as dry film
+ * @param kits smallest first
+ * @param splits whether an unmixed kit may be used in part
+ * @param gritPerVolume kg/mm³ of grit additive the shop stirs in
+ */
+public record Spread(
+    Figure<Integer> coats,
+    Figure<Double> coverage,
+    Figure<Double> loss,
+    Figure<Double> solids,
+    Figure<List<Kit>> kits,
+    Figure<Boolean> splits,
+    Figure<Double> gritPerVolume) {
+
+  static Spread read(BookSection s) {
+    return new Spread(
+        s.whole("coats"),
+        s.number("coverage", Dimension.COVERAGE),
+        s.number("loss", Dimension.SHARE),
+        s.number("volume solids", Dimension.SHARE),
+        s.list("kits", Kit::read),
+        s.yes("kits may be split"),
+        s.number("grit", Dimension.MASS_PER_VOLUME));
+  }
+}

@@ -1,0 +1,93 @@
+package slabwright.work.days;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Who is busy when; finds the first stretch with enough free people. One planning run's own. */
+final class CrewBook {
+  private record Busy(String id, Span span, int people) {}
+
+  /** A found place and, when the crew was the reason for it, the step that kept them. */
+  record Slot(List<Span> spans, Optional<String> waitedFor) {}
+
+  private final Hours hours;
+  private final List<Busy> busy = new ArrayList<>();
+
+  CrewBook(Hours hours) {
+    this.hours = hours;
+  }
+
+  void take(Task task, List<Span> spans) {
+    spans.forEach(s -> busy.add(new Busy(task.id(), s, task.people())));
+  }
+
+  /** The first place at or after {@code earliest}; a step that may not pause fits one day. */
+  Slot find(Task task, LocalDateTime earliest) {
+    LocalDateTime at = hours.next(earliest);
+    Optional<String> waitedFor = Optional.empty();
+    while (true) {
+      List<Span> spans = spread(task.length(), at);
+      if (spans.size() > 1 && !task.mayPause()) {
+        at = hours.next(hours.end(at));
+        continue;
+      }
+      Optional<Busy> block = firstBlock(spans, task.people());
+      if (block.isEmpty()) {
+        return new Slot(spans, waitedFor);
+      }
+      waitedFor = Optional.of(block.get().id());
+      at = hours.next(block.get().span().end());
+    }
+  }
+
+  private List<Span> spread(Duration length, LocalDateTime from) {
+    List<Span> spans = new ArrayList<>();
+    Duration left = length;
+    LocalDateTime at = from;
+    while (true) {
+      Duration today = Duration.between(at, hours.end(at));
+      if (left.compareTo(today) <= 0) {
+        spans.add(new Span(at, at.plus(left)));
+        return spans;
+      }
+      spans.add(new Span(at, hours.end(at)));
+      left = left.minus(today);
+      at = hours.next(hours.end(at));
+    }
+  }
+
+  /** Of the work that leaves too few people somewhere in the spans, what ends first. */
+  private Optional<Busy> firstBlock(List<Span> spans, int people) {
+    return spans.stream()
+        .flatMap(s -> blocksOf(s, people).stream())
+        .min(Comparator.comparing((Busy b) -> b.span().end()));
+  }
+
+  private List<Busy> blocksOf(Span span, int people) {
+    List<Busy> meeting = busy.stream().filter(b -> b.span().meets(span)).toList();
+    return meeting.stream()
+        .filter(
+            b ->
+                takenWhen(later(b.span().start(), span.start()), meeting) + people > hours.people())
+        .flatMap(b -> runningAt(later(b.span().start(), span.start()), meeting).stream())
+        .toList();
+  }
+
+  private static int takenWhen(LocalDateTime t, List<Busy> meeting) {
+    return runningAt(t, meeting).stream().mapToInt(Busy::people).sum();
+  }
+
+  private static List<Busy> runningAt(LocalDateTime t, List<Busy> meeting) {
+    return meeting.stream()
+        .filter(b -> !t.isBefore(b.span().start()) && t.isBefore(b.span().end()))
+        .toList();
+  }
+
+  private static LocalDateTime later(LocalDateTime a, LocalDateTime b) {
+    return a.isAfter(b) ? a : b;
+  }
+}

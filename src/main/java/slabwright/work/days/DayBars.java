@@ -1,0 +1,88 @@
+package slabwright.work.days;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * The day plan as bars to draw: one row a step, each with what happens when.
+ *
+ * @param from the first moment drawn
+ * @param to the last moment drawn
+ */
+public record DayBars(LocalDateTime from, LocalDateTime to, List<Row> rows) {
+  public DayBars {
+    rows = List.copyOf(rows);
+  }
+
+  /** What a bar stands for. */
+  public enum Kind {
+    WORK,
+    DRYING,
+    /** The recoat window is open. */
+    WINDOW,
+    KEEP_OUT
+  }
+
+  /** One stretch of a row. */
+  public record Bar(Kind kind, Span span) {}
+
+  /**
+   * One step's row.
+   *
+   * @param critical whether it is part of the chain that sets the end
+   */
+  public record Row(String name, String area, boolean critical, List<Bar> bars) {
+    public Row {
+      bars = List.copyOf(bars);
+    }
+  }
+
+  public static DayBars of(DayPlan plan) {
+    Set<String> critical =
+        plan.criticalChain().stream().map(s -> s.task().id()).collect(Collectors.toSet());
+    List<Row> rows =
+        plan.steps().stream().map(s -> row(s, critical.contains(s.task().id()), plan)).toList();
+    LocalDateTime start = plan.firstDay().atTime(plan.hours().from());
+    LocalDateTime last =
+        rows.stream()
+            .flatMap(r -> r.bars().stream())
+            .map(b -> b.span().end())
+            .max(Comparator.naturalOrder())
+            .orElse(start);
+    return new DayBars(start, last, rows);
+  }
+
+  private static Row row(Placed step, boolean critical, DayPlan plan) {
+    List<Bar> bars = new ArrayList<>();
+    step.spans().forEach(s -> bars.add(new Bar(Kind.WORK, s)));
+    nextWait(step, plan).ifPresent(w -> addWait(bars, step, w));
+    step.task()
+        .keepOut()
+        .ifPresent(
+            k ->
+                bars.add(
+                    new Bar(Kind.KEEP_OUT, new Span(step.start(), step.end().plus(k.after())))));
+    return new Row(step.task().name(), step.task().area(), critical, bars);
+  }
+
+  private static void addWait(List<Bar> bars, Placed step, Wait w) {
+    LocalDateTime open = step.end().plus(w.atLeast());
+    if (!w.atLeast().isZero()) {
+      bars.add(new Bar(Kind.DRYING, new Span(step.end(), open)));
+    }
+    w.atMost().ifPresent(m -> bars.add(new Bar(Kind.WINDOW, new Span(open, step.end().plus(m)))));
+  }
+
+  /** The wait on this step whose window opens first. */
+  private static Optional<Wait> nextWait(Placed step, DayPlan plan) {
+    return plan.steps().stream()
+        .flatMap(s -> s.task().waits().stream())
+        .filter(w -> w.after().equals(step.task().id()))
+        .min(Comparator.comparing(Wait::atLeast));
+  }
+}

@@ -1,0 +1,72 @@
+package slabwright.work.days;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The steps of a job in time order of their start.
+ *
+ * @param steps every step, abrading that a missed window made necessary included
+ */
+public record DayPlan(Hours hours, LocalDate firstDay, List<Placed> steps) {
+  public DayPlan {
+    steps = steps.stream().sorted(Comparator.comparing(Placed::start)).toList();
+  }
+
+  public Optional<Placed> step(String id) {
+    return steps.stream().filter(s -> s.task().id().equals(id)).findFirst();
+  }
+
+  /** When the last step ends; the start of the first day when there is none. */
+  public LocalDateTime end() {
+    return last().map(Placed::end).orElse(firstDay.atTime(hours.from()));
+  }
+
+  private Optional<Placed> last() {
+    return steps.stream().max(Comparator.comparing(Placed::end));
+  }
+
+  /** The steps that set the job's end, first to last: each one holds up the next. */
+  public List<Placed> criticalChain() {
+    List<Placed> chain = new ArrayList<>();
+    Optional<Placed> at = last();
+    while (at.isPresent()) {
+      chain.add(at.get());
+      at = holder(at.get().heldBy());
+    }
+    Collections.reverse(chain);
+    return chain;
+  }
+
+  private Optional<Placed> holder(HeldBy why) {
+    if (why instanceof HeldBy.Step s) {
+      return step(s.id());
+    }
+    return why instanceof HeldBy.Crew c ? step(c.id()) : Optional.empty();
+  }
+
+  /** When the step after {@code id} may start at the earliest, by its wait alone. */
+  public Optional<LocalDateTime> earliestNext(String id) {
+    return step(id)
+        .flatMap(
+            done ->
+                steps.stream()
+                    .flatMap(s -> s.task().waits().stream())
+                    .filter(w -> w.after().equals(id))
+                    .map(w -> done.end().plus(w.atLeast()))
+                    .min(Comparator.naturalOrder()));
+  }
+
+  /** Hours of people, all steps together. */
+  public Duration personTime() {
+    return steps.stream()
+        .map(s -> s.task().length().multipliedBy(s.task().people()))
+        .reduce(Duration.ZERO, Duration::plus);
+  }
+}

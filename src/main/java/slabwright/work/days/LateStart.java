@@ -1,0 +1,57 @@
+package slabwright.work.days;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What it does to the job when one step starts late.
+ *
+ * @param late the plan with the late start
+ * @param end how much later the job ends
+ * @param newAbrading the coats that now need an abrading step first, by name
+ */
+public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
+  public LateStart {
+    newAbrading = List.copyOf(newAbrading);
+  }
+
+  /** What a late start gives: a consequence, or the reason why there is no plan any more. */
+  public sealed interface Result {
+    /** The job still works out. */
+    record Later(LateStart consequence) implements Result {}
+
+    /** It no longer does. */
+    record Refused(String sentence) implements Result {}
+  }
+
+  /**
+   * Plans the same steps again with step {@code id} starting {@code by} later than in {@code plan}.
+   *
+   * @throws IllegalArgumentException when the plan has no such step
+   */
+  public static Result of(DayPlan plan, List<Task> tasks, String id, Duration by) {
+    LocalDateTime from =
+        plan.step(id)
+            .map(s -> s.start().plus(by))
+            .orElseThrow(() -> new IllegalArgumentException("no step " + id));
+    LocalDate first = plan.firstDay();
+    Planned again = DayPlanner.plan(tasks, plan.hours(), first, Map.of(id, from));
+    if (again instanceof Planned.Refused refused) {
+      return new Result.Refused(refused.sentence());
+    }
+    DayPlan late = ((Planned.Days) again).plan();
+    return new Result.Later(
+        new LateStart(late, Duration.between(plan.end(), late.end()), added(plan, late)));
+  }
+
+  private static List<String> added(DayPlan plan, DayPlan late) {
+    return late.steps().stream()
+        .filter(Placed::isAbrading)
+        .filter(s -> plan.step(s.task().id()).isEmpty())
+        .map(s -> late.step(s.abradesFor()).map(c -> c.task().name()).orElse(s.abradesFor()))
+        .toList();
+  }
+}

@@ -1,0 +1,107 @@
+package slabwright.work.days;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+class DayPlanProperties {
+  private static final LocalDate DAY = LocalDate.of(2027, 3, 3);
+  private static final Hours HOURS = Hours.weekdays(3, LocalTime.of(7, 30), Duration.ofHours(8));
+
+  @Property(tries = 200)
+  void no_step_starts_before_its_window_or_after_its_longest_recoat_without_abrading(
+      @ForAll("jobs") List<Task> tasks) {
+    DayPlan plan = plan(tasks);
+    for (Placed step : plan.steps()) {
+      for (Wait w : step.task().waits()) {
+        LocalDateTime end = plan.step(w.after()).orElseThrow().end();
+        assertThat(step.start()).isAfterOrEqualTo(end.plus(w.atLeast()));
+        boolean abraded = plan.step(step.task().id() + ".abrade").isPresent();
+        w.atMost()
+            .filter(m -> !abraded)
+            .ifPresent(m -> assertThat(step.start()).isBeforeOrEqualTo(end.plus(m)));
+      }
+    }
+  }
+
+  @Property(tries = 200)
+  void the_crew_is_never_overdrawn_and_works_only_its_hours(@ForAll("jobs") List<Task> tasks) {
+    DayPlan plan = plan(tasks);
+    for (Placed step : plan.steps()) {
+      assertThat(step.worked()).isEqualTo(step.task().length());
+      for (Span s : step.spans()) {
+        assertThat(HOURS.next(s.start())).isEqualTo(s.start());
+        assertThat(s.end()).isBeforeOrEqualTo(HOURS.end(s.start()));
+        assertThat(peopleAt(plan, s.start())).isLessThanOrEqualTo(HOURS.people());
+      }
+    }
+  }
+
+  @Property(tries = 100)
+  void each_step_of_the_critical_chain_is_held_by_the_one_before(@ForAll("jobs") List<Task> tasks) {
+    List<Placed> chain = plan(tasks).criticalChain();
+    assertThat(chain.get(0).heldBy()).isInstanceOf(HeldBy.FirstDay.class);
+    for (int i = 1; i < chain.size(); i++) {
+      assertThat(chain.get(i).start()).isAfterOrEqualTo(chain.get(i - 1).end());
+    }
+  }
+
+  private static int peopleAt(DayPlan plan, LocalDateTime t) {
+    return plan.steps().stream()
+        .filter(
+            s -> s.spans().stream().anyMatch(x -> !t.isBefore(x.start()) && t.isBefore(x.end())))
+        .mapToInt(s -> s.task().people())
+        .sum();
+  }
+
+  private static DayPlan plan(List<Task> tasks) {
+    return ((Planned.Days) DayPlanner.plan(tasks, HOURS, DAY)).plan();
+  }
+
+  private record Seed(int minutes, int people, boolean coat, int opens, int closes, int back) {}
+
+  @Provide
+  Arbitrary<List<Task>> jobs() {
+    Arbitrary<Seed> seed =
+        Combinators.combine(
+                Arbitraries.integers().between(1, 480),
+                Arbitraries.integers().between(1, 3),
+                Arbitraries.of(true, false),
+                Arbitraries.integers().between(0, 1500),
+                Arbitraries.integers().between(0, 3000),
+                Arbitraries.integers().between(1, 3))
+            .as(Seed::new);
+    return seed.list().ofMinSize(1).ofMaxSize(9).map(DayPlanProperties::tasks);
+  }
+
+  private static List<Task> tasks(List<Seed> seeds) {
+    List<Task> tasks = new ArrayList<>();
+    for (Seed s : seeds) {
+      int i = tasks.size();
+      Wait[] waits = i < s.back() ? new Wait[0] : new Wait[] {wait(s, i - s.back())};
+      Duration length = Duration.ofMinutes(s.minutes());
+      Task task =
+          s.coat()
+              ? Task.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
+              : Task.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
+      tasks.add(task.withAbrading(Duration.ofMinutes(30)));
+    }
+    return tasks;
+  }
+
+  private static Wait wait(Seed s, int after) {
+    Duration opens = Duration.ofMinutes(s.opens());
+    return Wait.window("t" + after, opens, opens.plusMinutes(s.closes()));
+  }
+}
