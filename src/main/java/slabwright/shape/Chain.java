@@ -1,11 +1,16 @@
 package slabwright.shape;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 
 /** A ring of an arrangement as a closed chain in whole grid steps, without repeated points. */
 final class Chain {
+  private static final int RUN = 40;
+
   private final int layer;
   private final int ring;
   private final Coordinate[] steps;
@@ -62,6 +67,29 @@ final class Chain {
   /** The input segment that ran into point {@code i} of the chain, for i at least 1. */
   int segmentInto(int i) {
     return segments[i];
+  }
+
+  /**
+   * The chain in runs of a few short segments or one long one. The noder's index keeps boxes of
+   * runs, and the boxes of long bent runs that lie inside one another would all overlap.
+   */
+  void runs(Consumer<Coordinate[]> run) {
+    Envelope box = new Envelope();
+    for (Coordinate step : steps) {
+      box.expandToInclude(step);
+    }
+    double longest = box.getDiameter() / 8;
+    int from = 0;
+    for (int i = 1; i < steps.length; i++) {
+      boolean last = i == steps.length - 1;
+      if (last
+          || i - from == RUN
+          || steps[i].distance(steps[i - 1]) > longest
+          || steps[i].distance(steps[i + 1]) > longest) {
+        run.accept(Arrays.copyOfRange(steps, from, i + 1));
+        from = i;
+      }
+    }
   }
 
   private static Coordinate step(Vec p) {

@@ -80,7 +80,7 @@ final class Noding {
   private static List<SegmentString> strings(List<Chain> chains) {
     List<SegmentString> list = new ArrayList<>(chains.size());
     for (Chain chain : chains) {
-      list.add(new NodedSegmentString(chain.steps(), chain));
+      chain.runs(points -> list.add(new NodedSegmentString(points, chain)));
     }
     return list;
   }

@@ -1,26 +1,39 @@
 package slabwright.shape;
 
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.PrecisionReducer;
 
-/** Round offsets whose arcs stay within a tolerance. */
+/**
+ * Round offsets whose boundary stays within a tolerance of the true one, on both sides.
+ *
+ * <p>JTS's own buffer drops corners whose gap is under a twentieth of the distance, which is a
+ * millimetre or more at the size of a floor machine; so the curve is ours.
+ */
 final class Offset {
   /** Bends sharper than about 29° are cut off square. */
   private static final double STRIP_MITRE_LIMIT = 4;
 
   private Offset() {}
 
-  static Geometry of(Geometry g, double mm, double tolerance) {
-    if (mm == 0 || g.isEmpty()) {
-      return g;
+  static Region of(Region region, double mm, double tolerance) {
+    if (mm == 0 || region.isEmpty()) {
+      return region;
     }
-    BufferParameters p = new BufferParameters(quadrantSegments(Math.abs(mm), tolerance));
-    p.setSimplifyFactor(Math.min(0.01, tolerance / (4 * Math.abs(mm))));
-    Geometry raw = BufferOp.bufferOp(g, mm, p);
-    return Overlay.polygonal(PrecisionReducer.reducePrecision(raw, Jts.GRID));
+    List<Ring> curves = region.rings().stream().map(r -> OffsetCurve.of(r, mm, tolerance)).toList();
+    return RingFill.positive(curves);
+  }
+
+  static Region around(Line line, double halfWidth, boolean roundEnds, double tolerance) {
+    if (line.length() == 0) {
+      return line.points().isEmpty() || !roundEnds
+          ? Region.empty()
+          : Region.of(Arcs.circle(line.points().get(0), halfWidth, tolerance));
+    }
+    return RingFill.positive(List.of(OffsetCurve.around(line, halfWidth, roundEnds, tolerance)));
   }
 
   static Geometry strip(Line line, double halfWidth) {
@@ -30,16 +43,5 @@ final class Offset {
             8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, STRIP_MITRE_LIMIT);
     Geometry raw = BufferOp.bufferOp(Jts.FACTORY.createLineString(path), halfWidth, p);
     return Overlay.polygonal(PrecisionReducer.reducePrecision(raw, Jts.GRID));
-  }
-
-  /**
-   * Fewest segments a quadrant whose sag {@code r (1 - cos(pi / 4q))} stays within the tolerance.
-   */
-  static int quadrantSegments(double radius, double tolerance) {
-    if (tolerance >= radius) {
-      return 1;
-    }
-    double step = Math.acos(1 - tolerance / radius);
-    return Math.max(2, (int) Math.ceil(Math.PI / (4 * step)));
   }
 }

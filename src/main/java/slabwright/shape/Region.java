@@ -58,6 +58,14 @@ public final class Region {
     return wrap(Offset.strip(line, halfWidth));
   }
 
+  /**
+   * All points within {@code halfWidth} of a line. Bends are round; so are the ends, or they are
+   * cut off flat. The boundary stays within {@code tolerance} of the true one.
+   */
+  public static Region around(Line line, double halfWidth, boolean roundEnds, double tolerance) {
+    return Offset.around(line, halfWidth, roundEnds, tolerance);
+  }
+
   /** The union of many regions at once; much cheaper than one after the other. */
   public static Region union(Collection<Region> regions) {
     return wrap(Overlay.unionAll(regions.stream().map(Region::geometry).toList()));
@@ -77,10 +85,11 @@ public final class Region {
 
   /**
    * All points within {@code mm} of this region (of its inside, for a negative distance: what is at
-   * least that far from the outside). Corners are rounded; the arcs stay within {@code tolerance}.
+   * least that far from the outside). Corners are rounded; the boundary stays within {@code
+   * tolerance} of the true one, on both sides.
    */
   public Region offset(double mm, double tolerance) {
-    return wrap(Offset.of(geometry, mm, tolerance));
+    return Offset.of(this, mm, tolerance);
   }
 
   /** What a disc of the radius can cover without leaving this region (morphological opening). */

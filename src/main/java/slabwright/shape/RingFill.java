@@ -4,16 +4,27 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
-/** Regions from rings of any kind by a fill rule, through an arrangement of one layer. */
+/** Regions from rings of any kind by their winding numbers, through an arrangement of one layer. */
 final class RingFill {
   private RingFill() {}
 
   static Region fill(Collection<Ring> rings, FillRule rule) {
-    Layer only = new Layer(0, List.copyOf(rings), rule);
+    return where(rings, rule::inside);
+  }
+
+  /** Where the rings run round more often counter-clockwise than clockwise. */
+  static Region positive(Collection<Ring> rings) {
+    return where(rings, w -> w > 0);
+  }
+
+  private static Region where(Collection<Ring> rings, IntPredicate inside) {
+    Layer only = new Layer(0, List.copyOf(rings), FillRule.NONZERO);
     Map<Boolean, Region> filled =
         Arrangement.of(List.of(only))
-            .partition(active -> active.isEmpty() ? Optional.empty() : Optional.of(true));
+            .partition(
+                active -> inside.test(active.winding(0)) ? Optional.of(true) : Optional.empty());
     return filled.getOrDefault(true, Region.empty());
   }
 }

@@ -39,6 +39,10 @@ final class RandomRings {
     return random.nextBoolean() ? FillRule.NONZERO : FillRule.EVEN_ODD;
   }
 
+  double fraction() {
+    return random.nextDouble();
+  }
+
   Vec point() {
     return new Vec(100 * random.nextDouble(), 100 * random.nextDouble());
   }

@@ -1,0 +1,114 @@
+package slabwright.shape;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class OffsetTest {
+  private static final double TOLERANCE = 0.05;
+
+  /** Steiner's formula A + P r + pi r² for convex shapes; 10 x 10, r 1 gives 143.141593. */
+  @Test
+  void a_square_grows_as_steiner_says() {
+    Region grown = Region.of(Ring.rectangle(0, 0, 10, 10)).offset(1, 1e-4);
+    assertThat(grown.area()).isCloseTo(143.141593, within(0.005));
+    assertThat(grown.boundaryLength()).isCloseTo(46.283185, within(0.005));
+  }
+
+  @Test
+  void a_rectangle_grows_as_steiner_says() {
+    Region grown = Region.of(Ring.rectangle(0, 0, 12, 20)).offset(0.5, 1e-4);
+    assertThat(grown.area()).isCloseTo(272.785398, within(0.005));
+    assertThat(grown.boundaryLength()).isCloseTo(67.141593, within(0.005));
+  }
+
+  @Test
+  void a_square_shrinks_to_a_smaller_square() {
+    Region shrunk = Region.of(Ring.rectangle(0, 0, 10, 10)).offset(-2, TOLERANCE);
+    assertThat(shrunk).isEqualTo(Region.of(Ring.rectangle(2, 2, 8, 8)));
+  }
+
+  @Test
+  void a_region_narrower_than_twice_the_distance_vanishes() {
+    assertThat(Region.of(Ring.rectangle(0, 0, 10, 100)).offset(-5.1, TOLERANCE).isEmpty()).isTrue();
+  }
+
+  @Test
+  void an_hourglass_falls_apart_at_its_waist() {
+    Ring hourglass = Ring.of(0, 0, 100, 0, 55, 100, 100, 200, 0, 200, 45, 100);
+    assertThat(Region.of(hourglass).offset(-6, TOLERANCE).parts()).hasSize(2);
+  }
+
+  @Test
+  void a_hole_closes_when_it_is_no_wider_than_twice_the_distance() {
+    List<Ring> frame = List.of(Ring.rectangle(0, 0, 100, 100), Ring.rectangle(40, 40, 59, 59));
+    Region grown = Region.of(frame, FillRule.EVEN_ODD).offset(10, TOLERANCE);
+    assertThat(grown.holes()).isEmpty();
+  }
+
+  @Test
+  void an_opened_square_keeps_everything_but_its_corners() {
+    Region opened = Region.of(Ring.rectangle(0, 0, 100, 100)).opened(10, 1e-3);
+    assertThat(opened.area()).isCloseTo(10_000 - (4 - Math.PI) * 100, within(0.1));
+  }
+
+  @Test
+  void a_line_with_round_ends_covers_a_stadium() {
+    Region around = Region.around(Line.of(Vec.ZERO, new Vec(100, 0)), 10, true, 1e-3);
+    assertThat(around.area()).isCloseTo(2000 + Math.PI * 100, within(0.1));
+  }
+
+  @Test
+  void a_line_with_flat_ends_covers_a_rectangle() {
+    Region around = Region.around(Line.of(Vec.ZERO, new Vec(30, 40)), 10, false, 1e-3);
+    assertThat(around.area()).isCloseTo(1000, within(0.1));
+  }
+
+  @Test
+  void a_bent_line_covers_both_legs_once() {
+    Line bent = Line.of(Vec.ZERO, new Vec(100, 0), new Vec(100, 100));
+    Region around = Region.around(bent, 10, false, 1e-3);
+    assertThat(around.area()).isCloseTo(4000 - 100 + Math.PI * 100 / 4, within(0.1));
+  }
+
+  @Test
+  void a_closed_line_leaves_its_middle_free() {
+    Line closed = Line.of(Vec.ZERO, new Vec(100, 0), new Vec(100, 100), new Vec(0, 100), Vec.ZERO);
+    Region around = Region.around(closed, 10, true, 1e-3);
+    assertThat(around.holes()).hasSize(1);
+    assertThat(around.area())
+        .isCloseTo(100 * 100 + 4 * 1000 + Math.PI * 100 - 80 * 80, within(0.1));
+  }
+
+  @Property(tries = 120)
+  void every_sample_lies_where_its_distance_says(@ForAll long seed) {
+    RandomRings random = new RandomRings(seed);
+    Region region = Region.of(random.some(3), random.rule());
+    double mm = 12 * (random.fraction() - 0.5);
+    Region moved = region.offset(mm, TOLERANCE);
+    assertThat(moved.geometry().isValid()).isTrue();
+    for (int i = 0; i < 60 && !region.isEmpty(); i++) {
+      Vec p = random.point();
+      double depth = p.distanceTo(region.nearestOnBoundary(p)) * (region.contains(p) ? -1 : 1);
+      if (Math.abs(depth - mm) > TOLERANCE + 0.005) {
+        assertThat(moved.contains(p)).as("depth %s, offset %s", depth, mm).isEqualTo(depth < mm);
+      }
+    }
+  }
+
+  @Property(tries = 60)
+  void opening_reaches_no_more_with_a_larger_disc(@ForAll long seed) {
+    RandomRings random = new RandomRings(seed);
+    Region region = Region.of(random.some(3), random.rule());
+    double radius = 1 + 6 * random.fraction();
+    Region small = region.opened(radius, TOLERANCE);
+    Region large = region.opened(radius + 3 * random.fraction(), TOLERANCE);
+    double allowed = 2 * TOLERANCE * (region.boundaryLength() + 1);
+    assertThat(large.minus(small).area()).isLessThanOrEqualTo(allowed);
+    assertThat(small.minus(region).area()).isLessThanOrEqualTo(allowed);
+  }
+}
