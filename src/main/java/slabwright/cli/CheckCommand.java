@@ -1,0 +1,38 @@
+package slabwright.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import slabwright.site.FloorArea;
+import slabwright.site.Site;
+
+/** {@code check PLAN}: says all that is wrong, with the place in the file. */
+@Command(
+    name = "check",
+    description = "Say all that is wrong with a plan, with the place in the file.",
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  private Path plan;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws CliRefusal {
+    Site site = Plans.read(plan);
+    int marks = site.areas().stream().map(FloorArea::marks).mapToInt(java.util.List::size).sum();
+    spec.commandLine()
+        .getOut()
+        .println(
+            site.name()
+                + ": nothing wrong; "
+                + site.areas().size()
+                + " floor areas, "
+                + marks
+                + " marks.");
+    return 0;
+  }
+}

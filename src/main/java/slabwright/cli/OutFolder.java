@@ -1,0 +1,157 @@
+package slabwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Where a command writes. Everything is written to a sibling folder first and moved in at the end,
+ * so that a failure leaves nothing half-written. Of what is already there only files named in our
+ * own manifest are ever replaced or removed; links are followed before that is judged.
+ */
+final class OutFolder {
+  static final String MANIFEST = "slabwright-files.txt";
+
+  private final Path target;
+  private final TreeMap<String, byte[]> files = new TreeMap<>();
+
+  OutFolder(Path target) {
+    this.target = target.toAbsolutePath().normalize();
+  }
+
+  /** Adds a file; {@code name} is made of cleaned ids and at most one folder. */
+  void add(String name, byte[] bytes) {
+    if (!name.matches("([A-Za-z0-9][A-Za-z0-9._-]*/)?[A-Za-z0-9][A-Za-z0-9._-]*")) {
+      throw new IllegalArgumentException("not a clean file name: " + name);
+    }
+    if (files.put(name, bytes) != null) {
+      throw new IllegalArgumentException("two files of one name: " + name);
+    }
+  }
+
+  void add(String name, String text) {
+    add(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  List<String> names() {
+    return List.copyOf(files.keySet());
+  }
+
+  /** Letters, digits, dots, hyphens and underscores only; never empty, never a dot first. */
+  static String clean(String id) {
+    String kept = id.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[^A-Za-z0-9]+", "");
+    return kept.isEmpty() ? "unnamed" : kept;
+  }
+
+  /** Writes everything or nothing. */
+  void commit() throws CliRefusal, IOException {
+    Path real = realTarget();
+    List<String> ours = manifest(real);
+    refuseForeign(real, ours);
+    Path parent = real.getParent();
+    Path staging = Files.createTempDirectory(parent, "." + real.getFileName() + ".part-");
+    try {
+      for (Map.Entry<String, byte[]> e : files.entrySet()) {
+        Path file = staging.resolve(e.getKey());
+        Files.createDirectories(file.getParent());
+        Files.write(file, e.getValue());
+      }
+      moveIn(staging, real, ours);
+    } finally {
+      deleteTree(staging);
+    }
+  }
+
+  private Path realTarget() throws CliRefusal, IOException {
+    if (Files.exists(target)) {
+      if (!Files.isDirectory(target)) {
+        throw CliRefusal.of(target + " is a file, not a folder; give another --out.");
+      }
+      return target.toRealPath();
+    }
+    if (Files.isSymbolicLink(target)) {
+      throw CliRefusal.of(target + " is a link to nothing; give another --out.");
+    }
+    try {
+      Files.createDirectories(target.getParent());
+      return target.getParent().toRealPath().resolve(target.getFileName());
+    } catch (IOException e) {
+      throw CliRefusal.of(target + " cannot be made: " + e.getMessage() + "; give another --out.");
+    }
+  }
+
+  private static List<String> manifest(Path folder) throws IOException {
+    Path file = folder.resolve(MANIFEST);
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      return List.of();
+    }
+    return Files.readAllLines(file).stream()
+        .filter(l -> l.matches("([A-Za-z0-9][A-Za-z0-9._-]*/)?[A-Za-z0-9][A-Za-z0-9._-]*"))
+        .toList();
+  }
+
+  private void refuseForeign(Path folder, List<String> ours) throws CliRefusal, IOException {
+    List<String> foreign = new ArrayList<>();
+    List<String> wanted = new ArrayList<>(files.keySet());
+    if (ours.isEmpty()) {
+      wanted.add(MANIFEST);
+    }
+    for (String name : wanted) {
+      Path there = folder.resolve(name);
+      if (throughLink(folder, there)) {
+        foreign.add(name + " is a link");
+      } else if (Files.exists(there, LinkOption.NOFOLLOW_LINKS) && !ours.contains(name)) {
+        foreign.add(name);
+      }
+    }
+    if (!foreign.isEmpty()) {
+      throw CliRefusal.of(
+          folder
+              + " already has "
+              + String.join(", ", foreign.subList(0, Math.min(3, foreign.size())))
+              + ", which Slabwright did not write; nothing was written, give an empty --out.");
+    }
+  }
+
+  private static boolean throughLink(Path folder, Path file) {
+    Path parent = file.getParent();
+    return Files.isSymbolicLink(file) || (!parent.equals(folder) && Files.isSymbolicLink(parent));
+  }
+
+  private void moveIn(Path staging, Path folder, List<String> ours) throws IOException {
+    Files.createDirectories(folder);
+    for (String name : files.keySet()) {
+      Path to = folder.resolve(name);
+      Files.createDirectories(to.getParent());
+      Files.move(staging.resolve(name), to, StandardCopyOption.REPLACE_EXISTING);
+    }
+    for (String old : ours) {
+      if (!files.containsKey(old) && !throughLink(folder, folder.resolve(old))) {
+        Files.deleteIfExists(folder.resolve(old));
+      }
+    }
+    Path list = staging.resolve(MANIFEST);
+    Files.writeString(list, String.join("\n", files.keySet()) + "\n");
+    Files.move(list, folder.resolve(MANIFEST), StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static void deleteTree(Path root) throws IOException {
+    if (!Files.exists(root)) {
+      return;
+    }
+    try (Stream<Path> all = Files.walk(root)) {
+      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(p);
+      }
+    }
+  }
+}
