@@ -1,0 +1,48 @@
+package slabwright.inlay.artwork;
+
+import java.util.Set;
+
+/**
+ * How a graphic is read.
+ *
+ * @param widthMm width of what is painted, in mm
+ * @param toleranceMm farthest a flattened curve may stray from the true one, in mm at final size
+ * @param mergeDeltaE colours closer than this (CIE 1976 Delta E) count as one; 0 merges none
+ * @param ignored colours treated as if they were not painted, {@code #rrggbb}
+ * @param installedFonts whether fonts installed on this computer may be used beside the shipped
+ *     ones
+ */
+public record ArtworkOptions(
+    double widthMm,
+    double toleranceMm,
+    double mergeDeltaE,
+    Set<String> ignored,
+    boolean installedFonts) {
+  /** Far finer than a plotter's blade, yet coarse enough for quick geometry. */
+  public static final double TOLERANCE_MM = 0.02;
+
+  public ArtworkOptions {
+    ignored = Set.copyOf(ignored);
+  }
+
+  public static ArtworkOptions ofWidth(double mm) {
+    return new ArtworkOptions(mm, TOLERANCE_MM, 0, Set.of(), true);
+  }
+
+  public ArtworkOptions withMergeDeltaE(double deltaE) {
+    return new ArtworkOptions(widthMm, toleranceMm, deltaE, ignored, installedFonts);
+  }
+
+  public ArtworkOptions withTolerance(double mm) {
+    return new ArtworkOptions(widthMm, mm, mergeDeltaE, ignored, installedFonts);
+  }
+
+  public ArtworkOptions ignoring(Set<String> colours) {
+    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, colours, installedFonts);
+  }
+
+  /** The same picture on every computer: shipped fonts alone. */
+  public ArtworkOptions withShippedFontsOnly() {
+    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, ignored, false);
+  }
+}

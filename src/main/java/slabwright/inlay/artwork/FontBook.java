@@ -1,0 +1,94 @@
+package slabwright.inlay.artwork;
+
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.apache.batik.bridge.FontFace;
+import org.apache.batik.bridge.FontFamilyResolver;
+import org.apache.batik.gvt.font.GVTFontFamily;
+
+/**
+ * The fonts at hand: the shipped DejaVu Sans, then, when allowed, those installed on the computer.
+ * A family that is not at hand is remembered in the text, so that its substitution can be said.
+ */
+final class FontBook implements FontFamilyResolver {
+  /** The name the SVG library is told to use for text that names no font. */
+  static final String NO_NAME = "no font named";
+
+  private static final Set<String> SHIPPED = Set.of("dejavu sans", "dejavusans", "sans-serif");
+
+  /** Loaded once, when the first text is met: each loading leaves a temporary file behind. */
+  private static final class Shipped {
+    static final Font REGULAR = shipped("DejaVuSans.ttf");
+    static final Font BOLD = shipped("DejaVuSans-Bold.ttf");
+  }
+
+  private final boolean useInstalled;
+  private final Map<String, FontFamily> resolved = new TreeMap<>();
+
+  FontBook(boolean useInstalled) {
+    this.useInstalled = useInstalled;
+  }
+
+  private static Font shipped(String file) {
+    try (InputStream in = FontBook.class.getResourceAsStream("/fonts/" + file)) {
+      return Font.createFont(Font.TRUETYPE_FONT, in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (FontFormatException e) {
+      throw new IllegalStateException("the shipped font is damaged: " + file, e);
+    }
+  }
+
+  @Override
+  public FontFamily resolve(String family) {
+    return resolved.computeIfAbsent(family.toLowerCase(Locale.ROOT), key -> find(family));
+  }
+
+  private FontFamily find(String family) {
+    if (SHIPPED.contains(family.toLowerCase(Locale.ROOT))) {
+      return getDefault();
+    }
+    if (useInstalled && isInstalled(family)) {
+      return new FontFamily(
+          family, new Font(family, Font.PLAIN, 1), new Font(family, Font.BOLD, 1));
+    }
+    return new FontFamily.Missing(family, Shipped.REGULAR);
+  }
+
+  private static boolean isInstalled(String family) {
+    return Stream.of(
+            GraphicsEnvironment.getLocalGraphicsEnvironment()
+                .getAvailableFontFamilyNames(Locale.ROOT))
+        .anyMatch(name -> name.equalsIgnoreCase(family));
+  }
+
+  @Override
+  public GVTFontFamily resolve(String family, FontFace face) {
+    return null;
+  }
+
+  /** Fonts carried inside a graphic are not used. */
+  @Override
+  public GVTFontFamily loadFont(InputStream in, FontFace face) {
+    return null;
+  }
+
+  @Override
+  public FontFamily getDefault() {
+    return new FontFamily("DejaVu Sans", Shipped.REGULAR, Shipped.BOLD);
+  }
+
+  @Override
+  public GVTFontFamily getFamilyThatCanDisplay(char c) {
+    return Shipped.REGULAR.canDisplay(c) ? getDefault() : null;
+  }
+}
