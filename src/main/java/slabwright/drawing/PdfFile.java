@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.util.Matrix;
 import slabwright.shape.Bounds;
 
 /**
@@ -21,6 +22,7 @@ import slabwright.shape.Bounds;
  */
 public record PdfFile(String title, Instant made, List<Drawing> pages) {
   static final float POINTS_PER_MM = 72 / 25.4f;
+  private static final int MOST_UNITS = 14_400;
 
   public PdfFile {
     pages = List.copyOf(pages);
@@ -41,13 +43,21 @@ public record PdfFile(String title, Instant made, List<Drawing> pages) {
 
   private static void add(PDDocument document, PdfFonts fonts, Drawing drawing) throws IOException {
     Bounds b = drawing.bounds();
+    int unit = userUnit(Math.max(b.width(), b.height()));
+    double perMm = 72 / 25.4 / unit;
     PDPage page =
-        new PDPage(
-            new PDRectangle((float) (b.width() * 72 / 25.4), (float) (b.height() * 72 / 25.4)));
+        new PDPage(new PDRectangle((float) (b.width() * perMm), (float) (b.height() * perMm)));
+    page.setUserUnit(unit);
     document.addPage(page);
     try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+      content.transform(Matrix.getScaleInstance(1f / unit, 1f / unit));
       new PdfPainter(content, fonts, b).paint(drawing.plain());
     }
+  }
+
+  /** Pages over 200 in (ISO 32000-1, Annex C: 14 400 units) need a larger unit. */
+  private static int userUnit(double longestMm) {
+    return (int) Math.max(1, Math.ceil(longestMm * POINTS_PER_MM / MOST_UNITS));
   }
 
   private PDDocumentInformation information() {

@@ -2,11 +2,13 @@ package slabwright.inlay.masking;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import slabwright.shape.Affine;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 
 /**
- * The floor that an inlay lies on, in the blank's frame.
+ * The floor that an inlay lies on: in the site's frame where it comes in, in the blank's where the
+ * masking is made.
  *
  * @param floor the free floor
  * @param upright what stands at its edges and must be kept clean
@@ -14,6 +16,13 @@ import slabwright.shape.Region;
 public record FloorAround(Region floor, List<Standing> upright) {
   public FloorAround {
     upright = List.copyOf(upright);
+  }
+
+  /** The same floor in another frame. */
+  public FloorAround map(Affine to) {
+    return new FloorAround(
+        floor.map(to),
+        upright.stream().map(s -> new Standing(s.what(), s.foot().map(to), s.height())).toList());
   }
 
   /**

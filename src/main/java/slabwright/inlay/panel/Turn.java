@@ -20,11 +20,13 @@ public enum Turn {
     return this == DOWN ? p.y() : p.x();
   }
 
-  double across(Bounds b) {
+  /** Width across the strips, mm. */
+  public double across(Bounds b) {
     return this == DOWN ? b.width() : b.height();
   }
 
-  double along(Bounds b) {
+  /** Length along the strips, mm. */
+  public double along(Bounds b) {
     return this == DOWN ? b.height() : b.width();
   }
 

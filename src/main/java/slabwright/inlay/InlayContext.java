@@ -1,0 +1,52 @@
+package slabwright.inlay;
+
+import java.util.Map;
+import java.util.Optional;
+import slabwright.inlay.masking.DyeBook;
+import slabwright.inlay.masking.FloorAround;
+import slabwright.inlay.panel.Side;
+
+/**
+ * What an inlay plan must know besides the graphic and its settings.
+ *
+ * @param perColour one stencil a colour; false puts all dyed colours into one stencil
+ * @param baseLightness CIE L* of the base dye, when there is one
+ * @param trafficFrom the side of the blank, as read, that people come from
+ * @param placed where the inlay lies, when it lies on a floor
+ * @param dyes the shop book's figures by colour; a colour not in it is reported as not in the book
+ */
+public record InlayContext(
+    boolean perColour,
+    Optional<Double> baseLightness,
+    Side trafficFrom,
+    Optional<OnFloor> placed,
+    Map<String, DyeBook> dyes) {
+  public InlayContext {
+    dyes = Map.copyOf(dyes);
+  }
+
+  /** A placed inlay and the floor around it, both in the site's frame. */
+  public record OnFloor(Placement placement, FloorAround floor) {}
+
+  /** A graphic by itself: no floor, no shop book, read from below, one stencil a colour. */
+  public static InlayContext graphicAlone() {
+    return new InlayContext(true, Optional.empty(), Side.BOTTOM, Optional.empty(), Map.of());
+  }
+
+  /** All dyed colours in one stencil. */
+  public InlayContext asOneStencil() {
+    return new InlayContext(false, baseLightness, trafficFrom, placed, dyes);
+  }
+
+  public InlayContext on(OnFloor floor) {
+    return new InlayContext(perColour, baseLightness, trafficFrom, Optional.of(floor), dyes);
+  }
+
+  public InlayContext withTrafficFrom(Side side) {
+    return new InlayContext(perColour, baseLightness, side, placed, dyes);
+  }
+
+  public InlayContext withDyes(Map<String, DyeBook> book) {
+    return new InlayContext(perColour, baseLightness, trafficFrom, placed, book);
+  }
+}

@@ -1,0 +1,141 @@
+package slabwright.inlay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.inlay.masking.DyeBook;
+import slabwright.inlay.masking.DyeNeed;
+import slabwright.inlay.masking.FloorAround;
+import slabwright.inlay.masking.Masking;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.SeamPlanner;
+import slabwright.inlay.stencil.Finding;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.site.StencilSpec;
+
+/**
+ * All that is computed of one inlay. Lengths in mm, areas in mm².
+ *
+ * <p>Frame: millimetres from the blank's top-left corner as read, x right, y down.
+ *
+ * @param stencils in laying order, with blank, openings and masks
+ * @param panels how the blank is cut from the roll; empty when it cannot be
+ * @param masking empty when there are no panels
+ * @param dye the dye for each stencil, in laying order
+ * @param toSite from the blank to the site, when the inlay is placed
+ * @param findings what the person should know, with places
+ */
+public record InlayPlan(
+    StencilSet stencils,
+    Optional<PanelPlan> panels,
+    Optional<Masking> masking,
+    List<DyeNeed> dye,
+    Optional<Affine> toSite,
+    List<Finding> findings) {
+  public InlayPlan {
+    dye = List.copyOf(dye);
+    findings = List.copyOf(findings);
+  }
+
+  /** Plans an inlay; whatever stands against it is among the findings, never thrown. */
+  public static InlayPlan of(Graphic graphic, StencilSpec spec, InlayContext context) {
+    InlayRules rules = InlayRules.of(spec, context);
+    StencilSet set = StencilSet.of(graphic.layers(), rules.stencil());
+    List<Finding> findings = new ArrayList<>(set.findings());
+    Optional<PanelPlan> panels = panels(set, rules, findings);
+    Bounds painted = inBlank(graphic.painted(), set);
+    Optional<Affine> toSite = context.placed().map(p -> p.placement().toSite(painted));
+    Optional<Masking> masking = panels.map(p -> masking(set, p, rules, context, toSite));
+    return new InlayPlan(set, panels, masking, dye(set, context), toSite, findings);
+  }
+
+  private static Optional<PanelPlan> panels(
+      StencilSet set, InlayRules rules, List<Finding> findings) {
+    List<Finding> refusals = SeamPlanner.refusals(rules.panel());
+    findings.addAll(refusals);
+    if (set.blank().isEmpty() || !refusals.isEmpty()) {
+      return Optional.empty();
+    }
+    PanelPlan plan = new SeamPlanner(set, rules.panel()).best();
+    findings.addAll(plan.findings());
+    return Optional.of(plan);
+  }
+
+  private static Masking masking(
+      StencilSet set,
+      PanelPlan panels,
+      InlayRules rules,
+      InlayContext context,
+      Optional<Affine> toSite) {
+    if (toSite.isEmpty()) {
+      return Masking.of(set, panels, rules.masking());
+    }
+    FloorAround around = context.placed().orElseThrow().floor().map(toSite.get().inverse());
+    return Masking.of(set, panels, rules.masking(), around);
+  }
+
+  private static List<DyeNeed> dye(StencilSet set, InlayContext context) {
+    return set.stencils().stream()
+        .map(
+            s ->
+                DyeNeed.of(
+                    s.openings().area(), context.dyes().getOrDefault(s.colour(), DyeBook.EMPTY)))
+        .toList();
+  }
+
+  private static Bounds inBlank(Bounds painted, StencilSet set) {
+    return new Bounds(
+        painted.minX() - set.origin().x(),
+        painted.minY() - set.origin().y(),
+        painted.maxX() - set.origin().x(),
+        painted.maxY() - set.origin().y());
+  }
+
+  /** Area of all openings laid over each other. */
+  public double openingArea() {
+    return stencils.openings().area();
+  }
+
+  /** Area of the blank. */
+  public double blankArea() {
+    return stencils.blank().width() * stencils.blank().height();
+  }
+
+  /** The blank less all openings: with one stencil, its mask. */
+  public double maskArea() {
+    return blankArea() - openingArea();
+  }
+
+  /** Length of cut, all stencils together, panel outlines not. */
+  public double cutLength() {
+    return stencils.cutLength();
+  }
+
+  /** Number of loose pieces, all stencils together. */
+  public int loosePieces() {
+    return stencils.looseCount();
+  }
+
+  /** Film used, all stencils together. */
+  public double rollLength() {
+    return panels.map(PanelPlan::rollLength).orElse(0.0) * stencils.stencils().size();
+  }
+
+  /** Area to press down, all stencils together. */
+  public double pressBandArea() {
+    return masking.map(Masking::pressBandArea).orElse(0.0);
+  }
+
+  /** Area of paper around the blank. */
+  public double skirtArea() {
+    return masking.map(m -> m.skirt().area()).orElse(0.0);
+  }
+
+  /** The stencil of a colour. */
+  public Optional<Stencil> stencil(String colour) {
+    return stencils.stencils().stream().filter(s -> s.colour().equals(colour)).findFirst();
+  }
+}

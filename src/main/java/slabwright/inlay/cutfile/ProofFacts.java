@@ -1,0 +1,63 @@
+package slabwright.inlay.cutfile;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Bounds;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+
+/** What the proof page says in words. */
+record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units) {
+  /** One line of the table. */
+  record Row(String label, String words) {}
+
+  List<Row> rows() {
+    return List.of(
+        new Row("Finished size", size(set.blank()) + ", all panels laid together"),
+        new Row("Panels", panels()),
+        new Row(
+            "Reads",
+            "as in the picture: its top is the top, its left is the left, seen from the face of the"
+                + " film. Not mirrored."),
+        new Row("Check with a ruler", "panel A, cut, is " + checkWords() + " wide."),
+        new Row("Loose pieces", loose()),
+        new Row("Length of cut", show(stencil.cutLength()) + ", panel outlines not counted"),
+        new Row("Picture", "not to scale; the cut files are in true millimetres."));
+  }
+
+  /** The one length to check: the width of panel A. */
+  String checkWords() {
+    return show(plan.panels().get(0).box().width());
+  }
+
+  private String panels() {
+    String each =
+        plan.panels().stream()
+            .map((Panel p) -> p.name() + " " + size(p.box()))
+            .collect(Collectors.joining("; "));
+    return plan.laps().isEmpty() ? each : each + ". Sizes include the overlap.";
+  }
+
+  private String loose() {
+    int n = stencil.loosePieces().size();
+    return switch (n) {
+      case 0 -> "none";
+      case 1 -> "1, marked with a ring: it must stay in its place on the transfer tape.";
+      default -> n + ", marked with rings: they must stay in their places on the transfer tape.";
+    };
+  }
+
+  private String size(Bounds b) {
+    return show(b.width()) + " × " + show(b.height());
+  }
+
+  private String show(double mm) {
+    return units == UnitSystem.METRIC
+        ? LengthFormat.plain(Math.rint(mm * 10) / 10) + " mm"
+        : LengthFormat.show(mm, units);
+  }
+}

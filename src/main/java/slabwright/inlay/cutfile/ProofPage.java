@@ -1,0 +1,101 @@
+package slabwright.inlay.cutfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Drawing;
+import slabwright.drawing.Fill;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Bounds;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.units.UnitSystem;
+
+/**
+ * One page for the sign shop that says, in words and in a picture, what of a stencil is weeded and
+ * what is kept, with the finished size, the way it reads and one length to check with a ruler.
+ */
+public final class ProofPage {
+  private static final double EDGE = 14;
+  private static final double PICTURE_TOP = 62;
+  private static final double FACTS = 78;
+
+  private final CutJob job;
+  private final Stencil stencil;
+  private final ProofFacts facts;
+  private final ProofPicture picture;
+  private final double width;
+  private final double height;
+  private final List<Ink> inks = new ArrayList<>();
+
+  /**
+   * Sets up the page of one stencil.
+   *
+   * @param units feet and inches make a Letter page, metric an A4 page
+   */
+  public ProofPage(CutJob job, StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units) {
+    this.job = job;
+    this.stencil = stencil;
+    this.width = units == UnitSystem.METRIC ? 210 : 215.9;
+    this.height = units == UnitSystem.METRIC ? 297 : 279.4;
+    this.facts = new ProofFacts(set, stencil, plan, units);
+    Bounds box = new Bounds(EDGE + 8, PICTURE_TOP, width - EDGE, height - FACTS - EDGE);
+    this.picture = new ProofPicture(stencil, plan, box, facts.checkWords());
+  }
+
+  /** The page on its paper. */
+  public Drawing drawing() {
+    head();
+    polarity();
+    inks.addAll(picture.inks());
+    facts();
+    return Drawing.paper(width, height, inks);
+  }
+
+  private void head() {
+    inks.add(Text.start(new Vec(EDGE, 22), job.inlay(), TextStyle.bold(6.5)));
+    String step = "proof page, " + job.issue() + ", dye " + stencil.colour();
+    inks.add(Text.start(new Vec(EDGE, 29), step, TextStyle.plain(3.6).in(Palette.SOFT)));
+    inks.add(Stroke.line(Pen.of(0.4, Palette.INK), new Vec(EDGE, 32), new Vec(width - EDGE, 32)));
+  }
+
+  private void polarity() {
+    inks.add(
+        Text.start(
+            new Vec(EDGE, 41), "Weed the shaded parts. Keep the rest.", TextStyle.bold(5.5)));
+    swatch(EDGE, true, "weeded: pulled out, so that dye reaches the floor");
+    swatch(EDGE + 98, false, "kept: stays in one piece on the tape");
+  }
+
+  private void swatch(double x, boolean weeded, String words) {
+    Ring box = Ring.rectangle(x, 46, x + 10, 53);
+    inks.add(Fill.of(Palette.WHITE, box));
+    if (weeded) {
+      inks.addAll(ProofPicture.SHADE.on(List.of(box)));
+    }
+    inks.add(Stroke.rings(Pen.of(0.25, Palette.INK), List.of(box)));
+    inks.add(Text.start(new Vec(x + 13, 50.8), words, TextStyle.plain(3.3)));
+  }
+
+  private void facts() {
+    TextStyle label = TextStyle.bold(3.3);
+    TextStyle plain = TextStyle.plain(3.3);
+    double y = height - FACTS;
+    for (ProofFacts.Row row : facts.rows()) {
+      inks.add(Text.start(new Vec(EDGE, y), row.label(), label));
+      for (String line : TextMeasure.wrap(row.words(), plain, width - 2 * EDGE - 40)) {
+        inks.add(Text.start(new Vec(EDGE + 40, y), line, plain));
+        y += 4.6;
+      }
+      y += 1.6;
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package slabwright.inlay.cutfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Dimension;
+import slabwright.drawing.Drawing;
+import slabwright.drawing.Fill;
+import slabwright.drawing.Frame;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Look;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pattern;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextStyle;
+import slabwright.drawing.View;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.Seam;
+import slabwright.inlay.stencil.LoosePiece;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Bounds;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/** The picture of a stencil on its proof page. */
+final class ProofPicture {
+  /** The one shading that means weeded. */
+  static final Look SHADE =
+      new Look(Palette.GREY.mixed(Palette.WHITE, 0.3), Pattern.RISING, Palette.SOFT, 1.8, 0.3);
+
+  private static final double SPACE = 16;
+
+  private final Stencil stencil;
+  private final PanelPlan plan;
+  private final String check;
+  private final View view;
+  private final List<Ink> inks = new ArrayList<>();
+
+  ProofPicture(Stencil stencil, PanelPlan plan, Bounds box, String check) {
+    this.stencil = stencil;
+    this.plan = plan;
+    this.check = check;
+    Bounds inner = new Bounds(box.minX(), box.minY() + SPACE, box.maxX(), box.maxY() - SPACE / 2);
+    Bounds blank = plan.blank();
+    double denominator = Math.max(blank.width() / inner.width(), blank.height() / inner.height());
+    this.view = View.yDown(denominator, blank.middle(), inner.middle());
+  }
+
+  List<Ink> inks() {
+    Bounds b = plan.blank();
+    inks.add(Fill.of(Palette.WHITE, b));
+    inks.addAll(SHADE.on(stencil.openings()));
+    inks.add(Stroke.rings(Pen.of(0.5, Palette.INK), List.of(box(b))));
+    plan.laps().forEach(this::lap);
+    plan.panels().forEach(this::name);
+    stencil.loosePieces().forEach(this::loose);
+    check(plan.panels().get(0).box());
+    up(b);
+    return view.place(Drawing.of(Frame.GRAPHIC, inks)).inks();
+  }
+
+  private void lap(Seam seam) {
+    inks.add(Stroke.rings(Pen.of(0.3, Palette.RED).dashed(2, 1.2), List.of(box(seam.lap()))));
+  }
+
+  /** The name stands outside the graphic, near the panel's own bottom left corner. */
+  private void name(Panel panel) {
+    double off = 4 / view.scale();
+    Vec at = new Vec(panel.box().minX() + off, panel.box().maxY() - off / 3);
+    inks.add(Text.start(at, panel.name(), TextStyle.bold(4).in(Palette.RED)));
+  }
+
+  private void loose(LoosePiece piece) {
+    double r = 2.2 / view.scale();
+    Vec c = piece.place();
+    List<Vec> round = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      double a = Math.PI * i / 12;
+      round.add(c.plus(new Vec(Math.cos(a), Math.sin(a)).times(r)));
+    }
+    inks.add(Stroke.rings(Pen.of(0.5, Palette.BLUE), List.of(new Ring(round))));
+  }
+
+  private void check(Bounds panel) {
+    Vec from = new Vec(panel.minX(), panel.minY());
+    Vec to = new Vec(panel.maxX(), panel.minY());
+    inks.add(new Dimension(from, to, 7, check, TextStyle.plain(3.2)));
+  }
+
+  /** An arrow beside the blank that points to its top. */
+  private void up(Bounds b) {
+    double mm = 1 / view.scale();
+    double x = b.minX() - 5 * mm;
+    double y = b.middle().y();
+    Pen pen = Pen.of(0.6, Palette.INK);
+    Vec tip = new Vec(x, y - 10 * mm);
+    inks.add(Stroke.line(pen, new Vec(x, y + 10 * mm), tip));
+    inks.add(
+        Stroke.line(
+            pen, tip.plus(new Vec(-2 * mm, 3 * mm)), tip, tip.plus(new Vec(2 * mm, 3 * mm))));
+    inks.add(Text.middle(new Vec(x, y - 12 * mm), "top", TextStyle.plain(3.2)));
+  }
+
+  private static Ring box(Bounds b) {
+    return Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY());
+  }
+}

@@ -1,0 +1,74 @@
+package slabwright.inlay.cutfile;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import slabwright.drawing.PdfFile;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.units.UnitSystem;
+
+/**
+ * Everything the sign shop gets, in one ZIP: a cut file for each panel as SVG, all of them as one
+ * PDF, the proof page, and the order in plain text. The same plan and moment give the same bytes.
+ */
+public record ShopBundle(
+    CutJob job,
+    StencilSet stencils,
+    PanelPlan panels,
+    FilmOrder order,
+    UnitSystem units,
+    Instant made) {
+
+  /** Writes the ZIP; the stream stays open. */
+  public void write(OutputStream out) throws IOException {
+    List<CutFile> files = job.files(stencils, panels);
+    ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
+    String base = CutJob.slug(job.inlay()) + "_" + CutJob.slug(job.issue());
+    for (CutFile file : files) {
+      add(zip, file.name() + ".svg", file.svg().getBytes(StandardCharsets.UTF_8));
+    }
+    add(zip, base + "_cut.pdf", bytes(cutPdf()));
+    add(zip, base + "_proof.pdf", bytes(proofPdf()));
+    String text = new OrderText(units).write(job, stencils, panels, order, files);
+    add(zip, base + "_order.txt", text.getBytes(StandardCharsets.UTF_8));
+    zip.finish();
+  }
+
+  /** All cut files as pages in true size. */
+  public PdfFile cutPdf() {
+    return CutSheets.pdf(
+        job.inlay() + ", " + job.issue() + ", cut files", made, job.files(stencils, panels));
+  }
+
+  /** The proof page of every stencil. */
+  public PdfFile proofPdf() {
+    return new PdfFile(
+        job.inlay() + ", " + job.issue() + ", proof",
+        made,
+        stencils.stencils().stream()
+            .map(s -> new ProofPage(job, stencils, s, panels, units).drawing())
+            .toList());
+  }
+
+  private void add(ZipOutputStream zip, String name, byte[] content) throws IOException {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTimeLocal(LocalDateTime.ofInstant(made, ZoneOffset.UTC));
+    zip.putNextEntry(entry);
+    zip.write(content);
+    zip.closeEntry();
+  }
+
+  private static byte[] bytes(PdfFile pdf) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    pdf.write(out);
+    return out.toByteArray();
+  }
+}
