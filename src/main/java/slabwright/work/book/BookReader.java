@@ -13,7 +13,7 @@ import slabwright.work.air.SolventShare;
 /** Turns the text of a shop book into typed values; one use. */
 final class BookReader {
   private static final List<String> KINDS =
-      List.of("book", "crew", "air", "prep", "inlay", "grit", "tool", "product", "solvent");
+      List.of("book", "crew", "prep", "inlay", "grit", "tool", "product", "solvent");
 
   private final List<BookFault> faults;
   private final List<BookSection> sections = new ArrayList<>();
@@ -36,7 +36,6 @@ final class BookReader {
             book.yes("invented").maybe().orElse(false),
             book.text("currency", ""),
             Crew.read(one("crew")),
-            AirHabits.read(one("air")),
             PrepRates.read(one("prep")),
             InlayRates.read(one("inlay")),
             all("grit").stream().map(GritRate::read).toList(),
@@ -53,7 +52,6 @@ final class BookReader {
         b.invented(),
         b.currency(),
         b.crew(),
-        b.air(),
         b.prep(),
         b.inlay(),
         b.grits(),
@@ -71,6 +69,7 @@ final class BookReader {
         Mixing.read(s),
         Laying.read(s),
         Drying.read(s),
+        Suits.read(s),
         s.list("solvents", this::share));
   }
 

@@ -1,6 +1,8 @@
 package slabwright.work.book;
 
 import java.util.List;
+import java.util.Locale;
+import slabwright.site.Exposure;
 import slabwright.units.Parsed;
 
 /**
@@ -32,8 +34,11 @@ public record GritRate(
   }
 
   private static Parsed<Exposure> level(String word) {
-    return Exposure.named(word)
-        .map(Parsed::ok)
-        .orElse(Parsed.bad("\"%s\" is none of cream, fine, medium, coarse".formatted(word)));
+    for (Exposure e : Exposure.values()) {
+      if (e.name().toLowerCase(Locale.ROOT).equals(word)) {
+        return Parsed.ok(e);
+      }
+    }
+    return Parsed.bad("\"%s\" is none of cream, fine, medium, coarse".formatted(word));
   }
 }

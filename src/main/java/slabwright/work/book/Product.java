@@ -18,6 +18,7 @@ public record Product(
     Mixing mixing,
     Laying laying,
     Drying drying,
+    Suits suits,
     Figure<List<SolventShare>> solvents) {
 
   /** Whether the book says that it is of a kind. */

@@ -15,7 +15,6 @@ public record ShopBook(
     boolean invented,
     String currency,
     Crew crew,
-    AirHabits air,
     PrepRates prep,
     InlayRates inlay,
     List<GritRate> grits,

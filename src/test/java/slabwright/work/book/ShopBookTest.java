@@ -80,8 +80,8 @@ class ShopBookTest {
     assertThat(text.with("crew", "", "people", "4").text())
         .isEqualTo(FIRST + "# mine\n[crew]\npeople = 4   # on most jobs\n");
     assertThat(text.with("crew", "", "day", "8 h").text()).endsWith("on most jobs\nday = 8 h\n");
-    assertThat(text.with("air", "", "mixing factor", "3").text())
-        .endsWith("\n[air]\nmixing factor = 3\n");
+    assertThat(text.with("prep", "", "filling", "9 m/h").text())
+        .endsWith("\n[prep]\nfilling = 9 m/h\n");
   }
 
   @Test

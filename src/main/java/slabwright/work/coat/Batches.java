@@ -1,0 +1,67 @@
+package slabwright.work.coat;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The batches of one coat, in order.
+ *
+ * @param kit mm³ of the kit they are mixed from
+ * @param kits whole kits opened
+ */
+public record Batches(List<Batch> list, double kit, int kits) {
+  public Batches {
+    list = List.copyOf(list);
+  }
+
+  /**
+   * One mix.
+   *
+   * @param mixed mm³
+   * @param used mm³ that go onto the floor or are lost on the way; the last may be mixed and not
+   *     all used
+   * @param area mm² it does
+   * @param laying how long it takes to lay
+   */
+  public record Batch(int number, double mixed, double used, double area, Duration laying) {}
+
+  /** As few equal batches as the working time allows. */
+  static Batches even(BatchJob job, double most) {
+    int count = (int) Math.max(1, Math.ceil(job.needed() / most - 1e-9));
+    double each = job.needed() / count;
+    List<Batch> list = new ArrayList<>();
+    for (int i = 1; i <= count; i++) {
+      list.add(batch(job, i, each, each));
+    }
+    double kit = job.kits().get(job.kits().size() - 1);
+    return new Batches(list, kit, (int) Math.ceil(job.needed() / kit - 1e-9));
+  }
+
+  /** Batches of whole kits. */
+  static Batches ofKits(BatchJob job, double kit, int kitsAtOnce) {
+    int kits = (int) Math.ceil(job.needed() / kit - 1e-9);
+    List<Batch> list = new ArrayList<>();
+    double left = job.needed();
+    for (int opened = 0; opened < kits; opened += kitsAtOnce) {
+      double mixed = Math.min(kitsAtOnce, kits - opened) * kit;
+      double used = Math.min(mixed, left);
+      list.add(batch(job, list.size() + 1, mixed, used));
+      left -= used;
+    }
+    return new Batches(list, kit, kits);
+  }
+
+  private static Batch batch(BatchJob job, int number, double mixed, double used) {
+    double area = Amount.covered(used, job.coverage(), job.loss());
+    return new Batch(number, mixed, used, area, job.timeFor(used));
+  }
+
+  public double used() {
+    return list.stream().mapToDouble(Batch::used).sum();
+  }
+
+  public double mixed() {
+    return list.stream().mapToDouble(Batch::mixed).sum();
+  }
+}

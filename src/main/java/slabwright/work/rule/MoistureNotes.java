@@ -1,0 +1,85 @@
+package slabwright.work.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.site.MoistureReading;
+import slabwright.site.Slab;
+import slabwright.units.Length;
+import slabwright.units.Quantity;
+import slabwright.work.book.Product;
+
+/** The slab's readings against what a product's data sheet allows. */
+public final class MoistureNotes {
+  private MoistureNotes() {}
+
+  /** One note for each reading, or what to test when there is none; floor in mm². */
+  public static List<RuleNote> of(Slab slab, double floorMm2, Product product) {
+    List<RuleNote> notes = new ArrayList<>();
+    slab.moisture().forEach(r -> notes.add(note(r, product)));
+    boolean probed = slab.moisture().stream().anyMatch(r -> r.test() == MoistureReading.Test.F2170);
+    if (!probed) {
+      notes.add(toTest(slab, floorMm2));
+    }
+    return List.copyOf(notes);
+  }
+
+  private static RuleNote note(MoistureReading r, Product p) {
+    return switch (r.test()) {
+      case F2170 ->
+          against(r, p.suits().slabHumidity().maybe().map(h -> h * 100).orElse(null), "% RH", p);
+      case F1869 -> against(r, p.suits().emission().maybe().orElse(null), "lb/1000 ft² in 24 h", p);
+      case D4263 -> sheet(r);
+    };
+  }
+
+  private static RuleNote against(MoistureReading r, Double limit, String unit, Product p) {
+    RuleNote.Verdict verdict =
+        limit == null
+            ? RuleNote.Verdict.UNKNOWN
+            : r.value() > limit ? RuleNote.Verdict.NOT_MET : RuleNote.Verdict.FINE;
+    String number =
+        limit == null
+            ? p.label() + ": not in the shop book"
+            : "%s: at most %s %s".formatted(p.label(), Quantity.number(limit, 1), unit);
+    return new RuleNote(
+        "Moisture",
+        verdict,
+        "ASTM " + r.test(),
+        number,
+        "%s %s%s".formatted(Quantity.number(r.value(), 1), unit, place(r)),
+        verdict == RuleNote.Verdict.NOT_MET
+            ? "Do not lay it: choose a breathing finish or a moisture treatment, or let it dry."
+            : "");
+  }
+
+  private static String place(MoistureReading r) {
+    return r.place().isBlank() ? "" : " at " + r.place();
+  }
+
+  private static RuleNote sheet(MoistureReading r) {
+    boolean damp = r.value() > 0;
+    return new RuleNote(
+        "Moisture",
+        damp ? RuleNote.Verdict.NOT_MET : RuleNote.Verdict.LOOK,
+        "ASTM D4263",
+        "18 x 18 in sheet, 4 mil, at least 16 h",
+        (damp ? "damp" : "no moisture seen") + place(r),
+        damp ? "Find the source and measure by F2170." : "A pass does not prove a dry slab.");
+  }
+
+  private static RuleNote toTest(Slab slab, double floorMm2) {
+    int probes = Moisture.probes(floorMm2 / Quantity.SQUARE_FOOT_MM2);
+    String depth =
+        slab.thickness()
+            .map(Length::mm)
+            .map(t -> "%.0f mm deep (40 %% of the slab)".formatted(Moisture.probeDepth(t, false)))
+            .orElse("40 % of the slab deep; its thickness is not known");
+    return new RuleNote(
+        "Moisture",
+        RuleNote.Verdict.UNKNOWN,
+        "ASTM F2170",
+        "%d probes, %s".formatted(probes, depth),
+        "not measured",
+        "Measure before the finish is chosen; 24 h after drilling at the earliest.");
+  }
+}

@@ -1,0 +1,90 @@
+package slabwright.work.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import slabwright.units.Rates;
+
+class RulesPublishedTest {
+  /** 29 CFR 1926.1153 Table 1 (xii); 4 in gives 100 cfm in a trade video, the others computed. */
+  @ParameterizedTest
+  @CsvSource({"4, 100", "4.5, 112.5", "5, 125", "7, 175", "9, 225"})
+  void a_shroud_needs_25_cfm_an_inch(double inches, double cfm) {
+    assertThat(Silica.shroudAirflow(inches * 25.4) / Rates.CUBIC_FOOT_M3)
+        .isCloseTo(cfm, within(1e-9));
+  }
+
+  /** Table 1 (xii): none up to four hours a shift, APF 10 past them, indoors only. */
+  @Test
+  void respirators_are_asked_for_indoors_past_four_hours() {
+    assertThat(Silica.respirator(true, Duration.ofHours(4))).isEmpty();
+    assertThat(Silica.respirator(true, Duration.ofMinutes(241))).contains(10);
+    assertThat(Silica.respirator(false, Duration.ofHours(8))).isEmpty();
+  }
+
+  @Test
+  void rows_are_the_twelfth_for_hand_and_the_thirteenth_for_floor_grinders() {
+    double cfm = Rates.CUBIC_FOOT_M3;
+    assertThat(Silica.handGrinder("g", 127, Optional.of(150 * cfm)).rule()).endsWith("(xii)");
+    assertThat(Silica.floorGrinder(true, Optional.of(420 * cfm)).rule()).endsWith("(xiii)");
+    assertThat(Silica.floorGrinder(true, Optional.empty()).todo()).contains("HEPA");
+    assertThat(Silica.PEL).isEqualTo(50);
+    assertThat(Silica.ACTION_LEVEL).isEqualTo(25);
+  }
+
+  @Test
+  void a_vacuum_under_the_number_is_not_met_and_an_unknown_one_unknown() {
+    double cfm = Rates.CUBIC_FOOT_M3;
+    assertThat(Silica.handGrinder("g", 127, Optional.of(124 * cfm)).verdict())
+        .isEqualTo(RuleNote.Verdict.NOT_MET);
+    assertThat(Silica.handGrinder("g", 127, Optional.of(125.01 * cfm)).verdict())
+        .isEqualTo(RuleNote.Verdict.FINE);
+    assertThat(Silica.handGrinder("g", 127, Optional.empty()).verdict())
+        .isEqualTo(RuleNote.Verdict.UNKNOWN);
+  }
+
+  /** ANSI A326.3-2021, as quoted by the specifiers' forum; entry foyers are Interior, Wet. */
+  @Test
+  void slip_classes_and_their_borders() {
+    assertThat(Slip.INTERIOR_WET.passes(0.42)).isTrue();
+    assertThat(Slip.INTERIOR_WET.passes(0.419)).isFalse();
+    assertThat(Slip.EXTERIOR_WET.passes(0.54)).isFalse();
+    assertThat(Slip.EXTERIOR_WET.passes(0.55)).isTrue();
+    assertThat(Slip.INTERIOR_WET_PLUS.minimum()).isEqualTo(0.50);
+    assertThat(Slip.OILS_GREASES.minimum()).isEqualTo(0.55);
+    assertThat(Slip.INTERIOR_DRY.measuredWet()).isFalse();
+    assertThat(Slip.of(false, true, false, false)).isEqualTo(Slip.INTERIOR_WET);
+    assertThat(Slip.of(true, true, false, false)).isEqualTo(Slip.EXTERIOR_WET);
+    assertThat(Slip.of(false, false, false, false)).isEqualTo(Slip.INTERIOR_DRY);
+  }
+
+  /** ASTM F1869 arithmetic, computed: 2.4 g on 0.50 ft² in 66 h, 3.0 g on 0.466 ft² in 72 h. */
+  @Test
+  void moisture_emission_examples() {
+    assertThat(Moisture.emission(2.4, 0.50, 66)).isCloseTo(3.848, within(0.0005));
+    assertThat(Moisture.emission(3.0, 0.466, 72)).isCloseTo(4.731, within(0.0005));
+  }
+
+  /** ASTM F2170: 40 % of a slab drying from the top, 20 % from both sides. */
+  @Test
+  void probe_depths() {
+    assertThat(Moisture.probeDepth(6 * 25.4, false)).isCloseTo(2.4 * 25.4, within(1e-9));
+    assertThat(Moisture.probeDepth(6 * 25.4, true)).isCloseTo(1.2 * 25.4, within(1e-9));
+    assertThat(Moisture.probeDepth(4 * 25.4, false)).isCloseTo(1.6 * 25.4, within(1e-9));
+    assertThat(Moisture.probeDepth(4 * 25.4, true)).isCloseTo(0.8 * 25.4, within(1e-9));
+    assertThat(Moisture.probeDepth(150, false)).isCloseTo(60, within(1e-9));
+    assertThat(Moisture.probeDepth(150, true)).isCloseTo(30, within(1e-9));
+  }
+
+  /** ASTM F2170: three probes in the first 1000 ft² and one in each further 1000 ft². */
+  @ParameterizedTest
+  @CsvSource({"400, 3", "1000, 3", "1001, 4", "2000, 4", "2500, 5"})
+  void probe_counts(double squareFeet, int probes) {
+    assertThat(Moisture.probes(squareFeet)).isEqualTo(probes);
+  }
+}
