@@ -1,0 +1,185 @@
+package slabwright.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import slabwright.site.Refusal;
+
+/** Each way a plan can be wrong gives a sentence that names what and where. */
+class PlanRefusalTest {
+  private static final String SQUARE =
+      "\"id\":\"a\",\"name\":\"A\",\"outline\":[{\"at\":[0,0]},{\"at\":[9000,0]},{\"at\":[9000,9000]},{\"at\":[0,9000]}]";
+
+  @TempDir Path folder;
+
+  private static String plan(String area) {
+    return "{\"version\":1,\"name\":\"S\",\"areas\":[{" + area + "}]}";
+  }
+
+  private static List<String> faults(String text) {
+    return sentences(PlanFile.parse(text));
+  }
+
+  private static List<String> sentences(PlanFile.Reading reading) {
+    return reading instanceof PlanFile.Reading.Bad bad
+        ? bad.faults().stream().map(Refusal::sentence).toList()
+        : List.of();
+  }
+
+  @Test
+  void a_good_square_is_read() {
+    assertThat(faults(plan(SQUARE))).isEmpty();
+  }
+
+  @Test
+  void a_missing_file_is_named() {
+    assertThat(sentences(PlanFile.read(folder.resolve("no.site.json"))))
+        .singleElement()
+        .asString()
+        .contains("no.site.json");
+  }
+
+  @Test
+  void what_is_not_json_is_refused_with_its_line() {
+    assertThat(faults("{\n\"version\": 1,\n oops }")).singleElement().asString().contains("line 3");
+  }
+
+  @Test
+  void a_newer_version_is_refused() {
+    assertThat(faults("{\"version\":2}")).singleElement().asString().contains("newer");
+  }
+
+  @Test
+  void an_unknown_field_is_named_with_its_line() {
+    assertThat(faults("{\"version\":1,\"name\":\"S\",\n\"colour\":3}"))
+        .singleElement()
+        .asString()
+        .contains("\"colour\"")
+        .contains("line 2");
+  }
+
+  @Test
+  void every_fault_is_found_at_once() {
+    assertThat(faults("{\"version\":1,\"areas\":[{\"id\":5,\"setting\":\"attic\"}]}"))
+        .hasSizeGreaterThanOrEqualTo(4);
+  }
+
+  @Test
+  void an_outline_that_crosses_itself_is_refused_with_the_place() {
+    String bow =
+        "\"id\":\"a\",\"name\":\"A\",\"outline\":[{\"at\":[0,0]},{\"at\":[1000,1000]},{\"at\":[1000,0]},{\"at\":[0,1000]}]";
+    assertThat(faults(plan(bow)))
+        .anyMatch(s -> s.contains("crosses") && s.contains("x 500 mm, y 500 mm"));
+  }
+
+  @Test
+  void a_mark_wholly_outside_is_refused() {
+    String mark =
+        ",\"marks\":[{\"id\":\"m\",\"name\":\"far\",\"kind\":\"patch\",\"form\":{\"shape\":\"circle\",\"middle\":[20000,0],\"radius\":500}}]";
+    assertThat(faults(plan(SQUARE + mark)))
+        .singleElement()
+        .asString()
+        .contains("\"far\" lies wholly outside");
+  }
+
+  @Test
+  void a_mark_partly_outside_is_accepted() {
+    String mark =
+        ",\"marks\":[{\"id\":\"m\",\"name\":\"\",\"kind\":\"patch\",\"form\":{\"shape\":\"circle\",\"middle\":[9000,0],\"radius\":500}}]";
+    assertThat(faults(plan(SQUARE + mark))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '~',
+      value = {"0", "-5", "1e13", "\"10 km\"", "\"0 mm\"", "\"twelve\"", "null"})
+  void a_radius_that_makes_no_sense_is_refused(String radius) {
+    String mark =
+        ",\"marks\":[{\"id\":\"m\",\"kind\":\"patch\",\"form\":{\"shape\":\"circle\",\"middle\":[100,100],\"radius\":"
+            + radius
+            + "}}]";
+    assertThat(faults(plan(SQUARE + mark))).isNotEmpty();
+  }
+
+  @Test
+  void a_roll_narrower_than_the_overlap_is_refused() throws IOException {
+    assertThat(sentences(withInlay("emblem.svg", "\"60 mm\"", "\"40 mm\"")))
+        .anyMatch(s -> s.contains("not wider than the overlap"));
+  }
+
+  @Test
+  void a_missing_graphic_is_refused() throws IOException {
+    assertThat(sentences(withInlay("other.svg", "600", "12")))
+        .singleElement()
+        .asString()
+        .contains("no graphic \"other.svg\"");
+  }
+
+  @Test
+  void a_graphic_outside_the_folder_is_refused() throws IOException {
+    assertThat(sentences(withInlay("../emblem.svg", "600", "12")))
+        .anyMatch(s -> s.contains("outside the plan's folder"));
+  }
+
+  @Test
+  void a_link_that_leads_outside_the_folder_is_refused() throws IOException {
+    Path inside = Files.createDirectory(folder.resolve("plans"));
+    Files.writeString(folder.resolve("secret.svg"), "<svg/>");
+    Files.createSymbolicLink(inside.resolve("link.svg"), folder.resolve("secret.svg"));
+    Path plan = Files.writeString(inside.resolve("p.site.json"), planWith("link.svg", "600", "12"));
+    assertThat(sentences(PlanFile.read(plan))).singleElement().asString().contains("outside");
+  }
+
+  private PlanFile.Reading withInlay(String graphic, String roll, String overlap)
+      throws IOException {
+    Files.writeString(folder.resolve("emblem.svg"), "<svg/>");
+    return PlanFile.read(
+        Files.writeString(folder.resolve("p.site.json"), planWith(graphic, roll, overlap)));
+  }
+
+  private static String planWith(String graphic, String roll, String overlap) {
+    return plan(
+        SQUARE
+            + ",\"inlays\":[{\"id\":\"i\",\"graphic\":\""
+            + graphic
+            + "\",\"middle\":[4000,4000],\"width\":1000,\"stencil\":{\"roll\":"
+            + roll
+            + ",\"overlap\":"
+            + overlap
+            + "}}]");
+  }
+
+  @Test
+  void a_failed_save_leaves_the_old_file() throws IOException {
+    Path file = Files.writeString(folder.resolve("p.site.json"), "old");
+    Files.createDirectory(folder.resolve("q.site.json"));
+    Files.writeString(folder.resolve("q.site.json").resolve("x"), "in the way");
+    assertThat(
+            org.assertj.core.api.Assertions.catchThrowable(
+                () -> PlanFile.save(FullSite.make(), folder.resolve("q.site.json"))))
+        .isInstanceOf(IOException.class);
+    assertThat(Files.readString(file)).isEqualTo("old");
+    try (var files = Files.list(folder)) {
+      assertThat(files.map(f -> f.getFileName().toString()))
+          .containsExactlyInAnyOrder("p.site.json", "q.site.json");
+    }
+  }
+
+  @Test
+  void a_journal_gives_back_the_last_state_until_it_is_cleared() throws IOException {
+    Journal journal = Journal.beside(folder.resolve("p.site.json"));
+    assertThat(journal.recover()).isEmpty();
+    journal.write(FullSite.make());
+    assertThat(journal.recover()).contains(FullSite.make());
+    journal.clear();
+    assertThat(journal.recover()).isEmpty();
+  }
+}
