@@ -6,6 +6,7 @@ import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.PrecisionModel;
@@ -32,6 +33,14 @@ final class Jts {
 
   static Point point(Vec p) {
     return FACTORY.createPoint(new Coordinate(p.x(), p.y()));
+  }
+
+  /** On the grid; a line of fewer than two points is empty. */
+  static LineString line(Line line) {
+    return line.points().size() < 2
+        ? FACTORY.createLineString()
+        : FACTORY.createLineString(
+            line.points().stream().map(Jts::coordinate).toArray(Coordinate[]::new));
   }
 
   /** The ring's points, turned to run counter-clockwise (y up) when asked, else clockwise. */

@@ -171,6 +171,11 @@ public final class Region {
     return LineClip.inside(geometry, line);
   }
 
+  /** Whether the line passes through or touches this region. */
+  public boolean meets(Line line) {
+    return geometry.intersects(Jts.line(line));
+  }
+
   /** Distance in mm from the point to this region; 0 inside. */
   public double distanceTo(Vec p) {
     return geometry.distance(Jts.point(p));

@@ -49,6 +49,11 @@ public record OutlineShape(List<Line> pieces) {
     return part(pieces.get(d.piece()), d.offset().mm(), d.offset().mm() + d.width().mm());
   }
 
+  /** The part of a piece between two distances along it, shorter where the piece ends first. */
+  public Line part(int piece, double from, double to) {
+    return part(pieces.get(piece), from, to);
+  }
+
   /** The part of a line between two distances along it. */
   static Line part(Line line, double from, double to) {
     List<Vec> out = new ArrayList<>();

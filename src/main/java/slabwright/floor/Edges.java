@@ -1,0 +1,81 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import slabwright.shape.Border;
+import slabwright.shape.Source;
+import slabwright.site.EdgeClass;
+import slabwright.site.Mark;
+
+/** Reads classed edges and transitions off the borders of a plan. */
+final class Edges {
+  private record Key(EdgeClass kind, OptionalInt piece, String id) {}
+
+  private record Meeting(int below, int above) {}
+
+  private final Plan plan;
+  private final Runs<Key> edges = new Runs<>();
+  private final Runs<Meeting> transitions = new Runs<>();
+
+  Edges(Plan plan) {
+    this.plan = plan;
+    plan.borders().forEach(this::sort);
+  }
+
+  private void sort(Border<Integer> border) {
+    boolean left = isFree(border.left());
+    boolean right = isFree(border.right());
+    if (left && right) {
+      int a = border.left().orElseThrow();
+      int b = border.right().orElseThrow();
+      transitions.add(new Meeting(Math.min(a, b), Math.max(a, b)), border.from(), border.to());
+    } else if (left || right) {
+      Border<Integer> seen = left ? border : border.reversed();
+      edges.add(key(seen), seen.from(), seen.to());
+    }
+  }
+
+  private boolean isFree(Optional<Integer> owner) {
+    return owner.filter(o -> !plan.stands(o)).isPresent();
+  }
+
+  private Key key(Border<Integer> seen) {
+    if (seen.right().isPresent()) {
+      Mark mark = plan.mark(seen.right().get());
+      return new Key(mark.kind().type().edge().orElseThrow(), OptionalInt.empty(), mark.id());
+    }
+    OutlineRing.Part part =
+        seen.sources().stream()
+            .filter(s -> s.layer() == Plan.OUTLINE)
+            .map(Source::segment)
+            .map(plan.outline()::part)
+            .findFirst()
+            .orElseThrow();
+    return new Key(part.kind(), OptionalInt.of(part.piece()), part.doorway());
+  }
+
+  /** In the order of classes, then pieces of the outline, then as met. */
+  List<Edge> edges() {
+    List<Edge> list = new ArrayList<>();
+    edges.lines().forEach((k, lines) -> list.add(new Edge(k.kind, k.piece, k.id, lines)));
+    list.sort(Comparator.comparing(Edge::kind).thenComparing(e -> e.piece().orElse(-1)));
+    return list;
+  }
+
+  List<Transition> transitions() {
+    List<Transition> list = new ArrayList<>();
+    transitions
+        .lines()
+        .forEach(
+            (m, lines) ->
+                list.add(
+                    new Transition(
+                        m.below == Plan.SLAB ? Optional.empty() : Optional.of(plan.mark(m.below)),
+                        plan.mark(m.above),
+                        lines)));
+    return list;
+  }
+}

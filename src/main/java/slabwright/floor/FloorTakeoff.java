@@ -1,0 +1,141 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import slabwright.shape.Region;
+import slabwright.site.EdgeClass;
+import slabwright.site.FloorArea;
+import slabwright.site.MarkType;
+import slabwright.site.Refusal;
+
+/**
+ * The take-off of one floor area: a pure function of it and of a tolerance. All areas in mm²,
+ * lengths in mm, the frame is the site's.
+ *
+ * @param gross the inside of the outline
+ * @param net what of it is floor: gross less what stands on it
+ * @param zones disjoint parts of the net floor, the old slab first, then marks in their order
+ * @param standing what stands on the floor, in the marks' order
+ * @param edges where the net floor ends; together its boundary
+ * @param transitions where zones meet
+ * @param ground the floor to be ground: net floor less what nobody grinds (masked trim)
+ * @param asFound who grinds what while proud and low trenches keep the machine off
+ * @param levelled who grinds what once all trenches are level
+ */
+public record FloorTakeoff(
+    FloorArea area,
+    double tolerance,
+    Region gross,
+    Region net,
+    List<Zone> zones,
+    List<Standing> standing,
+    List<Edge> edges,
+    List<Transition> transitions,
+    Region ground,
+    Grinding asFound,
+    Grinding levelled,
+    List<FloorNote> notes,
+    List<Refusal> refusals) {
+  /** Fine enough for floors, in mm. */
+  public static final double TOLERANCE = 0.5;
+
+  /** Edges that nobody cuts in along, unless a product says otherwise. */
+  public static final Set<EdgeClass> NOT_CUT_IN =
+      Set.copyOf(EnumSet.of(EdgeClass.DOORWAY, EdgeClass.OPEN_EDGE));
+
+  public FloorTakeoff {
+    zones = List.copyOf(zones);
+    standing = List.copyOf(standing);
+    edges = List.copyOf(edges);
+    transitions = List.copyOf(transitions);
+    notes = List.copyOf(notes);
+    refusals = List.copyOf(refusals);
+  }
+
+  /** The take-off within the usual tolerance. */
+  public static FloorTakeoff of(FloorArea area) {
+    return of(area, TOLERANCE, () -> false);
+  }
+
+  /**
+   * The take-off with arcs flattened within {@code tolerance} mm.
+   *
+   * @throws CancellationException when {@code cancelled} turned true
+   */
+  public static FloorTakeoff of(FloorArea area, double tolerance, BooleanSupplier cancelled) {
+    Plan plan = new Plan(area, tolerance, cancelled);
+    Edges edges = new Edges(plan);
+    Grinder grinder = new Grinder(plan, tolerance, cancelled);
+    Grinding asFound = grinder.grind(false);
+    Grinding levelled = grinder.hasStoppingTrench() ? grinder.grind(true) : asFound;
+    Region gross = plan.gross();
+    Notes notes = new Notes(plan, gross);
+    List<Zone> zones = new ArrayList<>();
+    List<Standing> standing = new ArrayList<>();
+    for (Map.Entry<Integer, Region> owned : new TreeMap<>(plan.owners()).entrySet()) {
+      int owner = owned.getKey();
+      if (plan.stands(owner)) {
+        standing.add(new Standing(plan.mark(owner), owned.getValue()));
+      } else {
+        zones.add(
+            new Zone(
+                owner == Plan.SLAB ? Optional.empty() : Optional.of(plan.mark(owner)),
+                owned.getValue()));
+      }
+    }
+    return new FloorTakeoff(
+        area,
+        tolerance,
+        gross,
+        plan.floorOf(o -> true),
+        zones,
+        standing,
+        edges.edges(),
+        edges.transitions(),
+        grinder.ground(),
+        asFound,
+        levelled,
+        notes.notes(),
+        notes.refusals());
+  }
+
+  /** Length in mm of the edges of one class. */
+  public double edgeLength(EdgeClass kind) {
+    return edges.stream().filter(e -> e.kind() == kind).mapToDouble(Edge::length).sum();
+  }
+
+  /** Length in mm of all edges. */
+  public double edgeLength() {
+    return edges.stream().mapToDouble(Edge::length).sum();
+  }
+
+  /** Length in mm painted by brush or small roller before rolling. */
+  public double cutIn() {
+    return cutIn(NOT_CUT_IN);
+  }
+
+  /** The same for a product that leaves out these classes. */
+  public double cutIn(Set<EdgeClass> leftOut) {
+    return edges.stream().filter(e -> !leftOut.contains(e.kind())).mapToDouble(Edge::length).sum();
+  }
+
+  /** Area in mm² of all zones of marks of one kind. */
+  public double zoneArea(MarkType type) {
+    return zones.stream()
+        .filter(z -> z.mark().filter(m -> m.kind().type() == type).isPresent())
+        .mapToDouble(Zone::area)
+        .sum();
+  }
+
+  /** Area in mm² of floor under no mark. */
+  public double slabArea() {
+    return zones.stream().filter(z -> z.mark().isEmpty()).mapToDouble(Zone::area).sum();
+  }
+}

@@ -1,0 +1,30 @@
+package slabwright.floor;
+
+import java.util.List;
+import slabwright.shape.Region;
+
+/**
+ * Who grinds what, with the trenches as they lie or once they are levelled. Machine and hand
+ * together are the floor to be ground.
+ *
+ * @param reaches what each machine of the plan can do, the widest body first
+ * @param machine what the machines grind between them
+ * @param hand what is left to hand tools
+ * @param pieces the hand work, piece by piece; crumbs under 1 mm² are left out
+ */
+public record Grinding(List<Reach> reaches, Region machine, Region hand, List<HandPiece> pieces) {
+  public Grinding {
+    reaches = List.copyOf(reaches);
+    pieces = List.copyOf(pieces);
+  }
+
+  /** The pieces of one kind. */
+  public List<HandPiece> pieces(HandKind kind) {
+    return pieces.stream().filter(p -> p.kind() == kind).toList();
+  }
+
+  /** Area of the hand work of one kind, mm². */
+  public double handArea(HandKind kind) {
+    return pieces(kind).stream().mapToDouble(HandPiece::area).sum();
+  }
+}

@@ -1,0 +1,125 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import slabwright.shape.ActiveLayers;
+import slabwright.shape.Arrangement;
+import slabwright.shape.Border;
+import slabwright.shape.FillRule;
+import slabwright.shape.Layer;
+import slabwright.shape.Region;
+import slabwright.site.FloorArea;
+import slabwright.site.Mark;
+import slabwright.site.MarkType;
+
+/**
+ * A floor area noded once: the outline is layer {@link #OUTLINE}, mark i is layer i. Every face is
+ * outside, under something that stands, or owned by the topmost mark that counts as a zone.
+ */
+final class Plan {
+  static final int OUTLINE = -1;
+
+  /** The label of bare floor, under no mark. */
+  static final int SLAB = -1;
+
+  private final FloorArea area;
+  private final OutlineRing outline;
+  private final Map<Integer, Region> forms = new HashMap<>();
+  private final Arrangement arrangement;
+
+  Plan(FloorArea area, double tolerance, BooleanSupplier cancelled) {
+    this.area = area;
+    outline = new OutlineRing(area, tolerance);
+    List<Layer> layers = new ArrayList<>();
+    layers.add(new Layer(OUTLINE, List.of(outline.ring()), FillRule.NONZERO));
+    for (int i = 0; i < area.marks().size(); i++) {
+      if (owns(area.marks().get(i).kind().type())) {
+        Region form = area.marks().get(i).form().region(tolerance);
+        if (!form.isEmpty()) {
+          forms.put(i, form);
+          layers.add(Layer.of(i, form));
+        }
+      }
+    }
+    arrangement = new Arrangement(layers, cancelled);
+  }
+
+  /** Whether marks of the kind own floor; the others only say that something is there. */
+  private static boolean owns(MarkType type) {
+    return switch (type) {
+      case TRENCH, PATCH, RESIDUE, JOINT, CRACK, SPALL, DRAIN_OR_BOX, MASKED_TRIM -> true;
+      case ISLAND, BOOTH, COLUMN, TOP_OR_STEP -> true;
+      case LEVEL_CHANGE, POWER_POINT, DETECTOR, IGNITION_SOURCE, AIR_OUTLET -> false;
+    };
+  }
+
+  FloorArea area() {
+    return area;
+  }
+
+  OutlineRing outline() {
+    return outline;
+  }
+
+  Mark mark(int label) {
+    return area.marks().get(label);
+  }
+
+  /** What mark i covers, inside the outline or not; nothing for a line, a place or a sign. */
+  Optional<Region> form(int i) {
+    return Optional.ofNullable(forms.get(i));
+  }
+
+  boolean stands(int label) {
+    return label != SLAB && !mark(label).kind().type().isFloor();
+  }
+
+  /** The whole inside of the outline. */
+  Region gross() {
+    return one(a -> a.contains(OUTLINE));
+  }
+
+  /** Every owner's region: bare floor, zones and what stands. */
+  Map<Integer, Region> owners() {
+    return arrangement.partition(this::owner);
+  }
+
+  /** Pieces between different owners, and to the outside. */
+  List<Border<Integer>> borders() {
+    return arrangement.borders(this::owner);
+  }
+
+  /** The net floor whose owners pass. */
+  Region floorOf(IntPredicate owner) {
+    return one(a -> owner(a).filter(o -> !stands(o) && owner.test(o)).isPresent());
+  }
+
+  private Optional<Integer> owner(ActiveLayers active) {
+    if (!active.contains(OUTLINE)) {
+      return Optional.empty();
+    }
+    OptionalInt standing = active.topWhere(i -> i != OUTLINE && stands(i));
+    return Optional.of(standing.orElseGet(() -> topFloor(active)));
+  }
+
+  private static int topFloor(ActiveLayers active) {
+    int top = active.top();
+    return top == OUTLINE ? SLAB : top;
+  }
+
+  private Region one(Predicate<ActiveLayers> inside) {
+    Collection<Region> regions =
+        arrangement
+            .partition(a -> inside.test(a) ? Optional.of(true) : Optional.<Boolean>empty())
+            .values();
+    return regions.isEmpty() ? Region.empty() : regions.iterator().next();
+  }
+}

@@ -1,0 +1,13 @@
+package slabwright.floor;
+
+import slabwright.shape.Region;
+import slabwright.site.Machine;
+
+/**
+ * What one machine can do on a floor.
+ *
+ * @param middle where the middle of its body can get to, the boxes outside the ways in included
+ * @param ground the floor it grinds
+ * @param covered the floor under its body and side clearance, ground or not
+ */
+public record Reach(Machine machine, Region middle, Region ground, Region covered) {}

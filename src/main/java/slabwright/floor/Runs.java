@@ -1,0 +1,60 @@
+package slabwright.floor;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import slabwright.shape.Line;
+import slabwright.shape.Vec;
+
+/** Sorts straight pieces by what they belong to and joins those that follow one another. */
+final class Runs<K> {
+  private record Piece(Vec from, Vec to) {}
+
+  private final Map<K, List<Piece>> pieces = new LinkedHashMap<>();
+
+  void add(K key, Vec from, Vec to) {
+    pieces.computeIfAbsent(key, k -> new ArrayList<>()).add(new Piece(from, to));
+  }
+
+  Map<K, List<Line>> lines() {
+    Map<K, List<Line>> lines = new LinkedHashMap<>();
+    pieces.forEach((key, list) -> lines.put(key, join(list)));
+    return lines;
+  }
+
+  private static List<Line> join(List<Piece> list) {
+    Map<Vec, Deque<Piece>> leaving = new HashMap<>();
+    Map<Vec, Integer> arriving = new HashMap<>();
+    for (Piece p : list) {
+      leaving.computeIfAbsent(p.from, v -> new ArrayDeque<>()).add(p);
+      arriving.merge(p.to, 1, Integer::sum);
+    }
+    Set<Vec> starts = new LinkedHashSet<>();
+    list.stream().map(Piece::from).filter(v -> !arriving.containsKey(v)).forEach(starts::add);
+    list.forEach(p -> starts.add(p.from));
+    List<Line> lines = new ArrayList<>();
+    for (Vec start : starts) {
+      while (!leaving.get(start).isEmpty()) {
+        lines.add(follow(start, leaving));
+      }
+    }
+    return lines;
+  }
+
+  private static Line follow(Vec start, Map<Vec, Deque<Piece>> leaving) {
+    List<Vec> points = new ArrayList<>();
+    points.add(start);
+    Vec at = start;
+    while (leaving.containsKey(at) && !leaving.get(at).isEmpty()) {
+      at = leaving.get(at).removeFirst().to;
+      points.add(at);
+    }
+    return new Line(points);
+  }
+}

@@ -1,0 +1,47 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.OutlineShape;
+
+/**
+ * The box outside a doorway in which a machine stands before it comes in: as wide as the opening
+ * and of a given depth.
+ *
+ * @param centre from the middle of the opening outward
+ */
+record WayIn(Doorway doorway, Region box, Line centre) {
+  /** Keeps the box off walls beside the doorway, which it must not open. */
+  private static final double OFF_WALL = 1;
+
+  static List<WayIn> of(FloorArea area, Region gross, double depth, double tolerance) {
+    OutlineShape shape = OutlineShape.of(area.outline(), tolerance);
+    double side = shape.floorOnLeft() ? -1 : 1;
+    return area.doorways().stream()
+        .filter(Doorway::wayIn)
+        .filter(d -> shape.doorway(d).points().size() > 1)
+        .map(d -> of(d, shape.doorway(d), side, gross, depth))
+        .toList();
+  }
+
+  private static WayIn of(Doorway d, Line opening, double side, Region gross, double depth) {
+    Vec first = opening.points().get(0);
+    Vec last = opening.points().get(opening.points().size() - 1);
+    Vec along = last.minus(first).unit();
+    Vec out = along.left().times(side * depth);
+    List<Vec> corners = new ArrayList<>(opening.points());
+    corners.add(last.plus(out).minus(along.times(OFF_WALL)));
+    corners.add(first.plus(out).plus(along.times(OFF_WALL)));
+    Region whole = Region.of(new Ring(corners));
+    Region inTheWay = whole.intersect(gross);
+    Region box = inTheWay.isEmpty() ? whole : whole.minus(inTheWay.offset(OFF_WALL, OFF_WALL / 2));
+    Vec middle = first.towards(last, 0.5);
+    return new WayIn(d, box, Line.of(middle, middle.plus(out)));
+  }
+}

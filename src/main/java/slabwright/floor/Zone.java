@@ -1,0 +1,18 @@
+package slabwright.floor;
+
+import java.util.Optional;
+import slabwright.shape.Region;
+import slabwright.site.Mark;
+
+/** A part of the net floor: what a mark owns of it, or, with no mark, the bare old slab. */
+public record Zone(Optional<Mark> mark, Region region) {
+  /** Area in mm². */
+  public double area() {
+    return region.area();
+  }
+
+  /** The word of its kind, "old slab" where nothing was marked. */
+  public String kind() {
+    return mark.map(m -> m.kind().type().word()).orElse("old slab");
+  }
+}

@@ -1,0 +1,163 @@
+package slabwright.floor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static slabwright.floor.Floors.box;
+import static slabwright.floor.Floors.machine;
+import static slabwright.floor.Floors.rectangle;
+import static slabwright.floor.Floors.walled;
+import static slabwright.floor.Floors.with;
+import static slabwright.floor.Floors.withDoor;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import slabwright.shape.Arcs;
+import slabwright.shape.Vec;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.Lie;
+import slabwright.site.Machine;
+import slabwright.site.MarkKind;
+
+/** Figures solved by hand: B 800, G 700, c 50, so it needs 900 and leaves a strip of 100. */
+class MachineReachTest {
+  private static final Machine MACHINE = machine(800, 700, 50);
+
+  /** The head's round edge leaves (1 - pi/4) 350² in each square corner. */
+  private static final double CORNER = (1 - Math.PI / 4) * 350 * 350;
+
+  /** In a doorway of 1000 the strip is ground but for quarter discs of 100 at the jambs. */
+  private static final double DOOR = 1_000 * 100 - Math.PI / 2 * 100 * 100;
+
+  @Test
+  void a_rectangle_keeps_a_strip_along_its_walls_and_round_corners() {
+    Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000)).asFound();
+    double ground = 5_800.0 * 3_800 - 4 * CORNER + DOOR;
+    assertThat(g.machine().area()).isCloseTo(ground, within(1_000.0));
+    assertThat(g.hand().area()).isCloseTo(24e6 - ground, within(1_000.0));
+  }
+
+  @Test
+  void hand_work_in_a_rectangle_is_one_strip_and_four_corners() {
+    Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000)).asFound();
+    assertThat(g.pieces(HandKind.CORNER)).hasSize(4);
+    assertThat(g.handArea(HandKind.CORNER))
+        .isCloseTo(4 * (1 - Math.PI / 4) * 450 * 450, within(500.0));
+    assertThat(g.pieces(HandKind.POCKET)).isEmpty();
+    assertThat(g.handArea(HandKind.EDGE_STRIP) + g.handArea(HandKind.CORNER))
+        .isCloseTo(g.hand().area(), within(10.0));
+  }
+
+  @Test
+  void an_l_turns_its_inner_corner_with_a_quarter_disc() {
+    FloorArea l = walled(0, 0, 6_000, 0, 6_000, 3_000, 3_000, 3_000, 3_000, 6_000, 0, 6_000);
+    Grinding g = grind(withDoor(l, 0, 2_000, 1_000)).asFound();
+    double inset = 27e6 - 24_000 * 100 + 5 * 100 * 100 - Math.PI / 4 * 100 * 100;
+    assertThat(g.machine().area()).isCloseTo(inset - 5 * CORNER + DOOR, within(1_000.0));
+  }
+
+  @Test
+  void a_corridor_narrower_than_the_body_makes_the_room_behind_it_a_pocket() {
+    FloorArea two =
+        walled(
+            0, 0, 4_000, 0, 4_000, 1_500, 6_000, 1_500, 6_000, 0, 10_000, 0, 10_000, 4_000, 6_000,
+            4_000, 6_000, 2_200, 4_000, 2_200, 4_000, 4_000, 0, 4_000);
+    Grinding g = grind(withDoor(two, 0, 1_000, 1_000)).asFound();
+    double bulge = 450 - Math.sqrt(450 * 450 - 350 * 350);
+    double pocket = 16e6 + 700 * 2_000 - Arcs.segmentArea(700, bulge);
+    assertThat(g.pieces(HandKind.POCKET))
+        .singleElement()
+        .satisfies(p -> assertThat(p.area()).isCloseTo(pocket, within(500.0)));
+    assertThat(g.pieces(HandKind.POCKET).get(0).place().x()).isBetween(6_000.0, 10_000.0);
+  }
+
+  @Test
+  void a_corridor_just_as_wide_as_body_and_clearances_lets_it_through() {
+    FloorArea two =
+        walled(
+            0, 0, 4_000, 0, 4_000, 1_500, 6_000, 1_500, 6_000, 0, 10_000, 0, 10_000, 4_000, 6_000,
+            4_000, 6_000, 2_400, 4_000, 2_400, 4_000, 4_000, 0, 4_000);
+    Grinding g = grind(withDoor(two, 0, 1_000, 1_000)).asFound();
+    assertThat(g.pieces(HandKind.POCKET)).isEmpty();
+  }
+
+  @Test
+  void a_door_narrower_than_the_body_lets_nothing_in() {
+    Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 890)).asFound();
+    assertThat(g.machine().isEmpty()).isTrue();
+    assertThat(g.hand().area()).isEqualTo(24e6);
+  }
+
+  @Test
+  void a_door_just_as_wide_as_body_and_clearances_lets_it_in() {
+    Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 900)).asFound();
+    assertThat(g.machine().area()).isGreaterThan(21e6);
+  }
+
+  @Test
+  void a_doorway_that_is_no_way_in_is_a_wall_to_the_machine() {
+    FloorArea open = withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000);
+    var d = open.doorways().get(0);
+    var shut = new Doorway(d.id(), d.name(), d.piece(), d.offset(), d.width(), false);
+    FloorTakeoff t = grind(open.withDoorways(List.of(shut)));
+    assertThat(t.asFound().machine().isEmpty()).isTrue();
+    assertThat(t.notes()).anyMatch(n -> n.sentence().contains("way in"));
+  }
+
+  @Test
+  void an_outline_drawn_clockwise_gives_the_same_reach() {
+    FloorArea turned = withDoor(walled(0, 0, 0, 4_000, 6_000, 4_000, 6_000, 0), 3, 3_000, 1_000);
+    assertThat(grind(turned).asFound().machine().area())
+        .isCloseTo(5_800.0 * 3_800 - 4 * CORNER + DOOR, within(1_000.0));
+  }
+
+  @Test
+  void a_proud_trench_cuts_the_floor_in_two_until_it_is_levelled() {
+    FloorArea cut =
+        with(
+            withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
+            box("t", new MarkKind.Trench(Lie.PROUD, false), 4_000, 0, 4_400, 4_000));
+    FloorTakeoff t = grind(cut);
+    assertThat(t.asFound().handArea(HandKind.TRENCH)).isCloseTo(1.6e6, within(1.0));
+    assertThat(t.asFound().pieces(HandKind.POCKET))
+        .singleElement()
+        .satisfies(p -> assertThat(p.area()).isCloseTo(3_600.0 * 4_000, within(500.0)));
+    assertThat(t.levelled().machine().area())
+        .isCloseTo(7_800.0 * 3_800 - 4 * CORNER + DOOR, within(1_000.0));
+    assertThat(t.levelled().pieces(HandKind.POCKET)).isEmpty();
+  }
+
+  @Test
+  void a_flush_trench_does_not_stop_the_machine() {
+    FloorArea cut =
+        with(
+            withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
+            box("t", new MarkKind.Trench(Lie.FLUSH, false), 4_000, 0, 4_400, 4_000));
+    assertThat(grind(cut).asFound().pieces(HandKind.TRENCH)).isEmpty();
+  }
+
+  @Test
+  void a_drain_is_driven_over_but_ground_by_hand() {
+    FloorArea drained =
+        with(
+            withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
+            box("d", new MarkKind.DrainOrBox(), 4_000, 2_000, 4_300, 2_300));
+    Grinding g = grind(drained).asFound();
+    assertThat(g.handArea(HandKind.HAND_ONLY)).isCloseTo(300 * 300, within(0.1));
+    assertThat(g.machine().contains(new Vec(4_350, 2_150))).isTrue();
+  }
+
+  @Test
+  void the_box_outside_a_way_in_opens_no_wall_beside_it() {
+    FloorArea l = walled(0, 0, 3_000, 0, 3_000, -3_000, 8_000, -3_000, 8_000, 4_000, 0, 4_000);
+    FloorArea door = withDoor(l, 0, 2_000, 1_000);
+    FloorArea split = with(door, box("b", new MarkKind.Booth(), 3_000, -100, 8_000, 100));
+    Grinding g = grind(split).asFound();
+    assertThat(g.machine().contains(new Vec(5_500, 2_000))).isTrue();
+    assertThat(g.machine().contains(new Vec(5_500, -1_500))).isFalse();
+  }
+
+  private static FloorTakeoff grind(FloorArea area) {
+    return FloorTakeoff.of(area.withMachines(List.of(MACHINE)), 0.01, () -> false);
+  }
+}
