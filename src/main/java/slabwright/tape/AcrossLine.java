@@ -1,0 +1,114 @@
+package slabwright.tape;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import slabwright.tape.Words.Misfit;
+import slabwright.units.Length;
+
+/** A line for what was measured beside the walk: a diagonal, a check or a turn once more. */
+final class AcrossLine {
+  private static final String[] PLUS_MINUS = {"±", "+/-", "+-"};
+
+  private final Words words;
+  private final int corners;
+
+  AcrossLine(Words words, int corners) {
+    this.words = words;
+    this.corners = corners;
+  }
+
+  Reading read() throws Misfit {
+    if (words.take("diagonal")) {
+      return diagonal();
+    }
+    words.expect("check", "This is no check.");
+    Misfit place = words.misfit("A check goes from a corner or a wall: check C to A-B is 12'");
+    String from = words.word(place.getMessage());
+    boolean wall = from.contains("-");
+    int at = wall ? wall(from, place) : corner(from, place);
+    words.expect("to", "After where a check begins comes to: check C to A-B is 12' 3\"");
+    Misfit opposite = words.misfit("A check goes to a wall, written as A-B.");
+    int to = wall(words.word(opposite.getMessage()), opposite);
+    return wall ? wallToWall(at, to, opposite) : fromCorner(at, to, opposite);
+  }
+
+  /** A turn that was measured again: {@code turn at C right 91°}. */
+  Reading turn() throws Misfit {
+    words.expect("turn", "This is no turn.");
+    words.expect("at", "After turn comes at: turn at C right 91°");
+    Misfit where = words.misfit("A turn stands at a corner: turn at C right 91°");
+    int corner = corner(words.word(where.getMessage()), where);
+    return new TurnWords(words).read(corner);
+  }
+
+  private Reading diagonal() throws Misfit {
+    Misfit first = words.misfit("A diagonal goes between two corners: diagonal A C 34' 5\"");
+    int from = corner(words.word(first.getMessage()), first);
+    Misfit second = words.misfit(first.getMessage());
+    int to = corner(words.word(first.getMessage()), second);
+    if (from == to) {
+      throw new Misfit(second.column(), "A diagonal needs two different corners.");
+    }
+    words.take("is");
+    return new Reading.Diagonal(from, to, words.length(PLUS_MINUS), error());
+  }
+
+  private Reading wallToWall(int wall, int opposite, Misfit where) throws Misfit {
+    if (wall == opposite) {
+      throw new Misfit(where.column(), "A check between walls needs two different walls.");
+    }
+    return new Reading.WallToWall(wall, opposite, is(), error());
+  }
+
+  private Reading fromCorner(int corner, int wall, Misfit where) throws Misfit {
+    boolean spot = words.take("at");
+    if (!spot && (corner == wall || corner == (wall + 1) % corners)) {
+      throw new Misfit(where.column(), "This corner stands on that wall: measure to another one.");
+    }
+    if (spot) {
+      Length along = words.length("is");
+      return new Reading.CornerToSpot(corner, wall, along, is(), error());
+    }
+    return new Reading.CornerToWall(corner, wall, is(), error());
+  }
+
+  private Length is() throws Misfit {
+    words.expect("is", "Before the length of a check comes is: check C to A-B is 12' 3\"");
+    return words.length(PLUS_MINUS);
+  }
+
+  private Optional<Length> error() throws Misfit {
+    return WallLine.error(words);
+  }
+
+  private int corner(String name, Misfit where) throws Misfit {
+    OptionalInt index = CornerName.index(name);
+    if (index.isEmpty()) {
+      throw new Misfit(
+          where.column(), "\"" + name + "\" is no corner: corners are called A, B, C …");
+    }
+    if (index.getAsInt() >= corners) {
+      throw new Misfit(
+          where.column(),
+          "There is no corner " + name + ": the last one is " + CornerName.of(corners - 1) + ".");
+    }
+    return index.getAsInt();
+  }
+
+  /** The wall between two neighbours, named either way round. */
+  private int wall(String name, Misfit where) throws Misfit {
+    String[] ends = name.split("-", -1);
+    if (ends.length != 2) {
+      throw new Misfit(where.column(), "\"" + name + "\" is no wall: write two corners as A-B.");
+    }
+    int a = corner(ends[0], where);
+    int b = corner(ends[1], where);
+    if (b == (a + 1) % corners) {
+      return a;
+    }
+    if (a == (b + 1) % corners) {
+      return b;
+    }
+    throw new Misfit(where.column(), "No wall runs from " + ends[0] + " to " + ends[1] + ".");
+  }
+}

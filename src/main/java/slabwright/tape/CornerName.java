@@ -1,0 +1,31 @@
+package slabwright.tape;
+
+import java.util.OptionalInt;
+
+/** Corner names in walking order: A to Z, then AA, AB … */
+public final class CornerName {
+  private CornerName() {}
+
+  /** The name of the corner with this index, 0 being A. */
+  public static String of(int corner) {
+    String last = String.valueOf((char) ('A' + corner % 26));
+    return corner < 26 ? last : of(corner / 26 - 1) + last;
+  }
+
+  /** The wall from this corner to the next, as A-B. */
+  public static String wall(int wall, int corners) {
+    return of(wall) + "-" + of((wall + 1) % corners);
+  }
+
+  /** The index behind a name of one or two letters, large or small; empty for anything else. */
+  public static OptionalInt index(String name) {
+    if (!name.matches("[A-Za-z]{1,2}")) {
+      return OptionalInt.empty();
+    }
+    int index = -1;
+    for (int i = 0; i < name.length(); i++) {
+      index = (index + 1) * 26 + Character.toUpperCase(name.charAt(i)) - 'A';
+    }
+    return OptionalInt.of(index);
+  }
+}

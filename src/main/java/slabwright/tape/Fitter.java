@@ -1,0 +1,107 @@
+package slabwright.tape;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Weighted least squares on corner coordinates: Gauss–Newton steps, damped by Levenberg's and
+ * Marquardt's rule where a full step would not lower the sum, so that a bad start comes home.
+ */
+final class Fitter {
+  private static final int MOST_STEPS = 100;
+  private static final double MOST_DAMPING = 1e6;
+
+  private final Datum datum;
+  private final List<Observation> observations;
+  private final BooleanSupplier cancelled;
+
+  private double damping;
+  private boolean settled;
+
+  Fitter(Datum datum, List<Observation> observations, BooleanSupplier cancelled) {
+    this.datum = datum;
+    this.observations = observations;
+    this.cancelled = cancelled;
+  }
+
+  /**
+   * The corners near {@code start} that fit best.
+   *
+   * @throws CancellationException when cancelled on the way
+   */
+  Fit from(double[] start) {
+    double[] xy = start.clone();
+    double sum = sum(xy);
+    damping = 1e-3;
+    settled = false;
+    for (int k = 0; k < MOST_STEPS && !settled; k++) {
+      if (cancelled.getAsBoolean()) {
+        throw new CancellationException("the adjustment was cancelled");
+      }
+      xy = improve(xy, sum);
+      sum = sum(xy);
+    }
+    return new Fit(xy, sum, settled);
+  }
+
+  /** One step downhill; the same corners, and settled, where no step goes down any more. */
+  private double[] improve(double[] xy, double sum) {
+    Normals normals = new Normals(xy, datum, observations);
+    while (damping <= MOST_DAMPING) {
+      Optional<double[]> step = normals.step(damping);
+      if (step.isPresent()) {
+        double[] next = moved(xy, step.get());
+        double nextSum = sum(next);
+        if (nextSum <= sum) {
+          settled = largest(step.get()) < 1e-10 * extent(xy) || sum - nextSum <= 1e-11 * sum;
+          damping = Math.max(damping / 30, 1e-11);
+          return next;
+        }
+        if (largest(step.get()) < 1e-9 * extent(xy)) {
+          break;
+        }
+      }
+      damping *= 10;
+    }
+    settled = true;
+    return xy;
+  }
+
+  private double[] moved(double[] xy, double[] step) {
+    double[] next = xy.clone();
+    for (int c = 0; c < next.length; c++) {
+      int i = datum.unknown(c);
+      next[c] += i < 0 ? 0 : step[i];
+    }
+    return next;
+  }
+
+  private double sum(double[] xy) {
+    double sum = 0;
+    for (Observation o : observations) {
+      double v = o.misfit(xy) / o.sd();
+      sum += v * v;
+    }
+    return sum;
+  }
+
+  private static double largest(double[] step) {
+    double most = 0;
+    for (double s : step) {
+      most = Math.max(most, Math.abs(s));
+    }
+    return most;
+  }
+
+  private static double extent(double[] xy) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (double c : xy) {
+      low = Math.min(low, c);
+      high = Math.max(high, c);
+    }
+    return high - low;
+  }
+}

@@ -1,0 +1,50 @@
+package slabwright.tape;
+
+import java.util.Optional;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/** Whether a slip of the pen or the eye explains a length that does not fit. */
+final class Misreading {
+  private Misreading() {}
+
+  /**
+   * Half a sentence that explains the difference, as {@code 42' reads like 24'}; empty where
+   * nothing simple does.
+   *
+   * @param fits the length that the other readings give, mm
+   * @param within how far from it an explanation may be, mm
+   */
+  static Optional<String> of(Length read, double fits, double within) {
+    return swapped(read, fits, within)
+        .map(text -> read + " reads like " + text)
+        .or(() -> wholeUnit(read, fits, within));
+  }
+
+  /** Two neighbouring digits exchanged. */
+  static Optional<String> swapped(Length read, double fits, double within) {
+    String text = read.typed();
+    for (int i = 0; i + 1 < text.length(); i++) {
+      char a = text.charAt(i);
+      char b = text.charAt(i + 1);
+      if (Character.isDigit(a) && Character.isDigit(b) && a != b) {
+        String other = text.substring(0, i) + b + a + text.substring(i + 2);
+        if (Length.parse(other) instanceof Parsed.Ok<Length> ok
+            && Math.abs(ok.value().mm() - fits) <= within) {
+          return Optional.of(other);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> wholeUnit(Length read, double fits, double within) {
+    boolean feet = read.typed().matches(".*('|′|’|ft|feet|foot|-).*");
+    double unit = feet ? 304.8 : 1000;
+    double out = fits - read.mm();
+    return within < unit / 4 && Math.abs(Math.abs(out) - unit) <= within
+        ? Optional.of(
+            "it would fit one " + (feet ? "foot" : "metre") + (out < 0 ? " shorter" : " longer"))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,89 @@
+package slabwright.tape;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import slabwright.units.Length;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+
+/**
+ * Brings a room's readings to agree.
+ *
+ * <p>Held: the first corner and the direction of the first wall. Walls and turns alone are closed
+ * by the compass rule; with anything more, weighted least squares on the corners from the walked
+ * shape, weights from the stated errors. A gross error that the others can tell is named and left
+ * out of the shape.
+ *
+ * <p>Sources: compass rule, error ellipse and least squares by C. Ghilani and P. Wolf,
+ * <i>Adjustment Computations</i>; data snooping, redundancy numbers and 3.29 by W. Baarda, <i>A
+ * testing procedure for use in geodetic networks</i>, 1968 (both from memory).
+ */
+public final class RoomAdjustment {
+  private RoomAdjustment() {}
+
+  /**
+   * Adjusts the room.
+   *
+   * @param units for the lengths in sentences
+   * @param cancelled asked now and then
+   * @throws CancellationException when {@code cancelled} says so
+   */
+  public static RoomResult of(TapeRoom room, UnitSystem units, BooleanSupplier cancelled) {
+    return RoomCheck.refusal(room)
+        .<RoomResult>map(RoomResult.Refused::new)
+        .orElseGet(() -> adjust(room, units, cancelled));
+  }
+
+  /** Adjusts the room without a way to cancel. */
+  public static RoomResult of(TapeRoom room, UnitSystem units) {
+    return of(room, units, () -> false);
+  }
+
+  private static RoomResult adjust(TapeRoom room, UnitSystem units, BooleanSupplier cancelled) {
+    Observations observations = new Observations(room);
+    Solution solution = new Solver(observations, cancelled).solve();
+    if (!solution.fit().settled()) {
+      return new RoomResult.Refused(
+          "The readings do not settle into one shape: check the turns and the longest walls first.");
+    }
+    if (solution.quality().isEmpty()) {
+      return needsMore(observations, solution, units);
+    }
+    return new RoomResult.Adjusted(new RoomReport(room, observations, solution, units).room());
+  }
+
+  private static RoomResult needsMore(Observations observations, Solution solution, UnitSystem u) {
+    List<Reading.Diagonal> diagonals =
+        new NextDiagonal(observations, solution.fit().xy())
+            .untilFixed().stream().map(RoomAdjustment::toTape).toList();
+    return new RoomResult.NeedsMore(
+        sentence(diagonals, u), diagonals, ClosingReport.of(observations));
+  }
+
+  private static Reading.Diagonal toTape(Spread s) {
+    return new Reading.Diagonal(s.from(), s.to(), Length.mm(s.read()), Optional.empty());
+  }
+
+  private static String sentence(List<Reading.Diagonal> diagonals, UnitSystem units) {
+    if (diagonals.isEmpty()) {
+      return "These readings leave the shape free: measure more walls and turns.";
+    }
+    String list =
+        diagonals.stream()
+            .map(
+                d ->
+                    CornerName.of(d.from())
+                        + " to "
+                        + CornerName.of(d.to())
+                        + " (about "
+                        + LengthFormat.show(d.length(), units)
+                        + ")")
+            .collect(Collectors.joining(", "));
+    return "These readings leave the shape free: measure the diagonal "
+        + list
+        + (diagonals.size() > 1 ? ", one after the other." : ".");
+  }
+}

@@ -1,0 +1,78 @@
+package slabwright.tape;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/** Adjusts, takes out a gross error that can be told, and adjusts again. */
+final class Solver {
+  /** A tellable suspect this many standard deviations out is left out of the shape. */
+  private static final double GROSS = 8;
+
+  private static final int MOST_LEFT_OUT = 3;
+
+  private final Observations observations;
+  private final BooleanSupplier cancelled;
+  private final List<Integer> used;
+  private final List<Suspect> leftOut = new ArrayList<>();
+
+  Solver(Observations observations, BooleanSupplier cancelled) {
+    this.observations = observations;
+    this.cancelled = cancelled;
+    used = new ArrayList<>(IntStream.range(0, observations.rows().size()).boxed().toList());
+  }
+
+  Solution solve() {
+    Fit fit = fit();
+    while (true) {
+      List<Observation> rows = rows();
+      Datum datum = Datum.firstWall(observations.about().length);
+      Optional<Quality> quality = Quality.at(fit.xy(), datum, rows);
+      if (quality.isEmpty()) {
+        return new Solution(fit, quality, used, leftOut, Optional.empty());
+      }
+      Optional<Suspect> suspect =
+          new BlunderSearch(observations.about(), rows, cancelled)
+              .in(fit, quality.get())
+              .map(this::inAllRows);
+      if (suspect.isEmpty() || !gross(suspect.get())) {
+        return new Solution(fit, quality, used, leftOut, suspect);
+      }
+      leftOut.add(suspect.get());
+      used.remove((Integer) suspect.get().reading());
+      fit = suspect.get().without();
+    }
+  }
+
+  private boolean gross(Suspect s) {
+    return (s.tellable() || s.likely())
+        && Math.abs(s.statistic()) > GROSS
+        && leftOut.size() < MOST_LEFT_OUT;
+  }
+
+  private List<Observation> rows() {
+    return used.stream().map(observations.rows()::get).toList();
+  }
+
+  /** From the walk as it was and from the walk with its gap shared out: the better of the two. */
+  private Fit fit() {
+    List<Observation> rows = rows();
+    Walk walk = Walk.of(observations.about(), rows, -1);
+    Fitter fitter = new Fitter(Datum.firstWall(observations.about().length), rows, cancelled);
+    return fitter.from(walk.corners()).better(fitter.from(walk.closedCorners()));
+  }
+
+  /** The suspect with its own place and its rivals' among all rows instead of those used. */
+  private Suspect inAllRows(Suspect s) {
+    return new Suspect(
+        used.get(s.reading()),
+        s.fits(),
+        s.statistic(),
+        s.redundancy(),
+        s.rivals().stream().map(used::get).toList(),
+        s.margin(),
+        s.without());
+  }
+}

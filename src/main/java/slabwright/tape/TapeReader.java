@@ -1,0 +1,76 @@
+package slabwright.tape;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import slabwright.tape.Words.Misfit;
+import slabwright.units.Parsed;
+
+/** Reads a tape file line by line; stops at the first line that can't be understood. */
+final class TapeReader {
+  private static final Set<String> WALLS = Set.of("wall", "curve");
+
+  private final List<String> lines;
+  private final Set<String> settings = new HashSet<>();
+  private TapeRoom room;
+  private int wall;
+
+  TapeReader(String text) {
+    lines = text.lines().toList();
+    room =
+        TapeRoom.of((int) lines.stream().filter(l -> WALLS.contains(new Words(l).peek())).count());
+  }
+
+  Parsed<TapeRoom> read() {
+    if (room.corners() < TapeRoom.FEWEST_CORNERS || room.corners() > TapeRoom.MOST_CORNERS) {
+      return Parsed.bad(
+          "A room has 3 to 200 walls, each on a line that begins with wall or curve; here there are "
+              + room.corners()
+              + ".");
+    }
+    for (int i = 0; i < lines.size(); i++) {
+      try {
+        line(new Words(lines.get(i)));
+      } catch (Misfit misfit) {
+        return Parsed.bad(
+            "Line " + (i + 1) + ", column " + misfit.column() + ": " + misfit.getMessage());
+      }
+    }
+    return Parsed.ok(room);
+  }
+
+  private void line(Words words) throws Misfit {
+    switch (words.peek()) {
+      case "" -> {
+        return;
+      }
+      case "wall", "curve" -> {
+        new WallLine(words, room.corners(), wall).read().forEach(r -> room = room.with(r));
+        wall++;
+      }
+      case "diagonal", "check" -> room = room.with(new AcrossLine(words, room.corners()).read());
+      case "turn" -> turn(words);
+      case "tape", "closing" -> setting(words);
+      default ->
+          throw words.misfit(
+              "A line begins with wall, curve, diagonal, check, tape error, turn error or closing"
+                  + " limit.");
+    }
+    words.end();
+  }
+
+  private void turn(Words words) throws Misfit {
+    if (!words.follows("at")) {
+      setting(words);
+      return;
+    }
+    room = room.with(new AcrossLine(words, room.corners()).turn());
+  }
+
+  private void setting(Words words) throws Misfit {
+    if (!settings.add(words.peek())) {
+      throw words.misfit("This was set once already: keep one of the two lines.");
+    }
+    room = SettingLine.read(words, room);
+  }
+}

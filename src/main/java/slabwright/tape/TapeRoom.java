@@ -1,0 +1,79 @@
+package slabwright.tape;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A room as it was taped: how many corners, and every reading in the order taken. Says nothing of
+ * the shape that fits them; see {@link RoomAdjustment}.
+ *
+ * @param corners as many as there are walls, measured or not
+ * @param turnError degrees, one standard deviation of a turn that was read
+ * @param closingLimit gap over perimeter from which a plain walk is called bad
+ */
+public record TapeRoom(
+    int corners,
+    List<Reading> readings,
+    TapeError tapeError,
+    double turnError,
+    double closingLimit) {
+  /** A turn called left or right is 90° ± 0.5°. */
+  public static final double USUAL_TURN_ERROR = 0.5;
+
+  /** 1/500: common practice, no source. */
+  public static final double USUAL_CLOSING_LIMIT = 1.0 / 500;
+
+  public static final int FEWEST_CORNERS = 3;
+  public static final int MOST_CORNERS = 200;
+
+  public TapeRoom {
+    readings = List.copyOf(readings);
+  }
+
+  /** A room of so many corners with nothing read yet. */
+  public static TapeRoom of(int corners) {
+    return new TapeRoom(corners, List.of(), TapeError.USUAL, USUAL_TURN_ERROR, USUAL_CLOSING_LIMIT);
+  }
+
+  public TapeRoom withReadings(List<Reading> v) {
+    return new TapeRoom(corners, v, tapeError, turnError, closingLimit);
+  }
+
+  public TapeRoom withTapeError(TapeError v) {
+    return new TapeRoom(corners, readings, v, turnError, closingLimit);
+  }
+
+  public TapeRoom withTurnError(double degrees) {
+    return new TapeRoom(corners, readings, tapeError, degrees, closingLimit);
+  }
+
+  public TapeRoom withClosingLimit(double v) {
+    return new TapeRoom(corners, readings, tapeError, turnError, v);
+  }
+
+  /** The same room with one more corner; its wall has nothing read yet. */
+  public TapeRoom withWall() {
+    return new TapeRoom(corners + 1, readings, tapeError, turnError, closingLimit);
+  }
+
+  /** The same room with one reading more. */
+  public TapeRoom with(Reading reading) {
+    List<Reading> more = new ArrayList<>(readings);
+    more.add(reading);
+    return withReadings(more);
+  }
+
+  /** The same room with a reading taken again. */
+  public TapeRoom replacing(int index, Reading reading) {
+    List<Reading> changed = new ArrayList<>(readings);
+    changed.set(index, reading);
+    return withReadings(changed);
+  }
+
+  /** The same room with a reading struck out. */
+  public TapeRoom without(int index) {
+    List<Reading> fewer = new ArrayList<>(readings);
+    fewer.remove(index);
+    return withReadings(fewer);
+  }
+}
