@@ -11,21 +11,35 @@ import slabwright.shape.Vec;
  * @param height of the box in mm of paper
  * @param wishes middles to try first, in order; without any the point itself
  * @param reach how far from the point its middle may move, mm of paper
+ * @param near a box this close to the point needs no leader, mm of paper
  */
-public record Label(Vec about, double width, double height, List<Vec> wishes, double reach) {
+public record Label(
+    Vec about, double width, double height, List<Vec> wishes, double reach, double near) {
+  private static final double NEAR = 1.5;
+
   public Label {
     wishes = wishes.isEmpty() ? List.of(about) : List.copyOf(wishes);
+  }
+
+  /** A box that would best lie on the point itself. */
+  public static Label box(Vec about, double width, double height, double reach) {
+    return new Label(about, width, height, List.of(), reach, NEAR);
   }
 
   /** The box of one line of words. */
   public static Label of(Vec about, String words, TextStyle style, double reach) {
     double height = (TextMeasure.CAP_HEIGHT + TextMeasure.DESCENT) * style.size();
-    return new Label(about, TextMeasure.width(words, style), height, List.of(), reach);
+    return box(about, TextMeasure.width(words, style), height, reach);
   }
 
   /** The same label trying these middles first. */
   public Label wishing(List<Vec> middles) {
-    return new Label(about, width, height, middles, reach);
+    return new Label(about, width, height, middles, reach, near);
+  }
+
+  /** The same label beside a sign: no leader while it lies this near. */
+  public Label nearBy(double mm) {
+    return new Label(about, width, height, wishes, reach, mm);
   }
 
   /**

@@ -17,7 +17,6 @@ import slabwright.shape.Vec;
 public final class Labels {
   private static final int DIRECTIONS = 16;
   private static final double STEP = 1.2;
-  private static final double LEADER_FROM = 1.5;
 
   private final Bounds frame;
   private final double gap;
@@ -61,6 +60,18 @@ public final class Labels {
     return this;
   }
 
+  /** Whether words in this box would lie inside the frame and on nothing placed or avoided. */
+  public boolean isFree(TextBox words) {
+    return inFrame(words.bounds())
+        && taken.stream().noneMatch(words::overlaps)
+        && lines.stream().noneMatch(l -> Segments.meets(l.get(0), l.get(1), words.bounds()));
+  }
+
+  /** Whether the straight line crosses no box placed or avoided. */
+  public boolean isClear(Vec from, Vec to) {
+    return taken.stream().noneMatch(t -> Segments.meets(from, to, t.bounds()));
+  }
+
   /** Finds a free place and takes it; empty when there is none within the label's reach. */
   public Optional<Label.Placed> place(Label label) {
     for (Vec wish : label.wishes()) {
@@ -84,7 +95,7 @@ public final class Labels {
 
   private Optional<Label.Placed> at(Label label, Vec middle) {
     Bounds b = bounds(label, middle);
-    List<Vec> leader = leader(label.about(), b);
+    List<Vec> leader = leader(label, b);
     if (!inFrame(b) || !free(b.grown(gap)) || !clear(leader)) {
       return Optional.empty();
     }
@@ -118,12 +129,13 @@ public final class Labels {
   }
 
   /** From the point to the nearest place of the box's rim; none when they are close. */
-  private static List<Vec> leader(Vec about, Bounds b) {
+  private static List<Vec> leader(Label label, Bounds b) {
+    Vec about = label.about();
     Vec rim =
         new Vec(
             Math.min(Math.max(about.x(), b.minX()), b.maxX()),
             Math.min(Math.max(about.y(), b.minY()), b.maxY()));
-    return about.distanceTo(rim) < LEADER_FROM ? List.of() : List.of(about, rim);
+    return about.distanceTo(rim) < label.near() ? List.of() : List.of(about, rim);
   }
 
   private static Bounds bounds(Label label, Vec middle) {

@@ -54,6 +54,11 @@ public record Symbol(Kind kind, Vec at, double size, double turn, Colour colour,
     return new Symbol(kind, at, size, degrees, colour, words);
   }
 
+  /** The same sign at another point. */
+  public Symbol movedTo(Vec there) {
+    return new Symbol(kind, there, size, turn, colour, words);
+  }
+
   @Override
   public Symbol placed(View view) {
     return new Symbol(kind, view.onPaper(at), size, turn + view.turnDegrees(), colour, words);

@@ -17,7 +17,7 @@ class LabelsTest {
   private static final Bounds FRAME = new Bounds(0, 0, 100, 80);
 
   private static Label box(double x, double y) {
-    return new Label(new Vec(x, y), 14, 4, List.of(), 40);
+    return Label.box(new Vec(x, y), 14, 4, 40);
   }
 
   @Test

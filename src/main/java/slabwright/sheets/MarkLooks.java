@@ -1,0 +1,90 @@
+package slabwright.sheets;
+
+import slabwright.drawing.Colour;
+import slabwright.drawing.Look;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pattern;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Symbol;
+import slabwright.site.MarkType;
+
+/**
+ * How each kind of mark looks; patterns as well as colour, so that black and white says the same.
+ */
+public final class MarkLooks {
+  /** Floor that is ground by hand. */
+  public static final Look HAND = Look.of(Pattern.RISING, Palette.AMBER).outlined(0.15);
+
+  /** Floor that the machine grinds. */
+  public static final Look MACHINE = Look.plain(Palette.WHITE, Palette.INK);
+
+  /** A floor area's outer line. */
+  public static final Pen WALL = Pen.of(0.9, Palette.INK);
+
+  /** The line of a way in. */
+  public static final Pen WAY_IN = Pen.of(0.6, Palette.RED).dashed(2, 1.2);
+
+  private MarkLooks() {}
+
+  /** The look of a mark that covers an area. */
+  public static Look of(MarkType type) {
+    return switch (type) {
+      case TRENCH -> Look.of(Pattern.DOTS, Palette.GREEN);
+      case PATCH -> Look.of(Pattern.LEVEL, Palette.PURPLE);
+      case RESIDUE -> Look.of(Pattern.CROSSES, Palette.PLUM);
+      case ISLAND, BOOTH, COLUMN -> Look.plain(Palette.GREY, Palette.INK);
+      case TOP_OR_STEP -> Look.of(Pattern.UPRIGHT, Palette.TEAL);
+      case DRAIN_OR_BOX -> Look.of(Pattern.NET, Palette.INK);
+      case SPALL -> Look.of(Pattern.NET, Palette.RED);
+      case JOINT,
+          CRACK,
+          LEVEL_CHANGE,
+          MASKED_TRIM,
+          POWER_POINT,
+          DETECTOR,
+          IGNITION_SOURCE,
+          AIR_OUTLET ->
+          Look.of(Pattern.DASHES, colour(type));
+    };
+  }
+
+  /** The pen of a mark that is a line. */
+  public static Pen pen(MarkType type) {
+    Pen pen = Pen.of(0.35, colour(type));
+    return switch (type) {
+      case CRACK -> pen.dashed(2.4, 0.9);
+      case LEVEL_CHANGE -> Pen.of(0.5, colour(type)).dashed(5, 1.2);
+      case MASKED_TRIM -> Pen.of(0.8, colour(type)).dashed(1.2, 1.2);
+      default -> pen;
+    };
+  }
+
+  /** The sign of a mark that is a place. */
+  public static Symbol.Kind sign(MarkType type) {
+    return switch (type) {
+      case DRAIN_OR_BOX -> Symbol.Kind.DRAIN;
+      case POWER_POINT -> Symbol.Kind.POWER;
+      case DETECTOR -> Symbol.Kind.DETECTOR;
+      case IGNITION_SOURCE -> Symbol.Kind.IGNITION;
+      case AIR_OUTLET -> Symbol.Kind.AIR_OUTLET;
+      case SPALL -> Symbol.Kind.SPALL;
+      case LEVEL_CHANGE -> Symbol.Kind.LEVEL_CHANGE;
+      case TRENCH, PATCH, RESIDUE, ISLAND, BOOTH, COLUMN, TOP_OR_STEP, JOINT, CRACK, MASKED_TRIM ->
+          Symbol.Kind.POINT;
+    };
+  }
+
+  /** The colour of a mark's lines and signs. */
+  public static Colour colour(MarkType type) {
+    return switch (type) {
+      case TRENCH -> Palette.GREEN;
+      case PATCH -> Palette.PURPLE;
+      case RESIDUE -> Palette.PLUM;
+      case TOP_OR_STEP, MASKED_TRIM -> Palette.TEAL;
+      case CRACK, SPALL, IGNITION_SOURCE -> Palette.RED;
+      case POWER_POINT, AIR_OUTLET, DETECTOR -> Palette.BLUE;
+      case ISLAND, BOOTH, COLUMN, DRAIN_OR_BOX, LEVEL_CHANGE -> Palette.INK;
+      case JOINT -> Palette.SOFT;
+    };
+  }
+}

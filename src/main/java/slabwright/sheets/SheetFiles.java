@@ -1,0 +1,33 @@
+package slabwright.sheets;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import slabwright.drawing.PdfFile;
+import slabwright.drawing.SvgPainter;
+
+/** Pages as files: all in one PDF, or each as an SVG. */
+public final class SheetFiles {
+  private SheetFiles() {}
+
+  /** Writes all pages as one PDF, dated the day; the stream stays open. */
+  public static void pdf(List<Page> pages, String title, LocalDate day, OutputStream out)
+      throws IOException {
+    Instant made = day.atStartOfDay().toInstant(ZoneOffset.UTC);
+    new PdfFile(title, made, pages.stream().map(Page::drawing).toList()).write(out);
+  }
+
+  /** Every page as an SVG, by its file name, in page order. */
+  public static Map<String, String> svgs(List<Page> pages) {
+    Map<String, String> files = new LinkedHashMap<>();
+    for (Page page : pages) {
+      files.put(page.name() + ".svg", SvgPainter.write(page.drawing(), page.title()));
+    }
+    return files;
+  }
+}

@@ -1,0 +1,198 @@
+package slabwright.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.drawing.Clip;
+import slabwright.drawing.Colour;
+import slabwright.drawing.Dimension;
+import slabwright.drawing.Drawing;
+import slabwright.drawing.Fill;
+import slabwright.drawing.Frame;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Label;
+import slabwright.drawing.Labels;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Symbol;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextBox;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
+import slabwright.drawing.View;
+import slabwright.shape.Bounds;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/**
+ * One plan in one field of a page: geometry first, then dimensions and labels, which find room for
+ * themselves. Points are given on the model and drawn at the view's scale.
+ */
+final class Sketch {
+  private static final double NEXT_ROW = 6.5;
+
+  private final View view;
+  private final Bounds field;
+  private final Type type;
+  private final Labels labels;
+  private final List<Ink> under = new ArrayList<>();
+  private final List<Ink> over = new ArrayList<>();
+
+  Sketch(View view, Bounds field, Type type) {
+    this.view = view;
+    this.field = field;
+    this.type = type;
+    this.labels = new Labels(field, 0.7 * type.k());
+  }
+
+  View view() {
+    return view;
+  }
+
+  Type type() {
+    return type;
+  }
+
+  /** Adds inks in the model's frame. */
+  Sketch ink(List<? extends Ink> inks) {
+    inks.forEach(i -> under.add(i.placed(view)));
+    return this;
+  }
+
+  /** Keeps words off these lines of the model. */
+  Sketch keepOff(List<Ring> rings) {
+    rings.forEach(r -> labels.avoid(r.map(view.map())));
+    return this;
+  }
+
+  /** Keeps words off a straight line of the model. */
+  Sketch keepOff(Vec from, Vec to) {
+    labels.avoid(view.onPaper(from), view.onPaper(to));
+    return this;
+  }
+
+  /** A sign on the model that words keep off. */
+  Sketch sign(Symbol symbol) {
+    Symbol placed = symbol.placed(view);
+    double half = placed.size() / 2;
+    Vec at = placed.at();
+    labels.avoid(new Bounds(at.x() - half, at.y() - half, at.x() + half, at.y() + half));
+    over.add(placed);
+    return this;
+  }
+
+  /** A sign at the first of the places where nothing lies; at the last one when all are taken. */
+  Sketch sign(Symbol symbol, List<Vec> places) {
+    for (Vec at : places) {
+      Vec p = view.onPaper(at);
+      double half = symbol.size() / 2 + 0.3;
+      Bounds box = new Bounds(p.x() - half, p.y() - half, p.x() + half, p.y() + half);
+      Ring ring = Ring.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY());
+      if (labels.isFree(new TextBox("", ring)) || at.equals(places.get(places.size() - 1))) {
+        return sign(symbol.movedTo(at));
+      }
+    }
+    return this;
+  }
+
+  /**
+   * A dimension outside the floor, in the first free row.
+   *
+   * @param side 1 when outside is to the left of going from one to the other, else -1
+   * @return false when no row has room for it
+   */
+  boolean dimension(Vec from, Vec to, double side, double first, String words) {
+    for (int row = 0; row < 4; row++) {
+      double offset = side * (first + row * NEXT_ROW) * type.k();
+      Dimension d = new Dimension(from, to, offset, words, type.strong()).placed(view);
+      if (fits(d)) {
+        take(d);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean fits(Dimension d) {
+    for (Ink part : d.parts(field)) {
+      boolean good =
+          part instanceof Text t
+              ? labels.isFree(TextBox.of(t))
+              : lines((Stroke) part).stream().allMatch(l -> labels.isClear(l.get(0), l.get(1)));
+      if (!good) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void take(Dimension d) {
+    for (Ink part : d.parts(field)) {
+      if (part instanceof Text t) {
+        labels.avoid(TextBox.of(t));
+      } else {
+        lines((Stroke) part).forEach(l -> labels.avoid(l.get(0), l.get(1)));
+      }
+    }
+    over.add(d);
+  }
+
+  private static List<List<Vec>> lines(Stroke stroke) {
+    return stroke.lines().stream().map(l -> List.of(l.points().get(0), l.points().get(1))).toList();
+  }
+
+  /** Words about a point of the model, in one of its wished places (paper mm) or near it. */
+  boolean words(PlanWords w) {
+    TextStyle style = w.style();
+    Label label =
+        Label.of(view.onPaper(w.about()), w.words(), style, w.reach() * type.k())
+            .wishing(w.wishes())
+            .nearBy(w.near());
+    Optional<Label.Placed> placed = labels.place(label);
+    placed.ifPresent(
+        p -> {
+          leader(p);
+          w.backing().ifPresent(c -> backing(p.middle(), label, c));
+          double up = (TextMeasure.CAP_HEIGHT - TextMeasure.DESCENT) * style.size() / 2;
+          over.add(Text.middle(p.middle().plus(new Vec(0, up)), w.words(), style));
+        });
+    return placed.isPresent();
+  }
+
+  /** A number in a ring about a point of the model. */
+  boolean number(Vec about, List<Vec> wishes, String words) {
+    double size = 5.2 * type.k();
+    Label label = Label.box(view.onPaper(about), size, size, 40 * type.k()).wishing(wishes);
+    Optional<Label.Placed> placed = labels.place(label);
+    placed.ifPresent(
+        p -> {
+          leader(p);
+          over.add(Symbol.number(p.middle(), words, size));
+        });
+    return placed.isPresent();
+  }
+
+  private void leader(Label.Placed placed) {
+    if (!placed.leader().isEmpty()) {
+      Pen pen = Pen.of(0.18, Palette.INK);
+      over.add(Stroke.line(pen, placed.leader().toArray(new Vec[0])));
+    }
+  }
+
+  /** A little of the field's colour behind words, so that a pattern does not run through them. */
+  private void backing(Vec middle, Label label, Colour colour) {
+    double w = label.width() / 2 + 0.5;
+    double h = label.height() / 2 + 0.2;
+    over.add(
+        Fill.of(
+            colour, new Bounds(middle.x() - w, middle.y() - h, middle.x() + w, middle.y() + h)));
+  }
+
+  /** Everything, cut to the field. */
+  List<Ink> inks() {
+    List<Ink> all = new ArrayList<>(under);
+    all.addAll(over);
+    return List.copyOf(Clip.of(new Drawing(Frame.PAPER, field, all), field));
+  }
+}
