@@ -1,6 +1,8 @@
 package slabwright.inlay.cutfile;
 
+import java.time.Instant;
 import java.util.List;
+import slabwright.drawing.PdfFile;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
@@ -32,6 +34,11 @@ public record CutFile(
   /** All closed cut lines: each boundary of each opening once. */
   public List<Ring> rings() {
     return openings.rings();
+  }
+
+  /** As a PDF of one page in true size; {@code made} is written into it. */
+  public PdfFile pdf(Instant made) {
+    return CutSheets.pdf(title, made, List.of(this));
   }
 
   /** As an SVG drawing in true millimetres. */

@@ -1,0 +1,137 @@
+package slabwright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import slabwright.inlay.GraphicReader;
+import slabwright.inlay.InlayContext;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.stencil.Finding;
+import slabwright.sheets.json.InlayJson;
+import slabwright.site.StencilSpec;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+
+/** {@code inlay GRAPHIC…}: stencils, panels and cut files of graphics, with no plan at all. */
+@Command(
+    name = "inlay",
+    description = "Stencil, panels, masking and cut files of a graphic, with no plan.",
+    mixinStandardHelpOptions = true)
+final class InlayCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "GRAPHIC", arity = "1..*", description = "SVG files.")
+  private List<Path> graphics;
+
+  @Mixin private InlayOptions options;
+
+  @Option(names = "--json", description = "One JSON object a line for each graphic.")
+  private boolean json;
+
+  @Option(names = "--out", paramLabel = "DIR", description = "Folder for the cut files.")
+  private Path out;
+
+  @Option(names = "--accept-font", description = "Accept letters drawn in a substitute font.")
+  private boolean acceptFont;
+
+  @Spec private CommandSpec spec;
+
+  private final Set<String> used = new HashSet<>();
+
+  @Override
+  public Integer call() throws CliRefusal, IOException {
+    StencilSpec settings = options.spec();
+    OutFolder folder = out == null ? null : new OutFolder(out);
+    int code = 0;
+    for (Path graphic : graphics) {
+      code = Math.max(code, one(graphic, settings, folder));
+    }
+    if (folder != null && !folder.names().isEmpty()) {
+      folder.commit();
+    }
+    return code;
+  }
+
+  private int one(Path graphic, StencilSpec settings, OutFolder folder) throws IOException {
+    GraphicReader.Reading reading = GraphicReader.read(graphic, options.width().mm(), settings);
+    PrintWriter print = spec.commandLine().getOut();
+    if (reading instanceof GraphicReader.Reading.Refused refused) {
+      if (json) {
+        print.println(InlayJson.refused(graphic.toString(), refused.sentence()));
+      }
+      spec.commandLine().getErr().println(refused.sentence());
+      return Slabwright.REFUSED;
+    }
+    GraphicReader.Reading.Read read = (GraphicReader.Reading.Read) reading;
+    InlayPlan plan = InlayPlan.of(read.graphic(), settings, InlayContext.graphicAlone());
+    if (json) {
+      print.println(InlayJson.line(graphic.toString(), read.artwork(), plan, settings));
+    } else {
+      summary(print, graphic, read, plan);
+    }
+    return folder == null ? 0 : write(graphic, folder, read, plan, settings);
+  }
+
+  private int write(
+      Path graphic,
+      OutFolder folder,
+      GraphicReader.Reading.Read read,
+      InlayPlan plan,
+      StencilSpec settings)
+      throws IOException {
+    String stem = stem(graphic);
+    String prefix = graphics.size() == 1 ? "" : stem + "/";
+    InlayFiles files =
+        new InlayFiles(new CutJob(stem, 0), UnitSystem.METRIC, Instant.now(), acceptFont);
+    List<String> said = files.add(folder, prefix, read.artwork(), plan, settings);
+    said.forEach(spec.commandLine().getErr()::println);
+    folder.add(
+        prefix + stem + ".json",
+        InlayJson.pretty(graphic.toString(), read.artwork(), plan, settings));
+    return said.isEmpty() ? 0 : Slabwright.REFUSED;
+  }
+
+  /** The file's name without its ending, cleaned and unlike any before. */
+  private String stem(Path graphic) {
+    String base =
+        OutFolder.clean(String.valueOf(graphic.getFileName()).replaceFirst("\\.[A-Za-z]+$", ""));
+    String name = base;
+    for (int i = 2; !used.add(name); i++) {
+      name = base + "-" + i;
+    }
+    return name;
+  }
+
+  private static void summary(
+      PrintWriter print, Path graphic, GraphicReader.Reading.Read read, InlayPlan plan) {
+    print.println(
+        graphic.getFileName()
+            + ": dyed "
+            + Quantity.area(plan.openingArea(), UnitSystem.METRIC)
+            + " in "
+            + plan.stencils().stencils().size()
+            + " stencil(s), cut "
+            + Quantity.run(plan.cutLength(), UnitSystem.METRIC)
+            + ", "
+            + plan.panels().map(p -> p.panels().size()).orElse(0)
+            + " panel(s) each, "
+            + Quantity.run(plan.rollLength(), UnitSystem.METRIC)
+            + " of roll, "
+            + plan.loosePieces()
+            + " loose piece(s).");
+    read.artwork().warnings().forEach(w -> print.println("  ! " + w.text()));
+    for (Finding f : plan.findings()) {
+      print.println((f.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ") + f.text());
+    }
+  }
+}

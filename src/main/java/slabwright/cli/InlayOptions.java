@@ -1,0 +1,115 @@
+package slabwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import slabwright.site.ColourChoice;
+import slabwright.site.InlayRules;
+import slabwright.site.Overspray;
+import slabwright.site.Refusal;
+import slabwright.site.StencilSpec;
+import slabwright.units.Length;
+
+/** The options of {@code inlay} and the settings they make. */
+final class InlayOptions {
+  private static final String LEN = "LEN";
+
+  @Option(
+      names = "--width",
+      required = true,
+      paramLabel = LEN,
+      description = "Width of what is painted, not of the page: 2.4 m, 8', 96 in.")
+  private Length width;
+
+  @Option(
+      names = "--roll",
+      required = true,
+      paramLabel = LEN,
+      description = "Roll width of the vinyl.")
+  private Length roll;
+
+  @Option(
+      names = "--usable",
+      paramLabel = LEN,
+      description = "Usable roll width; default is the roll less 2 x 12 mm.")
+  private Length usable;
+
+  @Option(
+      names = "--overlap",
+      paramLabel = LEN,
+      description = "Overlap of panels at a seam; default 12 mm.")
+  private Length overlap;
+
+  @Option(
+      names = "--margin",
+      paramLabel = LEN,
+      description = "Vinyl beyond the openings; default 50 mm, or the press band if that is wider.")
+  private Length margin;
+
+  @Option(
+      names = "--press",
+      paramLabel = LEN,
+      description = "Width of the press band; default 50 mm.")
+  private Length press;
+
+  @Option(names = "--reach", paramLabel = LEN, description = "Overspray reach; default 450 mm.")
+  private Length reach;
+
+  @Option(
+      names = "--colours",
+      paramLabel = "all|#HEX,…",
+      defaultValue = "all",
+      description = "Colours to dye, in laying order; default all.")
+  private String colours;
+
+  Length width() {
+    return width;
+  }
+
+  /** The settings; refused when they contradict each other. */
+  StencilSpec spec() throws CliRefusal {
+    StencilSpec base = StencilSpec.forRoll(roll);
+    Length band = press == null ? base.press() : press;
+    Length rim = margin != null ? margin : band.mm() > base.margin().mm() ? band : base.margin();
+    StencilSpec spec =
+        new StencilSpec(
+            roll,
+            Optional.ofNullable(usable),
+            overlap == null ? base.overlap() : overlap,
+            rim,
+            band,
+            reach == null ? base.overspray() : new Overspray.Stated(reach),
+            choices(),
+            base.mergeDeltaE(),
+            base.spread(),
+            base.longestPiece(),
+            base.vinylHolds(),
+            base.ties());
+    List<Refusal> faults = new ArrayList<>(InlayRules.width(width, ""));
+    InlayRules.spec(spec, "").forEach(f -> faults.add(Refusal.of(f.sentence())));
+    if (!faults.isEmpty()) {
+      throw CliRefusal.of(faults);
+    }
+    return spec;
+  }
+
+  private List<ColourChoice> choices() throws CliRefusal {
+    if (colours.equals("all")) {
+      return List.of();
+    }
+    List<ColourChoice> out = new ArrayList<>();
+    for (String part : colours.split(",", -1)) {
+      String colour = part.strip().toLowerCase(Locale.ROOT);
+      if (!colour.matches("#[0-9a-f]{6}")) {
+        throw CliRefusal.of(
+            "\""
+                + part
+                + "\" is not a colour: write --colours all, or #rrggbb with commas between.");
+      }
+      out.add(new ColourChoice(colour, ColourChoice.Use.DYE, ""));
+    }
+    return out;
+  }
+}

@@ -1,0 +1,104 @@
+package slabwright.sheets.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.artwork.ArtworkWarning;
+import slabwright.inlay.artwork.ColourRegion;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.stencil.Finding;
+import slabwright.shape.Vec;
+import slabwright.site.StencilSpec;
+
+/** One inlay as JSON; the keys are documented in {@code docs/json.md} and stay. */
+public final class InlayJson {
+  static final String FRAME =
+      "blank: millimetres from its top-left corner as read, x right, y down";
+
+  private InlayJson() {}
+
+  /** One inlay on one line. */
+  public static String line(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
+    return JsonText.line(tree(file, artwork, plan, spec));
+  }
+
+  /** One inlay, indented. */
+  public static String pretty(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
+    return JsonText.pretty(tree(file, artwork, plan, spec));
+  }
+
+  /** A graphic that could not be read, on one line. */
+  public static String refused(String file, String sentence) {
+    return JsonText.line(
+        JsonNodeFactory.instance.objectNode().put("file", file).put("refused", sentence));
+  }
+
+  static ObjectNode tree(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
+    ObjectNode o = JsonNodeFactory.instance.objectNode();
+    o.put("file", file);
+    o.put("mmPerPx", artwork.mmPerPx());
+    o.put("width_mm", JsonText.number(artwork.painted().width()));
+    o.put("height_mm", JsonText.number(artwork.painted().height()));
+    colours(artwork, o.putArray("colours"));
+    o.put("opening_mm2", JsonText.number(plan.openingArea()));
+    o.put("blank_mm2", JsonText.number(plan.blankArea()));
+    o.put("mask_mm2", JsonText.number(plan.maskArea()));
+    o.put("cutLength_mm", JsonText.number(plan.cutLength()));
+    o.put("loosePieces", plan.loosePieces());
+    panels(plan, o.putArray("panels"));
+    o.put("rollLength_mm", JsonText.number(plan.rollLength()));
+    o.put("pressBand_mm2", JsonText.number(plan.pressBandArea()));
+    o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
+    settings(spec, o.putObject("settings"));
+    o.put("frame", FRAME);
+    warnings(artwork, plan, o.putArray("warnings"));
+    return o;
+  }
+
+  private static void colours(Artwork artwork, ArrayNode list) {
+    for (ColourRegion c : artwork.colours()) {
+      list.addObject().put("colour", c.hex()).put("area_mm2", JsonText.number(c.region().area()));
+    }
+  }
+
+  private static void panels(InlayPlan plan, ArrayNode list) {
+    if (plan.panels().isEmpty()) {
+      return;
+    }
+    for (Panel p : plan.panels().get().panels()) {
+      ObjectNode o = list.addObject().put("name", p.name());
+      JsonText.place(o, new Vec(p.box().minX(), p.box().minY()));
+      o.put("width_mm", JsonText.number(p.box().width()));
+      o.put("height_mm", JsonText.number(p.box().height()));
+    }
+  }
+
+  private static void settings(StencilSpec s, ObjectNode o) {
+    o.put("roll_mm", JsonText.number(s.roll().mm()));
+    o.put("usable_mm", JsonText.number(s.usableMm()));
+    o.put("overlap_mm", JsonText.number(s.overlap().mm()));
+    o.put("margin_mm", JsonText.number(s.margin().mm()));
+    o.put("press_mm", JsonText.number(s.press().mm()));
+    o.put("reach_mm", JsonText.number(s.overspray().reachMm()));
+    o.put("spread_mm", JsonText.number(s.spread().mm()));
+    o.put("ties", s.ties());
+  }
+
+  private static void warnings(Artwork artwork, InlayPlan plan, ArrayNode list) {
+    Vec shift = plan.stencils().fromGraphic().apply(Vec.ZERO);
+    for (ArtworkWarning w : artwork.warnings()) {
+      warning(list, w.text(), w.place().map(p -> p.plus(shift)));
+    }
+    for (Finding f : plan.findings()) {
+      warning(list, f.text(), f.at());
+    }
+  }
+
+  private static void warning(ArrayNode list, String text, Optional<Vec> at) {
+    ObjectNode o = list.addObject().put("text", text);
+    at.ifPresent(p -> JsonText.place(o, p));
+  }
+}
