@@ -11,7 +11,7 @@ import slabwright.units.Parsed;
 @Command(
     name = "slabwright",
     description = "Site plans for crews that finish concrete floors.",
-    subcommands = {CheckCommand.class, InlayCommand.class},
+    subcommands = {CheckCommand.class, TallyCommand.class, InlayCommand.class},
     mixinStandardHelpOptions = true,
     version = "Slabwright 0.1.0",
     synopsisSubcommandLabel = "COMMAND")

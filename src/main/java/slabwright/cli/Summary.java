@@ -1,0 +1,52 @@
+package slabwright.cli;
+
+import java.io.PrintWriter;
+import slabwright.floor.FloorTakeoff;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.stencil.Finding;
+import slabwright.site.EdgeClass;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+
+/** Short texts on the screen. */
+final class Summary {
+  private Summary() {}
+
+  static void tally(PrintWriter out, FloorTakeoff t, UnitSystem units) {
+    out.println(t.area().name());
+    row(out, "net floor", Quantity.area(t.net().area(), units));
+    row(out, "to be ground", Quantity.area(t.ground().area(), units));
+    row(out, "by machine", Quantity.area(t.asFound().machine().area(), units));
+    row(out, "by hand", Quantity.area(t.asFound().hand().area(), units));
+    if (!t.levelled().equals(t.asFound())) {
+      row(out, "by hand once level", Quantity.area(t.levelled().hand().area(), units));
+    }
+    for (EdgeClass c : EdgeClass.values()) {
+      if (t.edgeLength(c) > 0) {
+        row(out, "edge, " + c.word(), Quantity.run(t.edgeLength(c), units));
+      }
+    }
+    row(out, "cut-in", Quantity.run(t.cutIn(), units));
+    t.notes().forEach(n -> out.println("  ! " + n.sentence()));
+  }
+
+  private static void row(PrintWriter out, String label, String value) {
+    out.printf("  %-22s%16s%n", label, value);
+  }
+
+  static void inlay(PrintWriter out, PlacedInlay placed, UnitSystem units) {
+    InlayPlan plan = placed.plan();
+    out.println("  inlay " + placed.inlay().name());
+    row(out, "dyed", Quantity.area(plan.openingArea(), units));
+    row(out, "stencils", Integer.toString(plan.stencils().stencils().size()));
+    row(out, "panels each", Integer.toString(plan.panels().map(p -> p.panels().size()).orElse(0)));
+    row(out, "roll", Quantity.run(plan.rollLength(), units));
+    row(out, "cut", Quantity.run(plan.cutLength(), units));
+    row(out, "loose pieces", Integer.toString(plan.loosePieces()));
+    placed.artwork().warnings().forEach(w -> out.println("  ! " + w.text()));
+    for (Finding f : plan.findings()) {
+      out.println((f.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ") + f.text());
+    }
+  }
+}

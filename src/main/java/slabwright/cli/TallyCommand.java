@@ -1,0 +1,42 @@
+package slabwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import slabwright.floor.FloorTakeoff;
+import slabwright.sheets.json.TallyJson;
+import slabwright.site.Site;
+
+/** {@code tally PLAN}: net floor, edges, machine and hand work of each area. */
+@Command(
+    name = "tally",
+    description = "Areas, edges, machine and hand work of a plan.",
+    mixinStandardHelpOptions = true)
+final class TallyCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  private Path plan;
+
+  @Option(names = "--json", description = "As JSON; keys in docs/json.md.")
+  private boolean json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws CliRefusal {
+    Site site = Plans.read(plan);
+    List<FloorTakeoff> takeoffs = site.areas().stream().map(FloorTakeoff::of).toList();
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.print(TallyJson.write(site, takeoffs));
+    } else {
+      takeoffs.forEach(t -> Summary.tally(out, t, site.units()));
+    }
+    return 0;
+  }
+}

@@ -1,0 +1,90 @@
+package slabwright.sheets.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import slabwright.floor.Edge;
+import slabwright.floor.FloorNote;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.HandKind;
+import slabwright.floor.HandPiece;
+import slabwright.floor.Transition;
+import slabwright.floor.Zone;
+import slabwright.site.EdgeClass;
+import slabwright.site.Mark;
+import slabwright.site.Site;
+
+/** The tally of a site as JSON; the keys are documented in {@code docs/json.md} and stay. */
+public final class TallyJson {
+  static final String SITE_FRAME = "site: millimetres, x right, y up";
+
+  private TallyJson() {}
+
+  /** The tally as indented JSON, one object. */
+  public static String write(Site site, List<FloorTakeoff> takeoffs) {
+    return JsonText.pretty(tree(site, takeoffs));
+  }
+
+  static ObjectNode tree(Site site, List<FloorTakeoff> takeoffs) {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.put("site", site.name());
+    root.put("release", site.releaseNumber());
+    root.put("frame", SITE_FRAME);
+    ArrayNode areas = root.putArray("areas");
+    takeoffs.forEach(t -> area(t, areas.addObject()));
+    return root;
+  }
+
+  private static void area(FloorTakeoff t, ObjectNode o) {
+    o.put("id", t.area().id());
+    o.put("name", t.area().name());
+    o.put("gross_mm2", JsonText.number(t.gross().area()));
+    o.put("net_mm2", JsonText.number(t.net().area()));
+    zones(t, o.putArray("zones"));
+    edges(t, o.putArray("edges"));
+    double transitions = t.transitions().stream().mapToDouble(Transition::length).sum();
+    o.put("transitions_mm", JsonText.number(transitions));
+    o.put("cutIn_mm", JsonText.number(t.cutIn()));
+    o.put("ground_mm2", JsonText.number(t.ground().area()));
+    o.put("reach_mm2", JsonText.number(t.asFound().machine().area()));
+    o.put("reachAfterLevelling_mm2", JsonText.number(t.levelled().machine().area()));
+    o.put("hand_mm2", JsonText.number(t.asFound().hand().area()));
+    o.put("handAfterLevelling_mm2", JsonText.number(t.levelled().hand().area()));
+    pockets(t.asFound().pieces(), o.putArray("pockets"));
+    notes(t.notes(), o.putArray("notes"));
+  }
+
+  private static void zones(FloorTakeoff t, ArrayNode list) {
+    for (Zone z : t.zones()) {
+      ObjectNode o = list.addObject();
+      o.put("id", z.mark().map(Mark::id).orElse("slab"));
+      o.put("kind", z.kind());
+      o.put("area_mm2", JsonText.number(z.area()));
+    }
+  }
+
+  private static void edges(FloorTakeoff t, ArrayNode list) {
+    for (EdgeClass c : EdgeClass.values()) {
+      if (t.edges().stream().map(Edge::kind).anyMatch(k -> k == c)) {
+        list.addObject().put("class", c.word()).put("length_mm", JsonText.number(t.edgeLength(c)));
+      }
+    }
+  }
+
+  private static void pockets(List<HandPiece> pieces, ArrayNode list) {
+    for (HandPiece p : pieces) {
+      if (p.kind() == HandKind.POCKET) {
+        ObjectNode o = list.addObject().put("area_mm2", JsonText.number(p.region().area()));
+        JsonText.place(o, p.region().labelPoint());
+      }
+    }
+  }
+
+  private static void notes(List<FloorNote> notes, ArrayNode list) {
+    for (FloorNote n : notes) {
+      ObjectNode o = list.addObject().put("text", n.sentence());
+      n.where().ifPresent(w -> JsonText.place(o, w));
+    }
+  }
+}
