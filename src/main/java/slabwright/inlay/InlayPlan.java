@@ -3,6 +3,7 @@ package slabwright.inlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.masking.DyeBook;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.inlay.masking.FloorAround;
@@ -40,11 +41,18 @@ public record InlayPlan(
     findings = List.copyOf(findings);
   }
 
+  /** Plans an inlay from artwork read at its final width. */
+  public static InlayPlan of(Artwork artwork, StencilSpec spec, InlayContext context) {
+    return of(Graphic.of(artwork, spec), spec, context);
+  }
+
   /** Plans an inlay; whatever stands against it is among the findings, never thrown. */
   public static InlayPlan of(Graphic graphic, StencilSpec spec, InlayContext context) {
     InlayRules rules = InlayRules.of(spec, context);
     StencilSet set = StencilSet.of(graphic.layers(), rules.stencil());
-    List<Finding> findings = new ArrayList<>(set.findings());
+    List<Finding> findings = new ArrayList<>();
+    graphic.findings().forEach(f -> findings.add(f.moved(set.fromGraphic())));
+    findings.addAll(set.findings());
     Optional<PanelPlan> panels = panels(set, rules, findings);
     Bounds painted = inBlank(graphic.painted(), set);
     Optional<Affine> toSite = context.placed().map(p -> p.placement().toSite(painted));

@@ -1,6 +1,7 @@
 package slabwright.inlay.stencil;
 
 import java.util.Optional;
+import slabwright.shape.Affine;
 import slabwright.shape.Vec;
 
 /**
@@ -23,6 +24,11 @@ public record Finding(Weight weight, String text, Optional<Vec> at) {
   /** A finding about the whole. */
   public static Finding look(String text) {
     return new Finding(Weight.LOOK, text, Optional.empty());
+  }
+
+  /** The same finding with its place in another frame. */
+  public Finding moved(Affine to) {
+    return new Finding(weight, text, at.map(to::apply));
   }
 
   /** What stops the work. */

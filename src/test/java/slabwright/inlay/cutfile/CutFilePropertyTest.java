@@ -1,0 +1,42 @@
+package slabwright.inlay.cutfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import slabwright.inlay.Graphics;
+import slabwright.inlay.RandomGraphic;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.PanelRules;
+import slabwright.inlay.panel.Roll;
+import slabwright.inlay.panel.SeamPlanner;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Affine;
+import slabwright.shape.FillRule;
+import slabwright.shape.Region;
+
+class CutFilePropertyTest {
+  private static final PanelRules RULES =
+      PanelRules.usual().withRoll(Roll.ofWidth(700).withLongestPiece(1200)).withPitch(40);
+
+  @Property(tries = 8)
+  void cut_files_laid_in_place_give_the_openings_back(@ForAll long seed) throws Exception {
+    Region letter = Graphics.letterF(300).map(Affine.move(1600, 0));
+    StencilSet set = Graphics.one(new RandomGraphic(seed, 1500).region().union(letter));
+    PanelPlan plan = new SeamPlanner(set, RULES).best();
+    List<CutFile> files = new CutJob("random", 1).files(set, plan);
+    List<Region> laid = new ArrayList<>();
+    for (int i = 0; i < files.size(); i++) {
+      Panel panel = plan.panels().get(i);
+      Affine place = Affine.move(panel.box().minX(), panel.box().minY());
+      CutReader svg = new CutReader(files.get(i).svg());
+      laid.add(Region.of(svg.closedRings("cut"), FillRule.EVEN_ODD).map(place));
+    }
+    Region read = Region.union(laid);
+    double apart = read.minus(set.openings()).area() + set.openings().minus(read).area();
+    assertThat(apart).isLessThan(1e-3 * set.cutLength());
+  }
+}

@@ -1,0 +1,134 @@
+package slabwright.inlay.cutfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import slabwright.drawing.PdfFile;
+import slabwright.drawing.TextBox;
+import slabwright.inlay.Graphics;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.PanelRules;
+import slabwright.inlay.panel.SeamPlanner;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Affine;
+import slabwright.shape.Region;
+import slabwright.units.UnitSystem;
+
+class ShopBundleTest {
+  private static final StencilSet SET = Graphics.one(Graphics.letterF(2000).union(ringBeside()));
+  private static final PanelPlan PLAN = new SeamPlanner(SET, PanelRules.usual()).best();
+  private static final ShopBundle BUNDLE =
+      new ShopBundle(
+          new CutJob("Letter and ring", 2),
+          SET,
+          PLAN,
+          FilmOrder.onRoll(1219.2),
+          UnitSystem.FEET_INCHES,
+          Instant.parse("2026-11-25T08:00:00Z"));
+
+  @Test
+  void the_zip_holds_a_cut_file_for_each_panel_the_pdfs_and_the_order() throws IOException {
+    Map<String, byte[]> files = unzip(zip());
+    assertThat(files.keySet())
+        .contains(
+            "letter-and-ring_release-2_panel-A.svg",
+            "letter-and-ring_release-2_panel-B.svg",
+            "letter-and-ring_release-2_cut.pdf",
+            "letter-and-ring_release-2_proof.pdf",
+            "letter-and-ring_release-2_order.txt");
+    String order =
+        new String(files.get("letter-and-ring_release-2_order.txt"), StandardCharsets.UTF_8);
+    assertThat(order).contains("Do not mirror").contains("Film width: 4′ 0″ (1219.2 mm)");
+  }
+
+  @Test
+  void the_same_plan_gives_the_same_bytes() throws IOException {
+    assertThat(zip()).isEqualTo(zip());
+  }
+
+  @Test
+  void the_cut_pdf_has_one_page_a_panel_in_true_size_and_no_words() throws IOException {
+    try (PDDocument pdf = Loader.loadPDF(bytes(BUNDLE.cutPdf()))) {
+      assertThat(pdf.getNumberOfPages()).isEqualTo(PLAN.panels().size());
+      double mm = pdf.getPage(0).getMediaBox().getWidth() * 25.4 / 72;
+      assertThat(mm).isCloseTo(PLAN.panels().get(0).box().width(), within(0.01));
+      assertThat(new PDFTextStripper().getText(pdf)).isBlank();
+    }
+  }
+
+  @Test
+  void a_page_over_200_inches_keeps_its_true_size_by_a_larger_unit() throws IOException {
+    CutFile wall = new CutFile("wall", "wall", 1000, 9000, Region.empty(), List.of(), List.of());
+    PdfFile file = CutSheets.pdf("wall", Instant.EPOCH, List.of(wall));
+    try (PDDocument pdf = Loader.loadPDF(bytes(file))) {
+      float units = pdf.getPage(0).getMediaBox().getHeight();
+      assertThat(units).isLessThanOrEqualTo(14_400f);
+      double mm = units * pdf.getPage(0).getUserUnit() * 25.4 / 72;
+      assertThat(mm).isCloseTo(9000, within(0.01));
+    }
+  }
+
+  @Test
+  void the_proof_page_says_what_is_weeded_what_is_kept_and_what_to_measure() throws IOException {
+    try (PDDocument pdf = Loader.loadPDF(bytes(BUNDLE.proofPdf()))) {
+      assertThat(new PDFTextStripper().getText(pdf))
+          .contains("Weed the shaded parts. Keep the rest.")
+          .contains("release 2")
+          .contains("Finished size")
+          .contains("Check with a ruler")
+          .contains("Not mirrored");
+    }
+  }
+
+  @Test
+  void no_two_words_of_the_proof_page_lie_on_each_other() {
+    List<TextBox> boxes = TextBox.of(BUNDLE.proofPdf().pages().get(0));
+    for (int i = 0; i < boxes.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        assertThat(boxes.get(i).overlaps(boxes.get(j)))
+            .as("%s on %s", boxes.get(i).words(), boxes.get(j).words())
+            .isFalse();
+      }
+    }
+  }
+
+  private static Region ringBeside() {
+    return Graphics.squareRing().map(Affine.move(1300, 200));
+  }
+
+  private static byte[] zip() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    BUNDLE.write(out);
+    return out.toByteArray();
+  }
+
+  private static byte[] bytes(PdfFile file) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    file.write(out);
+    return out.toByteArray();
+  }
+
+  private static Map<String, byte[]> unzip(byte[] bytes) throws IOException {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+      for (ZipEntry e = in.getNextEntry(); e != null; e = in.getNextEntry()) {
+        files.put(e.getName(), in.readAllBytes());
+      }
+    }
+    return files;
+  }
+}
