@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
 /**
  * A closed area of the plane, in millimetres on the grid: any number of parts, each with any number
@@ -90,6 +91,14 @@ public final class Region {
    */
   public Region offset(double mm, double tolerance) {
     return Offset.of(this, mm, tolerance);
+  }
+
+  /**
+   * Nearly the same region with fewer corners, for work where {@code tolerance} mm do not matter:
+   * its boundary strays no farther than that, and neither parts nor holes are lost.
+   */
+  public Region simplified(double tolerance) {
+    return isEmpty() ? this : wrap(TopologyPreservingSimplifier.simplify(geometry, tolerance));
   }
 
   /** What a disc of the radius can cover without leaving this region (morphological opening). */

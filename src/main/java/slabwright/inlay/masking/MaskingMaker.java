@@ -6,11 +6,15 @@ import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Seam;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.FillRule;
 import slabwright.shape.Region;
 
 /** One making of the masking. */
 final class MaskingMaker {
-  private static final double ARC_TOLERANCE = 0.1;
+  /** Far finer than a hand presses or paper is laid. */
+  private static final double BAND_TOLERANCE = 0.1;
+
+  private static final double PAPER_TOLERANCE = 0.5;
 
   private final StencilSet set;
   private final PanelPlan plan;
@@ -23,12 +27,13 @@ final class MaskingMaker {
   }
 
   Masking make() {
-    return make(skirt(), List.of());
+    return make(skirt(reached()), List.of());
   }
 
   Masking make(FloorAround around) {
-    List<UprightMasking> upright = new UprightFinder(set.openings(), rules.overspray()).on(around);
-    return make(skirt().intersect(around.floor()), upright);
+    Region reached = reached();
+    UprightFinder finder = new UprightFinder(set.openings(), reached, rules.overspray());
+    return make(skirt(reached).intersect(around.floor()), finder.on(around));
   }
 
   private Masking make(Region skirt, List<UprightMasking> upright) {
@@ -36,17 +41,25 @@ final class MaskingMaker {
     List<Region> bands = new ArrayList<>();
     List<Region> rest = new ArrayList<>();
     for (Stencil stencil : set.stencils()) {
-      Region near = stencil.openings().offset(rules.pressBand(), ARC_TOLERANCE).union(frame);
+      Region near = near(stencil.openings()).union(frame);
       bands.add(stencil.mask().intersect(near));
       rest.add(stencil.mask().minus(near));
     }
     return new Masking(bands, rest, skirt, PaperCutter.runs(skirt, set.blank(), rules), upright);
   }
 
-  private Region skirt() {
-    return set.openings()
-        .offset(rules.overspray().reachMm(), ARC_TOLERANCE)
-        .minus(Region.rectangle(set.blank()));
+  private Region near(Region openings) {
+    return openings.simplified(BAND_TOLERANCE).offset(rules.pressBand(), BAND_TOLERANCE);
+  }
+
+  /** Where mist lands. Holes of openings lie inside the blank, where the skirt has no part. */
+  private Region reached() {
+    Region filled = Region.of(set.openings().shells(), FillRule.NONZERO);
+    return filled.simplified(PAPER_TOLERANCE).offset(rules.overspray().reachMm(), PAPER_TOLERANCE);
+  }
+
+  private Region skirt(Region reached) {
+    return reached.minus(Region.rectangle(set.blank()));
   }
 
   private Region lapsAndRim() {

@@ -16,16 +16,18 @@ import slabwright.site.Overspray;
  */
 final class UprightFinder {
   private static final double STEP = 20;
-  private static final double ARC_TOLERANCE = 0.5;
 
   private final Region openings;
   private final Overspray overspray;
   private final Region reached;
 
-  UprightFinder(Region openings, Overspray overspray) {
+  /**
+   * @param reached where mist lands on the floor
+   */
+  UprightFinder(Region openings, Region reached, Overspray overspray) {
     this.openings = openings;
+    this.reached = reached;
     this.overspray = overspray;
-    this.reached = openings.offset(overspray.reachMm(), ARC_TOLERANCE);
   }
 
   List<UprightMasking> on(FloorAround around) {

@@ -53,28 +53,34 @@ final class TurnSearch {
     for (int i = 0; i <= seams.size(); i++) {
       double from = i == 0 ? 0 : seams.get(i - 1);
       double to = i == seams.size() ? across : seams.get(i) + rules.overlap();
-      SeamTerms inner = terms.inside(from, to);
-      beside = joints(inner, beside, findings);
-      strips.add(new Strip(from, to, beside));
-      cost = cost.plus(stripCost(inner, beside));
+      Strip strip = strip(from, to, beside, findings);
+      beside = strip.joints();
+      strips.add(strip);
+      cost = cost.plus(stripCost(strip));
     }
     return new Layout(turn, seams, strips, cost, findings);
   }
 
-  private SeamCost stripCost(SeamTerms inner, List<Double> joints) {
-    double roll = along + joints.size() * rules.overlap();
+  private Strip strip(double from, double to, List<Double> beside, List<Finding> findings) {
+    boolean whole = along <= rules.roll().longestPiece();
+    return new Strip(
+        from, to, whole ? List.of() : joints(terms.inside(from, to), beside, findings));
+  }
+
+  private SeamCost stripCost(Strip strip) {
+    double roll = along + strip.joints().size() * rules.overlap();
     SeamCost cost = SeamCost.of(0, 0, 0, roll, rules.weights());
-    for (double joint : joints) {
-      cost = cost.plus(inner.at(joint, rules.overlap(), rules.weights()));
+    if (!strip.joints().isEmpty()) {
+      SeamTerms inner = terms.inside(strip.from(), strip.to());
+      for (double joint : strip.joints()) {
+        cost = cost.plus(inner.at(joint, rules.overlap(), rules.weights()));
+      }
     }
     return cost;
   }
 
   private List<Double> joints(SeamTerms inner, List<Double> beside, List<Finding> findings) {
     double longest = rules.roll().longestPiece();
-    if (along <= longest) {
-      return List.of();
-    }
     double[] places =
         new Candidates(along, longest, rules.overlap())
             .everyStep(rules.pitch())
