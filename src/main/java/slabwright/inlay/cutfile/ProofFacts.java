@@ -21,8 +21,8 @@ record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem un
         new Row("Panels", panels()),
         new Row(
             "Reads",
-            "as in the picture: its top is the top, its left is the left, seen from the face of the"
-                + " film. Not mirrored."),
+            "as in the picture, seen from the face of the film: top is top, left is left."),
+        new Row("Mirror image", "no. Never mirror these files."),
         new Row("Check with a ruler", "panel A, cut, is " + checkWords() + " wide."),
         new Row("Loose pieces", loose()),
         new Row("Length of cut", show(stencil.cutLength()) + ", panel outlines not counted"),

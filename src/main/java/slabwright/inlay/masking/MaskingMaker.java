@@ -12,7 +12,7 @@ import slabwright.shape.Region;
 /** One making of the masking. */
 final class MaskingMaker {
   /** Far finer than a hand presses or paper is laid. */
-  private static final double BAND_TOLERANCE = 0.1;
+  private static final double BAND_TOLERANCE = 0.2;
 
   private static final double PAPER_TOLERANCE = 0.5;
 

@@ -33,12 +33,16 @@ public record StencilSet(Bounds blank, Vec origin, List<Stencil> stencils, List<
 
   /** Where any dye shall reach. */
   public Region wanted() {
-    return Region.union(stencils.stream().map(Stencil::wanted).toList());
+    return together(stencils.stream().map(Stencil::wanted).toList());
   }
 
   /** Where any stencil is open. */
   public Region openings() {
-    return Region.union(stencils.stream().map(Stencil::openings).toList());
+    return together(stencils.stream().map(Stencil::openings).toList());
+  }
+
+  private static Region together(List<Region> regions) {
+    return regions.size() == 1 ? regions.get(0) : Region.union(regions);
   }
 
   /** Cut length of all stencils in mm. */

@@ -90,7 +90,7 @@ class ShopBundleTest {
           .contains("release 2")
           .contains("Finished size")
           .contains("Check with a ruler")
-          .contains("Not mirrored");
+          .contains("Never mirror these files");
     }
   }
 
