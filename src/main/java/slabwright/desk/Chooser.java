@@ -1,0 +1,22 @@
+package slabwright.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Asks the person for a file. */
+interface Chooser {
+  /** A plan to open. */
+  Optional<Path> plan();
+
+  /** Where to save a plan. */
+  Optional<Path> planToSave(String name);
+
+  /** A graphic (SVG). */
+  Optional<Path> graphic();
+
+  /** A picture or a PDF page to trace over. */
+  Optional<Path> picture();
+
+  /** A folder to write sheets or files into. */
+  Optional<Path> folder(String what);
+}

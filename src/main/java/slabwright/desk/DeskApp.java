@@ -1,0 +1,20 @@
+package slabwright.desk;
+
+import javafx.application.Application;
+import javafx.stage.Stage;
+
+/** The desk: one window with one site open at a time. */
+public final class DeskApp extends Application {
+  private DeskWindow window;
+
+  @Override
+  public void start(Stage stage) {
+    window = new DeskWindow(stage, DeskPlaces.ofUser());
+    window.show(getParameters().getUnnamed());
+  }
+
+  @Override
+  public void stop() {
+    window.close();
+  }
+}

@@ -1,0 +1,46 @@
+package slabwright.desk;
+
+import slabwright.desk.model.Viewport;
+import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.Commands.Command;
+
+/** Everything the menu and the keys can ask for. */
+final class DeskCommands {
+  private DeskCommands() {}
+
+  static void fill(Commands all, DeskRoom room, EditActions edit, Runnable switchLook) {
+    all.group(
+        new Command("new", "New plan by tape", "Shortcut+N", room::startByTape),
+        new Command("open", "Open a plan…", "Shortcut+O", room::choosePlan),
+        new Command("save", "Save", "Shortcut+S", room::save),
+        new Command("save-as", "Save as…", "Shortcut+Shift+S", room::saveAs),
+        new Command("close", "Put the plan away", "Shortcut+W", room::closePlan));
+    all.group(
+        new Command("undo", "Undo", "Shortcut+Z", room.bench().desk()::undo),
+        new Command("redo", "Redo", "Shortcut+Y", room.bench().desk()::redo));
+    all.group(
+        new Command("cut", "Cut", "Shortcut+X", edit::cut),
+        new Command("copy", "Copy", "Shortcut+C", edit::copy),
+        new Command("paste", "Paste", "Shortcut+V", edit::paste),
+        new Command("duplicate", "Duplicate", "Shortcut+D", edit::duplicate),
+        new Command("remove", "Remove", "Delete", edit::remove),
+        new Command("all", "Pick all marks", "Shortcut+A", edit::pickAll));
+    all.group(
+        new Command("later", "Lay on top of the next", "Shortcut+Up", () -> edit.reorder(1)),
+        new Command("earlier", "Lay under the one before", "Shortcut+Down", () -> edit.reorder(-1)),
+        new Command("turn-left", "Turn left 15°", "Shortcut+Left", () -> edit.turn(15)),
+        new Command("turn-right", "Turn right 15°", "Shortcut+Right", () -> edit.turn(-15)));
+    all.group(
+        new Command("fit", "Whole floor", "Shortcut+0", () -> room.workroom().slab().fit()),
+        new Command("closer", "Closer", "Shortcut+Plus", () -> zoom(room, 1.25)),
+        new Command("farther", "Farther", "Shortcut+Minus", () -> zoom(room, 0.8)),
+        new Command("look", "Light or dark look", "Shortcut+L", switchLook),
+        new Command("units", "Other units", "Shortcut+U", room::switchUnits));
+  }
+
+  private static void zoom(DeskRoom room, double factor) {
+    var slab = room.workroom().slab();
+    Viewport v = slab.viewport();
+    slab.setViewport(v.zoomed(factor, slab.getWidth() / 2, slab.getHeight() / 2));
+  }
+}

@@ -1,0 +1,282 @@
+package slabwright.desk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Window;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.Focus;
+import slabwright.desk.model.Pick;
+import slabwright.desk.model.Pictures;
+import slabwright.desk.model.PlanKeeper;
+import slabwright.desk.model.Samples;
+import slabwright.desk.model.Settings;
+import slabwright.desk.model.TallyItem;
+import slabwright.desk.shell.Commands;
+import slabwright.desk.start.StartDoors;
+import slabwright.desk.start.StartScreen;
+import slabwright.desk.tool.Shown;
+import slabwright.desk.tool.ToolBox;
+import slabwright.desk.tool.ToolName;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.site.Refusal;
+import slabwright.site.SiteEdit;
+import slabwright.units.UnitSystem;
+
+/** Puts the desk together and says which screen shows. */
+final class DeskRoom {
+  private final Desk desk = new Desk();
+  private final Focus focus = new Focus(desk);
+  private final Bench bench;
+  private final Pictures pictures;
+  private final PlanKeeper keeper;
+  private final Samples samples;
+  private final Chooser chooser;
+  private final ToolBox tools;
+  private final EditActions actions;
+  private final Commands commands = new Commands();
+  private final StackPane node = new StackPane();
+  private final Workroom workroom;
+  private final StartScreen start;
+  private boolean waiting;
+
+  DeskRoom(Settings settings, DeskPlaces places, Runnable switchLook, Window window) {
+    bench = new Bench(desk, focus, settings);
+    pictures = new Pictures(desk, focus, Platform::runLater);
+    keeper = new PlanKeeper(desk, settings, places.data(), Platform::runLater);
+    samples = new Samples(places.data());
+    chooser = new WindowChooser(window);
+    tools = new ToolBox(focus, new ToolMaker(bench, shown(), this::roomDone));
+    actions = new EditActions(bench, pictures);
+    DeskCommands.fill(commands, this, actions, switchLook);
+    workroom = new Workroom(bench, pictures, tools, commands, new CardSets(bench, pictures));
+    start =
+        new StartScreen(
+            new StartDoors(
+                this::startByTape,
+                this::trace,
+                this::openSample,
+                this::choosePlan,
+                this::openPlan,
+                p -> opened(() -> keeper.recover(p))));
+    desk.changed().hear(this::refreshSoon);
+    focus.changed().hear(this::refreshSoon);
+    tools.changed().hear(this::refreshSoon);
+    pictures.changed().hear(this::refreshSoon);
+  }
+
+  private Shown shown() {
+    return new Shown() {
+      @Override
+      public Optional<FloorPicture> picture() {
+        return pictures.picture();
+      }
+
+      @Override
+      public Optional<Pick> inlayAt(Vec p) {
+        return Optional.empty();
+      }
+
+      @Override
+      public Optional<Bounds> inlayBounds(String id) {
+        return Optional.empty();
+      }
+    };
+  }
+
+  Node node() {
+    return node;
+  }
+
+  Bench bench() {
+    return bench;
+  }
+
+  ToolBox tools() {
+    return tools;
+  }
+
+  Workroom workroom() {
+    return workroom;
+  }
+
+  Pictures pictures() {
+    return pictures;
+  }
+
+  void setDark(boolean dark) {
+    workroom.setTone(dark);
+  }
+
+  /** Opens what was given, else shows the start screen. */
+  void begin(List<String> plans) {
+    if (plans.isEmpty()) {
+      refresh();
+    } else {
+      openPlan(Path.of(plans.get(0)));
+    }
+  }
+
+  void startByTape() {
+    opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
+    tools.take(ToolName.TAPE);
+    Platform.runLater(workroom.entry()::focusField);
+  }
+
+  private void trace() {
+    desk.refuse(Refusal.of("Choose a picture first."));
+  }
+
+  void openSample() {
+    try {
+      Optional<Path> copy = samples.tramHall();
+      copy.ifPresentOrElse(
+          this::openPlan,
+          () -> desk.refuse(Refusal.of("This copy of the program came without samples.")));
+    } catch (IOException e) {
+      desk.refuse(Refusal.of("The sample could not be copied: " + e.getMessage()));
+    }
+  }
+
+  void choosePlan() {
+    chooser.plan().ifPresent(this::openPlan);
+  }
+
+  void openPlan(Path plan) {
+    opened(() -> keeper.open(plan));
+  }
+
+  private void opened(Runnable how) {
+    workroom.slab().lookAfresh();
+    how.run();
+    if (desk.isOpen()) {
+      workroom.slab().requestFocus();
+    }
+  }
+
+  void save() {
+    if (!keeper.save()) {
+      saveAs();
+    }
+  }
+
+  void saveAs() {
+    String name = desk.site().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    chooser.planToSave(name).ifPresent(keeper::saveAs);
+  }
+
+  void closePlan() {
+    desk.close();
+    refresh();
+  }
+
+  void switchUnits() {
+    UnitSystem now = desk.site().units();
+    UnitSystem other = now == UnitSystem.METRIC ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
+    desk.push(new SiteEdit.SetUnits(other));
+  }
+
+  /** Whether everything shown has been worked out. */
+  boolean isUpToDate() {
+    return pictures.isUpToDate();
+  }
+
+  private void roomDone() {
+    tools.take(ToolName.PICK);
+    workroom.slab().lookAfresh();
+    workroom.slab().requestFocus();
+  }
+
+  private void refreshSoon() {
+    if (!waiting) {
+      waiting = true;
+      Platform.runLater(this::refresh);
+    }
+  }
+
+  private void refresh() {
+    waiting = false;
+    if (desk.isOpen()) {
+      if (!node.getChildren().contains(workroom)) {
+        node.getChildren().setAll(workroom);
+        workroom.slab().requestFocus();
+      }
+      workroom.refresh(figures());
+    } else if (!node.getChildren().contains(start)) {
+      node.getChildren().setAll(start);
+      start.show(keeper.recoverable(), bench.settings().recent());
+    }
+  }
+
+  private List<TallyItem> figures() {
+    return List.of(
+        TallyItem.unknown("Net floor"),
+        TallyItem.unknown("Machine"),
+        TallyItem.unknown("By hand"),
+        TallyItem.unknown("Edges"),
+        TallyItem.unknown("Cut-in"),
+        TallyItem.unknown("Inlay"),
+        TallyItem.unknown("Crew-hours"),
+        TallyItem.unknown("Air, fan off"));
+  }
+
+  void keyPressed(KeyEvent e) {
+    if (desk.isOpen() && !(e.getTarget() instanceof TextInputControl)) {
+      if (workroom.keyed(e, actions, commands)) {
+        e.consume();
+      }
+    }
+  }
+
+  void keyTyped(KeyEvent e) {
+    if (desk.isOpen() && !(e.getTarget() instanceof TextInputControl) && workroom.typed(e)) {
+      e.consume();
+    }
+  }
+
+  /** Plans can be dropped anywhere. */
+  void dropsOn(Scene scene) {
+    scene.setOnDragOver(
+        e -> {
+          if (e.getDragboard().hasFiles()) {
+            e.acceptTransferModes(TransferMode.COPY);
+          }
+        });
+    scene.setOnDragDropped(this::dropped);
+  }
+
+  private void dropped(DragEvent e) {
+    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> take(f.toPath()));
+    e.setDropCompleted(true);
+    e.consume();
+  }
+
+  /** Takes a file that was dropped, by what it is. */
+  void take(Path file) {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (name.endsWith(".json")) {
+      openPlan(file);
+    } else {
+      desk.refuse(
+          Refusal.of("\"" + file.getFileName() + "\" is neither a plan nor an SVG nor a picture."));
+    }
+  }
+
+  void close() {
+    keeper.close();
+    pictures.close();
+  }
+}

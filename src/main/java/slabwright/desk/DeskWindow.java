@@ -1,0 +1,90 @@
+package slabwright.desk;
+
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import java.util.List;
+import javafx.application.Application;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.StackPane;
+import javafx.scene.text.Font;
+import javafx.stage.Stage;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Settings;
+import slabwright.drawing.Face;
+
+/** The window: the start screen or the workroom, in a light or a dark look. */
+final class DeskWindow {
+  private static final double WIDE = 1440;
+  private static final double HIGH = 900;
+
+  private final Stage stage;
+  private final Settings settings;
+  private final StackPane root = new StackPane();
+  private final DeskRoom room;
+
+  DeskWindow(Stage stage, DeskPlaces places) {
+    this.stage = stage;
+    this.settings = new Settings(places.settings());
+    for (Face face : Face.values()) {
+      try (var in = face.open()) {
+        Font.loadFont(in, 12);
+      } catch (java.io.IOException e) {
+        throw new java.io.UncheckedIOException("the bundled font cannot be read", e);
+      }
+    }
+    room = new DeskRoom(settings, places, this::switchLook, stage);
+    root.getStyleClass().add("desk");
+    root.getChildren().add(room.node());
+  }
+
+  Bench bench() {
+    return room.bench();
+  }
+
+  DeskRoom room() {
+    return room;
+  }
+
+  void show(List<String> plans) {
+    Scene scene = new Scene(root, settings.number("width", WIDE), settings.number("height", HIGH));
+    scene.getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
+    scene.addEventFilter(KeyEvent.KEY_PRESSED, room::keyPressed);
+    scene.addEventFilter(KeyEvent.KEY_TYPED, room::keyTyped);
+    room.dropsOn(scene);
+    dress(settings.dark());
+    stage.setScene(scene);
+    stage.setMinWidth(1100);
+    stage.setMinHeight(700);
+    stage.setTitle("Slabwright");
+    stage.setOnCloseRequest(e -> keepSize());
+    stage.show();
+    room.begin(plans);
+  }
+
+  private void keepSize() {
+    settings.setNumber("width", stage.getScene().getWidth());
+    settings.setNumber("height", stage.getScene().getHeight());
+  }
+
+  void switchLook() {
+    settings.setDark(!settings.dark());
+    dress(settings.dark());
+  }
+
+  private void dress(boolean dark) {
+    Application.setUserAgentStylesheet(
+        dark
+            ? new PrimerDark().getUserAgentStylesheet()
+            : new PrimerLight().getUserAgentStylesheet());
+    root.getStyleClass().remove("dark");
+    if (dark) {
+      root.getStyleClass().add("dark");
+    }
+    room.setDark(dark);
+  }
+
+  void close() {
+    room.close();
+  }
+}

@@ -1,0 +1,123 @@
+package slabwright.desk;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Clipboard;
+import slabwright.desk.model.Moves;
+import slabwright.desk.model.Pick;
+import slabwright.desk.model.Pictures;
+import slabwright.shape.Bounds;
+import slabwright.site.FloorArea;
+import slabwright.site.Mark;
+import slabwright.site.MarkEdit;
+import slabwright.site.Move;
+import slabwright.units.UnitSystem;
+
+/** What keys and menu do to whatever is picked. */
+final class EditActions {
+  private final Bench bench;
+  private final Pictures pictures;
+  private final Clipboard clipboard = new Clipboard();
+
+  EditActions(Bench bench, Pictures pictures) {
+    this.bench = bench;
+    this.pictures = pictures;
+  }
+
+  private Optional<FloorArea> area() {
+    return bench.focus().areaOf(bench.desk().site());
+  }
+
+  void remove() {
+    area().flatMap(a -> Moves.removed(a, bench.focus())).ifPresent(bench.desk()::push);
+  }
+
+  void copy() {
+    area().ifPresent(a -> clipboard.copy(a, bench.focus()));
+  }
+
+  void cut() {
+    if (area().map(a -> clipboard.copy(a, bench.focus())).orElse(false)) {
+      remove();
+    }
+  }
+
+  void paste() {
+    area().flatMap(clipboard::paste).ifPresent(this::laid);
+  }
+
+  void duplicate() {
+    area().flatMap(a -> Clipboard.duplicate(a, bench.focus())).ifPresent(this::laid);
+  }
+
+  private void laid(Clipboard.Paste p) {
+    if (bench.desk().push(p.edit()).isDone()) {
+      bench.focus().pick(p.picks());
+    }
+  }
+
+  void pickAll() {
+    area()
+        .ifPresent(
+            a ->
+                bench
+                    .focus()
+                    .pick(a.marks().stream().<Pick>map(m -> new Pick.OfMark(m.id())).toList()));
+  }
+
+  /**
+   * Moves what is picked one step.
+   *
+   * @param coarse a foot or 100 mm instead of an inch or 10 mm
+   */
+  boolean nudge(int right, int up, boolean coarse) {
+    boolean metric = bench.desk().site().units() == UnitSystem.METRIC;
+    double step = metric ? (coarse ? 100 : 10) : (coarse ? 304.8 : 25.4);
+    Move by = Move.by(right * step, up * step);
+    return push(area().flatMap(a -> Moves.picked(a, bench.focus(), by)));
+  }
+
+  private boolean push(Optional<? extends slabwright.site.Edit> edit) {
+    edit.ifPresent(bench.desk()::push);
+    return edit.isPresent();
+  }
+
+  /** Turns what is picked about its middle. */
+  void turn(double degrees) {
+    Bounds all = Bounds.EMPTY;
+    for (Pick p : bench.focus().picked()) {
+      all = all.including(boundsOf(p));
+    }
+    if (!all.isEmpty()) {
+      Bounds b = all;
+      push(area().flatMap(a -> Moves.turned(a, bench.focus(), b.middle(), degrees)));
+    }
+  }
+
+  private Bounds boundsOf(Pick p) {
+    if (p instanceof Pick.OfInlay i) {
+      return area()
+          .flatMap(a -> a.inlay(i.id()))
+          .map(in -> Bounds.of(List.of(in.middle().vec())))
+          .orElse(Bounds.EMPTY);
+    }
+    return pictures
+        .picture()
+        .flatMap(pic -> pic.thing(p))
+        .map(t -> t.bounds())
+        .orElse(Bounds.EMPTY);
+  }
+
+  /** Lays the picked mark one later (on top) or earlier. */
+  void reorder(int by) {
+    Optional<FloorArea> a = area();
+    if (a.isEmpty() || bench.focus().marks().size() != 1) {
+      return;
+    }
+    String id = bench.focus().marks().iterator().next();
+    List<String> order = a.get().marks().stream().map(Mark::id).toList();
+    int to = Math.max(0, Math.min(order.size() - 1, order.indexOf(id) + by));
+    bench.desk().push(new MarkEdit.Reorder(a.get().id(), id, to));
+  }
+}

@@ -1,0 +1,104 @@
+package slabwright.desk;
+
+import java.util.Optional;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import slabwright.desk.canvas.SlabView;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Stage;
+import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.EntryBar;
+import slabwright.desk.tool.ToolBox;
+import slabwright.desk.tool.ToolName;
+
+/** Keys pressed while no text field has the typing cursor. */
+final class SlabKeys {
+  private final Bench bench;
+  private final ToolBox tools;
+  private final EntryBar entry;
+  private final SlabView slab;
+
+  SlabKeys(Bench bench, ToolBox tools, EntryBar entry, SlabView slab) {
+    this.bench = bench;
+    this.tools = tools;
+    this.entry = entry;
+    this.slab = slab;
+  }
+
+  boolean pressed(KeyEvent e, EditActions edit, Commands commands) {
+    if (e.isShortcutDown()) {
+      return commands.handle(e);
+    }
+    return switch (e.getCode()) {
+      case ENTER -> slab.isFocused() && finish();
+      case ESCAPE -> putAway();
+      case BACK_SPACE -> tools.tool().stepBack() || removed(edit);
+      case DELETE -> removed(edit);
+      case LEFT -> arrow(edit, -1, 0, e);
+      case RIGHT -> arrow(edit, 1, 0, e);
+      case UP -> arrow(edit, 0, 1, e);
+      case DOWN -> arrow(edit, 0, -1, e);
+      case PLUS, EQUALS, ADD -> ran(commands, "closer");
+      case MINUS, SUBTRACT -> ran(commands, "farther");
+      default -> letter(e, commands);
+    };
+  }
+
+  private boolean finish() {
+    if (tools.tool().entry().isEmpty()) {
+      return false;
+    }
+    entry.enter();
+    return true;
+  }
+
+  private boolean putAway() {
+    if (bench.desk().refusal().isPresent()) {
+      bench.desk().forgetRefusal();
+    } else if (!tools.tool().escape()) {
+      tools.take(ToolName.PICK);
+    }
+    return true;
+  }
+
+  private boolean removed(EditActions edit) {
+    edit.remove();
+    return true;
+  }
+
+  private boolean arrow(EditActions edit, int right, int up, KeyEvent e) {
+    if (!slab.isFocused()) {
+      return false;
+    }
+    boolean steered = up >= 0 && tools.tool().steer(right);
+    return steered || edit.nudge(right, up, e.isShiftDown());
+  }
+
+  private static boolean ran(Commands commands, String id) {
+    commands.run(id);
+    return true;
+  }
+
+  /** Digits go to stages, F fits, other letters take up tools. */
+  private boolean letter(KeyEvent e, Commands commands) {
+    if (e.isAltDown()) {
+      return false;
+    }
+    KeyCode code = e.getCode();
+    if (code == KeyCode.F) {
+      return ran(commands, "fit");
+    }
+    if (code.isDigitKey() && tools.tool().entry().isEmpty()) {
+      Optional<Stage> stage = Stage.byKey(code.getName());
+      stage.ifPresent(bench.focus()::go);
+      return stage.isPresent();
+    }
+    Optional<ToolName> tool =
+        code.isLetterKey()
+            ? ToolName.byKey(bench.focus().stage(), code.getName())
+            : Optional.empty();
+    tool.filter(t -> t.drawsRooms() || t == ToolName.PICK || bench.focus().area().isPresent())
+        .ifPresent(tools::take);
+    return tool.isPresent();
+  }
+}

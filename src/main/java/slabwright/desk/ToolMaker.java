@@ -1,0 +1,54 @@
+package slabwright.desk;
+
+import java.util.function.Function;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.TapeWalk;
+import slabwright.desk.tool.CornerTool;
+import slabwright.desk.tool.DoorwayTool;
+import slabwright.desk.tool.DrawTool;
+import slabwright.desk.tool.MarkTool;
+import slabwright.desk.tool.MeasureTool;
+import slabwright.desk.tool.PickTool;
+import slabwright.desk.tool.Shown;
+import slabwright.desk.tool.Sizes;
+import slabwright.desk.tool.TapeTool;
+import slabwright.desk.tool.Tool;
+import slabwright.desk.tool.ToolName;
+import slabwright.shape.Vec;
+
+/** Makes the tool of a name. */
+final class ToolMaker implements Function<ToolName, Tool> {
+  private final Bench bench;
+  private final Shown shown;
+  private final Sizes sizes = new Sizes();
+  private final Runnable roomDone;
+
+  ToolMaker(Bench bench, Shown shown, Runnable roomDone) {
+    this.bench = bench;
+    this.shown = shown;
+    this.roomDone = roomDone;
+  }
+
+  @Override
+  public Tool apply(ToolName name) {
+    return switch (name) {
+      case TAPE -> new TapeTool(bench, TapeWalk.from(start()), w -> {}, roomDone);
+      case DRAW -> new DrawTool(bench, roomDone);
+      case CORNER -> new CornerTool(bench, shown);
+      case DOORWAY -> new DoorwayTool(bench, shown);
+      case MEASURE -> new MeasureTool();
+      default ->
+          name.marks()
+              .<Tool>map(type -> new MarkTool(bench, shown, sizes, type))
+              .orElseGet(() -> new PickTool(bench, shown));
+    };
+  }
+
+  /** Where a new room begins: beside what is already there. */
+  private Vec start() {
+    return shown
+        .picture()
+        .map(p -> new Vec(p.bounds().maxX() + 3000, p.bounds().maxY()))
+        .orElse(Vec.ZERO);
+  }
+}

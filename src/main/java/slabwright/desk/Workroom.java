@@ -1,0 +1,112 @@
+package slabwright.desk;
+
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
+import slabwright.desk.canvas.DimensionField;
+import slabwright.desk.canvas.SlabInput;
+import slabwright.desk.canvas.SlabView;
+import slabwright.desk.canvas.Tone;
+import slabwright.desk.cards.CardColumn;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Pictures;
+import slabwright.desk.model.TallyItem;
+import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.EntryBar;
+import slabwright.desk.shell.NoticeBar;
+import slabwright.desk.shell.TallyBar;
+import slabwright.desk.shell.ToolPalette;
+import slabwright.desk.shell.TopBar;
+import slabwright.desk.shell.ZoomButtons;
+import slabwright.desk.tool.ToolBox;
+import slabwright.shape.Bounds;
+
+/** The screen while a site is open: bar above, slab and cards, tally below. */
+final class Workroom extends BorderPane {
+  private final TopBar top;
+  private final SlabView slab;
+  private final ToolPalette palette;
+  private final EntryBar entry;
+  private final NoticeBar notice;
+  private final CardColumn cards;
+  private final TallyBar tally = new TallyBar();
+  private final SlabKeys keys;
+
+  Workroom(Bench bench, Pictures pictures, ToolBox tools, Commands commands, CardSets sets) {
+    top = new TopBar(bench, commands);
+    slab = new SlabView(bench, pictures, tools, List::of);
+    palette = new ToolPalette(bench, tools);
+    entry = new EntryBar(tools, this::acted);
+    notice = new NoticeBar(bench.desk(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
+    cards = new CardColumn(bench, sets::of);
+    DimensionField field = new DimensionField(bench);
+    SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
+    input.listen();
+    keys = new SlabKeys(bench, tools, entry, slab);
+    setTop(top);
+    setCenter(slabWith(field, new ZoomButtons(commands)));
+    setRight(cards);
+    setBottom(tally);
+  }
+
+  private StackPane slabWith(DimensionField field, Node zoom) {
+    StackPane pane = new StackPane(slab, palette, entry, notice, zoom, field);
+    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 0, 18));
+    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
+    place(notice, Pos.TOP_CENTER, new Insets(16, 16, 0, 150));
+    place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
+    pane.setMinSize(0, 0);
+    return pane;
+  }
+
+  private static void place(Node node, Pos where, Insets away) {
+    StackPane.setAlignment(node, where);
+    StackPane.setMargin(node, away);
+  }
+
+  SlabView slab() {
+    return slab;
+  }
+
+  EntryBar entry() {
+    return entry;
+  }
+
+  void setTone(boolean dark) {
+    slab.setTone(dark ? Tone.DARK : Tone.LIGHT);
+  }
+
+  void acted() {
+    entry.refresh();
+    slab.repaint();
+  }
+
+  void refresh(List<TallyItem> figures) {
+    top.refresh();
+    palette.refresh();
+    entry.refresh();
+    notice.refresh();
+    cards.refresh();
+    tally.show(figures);
+    slab.repaint();
+  }
+
+  /** Typing on the slab goes into the entry line when the tool takes lengths. */
+  boolean typed(KeyEvent e) {
+    String c = e.getCharacter();
+    return c.length() == 1 && Character.isDigit(c.charAt(0)) && entry.begin(c);
+  }
+
+  /** A key pressed outside a text field. */
+  boolean keyed(KeyEvent e, EditActions edit, Commands commands) {
+    boolean used = keys.pressed(e, edit, commands);
+    if (used) {
+      acted();
+    }
+    return used;
+  }
+}

@@ -1,0 +1,84 @@
+package slabwright.desk.canvas;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Walls;
+import slabwright.desk.shell.Controls;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/** A field over a dimension: the wall's true length is typed, the end nearest the click moves. */
+public final class DimensionField extends VBox {
+  private static final String HOW =
+      "Enter: the nearer end moves along the wall.  Shift+Enter: the next wall moves with it.";
+
+  private final Bench bench;
+  private final TextField field = new TextField();
+  private final Label note = Controls.sentence(HOW, "field-note");
+  private int wall;
+  private boolean far;
+
+  public DimensionField(Bench bench) {
+    this.bench = bench;
+    getStyleClass().add("dimension-field");
+    setManaged(false);
+    setVisible(false);
+    field.setId("dimension-field");
+    field.setAccessibleText("True length of the wall");
+    getChildren().addAll(field, note);
+    field.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    field
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is) {
+                close();
+              }
+            });
+  }
+
+  void open(LiveDimensions.Target target, Vec click) {
+    FloorArea area = bench.focus().area().orElseThrow();
+    wall = target.wall();
+    far = Walls.end(area, wall).distanceTo(click) < Walls.start(area, wall).distanceTo(click);
+    field.setText(target.words());
+    note.setText(HOW);
+    setVisible(true);
+    resizeRelocate(target.box().middle().x() - 110, target.box().middle().y() - 22, 220, 96);
+    setMinHeight(Region.USE_PREF_SIZE);
+    field.requestFocus();
+    field.selectAll();
+  }
+
+  void close() {
+    setVisible(false);
+  }
+
+  private void key(KeyEvent e) {
+    if (e.getCode() == KeyCode.ESCAPE) {
+      close();
+      e.consume();
+    } else if (e.getCode() == KeyCode.ENTER) {
+      take(e.isShiftDown());
+      e.consume();
+    }
+  }
+
+  private void take(boolean whole) {
+    Parsed<Length> read = Length.parse(field.getText());
+    if (read instanceof Parsed.Bad<Length> bad) {
+      note.setText(bad.why());
+      return;
+    }
+    FloorArea area = bench.focus().area().orElseThrow();
+    bench.desk().push(Walls.lengthened(area, wall, read.orThrow().mm(), far, whole));
+    close();
+  }
+}

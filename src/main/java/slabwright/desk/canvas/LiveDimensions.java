@@ -1,0 +1,77 @@
+package slabwright.desk.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.Focus;
+import slabwright.desk.model.Pick;
+import slabwright.desk.model.Viewport;
+import slabwright.drawing.Dimension;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Vec;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+
+/** The length of every wall beside it; each can be clicked and typed over. */
+final class LiveDimensions {
+  private static final TextStyle WORDS = TextStyle.bold(3.1);
+  private static final double AWAY = 7;
+
+  /**
+   * A dimension that can be clicked.
+   *
+   * @param box of its words, pixels
+   */
+  record Target(int wall, Bounds box, String words) {}
+
+  private final List<Target> targets = new ArrayList<>();
+
+  /** The dimensions that have room at this scale. */
+  List<Ink> inks(FloorPicture p, Viewport v, UnitSystem units, Focus focus) {
+    targets.clear();
+    List<Ink> inks = new ArrayList<>();
+    double out = p.shape().floorOnLeft() ? -AWAY : AWAY;
+    for (int i = 0; i < p.shape().pieces().size(); i++) {
+      Line wall = p.shape().pieces().get(i);
+      Vec a = wall.points().get(0);
+      Vec b = wall.points().get(wall.points().size() - 1);
+      String words = LengthFormat.show(a.distanceTo(b), units);
+      double paper = a.distanceTo(b) * v.scale() / FxPainter.SCREEN;
+      if (paper > TextMeasure.width(words, WORDS) + 5) {
+        boolean held = focus.picked().contains(new Pick.OfWall(i));
+        TextStyle style = held ? WORDS.in(Palette.BLUE) : WORDS;
+        inks.add(new Dimension(a, b, out, words, style));
+        targets.add(new Target(i, box(v, a, b, out, words), words));
+      }
+    }
+    return inks;
+  }
+
+  private static Bounds box(Viewport v, Vec a, Vec b, double out, String words) {
+    Vec p = v.toScreen(a);
+    Vec q = v.toScreen(b);
+    Vec along = q.minus(p).unit();
+    Vec left = new Vec(along.y(), -along.x());
+    Vec mid = p.towards(q, 0.5).plus(left.times(out * FxPainter.SCREEN));
+    double w = TextMeasure.width(words, WORDS) * FxPainter.SCREEN / 2 + 8;
+    boolean upright = Math.abs(along.y()) > 0.7;
+    double hw = upright ? 13 : w;
+    double hh = upright ? w : 13;
+    return new Bounds(mid.x() - hw, mid.y() - hh, mid.x() + hw, mid.y() + hh);
+  }
+
+  /** The dimension under a pixel. */
+  Optional<Target> at(double x, double y) {
+    return targets.stream().filter(t -> t.box().contains(new Vec(x, y))).findFirst();
+  }
+
+  List<Target> targets() {
+    return List.copyOf(targets);
+  }
+}

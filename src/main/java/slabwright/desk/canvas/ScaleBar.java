@@ -1,0 +1,39 @@
+package slabwright.desk.canvas;
+
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+import slabwright.desk.model.Grid;
+import slabwright.desk.model.Viewport;
+import slabwright.drawing.Face;
+import slabwright.drawing.Palette;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+
+/** A ruler of a round length at the foot of the view. */
+final class ScaleBar {
+  private static final double LEFT = 28;
+
+  private ScaleBar() {}
+
+  static void paint(GraphicsContext g, Viewport v, double height, UnitSystem units, Tone tone) {
+    double length = Grid.pitch(v.scale(), 90, units);
+    double w = length * v.scale();
+    double y = height - 24;
+    Color ink = tone.of(Palette.INK);
+    g.setStroke(ink);
+    g.setLineDashes();
+    g.setLineWidth(3);
+    g.strokeLine(LEFT, y, LEFT + w, y);
+    g.setLineWidth(1.5);
+    for (double t : new double[] {0, 0.5, 1}) {
+      g.strokeLine(LEFT + w * t, y - 5, LEFT + w * t, y + 5);
+    }
+    g.setFill(ink);
+    g.setFont(Font.font(Face.FAMILY, 11));
+    g.setTextAlign(TextAlignment.CENTER);
+    g.fillText("0", LEFT, y - 11);
+    g.fillText(LengthFormat.show(length, units), LEFT + w, y - 11);
+  }
+}

@@ -1,0 +1,196 @@
+package slabwright.desk.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.Grid;
+import slabwright.desk.model.Pictures;
+import slabwright.desk.model.Snap;
+import slabwright.desk.model.Stage;
+import slabwright.desk.model.Viewport;
+import slabwright.desk.tool.Paper;
+import slabwright.desk.tool.ToolBox;
+import slabwright.drawing.Drawing;
+import slabwright.drawing.Frame;
+import slabwright.drawing.Ink;
+import slabwright.drawing.View;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+
+/** The slab in true scale: the plan's inks below, what is being done with it above. */
+public final class SlabView extends Region {
+  private final Canvas base = new Canvas();
+  private final Canvas over = new Canvas();
+  private final Bench bench;
+  private final Pictures pictures;
+  private final ToolBox tools;
+  private final Supplier<List<Ink>> stageInks;
+  private final LiveDimensions dimensions = new LiveDimensions();
+  private Viewport viewport = Viewport.START;
+  private Optional<Snap> snap = Optional.empty();
+  private Tone tone = Tone.LIGHT;
+  private boolean waiting;
+  private boolean fitted;
+
+  /**
+   * A view of the floor area looked at.
+   *
+   * @param stageInks what the stage lays over the plan, site frame
+   */
+  public SlabView(Bench bench, Pictures pictures, ToolBox tools, Supplier<List<Ink>> stageInks) {
+    this.bench = bench;
+    this.pictures = pictures;
+    this.tools = tools;
+    this.stageInks = stageInks;
+    setId("slab");
+    getStyleClass().add("slab");
+    setFocusTraversable(true);
+    setAccessibleText("The slab");
+    getChildren().addAll(base, over);
+    over.setMouseTransparent(true);
+    base.setMouseTransparent(true);
+    pictures.changed().hear(this::pictureChanged);
+    tools.changed().hear(this::repaint);
+    bench.focus().changed().hear(this::repaint);
+  }
+
+  private void pictureChanged() {
+    if (!fitted && pictures.picture().isPresent() && getWidth() > 50) {
+      fit();
+    }
+    repaint();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    for (Canvas c : List.of(base, over)) {
+      c.setWidth(getWidth());
+      c.setHeight(getHeight());
+    }
+    pictureChanged();
+  }
+
+  public Viewport viewport() {
+    return viewport;
+  }
+
+  public void setViewport(Viewport next) {
+    viewport = next;
+    repaint();
+  }
+
+  public void setTone(Tone next) {
+    tone = next;
+    repaint();
+  }
+
+  /** Forgets where it was; the next picture is fitted. */
+  public void lookAfresh() {
+    fitted = false;
+    viewport = Viewport.START.centredOn(new Vec(3000, 0), box());
+  }
+
+  /** Shows where a touch is drawn to. */
+  public void showSnap(Optional<Snap> where) {
+    snap = where;
+    repaint();
+  }
+
+  /** The whole floor area in view. */
+  public void fit() {
+    Optional<FloorPicture> p = pictures.picture();
+    if (p.isPresent()) {
+      fitted = true;
+      setViewport(Viewport.fitting(p.get().bounds(), box()));
+    }
+  }
+
+  /** Takes the view to a place, closer when it is far. */
+  public void showPlace(Bounds place) {
+    Viewport near = Viewport.fitting(place.grown(1500), box());
+    setViewport(near.scale() > viewport.scale() ? near : viewport.centredOn(place.middle(), box()));
+  }
+
+  /** The part of the view that nothing lies over. */
+  private Bounds box() {
+    return new Bounds(190, 84, Math.max(200, getWidth() - 90), Math.max(100, getHeight() - 130));
+  }
+
+  public double reach() {
+    return 9 / viewport.scale();
+  }
+
+  LiveDimensions dimensions() {
+    return dimensions;
+  }
+
+  /** Draws soon, once for any number of changes. */
+  public void repaint() {
+    if (!waiting) {
+      waiting = true;
+      Platform.runLater(this::paint);
+    }
+  }
+
+  private void paint() {
+    waiting = false;
+    if (getWidth() < 2 || getHeight() < 2) {
+      return;
+    }
+    paintBase(base.getGraphicsContext2D());
+    paintOver(over.getGraphicsContext2D());
+  }
+
+  private void paintBase(GraphicsContext g) {
+    Table.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
+    List<Ink> inks = new ArrayList<>();
+    pictures.picture().ifPresent(p -> inks.addAll(p.drawing().inks()));
+    inks.addAll(stageInks.get());
+    lay(g, inks, tone);
+    boolean typable = bench.focus().stage() != Stage.SHEETS;
+    lay(
+        g,
+        typable && !tools.name().drawsRooms()
+            ? pictures
+                .picture()
+                .map(p -> dimensions.inks(p, viewport, units(), bench.focus()))
+                .orElse(List.of())
+            : List.of(),
+        tone);
+    ScaleBar.paint(g, viewport, getHeight(), units(), tone);
+  }
+
+  private void paintOver(GraphicsContext g) {
+    g.clearRect(0, 0, getWidth(), getHeight());
+    Paper paper = new Paper(FxPainter.SCREEN / viewport.scale(), units());
+    List<Ink> inks = new ArrayList<>(tools.tool().over(paper));
+    snap.ifPresent(s -> inks.addAll(SnapInks.of(s, paper)));
+    lay(g, inks, tone);
+  }
+
+  private void lay(GraphicsContext g, List<Ink> inks, Tone with) {
+    double k = FxPainter.SCREEN;
+    double s = viewport.scale() / k;
+    View view = new View(new Affine(s, 0, 0, -s, viewport.originX() / k, viewport.originY() / k));
+    Bounds window = new Bounds(-5, -5, getWidth() / k + 5, getHeight() / k + 5);
+    Drawing placed = view.place(Drawing.of(Frame.SITE, inks));
+    placed.paintOn(new FxPainter(g, k, with), window);
+  }
+
+  private slabwright.units.UnitSystem units() {
+    return bench.desk().shown().units();
+  }
+
+  /** The pitch that touches are drawn to at this scale, mm. */
+  public double gridPitch() {
+    return Grid.pitch(viewport.scale(), 7, units());
+  }
+}

@@ -1,0 +1,36 @@
+package slabwright.desk.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.desk.model.Snap;
+import slabwright.desk.tool.Paper;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextStyle;
+import slabwright.shape.Arcs;
+import slabwright.shape.Line;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/** Shows where a touch is drawn to and why: a ring, the lines it holds on to, a word. */
+final class SnapInks {
+  private SnapInks() {}
+
+  static List<Ink> of(Snap s, Paper paper) {
+    List<Ink> inks = new ArrayList<>();
+    if (s.kind() == Snap.Kind.FREE || s.kind() == Snap.Kind.GRID) {
+      return inks;
+    }
+    for (Line guide : s.guides()) {
+      inks.add(Stroke.lines(Pen.of(0.3, Palette.RED).dashed(1, 0.8), List.of(guide)));
+    }
+    Ring ring = Arcs.circle(s.at(), 1.8 * paper.mm(), 0.05 * paper.mm());
+    inks.add(Stroke.rings(Pen.of(0.55, Palette.RED), List.of(ring)));
+    Vec beside = s.at().plus(new Vec(2.8 * paper.mm(), 2.2 * paper.mm()));
+    inks.add(Text.start(beside, s.kind().word(), TextStyle.plain(2.6).in(Palette.RED)));
+    return inks;
+  }
+}

@@ -1,0 +1,38 @@
+package slabwright.desk.canvas;
+
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import slabwright.desk.model.Grid;
+import slabwright.desk.model.Viewport;
+import slabwright.shape.Vec;
+import slabwright.units.UnitSystem;
+
+/** The table that the plan lies on: a plain colour with faint lines at a round pitch. */
+final class Table {
+  private Table() {}
+
+  static void paint(
+      GraphicsContext g, Viewport v, double w, double h, UnitSystem units, boolean dark) {
+    g.setFill(Color.web(dark ? "#1c2123" : "#e9e5de"));
+    g.fillRect(0, 0, w, h);
+    g.setStroke(Color.web(dark ? "#252b2e" : "#dfdad1"));
+    g.setLineWidth(1);
+    g.setLineDashes();
+    double pitch = Grid.pitch(v.scale(), 34, units);
+    Vec first = v.toSite(0, h);
+    for (double x = Math.ceil(first.x() / pitch) * pitch; ; x += pitch) {
+      double at = Math.round(v.originX() + x * v.scale()) + 0.5;
+      if (at > w) {
+        break;
+      }
+      g.strokeLine(at, 0, at, h);
+    }
+    for (double y = Math.ceil(first.y() / pitch) * pitch; ; y += pitch) {
+      double at = Math.round(v.originY() - y * v.scale()) + 0.5;
+      if (at < 0) {
+        break;
+      }
+      g.strokeLine(0, at, w, at);
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package slabwright.desk.cards;
+
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Pictures;
+import slabwright.site.AreaEdit;
+import slabwright.site.FloorArea;
+import slabwright.site.Setting;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+
+/** The floor area looked at: its name, under a roof or not, its size. */
+public final class AreaCard extends Card {
+  private final Bench bench;
+  private final FieldRows rows;
+  private final Pictures pictures;
+
+  public AreaCard(Bench bench, Pictures pictures) {
+    super("Floor area");
+    this.bench = bench;
+    this.pictures = pictures;
+    rows = new FieldRows(bench.desk());
+    body().getChildren().add(rows);
+    rows.words("Name", () -> area().name(), this::rename).id("area-name");
+    rows.choice(
+            "Under a roof",
+            java.util.List.of(Setting.values()),
+            s -> s == Setting.INDOOR ? "indoors" : "outdoors",
+            () -> area().setting(),
+            v -> bench.desk().push(new AreaEdit.SetSetting(area().id(), v)))
+        .setId("area-setting");
+    rows.figure("Outline", this::size);
+    rows.figure("Around", this::around);
+  }
+
+  private void rename(String to) {
+    if (!to.isEmpty()) {
+      bench.desk().push(new AreaEdit.Rename(area().id(), to));
+    }
+  }
+
+  private FloorArea area() {
+    return bench.focus().area().orElseGet(() -> FloorArea.of("none", "", java.util.List.of()));
+  }
+
+  private String size() {
+    UnitSystem units = bench.desk().shown().units();
+    return pictures.picture().map(p -> Quantity.area(p.floor().area(), units)).orElse("–");
+  }
+
+  private String around() {
+    UnitSystem units = bench.desk().shown().units();
+    return pictures.picture().map(p -> Quantity.run(p.floor().boundaryLength(), units)).orElse("–");
+  }
+
+  @Override
+  public boolean refresh() {
+    rows.refresh();
+    return bench.focus().area().isPresent();
+  }
+}

@@ -1,0 +1,142 @@
+package slabwright.desk.cards;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import slabwright.desk.model.Desk;
+import slabwright.desk.shell.Controls;
+import slabwright.units.Length;
+import slabwright.units.LengthFormat;
+import slabwright.units.Parsed;
+
+/** Rows of a card: a name at the left, a field or a figure at the right. */
+final class FieldRows extends VBox {
+  private final Desk desk;
+  private final List<Runnable> refreshers = new ArrayList<>();
+
+  FieldRows(Desk desk) {
+    this.desk = desk;
+    getStyleClass().add("field-rows");
+  }
+
+  void clear() {
+    getChildren().clear();
+    refreshers.clear();
+  }
+
+  void refresh() {
+    List.copyOf(refreshers).forEach(Runnable::run);
+  }
+
+  /** A length that can be typed. */
+  LengthField length(String name, Supplier<Length> get, Consumer<Length> set) {
+    return text(
+        name,
+        () -> LengthFormat.show(get.get(), desk.shown().units()),
+        s -> Length.parse(s).map(v -> taken(v, set)));
+  }
+
+  private <T> T taken(T v, Consumer<T> set) {
+    set.accept(v);
+    return v;
+  }
+
+  /** Anything that can be typed. */
+  LengthField text(String name, Supplier<String> get, Function<String, Parsed<?>> take) {
+    LengthField field = new LengthField(name, get, take);
+    row(name, field);
+    refreshers.add(field::refresh);
+    field.refresh();
+    return field;
+  }
+
+  /** A name; any text will do. */
+  LengthField words(String name, Supplier<String> get, Consumer<String> set) {
+    return text(name, get, s -> Parsed.ok(taken(s.strip(), set)));
+  }
+
+  /** A plain number with a range. */
+  LengthField number(String name, Supplier<String> get, NumberRange range, Consumer<Double> set) {
+    return text(name, get, s -> range.read(s).map(v -> taken(v, set)));
+  }
+
+  /** A figure that is only shown. */
+  Label figure(String name, Supplier<String> get) {
+    Label value = Controls.label(get.get(), "figure");
+    row(name, value);
+    refreshers.add(() -> value.setText(get.get()));
+    return value;
+  }
+
+  /** One of a few. */
+  <T> ChoiceBox<T> choice(
+      String name, List<T> all, Function<T, String> word, Supplier<T> get, Consumer<T> set) {
+    ChoiceBox<T> box = new ChoiceBox<>();
+    box.getItems().setAll(all);
+    box.setConverter(
+        new StringConverter<T>() {
+          @Override
+          public String toString(T v) {
+            return v == null ? "" : word.apply(v);
+          }
+
+          @Override
+          public T fromString(String s) {
+            throw new UnsupportedOperationException("a choice is never typed");
+          }
+        });
+    box.setValue(get.get());
+    box.setAccessibleText(name);
+    box.setOnAction(
+        e -> {
+          if (box.getValue() != null && !box.getValue().equals(get.get())) {
+            set.accept(box.getValue());
+          }
+        });
+    row(name, box);
+    refreshers.add(() -> box.setValue(get.get()));
+    return box;
+  }
+
+  /** Yes or no. */
+  CheckBox tick(String name, Supplier<Boolean> get, Consumer<Boolean> set) {
+    CheckBox box = new CheckBox(name);
+    box.setSelected(get.get());
+    box.setOnAction(e -> set.accept(box.isSelected()));
+    getChildren().add(box);
+    refreshers.add(() -> box.setSelected(get.get()));
+    return box;
+  }
+
+  /** Any node at the right of a name. */
+  void row(String name, Node node) {
+    Label label = Controls.label(name, "row-name");
+    label.setMinWidth(104);
+    HBox row = new HBox(label, Controls.spring(), node);
+    row.setAlignment(Pos.BASELINE_LEFT);
+    row.getStyleClass().add("field-row");
+    HBox.setHgrow(node, Priority.SOMETIMES);
+    getChildren().add(row);
+  }
+
+  void sentence(Supplier<String> get, String... styles) {
+    Label l = Controls.sentence(get.get(), styles);
+    getChildren().add(l);
+    refreshers.add(
+        () -> {
+          l.setText(get.get());
+          Controls.show(l, !l.getText().isEmpty());
+        });
+  }
+}

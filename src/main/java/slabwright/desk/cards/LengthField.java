@@ -1,0 +1,92 @@
+package slabwright.desk.cards;
+
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import slabwright.desk.shell.Controls;
+import slabwright.units.Parsed;
+
+/** A field that reads one value; a refused text stays, with the sentence that says why. */
+final class LengthField extends VBox {
+  private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+
+  private final Supplier<String> now;
+  private final Function<String, Parsed<?>> take;
+  private final TextField field = new TextField();
+  private final Label why = Controls.sentence("", "field-wrong");
+
+  /**
+   * A field.
+   *
+   * @param now the value as shown
+   * @param take reads and applies a text
+   */
+  LengthField(String name, Supplier<String> now, Function<String, Parsed<?>> take) {
+    this.now = now;
+    this.take = take;
+    getStyleClass().add("value-field");
+    field.setAccessibleText(name);
+    field.setPrefColumnCount(9);
+    field.setMinWidth(Region.USE_PREF_SIZE);
+    getChildren().addAll(field, why);
+    Controls.show(why, false);
+    field.setOnAction(e -> enter());
+    field.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            right();
+            field.setText(now.get());
+            e.consume();
+          }
+        });
+    field
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is && !field.getText().equals(now.get())) {
+                enter();
+              }
+            });
+  }
+
+  LengthField id(String id) {
+    field.setId(id);
+    return this;
+  }
+
+  void refresh() {
+    if (!field.isFocused() || field.getText().isEmpty()) {
+      right();
+      field.setText(now.get());
+    }
+  }
+
+  private void enter() {
+    if (field.getText().equals(now.get())) {
+      right();
+      return;
+    }
+    Parsed<?> read = take.apply(field.getText());
+    if (read instanceof Parsed.Bad<?> bad) {
+      why.setText(bad.why());
+      Controls.show(why, true);
+      field.pseudoClassStateChanged(WRONG, true);
+    } else {
+      right();
+      field.setText(now.get());
+      field.selectAll();
+    }
+  }
+
+  private void right() {
+    Controls.show(why, false);
+    field.pseudoClassStateChanged(WRONG, false);
+  }
+}

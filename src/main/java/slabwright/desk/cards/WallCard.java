@@ -1,0 +1,86 @@
+package slabwright.desk.cards;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Pick;
+import slabwright.desk.model.Walls;
+import slabwright.site.FloorArea;
+import slabwright.site.OutlineEdit;
+import slabwright.site.OutlinePiece;
+import slabwright.site.PieceKind;
+import slabwright.units.Length;
+
+/** The picked wall: what it is, how long, how far it bulges. */
+public final class WallCard extends Card {
+  private final Bench bench;
+  private final FieldRows rows;
+
+  public WallCard(Bench bench) {
+    super("Wall");
+    this.bench = bench;
+    rows = new FieldRows(bench.desk());
+    body().getChildren().add(rows);
+    rows.choice(
+            "Ends at",
+            List.of(PieceKind.values()),
+            WallCard::word,
+            () -> piece().map(OutlinePiece::kind).orElse(PieceKind.WALL),
+            k -> set(k, piece().orElseThrow().rise()))
+        .setId("wall-kind");
+    rows.length("Length", this::length, this::setLength).id("wall-length");
+    rows.length(
+            "Bulge",
+            () -> piece().map(OutlinePiece::rise).orElse(Length.ZERO),
+            v -> set(piece().orElseThrow().kind(), v))
+        .id("wall-bulge");
+    rows.sentence(
+        () -> "Bulge is the height of an arc over its chord; 0 is straight.", "card-hint");
+  }
+
+  private static String word(PieceKind k) {
+    return switch (k) {
+      case WALL -> "a wall";
+      case OPEN_EDGE -> "an open edge";
+      case KERB -> "a kerb";
+    };
+  }
+
+  private Optional<Integer> wall() {
+    return bench
+        .focus()
+        .single()
+        .filter(Pick.OfWall.class::isInstance)
+        .map(p -> ((Pick.OfWall) p).index())
+        .filter(i -> bench.focus().area().map(a -> i < a.outline().size()).orElse(false));
+  }
+
+  private Optional<OutlinePiece> piece() {
+    return wall().map(i -> area().outline().get(i));
+  }
+
+  private FloorArea area() {
+    return bench.focus().area().orElseThrow();
+  }
+
+  private Length length() {
+    return wall()
+        .map(i -> Length.mm(Walls.start(area(), i).distanceTo(Walls.end(area(), i))))
+        .orElse(Length.ZERO);
+  }
+
+  private void setLength(Length v) {
+    wall().ifPresent(i -> bench.desk().push(Walls.lengthened(area(), i, v.mm(), true, true)));
+  }
+
+  private void set(PieceKind kind, Length rise) {
+    wall().ifPresent(i -> bench.desk().push(new OutlineEdit.SetPiece(area().id(), i, kind, rise)));
+  }
+
+  @Override
+  public boolean refresh() {
+    wall().ifPresent(i -> title("Wall " + (i + 1)));
+    rows.refresh();
+    return wall().isPresent();
+  }
+}

@@ -1,0 +1,144 @@
+package slabwright.desk.model;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import slabwright.site.Edit;
+import slabwright.site.History;
+import slabwright.site.Outcome;
+import slabwright.site.Refusal;
+import slabwright.site.Site;
+import slabwright.units.UnitSystem;
+
+/**
+ * The open site. {@link #push} is the one door through which it changes; undo and redo walk along
+ * its history. A preview is what the site would be while something is dragged; it is never kept.
+ */
+public final class Desk {
+  private final Signal changed = new Signal();
+  private final Signal walked = new Signal();
+  private History history = History.of(Site.empty("", UnitSystem.FEET_INCHES));
+  private Optional<Site> preview = Optional.empty();
+  private Optional<Path> file = Optional.empty();
+  private Optional<Refusal> refusal = Optional.empty();
+  private boolean open;
+
+  /** Given after every change of what is shown, previews included. */
+  public Signal changed() {
+    return changed;
+  }
+
+  /** Given after every change of the site itself: an edit, undo, redo or another site. */
+  public Signal walked() {
+    return walked;
+  }
+
+  /** Opens a site in place of the one that was open. */
+  public void open(Site site, Optional<Path> from) {
+    open(History.of(site), from);
+  }
+
+  /** Opens a site with its past. */
+  public void open(History past, Optional<Path> from) {
+    file = from;
+    open = true;
+    refusal = Optional.empty();
+    set(past, true);
+  }
+
+  /** Puts the site away; the start screen shows. */
+  public void close() {
+    open = false;
+    file = Optional.empty();
+    set(History.of(Site.empty("", UnitSystem.FEET_INCHES)), true);
+  }
+
+  public boolean isOpen() {
+    return open;
+  }
+
+  public Optional<Path> file() {
+    return file;
+  }
+
+  /** The site as it is now, without preview. */
+  public Site site() {
+    return history.now();
+  }
+
+  /** The site as it is drawn: the preview while there is one. */
+  public Site shown() {
+    return preview.orElse(history.now());
+  }
+
+  public History history() {
+    return history;
+  }
+
+  /** Why the last edit was refused; empty once another one went through. */
+  public Optional<Refusal> refusal() {
+    return refusal;
+  }
+
+  /** Changes the site, or leaves it and keeps the refusal. */
+  public Outcome push(Edit edit) {
+    preview = Optional.empty();
+    Outcome outcome = edit.apply(site());
+    if (outcome instanceof Outcome.Done done) {
+      refusal = Optional.empty();
+      boolean same = done.site().equals(site());
+      set(same ? history : history.push(edit.name(), done.site()), !same);
+    } else {
+      refuse(((Outcome.Refused) outcome).refusal());
+    }
+    return outcome;
+  }
+
+  /** Shows what an edit would give, if it can be. */
+  public void preview(Edit edit) {
+    if (edit.apply(site()) instanceof Outcome.Done done) {
+      preview = Optional.of(done.site());
+      changed.give();
+    }
+  }
+
+  public void endPreview() {
+    if (preview.isPresent()) {
+      preview = Optional.empty();
+      changed.give();
+    }
+  }
+
+  /** Says why something can't be. */
+  public void refuse(Refusal why) {
+    refusal = Optional.of(why);
+    changed.give();
+  }
+
+  public void forgetRefusal() {
+    refusal = Optional.empty();
+    changed.give();
+  }
+
+  public void undo() {
+    set(history.undo(), history.canUndo());
+  }
+
+  public void redo() {
+    set(history.redo(), history.canRedo());
+  }
+
+  /** Records that what is now open lies in the file. */
+  public void savedTo(Path path) {
+    file = Optional.of(path);
+    set(history.markSaved(), false);
+  }
+
+  private void set(History next, boolean moved) {
+    preview = Optional.empty();
+    history = next;
+    if (moved) {
+      walked.give();
+    }
+    changed.give();
+  }
+}

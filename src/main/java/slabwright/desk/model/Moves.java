@@ -1,0 +1,79 @@
+package slabwright.desk.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import slabwright.shape.Vec;
+import slabwright.site.AreaEdit;
+import slabwright.site.Edit;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.MarkEdit;
+import slabwright.site.Move;
+import slabwright.site.OutlineEdit;
+import slabwright.site.Spot;
+
+/** Edits that move or remove whatever is picked, as one step. */
+public final class Moves {
+  private Moves() {}
+
+  /** Moves or turns all that is picked; empty when nothing of it can move. */
+  public static Optional<Edit> picked(FloorArea area, Focus focus, Move how) {
+    List<Edit> edits = new ArrayList<>();
+    Set<String> marks = focus.marks();
+    if (!marks.isEmpty()) {
+      edits.add(new MarkEdit.MoveAll(area.id(), marks, how));
+    }
+    for (Pick p : focus.picked()) {
+      if (p instanceof Pick.OfInlay i) {
+        area.inlay(i.id()).ifPresent(in -> edits.add(moved(area, in, how)));
+      } else if (p instanceof Pick.OfCorner c && how.turn() == 0) {
+        Spot to = how.spot(area.outline().get(c.index()).from());
+        edits.add(new OutlineEdit.MoveCorner(area.id(), c.index(), to));
+      }
+    }
+    return oneStep(how.turn() == 0 ? "move" : "turn", edits);
+  }
+
+  private static Edit moved(FloorArea area, Inlay i, Move how) {
+    double turn = normal(i.turn() + how.turn());
+    return new AreaEdit.PutInlay(area.id(), Inlays.placed(i, how.spot(i.middle()), turn));
+  }
+
+  static double normal(double degrees) {
+    double d = degrees % 360;
+    return d > 180 ? d - 360 : d <= -180 ? d + 360 : d;
+  }
+
+  /** Takes away all that is picked; walls stay. */
+  public static Optional<Edit> removed(FloorArea area, Focus focus) {
+    List<Edit> edits = new ArrayList<>();
+    if (!focus.marks().isEmpty()) {
+      edits.add(new MarkEdit.Remove(area.id(), focus.marks()));
+    }
+    for (Pick p : focus.picked()) {
+      if (p instanceof Pick.OfInlay i) {
+        edits.add(new AreaEdit.RemoveInlay(area.id(), i.id()));
+      } else if (p instanceof Pick.OfDoorway d) {
+        edits.add(new OutlineEdit.RemoveDoorway(area.id(), d.id()));
+      } else if (p instanceof Pick.OfCorner c) {
+        edits.add(new OutlineEdit.RemoveCorner(area.id(), c.index()));
+      }
+    }
+    return oneStep("remove", edits);
+  }
+
+  /** Turns all picked things about the middle of what they cover. */
+  public static Optional<Edit> turned(FloorArea area, Focus focus, Vec about, double degrees) {
+    return picked(area, focus, Move.turnAbout(about, degrees));
+  }
+
+  private static Optional<Edit> oneStep(String name, List<Edit> edits) {
+    return switch (edits.size()) {
+      case 0 -> Optional.empty();
+      case 1 -> Optional.of(edits.get(0));
+      default -> Optional.of(new Edit.Several(name, edits));
+    };
+  }
+}

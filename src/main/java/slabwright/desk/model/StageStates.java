@@ -1,0 +1,28 @@
+package slabwright.desk.model;
+
+import java.util.Optional;
+import slabwright.site.FloorArea;
+
+/** How far each stage of a floor area has come, by what the plan holds. */
+public final class StageStates {
+  private StageStates() {}
+
+  public static Stage.State of(Stage stage, Optional<FloorArea> area) {
+    return area.map(a -> of(stage, a)).orElse(Stage.State.NOT_STARTED);
+  }
+
+  private static Stage.State of(Stage stage, FloorArea a) {
+    return switch (stage) {
+      case MEASURE -> look(a.doorways().stream().anyMatch(d -> d.wayIn()));
+      case MARK -> a.marks().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
+      case PREP -> a.machines().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
+      case INLAY -> a.inlays().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
+      case FINISH -> a.finish().coats().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
+      case SHEETS -> Stage.State.NOT_STARTED;
+    };
+  }
+
+  private static Stage.State look(boolean fine) {
+    return fine ? Stage.State.DONE : Stage.State.NEEDS_A_LOOK;
+  }
+}

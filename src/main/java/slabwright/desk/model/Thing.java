@@ -1,0 +1,34 @@
+package slabwright.desk.model;
+
+import java.util.List;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+
+/**
+ * Where something that can be picked lies on the floor.
+ *
+ * @param region the area it covers; empty for lines and places
+ * @param path its line, when it is one; a place has one point
+ */
+public record Thing(Pick pick, Region region, List<Vec> path) {
+  public Thing {
+    path = List.copyOf(path);
+  }
+
+  /** Whether a touch within {@code reach} mm of the point is meant for it. */
+  public boolean isAt(Vec p, double reach) {
+    if (!region.isEmpty()) {
+      return region.bounds().grown(reach).contains(p) && region.contains(p);
+    }
+    return path.size() == 1
+        ? path.get(0).distanceTo(p) <= 1.6 * reach
+        : Segments.distance(new Line(path), p) <= reach;
+  }
+
+  /** Bounds of all of it, mm. */
+  public Bounds bounds() {
+    return region.isEmpty() ? Bounds.of(path) : region.bounds();
+  }
+}

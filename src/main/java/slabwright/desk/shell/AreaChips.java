@@ -1,0 +1,48 @@
+package slabwright.desk.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import slabwright.desk.model.Bench;
+import slabwright.site.FloorArea;
+import slabwright.site.Setting;
+
+/** One chip a floor area; indoor and outdoor are two jobs on one site. */
+final class AreaChips extends HBox {
+  private final Bench bench;
+  private List<String> shown = List.of();
+
+  AreaChips(Bench bench) {
+    this.bench = bench;
+    getStyleClass().add("chips");
+    setAlignment(Pos.CENTER_LEFT);
+  }
+
+  void refresh() {
+    List<String> now = new ArrayList<>();
+    String looked = bench.focus().area().map(FloorArea::id).orElse("");
+    now.add(looked);
+    bench.desk().site().areas().forEach(a -> now.add(a.id() + a.name() + a.setting()));
+    if (now.equals(shown)) {
+      return;
+    }
+    shown = now;
+    getChildren().clear();
+    bench.desk().site().areas().forEach(a -> getChildren().add(chip(a, a.id().equals(looked))));
+  }
+
+  private ToggleButton chip(FloorArea area, boolean on) {
+    ToggleButton b = new ToggleButton(area.name());
+    b.getStyleClass().addAll("plain-button", "chip");
+    b.setSelected(on);
+    b.setOnAction(
+        e -> {
+          b.setSelected(true);
+          bench.focus().look(area.id());
+        });
+    String where = area.setting() == Setting.INDOOR ? "indoors" : "outdoors";
+    return Controls.named(b, "Look at " + area.name() + ", " + where, "Tab in the plan");
+  }
+}

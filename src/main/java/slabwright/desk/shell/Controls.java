@@ -1,0 +1,71 @@
+package slabwright.desk.shell;
+
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.util.Duration;
+
+/** Small controls in the desk's style, each with a name for readers and a tooltip with its key. */
+public final class Controls {
+  private Controls() {}
+
+  /** A button in words. */
+  public static Button button(String words, String style, Runnable does) {
+    Button b = new Button(words);
+    b.getStyleClass().addAll("plain-button", style);
+    b.setOnAction(e -> does.run());
+    b.setAccessibleText(words);
+    return b;
+  }
+
+  /** A button that shows an icon; its words are for the tooltip and for readers. */
+  public static Button icon(Node icon, String words, String key, Runnable does) {
+    Button b = new Button();
+    b.setGraphic(icon);
+    b.getStyleClass().addAll("plain-button", "icon-button");
+    b.setOnAction(e -> does.run());
+    named(b, words, key);
+    return b;
+  }
+
+  /** Gives a control its name and a tooltip that ends with its key. */
+  public static <B extends ButtonBase> B named(B control, String words, String key) {
+    control.setAccessibleText(words);
+    Tooltip tip = new Tooltip(key.isEmpty() ? words : words + "   " + key);
+    tip.setShowDelay(Duration.millis(350));
+    control.setTooltip(tip);
+    return control;
+  }
+
+  public static Label label(String words, String... styles) {
+    Label l = new Label(words);
+    l.getStyleClass().addAll(styles);
+    return l;
+  }
+
+  /** A label that may take several lines. */
+  public static Label sentence(String words, String... styles) {
+    Label l = label(words, styles);
+    l.setWrapText(true);
+    l.setMinHeight(Region.USE_PREF_SIZE);
+    return l;
+  }
+
+  /** Takes up what room is left. */
+  public static Region spring() {
+    Region r = new Region();
+    HBox.setHgrow(r, Priority.ALWAYS);
+    return r;
+  }
+
+  /** Shows a node and gives it room, or neither. */
+  public static void show(Node node, boolean on) {
+    node.setVisible(on);
+    node.setManaged(on);
+  }
+}

@@ -1,0 +1,150 @@
+package slabwright.desk.shell;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import slabwright.desk.tool.Tool;
+import slabwright.desk.tool.ToolBox;
+
+/** The line at the foot of the slab: what to do next, its choices, and a field to type into. */
+public final class EntryBar extends VBox {
+  private final ToolBox tools;
+  private final Runnable acted;
+  private final Label prompt = Controls.label("", "entry-prompt");
+  private final Label what = Controls.label("", "entry-what");
+  private final Label standing = Controls.label("", "entry-standing");
+  private final Label wrong = Controls.sentence("", "entry-wrong");
+  private final TextField field = new TextField();
+  private final HBox options = new HBox();
+  private List<String> shown = List.of();
+
+  /**
+   * The line for the tool in hand.
+   *
+   * @param acted told after something was typed or chosen
+   */
+  public EntryBar(ToolBox tools, Runnable acted) {
+    this.tools = tools;
+    this.acted = acted;
+    getStyleClass().add("entry-bar");
+    field.setId("entry");
+    field.setPromptText("24' 6\" or 7.47 m");
+    field.getStyleClass().add("entry-field");
+    options.getStyleClass().add("entry-options");
+    options.setAlignment(Pos.CENTER_LEFT);
+    HBox row = new HBox(what, field, options, standing, prompt);
+    row.setAlignment(Pos.CENTER_LEFT);
+    row.getStyleClass().add("entry-row");
+    getChildren().addAll(row, wrong);
+    setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    setPickOnBounds(false);
+    field.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    Controls.show(wrong, false);
+  }
+
+  /** Shows what the tool says now. */
+  public void refresh() {
+    Tool tool = tools.tool();
+    prompt.setText(tool.prompt());
+    Optional<String> entry = tool.entry();
+    Controls.show(field, entry.isPresent());
+    Controls.show(what, entry.isPresent());
+    what.setText(entry.orElse(""));
+    field.setAccessibleText(entry.orElse("Length"));
+    standing.setText(tool.standing());
+    Controls.show(standing, !tool.standing().isEmpty());
+    options(tool.options());
+  }
+
+  private void options(List<Tool.Option> now) {
+    List<String> key = now.stream().map(o -> o.words() + o.chosen()).toList();
+    if (key.equals(shown)) {
+      return;
+    }
+    shown = key;
+    options.getChildren().setAll(now.stream().map(this::chip).toList());
+    Controls.show(options, !now.isEmpty());
+  }
+
+  private ToggleButton chip(Tool.Option o) {
+    ToggleButton b = new ToggleButton(o.words());
+    b.getStyleClass().addAll("plain-button", "option-chip");
+    b.setSelected(o.chosen());
+    b.setAccessibleText(o.words());
+    b.setOnAction(
+        e -> {
+          o.take().run();
+          acted.run();
+          if (field.isVisible()) {
+            field.requestFocus();
+          }
+        });
+    return b;
+  }
+
+  /** Puts the typing cursor into the field, if there is one now. */
+  public boolean focusField() {
+    if (field.isVisible()) {
+      field.requestFocus();
+      return true;
+    }
+    return false;
+  }
+
+  /** Begins a typed line with a character that was typed elsewhere. */
+  public boolean begin(String first) {
+    if (!focusField()) {
+      return false;
+    }
+    field.setText(first);
+    field.end();
+    return true;
+  }
+
+  /** Takes the line as typed; empty means to close or finish. */
+  public void enter() {
+    Optional<String> fault = tools.tool().type(field.getText());
+    wrong.setText(fault.orElse(""));
+    Controls.show(wrong, fault.isPresent());
+    if (fault.isEmpty()) {
+      field.clear();
+    }
+    acted.run();
+  }
+
+  private void key(KeyEvent e) {
+    boolean empty = field.getText().isEmpty();
+    boolean used =
+        switch (e.getCode()) {
+          case ENTER -> {
+            enter();
+            yield true;
+          }
+          case LEFT -> empty && tools.tool().steer(-1);
+          case RIGHT -> empty && tools.tool().steer(1);
+          case UP -> empty && tools.tool().steer(0);
+          case BACK_SPACE -> empty && tools.tool().stepBack();
+          case ESCAPE -> {
+            field.clear();
+            Controls.show(wrong, false);
+            yield tools.tool().escape();
+          }
+          default -> false;
+        };
+    if (used) {
+      e.consume();
+      acted.run();
+    }
+    if (e.getCode() != KeyCode.ENTER) {
+      Controls.show(wrong, false);
+    }
+  }
+}

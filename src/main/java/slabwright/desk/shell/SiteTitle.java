@@ -1,0 +1,77 @@
+package slabwright.desk.shell;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import slabwright.desk.model.Bench;
+import slabwright.site.SiteEdit;
+import slabwright.units.UnitSystem;
+
+/** The site's name, to be typed over, whether it is saved, and the units it is shown in. */
+final class SiteTitle extends VBox {
+  private final Bench bench;
+  private final TextField name = new TextField();
+  private final Label saved = Controls.label("", "bar-soft");
+  private final Button units;
+
+  SiteTitle(Bench bench) {
+    this.bench = bench;
+    getStyleClass().add("site-title");
+    setAlignment(Pos.CENTER_LEFT);
+    name.getStyleClass().add("site-name");
+    name.setId("site-name");
+    name.setAccessibleText("Name of the site");
+    name.setOnAction(e -> rename());
+    name.focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is) {
+                rename();
+              }
+            });
+    name.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            name.setText(bench.desk().site().name());
+            getParent().requestFocus();
+          }
+        });
+    units = Controls.button("", "bar-link", this::switchUnits);
+    units.setId("units");
+    HBox line = new HBox(saved, Controls.label("·", "bar-soft"), units);
+    line.setAlignment(Pos.CENTER_LEFT);
+    line.setSpacing(5);
+    getChildren().addAll(name, line);
+  }
+
+  void refresh() {
+    if (!name.isFocused()) {
+      name.setText(bench.desk().site().name());
+    }
+    saved.setText(bench.desk().history().isSaved() ? "saved" : "kept in the journal");
+    boolean feet = bench.desk().site().units() == UnitSystem.FEET_INCHES;
+    units.setText(feet ? "feet and inches" : "metres");
+    Controls.named(units, feet ? "Show metres" : "Show feet and inches", "U");
+  }
+
+  private void rename() {
+    String typed = name.getText().strip();
+    if (!typed.isEmpty() && !typed.equals(bench.desk().site().name())) {
+      bench.desk().push(new SiteEdit.Rename(typed));
+    }
+    refresh();
+  }
+
+  private void switchUnits() {
+    UnitSystem now = bench.desk().site().units();
+    bench
+        .desk()
+        .push(
+            new SiteEdit.SetUnits(
+                now == UnitSystem.METRIC ? UnitSystem.FEET_INCHES : UnitSystem.METRIC));
+  }
+}

@@ -1,0 +1,35 @@
+package slabwright.desk.shell;
+
+import java.util.EnumMap;
+import java.util.Map;
+import javafx.geometry.Pos;
+import javafx.scene.layout.HBox;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Stage;
+import slabwright.desk.model.StageStates;
+
+/** The six stages as stops on a line. Nothing is locked: any stop can be gone to. */
+final class StagePath extends HBox {
+  private final Bench bench;
+  private final Map<Stage, StageStop> stops = new EnumMap<>(Stage.class);
+
+  StagePath(Bench bench) {
+    this.bench = bench;
+    getStyleClass().add("stage-path");
+    setAlignment(Pos.CENTER);
+    for (Stage stage : Stage.values()) {
+      StageStop stop = new StageStop(stage, () -> bench.focus().go(stage));
+      stops.put(stage, stop);
+      getChildren().add(stop);
+    }
+  }
+
+  void refresh() {
+    Stage.State before = Stage.State.DONE;
+    for (Stage stage : Stage.values()) {
+      Stage.State state = StageStates.of(stage, bench.focus().areaOf(bench.desk().site()));
+      stops.get(stage).show(state, bench.focus().stage() == stage, before);
+      before = state;
+    }
+  }
+}

@@ -1,0 +1,36 @@
+package slabwright.desk.shell;
+
+import javafx.geometry.Pos;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import slabwright.desk.model.Bench;
+
+/** The bar across the top: the site, its floor areas, the path of stages, undo and redo. */
+public final class TopBar extends HBox {
+  private final SiteTitle title;
+  private final AreaChips chips;
+  private final StagePath path;
+  private final UndoButtons undo;
+
+  public TopBar(Bench bench, Commands commands) {
+    getStyleClass().add("top-bar");
+    setAlignment(Pos.CENTER_LEFT);
+    title = new SiteTitle(bench);
+    chips = new AreaChips(bench);
+    path = new StagePath(bench);
+    undo = new UndoButtons(bench, commands);
+    HBox.setHgrow(path, Priority.ALWAYS);
+    chips.setMinWidth(Region.USE_PREF_SIZE);
+    undo.setMinWidth(Region.USE_PREF_SIZE);
+    getChildren().addAll(new MenuButtonOfDesk(commands), title, chips, path, undo);
+  }
+
+  /** Shows the site as it is now. */
+  public void refresh() {
+    title.refresh();
+    chips.refresh();
+    path.refresh();
+    undo.refresh();
+  }
+}

@@ -1,0 +1,51 @@
+package slabwright.desk.shell;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.feather.Feather;
+import slabwright.desk.model.Bench;
+import slabwright.site.History;
+
+/** Undo and redo, each naming what it would do, and the look switch. */
+final class UndoButtons extends HBox {
+  private final Bench bench;
+  private final Button undo;
+  private final Button redo;
+  private final Label undoName = Controls.label("", "step-name");
+  private final Label redoName = Controls.label("", "step-name");
+
+  UndoButtons(Bench bench, Commands commands) {
+    this.bench = bench;
+    getStyleClass().add("undo-buttons");
+    setAlignment(Pos.CENTER_RIGHT);
+    undo = step("Undo", "undo", undoName, commands);
+    redo = step("Redo", "redo", redoName, commands);
+    Button look =
+        Controls.icon(
+            Icons.of(Feather.SUN, 16), "Light or dark look", "L", () -> commands.run("look"));
+    look.setId("look");
+    getChildren().addAll(undo, redo, look);
+  }
+
+  private static Button step(String word, String id, Label name, Commands commands) {
+    Button b = Controls.button("", "step-button", () -> commands.run(id));
+    b.setId(id);
+    VBox lines = new VBox(Controls.label(word, "step-word"), name);
+    lines.setAlignment(Pos.CENTER_LEFT);
+    b.setGraphic(lines);
+    return b;
+  }
+
+  void refresh() {
+    History h = bench.desk().history();
+    undo.setDisable(!h.canUndo());
+    redo.setDisable(!h.canRedo());
+    undoName.setText(h.canUndo() ? h.undoName() : "–");
+    redoName.setText(h.canRedo() ? h.redoName() : "–");
+    Controls.named(undo, h.canUndo() ? "Undo: " + h.undoName() : "Nothing to undo", "Ctrl+Z");
+    Controls.named(redo, h.canRedo() ? "Redo: " + h.redoName() : "Nothing to redo", "Ctrl+Y");
+  }
+}

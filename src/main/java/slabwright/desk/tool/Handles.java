@@ -1,0 +1,148 @@
+package slabwright.desk.tool;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.Moves;
+import slabwright.desk.model.Pick;
+import slabwright.desk.model.Thing;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.site.Edit;
+import slabwright.site.FloorArea;
+import slabwright.site.Form;
+import slabwright.site.Mark;
+import slabwright.site.MarkEdit;
+import slabwright.site.Move;
+import slabwright.site.OutlineEdit;
+import slabwright.site.Spot;
+
+/** What can be held of things that are picked, and what holding it does. */
+final class Handles {
+  private Handles() {}
+
+  /** The handle under the touch, if there is one. */
+  static Optional<Drag> at(Bench bench, FloorPicture p, Touch t) {
+    Optional<Mark> mark = singleMark(bench);
+    if (mark.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Spot> spots = mark.get().form().spots();
+    if (spots.size() > 1) {
+      for (int i = 0; i < spots.size(); i++) {
+        if (spots.get(i).vec().distanceTo(t.raw()) <= 1.2 * t.reach()) {
+          return Optional.of(spot(p.area(), mark.get(), i));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Mark> singleMark(Bench bench) {
+    Optional<FloorArea> area = bench.focus().area();
+    return bench
+        .focus()
+        .single()
+        .filter(Pick.OfMark.class::isInstance)
+        .flatMap(pick -> area.flatMap(a -> a.mark(((Pick.OfMark) pick).id())));
+  }
+
+  private static Drag spot(FloorArea area, Mark mark, int index) {
+    List<Spot> spots = mark.form().spots();
+    return new Drag() {
+      @Override
+      public Optional<Edit> to(Touch t) {
+        Form next = Spots.moved(mark.form(), index, Spot.of(t.at()));
+        return Optional.of(new MarkEdit.Put(area.id(), mark.withForm(next)));
+      }
+
+      @Override
+      public Optional<Vec> anchor() {
+        return Optional.of(spots.get(index == 0 ? 1 : index - 1).vec());
+      }
+    };
+  }
+
+  /** Moving what was hit, with all else that is picked. */
+  static Optional<Drag> move(Bench bench, FloorPicture p, Pick hit, Touch start) {
+    FloorArea area = p.area();
+    if (hit instanceof Pick.OfCorner c) {
+      return Optional.of(corner(area, c.index()));
+    }
+    if (hit instanceof Pick.OfDoorway d) {
+      return Optional.of(new DoorwayDrag(p, d.id(), start.raw()));
+    }
+    if (hit instanceof Pick.OfWall w) {
+      return Optional.of(new WallDrag(area, w.index(), start.raw()));
+    }
+    return Optional.of(
+        t -> {
+          Vec by = t.at().minus(start.raw());
+          Vec held = t.shift() ? squared(by) : by;
+          return held.length() < start.reach() / 2
+              ? Optional.empty()
+              : Moves.picked(area, bench.focus(), Move.by(held.x(), held.y()));
+        });
+  }
+
+  private static Vec squared(Vec by) {
+    return Math.abs(by.x()) >= Math.abs(by.y()) ? new Vec(by.x(), 0) : new Vec(0, by.y());
+  }
+
+  private static Drag corner(FloorArea area, int index) {
+    int n = area.outline().size();
+    Vec before = area.outline().get((index + n - 1) % n).from().vec();
+    Vec was = area.outline().get(index).from().vec();
+    return new Drag() {
+      @Override
+      public Optional<Edit> to(Touch t) {
+        return was.distanceTo(t.at()) < t.reach() / 3
+            ? Optional.empty()
+            : Optional.of(new OutlineEdit.MoveCorner(area.id(), index, Spot.of(t.at())));
+      }
+
+      @Override
+      public Optional<Vec> anchor() {
+        return Optional.of(before);
+      }
+    };
+  }
+
+  static List<Ink> over(Bench bench, FloorPicture p, Paper paper) {
+    List<Ink> inks = new ArrayList<>();
+    for (Pick pick : bench.focus().picked()) {
+      p.thing(pick).ifPresent(t -> inks.addAll(around(t, paper)));
+      if (pick instanceof Pick.OfCorner c && c.index() < p.area().outline().size()) {
+        inks.addAll(Overlays.handle(p.area().outline().get(c.index()).from().vec(), paper));
+      }
+      if (pick instanceof Pick.OfWall w && w.index() < p.shape().pieces().size()) {
+        inks.add(
+            Stroke.lines(Pen.of(1.4, Overlays.LIVE), List.of(p.shape().pieces().get(w.index()))));
+      }
+    }
+    singleMark(bench)
+        .filter(m -> m.form().spots().size() > 1)
+        .ifPresent(
+            m -> m.form().spots().forEach(s -> inks.addAll(Overlays.handle(s.vec(), paper))));
+    return inks;
+  }
+
+  private static List<Ink> around(Thing t, Paper paper) {
+    if (!t.region().isEmpty()) {
+      return List.of(Stroke.outline(Pen.of(0.7, Overlays.LIVE), t.region()));
+    }
+    if (t.path().size() > 1) {
+      return List.of(Overlays.line(t.path()));
+    }
+    Bounds b = t.bounds().grown(3 * paper.mm());
+    return List.of(
+        Stroke.rings(
+            Pen.of(0.5, Overlays.LIVE),
+            List.of(slabwright.shape.Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY()))));
+  }
+}

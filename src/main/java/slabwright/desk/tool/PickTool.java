@@ -1,0 +1,132 @@
+package slabwright.desk.tool;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.Pick;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.shape.Bounds;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/** Picks things, several with Shift or a box, and moves what is picked. */
+public final class PickTool implements Tool {
+  private final Bench bench;
+  private final Shown shown;
+  private Optional<Drag> drag = Optional.empty();
+  private Optional<Vec> boxFrom = Optional.empty();
+  private Vec boxTo = Vec.ZERO;
+
+  public PickTool(Bench bench, Shown shown) {
+    this.bench = bench;
+    this.shown = shown;
+  }
+
+  @Override
+  public String prompt() {
+    return bench.focus().picked().isEmpty()
+        ? "Click something to pick it; drag a box to pick several."
+        : "Drag or use the arrow keys to move what is picked.";
+  }
+
+  @Override
+  public boolean snaps() {
+    return drag.isPresent();
+  }
+
+  @Override
+  public boolean crosshair() {
+    return false;
+  }
+
+  @Override
+  public void press(Touch t) {
+    Optional<FloorPicture> picture = shown.picture();
+    if (picture.isEmpty()) {
+      return;
+    }
+    drag = Handles.at(bench, picture.get(), t);
+    if (drag.isPresent()) {
+      return;
+    }
+    Optional<Pick> hit = picture.get().at(t.raw(), t.reach()).or(() -> shown.inlayAt(t.raw()));
+    if (hit.isEmpty()) {
+      boxFrom = Optional.of(t.raw());
+      boxTo = t.raw();
+      if (!t.shift()) {
+        bench.focus().pick();
+      }
+      return;
+    }
+    choose(hit.get(), t);
+    drag = Handles.move(bench, picture.get(), hit.get(), t);
+  }
+
+  private void choose(Pick hit, Touch t) {
+    Set<Pick> picked = bench.focus().picked();
+    if (t.shift() || t.more()) {
+      bench.focus().toggle(hit);
+    } else if (!picked.contains(hit)) {
+      bench.focus().pick(hit);
+    }
+  }
+
+  @Override
+  public void drag(Touch t) {
+    drag.ifPresent(d -> d.to(t).ifPresent(bench.desk()::preview));
+    boxTo = t.raw();
+  }
+
+  @Override
+  public void release(Touch t) {
+    drag.flatMap(d -> d.to(t)).ifPresent(bench.desk()::push);
+    bench.desk().endPreview();
+    drag = Optional.empty();
+    boxFrom.ifPresent(
+        from -> {
+          if (from.distanceTo(t.raw()) > t.reach()) {
+            shown.picture().ifPresent(p -> bench.focus().pick(p.within(box(from))));
+          }
+        });
+    boxFrom = Optional.empty();
+  }
+
+  @Override
+  public boolean escape() {
+    boolean had = drag.isPresent() || !bench.focus().picked().isEmpty();
+    drag = Optional.empty();
+    boxFrom = Optional.empty();
+    bench.desk().endPreview();
+    if (!bench.focus().picked().isEmpty()) {
+      bench.focus().pick();
+    }
+    return had;
+  }
+
+  private Bounds box(Vec from) {
+    return Bounds.of(List.of(from, boxTo));
+  }
+
+  @Override
+  public Optional<Vec> from() {
+    return drag.flatMap(Drag::anchor);
+  }
+
+  @Override
+  public List<Ink> over(Paper paper) {
+    List<Ink> inks = new ArrayList<>();
+    shown.picture().ifPresent(p -> inks.addAll(Handles.over(bench, p, paper)));
+    boxFrom.ifPresent(
+        f -> {
+          Bounds b = box(f);
+          Ring ring = Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY());
+          inks.add(Stroke.rings(Pen.of(0.3, Overlays.LIVE).dashed(1.2, 0.8), List.of(ring)));
+        });
+    return inks;
+  }
+}

@@ -1,0 +1,19 @@
+package slabwright.desk.tool;
+
+import java.util.Optional;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.Pick;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+
+/** What is on the slab now, worked out. */
+public interface Shown {
+  /** The floor area's picture, once it has been worked out. */
+  Optional<FloorPicture> picture();
+
+  /** The inlay that covers the point. */
+  Optional<Pick> inlayAt(Vec p);
+
+  /** What an inlay covers on the site. */
+  Optional<Bounds> inlayBounds(String id);
+}

@@ -1,0 +1,36 @@
+package slabwright.desk.tool;
+
+import slabwright.units.Length;
+
+/** Sizes last used, offered for the next mark of the sort. */
+public final class Sizes {
+  private Length trench = Length.inches(18);
+  private Length boothLength = Length.feet(5);
+  private Length boothDepth = Length.inches(28);
+  private Length boothGap = Length.inches(9);
+
+  Length trench() {
+    return trench;
+  }
+
+  void setTrench(Length v) {
+    trench = v;
+  }
+
+  Length boothLength() {
+    return boothLength;
+  }
+
+  Length boothDepth() {
+    return boothDepth;
+  }
+
+  Length boothGap() {
+    return boothGap;
+  }
+
+  void setBooth(Length length, Length depth) {
+    boothLength = length;
+    boothDepth = depth;
+  }
+}

@@ -1,0 +1,169 @@
+package slabwright.desk.tool;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.TapeLine;
+import slabwright.desk.model.TapeWalk;
+import slabwright.drawing.Ink;
+import slabwright.shape.Vec;
+import slabwright.units.LengthFormat;
+import slabwright.units.Parsed;
+
+/** Types a room wall by wall as the tape says it. */
+public final class TapeTool implements Tool {
+  private static final double RIGHT = -90;
+  private static final double LEFT = 90;
+
+  private final Bench bench;
+  private final Runnable done;
+  private final Consumer<TapeWalk> keep;
+  private TapeWalk walk;
+  private double turn;
+  private double usual = RIGHT;
+
+  /**
+   * A walk that begins at a corner.
+   *
+   * @param done told when the room is closed
+   * @param keep told of every wall, so that an unfinished walk is not lost
+   */
+  public TapeTool(Bench bench, TapeWalk walk, Consumer<TapeWalk> keep, Runnable done) {
+    this.bench = bench;
+    this.walk = walk;
+    this.keep = keep;
+    this.done = done;
+    this.turn = walk.walls().isEmpty() ? 0 : usual;
+  }
+
+  @Override
+  public String prompt() {
+    if (walk.walls().isEmpty()) {
+      return "Type the first wall as the tape says it, then Enter.";
+    }
+    return walk.walls().size() < 2
+        ? "Arrow keys turn; type the next wall."
+        : "Arrow keys turn; Enter alone closes the room.";
+  }
+
+  @Override
+  public Optional<String> entry() {
+    return Optional.of("Wall " + (walk.walls().size() + 1));
+  }
+
+  @Override
+  public Optional<String> type(String line) {
+    if (line.isBlank()) {
+      return close();
+    }
+    Parsed<TapeLine> read = TapeLine.read(line);
+    if (read instanceof Parsed.Bad<TapeLine> bad) {
+      return Optional.of(bad.why());
+    }
+    TapeLine wall = read.orThrow();
+    if (!(wall.length().mm() > 0)) {
+      return Optional.of("A wall must be longer than nothing.");
+    }
+    double t = walk.walls().isEmpty() ? 0 : wall.turn().orElse(turn);
+    usual = Math.abs(t) == 90 ? t : usual;
+    set(walk.with(new TapeWalk.Wall(wall.length(), t)));
+    turn = usual;
+    return Optional.empty();
+  }
+
+  private Optional<String> close() {
+    if (walk.walls().size() < 2) {
+      return Optional.of("Type at least two walls before closing the room.");
+    }
+    if (NewRoom.make(bench, walk.closed())) {
+      set(TapeWalk.from(Vec.ZERO));
+      done.run();
+      return Optional.empty();
+    }
+    return bench.desk().refusal().map(r -> r.sentence());
+  }
+
+  private void set(TapeWalk next) {
+    walk = next;
+    keep.accept(next);
+  }
+
+  @Override
+  public List<Option> options() {
+    if (walk.walls().isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        new Option("← Left", turn == LEFT, () -> turn = LEFT),
+        new Option("↑ Straight on", turn == 0, () -> turn = 0),
+        new Option("→ Right", turn == RIGHT, () -> turn = RIGHT),
+        new Option("45°", Math.abs(turn) == 45, () -> turn = Math.signum(usual) * 45));
+  }
+
+  @Override
+  public boolean steer(int way) {
+    turn = way == 0 ? 0 : way < 0 ? LEFT : RIGHT;
+    return true;
+  }
+
+  @Override
+  public String standing() {
+    return walk.walls().isEmpty()
+        ? ""
+        : "to closing: " + LengthFormat.show(walk.gap(), bench.desk().site().units());
+  }
+
+  @Override
+  public boolean stepBack() {
+    if (walk.walls().isEmpty()) {
+      return false;
+    }
+    set(walk.withoutLast());
+    return true;
+  }
+
+  @Override
+  public boolean escape() {
+    boolean had = !walk.walls().isEmpty();
+    set(TapeWalk.from(walk.start()));
+    turn = 0;
+    return had;
+  }
+
+  @Override
+  public List<Vec> ownCorners() {
+    return walk.corners();
+  }
+
+  @Override
+  public List<Ink> over(Paper paper) {
+    List<Ink> inks = new ArrayList<>();
+    List<Vec> c = walk.corners();
+    if (c.size() > 1) {
+      inks.add(Overlays.line(c));
+    }
+    for (int i = 0; i + 1 < c.size(); i++) {
+      inks.add(Overlays.length(c.get(i), c.get(i + 1), paper));
+    }
+    if (c.size() > 2 && walk.gap() > paper.mm()) {
+      inks.add(Overlays.guide(walk.end(), walk.start()));
+    }
+    c.forEach(p -> inks.addAll(Overlays.handle(p, paper)));
+    inks.addAll(ahead(paper));
+    return inks;
+  }
+
+  /** Shows where the next wall would go. */
+  private List<Ink> ahead(Paper paper) {
+    double a = Math.toRadians(walk.heading(turn));
+    Vec way = new Vec(Math.cos(a), Math.sin(a));
+    Vec tip = walk.end().plus(way.times(14 * paper.mm()));
+    Vec back = way.times(-3 * paper.mm());
+    Vec side = way.left().times(2 * paper.mm());
+    return List.of(
+        Overlays.guide(walk.end(), tip),
+        Overlays.line(List.of(tip.plus(back).plus(side), tip, tip.plus(back).minus(side))));
+  }
+}

@@ -1,0 +1,83 @@
+package slabwright.desk.tool;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.drawing.Ink;
+import slabwright.shape.Vec;
+
+/** What the pointer and the entry line do on the slab. Knows no screen. */
+public interface Tool {
+  /** One sentence: what to do next. */
+  String prompt();
+
+  default void press(Touch t) {}
+
+  default void drag(Touch t) {}
+
+  default void release(Touch t) {}
+
+  default void hover(Touch t) {}
+
+  /** What a typed line is for, such as "length"; empty when nothing can be typed now. */
+  default Optional<String> entry() {
+    return Optional.empty();
+  }
+
+  /** Takes a typed line; returns a sentence when it can't be, else empty. */
+  default Optional<String> type(String line) {
+    return Optional.empty();
+  }
+
+  /** Options that the entry line offers, the chosen one marked. */
+  default List<Option> options() {
+    return List.of();
+  }
+
+  /** Something that is always to be seen while the tool works, such as the closing gap. */
+  default String standing() {
+    return "";
+  }
+
+  /** An arrow key while the entry line is empty: −1 left, 1 right, 0 straight on. */
+  default boolean steer(int way) {
+    return false;
+  }
+
+  /** Takes back the last step of what is being drawn; false when nothing is. */
+  default boolean stepBack() {
+    return false;
+  }
+
+  /** Puts away what is being drawn; false when nothing was. */
+  default boolean escape() {
+    return false;
+  }
+
+  /** The point that a line is being drawn from, for square and parallel snapping. */
+  default Optional<Vec> from() {
+    return Optional.empty();
+  }
+
+  /** Points to snap to besides those of the plan. */
+  default List<Vec> ownCorners() {
+    return List.of();
+  }
+
+  /** Whether touches are drawn to corners and edges. */
+  default boolean snaps() {
+    return true;
+  }
+
+  /** Inks over the plan, site frame. */
+  default List<Ink> over(Paper paper) {
+    return List.of();
+  }
+
+  /** The pointer's shape. */
+  default boolean crosshair() {
+    return true;
+  }
+
+  /** One choice, with the key that takes it. */
+  record Option(String words, boolean chosen, Runnable take) {}
+}

@@ -1,0 +1,76 @@
+package slabwright.desk;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import javafx.scene.Node;
+import javafx.stage.Stage;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A desk in a window without a display, with a data folder of its own. */
+final class DeskUnderTest implements AutoCloseable {
+  private final DeskWindow window;
+  private final Stage stage;
+
+  private DeskUnderTest(DeskWindow window, Stage stage) {
+    this.window = window;
+    this.stage = stage;
+  }
+
+  static DeskUnderTest open(Path data, double wide, double high, List<String> plans)
+      throws TimeoutException {
+    Stage stage = FxToolkit.registerPrimaryStage();
+    DeskWindow window =
+        on(
+            () -> {
+              DeskWindow w = new DeskWindow(stage, new DeskPlaces(data));
+              w.room().bench().settings().setNumber("width", wide);
+              w.room().bench().settings().setNumber("height", high);
+              w.show(plans);
+              return w;
+            });
+    DeskUnderTest desk = new DeskUnderTest(window, stage);
+    desk.settle();
+    return desk;
+  }
+
+  static <T> T on(Callable<T> work) {
+    return WaitForAsyncUtils.waitForAsyncFx(30_000, work);
+  }
+
+  DeskRoom room() {
+    return window.room();
+  }
+
+  DeskWindow window() {
+    return window;
+  }
+
+  Stage stage() {
+    return stage;
+  }
+
+  Node node(String id) {
+    return stage.getScene().lookup("#" + id);
+  }
+
+  /** Waits until what was asked for has been worked out and shown. */
+  void settle() throws TimeoutException {
+    WaitForAsyncUtils.waitForFxEvents();
+    WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> on(() -> room().isUpToDate()));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  @Override
+  public void close() {
+    on(
+        () -> {
+          window.close();
+          stage.hide();
+          return null;
+        });
+  }
+}

@@ -1,0 +1,78 @@
+package slabwright.desk;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.TimeoutException;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.SnapshotParameters;
+import javafx.scene.image.WritableImage;
+import javafx.scene.transform.Transform;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.io.TempDir;
+import slabwright.desk.model.Stage;
+
+/**
+ * Takes a picture of each stage with the tram hall open. Runs only when asked: {@code
+ * -Dslabwright.pictures=docs/pictures}.
+ */
+@EnabledIfSystemProperty(named = "slabwright.pictures", matches = ".+")
+class PicturesOfTheDesk {
+  @TempDir Path data;
+
+  private final Path folder = Path.of(System.getProperty("slabwright.pictures", "target"));
+
+  @Test
+  void every_stage_is_pictured() throws TimeoutException, IOException {
+    Files.createDirectories(folder);
+    double scale = Double.parseDouble(System.getProperty("slabwright.pictures.scale", "1"));
+    String[] size = System.getProperty("slabwright.pictures.size", "1440x900").split("x", -1);
+    boolean dark = Boolean.getBoolean("slabwright.pictures.dark");
+    try (DeskUnderTest desk =
+        DeskUnderTest.open(
+            data, Double.parseDouble(size[0]), Double.parseDouble(size[1]), List.of())) {
+      if (dark) {
+        DeskUnderTest.on(
+            () -> {
+              desk.window().switchLook();
+              return null;
+            });
+      }
+      picture(desk, "start", scale);
+      DeskUnderTest.on(
+          () -> {
+            desk.room().openSample();
+            return null;
+          });
+      desk.settle();
+      for (Stage stage : Stage.values()) {
+        DeskUnderTest.on(
+            () -> {
+              desk.room().bench().focus().go(stage);
+              return null;
+            });
+        desk.settle();
+        picture(desk, stage.word().toLowerCase(Locale.ROOT), scale);
+      }
+    }
+  }
+
+  private void picture(DeskUnderTest desk, String name, double scale)
+      throws IOException, TimeoutException {
+    desk.settle();
+    BufferedImage image =
+        DeskUnderTest.on(
+            () -> {
+              SnapshotParameters p = new SnapshotParameters();
+              p.setTransform(Transform.scale(scale, scale));
+              WritableImage shot = desk.stage().getScene().getRoot().snapshot(p, null);
+              return SwingFXUtils.fromFXImage(shot, null);
+            });
+    ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
+  }
+}
