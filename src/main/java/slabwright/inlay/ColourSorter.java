@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.artwork.Artwork;
-import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.stencil.DyeLayer;
 import slabwright.inlay.stencil.Finding;
@@ -23,13 +22,17 @@ final class ColourSorter {
   }
 
   Graphic sort() {
-    artwork.warnings().forEach(w -> findings.add(finding(w)));
-    List<DyeLayer> layers = choices.isEmpty() ? all() : chosen();
+    boolean ordered = choices.stream().anyMatch(c -> c.use() == ColourChoice.Use.DYE);
+    List<DyeLayer> layers = ordered ? chosen() : allBut();
     return new Graphic(artwork.painted(), layers, findings);
   }
 
-  private List<DyeLayer> all() {
-    return DyeLayer.lightestFirst(artwork.colours().stream().map(ColourSorter::layer).toList());
+  private List<DyeLayer> allBut() {
+    return DyeLayer.lightestFirst(
+        artwork.colours().stream()
+            .filter(c -> !isChosen(c.hex()))
+            .map(ColourSorter::layer)
+            .toList());
   }
 
   private List<DyeLayer> chosen() {
@@ -66,9 +69,5 @@ final class ColourSorter {
 
   private static DyeLayer layer(ColourRegion colour) {
     return new DyeLayer(colour.hex(), colour.lightness(), colour.region());
-  }
-
-  private static Finding finding(ArtworkWarning warning) {
-    return new Finding(Finding.Weight.LOOK, warning.text(), warning.place());
   }
 }

@@ -16,7 +16,7 @@ import slabwright.site.StencilSpec;
  *
  * @param painted bounds of all that the graphic paints, dyed or not; its middle is the anchor
  * @param layers disjoint regions in the same frame as {@code painted}
- * @param findings what reading the graphic found
+ * @param findings what is to be said of the choice of colours
  */
 public record Graphic(Bounds painted, List<DyeLayer> layers, List<Finding> findings) {
   public Graphic {
@@ -35,8 +35,8 @@ public record Graphic(Bounds painted, List<DyeLayer> layers, List<Finding> findi
   }
 
   /**
-   * The colours that the settings dye, in the order chosen; every colour, lightest first, when
-   * nothing was chosen.
+   * The colours that the settings dye, in the order chosen; when none is chosen, every colour that
+   * is not left or ignored, lightest first.
    */
   public static Graphic of(Artwork artwork, StencilSpec spec) {
     return new ColourSorter(artwork, spec).sort();

@@ -3,7 +3,6 @@ package slabwright.inlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.masking.DyeBook;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.inlay.masking.FloorAround;
@@ -39,11 +38,6 @@ public record InlayPlan(
   public InlayPlan {
     dye = List.copyOf(dye);
     findings = List.copyOf(findings);
-  }
-
-  /** Plans an inlay from artwork read at its final width. */
-  public static InlayPlan of(Artwork artwork, StencilSpec spec, InlayContext context) {
-    return of(Graphic.of(artwork, spec), spec, context);
   }
 
   /** Plans an inlay; whatever stands against it is among the findings, never thrown. */
