@@ -1,0 +1,188 @@
+package slabwright.work;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.shape.Vec;
+import slabwright.site.Finish;
+import slabwright.site.FloorArea;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+import slabwright.site.OutlinePiece;
+import slabwright.units.Length;
+import slabwright.work.air.AirPath;
+import slabwright.work.air.AirScreening;
+import slabwright.work.air.AirSpace;
+import slabwright.work.air.FireCode;
+import slabwright.work.air.IgnitionCheck;
+import slabwright.work.air.SolventShare;
+import slabwright.work.air.VapourStep;
+import slabwright.work.book.Figure;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.Placed;
+
+/** Screens one floor area's solvent work along the day plan; one use. */
+final class AirWorker {
+  /**
+   * Taken when the air's temperature is not on the plan: warm, so that vapour is not understated.
+   */
+  private static final double TAKEN_CELSIUS = 25;
+
+  private final FloorWork floor;
+  private final FloorArea area;
+  private final List<CoatPlan> coats;
+  private final DayPlan days;
+
+  AirWorker(FloorWork floor, List<CoatPlan> coats, DayPlan days) {
+    this.floor = floor;
+    this.area = floor.area();
+    this.coats = coats;
+    this.days = days;
+  }
+
+  Figure<AirWork> work() {
+    Figure<List<VapourStep>> steps =
+        Figure.all(coats.stream().map(this::steps).toList())
+            .map(l -> l.stream().flatMap(List::stream).toList());
+    return steps.with(fire(), Released::new).flatMap(this::work);
+  }
+
+  private record Released(List<VapourStep> steps, FireCode fire) {}
+
+  private Figure<AirWork> work(Released r) {
+    if (r.steps().isEmpty() || floor.isOutdoors()) {
+      return Figure.known(airWork(Optional.empty(), r.fire()));
+    }
+    if (area.air().ceiling().isEmpty()) {
+      return Figure.refused(
+          "the ceiling height of \"" + area.name() + "\" is not on the plan; measure it");
+    }
+    return Figure.known(airWork(Optional.of(screening(r.steps())), r.fire()));
+  }
+
+  private AirScreening screening(List<VapourStep> steps) {
+    double height = area.air().ceiling().map(Length::mm).orElseThrow();
+    double airflow = area.air().airflowM3PerHour() / 60;
+    return AirScreening.of(
+        steps,
+        AirSpace.of(floor.net(), height),
+        airflow > 0 ? Optional.of(airflow) : Optional.empty(),
+        Math.max(1, area.air().mixing()),
+        area.slab().airC().orElse(TAKEN_CELSIUS));
+  }
+
+  private AirWork airWork(Optional<AirScreening> screening, FireCode fire) {
+    String assumption =
+        area.slab().airC().isPresent()
+            ? ""
+            : "The air's temperature is not on the plan; %.0f °C was taken."
+                .formatted(TAKEN_CELSIUS);
+    return new AirWork(
+        screening,
+        assumption,
+        fire,
+        IgnitionCheck.of(sources(), count(MarkKind.Detector.class)),
+        AirPath.of(openings(), outlets()),
+        AirPath.ADVICE);
+  }
+
+  private Figure<List<VapourStep>> steps(CoatPlan plan) {
+    return plan.product()
+        .solvents()
+        .flatMap(
+            shares ->
+                shares.isEmpty()
+                    ? Figure.known(List.of())
+                    : plan.volume().map(v -> stepsOf(plan, shares, v)));
+  }
+
+  /** One vapour step for each placed coat; an inlay's volume is shared out by area. */
+  private List<VapourStep> stepsOf(CoatPlan plan, List<SolventShare> shares, double mm3) {
+    List<VapourStep> steps = new ArrayList<>();
+    for (Placed placed : days.steps()) {
+      double part = partOf(plan, placed.task().id());
+      if (part > 0) {
+        steps.add(step(placed, shares, mm3 * part));
+      }
+    }
+    return steps;
+  }
+
+  private double partOf(CoatPlan plan, String taskId) {
+    String prefix = area.id() + "/";
+    if (plan.job().target() == Finish.Target.WHOLE_FLOOR) {
+      String coats = prefix + "coat." + plan.product().id() + ".";
+      return taskId.startsWith(coats) && !taskId.endsWith(".abrade") ? 1 : 0;
+    }
+    for (InlayWork inlay : floor.inlays()) {
+      String mist = prefix + InlayTasks.id(inlay, plan.product(), "mist.");
+      if (taskId.startsWith(mist)) {
+        return CoatList.openings(inlay, plan.product()) / plan.job().mm2();
+      }
+    }
+    return 0;
+  }
+
+  private VapourStep step(Placed placed, List<SolventShare> shares, double mm3) {
+    Duration from = Duration.between(days.firstDay().atTime(days.hours().from()), placed.start());
+    List<VapourStep.Liquid> liquids =
+        shares.stream().map(s -> new VapourStep.Liquid(s.solvent(), mm3 * s.share())).toList();
+    double minutes = Math.max(1, placed.worked().toMinutes());
+    return new VapourStep(placed.task().name(), from.toMinutes(), minutes, liquids);
+  }
+
+  private Figure<FireCode> fire() {
+    Figure<List<Double>> volumes =
+        Figure.all(
+            coats.stream().map(c -> c.product().solvents().flatMap(s -> flammable(c, s))).toList());
+    double largest =
+        coats.stream()
+            .filter(c -> c.product().solvents().maybe().filter(s -> !s.isEmpty()).isPresent())
+            .mapToDouble(c -> c.job().mm2())
+            .max()
+            .orElse(0);
+    return volumes.map(v -> FireCode.of(largest, v.stream().mapToDouble(d -> d).sum()));
+  }
+
+  private static Figure<Double> flammable(CoatPlan c, List<SolventShare> solvents) {
+    return solvents.isEmpty()
+        ? Figure.known(0.0)
+        : c.totalVolume().map(v -> FireCode.flammable(solvents, v));
+  }
+
+  private List<String> sources() {
+    List<String> names = new ArrayList<>();
+    for (Mark m : area.marks()) {
+      if (m.kind() instanceof MarkKind.IgnitionSource s) {
+        names.add(s.what().isBlank() ? m.name() : s.what());
+      }
+    }
+    return names;
+  }
+
+  private int count(Class<? extends MarkKind> kind) {
+    return (int) area.marks().stream().filter(m -> kind.isInstance(m.kind())).count();
+  }
+
+  private List<AirPath.Place> openings() {
+    return area.doorways().stream()
+        .map(d -> new AirPath.Place(d.name(), middle(d.piece(), d.offset(), d.width())))
+        .toList();
+  }
+
+  private Vec middle(int piece, Length offset, Length width) {
+    List<OutlinePiece> outline = area.outline();
+    Vec a = outline.get(piece).from().vec();
+    Vec b = outline.get((piece + 1) % outline.size()).from().vec();
+    return a.plus(b.minus(a).unit().times(offset.mm() + width.mm() / 2));
+  }
+
+  private List<AirPath.Place> outlets() {
+    return area.marks().stream()
+        .filter(m -> m.kind() instanceof MarkKind.AirOutlet)
+        .map(m -> new AirPath.Place(m.name(), m.form().spots().get(0).vec()))
+        .toList();
+  }
+}

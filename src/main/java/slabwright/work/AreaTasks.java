@@ -1,0 +1,116 @@
+package slabwright.work;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import slabwright.site.Finish;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Hours;
+import slabwright.work.book.Product;
+import slabwright.work.book.ProductKind;
+import slabwright.work.book.ShopBook;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.Task;
+import slabwright.work.prep.PrepPlan;
+import slabwright.work.prep.PrepStep;
+
+/** The steps of one floor area in the order a crew does them. */
+final class AreaTasks {
+  private final FloorWork floor;
+  private final ShopBook book;
+  private final int crew;
+  private final TaskChain chain;
+
+  private AreaTasks(FloorWork floor, ShopBook book) {
+    this.floor = floor;
+    this.book = book;
+    this.crew = book.crew().people().maybe().orElse(1);
+    this.chain = new TaskChain(floor.area().id(), floor.area().name());
+  }
+
+  static Figure<List<Task>> of(
+      FloorWork floor, PrepPlan prep, List<CoatPlan> coats, ShopBook book) {
+    AreaTasks tasks = new AreaTasks(floor, book);
+    prep.steps().forEach(tasks::prep);
+    coats.forEach(tasks::coats);
+    return tasks.chain.tasks();
+  }
+
+  private void prep(PrepStep step) {
+    boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
+    int hands = machine ? Math.max(1, crew - 1) : crew;
+    chain.then(
+        List.of(
+            TaskChain.Step.pausing(
+                step.id() + ".machine", step.name() + ", by machine", step.machineTime(), 1),
+            TaskChain.Step.pausing(
+                step.id() + ".hand",
+                step.name() + (machine ? ", by hand" : ""),
+                step.handTime(),
+                hands)));
+    if (step.kind() == PrepStep.Kind.FILL) {
+      chain.waiting(filled());
+    }
+  }
+
+  private Figure<TaskChain.Gap> filled() {
+    return book.first(ProductKind.FILLER)
+        .map(p -> p.drying().recoatFrom().flatMap(t -> temperature().flatMap(t::at)))
+        .orElseGet(() -> Figure.missing("a filler"))
+        .map(d -> new TaskChain.Gap(d, Optional.empty()));
+  }
+
+  private Figure<Double> temperature() {
+    return floor.area().slab().airC().isPresent()
+        ? Figure.known(floor.area().slab().airC().getAsDouble())
+        : Figure.refused(
+            "the air temperature of \""
+                + floor.area().name()
+                + "\" is not on the plan; measure it");
+  }
+
+  private void coats(CoatPlan plan) {
+    if (plan.job().target() == Finish.Target.INLAY) {
+      new InlayTasks(floor, book, chain).add(plan);
+    } else {
+      wholeFloor(plan);
+    }
+  }
+
+  private void wholeFloor(CoatPlan plan) {
+    Product p = plan.product();
+    int people = Math.min(crew, p.laying().people().maybe().orElse(1));
+    for (int i = 1; i <= plan.job().coats(); i++) {
+      String number = plan.job().coats() == 1 ? "" : ", coat " + i;
+      chain.then(
+          new TaskChain.Step(
+              coatId(p, i), p.label() + number, plan.coatTime(), people, false, abrading(people)));
+      chain.waiting(gap(plan));
+    }
+  }
+
+  /** The id of a coat within its floor area. */
+  static String coatId(Product p, int coat) {
+    return "coat." + p.id() + "." + coat;
+  }
+
+  private Figure<Duration> abrading(int people) {
+    return Hours.of(floor.net(), book.prep().abrading()).map(t -> t.dividedBy(people));
+  }
+
+  /** The recoat window after a coat at the day's temperature. */
+  static Figure<TaskChain.Gap> gap(CoatPlan plan) {
+    return plan.at(plan.product().drying().recoatFrom())
+        .with(plan.product().drying().recoatUntil(), Window::new)
+        .flatMap(w -> w.gap(plan.product().label()));
+  }
+
+  private record Window(Duration opens, Optional<Duration> closes) {
+    Figure<TaskChain.Gap> gap(String label) {
+      return closes.filter(c -> c.compareTo(opens) < 0).isPresent()
+          ? Figure.refused(
+              label + " may be recoated only after its longest recoat time; check the shop book")
+          : Figure.known(new TaskChain.Gap(opens, closes));
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package slabwright.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.site.Finish;
+import slabwright.work.book.Product;
+import slabwright.work.book.ShopBook;
+import slabwright.work.coat.CoatJob;
+import slabwright.work.coat.CoatPlan;
+
+/**
+ * The coats of one floor area's finish system.
+ *
+ * @param coats in order
+ * @param unknown ids of products that the finish names and the shop book lacks
+ */
+record CoatList(List<CoatPlan> coats, List<String> unknown) {
+  CoatList {
+    coats = List.copyOf(coats);
+    unknown = List.copyOf(unknown);
+  }
+
+  static CoatList of(FloorWork floor, ShopBook book) {
+    List<CoatPlan> coats = new ArrayList<>();
+    List<String> unknown = new ArrayList<>();
+    for (Finish.Coat coat : floor.area().finish().coats()) {
+      Optional<Product> product =
+          book.products().stream().filter(p -> p.id().equals(coat.product())).findFirst();
+      if (product.isPresent()) {
+        coats.add(CoatPlan.of(job(floor, coat, product.get(), book)));
+      } else {
+        unknown.add(coat.product());
+      }
+    }
+    return new CoatList(coats, unknown);
+  }
+
+  private static CoatJob job(FloorWork floor, Finish.Coat coat, Product p, ShopBook book) {
+    boolean whole = coat.target() == Finish.Target.WHOLE_FLOOR;
+    double mm2 =
+        whole ? floor.net() : floor.inlays().stream().mapToDouble(i -> openings(i, p)).sum();
+    Optional<CoatJob.Place> place =
+        floor.wayOut().filter(w -> whole).map(w -> new CoatJob.Place(floor.floor(), w));
+    return new CoatJob(
+        floor.area().name(),
+        p,
+        coat.target(),
+        coat.coats(),
+        mm2,
+        whole ? floor.cutIn() : 0,
+        place,
+        floor.area().slab().airC(),
+        book.crew().people());
+  }
+
+  /** What of an inlay a product is misted on: the colours that name it or name none. */
+  static double openings(InlayWork inlay, Product p) {
+    return inlay.dyes().stream()
+        .filter(d -> d.product().isEmpty() || d.product().equals(p.id()))
+        .mapToDouble(InlayWork.Dye::openings)
+        .sum();
+  }
+}

@@ -1,0 +1,37 @@
+package slabwright.work;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Setting;
+import slabwright.work.prep.PrepFloor;
+
+/**
+ * One floor area with what was measured on it; what the work is planned from.
+ *
+ * @param floor the free floor, to be coated
+ * @param cutIn length painted by brush before rolling, mm
+ * @param wayOut where the crew leaves
+ */
+public record FloorWork(
+    FloorArea area,
+    Region floor,
+    double cutIn,
+    Optional<Vec> wayOut,
+    PrepFloor prep,
+    List<InlayWork> inlays) {
+  public FloorWork {
+    inlays = List.copyOf(inlays);
+  }
+
+  /** Net floor in mm². */
+  public double net() {
+    return floor.area();
+  }
+
+  public boolean isOutdoors() {
+    return area.setting() == Setting.OUTDOOR;
+  }
+}

@@ -1,0 +1,40 @@
+package slabwright.work.coat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.Finish;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
+
+/**
+ * One product on one floor.
+ *
+ * @param mm2 it goes onto
+ * @param cutIn mm to cut in before rolling
+ * @param floor for lanes; empty where there are none, as in an inlay
+ * @param celsius the air's temperature, if measured
+ * @param crew people there are
+ */
+public record CoatJob(
+    String area,
+    Product product,
+    Finish.Target target,
+    int coats,
+    double mm2,
+    double cutIn,
+    Optional<Place> floor,
+    OptionalDouble celsius,
+    Figure<Integer> crew) {
+
+  /** The floor and where the crew leaves it. */
+  public record Place(Region floor, Vec wayOut) {}
+
+  /** The temperature, or a sentence that asks for it. */
+  Figure<Double> temperature() {
+    return celsius.isPresent()
+        ? Figure.known(celsius.getAsDouble())
+        : Figure.refused("the air temperature of \"" + area + "\" is not on the plan; measure it");
+  }
+}

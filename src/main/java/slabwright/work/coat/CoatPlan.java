@@ -1,0 +1,68 @@
+package slabwright.work.coat;
+
+import java.time.Duration;
+import java.util.Optional;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
+import slabwright.work.book.TemperatureTable;
+
+/**
+ * One product's coats on one floor.
+ *
+ * @param job what was asked
+ * @param volume mm³ for one coat
+ * @param kits to buy for all coats
+ * @param film of one coat
+ * @param batches of one coat; known and empty for a product that is not mixed in batches
+ * @param cutIn time of one person to cut in, before each coat
+ * @param laying time to lay one coat with the product's people, waits for batches included
+ * @param lanes for a rolled coat; known and empty for others
+ * @param wetEdge how long an edge stays wet at the day's temperature
+ * @param grit kg of grit additive in the last coat
+ */
+public record CoatPlan(
+    CoatJob job,
+    Figure<Double> volume,
+    Figure<Kits> kits,
+    Figure<Film> film,
+    Figure<Optional<Batches>> batches,
+    Figure<Duration> cutIn,
+    Figure<Duration> laying,
+    Figure<Optional<LanePlan>> lanes,
+    Figure<Duration> wetEdge,
+    Figure<Double> grit) {
+
+  public static CoatPlan of(CoatJob job) {
+    return new CoatPlanner(job).plan();
+  }
+
+  public Product product() {
+    return job.product();
+  }
+
+  /** All coats together, mm³. */
+  public Figure<Double> totalVolume() {
+    return volume.map(v -> v * job.coats());
+  }
+
+  /** What one batch does, or empty when the product is not mixed in batches. */
+  public Optional<Batches> mixed() {
+    return batches.maybe().flatMap(b -> b);
+  }
+
+  /** Whether the edges stay wet in the lanes laid out. */
+  public Figure<Boolean> keepsWetEdge() {
+    return lanes.with(
+        wetEdge, (l, wet) -> l.map(plan -> plan.worstEdge().compareTo(wet) <= 0).orElse(true));
+  }
+
+  /** One coat from the first brush to the last lane. */
+  public Figure<Duration> coatTime() {
+    return cutIn.with(laying, Duration::plus);
+  }
+
+  /** A time from one of the product's tables at the day's temperature. */
+  public Figure<Duration> at(Figure<TemperatureTable> table) {
+    return table.flatMap(t -> job.temperature().flatMap(t::at));
+  }
+}

@@ -1,0 +1,159 @@
+package slabwright.work.coat;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Hours;
+import slabwright.work.book.Kit;
+import slabwright.work.book.Laying;
+import slabwright.work.book.Product;
+import slabwright.work.book.Spread;
+import slabwright.work.book.TemperatureTable;
+
+/** Works out one product's coats; one use. */
+final class CoatPlanner {
+  private final CoatJob job;
+  private final Product product;
+  private final Spread spread;
+  private final Laying laying;
+
+  CoatPlanner(CoatJob job) {
+    this.job = job;
+    this.product = job.product();
+    this.spread = product.spread();
+    this.laying = product.laying();
+  }
+
+  CoatPlan plan() {
+    Figure<Double> volume =
+        spread.coverage().with(spread.loss(), (c, l) -> Amount.volume(job.mm2(), 1, c, l));
+    Figure<Optional<Batches>> batches = batches(volume);
+    return new CoatPlan(
+        job,
+        volume,
+        kits(volume, batches),
+        spread.coverage().with(spread.solids(), Film::of),
+        batches,
+        cutIn(),
+        layingTime(batches),
+        lanes(batches),
+        at(laying.wetEdge()),
+        volume.with(spread.gritPerVolume(), (v, g) -> v * g));
+  }
+
+  private Figure<Duration> at(Figure<TemperatureTable> table) {
+    return table.flatMap(t -> job.temperature().flatMap(t::at));
+  }
+
+  /**
+   * Mixed whole, each coat opens its own kits; otherwise what is left of one coat serves the next.
+   */
+  private Figure<Kits> kits(Figure<Double> volume, Figure<Optional<Batches>> batches) {
+    boolean whole = !spread.splits().maybe().orElse(false);
+    Optional<Batches> mixed = batches.maybe().flatMap(b -> b);
+    if (mixed.isPresent() && whole) {
+      return spread.kits().map(sold -> opened(mixed.get(), sold));
+    }
+    return volume.with(spread.kits(), (v, sold) -> Kits.of(v * job.coats(), sold));
+  }
+
+  private Kits opened(Batches mixed, List<Kit> sold) {
+    Kit kit =
+        sold.stream()
+            .filter(k -> k.mm3() == mixed.kit())
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("batches are mixed from a kit sold"));
+    int count = mixed.kits() * job.coats();
+    return new Kits(List.of(new Kits.Line(kit, count)), mixed.used() * job.coats());
+  }
+
+  private Figure<Optional<Batches>> batches(Figure<Double> volume) {
+    return product
+        .mixing()
+        .twoPart()
+        .flatMap(two -> two ? mixed(volume) : Figure.known(Optional.empty()));
+  }
+
+  private record Times(Duration working, Duration mixing) {}
+
+  private record Rate(double perHour, int people) {}
+
+  private Figure<Optional<Batches>> mixed(Figure<Double> volume) {
+    Figure<Times> times =
+        at(product.mixing().workingTime()).with(product.mixing().mixingTime(), Times::new);
+    Figure<Rate> rate = laying.rate().with(laying.people(), Rate::new);
+    Figure<List<Double>> sizes = spread.kits().map(l -> l.stream().map(Kit::mm3).toList());
+    Figure<BatchJob> batchJob =
+        volume
+            .with(sizes, Sizes::new)
+            .with(spread.splits(), Split::new)
+            .with(times, Timed::new)
+            .with(rate, (t, r) -> batchJob(t, r));
+    return batchJob.flatMap(BatchJob::plan).map(Optional::of);
+  }
+
+  private record Sizes(double volume, List<Double> kits) {}
+
+  private record Split(Sizes sizes, boolean splits) {}
+
+  private record Timed(Split split, Times times) {}
+
+  private BatchJob batchJob(Timed t, Rate r) {
+    return new BatchJob(
+        t.split().sizes().volume(),
+        t.split().sizes().kits(),
+        t.split().splits(),
+        t.times().working(),
+        t.times().mixing(),
+        product.mixing().largestBatch().maybe(),
+        spread.coverage().maybe().orElseThrow(),
+        spread.loss().maybe().orElseThrow(),
+        r.perHour(),
+        r.people());
+  }
+
+  private Figure<Duration> cutIn() {
+    return Hours.of(job.cutIn(), laying.cutIn());
+  }
+
+  private Figure<Duration> layingTime(Figure<Optional<Batches>> batches) {
+    Figure<Double> rate = laying.rate().with(laying.people(), (r, p) -> r * p);
+    return Hours.of(job.mm2(), rate).with(batches, (t, b) -> t.plus(waits(b)));
+  }
+
+  /** The first mix, and mixing between batches when nobody is free to mix while the others roll. */
+  private Duration waits(Optional<Batches> batches) {
+    Duration first = product.mixing().mixingTime().maybe().orElse(Duration.ZERO);
+    return batches
+        .map(b -> first.plus(pause().multipliedBy(Math.max(0, b.list().size() - 1))))
+        .orElse(Duration.ZERO);
+  }
+
+  private Duration pause() {
+    int people = laying.people().maybe().orElse(1);
+    boolean somebodyFree = job.crew().maybe().filter(c -> c > people).isPresent();
+    return somebodyFree
+        ? Duration.ZERO
+        : product.mixing().mixingTime().maybe().orElse(Duration.ZERO);
+  }
+
+  private Figure<Optional<LanePlan>> lanes(Figure<Optional<Batches>> batches) {
+    boolean rolled = laying.tool().maybe().filter("roller"::equals).isPresent();
+    if (!rolled || job.floor().isEmpty()) {
+      return Figure.known(Optional.empty());
+    }
+    Figure<Double> pitch = laying.rollerMm().with(laying.lap(), (w, lap) -> w * (1 - lap));
+    Figure<Double> rate = laying.rate().with(laying.people(), (r, p) -> r * p);
+    Figure<LaneJob> lanes = pitch.with(rate, Lanes::new).with(batches, this::laneJob);
+    return lanes.map(j -> Optional.of(LanePlan.of(j)));
+  }
+
+  private record Lanes(double pitch, double rate) {}
+
+  private LaneJob laneJob(Lanes l, Optional<Batches> batches) {
+    CoatJob.Place place = job.floor().orElseThrow();
+    double batchArea = batches.map(b -> b.list().get(0).area()).orElse(Double.POSITIVE_INFINITY);
+    return new LaneJob(place.floor(), place.wayOut(), l.pitch(), l.rate(), batchArea, pause());
+  }
+}

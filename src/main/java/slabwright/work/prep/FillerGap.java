@@ -1,0 +1,63 @@
+package slabwright.work.prep;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.site.FloorArea;
+import slabwright.site.Form;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+import slabwright.site.Spot;
+
+/**
+ * A joint, crack or spall to fill: length × width × depth.
+ *
+ * @param run its length in mm, for the hours; half the way round a spall
+ * @param mm3 its volume
+ */
+public record FillerGap(String name, String kind, double run, double mm3) {
+  /** Flattening of curved spalls, mm. */
+  private static final double TOLERANCE = 0.5;
+
+  /** A straight gap. */
+  public static FillerGap of(String name, String kind, double length, double width, double depth) {
+    return new FillerGap(name, kind, length, length * width * depth);
+  }
+
+  /** All gaps marked on a floor area. */
+  public static List<FillerGap> of(FloorArea area) {
+    List<FillerGap> gaps = new ArrayList<>();
+    area.marks().forEach(m -> of(m).ifPresent(gaps::add));
+    return List.copyOf(gaps);
+  }
+
+  private static Optional<FillerGap> of(Mark m) {
+    if (m.kind() instanceof MarkKind.Joint j) {
+      return Optional.of(gap(m, j.width().mm(), j.depth().mm()));
+    }
+    if (m.kind() instanceof MarkKind.Crack c) {
+      return Optional.of(gap(m, c.width().mm(), c.depth().mm()));
+    }
+    if (m.kind() instanceof MarkKind.Spall s) {
+      Region r = m.form().region(TOLERANCE);
+      String word = m.kind().type().word();
+      return Optional.of(
+          new FillerGap(m.name(), word, r.boundaryLength() / 2, r.area() * s.depth().mm()));
+    }
+    return Optional.empty();
+  }
+
+  private static FillerGap gap(Mark m, double width, double depth) {
+    return of(m.name(), m.kind().type().word(), length(m.form()), width, depth);
+  }
+
+  /** A line's own length; for a drawn area half the way round it. */
+  private static double length(Form form) {
+    if (form instanceof Form.Trace || form instanceof Form.Strip) {
+      return new Line(form.spots().stream().map(Spot::vec).toList()).length();
+    }
+    return form.region(TOLERANCE).boundaryLength() / 2;
+  }
+}

@@ -1,0 +1,78 @@
+package slabwright.work.prep;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.work.book.Figure;
+import slabwright.work.book.ShopBook;
+
+/**
+ * How the floor is prepared, in order: trenches levelled first, then residue off, then grit by
+ * grit, joints filled before the fine passes, and clean.
+ *
+ * @param changes where the exposure will change and what dye does there
+ * @param bags vacuum bags, each as the shop's largest vacuum takes
+ */
+public record PrepPlan(
+    List<PrepStep> steps,
+    List<PrepZone> zones,
+    BondAdvice bond,
+    List<ExposureChange> changes,
+    FillerPlan filler,
+    Figure<Integer> bags) {
+  public PrepPlan {
+    steps = List.copyOf(steps);
+    zones = List.copyOf(zones);
+    changes = List.copyOf(changes);
+  }
+
+  public static PrepPlan of(PrepFloor floor, ShopBook book) {
+    FillerPlan filler = FillerPlan.of(floor.gaps(), book);
+    List<PrepStep> steps = new PrepSteps(floor, book).all();
+    return new PrepPlan(
+        steps,
+        floor.zones(),
+        BondAdvice.of(floor.mohs()),
+        ExposureChange.of(floor),
+        filler,
+        bags(steps, book));
+  }
+
+  private static Figure<Integer> bags(List<PrepStep> steps, ShopBook book) {
+    List<Figure<Double>> dust = new ArrayList<>(steps.stream().map(PrepStep::dust).toList());
+    Figure<Double> sum = sum(dust);
+    return sum.with(largestBag(book), (kg, bag) -> (int) Math.ceil(kg / bag - 1e-9));
+  }
+
+  /** What one bag of the vacuum with the largest bag holds, in kg. */
+  public static Figure<Double> largestBag(ShopBook book) {
+    return book.tools().stream()
+        .filter(t -> t.is("vacuum"))
+        .flatMap(t -> t.bagKg().maybe().stream())
+        .filter(kg -> kg > 0)
+        .max(Double::compare)
+        .map(Figure::known)
+        .orElseGet(() -> Figure.missing("bag holds of a vacuum"));
+  }
+
+  private static Figure<Double> sum(List<Figure<Double>> figures) {
+    return Figure.all(figures).map(l -> l.stream().mapToDouble(d -> d).sum());
+  }
+
+  /** Dust of all steps, kg. */
+  public Figure<Double> dust() {
+    return sum(steps.stream().map(PrepStep::dust).toList());
+  }
+
+  public Figure<Duration> machineTime() {
+    return time(steps.stream().map(PrepStep::machineTime).toList());
+  }
+
+  public Figure<Duration> handTime() {
+    return time(steps.stream().map(PrepStep::handTime).toList());
+  }
+
+  private static Figure<Duration> time(List<Figure<Duration>> times) {
+    return Figure.all(times).map(l -> l.stream().reduce(Duration.ZERO, Duration::plus));
+  }
+}

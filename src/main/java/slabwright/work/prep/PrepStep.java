@@ -1,0 +1,34 @@
+package slabwright.work.prep;
+
+import java.time.Duration;
+import slabwright.work.book.Figure;
+
+/**
+ * One step of preparing the floor.
+ *
+ * @param id within its floor area, such as {@code grit.2}
+ * @param machine mm² by machine
+ * @param hand mm² by hand
+ * @param machineTime of the machine and the one person at it
+ * @param handTime hours of one person with a hand tool
+ * @param dust kg taken off
+ */
+public record PrepStep(
+    String id,
+    String name,
+    Kind kind,
+    double machine,
+    double hand,
+    Figure<Duration> machineTime,
+    Figure<Duration> handTime,
+    Figure<Double> dust) {
+  /** The order of preparing. */
+  public enum Kind {
+    LEVEL,
+    RESIDUE,
+    METAL_PASS,
+    FILL,
+    FINE_PASS,
+    CLEAN
+  }
+}
