@@ -4,12 +4,10 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.shape.Vec;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
-import slabwright.site.OutlinePiece;
 import slabwright.units.Length;
 import slabwright.work.air.AirPath;
 import slabwright.work.air.AirScreening;
@@ -168,15 +166,8 @@ final class AirWorker {
 
   private List<AirPath.Place> openings() {
     return area.doorways().stream()
-        .map(d -> new AirPath.Place(d.name(), middle(d.piece(), d.offset(), d.width())))
+        .map(d -> new AirPath.Place(d.name(), WayOut.middle(area, d)))
         .toList();
-  }
-
-  private Vec middle(int piece, Length offset, Length width) {
-    List<OutlinePiece> outline = area.outline();
-    Vec a = outline.get(piece).from().vec();
-    Vec b = outline.get((piece + 1) % outline.size()).from().vec();
-    return a.plus(b.minus(a).unit().times(offset.mm() + width.mm() / 2));
   }
 
   private List<AirPath.Place> outlets() {

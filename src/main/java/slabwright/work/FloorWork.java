@@ -2,6 +2,7 @@ package slabwright.work;
 
 import java.util.List;
 import java.util.Optional;
+import slabwright.floor.FloorTakeoff;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
@@ -13,7 +14,7 @@ import slabwright.work.prep.PrepFloor;
  *
  * @param floor the free floor, to be coated
  * @param cutIn length painted by brush before rolling, mm
- * @param wayOut where the crew leaves
+ * @param wayOut where the crew leaves; empty when the outline has no door and no open edge
  */
 public record FloorWork(
     FloorArea area,
@@ -24,6 +25,17 @@ public record FloorWork(
     List<InlayWork> inlays) {
   public FloorWork {
     inlays = List.copyOf(inlays);
+  }
+
+  /** From a take-off and the inlays that lie on the floor. */
+  public static FloorWork of(FloorTakeoff takeoff, List<InlayWork> inlays) {
+    return new FloorWork(
+        takeoff.area(),
+        takeoff.net(),
+        takeoff.cutIn(),
+        WayOut.of(takeoff.area()),
+        PrepFloors.of(takeoff),
+        inlays);
   }
 
   /** Net floor in mm². */

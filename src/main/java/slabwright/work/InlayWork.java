@@ -1,6 +1,11 @@
 package slabwright.work;
 
+import java.util.ArrayList;
 import java.util.List;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.site.ColourChoice;
+import slabwright.site.Inlay;
 
 /**
  * What an inlay asks of the crew. Areas in mm², lengths in mm.
@@ -22,6 +27,24 @@ public record InlayWork(
 
   public InlayWork {
     dyes = List.copyOf(dyes);
+  }
+
+  /** From an inlay on the plan and what was computed of it. */
+  public static InlayWork of(Inlay inlay, InlayPlan plan) {
+    List<Dye> dyes = new ArrayList<>();
+    for (Stencil s : plan.stencils().stencils()) {
+      dyes.add(new Dye(s.colour(), product(inlay, s.colour()), s.openings().area()));
+    }
+    double blank = plan.blankArea() * plan.stencils().stencils().size();
+    return new InlayWork(inlay.id(), inlay.name(), blank, plan.cutLength(), plan.skirtArea(), dyes);
+  }
+
+  private static String product(Inlay inlay, String colour) {
+    return inlay.spec().colours().stream()
+        .filter(c -> c.colour().equals(colour))
+        .map(ColourChoice::product)
+        .findFirst()
+        .orElse("");
   }
 
   public double openings() {

@@ -1,0 +1,115 @@
+package slabwright.work;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slabwright.site.Finish;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+import slabwright.work.book.Product;
+import slabwright.work.book.ProductKind;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.Tool;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.Placed;
+import slabwright.work.days.Span;
+import slabwright.work.rule.DewPoint;
+import slabwright.work.rule.Heat;
+import slabwright.work.rule.LevelChange;
+import slabwright.work.rule.MoistureNotes;
+import slabwright.work.rule.RuleNote;
+import slabwright.work.rule.Silica;
+import slabwright.work.rule.Slip;
+
+/** Every rule that applies to one floor area. */
+final class AreaNotes {
+  private final FloorWork floor;
+  private final ShopBook book;
+  private final List<RuleNote> notes = new ArrayList<>();
+
+  private AreaNotes(FloorWork floor, ShopBook book) {
+    this.floor = floor;
+    this.book = book;
+  }
+
+  static List<RuleNote> of(
+      FloorWork floor, List<CoatPlan> coats, Optional<DayPlan> days, ShopBook book) {
+    AreaNotes a = new AreaNotes(floor, book);
+    a.silica(days);
+    a.notes.add(slip(floor).note(Optional.empty()));
+    coats.stream().filter(AreaNotes::isFilm).map(CoatPlan::product).forEach(a::coat);
+    a.notes.addAll(DewPoint.notes(floor.area().slab()));
+    floor.area().marks().forEach(a::level);
+    return List.copyOf(a.notes);
+  }
+
+  private static boolean isFilm(CoatPlan c) {
+    Product p = c.product();
+    return c.job().target() == Finish.Target.WHOLE_FLOOR
+        && !p.is(ProductKind.BASE_DYE)
+        && !p.is(ProductKind.CLEANER);
+  }
+
+  private void coat(Product p) {
+    notes.addAll(MoistureNotes.of(floor.area().slab(), floor.net(), p));
+    notes.addAll(Heat.of(floor.area().slab(), floor.area().setting(), p));
+  }
+
+  private void silica(Optional<DayPlan> days) {
+    boolean indoors = !floor.isOutdoors();
+    Optional<Double> vacuum = weakestVacuum();
+    for (Tool t : book.tools()) {
+      if (t.is("hand grinder") && t.wheelMm().isKnown()) {
+        notes.add(Silica.handGrinder(t.name(), t.wheelMm().maybe().orElseThrow(), vacuum));
+      }
+      if (t.is("floor grinder")) {
+        notes.add(Silica.floorGrinder(indoors, t.airflow().maybe()));
+      }
+    }
+    notes.add(Silica.handHours(indoors, days.map(this::longestShift)));
+  }
+
+  /** The vacuum on a hand grinder: the weakest the shop has, so that none is overlooked. */
+  private Optional<Double> weakestVacuum() {
+    return book.tools().stream()
+        .filter(t -> t.is("vacuum"))
+        .flatMap(t -> t.airflow().maybe().stream())
+        .min(Double::compare);
+  }
+
+  /** Hand grinding here on the day with most of it. */
+  private Duration longestShift(DayPlan days) {
+    Map<LocalDate, Duration> byDay = new HashMap<>();
+    for (Placed p : days.steps()) {
+      if (isHandGrinding(p.task().id())) {
+        for (Span s : p.spans()) {
+          byDay.merge(s.start().toLocalDate(), s.length(), Duration::plus);
+        }
+      }
+    }
+    return byDay.values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
+  }
+
+  private boolean isHandGrinding(String id) {
+    String step = id.startsWith(floor.area().id() + "/") ? id.substring(id.indexOf('/') + 1) : "";
+    return step.endsWith(".hand")
+        && (step.startsWith("level") || step.startsWith("residue") || step.startsWith("grit"));
+  }
+
+  /** An indoor floor with a way in is taken as an entrance, the stricter class. */
+  static Slip slip(FloorWork floor) {
+    boolean entrance = floor.area().doorways().stream().anyMatch(d -> d.wayIn());
+    return Slip.of(floor.isOutdoors(), entrance, false, false);
+  }
+
+  private void level(Mark m) {
+    if (m.kind() instanceof MarkKind.LevelChange c) {
+      notes.add(LevelChange.note(m.name(), c.height().mm()));
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package slabwright.work;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.work.book.Figure;
+import slabwright.work.coat.Advice;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.prep.PrepPlan;
+import slabwright.work.rule.RuleNote;
+
+/**
+ * All work on one floor area.
+ *
+ * @param coats the finish system's coats in order
+ * @param unknownProducts ids that the finish names and the shop book lacks
+ * @param notes rules that apply
+ * @param advice that may be declined in writing
+ */
+public record AreaWork(
+    FloorWork floor,
+    PrepPlan prep,
+    List<CoatPlan> coats,
+    List<String> unknownProducts,
+    Figure<AirWork> air,
+    List<RuleNote> notes,
+    List<Advice> advice) {
+  public AreaWork {
+    coats = List.copyOf(coats);
+    unknownProducts = List.copyOf(unknownProducts);
+    notes = List.copyOf(notes);
+    advice = List.copyOf(advice);
+  }
+
+  public String id() {
+    return floor.area().id();
+  }
+
+  public String name() {
+    return floor.area().name();
+  }
+
+  /** The coat of a product, if the finish has one. */
+  public Optional<CoatPlan> coat(String productId) {
+    return coats.stream().filter(c -> c.product().id().equals(productId)).findFirst();
+  }
+}

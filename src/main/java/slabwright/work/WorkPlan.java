@@ -1,0 +1,42 @@
+package slabwright.work;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.site.Site;
+import slabwright.work.book.Figure;
+import slabwright.work.book.ShopBook;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.Task;
+
+/**
+ * All work on a site, indoor and outdoor side by side: a value, a pure function of what goes in.
+ *
+ * @param dated whether the site has a start date; without one the days count from a Monday
+ * @param tasks every step before it has a place in time
+ * @param days when each step happens
+ */
+public record WorkPlan(
+    Site site,
+    ShopBook book,
+    boolean dated,
+    List<AreaWork> areas,
+    Figure<List<Task>> tasks,
+    Figure<DayPlan> days) {
+  /** Stands on every sheet with figures from here. */
+  public static final String NOTICE =
+      "Screening estimates for planning. Product data sheets, local codes and licensed practice come"
+          + " first.";
+
+  public WorkPlan {
+    areas = List.copyOf(areas);
+  }
+
+  /** Plans the work of all floor areas. */
+  public static WorkPlan of(Site site, List<FloorWork> floors, ShopBook book) {
+    return new WorkPlanner(site, floors, book).plan();
+  }
+
+  public Optional<AreaWork> area(String id) {
+    return areas.stream().filter(a -> a.id().equals(id)).findFirst();
+  }
+}

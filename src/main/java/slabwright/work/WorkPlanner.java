@@ -1,0 +1,101 @@
+package slabwright.work;
+
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import slabwright.site.Site;
+import slabwright.work.book.Crew;
+import slabwright.work.book.Figure;
+import slabwright.work.book.ShopBook;
+import slabwright.work.coat.SealerAdvice;
+import slabwright.work.coat.SealerQuestions;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.DayPlanner;
+import slabwright.work.days.Hours;
+import slabwright.work.days.Planned;
+import slabwright.work.days.Task;
+import slabwright.work.prep.PrepPlan;
+
+/** Plans one site; one use. First the steps, then their days, then the air along those days. */
+final class WorkPlanner {
+  /** A Monday, for a site without a start date. */
+  private static final LocalDate ANY_MONDAY = LocalDate.of(2001, 1, 1);
+
+  private final Site site;
+  private final List<FloorWork> floors;
+  private final ShopBook book;
+
+  WorkPlanner(Site site, List<FloorWork> floors, ShopBook book) {
+    this.site = site;
+    this.floors = floors;
+    this.book = book;
+  }
+
+  private record Draft(FloorWork floor, PrepPlan prep, CoatList coats) {}
+
+  WorkPlan plan() {
+    List<Draft> drafts =
+        floors.stream()
+            .map(f -> new Draft(f, PrepPlan.of(f.prep(), book), CoatList.of(f, book)))
+            .toList();
+    Figure<List<Task>> tasks = tasks(drafts);
+    Figure<DayPlan> first = tasks.flatMap(this::days);
+    List<AreaWork> areas = drafts.stream().map(d -> area(d, first)).toList();
+    Figure<List<Task>> shut =
+        tasks.with(first, (t, d) -> t.stream().map(x -> KeepOuts.on(x, areas, d)).toList());
+    return new WorkPlan(
+        site, book, site.start().isPresent(), areas, shut, shut.flatMap(this::days));
+  }
+
+  private Figure<List<Task>> tasks(List<Draft> drafts) {
+    List<Figure<List<Task>>> lists = new ArrayList<>();
+    for (Draft d : drafts) {
+      lists.add(AreaTasks.of(d.floor(), d.prep(), d.coats().coats(), book));
+      d.coats().unknown().forEach(id -> lists.add(Figure.missing("the product \"" + id + "\"")));
+    }
+    return Figure.all(lists).map(l -> l.stream().flatMap(List::stream).toList());
+  }
+
+  private AreaWork area(Draft d, Figure<DayPlan> days) {
+    return new AreaWork(
+        d.floor(),
+        d.prep(),
+        d.coats().coats(),
+        d.coats().unknown(),
+        days.flatMap(p -> new AirWorker(d.floor(), d.coats().coats(), p).work()),
+        AreaNotes.of(d.floor(), d.coats().coats(), days.maybe(), book),
+        SealerAdvice.of(SealerQuestions.of(d.floor().area(), true)));
+  }
+
+  private Figure<DayPlan> days(List<Task> tasks) {
+    return hours(book.crew()).flatMap(h -> placed(tasks, h));
+  }
+
+  private Figure<DayPlan> placed(List<Task> tasks, Hours hours) {
+    LocalDateTime start = site.start().orElse(ANY_MONDAY.atTime(hours.from()));
+    Map<String, LocalDateTime> notBefore = new HashMap<>();
+    tasks.stream().filter(t -> t.waits().isEmpty()).forEach(t -> notBefore.put(t.id(), start));
+    Planned planned = DayPlanner.plan(tasks, hours, start.toLocalDate(), notBefore);
+    return planned instanceof Planned.Refused refused
+        ? Figure.refused(refused.sentence())
+        : Figure.known(((Planned.Days) planned).plan());
+  }
+
+  private record When(LocalTime from, Duration length) {}
+
+  private record Week(When when, Set<DayOfWeek> days) {}
+
+  private static Figure<Hours> hours(Crew crew) {
+    return crew.starts()
+        .with(crew.day(), When::new)
+        .with(crew.days(), Week::new)
+        .with(crew.people(), (w, n) -> new Hours(n, w.when().from(), w.when().length(), w.days()));
+  }
+}
