@@ -42,7 +42,7 @@ final class AreaNotes {
     AreaNotes a = new AreaNotes(floor, book);
     a.silica(days);
     a.notes.add(slip(floor).note(Optional.empty()));
-    coats.stream().filter(AreaNotes::isFilm).map(CoatPlan::product).forEach(a::coat);
+    a.films(coats.stream().filter(AreaNotes::isFilm).map(CoatPlan::product).distinct().toList());
     a.notes.addAll(DewPoint.notes(floor.area().slab()));
     floor.area().marks().forEach(a::level);
     return List.copyOf(a.notes);
@@ -55,9 +55,9 @@ final class AreaNotes {
         && !p.is(ProductKind.CLEANER);
   }
 
-  private void coat(Product p) {
-    notes.addAll(MoistureNotes.of(floor.area().slab(), floor.net(), p));
-    notes.addAll(Heat.of(floor.area().slab(), floor.area().setting(), p));
+  private void films(List<Product> products) {
+    notes.addAll(MoistureNotes.of(floor.area().slab(), floor.net(), products));
+    products.forEach(p -> notes.addAll(Heat.of(floor.area().slab(), floor.area().setting(), p)));
   }
 
   private void silica(Optional<DayPlan> days) {

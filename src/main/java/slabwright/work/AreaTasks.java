@@ -38,7 +38,7 @@ final class AreaTasks {
 
   private void prep(PrepStep step) {
     boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
-    int hands = machine ? Math.max(1, crew - 1) : crew;
+    int hands = Math.max(1, crew - 1);
     chain.then(
         List.of(
             TaskChain.Step.pausing(
@@ -79,7 +79,7 @@ final class AreaTasks {
 
   private void wholeFloor(CoatPlan plan) {
     Product p = plan.product();
-    int people = Math.min(crew, p.laying().people().maybe().orElse(1));
+    int people = plan.job().people().maybe().orElse(1);
     for (int i = 1; i <= plan.job().coats(); i++) {
       String number = plan.job().coats() == 1 ? "" : ", coat " + i;
       chain.then(

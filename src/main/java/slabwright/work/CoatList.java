@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.site.Finish;
+import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatJob;
@@ -50,8 +51,14 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
         mm2,
         whole ? floor.cutIn() : 0,
         place,
+        whole ? p.laying().rate() : book.inlay().mist(),
+        whole ? atMostCrew(p, book) : Figure.known(1),
         floor.area().slab().airC(),
         book.crew().people());
+  }
+
+  private static Figure<Integer> atMostCrew(Product p, ShopBook book) {
+    return p.laying().people().with(book.crew().people(), Math::min);
   }
 
   /** What of an inlay a product is misted on: the colours that name it or name none. */

@@ -15,7 +15,7 @@ final class TaskChain {
     static final Gap NONE = new Gap(Duration.ZERO, Optional.empty());
 
     Wait after(String id) {
-      return new Wait(id, opens, closes);
+      return new Wait(id, minutes(opens), closes);
     }
   }
 

@@ -14,6 +14,8 @@ import slabwright.work.book.Product;
  * @param mm2 it goes onto
  * @param cutIn mm to cut in before rolling
  * @param floor for lanes; empty where there are none, as in an inlay
+ * @param rate mm² an hour of one person
+ * @param people who lay at once
  * @param celsius the air's temperature, if measured
  * @param crew people there are
  */
@@ -25,6 +27,8 @@ public record CoatJob(
     double mm2,
     double cutIn,
     Optional<Place> floor,
+    Figure<Double> rate,
+    Figure<Integer> people,
     OptionalDouble celsius,
     Figure<Integer> crew) {
 

@@ -56,6 +56,13 @@ public record CoatPlan(
         wetEdge, (l, wet) -> l.map(plan -> plan.worstEdge().compareTo(wet) <= 0).orElse(true));
   }
 
+  /**
+   * Whether cutting in all round first would dry before the roller comes: cut in as you go then.
+   */
+  public Figure<Boolean> cutInOutlastsWetEdge() {
+    return cutIn.with(wetEdge, (cut, wet) -> cut.compareTo(wet) > 0);
+  }
+
   /** One coat from the first brush to the last lane. */
   public Figure<Duration> coatTime() {
     return cutIn.with(laying, Duration::plus);

@@ -82,7 +82,7 @@ final class CoatPlanner {
   private Figure<Optional<Batches>> mixed(Figure<Double> volume) {
     Figure<Times> times =
         at(product.mixing().workingTime()).with(product.mixing().mixingTime(), Times::new);
-    Figure<Rate> rate = laying.rate().with(laying.people(), Rate::new);
+    Figure<Rate> rate = job.rate().with(job.people(), Rate::new);
     Figure<List<Double>> sizes = spread.kits().map(l -> l.stream().map(Kit::mm3).toList());
     Figure<BatchJob> batchJob =
         volume
@@ -118,7 +118,7 @@ final class CoatPlanner {
   }
 
   private Figure<Duration> layingTime(Figure<Optional<Batches>> batches) {
-    Figure<Double> rate = laying.rate().with(laying.people(), (r, p) -> r * p);
+    Figure<Double> rate = job.rate().with(job.people(), (r, p) -> r * p);
     return Hours.of(job.mm2(), rate).with(batches, (t, b) -> t.plus(waits(b)));
   }
 
@@ -131,7 +131,7 @@ final class CoatPlanner {
   }
 
   private Duration pause() {
-    int people = laying.people().maybe().orElse(1);
+    int people = job.people().maybe().orElse(1);
     boolean somebodyFree = job.crew().maybe().filter(c -> c > people).isPresent();
     return somebodyFree
         ? Duration.ZERO
@@ -144,7 +144,7 @@ final class CoatPlanner {
       return Figure.known(Optional.empty());
     }
     Figure<Double> pitch = laying.rollerMm().with(laying.lap(), (w, lap) -> w * (1 - lap));
-    Figure<Double> rate = laying.rate().with(laying.people(), (r, p) -> r * p);
+    Figure<Double> rate = job.rate().with(job.people(), (r, p) -> r * p);
     Figure<LaneJob> lanes = pitch.with(rate, Lanes::new).with(batches, this::laneJob);
     return lanes.map(j -> Optional.of(LanePlan.of(j)));
   }

@@ -24,7 +24,12 @@ final class LaneOrder {
   /** A cell, and whether it hangs on by a neck too narrow to walk or by nothing at all. */
   record Step(int cell, boolean narrow, boolean cutOff) {}
 
-  private record Reach(int cell, int hops, boolean narrow) {}
+  private record Reach(int cell, int far, boolean narrow) {}
+
+  /** A step through a neck counts as a longer way, so that a wide way round is preferred. */
+  private static final int WIDE = 2;
+
+  private static final int NECK = 3;
 
   private final LaneCells floor;
   private final int start;
@@ -58,9 +63,8 @@ final class LaneOrder {
   private void grow(int from, boolean cutOff, boolean[] grown, List<Step> growth) {
     PriorityQueue<Reach> reached =
         new PriorityQueue<>(
-            Comparator.comparing(Reach::narrow)
-                .thenComparing(r -> sideOf(r.cell()))
-                .thenComparing(Reach::hops)
+            Comparator.<Reach>comparingInt(r -> sideOf(r.cell()))
+                .thenComparing(Reach::far)
                 .thenComparing(Reach::cell));
     reached.add(new Reach(from, 0, false));
     while (!reached.isEmpty()) {
@@ -70,7 +74,8 @@ final class LaneOrder {
         growth.add(new Step(next.cell(), next.narrow(), cutOff));
         for (LaneCells.Contact c : touching.getOrDefault(next.cell(), List.of())) {
           int other = c.a() == next.cell() ? c.b() : c.a();
-          reached.add(new Reach(other, next.hops() + 1, c.length() < LaneJob.NECK));
+          boolean neck = c.length() < LaneJob.NECK;
+          reached.add(new Reach(other, next.far() + (neck ? NECK : WIDE), neck));
         }
       }
     }

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 
@@ -17,7 +18,7 @@ import java.util.Set;
  */
 public record Hours(int people, LocalTime from, Duration length, Set<DayOfWeek> days) {
   public Hours {
-    days = Set.copyOf(days);
+    days = days.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(days));
     boolean pastMidnight = Duration.between(LocalTime.MIN, from).plus(length).toHours() > 24;
     if (people < 1 || days.isEmpty() || length.compareTo(Duration.ofHours(1)) < 0 || pastMidnight) {
       throw new IllegalArgumentException(

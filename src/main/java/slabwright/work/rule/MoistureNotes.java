@@ -12,15 +12,23 @@ import slabwright.work.book.Product;
 public final class MoistureNotes {
   private MoistureNotes() {}
 
-  /** One note for each reading, or what to test when there is none; floor in mm². */
-  public static List<RuleNote> of(Slab slab, double floorMm2, Product product) {
+  /**
+   * Each reading held against each product, and what to test when none was probed; floor in mm².
+   */
+  public static List<RuleNote> of(Slab slab, double floorMm2, List<Product> products) {
     List<RuleNote> notes = new ArrayList<>();
-    slab.moisture().forEach(r -> notes.add(note(r, product)));
+    slab.moisture().forEach(r -> notes.addAll(notes(r, products)));
     boolean probed = slab.moisture().stream().anyMatch(r -> r.test() == MoistureReading.Test.F2170);
     if (!probed) {
       notes.add(toTest(slab, floorMm2));
     }
     return List.copyOf(notes);
+  }
+
+  private static List<RuleNote> notes(MoistureReading r, List<Product> products) {
+    return r.test() == MoistureReading.Test.D4263
+        ? List.of(sheet(r))
+        : products.stream().map(p -> note(r, p)).toList();
   }
 
   private static RuleNote note(MoistureReading r, Product p) {
@@ -53,7 +61,7 @@ public final class MoistureNotes {
   }
 
   private static String place(MoistureReading r) {
-    return r.place().isBlank() ? "" : " at " + r.place();
+    return r.place().isBlank() ? "" : " (" + r.place() + ")";
   }
 
   private static RuleNote sheet(MoistureReading r) {

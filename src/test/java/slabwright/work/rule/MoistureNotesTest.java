@@ -36,7 +36,7 @@ class MoistureNotesTest {
   @Test
   void without_a_probe_the_number_and_depth_of_probes_are_named() {
     List<RuleNote> notes =
-        MoistureNotes.of(slab(List.of()), 2500 * Quantity.SQUARE_FOOT_MM2, TOPCOAT);
+        MoistureNotes.of(slab(List.of()), 2500 * Quantity.SQUARE_FOOT_MM2, List.of(TOPCOAT));
     assertThat(notes.get(0).number()).isEqualTo("5 probes, 60 mm deep (40 % of the slab)");
     assertThat(notes.get(0).verdict()).isEqualTo(RuleNote.Verdict.UNKNOWN);
   }
@@ -53,7 +53,8 @@ class MoistureNotesTest {
   }
 
   private static List<RuleNote> notes(MoistureReading.Test test, double value) {
-    return MoistureNotes.of(slab(List.of(new MoistureReading(test, value, ""))), 5e7, TOPCOAT);
+    return MoistureNotes.of(
+        slab(List.of(new MoistureReading(test, value, ""))), 5e7, List.of(TOPCOAT));
   }
 
   /** 150 mm thick and 40 °C warm. */

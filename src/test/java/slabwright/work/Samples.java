@@ -1,0 +1,62 @@
+package slabwright.work;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.floor.FloorTakeoff;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+import slabwright.work.book.ExampleBook;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookText;
+
+/** The tram hall sample with its work planned by the example shop book. */
+final class Samples {
+  private static final List<FloorWork> FLOORS = floors(tramHall());
+
+  private Samples() {}
+
+  static Site tramHall() {
+    PlanFile.Reading read = PlanFile.read(Path.of("sample-plans/tram-hall.site.json"));
+    return ((PlanFile.Reading.Good) read).site();
+  }
+
+  static WorkPlan plan(Site site) {
+    return plan(site, ExampleBook.book());
+  }
+
+  /** The same floors as measured once; only what is known of them may differ. */
+  static WorkPlan plan(Site site, ShopBook book) {
+    List<FloorWork> floors = new ArrayList<>();
+    for (FloorWork f : FLOORS) {
+      FloorArea area = site.area(f.area().id()).orElseThrow();
+      floors.add(
+          new FloorWork(area, f.floor(), f.cutIn(), f.wayOut(), f.prep(), f.inlays()));
+    }
+    return WorkPlan.of(site, floors, book);
+  }
+
+  /** The example book with one entry changed. */
+  static ShopBook bookWith(String kind, String name, String key, String value) {
+    ShopBookText text = ExampleBook.text().with(kind, name, key, value);
+    return ShopBook.of(text);
+  }
+
+  private static List<FloorWork> floors(Site site) {
+    List<FloorWork> floors = new ArrayList<>();
+    for (FloorArea area : site.areas()) {
+      List<InlayWork> inlays = area.inlays().stream().map(Samples::inlay).toList();
+      floors.add(FloorWork.of(FloorTakeoff.of(area), inlays));
+    }
+    return floors;
+  }
+
+  /** Made-up areas of the size the emblem has, so that no picture has to be read. */
+  private static InlayWork inlay(Inlay inlay) {
+    List<InlayWork.Dye> dyes =
+        List.of(new InlayWork.Dye("#1f3d4d", "", 1.2e6), new InlayWork.Dye("#8a5a2b", "", 0.3e6));
+    return new InlayWork(inlay.id(), inlay.name(), 13e6, 60_000, 9e6, dyes);
+  }
+}

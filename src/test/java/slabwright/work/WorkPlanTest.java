@@ -1,0 +1,179 @@
+package slabwright.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import slabwright.site.AirSpace;
+import slabwright.site.FloorArea;
+import slabwright.site.Site;
+import slabwright.site.Slab;
+import slabwright.units.UnitSystem;
+import slabwright.work.air.AirScreening;
+import slabwright.work.book.Figure;
+import slabwright.work.book.ShopBook;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.LanePlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.Placed;
+
+/** The tram hall as a whole, planned by the invented shop book. */
+class WorkPlanTest {
+  private static final Site SITE = Samples.tramHall();
+  private static final WorkPlan PLAN = Samples.plan(SITE);
+  private static final String HALL = "reading-hall";
+
+  @Test
+  void every_step_of_both_areas_finds_its_day() {
+    DayPlan days = PLAN.days().maybe().orElseThrow();
+    assertThat(days.steps()).extracting(s -> s.task().area()).contains("Reading hall", "Terrace");
+    assertThat(days.steps()).allMatch(s -> !s.start().isBefore(SITE.start().orElseThrow()));
+    assertThat(days.criticalChain()).isNotEmpty();
+  }
+
+  @Test
+  void the_proud_trench_is_levelled_before_anything_else() {
+    assertThat(PLAN.days().maybe().orElseThrow().steps().get(0).task().name())
+        .isEqualTo("Grind flush: drain trench");
+  }
+
+  @Test
+  void zones_of_the_prep_plan_are_the_floor_to_be_ground() {
+    double zones =
+        hall(PLAN).prep().zones().stream().mapToDouble(z -> z.machine() + z.hand()).sum();
+    assertThat(zones).isCloseTo(hall(PLAN).floor().net(), within(1000.0));
+  }
+
+  @Test
+  void the_lanes_keep_a_wet_edge_and_cover_the_floor() {
+    CoatPlan sealer = hall(PLAN).coat("sealer").orElseThrow();
+    LanePlan lanes = sealer.lanes().maybe().orElseThrow().orElseThrow();
+    assertThat(sealer.keepsWetEdge()).isEqualTo(Figure.known(true));
+    assertThat(lanes.cutOff()).isEmpty();
+    assertThat(lanes.lanes().stream().mapToDouble(l -> l.region().area()).sum())
+        .isCloseTo(hall(PLAN).floor().net(), within(5000.0));
+  }
+
+  @Test
+  void vapour_is_lower_with_air_and_higher_in_the_lowest_metre() {
+    AirScreening air = screening(PLAN);
+    assertThat(air.stated().orElseThrow().peakLel()).isLessThan(air.closed().peakLel());
+    assertThat(air.closed().layerPeakLel() / air.closed().peakLel()).isCloseTo(4.572, within(1e-9));
+    assertThat(air.need().health()).isGreaterThan(air.need().fire());
+  }
+
+  @Test
+  void every_coat_of_a_solvent_product_is_in_the_screening() {
+    assertThat(screening(PLAN).steps()).hasSize(2 + 3);
+  }
+
+  @Test
+  void without_any_airflow_the_vapour_stays_and_others_are_kept_out_to_the_end() {
+    WorkPlan plan = Samples.plan(withAir(new AirSpace(hallOf(SITE).air().ceiling(), 0, 1)));
+    assertThat(screening(plan).stated()).isEmpty();
+    Placed dye = step(plan, HALL + "/coat.base-dye.1");
+    assertThat(dye.task().keepOut().orElseThrow().reason()).contains("does not clear");
+    assertThat(dye.end().plus(dye.task().keepOut().orElseThrow().after()))
+        .isEqualTo(plan.days().maybe().orElseThrow().end());
+  }
+
+  @Test
+  void without_a_ceiling_height_the_air_is_asked_for_and_the_days_are_there() {
+    WorkPlan plan = Samples.plan(withAir(new AirSpace(Optional.empty(), 3400, 3)));
+    assertThat(hall(plan).air().text(Object::toString))
+        .contains("ceiling height")
+        .contains("measure");
+    assertThat(plan.days().isKnown()).isTrue();
+  }
+
+  @Test
+  void outdoors_there_is_no_room_to_screen_but_the_fire_code_may_apply() {
+    AirWork air = PLAN.area("terrace").orElseThrow().air().maybe().orElseThrow();
+    assertThat(air.screening()).isEmpty();
+    assertThat(air.fire().applies()).isTrue();
+  }
+
+  @Test
+  void what_the_book_lacks_is_named_and_nothing_is_guessed() {
+    WorkPlan plan = Samples.plan(SITE, Samples.bookWith("product", "sealer", "coverage", "?"));
+    CoatPlan sealer = hall(plan).coat("sealer").orElseThrow();
+    assertThat(sealer.kits().text(Object::toString))
+        .isEqualTo("not in the shop book: coverage of sealer");
+    assertThat(plan.days().isKnown()).isTrue();
+  }
+
+  @Test
+  void a_missing_rate_leaves_the_day_plan_open_by_name() {
+    WorkPlan plan = Samples.plan(SITE, Samples.bookWith("prep", "", "trench levelling", "?"));
+    assertThat(plan.days().text(Object::toString))
+        .isEqualTo("not in the shop book: trench levelling of prep");
+  }
+
+  @Test
+  void a_day_hotter_than_the_books_table_refuses_the_two_part_coat() {
+    Slab s = hallOf(SITE).slab();
+    Slab hot =
+        new Slab(
+            s.mohs(),
+            s.ageYears(),
+            s.thickness(),
+            s.moisture(),
+            s.surfaceC(),
+            OptionalDouble.of(35),
+            s.humidity(),
+            s.vapourBarrier());
+    WorkPlan plan = Samples.plan(with(hallOf(SITE).withSlab(hot)));
+    assertThat(hall(plan).coat("topcoat").orElseThrow().batches().text(Object::toString))
+        .contains("working time of topcoat")
+        .contains("35 °C");
+  }
+
+  @Test
+  void a_kit_that_can_not_be_laid_in_time_asks_for_hands() {
+    ShopBook slow = Samples.bookWith("product", "topcoat", "laying rate", "200 ft2/h");
+    assertThat(hall(Samples.plan(SITE, slow)).coat("topcoat").orElseThrow().batches().text(b -> ""))
+        .startsWith("add hands");
+  }
+
+  @Test
+  void the_same_plan_in_metric_units_and_a_metric_book_gives_the_same_amounts() {
+    ShopBook metric = Samples.bookWith("product", "sealer", "coverage", "9.816954698844464 m2/L");
+    WorkPlan other = Samples.plan(SITE.withUnits(UnitSystem.METRIC), metric);
+    for (CoatPlan coat : hall(PLAN).coats()) {
+      double here = coat.totalVolume().maybe().orElseThrow();
+      String id = coat.product().id();
+      assertThat(hall(other).coat(id).orElseThrow().totalVolume().maybe().orElseThrow())
+          .isCloseTo(here, within(here * 1e-9));
+    }
+    assertThat(other.days().maybe().orElseThrow().end())
+        .isEqualTo(PLAN.days().maybe().orElseThrow().end());
+  }
+
+  private static Placed step(WorkPlan plan, String id) {
+    return plan.days().maybe().orElseThrow().step(id).orElseThrow();
+  }
+
+  private static AirScreening screening(WorkPlan plan) {
+    return hall(plan).air().maybe().orElseThrow().screening().orElseThrow();
+  }
+
+  private static AreaWork hall(WorkPlan plan) {
+    return plan.area(HALL).orElseThrow();
+  }
+
+  private static FloorArea hallOf(Site site) {
+    return site.area(HALL).orElseThrow();
+  }
+
+  private static Site withAir(AirSpace air) {
+    return with(hallOf(SITE).withAir(air));
+  }
+
+  private static Site with(FloorArea hall) {
+    List<FloorArea> areas = SITE.areas().stream().map(a -> a.id().equals(HALL) ? hall : a).toList();
+    return SITE.withAreas(areas);
+  }
+}
