@@ -1,10 +1,12 @@
 package slabwright.floor;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import slabwright.shape.Region;
+import slabwright.site.Machine;
 import slabwright.site.MarkKind;
 import slabwright.site.Worker;
 
@@ -31,25 +33,38 @@ final class Grinder {
   }
 
   Grinding grind(boolean levelled) {
-    Region ground = ground();
-    Region stopped = levelled ? Region.empty() : plan.floorOf(this::stops);
     Region drivable = plan.floorOf(o -> worker(o) != Worker.NOBODY && (levelled || !stops(o)));
-    Region grindable = plan.floorOf(o -> worker(o) == Worker.MACHINE && (levelled || !stops(o)));
-    MachineReach reach =
-        new MachineReach(plan.area(), plan.gross(), drivable, grindable, tolerance);
-    List<Reach> reaches =
-        plan.area().machines().stream()
-            .sorted(Comparator.comparing(m -> -m.body().mm()))
-            .peek(m -> stopIfCancelled())
-            .map(reach::of)
-            .toList();
-    Region machine = Region.union(reaches.stream().map(Reach::ground).toList());
-    Region covered = Region.union(reaches.stream().map(Reach::covered).toList());
-    Region hand = ground.minus(machine);
-    double half = plan.area().machines().stream().mapToDouble(MachineReach::half).min().orElse(0);
-    Region handOnly = plan.floorOf(o -> worker(o) == Worker.HAND);
+    MachineReach reach = new MachineReach(plan.area(), plan.gross(), drivable, tolerance);
+    List<MachineReach.Sweep> sweeps = new ArrayList<>();
+    for (Machine machine : widestFirst()) {
+      stopIfCancelled();
+      sweeps.add(reach.of(machine));
+    }
+    GrindingFaces faces =
+        new GrindingFaces(
+            ground(),
+            plan.floorOf(o -> worker(o) == Worker.MACHINE && (levelled || !stops(o))),
+            levelled ? Region.empty() : plan.floorOf(this::stops),
+            plan.floorOf(o -> worker(o) == Worker.HAND),
+            sweeps,
+            cancelled);
+    List<Reach> reaches = new ArrayList<>();
+    for (int i = 0; i < sweeps.size(); i++) {
+      MachineReach.Sweep s = sweeps.get(i);
+      reaches.add(new Reach(s.machine(), s.middle(), faces.ground(i)));
+    }
     return new Grinding(
-        reaches, machine, hand, HandWork.sort(hand, stopped, handOnly, covered, half));
+        reaches, faces.machine(), faces.hand(), HandWork.sort(faces, narrowest(), tolerance));
+  }
+
+  private List<Machine> widestFirst() {
+    return plan.area().machines().stream()
+        .sorted(Comparator.comparingDouble(m -> -m.body().mm()))
+        .toList();
+  }
+
+  private double narrowest() {
+    return plan.area().machines().stream().mapToDouble(MachineReach::half).min().orElse(0);
   }
 
   private Worker worker(int owner) {

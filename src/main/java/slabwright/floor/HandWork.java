@@ -23,18 +23,27 @@ final class HandWork {
    *
    * @param half half the gap that the smallest machine needs, mm; 0 when there is none
    */
-  static List<HandPiece> sort(
-      Region hand, Region trenches, Region handOnly, Region covered, double half) {
+  static List<HandPiece> sort(GrindingFaces faces, double half, double tolerance) {
     List<HandPiece> pieces = new ArrayList<>();
-    add(pieces, HandKind.TRENCH, hand.intersect(trenches));
-    add(pieces, HandKind.HAND_ONLY, hand.intersect(handOnly));
-    Region open = hand.minus(trenches).minus(handOnly);
-    add(pieces, HandKind.EDGE_STRIP, open.intersect(covered));
-    for (Region part : open.minus(covered).parts()) {
+    add(pieces, HandKind.TRENCH, faces.trenches());
+    add(pieces, HandKind.HAND_ONLY, faces.handOnly());
+    List<Region> out = outOfBody(faces.uncovered(), tolerance);
+    add(pieces, HandKind.EDGE_STRIP, faces.open().minus(Region.union(out)));
+    for (Region part : out) {
       boolean corner = part.area() <= CORNER * half * half;
       add(pieces, corner ? HandKind.CORNER : HandKind.POCKET, part);
     }
     return pieces;
+  }
+
+  /** The uncovered floor without the seam of two tolerances that runs along every edge. */
+  private static List<Region> outOfBody(Region uncovered, double tolerance) {
+    List<Region> out = new ArrayList<>();
+    double seam = 1.25 * tolerance;
+    for (Region core : uncovered.offset(-seam, tolerance / 4).parts()) {
+      out.add(core.offset(seam, tolerance / 4).intersect(uncovered));
+    }
+    return out;
   }
 
   private static void add(List<HandPiece> pieces, HandKind kind, Region region) {

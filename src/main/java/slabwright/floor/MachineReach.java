@@ -23,23 +23,30 @@ final class MachineReach {
   private final FloorArea area;
   private final Region gross;
   private final Region drivable;
-  private final Region grindable;
   private final double tolerance;
 
-  MachineReach(FloorArea area, Region gross, Region drivable, Region grindable, double tolerance) {
+  MachineReach(FloorArea area, Region gross, Region drivable, double tolerance) {
     this.area = area;
     this.gross = gross;
     this.drivable = drivable;
-    this.grindable = grindable;
     this.tolerance = tolerance;
   }
 
-  Reach of(Machine machine) {
+  /**
+   * What one machine sweeps, not yet clipped to the floor.
+   *
+   * @param middle where the middle of its body can be
+   * @param ground what its grinding head passes over
+   * @param covered what lies under body and clearance, but for a seam of two tolerances: drawn
+   *     right up to the wall, its arcs would fall on one another
+   */
+  record Sweep(Machine machine, Region middle, Region ground, Region covered) {}
+
+  Sweep of(Machine machine) {
     Region middle = middle(machine);
-    double half = half(machine);
-    Region ground = middle.offset(machine.grinding().mm() / 2, tolerance).intersect(grindable);
-    Region covered = middle.offset(half, tolerance).intersect(drivable);
-    return new Reach(machine, middle, ground, covered);
+    Region ground = middle.offset(machine.grinding().mm() / 2, tolerance);
+    double near = Math.max(half(machine) - 2 * tolerance, half(machine) / 2);
+    return new Sweep(machine, middle, ground, middle.offset(near, tolerance));
   }
 
   /** Half the width of the gap that the machine needs. */

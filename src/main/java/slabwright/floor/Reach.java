@@ -8,6 +8,10 @@ import slabwright.site.Machine;
  *
  * @param middle where the middle of its body can get to, the boxes outside the ways in included
  * @param ground the floor it grinds
- * @param covered the floor under its body and side clearance, ground or not
  */
-public record Reach(Machine machine, Region middle, Region ground, Region covered) {}
+public record Reach(Machine machine, Region middle, Region ground) {
+  /** Area in mm² that it grinds. */
+  public double area() {
+    return ground.area();
+  }
+}
