@@ -2,6 +2,10 @@ package slabwright.floor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slabwright.shape.Arrangement;
+import slabwright.shape.Layer;
 import slabwright.shape.Region;
 
 /**
@@ -27,23 +31,26 @@ final class HandWork {
     List<HandPiece> pieces = new ArrayList<>();
     add(pieces, HandKind.TRENCH, faces.trenches());
     add(pieces, HandKind.HAND_ONLY, faces.handOnly());
-    List<Region> out = outOfBody(faces.uncovered(), tolerance);
-    add(pieces, HandKind.EDGE_STRIP, faces.open().minus(Region.union(out)));
-    for (Region part : out) {
+    Map<Boolean, Region> covered = byCover(faces.open(), faces.uncovered(), tolerance);
+    add(pieces, HandKind.EDGE_STRIP, covered.getOrDefault(true, Region.empty()));
+    for (Region part : covered.getOrDefault(false, Region.empty()).parts()) {
       boolean corner = part.area() <= CORNER * half * half;
       add(pieces, corner ? HandKind.CORNER : HandKind.POCKET, part);
     }
     return pieces;
   }
 
-  /** The uncovered floor without the seam of two tolerances that runs along every edge. */
-  private static List<Region> outOfBody(Region uncovered, double tolerance) {
-    List<Region> out = new ArrayList<>();
+  /**
+   * Open floor under a body (true) or not (false). The uncovered floor has a seam of two tolerances
+   * along every edge; opening with a slightly larger disc takes it off and gives it to the strip.
+   */
+  private static Map<Boolean, Region> byCover(Region open, Region uncovered, double tolerance) {
     double seam = 1.25 * tolerance;
-    for (Region core : uncovered.offset(-seam, tolerance / 4).parts()) {
-      out.add(core.offset(seam, tolerance / 4).intersect(uncovered));
-    }
-    return out;
+    Region core = uncovered.opened(seam, tolerance / 4);
+    Arrangement faces =
+        Arrangement.of(List.of(Layer.of(0, open), Layer.of(1, uncovered), Layer.of(2, core)));
+    return faces.partition(
+        a -> a.contains(0) ? Optional.of(!(a.contains(1) && a.contains(2))) : Optional.empty());
   }
 
   private static void add(List<HandPiece> pieces, HandKind kind, Region region) {
