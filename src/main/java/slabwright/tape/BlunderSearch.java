@@ -20,6 +20,9 @@ final class BlunderSearch {
 
   private static final int TRY_WORST = 8;
 
+  /** A room that heals is fitted in far fewer steps. */
+  private static final int STEPS = 25;
+
   private final double[] about;
   private final List<Observation> observations;
   private final Datum datum;
@@ -58,9 +61,10 @@ final class BlunderSearch {
   private Fit fitWithout(int i, Fit all) {
     List<Observation> rest = new ArrayList<>(observations);
     rest.remove(i);
-    Fitter fitter = new Fitter(datum, rest, cancelled);
-    double[] walked = Walk.of(about, observations, i).closedCorners();
-    return fitter.from(walked).better(fitter.from(all.xy()));
+    Fitter fitter = new Fitter(datum, rest, cancelled, STEPS);
+    Fit fit = fitter.from(Walk.of(about, observations, i).closedCorners());
+    boolean enough = fitter.good(fit) || observations.size() > TRY_ALL;
+    return enough ? fit : fit.better(fitter.from(all.xy()));
   }
 
   /** Judged at the healed corners, where the geometry is right. */

@@ -11,19 +11,29 @@ import java.util.function.BooleanSupplier;
  */
 final class Fitter {
   private static final int MOST_STEPS = 100;
+
+  /** Residuals up to twice the stated errors: no gross error is left. */
+  private static final double GOOD = 4;
+
   private static final double MOST_DAMPING = 1e6;
 
   private final Datum datum;
   private final List<Observation> observations;
   private final BooleanSupplier cancelled;
+  private final int mostSteps;
 
   private double damping;
   private boolean settled;
 
   Fitter(Datum datum, List<Observation> observations, BooleanSupplier cancelled) {
+    this(datum, observations, cancelled, MOST_STEPS);
+  }
+
+  Fitter(Datum datum, List<Observation> observations, BooleanSupplier cancelled, int mostSteps) {
     this.datum = datum;
     this.observations = observations;
     this.cancelled = cancelled;
+    this.mostSteps = mostSteps;
   }
 
   /**
@@ -36,7 +46,7 @@ final class Fitter {
     double sum = sum(xy);
     damping = 1e-3;
     settled = false;
-    for (int k = 0; k < MOST_STEPS && !settled; k++) {
+    for (int k = 0; k < mostSteps && !settled; k++) {
       if (cancelled.getAsBoolean()) {
         throw new CancellationException("the adjustment was cancelled");
       }
@@ -46,9 +56,16 @@ final class Fitter {
     return new Fit(xy, sum, settled);
   }
 
+  /** Whether the corners fit as well as readings with the stated errors would. */
+  boolean good(Fit fit) {
+    int redundancy = Math.max(1, observations.size() - datum.count());
+    return fit.settled() && fit.sumOfSquares() <= GOOD * redundancy;
+  }
+
   /** One step downhill; the same corners, and settled, where no step goes down any more. */
   private double[] improve(double[] xy, double sum) {
     Normals normals = new Normals(xy, datum, observations);
+    double ease = 30;
     while (damping <= MOST_DAMPING) {
       Optional<double[]> step = normals.step(damping);
       if (step.isPresent()) {
@@ -56,7 +73,7 @@ final class Fitter {
         double nextSum = sum(next);
         if (nextSum <= sum) {
           settled = largest(step.get()) < 1e-10 * extent(xy) || sum - nextSum <= 1e-11 * sum;
-          damping = Math.max(damping / 30, 1e-11);
+          damping = Math.max(damping / ease, 1e-11);
           return next;
         }
         if (largest(step.get()) < 1e-9 * extent(xy)) {
@@ -64,6 +81,7 @@ final class Fitter {
         }
       }
       damping *= 10;
+      ease = 1;
     }
     settled = true;
     return xy;

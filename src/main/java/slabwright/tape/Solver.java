@@ -56,12 +56,13 @@ final class Solver {
     return used.stream().map(observations.rows()::get).toList();
   }
 
-  /** From the walk as it was and from the walk with its gap shared out: the better of the two. */
+  /** From the walk with its gap shared out; where that fits badly, from the walk as it was too. */
   private Fit fit() {
     List<Observation> rows = rows();
     Walk walk = Walk.of(observations.about(), rows, -1);
     Fitter fitter = new Fitter(Datum.firstWall(observations.about().length), rows, cancelled);
-    return fitter.from(walk.corners()).better(fitter.from(walk.closedCorners()));
+    Fit fit = fitter.from(walk.closedCorners());
+    return fitter.good(fit) ? fit : fitter.from(walk.corners()).better(fit);
   }
 
   /** The suspect with its own place and its rivals' among all rows instead of those used. */
