@@ -1,11 +1,13 @@
 package slabwright.tape;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import slabwright.site.PieceKind;
 import slabwright.tape.Words.Misfit;
 import slabwright.units.Length;
 
-/** A line for what was measured beside the walk: a diagonal, a check or a turn once more. */
+/** A line beside the walk: a diagonal, a check, a turn once more, or a note on a wall. */
 final class AcrossLine {
   private static final String[] PLUS_MINUS = {"±", "+/-", "+-"};
 
@@ -28,7 +30,11 @@ final class AcrossLine {
     int at = wall ? wall(from, place) : corner(from, place);
     words.expect("to", "After where a check begins comes to: check C to A-B is 12' 3\"");
     Misfit opposite = words.misfit("A check goes to a wall, written as A-B.");
-    int to = wall(words.word(opposite.getMessage()), opposite);
+    String wallName = words.word(opposite.getMessage());
+    int to = wall(wallName, opposite);
+    if (words.peek().equals("at")) {
+      inOrder(wallName, to, opposite);
+    }
     return wall ? wallToWall(at, to, opposite) : fromCorner(at, to, opposite);
   }
 
@@ -39,6 +45,41 @@ final class AcrossLine {
     Misfit where = words.misfit("A turn stands at a corner: turn at C right 91°");
     int corner = corner(words.word(where.getMessage()), where);
     return new TurnWords(words).read(corner);
+  }
+
+  /** A note on a wall: {@code open A-B}, {@code kerb C-D}, {@code doorway A-B at 3' wide 36"}. */
+  WallNote note() throws Misfit {
+    String kind = words.word("This is no note.").toLowerCase(Locale.ROOT);
+    Misfit where = words.misfit("A note names a wall, as in: open A-B");
+    String name = words.word(where.getMessage());
+    int wall = wall(name, where);
+    if (!kind.equals("doorway")) {
+      return new WallNote.Ends(wall, kind.equals("kerb") ? PieceKind.KERB : PieceKind.OPEN_EDGE);
+    }
+    inOrder(name, wall, where);
+    String example = "A doorway is written as: doorway A-B at 3' wide 36\"";
+    words.expect("at", example);
+    Length along = words.lengthFromZero("wide");
+    words.expect("wide", example);
+    return new WallNote.Door(wall, along, words.length("way"), wayIn());
+  }
+
+  private boolean wayIn() throws Misfit {
+    boolean way = words.take("way");
+    if (way) {
+      words.expect("in", "After way comes in: doorway A-B at 3' wide 36\" way in");
+    }
+    return way;
+  }
+
+  /** Where a distance counts from the wall's first corner its name must say which that is. */
+  private void inOrder(String name, int wall, Misfit where) throws Misfit {
+    String ordered = CornerName.wall(wall, corners);
+    if (!name.equalsIgnoreCase(ordered)) {
+      throw new Misfit(
+          where.column(),
+          "Call this wall " + ordered + " and measure from " + CornerName.of(wall) + ".");
+    }
   }
 
   private Reading diagonal() throws Misfit {

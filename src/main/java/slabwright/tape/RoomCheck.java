@@ -18,7 +18,7 @@ final class RoomCheck {
       return Optional.of("The tape's error must be more than nothing: 1/8\" + 0.02% is usual.");
     }
     RoomCheck check = new RoomCheck(room);
-    return check.firstBad().or(check::curved);
+    return check.firstBad().or(check::curved).or(check::badNote);
   }
 
   private Optional<String> firstBad() {
@@ -42,6 +42,13 @@ final class RoomCheck {
             r ->
                 "The %s ends on a curved wall: measure to the ends of its chord instead."
                     .formatted(r.name(room.corners())));
+  }
+
+  private Optional<String> badNote() {
+    return room.notes().stream()
+        .filter(n -> !is(n.wall()))
+        .findFirst()
+        .map(n -> "A note names a wall that this room does not have: strike it out.");
   }
 
   /** The wall a check ends on, or -1. */

@@ -49,12 +49,14 @@ final class TapeReader {
         wall++;
       }
       case "diagonal", "check" -> room = room.with(new AcrossLine(words, room.corners()).read());
+      case "open", "kerb", "doorway" ->
+          room = room.with(new AcrossLine(words, room.corners()).note());
       case "turn" -> turn(words);
       case "tape", "closing" -> setting(words);
       default ->
           throw words.misfit(
-              "A line begins with wall, curve, diagonal, check, tape error, turn error or closing"
-                  + " limit.");
+              "A line begins with wall, curve, diagonal, check, turn, open, kerb, doorway, tape error or"
+                  + " closing limit.");
     }
     words.end();
   }

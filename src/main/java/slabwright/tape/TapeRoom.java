@@ -8,12 +8,14 @@ import java.util.List;
  * the shape that fits them; see {@link RoomAdjustment}.
  *
  * @param corners as many as there are walls, measured or not
+ * @param notes open edges, kerbs and doorways
  * @param turnError degrees, one standard deviation of a turn that was read
  * @param closingLimit gap over perimeter from which a plain walk is called bad
  */
 public record TapeRoom(
     int corners,
     List<Reading> readings,
+    List<WallNote> notes,
     TapeError tapeError,
     double turnError,
     double closingLimit) {
@@ -28,32 +30,41 @@ public record TapeRoom(
 
   public TapeRoom {
     readings = List.copyOf(readings);
+    notes = List.copyOf(notes);
   }
 
   /** A room of so many corners with nothing read yet. */
   public static TapeRoom of(int corners) {
-    return new TapeRoom(corners, List.of(), TapeError.USUAL, USUAL_TURN_ERROR, USUAL_CLOSING_LIMIT);
+    return new TapeRoom(
+        corners, List.of(), List.of(), TapeError.USUAL, USUAL_TURN_ERROR, USUAL_CLOSING_LIMIT);
   }
 
   public TapeRoom withReadings(List<Reading> v) {
-    return new TapeRoom(corners, v, tapeError, turnError, closingLimit);
+    return new TapeRoom(corners, v, notes, tapeError, turnError, closingLimit);
   }
 
   public TapeRoom withTapeError(TapeError v) {
-    return new TapeRoom(corners, readings, v, turnError, closingLimit);
+    return new TapeRoom(corners, readings, notes, v, turnError, closingLimit);
   }
 
   public TapeRoom withTurnError(double degrees) {
-    return new TapeRoom(corners, readings, tapeError, degrees, closingLimit);
+    return new TapeRoom(corners, readings, notes, tapeError, degrees, closingLimit);
   }
 
   public TapeRoom withClosingLimit(double v) {
-    return new TapeRoom(corners, readings, tapeError, turnError, v);
+    return new TapeRoom(corners, readings, notes, tapeError, turnError, v);
   }
 
   /** The same room with one more corner; its wall has nothing read yet. */
   public TapeRoom withWall() {
-    return new TapeRoom(corners + 1, readings, tapeError, turnError, closingLimit);
+    return new TapeRoom(corners + 1, readings, notes, tapeError, turnError, closingLimit);
+  }
+
+  /** The same room with one note more. */
+  public TapeRoom with(WallNote note) {
+    List<WallNote> more = new ArrayList<>(notes);
+    more.add(note);
+    return new TapeRoom(corners, readings, more, tapeError, turnError, closingLimit);
   }
 
   /** The same room with one reading more. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import slabwright.site.PieceKind;
 import slabwright.tape.Reading.Along;
 import slabwright.tape.Reading.Trust;
 import slabwright.units.Length;
@@ -29,6 +30,7 @@ final class TapeWriter {
       wall(wall, across);
     }
     across.forEach(this::across);
+    room.notes().forEach(this::note);
     return out.toString();
   }
 
@@ -82,6 +84,16 @@ final class TapeWriter {
     } else if (r instanceof Reading.Taped t) {
       String is = r instanceof Reading.Diagonal ? " " : " is ";
       line(r.name(room.corners()) + is + t.length() + error(t.error()));
+    }
+  }
+
+  private void note(WallNote note) {
+    String wall = CornerName.wall(note.wall(), room.corners());
+    if (note instanceof WallNote.Door d) {
+      String in = d.wayIn() ? " way in" : "";
+      line("doorway " + wall + " at " + d.along() + " wide " + d.width() + in);
+    } else if (note instanceof WallNote.Ends e && e.kind() != PieceKind.WALL) {
+      line((e.kind() == PieceKind.KERB ? "kerb " : "open ") + wall);
     }
   }
 

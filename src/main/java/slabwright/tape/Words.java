@@ -112,11 +112,16 @@ final class Words {
 
   Length length(String... stops) throws Misfit {
     int column = column();
+    return above(column, lengthFromZero(stops));
+  }
+
+  Length lengthFromZero(String... stops) throws Misfit {
+    int column = column();
     Parsed<Length> length = Length.parse(before(List.of(stops)));
     if (length instanceof Parsed.Bad<Length> bad) {
       throw new Misfit(column, bad.why());
     }
-    return above(column, length.orThrow());
+    return length.orThrow();
   }
 
   private static Length above(int column, Length length) throws Misfit {

@@ -26,9 +26,13 @@ class TapeTextTest {
 
       diagonal A C 27' 4"
       check C to A-B is 12' 3"
-      check C to B-A at 5' is 13' 1" ± 1"
+      check C to A-B at 5' is 13' 1" ± 1"
       check A-B to C-D is 12'
       turn at B right 91°
+      open D-E
+      kerb E-A
+      doorway B-C at 3' wide 36" way in
+      doorway A-B at 0 m wide 1 m
       """;
 
   private static TapeRoom read(String text) {
@@ -108,7 +112,7 @@ class TapeTextTest {
         "wall 6 m left 95 | Line 4, column 15: \"95\" is not an angle: write for example 92° or 92.5 deg.",
         "wall 6 m left 190° | Line 4, column 15: A turn or a corner is more than 0° and less than 180°.",
         "wall 6 m left now | Line 4, column 15: \"now\" was not expected here.",
-        "wll 6 m | Line 4, column 1: A line begins with wall, curve, diagonal, check, tape error, turn error or closing limit.",
+        "wll 6 m | Line 4, column 1: A line begins with wall, curve, diagonal, check, turn, open, kerb, doorway, tape error or closing limit.",
         "diagonal A K 3 m | Line 4, column 12: There is no corner K: the last one is C.",
         "diagonal A A 3 m | Line 4, column 12: A diagonal needs two different corners.",
         "diagonal A 3 m | Line 4, column 12: \"3\" is no corner: corners are called A, B, C …",
@@ -120,6 +124,9 @@ class TapeTextTest {
         "tape error 1/8\" + a bit | Line 4, column 19: A share is written as 0.02%.",
         "turn error | Line 4, column 11: \"\" is not an angle: write for example 92° or 92.5 deg.",
         "closing limit 500 | Line 4, column 15: A closing limit is written as 1/500.",
+        "check A to C-B at 1 m is 1 m | Line 4, column 12: Call this wall B-C and measure from B.",
+        "doorway A-B 3 m | Line 4, column 13: A doorway is written as: doorway A-B at 3' wide 36\"",
+        "kerb A-A | Line 4, column 6: No wall runs from A to A.",
         "wall 0 m | Line 4, column 6: \"0 m\" is not more than nothing."
       })
   void a_bad_line_is_refused_with_its_place(String line, String sentence) {
