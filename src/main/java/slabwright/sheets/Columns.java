@@ -10,6 +10,9 @@ import slabwright.shape.Bounds;
  * pages in as many columns of the same width as fit.
  */
 final class Columns implements Flow.ColumnSource {
+  /** Type sizes tried in turn before a column goes on on a further page. */
+  private static final double[] TIGHTER = {1, 0.93, 0.86, 0.8};
+
   private final PageFrame page;
   private final boolean beside;
   private final int perPage;
@@ -26,16 +29,23 @@ final class Columns implements Flow.ColumnSource {
   static List<List<Ink>> beside(PageFrame page, List<? extends Block> blocks) {
     double side = page.side().width();
     int n = (int) Math.max(1, Math.floor((page.body().width() + 12) / (side + 12)));
-    return set(new Columns(page, true, n), blocks);
+    for (double tight : TIGHTER) {
+      Type type = new Type(page.type().k() * tight);
+      List<List<Ink>> pages = set(new Columns(page, true, n), type, blocks);
+      if (pages.size() == 1) {
+        return pages;
+      }
+    }
+    return set(new Columns(page, true, n), page.type(), blocks);
   }
 
   /** Blocks on pages of so many columns. */
   static List<List<Ink>> whole(PageFrame page, int columns, List<? extends Block> blocks) {
-    return set(new Columns(page, false, columns), blocks);
+    return set(new Columns(page, false, columns), page.type(), blocks);
   }
 
-  private static List<List<Ink>> set(Columns columns, List<? extends Block> blocks) {
-    new Flow(columns.page.type(), columns).set(blocks);
+  private static List<List<Ink>> set(Columns columns, Type type, List<? extends Block> blocks) {
+    new Flow(type, columns).set(blocks);
     return columns.pages;
   }
 

@@ -63,7 +63,7 @@ record Key(List<Entry> entries) implements Block {
     List<Slice> slices = new ArrayList<>();
     for (Entry entry : entries) {
       List<String> lines = TextMeasure.wrap(entry.words(), type.body(), width - x);
-      double height = Math.max(8.2 * k, lines.size() * type.leading() + 2.6 * k);
+      double height = Math.max(7.4 * k, lines.size() * type.leading() + 2.6 * k);
       double middle = height / 2;
       List<Ink> inks = new ArrayList<>(entry.sample().at(new Vec(SWATCH / 2 * k, middle), k));
       double first = middle + 1.15 * k - (lines.size() - 1) * type.leading() / 2;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import slabwright.drawing.Frame;
 import slabwright.drawing.TextStyle;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
@@ -32,7 +33,14 @@ final class LayoutSheet {
 
   List<Draft> drafts() {
     PlanSheet sheet =
-        new PlanSheet(context, "1", "Site layout", subtitle(), area.name(), shape.ring().bounds());
+        new PlanSheet(
+            context,
+            "1",
+            "Site layout",
+            subtitle(),
+            area.name(),
+            Frame.SITE,
+            shape.ring().bounds());
     return sheet.drafts(this::draw, blocks());
   }
 
@@ -56,6 +64,8 @@ final class LayoutSheet {
       for (int i = 0; i + 1 < t.path().size(); i++) {
         sketch.keepOff(t.path().get(i).vec(), t.path().get(i + 1).vec());
       }
+    } else {
+      sketch.keepOff(mark.form().region(AreaInks.TOLERANCE).rings());
     }
   }
 

@@ -72,7 +72,7 @@ final class OutlineWords {
     double wide = TextMeasure.width(words, style);
     List<Vec> wishes = Wishes.beside(from, to, outside, style.size(), wide);
     Vec middle = line.points().get(0).towards(line.points().get(1), 0.5);
-    sketch.words(PlanWords.of(middle, words, style).wishing(wishes).nearBy(4));
+    sketch.words(PlanWords.of(middle, words, style).wishing(wishes).nearBy(4).on(Palette.WHITE));
   }
 
   /** Every straight piece that has room, longest first, then the whole width and height. */

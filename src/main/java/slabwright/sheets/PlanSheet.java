@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import slabwright.drawing.Frame;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 
@@ -17,15 +18,16 @@ record PlanSheet(
     String title,
     String subtitle,
     String area,
+    Frame frame,
     Bounds model) {
   private static final double MARGIN = 15.5;
 
   List<Draft> drafts(Consumer<Sketch> draw, List<Block> blocks) {
     PageFrame page = context.page();
     double margin = MARGIN * context.type().k();
-    PlanView one = PlanView.of(model, page.field(), margin, context.units());
+    PlanView one = PlanView.of(frame, model, page.field(), margin, context.units());
     return one.tiled()
-        ? tiles(PlanView.of(model, page.body(), margin, context.units()), draw, blocks)
+        ? tiles(PlanView.of(frame, model, page.body(), margin, context.units()), draw, blocks)
         : single(one, draw, blocks);
   }
 

@@ -1,5 +1,6 @@
 package slabwright.sheets;
 
+import slabwright.drawing.Frame;
 import slabwright.drawing.View;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -8,21 +9,22 @@ import slabwright.units.UnitSystem;
 /**
  * How a model fits a page's field: the scale, and the tiles where one page is too small.
  *
- * @param model the model's bounds
+ * @param model the model's bounds, in the site's frame (y up) or a graphic's (y down)
  * @param field the room on one page
  * @param across number of tiles side by side
  * @param down number of tiles one above the other
  */
-record PlanView(Scale scale, Bounds model, Bounds field, int across, int down) {
+record PlanView(Frame frame, Scale scale, Bounds model, Bounds field, int across, int down) {
   /** Paper that neighbouring tiles share, mm. */
   static final double SHARED = 14;
 
   /** The largest standard scale that leaves the margin (mm of paper) on every side. */
-  static PlanView of(Bounds model, Bounds field, double margin, UnitSystem units) {
+  static PlanView of(Frame frame, Bounds model, Bounds field, double margin, UnitSystem units) {
     double w = field.width() - 2 * margin;
     double h = field.height() - 2 * margin;
     Scale scale = Scales.fitting(model.width(), model.height(), w, h, units);
     return new PlanView(
+        frame,
         scale,
         model,
         field,
@@ -42,10 +44,9 @@ record PlanView(Scale scale, Bounds model, Bounds field, int across, int down) {
   View view(int column, int row) {
     double x = field.middle().x() - (column - (across - 1) / 2.0) * (field.width() - SHARED);
     double y = field.middle().y() - (row - (down - 1) / 2.0) * (field.height() - SHARED);
-    return View.yUp(scale.denominator(), model.middle(), new Vec(x, y));
-  }
-
-  View view() {
-    return view(0, 0);
+    Vec at = new Vec(x, y);
+    return frame == Frame.SITE
+        ? View.yUp(scale.denominator(), model.middle(), at)
+        : View.yDown(scale.denominator(), model.middle(), at);
   }
 }

@@ -114,6 +114,16 @@ final class Sketch {
     return false;
   }
 
+  /** A dimension right between two points; false when there is no room for its words. */
+  boolean dimensionAt(Vec from, Vec to, String words) {
+    Dimension d = new Dimension(from, to, 0, words, type.strong()).placed(view);
+    boolean good = fits(d);
+    if (good) {
+      take(d);
+    }
+    return good;
+  }
+
   private boolean fits(Dimension d) {
     for (Ink part : d.parts(field)) {
       boolean good =
@@ -162,7 +172,12 @@ final class Sketch {
 
   /** A number in a ring about a point of the model. */
   boolean number(Vec about, List<Vec> wishes, String words) {
-    double size = 5.2 * type.k();
+    return number(about, wishes, words, 5.2);
+  }
+
+  /** The same with a ring of this width at type size 1. */
+  boolean number(Vec about, List<Vec> wishes, String words, double width) {
+    double size = width * type.k();
     Label label = Label.box(view.onPaper(about), size, size, 40 * type.k()).wishing(wishes);
     Optional<Label.Placed> placed = labels.place(label);
     placed.ifPresent(
