@@ -1,0 +1,190 @@
+package slabwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandLineTest {
+  private static final String HERON = "sample-plans/heron-ring.svg";
+  private static final String WHEEL = "sample-plans/bike-wheel.svg";
+  private static final String PLAN = "sample-plans/bike-workshop.site.json";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @TempDir Path folder;
+
+  private int run(String... args) {
+    return Slabwright.run(new PrintWriter(out), new PrintWriter(err), args);
+  }
+
+  private Path svg(String name, String body) throws IOException {
+    return Files.writeString(
+        folder.resolve(name),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 100'>" + body + "</svg>");
+  }
+
+  private JsonNode json(String line) throws IOException {
+    return new ObjectMapper().readTree(line);
+  }
+
+  @Test
+  void check_of_a_good_plan_ends_with_0() {
+    assertThat(run("check", PLAN)).isZero();
+    assertThat(out.toString()).contains("nothing wrong");
+  }
+
+  @Test
+  void a_missing_plan_ends_with_3_and_one_sentence() {
+    assertThat(run("check", "nowhere.site.json")).isEqualTo(3);
+    assertThat(err.toString().strip().lines()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"nonsense", "tally", "inlay", "inlay x.svg --width 5"})
+  void wrong_use_ends_with_2(String args) {
+    assertThat(run(args.split(" ", -1))).isEqualTo(2);
+  }
+
+  @Test
+  void tally_gives_json_whose_zones_sum_to_the_net_area() throws IOException {
+    assertThat(run("tally", PLAN, "--json")).isZero();
+    JsonNode area = json(out.toString()).at("/areas/0");
+    double zones = 0;
+    for (JsonNode z : area.get("zones")) {
+      zones += z.get("area_mm2").asDouble();
+    }
+    assertThat(zones)
+        .isCloseTo(area.get("net_mm2").asDouble(), org.assertj.core.data.Offset.offset(0.1));
+    assertThat(area.get("reach_mm2").asDouble() + area.get("hand_mm2").asDouble())
+        .isCloseTo(area.get("ground_mm2").asDouble(), org.assertj.core.data.Offset.offset(5.0));
+  }
+
+  @Test
+  void several_graphics_give_one_json_object_a_line_and_a_bad_one_stops_nothing()
+      throws IOException {
+    Path bad = Files.writeString(folder.resolve("bad.svg"), "not xml");
+    Path good = svg("good.svg", "<rect width='100' height='50'/>");
+    assertThat(
+            run(
+                "inlay",
+                bad.toString(),
+                good.toString(),
+                "--width",
+                "1 m",
+                "--roll",
+                "610 mm",
+                "--json"))
+        .isEqualTo(3);
+    List<String> lines = out.toString().lines().toList();
+    assertThat(lines).hasSize(2);
+    assertThat(json(lines.get(0)).has("refused")).isTrue();
+    assertThat(json(lines.get(1)).get("opening_mm2").asDouble()).isEqualTo(500_000);
+  }
+
+  @Test
+  void blank_is_mask_and_openings() throws IOException {
+    assertThat(run("inlay", WHEEL, "--width", "1 m", "--roll", "24 in", "--json")).isZero();
+    JsonNode o = json(out.toString());
+    assertThat(o.get("opening_mm2").asDouble() + o.get("mask_mm2").asDouble())
+        .isCloseTo(o.get("blank_mm2").asDouble(), org.assertj.core.data.Offset.offset(0.01));
+    assertThat(o.get("width_mm").asDouble())
+        .isCloseTo(1000, org.assertj.core.data.Offset.offset(0.05));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0 mm", "10 km", "-3 m"})
+  void an_absurd_width_is_refused(String width) {
+    assertThat(run("inlay", WHEEL, "--width=" + width, "--roll", "610 mm")).isEqualTo(3);
+    assertThat(err.toString()).contains("10 mm and 100 m");
+  }
+
+  @Test
+  void a_roll_narrower_than_the_overlap_is_refused() {
+    assertThat(run("inlay", WHEEL, "--width", "1 m", "--roll", "60 mm", "--overlap", "50 mm"))
+        .isEqualTo(3);
+    assertThat(err.toString()).contains("overlap");
+  }
+
+  @Test
+  void one_colour_alone_can_be_dyed() throws IOException {
+    Path two =
+        svg(
+            "two.svg",
+            "<rect width='100' height='50' fill='#ff0000'/><rect y='50' width='50' height='50' fill='#0000ff'/>");
+    assertThat(
+            run(
+                "inlay",
+                two.toString(),
+                "--width",
+                "1 m",
+                "--roll",
+                "24 in",
+                "--colours",
+                "#0000ff",
+                "--json"))
+        .isZero();
+    assertThat(json(out.toString()).get("opening_mm2").asDouble()).isEqualTo(250_000);
+  }
+
+  @Test
+  void a_colour_that_is_not_there_is_refused_with_those_that_are() throws IOException {
+    Path red = svg("red.svg", "<rect width='100' height='50' fill='#ff0000'/>");
+    assertThat(
+            run(
+                "inlay",
+                red.toString(),
+                "--width",
+                "1 m",
+                "--roll",
+                "24 in",
+                "--colours",
+                "#00ff00"))
+        .isEqualTo(3);
+    assertThat(err.toString()).contains("#ff0000");
+  }
+
+  @Test
+  void cut_files_are_written_again_over_our_own_but_never_over_others() throws IOException {
+    Path to = folder.resolve("cut");
+    String[] args = {"inlay", HERON, "--width", "2.4 m", "--roll", "48 in", "--out", to.toString()};
+    assertThat(run(args)).isZero();
+    try (Stream<Path> files = Files.list(to)) {
+      assertThat(files.filter(f -> f.toString().endsWith(".svg")).count())
+          .isGreaterThanOrEqualTo(3);
+    }
+    assertThat(run(args)).isZero();
+    Files.delete(to.resolve(OutFolder.MANIFEST));
+    assertThat(run(args)).isEqualTo(3);
+    assertThat(err.toString()).contains("nothing was written");
+  }
+
+  @Test
+  void letters_in_a_substitute_font_give_no_cut_file_until_accepted() throws IOException {
+    Path text = svg("text.svg", "<text y='50' font-family='No Such Face' font-size='40'>Go</text>");
+    Path to = folder.resolve("cut");
+    String[] args = {
+      "inlay", text.toString(), "--width", "1 m", "--roll", "24 in", "--out", to.toString()
+    };
+    assertThat(run(args)).isEqualTo(3);
+    assertThat(err.toString()).contains("--accept-font");
+    try (Stream<Path> files = Files.list(to)) {
+      assertThat(files.filter(f -> f.toString().endsWith(".svg"))).isEmpty();
+    }
+    assertThat(
+            run(Stream.concat(Stream.of(args), Stream.of("--accept-font")).toArray(String[]::new)))
+        .isZero();
+  }
+}
