@@ -66,7 +66,7 @@ final class Offsets {
 
   private static boolean draw(Sketch sketch, SheetContext context, Vec wall, Vec blank) {
     String words = context.length(wall.distanceTo(blank));
-    return sketch.dimensionAt(wall, blank, words);
+    return sketch.dimensionAt(wall, blank, words) || sketch.dimensionAt(blank, wall, words);
   }
 
   String sentence(SheetContext context) {

@@ -76,7 +76,7 @@ final class PlacementSheet {
     sketch.ink(onSite(InlayInks.seams(placed.plan())));
     sketch.ink(List.of(Stroke.rings(Pen.of(0.4, Palette.INK), List.of(blank))));
     sketch.ink(AreaInks.outline(area));
-    sketch.keepOff(List.of(blank));
+    sketch.block(blank).keepOff(List.of(blank));
     new OutlineWords(area, context.units(), sketch).walls().doorways();
     offsets.draw(sketch, context);
     corners(sketch);

@@ -72,6 +72,16 @@ final class Sketch {
     return this;
   }
 
+  /** Keeps words off a whole quadrilateral of the model, but for a hair along its rim. */
+  Sketch block(Ring quad) {
+    Ring placed = quad.map(view.map());
+    Vec middle = placed.bounds().middle();
+    labels.avoid(
+        new TextBox(
+            "", new Ring(placed.points().stream().map(p -> p.towards(middle, 0.02)).toList())));
+    return this;
+  }
+
   /** A sign on the model that words keep off. */
   Sketch sign(Symbol symbol) {
     Symbol placed = symbol.placed(view);
@@ -163,7 +173,9 @@ final class Sketch {
     placed.ifPresent(
         p -> {
           leader(p);
-          w.backing().ifPresent(c -> backing(p.middle(), label, c));
+          w.backing()
+              .filter(c -> p.leader().isEmpty())
+              .ifPresent(c -> backing(p.middle(), label, c));
           double up = (TextMeasure.CAP_HEIGHT - TextMeasure.DESCENT) * style.size() / 2;
           over.add(Text.middle(p.middle().plus(new Vec(0, up)), w.words(), style));
         });

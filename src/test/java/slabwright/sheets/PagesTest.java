@@ -1,0 +1,109 @@
+package slabwright.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import slabwright.drawing.TextBox;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+
+/** What must hold of every page, tried on the sample site. */
+class PagesTest {
+  private static final Samples HALL = Samples.tramHall();
+
+  private static byte[] pdf(List<Page> pages) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    SheetFiles.pdf(pages, "Sheets", Samples.DAY, out);
+    return out.toByteArray();
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Paper.class,
+      names = {"LETTER", "TABLOID", "A4", "A1"})
+  void no_two_labels_lie_on_each_other(Paper paper) {
+    for (Page page : HALL.on(paper)) {
+      List<TextBox> boxes = TextBox.of(page.drawing());
+      List<String> clashes = new ArrayList<>();
+      for (int i = 0; i < boxes.size(); i++) {
+        for (int j = i + 1; j < boxes.size(); j++) {
+          if (boxes.get(i).overlaps(boxes.get(j))) {
+            clashes.add(boxes.get(i).words() + " / " + boxes.get(j).words());
+          }
+        }
+      }
+      assertThat(clashes).as("%s on %s", page.name(), paper).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Paper.class,
+      names = {"LETTER", "TABLOID", "A4", "A1"})
+  void nothing_lies_outside_the_frame(Paper paper) {
+    Bounds frame = PageFrame.of(paper).frame().grown(0.01);
+    for (Page page : HALL.on(paper)) {
+      for (TextBox box : TextBox.of(page.drawing())) {
+        Bounds b = box.bounds();
+        assertThat(
+                frame.contains(new Vec(b.minX(), b.minY()))
+                    && frame.contains(new Vec(b.maxX(), b.maxY())))
+            .as("%s on %s: %s", page.name(), paper, box.words())
+            .isTrue();
+      }
+      page.drawing()
+          .plain()
+          .forEach(
+              ink ->
+                  assertThat(frame.including(ink.reach()))
+                      .as("%s on %s", page.name(), paper)
+                      .isEqualTo(frame));
+    }
+  }
+
+  @Test
+  void every_page_has_its_paper_size_and_real_words_in_embedded_fonts() throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf(HALL.on(Paper.TABLOID)))) {
+      String words = new PDFTextStripper().getText(document);
+      assertThat(words).contains("Tram Hall Library", "invented", "By hand, to tick off");
+      for (PDPage page : document.getPages()) {
+        assertThat(page.getMediaBox().getWidth()).isEqualTo(17 * 72f);
+        assertThat(page.getMediaBox().getHeight()).isEqualTo(11 * 72f);
+        for (var name : page.getResources().getFontNames()) {
+          assertThat(page.getResources().getFont(name).isEmbedded()).isTrue();
+        }
+      }
+    }
+  }
+
+  @Test
+  void the_same_site_and_day_give_the_same_bytes() throws IOException {
+    assertThat(pdf(HALL.on(Paper.A4))).isEqualTo(pdf(Samples.tramHall().on(Paper.A4)));
+  }
+
+  @Test
+  void every_page_says_where_it_belongs() {
+    List<Page> pages = HALL.on(Paper.A4);
+    for (int i = 0; i < pages.size(); i++) {
+      List<String> words = TextBox.of(pages.get(i).drawing()).stream().map(TextBox::words).toList();
+      assertThat(words)
+          .contains("Tram Hall Library", "A4", (i + 1) + " of " + pages.size(), "25 Nov 2026");
+    }
+  }
+
+  @Test
+  void file_names_are_plain_and_different() {
+    List<String> names = HALL.on(Paper.TABLOID).stream().map(Page::name).toList();
+    assertThat(names).doesNotHaveDuplicates().allMatch(n -> n.matches("page-\\d\\d-[a-z0-9-]+"));
+  }
+}

@@ -1,0 +1,54 @@
+package slabwright.sheets;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+import slabwright.units.UnitSystem;
+
+/** The pages of the invented tram hall, made once for all tests of a class. */
+final class Samples {
+  static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+  private final Site site;
+  private final List<AreaResult> results;
+  private final Map<Paper, List<Page>> pages = new EnumMap<>(Paper.class);
+
+  private Samples(Site site, List<AreaResult> results) {
+    this.site = site;
+    this.results = results;
+  }
+
+  static Samples tramHall() {
+    Path plan = Path.of("sample-plans", "tram-hall.site.json");
+    try {
+      Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
+      return new Samples(site, AreaResult.of(site, plan.getParent(), () -> false));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  Site site() {
+    return site;
+  }
+
+  List<AreaResult> results() {
+    return results;
+  }
+
+  /** The sheets on the paper, in the units that go with it. */
+  List<Page> on(Paper paper) {
+    return pages.computeIfAbsent(
+        paper,
+        p -> {
+          UnitSystem units = p.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
+          return SheetSet.of(site.withUnits(units), results, new SheetOptions(p, DAY));
+        });
+  }
+}
