@@ -11,7 +11,13 @@ import slabwright.units.Parsed;
 @Command(
     name = "slabwright",
     description = "Site plans for crews that finish concrete floors.",
-    subcommands = {CheckCommand.class, TallyCommand.class, InlayCommand.class},
+    subcommands = {
+      JobCommand.class,
+      CheckCommand.class,
+      TallyCommand.class,
+      InlayCommand.class,
+      SheetsCommand.class
+    },
     mixinStandardHelpOptions = true,
     version = "Slabwright 0.1.0",
     synopsisSubcommandLabel = "COMMAND")

@@ -1,0 +1,124 @@
+package slabwright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.cutfile.CutJob;
+import slabwright.sheets.AreaResult;
+import slabwright.sheets.Page;
+import slabwright.sheets.Paper;
+import slabwright.sheets.SheetFiles;
+import slabwright.sheets.SheetOptions;
+import slabwright.sheets.SheetSet;
+import slabwright.sheets.csv.Quantities;
+import slabwright.sheets.json.InlayJson;
+import slabwright.sheets.json.TallyJson;
+import slabwright.site.Site;
+
+/** {@code job PLAN --out DIR}: the whole main job into a folder. */
+@Command(
+    name = "job",
+    description = "Everything of a plan into a folder: sheets, cut files, quantities.",
+    mixinStandardHelpOptions = true)
+final class JobCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  private Path plan;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder to write into.")
+  private Path out;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "NAME",
+      description = "Paper of the sheets; default Tabloid for feet, A3 for metres.")
+  private String paper;
+
+  @Option(names = "--accept-font", description = "Accept letters drawn in a substitute font.")
+  private boolean acceptFont;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws CliRefusal, IOException {
+    Site site = Plans.read(plan);
+    Paper chosen = SheetsCommand.paper(paper, site);
+    List<AreaResult> areas = AreaResult.of(site, plan.toAbsolutePath().getParent(), () -> false);
+    Plans.refuse(areas);
+    OutFolder folder = new OutFolder(out);
+    sheets(folder, site, areas, chosen);
+    numbers(folder, site, areas);
+    List<String> said = inlays(folder, site, areas);
+    folder.commit();
+    summary(site, areas, folder);
+    said.forEach(spec.commandLine().getErr()::println);
+    return said.isEmpty() ? 0 : Slabwright.REFUSED;
+  }
+
+  private static void sheets(OutFolder folder, Site site, List<AreaResult> areas, Paper paper)
+      throws IOException {
+    List<Page> pages =
+        SheetSet.of(site, areas, new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault())));
+    folder.add("sheets.pdf", SheetsCommand.pdf(site, pages));
+    for (Map.Entry<String, String> svg : SheetFiles.svgs(pages).entrySet()) {
+      folder.add("sheets/" + OutFolder.clean(svg.getKey()), svg.getValue());
+    }
+  }
+
+  private static void numbers(OutFolder folder, Site site, List<AreaResult> areas) {
+    folder.add(
+        "tally.json", TallyJson.write(site, areas.stream().map(AreaResult::takeoff).toList()));
+    folder.add("quantities.csv", Quantities.write(areas));
+    for (AreaResult a : areas) {
+      for (PlacedInlay i : a.inlays()) {
+        folder.add(
+            "inlay-" + name(a, i) + ".json",
+            InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec()));
+      }
+    }
+  }
+
+  private List<String> inlays(OutFolder folder, Site site, List<AreaResult> areas)
+      throws IOException {
+    List<String> said = new ArrayList<>();
+    for (AreaResult a : areas) {
+      for (PlacedInlay i : a.inlays()) {
+        CutJob job = new CutJob(i.inlay().name(), site.releaseNumber());
+        InlayFiles files = new InlayFiles(job, site.units(), Instant.now(), acceptFont);
+        said.addAll(
+            files.add(folder, "cut-" + name(a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
+      }
+    }
+    return said;
+  }
+
+  private static String name(AreaResult a, PlacedInlay i) {
+    return OutFolder.clean(a.takeoff().area().id() + "_" + i.inlay().id());
+  }
+
+  private void summary(Site site, List<AreaResult> areas, OutFolder folder) {
+    PrintWriter print = spec.commandLine().getOut();
+    print.println(site.name() + (site.note().isBlank() ? "" : " (" + site.note() + ")"));
+    for (AreaResult a : areas) {
+      Summary.tally(print, a.takeoff(), site.units());
+      a.inlays().forEach(i -> Summary.inlay(print, i, site.units()));
+    }
+    print.println(folder.names().size() + " files in " + out);
+  }
+}
