@@ -1,0 +1,51 @@
+package slabwright.pdfin.picture;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import slabwright.units.Parsed;
+
+/**
+ * One page of a PDF as a picture.
+ *
+ * @param pages how many pages the file has
+ * @param mmPerPixel millimetres of paper a pixel; times the drawing's scale it is that of the floor
+ */
+public record PdfPicture(Picture picture, int pages, double mmPerPixel) {
+  private static final double POINT_MM = 25.4 / 72;
+
+  /** Fine enough for hairlines on paper. */
+  private static final double USUAL_DPI = 200;
+
+  /** Renders page {@code page}, from 1, at 200 dots an inch or what the longest side allows. */
+  public static Parsed<PdfPicture> read(byte[] file, int page) {
+    try (PDDocument document = Loader.loadPDF(file)) {
+      int pages = document.getNumberOfPages();
+      return page < 1 || page > pages
+          ? Parsed.bad("There is no page %d: the file has %d.".formatted(page, pages))
+          : rendered(document, page);
+    } catch (InvalidPasswordException locked) {
+      return Parsed.bad("This PDF is locked with a password: save it without one first.");
+    } catch (IOException broken) {
+      return Parsed.bad("This PDF cannot be read: ask for it again, or for a PNG of the page.");
+    }
+  }
+
+  private static Parsed<PdfPicture> rendered(PDDocument document, int page) throws IOException {
+    PDRectangle size = document.getPage(page - 1).getCropBox();
+    double longest = Math.max(size.getWidth(), size.getHeight());
+    if (!(longest > 0)) {
+      return Parsed.bad("Page %d has no size.".formatted(page));
+    }
+    double scale = Math.min(USUAL_DPI / 72, Picture.LONGEST_SIDE / longest);
+    BufferedImage image =
+        new PDFRenderer(document).renderImage(page - 1, (float) scale, ImageType.RGB);
+    double mmPerPixel = POINT_MM / scale;
+    return Parsed.ok(new PdfPicture(new Picture(image), document.getNumberOfPages(), mmPerPixel));
+  }
+}

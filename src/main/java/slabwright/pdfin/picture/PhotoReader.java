@@ -1,0 +1,80 @@
+package slabwright.pdfin.picture;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Iterator;
+import java.util.Locale;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
+import slabwright.units.Parsed;
+
+/** Reads a photo's pixels, thinning while it reads so that a huge one needs no huge memory. */
+final class PhotoReader {
+  /** Pixels beyond which a file is taken for a mistake or a trap. */
+  private static final long MOST_PIXELS = 400_000_000;
+
+  private final InputStream in;
+  private final Upright upright;
+
+  PhotoReader(InputStream in, Upright upright) {
+    this.in = in;
+    this.upright = upright;
+  }
+
+  Parsed<Picture> read() throws IOException {
+    ImageIO.setUseCache(false);
+    try (ImageInputStream stream = ImageIO.createImageInputStream(in)) {
+      Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
+      if (!readers.hasNext()) {
+        return Parsed.bad("This is not a picture: PNG, JPEG and PDF can be traced over.");
+      }
+      ImageReader reader = readers.next();
+      try {
+        return read(reader, stream);
+      } finally {
+        reader.dispose();
+      }
+    }
+  }
+
+  private Parsed<Picture> read(ImageReader reader, ImageInputStream stream) throws IOException {
+    String format = reader.getFormatName().toLowerCase(Locale.ROOT);
+    if (!format.equals("png") && !format.equals("jpeg")) {
+      return Parsed.bad("A " + format + " picture cannot be traced over: save it as PNG.");
+    }
+    reader.setInput(stream, true, true);
+    long width = reader.getWidth(0);
+    long height = reader.getHeight(0);
+    if (width * height > MOST_PIXELS) {
+      return Parsed.bad(
+          "This picture is %d by %d pixels: make it smaller first.".formatted(width, height));
+    }
+    ImageReadParam thin = reader.getDefaultReadParam();
+    int step = Math.max(1, (int) (Math.max(width, height) / (2L * Picture.LONGEST_SIDE)));
+    thin.setSourceSubsampling(step, step, 0, 0);
+    return Parsed.ok(new Picture(upright.turned(fitted(reader.read(0, thin)))));
+  }
+
+  /** The picture at no more than the longest side, redrawn so that nothing but pixels is left. */
+  static BufferedImage fitted(BufferedImage image) {
+    double longest = Math.max(image.getWidth(), image.getHeight());
+    double k = Math.min(1, Picture.LONGEST_SIDE / longest);
+    int width = Math.max(1, (int) Math.round(image.getWidth() * k));
+    int height = Math.max(1, (int) Math.round(image.getHeight() * k));
+    boolean clear = image.getColorModel().hasAlpha();
+    BufferedImage out =
+        new BufferedImage(
+            width, height, clear ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = out.createGraphics();
+    g.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+    g.drawImage(image, 0, 0, width, height, null);
+    g.dispose();
+    return out;
+  }
+}

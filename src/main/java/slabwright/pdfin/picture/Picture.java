@@ -1,0 +1,76 @@
+package slabwright.pdfin.picture;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import javax.imageio.ImageIO;
+import slabwright.units.Parsed;
+
+/**
+ * A picture as it is kept with a plan: upright, no larger than need be, and pixels alone. Pixels
+ * run x right and y down from the top-left corner of the first one.
+ *
+ * @param image the pixels; not to be painted on
+ */
+public record Picture(BufferedImage image) {
+  /** The longest side kept, in pixels: a hall of 40 m then shows 1 cm a pixel. */
+  public static final int LONGEST_SIDE = 4000;
+
+  /** The longest file looked at, in bytes. */
+  public static final long LONGEST_FILE = 200_000_000;
+
+  /**
+   * Reads a PNG or JPEG. Where and when a photo was taken and with what is not kept; it is turned
+   * upright first, as the camera noted.
+   */
+  public static Parsed<Picture> read(byte[] file) {
+    try (ByteArrayInputStream in = new ByteArrayInputStream(file)) {
+      return new PhotoReader(in, Upright.of(file)).read();
+    } catch (IOException broken) {
+      return Parsed.bad("This picture cannot be read: open it elsewhere and save it again as PNG.");
+    }
+  }
+
+  /**
+   * Reads a picture or one page of a PDF, by the file's name.
+   *
+   * @param page of a PDF, from 1; not looked at otherwise
+   * @throws UncheckedIOException when the file cannot be opened
+   */
+  public static Parsed<Picture> read(Path file, int page) {
+    try {
+      if (Files.size(file) > LONGEST_FILE) {
+        return Parsed.bad("\"%s\" is larger than 200 MB.".formatted(file.getFileName()));
+      }
+      byte[] bytes = Files.readAllBytes(file);
+      boolean pdf = file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
+      return pdf ? PdfPicture.read(bytes, page).map(PdfPicture::picture) : read(bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  public int width() {
+    return image.getWidth();
+  }
+
+  public int height() {
+    return image.getHeight();
+  }
+
+  /** The picture as a PNG file, with nothing in it but pixels. */
+  public byte[] png() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      ImageIO.write(image, "png", out);
+    } catch (IOException cannotHappenInMemory) {
+      throw new UncheckedIOException(cannotHappenInMemory);
+    }
+    return out.toByteArray();
+  }
+}
