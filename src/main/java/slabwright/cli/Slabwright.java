@@ -16,7 +16,8 @@ import slabwright.units.Parsed;
       CheckCommand.class,
       TallyCommand.class,
       InlayCommand.class,
-      SheetsCommand.class
+      SheetsCommand.class,
+      TapeCommand.class
     },
     mixinStandardHelpOptions = true,
     version = "Slabwright 0.1.0",

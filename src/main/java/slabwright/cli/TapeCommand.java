@@ -1,0 +1,63 @@
+package slabwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.MalformedInputException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import slabwright.tape.RoomAdjustment;
+import slabwright.tape.RoomResult;
+import slabwright.tape.RoomText;
+import slabwright.tape.TapeRoom;
+import slabwright.tape.TapeText;
+import slabwright.units.Parsed;
+import slabwright.units.UnitSystem;
+
+/** {@code tape FILE}: adjusts a room's readings and says what to measure again. */
+@Command(
+    name = "tape",
+    description = "Adjust a room's tape readings; say what to measure again.",
+    mixinStandardHelpOptions = true)
+final class TapeCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "FILE", description = "Readings, as docs/tape-format.md describes.")
+  private Path file;
+
+  @Option(
+      names = "--units",
+      paramLabel = "NAME",
+      defaultValue = "FEET_INCHES",
+      description = "feet_inches (default) or metric.")
+  private UnitSystem units;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws CliRefusal, IOException {
+    RoomResult result = RoomAdjustment.of(room(), units);
+    if (result instanceof RoomResult.Refused refused) {
+      throw CliRefusal.of(refused.sentence());
+    }
+    spec.commandLine().getOut().print(RoomText.of(result, units));
+    return result instanceof RoomResult.Adjusted ? 0 : Slabwright.REFUSED;
+  }
+
+  private TapeRoom room() throws CliRefusal, IOException {
+    if (!Files.isRegularFile(file)) {
+      throw CliRefusal.of("There is no tape file " + file + "; check the path.");
+    }
+    try {
+      Parsed<TapeRoom> parsed = TapeText.read(Files.readString(file));
+      if (parsed instanceof Parsed.Bad<TapeRoom> bad) {
+        throw CliRefusal.of(bad.why());
+      }
+      return parsed.orThrow();
+    } catch (MalformedInputException e) {
+      throw CliRefusal.of(file + " is not text in UTF-8; save it as UTF-8 or check the path.");
+    }
+  }
+}
