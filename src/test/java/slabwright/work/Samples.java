@@ -13,22 +13,22 @@ import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
 
 /** The tram hall sample with its work planned by the example shop book. */
-final class Samples {
+public final class Samples {
   private static final List<FloorWork> FLOORS = floors(tramHall());
 
   private Samples() {}
 
-  static Site tramHall() {
+  public static Site tramHall() {
     PlanFile.Reading read = PlanFile.read(Path.of("sample-plans/tram-hall.site.json"));
     return ((PlanFile.Reading.Good) read).site();
   }
 
-  static WorkPlan plan(Site site) {
+  public static WorkPlan plan(Site site) {
     return plan(site, ExampleBook.book());
   }
 
   /** The same floors as measured once; only what is known of them may differ. */
-  static WorkPlan plan(Site site, ShopBook book) {
+  public static WorkPlan plan(Site site, ShopBook book) {
     List<FloorWork> floors = new ArrayList<>();
     for (FloorWork f : FLOORS) {
       FloorArea area = site.area(f.area().id()).orElseThrow();
@@ -38,7 +38,7 @@ final class Samples {
   }
 
   /** The example book with one entry changed. */
-  static ShopBook bookWith(String kind, String name, String key, String value) {
+  public static ShopBook bookWith(String kind, String name, String key, String value) {
     ShopBookText text = ExampleBook.text().with(kind, name, key, value);
     return ShopBook.of(text);
   }

@@ -1,0 +1,145 @@
+package slabwright.work.job;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+import slabwright.work.AreaWork;
+import slabwright.work.InlayWork;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.Figure;
+import slabwright.work.book.ProductKind;
+import slabwright.work.book.Tool;
+import slabwright.work.coat.Kits;
+import slabwright.work.days.DayPlan;
+
+/** Writes the lines of the cost; one use. */
+final class CostLines {
+  private final WorkPlan plan;
+  private final UnitSystem units;
+  private final List<CostLine> lines = new ArrayList<>();
+
+  CostLines(WorkPlan plan) {
+    this.plan = plan;
+    this.units = plan.site().units();
+  }
+
+  List<CostLine> all() {
+    labour();
+    for (AreaWork area : plan.areas()) {
+      area.coats().forEach(c -> kits(area.name(), c.product().label(), c.kits()));
+      String filler = plan.book().first(ProductKind.FILLER).map(p -> p.label()).orElse("filler");
+      if (area.prep().filler().mm3() > 0) {
+        kits(area.name(), filler, area.prep().filler().kits());
+      }
+      bags(area);
+      area.floor().inlays().forEach(i -> vinyl(area, i));
+    }
+    plan.book().tools().forEach(this::tool);
+    return lines;
+  }
+
+  private void labour() {
+    Figure<CostLine.Count> hours = plan.days().map(d -> hours(d.personTime()));
+    lines.add(
+        CostLine.of("Labour", hours, "sheet 6, person hours", plan.book().crew().hourPrice()));
+  }
+
+  private static CostLine.Count hours(Duration time) {
+    BigDecimal h =
+        BigDecimal.valueOf(time.toMinutes())
+            .divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
+    return new CostLine.Count(h, h + " h");
+  }
+
+  private void kits(String area, String label, Figure<Kits> kits) {
+    String what = label + ", " + area;
+    String source = "sheet 5, kits of " + label;
+    Optional<Kits> known = kits.maybe();
+    if (known.isEmpty()) {
+      lines.add(
+          CostLine.of(
+              what, kits.map(k -> count(k.count(), "")), source, kits.map(k -> BigDecimal.ZERO)));
+      return;
+    }
+    for (Kits.Line line : known.get().lines()) {
+      String size = Quantity.volume(line.kit().mm3(), units);
+      lines.add(
+          CostLine.of(
+              what, Figure.known(count(line.count(), " x " + size)), source, line.kit().price()));
+    }
+  }
+
+  private static CostLine.Count count(int n, String unit) {
+    return new CostLine.Count(BigDecimal.valueOf(n), n + unit);
+  }
+
+  private void bags(AreaWork area) {
+    Figure<Integer> bags = area.prep().bags();
+    if (bags.maybe().filter(n -> n == 0).isPresent()) {
+      return;
+    }
+    Figure<BigDecimal> price =
+        plan.book().tools().stream()
+            .filter(t -> t.is("vacuum"))
+            .max(
+                (a, b) ->
+                    Double.compare(a.bagKg().maybe().orElse(0.0), b.bagKg().maybe().orElse(0.0)))
+            .map(Tool::bagPrice)
+            .orElseGet(() -> Figure.missing("a vacuum"));
+    lines.add(
+        CostLine.of(
+            "Vacuum bags, " + area.name(),
+            bags.map(n -> count(n, " bags")),
+            "sheet 5, vacuum bags",
+            price));
+  }
+
+  private void vinyl(AreaWork area, InlayWork inlay) {
+    BigDecimal m2 = BigDecimal.valueOf(inlay.blank() / 1e6).setScale(2, RoundingMode.HALF_UP);
+    lines.add(
+        CostLine.of(
+            "Stencil vinyl, " + inlay.name() + ", " + area.name(),
+            Figure.known(new CostLine.Count(m2, m2 + " m²")),
+            "sheet 4, blank of " + inlay.name(),
+            plan.book().inlay().vinylPriceArea()));
+  }
+
+  private void tool(Tool tool) {
+    Figure<Integer> days = plan.days().map(d -> ToolDays.of(tool, d));
+    if (days.maybe().filter(n -> n == 0).isEmpty()) {
+      lines.add(
+          CostLine.of(
+              tool.name(),
+              days.map(n -> count(n, n == 1 ? " day" : " days")),
+              "sheet 6, days with " + tool.kind().text(k -> k),
+              tool.dayPrice()));
+    }
+  }
+
+  /** On how many days a tool is on site. */
+  private static final class ToolDays {
+    static int of(Tool tool, DayPlan days) {
+      return (int)
+          days.steps().stream()
+              .filter(s -> uses(tool, s.task().id()))
+              .flatMap(s -> s.spans().stream())
+              .map(s -> s.start().toLocalDate())
+              .distinct()
+              .count();
+    }
+
+    private static boolean uses(Tool tool, String task) {
+      boolean machine = task.endsWith(".machine");
+      boolean hand = task.endsWith(".hand") && !task.endsWith("/fill.hand");
+      boolean grinds = hand && !task.endsWith("/clean.hand");
+      return (tool.is("floor grinder") && machine)
+          || (tool.is("hand grinder") && grinds)
+          || (tool.is("vacuum") && (machine || hand));
+    }
+  }
+}

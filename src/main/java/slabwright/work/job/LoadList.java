@@ -1,0 +1,110 @@
+package slabwright.work.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import slabwright.site.Machine;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+import slabwright.work.AreaWork;
+import slabwright.work.InlayWork;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.Figure;
+import slabwright.work.book.ProductKind;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.Kits;
+
+/** What goes on the van. */
+public final class LoadList {
+  private static final List<String> SAFETY =
+      List.of(
+          "Respirators and cartridges as sheet 7 says",
+          "Gloves that stand the solvent, eye and ear protection",
+          "Gas meter for flammable vapour, bump-tested",
+          "Fire extinguisher, closed metal can for rags, bonding wire",
+          "Barrier tape and signs: keep off, no flames",
+          "Thermometer for surfaces, hygrometer, Mohs picks");
+
+  private final WorkPlan plan;
+  private final UnitSystem units;
+
+  private LoadList(WorkPlan plan) {
+    this.plan = plan;
+    this.units = plan.site().units();
+  }
+
+  public static Paper of(WorkPlan plan) {
+    return new LoadList(plan).paper();
+  }
+
+  private Paper paper() {
+    return new Paper(
+        "Load list: " + plan.site().name(),
+        List.of(plan.book().origin()),
+        List.of(
+            new Paper.Section("Machines and tools", tools()),
+            new Paper.Section("Products", products()),
+            new Paper.Section("Stencils and masking", stencils()),
+            new Paper.Section(
+                "Safety", SAFETY.stream().map(s -> Paper.Row.toTick(s, "")).toList())),
+        List.of());
+  }
+
+  private List<Paper.Row> tools() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (AreaWork a : plan.areas()) {
+      a.floor().area().machines().stream().map(Machine::name).forEach(n -> names.put(n, ""));
+    }
+    plan.book().tools().stream()
+        .filter(t -> !t.is("floor grinder"))
+        .forEach(t -> names.put(t.name(), ""));
+    for (AreaWork a : plan.areas()) {
+      if (a.prep().bags().maybe().filter(n -> n == 0).isEmpty()) {
+        names.put("Vacuum bags, " + a.name(), a.prep().bags().text(String::valueOf));
+      }
+    }
+    return rows(names);
+  }
+
+  private List<Paper.Row> products() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (AreaWork a : plan.areas()) {
+      for (CoatPlan c : a.coats()) {
+        names.put(c.product().label() + ", " + a.name(), kits(c.kits()));
+      }
+      if (a.prep().filler().mm3() > 0) {
+        String label = plan.book().first(ProductKind.FILLER).map(p -> p.label()).orElse("Filler");
+        names.put(label + ", " + a.name(), kits(a.prep().filler().kits()));
+      }
+    }
+    return rows(names);
+  }
+
+  private String kits(Figure<Kits> kits) {
+    return kits.text(
+        k ->
+            String.join(
+                " + ",
+                k.lines().stream()
+                    .map(l -> l.count() + " x " + Quantity.volume(l.kit().mm3(), units))
+                    .toList()));
+  }
+
+  private List<Paper.Row> stencils() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (AreaWork a : plan.areas()) {
+      for (InlayWork i : a.floor().inlays()) {
+        names.put("Cut stencil, " + i.name(), Quantity.area(i.blank(), units));
+        names.put("Masking paper round " + i.name(), Quantity.area(i.skirt(), units));
+      }
+    }
+    return rows(names);
+  }
+
+  private static List<Paper.Row> rows(Map<String, String> names) {
+    List<Paper.Row> rows = new ArrayList<>();
+    names.forEach((label, value) -> rows.add(Paper.Row.toTick(label, value)));
+    return rows;
+  }
+}

@@ -1,0 +1,45 @@
+package slabwright.work.job;
+
+import java.util.List;
+import java.util.Locale;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.Site;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+
+/** The client's approval of where and how large a graphic lies, before vinyl is cut. */
+public final class PlacementApproval {
+  private PlacementApproval() {}
+
+  public static Paper of(Site site, FloorArea area, Inlay inlay) {
+    UnitSystem units = site.units();
+    List<Paper.Row> rows =
+        List.of(
+            Paper.Row.fact("Graphic", inlay.graphic()),
+            Paper.Row.fact("Width as painted", LengthFormat.show(inlay.width(), units)),
+            Paper.Row.fact(
+                "Its middle, from the plan's zero",
+                "%s right, %s up"
+                    .formatted(
+                        LengthFormat.show(inlay.middle().x(), units),
+                        LengthFormat.show(inlay.middle().y(), units))),
+            Paper.Row.fact(
+                "Turn", String.format(Locale.ROOT, "%.1f° counter-clockwise", inlay.turn())),
+            Paper.Row.fact("Release", String.valueOf(site.releaseNumber())));
+    List<Paper.Row> checks =
+        List.of(
+            Paper.Row.toTick("The place is right", "marked on the floor with tape and seen"),
+            Paper.Row.toTick("It reads the right way for people coming in", ""),
+            Paper.Row.toTick("The size is right", ""),
+            Paper.Row.toTick(
+                "The colours are understood: dye is translucent and every slab differs", ""));
+    return new Paper(
+        "Placement approval: " + inlay.name() + ", " + area.name(),
+        List.of(
+            site.name() + ". " + site.note(),
+            "Dye can't be taken out of concrete. Vinyl is cut only after this is signed."),
+        List.of(new Paper.Section("On the plan", rows), new Paper.Section("Seen on site", checks)),
+        List.of("client, date", "contractor, date"));
+  }
+}

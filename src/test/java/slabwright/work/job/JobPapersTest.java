@@ -1,0 +1,129 @@
+package slabwright.work.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import slabwright.site.Site;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+import slabwright.work.Samples;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.ExampleBook;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookText;
+
+class JobPapersTest {
+  private static final Site SITE = Samples.tramHall();
+  private static final WorkPlan PLAN = Samples.plan(SITE);
+
+  @Test
+  void every_cost_line_names_the_sheet_it_comes_from_and_the_total_is_their_sum() {
+    Cost cost = Cost.of(PLAN);
+    assertThat(cost.lines()).allMatch(l -> l.source().startsWith("sheet "));
+    BigDecimal sum = BigDecimal.ZERO;
+    for (CostLine l : cost.lines()) {
+      sum = sum.add(l.amount().maybe().orElseThrow());
+    }
+    assertThat(cost.total().maybe().orElseThrow()).isEqualByComparingTo(sum);
+  }
+
+  @Test
+  void labour_is_the_day_plans_person_hours_times_the_books_price() {
+    long minutes = PLAN.days().maybe().orElseThrow().personTime().toMinutes();
+    BigDecimal hours =
+        BigDecimal.valueOf(minutes).divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
+    assertThat(Cost.of(PLAN).lines().get(0).amount().maybe().orElseThrow())
+        .isEqualByComparingTo(
+            hours.multiply(new BigDecimal("62.00")).setScale(2, RoundingMode.HALF_UP));
+  }
+
+  @Test
+  void a_price_that_is_not_in_the_book_leaves_the_total_open_by_name() {
+    ShopBook book = Samples.bookWith("crew", "", "price an hour", "?");
+    Cost cost = Cost.of(Samples.plan(SITE, book));
+    assertThat(cost.total().text(BigDecimal::toString))
+        .isEqualTo("not in the shop book: price an hour of crew");
+    assertThat(cost.known()).isPositive();
+  }
+
+  @Test
+  void declined_advice_has_a_line_to_sign() {
+    Scope scope = Scope.of(PLAN, Set.of("terrace/grit"));
+    assertThat(scope.declined()).hasSize(1);
+    assertThat(scope.declined().get(0).line())
+        .contains("Terrace")
+        .contains("Declined by the client:");
+    assertThat(scope.included()).anyMatch(s -> s.contains("Two-part clear topcoat"));
+  }
+
+  @Test
+  void the_floor_reopens_after_the_last_coats_drying_times() {
+    Reopening hall = Reopening.of(PLAN.area("reading-hall").orElseThrow(), PLAN).orElseThrow();
+    LocalDateTime last = hall.lastCoat().maybe().orElseThrow();
+    assertThat(hall.full().maybe().orElseThrow()).isEqualTo(last.plusDays(7));
+    assertThat(hall.light().maybe().orElseThrow()).isAfter(last.plusHours(12));
+    assertThat(hall.paper(PLAN).text()).contains("invented example").contains("no wax");
+  }
+
+  @Test
+  void the_approval_says_where_how_large_and_which_way() {
+    Paper paper = Handovers.of(PLAN).approvals().get(0);
+    assertThat(paper.text())
+        .contains("Heron ring")
+        .contains("7′ 10 1/2″")
+        .contains("______________________  client, date");
+  }
+
+  @Test
+  void the_load_list_has_the_kits_of_every_product_and_the_plans_machines() {
+    String text = Handovers.of(PLAN).loadList().text();
+    assertThat(text)
+        .contains("floor grinder, 29 in")
+        .contains("8 x 1.00 gal")
+        .contains("Vacuum bags");
+  }
+
+  @Test
+  void the_walkthrough_asks_only_for_what_the_plan_does_not_know() {
+    String text = Walkthrough.of(SITE).text();
+    assertThat(text).contains("Is there a vapour barrier?");
+    String hall = text.substring(text.indexOf("Reading hall"), text.indexOf("Terrace"));
+    assertThat(hall).doesNotContain("Scratch hardness").doesNotContain("Ceiling height");
+  }
+
+  @Test
+  void what_really_happened_goes_back_into_the_book_with_its_comments() {
+    ShopBookText before = ExampleBook.text();
+    Actuals feet = new Actuals(UnitSystem.FEET_INCHES);
+    double ft2 = Quantity.SQUARE_FOOT_MM2;
+    ShopBookText after = feet.machineRate(before, "metal 30", 1000 * ft2, Duration.ofMinutes(250));
+    after = feet.coverage(after, "sealer", 1900 * ft2, 1, 5 * Quantity.US_GALLON_MM3, 0.05);
+    assertThat(after.value("grit", "metal 30", "machine rate")).contains("240 ft2/h");
+    assertThat(after.value("product", "sealer", "coverage")).contains("400 ft2/gal");
+    assertThat(after.text().lines().filter(l -> l.contains("#")).toList())
+        .isEqualTo(before.text().lines().filter(l -> l.contains("#")).toList());
+    assertThat(ShopBook.of(after).faults()).isEmpty();
+  }
+
+  @Test
+  void actuals_read_back_as_what_they_were_in_either_system() {
+    for (UnitSystem units : UnitSystem.values()) {
+      ShopBookText book =
+          new Actuals(units)
+              .layingRate(ExampleBook.text(), "topcoat", 5e7, 2, Duration.ofMinutes(30));
+      double rate =
+          ShopBook.of(book).products().stream()
+              .filter(p -> p.id().equals("topcoat"))
+              .findFirst()
+              .flatMap(p -> p.laying().rate().maybe())
+              .orElseThrow();
+      assertThat(rate).isCloseTo(5e7, within(5e4));
+    }
+  }
+}
