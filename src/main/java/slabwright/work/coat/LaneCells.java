@@ -18,7 +18,18 @@ final class LaneCells {
   record Cell(int strip, Region region) {}
 
   /** Two touching cells, by index, and how long they touch in mm. */
-  record Contact(int a, int b, double length) {}
+  record Contact(int a, int b, double length) {
+    /** Stands for the length where the last lane was cut in two. */
+    static final double BOTH_AT_THE_WAY_OUT = Double.POSITIVE_INFINITY;
+
+    boolean isNeck() {
+      return length < LaneJob.NECK;
+    }
+
+    boolean isAtTheWayOut() {
+      return length == BOTH_AT_THE_WAY_OUT;
+    }
+  }
 
   private record Edge(double from, double to) {
     double overlap(Edge o) {
@@ -36,12 +47,13 @@ final class LaneCells {
   private final List<Contact> contacts = new ArrayList<>();
   private final Affine back;
 
-  LaneCells(Region floor, double pitch, double angle) {
+  LaneCells(Region floor, Vec wayOut, double pitch, double angle) {
     Affine turn = Affine.turn(-angle);
     this.back = turn.inverse();
     Region turned = angle == 0 ? floor : floor.map(turn);
     double[] cuts = cuts(turned.bounds(), pitch);
     cut(turned, cuts, 0, cuts.length - 1);
+    splitLast(turn.apply(wayOut), pitch);
     touch(cuts);
   }
 
@@ -70,6 +82,33 @@ final class LaneCells {
     Bounds b = region.bounds().grown(1);
     cut(region.intersect(box(b.minX(), cuts[middle], b)), cuts, from, middle);
     cut(region.intersect(box(cuts[middle], b.maxX(), b)), cuts, middle, to);
+  }
+
+  /**
+   * The cell at the way out is rolled from both its ends towards the way out, so it is two: nobody
+   * is left standing beyond the door.
+   */
+  private void splitLast(Vec out, double pitch) {
+    if (cells.isEmpty()) {
+      return;
+    }
+    int last = nearestTo(out);
+    Cell whole = cells.get(last);
+    Bounds b = whole.region().bounds();
+    double y = Math.round(out.y() / GRID) * GRID;
+    if (y - b.minY() < pitch || b.maxY() - y < pitch) {
+      return;
+    }
+    List<Region> halves = new ArrayList<>();
+    Bounds low = new Bounds(b.minX(), b.minY(), b.maxX(), y);
+    Bounds high = new Bounds(b.minX(), y, b.maxX(), b.maxY());
+    halves.addAll(whole.region().intersect(Region.rectangle(low)).parts());
+    halves.addAll(whole.region().intersect(Region.rectangle(high)).parts());
+    if (halves.size() == 2) {
+      cells.set(last, new Cell(whole.strip(), halves.get(0)));
+      cells.add(last + 1, new Cell(whole.strip(), halves.get(1)));
+      contacts.add(new Contact(last, last + 1, Contact.BOTH_AT_THE_WAY_OUT));
+    }
   }
 
   private static Region box(double minX, double maxX, Bounds b) {
@@ -135,7 +174,10 @@ final class LaneCells {
 
   /** The cell nearest to a place on the site, by index. */
   int nearest(Vec site) {
-    Vec p = back.inverse().apply(site);
+    return nearestTo(back.inverse().apply(site));
+  }
+
+  private int nearestTo(Vec p) {
     int best = 0;
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < cells.size(); i++) {

@@ -74,11 +74,17 @@ final class LaneOrder {
         growth.add(new Step(next.cell(), next.narrow(), cutOff));
         for (LaneCells.Contact c : touching.getOrDefault(next.cell(), List.of())) {
           int other = c.a() == next.cell() ? c.b() : c.a();
-          boolean neck = c.length() < LaneJob.NECK;
-          reached.add(new Reach(other, next.far() + (neck ? NECK : WIDE), neck));
+          reached.add(new Reach(other, next.far() + cost(c), c.isNeck()));
         }
       }
     }
+  }
+
+  private static int cost(LaneCells.Contact c) {
+    if (c.isAtTheWayOut()) {
+      return 0;
+    }
+    return c.isNeck() ? NECK : WIDE;
   }
 
   /** What grows last is rolled first. */

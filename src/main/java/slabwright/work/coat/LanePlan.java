@@ -2,7 +2,6 @@ package slabwright.work.coat;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -31,21 +30,16 @@ public record LanePlan(List<Lane> lanes, Duration worstEdge, List<Integer> cutOf
     if (job.floor().isEmpty()) {
       return new LanePlan(List.of(), Duration.ZERO, List.of());
     }
-    List<LanePlan> plans = new ArrayList<>();
     double along = longestSide(job.floor().shells());
+    List<LaneTrial> trials = new ArrayList<>();
     for (double angle : angles(along)) {
-      LaneCells cells = new LaneCells(job.floor(), job.pitch(), angle);
+      LaneCells cells = new LaneCells(job.floor(), job.wayOut(), job.pitch(), angle);
       int start = cells.nearest(job.wayOut());
       for (LaneOrder.Side side : LaneOrder.Side.values()) {
-        plans.add(timed(job, cells, new LaneOrder(cells, start, side).rolling()));
+        trials.add(new LaneTrial(job, cells, new LaneOrder(cells, start, side).rolling()));
       }
     }
-    return plans.stream()
-        .min(
-            Comparator.comparing((LanePlan p) -> p.cutOff().size())
-                .thenComparing(LanePlan::worstEdge)
-                .thenComparing(p -> p.lanes().size()))
-        .orElseThrow();
+    return trials.stream().min(LaneTrial.BEST_FIRST).orElseThrow().plan();
   }
 
   /** The directions tried, each as the turn that makes lanes upright; a right angle stays exact. */
@@ -69,36 +63,6 @@ public record LanePlan(List<Lane> lanes, Duration worstEdge, List<Integer> cutOf
       }
     }
     return angle;
-  }
-
-  private static LanePlan timed(LaneJob job, LaneCells cells, List<LaneOrder.Step> order) {
-    Duration[] from = new Duration[cells.cells().size()];
-    Duration[] to = new Duration[cells.cells().size()];
-    List<Lane> lanes = new ArrayList<>();
-    List<Integer> cutOff = new ArrayList<>();
-    double done = 0;
-    for (LaneOrder.Step step : order) {
-      int c = step.cell();
-      from[c] = job.timeFor(done);
-      done += cells.cells().get(c).region().area();
-      to[c] = job.timeFor(done);
-      lanes.add(LaneShape.lane(job, cells, step, lanes.size() + 1, from[c], to[c]));
-      if (step.cutOff()) {
-        cutOff.add(lanes.size());
-      }
-    }
-    return new LanePlan(lanes, worst(cells, from, to), cutOff);
-  }
-
-  private static Duration worst(LaneCells cells, Duration[] from, Duration[] to) {
-    return cells.contacts().stream()
-        .map(c -> edge(from[c.a()], to[c.a()], from[c.b()], to[c.b()]))
-        .max(Comparator.naturalOrder())
-        .orElse(Duration.ZERO);
-  }
-
-  private static Duration edge(Duration fromA, Duration toA, Duration fromB, Duration toB) {
-    return fromA.compareTo(fromB) < 0 ? toB.minus(fromA) : toA.minus(fromB);
   }
 
   /** When the last lane is done. */

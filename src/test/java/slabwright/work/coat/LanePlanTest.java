@@ -14,9 +14,17 @@ class LanePlanTest {
   @Test
   void with_the_door_in_the_short_wall_the_lanes_run_across_and_come_towards_it() {
     LanePlan plan = LanePlan.of(LaneJob.of(ROOM, new Vec(8000, 2000), 400, 1e8));
-    assertThat(plan.lanes()).hasSize(20);
+    assertThat(plan.lanes()).hasSize(21);
     assertThat(plan.lanes().get(0).region().bounds().minX()).isZero();
-    assertThat(plan.lanes().get(19).region().bounds().maxX()).isEqualTo(8000);
+    assertThat(plan.lanes().get(20).region().bounds().maxX()).isEqualTo(8000);
+  }
+
+  @Test
+  void the_last_lane_is_rolled_from_both_ends_to_the_door() {
+    LanePlan plan = LanePlan.of(LaneJob.of(ROOM, new Vec(8000, 2000), 400, 1e8));
+    for (Lane last : plan.lanes().subList(19, 21)) {
+      assertThat(last.walk().points().get(1).distanceTo(new Vec(8000, 2000))).isLessThan(401);
+    }
   }
 
   @Test

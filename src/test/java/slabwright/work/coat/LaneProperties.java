@@ -57,6 +57,13 @@ class LaneProperties {
     }
   }
 
+  @Property(tries = 10)
+  void the_crew_ends_at_the_way_out(@ForAll("halls") Hall hall) {
+    List<Lane> lanes = plan(hall).lanes();
+    List<Vec> walk = lanes.get(lanes.size() - 1).walk().points();
+    assertThat(walk.get(1).distanceTo(hall.door())).isLessThan(2 * 388);
+  }
+
   private static LanePlan plan(Hall hall) {
     return LanePlan.of(LaneJob.of(hall.floor(), hall.door(), 388, 1.2e8));
   }
