@@ -87,4 +87,13 @@ class RulesPublishedTest {
   void probe_counts(double squareFeet, int probes) {
     assertThat(Moisture.probes(squareFeet)).isEqualTo(probes);
   }
+
+  /** ADA Standards 303: 1/4 in upright, to 1/2 in bevelled. */
+  @Test
+  void changes_in_level() {
+    assertThat(LevelChange.note("sill", 6.35).verdict()).isEqualTo(RuleNote.Verdict.FINE);
+    assertThat(LevelChange.note("sill", -6.4).verdict()).isEqualTo(RuleNote.Verdict.LOOK);
+    assertThat(LevelChange.note("sill", 12.7).verdict()).isEqualTo(RuleNote.Verdict.LOOK);
+    assertThat(LevelChange.note("sill", 12.8).verdict()).isEqualTo(RuleNote.Verdict.NOT_MET);
+  }
 }
