@@ -19,7 +19,7 @@ public record ArtworkOptions(
     Set<String> ignored,
     boolean installedFonts) {
   /** Far finer than a plotter's blade, yet coarse enough for quick geometry. */
-  public static final double TOLERANCE_MM = 0.02;
+  public static final double TOLERANCE_MM = 0.01;
 
   public ArtworkOptions {
     ignored = Set.copyOf(ignored);

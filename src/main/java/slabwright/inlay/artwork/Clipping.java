@@ -20,9 +20,13 @@ import slabwright.shape.Ring;
 final class Clipping {
   private static final double HALF_BRIGHT = 0.5;
 
+  /** Rounding of single-precision coordinates near a page's edge, well under the grid. */
+  private static final double SLACK = 0.0005;
+
   private final AffineTransform toMm;
   private final double tolerance;
   private final Map<ClipOutlines, Region> clips = new HashMap<>();
+  private final Map<ClipOutlines, Optional<Bounds>> boxes = new HashMap<>();
   private final IdentityHashMap<SoftMask, Region> masks = new IdentityHashMap<>();
 
   Clipping(AffineTransform toMm, double tolerance) {
@@ -33,11 +37,13 @@ final class Clipping {
   /** The shape's visible outlines as a layer. */
   Layer layer(int id, PaintedShape shape) {
     List<Ring> rings = rings(shape.outline());
-    Bounds bounds = bounds(rings);
     List<Region> cuts = new ArrayList<>();
     for (ClipOutlines clip : shape.clips()) {
-      if (!(isBox(clip) && encloses(region(clip).bounds(), bounds))) {
+      Optional<Bounds> box = boxes.computeIfAbsent(clip, this::box);
+      if (box.isEmpty()) {
         cuts.add(region(clip));
+      } else if (!encloses(box.get(), bounds(rings))) {
+        rings = BoxClip.clip(rings, box.get());
       }
     }
     for (SoftMask mask : shape.masks()) {
@@ -112,17 +118,28 @@ final class Clipping {
         : FillRule.NONZERO;
   }
 
-  private boolean isBox(ClipOutlines clip) {
-    Region r = region(clip);
-    Bounds b = r.bounds();
-    return r.area() >= b.width() * b.height() * (1 - 1e-12);
+  /** The clip as an upright box, when it is one. */
+  private Optional<Bounds> box(ClipOutlines clip) {
+    if (clip.parts().size() != 1
+        || clip.inside().isPresent()
+        || clip.parts().get(0).inside().isPresent()) {
+      return Optional.empty();
+    }
+    List<Ring> rings = rings(clip.parts().get(0).outline());
+    if (rings.size() != 1 || rings.get(0).points().size() > 5) {
+      return Optional.empty();
+    }
+    Bounds outer = rings.get(0).bounds();
+    double whole = outer.width() * outer.height();
+    boolean fills = Math.abs(rings.get(0).signedArea()) >= whole * (1 - 1e-12);
+    return fills ? Optional.of(outer) : Optional.empty();
   }
 
   private static boolean encloses(Bounds outer, Bounds inner) {
-    return inner.minX() >= outer.minX()
-        && inner.minY() >= outer.minY()
-        && inner.maxX() <= outer.maxX()
-        && inner.maxY() <= outer.maxY();
+    return inner.minX() >= outer.minX() - SLACK
+        && inner.minY() >= outer.minY() - SLACK
+        && inner.maxX() <= outer.maxX() + SLACK
+        && inner.maxY() <= outer.maxY() + SLACK;
   }
 
   private static Bounds bounds(List<Ring> rings) {

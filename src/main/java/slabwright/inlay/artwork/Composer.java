@@ -14,15 +14,19 @@ import slabwright.shape.Arrangement;
 import slabwright.shape.Bounds;
 import slabwright.shape.Layer;
 import slabwright.shape.Region;
+import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 
 /**
- * Brings painted shapes to their size on the floor and lets paint order decide what is seen. Laid
- * out twice: once to learn the bounds of what is really seen, once at the scale that follows.
+ * Brings painted shapes to their size on the floor and lets paint order decide what is seen. The
+ * scale follows from the bounds of the outlines; where less than those is seen (an outline without
+ * area, rings that cancel), it is laid out once more from what was seen.
  */
 final class Composer {
   private static final double TALLEST_MM = 1e6;
   private static final double WHOLE_PAGE = 1 - 1e-6;
+  private static final double CLOSE = 4;
+  private static final int MOST_ATTEMPTS = 4;
 
   private final List<PaintedShape> shapes;
   private final Page page;
@@ -45,31 +49,48 @@ final class Composer {
   Artwork compose(String name) {
     Rectangle2D reach = reach();
     double rough = options.widthMm() / reach.getWidth();
-    Clipping roughly = new Clipping(placed(reach, rough), options.toleranceMm());
-    List<Layer> layers = layers(roughly);
+    List<Layer> layers = layers(placed(reach, rough));
     Optional<String> background = background(layers, rough);
     background.ifPresent(this::sayBackground);
-    Bounds seen = bounds(partition(layers), background);
-    if (seen.isEmpty() || seen.width() == 0) {
+    Rectangle2D painted = unplaced(reach, rough, outlines(layers, background));
+    for (int attempt = 1; ; attempt++) {
+      double scale = scale(painted);
+      AffineTransform toMm = placed(painted, scale);
+      Map<String, Region> regions = partition(layers(toMm));
+      Bounds seen = bounds(regions, background);
+      boolean close =
+          Math.abs(seen.width() - options.widthMm()) <= CLOSE * options.toleranceMm()
+              && Math.abs(seen.minX()) + Math.abs(seen.minY()) <= CLOSE * options.toleranceMm();
+      if (close || attempt == MOST_ATTEMPTS) {
+        return artwork(name, toMm, regions, background);
+      }
+      painted = unplaced(painted, scale, seen);
+    }
+  }
+
+  /** The bounds in page pixels of what has these bounds once {@code box} is placed. */
+  private static Rectangle2D unplaced(Rectangle2D box, double scale, Bounds mm) {
+    return new Rectangle2D.Double(
+        box.getX() + mm.minX() / scale,
+        box.getY() + mm.minY() / scale,
+        mm.width() / scale,
+        mm.height() / scale);
+  }
+
+  private double scale(Rectangle2D painted) {
+    double scale = options.widthMm() / painted.getWidth();
+    if (!Double.isFinite(scale) || !(painted.getHeight() > 0)) {
       throw new Refused(Reason.NOTHING_PAINTED, Artwork.NOTHING);
     }
-    double scale = rough * options.widthMm() / seen.width();
-    Rectangle2D painted =
-        new Rectangle2D.Double(
-            reach.getX() + seen.minX() / rough,
-            reach.getY() + seen.minY() / rough,
-            seen.width() / rough,
-            seen.height() / rough);
     if (painted.getHeight() * scale > TALLEST_MM) {
       throw new Refused(
           Reason.ABSURD_SIZE, "at this width it would be more than 1 km high; check its shape.");
     }
-    return atSize(name, placed(painted, scale), scale, background);
+    return scale;
   }
 
-  private Artwork atSize(
-      String name, AffineTransform toMm, double scale, Optional<String> background) {
-    Map<String, Region> regions = partition(layers(new Clipping(toMm, options.toleranceMm())));
+  private Artwork artwork(
+      String name, AffineTransform toMm, Map<String, Region> regions, Optional<String> background) {
     Map<String, Region> inOrder = new LinkedHashMap<>();
     for (PaintedShape s : shapes) {
       String hex = palette.of(s.hex());
@@ -82,7 +103,7 @@ final class Composer {
     inOrder.forEach((hex, region) -> colours.add(colour(hex, region)));
     return new Artwork(
         name,
-        scale / page.declaredPerDrawn(),
+        toMm.getScaleX() / page.declaredPerDrawn(),
         bounds(inOrder, Optional.empty()),
         colours,
         behind,
@@ -122,7 +143,8 @@ final class Composer {
     return at;
   }
 
-  private List<Layer> layers(Clipping clipping) {
+  private List<Layer> layers(AffineTransform toMm) {
+    Clipping clipping = new Clipping(toMm, options.toleranceMm());
     List<Layer> layers = new ArrayList<>();
     for (int i = 0; i < shapes.size(); i++) {
       layers.add(clipping.layer(i, shapes.get(i)));
@@ -144,6 +166,18 @@ final class Composer {
     for (Map.Entry<String, Region> e : regions.entrySet()) {
       if (!except.equals(Optional.of(e.getKey()))) {
         b = b.including(e.getValue().bounds());
+      }
+    }
+    return b;
+  }
+
+  private Bounds outlines(List<Layer> layers, Optional<String> except) {
+    Bounds b = Bounds.EMPTY;
+    for (int i = 0; i < layers.size(); i++) {
+      if (!except.equals(Optional.of(palette.of(shapes.get(i).hex())))) {
+        for (Ring ring : layers.get(i).rings()) {
+          b = b.including(ring.bounds());
+        }
       }
     }
     return b;

@@ -7,7 +7,6 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
 import java.awt.geom.RoundRectangle2D;
-import org.apache.batik.ext.awt.geom.ExtendedGeneralPath;
 import org.apache.batik.ext.awt.geom.ExtendedPathIterator;
 import org.apache.batik.ext.awt.geom.ExtendedShape;
 
@@ -110,9 +109,7 @@ final class FineOutline {
       path.lineTo(c[5], c[6]);
       return;
     }
-    Arc2D arc =
-        ExtendedGeneralPath.computeArc(
-            from.getX(), from.getY(), c[0], c[1], c[2], c[3] != 0, c[4] != 0, c[5], c[6]);
+    Arc2D arc = SvgArc.of(from, c[0], c[1], c[2], c[3] != 0, c[4] != 0, to);
     arc(path, arc, Math.toRadians(c[2]), to);
   }
 

@@ -33,14 +33,26 @@ final class Scene {
     }
   }
 
+  /** Clips our way; the library registers its own ways only once it has the document. */
+  private static final class Context extends BridgeContext {
+    Context(SceneAgent agent) {
+      super(agent);
+    }
+
+    @Override
+    public void registerSVGBridges() {
+      super.registerSVGBridges();
+      putBridge(new ClipBridge());
+    }
+  }
+
   private Scene() {}
 
   /** The tree to paint, in the page's pixels, or a {@link Refused}. */
   static GraphicsNode build(SvgElement root, Page page, FontBook fonts, Notes notes) {
-    BridgeContext context = new BridgeContext(new SceneAgent(page, fonts, notes));
+    BridgeContext context = new Context(new SceneAgent(page, fonts, notes));
     context.setDynamicState(BridgeContext.STATIC);
     context.setTextPainter(new TextPainter(fonts));
-    context.putBridge(new ClipBridge());
     try {
       GraphicsNode node = new GVTBuilder().build(context, document(root));
       if (node == null) {

@@ -69,26 +69,68 @@ final class Strokes {
     };
   }
 
+  /**
+   * Curves in short pieces; pieces of no length, which have no direction to join in, are dropped.
+   */
   private static Path2D fine(Path2D path) {
     Path2D.Double out = new Path2D.Double(path.getWindingRule());
-    double[] c = new double[8];
     double[] in = new double[6];
+    boolean fresh = true;
+    boolean dot = false;
     for (PathIterator it = path.getPathIterator(null); !it.isDone(); it.next()) {
       int kind = it.currentSegment(in);
-      if (kind == PathIterator.SEG_CLOSE) {
-        out.closePath();
-      } else if (kind == PathIterator.SEG_MOVETO) {
-        out.moveTo(in[0], in[1]);
-      } else if (kind == PathIterator.SEG_LINETO) {
-        out.lineTo(in[0], in[1]);
+      if (kind == PathIterator.SEG_MOVETO || kind == PathIterator.SEG_CLOSE) {
+        dot(out, dot);
+        startOrClose(kind, in, out);
+        fresh = true;
+        dot = false;
+      } else if (stays(out, in, points(kind))) {
+        dot = fresh;
       } else {
-        c[0] = out.getCurrentPoint().getX();
-        c[1] = out.getCurrentPoint().getY();
-        elevate(kind, in, c);
-        split(c, PIECES, out);
+        piece(kind, in, out);
+        fresh = false;
+        dot = false;
       }
     }
+    dot(out, dot);
     return out;
+  }
+
+  /** A subpath of no length at all still shows its caps. */
+  private static void dot(Path2D out, boolean dot) {
+    if (dot) {
+      out.lineTo(out.getCurrentPoint().getX(), out.getCurrentPoint().getY());
+    }
+  }
+
+  private static void startOrClose(int kind, double[] in, Path2D out) {
+    if (kind == PathIterator.SEG_CLOSE) {
+      out.closePath();
+    } else {
+      out.moveTo(in[0], in[1]);
+    }
+  }
+
+  private static boolean stays(Path2D out, double[] in, int points) {
+    for (int i = 0; i < points; i++) {
+      if (in[2 * i] != out.getCurrentPoint().getX()
+          || in[2 * i + 1] != out.getCurrentPoint().getY()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static void piece(int kind, double[] in, Path2D out) {
+    if (kind == PathIterator.SEG_LINETO) {
+      out.lineTo(in[0], in[1]);
+      return;
+    }
+    double[] c = new double[8];
+    c[0] = out.getCurrentPoint().getX();
+    c[1] = out.getCurrentPoint().getY();
+    elevate(kind, in, c);
+    split(c, PIECES, out);
   }
 
   /** A quadratic as the cubic that is the same curve. */
