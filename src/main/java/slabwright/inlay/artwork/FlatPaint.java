@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.batik.ext.awt.MultipleGradientPaint;
-import org.apache.batik.gvt.PatternPaint;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -20,6 +19,11 @@ final class FlatPaint {
 
   /** Empty when the paint shows nothing. */
   static Optional<Rgba> of(Paint paint, Vec place, Notes notes) {
+    if (paint instanceof PatternBridge.Pattern p) {
+      notes.add(
+          Kind.PATTERN, "a pattern is treated as solid, in the colour it shows most of.", place);
+      return mainColour(SceneWalk.shapes(p.content(), new AffineTransform(), notes));
+    }
     if (paint instanceof Color c) {
       return Optional.of(rgba(c));
     }
@@ -27,11 +31,6 @@ final class FlatPaint {
       notes.add(
           Kind.GRADIENT, "a gradient is treated as one colour, the average of its stops.", place);
       return Optional.of(average(g));
-    }
-    if (paint instanceof PatternPaint p) {
-      notes.add(
-          Kind.PATTERN, "a pattern is treated as solid, in the colour it shows most of.", place);
-      return mainColour(SceneWalk.shapes(p.getGraphicsNode(), new AffineTransform(), notes));
     }
     notes.add(Kind.PART_LEFT_OUT, "a part with an unknown kind of fill is left out.", place);
     return Optional.empty();

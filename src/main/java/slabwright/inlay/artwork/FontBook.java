@@ -32,6 +32,10 @@ final class FontBook implements FontFamilyResolver {
   }
 
   private final boolean useInstalled;
+
+  /** One object, as text is split into runs where the family object changes. */
+  private FontFamily standard;
+
   private final Map<String, FontFamily> resolved = new TreeMap<>();
 
   FontBook(boolean useInstalled) {
@@ -84,7 +88,10 @@ final class FontBook implements FontFamilyResolver {
 
   @Override
   public FontFamily getDefault() {
-    return new FontFamily("DejaVu Sans", Shipped.REGULAR, Shipped.BOLD);
+    if (standard == null) {
+      standard = new FontFamily("DejaVu Sans", Shipped.REGULAR, Shipped.BOLD);
+    }
+    return standard;
   }
 
   @Override

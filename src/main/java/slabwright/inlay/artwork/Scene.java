@@ -43,6 +43,7 @@ final class Scene {
     public void registerSVGBridges() {
       super.registerSVGBridges();
       putBridge(new ClipBridge());
+      putBridge(new PatternBridge());
     }
   }
 
