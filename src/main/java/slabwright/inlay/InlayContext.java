@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.inlay.masking.DyeBook;
 import slabwright.inlay.masking.FloorAround;
 import slabwright.inlay.panel.Side;
+import slabwright.units.UnitSystem;
 
 /**
  * What an inlay plan must know besides the graphic and its settings.
@@ -13,6 +14,7 @@ import slabwright.inlay.panel.Side;
  * @param baseLightness CIE L* of the base dye, when there is one
  * @param trafficFrom the side of the blank, as read, that people come from
  * @param placed where the inlay lies, when it lies on a floor
+ * @param units in which findings write lengths
  * @param dyes the shop book's figures by colour; a colour not in it is reported as not in the book
  */
 public record InlayContext(
@@ -20,6 +22,7 @@ public record InlayContext(
     Optional<Double> baseLightness,
     Side trafficFrom,
     Optional<OnFloor> placed,
+    UnitSystem units,
     Map<String, DyeBook> dyes) {
   public InlayContext {
     dyes = Map.copyOf(dyes);
@@ -30,23 +33,28 @@ public record InlayContext(
 
   /** A graphic by itself: no floor, no shop book, read from below, one stencil a colour. */
   public static InlayContext graphicAlone() {
-    return new InlayContext(true, Optional.empty(), Side.BOTTOM, Optional.empty(), Map.of());
+    return new InlayContext(
+        true, Optional.empty(), Side.BOTTOM, Optional.empty(), UnitSystem.METRIC, Map.of());
   }
 
   /** All dyed colours in one stencil. */
   public InlayContext asOneStencil() {
-    return new InlayContext(false, baseLightness, trafficFrom, placed, dyes);
+    return new InlayContext(false, baseLightness, trafficFrom, placed, units, dyes);
   }
 
   public InlayContext on(OnFloor floor) {
-    return new InlayContext(perColour, baseLightness, trafficFrom, Optional.of(floor), dyes);
+    return new InlayContext(perColour, baseLightness, trafficFrom, Optional.of(floor), units, dyes);
   }
 
   public InlayContext withTrafficFrom(Side side) {
-    return new InlayContext(perColour, baseLightness, side, placed, dyes);
+    return new InlayContext(perColour, baseLightness, side, placed, units, dyes);
   }
 
   public InlayContext withDyes(Map<String, DyeBook> book) {
-    return new InlayContext(perColour, baseLightness, trafficFrom, placed, book);
+    return new InlayContext(perColour, baseLightness, trafficFrom, placed, units, book);
+  }
+
+  public InlayContext in(UnitSystem system) {
+    return new InlayContext(perColour, baseLightness, trafficFrom, placed, system, dyes);
   }
 }

@@ -12,6 +12,7 @@ import slabwright.inlay.panel.SeamPlanner;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.inlay.stencil.Ties;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.site.StencilSpec;
@@ -43,15 +44,21 @@ public record InlayPlan(
   /** Plans an inlay; whatever stands against it is among the findings, never thrown. */
   public static InlayPlan of(Graphic graphic, StencilSpec spec, InlayContext context) {
     InlayRules rules = InlayRules.of(spec, context);
-    StencilSet set = StencilSet.of(graphic.layers(), rules.stencil());
+    StencilSet set = stencils(graphic, spec, rules);
     List<Finding> findings = new ArrayList<>();
     graphic.findings().forEach(f -> findings.add(f.moved(set.fromGraphic())));
     findings.addAll(set.findings());
+    set.stencils().forEach(s -> findings.addAll(rules.check().of(s)));
     Optional<PanelPlan> panels = panels(set, rules, findings);
     Bounds painted = inBlank(graphic.painted(), set);
     Optional<Affine> toSite = context.placed().map(p -> p.placement().toSite(painted));
     Optional<Masking> masking = panels.map(p -> masking(set, p, rules, context, toSite));
     return new InlayPlan(set, panels, masking, dye(set, context), toSite, findings);
+  }
+
+  private static StencilSet stencils(Graphic graphic, StencilSpec spec, InlayRules rules) {
+    StencilSet set = StencilSet.of(graphic.layers(), rules.stencil());
+    return spec.ties() ? Ties.in(set, rules.tieWidth()).set() : set;
   }
 
   private static Optional<PanelPlan> panels(

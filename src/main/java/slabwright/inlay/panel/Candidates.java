@@ -7,6 +7,9 @@ import java.util.TreeSet;
 final class Candidates {
   private static final int MOST_ON_PITCH = 2000;
 
+  /** So that rounding never counts an edge that lies just out of reach. */
+  private static final double CLEAR = 0.01;
+
   private final double end;
   private final double widest;
   private final double overlap;
@@ -48,8 +51,8 @@ final class Candidates {
   Candidates inGaps(List<double[]> gaps, double near) {
     for (double[] gap : gaps) {
       add((gap[0] + gap[1] - overlap) / 2);
-      add(gap[0] + near);
-      add(gap[1] - near - overlap);
+      add(gap[0] + near + CLEAR);
+      add(gap[1] - near - overlap - CLEAR);
     }
     return this;
   }

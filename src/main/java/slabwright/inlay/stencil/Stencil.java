@@ -56,18 +56,11 @@ public record Stencil(
   private static List<LoosePiece> loose(Region mask, Bounds blank) {
     List<LoosePiece> pieces = new ArrayList<>();
     for (Region part : mask.parts()) {
-      if (!reachesRim(part.bounds(), blank)) {
+      if (!Ties.reachesRim(part.bounds(), blank)) {
         pieces.add(new LoosePiece(part));
       }
     }
     pieces.sort((a, b) -> Double.compare(b.area(), a.area()));
     return pieces;
-  }
-
-  private static boolean reachesRim(Bounds part, Bounds blank) {
-    return part.minX() <= blank.minX()
-        || part.minY() <= blank.minY()
-        || part.maxX() >= blank.maxX()
-        || part.maxY() >= blank.maxY();
   }
 }

@@ -1,0 +1,72 @@
+package slabwright.inlay.panel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.constraints.LongRange;
+import slabwright.inlay.Graphics;
+import slabwright.inlay.RandomGraphic;
+import slabwright.inlay.stencil.StencilSet;
+
+class SeamSearchTest {
+  private static final double OVERLAP = 12;
+  private static final double USABLE = 420;
+  private static final SeamWeights WEIGHTS = new SeamWeights(15, 1, 130, 70, 12, 0.25);
+  private static final PanelRules RULES =
+      PanelRules.usual()
+          .withRoll(Roll.ofWidth(444).withUsableWidth(USABLE))
+          .withOverlap(OVERLAP)
+          .withPitch(120)
+          .withWeights(WEIGHTS);
+
+  @Property(tries = 5, shrinking = ShrinkingMode.OFF)
+  void the_best_seams_cost_what_trying_all_of_them_finds(
+      @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+    StencilSet set = Graphics.one(new RandomGraphic(seed, 900).region());
+    PanelPlan best = new SeamPlanner(set, RULES).best(Turn.DOWN);
+    assertThat(best.cost().total()).isCloseTo(cheapestOfAll(set), within(0.5));
+  }
+
+  @Property(tries = 5, shrinking = ShrinkingMode.OFF)
+  void seams_moved_by_hand_never_cost_less(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+    StencilSet set = Graphics.one(new RandomGraphic(seed, 900).region());
+    SeamPlanner planner = new SeamPlanner(set, RULES);
+    PanelPlan best = planner.best(Turn.DOWN);
+    PanelPlan even = planner.even(Turn.DOWN);
+    assertThat(planner.costOf(Turn.DOWN, best.seams()).total()).isEqualTo(best.cost().total());
+    assertThat(best.cost().total()).isLessThanOrEqualTo(even.cost().total() + 1e-9);
+  }
+
+  /** Every choice of places that makes legal panels, one after the other. */
+  private static double cheapestOfAll(StencilSet set) {
+    double width = set.blank().width();
+    double[] places =
+        new Candidates(width, USABLE, OVERLAP)
+            .everyStep(RULES.pitch())
+            .inGaps(SeamTerms.of(set, Turn.DOWN).gaps(width), WEIGHTS.near())
+            .sorted();
+    PlainSeamCost plain = new PlainSeamCost(set, OVERLAP, WEIGHTS);
+    double[] costs = Arrays.stream(places).map(plain::at).toArray();
+    double strip = WEIGHTS.roll() * set.blank().height();
+    return from(0, 0, places, costs, width, strip);
+  }
+
+  /** Cheapest way to cover from a seam at {@code start} to the end. */
+  private static double from(
+      double start, int next, double[] places, double[] costs, double width, double strip) {
+    double best = width - start <= USABLE ? strip : Double.POSITIVE_INFINITY;
+    for (int i = next; i < places.length; i++) {
+      double panel = places[i] + OVERLAP - start;
+      boolean lastIsWideEnough = width - places[i] >= RULES.narrowest();
+      if (panel >= RULES.narrowest() && panel <= USABLE && lastIsWideEnough) {
+        double rest = from(places[i], i + 1, places, costs, width, strip);
+        best = Math.min(best, strip + costs[i] + rest);
+      }
+    }
+    return best;
+  }
+}
