@@ -5,9 +5,22 @@ import java.util.List;
 import java.util.Map;
 import slabwright.desk.cards.AreaCard;
 import slabwright.desk.cards.Card;
+import slabwright.desk.cards.ChecksCard;
 import slabwright.desk.cards.DoorwayCard;
+import slabwright.desk.cards.EdgesCard;
+import slabwright.desk.cards.GraphicCard;
+import slabwright.desk.cards.HandWorkCard;
 import slabwright.desk.cards.HintCard;
+import slabwright.desk.cards.InlayCard;
+import slabwright.desk.cards.MachinesCard;
+import slabwright.desk.cards.MarkCard;
+import slabwright.desk.cards.MarksCard;
+import slabwright.desk.cards.OnFloorCard;
+import slabwright.desk.cards.PanelsCard;
+import slabwright.desk.cards.Places;
+import slabwright.desk.cards.StencilCard;
 import slabwright.desk.cards.WallCard;
+import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Pictures;
 import slabwright.desk.model.Stage;
@@ -16,20 +29,54 @@ import slabwright.desk.model.Stage;
 final class CardSets {
   private final Map<Stage, List<Card>> sets = new EnumMap<>(Stage.class);
 
-  CardSets(Bench bench, Pictures pictures) {
+  CardSets(Bench bench, Pictures pictures, Answers answers, Places places, Runnable graphic) {
     sets.put(Stage.MEASURE, measure(bench, pictures));
+    sets.put(Stage.MARK, mark(bench));
+    sets.put(Stage.PREP, prep(bench, answers, places));
+    sets.put(Stage.INLAY, inlay(bench, answers, places, graphic));
   }
 
   private static List<Card> measure(Bench bench, Pictures pictures) {
     return List.of(
+        noFloor(bench), new WallCard(bench), new DoorwayCard(bench), new AreaCard(bench, pictures));
+  }
+
+  private static HintCard noFloor(Bench bench) {
+    return new HintCard(
+        "No floor yet",
+        "Take up Tape and type the walls as you measured them, or Draw and click the corners."
+            + " The room closes when you come back to the first corner.",
+        () -> bench.focus().area().isEmpty());
+  }
+
+  private static List<Card> mark(Bench bench) {
+    return List.of(
+        new MarkCard(bench),
         new HintCard(
-            "No floor yet",
-            "Take up Tape and type the walls as you measured them, or Draw and click the corners."
-                + " The room closes when you come back to the first corner.",
-            () -> bench.focus().area().isEmpty()),
-        new WallCard(bench),
+            "Mark what is there",
+            "Take up a tool and draw what lies or stands on the slab. Sizes can be typed while"
+                + " drawing; a picked mark shows its fields here.",
+            () -> bench.focus().picked().isEmpty()),
+        new MarksCard(bench));
+  }
+
+  private static List<Card> prep(Bench bench, Answers answers, Places places) {
+    return List.of(
         new DoorwayCard(bench),
-        new AreaCard(bench, pictures));
+        new MarkCard(bench),
+        new MachinesCard(bench),
+        new HandWorkCard(bench, answers, places),
+        new EdgesCard(bench, answers));
+  }
+
+  private static List<Card> inlay(Bench bench, Answers answers, Places places, Runnable graphic) {
+    return List.of(
+        new GraphicCard(bench, graphic),
+        new InlayCard(bench, graphic),
+        new PanelsCard(bench, answers),
+        new ChecksCard(bench, answers, places),
+        new OnFloorCard(bench, answers),
+        new StencilCard(bench));
   }
 
   List<Card> of(Stage stage) {

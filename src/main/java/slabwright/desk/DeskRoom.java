@@ -14,24 +14,22 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Window;
+import slabwright.desk.cards.CardColumn;
+import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Focus;
-import slabwright.desk.model.Pick;
 import slabwright.desk.model.Pictures;
 import slabwright.desk.model.PlanKeeper;
 import slabwright.desk.model.Samples;
 import slabwright.desk.model.Settings;
+import slabwright.desk.model.Tally;
 import slabwright.desk.model.TallyItem;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.start.StartDoors;
 import slabwright.desk.start.StartScreen;
-import slabwright.desk.tool.Shown;
 import slabwright.desk.tool.ToolBox;
 import slabwright.desk.tool.ToolName;
-import slabwright.shape.Bounds;
-import slabwright.shape.Vec;
 import slabwright.site.Refusal;
 import slabwright.site.SiteEdit;
 import slabwright.units.UnitSystem;
@@ -44,6 +42,8 @@ final class DeskRoom {
   private final Pictures pictures;
   private final PlanKeeper keeper;
   private final Samples samples;
+  private final Answers answers;
+  private final InlayActions inlays;
   private final Chooser chooser;
   private final ToolBox tools;
   private final EditActions actions;
@@ -59,10 +59,16 @@ final class DeskRoom {
     keeper = new PlanKeeper(desk, settings, places.data(), Platform::runLater);
     samples = new Samples(places.data());
     chooser = new WindowChooser(window);
-    tools = new ToolBox(focus, new ToolMaker(bench, shown(), this::roomDone));
+    answers = new Answers(desk, focus, keeper::plan, Platform::runLater);
+    inlays = new InlayActions(bench, pictures, keeper, chooser);
+    ShownNow shown = new ShownNow(bench, pictures, answers);
+    tools = new ToolBox(focus, new ToolMaker(bench, shown, this::roomDone, inlays::choose));
     actions = new EditActions(bench, pictures);
     DeskCommands.fill(commands, this, actions, switchLook);
-    workroom = new Workroom(bench, pictures, tools, commands, new CardSets(bench, pictures));
+    workroom = new Workroom(bench, pictures, tools, commands, new StageInks(bench, answers));
+    CardSets sets =
+        new CardSets(bench, pictures, answers, workroom.slab()::showPlace, inlays::choose);
+    workroom.setCards(new CardColumn(bench, sets::of));
     start =
         new StartScreen(
             new StartDoors(
@@ -76,25 +82,7 @@ final class DeskRoom {
     focus.changed().hear(this::refreshSoon);
     tools.changed().hear(this::refreshSoon);
     pictures.changed().hear(this::refreshSoon);
-  }
-
-  private Shown shown() {
-    return new Shown() {
-      @Override
-      public Optional<FloorPicture> picture() {
-        return pictures.picture();
-      }
-
-      @Override
-      public Optional<Pick> inlayAt(Vec p) {
-        return Optional.empty();
-      }
-
-      @Override
-      public Optional<Bounds> inlayBounds(String id) {
-        return Optional.empty();
-      }
-    };
+    answers.changed().hear(this::refreshSoon);
   }
 
   Node node() {
@@ -132,6 +120,12 @@ final class DeskRoom {
 
   void startByTape() {
     opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
+    tools.take(ToolName.TAPE);
+    Platform.runLater(workroom.entry()::focusField);
+  }
+
+  void addArea() {
+    focus.go(slabwright.desk.model.Stage.MEASURE);
     tools.take(ToolName.TAPE);
     Platform.runLater(workroom.entry()::focusField);
   }
@@ -191,7 +185,7 @@ final class DeskRoom {
 
   /** Whether everything shown has been worked out. */
   boolean isUpToDate() {
-    return pictures.isUpToDate();
+    return pictures.isUpToDate() && answers.isUpToDate();
   }
 
   private void roomDone() {
@@ -222,15 +216,7 @@ final class DeskRoom {
   }
 
   private List<TallyItem> figures() {
-    return List.of(
-        TallyItem.unknown("Net floor"),
-        TallyItem.unknown("Machine"),
-        TallyItem.unknown("By hand"),
-        TallyItem.unknown("Edges"),
-        TallyItem.unknown("Cut-in"),
-        TallyItem.unknown("Inlay"),
-        TallyItem.unknown("Crew-hours"),
-        TallyItem.unknown("Air, fan off"));
+    return Tally.of(answers, desk.shown().units());
   }
 
   void keyPressed(KeyEvent e) {
@@ -269,6 +255,8 @@ final class DeskRoom {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     if (name.endsWith(".json")) {
       openPlan(file);
+    } else if (name.endsWith(".svg") && desk.isOpen()) {
+      inlays.add(file);
     } else {
       desk.refuse(
           Refusal.of("\"" + file.getFileName() + "\" is neither a plan nor an SVG nor a picture."));
@@ -278,5 +266,6 @@ final class DeskRoom {
   void close() {
     keeper.close();
     pictures.close();
+    answers.close();
   }
 }

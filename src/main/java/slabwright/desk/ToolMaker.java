@@ -9,6 +9,7 @@ import slabwright.desk.tool.DrawTool;
 import slabwright.desk.tool.MarkTool;
 import slabwright.desk.tool.MeasureTool;
 import slabwright.desk.tool.PickTool;
+import slabwright.desk.tool.PlaceTool;
 import slabwright.desk.tool.Shown;
 import slabwright.desk.tool.Sizes;
 import slabwright.desk.tool.TapeTool;
@@ -22,11 +23,13 @@ final class ToolMaker implements Function<ToolName, Tool> {
   private final Shown shown;
   private final Sizes sizes = new Sizes();
   private final Runnable roomDone;
+  private final Runnable graphic;
 
-  ToolMaker(Bench bench, Shown shown, Runnable roomDone) {
+  ToolMaker(Bench bench, Shown shown, Runnable roomDone, Runnable graphic) {
     this.bench = bench;
     this.shown = shown;
     this.roomDone = roomDone;
+    this.graphic = graphic;
   }
 
   @Override
@@ -37,6 +40,7 @@ final class ToolMaker implements Function<ToolName, Tool> {
       case CORNER -> new CornerTool(bench, shown);
       case DOORWAY -> new DoorwayTool(bench, shown);
       case MEASURE -> new MeasureTool();
+      case PLACE -> new PlaceTool(bench, graphic);
       default ->
           name.marks()
               .<Tool>map(type -> new MarkTool(bench, shown, sizes, type))

@@ -9,6 +9,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import slabwright.desk.canvas.DimensionField;
 import slabwright.desk.canvas.SlabInput;
+import slabwright.desk.canvas.SlabLayers;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.canvas.Tone;
 import slabwright.desk.cards.CardColumn;
@@ -32,24 +33,22 @@ final class Workroom extends BorderPane {
   private final ToolPalette palette;
   private final EntryBar entry;
   private final NoticeBar notice;
-  private final CardColumn cards;
+  private CardColumn cards;
   private final TallyBar tally = new TallyBar();
   private final SlabKeys keys;
 
-  Workroom(Bench bench, Pictures pictures, ToolBox tools, Commands commands, CardSets sets) {
+  Workroom(Bench bench, Pictures pictures, ToolBox tools, Commands commands, SlabLayers layers) {
     top = new TopBar(bench, commands);
-    slab = new SlabView(bench, pictures, tools, List::of);
+    slab = new SlabView(bench, pictures, tools, layers);
     palette = new ToolPalette(bench, tools);
     entry = new EntryBar(tools, this::acted);
     notice = new NoticeBar(bench.desk(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
-    cards = new CardColumn(bench, sets::of);
     DimensionField field = new DimensionField(bench);
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
     input.listen();
     keys = new SlabKeys(bench, tools, entry, slab);
     setTop(top);
     setCenter(slabWith(field, new ZoomButtons(commands)));
-    setRight(cards);
     setBottom(tally);
   }
 
@@ -68,6 +67,12 @@ final class Workroom extends BorderPane {
     StackPane.setMargin(node, away);
   }
 
+  /** The cards come later: they show places on the slab. */
+  void setCards(CardColumn column) {
+    cards = column;
+    setRight(column);
+  }
+
   SlabView slab() {
     return slab;
   }
@@ -82,7 +87,7 @@ final class Workroom extends BorderPane {
 
   void acted() {
     entry.refresh();
-    slab.repaint();
+    slab.repaintOver();
   }
 
   void refresh(List<TallyItem> figures) {

@@ -152,7 +152,7 @@ public final class SlabInput {
   }
 
   private void after() {
-    view.repaint();
+    view.repaintOver();
     acted.run();
   }
 }

@@ -3,7 +3,6 @@ package slabwright.desk.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -11,6 +10,7 @@ import javafx.scene.layout.Region;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Grid;
+import slabwright.desk.model.NameInks;
 import slabwright.desk.model.Pictures;
 import slabwright.desk.model.Snap;
 import slabwright.desk.model.Stage;
@@ -18,8 +18,10 @@ import slabwright.desk.model.Viewport;
 import slabwright.desk.tool.Paper;
 import slabwright.desk.tool.ToolBox;
 import slabwright.drawing.Drawing;
+import slabwright.drawing.Fill;
 import slabwright.drawing.Frame;
 import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
 import slabwright.drawing.View;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
@@ -32,24 +34,27 @@ public final class SlabView extends Region {
   private final Bench bench;
   private final Pictures pictures;
   private final ToolBox tools;
-  private final Supplier<List<Ink>> stageInks;
+  private final SlabLayers layers;
+  private final NameInks names = new NameInks();
   private final LiveDimensions dimensions = new LiveDimensions();
   private Viewport viewport = Viewport.START;
   private Optional<Snap> snap = Optional.empty();
   private Tone tone = Tone.LIGHT;
   private boolean waiting;
+  private boolean stale = true;
+  private boolean centred;
   private boolean fitted;
 
   /**
    * A view of the floor area looked at.
    *
-   * @param stageInks what the stage lays over the plan, site frame
+   * @param layers what the stage lays over the plan, site frame
    */
-  public SlabView(Bench bench, Pictures pictures, ToolBox tools, Supplier<List<Ink>> stageInks) {
+  public SlabView(Bench bench, Pictures pictures, ToolBox tools, SlabLayers layers) {
     this.bench = bench;
     this.pictures = pictures;
     this.tools = tools;
-    this.stageInks = stageInks;
+    this.layers = layers;
     setId("slab");
     getStyleClass().add("slab");
     setFocusTraversable(true);
@@ -63,6 +68,7 @@ public final class SlabView extends Region {
   }
 
   private void pictureChanged() {
+    centre();
     if (!fitted && pictures.picture().isPresent() && getWidth() > 50) {
       fit();
     }
@@ -95,13 +101,22 @@ public final class SlabView extends Region {
   /** Forgets where it was; the next picture is fitted. */
   public void lookAfresh() {
     fitted = false;
-    viewport = Viewport.START.centredOn(new Vec(3000, 0), box());
+    centred = false;
+    centre();
+  }
+
+  /** A first room begins at the site's origin, so that is where we look. */
+  private void centre() {
+    if (!centred && getWidth() > 50) {
+      centred = true;
+      setViewport(Viewport.START.centredOn(new Vec(3000, 0), box()));
+    }
   }
 
   /** Shows where a touch is drawn to. */
   public void showSnap(Optional<Snap> where) {
     snap = where;
-    repaint();
+    repaintOver();
   }
 
   /** The whole floor area in view. */
@@ -121,19 +136,33 @@ public final class SlabView extends Region {
 
   /** The part of the view that nothing lies over. */
   private Bounds box() {
-    return new Bounds(190, 84, Math.max(200, getWidth() - 90), Math.max(100, getHeight() - 130));
+    return new Bounds(232, 84, Math.max(240, getWidth() - 96), Math.max(100, getHeight() - 132));
   }
 
   public double reach() {
     return 9 / viewport.scale();
   }
 
+  /** The middle of a wall's dimension on the screen, when it has room. */
+  public Optional<Vec> dimensionMiddle(int wall) {
+    return dimensions.targets().stream()
+        .filter(t -> t.wall() == wall)
+        .map(t -> t.box().middle())
+        .findFirst();
+  }
+
   LiveDimensions dimensions() {
     return dimensions;
   }
 
-  /** Draws soon, once for any number of changes. */
+  /** Draws all soon, once for any number of changes. */
   public void repaint() {
+    stale = true;
+    repaintOver();
+  }
+
+  /** Draws soon what lies over the plan; the plan itself is left as it is. */
+  public void repaintOver() {
     if (!waiting) {
       waiting = true;
       Platform.runLater(this::paint);
@@ -145,27 +174,41 @@ public final class SlabView extends Region {
     if (getWidth() < 2 || getHeight() < 2) {
       return;
     }
-    paintBase(base.getGraphicsContext2D());
+    if (stale) {
+      stale = false;
+      paintBase(base.getGraphicsContext2D());
+    }
     paintOver(over.getGraphicsContext2D());
   }
 
   private void paintBase(GraphicsContext g) {
     Table.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
-    List<Ink> inks = new ArrayList<>();
-    pictures.picture().ifPresent(p -> inks.addAll(p.drawing().inks()));
-    inks.addAll(stageInks.get());
-    lay(g, inks, tone);
-    boolean typable = bench.focus().stage() != Stage.SHEETS;
-    lay(
-        g,
-        typable && !tools.name().drawsRooms()
-            ? pictures
-                .picture()
-                .map(p -> dimensions.inks(p, viewport, units(), bench.focus()))
-                .orElse(List.of())
-            : List.of(),
-        tone);
+    Optional<FloorPicture> picture = pictures.picture();
+    picture.ifPresent(p -> lay(g, floor(p), tone));
+    lay(g, layers.trueColours(), Tone.LIGHT);
+    List<Ink> over = new ArrayList<>(layers.overInlays());
+    picture.ifPresent(p -> over.addAll(p.walls()));
+    over.addAll(layers.overWalls());
+    picture.ifPresent(p -> over.addAll(words(p)));
+    lay(g, over, tone);
     ScaleBar.paint(g, viewport, getHeight(), units(), tone);
+  }
+
+  private List<Ink> floor(FloorPicture p) {
+    List<Ink> inks = new ArrayList<>();
+    inks.add(Fill.of(Palette.WHITE, p.floor()));
+    inks.addAll(p.ground());
+    inks.addAll(layers.onFloor());
+    return inks;
+  }
+
+  private List<Ink> words(FloorPicture p) {
+    List<Ink> inks =
+        new ArrayList<>(names.of(p, FxPainter.SCREEN / viewport.scale(), layers.namesMarks()));
+    if (bench.focus().stage() != Stage.SHEETS && !tools.name().drawsRooms()) {
+      inks.addAll(dimensions.inks(p, viewport, units(), bench.focus()));
+    }
+    return inks;
   }
 
   private void paintOver(GraphicsContext g) {

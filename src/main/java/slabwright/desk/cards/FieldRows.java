@@ -2,6 +2,7 @@ package slabwright.desk.cards;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -10,15 +11,18 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import slabwright.desk.model.Desk;
 import slabwright.desk.shell.Controls;
+import slabwright.site.Edit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.Parsed;
+import slabwright.units.UnitSystem;
 
 /** Rows of a card: a name at the left, a field or a figure at the right. */
 final class FieldRows extends VBox {
@@ -33,6 +37,10 @@ final class FieldRows extends VBox {
   void clear() {
     getChildren().clear();
     refreshers.clear();
+  }
+
+  UnitSystem units() {
+    return desk.shown().units();
   }
 
   void refresh() {
@@ -117,6 +125,45 @@ final class FieldRows extends VBox {
     getChildren().add(box);
     refreshers.add(() -> box.setSelected(get.get()));
     return box;
+  }
+
+  /**
+   * A slider under a length: shown while it moves, kept when it is let go.
+   *
+   * @param edit what the site becomes with a length
+   */
+  void slider(Slider s, Supplier<Length> get, Function<Length, Optional<? extends Edit>> edit) {
+    s.setValue(get.get().mm());
+    s.setMaxWidth(Double.MAX_VALUE);
+    boolean[] follow = {false};
+    s.valueProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!follow[0]) {
+                Length v = Length.mm(Math.rint(is.doubleValue()));
+                if (s.isValueChanging()) {
+                  edit.apply(v).ifPresent(desk::preview);
+                } else if (Math.abs(v.mm() - get.get().mm()) > 0.5) {
+                  edit.apply(v).ifPresent(desk::push);
+                }
+              }
+            });
+    s.valueChangingProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is) {
+                edit.apply(Length.mm(Math.rint(s.getValue()))).ifPresent(desk::push);
+              }
+            });
+    getChildren().add(s);
+    refreshers.add(
+        () -> {
+          if (!s.isValueChanging()) {
+            follow[0] = true;
+            s.setValue(get.get().mm());
+            follow[0] = false;
+          }
+        });
   }
 
   /** Any node at the right of a name. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import slabwright.drawing.Drawing;
+import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
@@ -16,11 +16,20 @@ import slabwright.site.OutlineShape;
  * A floor area worked out for the screen: its shapes, where things lie, and its inks.
  *
  * @param things what can be picked, the topmost last
+ * @param ground inks of all marks, site frame
+ * @param walls inks of the outline and its doorways, laid over everything else
  */
 public record FloorPicture(
-    FloorArea area, OutlineShape shape, Region floor, List<Thing> things, Drawing drawing) {
+    FloorArea area,
+    OutlineShape shape,
+    Region floor,
+    List<Thing> things,
+    List<Ink> ground,
+    List<Ink> walls) {
   public FloorPicture {
     things = List.copyOf(things);
+    ground = List.copyOf(ground);
+    walls = List.copyOf(walls);
   }
 
   public Bounds bounds() {

@@ -5,48 +5,77 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import slabwright.drawing.Drawing;
-import slabwright.drawing.Fill;
-import slabwright.drawing.Frame;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
+import slabwright.drawing.Symbol;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.sheets.AreaInks;
+import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
-import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.OutlineShape;
 
 /**
- * Works out the picture of a floor area. Shapes of marks that did not change are kept from one
- * picture to the next. Used by one thread at a time.
+ * Works out the picture of a floor area. What did not change is kept from one picture to the next.
+ * Used by one thread at a time.
  */
 public final class FloorPictureMaker implements Function<FloorArea, FloorPicture> {
   /** How far arcs on the screen may stray, mm. */
   public static final double TOLERANCE = 1;
 
-  private Map<Form, Region> known = new HashMap<>();
+  private record Made(Thing thing, List<Ink> inks) {}
+
+  private Map<Mark, Made> known = new HashMap<>();
+  private Region knownFloor = Region.empty();
 
   @Override
   public FloorPicture apply(FloorArea area) {
     OutlineShape shape = OutlineShape.of(area.outline(), TOLERANCE);
     Region floor = shape.region();
+    if (!floor.equals(knownFloor)) {
+      known = new HashMap<>();
+      knownFloor = floor;
+    }
+    Map<Mark, Made> next = new HashMap<>();
     List<Thing> things = new ArrayList<>();
-    List<Ink> inks = new ArrayList<>();
-    List<Ink> names = new ArrayList<>();
-    inks.add(Fill.of(Palette.WHITE, floor));
-    Map<Form, Region> next = new HashMap<>();
+    List<Ink> ground = new ArrayList<>();
+    List<Ink> signs = new ArrayList<>();
     for (Mark m : area.marks()) {
-      Region region = known.computeIfAbsent(m.form(), f -> f.region(TOLERANCE));
-      next.put(m.form(), region);
-      Thing thing = MarkInks.thing(m, region);
-      things.add(thing);
-      inks.addAll(MarkInks.of(m, thing));
-      names.addAll(MarkInks.name(m, thing));
+      Made made = known.get(m);
+      made = made == null ? make(m, floor) : made;
+      next.put(m, made);
+      things.add(made.thing());
+      (made.thing().region().isEmpty() ? signs : ground).addAll(made.inks());
     }
     known = next;
-    inks.addAll(OutlineInks.of(area, shape));
-    area.doorways().forEach(d -> things.add(OutlineInks.thing(d, shape)));
-    inks.addAll(names);
-    return new FloorPicture(area, shape, floor, things, Drawing.of(Frame.SITE, inks));
+    List<Ink> walls = new ArrayList<>(AreaInks.outline(area));
+    for (Doorway d : area.doorways()) {
+      Line gap = shape.doorway(d);
+      things.add(new Thing(new Pick.OfDoorway(d.id()), Region.empty(), gap.points()));
+      if (d.wayIn() && gap.points().size() > 1) {
+        walls.add(arrow(gap, shape.floorOnLeft()));
+      }
+    }
+    walls.addAll(signs);
+    return new FloorPicture(area, shape, floor, things, ground, walls);
+  }
+
+  private static Made make(Mark m, Region floor) {
+    Region region = m.form().region(TOLERANCE);
+    List<Vec> path = m.form().spots().stream().map(s -> s.vec()).toList();
+    Thing thing = new Thing(new Pick.OfMark(m.id()), region, region.isEmpty() ? path : List.of());
+    return new Made(thing, AreaInks.mark(m, floor));
+  }
+
+  /** An arrow outside the doorway that points onto the floor. */
+  private static Ink arrow(Line gap, boolean floorOnLeft) {
+    Vec a = gap.points().get(0);
+    Vec b = gap.points().get(gap.points().size() - 1);
+    Vec in = b.minus(a).unit().left().times(floorOnLeft ? 1 : -1);
+    double turn = Math.toDegrees(in.angle()) - 90;
+    Vec at = a.towards(b, 0.5).minus(in.times(1100));
+    return Symbol.of(Symbol.Kind.WAY_IN, at, 6, Palette.RED).turned(turn);
   }
 }

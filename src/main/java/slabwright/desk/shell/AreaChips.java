@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
+import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Bench;
 import slabwright.site.FloorArea;
 import slabwright.site.Setting;
@@ -12,10 +13,12 @@ import slabwright.site.Setting;
 /** One chip a floor area; indoor and outdoor are two jobs on one site. */
 final class AreaChips extends HBox {
   private final Bench bench;
+  private final Commands commands;
   private List<String> shown = List.of();
 
-  AreaChips(Bench bench) {
+  AreaChips(Bench bench, Commands commands) {
     this.bench = bench;
+    this.commands = commands;
     getStyleClass().add("chips");
     setAlignment(Pos.CENTER_LEFT);
   }
@@ -31,6 +34,15 @@ final class AreaChips extends HBox {
     shown = now;
     getChildren().clear();
     bench.desk().site().areas().forEach(a -> getChildren().add(chip(a, a.id().equals(looked))));
+    var add =
+        Controls.icon(
+            Icons.of(Feather.PLUS, 15),
+            "Add a floor area by tape",
+            "",
+            () -> commands.run("add-area"));
+    add.setId("add-area");
+    add.getStyleClass().add("add-chip");
+    getChildren().add(add);
   }
 
   private ToggleButton chip(FloorArea area, boolean on) {

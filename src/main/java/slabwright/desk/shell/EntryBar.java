@@ -36,6 +36,7 @@ public final class EntryBar extends VBox {
     this.acted = acted;
     getStyleClass().add("entry-bar");
     field.setId("entry");
+    wrong.setId("entry-wrong");
     field.setPromptText("24' 6\" or 7.47 m");
     field.getStyleClass().add("entry-field");
     options.getStyleClass().add("entry-options");

@@ -45,6 +45,7 @@ final class SiteTitle extends VBox {
     HBox line = new HBox(saved, Controls.label("·", "bar-soft"), units);
     line.setAlignment(Pos.CENTER_LEFT);
     line.setSpacing(5);
+    line.setPadding(new javafx.geometry.Insets(0, 0, 0, 6));
     getChildren().addAll(name, line);
   }
 

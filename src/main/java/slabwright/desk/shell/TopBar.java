@@ -17,7 +17,7 @@ public final class TopBar extends HBox {
     getStyleClass().add("top-bar");
     setAlignment(Pos.CENTER_LEFT);
     title = new SiteTitle(bench);
-    chips = new AreaChips(bench);
+    chips = new AreaChips(bench, commands);
     path = new StagePath(bench);
     undo = new UndoButtons(bench, commands);
     HBox.setHgrow(path, Priority.ALWAYS);

@@ -13,8 +13,7 @@ final class StartChoice extends Button {
   StartChoice(String id, Feather icon, String what, String why, String key, Runnable does) {
     setId(id);
     getStyleClass().setAll("start-choice");
-    VBox words =
-        new VBox(Controls.label(what, "choice-what"), Controls.sentence(why, "choice-why"));
+    VBox words = new VBox(Controls.label(what, "choice-what"), Controls.label(why, "choice-why"));
     words.setSpacing(3);
     HBox row = new HBox(Icons.of(icon, 24), words);
     row.setSpacing(18);

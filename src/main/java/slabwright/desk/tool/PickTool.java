@@ -50,7 +50,7 @@ public final class PickTool implements Tool {
     if (picture.isEmpty()) {
       return;
     }
-    drag = Handles.at(bench, picture.get(), t);
+    drag = TurnHandle.at(bench, shown, t).or(() -> Handles.at(bench, picture.get(), t));
     if (drag.isPresent()) {
       return;
     }
@@ -121,6 +121,7 @@ public final class PickTool implements Tool {
   public List<Ink> over(Paper paper) {
     List<Ink> inks = new ArrayList<>();
     shown.picture().ifPresent(p -> inks.addAll(Handles.over(bench, p, paper)));
+    inks.addAll(TurnHandle.over(bench, shown, paper));
     boxFrom.ifPresent(
         f -> {
           Bounds b = box(f);

@@ -1,5 +1,6 @@
 package slabwright.desk.tool;
 
+import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Pick;
@@ -13,6 +14,9 @@ public interface Shown {
 
   /** The inlay that covers the point. */
   Optional<Pick> inlayAt(Vec p);
+
+  /** The corners of an inlay's blank on the site, from its top left as read. */
+  List<Vec> inlayCorners(String id);
 
   /** What an inlay covers on the site. */
   Optional<Bounds> inlayBounds(String id);

@@ -1,0 +1,81 @@
+package slabwright.desk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Beside;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.NewIds;
+import slabwright.desk.model.Pick;
+import slabwright.desk.model.Pictures;
+import slabwright.desk.model.PlanKeeper;
+import slabwright.desk.model.Stage;
+import slabwright.shape.Bounds;
+import slabwright.site.AreaEdit;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.Refusal;
+import slabwright.site.Spot;
+import slabwright.site.StencilSpec;
+import slabwright.units.Length;
+import slabwright.units.UnitSystem;
+
+/** Lays a graphic into the floor: copied beside the plan, never over another file. */
+final class InlayActions {
+  private final Bench bench;
+  private final Pictures pictures;
+  private final PlanKeeper keeper;
+  private final Chooser chooser;
+
+  InlayActions(Bench bench, Pictures pictures, PlanKeeper keeper, Chooser chooser) {
+    this.bench = bench;
+    this.pictures = pictures;
+    this.keeper = keeper;
+    this.chooser = chooser;
+  }
+
+  void choose() {
+    chooser.graphic().ifPresent(this::add);
+  }
+
+  /** Places a graphic in the middle of the floor, a third of it wide. */
+  void add(Path svg) {
+    Optional<FloorPicture> floor = pictures.picture();
+    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
+    if (area.isEmpty() || floor.isEmpty()) {
+      bench.desk().refuse(Refusal.of("Draw a floor first; the graphic is laid into it."));
+      return;
+    }
+    try {
+      String name = Beside.copyInto(svg, keeper.folder());
+      Inlay inlay = inlay(area.get(), floor.get(), name);
+      if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isDone()) {
+        bench.focus().go(Stage.INLAY);
+        bench.focus().pick(new Pick.OfInlay(inlay.id()));
+      }
+    } catch (IOException e) {
+      bench
+          .desk()
+          .refuse(Refusal.of("The graphic could not be copied beside the plan: " + e.getMessage()));
+    }
+  }
+
+  private Inlay inlay(FloorArea area, FloorPicture floor, String file) {
+    boolean metric = bench.desk().site().units() == UnitSystem.METRIC;
+    double unit = metric ? 500 : 304.8;
+    Bounds b = floor.bounds();
+    double third = Math.min(b.width(), b.height()) / 3;
+    double wide = Math.max(unit, Math.floor(third / unit) * unit);
+    int dot = file.lastIndexOf('.');
+    return new Inlay(
+        NewIds.inlay(area),
+        (dot < 0 ? file : file.substring(0, dot)).replace('-', ' '),
+        file,
+        "",
+        Spot.of(floor.floor().labelPoint()),
+        Length.mm(wide),
+        0,
+        StencilSpec.forRoll(metric ? Length.mm(1220) : Length.inches(48)));
+  }
+}

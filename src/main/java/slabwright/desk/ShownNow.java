@@ -1,0 +1,70 @@
+package slabwright.desk;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.Answers;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.Pick;
+import slabwright.desk.model.Pictures;
+import slabwright.desk.tool.Shown;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+
+/** What is on the slab now, for tools. */
+final class ShownNow implements Shown {
+  private final Bench bench;
+  private final Pictures pictures;
+  private final Answers answers;
+
+  ShownNow(Bench bench, Pictures pictures, Answers answers) {
+    this.bench = bench;
+    this.pictures = pictures;
+    this.answers = answers;
+  }
+
+  @Override
+  public Optional<FloorPicture> picture() {
+    return pictures.picture();
+  }
+
+  private List<Vec> corners(Inlay i) {
+    return answers
+        .inlay(i.id())
+        .map(a -> a.blank(i))
+        .filter(c -> !c.isEmpty())
+        .orElseGet(() -> square(i));
+  }
+
+  private static List<Vec> square(Inlay i) {
+    double r = i.width().mm() / 2;
+    Vec m = i.middle().vec();
+    return Ring.rectangle(m.x() - r, m.y() - r, m.x() + r, m.y() + r).points();
+  }
+
+  @Override
+  public Optional<Pick> inlayAt(Vec p) {
+    List<Inlay> all = bench.focus().area().map(FloorArea::inlays).orElse(List.of());
+    for (int k = all.size() - 1; k >= 0; k--) {
+      if (Region.of(new Ring(corners(all.get(k)))).contains(p)) {
+        return Optional.of(new Pick.OfInlay(all.get(k).id()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  @Override
+  public List<Vec> inlayCorners(String id) {
+    return bench.focus().area().flatMap(a -> a.inlay(id)).map(this::corners).orElse(List.of());
+  }
+
+  @Override
+  public Optional<Bounds> inlayBounds(String id) {
+    List<Vec> c = inlayCorners(id);
+    return c.isEmpty() ? Optional.empty() : Optional.of(Bounds.of(c));
+  }
+}

@@ -1,0 +1,60 @@
+package slabwright.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.canvas.SlabLayers;
+import slabwright.desk.model.Answers;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.InlayInks;
+import slabwright.desk.model.PrepInks;
+import slabwright.desk.model.Stage;
+import slabwright.drawing.Ink;
+import slabwright.site.FloorArea;
+
+/** What each stage lays over the plan. */
+final class StageInks implements SlabLayers {
+  private final Bench bench;
+  private final Answers answers;
+
+  StageInks(Bench bench, Answers answers) {
+    this.bench = bench;
+    this.answers = answers;
+  }
+
+  @Override
+  public List<Ink> onFloor() {
+    Stage stage = bench.focus().stage();
+    List<Ink> inks = new ArrayList<>();
+    if (stage == Stage.PREP || stage == Stage.INLAY) {
+      answers.takeoff().ifPresent(t -> inks.addAll(PrepInks.of(t)));
+    }
+    return inks;
+  }
+
+  @Override
+  public List<Ink> overWalls() {
+    return bench.focus().stage() == Stage.PREP
+        ? answers.takeoff().map(PrepInks::edges).orElse(List.of())
+        : List.of();
+  }
+
+  @Override
+  public List<Ink> trueColours() {
+    Optional<FloorArea> area = bench.focus().area();
+    return area.map(a -> InlayInks.dyed(a, answers)).orElse(List.of());
+  }
+
+  @Override
+  public List<Ink> overInlays() {
+    boolean here = bench.focus().stage() == Stage.INLAY;
+    Optional<FloorArea> area = here ? bench.focus().area() : Optional.empty();
+    return area.map(a -> InlayInks.worked(a, answers)).orElse(List.of());
+  }
+
+  @Override
+  public boolean namesMarks() {
+    Stage stage = bench.focus().stage();
+    return stage == Stage.MARK || stage == Stage.MEASURE || stage == Stage.FINISH;
+  }
+}

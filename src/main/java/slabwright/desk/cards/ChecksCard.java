@@ -1,0 +1,146 @@
+package slabwright.desk.cards;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import slabwright.desk.model.Answers;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.InlayAnswer;
+import slabwright.desk.model.Jamb;
+import slabwright.desk.shell.Controls;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.stencil.LoosePiece;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.site.Inlay;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+
+/** What to look at before anything is cut: reading direction, loose pieces, warnings. */
+public final class ChecksCard extends Card {
+  private static final int MOST = 8;
+
+  private final Bench bench;
+  private final Answers answers;
+  private final Places places;
+  private final PickedInlay inlay;
+  private final HBox working;
+  private List<Object> shown = List.of();
+
+  public ChecksCard(Bench bench, Answers answers, Places places) {
+    super("Before it is cut");
+    this.bench = bench;
+    this.answers = answers;
+    this.places = places;
+    this.inlay = new PickedInlay(bench);
+    ProgressBar bar = new ProgressBar();
+    bar.setPrefWidth(150);
+    bar.setAccessibleText("The inlay is being worked out");
+    working = new HBox(bar, Controls.button("Cancel", "link", answers::cancel));
+    working.setSpacing(10);
+  }
+
+  private void fill(Inlay i, Optional<InlayAnswer> answer) {
+    body().getChildren().clear();
+    if (answers.isWorking()) {
+      body().getChildren().add(working);
+    }
+    List<Finding> all = new ArrayList<>();
+    answer
+        .filter(a -> !a.refusal().isEmpty())
+        .ifPresent(a -> all.add(new Finding(Finding.Sign.CANT, a.refusal(), Optional.empty())));
+    reading(i).ifPresent(all::add);
+    answer.ifPresent(a -> a.plan().ifPresent(p -> findings(a, p, i, all)));
+    all.stream().limit(MOST).forEach(f -> body().getChildren().add(f.row()));
+    if (all.size() > MOST) {
+      body()
+          .getChildren()
+          .add(Controls.label("and " + (all.size() - MOST) + " more of the kind", "card-hint"));
+    }
+  }
+
+  private Optional<Finding> reading(Inlay i) {
+    return bench
+        .focus()
+        .area()
+        .flatMap(a -> Jamb.nearest(a, i.middle().vec()))
+        .map(
+            j -> {
+              double askew = j.askew(i);
+              String door = j.doorway().name();
+              return Math.abs(askew) <= 45
+                  ? Finding.fine("Reads the right way up from " + door)
+                  : Finding.look(
+                      "Reads "
+                          + word(askew)
+                          + " from "
+                          + door
+                          + ": turn it by "
+                          + Quantity.number(-askew, 0)
+                          + "° to read from there");
+            });
+  }
+
+  private static String word(double askew) {
+    return Math.abs(askew) > 135 ? "upside down" : "sideways";
+  }
+
+  private void findings(InlayAnswer a, InlayPlan p, Inlay now, List<Finding> all) {
+    all.add(Finding.fine("Weed the graphic, keep the surround; nothing is mirrored"));
+    Affine map = a.toSite(now).orElse(Affine.IDENTITY);
+    for (var f : p.findings()) {
+      boolean cant = f.weight() == slabwright.inlay.stencil.Finding.Weight.CANNOT;
+      all.add(
+          new Finding(
+              cant ? Finding.Sign.CANT : Finding.Sign.LOOK,
+              f.text(),
+              f.at().map(map::apply).map(this::goTo)));
+    }
+    int n = p.loosePieces();
+    if (n > 0) {
+      all.add(
+          Finding.look(
+              n
+                  + (n == 1 ? " loose piece: carry it" : " loose pieces: carry them")
+                  + " over on transfer tape"));
+      loose(p, map).forEach(all::add);
+    }
+  }
+
+  private List<Finding> loose(InlayPlan p, Affine map) {
+    UnitSystem units = bench.desk().shown().units();
+    List<Finding> out = new ArrayList<>();
+    for (Stencil s : p.stencils().stencils()) {
+      for (LoosePiece piece : s.loosePieces().stream().limit(4).toList()) {
+        String size =
+            units == UnitSystem.METRIC
+                ? Quantity.number(piece.area() / 100, 0) + " cm²"
+                : Quantity.number(piece.area() / 645.16, 1) + " sq in";
+        String words = String.format(Locale.ROOT, "Loose in %s: %s", s.colour(), size);
+        out.add(new Finding(Finding.Sign.LOOK, words, Optional.of(goTo(map.apply(piece.place())))));
+      }
+    }
+    return out;
+  }
+
+  private Runnable goTo(Vec at) {
+    return () -> places.show(Bounds.EMPTY.including(at));
+  }
+
+  @Override
+  public boolean refresh() {
+    Optional<Inlay> now = inlay.now();
+    Optional<InlayAnswer> a = now.flatMap(i -> answers.inlay(i.id()));
+    List<Object> key = List.of(now, a, answers.isWorking(), bench.desk().shown().units());
+    if (!key.equals(shown)) {
+      shown = key;
+      now.ifPresent(i -> fill(i, a));
+    }
+    return now.isPresent();
+  }
+}

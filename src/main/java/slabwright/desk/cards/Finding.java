@@ -1,0 +1,57 @@
+package slabwright.desk.cards;
+
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import slabwright.desk.shell.Controls;
+
+/**
+ * One short sentence with its sign, and a way to the place.
+ *
+ * @param show takes the canvas to the place; empty when there is none
+ */
+record Finding(Sign sign, String words, Optional<Runnable> show) {
+  /** ✓ fine, ! look here, ✕ can't. */
+  enum Sign {
+    FINE("✓", "sign-fine"),
+    LOOK("!", "sign-look"),
+    CANT("✕", "sign-cant");
+
+    private final String glyph;
+    private final String style;
+
+    Sign(String glyph, String style) {
+      this.glyph = glyph;
+      this.style = style;
+    }
+  }
+
+  static Finding fine(String words) {
+    return new Finding(Sign.FINE, words, Optional.empty());
+  }
+
+  static Finding look(String words) {
+    return new Finding(Sign.LOOK, words, Optional.empty());
+  }
+
+  HBox row() {
+    Label glyph = Controls.label(sign.glyph, sign.style);
+    glyph.setMinWidth(14);
+    Label sentence = Controls.sentence(words);
+    HBox.setHgrow(sentence, Priority.ALWAYS);
+    sentence.setMaxWidth(Double.MAX_VALUE);
+    HBox row = new HBox(glyph, sentence);
+    row.getStyleClass().add("finding");
+    row.setAlignment(Pos.TOP_LEFT);
+    show.ifPresent(
+        r -> {
+          var b = Controls.button("Show", "link", r);
+          b.setAccessibleText("Show where: " + words);
+          b.setMinWidth(56);
+          row.getChildren().add(b);
+        });
+    return row;
+  }
+}

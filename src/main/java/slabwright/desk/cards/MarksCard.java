@@ -1,0 +1,81 @@
+package slabwright.desk.cards;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import javafx.geometry.Pos;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Pick;
+import slabwright.desk.shell.Controls;
+import slabwright.sheets.MarkLooks;
+import slabwright.site.FloorArea;
+import slabwright.site.Mark;
+
+/** All marks, the topmost first; a click picks one, Ctrl with the arrow keys lays it higher. */
+public final class MarksCard extends Card {
+  private static final int MOST = 40;
+
+  private final Bench bench;
+  private final VBox list = new VBox();
+  private List<Mark> shown = List.of();
+  private Set<Pick> picked = Set.of();
+
+  public MarksCard(Bench bench) {
+    super("Marks, topmost first");
+    this.bench = bench;
+    list.setSpacing(1);
+    body().getChildren().add(list);
+  }
+
+  private void fill(FloorArea area) {
+    list.getChildren().clear();
+    List<Mark> marks = new ArrayList<>(area.marks());
+    java.util.Collections.reverse(marks);
+    marks.stream().limit(MOST).forEach(m -> list.getChildren().add(row(m)));
+    if (marks.size() > MOST) {
+      list.getChildren()
+          .add(Controls.label("and " + (marks.size() - MOST) + " more under these", "card-hint"));
+    }
+  }
+
+  private ToggleButton row(Mark m) {
+    Region swatch = new Region();
+    swatch.getStyleClass().add("swatch");
+    var look = MarkLooks.of(m.kind().type());
+    swatch.setStyle(
+        "-fx-background-color: "
+            + look.field().css()
+            + "; -fx-border-color: "
+            + look.colour().css());
+    String name = m.name().isBlank() ? m.kind().type().word() : m.name();
+    HBox line = new HBox(swatch, Controls.label(name), Controls.spring());
+    if (!m.name().isBlank()) {
+      line.getChildren().add(Controls.label(m.kind().type().word(), "card-hint"));
+    }
+    line.setSpacing(9);
+    line.setAlignment(Pos.CENTER_LEFT);
+    ToggleButton b = new ToggleButton();
+    b.setGraphic(line);
+    b.getStyleClass().setAll("mark-row");
+    b.setMaxWidth(Double.MAX_VALUE);
+    b.setSelected(bench.focus().picked().contains(new Pick.OfMark(m.id())));
+    b.setOnAction(e -> bench.focus().pick(new Pick.OfMark(m.id())));
+    b.setAccessibleText(name + ", " + m.kind().type().word());
+    return b;
+  }
+
+  @Override
+  public boolean refresh() {
+    List<Mark> now = bench.focus().area().map(FloorArea::marks).orElse(List.of());
+    if (!now.equals(shown) || !bench.focus().picked().equals(picked)) {
+      shown = now;
+      picked = bench.focus().picked();
+      bench.focus().area().ifPresent(this::fill);
+    }
+    return !now.isEmpty();
+  }
+}

@@ -1,0 +1,90 @@
+package slabwright.desk.cards;
+
+import java.util.Optional;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Label;
+import slabwright.desk.canvas.FxPainter;
+import slabwright.desk.canvas.Tone;
+import slabwright.desk.model.Answers;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.InlayAnswer;
+import slabwright.desk.model.RollInks;
+import slabwright.desk.shell.Controls;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.units.LengthFormat;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+
+/** The panels for the sign shop: how many, how much of the roll, and a picture of them on it. */
+public final class PanelsCard extends Card {
+  private static final double WIDE = 306;
+
+  private final Bench bench;
+  private final Answers answers;
+  private final PickedInlay inlay;
+  private final Label roll = Controls.sentence("", "card-words");
+  private final Label sum = Controls.sentence("", "big-figure");
+  private final Canvas picture = new Canvas(WIDE, 92);
+  private Optional<InlayAnswer> shown = Optional.empty();
+  private UnitSystem units = UnitSystem.METRIC;
+  private boolean dark;
+
+  public PanelsCard(Bench bench, Answers answers) {
+    super("Panels for the sign shop");
+    this.bench = bench;
+    this.answers = answers;
+    this.inlay = new PickedInlay(bench);
+    body().getChildren().addAll(sum, roll, picture);
+  }
+
+  private void fill(InlayPlan plan, PanelPlan p) {
+    int stencils = plan.stencils().stencils().size();
+    sum.setText(
+        p.panels().size()
+            + (p.panels().size() == 1 ? " panel · " : " panels · ")
+            + p.laps().size()
+            + (p.laps().size() == 1 ? " seam · " : " seams · ")
+            + Quantity.run(plan.rollLength(), units)
+            + " of roll · waste "
+            + Math.round(p.waste() * 100)
+            + " %");
+    roll.setText(
+        stencils
+            + (stencils == 1 ? " stencil" : " stencils, one a colour")
+            + ", blank "
+            + LengthFormat.show(plan.stencils().blank().width(), units)
+            + " × "
+            + LengthFormat.show(plan.stencils().blank().height(), units)
+            + ", cut "
+            + Quantity.run(plan.cutLength(), units));
+    draw(plan, p);
+  }
+
+  private void draw(InlayPlan plan, PanelPlan p) {
+    GraphicsContext g = picture.getGraphicsContext2D();
+    double usable = inlay.now().map(i -> i.spec().usableMm()).orElse(1000.0);
+    double k = FxPainter.SCREEN;
+    var drawing = RollInks.of(plan, p, usable, WIDE / k);
+    picture.setHeight(drawing.bounds().height() * k + 2);
+    g.clearRect(0, 0, WIDE, picture.getHeight());
+    drawing.paintOn(new FxPainter(g, k, dark ? Tone.DARK : Tone.LIGHT), drawing.bounds());
+  }
+
+  @Override
+  public boolean refresh() {
+    Optional<InlayAnswer> now = inlay.now().flatMap(i -> answers.inlay(i.id()));
+    UnitSystem u = bench.desk().shown().units();
+    boolean d = bench.settings().dark();
+    boolean has = now.flatMap(InlayAnswer::plan).flatMap(InlayPlan::panels).isPresent();
+    if (has && (!now.equals(shown) || u != units || d != dark)) {
+      shown = now;
+      units = u;
+      dark = d;
+      InlayPlan plan = now.flatMap(InlayAnswer::plan).orElseThrow();
+      fill(plan, plan.panels().orElseThrow());
+    }
+    return has;
+  }
+}

@@ -1,0 +1,155 @@
+package slabwright.desk.model;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import slabwright.floor.FloorTakeoff;
+import slabwright.inlay.PlacedInlay;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+
+/**
+ * What is computed of the floor area looked at: its take-off while something is dragged, its inlays
+ * once it rests. Worked out off the asking thread; what a newer plan replaces is given up.
+ */
+public final class Answers implements AutoCloseable {
+  private record Question(FloorTakeoff takeoff, Path folder) {}
+
+  private final Desk desk;
+  private final Focus focus;
+  private final Supplier<Optional<Path>> plan;
+  private final Signal changed = new Signal();
+  private final Latest<FloorArea, FloorTakeoff> takeoffs;
+  private final Latest<Question, List<InlayAnswer>> inlayWork;
+  private Optional<FloorArea> asked = Optional.empty();
+  private Optional<FloorTakeoff> takeoff = Optional.empty();
+  private List<InlayAnswer> inlays = List.of();
+
+  /**
+   * Listens to the desk and the focus.
+   *
+   * @param plan the file that graphics are relative to
+   * @param home the asking thread, as an executor
+   */
+  public Answers(Desk desk, Focus focus, Supplier<Optional<Path>> plan, Executor home) {
+    this.desk = desk;
+    this.focus = focus;
+    this.plan = plan;
+    takeoffs =
+        new Latest<>(
+            "take-off",
+            home,
+            a -> FloorTakeoff.of(a, FloorTakeoff.TOLERANCE, Thread.currentThread()::isInterrupted),
+            this::take,
+            e -> desk.refuse(Faults.unexpected("take off the floor", e)));
+    inlayWork =
+        new Latest<>(
+            "inlays",
+            home,
+            Answers::place,
+            this::take,
+            e -> desk.refuse(Faults.unexpected("work out the inlay", e)));
+    desk.changed().hear(this::look);
+    focus.changed().hear(this::look);
+  }
+
+  public Signal changed() {
+    return changed;
+  }
+
+  /** The take-off of what is shown, or of what was shown a moment ago. */
+  public Optional<FloorTakeoff> takeoff() {
+    return takeoff;
+  }
+
+  /** The inlays as they were when the plan last rested. */
+  public List<InlayAnswer> inlays() {
+    return inlays;
+  }
+
+  public Optional<InlayAnswer> inlay(String id) {
+    return inlays.stream().filter(i -> i.inlay().id().equals(id)).findFirst();
+  }
+
+  /** Whether inlays are being worked on. */
+  public boolean isWorking() {
+    return inlayWork.isBusy();
+  }
+
+  public boolean isUpToDate() {
+    return !takeoffs.isBusy() && !inlayWork.isBusy();
+  }
+
+  /** Gives up the inlays that are being worked on; they are asked for again after the next edit. */
+  public void cancel() {
+    inlayWork.cancel();
+    changed.give();
+  }
+
+  /** Works everything out again, as after a graphic changed on disk. */
+  public void again() {
+    asked = Optional.empty();
+    look();
+  }
+
+  private void look() {
+    Optional<FloorArea> now = focus.area();
+    if (now.isEmpty()) {
+      takeoffs.cancel();
+      inlayWork.cancel();
+      takeoff = Optional.empty();
+      inlays = List.of();
+      asked = now;
+      changed.give();
+    } else if (!asked.equals(now)) {
+      if (!asked.map(FloorArea::id).equals(now.map(FloorArea::id))) {
+        inlays = List.of();
+      }
+      asked = now;
+      takeoffs.ask(now.get());
+    }
+  }
+
+  private void take(FloorTakeoff t) {
+    takeoff = Optional.of(t);
+    boolean rests = focus.areaOf(desk.site()).equals(Optional.of(t.area()));
+    Optional<Path> folder = plan.get().map(p -> p.toAbsolutePath().getParent());
+    if (rests && folder.isPresent() && !t.area().inlays().isEmpty()) {
+      inlayWork.ask(new Question(t, folder.get()));
+    } else if (t.area().inlays().isEmpty()) {
+      inlayWork.cancel();
+      inlays = List.of();
+    }
+    changed.give();
+  }
+
+  private void take(List<InlayAnswer> all) {
+    inlays = all;
+    changed.give();
+  }
+
+  private static List<InlayAnswer> place(Question q) {
+    List<InlayAnswer> all = new ArrayList<>();
+    for (Inlay i : q.takeoff().area().inlays()) {
+      try {
+        Path graphic = q.folder().resolve(i.graphic());
+        all.add(InlayAnswer.of(i, PlacedInlay.of(i, graphic, q.takeoff(), Map.of())));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return all;
+  }
+
+  @Override
+  public void close() {
+    takeoffs.close();
+    inlayWork.close();
+  }
+}

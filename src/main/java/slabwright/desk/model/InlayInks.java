@@ -1,0 +1,121 @@
+package slabwright.desk.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.drawing.Colour;
+import slabwright.drawing.Fill;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Symbol;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextStyle;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+
+/** The inks of inlays on the floor. */
+public final class InlayInks {
+  private InlayInks() {}
+
+  /** What will be seen of them in the end: the dyed colours. */
+  public static List<Ink> dyed(FloorArea area, Answers answers) {
+    List<Ink> inks = new ArrayList<>();
+    for (Inlay i : area.inlays()) {
+      Optional<InlayAnswer> a = answers.inlay(i.id()).filter(x -> x.plan().isPresent());
+      if (a.isPresent()) {
+        for (Stencil s : a.get().plan().orElseThrow().stencils().stencils()) {
+          inks.add(new Fill(a.get().onSite(s.artwork(), i), colour(s.colour())));
+        }
+      } else {
+        inks.addAll(unknown(i));
+      }
+    }
+    return inks;
+  }
+
+  /** A ring stands in for an inlay that is not worked out yet. */
+  private static List<Ink> unknown(Inlay i) {
+    double r = i.width().mm() / 2;
+    Vec m = i.middle().vec();
+    Ring box = Ring.rectangle(m.x() - r, m.y() - r, m.x() + r, m.y() + r);
+    return List.of(
+        Stroke.rings(Pen.of(0.4, Palette.BLUE).dashed(1.5, 1), List.of(box)),
+        Text.middle(m, i.name().isBlank() ? i.graphic() : i.name(), TextStyle.bold(2.6)));
+  }
+
+  private static Colour colour(String hex) {
+    return hex.matches("#[0-9a-f]{6}") ? Colour.hex(hex.substring(1)) : Palette.BLUE;
+  }
+
+  /** The blank, its panels and seams, the skirt, and which way it reads. */
+  public static List<Ink> worked(FloorArea area, Answers answers) {
+    List<Ink> inks = new ArrayList<>();
+    for (Inlay i : area.inlays()) {
+      answers
+          .inlay(i.id())
+          .filter(a -> a.plan().isPresent())
+          .ifPresent(a -> inks.addAll(worked(a, i)));
+    }
+    return inks;
+  }
+
+  private static List<Ink> worked(InlayAnswer a, Inlay i) {
+    InlayPlan plan = a.plan().orElseThrow();
+    Affine map = a.toSite(i).orElse(Affine.IDENTITY);
+    List<Ink> inks = new ArrayList<>();
+    plan.masking()
+        .ifPresent(
+            m ->
+                inks.add(
+                    Stroke.rings(
+                        Pen.of(0.35, Palette.AMBER).dashed(0.5, 0.9).rounded(),
+                        a.onSite(m.skirt(), i))));
+    inks.add(Stroke.rings(Pen.of(0.45, Palette.INK), List.of(new Ring(a.blank(i)))));
+    plan.panels().ifPresent(p -> inks.addAll(panels(p, map)));
+    inks.add(reading(a.blank(i), i));
+    return inks;
+  }
+
+  private static List<Ink> panels(PanelPlan p, Affine map) {
+    List<Ink> inks = new ArrayList<>();
+    p.laps()
+        .forEach(
+            s -> {
+              Bounds b = s.lap();
+              Vec mid = b.middle();
+              boolean upright = b.height() > b.width();
+              Vec from = upright ? new Vec(mid.x(), b.minY()) : new Vec(b.minX(), mid.y());
+              Vec to = upright ? new Vec(mid.x(), b.maxY()) : new Vec(b.maxX(), mid.y());
+              inks.add(
+                  Stroke.lines(
+                      Pen.of(0.5, Palette.RED).dashed(1.8, 1),
+                      List.of(Line.of(map.apply(from), map.apply(to)))));
+            });
+    for (Panel panel : p.panels()) {
+      Bounds b = panel.box();
+      Vec at = map.apply(new Vec(b.middle().x(), b.maxY() + 170));
+      inks.add(new Symbol(Symbol.Kind.NUMBER, at, 4.4, 0, Palette.RED, panel.name()));
+    }
+    return inks;
+  }
+
+  /** A needle at the blank's upper side, pointing the way the graphic's up points. */
+  private static Ink reading(List<Vec> blank, Inlay i) {
+    Vec top = blank.get(0).towards(blank.get(1), 0.5);
+    Vec out = top.minus(i.middle().vec()).unit();
+    Vec at = top.plus(out.times(260));
+    return Symbol.of(Symbol.Kind.NEEDLE, at, 5, Palette.INK)
+        .turned(Math.toDegrees(out.angle()) - 90);
+  }
+}

@@ -1,0 +1,96 @@
+package slabwright.desk.tool;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Inlays;
+import slabwright.desk.model.Pick;
+import slabwright.drawing.Ink;
+import slabwright.shape.Vec;
+import slabwright.site.AreaEdit;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.Spot;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/** Puts the middle of an inlay where one clicks; its width can be typed. */
+public final class PlaceTool implements Tool {
+  private final Bench bench;
+  private final Runnable choose;
+  private Optional<Vec> tip = Optional.empty();
+
+  /**
+   * A tool.
+   *
+   * @param choose asks for a graphic, when the area has none yet
+   */
+  public PlaceTool(Bench bench, Runnable choose) {
+    this.bench = bench;
+    this.choose = choose;
+  }
+
+  private Optional<Inlay> inlay() {
+    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
+    return bench
+        .focus()
+        .single()
+        .filter(Pick.OfInlay.class::isInstance)
+        .flatMap(p -> area.flatMap(a -> a.inlay(((Pick.OfInlay) p).id())))
+        .or(() -> area.flatMap(a -> a.inlays().stream().findFirst()));
+  }
+
+  @Override
+  public String prompt() {
+    return inlay().isEmpty()
+        ? "Drop an SVG on the slab, or click to choose one."
+        : "Click where its middle belongs, or type another width.";
+  }
+
+  @Override
+  public void hover(Touch t) {
+    tip = Optional.of(t.at());
+  }
+
+  @Override
+  public void press(Touch t) {
+    Optional<Inlay> i = inlay();
+    if (i.isEmpty()) {
+      choose.run();
+    } else {
+      put(Inlays.placed(i.get(), Spot.of(t.at()), i.get().turn()));
+    }
+  }
+
+  private void put(Inlay i) {
+    String area = bench.focus().area().orElseThrow().id();
+    if (bench.desk().push(new AreaEdit.PutInlay(area, i)).isDone()) {
+      bench.focus().pick(new Pick.OfInlay(i.id()));
+    }
+  }
+
+  @Override
+  public Optional<String> entry() {
+    return inlay().map(i -> "Width");
+  }
+
+  @Override
+  public Optional<String> type(String line) {
+    Parsed<Length> read = Length.parse(line);
+    if (read instanceof Parsed.Bad<Length> bad) {
+      return Optional.of(bad.why());
+    }
+    inlay().ifPresent(i -> put(Inlays.wide(i, read.orThrow())));
+    return bench.desk().refusal().map(r -> r.sentence());
+  }
+
+  @Override
+  public List<Ink> over(Paper paper) {
+    Optional<Inlay> i = inlay();
+    return tip.isEmpty() || i.isEmpty()
+        ? List.of()
+        : List.of(
+            Overlays.guide(i.get().middle().vec(), tip.get()),
+            Overlays.dot(tip.get(), 2, Overlays.LIVE));
+  }
+}
