@@ -1,0 +1,54 @@
+package slabwright.inlay.settingout;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+
+/**
+ * The setting out of an inlay: a fix for each panel corner and a diagonal check for each panel.
+ *
+ * @param points the four corners of each panel, as read, in the order of the panels
+ * @param diagonals in the order of the panels
+ */
+public record SettingOut(List<SetPoint> points, List<Diagonal> diagonals) {
+  public SettingOut {
+    points = List.copyOf(points);
+    diagonals = List.copyOf(diagonals);
+  }
+
+  /**
+   * Finds the fixes.
+   *
+   * @param toSite from the blank's frame to the site's
+   * @param floor the free floor: a tape runs over it alone, through nothing that stands on it
+   * @param corners that can be found on the site
+   */
+  public static SettingOut of(
+      PanelPlan plan, Affine toSite, Region floor, List<KnownCorner> corners, TapeRules rules) {
+    FixSearch search = new FixSearch(floor, corners, rules);
+    List<SetPoint> points = new ArrayList<>();
+    List<Diagonal> diagonals = new ArrayList<>();
+    for (Panel panel : plan.panels()) {
+      Bounds b = panel.box();
+      add(points, search, panel.name() + " top left", toSite.apply(new Vec(b.minX(), b.minY())));
+      add(points, search, panel.name() + " top right", toSite.apply(new Vec(b.maxX(), b.minY())));
+      add(
+          points,
+          search,
+          panel.name() + " bottom right",
+          toSite.apply(new Vec(b.maxX(), b.maxY())));
+      add(points, search, panel.name() + " bottom left", toSite.apply(new Vec(b.minX(), b.maxY())));
+      diagonals.add(new Diagonal(panel.name(), Math.hypot(b.width(), b.height())));
+    }
+    return new SettingOut(points, diagonals);
+  }
+
+  private static void add(List<SetPoint> points, FixSearch search, String name, Vec at) {
+    points.add(new SetPoint(name, at, search.to(at)));
+  }
+}
