@@ -3,9 +3,12 @@ package slabwright.desk;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import slabwright.desk.cards.AirCard;
 import slabwright.desk.cards.AreaCard;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.ChecksCard;
+import slabwright.desk.cards.CoatsCard;
+import slabwright.desk.cards.DaysCard;
 import slabwright.desk.cards.DoorwayCard;
 import slabwright.desk.cards.EdgesCard;
 import slabwright.desk.cards.GraphicCard;
@@ -17,23 +20,46 @@ import slabwright.desk.cards.MarkCard;
 import slabwright.desk.cards.MarksCard;
 import slabwright.desk.cards.OnFloorCard;
 import slabwright.desk.cards.PanelsCard;
+import slabwright.desk.cards.PaperCard;
 import slabwright.desk.cards.Places;
+import slabwright.desk.cards.ReleaseCard;
+import slabwright.desk.cards.SlabCard;
 import slabwright.desk.cards.StencilCard;
 import slabwright.desk.cards.WallCard;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.Job;
 import slabwright.desk.model.Pictures;
+import slabwright.desk.model.Releases;
+import slabwright.desk.model.SheetPages;
 import slabwright.desk.model.Stage;
 
 /** Which cards each stage shows, in order. */
 final class CardSets {
   private final Map<Stage, List<Card>> sets = new EnumMap<>(Stage.class);
 
-  CardSets(Bench bench, Pictures pictures, Answers answers, Places places, Runnable graphic) {
-    sets.put(Stage.MEASURE, measure(bench, pictures));
+  /** What cards speak of. */
+  record Sources(
+      Bench bench,
+      Pictures pictures,
+      Answers answers,
+      Job job,
+      SheetPages pages,
+      Releases releases) {}
+
+  CardSets(Sources s, Places places, Runnable graphic, PaperCard.Exports exports) {
+    Bench bench = s.bench();
+    sets.put(Stage.MEASURE, measure(bench, s.pictures()));
     sets.put(Stage.MARK, mark(bench));
-    sets.put(Stage.PREP, prep(bench, answers, places));
-    sets.put(Stage.INLAY, inlay(bench, answers, places, graphic));
+    sets.put(Stage.PREP, prep(bench, s.answers(), places));
+    sets.put(Stage.INLAY, inlay(s, places, graphic));
+    sets.put(Stage.FINISH, finish(s));
+    sets.put(
+        Stage.SHEETS,
+        List.of(
+            noFloor(bench),
+            new PaperCard(bench, s.pages(), exports),
+            new ReleaseCard(bench, s.releases())));
   }
 
   private static List<Card> measure(Bench bench, Pictures pictures) {
@@ -69,12 +95,23 @@ final class CardSets {
         new EdgesCard(bench, answers));
   }
 
-  private static List<Card> inlay(Bench bench, Answers answers, Places places, Runnable graphic) {
+  private static List<Card> finish(Sources s) {
+    return List.of(
+        new MarkCard(s.bench()),
+        new CoatsCard(s.bench(), s.job()),
+        new DaysCard(s.bench(), s.job()),
+        new AirCard(s.bench(), s.job()),
+        new SlabCard(s.bench()));
+  }
+
+  private static List<Card> inlay(Sources s, Places places, Runnable graphic) {
+    Bench bench = s.bench();
+    Answers answers = s.answers();
     return List.of(
         new GraphicCard(bench, graphic),
         new InlayCard(bench, graphic),
         new PanelsCard(bench, answers),
-        new ChecksCard(bench, answers, places),
+        new ChecksCard(bench, answers, places, s.releases()),
         new OnFloorCard(bench, answers),
         new StencilCard(bench));
   }

@@ -14,22 +14,28 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Window;
+import slabwright.desk.canvas.PageView;
 import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.Focus;
+import slabwright.desk.model.Job;
 import slabwright.desk.model.Pictures;
 import slabwright.desk.model.PlanKeeper;
+import slabwright.desk.model.Releases;
 import slabwright.desk.model.Samples;
 import slabwright.desk.model.Settings;
+import slabwright.desk.model.SheetPages;
 import slabwright.desk.model.Tally;
 import slabwright.desk.model.TallyItem;
 import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.PageList;
 import slabwright.desk.start.StartDoors;
 import slabwright.desk.start.StartScreen;
 import slabwright.desk.tool.ToolBox;
 import slabwright.desk.tool.ToolName;
+import slabwright.site.FloorArea;
 import slabwright.site.Refusal;
 import slabwright.site.SiteEdit;
 import slabwright.units.UnitSystem;
@@ -44,6 +50,8 @@ final class DeskRoom {
   private final Samples samples;
   private final Answers answers;
   private final InlayActions inlays;
+  private final Job job;
+  private final SheetPages pages;
   private final Chooser chooser;
   private final ToolBox tools;
   private final EditActions actions;
@@ -53,12 +61,12 @@ final class DeskRoom {
   private final StartScreen start;
   private boolean waiting;
 
-  DeskRoom(Settings settings, DeskPlaces places, Runnable switchLook, Window window) {
+  DeskRoom(Settings settings, DeskPlaces places, Runnable switchLook, Window window, Chooser asks) {
     bench = new Bench(desk, focus, settings);
     pictures = new Pictures(desk, focus, Platform::runLater);
     keeper = new PlanKeeper(desk, settings, places.data(), Platform::runLater);
     samples = new Samples(places.data());
-    chooser = new WindowChooser(window);
+    chooser = asks;
     answers = new Answers(desk, focus, keeper::plan, Platform::runLater);
     inlays = new InlayActions(bench, pictures, keeper, chooser);
     ShownNow shown = new ShownNow(bench, pictures, answers);
@@ -66,8 +74,17 @@ final class DeskRoom {
     actions = new EditActions(bench, pictures);
     DeskCommands.fill(commands, this, actions, switchLook);
     workroom = new Workroom(bench, pictures, tools, commands, new StageInks(bench, answers));
+    job = new Job(desk, keeper::plan, Platform::runLater);
+    pages = new SheetPages(desk, focus, job, Platform::runLater);
+    Releases releases = new Releases(desk, keeper::plan);
+    SheetExports exports = new SheetExports(desk, job, pages, chooser, window);
     CardSets sets =
-        new CardSets(bench, pictures, answers, workroom.slab()::showPlace, inlays::choose);
+        new CardSets(
+            new CardSets.Sources(bench, pictures, answers, job, pages, releases),
+            workroom.slab()::showPlace,
+            inlays::choose,
+            exports);
+    workroom.setPages(new PageView(pages), new PageList(pages));
     workroom.setCards(new CardColumn(bench, sets::of));
     start =
         new StartScreen(
@@ -83,6 +100,8 @@ final class DeskRoom {
     tools.changed().hear(this::refreshSoon);
     pictures.changed().hear(this::refreshSoon);
     answers.changed().hear(this::refreshSoon);
+    job.changed().hear(this::refreshSoon);
+    pages.changed().hear(this::refreshSoon);
   }
 
   Node node() {
@@ -188,6 +207,11 @@ final class DeskRoom {
     return pictures.isUpToDate() && answers.isUpToDate();
   }
 
+  /** Whether the whole job and its pages have been worked out too. */
+  boolean isAllWorkedOut() {
+    return isUpToDate() && !job.isWorking() && !pages.isWorking();
+  }
+
   private void roomDone() {
     tools.take(ToolName.PICK);
     workroom.slab().lookAfresh();
@@ -216,7 +240,7 @@ final class DeskRoom {
   }
 
   private List<TallyItem> figures() {
-    return Tally.of(answers, desk.shown().units());
+    return Tally.of(answers, job.done(), focus.area().map(FloorArea::id), desk.shown().units());
   }
 
   void keyPressed(KeyEvent e) {
@@ -267,5 +291,7 @@ final class DeskRoom {
     keeper.close();
     pictures.close();
     answers.close();
+    job.close();
+    pages.close();
   }
 }

@@ -23,7 +23,7 @@ final class DeskWindow {
   private final StackPane root = new StackPane();
   private final DeskRoom room;
 
-  DeskWindow(Stage stage, DeskPlaces places) {
+  DeskWindow(Stage stage, DeskPlaces places, Chooser chooser) {
     this.stage = stage;
     this.settings = new Settings(places.settings());
     for (Face face : Face.values()) {
@@ -33,7 +33,7 @@ final class DeskWindow {
         throw new java.io.UncheckedIOException("the bundled font cannot be read", e);
       }
     }
-    room = new DeskRoom(settings, places, this::switchLook, stage);
+    room = new DeskRoom(settings, places, this::switchLook, stage, chooser);
     root.getStyleClass().add("desk");
     root.getChildren().add(room.node());
   }

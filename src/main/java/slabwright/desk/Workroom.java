@@ -8,6 +8,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import slabwright.desk.canvas.DimensionField;
+import slabwright.desk.canvas.PageView;
 import slabwright.desk.canvas.SlabInput;
 import slabwright.desk.canvas.SlabLayers;
 import slabwright.desk.canvas.SlabView;
@@ -15,10 +16,13 @@ import slabwright.desk.canvas.Tone;
 import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Pictures;
+import slabwright.desk.model.Stage;
 import slabwright.desk.model.TallyItem;
 import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.NoticeBar;
+import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.TallyBar;
 import slabwright.desk.shell.ToolPalette;
 import slabwright.desk.shell.TopBar;
@@ -36,8 +40,14 @@ final class Workroom extends BorderPane {
   private CardColumn cards;
   private final TallyBar tally = new TallyBar();
   private final SlabKeys keys;
+  private final StackPane pane = new StackPane();
+  private final ZoomButtons zoom;
+  private final Bench bench;
+  private PageView page;
+  private PageList pageList;
 
   Workroom(Bench bench, Pictures pictures, ToolBox tools, Commands commands, SlabLayers layers) {
+    this.bench = bench;
     top = new TopBar(bench, commands);
     slab = new SlabView(bench, pictures, tools, layers);
     palette = new ToolPalette(bench, tools);
@@ -48,12 +58,13 @@ final class Workroom extends BorderPane {
     input.listen();
     keys = new SlabKeys(bench, tools, entry, slab);
     setTop(top);
-    setCenter(slabWith(field, new ZoomButtons(commands)));
+    zoom = new ZoomButtons(commands);
+    setCenter(slabWith(field, zoom));
     setBottom(tally);
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    StackPane pane = new StackPane(slab, palette, entry, notice, zoom, field);
+    pane.getChildren().setAll(slab, palette, entry, notice, zoom, field);
     place(palette, Pos.TOP_LEFT, new Insets(18, 0, 0, 18));
     place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
     place(notice, Pos.TOP_CENTER, new Insets(16, 16, 0, 150));
@@ -65,6 +76,15 @@ final class Workroom extends BorderPane {
   private static void place(Node node, Pos where, Insets away) {
     StackPane.setAlignment(node, where);
     StackPane.setMargin(node, away);
+  }
+
+  /** The pages lie over the slab while the Sheets stage is looked at. */
+  void setPages(PageView view, PageList list) {
+    page = view;
+    pageList = list;
+    pane.getChildren().addAll(1, List.of(page, pageList));
+    place(pageList, Pos.TOP_LEFT, new Insets(18, 0, 18, 18));
+    StackPane.setMargin(page, new Insets(0, 0, 0, 210));
   }
 
   /** The cards come later: they show places on the slab. */
@@ -97,7 +117,18 @@ final class Workroom extends BorderPane {
     notice.refresh();
     cards.refresh();
     tally.show(figures);
-    slab.repaint();
+    boolean sheets = bench.focus().stage() == Stage.SHEETS;
+    for (Node n : List.of(slab, palette, entry, zoom)) {
+      Controls.show(n, !sheets);
+    }
+    Controls.show(page, sheets);
+    pageList.refresh();
+    Controls.show(pageList, sheets);
+    if (sheets) {
+      page.refresh();
+    } else {
+      slab.repaint();
+    }
   }
 
   /** Typing on the slab goes into the entry line when the tool takes lengths. */

@@ -184,6 +184,19 @@ class DeskTest {
   }
 
   @Test
+  void sheets_are_exported() throws TimeoutException, IOException {
+    openRoom();
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.click("export-pdf").click("export-csv");
+    assertThat(Files.readAllBytes(data.resolve("out").resolve("tram-shed-sheets.pdf")))
+        .startsWith('%', 'P', 'D', 'F');
+    assertThat(data.resolve("out").resolve("tram-shed-quantities.csv"))
+        .content()
+        .contains("a1,floor,net,48000000,mm2");
+  }
+
+  @Test
   void work_left_behind_by_a_kill_comes_back() throws TimeoutException, IOException {
     openRoom();
     hands.stage(Stage.MARK).click("tool-ISLAND");

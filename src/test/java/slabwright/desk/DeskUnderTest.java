@@ -26,7 +26,7 @@ final class DeskUnderTest implements AutoCloseable {
     DeskWindow window =
         on(
             () -> {
-              DeskWindow w = new DeskWindow(stage, new DeskPlaces(data));
+              DeskWindow w = new DeskWindow(stage, new DeskPlaces(data), new AnswersAlways(data));
               w.room().bench().settings().setNumber("width", wide);
               w.room().bench().settings().setNumber("height", high);
               w.show(plans);
@@ -62,6 +62,13 @@ final class DeskUnderTest implements AutoCloseable {
     WaitForAsyncUtils.waitForFxEvents();
     WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> on(() -> room().isUpToDate()));
     WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Waits until the whole job and its pages have been worked out too. */
+  void settleAll() throws TimeoutException {
+    settle();
+    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> on(() -> room().isAllWorkedOut()));
+    settle();
   }
 
   @Override

@@ -56,7 +56,7 @@ class PicturesOfTheDesk {
               desk.room().bench().focus().go(stage);
               return null;
             });
-        desk.settle();
+        desk.settleAll();
         picture(desk, stage.word().toLowerCase(Locale.ROOT), scale);
       }
     }

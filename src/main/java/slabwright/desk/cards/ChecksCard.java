@@ -10,6 +10,7 @@ import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.InlayAnswer;
 import slabwright.desk.model.Jamb;
+import slabwright.desk.model.Releases;
 import slabwright.desk.shell.Controls;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.stencil.LoosePiece;
@@ -28,15 +29,17 @@ public final class ChecksCard extends Card {
   private final Bench bench;
   private final Answers answers;
   private final Places places;
+  private final Releases releases;
   private final PickedInlay inlay;
   private final HBox working;
   private List<Object> shown = List.of();
 
-  public ChecksCard(Bench bench, Answers answers, Places places) {
+  public ChecksCard(Bench bench, Answers answers, Places places, Releases releases) {
     super("Before it is cut");
     this.bench = bench;
     this.answers = answers;
     this.places = places;
+    this.releases = releases;
     this.inlay = new PickedInlay(bench);
     ProgressBar bar = new ProgressBar();
     bar.setPrefWidth(150);
@@ -45,7 +48,7 @@ public final class ChecksCard extends Card {
     working.setSpacing(10);
   }
 
-  private void fill(Inlay i, Optional<InlayAnswer> answer) {
+  private void fill(Inlay i, Optional<InlayAnswer> answer, boolean changed) {
     body().getChildren().clear();
     if (answers.isWorking()) {
       body().getChildren().add(working);
@@ -54,6 +57,13 @@ public final class ChecksCard extends Card {
     answer
         .filter(a -> !a.refusal().isEmpty())
         .ifPresent(a -> all.add(new Finding(Finding.Sign.CANT, a.refusal(), Optional.empty())));
+    if (changed) {
+      all.add(
+          new Finding(
+              Finding.Sign.CANT,
+              "The graphic changed on disk since it was accepted; look at it, then issue again.",
+              Optional.empty()));
+    }
     reading(i).ifPresent(all::add);
     answer.ifPresent(a -> a.plan().ifPresent(p -> findings(a, p, i, all)));
     all.stream().limit(MOST).forEach(f -> body().getChildren().add(f.row()));
@@ -139,7 +149,7 @@ public final class ChecksCard extends Card {
     List<Object> key = List.of(now, a, answers.isWorking(), bench.desk().shown().units());
     if (!key.equals(shown)) {
       shown = key;
-      now.ifPresent(i -> fill(i, a));
+      now.ifPresent(i -> fill(i, a, releases.changedOnDisk(i)));
     }
     return now.isPresent();
   }

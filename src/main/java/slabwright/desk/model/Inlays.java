@@ -19,6 +19,11 @@ public final class Inlays {
         i.id(), name, i.graphic(), i.accepted(), i.middle(), i.width(), i.turn(), i.spec());
   }
 
+  public static Inlay accepted(Inlay i, String hash) {
+    return new Inlay(
+        i.id(), i.name(), i.graphic(), hash, i.middle(), i.width(), i.turn(), i.spec());
+  }
+
   public static Inlay wide(Inlay i, Length width) {
     return new Inlay(
         i.id(), i.name(), i.graphic(), i.accepted(), i.middle(), width, i.turn(), i.spec());

@@ -2,16 +2,20 @@ package slabwright.desk.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.InlayPlan;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
+import slabwright.work.air.AirFigures;
+import slabwright.work.air.AirScreening;
 
 /** The figures that never leave, from whatever has been worked out. */
 public final class Tally {
   private Tally() {}
 
-  public static List<TallyItem> of(Answers answers, UnitSystem units) {
+  public static List<TallyItem> of(
+      Answers answers, Optional<Job.Done> job, Optional<String> areaId, UnitSystem units) {
     List<TallyItem> items = new ArrayList<>();
     if (answers.takeoff().isPresent()) {
       floor(answers.takeoff().get(), units, items);
@@ -21,6 +25,8 @@ public final class Tally {
       }
     }
     items.add(inlay(answers, units));
+    items.add(crew(job));
+    items.add(air(job, areaId));
     return items;
   }
 
@@ -46,5 +52,27 @@ public final class Tally {
     return area > 0
         ? TallyItem.of("Inlay", Quantity.area(area, units))
         : TallyItem.unknown("Inlay");
+  }
+
+  private static TallyItem crew(Optional<Job.Done> job) {
+    return job.flatMap(d -> d.work().days().maybe())
+        .map(d -> Quantity.number(d.personTime().toMinutes() / 60.0, 0) + " h")
+        .map(v -> TallyItem.of("Crew, whole site", v))
+        .orElse(TallyItem.unknown("Crew, whole site"));
+  }
+
+  private static TallyItem air(Optional<Job.Done> job, Optional<String> areaId) {
+    return job.flatMap(d -> areaId.flatMap(d.work()::area))
+        .flatMap(a -> a.air().maybe())
+        .map(a -> a.screening().map(Tally::air).orElse(TallyItem.of("Air, fan off", "no vapour")))
+        .orElse(TallyItem.unknown("Air, fan off"));
+  }
+
+  private static TallyItem air(AirScreening s) {
+    double peak = s.closed().peakLel();
+    String value = Quantity.number(peak * 100, peak < 0.1 ? 1 : 0) + " % of LEL";
+    TallyItem.Tone tone =
+        peak >= AirFigures.HAZARDOUS_SHARE ? TallyItem.Tone.CANT : TallyItem.Tone.PLAIN;
+    return new TallyItem("Air, fan off", value, tone);
   }
 }

@@ -1,0 +1,87 @@
+package slabwright.desk.cards;
+
+import java.util.Optional;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.Job;
+import slabwright.desk.shell.Controls;
+import slabwright.site.FloorArea;
+import slabwright.units.Quantity;
+import slabwright.work.AirWork;
+import slabwright.work.AreaWork;
+import slabwright.work.air.AirFigures;
+import slabwright.work.air.AirScreening;
+import slabwright.work.book.Figure;
+
+/** Solvent vapour as a screening estimate, with its caution beside it. */
+public final class AirCard extends Card {
+  private final Bench bench;
+  private final Job job;
+  private final FieldRows rows;
+  private Optional<Figure<AirWork>> shown = Optional.empty();
+
+  public AirCard(Bench bench, Job job) {
+    super("Air while coating");
+    this.bench = bench;
+    this.job = job;
+    rows = new FieldRows(bench.desk());
+    body().getChildren().add(rows);
+  }
+
+  private Optional<Figure<AirWork>> air() {
+    Optional<String> id = bench.focus().area().map(FloorArea::id);
+    return job.done().flatMap(d -> id.flatMap(d.work()::area)).map(AreaWork::air);
+  }
+
+  private void fill(Figure<AirWork> figure) {
+    rows.clear();
+    Optional<AirWork> air = figure.maybe();
+    if (air.isEmpty()) {
+      rows.getChildren().add(Finding.look(figure.text(a -> "")).row());
+      return;
+    }
+    Optional<AirScreening> s = air.get().screening();
+    if (s.isEmpty()) {
+      rows.getChildren()
+          .add(Finding.fine("No solvent vapour indoors to screen for this area.").row());
+    } else {
+      figures("fan off", s.get().closed());
+      s.get().stated().ifPresent(f -> figures("fan as stated", f));
+    }
+    air.get().advice().forEach(a -> rows.getChildren().add(Finding.look(a).row()));
+    if (!air.get().assumption().isBlank()) {
+      rows.getChildren().add(Controls.sentence(air.get().assumption(), "card-hint"));
+    }
+    rows.getChildren().add(Controls.sentence(AirScreening.NOTICE, "card-hint"));
+  }
+
+  private void figures(String when, AirFigures f) {
+    rows.figure("Peak, " + when, () -> percent(f.peakLel()) + " of LEL");
+    rows.figure("In the lowest metre", () -> percent(f.layerPeakLel()) + " of LEL");
+    if (f.peakLel() >= AirFigures.HAZARDOUS_SHARE) {
+      rows.getChildren()
+          .add(
+              new Finding(
+                      Finding.Sign.CANT,
+                      "Above a tenth of the explosive limit with the "
+                          + when
+                          + ": a hazardous atmosphere (29 CFR 1926.1202).",
+                      Optional.empty())
+                  .row());
+    }
+  }
+
+  static String percent(double share) {
+    return Quantity.number(share * 100, share < 0.1 ? 1 : 0) + " %";
+  }
+
+  @Override
+  public boolean refresh() {
+    Optional<Figure<AirWork>> now = air();
+    if (!now.equals(shown)) {
+      shown = now;
+      now.ifPresent(this::fill);
+    }
+    rows.refresh();
+    return now.isPresent();
+  }
+}

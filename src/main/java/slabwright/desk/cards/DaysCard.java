@@ -1,0 +1,72 @@
+package slabwright.desk.cards;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.canvas.Canvas;
+import slabwright.desk.canvas.FxPainter;
+import slabwright.desk.canvas.Tone;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.DayInks;
+import slabwright.desk.model.Job;
+import slabwright.desk.shell.Controls;
+import slabwright.units.Quantity;
+import slabwright.work.book.Figure;
+import slabwright.work.days.DayBars;
+import slabwright.work.days.DayPlan;
+
+/** The days of the whole site as bars. */
+public final class DaysCard extends Card {
+  private static final double WIDE = 306;
+
+  private final Bench bench;
+  private final Job job;
+  private final FieldRows rows;
+  private final Canvas picture = new Canvas(WIDE, 10);
+  private List<Object> shown = List.of();
+
+  public DaysCard(Bench bench, Job job) {
+    super("Days, whole site");
+    this.bench = bench;
+    this.job = job;
+    rows = new FieldRows(bench.desk());
+    body().getChildren().addAll(rows, picture);
+  }
+
+  static String hours(Duration d) {
+    double h = d.toMinutes() / 60.0;
+    return Quantity.number(h, h < 10 ? 1 : 0) + " h";
+  }
+
+  private void fill(Figure<DayPlan> days) {
+    rows.clear();
+    Optional<DayPlan> plan = days.maybe();
+    if (plan.isEmpty()) {
+      rows.getChildren().add(Finding.look(days.text(d -> "")).row());
+      picture.setHeight(1);
+      return;
+    }
+    rows.figure("Hours of people", () -> hours(plan.get().personTime()));
+    rows.figure("From", () -> plan.get().firstDay().toString());
+    rows.figure("To", () -> plan.get().end().toLocalDate().toString());
+    rows.getChildren()
+        .add(Controls.sentence("Dark: work. Pale: drying. Red rim: sets the end.", "card-hint"));
+    var drawing = DayInks.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN);
+    picture.setHeight(drawing.bounds().height() * FxPainter.SCREEN);
+    var g = picture.getGraphicsContext2D();
+    g.clearRect(0, 0, WIDE, picture.getHeight());
+    Tone tone = bench.settings().dark() ? Tone.DARK : Tone.LIGHT;
+    drawing.paintOn(new FxPainter(g, FxPainter.SCREEN, tone), drawing.bounds());
+  }
+
+  @Override
+  public boolean refresh() {
+    Optional<Figure<DayPlan>> days = job.done().map(d -> d.work().days());
+    List<Object> now = List.of(days, bench.settings().dark());
+    if (!now.equals(shown)) {
+      shown = now;
+      days.ifPresent(this::fill);
+    }
+    return days.isPresent();
+  }
+}

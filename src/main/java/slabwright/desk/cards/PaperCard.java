@@ -1,0 +1,53 @@
+package slabwright.desk.cards;
+
+import java.util.List;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.SheetPages;
+import slabwright.desk.shell.Controls;
+import slabwright.sheets.Paper;
+
+/** The paper, and what to do with the pages. */
+public final class PaperCard extends Card {
+  /** What can be done with the pages. */
+  public interface Exports {
+    void pdf();
+
+    void svg();
+
+    void csv();
+
+    void print();
+  }
+
+  private final SheetPages pages;
+  private final FieldRows rows;
+  private final HintLine working = new HintLine();
+
+  public PaperCard(Bench bench, SheetPages pages, Exports exports) {
+    super("Sheets");
+    this.pages = pages;
+    rows = new FieldRows(bench.desk());
+    rows.choice("Paper", List.of(Paper.values()), Paper::word, pages::paper, pages::setPaper)
+        .setId("paper");
+    rows.figure("Pages", () -> String.valueOf(pages.pages().size()));
+    body().getChildren().addAll(rows, working.node(pages::cancel));
+    action("Save as one PDF…", "export-pdf", "solid", exports::pdf);
+    action("Save each page as SVG…", "export-svg", "soft-button", exports::svg);
+    action("Save quantities as CSV…", "export-csv", "soft-button", exports::csv);
+    action("Print…", "print", "soft-button", exports::print);
+  }
+
+  private void action(String words, String id, String style, Runnable does) {
+    var b = Controls.button(words, style, does);
+    b.setId(id);
+    b.setMaxWidth(Double.MAX_VALUE);
+    body().getChildren().add(b);
+  }
+
+  @Override
+  public boolean refresh() {
+    rows.refresh();
+    working.show(pages.isWorking());
+    return true;
+  }
+}
