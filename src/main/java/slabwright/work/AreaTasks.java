@@ -13,6 +13,7 @@ import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.Task;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.prep.PrepStep;
+import slabwright.work.top.TopJob;
 
 /** The steps of one floor area in the order a crew does them. */
 final class AreaTasks {
@@ -29,8 +30,9 @@ final class AreaTasks {
   }
 
   static Figure<List<Task>> of(
-      FloorWork floor, PrepPlan prep, List<CoatPlan> coats, ShopBook book) {
+      FloorWork floor, PrepPlan prep, List<TopJob> tops, List<CoatPlan> coats, ShopBook book) {
     AreaTasks tasks = new AreaTasks(floor, book);
+    tops.stream().filter(t -> !t.passes().isEmpty()).forEach(tasks::top);
     prep.steps().forEach(tasks::prep);
     coats.forEach(tasks::coats);
     return tasks.chain.tasks();
@@ -51,6 +53,12 @@ final class AreaTasks {
     if (step.kind() == PrepStep.Kind.FILL) {
       chain.waiting(filled());
     }
+  }
+
+  /** Before the floor: what falls off a top would scratch a finished one. */
+  private void top(TopJob job) {
+    String name = (job.foot().steps() > 1 ? "Grind steps: " : "Grind top: ") + job.foot().name();
+    chain.then(TaskChain.Step.pausing("top." + job.foot().id(), name, job.time(), 1));
   }
 
   private Figure<TaskChain.Gap> filled() {

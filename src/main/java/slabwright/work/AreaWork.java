@@ -7,10 +7,12 @@ import slabwright.work.coat.Advice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.rule.RuleNote;
+import slabwright.work.top.TopJob;
 
 /**
  * All work on one floor area.
  *
+ * @param tops counter tops and steps, hours apart from the floor's
  * @param coats the finish system's coats in order
  * @param unknownProducts ids that the finish names and the shop book lacks
  * @param notes rules that apply
@@ -19,12 +21,14 @@ import slabwright.work.rule.RuleNote;
 public record AreaWork(
     FloorWork floor,
     PrepPlan prep,
+    List<TopJob> tops,
     List<CoatPlan> coats,
     List<String> unknownProducts,
     Figure<AirWork> air,
     List<RuleNote> notes,
     List<Advice> advice) {
   public AreaWork {
+    tops = List.copyOf(tops);
     coats = List.copyOf(coats);
     unknownProducts = List.copyOf(unknownProducts);
     notes = List.copyOf(notes);

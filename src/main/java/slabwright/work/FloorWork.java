@@ -8,12 +8,14 @@ import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Setting;
 import slabwright.work.prep.PrepFloor;
+import slabwright.work.top.TopFoot;
 
 /**
  * One floor area with what was measured on it; what the work is planned from.
  *
  * @param floor the free floor, to be coated
  * @param cutIn length painted by brush before rolling, mm
+ * @param tops ground by hand, a job apart
  * @param wayOut where the crew leaves; empty when the outline has no door and no open edge
  */
 public record FloorWork(
@@ -22,8 +24,10 @@ public record FloorWork(
     double cutIn,
     Optional<Vec> wayOut,
     PrepFloor prep,
+    List<TopFoot> tops,
     List<InlayWork> inlays) {
   public FloorWork {
+    tops = List.copyOf(tops);
     inlays = List.copyOf(inlays);
   }
 
@@ -35,6 +39,7 @@ public record FloorWork(
         takeoff.cutIn(),
         WayOut.of(takeoff.area()),
         PrepFloors.of(takeoff),
+        TopFoot.of(takeoff),
         inlays);
   }
 

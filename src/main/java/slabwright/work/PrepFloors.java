@@ -2,9 +2,7 @@ package slabwright.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Standing;
 import slabwright.floor.Zone;
 import slabwright.site.Lie;
 import slabwright.site.Mark;
@@ -29,7 +27,6 @@ final class PrepFloors {
         toLevel.add(new PrepFloor.ToLevel(zone.name(), zone.kind(), z.area()));
       }
     }
-    t.standing().forEach(s -> top(s).ifPresent(zones::add));
     return new PrepFloor(
         zones,
         toLevel,
@@ -67,15 +64,5 @@ final class PrepFloors {
       case LOW -> PrepZone.Kind.TRENCH_LOW;
       case FLUSH -> PrepZone.Kind.TRENCH_FLUSH;
     };
-  }
-
-  /** A top or step is ground by hand: its face, and its edge all the way round. */
-  private static Optional<PrepZone> top(Standing s) {
-    if (s.mark().kind() instanceof MarkKind.TopOrStep top) {
-      double edge = s.region().boundaryLength() * top.thickness().mm();
-      double area = s.region().area() + edge * top.steps();
-      return Optional.of(new PrepZone(s.mark().name(), PrepZone.Kind.TOP_OR_STEP, 0, area));
-    }
-    return Optional.empty();
   }
 }

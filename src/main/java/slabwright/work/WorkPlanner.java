@@ -22,6 +22,7 @@ import slabwright.work.days.Hours;
 import slabwright.work.days.Planned;
 import slabwright.work.days.Task;
 import slabwright.work.prep.PrepPlan;
+import slabwright.work.top.TopJob;
 
 /** Plans one site; one use. First the steps, then their days, then the air along those days. */
 final class WorkPlanner {
@@ -38,12 +39,12 @@ final class WorkPlanner {
     this.book = book;
   }
 
-  private record Draft(FloorWork floor, PrepPlan prep, CoatList coats) {}
+  private record Draft(FloorWork floor, PrepPlan prep, List<TopJob> tops, CoatList coats) {}
 
   WorkPlan plan() {
     List<Draft> drafts =
         floors.stream()
-            .map(f -> new Draft(f, PrepPlan.of(f.prep(), book), CoatList.of(f, book)))
+            .map(f -> new Draft(f, PrepPlan.of(f.prep(), book), tops(f), CoatList.of(f, book)))
             .toList();
     Figure<List<Task>> tasks = tasks(drafts);
     Figure<DayPlan> first = tasks.flatMap(this::days);
@@ -54,10 +55,14 @@ final class WorkPlanner {
         site, book, site.start().isPresent(), areas, shut, shut.flatMap(this::days));
   }
 
+  private List<TopJob> tops(FloorWork f) {
+    return f.tops().stream().map(t -> TopJob.of(t, f.area().finish().exposure(), book)).toList();
+  }
+
   private Figure<List<Task>> tasks(List<Draft> drafts) {
     List<Figure<List<Task>>> lists = new ArrayList<>();
     for (Draft d : drafts) {
-      lists.add(AreaTasks.of(d.floor(), d.prep(), d.coats().coats(), book));
+      lists.add(AreaTasks.of(d.floor(), d.prep(), d.tops(), d.coats().coats(), book));
       d.coats().unknown().forEach(id -> lists.add(Figure.missing("the product \"" + id + "\"")));
     }
     return Figure.all(lists).map(l -> l.stream().flatMap(List::stream).toList());
@@ -67,6 +72,7 @@ final class WorkPlanner {
     return new AreaWork(
         d.floor(),
         d.prep(),
+        d.tops(),
         d.coats().coats(),
         d.coats().unknown(),
         days.flatMap(p -> new AirWorker(d.floor(), d.coats().coats(), p).work()),

@@ -32,7 +32,8 @@ public final class Samples {
     List<FloorWork> floors = new ArrayList<>();
     for (FloorWork f : FLOORS) {
       FloorArea area = site.area(f.area().id()).orElseThrow();
-      floors.add(new FloorWork(area, f.floor(), f.cutIn(), f.wayOut(), f.prep(), f.inlays()));
+      floors.add(
+          new FloorWork(area, f.floor(), f.cutIn(), f.wayOut(), f.prep(), f.tops(), f.inlays()));
     }
     return WorkPlan.of(site, floors, book);
   }

@@ -33,6 +33,11 @@ public record GritRate(
         s.number("dust", Dimension.MASS_PER_AREA));
   }
 
+  /** Whether the shop runs it towards this exposure. */
+  public boolean serves(Exposure wanted) {
+    return levels.maybe().filter(l -> l.contains(wanted)).isPresent();
+  }
+
   private static Parsed<Exposure> level(String word) {
     for (Exposure e : Exposure.values()) {
       if (e.name().toLowerCase(Locale.ROOT).equals(word)) {

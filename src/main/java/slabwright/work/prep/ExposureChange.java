@@ -18,7 +18,7 @@ public record ExposureChange(String zone, String looks, String dye) {
 
   private static Optional<ExposureChange> of(String name, PrepZone.Kind kind) {
     return switch (kind) {
-      case OLD_CONCRETE, TOP_OR_STEP -> Optional.empty();
+      case OLD_CONCRETE -> Optional.empty();
       case TRENCH_PROUD ->
           Optional.of(
               new ExposureChange(

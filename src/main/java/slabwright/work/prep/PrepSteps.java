@@ -2,7 +2,6 @@ package slabwright.work.prep;
 
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.site.Exposure;
 import slabwright.work.book.Figure;
 import slabwright.work.book.GritRate;
 import slabwright.work.book.Hours;
@@ -64,12 +63,8 @@ final class PrepSteps {
   private List<GritRate> grits() {
     return floor
         .wanted()
-        .map(w -> book.grits().stream().filter(g -> serves(g, w)).toList())
+        .map(w -> book.grits().stream().filter(g -> g.serves(w)).toList())
         .orElse(List.of());
-  }
-
-  private static boolean serves(GritRate grit, Exposure wanted) {
-    return grit.levels().maybe().filter(l -> l.contains(wanted)).isPresent();
   }
 
   private static boolean isMetal(GritRate g) {

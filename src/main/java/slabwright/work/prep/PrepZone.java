@@ -14,8 +14,7 @@ public record PrepZone(String name, Kind kind, double machine, double hand) {
     TRENCH_LOW("trench, low"),
     TRENCH_FLUSH("trench, flush"),
     PATCH("patch"),
-    RESIDUE("residue"),
-    TOP_OR_STEP("top or step");
+    RESIDUE("residue");
 
     private final String word;
 
