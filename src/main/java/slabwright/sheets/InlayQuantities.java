@@ -34,8 +34,9 @@ final class InlayQuantities {
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("painted size", size(inlay.artwork().painted())));
     rows.add(row("blank", size(plan.stencils().blank())));
-    rows.add(row("openings", context.area(plan.openingArea())));
-    rows.add(row("mask", context.area(plan.maskArea())));
+    double openings = plan.openingArea();
+    rows.add(row("openings", context.area(openings)));
+    rows.add(row("mask", context.area(plan.blankArea() - openings)));
     rows.add(row("length of cut", context.length(plan.cutLength())));
     rows.add(row("loose pieces", Integer.toString(plan.loosePieces())));
     plan.panels().ifPresent(p -> rows.add(row("panels", Integer.toString(p.panels().size()))));

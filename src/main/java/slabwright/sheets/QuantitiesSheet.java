@@ -11,6 +11,7 @@ import slabwright.floor.Standing;
 import slabwright.floor.Zone;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.EdgeClass;
+import slabwright.work.AreaWork;
 
 /** Sheet 5: every area and length of a floor area and its inlays. */
 final class QuantitiesSheet {
@@ -18,8 +19,11 @@ final class QuantitiesSheet {
   private final FloorTakeoff takeoff;
   private final SheetContext context;
 
-  QuantitiesSheet(AreaResult results, SheetContext context) {
+  private final Optional<AreaWork> work;
+
+  QuantitiesSheet(AreaResult results, Optional<AreaWork> work, SheetContext context) {
     this.results = results;
+    this.work = work;
     this.takeoff = results.takeoff();
     this.context = context;
   }
@@ -49,6 +53,7 @@ final class QuantitiesSheet {
     for (PlacedInlay inlay : results.inlays()) {
       blocks.addAll(new InlayQuantities(inlay, context).blocks());
     }
+    work.ifPresent(w -> blocks.addAll(new WorkQuantities(w, context).blocks()));
     notes(blocks);
     return blocks;
   }

@@ -2,27 +2,52 @@ package slabwright.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.inlay.PlacedInlay;
+import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.work.AreaWork;
+import slabwright.work.WorkPlan;
 
 /** All sheets of a site, floor area by floor area, numbered through. */
 public final class SheetSet {
   private SheetSet() {}
 
-  /** The pages in the order they are handed out. */
+  /** The pages that need no shop book: sheets 1 to 5 of every floor area. */
   public static List<Page> of(Site site, List<AreaResult> areas, SheetOptions options) {
+    return of(site, areas, Optional.empty(), options);
+  }
+
+  /** All pages in the order they are handed out: first area by area, then the work on the site. */
+  public static List<Page> of(
+      Site site, List<AreaResult> areas, Optional<WorkPlan> work, SheetOptions options) {
     SheetContext context = new SheetContext(PageFrame.of(options.paper()), site.units());
     Issue issue = new Issue(site.name(), site.note(), site.releaseNumber(), options.date());
     List<Draft> drafts = new ArrayList<>();
     for (AreaResult area : areas) {
-      drafts.addAll(new LayoutSheet(area.takeoff().area(), context).drafts());
-      drafts.addAll(new HandSheet(area.takeoff(), context).drafts());
-      for (PlacedInlay inlay : area.inlays()) {
-        drafts.addAll(new PlacementSheet(area, inlay, context).drafts());
-        drafts.addAll(new StencilSheet(area.takeoff().area(), inlay, context).drafts());
-      }
-      drafts.addAll(new QuantitiesSheet(area, context).drafts());
+      drafts.addAll(area(area, work, context));
     }
+    work.ifPresent(w -> drafts.addAll(work(w, context)));
     return Binder.bind(drafts, context, issue);
+  }
+
+  private static List<Draft> area(
+      AreaResult result, Optional<WorkPlan> work, SheetContext context) {
+    FloorArea area = result.takeoff().area();
+    List<Draft> drafts = new ArrayList<>(new LayoutSheet(area, context).drafts());
+    drafts.addAll(new HandSheet(result.takeoff(), context).drafts());
+    for (PlacedInlay inlay : result.inlays()) {
+      drafts.addAll(new PlacementSheet(result, inlay, context).drafts());
+      drafts.addAll(new StencilSheet(area, inlay, context).drafts());
+    }
+    Optional<AreaWork> known = work.flatMap(w -> w.area(area.id()));
+    drafts.addAll(new QuantitiesSheet(result, known, context).drafts());
+    return drafts;
+  }
+
+  private static List<Draft> work(WorkPlan plan, SheetContext context) {
+    List<Draft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
+    plan.areas().forEach(a -> drafts.addAll(new CautionSheet(a, context).drafts()));
+    return drafts;
   }
 }
