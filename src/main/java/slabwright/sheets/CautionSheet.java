@@ -2,7 +2,6 @@ package slabwright.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
@@ -13,6 +12,7 @@ import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.Clearing;
 import slabwright.work.air.LimitRow;
+import slabwright.work.book.ShopBook;
 import slabwright.work.rule.RuleNote;
 
 /** Sheet 7: air, ignition, dust and the rules that apply on one floor area. */
@@ -20,10 +20,12 @@ final class CautionSheet {
   private static final double CUBIC_FOOT_M3 = 0.3048 * 0.3048 * 0.3048;
 
   private final AreaWork work;
+  private final ShopBook book;
   private final SheetContext context;
 
-  CautionSheet(AreaWork work, SheetContext context) {
+  CautionSheet(AreaWork work, ShopBook book, SheetContext context) {
     this.work = work;
+    this.book = book;
     this.context = context;
   }
 
@@ -45,6 +47,7 @@ final class CautionSheet {
       blocks.add(new Caution("Not computed", work.air().text(a -> "")));
     }
     rules(blocks);
+    blocks.add(new Prose(book.origin()));
     blocks.add(new Caution("Estimate", WorkPlan.NOTICE));
     return ColumnPages.of(context.page(), draft, blocks);
   }
@@ -205,9 +208,5 @@ final class CautionSheet {
       case NOT_MET -> "✕";
       case UNKNOWN -> "?";
     };
-  }
-
-  static String lower(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

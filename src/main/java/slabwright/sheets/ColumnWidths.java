@@ -10,7 +10,9 @@ import slabwright.drawing.TextMeasure;
  */
 final class ColumnWidths {
   static final double GAP = 3;
-  private static final double LEAST_WIDE = 16;
+
+  /** The share of the width that wide columns keep at least. */
+  private static final double LEAST_WIDE = 0.34;
 
   private ColumnWidths() {}
 
@@ -26,7 +28,7 @@ final class ColumnWidths {
     if (wide == 0) {
       return scaled(natural, Math.min(1, room / narrow));
     }
-    double left = Math.max(room - narrow, Math.min(wide, LEAST_WIDE * type.k()));
+    double left = Math.max(room - narrow, Math.min(wide, LEAST_WIDE * room));
     double shrink = Math.min(1, (room - left) / Math.max(narrow, 1e-9));
     List<Double> widths = new ArrayList<>();
     for (int i = 0; i < n; i++) {

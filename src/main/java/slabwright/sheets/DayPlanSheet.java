@@ -1,6 +1,5 @@
 package slabwright.sheets;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,8 +26,7 @@ final class DayPlanSheet {
             "6",
             "Day plan",
             plan.dated()
-                ? "Both jobs of the crew on one calendar; drying and recoat windows at the day's"
-                    + " temperature"
+                ? "One calendar for the crew; drying and recoat windows at the temperatures on the plan"
                 : "No start date is on the plan: days are counted from a Monday",
             "",
             Optional.empty(),
@@ -68,6 +66,7 @@ final class DayPlanSheet {
     }
     blocks.add(new Heading("Step by step"));
     blocks.add(steps(days));
+    blocks.add(new Prose(plan.book().origin()));
     blocks.add(notice());
     return blocks;
   }
@@ -112,7 +111,7 @@ final class DayPlanSheet {
               new Cell.Tick(),
               Cell.of(p.task().name() + area),
               Cell.of(Words.moment(p.start(), plan.dated())),
-              Cell.of(Words.time(worked(p))),
+              Cell.of(Words.time(p.worked())),
               Cell.of(Integer.toString(p.task().people()))));
     }
     return Table.of(
@@ -123,9 +122,5 @@ final class DayPlanSheet {
             Column.number("takes"),
             Column.number("people")),
         rows);
-  }
-
-  private static Duration worked(Placed p) {
-    return p.worked();
   }
 }

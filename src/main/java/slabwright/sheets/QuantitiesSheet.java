@@ -20,10 +20,13 @@ final class QuantitiesSheet {
   private final SheetContext context;
 
   private final Optional<AreaWork> work;
+  private final Optional<String> origin;
 
-  QuantitiesSheet(AreaResult results, Optional<AreaWork> work, SheetContext context) {
+  QuantitiesSheet(
+      AreaResult results, Optional<AreaWork> work, Optional<String> origin, SheetContext context) {
     this.results = results;
     this.work = work;
+    this.origin = origin;
     this.takeoff = results.takeoff();
     this.context = context;
   }
@@ -54,6 +57,7 @@ final class QuantitiesSheet {
       blocks.addAll(new InlayQuantities(inlay, context).blocks());
     }
     work.ifPresent(w -> blocks.addAll(new WorkQuantities(w, context).blocks()));
+    origin.filter(o -> work.isPresent()).ifPresent(o -> blocks.add(new Prose(o)));
     notes(blocks);
     return blocks;
   }

@@ -3,11 +3,14 @@ package slabwright.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.work.AreaWork;
 import slabwright.work.WorkPlan;
+import slabwright.work.job.Handovers;
+import slabwright.work.job.Scope;
 
 /** All sheets of a site, floor area by floor area, numbered through. */
 public final class SheetSet {
@@ -27,7 +30,7 @@ public final class SheetSet {
     for (AreaResult area : areas) {
       drafts.addAll(area(area, work, context));
     }
-    work.ifPresent(w -> drafts.addAll(work(w, context)));
+    work.ifPresent(w -> drafts.addAll(work(w, options.declined(), context)));
     return Binder.bind(drafts, context, issue);
   }
 
@@ -41,13 +44,17 @@ public final class SheetSet {
       drafts.addAll(new StencilSheet(area, inlay, context).drafts());
     }
     Optional<AreaWork> known = work.flatMap(w -> w.area(area.id()));
-    drafts.addAll(new QuantitiesSheet(result, known, context).drafts());
+    drafts.addAll(
+        new QuantitiesSheet(result, known, work.map(w -> w.book().origin()), context).drafts());
     return drafts;
   }
 
-  private static List<Draft> work(WorkPlan plan, SheetContext context) {
+  private static List<Draft> work(WorkPlan plan, Set<String> declined, SheetContext context) {
     List<Draft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
-    plan.areas().forEach(a -> drafts.addAll(new CautionSheet(a, context).drafts()));
+    plan.areas().forEach(a -> drafts.addAll(new CautionSheet(a, plan.book(), context).drafts()));
+    Scope scope = Scope.of(plan, declined);
+    drafts.addAll(new ScopeSheet(plan, scope, context).drafts());
+    drafts.addAll(new HandoverSheet(context).drafts(Handovers.of(plan)));
     return drafts;
   }
 }

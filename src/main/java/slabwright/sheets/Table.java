@@ -9,6 +9,8 @@ import java.util.List;
  * @param total a last row in bold under a strong rule; empty for none
  */
 record Table(List<Column> columns, List<List<Cell>> rows, List<Cell> total) implements Block {
+  private static final int SHORT = 6;
+
   Table {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
@@ -29,14 +31,22 @@ record Table(List<Column> columns, List<List<Cell>> rows, List<Cell> total) impl
     TableRow row = TableRow.of(this, type, width);
     List<Slice> slices = new ArrayList<>(again(type, width));
     for (int i = 0; i < rows.size(); i++) {
-      boolean keep = !total.isEmpty() && i == rows.size() - 1;
-      slices.add(row.of(rows.get(i), keep));
+      slices.add(row.of(rows.get(i), keeps(i)));
     }
     if (!total.isEmpty()) {
       slices.add(row.total(total));
     }
     slices.add(Slice.space(2 * type.k()));
     return slices;
+  }
+
+  /** Short tables stay together; of long ones no single row is left behind. */
+  private boolean keeps(int i) {
+    boolean last = i == rows.size() - 1;
+    if (last) {
+      return !total.isEmpty();
+    }
+    return rows.size() <= SHORT || i == 0 || i == rows.size() - 2;
   }
 
   @Override

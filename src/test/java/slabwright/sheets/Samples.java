@@ -7,9 +7,14 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
 import slabwright.units.UnitSystem;
+import slabwright.work.FloorWork;
+import slabwright.work.InlayWork;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.ExampleBook;
 
 /** The pages of the invented tram hall, made once for all tests of a class. */
 final class Samples {
@@ -48,7 +53,21 @@ final class Samples {
         paper,
         p -> {
           UnitSystem units = p.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
-          return SheetSet.of(site.withUnits(units), results, new SheetOptions(p, DAY));
+          return make(site.withUnits(units), p);
         });
+  }
+
+  /** The same made anew. */
+  List<Page> make(Site shown, Paper paper) {
+    List<FloorWork> floors =
+        results.stream()
+            .map(
+                r ->
+                    FloorWork.of(
+                        r.takeoff(),
+                        r.inlays().stream().map(i -> InlayWork.of(i.inlay(), i.plan())).toList()))
+            .toList();
+    WorkPlan work = WorkPlan.of(shown, floors, ExampleBook.book());
+    return SheetSet.of(shown, results, Optional.of(work), new SheetOptions(paper, DAY));
   }
 }
