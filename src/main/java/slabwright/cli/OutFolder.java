@@ -20,6 +20,7 @@ import java.util.stream.Stream;
  */
 final class OutFolder {
   static final String MANIFEST = "slabwright-files.txt";
+  static final String HEADER = "# Written by Slabwright; only files named here are ever replaced.";
 
   private final Path target;
   private final TreeMap<String, byte[]> files = new TreeMap<>();
@@ -89,12 +90,22 @@ final class OutFolder {
     }
   }
 
-  private static List<String> manifest(Path folder) throws IOException {
+  /** Whether the folder's manifest is one of ours and not a file that happens to have its name. */
+  private static boolean hasManifest(Path folder) throws IOException {
     Path file = folder.resolve(MANIFEST);
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try (Stream<String> lines = Files.lines(file, StandardCharsets.ISO_8859_1)) {
+      return lines.findFirst().filter(HEADER::equals).isPresent();
+    }
+  }
+
+  private static List<String> manifest(Path folder) throws IOException {
+    if (!hasManifest(folder)) {
       return List.of();
     }
-    return Files.readAllLines(file).stream()
+    return Files.readAllLines(folder.resolve(MANIFEST), StandardCharsets.ISO_8859_1).stream()
         .filter(l -> l.matches("([A-Za-z0-9][A-Za-z0-9._-]*/)?[A-Za-z0-9][A-Za-z0-9._-]*"))
         .toList();
   }
@@ -102,7 +113,7 @@ final class OutFolder {
   private void refuseForeign(Path folder, List<String> ours) throws CliRefusal, IOException {
     List<String> foreign = new ArrayList<>();
     List<String> wanted = new ArrayList<>(files.keySet());
-    if (ours.isEmpty()) {
+    if (!hasManifest(folder)) {
       wanted.add(MANIFEST);
     }
     for (String name : wanted) {
@@ -140,7 +151,7 @@ final class OutFolder {
       }
     }
     Path list = staging.resolve(MANIFEST);
-    Files.writeString(list, String.join("\n", files.keySet()) + "\n");
+    Files.writeString(list, HEADER + "\n" + String.join("\n", files.keySet()) + "\n");
     Files.move(list, folder.resolve(MANIFEST), StandardCopyOption.REPLACE_EXISTING);
   }
 

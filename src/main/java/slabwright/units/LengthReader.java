@@ -14,8 +14,8 @@ import java.util.regex.Pattern;
  * {@code 12' + 3' 4"} or {@code 3 m - 20 mm}. The arithmetic is decimal and exact; thirds are kept
  * to 34 digits.
  *
- * <p>Refused, with a sentence: a number without a unit, a comma that may be a decimal or a
- * thousands mark ({@code 7,470}), anything left over.
+ * <p>Refused, with a sentence: a number without a unit (only 0 needs none), a comma that may be a
+ * decimal or a thousands mark ({@code 7,470}), anything left over.
  */
 final class LengthReader {
   private static final String NUMBER = "\\d+(?:[.,]\\d+)?|[.,]\\d+";
@@ -39,6 +39,9 @@ final class LengthReader {
     if (UNCERTAIN_COMMA.matcher(plain).find()) {
       return Parsed.bad(
           "\"" + text + "\" can be read two ways: write 7470 mm or 7.470 m, without a comma.");
+    }
+    if (plain.strip().equals("0")) {
+      return Parsed.ok(new Length(0, text.strip()));
     }
     BigDecimal sum = BigDecimal.ZERO;
     for (Term term : terms(plain)) {
@@ -86,9 +89,7 @@ final class LengthReader {
       Optional<BigDecimal> value = value(m.group(1), m.group(2), m.group(3));
       if (unit.isEmpty()
           || value.isEmpty()
-          || (last != null
-              && unit.get().compareTo(last) >= 0
-              && unit.get().mm().compareTo(last.mm()) >= 0)) {
+          || (last != null && unit.get().mm().compareTo(last.mm()) >= 0)) {
         return Optional.empty();
       }
       sum = sum.add(value.get().multiply(unit.get().mm()));

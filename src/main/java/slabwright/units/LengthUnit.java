@@ -12,6 +12,7 @@ public enum LengthUnit {
   MM("1", "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
   CM("10", "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
   M("1000", "m", "metre", "metres", "meter", "meters"),
+  KM("1000000", "km", "kilometre", "kilometres", "kilometer", "kilometers"),
   INCH("25.4", "in", "inch", "inches", "\"", "in."),
   FOOT("304.8", "ft", "foot", "feet", "'", "ft."),
   YARD("914.4", "yd", "yard", "yards");

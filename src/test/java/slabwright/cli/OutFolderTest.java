@@ -41,10 +41,18 @@ class OutFolderTest {
   }
 
   @Test
+  void a_file_that_only_has_the_manifests_name_is_not_replaced() throws Exception {
+    Path to = Files.createDirectory(folder.resolve("o"));
+    Files.writeString(to.resolve(OutFolder.MANIFEST), "my own list\na.txt\n");
+    assertThatThrownBy(() -> write(to, "a.txt", "ours")).isInstanceOf(CliRefusal.class);
+    assertThat(to.resolve(OutFolder.MANIFEST)).hasContent("my own list\na.txt\n");
+  }
+
+  @Test
   void a_link_in_the_folder_is_never_written_through() throws Exception {
     Path to = Files.createDirectory(folder.resolve("o"));
     Path secret = Files.writeString(folder.resolve("secret"), "secret");
-    Files.writeString(to.resolve(OutFolder.MANIFEST), "a.txt\n");
+    Files.writeString(to.resolve(OutFolder.MANIFEST), OutFolder.HEADER + "\na.txt\n");
     Files.createSymbolicLink(to.resolve("a.txt"), secret);
     assertThatThrownBy(() -> write(to, "a.txt", "ours")).isInstanceOf(CliRefusal.class);
     assertThat(secret).hasContent("secret");
@@ -54,7 +62,8 @@ class OutFolderTest {
   void a_manifest_that_names_a_file_elsewhere_removes_nothing_there() throws Exception {
     Path to = Files.createDirectory(folder.resolve("o"));
     Path secret = Files.writeString(folder.resolve("secret"), "secret");
-    Files.writeString(to.resolve(OutFolder.MANIFEST), "../secret\n" + secret + "\n");
+    Files.writeString(
+        to.resolve(OutFolder.MANIFEST), OutFolder.HEADER + "\n../secret\n" + secret + "\n");
     write(to, "a.txt", "ours");
     assertThat(secret).exists();
   }

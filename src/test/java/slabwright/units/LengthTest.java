@@ -36,7 +36,9 @@ class LengthTest {
         "3 m 20 cm; 3200",
         "2 yd; 1828.8",
         "-5 mm; -5",
-        "0 mm; 0"
+        "0 mm; 0",
+        "0; 0",
+        "10 km; 10000000"
       })
   void reads_what_people_write(String text, double mm) {
     assertThat(Length.parse(text).orThrow().mm()).isCloseTo(mm, within(1e-9));
