@@ -17,6 +17,7 @@ import slabwright.work.air.IgnitionCheck;
 import slabwright.work.air.SolventShare;
 import slabwright.work.air.VapourStep;
 import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.Placed;
@@ -31,19 +32,25 @@ final class AirWorker {
   private final FloorWork floor;
   private final FloorArea area;
   private final List<CoatPlan> coats;
-  private final DayPlan days;
+  private final Optional<Product> filler;
+  private final Figure<DayPlan> days;
 
-  AirWorker(FloorWork floor, List<CoatPlan> coats, DayPlan days) {
+  AirWorker(
+      FloorWork floor, List<CoatPlan> coats, Optional<Product> filler, Figure<DayPlan> days) {
     this.floor = floor;
     this.area = floor.area();
     this.coats = coats;
+    this.filler = filler;
     this.days = days;
   }
 
   Figure<AirWork> work() {
     Figure<List<VapourStep>> steps =
-        Figure.all(coats.stream().map(this::steps).toList())
-            .map(l -> l.stream().flatMap(List::stream).toList());
+        days.map(d -> Laid.along(d, area.id()))
+            .maybe()
+            .map(Figure::known)
+            .orElseGet(() -> Laid.oneAfterTheOther(floor, coats))
+            .flatMap(laid -> new VapourSteps(floor, coats, filler, laid).all());
     return steps.with(fire(), Released::new).flatMap(this::work);
   }
 
@@ -72,63 +79,25 @@ final class AirWorker {
   }
 
   private AirWork airWork(Optional<AirScreening> screening, FireCode fire) {
-    String assumption =
-        area.slab().airC().isPresent()
-            ? ""
-            : "The air's temperature is not on the plan; %.0f °C was taken."
-                .formatted(TAKEN_CELSIUS);
     return new AirWork(
         screening,
-        assumption,
+        assumption(),
         fire,
         IgnitionCheck.of(sources(), count(MarkKind.Detector.class)),
         AirPath.of(openings(), outlets()),
         AirPath.ADVICE);
   }
 
-  private Figure<List<VapourStep>> steps(CoatPlan plan) {
-    return plan.product()
-        .solvents()
-        .flatMap(
-            shares ->
-                shares.isEmpty()
-                    ? Figure.known(List.of())
-                    : plan.volume().map(v -> stepsOf(plan, shares, v)));
-  }
-
-  /** One vapour step for each placed coat; an inlay's volume is shared out by area. */
-  private List<VapourStep> stepsOf(CoatPlan plan, List<SolventShare> shares, double mm3) {
-    List<VapourStep> steps = new ArrayList<>();
-    for (Placed placed : days.steps()) {
-      double part = partOf(plan, placed.task().id());
-      if (part > 0) {
-        steps.add(step(placed, shares, mm3 * part));
-      }
+  private String assumption() {
+    List<String> taken = new ArrayList<>();
+    if (area.slab().airC().isEmpty()) {
+      taken.add(
+          "The air's temperature is not on the plan; %.0f °C was taken.".formatted(TAKEN_CELSIUS));
     }
-    return steps;
-  }
-
-  private double partOf(CoatPlan plan, String taskId) {
-    String prefix = area.id() + "/";
-    if (plan.job().target() == Finish.Target.WHOLE_FLOOR) {
-      String coats = prefix + "coat." + plan.product().id() + ".";
-      return taskId.startsWith(coats) && !taskId.endsWith(".abrade") ? 1 : 0;
+    if (!days.isKnown()) {
+      taken.add("There is no day plan yet: the coats are taken one straight after the other.");
     }
-    for (InlayWork inlay : floor.inlays()) {
-      String mist = prefix + InlayTasks.id(inlay, plan.product(), "mist.");
-      if (taskId.startsWith(mist)) {
-        return CoatList.openings(inlay, plan.product()) / plan.job().mm2();
-      }
-    }
-    return 0;
-  }
-
-  private VapourStep step(Placed placed, List<SolventShare> shares, double mm3) {
-    Duration from = Duration.between(days.firstDay().atTime(days.hours().from()), placed.start());
-    List<VapourStep.Liquid> liquids =
-        shares.stream().map(s -> new VapourStep.Liquid(s.solvent(), mm3 * s.share())).toList();
-    double minutes = Math.max(1, placed.worked().toMinutes());
-    return new VapourStep(placed.task().name(), from.toMinutes(), minutes, liquids);
+    return String.join(" ", taken);
   }
 
   private Figure<FireCode> fire() {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import slabwright.site.Finish;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
+import slabwright.units.UnitSystem;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
@@ -30,20 +31,26 @@ import slabwright.work.rule.Slip;
 final class AreaNotes {
   private final FloorWork floor;
   private final ShopBook book;
+  private final UnitSystem units;
   private final List<RuleNote> notes = new ArrayList<>();
 
-  private AreaNotes(FloorWork floor, ShopBook book) {
+  private AreaNotes(FloorWork floor, ShopBook book, UnitSystem units) {
     this.floor = floor;
     this.book = book;
+    this.units = units;
   }
 
   static List<RuleNote> of(
-      FloorWork floor, List<CoatPlan> coats, Optional<DayPlan> days, ShopBook book) {
-    AreaNotes a = new AreaNotes(floor, book);
+      FloorWork floor,
+      List<CoatPlan> coats,
+      Optional<DayPlan> days,
+      ShopBook book,
+      UnitSystem units) {
+    AreaNotes a = new AreaNotes(floor, book, units);
     a.silica(days);
     a.notes.add(slip(floor).note(Optional.empty()));
     a.films(coats.stream().filter(AreaNotes::isFilm).map(CoatPlan::product).distinct().toList());
-    a.notes.addAll(DewPoint.notes(floor.area().slab()));
+    a.notes.addAll(DewPoint.notes(floor.area().slab(), units));
     floor.area().marks().forEach(a::level);
     return List.copyOf(a.notes);
   }
@@ -56,8 +63,8 @@ final class AreaNotes {
   }
 
   private void films(List<Product> products) {
-    notes.addAll(MoistureNotes.of(floor.area().slab(), floor.net(), products));
-    products.forEach(p -> notes.addAll(Heat.of(floor.area().slab(), floor.area().setting(), p)));
+    notes.addAll(MoistureNotes.of(floor.area().slab(), floor.net(), products, units));
+    products.forEach(p -> notes.addAll(Heat.of(floor.area().slab(), floor.area().setting(), p, units)));
   }
 
   private void silica(Optional<DayPlan> days) {

@@ -92,14 +92,9 @@ final class AreaTasks {
       String number = plan.job().coats() == 1 ? "" : ", coat " + i;
       chain.then(
           new TaskChain.Step(
-              coatId(p, i), p.label() + number, plan.coatTime(), people, false, abrading(people)));
+              plan.stepId(i), p.label() + number, plan.coatTime(), people, false, abrading(people)));
       chain.waiting(gap(plan));
     }
-  }
-
-  /** The id of a coat within its floor area. */
-  static String coatId(Product p, int coat) {
-    return "coat." + p.id() + "." + coat;
   }
 
   private Figure<Duration> abrading(int people) {

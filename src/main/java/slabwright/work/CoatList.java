@@ -29,7 +29,8 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
       Optional<Product> product =
           book.products().stream().filter(p -> p.id().equals(coat.product())).findFirst();
       if (product.isPresent()) {
-        coats.add(CoatPlan.of(job(floor, coat, product.get(), book)));
+        int place = coats.size() + unknown.size() + 1;
+        coats.add(CoatPlan.of(job(floor, coat, place, product.get(), book)));
       } else {
         unknown.add(coat.product());
       }
@@ -37,20 +38,22 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
     return new CoatList(coats, unknown);
   }
 
-  private static CoatJob job(FloorWork floor, Finish.Coat coat, Product p, ShopBook book) {
+  private static CoatJob job(
+      FloorWork floor, Finish.Coat coat, int place, Product p, ShopBook book) {
     boolean whole = coat.target() == Finish.Target.WHOLE_FLOOR;
     double mm2 =
         whole ? floor.net() : floor.inlays().stream().mapToDouble(i -> openings(i, p)).sum();
-    Optional<CoatJob.Place> place =
+    Optional<CoatJob.Place> lanes =
         floor.wayOut().filter(w -> whole).map(w -> new CoatJob.Place(floor.floor(), w));
     return new CoatJob(
         floor.area().name(),
+        place,
         p,
         coat.target(),
         coat.coats(),
         mm2,
         whole ? floor.cutIn() : 0,
-        place,
+        lanes,
         whole ? p.laying().rate() : book.inlay().mist(),
         whole ? atMostCrew(p, book) : Figure.known(1),
         floor.area().slab().airC(),
@@ -61,10 +64,10 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
     return p.laying().people().with(book.crew().people(), Math::min);
   }
 
-  /** What of an inlay a product is misted on: the colours that name it or name none. */
+  /** What of an inlay a product is misted on. */
   static double openings(InlayWork inlay, Product p) {
     return inlay.dyes().stream()
-        .filter(d -> d.product().isEmpty() || d.product().equals(p.id()))
+        .filter(d -> d.product().equals(p.id()))
         .mapToDouble(InlayWork.Dye::openings)
         .sum();
   }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Setting;
 import slabwright.work.prep.PrepFloor;
@@ -28,7 +29,8 @@ public record FloorWork(
     List<InlayWork> inlays) {
   public FloorWork {
     tops = List.copyOf(tops);
-    inlays = List.copyOf(inlays);
+    String dye = firstInlayDye(area);
+    inlays = inlays.stream().map(i -> i.withDye(dye)).toList();
   }
 
   /** From a take-off and the inlays that lie on the floor. */
@@ -41,6 +43,15 @@ public record FloorWork(
         PrepFloors.of(takeoff),
         TopFoot.of(takeoff),
         inlays);
+  }
+
+  /** What a colour gets that names no product of its own. */
+  private static String firstInlayDye(FloorArea area) {
+    return area.finish().coats().stream()
+        .filter(c -> c.target() == Finish.Target.INLAY)
+        .map(Finish.Coat::product)
+        .findFirst()
+        .orElse("");
   }
 
   /** Net floor in mm². */

@@ -5,7 +5,6 @@ import java.util.List;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Hours;
 import slabwright.work.book.InlayRates;
-import slabwright.work.book.Product;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 
@@ -35,22 +34,21 @@ final class InlayTasks {
     if (openings == 0) {
       return;
     }
-    Product p = plan.product();
     chain.then(
         TaskChain.Step.pausing(
-            id(inlay, p, "lay"), "Lay stencil: " + inlay.name(), laying(inlay), layers));
+            id(inlay, plan, "lay"), "Lay stencil: " + inlay.name(), laying(inlay), layers));
     for (int i = 1; i <= plan.job().coats(); i++) {
-      chain.then(mist(inlay, p, openings, i));
+      chain.then(mist(inlay, plan, openings, i));
       chain.waiting(AreaTasks.gap(plan));
     }
     chain.then(
         TaskChain.Step.pausing(
-            id(inlay, p, "up"), "Pull up stencil: " + inlay.name(), pulling(inlay), 1));
+            id(inlay, plan, "up"), "Pull up stencil: " + inlay.name(), pulling(inlay), 1));
   }
 
-  private TaskChain.Step mist(InlayWork inlay, Product p, double openings, int coat) {
+  private TaskChain.Step mist(InlayWork inlay, CoatPlan plan, double openings, int coat) {
     return new TaskChain.Step(
-        id(inlay, p, "mist." + coat),
+        id(inlay, plan, "mist." + coat),
         "Mist coat " + coat + ": " + inlay.name(),
         Hours.of(openings, rates.mist()),
         1,
@@ -58,8 +56,8 @@ final class InlayTasks {
         Figure.missing("abrading"));
   }
 
-  static String id(InlayWork inlay, Product p, String step) {
-    return "inlay." + inlay.id() + "." + p.id() + "." + step;
+  static String id(InlayWork inlay, CoatPlan plan, String step) {
+    return "inlay." + inlay.id() + "." + plan.job().place() + "." + plan.product().id() + "." + step;
   }
 
   private Figure<Duration> laying(InlayWork inlay) {

@@ -47,6 +47,15 @@ public record InlayWork(
         .orElse("");
   }
 
+  /** The same with a product for the colours that name none. */
+  InlayWork withDye(String product) {
+    List<Dye> named =
+        dyes.stream()
+            .map(d -> d.product().isEmpty() ? new Dye(d.colour(), product, d.openings()) : d)
+            .toList();
+    return new InlayWork(id, name, blank, edges, skirt, named);
+  }
+
   public double openings() {
     return dyes.stream().mapToDouble(Dye::openings).sum();
   }

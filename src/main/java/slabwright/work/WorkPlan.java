@@ -1,11 +1,15 @@
 package slabwright.work;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import slabwright.site.Site;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.ICalendar;
+import slabwright.work.days.LateStart;
 import slabwright.work.days.Task;
 
 /**
@@ -34,6 +38,22 @@ public record WorkPlan(
   /** Plans the work of all floor areas. */
   public static WorkPlan of(Site site, List<FloorWork> floors, ShopBook book) {
     return new WorkPlanner(site, floors, book).plan();
+  }
+
+  /**
+   * What it does to the job when one step starts late.
+   *
+   * @throws IllegalArgumentException when the day plan has no such step
+   */
+  public Figure<LateStart.Result> lateStart(String stepId, Duration by) {
+    return tasks.with(days, (t, d) -> LateStart.of(d, t, stepId, by));
+  }
+
+  /** The day plan as iCalendar text; refused without a start date. */
+  public Figure<String> calendar(Instant made) {
+    return dated
+        ? days.map(d -> ICalendar.of(d, site.name(), made))
+        : Figure.refused("the site has no start date; set one before exporting the calendar");
   }
 
   public Optional<AreaWork> area(String id) {

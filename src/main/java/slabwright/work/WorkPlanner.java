@@ -13,6 +13,7 @@ import java.util.Set;
 import slabwright.site.Site;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
+import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerQuestions;
@@ -75,8 +76,8 @@ final class WorkPlanner {
         d.tops(),
         d.coats().coats(),
         d.coats().unknown(),
-        days.flatMap(p -> new AirWorker(d.floor(), d.coats().coats(), p).work()),
-        AreaNotes.of(d.floor(), d.coats().coats(), days.maybe(), book),
+        new AirWorker(d.floor(), d.coats().coats(), book.first(ProductKind.FILLER), days).work(),
+        AreaNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
         SealerAdvice.of(SealerQuestions.of(d.floor().area(), true)));
   }
 

@@ -3,10 +3,15 @@ package slabwright.work;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import slabwright.inlay.masking.DyeBook;
+import slabwright.inlay.masking.DyeNeed;
 import slabwright.site.AirSpace;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
@@ -18,6 +23,7 @@ import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.LanePlan;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.LateStart;
 import slabwright.work.days.Placed;
 
 /** The tram hall as a whole, planned by the invented shop book. */
@@ -74,7 +80,7 @@ class WorkPlanTest {
   void without_any_airflow_the_vapour_stays_and_others_are_kept_out_to_the_end() {
     WorkPlan plan = Samples.plan(withAir(new AirSpace(hallOf(SITE).air().ceiling(), 0, 1)));
     assertThat(screening(plan).stated()).isEmpty();
-    Placed dye = step(plan, HALL + "/coat.base-dye.1");
+    Placed dye = step(plan, HALL + "/coat.1.base-dye.1");
     assertThat(dye.task().keepOut().orElseThrow().reason()).contains("does not clear");
     assertThat(dye.end().plus(dye.task().keepOut().orElseThrow().after()))
         .isEqualTo(plan.days().maybe().orElseThrow().end());
@@ -110,6 +116,40 @@ class WorkPlanTest {
     WorkPlan plan = Samples.plan(SITE, Samples.bookWith("prep", "", "trench levelling", "?"));
     assertThat(plan.days().text(Object::toString))
         .isEqualTo("not in the shop book: trench levelling of prep");
+  }
+
+  @Test
+  void without_a_day_plan_the_air_is_still_screened_coat_after_coat() {
+    WorkPlan plan = Samples.plan(SITE, Samples.bookWith("prep", "", "trench levelling", "?"));
+    assertThat(screening(plan).steps()).hasSize(2 + 3);
+    assertThat(screening(plan).closed().peakLel())
+        .isCloseTo(screening(PLAN).closed().peakLel(), within(1e-3));
+    assertThat(hall(plan).air().maybe().orElseThrow().assumption()).contains("no day plan yet");
+  }
+
+  @Test
+  void a_late_first_coat_makes_the_job_end_no_earlier() {
+    LateStart.Result late =
+        PLAN.lateStart(HALL + "/coat.1.base-dye.1", Duration.ofHours(9)).maybe().orElseThrow();
+    assertThat(((LateStart.Result.Later) late).consequence().end()).isNotNegative();
+  }
+
+  @Test
+  void the_calendar_needs_a_start_date() {
+    assertThat(PLAN.calendar(Instant.EPOCH).text(s -> s)).startsWith("BEGIN:VCALENDAR");
+    Site undated = SITE.withStart(Optional.empty());
+    assertThat(Samples.plan(undated).calendar(Instant.EPOCH).text(s -> s)).contains("no start date");
+  }
+
+  @Test
+  void an_inlays_plan_gets_the_same_dye_figures() {
+    Map<String, DyeBook> dyes =
+        InlayDyes.of(
+            hallOf(SITE), hallOf(SITE).inlays().get(0), List.of("#1f3d4d"), PLAN.book());
+    DyeNeed need = DyeNeed.of(1.5e6, dyes.get("#1f3d4d"));
+    double litres = hall(PLAN).coat("inlay-dye").orElseThrow().totalVolume().maybe().orElseThrow() / 1e6;
+    assertThat(need.litres().orElseThrow()).isCloseTo(litres, within(1e-9));
+    assertThat(need.jars()).hasValue((int) Math.ceil(litres / 0.2365882365));
   }
 
   @Test

@@ -11,7 +11,9 @@ import java.util.List;
  * @param peakLel its highest value; may pass 1
  * @param peakStep the step during which it is reached
  * @param layerPeakLel the same with all vapour in the lowest metre
- * @param limits every published limit of every solvent, and all together
+ * @param limits every published limit of every solvent
+ * @param together worst 8-hour mean of all solvents, each over its strictest limit, added; above 1
+ *     is too much
  * @param toHealth from the peak down to the strictest 8-hour limits
  * @param toFire from the peak down to a tenth of the lower explosive limit
  */
@@ -22,6 +24,7 @@ public record AirFigures(
     String peakStep,
     double layerPeakLel,
     List<LimitRow> limits,
+    double together,
     Clearing toHealth,
     Clearing toFire) {
   /** A tenth of the explosive limit: a hazardous atmosphere (29 CFR 1926.1202). */
@@ -44,6 +47,7 @@ public record AirFigures(
         stepAt(steps, lel.peak().minute()),
         peak * space.layerFactor(),
         rows(steps, room, celsius),
+        health.worstAverage(ExposureLimit.Span.EIGHT_HOURS.minutes()),
         Clearing.of(health.peak().share(), 1, space.volume(), airflow / mixing),
         Clearing.of(peak, HAZARDOUS_SHARE, space.volume(), airflow / mixing));
   }

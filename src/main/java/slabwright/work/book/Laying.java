@@ -10,6 +10,7 @@ package slabwright.work.book;
  * @param rollerMm the roller's width
  * @param lap share of the roller that laps the lane before
  * @param wetEdge how long an edge stays wet enough to lap
+ * @param jar mm³ in one sprayer jar
  * @param coldest °C
  * @param hottest °C
  */
@@ -21,6 +22,7 @@ public record Laying(
     Figure<Double> rollerMm,
     Figure<Double> lap,
     Figure<TemperatureTable> wetEdge,
+    Figure<Double> jar,
     Figure<Double> coldest,
     Figure<Double> hottest) {
 
@@ -33,6 +35,7 @@ public record Laying(
         s.number("roller", Dimension.LENGTH),
         s.number("lap", Dimension.SHARE),
         s.table("wet edge"),
+        s.number("jar", Dimension.VOLUME),
         s.number("coldest", Dimension.TEMPERATURE),
         s.number("hottest", Dimension.TEMPERATURE));
   }

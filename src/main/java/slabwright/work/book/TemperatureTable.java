@@ -59,8 +59,11 @@ public record TemperatureTable(String subject, List<Point> points, boolean anyTe
   }
 
   private String outside(double celsius) {
-    return ("the shop book gives the %s from %.0f to %.0f °C and it is %.0f °C; take the time from the"
-            + " data sheet or wait for another day")
-        .formatted(subject, points.get(0).celsius(), last().celsius(), celsius);
+    return "the shop book gives the %s from %s to %s and it is %s; take the time from the data sheet or wait for another day"
+        .formatted(subject, text(points.get(0).celsius()), text(last().celsius()), text(celsius));
+  }
+
+  private static String text(double celsius) {
+    return "%.0f °C (%.0f °F)".formatted(celsius, celsius * 9 / 5 + 32);
   }
 }

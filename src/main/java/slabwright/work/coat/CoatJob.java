@@ -11,6 +11,7 @@ import slabwright.work.book.Product;
 /**
  * One product on one floor.
  *
+ * @param place in the finish system, from 1
  * @param mm2 it goes onto
  * @param cutIn mm to cut in before rolling
  * @param floor for lanes; empty where there are none, as in an inlay
@@ -21,6 +22,7 @@ import slabwright.work.book.Product;
  */
 public record CoatJob(
     String area,
+    int place,
     Product product,
     Finish.Target target,
     int coats,

@@ -1,6 +1,7 @@
 package slabwright.work.coat;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
@@ -40,6 +41,11 @@ public record CoatPlan(
     return job.product();
   }
 
+  /** The id of a coat's step within its floor area; coats count from 1. */
+  public String stepId(int coat) {
+    return "coat." + job.place() + "." + job.product().id() + "." + coat;
+  }
+
   /** All coats together, mm³. */
   public Figure<Double> totalVolume() {
     return volume.map(v -> v * job.coats());
@@ -48,6 +54,14 @@ public record CoatPlan(
   /** What one batch does, or empty when the product is not mixed in batches. */
   public Optional<Batches> mixed() {
     return batches.maybe().flatMap(b -> b);
+  }
+
+  /** Each batch along the lanes; empty without either. */
+  public List<BatchLanes> batchLanes() {
+    Optional<LanePlan> plan = lanes.maybe().flatMap(l -> l);
+    return plan.isEmpty() || mixed().isEmpty()
+        ? List.of()
+        : BatchLanes.of(mixed().get(), plan.get());
   }
 
   /** Whether the edges stay wet in the lanes laid out. */

@@ -47,7 +47,7 @@ public record Reopening(
   }
 
   private static Reopening of(AreaWork area, CoatPlan last, Figure<DayPlan> days) {
-    String id = area.id() + "/coat." + last.product().id() + "." + last.job().coats();
+    String id = area.id() + "/" + last.stepId(last.job().coats());
     Figure<LocalDateTime> end =
         days.flatMap(
             d ->

@@ -59,6 +59,11 @@ public record PrepPlan(
     return Figure.all(figures).map(l -> l.stream().mapToDouble(d -> d).sum());
   }
 
+  /** Hours of the grinding passes, zone by zone. */
+  public List<ZoneHours> byZone() {
+    return zones.stream().map(z -> ZoneHours.of(z, steps)).toList();
+  }
+
   /** Dust of all steps, kg. */
   public Figure<Double> dust() {
     return sum(steps.stream().map(PrepStep::dust).toList());

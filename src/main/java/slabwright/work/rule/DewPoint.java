@@ -3,6 +3,8 @@ package slabwright.work.rule;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.Slab;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
 
 /**
  * Dew point by the Magnus formula with a = 17.62 and b = 243.12 °C, and the rules that keep a
@@ -34,7 +36,7 @@ public final class DewPoint {
   }
 
   /** Both rules and the humidity against the slab's readings. */
-  public static List<RuleNote> notes(Slab slab) {
+  public static List<RuleNote> notes(Slab slab, UnitSystem units) {
     if (slab.airC().isEmpty() || slab.humidity().isEmpty() || slab.surfaceC().isEmpty()) {
       return List.of(missing());
     }
@@ -42,25 +44,27 @@ public final class DewPoint {
     double humidity = slab.humidity().getAsDouble();
     double surface = slab.surfaceC().getAsDouble();
     double dew = of(air, humidity);
+    String finding =
+        "dew point %s, surface %s"
+            .formatted(Quantity.temperature(dew, units), Quantity.temperature(surface, units));
     List<RuleNote> notes = new ArrayList<>();
-    notes.add(note("ISO 8502-4", "surface at least 3 °C above it", dew, surface, 3));
+    notes.add(note("ISO 8502-4", "surface at least 3 °C above it", surface - dew >= 3, finding));
+    boolean fiveFahrenheit = surface - dew >= 25 / 9.0;
     notes.add(
-        note("MIL-HDBK-1110 9.6.6", "at least 5 °F above it and rising", dew, surface, 25 / 9.0));
+        note("MIL-HDBK-1110 9.6.6", "at least 5 °F above it and rising", fiveFahrenheit, finding));
     if (humidity > HIGHEST_HUMIDITY) {
       notes.add(tooHumid(humidity));
     }
     return List.copyOf(notes);
   }
 
-  private static RuleNote note(
-      String rule, String number, double dew, double surface, double margin) {
-    boolean fine = surface - dew >= margin;
+  private static RuleNote note(String rule, String number, boolean fine, String finding) {
     return new RuleNote(
         "Dew point",
         fine ? RuleNote.Verdict.FINE : RuleNote.Verdict.NOT_MET,
         rule,
         number,
-        "dew point %.1f °C, surface %.1f °C".formatted(dew, surface),
+        finding,
         fine ? "Measure again about every 4 h." : "Do not coat: warm the slab or dry the air.");
   }
 

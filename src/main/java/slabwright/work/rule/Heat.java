@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.Setting;
 import slabwright.site.Slab;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
 import slabwright.work.book.Product;
 
 /** Temperature against a product's range, and the sun on an outdoor coat. */
@@ -11,37 +13,41 @@ public final class Heat {
   private Heat() {}
 
   /** The slab's surface, or else the air, against what the shop book allows. */
-  public static List<RuleNote> of(Slab slab, Setting setting, Product product) {
+  public static List<RuleNote> of(
+      Slab slab, Setting setting, Product product, UnitSystem units) {
     List<RuleNote> notes = new ArrayList<>();
-    notes.add(range(slab, product));
+    notes.add(range(slab, product, units));
     if (setting == Setting.OUTDOOR) {
       notes.add(sun(product));
     }
     return List.copyOf(notes);
   }
 
-  private static RuleNote range(Slab slab, Product p) {
+  private static RuleNote range(Slab slab, Product p, UnitSystem units) {
     String number =
-        p.laying().coldest().with(p.laying().hottest(), "%.0f to %.0f °C"::formatted).text(s -> s);
+        p.laying().coldest().with(
+                p.laying().hottest(),
+                (c, h) -> Quantity.temperature(c, units) + " to " + Quantity.temperature(h, units)).text(s -> s);
     if (slab.surfaceC().isEmpty()) {
       return note(p, RuleNote.Verdict.UNKNOWN, number, "surface not measured", "Measure it.");
     }
     double surface = slab.surfaceC().getAsDouble();
+    String finding = "surface " + Quantity.temperature(surface, units);
     return p.laying()
         .coldest()
         .with(p.laying().hottest(), (cold, hot) -> surface >= cold && surface <= hot)
         .maybe()
-        .map(fits -> fits(p, number, surface, fits))
+        .map(fits -> fits(p, number, finding, fits))
         .orElse(
-            note(p, RuleNote.Verdict.UNKNOWN, number, "surface %.0f °C".formatted(surface), ""));
+            note(p, RuleNote.Verdict.UNKNOWN, number, finding, ""));
   }
 
-  private static RuleNote fits(Product p, String number, double surface, boolean fits) {
+  private static RuleNote fits(Product p, String number, String finding, boolean fits) {
     return note(
         p,
         fits ? RuleNote.Verdict.FINE : RuleNote.Verdict.NOT_MET,
         number,
-        "surface %.0f °C".formatted(surface),
+        finding,
         fits ? "" : "Do not lay it at this temperature.");
   }
 

@@ -5,7 +5,9 @@ import java.util.List;
 import slabwright.site.MoistureReading;
 import slabwright.site.Slab;
 import slabwright.units.Length;
+import slabwright.units.LengthFormat;
 import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
 import slabwright.work.book.Product;
 
 /** The slab's readings against what a product's data sheet allows. */
@@ -15,12 +17,13 @@ public final class MoistureNotes {
   /**
    * Each reading held against each product, and what to test when none was probed; floor in mm².
    */
-  public static List<RuleNote> of(Slab slab, double floorMm2, List<Product> products) {
+  public static List<RuleNote> of(
+      Slab slab, double floorMm2, List<Product> products, UnitSystem units) {
     List<RuleNote> notes = new ArrayList<>();
     slab.moisture().forEach(r -> notes.addAll(notes(r, products)));
     boolean probed = slab.moisture().stream().anyMatch(r -> r.test() == MoistureReading.Test.F2170);
     if (!probed) {
-      notes.add(toTest(slab, floorMm2));
+      notes.add(toTest(slab, floorMm2, units));
     }
     return List.copyOf(notes);
   }
@@ -75,12 +78,12 @@ public final class MoistureNotes {
         damp ? "Find the source and measure by F2170." : "A pass does not prove a dry slab.");
   }
 
-  private static RuleNote toTest(Slab slab, double floorMm2) {
+  private static RuleNote toTest(Slab slab, double floorMm2, UnitSystem units) {
     int probes = Moisture.probes(floorMm2 / Quantity.SQUARE_FOOT_MM2);
     String depth =
         slab.thickness()
             .map(Length::mm)
-            .map(t -> "%.0f mm deep (40 %% of the slab)".formatted(Moisture.probeDepth(t, false)))
+            .map(t -> LengthFormat.show(Moisture.probeDepth(t, false), units) + " deep (40 % of the slab)")
             .orElse("40 % of the slab deep; its thickness is not known");
     return new RuleNote(
         "Moisture",

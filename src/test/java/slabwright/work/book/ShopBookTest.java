@@ -107,7 +107,7 @@ class ShopBookTest {
     assertThat(table.at(30)).isEqualTo(Figure.known(Duration.ofMinutes(20)));
     assertThat(table.at(30.1).text(Duration::toString))
         .contains("working time of p")
-        .contains("from 10 to 30 °C");
+        .contains("from 10 °C (50 °F) to 30 °C (86 °F)");
   }
 
   @Test

@@ -8,6 +8,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Kit;
 
@@ -44,6 +47,23 @@ class BatchesTest {
     assertThat(kits.lines()).containsExactly(new Kits.Line(pail, 2), new Kits.Line(gallon, 2));
     assertThat(kits.price()).isEqualTo(Figure.known(new BigDecimal("588.00")));
     assertThat(Kits.of(4.5, List.of(gallon, pail)).count()).isEqualTo(1);
+  }
+
+  @Test
+  void batches_run_out_along_the_lanes() {
+    Region room = Region.of(Ring.rectangle(0, 0, 8000, 4000));
+    LanePlan lanes = LanePlan.of(LaneJob.of(room, new Vec(8000, 0), 400, 1e8));
+    Batches b = job(3.2e6, 1e6, 3, Optional.empty()).plan().maybe().orElseThrow();
+    assertThat(lanes.lanes()).hasSize(20);
+    assertThat(BatchLanes.of(b, lanes))
+        .containsExactly(new BatchLanes(1, 1, 20));
+    Batches small = job(3.2e6, 1e6, 3, Optional.of(1e6)).plan().maybe().orElseThrow();
+    assertThat(BatchLanes.of(small, lanes))
+        .containsExactly(
+            new BatchLanes(1, 1, 7),
+            new BatchLanes(2, 7, 13),
+            new BatchLanes(3, 13, 19),
+            new BatchLanes(4, 19, 20));
   }
 
   private static BatchJob job(double needed, double kit, int people, Optional<Double> largest) {

@@ -123,6 +123,18 @@ class PrepPlanTest {
         .isEqualTo((int) Math.ceil(2.5e6 / 0.9 / kit));
   }
 
+  @Test
+  void the_hours_of_all_zones_are_the_hours_of_all_passes() {
+    PrepPlan plan = plan(BOOK);
+    double zones = plan.byZone().stream().mapToDouble(z -> hours(z.machine())).sum();
+    double passes =
+        plan.steps().stream()
+            .filter(s -> s.id().startsWith("grit"))
+            .mapToDouble(s -> hours(s.machineTime()))
+            .sum();
+    assertThat(zones).isCloseTo(passes, within(0.01));
+  }
+
   private static double hours(Figure<Duration> time) {
     return time.maybe().orElseThrow().toSeconds() / 3600.0;
   }

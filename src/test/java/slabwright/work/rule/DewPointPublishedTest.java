@@ -10,8 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabwright.site.Slab;
+import slabwright.units.UnitSystem;
 
 class DewPointPublishedTest {
+  private static final UnitSystem METRIC = UnitSystem.METRIC;
+
   /**
    * A printed dew point table (expydoc 12113599), 50 to 95 % in steps of 5; 0 stands for a
    * misprint.
@@ -73,7 +76,7 @@ class DewPointPublishedTest {
   @Test
   void between_the_two_rules_one_is_met_and_the_other_is_not() {
     double dew = DewPoint.of(20, 70);
-    List<RuleNote> notes = DewPoint.notes(slab(20, 70, dew + 2.9));
+    List<RuleNote> notes = DewPoint.notes(slab(20, 70, dew + 2.9), METRIC);
     assertThat(notes)
         .extracting(RuleNote::verdict)
         .containsExactly(RuleNote.Verdict.NOT_MET, RuleNote.Verdict.FINE);
@@ -81,9 +84,9 @@ class DewPointPublishedTest {
 
   @Test
   void humid_air_is_not_met_and_a_missing_reading_is_unknown() {
-    assertThat(DewPoint.notes(slab(20, 86, 25)))
+    assertThat(DewPoint.notes(slab(20, 86, 25), METRIC))
         .anyMatch(n -> n.subject().equals("Humidity") && n.verdict() == RuleNote.Verdict.NOT_MET);
-    assertThat(DewPoint.notes(Slab.UNKNOWN))
+    assertThat(DewPoint.notes(Slab.UNKNOWN, METRIC))
         .extracting(RuleNote::verdict)
         .containsExactly(RuleNote.Verdict.UNKNOWN);
   }

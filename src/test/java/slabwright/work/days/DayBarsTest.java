@@ -1,0 +1,41 @@
+package slabwright.work.days;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class DayBarsTest {
+  private static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
+
+  @Test
+  void a_coat_shows_work_drying_its_window_and_who_is_kept_out() {
+    DayBars bars = DayBars.of(plan());
+    assertThat(bars.rows().get(0).bars()).extracting(DayBars.Bar::kind)
+        .containsExactly(
+            DayBars.Kind.WORK, DayBars.Kind.DRYING, DayBars.Kind.WINDOW, DayBars.Kind.KEEP_OUT);
+    assertThat(bars.rows().get(0).bars().get(2).span())
+        .isEqualTo(new Span(MONDAY.atTime(12, 0), MONDAY.plusDays(1).atTime(9, 0)));
+  }
+
+  @Test
+  void the_bars_reach_from_the_first_morning_to_the_last_thing_that_happens() {
+    DayBars bars = DayBars.of(plan());
+    assertThat(bars.from()).isEqualTo(MONDAY.atTime(7, 0));
+    assertThat(bars.to()).isEqualTo(MONDAY.plusDays(1).atTime(9, 0));
+    assertThat(bars.rows()).allMatch(DayBars.Row::critical);
+  }
+
+  private static DayPlan plan() {
+    Task one =
+        Task.coat("one", "One", "hall", Duration.ofHours(2), 1)
+            .withKeepOut(new KeepOut("solvent", Duration.ofHours(1)));
+    Wait wait = Wait.window("one", Duration.ofHours(3), Duration.ofHours(24));
+    Task two = Task.coat("two", "Two", "hall", Duration.ofHours(2), 1, wait);
+    Hours hours = Hours.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
+    return ((Planned.Days) DayPlanner.plan(List.of(one, two), hours, MONDAY)).plan();
+  }
+}
