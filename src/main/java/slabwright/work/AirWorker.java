@@ -1,10 +1,8 @@
 package slabwright.work;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -20,7 +18,6 @@ import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
-import slabwright.work.days.Placed;
 
 /** Screens one floor area's solvent work along the day plan; one use. */
 final class AirWorker {
@@ -35,8 +32,7 @@ final class AirWorker {
   private final Optional<Product> filler;
   private final Figure<DayPlan> days;
 
-  AirWorker(
-      FloorWork floor, List<CoatPlan> coats, Optional<Product> filler, Figure<DayPlan> days) {
+  AirWorker(FloorWork floor, List<CoatPlan> coats, Optional<Product> filler, Figure<DayPlan> days) {
     this.floor = floor;
     this.area = floor.area();
     this.coats = coats;

@@ -64,7 +64,8 @@ final class AreaNotes {
 
   private void films(List<Product> products) {
     notes.addAll(MoistureNotes.of(floor.area().slab(), floor.net(), products, units));
-    products.forEach(p -> notes.addAll(Heat.of(floor.area().slab(), floor.area().setting(), p, units)));
+    products.forEach(
+        p -> notes.addAll(Heat.of(floor.area().slab(), floor.area().setting(), p, units)));
   }
 
   private void silica(Optional<DayPlan> days) {

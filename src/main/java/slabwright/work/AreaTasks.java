@@ -92,7 +92,12 @@ final class AreaTasks {
       String number = plan.job().coats() == 1 ? "" : ", coat " + i;
       chain.then(
           new TaskChain.Step(
-              plan.stepId(i), p.label() + number, plan.coatTime(), people, false, abrading(people)));
+              plan.stepId(i),
+              p.label() + number,
+              plan.coatTime(),
+              people,
+              false,
+              abrading(people)));
       chain.waiting(gap(plan));
     }
   }

@@ -36,7 +36,9 @@ public final class InlayDyes {
     return Map.copyOf(dyes);
   }
 
-  /** The finish system's inlay coat of the colour's own product, or the first when it names none. */
+  /**
+   * The finish system's inlay coat of the colour's own product, or the first when it names none.
+   */
   private static Optional<Finish.Coat> coat(FloorArea area, Inlay inlay, String colour) {
     String own =
         inlay.spec().colours().stream()

@@ -57,7 +57,14 @@ final class InlayTasks {
   }
 
   static String id(InlayWork inlay, CoatPlan plan, String step) {
-    return "inlay." + inlay.id() + "." + plan.job().place() + "." + plan.product().id() + "." + step;
+    return "inlay."
+        + inlay.id()
+        + "."
+        + plan.job().place()
+        + "."
+        + plan.product().id()
+        + "."
+        + step;
   }
 
   private Figure<Duration> laying(InlayWork inlay) {

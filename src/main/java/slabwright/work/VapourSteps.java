@@ -18,8 +18,7 @@ final class VapourSteps {
   private final Optional<Product> filler;
   private final List<Laid> laid;
 
-  VapourSteps(
-      FloorWork floor, List<CoatPlan> coats, Optional<Product> filler, List<Laid> laid) {
+  VapourSteps(FloorWork floor, List<CoatPlan> coats, Optional<Product> filler, List<Laid> laid) {
     this.floor = floor;
     this.coats = coats;
     this.filler = filler;
@@ -72,8 +71,7 @@ final class VapourSteps {
 
   private Figure<List<VapourStep>> fill(Product p) {
     double gaps = floor.prep().gaps().stream().mapToDouble(FillerGap::mm3).sum();
-    return p.solvents()
-        .with(p.spread().loss(), (shares, loss) -> fill(shares, gaps / (1 - loss)));
+    return p.solvents().with(p.spread().loss(), (shares, loss) -> fill(shares, gaps / (1 - loss)));
   }
 
   private List<VapourStep> fill(List<SolventShare> shares, double mm3) {

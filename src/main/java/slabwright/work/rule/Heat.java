@@ -13,8 +13,7 @@ public final class Heat {
   private Heat() {}
 
   /** The slab's surface, or else the air, against what the shop book allows. */
-  public static List<RuleNote> of(
-      Slab slab, Setting setting, Product product, UnitSystem units) {
+  public static List<RuleNote> of(Slab slab, Setting setting, Product product, UnitSystem units) {
     List<RuleNote> notes = new ArrayList<>();
     notes.add(range(slab, product, units));
     if (setting == Setting.OUTDOOR) {
@@ -25,9 +24,12 @@ public final class Heat {
 
   private static RuleNote range(Slab slab, Product p, UnitSystem units) {
     String number =
-        p.laying().coldest().with(
+        p.laying()
+            .coldest()
+            .with(
                 p.laying().hottest(),
-                (c, h) -> Quantity.temperature(c, units) + " to " + Quantity.temperature(h, units)).text(s -> s);
+                (c, h) -> Quantity.temperature(c, units) + " to " + Quantity.temperature(h, units))
+            .text(s -> s);
     if (slab.surfaceC().isEmpty()) {
       return note(p, RuleNote.Verdict.UNKNOWN, number, "surface not measured", "Measure it.");
     }
@@ -38,8 +40,7 @@ public final class Heat {
         .with(p.laying().hottest(), (cold, hot) -> surface >= cold && surface <= hot)
         .maybe()
         .map(fits -> fits(p, number, finding, fits))
-        .orElse(
-            note(p, RuleNote.Verdict.UNKNOWN, number, finding, ""));
+        .orElse(note(p, RuleNote.Verdict.UNKNOWN, number, finding, ""));
   }
 
   private static RuleNote fits(Product p, String number, String finding, boolean fits) {

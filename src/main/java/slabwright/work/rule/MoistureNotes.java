@@ -83,7 +83,10 @@ public final class MoistureNotes {
     String depth =
         slab.thickness()
             .map(Length::mm)
-            .map(t -> LengthFormat.show(Moisture.probeDepth(t, false), units) + " deep (40 % of the slab)")
+            .map(
+                t ->
+                    LengthFormat.show(Moisture.probeDepth(t, false), units)
+                        + " deep (40 % of the slab)")
             .orElse("40 % of the slab deep; its thickness is not known");
     return new RuleNote(
         "Moisture",

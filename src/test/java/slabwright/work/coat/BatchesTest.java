@@ -55,8 +55,7 @@ class BatchesTest {
     LanePlan lanes = LanePlan.of(LaneJob.of(room, new Vec(8000, 0), 400, 1e8));
     Batches b = job(3.2e6, 1e6, 3, Optional.empty()).plan().maybe().orElseThrow();
     assertThat(lanes.lanes()).hasSize(20);
-    assertThat(BatchLanes.of(b, lanes))
-        .containsExactly(new BatchLanes(1, 1, 20));
+    assertThat(BatchLanes.of(b, lanes)).containsExactly(new BatchLanes(1, 1, 20));
     Batches small = job(3.2e6, 1e6, 3, Optional.of(1e6)).plan().maybe().orElseThrow();
     assertThat(BatchLanes.of(small, lanes))
         .containsExactly(

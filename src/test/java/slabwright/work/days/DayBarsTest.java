@@ -14,7 +14,8 @@ class DayBarsTest {
   @Test
   void a_coat_shows_work_drying_its_window_and_who_is_kept_out() {
     DayBars bars = DayBars.of(plan());
-    assertThat(bars.rows().get(0).bars()).extracting(DayBars.Bar::kind)
+    assertThat(bars.rows().get(0).bars())
+        .extracting(DayBars.Bar::kind)
         .containsExactly(
             DayBars.Kind.WORK, DayBars.Kind.DRYING, DayBars.Kind.WINDOW, DayBars.Kind.KEEP_OUT);
     assertThat(bars.rows().get(0).bars().get(2).span())

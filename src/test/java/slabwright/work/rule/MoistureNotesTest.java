@@ -37,7 +37,8 @@ class MoistureNotesTest {
   @Test
   void without_a_probe_the_number_and_depth_of_probes_are_named() {
     List<RuleNote> notes =
-        MoistureNotes.of(slab(List.of()), 2500 * Quantity.SQUARE_FOOT_MM2, List.of(TOPCOAT), UnitSystem.METRIC);
+        MoistureNotes.of(
+            slab(List.of()), 2500 * Quantity.SQUARE_FOOT_MM2, List.of(TOPCOAT), UnitSystem.METRIC);
     assertThat(notes.get(0).number()).isEqualTo("5 probes, 60 mm deep (40 % of the slab)");
     assertThat(notes.get(0).verdict()).isEqualTo(RuleNote.Verdict.UNKNOWN);
   }
@@ -45,7 +46,8 @@ class MoistureNotesTest {
   @Test
   void an_outdoor_coat_gets_a_note_about_the_sun() {
     assertThat(Heat.of(slab(List.of()), Setting.OUTDOOR, TOPCOAT, UnitSystem.METRIC)).hasSize(2);
-    assertThat(Heat.of(slab(List.of()), Setting.INDOOR, TOPCOAT, UnitSystem.METRIC).get(0).verdict())
+    assertThat(
+            Heat.of(slab(List.of()), Setting.INDOOR, TOPCOAT, UnitSystem.METRIC).get(0).verdict())
         .isEqualTo(RuleNote.Verdict.NOT_MET);
   }
 
@@ -55,7 +57,10 @@ class MoistureNotesTest {
 
   private static List<RuleNote> notes(MoistureReading.Test test, double value) {
     return MoistureNotes.of(
-        slab(List.of(new MoistureReading(test, value, ""))), 5e7, List.of(TOPCOAT), UnitSystem.METRIC);
+        slab(List.of(new MoistureReading(test, value, ""))),
+        5e7,
+        List.of(TOPCOAT),
+        UnitSystem.METRIC);
   }
 
   /** 150 mm thick and 40 °C warm. */
