@@ -105,8 +105,9 @@ final class AreaNotes {
 
   private boolean isHandGrinding(String id) {
     String step = id.startsWith(floor.area().id() + "/") ? id.substring(id.indexOf('/') + 1) : "";
-    return step.endsWith(".hand")
-        && (step.startsWith("level") || step.startsWith("residue") || step.startsWith("grit"));
+    boolean onFloor =
+        step.startsWith("level") || step.startsWith("residue") || step.startsWith("grit");
+    return step.startsWith("top.") || (onFloor && step.endsWith(".hand"));
   }
 
   /** An indoor floor with a way in is taken as an entrance, the stricter class. */

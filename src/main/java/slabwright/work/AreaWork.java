@@ -3,6 +3,7 @@ package slabwright.work;
 import java.util.List;
 import java.util.Optional;
 import slabwright.work.book.Figure;
+import slabwright.work.book.ShopBook;
 import slabwright.work.coat.Advice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepPlan;
@@ -33,6 +34,15 @@ public record AreaWork(
     unknownProducts = List.copyOf(unknownProducts);
     notes = List.copyOf(notes);
     advice = List.copyOf(advice);
+  }
+
+  /** Vacuum bags for the floor and its tops, each as the shop's largest vacuum takes. */
+  public Figure<Integer> bags(ShopBook book) {
+    Figure<Double> sum = prep.dust();
+    for (TopJob top : tops) {
+      sum = top.passes().isEmpty() ? sum : sum.with(top.dust(), Double::sum);
+    }
+    return PrepPlan.bags(sum, book);
   }
 
   public String id() {

@@ -25,12 +25,13 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
   static CoatList of(FloorWork floor, ShopBook book) {
     List<CoatPlan> coats = new ArrayList<>();
     List<String> unknown = new ArrayList<>();
+    LaneGrids grids = new LaneGrids(floor);
     for (Finish.Coat coat : floor.area().finish().coats()) {
       Optional<Product> product =
           book.products().stream().filter(p -> p.id().equals(coat.product())).findFirst();
       if (product.isPresent()) {
         int place = coats.size() + unknown.size() + 1;
-        coats.add(CoatPlan.of(job(floor, coat, place, product.get(), book)));
+        coats.add(CoatPlan.of(job(floor, coat, place, product.get(), book, grids)));
       } else {
         unknown.add(coat.product());
       }
@@ -39,12 +40,10 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
   }
 
   private static CoatJob job(
-      FloorWork floor, Finish.Coat coat, int place, Product p, ShopBook book) {
+      FloorWork floor, Finish.Coat coat, int place, Product p, ShopBook book, LaneGrids grids) {
     boolean whole = coat.target() == Finish.Target.WHOLE_FLOOR;
     double mm2 =
         whole ? floor.net() : floor.inlays().stream().mapToDouble(i -> openings(i, p)).sum();
-    Optional<CoatJob.Place> lanes =
-        floor.wayOut().filter(w -> whole).map(w -> new CoatJob.Place(floor.floor(), w));
     return new CoatJob(
         floor.area().name(),
         place,
@@ -53,7 +52,7 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
         coat.coats(),
         mm2,
         whole ? floor.cutIn() : 0,
-        lanes,
+        whole ? grids.of(p) : Figure.known(Optional.empty()),
         whole ? p.laying().rate() : book.inlay().mist(),
         whole ? atMostCrew(p, book) : Figure.known(1),
         floor.area().slab().airC(),

@@ -128,6 +128,12 @@ class WorkPlanTest {
   }
 
   @Test
+  void a_plan_is_a_value() {
+    assertThat(Samples.plan(SITE).areas()).isEqualTo(PLAN.areas());
+    assertThat(Samples.plan(SITE).days()).isEqualTo(PLAN.days());
+  }
+
+  @Test
   void a_late_first_coat_makes_the_job_end_no_earlier() {
     LateStart.Result late =
         PLAN.lateStart(HALL + "/coat.1.base-dye.1", Duration.ofHours(9)).maybe().orElseThrow();

@@ -132,4 +132,15 @@ public final class Curve {
     }
     return at;
   }
+
+  /** Equal when the same at every moment. */
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof Curve c && pieces.equals(c.pieces);
+  }
+
+  @Override
+  public int hashCode() {
+    return pieces.hashCode();
+  }
 }

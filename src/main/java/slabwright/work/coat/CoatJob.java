@@ -2,8 +2,6 @@ package slabwright.work.coat;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import slabwright.shape.Region;
-import slabwright.shape.Vec;
 import slabwright.site.Finish;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
@@ -14,7 +12,7 @@ import slabwright.work.book.Product;
  * @param place in the finish system, from 1
  * @param mm2 it goes onto
  * @param cutIn mm to cut in before rolling
- * @param floor for lanes; empty where there are none, as in an inlay
+ * @param grid for lanes; known and empty where there are none, as in an inlay
  * @param rate mm² an hour of one person
  * @param people who lay at once
  * @param celsius the air's temperature, if measured
@@ -28,14 +26,11 @@ public record CoatJob(
     int coats,
     double mm2,
     double cutIn,
-    Optional<Place> floor,
+    Figure<Optional<LaneGrid>> grid,
     Figure<Double> rate,
     Figure<Integer> people,
     OptionalDouble celsius,
     Figure<Integer> crew) {
-
-  /** The floor and where the crew leaves it. */
-  public record Place(Region floor, Vec wayOut) {}
 
   /** The temperature, or a sentence that asks for it. */
   Figure<Double> temperature() {

@@ -139,21 +139,20 @@ final class CoatPlanner {
   }
 
   private Figure<Optional<LanePlan>> lanes(Figure<Optional<Batches>> batches) {
-    boolean rolled = laying.tool().maybe().filter("roller"::equals).isPresent();
-    if (!rolled || job.floor().isEmpty()) {
+    if (job.grid().maybe().filter(Optional::isEmpty).isPresent()) {
       return Figure.known(Optional.empty());
     }
-    Figure<Double> pitch = laying.rollerMm().with(laying.lap(), (w, lap) -> w * (1 - lap));
     Figure<Double> rate = job.rate().with(job.people(), (r, p) -> r * p);
-    Figure<LaneJob> lanes = pitch.with(rate, Lanes::new).with(batches, this::laneJob);
-    return lanes.map(j -> Optional.of(LanePlan.of(j)));
+    return job.grid()
+        .with(rate, (g, r) -> new Rolled(g.orElseThrow(), r))
+        .with(batches, this::laneJob)
+        .map(j -> Optional.of(LanePlan.of(j)));
   }
 
-  private record Lanes(double pitch, double rate) {}
+  private record Rolled(LaneGrid grid, double rate) {}
 
-  private LaneJob laneJob(Lanes l, Optional<Batches> batches) {
-    CoatJob.Place place = job.floor().orElseThrow();
+  private LaneJob laneJob(Rolled r, Optional<Batches> batches) {
     double batchArea = batches.map(b -> b.list().get(0).area()).orElse(Double.POSITIVE_INFINITY);
-    return new LaneJob(place.floor(), place.wayOut(), l.pitch(), l.rate(), batchArea, pause());
+    return new LaneJob(r.grid(), r.rate(), batchArea, pause());
   }
 }

@@ -16,7 +16,8 @@ final class LaneShape {
     Region upright = cells.cells().get(step.cell()).region();
     Affine back = cells.back();
     Region region = back.b() == 0 && back.a() == 1 ? upright : upright.map(back);
-    return new Lane(number, region, walk(upright, back, job.wayOut()), from, to, step.narrow());
+    return new Lane(
+        number, region, walk(upright, back, job.grid().wayOut()), from, to, step.narrow());
   }
 
   private static Line walk(Region upright, Affine back, Vec wayOut) {

@@ -79,7 +79,7 @@ final class CostLines {
   }
 
   private void bags(AreaWork area) {
-    Figure<Integer> bags = area.prep().bags();
+    Figure<Integer> bags = area.bags(plan.book());
     if (bags.maybe().filter(n -> n == 0).isPresent()) {
       return;
     }
@@ -135,7 +135,8 @@ final class CostLines {
 
     private static boolean uses(Tool tool, String task) {
       boolean machine = task.endsWith(".machine");
-      boolean hand = task.endsWith(".hand") && !task.endsWith("/fill.hand");
+      boolean top = task.contains("/top.");
+      boolean hand = top || (task.endsWith(".hand") && !task.endsWith("/fill.hand"));
       boolean grinds = hand && !task.endsWith("/clean.hand");
       return (tool.is("floor grinder") && machine)
           || (tool.is("hand grinder") && grinds)

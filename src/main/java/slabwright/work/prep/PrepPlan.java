@@ -1,7 +1,6 @@
 package slabwright.work.prep;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
@@ -35,13 +34,14 @@ public record PrepPlan(
         BondAdvice.of(floor.mohs()),
         ExposureChange.of(floor),
         filler,
-        bags(steps, book));
+        bags(dust(steps), book));
   }
 
-  private static Figure<Integer> bags(List<PrepStep> steps, ShopBook book) {
-    List<Figure<Double>> dust = new ArrayList<>(steps.stream().map(PrepStep::dust).toList());
-    Figure<Double> sum = sum(dust);
-    return sum.with(largestBag(book), (kg, bag) -> (int) Math.ceil(kg / bag - 1e-9));
+  /** Bags for a mass of dust in kg, rounded up; no dust needs no bag. */
+  public static Figure<Integer> bags(Figure<Double> dust, ShopBook book) {
+    return dust.maybe().filter(kg -> kg == 0).isPresent()
+        ? Figure.known(0)
+        : dust.with(largestBag(book), (kg, bag) -> (int) Math.ceil(kg / bag - 1e-9));
   }
 
   /** What one bag of the vacuum with the largest bag holds, in kg. */
@@ -55,8 +55,9 @@ public record PrepPlan(
         .orElseGet(() -> Figure.missing("bag holds of a vacuum"));
   }
 
-  private static Figure<Double> sum(List<Figure<Double>> figures) {
-    return Figure.all(figures).map(l -> l.stream().mapToDouble(d -> d).sum());
+  private static Figure<Double> dust(List<PrepStep> steps) {
+    return Figure.all(steps.stream().map(PrepStep::dust).toList())
+        .map(l -> l.stream().mapToDouble(d -> d).sum());
   }
 
   /** Hours of the grinding passes, zone by zone. */
@@ -66,7 +67,7 @@ public record PrepPlan(
 
   /** Dust of all steps, kg. */
   public Figure<Double> dust() {
-    return sum(steps.stream().map(PrepStep::dust).toList());
+    return dust(steps);
   }
 
   public Figure<Duration> machineTime() {

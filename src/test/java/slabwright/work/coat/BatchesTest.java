@@ -52,7 +52,7 @@ class BatchesTest {
   @Test
   void batches_run_out_along_the_lanes() {
     Region room = Region.of(Ring.rectangle(0, 0, 8000, 4000));
-    LanePlan lanes = LanePlan.of(LaneJob.of(room, new Vec(8000, 0), 400, 1e8));
+    LanePlan lanes = LanePlan.of(LaneJob.of(new LaneGrid(room, new Vec(8000, 0), 400), 1e8));
     Batches b = job(3.2e6, 1e6, 3, Optional.empty()).plan().maybe().orElseThrow();
     assertThat(lanes.lanes()).hasSize(20);
     assertThat(BatchLanes.of(b, lanes)).containsExactly(new BatchLanes(1, 1, 20));

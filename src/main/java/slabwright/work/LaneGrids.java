@@ -1,0 +1,42 @@
+package slabwright.work;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Laying;
+import slabwright.work.book.Product;
+import slabwright.work.coat.LaneGrid;
+
+/** Lane grids of one floor while its coats are listed, each width made once. */
+final class LaneGrids {
+  private final FloorWork floor;
+  private final Map<Double, LaneGrid> byPitch = new HashMap<>();
+
+  LaneGrids(FloorWork floor) {
+    this.floor = floor;
+  }
+
+  /** Known and empty for what is not rolled, and for a floor without a way out. */
+  Figure<Optional<LaneGrid>> of(Product p) {
+    Laying laying = p.laying();
+    boolean rolled = laying.tool().maybe().filter("roller"::equals).isPresent();
+    if (!rolled || floor.wayOut().isEmpty()) {
+      return Figure.known(Optional.empty());
+    }
+    return laying
+        .rollerMm()
+        .with(laying.lap(), (width, lap) -> width * (1 - lap))
+        .flatMap(this::grid);
+  }
+
+  private Figure<Optional<LaneGrid>> grid(double pitch) {
+    return pitch > 0
+        ? Figure.known(Optional.of(byPitch.computeIfAbsent(pitch, this::made)))
+        : Figure.refused("a roller of no width in the shop book; correct it");
+  }
+
+  private LaneGrid made(double pitch) {
+    return new LaneGrid(floor.floor(), floor.wayOut().orElseThrow(), pitch);
+  }
+}
