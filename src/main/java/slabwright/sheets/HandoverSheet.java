@@ -3,7 +3,10 @@ package slabwright.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.inlay.PlacedInlay;
+import slabwright.site.Site;
 import slabwright.work.job.Handovers;
+import slabwright.work.job.PlacementApproval;
 
 /** The papers handed over beside the numbered sheets, each a page of its own. */
 final class HandoverSheet {
@@ -13,26 +16,44 @@ final class HandoverSheet {
     this.context = context;
   }
 
+  /** Reopening and care, load list and walkthrough. */
   List<Draft> drafts(Handovers papers) {
     List<Draft> drafts = new ArrayList<>();
-    papers.approvals().forEach(p -> drafts.addAll(drafts(p)));
     papers.reopening().forEach(p -> drafts.addAll(drafts(p)));
     drafts.addAll(drafts(papers.loadList()));
     drafts.addAll(drafts(papers.walkthrough()));
     return drafts;
   }
 
+  /** The client's approval of one inlay, with its plan. */
+  List<Draft> approval(Site site, AreaResult area, PlacedInlay inlay) {
+    slabwright.work.job.Paper paper =
+        PlacementApproval.of(site, area.takeoff().area(), inlay.inlay());
+    return new PlacementSheet(area, inlay, context)
+        .approval(paper.title(), subtitle(paper), blocks(paper));
+  }
+
   private List<Draft> drafts(slabwright.work.job.Paper paper) {
-    List<String> intro = paper.intro().stream().filter(s -> !s.isBlank()).toList();
-    String subtitle = intro.isEmpty() ? "" : intro.get(0);
-    Draft draft = new Draft("", paper.title(), subtitle, "", Optional.empty(), List.of());
+    Draft draft = new Draft("", paper.title(), subtitle(paper), "", Optional.empty(), List.of());
+    return ColumnPages.wide(context.page(), draft, blocks(paper));
+  }
+
+  private static List<String> intro(slabwright.work.job.Paper paper) {
+    return paper.intro().stream().filter(s -> !s.isBlank()).toList();
+  }
+
+  private static String subtitle(slabwright.work.job.Paper paper) {
+    return intro(paper).stream().findFirst().orElse("");
+  }
+
+  private static List<Block> blocks(slabwright.work.job.Paper paper) {
     List<Block> blocks = new ArrayList<>();
-    intro.stream().skip(1).forEach(s -> blocks.add(new Prose(s)));
+    intro(paper).stream().skip(1).forEach(s -> blocks.add(new Prose(s)));
     paper.sections().stream()
         .filter(s -> !s.rows().isEmpty())
         .forEach(s -> blocks.addAll(section(s)));
-    paper.signatures().forEach(s -> blocks.add(new SignLine(s)));
-    return ColumnPages.of(context.page(), draft, blocks);
+    paper.signatures().forEach(s -> blocks.add(new SignLine(s.replace(", date", ""))));
+    return blocks;
   }
 
   private static List<Block> section(slabwright.work.job.Paper.Section section) {

@@ -17,12 +17,23 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Standing;
 import slabwright.floor.Zone;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.settingout.KnownCorner;
+import slabwright.inlay.settingout.PointFix;
+import slabwright.inlay.settingout.ReadingCheck;
+import slabwright.inlay.settingout.SetPoint;
+import slabwright.inlay.settingout.SettingOut;
+import slabwright.inlay.settingout.TapeRules;
+import slabwright.inlay.settingout.Underneath;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
+import slabwright.site.OutlineShape;
 
 /** Sheet 3: where one inlay lies on its floor, which way it reads, and how to find its corners. */
 final class PlacementSheet {
@@ -34,6 +45,7 @@ final class PlacementSheet {
   private final SheetContext context;
   private final Ring blank;
   private final Offsets offsets;
+  private final SettingOut settingOut;
 
   PlacementSheet(AreaResult area, PlacedInlay placed, SheetContext context) {
     this.takeoff = area.takeoff();
@@ -42,26 +54,48 @@ final class PlacementSheet {
     this.inlay = placed.inlay();
     this.toSite = placed.plan().toSite().orElse(Affine.IDENTITY);
     this.context = context;
+    this.settingOut = settingOut();
     this.blank = InlayInks.ring(placed.plan().stencils().blank()).map(toSite);
     this.offsets = new Offsets(takeoff.gross(), inlay.middle().vec(), blank.bounds());
   }
 
+  private SettingOut settingOut() {
+    return placed
+        .plan()
+        .panels()
+        .map(
+            p ->
+                SettingOut.of(
+                    p, toSite, takeoff.net(), KnownCorner.of(area.outline()), TapeRules.usual()))
+        .orElse(new SettingOut(List.of(), List.of()));
+  }
+
   List<Draft> drafts() {
-    PlanSheet sheet =
-        new PlanSheet(
-            context,
-            "3",
-            "Inlay placement and setting out",
-            inlay.name()
-                + " · "
-                + inlay.graphic()
-                + " · "
-                + context.length(inlay.width().mm())
-                + " wide",
-            area.name(),
-            Frame.SITE,
-            takeoff.gross().bounds());
-    return sheet.drafts(this::draw, blocks());
+    String subtitle =
+        inlay.name()
+            + " · "
+            + inlay.graphic()
+            + " · "
+            + context.length(inlay.width().mm())
+            + " wide";
+    return sheet("3", "Inlay placement and setting out", subtitle)
+        .drafts(
+            s -> {
+              draw(s);
+              ties(s);
+              points(s);
+            },
+            blocks());
+  }
+
+  /** The same plan without points to set out, beside the words that the client signs. */
+  List<Draft> approval(String title, String subtitle, List<Block> words) {
+    return sheet("", title, subtitle).drafts(this::draw, words);
+  }
+
+  private PlanSheet sheet(String numeral, String title, String subtitle) {
+    return new PlanSheet(
+        context, numeral, title, subtitle, area.name(), Frame.SITE, takeoff.gross().bounds());
   }
 
   private void draw(Sketch sketch) {
@@ -79,7 +113,6 @@ final class PlacementSheet {
     sketch.block(blank).keepOff(List.of(blank));
     new OutlineWords(area, context.units(), sketch).walls().doorways();
     offsets.draw(sketch, context);
-    corners(sketch);
     reading(sketch);
   }
 
@@ -93,15 +126,34 @@ final class PlacementSheet {
     return new View(toSite).place(Drawing.of(Frame.GRAPHIC, inks)).inks();
   }
 
-  private void corners(Sketch sketch) {
-    for (int i = 0; i < 4; i++) {
-      Vec corner = blank.points().get(i);
-      Vec out = corner.minus(blank.bounds().middle()).unit();
-      Vec at =
-          sketch
-              .view()
-              .onPaper(corner.plus(out.times(4.6 * context.type().k() / sketch.view().scale())));
-      sketch.number(corner, List.of(at), Integer.toString(i + 1));
+  /** The tapes to the blank's own corners, thin; the room's corners with their numbers. */
+  private void ties(Sketch sketch) {
+    List<Line> lines = new ArrayList<>();
+    for (SetPoint p : settingOut.points()) {
+      if (p.fix() instanceof PointFix.SwingTies t && isOuter(p.at())) {
+        lines.add(Line.of(t.first().at(), p.at()));
+        lines.add(Line.of(t.second().at(), p.at()));
+      }
+    }
+    sketch.ink(List.of(Stroke.lines(Pen.of(0.13, Palette.SOFT), lines)));
+    TextStyle style = context.type().strong().in(Palette.SOFT);
+    for (KnownCorner c : KnownCorner.of(area.outline())) {
+      sketch.words(PlanWords.of(c.at(), c.name(), style).nearBy(6).on(Palette.WHITE));
+    }
+  }
+
+  private boolean isOuter(Vec p) {
+    return blank.points().stream().anyMatch(c -> c.distanceTo(p) < 0.5);
+  }
+
+  private void points(Sketch sketch) {
+    int n = 0;
+    for (SetPoint p : settingOut.points()) {
+      n++;
+      Vec out = p.at().minus(blank.bounds().middle()).unit();
+      double off = 4.2 * context.type().k() / sketch.view().scale();
+      Vec at = sketch.view().onPaper(p.at().plus(out.times(off)));
+      sketch.number(p.at(), List.of(at), Integer.toString(n), 4.2);
     }
   }
 
@@ -115,29 +167,46 @@ final class PlacementSheet {
   }
 
   private List<Block> blocks() {
+    TieTable table = new TieTable(settingOut, context);
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Find the middle"));
+    blocks.add(new Heading("Where it lies"));
     blocks.add(new Prose(offsets.sentence(context)));
+    readings().forEach(r -> blocks.add(new Prose((r.upright() ? "✓ " : "! ") + r.words())));
+    underneath(blocks);
     blocks.add(new Gap(2));
-    blocks.add(new Heading("Corners of the blank"));
-    blocks.add(new CornerTable(takeoff, toSite, placed.plan().stencils().blank()).table(context));
-    blocks.add(new Prose(diagonals()));
+    blocks.add(new Heading("Swing two tapes to each panel corner"));
+    blocks.add(table.ties());
+    blocks.add(
+        new Prose(
+            "Corners are numbered on the plan. ± is one standard deviation by the stated tape error"
+                + " (common practice: 3 mm and 0.02 %). Check:"));
+    blocks.add(table.diagonals());
     blocks.add(new Gap(2));
     blocks.add(new Heading("Key"));
     blocks.add(key());
     return blocks;
   }
 
-  private String diagonals() {
-    Bounds b = placed.plan().stencils().blank();
-    double d = Math.hypot(b.width(), b.height());
-    return "Square when both diagonals of the blank measure "
-        + context.length(d)
-        + " and its sides "
-        + context.length(b.width())
-        + " and "
-        + context.length(b.height())
-        + ".";
+  private List<ReadingCheck> readings() {
+    OutlineShape shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
+    List<ReadingCheck> checks = new ArrayList<>();
+    for (Doorway d : area.doorways()) {
+      if (d.wayIn()) {
+        List<Vec> door = Wishes.chord(shape.doorway(d)).points();
+        Vec middle = door.get(0).towards(door.get(1), 0.5);
+        checks.add(ReadingCheck.of(d.name(), middle, inlay.middle().vec(), inlay.turn()));
+      }
+    }
+    return checks;
+  }
+
+  private void underneath(List<Block> blocks) {
+    Region openings = placed.plan().stencils().openings().map(toSite);
+    for (Underneath u :
+        Underneath.of(area.marks(), Region.of(blank), openings, AreaInks.TOLERANCE)) {
+      String how = u.stands() ? "stands in the way" : "lies under it: dye takes differently there";
+      blocks.add(new Prose("! " + u.mark().name() + " " + how + "."));
+    }
   }
 
   private Block key() {

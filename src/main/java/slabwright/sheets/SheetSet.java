@@ -31,6 +31,13 @@ public final class SheetSet {
       drafts.addAll(area(area, work, context));
     }
     work.ifPresent(w -> drafts.addAll(work(w, options.declined(), context)));
+    if (work.isPresent()) {
+      HandoverSheet handovers = new HandoverSheet(context);
+      for (AreaResult area : areas) {
+        area.inlays().forEach(i -> drafts.addAll(handovers.approval(site, area, i)));
+      }
+      drafts.addAll(handovers.drafts(Handovers.of(work.get())));
+    }
     return Binder.bind(drafts, context, issue);
   }
 
@@ -54,7 +61,6 @@ public final class SheetSet {
     plan.areas().forEach(a -> drafts.addAll(new CautionSheet(a, plan.book(), context).drafts()));
     Scope scope = Scope.of(plan, declined);
     drafts.addAll(new ScopeSheet(plan, scope, context).drafts());
-    drafts.addAll(new HandoverSheet(context).drafts(Handovers.of(plan)));
     return drafts;
   }
 }
