@@ -16,17 +16,22 @@ import java.util.stream.IntStream;
  */
 final class BlunderSearch {
   /** Up to this many readings every one is tried; beyond it the worst by test statistic. */
-  private static final int TRY_ALL = 60;
+  static final int TRY_ALL = 60;
 
   private static final int TRY_WORST = 8;
 
   /** A room that heals is fitted in far fewer steps. */
   private static final int STEPS = 25;
 
+  /** Further above the best trial than this, a trial can't come near it any more. */
+  private static final double HOPELESS = 1e4;
+
   private final double[] about;
   private final List<Observation> observations;
   private final Datum datum;
   private final BooleanSupplier cancelled;
+
+  private double best = Double.POSITIVE_INFINITY;
 
   BlunderSearch(double[] about, List<Observation> observations, BooleanSupplier cancelled) {
     this.about = about.clone();
@@ -50,7 +55,7 @@ final class BlunderSearch {
     List<Trial> trials =
         worst.stream()
             .limit(tries)
-            .map(i -> new Trial(i, fitWithout(i, all)))
+            .map(i -> tried(i, all))
             .sorted(Comparator.comparingDouble(t -> t.fit().sumOfSquares()))
             .toList();
     return Optional.of(suspect(trials, all));
@@ -58,13 +63,20 @@ final class BlunderSearch {
 
   private record Trial(int reading, Fit fit) {}
 
+  private Trial tried(int i, Fit all) {
+    Fit fit = fitWithout(i, all);
+    best = Math.min(best, fit.sumOfSquares());
+    return new Trial(i, fit);
+  }
+
   private Fit fitWithout(int i, Fit all) {
     List<Observation> rest = new ArrayList<>(observations);
     rest.remove(i);
-    Fitter fitter = new Fitter(datum, rest, cancelled, STEPS);
-    Fit fit = fitter.from(Walk.of(about, observations, i).closedCorners());
+    Fitter fitter = new Fitter(datum, rest, cancelled);
+    double hopeless = observations.size() > TRY_ALL ? best + HOPELESS : Double.POSITIVE_INFINITY;
+    Fit fit = fitter.from(Walk.of(about, observations, i).closedCorners(), STEPS, hopeless);
     boolean enough = fitter.good(fit) || observations.size() > TRY_ALL;
-    return enough ? fit : fit.better(fitter.from(all.xy()));
+    return enough ? fit : fit.better(fitter.from(all.xy(), STEPS, hopeless));
   }
 
   /** Judged at the healed corners, where the geometry is right. */

@@ -17,23 +17,20 @@ final class Fitter {
 
   private static final double MOST_DAMPING = 1e6;
 
+  /** A start from which the room heals is nearly there by then. */
+  private static final int TRIAL = 10;
+
   private final Datum datum;
   private final List<Observation> observations;
   private final BooleanSupplier cancelled;
-  private final int mostSteps;
 
   private double damping;
   private boolean settled;
 
   Fitter(Datum datum, List<Observation> observations, BooleanSupplier cancelled) {
-    this(datum, observations, cancelled, MOST_STEPS);
-  }
-
-  Fitter(Datum datum, List<Observation> observations, BooleanSupplier cancelled, int mostSteps) {
     this.datum = datum;
     this.observations = observations;
     this.cancelled = cancelled;
-    this.mostSteps = mostSteps;
   }
 
   /**
@@ -42,11 +39,20 @@ final class Fitter {
    * @throws CancellationException when cancelled on the way
    */
   Fit from(double[] start) {
+    return from(start, MOST_STEPS, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The same with fewer steps, for trials.
+   *
+   * @param hopeless a sum of squares that a trial worth going on with is below after ten steps
+   */
+  Fit from(double[] start, int mostSteps, double hopeless) {
     double[] xy = start.clone();
     double sum = sum(xy);
     damping = 1e-3;
     settled = false;
-    for (int k = 0; k < mostSteps && !settled; k++) {
+    for (int k = 0; k < mostSteps && !settled && (k < TRIAL || sum <= hopeless); k++) {
       if (cancelled.getAsBoolean()) {
         throw new CancellationException("the adjustment was cancelled");
       }

@@ -69,8 +69,13 @@ final class RoomReport {
         sigma,
         closing,
         readings,
-        new Advisor(room, observations, solution, closing, readings, xy, units)
-            .all(method == Method.COMPASS_RULE));
+        advice(readings));
+  }
+
+  private List<Advice> advice(List<ReadingReport> readings) {
+    Advisor advisor = new Advisor(room, observations, xy, units).suspects(solution);
+    Advisor closed = method == Method.COMPASS_RULE ? advisor.closing(closing) : advisor;
+    return closed.shape().checks(readings).advice();
   }
 
   /** Stated errors are never made better than stated. */

@@ -13,14 +13,19 @@ final class Solver {
 
   private static final int MOST_LEFT_OUT = 3;
 
+  /** See {@link Normals}: the pivots of what is free get this much hold. */
+  private static final double HOLD = 1e-9;
+
   private final Observations observations;
   private final BooleanSupplier cancelled;
+  private final Datum datum;
   private final List<Integer> used;
   private final List<Suspect> leftOut = new ArrayList<>();
 
   Solver(Observations observations, BooleanSupplier cancelled) {
     this.observations = observations;
     this.cancelled = cancelled;
+    datum = Datum.firstWall(observations.about().length);
     used = new ArrayList<>(IntStream.range(0, observations.rows().size()).boxed().toList());
   }
 
@@ -28,8 +33,7 @@ final class Solver {
     Fit fit = fit();
     while (true) {
       List<Observation> rows = rows();
-      Datum datum = Datum.firstWall(observations.about().length);
-      Optional<Quality> quality = Quality.at(fit.xy(), datum, rows);
+      Optional<Quality> quality = quality(fit, rows);
       if (quality.isEmpty()) {
         return new Solution(fit, quality, used, leftOut, Optional.empty());
       }
@@ -42,8 +46,21 @@ final class Solver {
       }
       leftOut.add(suspect.get());
       used.remove((Integer) suspect.get().reading());
-      fit = suspect.get().without();
+      fit = new Fitter(datum, rows(), cancelled).from(suspect.get().without().xy());
     }
+  }
+
+  /** A gross error can bend a room so far that it looks free; then the walked shape decides. */
+  private Optional<Quality> quality(Fit fit, List<Observation> rows) {
+    return Quality.at(fit.xy(), datum, rows)
+        .or(
+            () ->
+                Quality.at(walk(rows).closedCorners(), datum, rows)
+                    .flatMap(q -> Quality.held(fit.xy(), datum, rows, HOLD)));
+  }
+
+  private Walk walk(List<Observation> rows) {
+    return Walk.of(observations.about(), rows, -1);
   }
 
   private boolean gross(Suspect s) {
@@ -59,10 +76,11 @@ final class Solver {
   /** From the walk with its gap shared out; where that fits badly, from the walk as it was too. */
   private Fit fit() {
     List<Observation> rows = rows();
-    Walk walk = Walk.of(observations.about(), rows, -1);
-    Fitter fitter = new Fitter(Datum.firstWall(observations.about().length), rows, cancelled);
+    Walk walk = walk(rows);
+    Fitter fitter = new Fitter(datum, rows, cancelled);
     Fit fit = fitter.from(walk.closedCorners());
-    return fitter.good(fit) ? fit : fitter.from(walk.corners()).better(fit);
+    boolean enough = fitter.good(fit) || rows.size() > BlunderSearch.TRY_ALL;
+    return enough ? fit : fitter.from(walk.corners()).better(fit);
   }
 
   /** The suspect with its own place and its rivals' among all rows instead of those used. */
