@@ -134,7 +134,7 @@ final class WorkQuantities {
         List.of(
             Cell.of("dust taken off"),
             Cell.of(work.prep().dust().text(kg -> Quantity.number(kg, 1) + " kg"))));
-    rows.add(List.of(Cell.of("vacuum bags"), Cell.of(work.prep().bags().text(n -> n.toString()))));
+    rows.add(List.of(Cell.of("vacuum bags"), Cell.of(work.bags().text(n -> n.toString()))));
     return Table.of(List.of(Column.words(""), Column.number("")), rows);
   }
 

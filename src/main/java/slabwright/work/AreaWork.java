@@ -3,7 +3,6 @@ package slabwright.work;
 import java.util.List;
 import java.util.Optional;
 import slabwright.work.book.Figure;
-import slabwright.work.book.ShopBook;
 import slabwright.work.coat.Advice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepPlan;
@@ -14,6 +13,7 @@ import slabwright.work.top.TopJob;
  * All work on one floor area.
  *
  * @param tops counter tops and steps, hours apart from the floor's
+ * @param bags vacuum bags for floor and tops, each as the shop's largest vacuum takes
  * @param coats the finish system's coats in order
  * @param unknownProducts ids that the finish names and the shop book lacks
  * @param notes rules that apply
@@ -23,6 +23,7 @@ public record AreaWork(
     FloorWork floor,
     PrepPlan prep,
     List<TopJob> tops,
+    Figure<Integer> bags,
     List<CoatPlan> coats,
     List<String> unknownProducts,
     Figure<AirWork> air,
@@ -34,15 +35,6 @@ public record AreaWork(
     unknownProducts = List.copyOf(unknownProducts);
     notes = List.copyOf(notes);
     advice = List.copyOf(advice);
-  }
-
-  /** Vacuum bags for the floor and its tops, each as the shop's largest vacuum takes. */
-  public Figure<Integer> bags(ShopBook book) {
-    Figure<Double> sum = prep.dust();
-    for (TopJob top : tops) {
-      sum = top.passes().isEmpty() ? sum : sum.with(top.dust(), Double::sum);
-    }
-    return PrepPlan.bags(sum, book);
   }
 
   public String id() {

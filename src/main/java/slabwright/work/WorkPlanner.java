@@ -74,11 +74,20 @@ final class WorkPlanner {
         d.floor(),
         d.prep(),
         d.tops(),
+        bags(d),
         d.coats().coats(),
         d.coats().unknown(),
         new AirWorker(d.floor(), d.coats().coats(), book.first(ProductKind.FILLER), days).work(),
         AreaNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
         SealerAdvice.of(SealerQuestions.of(d.floor().area(), true)));
+  }
+
+  private Figure<Integer> bags(Draft d) {
+    Figure<Double> dust = d.prep().dust();
+    for (TopJob top : d.tops()) {
+      dust = top.passes().isEmpty() ? dust : dust.with(top.dust(), Double::sum);
+    }
+    return PrepPlan.bags(dust, book);
   }
 
   private Figure<DayPlan> days(List<Task> tasks) {

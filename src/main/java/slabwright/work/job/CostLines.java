@@ -79,7 +79,7 @@ final class CostLines {
   }
 
   private void bags(AreaWork area) {
-    Figure<Integer> bags = area.bags(plan.book());
+    Figure<Integer> bags = area.bags();
     if (bags.maybe().filter(n -> n == 0).isPresent()) {
       return;
     }

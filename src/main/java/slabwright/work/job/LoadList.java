@@ -60,8 +60,8 @@ public final class LoadList {
         .filter(t -> !t.is("floor grinder"))
         .forEach(t -> names.put(t.name(), ""));
     for (AreaWork a : plan.areas()) {
-      if (a.bags(plan.book()).maybe().filter(n -> n == 0).isEmpty()) {
-        names.put("Vacuum bags, " + a.name(), a.bags(plan.book()).text(String::valueOf));
+      if (a.bags().maybe().filter(n -> n == 0).isEmpty()) {
+        names.put("Vacuum bags, " + a.name(), a.bags().text(String::valueOf));
       }
     }
     return rows(names);

@@ -10,15 +10,13 @@ import slabwright.work.book.ShopBook;
  * grit, joints filled before the fine passes, and clean.
  *
  * @param changes where the exposure will change and what dye does there
- * @param bags vacuum bags, each as the shop's largest vacuum takes
  */
 public record PrepPlan(
     List<PrepStep> steps,
     List<PrepZone> zones,
     BondAdvice bond,
     List<ExposureChange> changes,
-    FillerPlan filler,
-    Figure<Integer> bags) {
+    FillerPlan filler) {
   public PrepPlan {
     steps = List.copyOf(steps);
     zones = List.copyOf(zones);
@@ -29,12 +27,7 @@ public record PrepPlan(
     FillerPlan filler = FillerPlan.of(floor.gaps(), book);
     List<PrepStep> steps = new PrepSteps(floor, book).all();
     return new PrepPlan(
-        steps,
-        floor.zones(),
-        BondAdvice.of(floor.mohs()),
-        ExposureChange.of(floor),
-        filler,
-        bags(dust(steps), book));
+        steps, floor.zones(), BondAdvice.of(floor.mohs()), ExposureChange.of(floor), filler);
   }
 
   /** Bags for a mass of dust in kg, rounded up; no dust needs no bag. */

@@ -75,7 +75,8 @@ class PrepPlanTest {
     PrepPlan plan = plan(BOOK);
     double bag = PrepPlan.largestBag(BOOK).maybe().orElseThrow();
     double dust = plan.dust().maybe().orElseThrow();
-    assertThat(plan.bags()).isEqualTo(Figure.known((int) Math.ceil(dust / bag)));
+    assertThat(PrepPlan.bags(plan.dust(), BOOK))
+        .isEqualTo(Figure.known((int) Math.ceil(dust / bag)));
     double grits = (350 + 180 + 60) / 1000.0 * 1190 * FT2 / 1e6;
     double others = (900 * 60 + 700 * 100) / 1000.0 * FT2 / 1e6;
     assertThat(dust).isCloseTo(grits + others, within(1e-6));
