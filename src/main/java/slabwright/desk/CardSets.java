@@ -25,6 +25,7 @@ import slabwright.desk.cards.Places;
 import slabwright.desk.cards.ReleaseCard;
 import slabwright.desk.cards.SlabCard;
 import slabwright.desk.cards.StencilCard;
+import slabwright.desk.cards.TapeCard;
 import slabwright.desk.cards.WallCard;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
@@ -33,6 +34,7 @@ import slabwright.desk.model.Pictures;
 import slabwright.desk.model.Releases;
 import slabwright.desk.model.SheetPages;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.TapedRooms;
 
 /** Which cards each stage shows, in order. */
 final class CardSets {
@@ -45,11 +47,12 @@ final class CardSets {
       Answers answers,
       Job job,
       SheetPages pages,
-      Releases releases) {}
+      Releases releases,
+      TapedRooms rooms) {}
 
   CardSets(Sources s, Places places, Runnable graphic, PaperCard.Exports exports) {
     Bench bench = s.bench();
-    sets.put(Stage.MEASURE, measure(bench, s.pictures()));
+    sets.put(Stage.MEASURE, measure(s, places));
     sets.put(Stage.MARK, mark(bench));
     sets.put(Stage.PREP, prep(bench, s.answers(), places));
     sets.put(Stage.INLAY, inlay(s, places, graphic));
@@ -62,9 +65,15 @@ final class CardSets {
             new ReleaseCard(bench, s.releases())));
   }
 
-  private static List<Card> measure(Bench bench, Pictures pictures) {
+  private static List<Card> measure(Sources s, Places places) {
+    Bench bench = s.bench();
     return List.of(
-        noFloor(bench), new WallCard(bench), new DoorwayCard(bench), new AreaCard(bench, pictures));
+        noFloor(bench),
+        new WallCard(bench),
+        new DoorwayCard(bench),
+        new MarkCard(bench),
+        new AreaCard(bench, s.pictures()),
+        new TapeCard(bench, s.rooms(), places));
   }
 
   private static HintCard noFloor(Bench bench) {

@@ -13,6 +13,7 @@ final class DeskCommands {
         new Command("new", "New plan by tape", "Shortcut+N", room::startByTape),
         new Command("open", "Open a plan…", "Shortcut+O", room::choosePlan),
         new Command("add-area", "Add a floor area by tape", "", room::addArea),
+        new Command("picture", "Lay a picture under the plan…", "", room::choosePicture),
         new Command("save", "Save", "Shortcut+S", room::save),
         new Command("save-as", "Save as…", "Shortcut+Shift+S", room::saveAs),
         new Command("close", "Put the plan away", "Shortcut+W", room::closePlan));

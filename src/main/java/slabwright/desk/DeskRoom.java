@@ -15,6 +15,7 @@ import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Window;
 import slabwright.desk.canvas.PageView;
+import slabwright.desk.canvas.Tone;
 import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
@@ -29,6 +30,8 @@ import slabwright.desk.model.Settings;
 import slabwright.desk.model.SheetPages;
 import slabwright.desk.model.Tally;
 import slabwright.desk.model.TallyItem;
+import slabwright.desk.model.TapedRooms;
+import slabwright.desk.model.WalkKeeper;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.start.StartDoors;
@@ -50,6 +53,8 @@ final class DeskRoom {
   private final Samples samples;
   private final Answers answers;
   private final InlayActions inlays;
+  private final TapedRooms rooms;
+  private final UnderlayActions underlays;
   private final Job job;
   private final SheetPages pages;
   private final Chooser chooser;
@@ -69,18 +74,25 @@ final class DeskRoom {
     chooser = asks;
     answers = new Answers(desk, focus, keeper::plan, Platform::runLater);
     inlays = new InlayActions(bench, pictures, keeper, chooser);
+    rooms = new TapedRooms(desk, keeper::plan);
+    WalkKeeper walks = new WalkKeeper(desk, keeper::plan);
     ShownNow shown = new ShownNow(bench, pictures, answers);
-    tools = new ToolBox(focus, new ToolMaker(bench, shown, this::roomDone, inlays::choose));
+    tools =
+        new ToolBox(
+            focus, new ToolMaker(bench, shown, rooms, walks, this::roomDone, inlays::choose));
     actions = new EditActions(bench, pictures);
     DeskCommands.fill(commands, this, actions, switchLook);
-    workroom = new Workroom(bench, pictures, tools, commands, new StageInks(bench, answers));
+    workroom =
+        new Workroom(
+            bench, pictures, tools, commands, new StageInks(bench, answers, keeper::plan), rooms);
+    underlays = new UnderlayActions(desk, keeper, Platform::runLater, this::pictureLaid);
     job = new Job(desk, keeper::plan, Platform::runLater);
     pages = new SheetPages(desk, focus, job, Platform::runLater);
     Releases releases = new Releases(desk, keeper::plan);
     SheetExports exports = new SheetExports(desk, job, pages, chooser, window);
     CardSets sets =
         new CardSets(
-            new CardSets.Sources(bench, pictures, answers, job, pages, releases),
+            new CardSets.Sources(bench, pictures, answers, job, pages, releases, rooms),
             workroom.slab()::showPlace,
             inlays::choose,
             exports);
@@ -126,6 +138,7 @@ final class DeskRoom {
 
   void setDark(boolean dark) {
     workroom.setTone(dark);
+    start.setTone(dark ? Tone.DARK : Tone.LIGHT);
   }
 
   /** Opens what was given, else shows the start screen. */
@@ -150,7 +163,22 @@ final class DeskRoom {
   }
 
   private void trace() {
-    desk.refuse(Refusal.of("Choose a picture first."));
+    chooser
+        .picture()
+        .ifPresent(
+            p -> {
+              opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
+              underlays.add(p);
+            });
+  }
+
+  void choosePicture() {
+    chooser.picture().ifPresent(underlays::add);
+  }
+
+  private void pictureLaid() {
+    focus.go(slabwright.desk.model.Stage.MEASURE);
+    tools.take(ToolName.SCALE);
   }
 
   void openSample() {
@@ -175,6 +203,7 @@ final class DeskRoom {
   private void opened(Runnable how) {
     workroom.slab().lookAfresh();
     how.run();
+    rooms.load();
     if (desk.isOpen()) {
       workroom.slab().requestFocus();
     }
@@ -204,7 +233,7 @@ final class DeskRoom {
 
   /** Whether everything shown has been worked out. */
   boolean isUpToDate() {
-    return pictures.isUpToDate() && answers.isUpToDate();
+    return !waiting && pictures.isUpToDate() && answers.isUpToDate() && !underlays.isWorking();
   }
 
   /** Whether the whole job and its pages have been worked out too. */
@@ -281,6 +310,11 @@ final class DeskRoom {
       openPlan(file);
     } else if (name.endsWith(".svg") && desk.isOpen()) {
       inlays.add(file);
+    } else if (name.matches(".*\\.(png|jpe?g|pdf)")) {
+      if (!desk.isOpen()) {
+        opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
+      }
+      underlays.add(file);
     } else {
       desk.refuse(
           Refusal.of("\"" + file.getFileName() + "\" is neither a plan nor an SVG nor a picture."));
@@ -293,5 +327,6 @@ final class DeskRoom {
     answers.close();
     job.close();
     pages.close();
+    underlays.close();
   }
 }

@@ -1,8 +1,10 @@
 package slabwright.desk;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import slabwright.desk.canvas.SlabLayers;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
@@ -16,10 +18,17 @@ import slabwright.site.FloorArea;
 final class StageInks implements SlabLayers {
   private final Bench bench;
   private final Answers answers;
+  private final Supplier<Optional<Path>> plan;
 
-  StageInks(Bench bench, Answers answers) {
+  StageInks(Bench bench, Answers answers, Supplier<Optional<Path>> plan) {
+    this.plan = plan;
     this.bench = bench;
     this.answers = answers;
+  }
+
+  @Override
+  public Optional<Path> plan() {
+    return plan.get();
   }
 
   @Override
@@ -42,7 +51,7 @@ final class StageInks implements SlabLayers {
   @Override
   public List<Ink> trueColours() {
     Optional<FloorArea> area = bench.focus().area();
-    return area.map(a -> InlayInks.dyed(a, answers)).orElse(List.of());
+    return area.map(a -> InlayInks.dyed(a, answers, bench.settings().dark())).orElse(List.of());
   }
 
   @Override

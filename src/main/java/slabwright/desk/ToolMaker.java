@@ -2,7 +2,8 @@ package slabwright.desk;
 
 import java.util.function.Function;
 import slabwright.desk.model.Bench;
-import slabwright.desk.model.TapeWalk;
+import slabwright.desk.model.TapedRooms;
+import slabwright.desk.model.WalkKeeper;
 import slabwright.desk.tool.CornerTool;
 import slabwright.desk.tool.DoorwayTool;
 import slabwright.desk.tool.DrawTool;
@@ -10,6 +11,7 @@ import slabwright.desk.tool.MarkTool;
 import slabwright.desk.tool.MeasureTool;
 import slabwright.desk.tool.PickTool;
 import slabwright.desk.tool.PlaceTool;
+import slabwright.desk.tool.ScaleTool;
 import slabwright.desk.tool.Shown;
 import slabwright.desk.tool.Sizes;
 import slabwright.desk.tool.TapeTool;
@@ -22,10 +24,20 @@ final class ToolMaker implements Function<ToolName, Tool> {
   private final Bench bench;
   private final Shown shown;
   private final Sizes sizes = new Sizes();
+  private final TapedRooms rooms;
+  private final WalkKeeper walks;
   private final Runnable roomDone;
   private final Runnable graphic;
 
-  ToolMaker(Bench bench, Shown shown, Runnable roomDone, Runnable graphic) {
+  ToolMaker(
+      Bench bench,
+      Shown shown,
+      TapedRooms rooms,
+      WalkKeeper walks,
+      Runnable roomDone,
+      Runnable graphic) {
+    this.rooms = rooms;
+    this.walks = walks;
     this.bench = bench;
     this.shown = shown;
     this.roomDone = roomDone;
@@ -35,7 +47,8 @@ final class ToolMaker implements Function<ToolName, Tool> {
   @Override
   public Tool apply(ToolName name) {
     return switch (name) {
-      case TAPE -> new TapeTool(bench, TapeWalk.from(start()), w -> {}, roomDone);
+      case TAPE -> new TapeTool(bench, rooms, walks.left(start()), walks::keep, roomDone);
+      case SCALE -> new ScaleTool(bench, roomDone);
       case DRAW -> new DrawTool(bench, roomDone);
       case CORNER -> new CornerTool(bench, shown);
       case DOORWAY -> new DoorwayTool(bench, shown);

@@ -18,6 +18,7 @@ import slabwright.desk.model.Bench;
 import slabwright.desk.model.Pictures;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.TallyItem;
+import slabwright.desk.model.TapedRooms;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.EntryBar;
@@ -46,14 +47,20 @@ final class Workroom extends BorderPane {
   private PageView page;
   private PageList pageList;
 
-  Workroom(Bench bench, Pictures pictures, ToolBox tools, Commands commands, SlabLayers layers) {
+  Workroom(
+      Bench bench,
+      Pictures pictures,
+      ToolBox tools,
+      Commands commands,
+      SlabLayers layers,
+      TapedRooms rooms) {
     this.bench = bench;
     top = new TopBar(bench, commands);
     slab = new SlabView(bench, pictures, tools, layers);
     palette = new ToolPalette(bench, tools);
     entry = new EntryBar(tools, this::acted);
     notice = new NoticeBar(bench.desk(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
-    DimensionField field = new DimensionField(bench);
+    DimensionField field = new DimensionField(bench, rooms);
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
     input.listen();
     keys = new SlabKeys(bench, tools, entry, slab);
@@ -84,7 +91,7 @@ final class Workroom extends BorderPane {
     pageList = list;
     pane.getChildren().addAll(1, List.of(page, pageList));
     place(pageList, Pos.TOP_LEFT, new Insets(18, 0, 18, 18));
-    StackPane.setMargin(page, new Insets(0, 0, 0, 210));
+    StackPane.setMargin(page, new Insets(0, 0, 0, 272));
   }
 
   /** The cards come later: they show places on the slab. */

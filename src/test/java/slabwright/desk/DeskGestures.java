@@ -2,11 +2,13 @@ package slabwright.desk;
 
 import java.util.List;
 import java.util.concurrent.TimeoutException;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Stage;
 import slabwright.shape.Vec;
@@ -29,7 +31,7 @@ final class DeskGestures {
   }
 
   DeskGestures click(String id) throws TimeoutException {
-    robot.clickOn(desk.node(id));
+    click(middle(desk.node(id)));
     desk.settle();
     return this;
   }
@@ -45,7 +47,8 @@ final class DeskGestures {
   /** Types over a field of a card. */
   DeskGestures fill(String id, String text) throws TimeoutException {
     Node field = desk.node(id);
-    robot.clickOn(field).push(KeyCode.SHORTCUT, KeyCode.A);
+    click(middle(field));
+    robot.push(KeyCode.SHORTCUT, KeyCode.A);
     robot.write(text, 0);
     robot.push(KeyCode.ENTER);
     desk.settle();
@@ -53,26 +56,45 @@ final class DeskGestures {
   }
 
   DeskGestures clickSlab(double x, double y) throws TimeoutException {
-    robot.clickOn(screen(x, y));
+    click(screen(x, y));
     desk.settle();
     return this;
   }
 
   DeskGestures hover(double x, double y) throws TimeoutException {
-    robot.moveTo(screen(x, y));
+    move(screen(x, y));
     desk.settle();
     return this;
   }
 
   DeskGestures drag(Vec from, Vec to) throws TimeoutException {
-    robot.moveTo(screen(from.x(), from.y()));
+    move(screen(from.x(), from.y()));
     robot.press(MouseButton.PRIMARY);
     Vec mid = from.towards(to, 0.5);
-    robot.moveTo(screen(mid.x(), mid.y()));
-    robot.moveTo(screen(to.x(), to.y()));
+    move(screen(mid.x(), mid.y()));
+    move(screen(to.x(), to.y()));
     robot.release(MouseButton.PRIMARY);
     desk.settle();
     return this;
+  }
+
+  /** Moves the pointer at once, without gliding there. */
+  private void move(Point2D to) {
+    robot.robotContext().getBaseRobot().moveMouse(to);
+    WaitForAsyncUtils.waitForFxEvents(1);
+  }
+
+  private void click(Point2D at) {
+    move(at);
+    robot.press(MouseButton.PRIMARY).release(MouseButton.PRIMARY);
+  }
+
+  private static Point2D middle(Node node) {
+    return DeskUnderTest.on(
+        () -> {
+          Bounds b = node.localToScreen(node.getLayoutBounds());
+          return new Point2D(b.getCenterX(), b.getCenterY());
+        });
   }
 
   /** A place on the site, mm, as a point on the screen. */
@@ -104,7 +126,7 @@ final class DeskGestures {
   List<Vec> corners() {
     return area().outline().stream()
         .map(p -> p.from().vec())
-        .map(v -> new Vec(Math.rint(v.x()), Math.rint(v.y())))
+        .map(v -> new Vec(Math.rint(v.x()) + 0.0, Math.rint(v.y()) + 0.0))
         .toList();
   }
 }

@@ -59,9 +59,9 @@ final class DeskUnderTest implements AutoCloseable {
 
   /** Waits until what was asked for has been worked out and shown. */
   void settle() throws TimeoutException {
-    WaitForAsyncUtils.waitForFxEvents();
+    WaitForAsyncUtils.waitForFxEvents(3);
     WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> on(() -> room().isUpToDate()));
-    WaitForAsyncUtils.waitForFxEvents();
+    WaitForAsyncUtils.waitForFxEvents(3);
   }
 
   /** Waits until the whole job and its pages have been worked out too. */

@@ -7,6 +7,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.TapedRooms;
 import slabwright.desk.model.Walls;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Vec;
@@ -16,17 +17,21 @@ import slabwright.units.Parsed;
 
 /** A field over a dimension: the wall's true length is typed, the end nearest the click moves. */
 public final class DimensionField extends VBox {
+  private static final String TAPED =
+      "Enter: one more reading of the tape; the room is brought to agree with it.";
   private static final String HOW =
       "Enter: the nearer end moves along the wall.  Shift+Enter: the next wall moves with it.";
 
   private final Bench bench;
+  private final TapedRooms rooms;
   private final TextField field = new TextField();
   private final Label note = Controls.sentence(HOW, "field-note");
   private int wall;
   private boolean far;
 
-  public DimensionField(Bench bench) {
+  public DimensionField(Bench bench, TapedRooms rooms) {
     this.bench = bench;
+    this.rooms = rooms;
     getStyleClass().add("dimension-field");
     setManaged(false);
     setVisible(false);
@@ -49,7 +54,7 @@ public final class DimensionField extends VBox {
     wall = target.wall();
     far = Walls.end(area, wall).distanceTo(click) < Walls.start(area, wall).distanceTo(click);
     field.setText(target.words());
-    note.setText(HOW);
+    note.setText(rooms.of(area).isPresent() ? TAPED : HOW);
     setVisible(true);
     resizeRelocate(target.box().middle().x() - 110, target.box().middle().y() - 22, 220, 96);
     setMinHeight(Region.USE_PREF_SIZE);
@@ -77,7 +82,12 @@ public final class DimensionField extends VBox {
       note.setText(bad.why());
       return;
     }
-    FloorArea area = bench.focus().area().orElseThrow();
+    FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
+    int next = (wall + 1) % area.outline().size();
+    if (rooms.typed(area, wall, next, read.orThrow())) {
+      close();
+      return;
+    }
     bench.desk().push(Walls.lengthened(area, wall, read.orThrow().mm(), far, whole));
     close();
   }

@@ -1,11 +1,16 @@
 package slabwright.desk.canvas;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.Ink;
 
 /** What a stage lays over the plan, from the floor upwards; site frame. */
 public interface SlabLayers {
   List<Ink> onFloor();
+
+  /** The plan's file, that pictures are relative to. */
+  Optional<Path> plan();
 
   /** Inlays in the colours they will have, in the dark look too. */
   List<Ink> trueColours();

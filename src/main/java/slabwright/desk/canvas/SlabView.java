@@ -35,6 +35,7 @@ public final class SlabView extends Region {
   private final Pictures pictures;
   private final ToolBox tools;
   private final SlabLayers layers;
+  private final UnderlayLayer underlay;
   private final NameInks names = new NameInks();
   private final LiveDimensions dimensions = new LiveDimensions();
   private Viewport viewport = Viewport.START;
@@ -55,6 +56,7 @@ public final class SlabView extends Region {
     this.pictures = pictures;
     this.tools = tools;
     this.layers = layers;
+    underlay = new UnderlayLayer(layers::plan, this::repaint);
     setId("slab");
     getStyleClass().add("slab");
     setFocusTraversable(true);
@@ -183,6 +185,7 @@ public final class SlabView extends Region {
 
   private void paintBase(GraphicsContext g) {
     Table.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
+    underlay.paint(g, bench.desk().shown().underlay(), viewport);
     Optional<FloorPicture> picture = pictures.picture();
     picture.ifPresent(p -> lay(g, floor(p), tone));
     lay(g, layers.trueColours(), Tone.LIGHT);
@@ -196,7 +199,9 @@ public final class SlabView extends Region {
 
   private List<Ink> floor(FloorPicture p) {
     List<Ink> inks = new ArrayList<>();
-    inks.add(Fill.of(Palette.WHITE, p.floor()));
+    if (bench.desk().shown().underlay().isEmpty()) {
+      inks.add(Fill.of(Palette.WHITE, p.floor()));
+    }
     inks.addAll(p.ground());
     inks.addAll(layers.onFloor());
     return inks;

@@ -23,7 +23,9 @@ public enum Tone {
       double lightness = 0.17 + turned * 0.76;
       double span = 1 - Math.abs(low + high - 1);
       double saturation = span < 1e-6 ? 0 : (high - low) / span;
-      return hsl(plain.getHue(), Math.min(0.85, saturation), lightness);
+      return saturation < 0.05
+          ? hsl(200, lightness > 0.6 ? 0.04 : 0.11, lightness)
+          : hsl(plain.getHue(), Math.min(0.85, saturation), lightness);
     }
   };
 

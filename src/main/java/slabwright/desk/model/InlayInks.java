@@ -26,14 +26,24 @@ import slabwright.site.Inlay;
 
 /** The inks of inlays on the floor. */
 public final class InlayInks {
+  /** Concrete under a graphic, where the table is dark. */
+  private static final Colour PALE = Colour.hex("d9d6cf");
+
   private InlayInks() {}
 
-  /** What will be seen of them in the end: the dyed colours. */
-  public static List<Ink> dyed(FloorArea area, Answers answers) {
+  /**
+   * What will be seen of them in the end: the dyed colours.
+   *
+   * @param onPale whether pale concrete is laid under them first
+   */
+  public static List<Ink> dyed(FloorArea area, Answers answers, boolean onPale) {
     List<Ink> inks = new ArrayList<>();
     for (Inlay i : area.inlays()) {
       Optional<InlayAnswer> a = answers.inlay(i.id()).filter(x -> x.plan().isPresent());
       if (a.isPresent()) {
+        if (onPale) {
+          inks.add(Fill.of(PALE, new Ring(a.get().blank(i))));
+        }
         for (Stencil s : a.get().plan().orElseThrow().stencils().stencils()) {
           inks.add(new Fill(a.get().onSite(s.artwork(), i), colour(s.colour())));
         }

@@ -42,6 +42,9 @@ public final class ToolPalette extends VBox {
     buttons.forEach(
         (t, b) -> {
           b.setSelected(t == tools.name());
+          if (t == ToolName.SCALE) {
+            Controls.show(b, bench.desk().site().underlay().isPresent());
+          }
           b.setDisable(!t.drawsRooms() && t != ToolName.PICK && bench.focus().area().isEmpty());
         });
   }

@@ -10,18 +10,22 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
+import slabwright.desk.canvas.Tone;
 import slabwright.desk.shell.Controls;
 
 /** The empty first screen: ways to begin at the left, plans to go on with at the right. */
 public final class StartScreen extends StackPane {
   private final StartDoors doors;
   private final VBox resume = new VBox();
+  private final StartPicture picture = new StartPicture();
 
   public StartScreen(StartDoors doors) {
     this.doors = doors;
     getStyleClass().add("start");
     resume.getStyleClass().add("resume");
-    HBox halves = new HBox(begin(), resume);
+    StackPane right = new StackPane(picture, resume);
+    right.setAlignment(Pos.TOP_LEFT);
+    HBox halves = new HBox(begin(), right);
     halves.getStyleClass().add("halves");
     halves.setAlignment(Pos.CENTER);
     halves.setMaxHeight(Region.USE_PREF_SIZE);
@@ -38,21 +42,21 @@ public final class StartScreen extends StackPane {
                 "start-tape",
                 Feather.EDIT_3,
                 "Start by tape",
-                "Type each wall as you measured it; the room closes as you go.",
+                "Type each wall as measured; the arrow keys turn.",
                 "T",
                 doors::byTape),
             new StartChoice(
                 "start-trace",
                 Feather.IMAGE,
                 "Trace over a picture",
-                "Lay a photo or a plan under the slab and draw on top of it.",
+                "Lay a photo or a PDF page underneath and draw on it.",
                 "P",
                 doors::byPicture),
             new StartChoice(
                 "start-sample",
                 Feather.COMPASS,
                 "Open a sample",
-                "Tram Hall Library, an invented site with everything filled in.",
+                "Tram Hall Library, an invented site, all filled in.",
                 "S",
                 doors::sample),
             new StartChoice(
@@ -67,12 +71,17 @@ public final class StartScreen extends StackPane {
     return box;
   }
 
+  public void setTone(Tone tone) {
+    picture.paint(tone);
+  }
+
   /** Lists what can be gone on with. */
   public void show(List<Path> recovered, List<Path> recent) {
     resume.getChildren().clear();
     section("Not saved last time", recovered, true);
     section("Recent plans", recent, false);
     Controls.show(resume, !resume.getChildren().isEmpty());
+    picture.setVisible(resume.getChildren().isEmpty());
   }
 
   private void section(String heading, List<Path> plans, boolean rescued) {

@@ -1,6 +1,7 @@
 package slabwright.desk.tool;
 
 import java.util.List;
+import java.util.function.BiFunction;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.NewIds;
 import slabwright.shape.Vec;
@@ -13,13 +14,17 @@ import slabwright.site.Spot;
 final class NewRoom {
   private NewRoom() {}
 
-  /** Whether it went through. */
+  /** A room of drawn corners; whether it went through. */
   static boolean make(Bench bench, List<Vec> corners) {
+    List<OutlinePiece> outline = corners.stream().map(c -> OutlinePiece.wall(Spot.of(c))).toList();
+    return make(bench, (id, name) -> FloorArea.of(id, name, outline));
+  }
+
+  /** The area that is made under an id and a name; whether it went through. */
+  static boolean make(Bench bench, BiFunction<String, String, FloorArea> made) {
     int n = bench.desk().site().areas().size() + 1;
     String id = NewIds.area(bench.desk().site());
-    List<OutlinePiece> outline = corners.stream().map(c -> OutlinePiece.wall(Spot.of(c))).toList();
-    FloorArea area = FloorArea.of(id, "Floor " + n, outline);
-    boolean done = bench.desk().push(new SiteEdit.AddArea(area)).isDone();
+    boolean done = bench.desk().push(new SiteEdit.AddArea(made.apply(id, "Floor " + n))).isDone();
     if (done) {
       bench.focus().look(id);
     }

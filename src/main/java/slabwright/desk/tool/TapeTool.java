@@ -7,8 +7,10 @@ import java.util.function.Consumer;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.TapeLine;
 import slabwright.desk.model.TapeWalk;
+import slabwright.desk.model.TapedRooms;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
+import slabwright.tape.RoomResult;
 import slabwright.units.LengthFormat;
 import slabwright.units.Parsed;
 
@@ -19,6 +21,7 @@ public final class TapeTool implements Tool {
 
   private final Bench bench;
   private final Runnable done;
+  private final TapedRooms rooms;
   private final Consumer<TapeWalk> keep;
   private TapeWalk walk;
   private double turn;
@@ -30,8 +33,10 @@ public final class TapeTool implements Tool {
    * @param done told when the room is closed
    * @param keep told of every wall, so that an unfinished walk is not lost
    */
-  public TapeTool(Bench bench, TapeWalk walk, Consumer<TapeWalk> keep, Runnable done) {
+  public TapeTool(
+      Bench bench, TapedRooms rooms, TapeWalk walk, Consumer<TapeWalk> keep, Runnable done) {
     this.bench = bench;
+    this.rooms = rooms;
     this.walk = walk;
     this.keep = keep;
     this.done = done;
@@ -77,7 +82,11 @@ public final class TapeTool implements Tool {
     if (walk.walls().size() < 2) {
       return Optional.of("Type at least two walls before closing the room.");
     }
-    if (NewRoom.make(bench, walk.closed())) {
+    RoomResult result = rooms.adjust(walk);
+    if (!(result instanceof RoomResult.Adjusted adjusted)) {
+      return Optional.of(TapedRooms.sentence(result));
+    }
+    if (NewRoom.make(bench, (id, name) -> rooms.area(id, name, adjusted.room(), walk))) {
       set(TapeWalk.from(Vec.ZERO));
       done.run();
       return Optional.empty();

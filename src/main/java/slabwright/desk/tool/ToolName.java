@@ -31,6 +31,7 @@ public enum ToolName {
   DETECTOR("Detector", "H", MarkType.DETECTOR),
   IGNITION("Ignition", "Q", MarkType.IGNITION_SOURCE),
   AIR("Air outlet", "A", MarkType.AIR_OUTLET),
+  SCALE("Scale picture", "S", null),
   PLACE("Place", "G", null),
   MEASURE("Distance", "M", null);
 
@@ -60,13 +61,13 @@ public enum ToolName {
 
   /** Whether it draws a floor area's outline, so that none is needed before. */
   public boolean drawsRooms() {
-    return this == TAPE || this == DRAW;
+    return this == TAPE || this == DRAW || this == SCALE;
   }
 
   /** The tools of a stage in the order shown. */
   public static List<ToolName> of(Stage stage) {
     return switch (stage) {
-      case MEASURE -> List.of(PICK, TAPE, DRAW, CORNER, DOORWAY, MEASURE);
+      case MEASURE -> List.of(PICK, TAPE, DRAW, CORNER, DOORWAY, SCALE, MEASURE);
       case MARK -> marking();
       case PREP -> List.of(PICK, DOORWAY, POWER, MEASURE);
       case INLAY -> List.of(PICK, PLACE, MEASURE);

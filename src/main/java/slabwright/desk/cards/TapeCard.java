@@ -1,0 +1,120 @@
+package slabwright.desk.cards;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.control.TextField;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.TapedRooms;
+import slabwright.desk.shell.Controls;
+import slabwright.shape.Bounds;
+import slabwright.site.FloorArea;
+import slabwright.tape.AdjustedRoom;
+import slabwright.tape.Advice;
+import slabwright.units.Length;
+import slabwright.units.LengthFormat;
+import slabwright.units.Parsed;
+import slabwright.units.Quantity;
+
+/** How well the tape closes, what to measure again, and a line to type a diagonal. */
+public final class TapeCard extends Card {
+  private final Bench bench;
+  private final TapedRooms rooms;
+  private final Places places;
+  private final FieldRows rows;
+  private final TextField diagonal = new TextField();
+  private final javafx.scene.control.Label wrong = Controls.sentence("", "field-wrong");
+  private List<Object> shown = List.of();
+
+  public TapeCard(Bench bench, TapedRooms rooms, Places places) {
+    super("Tape");
+    this.bench = bench;
+    this.rooms = rooms;
+    this.places = places;
+    rows = new FieldRows(bench.desk());
+    diagonal.setId("diagonal");
+    diagonal.setPromptText("diagonal, such as: A C 34' 5\"");
+    diagonal.setAccessibleText("A diagonal: two corners and a length");
+    diagonal.setOnAction(e -> type());
+    Controls.show(wrong, false);
+    body().getChildren().addAll(rows, diagonal, wrong);
+  }
+
+  private Optional<AdjustedRoom> room() {
+    return bench.focus().area().flatMap(rooms::of);
+  }
+
+  private void fill(AdjustedRoom r, FloorArea area) {
+    rows.clear();
+    double gap = r.closing().gap().length();
+    rows.figure("Closing gap", () -> LengthFormat.show(gap, rows.units()));
+    if (gap > 0.5) {
+      rows.figure(
+          "One part in", () -> Quantity.number(Math.floor(r.closing().perimeter() / gap), 0));
+    }
+    rows.figure("Readings to spare", () -> String.valueOf(r.redundancy()));
+    for (Advice a : r.advice()) {
+      rows.getChildren().add(row(a, area).row());
+    }
+    if (r.advice().isEmpty()) {
+      rows.getChildren().add(Finding.fine("The readings agree.").row());
+    }
+  }
+
+  private Finding row(Advice a, FloorArea area) {
+    Optional<Runnable> show =
+        a.corners().isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                () ->
+                    places.show(
+                        Bounds.of(
+                            a.corners().stream()
+                                .filter(c -> c < area.outline().size())
+                                .map(c -> area.outline().get(c).from().vec())
+                                .toList())));
+    return new Finding(Finding.Sign.LOOK, a.sentence(), show);
+  }
+
+  private void type() {
+    String why = taken(diagonal.getText().strip());
+    wrong.setText(why);
+    Controls.show(wrong, !why.isEmpty());
+    if (why.isEmpty()) {
+      diagonal.clear();
+    }
+  }
+
+  /** Takes a line; returns why not, or nothing. */
+  private String taken(String line) {
+    int n = bench.focus().area().map(a -> a.outline().size()).orElse(0);
+    String upper = line.toUpperCase(Locale.ROOT);
+    if (!upper.matches("[A-Z]\\s*[A-Z]\\s.+")) {
+      return "Write two corners and a length, such as A C 34' 5\".";
+    }
+    int from = upper.charAt(0) - 'A';
+    String rest = line.substring(1).strip();
+    int to = Character.toUpperCase(rest.charAt(0)) - 'A';
+    if (from >= n || to >= n || from == to) {
+      return "The corners of this room are A to " + (char) ('A' + Math.max(0, n - 1)) + ".";
+    }
+    Parsed<Length> length = Length.parse(rest.substring(1));
+    if (length instanceof Parsed.Bad<Length> bad) {
+      return bad.why();
+    }
+    FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
+    rooms.typed(area, from, to, length.orThrow());
+    return "";
+  }
+
+  @Override
+  public boolean refresh() {
+    Optional<AdjustedRoom> r = room();
+    List<Object> now = List.of(r, rows.units());
+    if (!now.equals(shown)) {
+      shown = now;
+      r.ifPresent(x -> fill(x, bench.focus().area().orElseThrow()));
+    }
+    return r.isPresent();
+  }
+}

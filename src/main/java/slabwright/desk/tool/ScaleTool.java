@@ -1,0 +1,110 @@
+package slabwright.desk.tool;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.Bench;
+import slabwright.drawing.Ink;
+import slabwright.shape.Affine;
+import slabwright.shape.Vec;
+import slabwright.site.SiteEdit;
+import slabwright.site.Underlay;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/** Brings the picture under the drawing to true scale: two points and their true distance. */
+public final class ScaleTool implements Tool {
+  private final Bench bench;
+  private final Runnable done;
+  private final List<Vec> points = new ArrayList<>();
+  private Vec tip = Vec.ZERO;
+
+  public ScaleTool(Bench bench, Runnable done) {
+    this.bench = bench;
+    this.done = done;
+  }
+
+  @Override
+  public String prompt() {
+    return switch (points.size()) {
+      case 0 -> "Click one end of something you know the length of.";
+      case 1 -> "Click its other end.";
+      default -> "Type its true length.";
+    };
+  }
+
+  @Override
+  public boolean snaps() {
+    return false;
+  }
+
+  @Override
+  public void hover(Touch t) {
+    tip = t.raw();
+  }
+
+  @Override
+  public void press(Touch t) {
+    if (points.size() == 2) {
+      points.clear();
+    }
+    points.add(t.raw());
+  }
+
+  @Override
+  public Optional<String> entry() {
+    return points.size() == 2 ? Optional.of("True length") : Optional.empty();
+  }
+
+  @Override
+  public Optional<String> type(String line) {
+    Parsed<Length> read = Length.parse(line);
+    if (read instanceof Parsed.Bad<Length> bad) {
+      return Optional.of(bad.why());
+    }
+    Optional<Underlay> under = bench.desk().site().underlay();
+    double now = points.get(0).distanceTo(points.get(1));
+    if (under.isEmpty() || now < 1 || !(read.orThrow().mm() > 0)) {
+      return Optional.of("Pick two different points of the picture and a length above nothing.");
+    }
+    Vec p = points.get(0);
+    double k = read.orThrow().mm() / now;
+    Affine placing =
+        under
+            .get()
+            .placing()
+            .then(Affine.move(-p.x(), -p.y()))
+            .then(Affine.scale(k, k))
+            .then(Affine.move(p.x(), p.y()));
+    bench
+        .desk()
+        .push(new SiteEdit.SetUnderlay(Optional.of(new Underlay(under.get().file(), placing))));
+    points.clear();
+    done.run();
+    return Optional.empty();
+  }
+
+  @Override
+  public boolean stepBack() {
+    return escape();
+  }
+
+  @Override
+  public boolean escape() {
+    boolean had = !points.isEmpty();
+    points.clear();
+    return had;
+  }
+
+  @Override
+  public List<Ink> over(Paper paper) {
+    List<Ink> inks = new ArrayList<>();
+    if (!points.isEmpty()) {
+      Vec b = points.size() == 2 ? points.get(1) : tip;
+      inks.add(Overlays.line(List.of(points.get(0), b)));
+      inks.addAll(Overlays.handle(points.get(0), paper));
+      inks.addAll(Overlays.handle(b, paper));
+    }
+    return inks;
+  }
+}
