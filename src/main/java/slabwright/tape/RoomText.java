@@ -91,7 +91,9 @@ public final class RoomText {
           r.name(),
           value(r, r.read()),
           value(r, r.adjusted()),
-          r.turn() ? "%.2f°".formatted(r.residual()) : "%.1f mm".formatted(r.residual()),
+          r.turn()
+              ? Quantity.number(r.residual(), 2) + "°"
+              : Quantity.number(r.residual(), 1) + " mm",
           100 * r.redundancy(),
           Math.abs(r.statistic()),
           r.use() == ReadingReport.Use.LEFT_OUT ? "  left out" : "");
@@ -99,6 +101,6 @@ public final class RoomText {
   }
 
   private String value(ReadingReport r, double v) {
-    return r.turn() ? String.format(Locale.ROOT, "%.2f°", v) : LengthFormat.show(v, units);
+    return r.turn() ? Quantity.number(v, 2) + "°" : LengthFormat.show(v, units);
   }
 }

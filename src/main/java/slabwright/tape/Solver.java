@@ -35,19 +35,28 @@ final class Solver {
       List<Observation> rows = rows();
       Optional<Quality> quality = quality(fit, rows);
       if (quality.isEmpty()) {
-        return new Solution(fit, quality, used, leftOut, Optional.empty());
+        return solution(fit, quality, Optional.empty());
       }
       Optional<Suspect> suspect =
           new BlunderSearch(observations.about(), rows, cancelled)
               .in(fit, quality.get())
               .map(this::inAllRows);
       if (suspect.isEmpty() || !gross(suspect.get())) {
-        return new Solution(fit, quality, used, leftOut, suspect);
+        return solution(fit, quality, suspect);
       }
       leftOut.add(suspect.get());
       used.remove((Integer) suspect.get().reading());
       fit = new Fitter(datum, rows(), cancelled).from(suspect.get().without().xy());
     }
+  }
+
+  private Solution solution(Fit fit, Optional<Quality> quality, Optional<Suspect> open) {
+    double[] xy = fit.xy();
+    List<Suspect> out =
+        leftOut.stream()
+            .map(s -> s.fitting(observations.rows().get(s.reading()).computed(xy)))
+            .toList();
+    return new Solution(fit, quality, used, out, open);
   }
 
   /** A gross error can bend a room so far that it looks free; then the walked shape decides. */

@@ -40,6 +40,11 @@ record Suspect(
 
   private static final double LEAST_FOR_LIKELY = 0.01;
 
+  /** The same suspect, with the value that the room as adjusted in the end gives it. */
+  Suspect fitting(double value) {
+    return new Suspect(reading, value, statistic, redundancy, rivals, margin, without);
+  }
+
   /** By the definition: checked well enough, and unlike any other. */
   boolean tellable() {
     return redundancy >= LEAST_REDUNDANCY && rivals.isEmpty();

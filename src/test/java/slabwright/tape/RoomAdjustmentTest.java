@@ -125,6 +125,29 @@ class RoomAdjustmentTest {
   }
 
   @Test
+  void two_gross_errors_in_one_room_are_both_found() {
+    assertThat(
+            sentences(
+                "wall 10 m left",
+                "wall 9 m left",
+                "wall 4.005 m right",
+                "wall 4.002 m left",
+                "wall 9 m left",
+                "wall 9.998 m left",
+                "diagonal B D 7.21 m",
+                "diagonal B E 10.77 m",
+                "diagonal C F 10.78 m",
+                "diagonal A D 8.48 m",
+                "check D to A-B is 6.0 m",
+                "check C to E-F at 1 m is 6.4 m",
+                "check A-B to C-D is 6 m"))
+        .anyMatch(
+            s -> s.startsWith("Measure wall B-C again: 9 m does not fit, the others say 5.99"))
+        .anyMatch(
+            s -> s.startsWith("Measure wall E-F again: 9 m does not fit, most likely it is 6.0"));
+  }
+
+  @Test
   void with_one_reading_to_spare_no_culprit_is_named() {
     AdjustedRoom room =
         adjusted(
