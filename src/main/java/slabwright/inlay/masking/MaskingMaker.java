@@ -14,7 +14,8 @@ final class MaskingMaker {
   /** Far finer than a hand presses or paper is laid. */
   private static final double BAND_TOLERANCE = 0.2;
 
-  private static final double PAPER_TOLERANCE = 0.5;
+  /** Of each of the steps in which the skirt is grown; about a millimetre in all. */
+  private static final double PAPER_TOLERANCE = 0.15;
 
   private final StencilSet set;
   private final PanelPlan plan;
@@ -52,10 +53,21 @@ final class MaskingMaker {
     return openings.simplified(BAND_TOLERANCE).offset(rules.pressBand(), BAND_TOLERANCE);
   }
 
-  /** Where mist lands. Holes of openings lie inside the blank, where the skirt has no part. */
+  /**
+   * Where mist lands. Holes of openings lie inside the blank, where the skirt has no part. Grown in
+   * four steps, each as long as all before it: every step rounds off bays, so the next has less to
+   * do, and growing by one length and then another is growing by both.
+   */
   private Region reached() {
-    Region filled = Region.of(set.openings().shells(), FillRule.NONZERO);
-    return filled.simplified(PAPER_TOLERANCE).offset(rules.overspray().reachMm(), PAPER_TOLERANCE);
+    double reach = rules.overspray().reachMm();
+    Region grown = set.openings();
+    double step = reach / 8;
+    for (double done = 0; done < reach; done += step) {
+      step = Math.max(step, done);
+      Region filled = Region.of(grown.shells(), FillRule.NONZERO);
+      grown = filled.simplified(PAPER_TOLERANCE).offset(step, PAPER_TOLERANCE);
+    }
+    return grown;
   }
 
   private Region skirt(Region reached) {

@@ -13,6 +13,9 @@ import slabwright.shape.Vec;
 final class TieSearch {
   private static final double APART = Math.PI / 2;
 
+  /** A tie's strip runs on into the mask by more than this, mm. */
+  private static final double NEAR_ENOUGH = 0.05;
+
   private final List<MaskPart> parts;
   private final boolean[] rim;
   private final int[] group;
@@ -21,7 +24,7 @@ final class TieSearch {
 
   TieSearch(Stencil stencil, Bounds blank, double width) {
     List<Region> regions = stencil.mask().parts();
-    this.parts = regions.stream().map(MaskPart::new).toList();
+    this.parts = regions.stream().map(r -> new MaskPart(r.simplified(NEAR_ENOUGH))).toList();
     this.rim = new boolean[parts.size()];
     this.group = IntStream.range(0, parts.size()).toArray();
     this.width = width;
