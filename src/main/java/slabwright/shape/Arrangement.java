@@ -44,6 +44,11 @@ public final class Arrangement {
    * @throws CancellationException when it did
    */
   public Arrangement(List<Layer> layers, BooleanSupplier cancelled) {
+    this(layers, Noding.joining(cancelled), cancelled);
+  }
+
+  /** Noded as {@code noding} does it. */
+  Arrangement(List<Layer> layers, Noding noding, BooleanSupplier cancelled) {
     this.layers = layers.stream().sorted(Comparator.comparingInt(Layer::id)).toList();
     ids = this.layers.stream().mapToInt(Layer::id).toArray();
     for (int i = 1; i < ids.length; i++) {
@@ -52,7 +57,6 @@ public final class Arrangement {
       }
     }
     List<Chain> chains = Chain.of(this.layers);
-    Noding noding = new Noding(cancelled);
     List<SegmentString> noded = noding.run(chains);
     rung = noding.rung();
     halves = new HalfEdges(new Edges(new Pieces(chains, noded)));

@@ -18,17 +18,32 @@ import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
  * Splits chains at every place where two of them meet, once for all. Works in whole grid steps, so
  * that chains which share a slanted line are exactly collinear.
  *
- * <p>The ladder: plain noding, good when afterwards no edge has a crossing or a foreign corner
- * within half a grid step; else snap rounding; else snap rounding of its result.
+ * <p>The ladder: plain noding, good when afterwards no edge has a crossing or, if asked, a foreign
+ * corner within half a grid step; plain noding of its result, when only crossings matter; else snap
+ * rounding; else snap rounding of its result.
  */
 final class Noding {
   private static final PrecisionModel STEPS = new PrecisionModel(1);
 
+  private final double nearness;
   private final BooleanSupplier cancelled;
   private Rung rung = Rung.PLAIN;
 
-  Noding(BooleanSupplier cancelled) {
+  private Noding(double nearness, BooleanSupplier cancelled) {
+    this.nearness = nearness;
     this.cancelled = cancelled;
+  }
+
+  /** Corners that touch an edge within half a grid step come to lie on it. */
+  static Noding joining(BooleanSupplier cancelled) {
+    return new Noding(NodingCheck.HALF_STEP, cancelled);
+  }
+
+  /**
+   * Corners stay beside the edges they come near to: cheaper, for curves that only need to cross.
+   */
+  static Noding crossing() {
+    return new Noding(0, () -> false);
   }
 
   Rung rung() {
@@ -36,9 +51,16 @@ final class Noding {
   }
 
   List<SegmentString> run(List<Chain> chains) {
-    List<SegmentString> result = plain(chains);
-    if (NodingCheck.holds(result, NodingCheck.HALF_STEP)) {
+    List<SegmentString> result = plain(strings(chains));
+    if (NodingCheck.holds(result, nearness)) {
       return result;
+    }
+    if (nearness == 0) {
+      rung = Rung.PLAIN_TWICE;
+      result = plain(result);
+      if (NodingCheck.holds(result, 0)) {
+        return result;
+      }
     }
     stopIfCancelled();
     rung = Rung.SNAP_ROUNDED;
@@ -55,7 +77,7 @@ final class Noding {
     return result;
   }
 
-  private List<SegmentString> plain(List<Chain> chains) {
+  private List<SegmentString> plain(List<SegmentString> strings) {
     LineIntersector intersector = new RobustLineIntersector();
     intersector.setPrecisionModel(STEPS);
     MCIndexNoder noder =
@@ -66,7 +88,7 @@ final class Noding {
                 return cancelled.getAsBoolean();
               }
             });
-    noder.computeNodes(strings(chains));
+    noder.computeNodes(strings);
     stopIfCancelled();
     return list(noder.getNodedSubstrings());
   }

@@ -10,6 +10,9 @@ import java.util.List;
  * "Polygon offsetting by computing winding numbers", 2005).
  */
 final class OffsetCurve {
+  /** Keeps the check of a dropped run short. */
+  private static final int LONGEST_RUN = 32;
+
   private final double distance;
   private final double tolerance;
   private final List<Vec> out = new ArrayList<>();
@@ -21,7 +24,7 @@ final class OffsetCurve {
 
   static Ring of(Ring ring, double distance, double tolerance) {
     OffsetCurve curve = new OffsetCurve(distance, tolerance);
-    List<Vec> points = distinct(ring.points());
+    List<Vec> points = curve.smoothed(distinct(ring.points()));
     int n = points.size();
     for (int i = 0; i < n && n > 1; i++) {
       curve.corner(points.get((i + n - 1) % n), points.get(i), points.get((i + 1) % n));
@@ -64,6 +67,44 @@ final class OffsetCurve {
       }
     }
     return kept;
+  }
+
+  /**
+   * Drops inner corners that lie within a quarter of the tolerance of a straight line across. An
+   * inner arc narrower than the distance would else become a sheaf of crossing spokes.
+   */
+  private List<Vec> smoothed(List<Vec> points) {
+    int n = points.size();
+    List<Vec> kept = new ArrayList<>(n);
+    int anchor = 0;
+    for (int i = 0; i < n; i++) {
+      Vec next = points.get((i + 1) % n);
+      if (i == 0
+          || i - anchor > LONGEST_RUN
+          || !isInner(points.get(i - 1), points.get(i), next)
+          || !isStraight(points, anchor, i, next)) {
+        kept.add(points.get(i));
+        anchor = i;
+      }
+    }
+    return kept.size() < 3 ? points : kept;
+  }
+
+  private boolean isInner(Vec before, Vec at, Vec after) {
+    return at.minus(before).cross(after.minus(at)) * distance < 0;
+  }
+
+  private boolean isStraight(List<Vec> points, int anchor, int last, Vec next) {
+    Vec along = next.minus(points.get(anchor));
+    double reach = tolerance / 4 * along.length();
+    for (int k = anchor + 1; k <= last; k++) {
+      Vec off = points.get(k).minus(points.get(anchor));
+      double forward = off.dot(along);
+      if (Math.abs(along.cross(off)) > reach || forward < 0 || forward > along.dot(along)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void sides(Vec before, Vec at, Vec after) {

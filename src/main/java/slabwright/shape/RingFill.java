@@ -11,18 +11,18 @@ final class RingFill {
   private RingFill() {}
 
   static Region fill(Collection<Ring> rings, FillRule rule) {
-    return where(rings, rule::inside);
+    return where(rings, rule::inside, Noding.joining(() -> false));
   }
 
   /** Where the rings run round more often counter-clockwise than clockwise. */
   static Region positive(Collection<Ring> rings) {
-    return where(rings, w -> w > 0);
+    return where(rings, w -> w > 0, Noding.crossing());
   }
 
-  private static Region where(Collection<Ring> rings, IntPredicate inside) {
+  private static Region where(Collection<Ring> rings, IntPredicate inside, Noding noding) {
     Layer only = new Layer(0, List.copyOf(rings), FillRule.NONZERO);
     Map<Boolean, Region> filled =
-        Arrangement.of(List.of(only))
+        new Arrangement(List.of(only), noding, () -> false)
             .partition(
                 active -> inside.test(active.winding(0)) ? Optional.of(true) : Optional.empty());
     return filled.getOrDefault(true, Region.empty());
