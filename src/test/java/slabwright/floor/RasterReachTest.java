@@ -1,0 +1,95 @@
+package slabwright.floor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Machine;
+import slabwright.site.MarkKind;
+
+/**
+ * Reach against a flood fill on a fine raster. The raster can't tell a gap from a wall within a
+ * cell or two, so the true reach must lie between the raster's for a slightly wider and a slightly
+ * narrower machine.
+ */
+class RasterReachTest {
+  private static final double CELL = 20;
+
+  /** Half a cell's diagonal at either end of a distance, and the flattening. */
+  private static final double ERROR = CELL * Math.sqrt(2) + 2;
+
+  @Property(tries = 12)
+  void reach_lies_between_two_flood_fills(@ForAll long seed) {
+    RandomFloors random = new RandomFloors(seed);
+    double body = random.between(400, 900);
+    Machine machine = Floors.machine(body, body - random.between(0, 200), random.between(0, 60));
+    FloorArea area = random.area().withMachines(List.of(machine));
+    FloorTakeoff t = FloorTakeoff.of(area, 0.5, () -> false);
+    Bounds bounds = t.gross().bounds().grown(1_500);
+    Raster raster = new Raster(bounds, CELL);
+    boolean[] inner = flood(raster, t, machine, ERROR);
+    boolean[] outer = flood(raster, t, machine, -ERROR);
+    boolean[] exact = raster.fill(t.asFound().machine());
+    boolean[] grindable = raster.fill(ground(t, false));
+    for (int i = 0; i < raster.size(); i++) {
+      Vec at = raster.middle(i);
+      if (inner[i] && grindable[i]) {
+        assertThat(exact[i]).as("must be reached: %s", at).isTrue();
+      }
+      if (exact[i]) {
+        assertThat(outer[i]).as("must not be reached: %s", at).isTrue();
+      }
+    }
+  }
+
+  /** Erode by the half body, flood from the ways in, dilate by the half head; {@code e} harder. */
+  private static boolean[] flood(Raster raster, FloorTakeoff t, Machine m, double e) {
+    double depth = m.body().mm() + m.clearance().mm();
+    boolean[] open = raster.fill(ground(t, true));
+    boolean[] seeds = new boolean[raster.size()];
+    for (WayIn w : WayIn.of(t.area(), t.gross(), depth, 0.5)) {
+      boolean[] box = raster.fill(w.box());
+      boolean[] line = raster.fill(Region.around(w.centre(), CELL, false, 1));
+      for (int i = 0; i < open.length; i++) {
+        open[i] |= box[i];
+        seeds[i] |= line[i];
+      }
+    }
+    boolean[] shut = new boolean[open.length];
+    for (int i = 0; i < open.length; i++) {
+      shut[i] = !open[i];
+    }
+    double[] room = raster.distanceTo(shut);
+    boolean[] middle = new boolean[open.length];
+    for (int i = 0; i < open.length; i++) {
+      middle[i] = open[i] && room[i] > m.body().mm() / 2 + m.clearance().mm() + e;
+    }
+    double[] away = raster.distanceTo(raster.flood(middle, seeds));
+    boolean[] ground = new boolean[open.length];
+    for (int i = 0; i < open.length; i++) {
+      ground[i] = away[i] < m.grinding().mm() / 2 - (e > 0 ? 0 : 2 * e);
+    }
+    return ground;
+  }
+
+  /** Floor that may be driven on, or, stricter, ground by machine, read off the zones. */
+  private static Region ground(FloorTakeoff t, boolean drive) {
+    return Region.union(
+        t.zones().stream()
+            .filter(z -> z.mark().map(m -> allows(m.kind(), drive)).orElse(true))
+            .map(Zone::region)
+            .toList());
+  }
+
+  private static boolean allows(MarkKind kind, boolean drive) {
+    if (kind instanceof MarkKind.Trench trench) {
+      return !trench.stopsMachine();
+    }
+    return drive || !(kind instanceof MarkKind.DrainOrBox);
+  }
+}
