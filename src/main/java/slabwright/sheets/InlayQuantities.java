@@ -2,6 +2,7 @@ package slabwright.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
@@ -9,15 +10,18 @@ import slabwright.inlay.masking.DyeNeed;
 import slabwright.inlay.masking.PaperRun;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.units.Quantity;
+import slabwright.work.AreaWork;
 
 /** The quantities of one inlay, as tables. */
 final class InlayQuantities {
   private final PlacedInlay inlay;
   private final InlayPlan plan;
+  private final Optional<AreaWork> work;
   private final SheetContext context;
 
-  InlayQuantities(PlacedInlay inlay, SheetContext context) {
+  InlayQuantities(PlacedInlay inlay, Optional<AreaWork> work, SheetContext context) {
     this.inlay = inlay;
+    this.work = work;
     this.plan = inlay.plan();
     this.context = context;
   }
@@ -60,7 +64,8 @@ final class InlayQuantities {
     List<List<Cell>> rows = new ArrayList<>();
     for (int i = 0; i < plan.stencils().stencils().size(); i++) {
       Stencil s = plan.stencils().stencils().get(i);
-      DyeNeed need = plan.dye().get(i);
+      DyeNeed planned = plan.dye().get(i);
+      DyeNeed need = work.flatMap(w -> w.dyeNeed(inlay.inlay().id(), s.colour())).orElse(planned);
       rows.add(
           List.of(
               Cell.of((i + 1) + ". " + s.colour()),

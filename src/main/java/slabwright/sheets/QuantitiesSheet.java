@@ -54,7 +54,7 @@ final class QuantitiesSheet {
     }
     section(blocks, "Lines and places", new MarkCounts(takeoff.area(), context).table());
     for (PlacedInlay inlay : results.inlays()) {
-      blocks.addAll(new InlayQuantities(inlay, context).blocks());
+      blocks.addAll(new InlayQuantities(inlay, work, context).blocks());
     }
     work.ifPresent(w -> blocks.addAll(new WorkQuantities(w, context).blocks()));
     origin.filter(o -> work.isPresent()).ifPresent(o -> blocks.add(new Prose(o)));

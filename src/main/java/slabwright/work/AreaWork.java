@@ -2,6 +2,7 @@ package slabwright.work;
 
 import java.util.List;
 import java.util.Optional;
+import slabwright.inlay.masking.DyeNeed;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.Advice;
 import slabwright.work.coat.CoatPlan;
@@ -35,6 +36,11 @@ public record AreaWork(
     unknownProducts = List.copyOf(unknownProducts);
     notes = List.copyOf(notes);
     advice = List.copyOf(advice);
+  }
+
+  /** What a stencil takes; empty when the finish has no dye for it. */
+  public Optional<DyeNeed> dyeNeed(String inlayId, String colour) {
+    return InlayDyes.need(this, inlayId, colour);
   }
 
   public String id() {

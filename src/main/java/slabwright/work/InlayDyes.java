@@ -1,60 +1,42 @@
 package slabwright.work;
 
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import slabwright.inlay.masking.DyeBook;
-import slabwright.site.ColourChoice;
+import slabwright.inlay.masking.DyeNeed;
 import slabwright.site.Finish;
-import slabwright.site.FloorArea;
-import slabwright.site.Inlay;
 import slabwright.units.Quantity;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
-import slabwright.work.book.ShopBook;
+import slabwright.work.coat.CoatPlan;
 
-/** What the shop book says of the dyes of an inlay, so that its plan shows the same amounts. */
-public final class InlayDyes {
+/** What each stencil of an inlay takes by the shop book. */
+final class InlayDyes {
   private InlayDyes() {}
 
-  /** Figures by colour; a colour whose product is not in the book is left out. */
-  public static Map<String, DyeBook> of(
-      FloorArea area, Inlay inlay, Collection<String> colours, ShopBook book) {
-    Map<String, DyeBook> dyes = new HashMap<>();
-    for (String colour : colours) {
-      coat(area, inlay, colour)
-          .ifPresent(
-              c ->
-                  book.products().stream()
-                      .filter(p -> p.id().equals(c.product()))
-                      .findFirst()
-                      .ifPresent(p -> dyes.put(colour, book(p, c.coats()))));
-    }
-    return Map.copyOf(dyes);
+  /** Empty when there is no such inlay or colour, or the finish has no dye for it. */
+  static Optional<DyeNeed> need(AreaWork area, String inlayId, String colour) {
+    return area.floor().inlays().stream()
+        .filter(i -> i.id().equals(inlayId))
+        .flatMap(i -> i.dyes().stream())
+        .filter(d -> d.colour().equals(colour))
+        .findFirst()
+        .flatMap(d -> need(area, d));
   }
 
-  /**
-   * The finish system's inlay coat of the colour's own product, or the first when it names none.
-   */
-  private static Optional<Finish.Coat> coat(FloorArea area, Inlay inlay, String colour) {
-    String own =
-        inlay.spec().colours().stream()
-            .filter(c -> c.colour().equals(colour))
-            .map(ColourChoice::product)
-            .findFirst()
-            .orElse("");
-    return area.finish().coats().stream()
-        .filter(c -> c.target() == Finish.Target.INLAY)
-        .filter(c -> own.isEmpty() || c.product().equals(own))
-        .findFirst();
+  private static Optional<DyeNeed> need(AreaWork area, InlayWork.Dye dye) {
+    return area.coats().stream()
+        .filter(c -> c.job().target() == Finish.Target.INLAY)
+        .filter(c -> c.product().id().equals(dye.product()))
+        .findFirst()
+        .map(c -> DyeNeed.of(dye.openings(), book(c)));
   }
 
-  private static DyeBook book(Product p, int coats) {
+  private static DyeBook book(CoatPlan coat) {
+    Product p = coat.product();
     return new DyeBook(
-        OptionalInt.of(coats),
+        OptionalInt.of(coat.job().coats()),
         optional(p.spread().coverage()),
         optional(p.spread().loss()),
         optional(p.laying().jar().map(v -> v / Quantity.LITRE_MM3)));

@@ -6,11 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import slabwright.inlay.masking.DyeBook;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.site.AirSpace;
 import slabwright.site.FloorArea;
@@ -149,14 +147,14 @@ class WorkPlanTest {
   }
 
   @Test
-  void an_inlays_plan_gets_the_same_dye_figures() {
-    Map<String, DyeBook> dyes =
-        InlayDyes.of(hallOf(SITE), hallOf(SITE).inlays().get(0), List.of("#1f3d4d"), PLAN.book());
-    DyeNeed need = DyeNeed.of(1.5e6, dyes.get("#1f3d4d"));
-    double litres =
-        hall(PLAN).coat("inlay-dye").orElseThrow().totalVolume().maybe().orElseThrow() / 1e6;
-    assertThat(need.litres().orElseThrow()).isCloseTo(litres, within(1e-9));
-    assertThat(need.jars()).hasValue((int) Math.ceil(litres / 0.2365882365));
+  void the_dye_of_all_stencils_is_the_dye_that_is_bought() {
+    DyeNeed dark = hall(PLAN).dyeNeed("heron", "#1f3d4d").orElseThrow();
+    DyeNeed light = hall(PLAN).dyeNeed("heron", "#8a5a2b").orElseThrow();
+    double mm3 = hall(PLAN).coat("inlay-dye").orElseThrow().totalVolume().maybe().orElseThrow();
+    assertThat(dark.litres().orElseThrow() + light.litres().orElseThrow())
+        .isCloseTo(mm3 / 1e6, within(1e-9));
+    assertThat(dark.jars()).hasValue(2);
+    assertThat(hall(PLAN).dyeNeed("heron", "#ffffff")).isEmpty();
   }
 
   @Test
