@@ -28,6 +28,8 @@ public record Symbol(Kind kind, Vec at, double size, double turn, Colour colour,
     JOIN,
     /** A point to set out. */
     POINT,
+    /** A place to look at: an open ring. */
+    LOOK,
     /** A box to tick. */
     TICK_BOX,
     DRAIN,

@@ -21,6 +21,7 @@ final class SymbolParts {
       case WITNESS -> pen.line(-1, 0, 1, 0).line(0, -1, 0, 1);
       case JOIN -> pen.circle(PAPER, 0, 0, 0.55).line(-1, 0, 1, 0).line(0, -1, 0, 1);
       case POINT -> pen.circle(PAPER, 0, 0, 0.6).dot(0, 0, 0.22);
+      case LOOK -> pen.arc(0, 0, 0.9, 0, 360);
       case TICK_BOX -> pen.shape(PAPER, -0.9, -0.9, 0.9, -0.9, 0.9, 0.9, -0.9, 0.9);
       case LEVEL_CHANGE -> pen.line(-1, -0.5, 0, -0.5, 0, 0.5, 1, 0.5);
       case SPALL -> spall(pen);

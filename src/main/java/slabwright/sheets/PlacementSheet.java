@@ -19,21 +19,16 @@ import slabwright.floor.Zone;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.settingout.KnownCorner;
 import slabwright.inlay.settingout.PointFix;
-import slabwright.inlay.settingout.ReadingCheck;
 import slabwright.inlay.settingout.SetPoint;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.settingout.TapeRules;
-import slabwright.inlay.settingout.Underneath;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
-import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
-import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
-import slabwright.site.OutlineShape;
 
 /** Sheet 3: where one inlay lies on its floor, which way it reads, and how to find its corners. */
 final class PlacementSheet {
@@ -85,7 +80,7 @@ final class PlacementSheet {
               ties(s);
               points(s);
             },
-            blocks());
+            new PlacementColumn(takeoff, placed, settingOut, blank, offsets, context).blocks());
   }
 
   /** The same plan without points to set out, beside the words that the client signs. */
@@ -164,58 +159,5 @@ final class PlacementSheet {
     sketch.sign(Symbol.of(Symbol.Kind.NEEDLE, at, 9, Palette.INK).turned(inlay.turn()));
     TextStyle style = context.type().strong().sized(2.8 * context.type().k());
     sketch.words(PlanWords.of(at, "reads up this way", style).nearBy(10));
-  }
-
-  private List<Block> blocks() {
-    TieTable table = new TieTable(settingOut, context);
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Where it lies"));
-    blocks.add(new Prose(offsets.sentence(context)));
-    readings().forEach(r -> blocks.add(new Prose((r.upright() ? "✓ " : "! ") + r.words())));
-    underneath(blocks);
-    blocks.add(new Gap(2));
-    blocks.add(new Heading("Swing two tapes to each panel corner"));
-    blocks.add(table.ties());
-    blocks.add(
-        new Prose(
-            "Corners are numbered on the plan. ± is one standard deviation by the stated tape error"
-                + " (common practice: 3 mm and 0.02 %). Check:"));
-    blocks.add(table.diagonals());
-    blocks.add(new Gap(2));
-    blocks.add(new Heading("Key"));
-    blocks.add(key());
-    return blocks;
-  }
-
-  private List<ReadingCheck> readings() {
-    OutlineShape shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
-    List<ReadingCheck> checks = new ArrayList<>();
-    for (Doorway d : area.doorways()) {
-      if (d.wayIn()) {
-        List<Vec> door = Wishes.chord(shape.doorway(d)).points();
-        Vec middle = door.get(0).towards(door.get(1), 0.5);
-        checks.add(ReadingCheck.of(d.name(), middle, inlay.middle().vec(), inlay.turn()));
-      }
-    }
-    return checks;
-  }
-
-  private void underneath(List<Block> blocks) {
-    Region openings = placed.plan().stencils().openings().map(toSite);
-    for (Underneath u :
-        Underneath.of(area.marks(), Region.of(blank), openings, AreaInks.TOLERANCE)) {
-      String how = u.stands() ? "stands in the way" : "lies under it: dye takes differently there";
-      blocks.add(new Prose("! " + u.mark().name() + " " + how + "."));
-    }
-  }
-
-  private Block key() {
-    List<Key.Entry> entries = new ArrayList<>();
-    entries.add(Key.look(new Look(Palette.BLUE, Pattern.NONE, Palette.BLUE, 1, 0), "dyed"));
-    entries.add(Key.line(Pen.of(0.4, Palette.INK), "blank: outer edge of the vinyl"));
-    entries.add(Key.line(InlayInks.seamPen(), "seam of two panels"));
-    entries.add(Key.line(InlayInks.skirtPen(), "paper skirt, out to the overspray reach"));
-    entries.add(Key.line(MarkLooks.WAY_IN, "way in"));
-    return Key.of(entries);
   }
 }

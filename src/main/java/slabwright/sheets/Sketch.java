@@ -36,6 +36,7 @@ final class Sketch {
   private final Bounds field;
   private final Type type;
   private final Labels labels;
+  private final DimensionRoom lines;
   private final List<Ink> under = new ArrayList<>();
   private final List<Ink> over = new ArrayList<>();
 
@@ -44,6 +45,7 @@ final class Sketch {
     this.field = field;
     this.type = type;
     this.labels = new Labels(field, 0.7 * type.k());
+    this.lines = new DimensionRoom(labels);
   }
 
   View view() {
@@ -116,8 +118,9 @@ final class Sketch {
     for (int row = 0; row < 4; row++) {
       double offset = side * (first + row * NEXT_ROW) * type.k();
       Dimension d = new Dimension(from, to, offset, words, type.strong()).placed(view);
-      if (fits(d)) {
-        take(d);
+      if (lines.fits(d)) {
+        lines.take(d);
+        over.add(d);
         return true;
       }
     }
@@ -127,39 +130,12 @@ final class Sketch {
   /** A dimension right between two points; false when there is no room for its words. */
   boolean dimensionAt(Vec from, Vec to, String words) {
     Dimension d = new Dimension(from, to, 0, words, type.strong()).placed(view);
-    boolean good = fits(d);
+    boolean good = lines.fits(d);
     if (good) {
-      take(d);
+      lines.take(d);
+      over.add(d);
     }
     return good;
-  }
-
-  private boolean fits(Dimension d) {
-    for (Ink part : d.parts(field)) {
-      boolean good =
-          part instanceof Text t
-              ? labels.isFree(TextBox.of(t))
-              : lines((Stroke) part).stream().allMatch(l -> labels.isClear(l.get(0), l.get(1)));
-      if (!good) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private void take(Dimension d) {
-    for (Ink part : d.parts(field)) {
-      if (part instanceof Text t) {
-        labels.avoid(TextBox.of(t));
-      } else {
-        lines((Stroke) part).forEach(l -> labels.avoid(l.get(0), l.get(1)));
-      }
-    }
-    over.add(d);
-  }
-
-  private static List<List<Vec>> lines(Stroke stroke) {
-    return stroke.lines().stream().map(l -> List.of(l.points().get(0), l.points().get(1))).toList();
   }
 
   /** Words about a point of the model, in one of its wished places (paper mm) or near it. */

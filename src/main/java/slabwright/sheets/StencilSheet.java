@@ -4,24 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.drawing.Frame;
 import slabwright.drawing.Palette;
-import slabwright.drawing.Pen;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.TextStyle;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.Seam;
-import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
-import slabwright.units.Quantity;
 
 /** Sheet 4: one inlay's stencils as they are weeded, with panels, seams and loose pieces. */
 final class StencilSheet {
+  /** A finding this near an opening, mm, speaks of it. */
+  private static final double NEAR = 1;
+
   private final FloorArea area;
   private final PlacedInlay inlay;
   private final InlayPlan plan;
@@ -41,7 +40,10 @@ final class StencilSheet {
       int place = i;
       Stencil stencil = stencils.get(i);
       drafts.addAll(
-          sheet(stencil, stencils.size()).drafts(s -> draw(s, stencil, place), blocks(stencil, i)));
+          sheet(stencil, stencils.size())
+              .drafts(
+                  s -> draw(s, stencil, place),
+                  new StencilColumn(inlay, stencil, i, context).blocks()));
     }
     return drafts;
   }
@@ -71,6 +73,15 @@ final class StencilSheet {
     up(sketch, b);
     plan.panels().ifPresent(p -> panels(sketch, p));
     loose(sketch, stencil);
+    findings(sketch, stencil);
+  }
+
+  /** A small red ring at every place that wants a look before this stencil is cut. */
+  private void findings(Sketch sketch, Stencil stencil) {
+    plan.findings().stream()
+        .flatMap(f -> f.at().stream())
+        .filter(p -> stencil.openings().distanceTo(p) < NEAR)
+        .forEach(p -> sketch.ink(List.of(Symbol.of(Symbol.Kind.LOOK, p, 3, Palette.RED))));
   }
 
   /** Panel widths in the first row, the blank's width and height outside them. */
@@ -119,100 +130,6 @@ final class StencilSheet {
     for (LoosePiece piece : stencil.loosePieces()) {
       n++;
       sketch.number(piece.place(), List.of(), Integer.toString(n), 3.9);
-    }
-  }
-
-  private List<Block> blocks(Stencil stencil, int place) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Weed the shaded, keep the rest"));
-    blocks.add(key(stencil, place));
-    blocks.add(new Gap(3));
-    plan.panels().ifPresent(p -> panelBlocks(blocks, p));
-    if (!stencil.loosePieces().isEmpty()) {
-      blocks.add(new Heading("Loose pieces"));
-      blocks.add(looseTable(stencil));
-      blocks.add(new Gap(3));
-    }
-    findings(blocks);
-    return blocks;
-  }
-
-  private Block key(Stencil stencil, int place) {
-    List<Key.Entry> entries = new ArrayList<>();
-    entries.add(
-        Key.look(
-            DyeLook.of(stencil.colour(), place),
-            "weeded: pulled out, so that dye reaches the floor"));
-    entries.add(Key.look(MarkLooks.MACHINE, "mask: the vinyl that stays"));
-    if (plan.panels().filter(p -> !p.laps().isEmpty()).isPresent()) {
-      entries.add(Key.line(InlayInks.seamPen(), "seam: both panels cover what lies between"));
-      entries.add(
-          Key.sign(Symbol.Kind.WITNESS, Palette.INK, "witness cross, on both panels of a seam"));
-    }
-    entries.add(Key.line(Pen.of(0.5, Palette.INK), "edge of the blank"));
-    return Key.of(entries);
-  }
-
-  private void panelBlocks(List<Block> blocks, PanelPlan p) {
-    blocks.add(new Heading("Panels, in the order of laying"));
-    List<List<Cell>> rows = new ArrayList<>();
-    for (String name : p.layingOrder()) {
-      p.panels().stream()
-          .filter(x -> x.name().equals(name))
-          .forEach(
-              x ->
-                  rows.add(
-                      List.of(
-                          new Cell.Tick(),
-                          Cell.bold(x.name()),
-                          Cell.of(context.length(x.box().width())),
-                          Cell.of(context.length(x.box().height())))));
-    }
-    blocks.add(
-        Table.of(
-            List.of(
-                Column.narrow(""),
-                Column.words("panel"),
-                Column.number("width"),
-                Column.number("height")),
-            rows));
-    blocks.add(
-        new Prose(
-            "Sizes include the overlap"
-                + p.laps().stream().findFirst().map(this::overlap).orElse("")
-                + ". Roll used: "
-                + context.length(p.rollLength())
-                + ", waste "
-                + Quantity.number(p.waste() * 100, 0)
-                + " %."));
-    blocks.add(new RollPicture(p, inlay.inlay().spec().roll().mm(), context));
-    blocks.add(new Gap(4));
-  }
-
-  private String overlap(Seam s) {
-    return " of " + context.length(Math.min(s.lap().width(), s.lap().height()));
-  }
-
-  private Block looseTable(Stencil stencil) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (int i = 0; i < stencil.loosePieces().size(); i++) {
-      Bounds b = stencil.loosePieces().get(i).region().bounds();
-      rows.add(
-          List.of(
-              new Cell.Ringed(Integer.toString(i + 1)),
-              Cell.of("carry on transfer tape"),
-              Cell.of(context.length(b.width()) + " × " + context.length(b.height()))));
-    }
-    return Table.of(
-        List.of(Column.narrow(""), Column.words("loose piece"), Column.number("size")), rows);
-  }
-
-  private void findings(List<Block> blocks) {
-    if (!plan.findings().isEmpty()) {
-      blocks.add(new Heading("Before it is cut"));
-      for (Finding f : plan.findings()) {
-        blocks.add(new Prose((f.weight() == Finding.Weight.CANNOT ? "✕ " : "! ") + f.text()));
-      }
     }
   }
 }

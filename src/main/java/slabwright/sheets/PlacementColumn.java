@@ -1,0 +1,92 @@
+package slabwright.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Colour;
+import slabwright.drawing.Look;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.floor.FloorTakeoff;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.settingout.ReadingCheck;
+import slabwright.inlay.settingout.SettingOut;
+import slabwright.inlay.settingout.Underneath;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Affine;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.site.Doorway;
+import slabwright.site.OutlineShape;
+
+/**
+ * What stands beside the plan of an inlay's place: how it reads, tapes, checks and the key.
+ *
+ * @param blank on the site
+ */
+record PlacementColumn(
+    FloorTakeoff takeoff,
+    PlacedInlay placed,
+    SettingOut settingOut,
+    Ring blank,
+    Offsets offsets,
+    SheetContext context) {
+  List<Block> blocks() {
+    TieTable table = new TieTable(settingOut, context);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading("Where it lies"));
+    blocks.add(new Prose(offsets.sentence(context)));
+    readings().forEach(r -> blocks.add(new Prose((r.upright() ? "✓ " : "! ") + r.words())));
+    underneath(blocks);
+    blocks.add(new Gap(2));
+    blocks.add(new Heading("Swing two tapes to each panel corner"));
+    blocks.add(table.ties());
+    blocks.add(
+        new Prose(
+            "Corners are numbered on the plan. ± is one standard deviation by the stated tape error"
+                + " (common practice: 3 mm and 0.02 %). Check:"));
+    blocks.add(table.diagonals());
+    blocks.add(new Gap(2));
+    blocks.add(new Heading("Key"));
+    blocks.add(key());
+    return blocks;
+  }
+
+  private List<ReadingCheck> readings() {
+    OutlineShape shape = OutlineShape.of(takeoff.area().outline(), AreaInks.TOLERANCE);
+    List<ReadingCheck> checks = new ArrayList<>();
+    for (Doorway d : takeoff.area().doorways()) {
+      if (d.wayIn()) {
+        List<Vec> door = Wishes.chord(shape.doorway(d)).points();
+        Vec middle = door.get(0).towards(door.get(1), 0.5);
+        checks.add(
+            ReadingCheck.of(
+                d.name(), middle, placed.inlay().middle().vec(), placed.inlay().turn()));
+      }
+    }
+    return checks;
+  }
+
+  private void underneath(List<Block> blocks) {
+    Affine toSite = placed.plan().toSite().orElse(Affine.IDENTITY);
+    Region openings = placed.plan().stencils().openings().map(toSite);
+    for (Underneath u :
+        Underneath.of(takeoff.area().marks(), Region.of(blank), openings, AreaInks.TOLERANCE)) {
+      String how = u.stands() ? "stands in the way" : "lies under it: dye takes differently there";
+      blocks.add(new Prose("! " + u.mark().name() + " " + how + "."));
+    }
+  }
+
+  private Block key() {
+    List<Key.Entry> entries = new ArrayList<>();
+    for (Stencil s : placed.plan().stencils().stencils()) {
+      Colour colour = DyeLook.of(s.colour(), 0).colour();
+      entries.add(Key.look(Look.plain(colour, colour), "dye " + s.layer() + ", " + s.colour()));
+    }
+    entries.add(Key.line(Pen.of(0.4, Palette.INK), "blank: outer edge of the vinyl"));
+    entries.add(Key.line(InlayInks.seamPen(), "seam of two panels"));
+    entries.add(Key.line(InlayInks.skirtPen(), "paper skirt, out to the overspray reach"));
+    entries.add(Key.line(MarkLooks.WAY_IN, "way in"));
+    return Key.of(entries);
+  }
+}

@@ -1,0 +1,81 @@
+package slabwright.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import slabwright.drawing.TextBox;
+import slabwright.floor.FloorTakeoff;
+import slabwright.site.EdgeClass;
+import slabwright.units.UnitSystem;
+
+/** Sheet 2 and 5 against the take-off they show. */
+class HandListTest {
+  private static final FloorTakeoff TAKEOFF = FloorTakeoff.of(Hall.area());
+  private static final SheetContext CONTEXT =
+      new SheetContext(PageFrame.of(Paper.TABLOID), UnitSystem.FEET_INCHES);
+  private static final Issue ISSUE = new Issue("Tram Hall", "invented", 3, Samples.DAY);
+
+  private static List<String> words(List<Draft> drafts) {
+    List<String> all = new ArrayList<>();
+    for (Page p : Binder.bind(drafts, CONTEXT, ISSUE)) {
+      TextBox.of(p.drawing()).forEach(b -> all.add(b.words()));
+    }
+    return all;
+  }
+
+  @Test
+  void all_edges_but_the_way_in_are_listed_once() {
+    double listed =
+        new HandList(TAKEOFF).edges().stream().mapToDouble(e -> e.edge().orElseThrow()).sum();
+    double wayIn = 9.333 * 304.8;
+    assertThat(TAKEOFF.edgeLength(EdgeClass.DOORWAY)).isGreaterThan(wayIn);
+    assertThat(listed).isCloseTo(TAKEOFF.edgeLength() - wayIn, within(0.1));
+  }
+
+  @Test
+  void the_pieces_sum_to_the_hand_work() {
+    double listed =
+        new HandList(TAKEOFF).pieces().stream().mapToDouble(p -> p.area().orElseThrow()).sum();
+    double hand = TAKEOFF.asFound().hand().area();
+    assertThat(listed).isCloseTo(hand, within(hand * 1e-6 + 100));
+  }
+
+  @Test
+  void every_number_in_the_list_stands_on_the_plan_too() {
+    List<String> words = words(new HandSheet(TAKEOFF, CONTEXT).drafts());
+    HandList list = new HandList(TAKEOFF);
+    long numbered =
+        list.edges().size() + list.pieces().stream().filter(p -> p.at().isPresent()).count();
+    for (long n = 1; n <= numbered; n++) {
+      String number = Long.toString(n);
+      long expected = number.equals("2") ? 3 : 2; // the sheet's own number as well
+      assertThat(words.stream().filter(number::equals).count()).as(number).isEqualTo(expected);
+    }
+  }
+
+  @Test
+  void sheet_2_says_who_grinds_and_where_the_dust_goes() {
+    List<String> words = words(new HandSheet(TAKEOFF, CONTEXT).drafts());
+    assertThat(String.join(" ", words))
+        .contains("29 in machine (strip 3″)", "way in: main doors", "crystalline silica");
+  }
+
+  @Test
+  void quantities_show_the_take_offs_own_numbers() {
+    AreaResult result = new AreaResult(TAKEOFF, List.of(), List.of());
+    List<String> words =
+        words(
+            new QuantitiesSheet(
+                    result, java.util.Optional.empty(), java.util.Optional.empty(), CONTEXT)
+                .drafts());
+    assertThat(words)
+        .contains(
+            CONTEXT.bareArea(TAKEOFF.net().area()),
+            CONTEXT.bareArea(TAKEOFF.asFound().machine().area()),
+            CONTEXT.length(TAKEOFF.cutIn()),
+            CONTEXT.length(TAKEOFF.edgeLength()));
+  }
+}
