@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,12 +19,13 @@ import slabwright.sheets.AreaResult;
 import slabwright.sheets.Page;
 import slabwright.sheets.Paper;
 import slabwright.sheets.SheetFiles;
-import slabwright.sheets.SheetOptions;
-import slabwright.sheets.SheetSet;
+import slabwright.sheets.SiteResult;
 import slabwright.sheets.csv.Quantities;
 import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
+import slabwright.sheets.json.WorkJson;
 import slabwright.site.Site;
+import slabwright.work.days.ICalendar;
 
 /** {@code job PLAN --out DIR}: the whole main job into a folder. */
 @Command(
@@ -59,11 +58,11 @@ final class JobCommand implements Callable<Integer> {
   public Integer call() throws CliRefusal, IOException {
     Site site = Plans.read(plan);
     Paper chosen = SheetsCommand.paper(paper, site);
-    List<AreaResult> areas = AreaResult.of(site, plan.toAbsolutePath().getParent(), () -> false);
-    Plans.refuse(areas);
+    SiteResult result = Plans.compute(site, plan);
+    List<AreaResult> areas = result.areas();
     OutFolder folder = new OutFolder(out);
-    sheets(folder, site, areas, chosen);
-    numbers(folder, site, areas);
+    sheets(folder, result, chosen);
+    numbers(folder, result);
     List<String> said = inlays(folder, site, areas);
     folder.commit();
     summary(site, areas, folder);
@@ -71,20 +70,22 @@ final class JobCommand implements Callable<Integer> {
     return said.isEmpty() ? 0 : Slabwright.REFUSED;
   }
 
-  private static void sheets(OutFolder folder, Site site, List<AreaResult> areas, Paper paper)
-      throws IOException {
-    List<Page> pages =
-        SheetSet.of(site, areas, new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault())));
-    folder.add("sheets.pdf", SheetsCommand.pdf(site, pages));
+  private static void sheets(OutFolder folder, SiteResult result, Paper paper) throws IOException {
+    List<Page> pages = SheetsCommand.pages(result, paper);
+    folder.add("sheets.pdf", SheetsCommand.pdf(result.site(), pages));
     for (Map.Entry<String, String> svg : SheetFiles.svgs(pages).entrySet()) {
       folder.add("sheets/" + OutFolder.clean(svg.getKey()), svg.getValue());
     }
   }
 
-  private static void numbers(OutFolder folder, Site site, List<AreaResult> areas) {
+  private static void numbers(OutFolder folder, SiteResult result) {
+    List<AreaResult> areas = result.areas();
     folder.add(
-        "tally.json", TallyJson.write(site, areas.stream().map(AreaResult::takeoff).toList()));
+        "tally.json",
+        TallyJson.write(result.site(), areas.stream().map(AreaResult::takeoff).toList()));
+    folder.add("work.json", WorkJson.write(result.work()));
     folder.add("quantities.csv", Quantities.write(areas));
+    calendar(folder, result);
     for (AreaResult a : areas) {
       for (PlacedInlay i : a.inlays()) {
         folder.add(
@@ -92,6 +93,16 @@ final class JobCommand implements Callable<Integer> {
             InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec()));
       }
     }
+  }
+
+  private static void calendar(OutFolder folder, SiteResult result) {
+    result
+        .work()
+        .days()
+        .maybe()
+        .filter(d -> result.work().dated())
+        .ifPresent(
+            d -> folder.add("days.ics", ICalendar.of(d, result.site().name(), Instant.now())));
   }
 
   private List<String> inlays(OutFolder folder, Site site, List<AreaResult> areas)

@@ -1,10 +1,15 @@
 package slabwright.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import slabwright.sheets.AreaResult;
+import slabwright.sheets.SiteResult;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
+import slabwright.units.Parsed;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookFile;
 
 /** Reads plans for the commands. */
 final class Plans {
@@ -19,7 +24,7 @@ final class Plans {
   }
 
   /** Ends the command when an inlay of the plan could not be computed. */
-  static void refuse(List<AreaResult> areas) throws CliRefusal {
+  private static void refuse(List<AreaResult> areas) throws CliRefusal {
     List<String> sentences =
         areas.stream()
             .flatMap(a -> a.refused().stream())
@@ -28,5 +33,22 @@ final class Plans {
     if (!sentences.isEmpty()) {
       throw new CliRefusal(sentences);
     }
+  }
+
+  /** Everything of a plan by its shop book; ends the command when an inlay can't be computed. */
+  static SiteResult compute(Site site, Path plan) throws CliRefusal, IOException {
+    Path folder = plan.toAbsolutePath().getParent();
+    SiteResult result = SiteResult.of(site, folder, book(folder), () -> false);
+    refuse(result.areas());
+    return result;
+  }
+
+  private static ShopBook book(Path folder) throws CliRefusal, IOException {
+    Path home = Path.of(System.getProperty("user.home", "."));
+    Parsed<ShopBookFile> found = ShopBookFile.find(folder, home);
+    if (found instanceof Parsed.Bad<ShopBookFile> bad) {
+      throw CliRefusal.of(bad.why());
+    }
+    return ShopBook.of(found.orThrow().text());
   }
 }

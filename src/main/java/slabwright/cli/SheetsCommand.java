@@ -16,12 +16,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import slabwright.sheets.AreaResult;
 import slabwright.sheets.Page;
 import slabwright.sheets.Paper;
 import slabwright.sheets.SheetFiles;
 import slabwright.sheets.SheetOptions;
 import slabwright.sheets.SheetSet;
+import slabwright.sheets.SiteResult;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
 import slabwright.units.UnitSystem;
@@ -56,13 +56,16 @@ final class SheetsCommand implements Callable<Integer> {
     Site site = Plans.read(plan);
     Paper chosen = paper(paper, site);
     refuseForeign();
-    List<AreaResult> areas = AreaResult.of(site, plan.toAbsolutePath().getParent(), () -> false);
-    Plans.refuse(areas);
-    List<Page> pages =
-        SheetSet.of(site, areas, new SheetOptions(chosen, LocalDate.now(ZoneId.systemDefault())));
+    SiteResult result = Plans.compute(site, plan);
+    List<Page> pages = pages(result, chosen);
     AtomicFile.write(out, pdf(site, pages));
     spec.commandLine().getOut().println(pages.size() + " pages on " + chosen.word() + ": " + out);
     return 0;
+  }
+
+  static List<Page> pages(SiteResult result, Paper paper) {
+    SheetOptions options = new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()));
+    return SheetSet.of(result.site(), result.areas(), Optional.of(result.work()), options);
   }
 
   /** A PDF may be made anew; anything else in its place is not ours to replace. */

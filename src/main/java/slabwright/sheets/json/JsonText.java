@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import slabwright.shape.Vec;
 
@@ -20,6 +21,12 @@ final class JsonText {
     BigDecimal d = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
     BigDecimal plain = d.stripTrailingZeros();
     return plain.scale() < 0 ? plain.setScale(0) : plain;
+  }
+
+  /** Nine significant digits: more than anything measured on a floor. */
+  static BigDecimal significant(double value) {
+    BigDecimal d = new BigDecimal(value).round(new MathContext(9)).stripTrailingZeros();
+    return d.scale() < 0 ? d.setScale(0) : d;
   }
 
   static String line(JsonNode node) {

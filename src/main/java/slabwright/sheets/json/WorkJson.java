@@ -1,0 +1,27 @@
+package slabwright.sheets.json;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Set;
+import slabwright.site.FloorArea;
+import slabwright.site.Site;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.ShopBook;
+
+/** The work plan as JSON: every number that sheets 5 to 8 print. */
+public final class WorkJson {
+  private WorkJson() {}
+
+  /** The work as indented JSON, one object. */
+  public static String write(WorkPlan plan) {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.put("site", plan.site().name());
+    root.put("release", plan.site().releaseNumber());
+    root.put("frame", TallyJson.SITE_FRAME);
+    root.put("notice", WorkPlan.NOTICE);
+    root.put("shopBook", plan.book().origin());
+    RecordJson json = new RecordJson(Set.of(Site.class, FloorArea.class, ShopBook.class));
+    root.setAll(json.fields(plan));
+    return JsonText.pretty(root);
+  }
+}
