@@ -53,10 +53,10 @@ final class AirWorker {
   private record Released(List<VapourStep> steps, FireCode fire) {}
 
   private Figure<AirWork> work(Released r) {
-    if (r.steps().isEmpty() || floor.isOutdoors()) {
+    if (r.steps().isEmpty() || floor.isOutdoors() || floor.net() <= 0) {
       return Figure.known(airWork(Optional.empty(), r.fire()));
     }
-    if (area.air().ceiling().isEmpty()) {
+    if (area.air().ceiling().filter(c -> c.mm() > 0).isEmpty()) {
       return Figure.refused(
           "the ceiling height of \"" + area.name() + "\" is not on the plan; measure it");
     }

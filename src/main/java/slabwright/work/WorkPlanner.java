@@ -108,9 +108,17 @@ final class WorkPlanner {
 
   private record Week(When when, Set<DayOfWeek> days) {}
 
+  private static Figure<When> fitting(When w) {
+    return Hours.fits(w.from(), w.length())
+        ? Figure.known(w)
+        : Figure.refused(
+            "a working day lasts an hour or more and ends by midnight; correct the crew's hours");
+  }
+
   private static Figure<Hours> hours(Crew crew) {
     return crew.starts()
         .with(crew.day(), When::new)
+        .flatMap(WorkPlanner::fitting)
         .with(crew.days(), Week::new)
         .with(crew.people(), (w, n) -> new Hours(n, w.when().from(), w.when().length(), w.days()));
   }

@@ -1,6 +1,8 @@
 package slabwright.work.air;
 
 import java.util.List;
+import slabwright.units.Quantity;
+import slabwright.units.Rates;
 
 /**
  * Fresh air that the worst step needs, in m³/min, the mixing factor K included.
@@ -21,8 +23,8 @@ public record AirNeed(double fire, double health, double byFloor) {
       fire = Math.max(fire, lelRate(step, celsius) * mixing / FIRE_SHARE);
       health = Math.max(health, limitRate(step, celsius) * mixing);
     }
-    double footPerMinute = 0.3048;
-    return new AirNeed(fire, health, space.floor() * footPerMinute);
+    double cfmPerSquareFoot = Rates.CUBIC_FOOT_M3 / (Quantity.SQUARE_FOOT_MM2 / 1e6);
+    return new AirNeed(fire, health, space.floor() * cfmPerSquareFoot);
   }
 
   public double largest() {

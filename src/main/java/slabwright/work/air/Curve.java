@@ -68,21 +68,28 @@ public final class Curve {
     return (sumTo(to) - sumTo(from)) / (to - from);
   }
 
-  /** The highest mean over any stretch of that many minutes. */
+  /**
+   * The highest mean over any stretch of that many minutes. The worst stretch reaches over a moment
+   * where the source changes, for elsewhere the curve only rises or only falls.
+   */
   public double worstAverage(double minutes) {
-    double last = end();
-    double step = Math.max(0.25, last / 2000);
+    double step = minutes / SHIFTS;
     double best = 0;
     double at = 0;
-    for (double s = -minutes; s <= last; s += step) {
-      double mean = average(s, s + minutes);
-      if (mean > best) {
-        best = mean;
-        at = s;
+    for (Piece p : pieces) {
+      for (int i = 0; i <= SHIFTS; i++) {
+        double from = p.from() - i * step;
+        double mean = average(from, from + minutes);
+        if (mean > best) {
+          best = mean;
+          at = from;
+        }
       }
     }
     return Math.max(best, refined(at - step, at + step, minutes));
   }
+
+  private static final int SHIFTS = 48;
 
   private double refined(double low, double high, double minutes) {
     double a = low;

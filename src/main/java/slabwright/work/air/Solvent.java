@@ -3,6 +3,8 @@ package slabwright.work.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Quantity;
+import slabwright.units.Rates;
 
 /**
  * A solvent's published properties.
@@ -25,8 +27,7 @@ public record Solvent(
    */
   private static final double CUBIC_FEET_PER_PINT = 403;
 
-  private static final double CUBIC_FOOT_M3 = 0.3048 * 0.3048 * 0.3048;
-  private static final double PINT_MM3 = 231.0 / 8 * 25.4 * 25.4 * 25.4;
+  private static final double PINT_MM3 = Quantity.US_GALLON_MM3 / 8;
 
   /** 70 °F in kelvin. */
   private static final double PRINTED_AT_KELVIN = 21.0 + 1.0 / 9 + 273.15;
@@ -83,7 +84,7 @@ public record Solvent(
   /** How much vapour in m³ a volume of the liquid in mm³ gives in air of a temperature in °C. */
   public double vapour(double mm3, double celsius) {
     double atSeventyFahrenheit =
-        CUBIC_FEET_PER_PINT * CUBIC_FOOT_M3 * specificGravity / molarMass * (mm3 / PINT_MM3);
+        CUBIC_FEET_PER_PINT * Rates.CUBIC_FOOT_M3 * specificGravity / molarMass * (mm3 / PINT_MM3);
     return atSeventyFahrenheit * (celsius + 273.15) / PRINTED_AT_KELVIN;
   }
 

@@ -47,7 +47,12 @@ final class BookSection {
   }
 
   Figure<Integer> whole(String key) {
-    return read(key, Dimension.NUMBER::read).map(d -> (int) Math.round(d));
+    return read(
+        key,
+        v ->
+            v.matches("[1-9]\\d{0,3}")
+                ? Parsed.ok(Integer.valueOf(v))
+                : Parsed.bad("\"%s\" is no number from 1 to 9999".formatted(v)));
   }
 
   Figure<Duration> time(String key) {

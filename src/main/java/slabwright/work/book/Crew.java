@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.Collections;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import slabwright.units.Parsed;
@@ -26,7 +28,7 @@ public record Crew(
         s.whole("people"),
         s.text("starts").flatMap(Crew::clock),
         s.time("day"),
-        s.list("days", Crew::dayOfWeek).map(EnumSet::copyOf),
+        s.list("days", Crew::dayOfWeek).flatMap(Crew::some),
         s.price("price an hour"));
   }
 
@@ -34,6 +36,12 @@ public record Crew(
     return text.matches("([01]\\d|2[0-3]):[0-5]\\d")
         ? Figure.known(LocalTime.parse(text))
         : Figure.refused("\"%s\" is no time of day; write for example 07:30".formatted(text));
+  }
+
+  private static Figure<Set<DayOfWeek>> some(List<DayOfWeek> days) {
+    return days.isEmpty()
+        ? Figure.refused("the crew works on no day; write for example days = Mon, Tue")
+        : Figure.known(Collections.unmodifiableSet(EnumSet.copyOf(days)));
   }
 
   private static Parsed<DayOfWeek> dayOfWeek(String text) {

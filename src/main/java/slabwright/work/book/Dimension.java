@@ -92,7 +92,7 @@ enum Dimension {
   /** The number in the kept unit. */
   Parsed<Double> read(String text) {
     return switch (this) {
-      case LENGTH -> Length.parse(text).map(Length::mm);
+      case LENGTH -> length(text);
       case TEMPERATURE -> temperature(text);
       default -> scaled(text);
     };
@@ -111,10 +111,26 @@ enum Dimension {
 
   private Parsed<Double> checked(String text, String number, Unit unit) {
     double value = Double.parseDouble(number) * unit.size();
-    if (value < 0 || (this == SHARE && value >= 1)) {
+    boolean tooLittle = needsMoreThanNothing() ? value <= 0 : value < 0;
+    if (tooLittle || (this == SHARE && value >= 1)) {
       return Parsed.bad("\"%s\" is out of range; write for example %s".formatted(text, example));
     }
     return Parsed.ok(value);
+  }
+
+  /** What is divided by, or makes no sense as nothing. */
+  private boolean needsMoreThanNothing() {
+    return switch (this) {
+      case LENGTH, VOLUME, COVERAGE, AREA_RATE, RUN_RATE, PPM, MOLAR_MASS, NUMBER -> true;
+      case MASS, TIME, TEMPERATURE, AIRFLOW, SHARE, MASS_PER_AREA, MASS_PER_VOLUME -> false;
+    };
+  }
+
+  private Parsed<Double> length(String text) {
+    Parsed<Double> mm = Length.parse(text).map(Length::mm);
+    return mm instanceof Parsed.Ok<Double> ok && ok.value() <= 0
+        ? Parsed.bad("\"%s\" is out of range; write for example %s".formatted(text, example))
+        : mm;
   }
 
   private Parsed<Double> temperature(String text) {

@@ -17,9 +17,6 @@ public record Kit(double mm3, Figure<BigDecimal> price) {
     if (volume instanceof Parsed.Bad<Double> bad) {
       return Parsed.bad(bad.why());
     }
-    if (volume.orThrow() == 0) {
-      return Parsed.bad("a kit of nothing");
-    }
     String price = sides.length > 1 ? sides[1].strip() : "?";
     return price.equals("?")
         ? Parsed.ok(

@@ -16,10 +16,16 @@ final class SolventReader {
     Figure<Double> short15 = s.number("15-minute limit", Dimension.PPM);
     return gravity
         .with(mass, Physical::new)
-        .with(lel, (p, l) -> new Fire(p, l, 0))
+        .with(lel.flatMap(SolventReader::some), (p, l) -> new Fire(p, l, 0))
         .with(flash, (f, t) -> new Fire(f.physical(), f.lel(), t))
         .with(eightHour, (f, ppm) -> solvent(s.name(), f, ppm, short15.maybe()))
         .maybe();
+  }
+
+  private static Figure<Double> some(double lel) {
+    return lel > 0
+        ? Figure.known(lel)
+        : Figure.refused("a lower explosive limit of 0 can't be right; see the data sheet");
   }
 
   private record Physical(double gravity, double mass) {}

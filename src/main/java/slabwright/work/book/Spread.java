@@ -27,8 +27,14 @@ public record Spread(
         s.number("coverage", Dimension.COVERAGE),
         s.number("loss", Dimension.SHARE),
         s.number("volume solids", Dimension.SHARE),
-        s.list("kits", Kit::read),
+        s.list("kits", Kit::read).flatMap(Spread::some),
         s.yes("kits may be split"),
         s.number("grit", Dimension.MASS_PER_VOLUME));
+  }
+
+  private static Figure<List<Kit>> some(List<Kit> kits) {
+    return kits.isEmpty()
+        ? Figure.refused("a product is sold in some kit; write for example kits = 1 gal @ ?")
+        : Figure.known(kits);
   }
 }

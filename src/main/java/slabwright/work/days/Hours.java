@@ -19,11 +19,16 @@ import java.util.Set;
 public record Hours(int people, LocalTime from, Duration length, Set<DayOfWeek> days) {
   public Hours {
     days = days.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(days));
-    boolean pastMidnight = Duration.between(LocalTime.MIN, from).plus(length).toHours() > 24;
-    if (people < 1 || days.isEmpty() || length.compareTo(Duration.ofHours(1)) < 0 || pastMidnight) {
+    if (people < 1 || days.isEmpty() || !fits(from, length)) {
       throw new IllegalArgumentException(
           "a crew works at least an hour on some day before midnight");
     }
+  }
+
+  /** Whether a working day of that start and length is at least an hour and ends by midnight. */
+  public static boolean fits(LocalTime from, Duration length) {
+    Duration end = Duration.between(LocalTime.MIN, from).plus(length);
+    return length.compareTo(Duration.ofHours(1)) >= 0 && end.compareTo(Duration.ofHours(24)) <= 0;
   }
 
   /** Monday to Friday. */

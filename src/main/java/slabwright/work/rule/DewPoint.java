@@ -37,7 +37,8 @@ public final class DewPoint {
 
   /** Both rules and the humidity against the slab's readings. */
   public static List<RuleNote> notes(Slab slab, UnitSystem units) {
-    if (slab.airC().isEmpty() || slab.humidity().isEmpty() || slab.surfaceC().isEmpty()) {
+    boolean humid = slab.humidity().orElse(0) > 0;
+    if (slab.airC().isEmpty() || !humid || slab.surfaceC().isEmpty()) {
       return List.of(missing());
     }
     double air = slab.airC().getAsDouble();

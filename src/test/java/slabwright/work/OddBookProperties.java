@@ -1,0 +1,74 @@
+package slabwright.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import slabwright.site.Site;
+import slabwright.work.book.ExampleBook;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookText;
+import slabwright.work.job.Handovers;
+import slabwright.work.job.Scope;
+
+/** Whatever a person writes into the shop book gives a plan that says so, never a crash. */
+class OddBookProperties {
+  private static final Site SITE = Samples.tramHall();
+  private static final List<String> LINES = ExampleBook.text().text().lines().toList();
+
+  @Property(tries = 30)
+  void an_odd_value_is_said_and_never_breaks_the_plan(
+      @ForAll("entries") int line, @ForAll("odd") String value) {
+    String[] lines = LINES.toArray(String[]::new);
+    lines[line] = lines[line].replaceFirst("=.*", "= ") + value;
+    ShopBook book = ShopBook.of(ShopBookText.parse(String.join("\n", lines)).orThrow());
+    WorkPlan plan = Samples.planSmall(SITE, book);
+    assertThat(plan.areas()).hasSize(SITE.areas().size());
+    assertThat(Scope.of(plan, Set.of()).cost().lines()).isNotEmpty();
+    assertThat(Handovers.of(plan).loadList().sections()).isNotEmpty();
+  }
+
+  @Provide
+  Arbitrary<Integer> entries() {
+    List<Integer> entries =
+        java.util.stream.IntStream.range(1, LINES.size())
+            .filter(i -> LINES.get(i).matches("[a-z0-9 -]+ = .*"))
+            .boxed()
+            .toList();
+    return Arbitraries.of(entries);
+  }
+
+  @Provide
+  Arbitrary<String> odd() {
+    return Arbitraries.of(
+        "?",
+        "none",
+        "0",
+        "-1",
+        "0 h",
+        "1 min",
+        "0 ft2/h",
+        "0.001 ft2/h",
+        "99 %",
+        "100 %",
+        "1",
+        "9999",
+        "1000000 gal",
+        "0 gal @ 1",
+        "70 F: 0 min",
+        "90 F: 1 h, 50 F: 2 h",
+        "23:59",
+        "acetone 100 %",
+        "yes",
+        "no",
+        "1 in",
+        "0 in",
+        "x = y",
+        "metal");
+  }
+}
