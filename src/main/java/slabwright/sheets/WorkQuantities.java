@@ -29,6 +29,7 @@ final class WorkQuantities {
       blocks.add(new Prose(work.prep().bond().sentence()));
       blocks.add(new Gap(3));
     }
+    blocks.addAll(new TopQuantities(work.tops(), context).blocks());
     QuantitiesSheet.section(blocks, "Coats", coats());
     QuantitiesSheet.section(blocks, "Kits to buy", kits());
     QuantitiesSheet.section(blocks, "Batches of one coat", batches());

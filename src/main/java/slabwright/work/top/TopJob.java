@@ -34,12 +34,8 @@ public record TopJob(
   /** Plans the passes for the exposure wanted on the floor area it stands in. */
   public static TopJob of(TopFoot foot, Optional<Exposure> wanted, ShopBook book) {
     if (wanted.isEmpty()) {
-      String why = "choose the aggregate exposure wanted before \"%s\" is planned";
-      return new TopJob(
-          foot,
-          List.of(),
-          Figure.refused(why.formatted(foot.name())),
-          Figure.refused(why.formatted(foot.name())));
+      String why = "choose the aggregate exposure wanted first";
+      return new TopJob(foot, List.of(), Figure.refused(why), Figure.refused(why));
     }
     List<TopPass> passes =
         book.grits().stream()
