@@ -15,6 +15,9 @@ import slabwright.shape.Region;
  * the cheapest strip by strip, each kept apart from those of the strip before.
  */
 public final class SeamPlanner {
+  /** Of a panel beside a seam that a person pushed to the blank's edge, mm. */
+  private static final double LEAST_WIDTH = 1;
+
   private final StencilSet set;
   private final PanelRules rules;
   private final Map<Turn, TurnSearch> searches = new EnumMap<>(Turn.class);
@@ -69,14 +72,20 @@ public final class SeamPlanner {
     return plan(searches.get(turn).even());
   }
 
-  /** The plan with seams where a person put them; too wide a panel is among its findings. */
+  /** The plan with seams where a person put them; a panel too wide or narrow is a finding. */
   public PanelPlan at(Turn turn, List<Double> seams) {
-    return plan(searches.get(turn).layout(seams.stream().sorted().toList()));
+    return plan(searches.get(turn).layout(inside(turn, seams)));
   }
 
   /** What seams cost where a person put them. */
   public SeamCost costOf(Turn turn, List<Double> seams) {
-    return searches.get(turn).layout(seams.stream().sorted().toList()).cost();
+    return searches.get(turn).layout(inside(turn, seams)).cost();
+  }
+
+  /** Rising, and held so far inside the blank that every panel has some width. */
+  private List<Double> inside(Turn turn, List<Double> seams) {
+    double last = turn.across(set.blank()) - rules.overlap() - LEAST_WIDTH;
+    return seams.stream().map(s -> Math.max(LEAST_WIDTH, Math.min(last, s))).sorted().toList();
   }
 
   private PanelPlan plan(Layout layout) {

@@ -2,7 +2,6 @@ package slabwright.inlay.stencil;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleFunction;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
@@ -28,25 +27,25 @@ public final class StencilCheck {
   /** What is to be seen, with places in the blank's frame; at most a dozen of each kind. */
   public List<Finding> of(Stencil stencil) {
     findings.clear();
-    thin("Mask", stencil.mask(), limits.mask(), " (the film holds ");
-    thin("Opening", stencil.openings(), limits.opening(), " (the least that weeds clean is ");
+    thin("Mask %s thin (the film holds %s).", stencil.mask(), limits.mask());
+    thin(
+        "Opening %s narrow (the least that weeds clean is %s).",
+        stencil.openings(), limits.opening());
     small(stencil);
     needles("vinyl", stencil.mask());
     needles("opening", stencil.openings());
     return List.copyOf(findings);
   }
 
-  private void thin(String what, Region region, double limit, String reason) {
+  private void thin(String sentence, Region region, double limit) {
     List<ThinPlace> places = ThinPlaces.in(region, limit);
     places.stream()
         .limit(MOST_OF_A_KIND)
         .forEach(
             p ->
                 findings.add(
-                    Finding.look(
-                        what + " " + show(p.width()) + " thin" + reason + show(limit) + ").",
-                        p.at())));
-    more(places.size(), "thin places of the " + what.toLowerCase(Locale.ROOT));
+                    Finding.look(sentence.formatted(show(p.width()), show(limit)), p.at())));
+    more(places.size(), "places like that");
   }
 
   private void small(Stencil stencil) {

@@ -94,6 +94,15 @@ class PanelPlanTest {
   }
 
   @Test
+  void a_seam_pushed_off_the_blank_stays_at_its_edge_and_is_said() {
+    PanelPlan plan =
+        new SeamPlanner(blank(2000, 3000), PanelRules.usual())
+            .at(Turn.DOWN, List.of(-500.0, 900.0));
+    assertThat(plan.panels()).allMatch(p -> p.box().width() > 0);
+    assertThat(plan.findings()).extracting(Finding::text).anyMatch(t -> t.contains("only"));
+  }
+
+  @Test
   void a_seam_goes_through_the_gap_between_two_shapes() {
     StencilSet set = Graphics.one(box(0, 0, 900, 2000).union(box(1100, 0, 1900, 2000)));
     PanelPlan plan = new SeamPlanner(set, PanelRules.usual()).best(Turn.DOWN);

@@ -26,7 +26,7 @@ class StencilCheckTest {
   void a_narrow_slot_is_said() {
     assertThat(check(box(0, 0, 200, 2)))
         .extracting(Finding::text)
-        .containsExactly("Opening 2.0 thin (the least that weeds clean is 3.0).");
+        .containsExactly("Opening 2.0 narrow (the least that weeds clean is 3.0).");
   }
 
   @Test
