@@ -13,6 +13,7 @@ import slabwright.shape.Vec;
 /** JSON trees as text. */
 final class JsonText {
   private static final int DECIMALS = 3;
+  private static final double LARGE = 1e6;
 
   private JsonText() {}
 
@@ -23,8 +24,11 @@ final class JsonText {
     return plain.scale() < 0 ? plain.setScale(0) : plain;
   }
 
-  /** Nine significant digits: more than anything measured on a floor. */
+  /** As {@link #number}, and small values to nine significant digits. */
   static BigDecimal significant(double value) {
+    if (Math.abs(value) >= LARGE) {
+      return number(value);
+    }
     BigDecimal d = new BigDecimal(value).round(new MathContext(9)).stripTrailingZeros();
     return d.scale() < 0 ? d.setScale(0) : d;
   }

@@ -1,0 +1,95 @@
+package slabwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class JobCommandTest {
+  private static final String PLAN = "sample-plans/bike-workshop.site.json";
+
+  private final StringWriter err = new StringWriter();
+
+  @TempDir Path folder;
+
+  private static ObjectMapper exact() {
+    return new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+  }
+
+  private int run(String... args) {
+    return Slabwright.run(new PrintWriter(new StringWriter()), new PrintWriter(err), args);
+  }
+
+  private static List<String> files(Path root) throws IOException {
+    try (Stream<Path> all = Files.walk(root)) {
+      return all.filter(Files::isRegularFile)
+          .map(f -> root.relativize(f).toString())
+          .sorted()
+          .toList();
+    }
+  }
+
+  @Test
+  void a_job_gives_sheets_cut_files_and_every_number_and_the_numbers_agree() throws IOException {
+    Path to = folder.resolve("job");
+    assertThat(run("job", PLAN, "--out", to.toString())).isZero();
+    assertThat(files(to))
+        .contains("sheets.pdf", "tally.json", "work.json", "quantities.csv", "days.ics")
+        .anyMatch(f -> f.startsWith("cut-") && f.endsWith("panel-A.svg"))
+        .anyMatch(f -> f.startsWith("cut-") && f.endsWith("panel-A.pdf"))
+        .anyMatch(f -> f.endsWith("sign-shop.zip"));
+    JsonNode tally = exact().readTree(to.resolve("tally.json").toFile());
+    String net = tally.at("/areas/0/net_mm2").decimalValue().toPlainString();
+    assertThat(Files.readString(to.resolve("quantities.csv")))
+        .contains("workshop,floor,net," + net + ",mm2\r\n");
+    JsonNode work = exact().readTree(to.resolve("work.json").toFile());
+    assertThat(work.at("/areas/0/floor/floor/area_mm2").decimalValue().toPlainString())
+        .isEqualTo(net);
+    assertThat(work.get("shopBook").asText()).contains("invented");
+  }
+
+  @Test
+  void a_refused_plan_writes_nothing() throws IOException {
+    Path plan = folder.resolve("p.site.json");
+    Files.writeString(plan, Files.readString(Path.of(PLAN)));
+    Path to = folder.resolve("job");
+    assertThat(run("job", plan.toString(), "--out", to.toString())).isEqualTo(3);
+    assertThat(err.toString()).contains("no graphic");
+    assertThat(files(folder)).containsExactly("p.site.json");
+  }
+
+  @Test
+  void a_graphic_that_cannot_be_read_is_refused_and_nothing_is_written() throws IOException {
+    Path plan = folder.resolve("p.site.json");
+    Files.writeString(plan, Files.readString(Path.of(PLAN)));
+    Files.writeString(
+        folder.resolve("bike-wheel.svg"), "<svg xmlns='http://www.w3.org/2000/svg'/>");
+    assertThat(run("job", plan.toString(), "--out", folder.resolve("job").toString())).isEqualTo(3);
+    assertThat(err.toString()).contains("nothing in it is painted");
+    assertThat(files(folder)).containsExactly("bike-wheel.svg", "p.site.json");
+  }
+
+  @Test
+  void sheets_are_never_written_over_something_that_is_no_pdf() throws IOException {
+    Path file = Files.writeString(folder.resolve("notes.pdf"), "my notes");
+    assertThat(run("sheets", PLAN, "--paper", "A3", "--out", file.toString())).isEqualTo(3);
+    assertThat(file).hasContent("my notes");
+  }
+
+  @Test
+  void a_paper_that_is_not_known_is_refused_with_those_that_are() {
+    assertThat(run("sheets", PLAN, "--paper", "B7", "--out", folder.resolve("s.pdf").toString()))
+        .isEqualTo(3);
+    assertThat(err.toString()).contains("Tabloid");
+  }
+}
