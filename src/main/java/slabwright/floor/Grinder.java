@@ -33,8 +33,7 @@ final class Grinder {
   }
 
   Grinding grind(boolean levelled) {
-    Region drivable = plan.floorOf(o -> worker(o) != Worker.NOBODY && (levelled || !stops(o)));
-    MachineReach reach = new MachineReach(plan.area(), plan.gross(), drivable, tolerance);
+    MachineReach reach = reach(levelled);
     List<MachineReach.Sweep> sweeps = new ArrayList<>();
     for (Machine machine : widestFirst()) {
       stopIfCancelled();
@@ -43,7 +42,7 @@ final class Grinder {
     GrindingFaces faces =
         new GrindingFaces(
             ground(),
-            plan.floorOf(o -> worker(o) == Worker.MACHINE && (levelled || !stops(o))),
+            grindable(levelled),
             levelled ? Region.empty() : plan.floorOf(this::stops),
             plan.floorOf(o -> worker(o) == Worker.HAND),
             sweeps,
@@ -55,6 +54,21 @@ final class Grinder {
     }
     return new Grinding(
         reaches, faces.machine(), faces.hand(), HandWork.sort(faces, narrowest(), tolerance));
+  }
+
+  /** Reach over the floor that is not stopped. */
+  MachineReach reach(boolean levelled) {
+    Region drivable = plan.floorOf(o -> worker(o) != Worker.NOBODY && (levelled || !stops(o)));
+    return new MachineReach(plan.area(), plan.gross(), drivable, tolerance);
+  }
+
+  /** What one machine grinds, in the plan or not. */
+  Region ground(Machine machine, boolean levelled) {
+    return reach(levelled).of(machine).ground().intersect(grindable(levelled));
+  }
+
+  private Region grindable(boolean levelled) {
+    return plan.floorOf(o -> worker(o) == Worker.MACHINE && (levelled || !stops(o)));
   }
 
   private List<Machine> widestFirst() {

@@ -43,7 +43,7 @@ final class MachineReach {
   record Sweep(Machine machine, Region middle, Region ground, Region covered) {}
 
   Sweep of(Machine machine) {
-    Region middle = middle(machine);
+    Region middle = middle(half(machine), machine.body().mm() + machine.clearance().mm());
     Region ground = middle.offset(machine.grinding().mm() / 2, tolerance);
     double near = Math.max(half(machine) - 2 * tolerance, half(machine) / 2);
     return new Sweep(machine, middle, ground, middle.offset(near, tolerance));
@@ -54,18 +54,34 @@ final class MachineReach {
     return machine.body().mm() / 2 + machine.clearance().mm();
   }
 
-  private Region middle(Machine machine) {
-    double depth = machine.body().mm() + machine.clearance().mm();
-    List<WayIn> waysIn = WayIn.of(area, gross, depth, tolerance);
-    List<Ring> rings = new ArrayList<>(drivable.rings());
-    waysIn.forEach(w -> rings.addAll(w.box().rings()));
-    Region extended = Region.of(rings, FillRule.NONZERO);
+  /** Where the middle of a body gets to whose half width with clearance is {@code half}. */
+  Region middle(double half) {
+    return middle(half, 2 * half);
+  }
+
+  /** Where it would fit, reached from a way in or not. */
+  Region anywhere(double half) {
+    return extended(waysIn(2 * half)).offset(FIT - half, tolerance);
+  }
+
+  private Region middle(double half, double depth) {
+    List<WayIn> waysIn = waysIn(depth);
     List<Ring> reached = new ArrayList<>();
-    for (Region part : extended.offset(FIT - half(machine), tolerance).parts()) {
+    for (Region part : extended(waysIn).offset(FIT - half, tolerance).parts()) {
       if (waysIn.stream().anyMatch(w -> part.meets(w.centre()))) {
         reached.addAll(part.rings());
       }
     }
     return Region.of(reached, FillRule.NONZERO);
+  }
+
+  private List<WayIn> waysIn(double depth) {
+    return WayIn.of(area, gross, depth, tolerance);
+  }
+
+  private Region extended(List<WayIn> waysIn) {
+    List<Ring> rings = new ArrayList<>(drivable.rings());
+    waysIn.forEach(w -> rings.addAll(w.box().rings()));
+    return Region.of(rings, FillRule.NONZERO);
   }
 }

@@ -1,0 +1,40 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/**
+ * The corners of a floor: where its edge turns by more than 40° at one point. Inside corners are
+ * those a person stands in, outside corners those one walks round.
+ */
+public record Corners(List<Vec> inside, List<Vec> outside) {
+  /** Sharper than any bend of an arc of 10 mm or more, flattened within 0.5 mm. */
+  private static final double LEAST_TURN = Math.toRadians(40);
+
+  public Corners {
+    inside = List.copyOf(inside);
+    outside = List.copyOf(outside);
+  }
+
+  /** The corners of a region, its holes included. */
+  public static Corners of(Region floor) {
+    List<Vec> inside = new ArrayList<>();
+    List<Vec> outside = new ArrayList<>();
+    for (Ring ring : floor.rings()) {
+      int n = ring.points().size();
+      for (int i = 0; i < n; i++) {
+        Vec at = ring.points().get(i);
+        Vec in = at.minus(ring.points().get((i + n - 1) % n));
+        Vec on = ring.points().get((i + 1) % n).minus(at);
+        double turn = Math.atan2(in.cross(on), in.dot(on));
+        if (Math.abs(turn) > LEAST_TURN) {
+          (turn > 0 ? inside : outside).add(at);
+        }
+      }
+    }
+    return new Corners(inside, outside);
+  }
+}

@@ -1,0 +1,11 @@
+package slabwright.floor;
+
+import slabwright.shape.Vec;
+
+/**
+ * The narrowest place on the best way to a pocket.
+ *
+ * @param width of the gap in mm: body and clearances of a machine that gets through are no wider
+ * @param where in the middle of the gap
+ */
+public record Pass(double width, Vec where) {}
