@@ -10,6 +10,9 @@ import slabwright.work.coat.LaneGrid;
 
 /** Lane grids of one floor while its coats are listed, each width made once. */
 final class LaneGrids {
+  /** The narrowest lane that is rolled on a floor, mm. */
+  private static final double NARROWEST = 25;
+
   private final FloorWork floor;
   private final Map<Double, LaneGrid> byPitch = new HashMap<>();
 
@@ -31,9 +34,9 @@ final class LaneGrids {
   }
 
   private Figure<Optional<LaneGrid>> grid(double pitch) {
-    return pitch > 0
+    return pitch >= NARROWEST
         ? Figure.known(Optional.of(byPitch.computeIfAbsent(pitch, this::made)))
-        : Figure.refused("a roller of no width in the shop book; correct it");
+        : Figure.refused("a roller this narrow lays no floor; correct roller and lap in the shop book");
   }
 
   private LaneGrid made(double pitch) {

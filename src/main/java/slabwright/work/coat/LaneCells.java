@@ -123,8 +123,9 @@ final class LaneCells {
       right.add(edges(c.region(), cuts[c.strip() + 1]));
     }
     for (int a = 0; a < cells.size(); a++) {
-      for (int b = a + 1; b < cells.size(); b++) {
-        if (cells.get(b).strip() == cells.get(a).strip() + 1) {
+      int next = cells.get(a).strip() + 1;
+      for (int b = a + 1; b < cells.size() && cells.get(b).strip() <= next; b++) {
+        if (cells.get(b).strip() == next) {
           addContact(a, b, right.get(a), left.get(b));
         }
       }

@@ -8,6 +8,9 @@ import java.util.Set;
 
 /** What makes a list of steps impossible to plan, found before planning starts. */
 final class TaskCheck {
+  /** A step longer than this is a slip of the pen. */
+  private static final int LONGEST_DAYS = 250;
+
   private TaskCheck() {}
 
   static Optional<String> fault(List<Task> tasks, Hours hours) {
@@ -35,6 +38,11 @@ final class TaskCheck {
       return Optional.of(
           "\"%s\" takes %s in one go and the day has %s; add hands or divide the floor at a joint"
               .formatted(task.name(), text(task.length()), text(hours.length())));
+    }
+    if (task.length().compareTo(hours.length().multipliedBy(LONGEST_DAYS)) > 0) {
+      return Optional.of(
+          "\"%s\" takes more than %d working days; check its rate in the shop book"
+              .formatted(task.name(), LONGEST_DAYS));
     }
     return task.waits().stream()
         .filter(w -> !seen.contains(w.after()))

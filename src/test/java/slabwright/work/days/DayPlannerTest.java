@@ -120,6 +120,14 @@ class DayPlannerTest {
   }
 
   @Test
+  void a_step_of_a_year_is_taken_for_a_slip_of_the_pen() {
+    Planned planned =
+        DayPlanner.plan(
+            List.of(Task.pausing("g", "Grind", "hall", hours(9 * 251), 1)), CREW_OF_TWO, MONDAY);
+    assertThat(((Planned.Refused) planned).sentence()).contains("250 working days").contains("rate");
+  }
+
+  @Test
   void a_late_start_says_how_much_later_the_job_ends() {
     List<Task> tasks =
         List.of(
