@@ -36,7 +36,8 @@ final class LaneGrids {
   private Figure<Optional<LaneGrid>> grid(double pitch) {
     return pitch >= NARROWEST
         ? Figure.known(Optional.of(byPitch.computeIfAbsent(pitch, this::made)))
-        : Figure.refused("a roller this narrow lays no floor; correct roller and lap in the shop book");
+        : Figure.refused(
+            "a roller this narrow lays no floor; correct roller and lap in the shop book");
   }
 
   private LaneGrid made(double pitch) {

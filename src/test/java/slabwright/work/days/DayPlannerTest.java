@@ -124,7 +124,9 @@ class DayPlannerTest {
     Planned planned =
         DayPlanner.plan(
             List.of(Task.pausing("g", "Grind", "hall", hours(9 * 251), 1)), CREW_OF_TWO, MONDAY);
-    assertThat(((Planned.Refused) planned).sentence()).contains("250 working days").contains("rate");
+    assertThat(((Planned.Refused) planned).sentence())
+        .contains("250 working days")
+        .contains("rate");
   }
 
   @Test
