@@ -31,6 +31,9 @@ final class CautionSheet {
             Optional.empty(),
             List.of());
     List<Block> blocks = new ArrayList<>();
+    blocks.add(new Prose(WorkPlan.NOTICE));
+    blocks.add(new Prose(book.origin()));
+    blocks.add(new Gap(2));
     Optional<AirWork> air = work.air().maybe();
     if (air.isPresent()) {
       air(blocks, air.get());
@@ -39,8 +42,6 @@ final class CautionSheet {
       blocks.add(new Caution("Not computed", work.air().text(a -> "")));
     }
     rules(blocks);
-    blocks.add(new Prose(book.origin()));
-    blocks.add(new Caution("Estimate", WorkPlan.NOTICE));
     return ColumnPages.of(context.page(), draft, blocks);
   }
 

@@ -57,6 +57,8 @@ final class DayPlanSheet {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading("Together"));
     blocks.add(totals(days));
+    blocks.add(new Prose(WorkPlan.NOTICE));
+    blocks.add(new Prose(plan.book().origin()));
     blocks.add(new Gap(3));
     List<OthersOut> out = OthersOut.of(days);
     if (!out.isEmpty()) {
@@ -66,8 +68,6 @@ final class DayPlanSheet {
     }
     blocks.add(new Heading("Step by step"));
     blocks.add(steps(days));
-    blocks.add(new Prose(plan.book().origin()));
-    blocks.add(notice());
     return blocks;
   }
 

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import slabwright.drawing.Frame;
+import slabwright.drawing.Ink;
 import slabwright.drawing.TextStyle;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
@@ -23,12 +24,16 @@ final class LayoutSheet {
   private final SheetContext context;
   private final OutlineShape shape;
   private final Region floor;
+  private final List<Ink> marks;
+  private final List<PlanWords> names;
 
   LayoutSheet(FloorArea area, SheetContext context) {
     this.area = area;
     this.context = context;
     this.shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
     this.floor = shape.region();
+    this.marks = area.marks().stream().flatMap(m -> AreaInks.mark(m, floor).stream()).toList();
+    this.names = area.marks().stream().map(this::name).toList();
   }
 
   List<Draft> drafts() {
@@ -50,11 +55,11 @@ final class LayoutSheet {
 
   private void draw(Sketch sketch) {
     OutlineWords words = new OutlineWords(area, context.units(), sketch);
-    area.marks().forEach(m -> sketch.ink(AreaInks.mark(m, floor)));
+    sketch.ink(marks);
     sketch.ink(AreaInks.outline(area));
     area.marks().forEach(m -> keepOff(sketch, m));
     words.walls().doorways().dimensions();
-    area.marks().forEach(m -> name(sketch, m));
+    names.forEach(sketch::words);
   }
 
   private static void keepOff(Sketch sketch, Mark mark) {
@@ -69,7 +74,7 @@ final class LayoutSheet {
     }
   }
 
-  private void name(Sketch sketch, Mark mark) {
+  private PlanWords name(Mark mark) {
     TextStyle style = context.type().strong().sized(2.7 * context.type().k());
     PlanWords words = PlanWords.of(about(mark), mark.name(), style);
     boolean place = mark.form() instanceof Form.Place;
@@ -77,7 +82,7 @@ final class LayoutSheet {
     if (!region.isEmpty()) {
       words = words.on(MarkLooks.of(mark.kind().type()).field());
     }
-    sketch.words(place ? words.nearBy(5) : words);
+    return place ? words.nearBy(5) : words;
   }
 
   /** A point of the mark that its name speaks of. */

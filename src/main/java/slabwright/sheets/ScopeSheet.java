@@ -31,12 +31,13 @@ final class ScopeSheet {
             Optional.empty(),
             List.of());
     List<Block> blocks = new ArrayList<>();
+    blocks.add(new Prose(WorkPlan.NOTICE));
+    blocks.add(new Prose(plan.book().origin()));
+    blocks.add(new Gap(2));
     sentences(blocks, "Included", scope.included());
     sentences(blocks, "Not included", scope.excluded());
     cost(blocks, scope.cost());
     advice(blocks);
-    blocks.add(new Prose(plan.book().origin()));
-    blocks.add(new Caution("Estimate", WorkPlan.NOTICE));
     blocks.add(new SignLine("client"));
     blocks.add(new SignLine("contractor"));
     return ColumnPages.of(context.page(), draft, blocks);

@@ -30,7 +30,7 @@ public final class SheetSet {
     for (AreaResult area : areas) {
       drafts.addAll(area(area, work, context));
     }
-    work.ifPresent(w -> drafts.addAll(work(w, options.declined(), context)));
+    work.ifPresent(w -> drafts.addAll(work(w, areas, options.declined(), context)));
     if (work.isPresent()) {
       HandoverSheet handovers = new HandoverSheet(context);
       for (AreaResult area : areas) {
@@ -56,8 +56,13 @@ public final class SheetSet {
     return drafts;
   }
 
-  private static List<Draft> work(WorkPlan plan, Set<String> declined, SheetContext context) {
+  private static List<Draft> work(
+      WorkPlan plan, List<AreaResult> areas, Set<String> declined, SheetContext context) {
     List<Draft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
+    for (AreaResult r : areas) {
+      plan.area(r.takeoff().area().id())
+          .ifPresent(a -> drafts.addAll(LanesSheet.all(r.takeoff(), a.coats(), context)));
+    }
     plan.areas().forEach(a -> drafts.addAll(new CautionSheet(a, plan.book(), context).drafts()));
     Scope scope = Scope.of(plan, declined);
     drafts.addAll(new ScopeSheet(plan, scope, context).drafts());

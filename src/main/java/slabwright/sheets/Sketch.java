@@ -32,6 +32,9 @@ import slabwright.shape.Vec;
 final class Sketch {
   private static final double NEXT_ROW = 6.5;
 
+  /** What lies farther off the field than this is left out, mm of paper. */
+  private static final double SLACK = 10;
+
   private final View view;
   private final Bounds field;
   private final Type type;
@@ -58,13 +61,23 @@ final class Sketch {
 
   /** Adds inks in the model's frame. */
   Sketch ink(List<? extends Ink> inks) {
-    inks.forEach(i -> under.add(i.placed(view)));
+    for (Ink ink : inks) {
+      Ink placed = ink.placed(view);
+      if (placed.reach().grown(SLACK).meets(field)) {
+        under.add(placed);
+      }
+    }
     return this;
   }
 
   /** Keeps words off these lines of the model. */
   Sketch keepOff(List<Ring> rings) {
-    rings.forEach(r -> labels.avoid(r.map(view.map())));
+    for (Ring ring : rings) {
+      Ring placed = ring.map(view.map());
+      if (placed.bounds().meets(field)) {
+        labels.avoid(placed);
+      }
+    }
     return this;
   }
 
@@ -90,7 +103,9 @@ final class Sketch {
     double half = placed.size() / 2;
     Vec at = placed.at();
     labels.avoid(new Bounds(at.x() - half, at.y() - half, at.x() + half, at.y() + half));
-    over.add(placed);
+    if (field.contains(at)) {
+      over.add(placed);
+    }
     return this;
   }
 
@@ -140,6 +155,9 @@ final class Sketch {
 
   /** Words about a point of the model, in one of its wished places (paper mm) or near it. */
   boolean words(PlanWords w) {
+    if (!field.grown(SLACK).contains(view.onPaper(w.about()))) {
+      return false;
+    }
     TextStyle style = w.style();
     Label label =
         Label.of(view.onPaper(w.about()), w.words(), style, w.reach() * type.k())
@@ -165,6 +183,9 @@ final class Sketch {
 
   /** The same with a ring of this width at type size 1. */
   boolean number(Vec about, List<Vec> wishes, String words, double width) {
+    if (!field.contains(view.onPaper(about))) {
+      return false;
+    }
     double size = width * type.k();
     Label label = Label.box(view.onPaper(about), size, size, 40 * type.k()).wishing(wishes);
     Optional<Label.Placed> placed = labels.place(label);

@@ -77,7 +77,12 @@ class PagesTest {
     try (PDDocument document = Loader.loadPDF(pdf(HALL.on(Paper.TABLOID)))) {
       String words = new PDFTextStripper().getText(document);
       assertThat(words)
-          .contains("Tram Hall Library", "invented", "By hand, to tick off", "Screening estimate");
+          .contains(
+              "Tram Hall Library",
+              "invented",
+              "By hand, to tick off",
+              "Screening estimates for planning",
+              "Rolling order");
       for (PDPage page : document.getPages()) {
         assertThat(page.getMediaBox().getWidth()).isEqualTo(17 * 72f);
         assertThat(page.getMediaBox().getHeight()).isEqualTo(11 * 72f);
