@@ -12,6 +12,8 @@ import slabwright.units.UnitSystem;
 
 /** What the proof page says in words. */
 record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units) {
+  private static final int MOST_LISTED = 12;
+
   /** One line of the table. */
   record Row(String label, String words) {}
 
@@ -23,18 +25,28 @@ record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem un
             "Reads",
             "as in the picture, seen from the face of the film: top is top, left is left."),
         new Row("Mirror image", "no. Never mirror these files."),
-        new Row("Check with a ruler", "panel A, cut, is " + checkWords() + " wide."),
+        new Row(
+            "Check with a ruler",
+            "panel " + plan.panels().get(0).name() + ", cut, is " + checkWords() + " wide."),
         new Row("Loose pieces", loose()),
         new Row("Length of cut", show(stencil.cutLength()) + ", panel outlines not counted"),
         new Row("Picture", "not to scale; the cut files are in true millimetres."));
   }
 
-  /** The one length to check: the width of panel A. */
+  /** The one length to check: the width of the first panel. */
   String checkWords() {
     return show(plan.panels().get(0).box().width());
   }
 
   private String panels() {
+    if (plan.panels().size() > MOST_LISTED) {
+      return "%d, %s to %s, on %d strips; the order lists each with its size, overlap included."
+          .formatted(
+              plan.panels().size(),
+              plan.panels().get(0).name(),
+              plan.panels().get(plan.panels().size() - 1).name(),
+              plan.seams().size() + 1);
+    }
     String each =
         plan.panels().stream()
             .map((Panel p) -> p.name() + " " + size(p.box()))

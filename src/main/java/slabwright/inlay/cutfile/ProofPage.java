@@ -26,7 +26,11 @@ import slabwright.units.UnitSystem;
 public final class ProofPage {
   private static final double EDGE = 14;
   private static final double PICTURE_TOP = 62;
-  private static final double FACTS = 78;
+  private static final double LINE = 4.6;
+  private static final double ROW_GAP = 1.6;
+  private static final double LABELS = 40;
+  private static final TextStyle SMALL = TextStyle.plain(3.6).in(Palette.SOFT);
+  private static final TextStyle PLAIN = TextStyle.plain(3.3);
 
   private final CutJob job;
   private final Stencil stencil;
@@ -34,6 +38,7 @@ public final class ProofPage {
   private final ProofPicture picture;
   private final double width;
   private final double height;
+  private final double factsTop;
   private final List<Ink> inks = new ArrayList<>();
 
   /**
@@ -47,7 +52,8 @@ public final class ProofPage {
     this.width = units == UnitSystem.METRIC ? 210 : 215.9;
     this.height = units == UnitSystem.METRIC ? 297 : 279.4;
     this.facts = new ProofFacts(set, stencil, plan, units);
-    Bounds box = new Bounds(EDGE + 8, PICTURE_TOP, width - EDGE, height - FACTS - EDGE);
+    this.factsTop = height - EDGE - factsHeight();
+    Bounds box = new Bounds(EDGE + 8, PICTURE_TOP, width - EDGE, factsTop - EDGE / 2);
     this.picture = new ProofPicture(stencil, plan, box, facts.checkWords());
   }
 
@@ -61,10 +67,16 @@ public final class ProofPage {
   }
 
   private void head() {
-    inks.add(Text.start(new Vec(EDGE, 22), job.inlay(), TextStyle.bold(6.5)));
+    inks.add(
+        Text.start(
+            new Vec(EDGE, 22), fitted(job.inlay(), TextStyle.bold(6.5)), TextStyle.bold(6.5)));
     String step = "proof page, " + job.issue() + ", dye " + stencil.colour();
-    inks.add(Text.start(new Vec(EDGE, 29), step, TextStyle.plain(3.6).in(Palette.SOFT)));
+    inks.add(Text.start(new Vec(EDGE, 29), fitted(step, SMALL), SMALL));
     inks.add(Stroke.line(Pen.of(0.4, Palette.INK), new Vec(EDGE, 32), new Vec(width - EDGE, 32)));
+  }
+
+  private String fitted(String words, TextStyle style) {
+    return TextMeasure.fitted(words, style, width - 2 * EDGE);
   }
 
   private void polarity() {
@@ -85,17 +97,23 @@ public final class ProofPage {
     inks.add(Text.start(new Vec(x + 13, 50.8), words, TextStyle.plain(3.3)));
   }
 
+  private double factsHeight() {
+    return facts.rows().stream().mapToDouble(r -> lines(r).size() * LINE + ROW_GAP).sum();
+  }
+
+  private List<String> lines(ProofFacts.Row row) {
+    return TextMeasure.wrap(row.words(), PLAIN, width - 2 * EDGE - LABELS);
+  }
+
   private void facts() {
-    TextStyle label = TextStyle.bold(3.3);
-    TextStyle plain = TextStyle.plain(3.3);
-    double y = height - FACTS;
+    double y = factsTop;
     for (ProofFacts.Row row : facts.rows()) {
-      inks.add(Text.start(new Vec(EDGE, y), row.label(), label));
-      for (String line : TextMeasure.wrap(row.words(), plain, width - 2 * EDGE - 40)) {
-        inks.add(Text.start(new Vec(EDGE + 40, y), line, plain));
-        y += 4.6;
+      inks.add(Text.start(new Vec(EDGE, y), row.label(), TextStyle.bold(3.3)));
+      for (String line : lines(row)) {
+        inks.add(Text.start(new Vec(EDGE + LABELS, y), line, PLAIN));
+        y += LINE;
       }
-      y += 1.6;
+      y += ROW_GAP;
     }
   }
 }

@@ -17,12 +17,15 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import slabwright.drawing.Drawing;
 import slabwright.drawing.PdfFile;
 import slabwright.drawing.TextBox;
 import slabwright.inlay.Graphics;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.PanelRules;
+import slabwright.inlay.panel.Roll;
 import slabwright.inlay.panel.SeamPlanner;
+import slabwright.inlay.panel.Turn;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
@@ -96,7 +99,27 @@ class ShopBundleTest {
 
   @Test
   void no_two_words_of_the_proof_page_lie_on_each_other() {
-    List<TextBox> boxes = TextBox.of(BUNDLE.proofPdf().pages().get(0));
+    clear(BUNDLE.proofPdf().pages().get(0));
+  }
+
+  @Test
+  void a_proof_page_of_many_panels_keeps_every_word_on_the_paper() {
+    StencilSet wide = Graphics.one(Graphics.letterF(9000));
+    PanelRules rules =
+        PanelRules.usual().withRoll(Roll.ofWidth(624).withLongestPiece(3000)).withPitch(50);
+    PanelPlan plan = new SeamPlanner(wide, rules).best(Turn.DOWN);
+    CutJob job = new CutJob("A name so long that no page could ever hold it ".repeat(4), 12);
+    Drawing page =
+        new ProofPage(job, wide, wide.stencils().get(0), plan, UnitSystem.METRIC).drawing();
+    clear(page);
+    for (TextBox box : TextBox.of(page)) {
+      assertThat(box.bounds().maxX()).as(box.words()).isLessThan(200);
+      assertThat(box.bounds().maxY()).as(box.words()).isLessThan(290);
+    }
+  }
+
+  private static void clear(Drawing page) {
+    List<TextBox> boxes = TextBox.of(page);
     for (int i = 0; i < boxes.size(); i++) {
       for (int j = 0; j < i; j++) {
         assertThat(boxes.get(i).overlaps(boxes.get(j)))
