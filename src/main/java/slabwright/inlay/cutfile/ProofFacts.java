@@ -29,7 +29,9 @@ record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem un
             "Check with a ruler",
             "panel " + plan.panels().get(0).name() + ", cut, is " + checkWords() + " wide."),
         new Row("Loose pieces", loose()),
-        new Row("Length of cut", show(stencil.cutLength()) + ", panel outlines not counted"),
+        new Row(
+            "Length of cut",
+            LengthFormat.show(stencil.cutLength(), units) + ", panel outlines not counted"),
         new Row("Picture", "not to scale; the cut files are in true millimetres."));
   }
 
