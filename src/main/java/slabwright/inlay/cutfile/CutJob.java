@@ -43,6 +43,7 @@ public record CutJob(String inlay, int release) {
 
   static String slug(String text) {
     String plain = text.toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    return plain.replaceAll("^-|-$", "");
+    String trimmed = plain.replaceAll("^-|-$", "");
+    return trimmed.isEmpty() ? "inlay" : trimmed;
   }
 }

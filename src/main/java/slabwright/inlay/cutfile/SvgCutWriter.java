@@ -79,6 +79,7 @@ final class SvgCutWriter {
   }
 
   private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    String plain = text.replaceAll("\\p{Cntrl}", " ");
+    return plain.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 }

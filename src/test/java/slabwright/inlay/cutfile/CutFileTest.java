@@ -72,6 +72,15 @@ class CutFileTest {
   }
 
   @Test
+  void odd_names_make_sound_files_all_the_same() throws Exception {
+    StencilSet set = Graphics.one(Graphics.letterF(500));
+    PanelPlan plan = new SeamPlanner(set, PanelRules.usual()).best();
+    CutFile file = new CutJob("<\u0001>", 0).files(set, plan).get(0);
+    assertThat(file.name()).isEqualTo("inlay_draft_panel-A");
+    assertThat(new CutReader(file.svg()).words("title")).startsWith("< >, draft");
+  }
+
+  @Test
   void a_draft_says_so() {
     assertThat(new CutJob("Wheel", 0).issue()).isEqualTo("draft");
   }
