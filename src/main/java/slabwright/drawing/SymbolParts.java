@@ -15,7 +15,7 @@ final class SymbolParts {
 
   private static SymbolPen draw(SymbolPen pen, Symbol s) {
     return switch (s.kind()) {
-      case NUMBER -> pen.circle(PAPER, 0, 0, 0.95).words(s.words().length() > 1 ? 0.46 : 0.56);
+      case NUMBER -> pen.circle(PAPER, 0, 0, 0.95).words(figures(s.words().length()));
       case WAY_IN -> pen.line(0, -1, 0, 0.95).line(-0.55, 0.3, 0, 0.95, 0.55, 0.3);
       case NEEDLE -> needle(pen, s);
       case WITNESS -> pen.line(-1, 0, 1, 0).line(0, -1, 0, 1);
@@ -27,6 +27,11 @@ final class SymbolParts {
       case SPALL -> spall(pen);
       case DRAIN, DETECTOR, SPRINKLER, POWER, IGNITION, AIR_OUTLET -> service(pen, s);
     };
+  }
+
+  /** The em of the figures in a ring, as a share of its width, so that they keep off its line. */
+  private static double figures(int count) {
+    return count == 1 ? 0.56 : count == 2 ? 0.46 : 0.36;
   }
 
   /** What hangs, stands or sits in the building and the crew must know of. */
