@@ -11,6 +11,7 @@ import slabwright.desk.cards.CoatsCard;
 import slabwright.desk.cards.DaysCard;
 import slabwright.desk.cards.DoorwayCard;
 import slabwright.desk.cards.EdgesCard;
+import slabwright.desk.cards.FinishCard;
 import slabwright.desk.cards.GraphicCard;
 import slabwright.desk.cards.HandWorkCard;
 import slabwright.desk.cards.HintCard;
@@ -107,6 +108,7 @@ final class CardSets {
   private static List<Card> finish(Sources s) {
     return List.of(
         new MarkCard(s.bench()),
+        new FinishCard(s.bench(), s.job()),
         new CoatsCard(s.bench(), s.job()),
         new DaysCard(s.bench(), s.job()),
         new AirCard(s.bench(), s.job()),

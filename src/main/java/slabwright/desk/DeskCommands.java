@@ -14,6 +14,8 @@ final class DeskCommands {
         new Command("open", "Open a plan…", "Shortcut+O", room::choosePlan),
         new Command("add-area", "Add a floor area by tape", "", room::addArea),
         new Command("picture", "Lay a picture under the plan…", "", room::choosePicture),
+        new Command("no-picture", "Take the picture away", "", room::removePicture),
+        new Command("remove-area", "Remove this floor area", "", room::removeArea),
         new Command("save", "Save", "Shortcut+S", room::save),
         new Command("save-as", "Save as…", "Shortcut+Shift+S", room::saveAs),
         new Command("close", "Put the plan away", "Shortcut+W", room::closePlan));

@@ -33,6 +33,7 @@ import slabwright.desk.model.TallyItem;
 import slabwright.desk.model.TapedRooms;
 import slabwright.desk.model.WalkKeeper;
 import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.NoticeBar;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.start.StartDoors;
 import slabwright.desk.start.StartScreen;
@@ -64,6 +65,7 @@ final class DeskRoom {
   private final StackPane node = new StackPane();
   private final Workroom workroom;
   private final StartScreen start;
+  private final NoticeBar startNotice;
   private boolean waiting;
 
   DeskRoom(Settings settings, DeskPlaces places, Runnable switchLook, Window window, Chooser asks) {
@@ -98,6 +100,7 @@ final class DeskRoom {
             exports);
     workroom.setPages(new PageView(pages), new PageList(pages));
     workroom.setCards(new CardColumn(bench, sets::of));
+    startNotice = new NoticeBar(desk, v -> {});
     start =
         new StartScreen(
             new StartDoors(
@@ -106,7 +109,8 @@ final class DeskRoom {
                 this::openSample,
                 this::choosePlan,
                 this::openPlan,
-                p -> opened(() -> keeper.recover(p))));
+                p -> opened(() -> keeper.recover(p))),
+            startNotice);
     desk.changed().hear(this::refreshSoon);
     focus.changed().hear(this::refreshSoon);
     tools.changed().hear(this::refreshSoon);
@@ -130,6 +134,10 @@ final class DeskRoom {
 
   Workroom workroom() {
     return workroom;
+  }
+
+  Answers answers() {
+    return answers;
   }
 
   Pictures pictures() {
@@ -174,6 +182,14 @@ final class DeskRoom {
 
   void choosePicture() {
     chooser.picture().ifPresent(underlays::add);
+  }
+
+  void removePicture() {
+    desk.push(new SiteEdit.SetUnderlay(Optional.empty()));
+  }
+
+  void removeArea() {
+    focus.area().ifPresent(a -> desk.push(new SiteEdit.RemoveArea(a.id())));
   }
 
   private void pictureLaid() {
@@ -262,9 +278,12 @@ final class DeskRoom {
         workroom.slab().requestFocus();
       }
       workroom.refresh(figures());
-    } else if (!node.getChildren().contains(start)) {
-      node.getChildren().setAll(start);
-      start.show(keeper.recoverable(), bench.settings().recent());
+    } else {
+      startNotice.refresh();
+      if (!node.getChildren().contains(start)) {
+        node.getChildren().setAll(start);
+        start.show(keeper.recoverable(), bench.settings().recent());
+      }
     }
   }
 
@@ -273,6 +292,9 @@ final class DeskRoom {
   }
 
   void keyPressed(KeyEvent e) {
+    if (!desk.isOpen() && !e.isShortcutDown() && start.key(e.getCode())) {
+      e.consume();
+    }
     if (desk.isOpen() && !(e.getTarget() instanceof TextInputControl)) {
       if (workroom.keyed(e, actions, commands)) {
         e.consume();
@@ -315,6 +337,9 @@ final class DeskRoom {
         opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
       }
       underlays.add(file);
+    } else if (name.endsWith(".svg")) {
+      desk.refuse(
+          Refusal.of("Start or open a plan first; the graphic is then laid into its floor."));
     } else {
       desk.refuse(
           Refusal.of("\"" + file.getFileName() + "\" is neither a plan nor an SVG nor a picture."));

@@ -46,6 +46,7 @@ final class UnderlayActions implements AutoCloseable {
     reader =
         new Latest<>(
             "picture",
+            false,
             home,
             p -> new Made(p, Picture.read(p, 1)),
             this::take,

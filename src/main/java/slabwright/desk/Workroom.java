@@ -44,6 +44,7 @@ final class Workroom extends BorderPane {
   private final StackPane pane = new StackPane();
   private final ZoomButtons zoom;
   private final Bench bench;
+  private final ToolBox tools;
   private PageView page;
   private PageList pageList;
 
@@ -55,6 +56,7 @@ final class Workroom extends BorderPane {
       SlabLayers layers,
       TapedRooms rooms) {
     this.bench = bench;
+    this.tools = tools;
     top = new TopBar(bench, commands);
     slab = new SlabView(bench, pictures, tools, layers);
     palette = new ToolPalette(bench, tools);
@@ -114,6 +116,7 @@ final class Workroom extends BorderPane {
 
   void acted() {
     entry.refresh();
+    slab.keepInView(tools.tool().keptInView());
     slab.repaintOver();
   }
 

@@ -130,6 +130,20 @@ public final class SlabView extends Region {
     }
   }
 
+  /** Looks from farther when some of the bounds would lie out of view. */
+  public void keepInView(Bounds b) {
+    if (b.isEmpty()) {
+      return;
+    }
+    Bounds box = box();
+    Vec low = viewport.toScreen(new Vec(b.minX(), b.minY()));
+    Vec high = viewport.toScreen(new Vec(b.maxX(), b.maxY()));
+    if (!box.contains(low) || !box.contains(high)) {
+      Viewport all = Viewport.fitting(b.grown(600), box);
+      setViewport(all.scale() < viewport.scale() ? all : viewport.centredOn(b.middle(), box));
+    }
+  }
+
   /** Takes the view to a place, closer when it is far. */
   public void showPlace(Bounds place) {
     Viewport near = Viewport.fitting(place.grown(1500), box());

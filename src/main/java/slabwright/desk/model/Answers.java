@@ -44,6 +44,7 @@ public final class Answers implements AutoCloseable {
     takeoffs =
         new Latest<>(
             "take-off",
+            true,
             home,
             a -> FloorTakeoff.of(a, FloorTakeoff.TOLERANCE, Thread.currentThread()::isInterrupted),
             this::take,
@@ -51,6 +52,7 @@ public final class Answers implements AutoCloseable {
     inlayWork =
         new Latest<>(
             "inlays",
+            false,
             home,
             Answers::place,
             this::take,
@@ -80,6 +82,11 @@ public final class Answers implements AutoCloseable {
   /** Whether inlays are being worked on. */
   public boolean isWorking() {
     return inlayWork.isBusy();
+  }
+
+  /** Whether the take-off is of what is shown. */
+  public boolean isTakenOff() {
+    return !takeoffs.isBusy();
   }
 
   public boolean isUpToDate() {

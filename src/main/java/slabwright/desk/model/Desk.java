@@ -93,12 +93,13 @@ public final class Desk {
     return outcome;
   }
 
-  /** Shows what an edit would give, if it can be. */
+  /**
+   * Shows what an edit would give. The rules are asked only when it is pushed, so that dragging
+   * stays quick.
+   */
   public void preview(Edit edit) {
-    if (edit.apply(site()) instanceof Outcome.Done done) {
-      preview = Optional.of(done.site());
-      changed.give();
-    }
+    preview = edit.change(site());
+    changed.give();
   }
 
   public void endPreview() {

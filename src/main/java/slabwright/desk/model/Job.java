@@ -54,6 +54,7 @@ public final class Job implements AutoCloseable {
     worker =
         new Latest<>(
             "job",
+            false,
             home,
             Job::work,
             this::take,

@@ -1,16 +1,18 @@
 package slabwright.desk.model;
 
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
- * Works on the latest question only, off the asking thread. A newer question stops work on an older
- * one; only the newest answer is handed over, on the executor given.
+ * Works on the latest question only, off the asking thread. A patient one finishes what it has in
+ * hand and hands it over before it turns to the newest question, so that something moves while
+ * questions keep coming; an impatient one gives up at once what is no longer asked. Answers are
+ * handed over on the executor given. All methods are called on one thread, the asking one.
  */
 public final class Latest<Q, A> implements AutoCloseable {
   private final ExecutorService worker;
@@ -18,22 +20,26 @@ public final class Latest<Q, A> implements AutoCloseable {
   private final Function<Q, A> work;
   private final Consumer<A> answer;
   private final Consumer<RuntimeException> fault;
-  private final AtomicLong asked = new AtomicLong();
-  private final AtomicLong answered = new AtomicLong();
+  private final boolean patient;
+  private Optional<Q> next = Optional.empty();
   private Future<?> running;
+  private long number;
+  private boolean busy;
 
   /**
    * A worker with a thread of its own.
    *
-   * @param home where answers are handed over
+   * @param home where answers are handed over: the asking thread
    * @param fault told when the work fails on a question nobody has replaced
    */
   public Latest(
       String name,
+      boolean patient,
       Executor home,
       Function<Q, A> work,
       Consumer<A> answer,
       Consumer<RuntimeException> fault) {
+    this.patient = patient;
     this.home = home;
     this.work = work;
     this.answer = answer;
@@ -47,18 +53,32 @@ public final class Latest<Q, A> implements AutoCloseable {
             });
   }
 
-  /** Asks; what was asked before is given up. */
+  /** Asks; what was asked before and not begun is forgotten. */
   public void ask(Q question) {
-    long number = asked.incrementAndGet();
-    if (running != null) {
-      running.cancel(true);
+    if (busy && patient) {
+      next = Optional.of(question);
+      return;
     }
-    running = worker.submit(() -> run(number, question));
+    stop();
+    begin(question);
+  }
+
+  private void begin(Q question) {
+    busy = true;
+    number++;
+    long mine = number;
+    running = worker.submit(() -> run(mine, question));
   }
 
   /** Gives up what is being worked on. */
   public void cancel() {
-    answered.set(asked.incrementAndGet());
+    stop();
+    number++;
+    busy = false;
+    next = Optional.empty();
+  }
+
+  private void stop() {
     if (running != null) {
       running.cancel(true);
     }
@@ -66,23 +86,27 @@ public final class Latest<Q, A> implements AutoCloseable {
 
   /** Whether an answer is still to come. */
   public boolean isBusy() {
-    return answered.get() < asked.get();
+    return busy;
   }
 
-  private void run(long number, Q question) {
+  private void run(long mine, Q question) {
     try {
       A a = work.apply(question);
-      home.execute(() -> deliver(number, () -> answer.accept(a)));
+      home.execute(() -> deliver(mine, () -> answer.accept(a)));
     } catch (RuntimeException e) {
-      home.execute(() -> deliver(number, () -> fault.accept(e)));
+      home.execute(() -> deliver(mine, () -> fault.accept(e)));
     }
   }
 
-  private void deliver(long number, Runnable what) {
-    if (number == asked.get()) {
-      answered.set(number);
-      what.run();
+  private void deliver(long mine, Runnable what) {
+    if (mine != number) {
+      return;
     }
+    busy = false;
+    Optional<Q> waiting = next;
+    next = Optional.empty();
+    waiting.ifPresent(this::begin);
+    what.run();
   }
 
   @Override

@@ -22,6 +22,7 @@ public final class Pictures implements AutoCloseable {
     this.worker =
         new Latest<>(
             "pictures",
+            true,
             home,
             new FloorPictureMaker(),
             this::take,

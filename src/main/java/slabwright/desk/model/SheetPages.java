@@ -33,6 +33,7 @@ public final class SheetPages implements AutoCloseable {
     worker =
         new Latest<>(
             "sheets",
+            false,
             home,
             SheetPages::make,
             this::take,
@@ -43,7 +44,11 @@ public final class SheetPages implements AutoCloseable {
 
   private static List<Page> make(Question q) {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
-    return SheetSet.of(q.job().site(), q.job().areas(), new SheetOptions(q.paper(), today));
+    return SheetSet.of(
+        q.job().site(),
+        q.job().areas(),
+        Optional.of(q.job().work()),
+        new SheetOptions(q.paper(), today));
   }
 
   public Signal changed() {

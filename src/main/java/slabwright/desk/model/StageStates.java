@@ -1,14 +1,17 @@
 package slabwright.desk.model;
 
-import java.util.Optional;
 import slabwright.site.FloorArea;
+import slabwright.site.Site;
 
 /** How far each stage of a floor area has come, by what the plan holds. */
 public final class StageStates {
   private StageStates() {}
 
-  public static Stage.State of(Stage stage, Optional<FloorArea> area) {
-    return area.map(a -> of(stage, a)).orElse(Stage.State.NOT_STARTED);
+  public static Stage.State of(Stage stage, Site site, Focus focus) {
+    if (stage == Stage.SHEETS) {
+      return site.releases().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
+    }
+    return focus.areaOf(site).map(a -> of(stage, a)).orElse(Stage.State.NOT_STARTED);
   }
 
   private static Stage.State of(Stage stage, FloorArea a) {

@@ -55,6 +55,6 @@ final class AreaChips extends HBox {
           bench.focus().look(area.id());
         });
     String where = area.setting() == Setting.INDOOR ? "indoors" : "outdoors";
-    return Controls.named(b, "Look at " + area.name() + ", " + where, "Tab in the plan");
+    return Controls.named(b, "Look at " + area.name() + ", " + where, "");
   }
 }

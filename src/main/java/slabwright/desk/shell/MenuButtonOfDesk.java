@@ -13,7 +13,7 @@ final class MenuButtonOfDesk extends MenuButton {
     setId("menu");
     setGraphic(Icons.of(Feather.MENU, 18));
     getStyleClass().addAll("plain-button", "desk-menu");
-    Controls.named(this, "Plan, look and help", "F10");
+    Controls.named(this, "Plan, edits and look", "");
     for (List<Commands.Command> group : commands.groups()) {
       if (!getItems().isEmpty()) {
         getItems().add(new SeparatorMenuItem());

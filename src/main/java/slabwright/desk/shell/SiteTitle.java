@@ -56,7 +56,7 @@ final class SiteTitle extends VBox {
     saved.setText(bench.desk().history().isSaved() ? "saved" : "kept in the journal");
     boolean feet = bench.desk().site().units() == UnitSystem.FEET_INCHES;
     units.setText(feet ? "feet and inches" : "metres");
-    Controls.named(units, feet ? "Show metres" : "Show feet and inches", "U");
+    Controls.named(units, feet ? "Show metres" : "Show feet and inches", "Ctrl+U");
   }
 
   private void rename() {

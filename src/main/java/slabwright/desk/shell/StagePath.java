@@ -27,7 +27,7 @@ final class StagePath extends HBox {
   void refresh() {
     Stage.State before = Stage.State.DONE;
     for (Stage stage : Stage.values()) {
-      Stage.State state = StageStates.of(stage, bench.focus().areaOf(bench.desk().site()));
+      Stage.State state = StageStates.of(stage, bench.desk().site(), bench.focus());
       stops.get(stage).show(state, bench.focus().stage() == stage, before);
       before = state;
     }

@@ -25,7 +25,7 @@ final class UndoButtons extends HBox {
     redo = step("Redo", "redo", redoName, commands);
     Button look =
         Controls.icon(
-            Icons.of(Feather.SUN, 16), "Light or dark look", "L", () -> commands.run("look"));
+            Icons.of(Feather.SUN, 16), "Light or dark look", "Ctrl+L", () -> commands.run("look"));
     look.setId("look");
     getChildren().addAll(undo, redo, look);
   }

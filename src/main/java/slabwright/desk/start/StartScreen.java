@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -12,6 +13,7 @@ import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.canvas.Tone;
 import slabwright.desk.shell.Controls;
+import slabwright.desk.shell.NoticeBar;
 
 /** The empty first screen: ways to begin at the left, plans to go on with at the right. */
 public final class StartScreen extends StackPane {
@@ -19,7 +21,12 @@ public final class StartScreen extends StackPane {
   private final VBox resume = new VBox();
   private final StartPicture picture = new StartPicture();
 
-  public StartScreen(StartDoors doors) {
+  /**
+   * A screen.
+   *
+   * @param notice says why something could not be opened
+   */
+  public StartScreen(StartDoors doors, NoticeBar notice) {
     this.doors = doors;
     getStyleClass().add("start");
     resume.getStyleClass().add("resume");
@@ -29,7 +36,8 @@ public final class StartScreen extends StackPane {
     halves.getStyleClass().add("halves");
     halves.setAlignment(Pos.CENTER);
     halves.setMaxHeight(Region.USE_PREF_SIZE);
-    getChildren().add(halves);
+    getChildren().addAll(halves, notice);
+    setAlignment(notice, Pos.BOTTOM_CENTER);
   }
 
   private VBox begin() {
@@ -64,11 +72,25 @@ public final class StartScreen extends StackPane {
                 Feather.FOLDER,
                 "Open a plan",
                 "Choose a plan file, or drop one anywhere on this window.",
-                "Ctrl+O",
+                "O",
                 doors::choose));
     box.getStyleClass().add("begin");
     HBox.setHgrow(box, Priority.NEVER);
     return box;
+  }
+
+  /** A letter of a choice; false when it is none. */
+  public boolean key(KeyCode code) {
+    switch (code) {
+      case T -> doors.byTape();
+      case P -> doors.byPicture();
+      case S -> doors.sample();
+      case O -> doors.choose();
+      default -> {
+        return false;
+      }
+    }
+    return true;
   }
 
   public void setTone(Tone tone) {
@@ -98,7 +120,7 @@ public final class StartScreen extends StackPane {
             "", "resume-row", () -> (rescued ? doors.recover() : doors.open()).accept(plan));
     VBox lines =
         new VBox(
-            Controls.label(plan.getFileName().toString(), "resume-name"),
+            Controls.label(RecoveredName.of(plan), "resume-name"),
             Controls.label(String.valueOf(plan.getParent()), "resume-folder"));
     b.setGraphic(lines);
     b.setMaxWidth(Double.MAX_VALUE);

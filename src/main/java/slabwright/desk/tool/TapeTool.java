@@ -9,6 +9,7 @@ import slabwright.desk.model.TapeLine;
 import slabwright.desk.model.TapeWalk;
 import slabwright.desk.model.TapedRooms;
 import slabwright.drawing.Ink;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.tape.RoomResult;
 import slabwright.units.LengthFormat;
@@ -144,6 +145,11 @@ public final class TapeTool implements Tool {
   @Override
   public List<Vec> ownCorners() {
     return walk.corners();
+  }
+
+  @Override
+  public Bounds keptInView() {
+    return walk.walls().isEmpty() ? Bounds.EMPTY : Bounds.of(walk.corners());
   }
 
   @Override

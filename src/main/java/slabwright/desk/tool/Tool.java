@@ -3,6 +3,7 @@ package slabwright.desk.tool;
 import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.Ink;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 
 /** What the pointer and the entry line do on the slab. Knows no screen. */
@@ -61,6 +62,11 @@ public interface Tool {
   /** Points to snap to besides those of the plan. */
   default List<Vec> ownCorners() {
     return List.of();
+  }
+
+  /** What must stay in view while typing; empty for tools led by the pointer. */
+  default Bounds keptInView() {
+    return Bounds.EMPTY;
   }
 
   /** Whether touches are drawn to corners and edges. */

@@ -1,0 +1,30 @@
+package slabwright.desk.start;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
+
+/** What a plan that can be gone on with is called: its file, or when it was begun. */
+final class RecoveredName {
+  private static final DateTimeFormatter BEGUN =
+      DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
+
+  private RecoveredName() {}
+
+  static String of(Path plan) {
+    String name = plan.getFileName().toString();
+    if (name.length() < 15) {
+      return name;
+    }
+    try {
+      LocalDateTime begun =
+          LocalDateTime.parse(
+              name.substring(0, 15), DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT));
+      return "Begun " + BEGUN.format(begun);
+    } catch (DateTimeParseException e) {
+      return name;
+    }
+  }
+}
