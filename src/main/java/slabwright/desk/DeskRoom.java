@@ -217,6 +217,7 @@ final class DeskRoom {
   }
 
   private void opened(Runnable how) {
+    tools.take(ToolName.PICK);
     workroom.slab().lookAfresh();
     how.run();
     rooms.load();

@@ -15,6 +15,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
+import slabwright.desk.model.Pick;
 import slabwright.desk.model.Stage;
 
 /**
@@ -44,6 +45,8 @@ class PicturesOfTheDesk {
             });
       }
       picture(desk, "start", scale);
+      tape(desk);
+      picture(desk, "tape", scale);
       DeskUnderTest.on(
           () -> {
             desk.room().openSample();
@@ -57,9 +60,45 @@ class PicturesOfTheDesk {
               return null;
             });
         desk.settleAll();
+        pickOne(desk, stage);
         picture(desk, stage.word().toLowerCase(Locale.ROOT), scale);
       }
     }
+  }
+
+  /** A room half typed. */
+  private static void tape(DeskUnderTest desk) throws TimeoutException {
+    DeskUnderTest.on(
+        () -> {
+          desk.room().startByTape();
+          for (String wall : List.of("24' 6\"", "r 12'", "r 8' 2\"", "l 5'")) {
+            desk.room().tools().tool().type(wall);
+          }
+          desk.room().workroom().acted();
+          return null;
+        });
+    desk.settle();
+  }
+
+  /** Something picked, so that its card and handles are seen. */
+  private static void pickOne(DeskUnderTest desk, Stage stage) throws TimeoutException {
+    DeskUnderTest.on(
+        () -> {
+          if (stage == Stage.MEASURE) {
+            desk.room().bench().focus().pick(new Pick.OfWall(4));
+          } else if (stage == Stage.MARK) {
+            desk.room()
+                .bench()
+                .focus()
+                .area()
+                .ifPresent(
+                    a -> desk.room().bench().focus().pick(new Pick.OfMark(a.marks().get(0).id())));
+          } else {
+            desk.room().bench().focus().pick();
+          }
+          return null;
+        });
+    desk.settle();
   }
 
   private void picture(DeskUnderTest desk, String name, double scale)

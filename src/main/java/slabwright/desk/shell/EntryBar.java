@@ -24,6 +24,7 @@ public final class EntryBar extends VBox {
   private final Label wrong = Controls.sentence("", "entry-wrong");
   private final TextField field = new TextField();
   private final HBox options = new HBox();
+  private final HBox row = new HBox();
   private List<String> shown = List.of();
 
   /**
@@ -41,10 +42,10 @@ public final class EntryBar extends VBox {
     field.getStyleClass().add("entry-field");
     options.getStyleClass().add("entry-options");
     options.setAlignment(Pos.CENTER_LEFT);
-    HBox row = new HBox(what, field, options, standing, prompt);
+    row.getChildren().setAll(what, field, options, standing);
     row.setAlignment(Pos.CENTER_LEFT);
     row.getStyleClass().add("entry-row");
-    getChildren().addAll(row, wrong);
+    getChildren().addAll(prompt, row, wrong);
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     setPickOnBounds(false);
     field.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
@@ -63,6 +64,8 @@ public final class EntryBar extends VBox {
     standing.setText(tool.standing());
     Controls.show(standing, !tool.standing().isEmpty());
     options(tool.options());
+    boolean more = entry.isPresent() || !tool.options().isEmpty() || !tool.standing().isEmpty();
+    Controls.show(row, more);
   }
 
   private void options(List<Tool.Option> now) {

@@ -53,10 +53,17 @@ final class SiteTitle extends VBox {
     if (!name.isFocused()) {
       name.setText(bench.desk().site().name());
     }
-    saved.setText(bench.desk().history().isSaved() ? "saved" : "kept in the journal");
+    saved.setText(state());
     boolean feet = bench.desk().site().units() == UnitSystem.FEET_INCHES;
     units.setText(feet ? "feet and inches" : "metres");
     Controls.named(units, feet ? "Show metres" : "Show feet and inches", "Ctrl+U");
+  }
+
+  private String state() {
+    if (bench.desk().file().isEmpty()) {
+      return "no file yet";
+    }
+    return bench.desk().history().isSaved() ? "saved" : "in the journal";
   }
 
   private void rename() {

@@ -142,6 +142,12 @@ public final class TapeTool implements Tool {
     return had;
   }
 
+  /** The walk lies on disk; Tape takes it up again. */
+  @Override
+  public void putDown() {
+    turn = usual;
+  }
+
   @Override
   public List<Vec> ownCorners() {
     return walk.corners();

@@ -54,6 +54,11 @@ public interface Tool {
     return false;
   }
 
+  /** Another tool is taken up; what is being drawn is put away unless it is worth keeping. */
+  default void putDown() {
+    escape();
+  }
+
   /** The point that a line is being drawn from, for square and parallel snapping. */
   default Optional<Vec> from() {
     return Optional.empty();

@@ -39,7 +39,7 @@ public final class ToolBox {
   /** Takes up a tool; what the old one was drawing is put away. */
   public void take(ToolName next) {
     if (next != name) {
-      tool.escape();
+      tool.putDown();
     }
     name = next;
     tool = maker.apply(next);
