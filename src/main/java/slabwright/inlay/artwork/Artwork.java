@@ -36,12 +36,12 @@ public record Artwork(
     implements ArtworkResult {
   static final String NOTHING =
       "nothing in it is painted; give its shapes a fill or a stroke and save again.";
-  private static final int MOST_BYTES = 32 << 20;
+  static final int MOST_BYTES = 32 << 20;
   private static final double NARROWEST_MM = 10;
   private static final double WIDEST_MM = 100_000;
 
   /** The SVG library keeps caches that are not safe for threads. */
-  private static final Object ONE_AT_A_TIME = new Object();
+  static final Object ONE_AT_A_TIME = new Object();
 
   public Artwork {
     colours = List.copyOf(colours);
@@ -78,10 +78,14 @@ public record Artwork(
     }
   }
 
-  private static void check(byte[] bytes, ArtworkOptions options) {
+  static void checkSize(byte[] bytes) {
     if (bytes.length > MOST_BYTES) {
       throw new Refused(Reason.TOO_LARGE, "larger than 32 MB; simplify the drawing before saving.");
     }
+  }
+
+  private static void check(byte[] bytes, ArtworkOptions options) {
+    checkSize(bytes);
     double w = options.widthMm();
     if (!(w >= NARROWEST_MM && w <= WIDEST_MM)) {
       throw new Refused(

@@ -6,7 +6,8 @@ package slabwright.inlay.artwork;
  * @param reason the kind of refusal
  * @param sentence one sentence that says what, where and what to do
  */
-public record ArtworkRefusal(Reason reason, String sentence) implements ArtworkResult {
+public record ArtworkRefusal(Reason reason, String sentence)
+    implements ArtworkResult, OutlinesResult {
   /** The kinds of refusal. */
   public enum Reason {
     NOT_XML,

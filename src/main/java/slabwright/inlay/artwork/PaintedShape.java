@@ -10,6 +10,12 @@ import java.util.List;
  * @param alpha 0 see-through to 1 solid
  * @param clips all of which it must lie in
  * @param masks all of which must let it through
+ * @param line whether it is a stroke's middle line, kept as a line
  */
 record PaintedShape(
-    Path2D outline, String hex, double alpha, List<ClipOutlines> clips, List<SoftMask> masks) {}
+    Path2D outline,
+    String hex,
+    double alpha,
+    List<ClipOutlines> clips,
+    List<SoftMask> masks,
+    boolean line) {}

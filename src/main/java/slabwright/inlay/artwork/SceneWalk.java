@@ -30,13 +30,23 @@ final class SceneWalk {
   private final List<PaintedShape> shapes = new ArrayList<>();
   private final Notes notes;
 
-  private SceneWalk(Notes notes) {
+  private final boolean linesStayLines;
+
+  private SceneWalk(Notes notes, boolean linesStayLines) {
     this.notes = notes;
+    this.linesStayLines = linesStayLines;
   }
 
   static List<PaintedShape> shapes(GraphicsNode root, AffineTransform toPage, Notes notes) {
-    SceneWalk walk = new SceneWalk(notes);
+    SceneWalk walk = new SceneWalk(notes, false);
     walk.visit(root, SceneState.start(toPage));
+    return walk.shapes;
+  }
+
+  /** As {@link #shapes}, but strokes are kept as the lines they follow. */
+  static List<PaintedShape> shapesAndLines(GraphicsNode root, Notes notes) {
+    SceneWalk walk = new SceneWalk(notes, true);
+    walk.visit(root, SceneState.start(new AffineTransform()));
     return walk.shapes;
   }
 
@@ -111,12 +121,17 @@ final class SceneWalk {
 
   void stroke(Path2D path, Stroke stroke, Paint paint, SceneState state) {
     if (stroke != null && paint != null) {
-      fill(Strokes.outline(path, stroke, notes), paint, state);
+      Path2D drawn = linesStayLines ? path : Strokes.outline(path, stroke, notes);
+      add(drawn, paint, state, linesStayLines);
     }
   }
 
   /** Notes a filled outline, given in the state's user space. */
   void fill(Path2D path, Paint paint, SceneState state) {
+    add(path, paint, state, false);
+  }
+
+  private void add(Path2D path, Paint paint, SceneState state, boolean line) {
     if (paint == null) {
       return;
     }
@@ -134,7 +149,8 @@ final class SceneWalk {
           "parts are partly see-through; they are treated as painted in full.",
           place);
     }
-    shapes.add(new PaintedShape(onPage, colour.get().hex(), alpha, state.clips(), state.masks()));
+    shapes.add(
+        new PaintedShape(onPage, colour.get().hex(), alpha, state.clips(), state.masks(), line));
   }
 
   private void note(Kind kind, String text, GraphicsNode node, SceneState state) {

@@ -1,0 +1,34 @@
+package slabwright.inlay.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.inlay.artwork.Outline;
+import slabwright.inlay.artwork.Outlines;
+import slabwright.shape.FillRule;
+import slabwright.shape.Ring;
+
+/**
+ * The shop's drawing as closed outlines in paint order, at the drawing's true size in mm, x right,
+ * y down.
+ */
+public record Drawing(List<Piece> pieces) {
+  /** One outline; a bare line has no fill. The fill is {@code #rrggbb}. */
+  public record Piece(List<Ring> rings, FillRule rule, Optional<String> fill) {
+    public Piece {
+      rings = List.copyOf(rings);
+    }
+  }
+
+  public Drawing {
+    pieces = List.copyOf(pieces);
+  }
+
+  public static Drawing of(Outlines svg) {
+    List<Piece> pieces = new ArrayList<>();
+    for (Outline o : svg.outlines()) {
+      pieces.add(new Piece(o.rings(), o.rule(), o.fill()));
+    }
+    return new Drawing(pieces);
+  }
+}

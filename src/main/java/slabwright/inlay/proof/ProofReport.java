@@ -1,0 +1,34 @@
+package slabwright.inlay.proof;
+
+import java.util.List;
+import slabwright.shape.Affine;
+import slabwright.shape.Region;
+
+/**
+ * All that was found, and the picture of it. Regions are in the blank's frame.
+ *
+ * @param overlap intersection over union of the drawing's openings and the plan's, once laid on
+ *     each other; 1 is alike
+ * @param drawn the drawing's openings, laid on the plan
+ * @param missing where the plan is open and the drawing is not
+ * @param added where the drawing is open and the plan is not
+ * @param poses from the blank to the drawing: one, or one for each panel
+ */
+public record ProofReport(
+    List<ProofFault> faults,
+    List<ProofNote> notes,
+    double overlap,
+    Region drawn,
+    Region missing,
+    Region added,
+    List<Affine> poses) {
+  public ProofReport {
+    faults = List.copyOf(faults);
+    notes = List.copyOf(notes);
+    poses = List.copyOf(poses);
+  }
+
+  public boolean isRight() {
+    return faults.isEmpty();
+  }
+}

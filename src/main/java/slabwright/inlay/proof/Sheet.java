@@ -1,0 +1,82 @@
+package slabwright.inlay.proof;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/** One piece of vinyl as planned: the blank, or a panel of it, with the openings that lie in it. */
+final class Sheet {
+  private static final double SAMPLE_SHARE = 1 / 900.0;
+
+  final int panel;
+  final Bounds bounds;
+  final Region openings;
+  final List<RingShape> rings;
+  final List<Vec> boundary;
+  private final Bitmap coarse;
+  private final Bitmap fine;
+
+  /**
+   * @param panel from 1, or 0 for the whole blank
+   */
+  Sheet(int panel, Bounds bounds, Region openings) {
+    this.panel = panel;
+    this.bounds = bounds;
+    this.openings = openings;
+    List<Ring> all = openings.rings();
+    coarse = Bitmap.of(all, bounds, 72);
+    fine = Bitmap.of(all, bounds, 480);
+    rings = new ArrayList<>();
+    all.forEach(r -> rings.add(RingShape.of(r)));
+    rings.sort(Comparator.comparingDouble(RingShape::area).reversed());
+    boundary = samples(all);
+  }
+
+  RingShape edge() {
+    return RingShape.of(Ring.rectangle(bounds.minX(), bounds.minY(), bounds.maxX(), bounds.maxY()));
+  }
+
+  /** Points along the openings' boundary, close enough for refining a pose. */
+  private static List<Vec> samples(List<Ring> rings) {
+    double length = rings.stream().mapToDouble(Ring::length).sum();
+    return Samples.along(rings, length * SAMPLE_SHARE);
+  }
+
+  Fit roughly(Pose pose, Bitmap drawn) {
+    return fit(pose, drawn, coarse);
+  }
+
+  Fit closely(Pose pose, Bitmap drawn) {
+    return fit(pose, drawn, fine);
+  }
+
+  /** Compares cell by cell; the drawing may show the openings or the mask. */
+  private static Fit fit(Pose pose, Bitmap drawn, Bitmap plan) {
+    int open = 0;
+    int shown = 0;
+    int both = 0;
+    for (int row = 0; row < plan.rows; row++) {
+      double y = plan.minY + (row + 0.5) * plan.cell;
+      for (int column = 0; column < plan.columns; column++) {
+        Vec q = pose.apply(new Vec(plan.minX + (column + 0.5) * plan.cell, y));
+        boolean o = plan.cellIn(column, row);
+        boolean s = drawn.has(q.x(), q.y());
+        open += o ? 1 : 0;
+        shown += s ? 1 : 0;
+        both += o && s ? 1 : 0;
+      }
+    }
+    int all = plan.rows * plan.columns;
+    double asOpenings = share(both, open + shown - both);
+    double asMask = share(open - both, all - shown + both);
+    return new Fit(pose, Math.max(asOpenings, asMask), asMask > asOpenings);
+  }
+
+  private static double share(int part, int whole) {
+    return whole == 0 ? 0 : part / (double) whole;
+  }
+}
