@@ -28,9 +28,11 @@ record Pose(boolean mirrored, double re, double im, double dx, double dy) {
     return Math.hypot(re, im);
   }
 
-  /** Degrees clockwise as drawn (y down), 0 to 360. */
+  /**
+   * Degrees clockwise as drawn (y down), 0 to 360; of a mirrored one, after left and right swap.
+   */
   double degrees() {
-    double d = Math.toDegrees(Math.atan2(im, re));
-    return d < 0 ? d + 360 : d;
+    double d = Math.toDegrees(Math.atan2(im, re)) + (mirrored ? 180 : 0);
+    return d < 0 ? d + 360 : d % 360;
   }
 }

@@ -9,9 +9,13 @@ import slabwright.shape.Vec;
  * across it; points without a contour near them (missing pieces) do not count.
  */
 final class Refine {
-  private static final double[] REACH_SHARE = {
-    0.03, 0.02, 0.012, 0.008, 0.005, 0.003, 0.003, 0.003
-  };
+  /**
+   * How far a contour may be from where it is looked for, as a share of the sheet; step by step.
+   */
+  private static final double[] REACH_SHARE = {0.018, 0.014, 0.01, 0.006, 0.003, 0.003};
+
+  /** The first steps need not use every point. */
+  private static final int[] STRIDE = {4, 4, 3, 2, 1, 1};
 
   private final Sheet sheet;
   private final Samples drawn;
@@ -24,15 +28,16 @@ final class Refine {
   Pose run(Pose start) {
     Pose pose = start;
     double size = Math.max(sheet.bounds.width(), sheet.bounds.height());
-    for (double share : REACH_SHARE) {
-      pose = step(pose, share * size * start.scale());
+    for (int i = 0; i < STRIDE.length; i++) {
+      pose = step(pose, REACH_SHARE[i] * size * start.scale(), STRIDE[i]);
     }
     return pose;
   }
 
-  private Pose step(Pose pose, double reach) {
+  private Pose step(Pose pose, double reach, int stride) {
     double[][] a = new double[4][5];
-    for (Vec p : sheet.boundary) {
+    for (int i = 0; i < sheet.boundary.size(); i += stride) {
+      Vec p = sheet.boundary.get(i);
       Vec q = pose.apply(p);
       Optional<Samples.Sample> near = drawn.nearest(q, reach);
       if (near.isPresent()) {

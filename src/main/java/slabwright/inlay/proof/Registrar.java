@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /** Finds a sheet in the drawing. */
 final class Registrar {
   private static final int ROUGH_KEPT = 12;
   private static final int CLOSE_KEPT = 4;
+  private static final double HOPELESS = 0.6;
   private static final int CELLS = 1500;
   private static final int MOST_CELLS = 4000;
 
@@ -23,7 +25,7 @@ final class Registrar {
     double size = Math.max(contours.bounds().width(), contours.bounds().height());
     int across = (int) Math.min(MOST_CELLS, Math.max(CELLS, size / 2));
     drawn = Bitmap.of(contours.area().rings(), contours.bounds(), across);
-    samples = new Samples(rings, size / 1500, size / 30);
+    samples = new Samples(rings, size / 1000, size / 50);
   }
 
   /** The best poses, best first, of which {@code wanted} says they are of the right kind. */
@@ -34,12 +36,15 @@ final class Registrar {
         rough.add(sheet.roughly(pose, drawn));
       }
     }
+    double top = rough.stream().mapToDouble(Fit::overlap).max().orElse(0);
     List<Fit> better = new ArrayList<>();
     Refine refine = new Refine(sheet, samples);
     for (boolean mirrored : new boolean[] {false, true}) {
       for (Fit fit : best(rough, ROUGH_KEPT, f -> f.pose().mirrored() == mirrored)) {
-        Pose refined = refine.run(fit.pose());
-        addDistinct(sheet.roughly(refined, drawn), better);
+        if (fit.overlap() > HOPELESS * top) {
+          Pose refined = refine.run(fit.pose());
+          addDistinct(sheet.roughly(refined, drawn), better);
+        }
       }
     }
     List<Fit> close = new ArrayList<>();
@@ -73,7 +78,7 @@ final class Registrar {
 
   /** Whether the sheet's outer edge is drawn where the pose puts it. */
   boolean edgeDrawn(Sheet sheet, Pose pose) {
-    List<slabwright.shape.Vec> along =
+    List<Vec> along =
         Samples.along(List.of(sheet.edge().ring()), sheet.edge().ring().length() / 80);
     double reach = 0.004 * Math.max(sheet.bounds.width(), sheet.bounds.height()) * pose.scale();
     long met =

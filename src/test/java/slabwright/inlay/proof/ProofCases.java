@@ -16,7 +16,7 @@ import slabwright.shape.Region;
 import slabwright.shape.Vec;
 
 /** One graphic as a plan, and the drawings a shop could send back for it. */
-record ProofCases(String name, Region openings, Bounds blank) {
+record ProofCases(String name, Region openings, Bounds blank, Optional<Region> removable) {
   /** What the shop did. */
   enum Case {
     RIGHT,
@@ -41,7 +41,10 @@ record ProofCases(String name, Region openings, Bounds blank) {
       Region moved = all.map(Affine.move(MARGIN, MARGIN));
       Bounds b = art.painted();
       return new ProofCases(
-          name, moved, new Bounds(0, 0, b.maxX() + 2 * MARGIN, b.maxY() + 2 * MARGIN));
+          name,
+          moved,
+          new Bounds(0, 0, b.maxX() + 2 * MARGIN, b.maxY() + 2 * MARGIN),
+          removable(moved));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -59,7 +62,7 @@ record ProofCases(String name, Region openings, Bounds blank) {
   }
 
   /** The largest part whose loss still leaves a graphic that is no mirror image of itself. */
-  Optional<Region> removable() {
+  private static Optional<Region> removable(Region openings) {
     List<Region> parts = openings.parts();
     return parts.stream()
         .filter(p -> parts.size() > 1 && p.area() >= LEAST_CHANGE * openings.area())
