@@ -21,7 +21,6 @@ import slabwright.shape.Vec;
  * seen; one stencil is checked at a time.
  */
 public final class ProofCheck {
-  private static final double FOUND = 0.55;
   private static final double WHOLE_IS_FINE = 0.97;
   private static final double APART_IS_BETTER = 0.02;
   private static final double CANNOT_TELL = 0.005;
@@ -62,7 +61,7 @@ public final class ProofCheck {
       notes.add(new ProofNote.PanelsApart(apart.size()));
       return compared(apart);
     }
-    if (best < FOUND) {
+    if (whole.isEmpty() || !whole.get(0).isFound()) {
       return notFound(best);
     }
     tellPose(whole);

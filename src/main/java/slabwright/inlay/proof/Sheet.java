@@ -71,9 +71,14 @@ final class Sheet {
       }
     }
     int all = plan.rows * plan.columns;
-    double asOpenings = share(both, open + shown - both);
-    double asMask = share(open - both, all - shown + both);
-    return new Fit(pose, Math.max(asOpenings, asMask), asMask > asOpenings);
+    Fit asOpenings = fit(pose, open, shown, both, false);
+    Fit asMask = fit(pose, open, all - shown, open - both, true);
+    return asMask.overlap() > asOpenings.overlap() ? asMask : asOpenings;
+  }
+
+  private static Fit fit(Pose pose, int open, int shown, int both, boolean mask) {
+    double inside = share(both, Math.min(open, shown));
+    return new Fit(pose, share(both, open + shown - both), inside, mask);
   }
 
   private static double share(int part, int whole) {

@@ -1,0 +1,41 @@
+package slabwright.pdfin.outline;
+
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import slabwright.units.Parsed;
+
+/**
+ * The outlines of one page in paint order, at the size the page states (72 points to the inch,
+ * times its user unit): fills with their colour, and closed lines as lines. Pictures, shadings and
+ * text kept as text are left out; clips and the page's own rotation are not applied.
+ *
+ * @param pages how many pages the file has
+ * @param hasText whether the page holds text that is not outlines
+ * @param hasPictures whether the page holds pictures, which have no outlines
+ */
+public record PdfOutlines(
+    List<PdfOutline> outlines, int pages, boolean hasText, boolean hasPictures) {
+  public PdfOutlines {
+    outlines = List.copyOf(outlines);
+  }
+
+  /** Reads page {@code page}, from 1. */
+  public static Parsed<PdfOutlines> read(byte[] file, int page) {
+    try (PDDocument document = Loader.loadPDF(file)) {
+      int pages = document.getNumberOfPages();
+      if (page < 1 || page > pages) {
+        return Parsed.bad("There is no page %d: the file has %d.".formatted(page, pages));
+      }
+      PageWalk walk = new PageWalk(document.getPage(page - 1));
+      walk.processPage(document.getPage(page - 1));
+      return Parsed.ok(new PdfOutlines(walk.outlines(), pages, walk.hasText(), walk.hasPictures()));
+    } catch (InvalidPasswordException locked) {
+      return Parsed.bad("This PDF is locked with a password: save it without one first.");
+    } catch (IOException broken) {
+      return Parsed.bad("This PDF cannot be read: ask the shop for it again, or for an SVG.");
+    }
+  }
+}
