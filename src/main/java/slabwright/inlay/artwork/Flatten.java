@@ -15,7 +15,7 @@ final class Flatten {
   private static final int MOST_POINTS = 4_000_000;
   private static final double FARTHEST = 1e9;
 
-  private final List<Ring> rings = new ArrayList<>();
+  private final List<List<Vec>> chains = new ArrayList<>();
   private List<Vec> points = new ArrayList<>();
   private int count;
 
@@ -23,6 +23,14 @@ final class Flatten {
 
   /** The path's rings after {@code at}; the tolerance is in the frame that {@code at} leads to. */
   static List<Ring> rings(Path2D path, AffineTransform at, double tolerance) {
+    return chains(path, at, tolerance).stream()
+        .filter(chain -> chain.size() >= 3)
+        .map(Ring::new)
+        .toList();
+  }
+
+  /** The path's subpaths as chains of at least two points. */
+  static List<List<Vec>> chains(Path2D path, AffineTransform at, double tolerance) {
     Flatten f = new Flatten();
     double[] c = new double[6];
     for (PathIterator it = path.getPathIterator(at); !it.isDone(); it.next()) {
@@ -47,7 +55,7 @@ final class Flatten {
       }
     }
     f.finish();
-    return f.rings;
+    return f.chains;
   }
 
   private void close() {
@@ -58,8 +66,8 @@ final class Flatten {
   }
 
   private void finish() {
-    if (points.size() >= 3) {
-      rings.add(new Ring(points));
+    if (points.size() >= 2) {
+      chains.add(points);
     }
     points = new ArrayList<>();
   }

@@ -9,18 +9,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.shape.FillRule;
+import slabwright.shape.Line;
 import slabwright.shape.Ring;
 
 /**
  * The outlines drawn in an SVG file in paint order, at the size the file states (96 px to the
  * inch): fills with their colour, and closed lines as lines, whatever their width.
+ *
+ * @param lines lines that do not close, in the outlines' frame
  */
-public record Outlines(String name, List<Outline> outlines) implements OutlinesResult {
+public record Outlines(String name, List<Outline> outlines, List<Line> lines)
+    implements OutlinesResult {
   private static final double MM_PER_PX = 25.4 / 96;
   private static final double TOLERANCE_MM = 0.02;
 
   public Outlines {
     outlines = List.copyOf(outlines);
+    lines = List.copyOf(lines);
   }
 
   /**
@@ -52,14 +57,19 @@ public record Outlines(String name, List<Outline> outlines) implements OutlinesR
     List<PaintedShape> shapes =
         SceneWalk.shapesAndLines(Scene.build(root, page, new FontBook(true), notes), notes);
     List<Outline> outlines = new ArrayList<>();
+    List<Line> lines = new ArrayList<>();
     for (PaintedShape s : shapes) {
+      if (s.line()) {
+        Path2D open = parts(s.outline(), false);
+        Flatten.chains(open, toMm, TOLERANCE_MM).forEach(chain -> lines.add(new Line(chain)));
+      }
       outline(s, toMm).ifPresent(outlines::add);
     }
-    return new Outlines(name, outlines);
+    return new Outlines(name, outlines, lines);
   }
 
   private static Optional<Outline> outline(PaintedShape s, AffineTransform toMm) {
-    Path2D path = s.line() ? closedParts(s.outline()) : s.outline();
+    Path2D path = s.line() ? parts(s.outline(), true) : s.outline();
     List<Ring> rings = Flatten.rings(path, toMm, TOLERANCE_MM);
     FillRule rule =
         path.getWindingRule() == PathIterator.WIND_EVEN_ODD ? FillRule.EVEN_ODD : FillRule.NONZERO;
@@ -68,8 +78,8 @@ public record Outlines(String name, List<Outline> outlines) implements OutlinesR
         : Optional.of(new Outline(rings, rule, Optional.of(s.hex()).filter(h -> !s.line())));
   }
 
-  /** A line that does not close encloses nothing. */
-  private static Path2D closedParts(Path2D path) {
+  /** The subpaths that close, or those that don't. */
+  private static Path2D parts(Path2D path, boolean closed) {
     Path2D.Double kept = new Path2D.Double(path.getWindingRule());
     Path2D.Double part = new Path2D.Double();
     double[] c = new double[6];
@@ -77,7 +87,7 @@ public record Outlines(String name, List<Outline> outlines) implements OutlinesR
       int kind = it.currentSegment(c);
       switch (kind) {
         case PathIterator.SEG_MOVETO -> {
-          keepIfClosed(part, kept);
+          keep(part, closed, kept);
           part = new Path2D.Double();
           part.moveTo(c[0], c[1]);
         }
@@ -87,11 +97,11 @@ public record Outlines(String name, List<Outline> outlines) implements OutlinesR
         default -> part.closePath();
       }
     }
-    keepIfClosed(part, kept);
+    keep(part, closed, kept);
     return kept;
   }
 
-  private static void keepIfClosed(Path2D part, Path2D kept) {
+  private static void keep(Path2D part, boolean closed, Path2D kept) {
     if (part.getCurrentPoint() == null) {
       return;
     }
@@ -100,7 +110,7 @@ public record Outlines(String name, List<Outline> outlines) implements OutlinesR
     // after closePath the current point is the first one again
     double gap = part.getCurrentPoint().distance(first[0], first[1]);
     double size = Math.hypot(part.getBounds2D().getWidth(), part.getBounds2D().getHeight());
-    if (gap <= size * 1e-4) {
+    if ((gap <= size * 1e-4) == closed) {
       kept.append(part, false);
     }
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import slabwright.inlay.artwork.Outline;
 import slabwright.inlay.artwork.Outlines;
 import slabwright.shape.FillRule;
+import slabwright.shape.Line;
 import slabwright.shape.Ring;
 
 /**
@@ -24,11 +25,20 @@ public record Drawing(List<Piece> pieces) {
     pieces = List.copyOf(pieces);
   }
 
+  /** Closed outlines, and single lines that are joined where they meet end to end. */
+  public static Drawing joining(List<Piece> closed, List<Line> lines) {
+    List<Piece> all = new ArrayList<>(closed);
+    for (Ring ring : Joiner.rings(lines)) {
+      all.add(new Piece(List.of(ring), FillRule.NONZERO, Optional.empty()));
+    }
+    return new Drawing(all);
+  }
+
   public static Drawing of(Outlines svg) {
     List<Piece> pieces = new ArrayList<>();
     for (Outline o : svg.outlines()) {
       pieces.add(new Piece(o.rings(), o.rule(), o.fill()));
     }
-    return new Drawing(pieces);
+    return joining(pieces, svg.lines());
   }
 }

@@ -17,6 +17,7 @@ import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 import slabwright.shape.Bezier;
 import slabwright.shape.FillRule;
+import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 
@@ -27,6 +28,7 @@ final class PageWalk extends PDFGraphicsStreamEngine {
   private static final double CLOSED = 1e-4;
 
   private final List<PdfOutline> outlines = new ArrayList<>();
+  private final List<Line> lines = new ArrayList<>();
   private final double scale;
   private final PDRectangle sheet;
   private final List<Subpath> path = new ArrayList<>();
@@ -47,6 +49,10 @@ final class PageWalk extends PDFGraphicsStreamEngine {
 
   List<PdfOutline> outlines() {
     return outlines;
+  }
+
+  List<Line> lines() {
+    return lines;
   }
 
   boolean hasText() {
@@ -155,6 +161,8 @@ final class PageWalk extends PDFGraphicsStreamEngine {
     for (Subpath p : path) {
       if (p.points.size() >= 3 && (fill.isPresent() || p.closed || meets(p.points))) {
         rings.add(new Ring(p.points));
+      } else if (fill.isEmpty() && p.points.size() >= 2) {
+        lines.add(new Line(p.points));
       }
     }
     if (!rings.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import slabwright.shape.Line;
 import slabwright.units.Parsed;
 
 /**
@@ -12,14 +13,16 @@ import slabwright.units.Parsed;
  * times its user unit): fills with their colour, and closed lines as lines. Pictures, shadings and
  * text kept as text are left out; clips and the page's own rotation are not applied.
  *
+ * @param lines lines that do not close, in the outlines' frame
  * @param pages how many pages the file has
  * @param hasText whether the page holds text that is not outlines
  * @param hasPictures whether the page holds pictures, which have no outlines
  */
 public record PdfOutlines(
-    List<PdfOutline> outlines, int pages, boolean hasText, boolean hasPictures) {
+    List<PdfOutline> outlines, List<Line> lines, int pages, boolean hasText, boolean hasPictures) {
   public PdfOutlines {
     outlines = List.copyOf(outlines);
+    lines = List.copyOf(lines);
   }
 
   /** Reads page {@code page}, from 1. */
@@ -31,7 +34,9 @@ public record PdfOutlines(
       }
       PageWalk walk = new PageWalk(document.getPage(page - 1));
       walk.processPage(document.getPage(page - 1));
-      return Parsed.ok(new PdfOutlines(walk.outlines(), pages, walk.hasText(), walk.hasPictures()));
+      return Parsed.ok(
+          new PdfOutlines(
+              walk.outlines(), walk.lines(), pages, walk.hasText(), walk.hasPictures()));
     } catch (InvalidPasswordException locked) {
       return Parsed.bad("This PDF is locked with a password: save it without one first.");
     } catch (IOException broken) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.inlay.proof.ProofCases.Case;
 import slabwright.shape.Affine;
 import slabwright.shape.FillRule;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -61,6 +62,20 @@ class ProofCheckTest {
     Drawing bare = new Shop(HERE, 3).shade(bicycle.openings(), HERE).drawing();
     ProofReport r = check(bicycle, bare, ShadingMeans.PULLED_OUT);
     assertThat(r.faults()).containsExactly(new ProofFault.EdgeMissing(0));
+  }
+
+  @Test
+  void an_edge_of_four_single_lines_is_an_edge() {
+    Drawing shaded = new Shop(HERE, 3).shade(bicycle.openings(), HERE).drawing();
+    Vec a = Vec.ZERO;
+    Vec b = new Vec(bicycle.blank().maxX(), 0);
+    Vec c = new Vec(bicycle.blank().maxX(), bicycle.blank().maxY());
+    Vec d = new Vec(0, bicycle.blank().maxY());
+    List<Line> sides = List.of(Line.of(a, b), Line.of(c, d), Line.of(c, b), Line.of(d, a));
+    Affine there = Affine.move(10_000, 10_000);
+    Drawing whole =
+        Drawing.joining(shaded.pieces(), sides.stream().map(side -> side.map(there)).toList());
+    assertThat(check(bicycle, whole, ShadingMeans.PULLED_OUT).faults()).isEmpty();
   }
 
   @Test

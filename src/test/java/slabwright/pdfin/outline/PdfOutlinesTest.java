@@ -123,6 +123,7 @@ class PdfOutlinesTest {
               c.endText();
             });
     assertThat(read.outlines()).isEmpty();
+    assertThat(read.lines()).hasSize(1);
     assertThat(read.hasText()).isTrue();
   }
 
