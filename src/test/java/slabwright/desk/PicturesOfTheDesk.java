@@ -112,6 +112,6 @@ class PicturesOfTheDesk {
               WritableImage shot = desk.stage().getScene().getRoot().snapshot(p, null);
               return SwingFXUtils.fromFXImage(shot, null);
             });
-    ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
+    ImageIO.write(image, "png", folder.resolve("desk-" + name + ".png").toFile());
   }
 }
