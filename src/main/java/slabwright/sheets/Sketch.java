@@ -168,8 +168,7 @@ final class Sketch {
         p -> {
           leader(p);
           w.backing()
-              .filter(c -> p.leader().isEmpty())
-              .ifPresent(c -> backing(p.middle(), label, c));
+              .ifPresent(c -> backing(p.middle(), label, p.leader().isEmpty() ? c : Palette.WHITE));
           double up = (TextMeasure.CAP_HEIGHT - TextMeasure.DESCENT) * style.size() / 2;
           over.add(Text.middle(p.middle().plus(new Vec(0, up)), w.words(), style));
         });
