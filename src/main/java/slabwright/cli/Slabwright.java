@@ -17,7 +17,8 @@ import slabwright.units.Parsed;
       TallyCommand.class,
       InlayCommand.class,
       SheetsCommand.class,
-      TapeCommand.class
+      TapeCommand.class,
+      ProofCommand.class
     },
     mixinStandardHelpOptions = true,
     version = "Slabwright 0.1.0",

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.artwork.Outline;
 import slabwright.inlay.artwork.Outlines;
+import slabwright.pdfin.outline.PdfOutline;
+import slabwright.pdfin.outline.PdfOutlines;
 import slabwright.shape.FillRule;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
@@ -40,5 +42,14 @@ public record Drawing(List<Piece> pieces) {
       pieces.add(new Piece(o.rings(), o.rule(), o.fill()));
     }
     return joining(pieces, svg.lines());
+  }
+
+  /** One page of a PDF. */
+  public static Drawing of(PdfOutlines pdf) {
+    List<Piece> pieces = new ArrayList<>();
+    for (PdfOutline o : pdf.outlines()) {
+      pieces.add(new Piece(o.rings(), o.rule(), o.fill()));
+    }
+    return joining(pieces, pdf.lines());
   }
 }

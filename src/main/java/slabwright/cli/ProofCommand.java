@@ -1,0 +1,153 @@
+package slabwright.cli;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.artwork.ArtworkRefusal;
+import slabwright.inlay.artwork.Outlines;
+import slabwright.inlay.artwork.OutlinesResult;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.proof.Drawing;
+import slabwright.inlay.proof.ProofCheck;
+import slabwright.inlay.proof.ProofPlan;
+import slabwright.inlay.proof.ProofReport;
+import slabwright.inlay.proof.ShadingMeans;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.pdfin.outline.PdfOutlines;
+import slabwright.shape.Bounds;
+import slabwright.sheets.AreaResult;
+import slabwright.site.Site;
+import slabwright.store.AtomicFile;
+import slabwright.units.Parsed;
+
+/** {@code proof PLAN --inlay ID --file RETURNED}: the sign shop's drawing against the plan. */
+@Command(
+    name = "proof",
+    description = "Check the sign shop's drawing against the plan before anything is cut.",
+    mixinStandardHelpOptions = true)
+final class ProofCommand implements Callable<Integer> {
+  /** What the person says of shading. */
+  enum Shading {
+    PULLED_OUT,
+    STAYS,
+    UNKNOWN
+  }
+
+  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  private Path plan;
+
+  @Option(names = "--inlay", required = true, paramLabel = "ID", description = "The inlay.")
+  private String inlay;
+
+  @Option(
+      names = "--file",
+      required = true,
+      paramLabel = "FILE",
+      description = "The shop's drawing, SVG or PDF.")
+  private Path file;
+
+  @Option(
+      names = "--stencil",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Which stencil, in laying order; default 1.")
+  private int number;
+
+  @Option(
+      names = "--shading",
+      paramLabel = "WHAT",
+      defaultValue = "UNKNOWN",
+      description = "What shading means there: pulled_out, stays or unknown (default).")
+  private Shading shading;
+
+  @Option(names = "--page", paramLabel = "N", defaultValue = "1", description = "Page of a PDF.")
+  private int page;
+
+  @Option(names = "--picture", paramLabel = "FILE.svg", description = "Draw where the faults are.")
+  private Path picture;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws CliRefusal, IOException {
+    Site site = Plans.read(plan);
+    ProofPlan wanted = wanted(site);
+    ProofReport report = ProofCheck.run(wanted, drawing(), ShadingMeans.valueOf(shading.name()));
+    PrintWriter out = spec.commandLine().getOut();
+    report.faults().forEach(f -> out.println("✕ " + f.sentence()));
+    report.notes().forEach(n -> out.println("! " + n.sentence()));
+    if (report.isRight()) {
+      out.println("✓ No fault found: the drawing agrees with the plan.");
+    }
+    if (picture != null) {
+      AtomicFile.write(
+          picture,
+          ProofPicture.svg(wanted, report).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    }
+    return report.isRight() ? 0 : Slabwright.REFUSED;
+  }
+
+  private ProofPlan wanted(Site site) throws CliRefusal, IOException {
+    List<AreaResult> areas = AreaResult.of(site, plan.toAbsolutePath().getParent(), () -> false);
+    List<String> ids = new ArrayList<>();
+    for (AreaResult area : areas) {
+      for (PlacedInlay placed : area.inlays()) {
+        ids.add(placed.inlay().id());
+        if (placed.inlay().id().equals(inlay)) {
+          return wanted(placed);
+        }
+      }
+    }
+    throw CliRefusal.of(
+        "There is no inlay \"" + inlay + "\" in the plan; it has: " + String.join(", ", ids) + ".");
+  }
+
+  private ProofPlan wanted(PlacedInlay placed) throws CliRefusal {
+    List<Stencil> stencils = placed.plan().stencils().stencils();
+    if (number < 1 || number > stencils.size()) {
+      throw CliRefusal.of(
+          "There is no stencil " + number + "; the inlay has " + stencils.size() + ".");
+    }
+    List<Bounds> panels =
+        placed.plan().panels().stream().flatMap(p -> p.panels().stream()).map(Panel::box).toList();
+    return new ProofPlan(
+        stencils.get(number - 1).openings(), placed.plan().stencils().blank(), panels);
+  }
+
+  private Drawing drawing() throws CliRefusal, IOException {
+    if (!Files.isRegularFile(file)) {
+      throw CliRefusal.of("There is no drawing " + file + "; check the path.");
+    }
+    byte[] bytes = Files.readAllBytes(file);
+    String name = String.valueOf(file.getFileName());
+    return name.toLowerCase(Locale.ROOT).endsWith(".pdf") ? pdf(bytes) : svg(bytes, name);
+  }
+
+  private Drawing pdf(byte[] bytes) throws CliRefusal {
+    Parsed<PdfOutlines> read = PdfOutlines.read(bytes, page);
+    if (read instanceof Parsed.Bad<PdfOutlines> bad) {
+      throw CliRefusal.of(bad.why());
+    }
+    return Drawing.of(read.orThrow());
+  }
+
+  private static Drawing svg(byte[] bytes, String name) throws CliRefusal, IOException {
+    OutlinesResult read = Outlines.read(new ByteArrayInputStream(bytes), name);
+    if (read instanceof ArtworkRefusal refusal) {
+      throw CliRefusal.of(refusal.sentence());
+    }
+    return Drawing.of((Outlines) read);
+  }
+}
