@@ -293,10 +293,13 @@ final class DeskRoom {
   }
 
   void keyPressed(KeyEvent e) {
-    if (!desk.isOpen() && !e.isShortcutDown() && start.key(e.getCode())) {
-      e.consume();
+    if (!desk.isOpen()) {
+      if (e.isShortcutDown() ? commands.handle(e) : start.key(e.getCode())) {
+        e.consume();
+      }
+      return;
     }
-    if (desk.isOpen() && !(e.getTarget() instanceof TextInputControl)) {
+    if (!(e.getTarget() instanceof TextInputControl)) {
       if (workroom.keyed(e, actions, commands)) {
         e.consume();
       }

@@ -97,7 +97,8 @@ final class SlabKeys {
         code.isLetterKey()
             ? ToolName.byKey(bench.focus().stage(), code.getName())
             : Optional.empty();
-    tool.filter(t -> t.drawsRooms() || t == ToolName.PICK || bench.focus().area().isPresent())
+    tool.filter(t -> t != ToolName.SCALE || bench.desk().site().underlay().isPresent())
+        .filter(t -> t.drawsRooms() || t == ToolName.PICK || bench.focus().area().isPresent())
         .ifPresent(tools::take);
     return tool.isPresent();
   }
