@@ -3,17 +3,14 @@ package slabwright.desk.model;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
-import slabwright.inlay.PlacedInlay;
 import slabwright.sheets.AreaResult;
+import slabwright.sheets.SiteResult;
 import slabwright.site.Site;
 import slabwright.units.Parsed;
-import slabwright.work.FloorWork;
-import slabwright.work.InlayWork;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookFile;
@@ -99,31 +96,21 @@ public final class Job implements AutoCloseable {
   private static Done work(Question q) {
     try {
       Thread.sleep(REST);
-      List<AreaResult> areas =
-          AreaResult.of(q.site(), q.folder(), Thread.currentThread()::isInterrupted);
       Parsed<ShopBookFile> book =
           ShopBookFile.find(q.folder(), Path.of(System.getProperty("user.home", ".")));
       if (book instanceof Parsed.Bad<ShopBookFile> bad) {
         throw new IllegalStateException(bad.why());
       }
       ShopBook shop = ShopBook.of(book.orThrow().text());
-      List<FloorWork> floors = areas.stream().map(Job::floor).toList();
-      return new Done(
-          q.site(), q.folder(), areas, WorkPlan.of(q.site(), floors, shop), shop.origin());
+      SiteResult all =
+          SiteResult.of(q.site(), q.folder(), shop, Thread.currentThread()::isInterrupted);
+      return new Done(q.site(), q.folder(), all.areas(), all.work(), shop.origin());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("given up", e);
     }
-  }
-
-  private static FloorWork floor(AreaResult a) {
-    List<InlayWork> inlays = new ArrayList<>();
-    for (PlacedInlay p : a.inlays()) {
-      inlays.add(InlayWork.of(p.inlay(), p.plan()));
-    }
-    return FloorWork.of(a.takeoff(), inlays);
   }
 
   @Override
