@@ -11,29 +11,30 @@ import slabwright.drawing.Palette;
 import slabwright.units.LengthFormat;
 import slabwright.units.UnitSystem;
 
-/** A ruler of a round length at the foot of the view. */
+/** A ruler of a round length at the top right of the view. */
 final class ScaleBar {
-  private static final double LEFT = 28;
+  private static final double RIM = 34;
 
   private ScaleBar() {}
 
-  static void paint(GraphicsContext g, Viewport v, double height, UnitSystem units, Tone tone) {
+  static void paint(GraphicsContext g, Viewport v, double width, UnitSystem units, Tone tone) {
     double length = Grid.pitch(v.scale(), 90, units);
     double w = length * v.scale();
-    double y = height - 24;
+    double y = 42;
+    double left = width - RIM - w;
     Color ink = tone.of(Palette.INK);
     g.setStroke(ink);
     g.setLineDashes();
     g.setLineWidth(3);
-    g.strokeLine(LEFT, y, LEFT + w, y);
+    g.strokeLine(left, y, left + w, y);
     g.setLineWidth(1.5);
     for (double t : new double[] {0, 0.5, 1}) {
-      g.strokeLine(LEFT + w * t, y - 5, LEFT + w * t, y + 5);
+      g.strokeLine(left + w * t, y - 5, left + w * t, y + 5);
     }
     g.setFill(ink);
     g.setFont(Font.font(Face.FAMILY, 11));
     g.setTextAlign(TextAlignment.CENTER);
-    g.fillText("0", LEFT, y - 11);
-    g.fillText(LengthFormat.show(length, units), LEFT + w, y - 11);
+    g.fillText("0", left, y - 11);
+    g.fillText(LengthFormat.show(length, units), left + w, y - 11);
   }
 }

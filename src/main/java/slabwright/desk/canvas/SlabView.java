@@ -208,7 +208,7 @@ public final class SlabView extends Region {
     over.addAll(layers.overWalls());
     picture.ifPresent(p -> over.addAll(words(p)));
     lay(g, over, tone);
-    ScaleBar.paint(g, viewport, getHeight(), units(), tone);
+    ScaleBar.paint(g, viewport, getWidth(), units(), tone);
   }
 
   private List<Ink> floor(FloorPicture p) {

@@ -71,7 +71,7 @@ final class FieldRows extends VBox {
 
   /** A name; any text will do. */
   LengthField words(String name, Supplier<String> get, Consumer<String> set) {
-    return text(name, get, s -> Parsed.ok(taken(s.strip(), set)));
+    return text(name, get, s -> Parsed.ok(taken(s.strip(), set))).wide();
   }
 
   /** A plain number with a range. */

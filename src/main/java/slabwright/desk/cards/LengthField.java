@@ -56,6 +56,12 @@ final class LengthField extends VBox {
             });
   }
 
+  /** For words rather than a length. */
+  LengthField wide() {
+    field.setPrefColumnCount(15);
+    return this;
+  }
+
   LengthField id(String id) {
     field.setId(id);
     return this;
