@@ -91,4 +91,9 @@ final class Raster {
     double crossings = boundaryLength * pixelsPerUnit * 4 / Math.PI;
     return 4 * Math.sqrt(crossings) / 16 / pixelsPerUnit / pixelsPerUnit;
   }
+
+  /** What a second painting adds along a boundary: a sixth of a pixel's width on average. */
+  double bandOf(double boundaryLength) {
+    return boundaryLength / 6 / pixelsPerUnit;
+  }
 }
