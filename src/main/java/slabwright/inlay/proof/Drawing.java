@@ -43,13 +43,4 @@ public record Drawing(List<Piece> pieces) {
     }
     return joining(pieces, svg.lines());
   }
-
-  /** One page of a PDF. */
-  public static Drawing of(PdfOutlines pdf) {
-    List<Piece> pieces = new ArrayList<>();
-    for (PdfOutline o : pdf.outlines()) {
-      pieces.add(new Piece(o.rings(), o.rule(), o.fill()));
-    }
-    return joining(pieces, pdf.lines());
-  }
 }
