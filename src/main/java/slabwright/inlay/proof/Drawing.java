@@ -36,6 +36,14 @@ public record Drawing(List<Piece> pieces) {
     return new Drawing(all);
   }
 
+  public static Drawing of(PdfOutlines pdf) {
+    List<Piece> pieces = new ArrayList<>();
+    for (PdfOutline o : pdf.outlines()) {
+      pieces.add(new Piece(o.rings(), o.rule(), o.fill()));
+    }
+    return joining(pieces, pdf.lines());
+  }
+
   public static Drawing of(Outlines svg) {
     List<Piece> pieces = new ArrayList<>();
     for (Outline o : svg.outlines()) {
