@@ -169,7 +169,7 @@ final class FieldRows extends VBox {
   /** Any node at the right of a name. */
   void row(String name, Node node) {
     Label label = Controls.label(name, "row-name");
-    label.setMinWidth(104);
+    label.setMinWidth(100);
     HBox row = new HBox(label, Controls.spring(), node);
     row.setAlignment(Pos.BASELINE_LEFT);
     row.getStyleClass().add("field-row");

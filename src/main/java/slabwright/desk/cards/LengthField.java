@@ -58,7 +58,7 @@ final class LengthField extends VBox {
 
   /** For words rather than a length. */
   LengthField wide() {
-    field.setPrefColumnCount(15);
+    field.setPrefColumnCount(11);
     return this;
   }
 
