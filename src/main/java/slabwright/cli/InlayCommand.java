@@ -18,7 +18,6 @@ import slabwright.inlay.GraphicReader;
 import slabwright.inlay.InlayContext;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.cutfile.CutJob;
-import slabwright.inlay.stencil.Finding;
 import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
 import slabwright.units.Quantity;
@@ -130,8 +129,6 @@ final class InlayCommand implements Callable<Integer> {
             + plan.loosePieces()
             + " loose piece(s).");
     read.artwork().warnings().forEach(w -> print.println("  ! " + w.text()));
-    for (Finding f : plan.findings()) {
-      print.println((f.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ") + f.text());
-    }
+    Summary.findings(print, plan.findings());
   }
 }

@@ -1,6 +1,9 @@
 package slabwright.cli;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
@@ -45,8 +48,18 @@ final class Summary {
     row(out, "cut", Quantity.run(plan.cutLength(), units));
     row(out, "loose pieces", Integer.toString(plan.loosePieces()));
     placed.artwork().warnings().forEach(w -> out.println("  ! " + w.text()));
-    for (Finding f : plan.findings()) {
-      out.println((f.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ") + f.text());
+    findings(out, plan.findings());
+  }
+
+  /**
+   * Each finding once, with how many places it has; the places are in the JSON and on the sheets.
+   */
+  static void findings(PrintWriter out, List<Finding> findings) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (Finding f : findings) {
+      String mark = f.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ";
+      counts.merge(mark + f.text(), 1, Integer::sum);
     }
+    counts.forEach((text, n) -> out.println(text + (n > 1 ? " (" + n + " places)" : "")));
   }
 }

@@ -111,6 +111,10 @@ final class DeskRoom {
                 this::openPlan,
                 p -> opened(() -> keeper.recover(p))),
             startNotice);
+    listen();
+  }
+
+  private void listen() {
     desk.changed().hear(this::refreshSoon);
     focus.changed().hear(this::refreshSoon);
     tools.changed().hear(this::refreshSoon);
