@@ -23,7 +23,7 @@ class RasterReachTest {
   /** Half a cell's diagonal at either end of a distance, and the flattening. */
   private static final double ERROR = CELL * Math.sqrt(2) + 2;
 
-  @Property(tries = 12)
+  @Property(tries = 200)
   void reach_lies_between_two_flood_fills(@ForAll long seed) {
     RandomFloors random = new RandomFloors(seed);
     double body = random.between(400, 900);
