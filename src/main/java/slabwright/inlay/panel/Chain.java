@@ -41,7 +41,7 @@ final class Chain {
   }
 
   boolean straddles(double line) {
-    return minU < line && line < maxU;
+    return minU < line - StripSearch.SLACK && line + StripSearch.SLACK < maxU;
   }
 
   /**
@@ -56,7 +56,7 @@ final class Chain {
     }
     int n = u.length;
     int start = 0;
-    while (side * (u[start] - line) > 0) {
+    while (side * (u[start] - line) > StripSearch.SLACK) {
       start++;
     }
     int count = 0;
@@ -65,11 +65,12 @@ final class Chain {
     for (int k = 1; k <= n; k++) {
       int i = (start + k) % n;
       double beyond = side * (u[i] - line);
-      if (beyond > 0) {
+      if (beyond > StripSearch.SLACK) {
         inSpan = reach == 0 ? span.holds(crossing(i, line)) : inSpan;
         reach = Math.max(reach, beyond);
       } else if (reach > 0) {
-        count += reach < depth && inSpan && span.holds(crossing(i, line)) ? 1 : 0;
+        count +=
+            reach < depth - StripSearch.SLACK && inSpan && span.holds(crossing(i, line)) ? 1 : 0;
         reach = 0;
       }
     }

@@ -87,12 +87,12 @@ final class PanelBuilder {
   private void checkWidths() {
     for (Panel panel : panels) {
       double width = turn.across(panel.box());
-      if (width > rules.roll().usableWidth() + 5e-4) {
+      if (width > rules.roll().usableWidth() + StripSearch.SLACK) {
         findings.add(
             Finding.cannot(
                 "Panel %s is %.0f mm wide, %.0f mm more than the roll can give. Move its seam."
                     .formatted(panel.name(), width, width - rules.roll().usableWidth())));
-      } else if (width < rules.narrowest() - 5e-4 && panels.size() > 1) {
+      } else if (width < rules.narrowest() - StripSearch.SLACK && panels.size() > 1) {
         findings.add(
             Finding.look(
                 "Panel %s is only %.0f mm wide.".formatted(panel.name(), width),

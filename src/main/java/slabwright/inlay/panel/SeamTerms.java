@@ -84,7 +84,7 @@ final class SeamTerms {
   }
 
   private static boolean within(double[] reach, double place) {
-    return reach[0] < place && place < reach[1];
+    return reach[0] < place - StripSearch.SLACK && place + StripSearch.SLACK < reach[1];
   }
 
   private void addReach(Chain ring, List<double[]> to) {

@@ -12,8 +12,8 @@ import java.util.Optional;
  * Exact over the given places; O(n²) in their number.
  */
 final class StripSearch {
-  /** Rounding slack on piece widths, mm: half the grid. */
-  private static final double SLACK = 5e-4;
+  /** Rounding slack, mm: half the grid on which outlines and seams lie. */
+  static final double SLACK = 5e-4;
 
   private final double[] places;
   private final double end;

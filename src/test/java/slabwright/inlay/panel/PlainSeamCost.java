@@ -14,6 +14,7 @@ import slabwright.shape.Vec;
 /** The cost of a seam across x, written from its definition with regions and lines alone. */
 final class PlainSeamCost {
   private static final double FAR = 1e5;
+  private static final double HALF_GRID = 5e-4;
 
   private final StencilSet set;
   private final double overlap;
@@ -64,8 +65,13 @@ final class PlainSeamCost {
     return List.of(place, end).stream()
         .anyMatch(
             x ->
-                piece.region().intersect(band(-FAR, x)).area() > 0.01
-                    && piece.region().intersect(band(x, FAR)).area() > 0.01);
+                reaches(piece.region().intersect(band(-FAR, x)))
+                    && reaches(piece.region().intersect(band(x, FAR))));
+  }
+
+  /** A piece that only touches the cut leaves nothing, or a line, on its other side. */
+  private static boolean reaches(Region part) {
+    return !part.isEmpty() && part.bounds().width() > HALF_GRID;
   }
 
   /**
@@ -86,7 +92,7 @@ final class PlainSeamCost {
   }
 
   private static boolean isAt(Vec p, double x) {
-    return Math.abs(p.x() - x) < 0.0015;
+    return Math.abs(p.x() - x) < HALF_GRID;
   }
 
   private static Region band(double from, double to) {
