@@ -30,28 +30,14 @@ import slabwright.desk.cards.TapeCard;
 import slabwright.desk.cards.WallCard;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
-import slabwright.desk.model.Job;
-import slabwright.desk.model.Pictures;
-import slabwright.desk.model.Releases;
-import slabwright.desk.model.SheetPages;
+import slabwright.desk.model.DeskParts;
 import slabwright.desk.model.Stage;
-import slabwright.desk.model.TapedRooms;
 
 /** Which cards each stage shows, in order. */
 final class CardSets {
   private final Map<Stage, List<Card>> sets = new EnumMap<>(Stage.class);
 
-  /** What cards speak of. */
-  record Sources(
-      Bench bench,
-      Pictures pictures,
-      Answers answers,
-      Job job,
-      SheetPages pages,
-      Releases releases,
-      TapedRooms rooms) {}
-
-  CardSets(Sources s, Places places, Runnable graphic, PaperCard.Exports exports) {
+  CardSets(DeskParts s, Places places, Runnable graphic, PaperCard.Exports exports) {
     Bench bench = s.bench();
     sets.put(Stage.MEASURE, measure(s, places));
     sets.put(Stage.MARK, mark(bench));
@@ -66,7 +52,7 @@ final class CardSets {
             new ReleaseCard(bench, s.releases())));
   }
 
-  private static List<Card> measure(Sources s, Places places) {
+  private static List<Card> measure(DeskParts s, Places places) {
     Bench bench = s.bench();
     return List.of(
         noFloor(bench),
@@ -105,7 +91,7 @@ final class CardSets {
         new EdgesCard(bench, answers));
   }
 
-  private static List<Card> finish(Sources s) {
+  private static List<Card> finish(DeskParts s) {
     return List.of(
         new MarkCard(s.bench()),
         new FinishCard(s.bench(), s.job()),
@@ -115,7 +101,7 @@ final class CardSets {
         new SlabCard(s.bench()));
   }
 
-  private static List<Card> inlay(Sources s, Places places, Runnable graphic) {
+  private static List<Card> inlay(DeskParts s, Places places, Runnable graphic) {
     Bench bench = s.bench();
     Answers answers = s.answers();
     return List.of(

@@ -1,5 +1,7 @@
 package slabwright.desk;
 
+import slabwright.desk.canvas.SlabView;
+import slabwright.desk.model.Desk;
 import slabwright.desk.model.Viewport;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Commands.Command;
@@ -8,20 +10,21 @@ import slabwright.desk.shell.Commands.Command;
 final class DeskCommands {
   private DeskCommands() {}
 
-  static void fill(Commands all, DeskRoom room, EditActions edit, Runnable switchLook) {
+  static void fill(
+      Commands all, Desk desk, PlanActions plans, EditActions edit, Screen screen, Runnable look) {
     all.group(
-        new Command("new", "New plan by tape", "Shortcut+N", room::startByTape),
-        new Command("open", "Open a plan…", "Shortcut+O", room::choosePlan),
-        new Command("add-area", "Add a floor area by tape", "", room::addArea),
-        new Command("picture", "Lay a picture under the plan…", "", room::choosePicture),
-        new Command("no-picture", "Take the picture away", "", room::removePicture),
-        new Command("remove-area", "Remove this floor area", "", room::removeArea),
-        new Command("save", "Save", "Shortcut+S", room::save),
-        new Command("save-as", "Save as…", "Shortcut+Shift+S", room::saveAs),
-        new Command("close", "Put the plan away", "Shortcut+W", room::closePlan));
+        new Command("new", "New plan by tape", "Shortcut+N", plans::startByTape),
+        new Command("open", "Open a plan…", "Shortcut+O", plans::choosePlan),
+        new Command("add-area", "Add a floor area by tape", "", plans::addArea),
+        new Command("picture", "Lay a picture under the plan…", "", plans::choosePicture),
+        new Command("no-picture", "Take the picture away", "", plans::removePicture),
+        new Command("remove-area", "Remove this floor area", "", plans::removeArea),
+        new Command("save", "Save", "Shortcut+S", plans::save),
+        new Command("save-as", "Save as…", "Shortcut+Shift+S", plans::saveAs),
+        new Command("close", "Put the plan away", "Shortcut+W", plans::closePlan));
     all.group(
-        new Command("undo", "Undo", "Shortcut+Z", room.bench().desk()::undo),
-        new Command("redo", "Redo", "Shortcut+Y", room.bench().desk()::redo));
+        new Command("undo", "Undo", "Shortcut+Z", desk::undo),
+        new Command("redo", "Redo", "Shortcut+Y", desk::redo));
     all.group(
         new Command("cut", "Cut", "Shortcut+X", edit::cut),
         new Command("copy", "Copy", "Shortcut+C", edit::copy),
@@ -35,15 +38,14 @@ final class DeskCommands {
         new Command("turn-left", "Turn left 15°", "Shortcut+Left", () -> edit.turn(15)),
         new Command("turn-right", "Turn right 15°", "Shortcut+Right", () -> edit.turn(-15)));
     all.group(
-        new Command("fit", "Whole floor", "Shortcut+0", () -> room.workroom().slab().fit()),
-        new Command("closer", "Closer", "Shortcut+Plus", () -> zoom(room, 1.25)),
-        new Command("farther", "Farther", "Shortcut+Minus", () -> zoom(room, 0.8)),
-        new Command("look", "Light or dark look", "Shortcut+L", switchLook),
-        new Command("units", "Other units", "Shortcut+U", room::switchUnits));
+        new Command("fit", "Whole floor", "Shortcut+0", () -> screen.slab().fit()),
+        new Command("closer", "Closer", "Shortcut+Plus", () -> zoom(screen.slab(), 1.25)),
+        new Command("farther", "Farther", "Shortcut+Minus", () -> zoom(screen.slab(), 0.8)),
+        new Command("look", "Light or dark look", "Shortcut+L", look),
+        new Command("units", "Other units", "Shortcut+U", plans::switchUnits));
   }
 
-  private static void zoom(DeskRoom room, double factor) {
-    var slab = room.workroom().slab();
+  private static void zoom(SlabView slab, double factor) {
     Viewport v = slab.viewport();
     slab.setViewport(v.zoomed(factor, slab.getWidth() / 2, slab.getHeight() / 2));
   }

@@ -1,38 +1,27 @@
 package slabwright.desk;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.TextInputControl;
-import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Window;
 import slabwright.desk.canvas.PageView;
+import slabwright.desk.canvas.SlabView;
 import slabwright.desk.canvas.Tone;
 import slabwright.desk.cards.CardColumn;
-import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.Focus;
-import slabwright.desk.model.Job;
-import slabwright.desk.model.Pictures;
-import slabwright.desk.model.PlanKeeper;
-import slabwright.desk.model.Releases;
+import slabwright.desk.model.DeskParts;
 import slabwright.desk.model.Samples;
 import slabwright.desk.model.Settings;
-import slabwright.desk.model.SheetPages;
+import slabwright.desk.model.Stage;
 import slabwright.desk.model.Tally;
 import slabwright.desk.model.TallyItem;
-import slabwright.desk.model.TapedRooms;
-import slabwright.desk.model.WalkKeeper;
 import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.NoticeBar;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.start.StartDoors;
@@ -40,27 +29,15 @@ import slabwright.desk.start.StartScreen;
 import slabwright.desk.tool.ToolBox;
 import slabwright.desk.tool.ToolName;
 import slabwright.site.FloorArea;
-import slabwright.site.Refusal;
-import slabwright.site.SiteEdit;
-import slabwright.units.UnitSystem;
 
 /** Puts the desk together and says which screen shows. */
-final class DeskRoom {
-  private final Desk desk = new Desk();
-  private final Focus focus = new Focus(desk);
-  private final Bench bench;
-  private final Pictures pictures;
-  private final PlanKeeper keeper;
-  private final Samples samples;
-  private final Answers answers;
-  private final InlayActions inlays;
-  private final TapedRooms rooms;
-  private final UnderlayActions underlays;
-  private final Job job;
-  private final SheetPages pages;
-  private final Chooser chooser;
+final class DeskRoom implements Screen {
+  private final DeskParts parts;
+  private final Desk desk;
   private final ToolBox tools;
-  private final EditActions actions;
+  private final EditActions edits;
+  private final PlanActions plans;
+  private final FileDrops drops;
   private final Commands commands = new Commands();
   private final StackPane node = new StackPane();
   private final Workroom workroom;
@@ -68,60 +45,47 @@ final class DeskRoom {
   private final NoticeBar startNotice;
   private boolean waiting;
 
-  DeskRoom(Settings settings, DeskPlaces places, Runnable switchLook, Window window, Chooser asks) {
-    bench = new Bench(desk, focus, settings);
-    pictures = new Pictures(desk, focus, Platform::runLater);
-    keeper = new PlanKeeper(desk, settings, places.data(), Platform::runLater);
-    samples = new Samples(places.data());
-    chooser = asks;
-    answers = new Answers(desk, focus, keeper::plan, Platform::runLater);
-    inlays = new InlayActions(bench, pictures, keeper, chooser);
-    rooms = new TapedRooms(desk, keeper::plan);
-    WalkKeeper walks = new WalkKeeper(desk, keeper::plan);
-    ShownNow shown = new ShownNow(bench, pictures, answers);
+  DeskRoom(Settings settings, DeskPlaces places, Runnable look, Window window, Chooser asks) {
+    parts = DeskParts.of(settings, places.data(), Platform::runLater);
+    Bench bench = parts.bench();
+    desk = bench.desk();
+    InlayActions inlays = new InlayActions(parts, asks);
+    ShownNow shown = new ShownNow(bench, parts.pictures(), parts.answers());
     tools =
         new ToolBox(
-            focus, new ToolMaker(bench, shown, rooms, walks, this::roomDone, inlays::choose));
-    actions = new EditActions(bench, pictures);
-    DeskCommands.fill(commands, this, actions, switchLook);
-    workroom =
-        new Workroom(
-            bench, pictures, tools, commands, new StageInks(bench, answers, keeper::plan), rooms);
-    underlays = new UnderlayActions(desk, keeper, Platform::runLater, this::pictureLaid);
-    job = new Job(desk, keeper::plan, Platform::runLater);
-    pages = new SheetPages(desk, focus, job, Platform::runLater);
-    Releases releases = new Releases(desk, keeper::plan);
-    SheetExports exports = new SheetExports(desk, job, pages, chooser, window);
-    CardSets sets =
-        new CardSets(
-            new CardSets.Sources(bench, pictures, answers, job, pages, releases, rooms),
-            workroom.slab()::showPlace,
-            inlays::choose,
-            exports);
-    workroom.setPages(new PageView(pages), new PageList(pages));
+            bench.focus(),
+            new ToolMaker(
+                bench, shown, parts.rooms(), parts.walks(), this::roomDone, inlays::choose));
+    edits = new EditActions(bench, parts.pictures());
+    UnderlayActions underlays = new UnderlayActions(parts, this::pictureLaid);
+    plans = new PlanActions(parts, new Samples(places.data()), asks, tools, this, underlays);
+    drops = new FileDrops(desk, plans, inlays);
+    DeskCommands.fill(commands, desk, plans, edits, this, look);
+    workroom = makeWorkroom();
+    SheetExports exports = new SheetExports(desk, parts.job(), parts.pages(), asks, window);
+    CardSets sets = new CardSets(parts, workroom.slab()::showPlace, inlays::choose, exports);
+    workroom.setPages(new PageView(parts.pages()), new PageList(parts.pages()));
     workroom.setCards(new CardColumn(bench, sets::of));
     startNotice = new NoticeBar(desk, v -> {});
-    start =
-        new StartScreen(
-            new StartDoors(
-                this::startByTape,
-                this::trace,
-                this::openSample,
-                this::choosePlan,
-                this::openPlan,
-                p -> opened(() -> keeper.recover(p))),
-            startNotice);
-    listen();
+    start = new StartScreen(doors(), startNotice);
+    parts.hear(this::refreshSoon);
+    tools.changed().hear(this::refreshSoon);
   }
 
-  private void listen() {
-    desk.changed().hear(this::refreshSoon);
-    focus.changed().hear(this::refreshSoon);
-    tools.changed().hear(this::refreshSoon);
-    pictures.changed().hear(this::refreshSoon);
-    answers.changed().hear(this::refreshSoon);
-    job.changed().hear(this::refreshSoon);
-    pages.changed().hear(this::refreshSoon);
+  private Workroom makeWorkroom() {
+    StageInks inks = new StageInks(parts.bench(), parts.answers(), parts.keeper()::plan);
+    return new Workroom(
+        parts.bench(), parts.pictures(), tools, commands, inks, parts.rooms(), parts.waiting());
+  }
+
+  private StartDoors doors() {
+    return new StartDoors(
+        plans::startByTape,
+        plans::trace,
+        plans::openSample,
+        plans::choosePlan,
+        plans::openPlan,
+        plans::recover);
   }
 
   Node node() {
@@ -129,7 +93,19 @@ final class DeskRoom {
   }
 
   Bench bench() {
-    return bench;
+    return parts.bench();
+  }
+
+  DeskParts parts() {
+    return parts;
+  }
+
+  PlanActions plans() {
+    return plans;
+  }
+
+  FileDrops drops() {
+    return drops;
   }
 
   ToolBox tools() {
@@ -140,12 +116,14 @@ final class DeskRoom {
     return workroom;
   }
 
-  Answers answers() {
-    return answers;
+  @Override
+  public SlabView slab() {
+    return workroom.slab();
   }
 
-  Pictures pictures() {
-    return pictures;
+  @Override
+  public EntryBar entry() {
+    return workroom.entry();
   }
 
   void setDark(boolean dark) {
@@ -154,118 +132,33 @@ final class DeskRoom {
   }
 
   /** Opens what was given, else shows the start screen. */
-  void begin(List<String> plans) {
-    if (plans.isEmpty()) {
+  void begin(List<String> given) {
+    if (given.isEmpty()) {
       refresh();
     } else {
-      openPlan(Path.of(plans.get(0)));
+      plans.openPlan(Path.of(given.get(0)));
     }
-  }
-
-  void startByTape() {
-    opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
-    tools.take(ToolName.TAPE);
-    Platform.runLater(workroom.entry()::focusField);
-  }
-
-  void addArea() {
-    focus.go(slabwright.desk.model.Stage.MEASURE);
-    tools.take(ToolName.TAPE);
-    Platform.runLater(workroom.entry()::focusField);
-  }
-
-  private void trace() {
-    chooser
-        .picture()
-        .ifPresent(
-            p -> {
-              opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
-              underlays.add(p);
-            });
-  }
-
-  void choosePicture() {
-    chooser.picture().ifPresent(underlays::add);
-  }
-
-  void removePicture() {
-    desk.push(new SiteEdit.SetUnderlay(Optional.empty()));
-  }
-
-  void removeArea() {
-    focus.area().ifPresent(a -> desk.push(new SiteEdit.RemoveArea(a.id())));
   }
 
   private void pictureLaid() {
-    focus.go(slabwright.desk.model.Stage.MEASURE);
+    parts.bench().focus().go(Stage.MEASURE);
     tools.take(ToolName.SCALE);
-  }
-
-  void openSample() {
-    try {
-      Optional<Path> copy = samples.tramHall();
-      copy.ifPresentOrElse(
-          this::openPlan,
-          () -> desk.refuse(Refusal.of("This copy of the program came without samples.")));
-    } catch (IOException e) {
-      desk.refuse(Refusal.of("The sample could not be copied: " + e.getMessage()));
-    }
-  }
-
-  void choosePlan() {
-    chooser.plan().ifPresent(this::openPlan);
-  }
-
-  void openPlan(Path plan) {
-    opened(() -> keeper.open(plan));
-  }
-
-  private void opened(Runnable how) {
-    tools.take(ToolName.PICK);
-    workroom.slab().lookAfresh();
-    how.run();
-    rooms.load();
-    if (desk.isOpen()) {
-      workroom.slab().requestFocus();
-    }
-  }
-
-  void save() {
-    if (!keeper.save()) {
-      saveAs();
-    }
-  }
-
-  void saveAs() {
-    String name = desk.site().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    chooser.planToSave(name).ifPresent(keeper::saveAs);
-  }
-
-  void closePlan() {
-    desk.close();
-    refresh();
-  }
-
-  void switchUnits() {
-    UnitSystem now = desk.site().units();
-    UnitSystem other = now == UnitSystem.METRIC ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
-    desk.push(new SiteEdit.SetUnits(other));
-  }
-
-  /** Whether everything shown has been worked out. */
-  boolean isUpToDate() {
-    return !waiting && pictures.isUpToDate() && answers.isUpToDate() && !underlays.isWorking();
-  }
-
-  /** Whether the whole job and its pages have been worked out too. */
-  boolean isAllWorkedOut() {
-    return isUpToDate() && !job.isWorking() && !pages.isWorking();
   }
 
   private void roomDone() {
     tools.take(ToolName.PICK);
     workroom.slab().lookAfresh();
     workroom.slab().requestFocus();
+  }
+
+  /** Whether everything shown has been worked out. */
+  boolean isUpToDate() {
+    return !waiting && parts.isUpToDate();
+  }
+
+  /** Whether the whole job and its pages have been worked out too. */
+  boolean isAllWorkedOut() {
+    return !waiting && parts.isAllWorkedOut();
   }
 
   private void refreshSoon() {
@@ -287,13 +180,17 @@ final class DeskRoom {
       startNotice.refresh();
       if (!node.getChildren().contains(start)) {
         node.getChildren().setAll(start);
-        start.show(keeper.recoverable(), bench.settings().recent());
+        start.show(parts.keeper().recoverable(), parts.bench().settings().recent());
       }
     }
   }
 
   private List<TallyItem> figures() {
-    return Tally.of(answers, job.done(), focus.area().map(FloorArea::id), desk.shown().units());
+    return Tally.of(
+        parts.answers(),
+        parts.job().done(),
+        parts.bench().focus().area().map(FloorArea::id),
+        desk.shown().units());
   }
 
   void keyPressed(KeyEvent e) {
@@ -304,7 +201,7 @@ final class DeskRoom {
       return;
     }
     if (!(e.getTarget() instanceof TextInputControl)) {
-      if (workroom.keyed(e, actions, commands)) {
+      if (workroom.keyed(e, edits, commands)) {
         e.consume();
       }
     }
@@ -316,50 +213,7 @@ final class DeskRoom {
     }
   }
 
-  /** Plans can be dropped anywhere. */
-  void dropsOn(Scene scene) {
-    scene.setOnDragOver(
-        e -> {
-          if (e.getDragboard().hasFiles()) {
-            e.acceptTransferModes(TransferMode.COPY);
-          }
-        });
-    scene.setOnDragDropped(this::dropped);
-  }
-
-  private void dropped(DragEvent e) {
-    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> take(f.toPath()));
-    e.setDropCompleted(true);
-    e.consume();
-  }
-
-  /** Takes a file that was dropped, by what it is. */
-  void take(Path file) {
-    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-    if (name.endsWith(".json")) {
-      openPlan(file);
-    } else if (name.endsWith(".svg") && desk.isOpen()) {
-      inlays.add(file);
-    } else if (name.matches(".*\\.(png|jpe?g|pdf)")) {
-      if (!desk.isOpen()) {
-        opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
-      }
-      underlays.add(file);
-    } else if (name.endsWith(".svg")) {
-      desk.refuse(
-          Refusal.of("Start or open a plan first; the graphic is then laid into its floor."));
-    } else {
-      desk.refuse(
-          Refusal.of("\"" + file.getFileName() + "\" is neither a plan nor an SVG nor a picture."));
-    }
-  }
-
   void close() {
-    keeper.close();
-    pictures.close();
-    answers.close();
-    job.close();
-    pages.close();
-    underlays.close();
+    parts.close();
   }
 }

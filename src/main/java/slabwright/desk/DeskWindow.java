@@ -51,7 +51,7 @@ final class DeskWindow {
     scene.getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     scene.addEventFilter(KeyEvent.KEY_PRESSED, room::keyPressed);
     scene.addEventFilter(KeyEvent.KEY_TYPED, room::keyTyped);
-    room.dropsOn(scene);
+    room.drops().on(scene);
     dress(settings.dark());
     stage.setScene(scene);
     stage.setMinWidth(1100);

@@ -1,15 +1,14 @@
 package slabwright.desk;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Beside;
+import slabwright.desk.model.DeskParts;
+import slabwright.desk.model.Errands;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.NewIds;
 import slabwright.desk.model.Pick;
-import slabwright.desk.model.Pictures;
-import slabwright.desk.model.PlanKeeper;
 import slabwright.desk.model.Stage;
 import slabwright.shape.Bounds;
 import slabwright.site.AreaEdit;
@@ -19,19 +18,18 @@ import slabwright.site.Refusal;
 import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
+import slabwright.units.Parsed;
 import slabwright.units.UnitSystem;
 
 /** Lays a graphic into the floor: copied beside the plan, never over another file. */
 final class InlayActions {
   private final Bench bench;
-  private final Pictures pictures;
-  private final PlanKeeper keeper;
+  private final DeskParts parts;
   private final Chooser chooser;
 
-  InlayActions(Bench bench, Pictures pictures, PlanKeeper keeper, Chooser chooser) {
-    this.bench = bench;
-    this.pictures = pictures;
-    this.keeper = keeper;
+  InlayActions(DeskParts parts, Chooser chooser) {
+    this.bench = parts.bench();
+    this.parts = parts;
     this.chooser = chooser;
   }
 
@@ -41,23 +39,35 @@ final class InlayActions {
 
   /** Places a graphic in the middle of the floor, a third of it wide. */
   void add(Path svg) {
-    Optional<FloorPicture> floor = pictures.picture();
-    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
-    if (area.isEmpty() || floor.isEmpty()) {
-      bench.desk().refuse(Refusal.of("Draw a floor first; the graphic is laid into it."));
+    if (bench.focus().areaOf(bench.desk().site()).isEmpty()) {
+      noFloor();
       return;
     }
-    try {
-      String name = Beside.copyInto(svg, keeper.folder());
-      Inlay inlay = inlay(area.get(), floor.get(), name);
-      if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isDone()) {
-        bench.focus().go(Stage.INLAY);
-        bench.focus().pick(new Pick.OfInlay(inlay.id()));
-      }
-    } catch (IOException e) {
-      bench
-          .desk()
-          .refuse(Refusal.of("The graphic could not be copied beside the plan: " + e.getMessage()));
+    parts
+        .errands()
+        .run(
+            new Errands.Errand<>(
+                "Copying the graphic",
+                "The graphic could not be copied beside the plan",
+                steps -> Parsed.ok(Beside.copyInto(svg, parts.keeper().folder())),
+                this::place));
+  }
+
+  private void noFloor() {
+    bench.desk().refuse(Refusal.of("Draw a floor first; the graphic is laid into it."));
+  }
+
+  private void place(String name) {
+    Optional<FloorPicture> floor = parts.pictures().picture();
+    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
+    if (area.isEmpty() || floor.isEmpty()) {
+      noFloor();
+      return;
+    }
+    Inlay inlay = inlay(area.get(), floor.get(), name);
+    if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isDone()) {
+      bench.focus().go(Stage.INLAY);
+      bench.focus().pick(new Pick.OfInlay(inlay.id()));
     }
   }
 

@@ -6,7 +6,9 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import slabwright.desk.canvas.DimensionField;
 import slabwright.desk.canvas.PageView;
 import slabwright.desk.canvas.SlabInput;
@@ -19,11 +21,13 @@ import slabwright.desk.model.Pictures;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.TallyItem;
 import slabwright.desk.model.TapedRooms;
+import slabwright.desk.model.Waiting;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.NoticeBar;
 import slabwright.desk.shell.PageList;
+import slabwright.desk.shell.ProgressStrip;
 import slabwright.desk.shell.TallyBar;
 import slabwright.desk.shell.ToolPalette;
 import slabwright.desk.shell.TopBar;
@@ -38,6 +42,8 @@ final class Workroom extends BorderPane {
   private final ToolPalette palette;
   private final EntryBar entry;
   private final NoticeBar notice;
+  private final ProgressStrip progress;
+  private final VBox messages = new VBox();
   private CardColumn cards;
   private final TallyBar tally = new TallyBar();
   private final SlabKeys keys;
@@ -54,7 +60,8 @@ final class Workroom extends BorderPane {
       ToolBox tools,
       Commands commands,
       SlabLayers layers,
-      TapedRooms rooms) {
+      TapedRooms rooms,
+      Waiting waiting) {
     this.bench = bench;
     this.tools = tools;
     top = new TopBar(bench, commands);
@@ -62,6 +69,7 @@ final class Workroom extends BorderPane {
     palette = new ToolPalette(bench, tools);
     entry = new EntryBar(tools, this::acted);
     notice = new NoticeBar(bench.desk(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
+    progress = new ProgressStrip(waiting);
     DimensionField field = new DimensionField(bench, rooms);
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
     input.listen();
@@ -73,10 +81,15 @@ final class Workroom extends BorderPane {
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    pane.getChildren().setAll(slab, palette, entry, notice, zoom, field);
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, field);
+    messages.getChildren().setAll(notice, progress);
+    messages.setSpacing(8);
+    messages.setAlignment(Pos.TOP_CENTER);
+    messages.setPickOnBounds(false);
+    messages.setMaxHeight(Region.USE_PREF_SIZE);
     place(palette, Pos.TOP_LEFT, new Insets(18, 0, 0, 18));
     place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
-    place(notice, Pos.TOP_CENTER, new Insets(16, 16, 0, 150));
+    place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
     place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
     pane.setMinSize(0, 0);
     return pane;
@@ -125,6 +138,7 @@ final class Workroom extends BorderPane {
     palette.refresh();
     entry.refresh();
     notice.refresh();
+    progress.refresh();
     cards.refresh();
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;

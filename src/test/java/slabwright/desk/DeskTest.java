@@ -61,7 +61,7 @@ class DeskTest {
     Path file = room();
     DeskUnderTest.on(
         () -> {
-          desk.room().openPlan(file);
+          desk.room().plans().openPlan(file);
           return null;
         });
     desk.settle();
@@ -169,7 +169,7 @@ class DeskTest {
             + "<path fill='#14505c' d='M0,30 L10,0 L20,30 Z'/></svg>");
     DeskUnderTest.on(
         () -> {
-          desk.room().take(graphic);
+          desk.room().drops().take(graphic);
           return null;
         });
     desk.settle();
@@ -207,7 +207,7 @@ class DeskTest {
     copyFolder(killed);
     DeskUnderTest.on(
         () -> {
-          desk.room().openPlan(killed.resolve("shed.site.json"));
+          desk.room().plans().openPlan(killed.resolve("shed.site.json"));
           return null;
         });
     desk.settle();

@@ -41,7 +41,7 @@ class DragBench {
     try (DeskUnderTest desk = DeskUnderTest.open(data, 1440, 900, List.of())) {
       DeskUnderTest.on(
           () -> {
-            desk.room().openPlan(plan);
+            desk.room().plans().openPlan(plan);
             return null;
           });
       waitForTakeoff(desk);
@@ -107,7 +107,7 @@ class DragBench {
   }
 
   private static Answers answers(DeskUnderTest desk) {
-    return desk.room().answers();
+    return desk.room().parts().answers();
   }
 
   private static double p95(List<Long> nanos) {

@@ -49,7 +49,7 @@ class PicturesOfTheDesk {
       picture(desk, "tape", scale);
       DeskUnderTest.on(
           () -> {
-            desk.room().openSample();
+            desk.room().plans().openSample();
             return null;
           });
       desk.settle();
@@ -70,7 +70,7 @@ class PicturesOfTheDesk {
   private static void tape(DeskUnderTest desk) throws TimeoutException {
     DeskUnderTest.on(
         () -> {
-          desk.room().startByTape();
+          desk.room().plans().startByTape();
           for (String wall : List.of("24' 6\"", "r 12'", "r 8' 2\"", "l 5'")) {
             desk.room().tools().tool().type(wall);
           }

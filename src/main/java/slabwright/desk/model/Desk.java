@@ -20,6 +20,7 @@ public final class Desk {
   private Optional<Site> preview = Optional.empty();
   private Optional<Path> file = Optional.empty();
   private Optional<Refusal> refusal = Optional.empty();
+  private Optional<String> news = Optional.empty();
   private boolean open;
 
   /** Given after every change of what is shown, previews included. */
@@ -42,6 +43,7 @@ public final class Desk {
     file = from;
     open = true;
     refusal = Optional.empty();
+    news = Optional.empty();
     set(past, true);
   }
 
@@ -79,12 +81,25 @@ public final class Desk {
     return refusal;
   }
 
+  /** What was last done on request and can't be seen on the slab; empty once something else is. */
+  public Optional<String> news() {
+    return news;
+  }
+
+  /** Says that something asked for has been done. */
+  public void tell(String what) {
+    refusal = Optional.empty();
+    news = Optional.of(what);
+    changed.give();
+  }
+
   /** Changes the site, or leaves it and keeps the refusal. */
   public Outcome push(Edit edit) {
     preview = Optional.empty();
     Outcome outcome = edit.apply(site());
     if (outcome instanceof Outcome.Done done) {
       refusal = Optional.empty();
+      news = Optional.empty();
       boolean same = done.site().equals(site());
       set(same ? history : history.push(edit.name(), done.site()), !same);
     } else {
@@ -112,11 +127,14 @@ public final class Desk {
   /** Says why something can't be. */
   public void refuse(Refusal why) {
     refusal = Optional.of(why);
+    news = Optional.empty();
     changed.give();
   }
 
+  /** Puts what was said away. */
   public void forgetRefusal() {
     refusal = Optional.empty();
+    news = Optional.empty();
     changed.give();
   }
 

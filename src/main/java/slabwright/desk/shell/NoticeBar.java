@@ -2,6 +2,7 @@ package slabwright.desk.shell;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -13,11 +14,13 @@ import slabwright.shape.Vec;
 import slabwright.site.Refusal;
 
 /**
- * Says why something can't be: one sentence at the top of the slab, with Show when it has a place.
+ * Says why something can't be, or that it has been done: one sentence at the top of the slab, with
+ * Show when it has a place.
  */
 public final class NoticeBar extends HBox {
   private final Desk desk;
   private final Consumer<Vec> show;
+  private final Label sign = Controls.label("", "sign-cant");
   private final Label words = Controls.sentence("", "notice-words");
   private final Button place;
 
@@ -31,13 +34,14 @@ public final class NoticeBar extends HBox {
     this.show = show;
     getStyleClass().add("notice");
     setId("notice");
+    words.setId("notice-words");
     setAlignment(Pos.CENTER_LEFT);
     setMaxSize(620, Region.USE_PREF_SIZE);
     words.setMaxWidth(470);
     place = Controls.button("Show", "link", this::goThere);
     Button away =
         Controls.icon(Icons.of(Feather.X, 15), "Put the message away", "Esc", desk::forgetRefusal);
-    getChildren().addAll(Controls.label("✕", "sign-cant"), words, Controls.spring(), place, away);
+    getChildren().addAll(sign, words, Controls.spring(), place, away);
   }
 
   private void goThere() {
@@ -46,11 +50,13 @@ public final class NoticeBar extends HBox {
 
   public void refresh() {
     Optional<Refusal> r = desk.refusal();
-    Controls.show(this, r.isPresent());
-    r.ifPresent(
-        why -> {
-          words.setText(why.sentence());
-          Controls.show(place, why.where().isPresent());
-        });
+    Optional<String> said = r.map(Refusal::sentence).or(desk::news);
+    Controls.show(this, said.isPresent());
+    said.ifPresent(words::setText);
+    boolean fault = r.isPresent();
+    pseudoClassStateChanged(PseudoClass.getPseudoClass("fine"), !fault);
+    sign.setText(fault ? "✕" : "✓");
+    sign.getStyleClass().setAll("label", fault ? "sign-cant" : "sign-fine");
+    Controls.show(place, r.flatMap(Refusal::where).isPresent());
   }
 }

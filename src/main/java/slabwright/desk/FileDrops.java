@@ -1,0 +1,62 @@
+package slabwright.desk;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import javafx.scene.Scene;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import slabwright.desk.model.Desk;
+import slabwright.site.Refusal;
+
+/** Takes files that are dropped on the window, by what they are. */
+final class FileDrops {
+  private final Desk desk;
+  private final PlanActions plans;
+  private final InlayActions inlays;
+
+  FileDrops(Desk desk, PlanActions plans, InlayActions inlays) {
+    this.desk = desk;
+    this.plans = plans;
+    this.inlays = inlays;
+  }
+
+  /** Files can be dropped anywhere on the scene. */
+  void on(Scene scene) {
+    scene.setOnDragOver(
+        e -> {
+          if (e.getDragboard().hasFiles()) {
+            e.acceptTransferModes(TransferMode.COPY);
+          }
+        });
+    scene.setOnDragDropped(this::dropped);
+  }
+
+  private void dropped(DragEvent e) {
+    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> take(f.toPath()));
+    e.setDropCompleted(true);
+    e.consume();
+  }
+
+  void take(Path file) {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (name.endsWith(".json")) {
+      plans.openPlan(file);
+    } else if (name.endsWith(".svg")) {
+      graphic(file);
+    } else if (name.matches(".*\\.(png|jpe?g|pdf)")) {
+      plans.trace(file);
+    } else {
+      desk.refuse(
+          Refusal.of("\"" + file.getFileName() + "\" is neither a plan nor an SVG nor a picture."));
+    }
+  }
+
+  private void graphic(Path file) {
+    if (desk.isOpen()) {
+      inlays.add(file);
+    } else {
+      desk.refuse(
+          Refusal.of("Start or open a plan first; the graphic is then laid into its floor."));
+    }
+  }
+}

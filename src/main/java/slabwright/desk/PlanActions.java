@@ -1,0 +1,143 @@
+package slabwright.desk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.application.Platform;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskParts;
+import slabwright.desk.model.PlanKeeper;
+import slabwright.desk.model.Samples;
+import slabwright.desk.model.Stage;
+import slabwright.desk.tool.ToolBox;
+import slabwright.desk.tool.ToolName;
+import slabwright.site.Refusal;
+import slabwright.site.SiteEdit;
+import slabwright.units.UnitSystem;
+
+/** Beginning, opening, saving and putting away of plans, and what concerns a plan as a whole. */
+final class PlanActions {
+  private final DeskParts parts;
+  private final Desk desk;
+  private final PlanKeeper keeper;
+  private final Samples samples;
+  private final Chooser chooser;
+  private final ToolBox tools;
+  private final Screen screen;
+  private final UnderlayActions underlays;
+
+  PlanActions(
+      DeskParts parts,
+      Samples samples,
+      Chooser chooser,
+      ToolBox tools,
+      Screen screen,
+      UnderlayActions underlays) {
+    this.parts = parts;
+    this.desk = parts.bench().desk();
+    this.keeper = parts.keeper();
+    this.samples = samples;
+    this.chooser = chooser;
+    this.tools = tools;
+    this.screen = screen;
+    this.underlays = underlays;
+  }
+
+  void startByTape() {
+    begin();
+    takeTape();
+  }
+
+  private void begin() {
+    opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
+  }
+
+  private void takeTape() {
+    tools.take(ToolName.TAPE);
+    Platform.runLater(() -> screen.entry().focusField());
+  }
+
+  void addArea() {
+    parts.bench().focus().go(Stage.MEASURE);
+    takeTape();
+  }
+
+  void trace() {
+    chooser.picture().ifPresent(this::trace);
+  }
+
+  /** Lays a picture under the plan; begins one when none is open. */
+  void trace(Path picture) {
+    if (!desk.isOpen()) {
+      begin();
+    }
+    underlays.add(picture);
+  }
+
+  void choosePicture() {
+    chooser.picture().ifPresent(underlays::add);
+  }
+
+  void removePicture() {
+    desk.push(new SiteEdit.SetUnderlay(Optional.empty()));
+  }
+
+  void removeArea() {
+    parts.bench().focus().area().ifPresent(a -> desk.push(new SiteEdit.RemoveArea(a.id())));
+  }
+
+  void openSample() {
+    try {
+      Optional<Path> copy = samples.tramHall();
+      copy.ifPresentOrElse(
+          this::openPlan,
+          () -> desk.refuse(Refusal.of("This copy of the program came without samples.")));
+    } catch (IOException e) {
+      desk.refuse(Refusal.of("The sample could not be copied: " + e.getMessage()));
+    }
+  }
+
+  void choosePlan() {
+    chooser.plan().ifPresent(this::openPlan);
+  }
+
+  void openPlan(Path plan) {
+    opened(() -> keeper.open(plan));
+  }
+
+  void recover(Path what) {
+    opened(() -> keeper.recover(what));
+  }
+
+  private void opened(Runnable how) {
+    tools.take(ToolName.PICK);
+    screen.slab().lookAfresh();
+    how.run();
+    parts.rooms().load();
+    if (desk.isOpen()) {
+      screen.slab().requestFocus();
+    }
+  }
+
+  void save() {
+    if (!keeper.save()) {
+      saveAs();
+    }
+  }
+
+  void saveAs() {
+    String name = desk.site().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    chooser.planToSave(name).ifPresent(keeper::saveAs);
+  }
+
+  void closePlan() {
+    desk.close();
+  }
+
+  void switchUnits() {
+    UnitSystem now = desk.site().units();
+    UnitSystem other = now == UnitSystem.METRIC ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
+    desk.push(new SiteEdit.SetUnits(other));
+  }
+}

@@ -1,0 +1,190 @@
+package slabwright.desk.model;
+
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+import slabwright.site.Refusal;
+import slabwright.units.Parsed;
+
+/**
+ * Long work that the person asked for (an export, a big picture), one piece after another, off the
+ * asking thread. All methods are called on the asking thread; so are {@code done} and the signal.
+ */
+public final class Errands implements Waiting.Source, AutoCloseable {
+  /** The work itself; it runs off the asking thread. */
+  public interface Work<T> {
+    /**
+     * Does it; what can't be is said as a value.
+     *
+     * @throws IOException when a file cannot be read or written
+     * @throws CancellationException when the steps say that it has been given up
+     */
+    Parsed<T> run(Steps steps) throws IOException;
+  }
+
+  /** Through which work says how far it is, and hears that it has been given up. */
+  public interface Steps {
+    /**
+     * Says how far the work is.
+     *
+     * @param share done, 0 to 1
+     * @throws CancellationException when it has been given up
+     */
+    void at(double share);
+
+    /** Whether it has been given up. */
+    boolean cancelled();
+  }
+
+  /**
+   * One piece of work.
+   *
+   * @param words what is done, as in "Saving the sheets"
+   * @param failed how a broken read or write is said, as in "The sheets could not be saved"
+   * @param done told what came of it; not told when it was refused, failed or was given up
+   */
+  public record Errand<T>(String words, String failed, Work<T> work, Consumer<T> done) {}
+
+  private final Desk desk;
+  private final Executor home;
+  private final Signal changed = new Signal();
+  private final Deque<Running<?>> waiting = new ArrayDeque<>();
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          r -> {
+            Thread t = new Thread(r, "errand");
+            t.setDaemon(true);
+            return t;
+          });
+  private Optional<Running<?>> now = Optional.empty();
+
+  /**
+   * A worker with a thread of its own.
+   *
+   * @param home the asking thread, as an executor
+   */
+  public Errands(Desk desk, Executor home) {
+    this.desk = desk;
+    this.home = home;
+  }
+
+  /** Given when work begins, comes further or ends. */
+  public Signal changed() {
+    return changed;
+  }
+
+  /** Does the errand after those before it. */
+  public <T> void run(Errand<T> errand) {
+    waiting.add(new Running<>(errand));
+    next();
+  }
+
+  private void next() {
+    if (now.isEmpty() && !waiting.isEmpty()) {
+      Running<?> first = waiting.remove();
+      now = Optional.of(first);
+      first.future = worker.submit(first);
+    }
+    changed.give();
+  }
+
+  @Override
+  public boolean isBusy() {
+    return now.isPresent();
+  }
+
+  @Override
+  public String words() {
+    return now.map(r -> r.errand.words()).orElse("");
+  }
+
+  @Override
+  public double share() {
+    return now.map(r -> r.share).orElse(-1.0);
+  }
+
+  @Override
+  public void cancel() {
+    now.ifPresent(Running::cancel);
+  }
+
+  @Override
+  public void close() {
+    waiting.clear();
+    cancel();
+    worker.shutdownNow();
+  }
+
+  private final class Running<T> implements Runnable, Steps {
+    private final Errand<T> errand;
+    private volatile double share = -1;
+    private volatile boolean cancelled;
+    private Future<?> future;
+
+    Running(Errand<T> errand) {
+      this.errand = errand;
+    }
+
+    @Override
+    public void run() {
+      try {
+        Parsed<T> result = errand.work().run(this);
+        home.execute(() -> end(() -> take(result)));
+      } catch (IOException e) {
+        home.execute(() -> end(() -> desk.refuse(Refusal.of(errand.failed() + said(e)))));
+      } catch (RuntimeException e) {
+        home.execute(() -> end(() -> desk.refuse(Faults.unexpected(doing(), e))));
+      }
+    }
+
+    private void take(Parsed<T> result) {
+      if (result instanceof Parsed.Bad<T> bad) {
+        desk.refuse(Refusal.of(bad.why()));
+      } else {
+        errand.done().accept(result.orThrow());
+      }
+    }
+
+    private String said(IOException e) {
+      return e.getMessage() == null ? "." : ": " + e.getMessage() + ".";
+    }
+
+    private String doing() {
+      return "finish \"" + errand.words() + "\"";
+    }
+
+    private void end(Runnable what) {
+      now = Optional.empty();
+      if (!cancelled) {
+        what.run();
+      }
+      next();
+    }
+
+    void cancel() {
+      cancelled = true;
+      future.cancel(true);
+    }
+
+    @Override
+    public void at(double done) {
+      if (cancelled) {
+        throw new CancellationException();
+      }
+      share = done;
+      home.execute(changed::give);
+    }
+
+    @Override
+    public boolean cancelled() {
+      return cancelled;
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package slabwright.desk.shell;
+
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import slabwright.desk.model.Waiting;
+
+/** Says what takes long and how far it is, with a way to give it up. */
+public final class ProgressStrip extends HBox {
+  private final Waiting waiting;
+  private final Label words = Controls.label("", "progress-words");
+  private final ProgressBar bar = new ProgressBar();
+
+  public ProgressStrip(Waiting waiting) {
+    this.waiting = waiting;
+    getStyleClass().add("progress-strip");
+    setId("progress");
+    setAlignment(Pos.CENTER_LEFT);
+    setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    bar.setPrefWidth(170);
+    Button cancel = Controls.button("Cancel", "link", this::cancel);
+    cancel.setId("cancel-work");
+    getChildren().addAll(words, bar, cancel);
+    Controls.show(this, false);
+  }
+
+  private void cancel() {
+    waiting.shown().ifPresent(Waiting.Source::cancel);
+  }
+
+  public void refresh() {
+    Optional<Waiting.Source> now = waiting.shown();
+    Controls.show(this, now.isPresent());
+    now.ifPresent(
+        s -> {
+          words.setText(s.words());
+          bar.setAccessibleText(s.words());
+          bar.setProgress(s.share() < 0 ? ProgressBar.INDETERMINATE_PROGRESS : s.share());
+        });
+  }
+}
