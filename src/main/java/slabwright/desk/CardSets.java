@@ -8,6 +8,7 @@ import slabwright.desk.cards.AreaCard;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.ChecksCard;
 import slabwright.desk.cards.CoatsCard;
+import slabwright.desk.cards.CornerCard;
 import slabwright.desk.cards.DaysCard;
 import slabwright.desk.cards.DoorwayCard;
 import slabwright.desk.cards.EdgesCard;
@@ -24,6 +25,7 @@ import slabwright.desk.cards.PanelsCard;
 import slabwright.desk.cards.PaperCard;
 import slabwright.desk.cards.Places;
 import slabwright.desk.cards.ReleaseCard;
+import slabwright.desk.cards.SiteCard;
 import slabwright.desk.cards.SlabCard;
 import slabwright.desk.cards.StencilCard;
 import slabwright.desk.cards.TapeCard;
@@ -56,11 +58,13 @@ final class CardSets {
     Bench bench = s.bench();
     return List.of(
         noFloor(bench),
+        new CornerCard(bench),
         new WallCard(bench),
         new DoorwayCard(bench),
         new MarkCard(bench),
         new AreaCard(bench, s.pictures()),
-        new TapeCard(bench, s.rooms(), places));
+        new TapeCard(bench, s.rooms(), places),
+        new SiteCard(bench));
   }
 
   private static HintCard noFloor(Bench bench) {

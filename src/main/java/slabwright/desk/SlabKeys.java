@@ -70,8 +70,7 @@ final class SlabKeys {
     if (!slab.isFocused()) {
       return false;
     }
-    boolean steered = up >= 0 && tools.tool().steer(right);
-    return steered || edit.nudge(right, up, e.isShiftDown());
+    return tools.tool().steer(right, up) || edit.nudge(right, up, e.isShiftDown());
   }
 
   private static boolean ran(Commands commands, String id) {

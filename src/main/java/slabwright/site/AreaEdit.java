@@ -2,6 +2,7 @@ package slabwright.site;
 
 import java.util.List;
 import java.util.Optional;
+import slabwright.shape.Vec;
 
 /** Edits of one floor area. */
 public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, AreaEdit.Detail {
@@ -30,6 +31,38 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
     @Override
     public Optional<FloorArea> change(FloorArea area) {
       return Optional.of(area.withName(to));
+    }
+  }
+
+  /** Moves the whole area with all that is on it; nothing in it changes its place to another. */
+  record Shift(String areaId, Vec by) implements Detail {
+    @Override
+    public String name() {
+      return "move floor area";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      Move how = Move.by(by.x(), by.y());
+      return Optional.of(
+          area.withOutline(
+                  area.outline().stream()
+                      .map(p -> new OutlinePiece(how.spot(p.from()), p.kind(), p.rise()))
+                      .toList())
+              .withMarks(area.marks().stream().map(m -> m.withForm(m.form().map(how))).toList())
+              .withInlays(area.inlays().stream().map(i -> moved(i, how)).toList()));
+    }
+
+    private static Inlay moved(Inlay i, Move how) {
+      return new Inlay(
+          i.id(),
+          i.name(),
+          i.graphic(),
+          i.accepted(),
+          how.spot(i.middle()),
+          i.width(),
+          i.turn(),
+          i.spec());
     }
   }
 

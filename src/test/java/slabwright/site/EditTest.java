@@ -56,6 +56,17 @@ class EditTest {
   }
 
   @Test
+  void a_floor_area_moves_with_all_that_is_on_it() {
+    Site before = done(new MarkEdit.Put("a", patch("m", 1000, 2000)).apply(square()));
+    Site after = done(new AreaEdit.Shift("a", new slabwright.shape.Vec(500, -700)).apply(before));
+    FloorArea a = after.area("a").orElseThrow();
+    assertThat(a.outline().get(2).from()).isEqualTo(Spot.mm(9500, 5300));
+    assertThat(a.mark("m").orElseThrow().form().spots()).containsExactly(Spot.mm(1500, 1300));
+    assertThat(done(new AreaEdit.Shift("a", new slabwright.shape.Vec(-500, 700)).apply(after)))
+        .isEqualTo(before);
+  }
+
+  @Test
   void a_mark_that_follows_a_wall_keeps_its_distance_when_the_wall_moves() {
     Mark m =
         new Mark(

@@ -5,6 +5,7 @@ import slabwright.desk.model.Pictures;
 import slabwright.site.AreaEdit;
 import slabwright.site.FloorArea;
 import slabwright.site.Setting;
+import slabwright.site.Spot;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
 
@@ -28,6 +29,10 @@ public final class AreaCard extends Card {
             () -> area().setting(),
             v -> bench.desk().push(new AreaEdit.SetSetting(area().id(), v)))
         .setId("area-setting");
+    rows.length("Corner A, right", () -> first().x(), v -> shift(new Spot(v, first().y())))
+        .id("area-x");
+    rows.length("Corner A, up", () -> first().y(), v -> shift(new Spot(first().x(), v)))
+        .id("area-y");
     rows.figure("Outline", this::size);
     rows.figure("Around", this::around);
   }
@@ -36,6 +41,15 @@ public final class AreaCard extends Card {
     if (!to.isEmpty()) {
       bench.desk().push(new AreaEdit.Rename(area().id(), to));
     }
+  }
+
+  private Spot first() {
+    return area().outline().isEmpty() ? Spot.mm(0, 0) : area().outline().get(0).from();
+  }
+
+  /** The whole area goes where its first corner goes. */
+  private void shift(Spot to) {
+    bench.desk().push(new AreaEdit.Shift(area().id(), to.vec().minus(first().vec())));
   }
 
   private FloorArea area() {

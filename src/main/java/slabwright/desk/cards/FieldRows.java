@@ -55,7 +55,13 @@ final class FieldRows extends VBox {
         s -> Length.parse(s).map(v -> taken(v, set)));
   }
 
-  private <T> T taken(T v, Consumer<T> set) {
+  /** Keeps a field up to date that stands in a row of its own. */
+  void follow(LengthField field) {
+    refreshers.add(field::refresh);
+    field.refresh();
+  }
+
+  <T> T taken(T v, Consumer<T> set) {
     set.accept(v);
     return v;
   }
@@ -64,8 +70,7 @@ final class FieldRows extends VBox {
   LengthField text(String name, Supplier<String> get, Function<String, Parsed<?>> take) {
     LengthField field = new LengthField(name, get, take);
     row(name, field);
-    refreshers.add(field::refresh);
-    field.refresh();
+    follow(field);
     return field;
   }
 

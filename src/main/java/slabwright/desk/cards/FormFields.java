@@ -22,25 +22,29 @@ final class FormFields {
 
   static void add(FieldRows rows, Supplier<Form> now, Consumer<Form> set) {
     FormFields f = new FormFields(rows, now, set);
+    f.sizes();
+    if (now.get().spots().size() == 1) {
+      f.place();
+    } else {
+      PointFields.add(rows, now, set);
+    }
+  }
+
+  private void sizes() {
     Form form = now.get();
     if (form instanceof Form.Rectangle) {
-      f.rectangle();
+      new BoxFields(rows, now, set).rectangle();
     } else if (form instanceof Form.RoundEnded) {
-      f.roundEnded();
+      new BoxFields(rows, now, set).roundEnded();
     } else if (form instanceof Form.Circle) {
-      f.circle();
+      circle();
     } else if (form instanceof Form.Strip) {
       rows.length(
-              "Width",
-              () -> f.strip().width(),
-              v -> set.accept(new Form.Strip(f.strip().path(), v)))
+              "Width", () -> strip().width(), v -> set.accept(new Form.Strip(strip().path(), v)))
           .id("mark-width");
-      rows.figure("Length", () -> f.length());
+      rows.figure("Length", this::length);
     } else if (form instanceof Form.Trace) {
-      rows.figure("Length", () -> f.length());
-    }
-    if (form.spots().size() == 1) {
-      f.place();
+      rows.figure("Length", this::length);
     }
   }
 
@@ -53,81 +57,18 @@ final class FormFields {
     return Quantity.run(path.length(), rows.units());
   }
 
-  private void rectangle() {
-    rows.length(
-            "Length",
-            () -> rect().length(),
-            v -> rect(v, rect().width(), rect().corner(), rect().turn()))
-        .id("mark-length");
-    rows.length(
-            "Width",
-            () -> rect().width(),
-            v -> rect(rect().length(), v, rect().corner(), rect().turn()))
-        .id("mark-width");
-    rows.length(
-        "Round corners",
-        () -> rect().corner(),
-        v -> rect(rect().length(), rect().width(), v, rect().turn()));
-    turn(() -> rect().turn(), v -> rect(rect().length(), rect().width(), rect().corner(), v));
-  }
-
-  private Form.Rectangle rect() {
-    return (Form.Rectangle) now.get();
-  }
-
-  private void rect(Length length, Length width, Length corner, double turn) {
-    set.accept(new Form.Rectangle(rect().middle(), length, width, corner, turn));
-  }
-
-  private Form.RoundEnded ended() {
-    return (Form.RoundEnded) now.get();
-  }
-
-  private void roundEnded() {
-    rows.length(
-            "Length over all",
-            () -> ended().length(),
-            v ->
-                set.accept(
-                    new Form.RoundEnded(ended().middle(), v, ended().width(), ended().turn())))
-        .id("mark-length");
-    rows.length(
-            "Width",
-            () -> ended().width(),
-            v ->
-                set.accept(
-                    new Form.RoundEnded(ended().middle(), ended().length(), v, ended().turn())))
-        .id("mark-width");
-    turn(
-        () -> ended().turn(),
-        v ->
-            set.accept(
-                new Form.RoundEnded(ended().middle(), ended().length(), ended().width(), v)));
-  }
-
   private void circle() {
     rows.length(
             "Diameter",
             () -> Length.mm(2 * ((Form.Circle) now.get()).radius().mm()),
-            v ->
-                set.accept(
-                    new Form.Circle(((Form.Circle) now.get()).middle(), Length.mm(v.mm() / 2))))
+            v -> set.accept(new Form.Circle(spot(), Length.mm(v.mm() / 2))))
         .id("mark-diameter");
   }
 
-  private void turn(Supplier<Double> get, Consumer<Double> put) {
-    rows.number(
-            "Turn",
-            () -> Quantity.number(get.get(), get.get() % 1 == 0 ? 0 : 1) + "°",
-            new NumberRange(-360, 360),
-            put)
-        .id("mark-turn");
-  }
-
-  /** Where its middle lies from the site's origin. */
+  /** Where its middle lies from the site's zero point. */
   private void place() {
-    rows.length("Middle, right", () -> spot().x(), v -> move(new Spot(v, spot().y())));
-    rows.length("Middle, up", () -> spot().y(), v -> move(new Spot(spot().x(), v)));
+    rows.length("Middle, right", () -> spot().x(), v -> move(new Spot(v, spot().y()))).id("mark-x");
+    rows.length("Middle, up", () -> spot().y(), v -> move(new Spot(spot().x(), v))).id("mark-y");
   }
 
   private Spot spot() {

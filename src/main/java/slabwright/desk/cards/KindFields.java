@@ -60,11 +60,15 @@ final class KindFields {
   }
 
   private void length(String name, Get<Length> get, Make<Length> make) {
-    rows.length(name, () -> get.of(now.get()), v -> set.accept(make.of(v)));
+    rows.length(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id(id(name));
   }
 
   private void words(String name, Get<String> get, Make<String> make) {
-    rows.words(name, () -> get.of(now.get()), v -> set.accept(make.of(v)));
+    rows.words(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id(id(name));
+  }
+
+  private static String id(String name) {
+    return "kind-" + name.toLowerCase(Locale.ROOT).replace(' ', '-');
   }
 
   private void trench() {
@@ -76,9 +80,10 @@ final class KindFields {
             l -> set.accept(new MarkKind.Trench(l, trench(now.get()).levelled())))
         .setId("trench-lie");
     rows.tick(
-        "Levelled already",
-        () -> trench(now.get()).levelled(),
-        v -> set.accept(new MarkKind.Trench(trench(now.get()).lie(), v)));
+            "Levelled already",
+            () -> trench(now.get()).levelled(),
+            v -> set.accept(new MarkKind.Trench(trench(now.get()).lie(), v)))
+        .setId("trench-levelled");
     rows.sentence(
         () ->
             trench(now.get()).stopsMachine()
@@ -102,10 +107,12 @@ final class KindFields {
   private void top() {
     length("Edge", k -> top(k).thickness(), v -> new MarkKind.TopOrStep(v, top(now.get()).steps()));
     rows.number(
-        "Treads",
-        () -> String.valueOf(top(now.get()).steps()),
-        new NumberRange(1, 60),
-        v -> set.accept(new MarkKind.TopOrStep(top(now.get()).thickness(), (int) Math.round(v))));
+            "Treads",
+            () -> String.valueOf(top(now.get()).steps()),
+            new NumberRange(1, 60),
+            v ->
+                set.accept(new MarkKind.TopOrStep(top(now.get()).thickness(), (int) Math.round(v))))
+        .id("kind-treads");
   }
 
   private static Length width(MarkKind k) {

@@ -62,6 +62,14 @@ final class LengthField extends VBox {
     return this;
   }
 
+  /** For several beside each other. */
+  LengthField narrow() {
+    field.setMinWidth(40);
+    field.setPrefColumnCount(5);
+    setPrefWidth(10);
+    return this;
+  }
+
   LengthField id(String id) {
     field.setId(id);
     return this;

@@ -1,6 +1,8 @@
 package slabwright.desk.cards;
 
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Pick;
 import slabwright.site.FloorArea;
@@ -52,11 +54,35 @@ public final class MarkCard extends Card {
             v -> mark().ifPresent(x -> put(new Mark(x.id(), v, x.kind(), x.form(), x.follows()))))
         .id("mark-name");
     KindFields.add(rows, () -> mark().map(Mark::kind).orElse(m.kind()), this::kind);
+    follows();
     FormFields.add(rows, () -> mark().map(Mark::form).orElse(m.form()), this::form);
+  }
+
+  /** Which wall it was measured from; when that wall moves the mark goes along. */
+  private void follows() {
+    int walls = bench.focus().area().map(a -> a.outline().size()).orElse(0);
+    rows.choice(
+            "Moves with",
+            IntStream.range(-1, walls).boxed().toList(),
+            w -> w < 0 ? "no wall" : "wall " + (w + 1),
+            () -> mark().map(Mark::follows).orElse(OptionalInt.empty()).orElse(-1),
+            w -> mark().ifPresent(m -> put(m, w < 0 ? OptionalInt.empty() : OptionalInt.of(w))))
+        .setId("mark-follows");
+  }
+
+  private void put(Mark m, OptionalInt follows) {
+    put(new Mark(m.id(), m.name(), m.kind(), m.form(), follows));
   }
 
   private static String capital(String word) {
     return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+
+  /** What decides which rows there are. */
+  private String shape(Mark m) {
+    int walls = bench.focus().area().map(a -> a.outline().size()).orElse(0);
+    int points = m.form().spots().size();
+    return m.id() + m.kind().type() + m.form().getClass() + points + "/" + walls;
   }
 
   @Override
@@ -64,7 +90,7 @@ public final class MarkCard extends Card {
     Optional<Mark> m = mark();
     m.ifPresent(
         x -> {
-          String now = x.id() + x.kind().type() + x.form().getClass();
+          String now = shape(x);
           if (!now.equals(shape)) {
             shape = now;
             fill(x);

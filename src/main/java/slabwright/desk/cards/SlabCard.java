@@ -3,9 +3,10 @@ package slabwright.desk.cards;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
-import java.util.function.Function;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.Slabs;
 import slabwright.site.AirSpace;
 import slabwright.site.AreaEdit;
 import slabwright.site.FloorArea;
@@ -19,101 +20,120 @@ import slabwright.units.Quantity;
 public final class SlabCard extends Card {
   private final Bench bench;
   private final FieldRows rows;
+  private final FieldRows air;
+  private final MoistureFields moisture;
 
   public SlabCard(Bench bench) {
     super("Slab and air, as measured");
     this.bench = bench;
     rows = new FieldRows(bench.desk());
-    body().getChildren().add(rows);
-    slab(
-        "Mohs hardness",
-        new NumberRange(1, 10),
-        Slab::mohs,
-        (s, v) -> with(s, v, s.surfaceC(), s.airC(), s.humidity()));
-    slab(
-        "Slab, °C",
-        new NumberRange(-30, 80),
-        Slab::surfaceC,
-        (s, v) -> with(s, s.mohs(), v, s.airC(), s.humidity()));
-    slab(
-        "Air, °C",
-        new NumberRange(-30, 60),
-        Slab::airC,
-        (s, v) -> with(s, s.mohs(), s.surfaceC(), v, s.humidity()));
-    slab(
-        "Humidity, %",
-        new NumberRange(1, 100),
-        Slab::humidity,
-        (s, v) -> with(s, s.mohs(), s.surfaceC(), s.airC(), v));
-    rows.text("Ceiling", this::ceiling, this::setCeiling).id("ceiling");
-    rows.number(
-            "Fresh air, m³/h",
-            () -> Quantity.number(area().air().airflowM3PerHour(), 0),
-            new NumberRange(0, 1e7),
-            v -> air(new AirSpace(area().air().ceiling(), v, area().air().mixing())))
-        .id("airflow");
-    rows.number(
-        "Mixing factor K",
-        () -> Quantity.number(area().air().mixing(), 1),
-        new NumberRange(1, 20),
-        v -> air(new AirSpace(area().air().ceiling(), area().air().airflowM3PerHour(), v)));
+    air = new FieldRows(bench.desk());
+    moisture = new MoistureFields(bench.desk(), this::slab, this::set);
+    body().getChildren().addAll(rows, moisture, air);
+    number("Mohs hardness", "slab-mohs", Slabs.Reading.MOHS, new NumberRange(1, 10));
+    number("Age, years", "slab-age", Slabs.Reading.AGE, new NumberRange(0, 500));
+    length(rows, "Thickness", () -> slab().thickness(), v -> set(Slabs.thick(slab(), v)))
+        .id("slab-thickness");
+    rows.choice(
+            "Vapour barrier",
+            List.of(Optional.<Boolean>empty(), Optional.of(true), Optional.of(false)),
+            SlabCard::barrier,
+            () -> slab().vapourBarrier(),
+            v -> set(Slabs.barrier(slab(), v)))
+        .setId("slab-barrier");
+    number("Slab, °C", "slab-surface", Slabs.Reading.SURFACE, new NumberRange(-30, 80));
+    number("Air, °C", "slab-air", Slabs.Reading.AIR, new NumberRange(-30, 60));
+    number("Humidity, %", "slab-humidity", Slabs.Reading.HUMIDITY, new NumberRange(1, 100));
+    air();
   }
 
-  private static Slab with(
-      Slab s, OptionalDouble mohs, OptionalDouble surface, OptionalDouble air, OptionalDouble rh) {
-    return new Slab(
-        mohs, s.ageYears(), s.thickness(), s.moisture(), surface, air, rh, s.vapourBarrier());
+  private void air() {
+    length(air, "Ceiling", () -> space().ceiling(), v -> set(space(v, flow(), mixing())))
+        .id("ceiling");
+    air.number(
+            "Fresh air, m³/h",
+            () -> Quantity.number(flow(), 0),
+            new NumberRange(0, 1e7),
+            v -> set(space(space().ceiling(), v, mixing())))
+        .id("airflow");
+    air.number(
+            "Mixing factor K",
+            () -> Quantity.number(mixing(), 1),
+            new NumberRange(1, 20),
+            v -> set(space(space().ceiling(), flow(), v)))
+        .id("mixing");
+  }
+
+  private static String barrier(Optional<Boolean> v) {
+    return v.map(b -> b ? "lies under it" : "none").orElse("not known");
   }
 
   private FloorArea area() {
     return bench.focus().area().orElseGet(() -> FloorArea.of("none", "", List.of()));
   }
 
-  private void slab(
-      String name,
-      NumberRange range,
-      Function<Slab, OptionalDouble> get,
-      BiFunction<Slab, OptionalDouble, Slab> set) {
-    rows.text(
-        name,
-        () -> {
-          OptionalDouble v = get.apply(area().slab());
-          return v.isPresent() ? Quantity.number(v.getAsDouble(), 1) : "";
-        },
-        text -> {
-          Parsed<Optional<Double>> read =
-              text.isBlank() ? Parsed.ok(Optional.empty()) : range.read(text).map(Optional::of);
-          return read.map(
-              v -> {
-                OptionalDouble d =
-                    v.isPresent() ? OptionalDouble.of(v.get()) : OptionalDouble.empty();
-                bench.desk().push(new AreaEdit.SetSlab(area().id(), set.apply(area().slab(), d)));
-                return d;
-              });
-        });
+  private Slab slab() {
+    return area().slab();
   }
 
-  private String ceiling() {
-    return area().air().ceiling().map(c -> LengthFormat.show(c, rows.units())).orElse("");
+  private void set(Slab next) {
+    bench.desk().push(new AreaEdit.SetSlab(area().id(), next));
   }
 
-  private Parsed<?> setCeiling(String text) {
-    Parsed<Optional<Length>> read =
-        text.isBlank() ? Parsed.ok(Optional.empty()) : Length.parse(text).map(Optional::of);
-    return read.map(
-        v -> {
-          air(new AirSpace(v, area().air().airflowM3PerHour(), area().air().mixing()));
-          return v;
-        });
+  private AirSpace space() {
+    return area().air();
   }
 
-  private void air(AirSpace next) {
+  private double flow() {
+    return space().airflowM3PerHour();
+  }
+
+  private double mixing() {
+    return space().mixing();
+  }
+
+  private static AirSpace space(Optional<Length> ceiling, double flow, double mixing) {
+    return new AirSpace(ceiling, flow, mixing);
+  }
+
+  private void set(AirSpace next) {
     bench.desk().push(new AreaEdit.SetAir(area().id(), next));
+  }
+
+  private void number(String name, String id, Slabs.Reading what, NumberRange range) {
+    rows.text(
+            name,
+            () -> {
+              OptionalDouble v = Slabs.get(slab(), what);
+              return v.isPresent()
+                  ? Quantity.number(v.getAsDouble(), v.getAsDouble() % 1 == 0 ? 0 : 1)
+                  : "";
+            },
+            text ->
+                (text.isBlank()
+                        ? Parsed.ok(OptionalDouble.empty())
+                        : range.read(text).map(OptionalDouble::of))
+                    .map(v -> rows.taken(v, d -> set(Slabs.with(slab(), what, d)))))
+        .id(id);
+  }
+
+  private static LengthField length(
+      FieldRows rows, String name, Supplier<Optional<Length>> get, Consumer<Optional<Length>> set) {
+    return rows.text(
+        name,
+        () -> get.get().map(c -> LengthFormat.show(c, rows.units())).orElse(""),
+        text ->
+            (text.isBlank()
+                    ? Parsed.ok(Optional.<Length>empty())
+                    : Length.parse(text).map(Optional::of))
+                .map(v -> rows.taken(v, set)));
   }
 
   @Override
   public boolean refresh() {
     rows.refresh();
+    moisture.refresh();
+    air.refresh();
     return bench.focus().area().isPresent();
   }
 }

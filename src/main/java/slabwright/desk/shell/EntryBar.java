@@ -38,7 +38,6 @@ public final class EntryBar extends VBox {
     getStyleClass().add("entry-bar");
     field.setId("entry");
     wrong.setId("entry-wrong");
-    field.setPromptText("24' 6\" or 7.47 m");
     field.getStyleClass().add("entry-field");
     options.getStyleClass().add("entry-options");
     options.setAlignment(Pos.CENTER_LEFT);
@@ -60,6 +59,7 @@ public final class EntryBar extends VBox {
     Controls.show(field, entry.isPresent());
     Controls.show(what, entry.isPresent());
     what.setText(entry.orElse(""));
+    field.setPromptText(tool.example());
     field.setAccessibleText(entry.orElse("Length"));
     standing.setText(tool.standing());
     Controls.show(standing, !tool.standing().isEmpty());
@@ -132,9 +132,10 @@ public final class EntryBar extends VBox {
             enter();
             yield true;
           }
-          case LEFT -> empty && tools.tool().steer(-1);
-          case RIGHT -> empty && tools.tool().steer(1);
-          case UP -> empty && tools.tool().steer(0);
+          case LEFT -> empty && tools.tool().steer(-1, 0);
+          case RIGHT -> empty && tools.tool().steer(1, 0);
+          case UP -> empty && tools.tool().steer(0, 1);
+          case DOWN -> empty && tools.tool().steer(0, -1);
           case BACK_SPACE -> empty && tools.tool().stepBack();
           case ESCAPE -> {
             field.clear();

@@ -3,6 +3,7 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.SpotLine;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
@@ -25,7 +26,9 @@ final class BoxShaper implements Shaper {
   @Override
   public String prompt() {
     if (from.isEmpty()) {
-      return shape == MarkShape.ROUND ? "Click its middle." : "Click one corner, or drag across.";
+      return shape == MarkShape.ROUND
+          ? "Click its middle, or type its place from 0."
+          : "Click one corner, drag across, or type its lower left corner's place from 0.";
     }
     return shape == MarkShape.ROUND
         ? "Click its rim, or type the diameter."
@@ -98,21 +101,34 @@ final class BoxShaper implements Shaper {
 
   @Override
   public Optional<String> entry() {
-    return from.map(f -> shape == MarkShape.ROUND ? "Diameter" : "Size");
+    return Optional.of(from.isEmpty() ? "Place" : shape == MarkShape.ROUND ? "Diameter" : "Size");
+  }
+
+  @Override
+  public String example() {
+    return from.isEmpty()
+        ? "12', 5' 6\""
+        : shape == MarkShape.ROUND ? "14\" or 350 mm" : "12' x 5' or 3.6 m x 1.5 m";
   }
 
   @Override
   public Typed type(String line) {
+    if (from.isEmpty()) {
+      return Typed.of(SpotLine.read(line), this::begin);
+    }
     Parsed<SizePair> read = SizePair.read(line);
     if (read instanceof Parsed.Bad<SizePair> bad) {
       return Typed.refused(bad.why());
     }
-    if (from.isEmpty()) {
-      return Typed.refused("Click where it stands first.");
-    }
     Form made = typed(read.orThrow());
     clear();
     return Typed.done(made);
+  }
+
+  private List<Form> begin(Spot at) {
+    from = Optional.of(at.vec());
+    to = at.vec();
+    return List.of();
   }
 
   private Form typed(SizePair size) {

@@ -3,8 +3,10 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.SpotLine;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
+import slabwright.site.Spot;
 import slabwright.units.Length;
 import slabwright.units.Parsed;
 
@@ -12,6 +14,7 @@ import slabwright.units.Parsed;
 final class Chain {
   private final List<Vec> points = new ArrayList<>();
   private Vec tip = Vec.ZERO;
+  private Optional<Vec> way = Optional.empty();
 
   boolean isEmpty() {
     return points.isEmpty();
@@ -38,7 +41,16 @@ final class Chain {
   }
 
   void hover(Vec at) {
+    if (!at.equals(tip)) {
+      way = Optional.empty();
+    }
     tip = at;
+  }
+
+  /** An arrow key says which way a typed length goes. */
+  boolean steer(int right, int up) {
+    way = Optional.of(new Vec(right, up)).filter(w -> !points.isEmpty());
+    return way.isPresent();
   }
 
   void add(Vec at) {
@@ -48,16 +60,28 @@ final class Chain {
     }
   }
 
-  /** A leg of the typed length towards the pointer. */
+  /** A typed place, or a leg of the typed length towards the pointer or the steered way. */
   Optional<String> typed(String line) {
+    if (SpotLine.isOne(line)) {
+      Parsed<Spot> at = SpotLine.read(line);
+      if (at instanceof Parsed.Bad<Spot> bad) {
+        return Optional.of(bad.why());
+      }
+      add(at.orThrow().vec());
+      return Optional.empty();
+    }
     Parsed<Length> read = Length.parse(line);
     if (read instanceof Parsed.Bad<Length> bad) {
       return Optional.of(bad.why());
     }
-    if (points.isEmpty() || tip.distanceTo(last()) < 1) {
-      return Optional.of("Point the way first, then type the length.");
+    if (points.isEmpty()) {
+      return Optional.of("Click or type where it begins, such as 12', 5' 6\".");
     }
-    add(last().plus(tip.minus(last()).unit().times(read.orThrow().mm())));
+    if (way.isEmpty() && tip.distanceTo(last()) < 1) {
+      return Optional.of("Point the way or press an arrow key first, then type the length.");
+    }
+    Vec along = way.orElseGet(() -> tip.minus(last()).unit());
+    add(last().plus(along.times(read.orThrow().mm())));
     return Optional.empty();
   }
 
@@ -72,6 +96,7 @@ final class Chain {
   boolean clear() {
     boolean had = !points.isEmpty();
     points.clear();
+    way = Optional.empty();
     return had;
   }
 
@@ -81,13 +106,20 @@ final class Chain {
       return inks;
     }
     List<Vec> all = new ArrayList<>(points);
-    all.add(tip);
-    inks.add(Overlays.line(all));
+    if (way.isEmpty()) {
+      all.add(tip);
+    }
+    if (all.size() > 1) {
+      inks.add(Overlays.line(all));
+    }
     for (int i = 0; i + 1 < points.size(); i++) {
       inks.add(Overlays.length(points.get(i), points.get(i + 1), paper));
     }
     points.forEach(p -> inks.addAll(Overlays.handle(p, paper)));
-    inks.addAll(Overlays.leg(last(), tip, paper));
+    inks.addAll(
+        way.isPresent()
+            ? Overlays.ahead(last(), way.get(), paper)
+            : Overlays.leg(last(), tip, paper));
     return inks;
   }
 }

@@ -3,6 +3,7 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.SpotLine;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
@@ -33,11 +34,11 @@ final class ChainShaper implements Shaper {
   public String prompt() {
     if (chain.isEmpty()) {
       return shape == MarkShape.PATH
-          ? "Type a width if it is another; click where the trench begins."
-          : "Click where it begins.";
+          ? "Type a width if it is another; click or type where the trench begins."
+          : "Click where it begins, or type its place from 0.";
     }
     return chain.size() < fewest()
-        ? "Click on, or type a length."
+        ? "Click on, or press an arrow key and type a length."
         : "Click on; Enter or a double click ends it.";
   }
 
@@ -79,13 +80,23 @@ final class ChainShaper implements Shaper {
   @Override
   public Optional<String> entry() {
     return chain.isEmpty()
-        ? shape == MarkShape.PATH ? Optional.of("Width") : Optional.empty()
+        ? Optional.of(shape == MarkShape.PATH ? "Width" : "Place")
         : Optional.of("Length");
   }
 
   @Override
+  public String example() {
+    return chain.isEmpty() && shape != MarkShape.PATH ? "12', 5' 6\"" : Shaper.super.example();
+  }
+
+  @Override
+  public boolean steer(int right, int up) {
+    return chain.steer(right, up);
+  }
+
+  @Override
   public Typed type(String line) {
-    if (chain.isEmpty() && shape == MarkShape.PATH) {
+    if (chain.isEmpty() && shape == MarkShape.PATH && !SpotLine.isOne(line)) {
       Parsed<Length> read = Length.parse(line);
       if (read instanceof Parsed.Bad<Length> bad) {
         return Typed.refused(bad.why());

@@ -21,9 +21,9 @@ public final class DrawTool implements Tool {
   @Override
   public String prompt() {
     return chain.isEmpty()
-        ? "Click the first corner of the room."
+        ? "Click the first corner of the room, or type its place from 0."
         : chain.size() < 3
-            ? "Click the next corner, or type the wall's length."
+            ? "Click the next corner, or press an arrow key and type the wall's length."
             : "Click the first corner again, or press Enter, to close.";
   }
 
@@ -44,7 +44,17 @@ public final class DrawTool implements Tool {
 
   @Override
   public Optional<String> entry() {
-    return chain.isEmpty() ? Optional.empty() : Optional.of("Wall " + chain.size());
+    return Optional.of(chain.isEmpty() ? "Place" : "Wall " + chain.size());
+  }
+
+  @Override
+  public String example() {
+    return chain.isEmpty() ? "12', 5' 6\"" : Tool.super.example();
+  }
+
+  @Override
+  public boolean steer(int right, int up) {
+    return chain.steer(right, up);
   }
 
   @Override
@@ -95,7 +105,8 @@ public final class DrawTool implements Tool {
 
   @Override
   public List<Ink> over(Paper paper) {
-    List<Ink> inks = new ArrayList<>(chain.over(paper));
+    List<Ink> inks = new ArrayList<>(Overlays.zero(paper));
+    inks.addAll(chain.over(paper));
     if (chain.size() >= 2) {
       inks.add(Overlays.guide(chain.tip(), chain.first()));
     }

@@ -7,6 +7,7 @@ import slabwright.desk.model.Bench;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Moves;
 import slabwright.desk.model.Pick;
+import slabwright.desk.model.Points;
 import slabwright.desk.model.Thing;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Pen;
@@ -57,7 +58,7 @@ final class Handles {
     return new Drag() {
       @Override
       public Optional<Edit> to(Touch t) {
-        Form next = Spots.moved(mark.form(), index, Spot.of(t.at()));
+        Form next = Points.moved(mark.form(), index, Spot.of(t.at()));
         return Optional.of(new MarkEdit.Put(area.id(), mark.withForm(next)));
       }
 

@@ -37,7 +37,7 @@ enum MarkShape {
       case COLUMN -> List.of(RECTANGLE, ROUND);
       case TOP_OR_STEP -> List.of(RECTANGLE, CORNERS);
       case JOINT, CRACK, LEVEL_CHANGE -> List.of(LINE);
-      case SPALL -> List.of(FREEHAND, ROUND);
+      case SPALL -> List.of(FREEHAND, CORNERS, ROUND);
       case DRAIN_OR_BOX -> List.of(POINT, RECTANGLE, ROUND);
       case MASKED_TRIM -> List.of(LINE, RECTANGLE);
       case POWER_POINT, DETECTOR, IGNITION_SOURCE, AIR_OUTLET -> List.of(POINT);

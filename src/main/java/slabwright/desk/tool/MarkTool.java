@@ -71,7 +71,9 @@ public final class MarkTool implements Tool {
       case ROW ->
           new Paper(1, units).length(sizes.boothLength().mm())
               + " × "
-              + new Paper(1, units).length(sizes.boothDepth().mm());
+              + new Paper(1, units).length(sizes.boothDepth().mm())
+              + ", gap "
+              + new Paper(1, units).length(sizes.boothGap().mm());
       default -> "";
     };
   }
@@ -102,6 +104,16 @@ public final class MarkTool implements Tool {
   }
 
   @Override
+  public String example() {
+    return shaper.example();
+  }
+
+  @Override
+  public boolean steer(int right, int up) {
+    return shaper.steer(right, up);
+  }
+
+  @Override
   public Optional<String> type(String line) {
     Shaper.Typed typed = shaper.type(line);
     make(typed.forms());
@@ -119,7 +131,8 @@ public final class MarkTool implements Tool {
     for (Form form : forms) {
       String id = NewIds.next("m", taken);
       taken.add(id);
-      edits.add(new MarkEdit.Put(area.get().id(), Mark.of(id, "", NewMarks.kind(type), form)));
+      Mark mark = new Mark(id, "", NewMarks.kind(type), form, shaper.wall());
+      edits.add(new MarkEdit.Put(area.get().id(), mark));
       picks.add(new Pick.OfMark(id));
     }
     Edit edit =
@@ -151,6 +164,8 @@ public final class MarkTool implements Tool {
 
   @Override
   public List<Ink> over(Paper paper) {
-    return shaper.over(paper);
+    List<Ink> inks = new ArrayList<>(Overlays.zero(paper));
+    inks.addAll(shaper.over(paper));
+    return inks;
   }
 }

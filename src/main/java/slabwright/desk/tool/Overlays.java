@@ -54,6 +54,26 @@ public final class Overlays {
     return Stroke.line(Pen.of(size, colour).rounded(), at, at);
   }
 
+  /** A short arrow: the way on from a point. */
+  public static List<Ink> ahead(Vec from, Vec way, Paper paper) {
+    Vec tip = from.plus(way.times(14 * paper.mm()));
+    Vec back = way.times(-3 * paper.mm());
+    Vec side = way.left().times(2 * paper.mm());
+    return List.of(
+        guide(from, tip),
+        line(List.of(tip.plus(back).plus(side), tip, tip.plus(back).minus(side))));
+  }
+
+  /** The site's zero point, that typed places count from. */
+  public static List<Ink> zero(Paper paper) {
+    double r = 4 * paper.mm();
+    Vec foot = new Vec(-3.4 * paper.mm(), -3.8 * paper.mm());
+    return List.of(
+        Stroke.line(Pen.of(0.3, LIVE), new Vec(-r, 0), new Vec(r, 0)),
+        Stroke.line(Pen.of(0.3, LIVE), new Vec(0, -r), new Vec(0, r)),
+        Text.middle(foot, "0", TextStyle.bold(WORDS).in(LIVE)));
+  }
+
   /** Words on a plate that hides what is under them. */
   public static List<Ink> plate(Vec at, String words, Paper paper) {
     TextStyle style = TextStyle.bold(WORDS).in(Palette.WHITE);

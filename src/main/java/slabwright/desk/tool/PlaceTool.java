@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Inlays;
 import slabwright.desk.model.Pick;
+import slabwright.desk.model.SpotLine;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.AreaEdit;
@@ -44,7 +45,7 @@ public final class PlaceTool implements Tool {
   public String prompt() {
     return inlay().isEmpty()
         ? "Drop an SVG on the slab, or click to choose one."
-        : "Click where its middle belongs, or type another width.";
+        : "Click where its middle belongs, or type its place or another width.";
   }
 
   @Override
@@ -76,11 +77,22 @@ public final class PlaceTool implements Tool {
 
   @Override
   public Optional<String> type(String line) {
+    if (SpotLine.isOne(line)) {
+      return place(SpotLine.read(line));
+    }
     Parsed<Length> read = Length.parse(line);
     if (read instanceof Parsed.Bad<Length> bad) {
       return Optional.of(bad.why());
     }
     inlay().ifPresent(i -> put(Inlays.wide(i, read.orThrow())));
+    return bench.desk().refusal().map(r -> r.sentence());
+  }
+
+  private Optional<String> place(Parsed<Spot> at) {
+    if (at instanceof Parsed.Bad<Spot> bad) {
+      return Optional.of(bad.why());
+    }
+    inlay().ifPresent(i -> put(Inlays.placed(i, at.orThrow(), i.turn())));
     return bench.desk().refusal().map(r -> r.sentence());
   }
 

@@ -2,6 +2,7 @@ package slabwright.desk.tool;
 
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.SpotLine;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
@@ -13,7 +14,7 @@ final class PointShaper implements Shaper {
 
   @Override
   public String prompt() {
-    return "Click where it is.";
+    return "Click where it is, or type its place, right and up from 0.";
   }
 
   @Override
@@ -28,12 +29,17 @@ final class PointShaper implements Shaper {
 
   @Override
   public Optional<String> entry() {
-    return Optional.empty();
+    return Optional.of("Place");
+  }
+
+  @Override
+  public String example() {
+    return "12', 5' 6\"";
   }
 
   @Override
   public Typed type(String line) {
-    return Typed.refused("Click where it is.");
+    return Typed.of(SpotLine.read(line), at -> List.of(new Form.Place(at)));
   }
 
   @Override

@@ -3,6 +3,7 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Segments;
 import slabwright.desk.model.Walls;
@@ -22,7 +23,13 @@ final class RowShaper implements Shaper {
   private final Sizes sizes;
   private Optional<Held> held = Optional.empty();
 
-  private record Held(Line wall, boolean floorOnLeft, double from, double to) {}
+  private OptionalInt wall = OptionalInt.empty();
+
+  private record Held(int index, Line wall, boolean floorOnLeft, double from, double to) {
+    Held to(double along) {
+      return new Held(index, wall, floorOnLeft, from, along);
+    }
+  }
 
   RowShaper(Shown shown, Sizes sizes) {
     this.shown = shown;
@@ -31,7 +38,7 @@ final class RowShaper implements Shaper {
 
   @Override
   public String prompt() {
-    return "Drag along a wall; type 5' x 28\" to change the booth's size.";
+    return "Drag along a wall; before it, type another size, gap or distance off the wall.";
   }
 
   @Override
@@ -41,10 +48,11 @@ final class RowShaper implements Shaper {
   }
 
   private static Optional<Held> wall(FloorPicture p, Touch t) {
-    for (Line wall : p.shape().pieces()) {
+    for (int i = 0; i < p.shape().pieces().size(); i++) {
+      Line wall = p.shape().pieces().get(i);
       if (Segments.distance(wall, t.at()) <= 2 * t.reach()) {
         double at = Walls.along(wall, t.at());
-        return Optional.of(new Held(wall, p.shape().floorOnLeft(), at, at));
+        return Optional.of(new Held(i, wall, p.shape().floorOnLeft(), at, at));
       }
     }
     return Optional.empty();
@@ -52,13 +60,13 @@ final class RowShaper implements Shaper {
 
   @Override
   public void drag(Touch t) {
-    held =
-        held.map(h -> new Held(h.wall(), h.floorOnLeft(), h.from(), Walls.along(h.wall(), t.at())));
+    held = held.map(h -> h.to(Walls.along(h.wall(), t.at())));
   }
 
   @Override
   public List<Form> release(Touch t) {
     List<Form> made = held.map(this::forms).orElse(List.of());
+    wall = held.map(h -> OptionalInt.of(h.index())).orElseGet(OptionalInt::empty);
     held = Optional.empty();
     return made;
   }
@@ -73,10 +81,11 @@ final class RowShaper implements Shaper {
     Vec way = b.minus(a).unit();
     Vec in = way.left().times(h.floorOnLeft() ? 1 : -1);
     double sign = h.to() >= h.from() ? 1 : -1;
+    double out = sizes.boothOff().mm() + sizes.boothDepth().mm() / 2;
     List<Form> row = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       double along = h.from() + sign * (i * pitch + length / 2);
-      Vec mid = a.plus(way.times(along)).plus(in.times(sizes.boothDepth().mm() / 2));
+      Vec mid = a.plus(way.times(along)).plus(in.times(out));
       row.add(
           new Form.Rectangle(
               Spot.of(mid),
@@ -99,12 +108,22 @@ final class RowShaper implements Shaper {
   }
 
   @Override
+  public String example() {
+    return "5' x 28\" gap 9\"";
+  }
+
+  @Override
+  public OptionalInt wall() {
+    return wall;
+  }
+
+  @Override
   public Typed type(String line) {
-    Parsed<SizePair> read = SizePair.read(line);
-    if (read instanceof Parsed.Bad<SizePair> bad) {
+    Parsed<RowLine> read = RowLine.read(line);
+    if (read instanceof Parsed.Bad<RowLine> bad) {
       return Typed.refused(bad.why());
     }
-    sizes.setBooth(read.orThrow().first(), read.orThrow().second());
+    sizes.setRow(read.orThrow());
     return Typed.taken();
   }
 

@@ -2,9 +2,13 @@ package slabwright.desk.tool;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
+import slabwright.site.Spot;
+import slabwright.units.Parsed;
 
 /** Draws the form of one mark, or of a row of them, by touches and typed lines. */
 interface Shaper {
@@ -24,6 +28,21 @@ interface Shaper {
 
   /** What a typed line is for now. */
   Optional<String> entry();
+
+  /** What a typed line may look like now. */
+  default String example() {
+    return "24' 6\" or 7.47 m";
+  }
+
+  /** An arrow key says which way to go on. */
+  default boolean steer(int right, int up) {
+    return false;
+  }
+
+  /** The wall that the last finished forms were set against, counted from 0. */
+  default OptionalInt wall() {
+    return OptionalInt.empty();
+  }
 
   /** A typed line that was taken, or why not. */
   Typed type(String line);
@@ -54,6 +73,13 @@ interface Shaper {
 
     static Typed refused(String why) {
       return new Typed(List.of(), Optional.of(why));
+    }
+
+    /** Goes on to the forms unless the line was not understood. */
+    static Typed of(Parsed<Spot> at, Function<Spot, List<Form>> then) {
+      return at instanceof Parsed.Bad<Spot> bad
+          ? refused(bad.why())
+          : new Typed(then.apply(at.orThrow()), Optional.empty());
     }
 
     static Typed of(Optional<String> why) {

@@ -8,6 +8,7 @@ public final class Sizes {
   private Length boothLength = Length.feet(5);
   private Length boothDepth = Length.inches(28);
   private Length boothGap = Length.inches(9);
+  private Length boothOff = Length.ZERO;
 
   Length trench() {
     return trench;
@@ -29,8 +30,15 @@ public final class Sizes {
     return boothGap;
   }
 
-  void setBooth(Length length, Length depth) {
-    boothLength = length;
-    boothDepth = depth;
+  /** How far a row stands off its wall. */
+  Length boothOff() {
+    return boothOff;
+  }
+
+  void setRow(RowLine row) {
+    boothLength = row.size().map(SizePair::first).orElse(boothLength);
+    boothDepth = row.size().map(SizePair::second).orElse(boothDepth);
+    boothGap = row.gap().orElse(boothGap);
+    boothOff = row.off().orElse(boothOff);
   }
 }

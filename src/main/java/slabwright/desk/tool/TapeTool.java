@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.SpotLine;
 import slabwright.desk.model.TapeLine;
 import slabwright.desk.model.TapeWalk;
 import slabwright.desk.model.TapedRooms;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.site.Spot;
 import slabwright.tape.RoomResult;
 import slabwright.units.LengthFormat;
 import slabwright.units.Parsed;
@@ -64,6 +66,9 @@ public final class TapeTool implements Tool {
     if (line.isBlank()) {
       return close();
     }
+    if (walk.walls().isEmpty() && SpotLine.isOne(line)) {
+      return begin(SpotLine.read(line));
+    }
     Parsed<TapeLine> read = TapeLine.read(line);
     if (read instanceof Parsed.Bad<TapeLine> bad) {
       return Optional.of(bad.why());
@@ -76,6 +81,15 @@ public final class TapeTool implements Tool {
     usual = Math.abs(t) == 90 ? t : usual;
     set(walk.with(new TapeWalk.Wall(wall.length(), t)));
     turn = usual;
+    return Optional.empty();
+  }
+
+  /** The first corner lies where it was typed. */
+  private Optional<String> begin(Parsed<Spot> at) {
+    if (at instanceof Parsed.Bad<Spot> bad) {
+      return Optional.of(bad.why());
+    }
+    set(TapeWalk.from(at.orThrow().vec()));
     return Optional.empty();
   }
 
@@ -113,9 +127,11 @@ public final class TapeTool implements Tool {
   }
 
   @Override
-  public boolean steer(int way) {
-    turn = way == 0 ? 0 : way < 0 ? LEFT : RIGHT;
-    return true;
+  public boolean steer(int right, int up) {
+    if (up >= 0) {
+      turn = right == 0 ? 0 : right < 0 ? LEFT : RIGHT;
+    }
+    return up >= 0;
   }
 
   @Override
@@ -179,12 +195,6 @@ public final class TapeTool implements Tool {
   /** Shows where the next wall would go. */
   private List<Ink> ahead(Paper paper) {
     double a = Math.toRadians(walk.heading(turn));
-    Vec way = new Vec(Math.cos(a), Math.sin(a));
-    Vec tip = walk.end().plus(way.times(14 * paper.mm()));
-    Vec back = way.times(-3 * paper.mm());
-    Vec side = way.left().times(2 * paper.mm());
-    return List.of(
-        Overlays.guide(walk.end(), tip),
-        Overlays.line(List.of(tip.plus(back).plus(side), tip, tip.plus(back).minus(side))));
+    return Overlays.ahead(walk.end(), new Vec(Math.cos(a), Math.sin(a)), paper);
   }
 }

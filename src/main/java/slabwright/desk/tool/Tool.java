@@ -24,6 +24,11 @@ public interface Tool {
     return Optional.empty();
   }
 
+  /** What a typed line may look like. */
+  default String example() {
+    return "24' 6\" or 7.47 m";
+  }
+
   /** Takes a typed line; returns a sentence when it can't be, else empty. */
   default Optional<String> type(String line) {
     return Optional.empty();
@@ -39,8 +44,8 @@ public interface Tool {
     return "";
   }
 
-  /** An arrow key while the entry line is empty: −1 left, 1 right, 0 straight on. */
-  default boolean steer(int way) {
+  /** An arrow key while the entry line is empty, such as (−1, 0) for left; false when unused. */
+  default boolean steer(int right, int up) {
     return false;
   }
 
