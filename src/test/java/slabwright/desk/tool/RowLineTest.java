@@ -9,10 +9,10 @@ class RowLineTest {
   @Test
   void size_gap_and_distance_off_the_wall_are_read_together() {
     RowLine row = RowLine.read("3' 3\" x 4' 5\" gap 10\" off 8 1/2\"").orThrow();
-    assertThat(row.size().orElseThrow().first().mm()).isEqualTo(39 * 25.4);
-    assertThat(row.size().orElseThrow().second().mm()).isEqualTo(53 * 25.4);
+    assertThat(row.size().orElseThrow().first().mm()).isEqualTo(990.6);
+    assertThat(row.size().orElseThrow().second().mm()).isEqualTo(1346.2);
     assertThat(row.gap().orElseThrow().mm()).isEqualTo(254);
-    assertThat(row.off().orElseThrow().mm()).isEqualTo(8.5 * 25.4);
+    assertThat(row.off().orElseThrow().mm()).isEqualTo(215.9);
   }
 
   @Test
