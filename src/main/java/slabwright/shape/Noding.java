@@ -5,10 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import org.locationtech.jts.algorithm.LineIntersector;
-import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.noding.IntersectionAdder;
 import org.locationtech.jts.noding.MCIndexNoder;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
@@ -18,32 +15,43 @@ import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
  * Splits chains at every place where two of them meet, once for all. Works in whole grid steps, so
  * that chains which share a slanted line are exactly collinear.
  *
- * <p>The ladder: plain noding, good when afterwards no edge has a crossing or, if asked, a foreign
- * corner within half a grid step; plain noding of its result, when only crossings matter; else snap
- * rounding; else snap rounding of its result.
+ * <p>Crossings are rounded to the grid, which may make new ones, so chains are noded until a pass
+ * finds nothing more to split. If asked, an edge is also led through each corner whose grid cell it
+ * passes through, as in iterated snap rounding (D. Halperin and E. Packer, 2002), but only where it
+ * does. What has come to rest so stays as it is when it is noded again.
  */
 final class Noding {
-  private static final PrecisionModel STEPS = new PrecisionModel(1);
+  static final PrecisionModel STEPS = new PrecisionModel(1);
 
-  private final double nearness;
+  /** Each pass only splits edges; drawings seldom need a fourth. */
+  private static final int MOST_PASSES = 16;
+
+  private final boolean joins;
+  private final int mostPasses;
   private final BooleanSupplier cancelled;
   private Rung rung = Rung.PLAIN;
 
-  private Noding(double nearness, BooleanSupplier cancelled) {
-    this.nearness = nearness;
+  private Noding(boolean joins, int mostPasses, BooleanSupplier cancelled) {
+    this.joins = joins;
+    this.mostPasses = mostPasses;
     this.cancelled = cancelled;
   }
 
-  /** Corners that touch an edge within half a grid step come to lie on it. */
+  /** Corners whose grid cell an edge passes through come to lie on it. */
   static Noding joining(BooleanSupplier cancelled) {
-    return new Noding(NodingCheck.HALF_STEP, cancelled);
+    return joining(MOST_PASSES, cancelled);
+  }
+
+  /** The same with at most so many passes of each method. */
+  static Noding joining(int mostPasses, BooleanSupplier cancelled) {
+    return new Noding(true, mostPasses, cancelled);
   }
 
   /**
    * Corners stay beside the edges they come near to: cheaper, for curves that only need to cross.
    */
   static Noding crossing() {
-    return new Noding(0, () -> false);
+    return new Noding(false, MOST_PASSES, () -> false);
   }
 
   Rung rung() {
@@ -51,52 +59,44 @@ final class Noding {
   }
 
   List<SegmentString> run(List<Chain> chains) {
-    List<SegmentString> result = plain(strings(chains));
-    if (NodingCheck.holds(result, nearness)) {
-      return result;
+    List<SegmentString> strings = strings(chains);
+    for (int pass = 0; pass < mostPasses; pass++) {
+      Splitter splitter = split(strings, joins);
+      if (splitter.foundNothing()) {
+        return strings;
+      }
+      rung = pass == 0 ? Rung.PLAIN : Rung.PLAIN_AGAIN;
+      strings = list(NodedSegmentString.getNodedSubstrings(strings));
     }
-    if (nearness == 0) {
-      rung = Rung.PLAIN_TWICE;
-      result = plain(result);
-      if (NodingCheck.holds(result, 0)) {
-        return result;
+    return snapRounded(strings);
+  }
+
+  private List<SegmentString> snapRounded(List<SegmentString> unsettled) {
+    List<SegmentString> strings = unsettled;
+    for (int pass = 0; pass < mostPasses; pass++) {
+      SnapRoundingNoder noder = new SnapRoundingNoder(STEPS);
+      noder.computeNodes(strings);
+      strings = list(noder.getNodedSubstrings());
+      if (split(strings, joins).foundNothing()) {
+        rung = Rung.SNAP_ROUNDED;
+        return strings;
       }
     }
-    stopIfCancelled();
-    rung = Rung.SNAP_ROUNDED;
-    result = snapRounded(strings(chains));
-    if (NodingCheck.holds(result, 0)) {
-      return result;
+    rung = Rung.NOT_SETTLED;
+    if (!split(strings, false).foundNothing()) {
+      throw new IllegalStateException("edges still cross after snap rounding again and again");
     }
-    stopIfCancelled();
-    rung = Rung.SNAP_ROUNDED_TWICE;
-    result = snapRounded(result);
-    if (!NodingCheck.holds(result, 0)) {
-      throw new IllegalStateException("edges still cross after snap rounding twice");
-    }
-    return result;
+    return strings;
   }
 
-  private List<SegmentString> plain(List<SegmentString> strings) {
-    LineIntersector intersector = new RobustLineIntersector();
-    intersector.setPrecisionModel(STEPS);
-    MCIndexNoder noder =
-        new MCIndexNoder(
-            new IntersectionAdder(intersector) {
-              @Override
-              public boolean isDone() {
-                return cancelled.getAsBoolean();
-              }
-            });
-    noder.computeNodes(strings);
-    stopIfCancelled();
-    return list(noder.getNodedSubstrings());
-  }
-
-  private static List<SegmentString> snapRounded(List<SegmentString> strings) {
-    SnapRoundingNoder noder = new SnapRoundingNoder(STEPS);
-    noder.computeNodes(strings);
-    return list(noder.getNodedSubstrings());
+  /** Marks on the strings where they are to be split. */
+  private Splitter split(List<SegmentString> strings, boolean joins) {
+    Splitter splitter = new Splitter(joins, cancelled);
+    new MCIndexNoder(splitter, splitter.nearness()).computeNodes(strings);
+    if (cancelled.getAsBoolean()) {
+      throw new CancellationException();
+    }
+    return splitter;
   }
 
   private static List<SegmentString> strings(List<Chain> chains) {
@@ -113,11 +113,5 @@ final class Noding {
       list.add((SegmentString) s);
     }
     return list;
-  }
-
-  private void stopIfCancelled() {
-    if (cancelled.getAsBoolean()) {
-      throw new CancellationException();
-    }
   }
 }

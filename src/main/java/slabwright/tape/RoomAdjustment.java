@@ -1,5 +1,6 @@
 package slabwright.tape;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -22,6 +23,9 @@ import slabwright.units.UnitSystem;
  * testing procedure for use in geodetic networks</i>, 1968 (both from memory).
  */
 public final class RoomAdjustment {
+  /** No corner of a room lies so far from another; mm. */
+  private static final double FARTHEST = 1e8;
+
   private RoomAdjustment() {}
 
   /**
@@ -45,7 +49,7 @@ public final class RoomAdjustment {
   private static RoomResult adjust(TapeRoom room, UnitSystem units, BooleanSupplier cancelled) {
     Observations observations = new Observations(room);
     Solution solution = new Solver(observations, cancelled).solve();
-    if (!solution.fit().settled()) {
+    if (!solution.fit().settled() || fliesOff(solution.fit())) {
       return new RoomResult.Refused(
           "The readings do not settle into one shape: check the turns and the longest walls first.");
     }
@@ -53,6 +57,11 @@ public final class RoomAdjustment {
       return needsMore(observations, solution, units);
     }
     return new RoomResult.Adjusted(new RoomReport(room, observations, solution, units).room());
+  }
+
+  /** Readings that contradict each other can drive a corner out without end. */
+  private static boolean fliesOff(Fit fit) {
+    return !Arrays.stream(fit.xy()).allMatch(c -> Math.abs(c) < FARTHEST);
   }
 
   private static RoomResult needsMore(Observations observations, Solution solution, UnitSystem u) {

@@ -70,11 +70,38 @@ class ArrangementTest {
     Layer post =
         new Layer(2, List.of(Ring.of(1000, 333.333, 1301, 433.667, 1000, 600)), FillRule.NONZERO);
     Arrangement both = Arrangement.of(List.of(wall, post));
-    assertThat(both.rung()).isEqualTo(Rung.SNAP_ROUNDED);
     assertThat(both.borders(a -> topOf(a)))
         .filteredOn(b -> b.left().equals(Optional.of(2)) != b.right().equals(Optional.of(2)))
         .filteredOn(b -> b.left().isEmpty() || b.right().isEmpty())
         .allSatisfy(b -> assertThat(b.sources()).hasSize(2));
+  }
+
+  @Test
+  void edges_that_splitting_drew_into_a_cell_are_split_again() {
+    assertThat(rung(-325, 16)).isEqualTo(Rung.PLAIN_AGAIN);
+  }
+
+  @Test
+  void what_splitting_does_not_settle_in_time_is_snapped() {
+    assertThat(rung(-325, 1)).isEqualTo(Rung.SNAP_ROUNDED);
+  }
+
+  /** The corner (1, 0.333) lies a third of a grid step off the long side. */
+  @Test
+  void what_does_not_come_to_rest_in_time_says_so() {
+    Layer wall = new Layer(1, List.of(Ring.of(0, 0, 3, 1, 0, 1)), FillRule.NONZERO);
+    Layer post = new Layer(2, List.of(Ring.of(1, 0.333, 1.5, 0, 2, 0)), FillRule.NONZERO);
+    assertThat(rung(List.of(wall, post), 0)).isEqualTo(Rung.NOT_SETTLED);
+    assertThat(rung(List.of(wall, post), 16)).isEqualTo(Rung.PLAIN);
+  }
+
+  private static Rung rung(long seed, int mostPasses) {
+    RandomRings random = new RandomRings(seed);
+    return rung(List.of(new Layer(0, random.some(4), random.rule())), mostPasses);
+  }
+
+  private static Rung rung(List<Layer> layers, int mostPasses) {
+    return new Arrangement(layers, Noding.joining(mostPasses, () -> false), () -> false).rung();
   }
 
   @Test
