@@ -86,7 +86,8 @@ final class InlayOptions {
             base.spread(),
             base.longestPiece(),
             base.vinylHolds(),
-            base.ties());
+            base.ties(),
+            base.changes());
     List<Refusal> faults = new ArrayList<>(InlayRules.width(width, ""));
     InlayRules.spec(spec, "").forEach(f -> faults.add(Refusal.of(f.sentence())));
     if (!faults.isEmpty()) {

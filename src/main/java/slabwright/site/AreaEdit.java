@@ -148,6 +148,20 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
     }
   }
 
+  /**
+   * Changes how an inlay is cut and masked.
+   *
+   * @param name what undo names, such as "thicken the vinyl"
+   */
+  record SetStencil(String areaId, String inlayId, String name, StencilSpec to) implements Detail {
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return area.inlay(inlayId)
+          .map(i -> i.withSpec(to))
+          .map(i -> area.withInlays(Lists.put(area.inlays(), i, Inlay::id)));
+    }
+  }
+
   /** Takes an inlay away. */
   record RemoveInlay(String areaId, String inlayId) implements Detail {
     @Override

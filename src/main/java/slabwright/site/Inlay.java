@@ -20,4 +20,8 @@ public record Inlay(
     Spot middle,
     Length width,
     double turn,
-    StencilSpec spec) {}
+    StencilSpec spec) {
+  public Inlay withSpec(StencilSpec other) {
+    return new Inlay(id, name, graphic, accepted, middle, width, turn, other);
+  }
+}

@@ -12,6 +12,14 @@ public final class InlayRules {
 
   private static final double WIDEST = 100_000;
 
+  /** Changes to vinyl are a matter of millimetres; anything else is a slip of the unit. */
+  private static final double LEAST_CHANGE = 0.1;
+
+  private static final double MOST_CHANGE = 300;
+
+  /** A square decimetre, in mm²: larger bits of a graphic are meant. */
+  private static final double BIT = 10_000;
+
   private InlayRules() {}
 
   static void size(FloorArea area, String path, List<Refusal> out) {
@@ -48,6 +56,7 @@ public final class InlayRules {
     Sizes.notNegative(s.spread(), "The spread", path + ".spread", out);
     Sizes.between(
         s.overspray().reachMm(), 0, 20_000, "The overspray reach in mm", path + ".overspray", out);
+    changes(s.changes(), path + ".changes", out);
     if (s.usableMm() > s.roll().mm()) {
       out.add(
           Refusal.at(
@@ -74,6 +83,38 @@ public final class InlayRules {
                   + "; make it at least as wide."));
     }
     return out;
+  }
+
+  private static void changes(StencilChanges c, String path, List<Refusal> out) {
+    c.thickenMask()
+        .ifPresent(
+            v -> small(v, "The width that thin vinyl is widened to", path + ".thickenMask", out));
+    c.roundNeedles()
+        .ifPresent(v -> small(v, "The radius of needle points", path + ".roundNeedles", out));
+    c.tieWidth().ifPresent(v -> small(v, "The width of ties", path + ".tieWidth", out));
+    c.dropUnder()
+        .ifPresent(
+            v -> Sizes.between(v, 0, BIT, "The area of scraps in mm²", path + ".dropUnder", out));
+    c.fillUnder()
+        .ifPresent(
+            v ->
+                Sizes.between(
+                    v, 0, BIT, "The area of small loose pieces in mm²", path + ".fillUnder", out));
+    c.baseLightness()
+        .ifPresent(
+            v ->
+                Sizes.between(
+                    v, 0, 100, "The lightness of the base dye", path + ".baseLightness", out));
+    c.seams()
+        .ifPresent(
+            s ->
+                s.places()
+                    .forEach(
+                        p -> Sizes.positive(p, "A seam's place", path + ".seams.places", out)));
+  }
+
+  private static void small(Length v, String what, String path, List<Refusal> out) {
+    Sizes.between(v.mm(), LEAST_CHANGE, MOST_CHANGE, what + " in mm", path, out);
   }
 
   static void graphicPath(FloorArea area, String path, List<Refusal> out) {

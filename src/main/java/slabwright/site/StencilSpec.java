@@ -16,6 +16,7 @@ import slabwright.units.Length;
  * @param longestPiece longest panel the roll or the crew can handle
  * @param vinylHolds narrowest mask that the film holds
  * @param ties whether loose pieces are tied in, for a stiff reusable stencil
+ * @param changes what a person accepted or set by hand
  */
 public record StencilSpec(
     Length roll,
@@ -29,7 +30,8 @@ public record StencilSpec(
     Length spread,
     Optional<Length> longestPiece,
     Length vinylHolds,
-    boolean ties) {
+    boolean ties,
+    StencilChanges changes) {
   /** A first setting for a roll, all of it common practice, no source: ask the sign shop. */
   public static StencilSpec forRoll(Length roll) {
     return new StencilSpec(
@@ -44,11 +46,63 @@ public record StencilSpec(
         Length.ZERO,
         Optional.empty(),
         Length.mm(3),
-        false);
+        false,
+        StencilChanges.NONE);
   }
 
   public StencilSpec {
     colours = List.copyOf(colours);
+  }
+
+  public StencilSpec withColours(List<ColourChoice> v) {
+    return new StencilSpec(
+        roll,
+        usable,
+        overlap,
+        margin,
+        press,
+        overspray,
+        v,
+        mergeDeltaE,
+        spread,
+        longestPiece,
+        vinylHolds,
+        ties,
+        changes);
+  }
+
+  public StencilSpec withTies(boolean v) {
+    return new StencilSpec(
+        roll,
+        usable,
+        overlap,
+        margin,
+        press,
+        overspray,
+        colours,
+        mergeDeltaE,
+        spread,
+        longestPiece,
+        vinylHolds,
+        v,
+        changes);
+  }
+
+  public StencilSpec withChanges(StencilChanges v) {
+    return new StencilSpec(
+        roll,
+        usable,
+        overlap,
+        margin,
+        press,
+        overspray,
+        colours,
+        mergeDeltaE,
+        spread,
+        longestPiece,
+        vinylHolds,
+        ties,
+        v);
   }
 
   /** Usable roll width in mm. */

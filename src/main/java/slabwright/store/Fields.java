@@ -197,6 +197,11 @@ final class Fields {
     return Length.mm(1);
   }
 
+  /** A list of lengths that must be there. */
+  List<Length> lengths(String name) {
+    return items(name, true).stream().map(this::asLength).toList();
+  }
+
   Spot spot(String name) {
     return need(name).map(this::asSpot).orElse(Spot.mm(0, 0));
   }

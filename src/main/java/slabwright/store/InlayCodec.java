@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.site.ColourChoice;
 import slabwright.site.Inlay;
 import slabwright.site.Overspray;
+import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 
@@ -40,7 +41,8 @@ final class InlayCodec {
             f.lengthOr("spread", base.spread()),
             f.lengthIf("longestPiece"),
             f.lengthOr("vinylHolds", base.vinylHolds()),
-            f.flagOr("ties", false));
+            f.flagOr("ties", false),
+            f.object("changes", StencilChangesCodec::read).orElse(StencilChanges.NONE));
     f.done();
     return spec;
   }
@@ -91,6 +93,9 @@ final class InlayCodec {
     Put.length(o, "longestPiece", s.longestPiece());
     Put.length(o, "vinylHolds", s.vinylHolds());
     o.put("ties", s.ties());
+    if (!s.changes().equals(StencilChanges.NONE)) {
+      StencilChangesCodec.write(s.changes(), o.putObject("changes"));
+    }
   }
 
   private static void overspray(Overspray v, ObjectNode o) {

@@ -40,12 +40,15 @@ final class Put {
   }
 
   private static void fill(ArrayNode pair, Spot s) {
-    for (Length l : List.of(s.x(), s.y())) {
-      if (l.wasTyped()) {
-        pair.add(l.typed());
-      } else {
-        pair.add(l.mm());
-      }
+    add(pair, s.x());
+    add(pair, s.y());
+  }
+
+  static void add(ArrayNode list, Length v) {
+    if (v.wasTyped()) {
+      list.add(v.typed());
+    } else {
+      list.add(v.mm());
     }
   }
 

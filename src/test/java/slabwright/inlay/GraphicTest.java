@@ -68,20 +68,7 @@ class GraphicTest {
 
   private static Graphic graphic(List<ColourChoice> choices) throws IOException {
     StencilSpec usual = StencilSpec.forRoll(Length.mm(1220));
-    StencilSpec spec =
-        new StencilSpec(
-            usual.roll(),
-            usual.usable(),
-            usual.overlap(),
-            usual.margin(),
-            usual.press(),
-            usual.overspray(),
-            choices,
-            0,
-            usual.spread(),
-            usual.longestPiece(),
-            usual.vinylHolds(),
-            usual.ties());
+    StencilSpec spec = usual.withColours(choices);
     byte[] svg = FLAG.getBytes(StandardCharsets.UTF_8);
     return Graphic.of(
         (Artwork)

@@ -16,6 +16,7 @@ import slabwright.site.Exposure;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
+import slabwright.site.HandSeams;
 import slabwright.site.Inlay;
 import slabwright.site.Lie;
 import slabwright.site.Machine;
@@ -30,6 +31,7 @@ import slabwright.site.Setting;
 import slabwright.site.Site;
 import slabwright.site.Slab;
 import slabwright.site.Spot;
+import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
 import slabwright.site.Underlay;
 import slabwright.units.Length;
@@ -139,8 +141,20 @@ final class FullSite {
             Length.mm(1),
             Optional.of(len("10'")),
             len("1/8\""),
-            true);
+            true,
+            changes());
     return new Inlay("i", "inlay", "a.svg", "00ff", Spot.mm(4000, 2000), len("8'"), 90, spec);
+  }
+
+  private static StencilChanges changes() {
+    return new StencilChanges(
+        Optional.of(len("3 mm")),
+        OptionalDouble.of(20),
+        OptionalDouble.of(200),
+        Optional.of(len("1 mm")),
+        Optional.of(len("1/4\"")),
+        OptionalDouble.of(61.5),
+        Optional.of(new HandSeams(HandSeams.Strips.ACROSS, List.of(len("30\""), len("1500 mm")))));
   }
 
   private static Inlay plainInlay() {

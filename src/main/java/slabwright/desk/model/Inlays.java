@@ -30,7 +30,6 @@ public final class Inlays {
   }
 
   public static Inlay with(Inlay i, StencilSpec spec) {
-    return new Inlay(
-        i.id(), i.name(), i.graphic(), i.accepted(), i.middle(), i.width(), i.turn(), spec);
+    return i.withSpec(spec);
   }
 }

@@ -55,6 +55,7 @@ public final class Specs {
         s.spread(),
         s.longestPiece(),
         s.vinylHolds(),
-        s.ties());
+        s.ties(),
+        s.changes());
   }
 }

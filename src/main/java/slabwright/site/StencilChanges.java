@@ -1,0 +1,71 @@
+package slabwright.site;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabwright.units.Length;
+
+/**
+ * What a person accepted or set by hand so that a graphic can be cut. Each part is absent until it
+ * is asked for; the graphic itself is never touched.
+ *
+ * @param thickenMask vinyl between openings thinner than this is widened to it
+ * @param dropUnder openings smaller than this, mm², are left out
+ * @param fillUnder loose pieces of vinyl smaller than this, mm², are left out, so that dye reaches
+ *     the floor there too
+ * @param roundNeedles needle points of openings are rounded to this radius
+ * @param tieWidth width of ties; absent is twice the narrowest mask that the film holds
+ * @param baseLightness CIE L* of the base dye that lies under the inlay, when there is one
+ * @param seams where the seams shall be; absent means where they cost least
+ */
+public record StencilChanges(
+    Optional<Length> thickenMask,
+    OptionalDouble dropUnder,
+    OptionalDouble fillUnder,
+    Optional<Length> roundNeedles,
+    Optional<Length> tieWidth,
+    OptionalDouble baseLightness,
+    Optional<HandSeams> seams) {
+  /** Nothing changed. */
+  public static final StencilChanges NONE =
+      new StencilChanges(
+          Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          Optional.empty());
+
+  public StencilChanges withThickenMask(Optional<Length> v) {
+    return new StencilChanges(
+        v, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, seams);
+  }
+
+  public StencilChanges withDropUnder(OptionalDouble v) {
+    return new StencilChanges(
+        thickenMask, v, fillUnder, roundNeedles, tieWidth, baseLightness, seams);
+  }
+
+  public StencilChanges withFillUnder(OptionalDouble v) {
+    return new StencilChanges(
+        thickenMask, dropUnder, v, roundNeedles, tieWidth, baseLightness, seams);
+  }
+
+  public StencilChanges withRoundNeedles(Optional<Length> v) {
+    return new StencilChanges(thickenMask, dropUnder, fillUnder, v, tieWidth, baseLightness, seams);
+  }
+
+  public StencilChanges withTieWidth(Optional<Length> v) {
+    return new StencilChanges(
+        thickenMask, dropUnder, fillUnder, roundNeedles, v, baseLightness, seams);
+  }
+
+  public StencilChanges withBaseLightness(OptionalDouble v) {
+    return new StencilChanges(thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, v, seams);
+  }
+
+  public StencilChanges withSeams(Optional<HandSeams> v) {
+    return new StencilChanges(
+        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, v);
+  }
+}
