@@ -11,12 +11,26 @@ import slabwright.site.Inlay;
  * What an inlay asks of the crew. Areas in mm², lengths in mm.
  *
  * @param blank area of the vinyl, all stencils
+ * @param film what comes off the roll for it
  * @param edges length of opening edges to press down, all stencils
  * @param skirt area of paper around it
  * @param dyes what each stencil takes, in laying order
  */
 public record InlayWork(
-    String id, String name, double blank, double edges, double skirt, List<Dye> dyes) {
+    String id, String name, double blank, Film film, double edges, double skirt, List<Dye> dyes) {
+  /**
+   * Vinyl off the roll, all stencils, waste and overlaps included.
+   *
+   * @param length mm, 0 while the stencil is not laid out on the roll
+   * @param roll width of the roll, mm
+   */
+  public record Film(double length, double roll) {
+    /** In mm². */
+    public double area() {
+      return length * roll;
+    }
+  }
+
   /**
    * One stencil's dye.
    *
@@ -36,7 +50,9 @@ public record InlayWork(
       dyes.add(new Dye(s.colour(), product(inlay, s.colour()), s.openings().area()));
     }
     double blank = plan.blankArea() * plan.stencils().stencils().size();
-    return new InlayWork(inlay.id(), inlay.name(), blank, plan.cutLength(), plan.skirtArea(), dyes);
+    Film film = new Film(plan.rollLength(), inlay.spec().roll().mm());
+    return new InlayWork(
+        inlay.id(), inlay.name(), blank, film, plan.cutLength(), plan.skirtArea(), dyes);
   }
 
   private static String product(Inlay inlay, String colour) {
@@ -53,7 +69,7 @@ public record InlayWork(
         dyes.stream()
             .map(d -> d.product().isEmpty() ? new Dye(d.colour(), product, d.openings()) : d)
             .toList();
-    return new InlayWork(id, name, blank, edges, skirt, named);
+    return new InlayWork(id, name, blank, film, edges, skirt, named);
   }
 
   public double openings() {

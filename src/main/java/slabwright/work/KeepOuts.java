@@ -1,11 +1,12 @@
 package slabwright.work;
 
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.Clearing;
+import slabwright.work.air.StepAir;
 import slabwright.work.air.VapourStep;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.KeepOut;
@@ -31,9 +32,17 @@ final class KeepOuts {
     return s.steps().stream().map(VapourStep::name).anyMatch(task.name()::equals);
   }
 
+  /** The step's own, with the vapour held low: the longer of its two figures. */
+  private static Clearing clearing(AirFigures figures, Placed step) {
+    return figures.steps().stream()
+        .filter(a -> a.name().equals(step.task().name()))
+        .max(Comparator.comparing(StepAir::layerPeakLel))
+        .map(StepAir::layerToHealth)
+        .orElse(figures.toHealth());
+  }
+
   private static KeepOut keepOut(AirScreening s, Placed step, DayPlan days) {
-    Optional<AirFigures> stated = s.stated();
-    Clearing clearing = stated.orElse(s.closed()).toHealth();
+    Clearing clearing = clearing(s.stated().orElse(s.closed()), step);
     if (clearing instanceof Clearing.After after) {
       long minutes = (long) Math.ceil(after.minutes());
       return new KeepOut("solvent vapour", Duration.ofMinutes(minutes));

@@ -53,7 +53,7 @@ final class WorkPlanner {
     Figure<List<Task>> shut =
         tasks.with(first, (t, d) -> t.stream().map(x -> KeepOuts.on(x, areas, d)).toList());
     return new WorkPlan(
-        site, book, site.start().isPresent(), areas, shut, shut.flatMap(this::days));
+        site, book, site.start().isPresent(), areas, shut, first.with(shut, DayPlan::withTasks));
   }
 
   private List<TopJob> tops(FloorWork f) {

@@ -73,6 +73,7 @@ public final class Samples {
   private static InlayWork inlay(Inlay inlay) {
     List<InlayWork.Dye> dyes =
         List.of(new InlayWork.Dye("#1f3d4d", "", 1.2e6), new InlayWork.Dye("#8a5a2b", "", 0.3e6));
-    return new InlayWork(inlay.id(), inlay.name(), 13e6, 60_000, 9e6, dyes);
+    InlayWork.Film film = new InlayWork.Film(15_000, 1219.2);
+    return new InlayWork(inlay.id(), inlay.name(), 13e6, film, 60_000, 9e6, dyes);
   }
 }

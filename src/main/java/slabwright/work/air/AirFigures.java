@@ -16,6 +16,7 @@ import java.util.List;
  *     is too much
  * @param toHealth from the peak down to the strictest 8-hour limits
  * @param toFire from the peak down to a tenth of the lower explosive limit
+ * @param steps step by step, each from its own peak
  */
 public record AirFigures(
     double airflow,
@@ -26,12 +27,14 @@ public record AirFigures(
     List<LimitRow> limits,
     double together,
     Clearing toHealth,
-    Clearing toFire) {
+    Clearing toFire,
+    List<StepAir> steps) {
   /** A tenth of the explosive limit: a hazardous atmosphere (29 CFR 1926.1202). */
   public static final double HAZARDOUS_SHARE = 0.1;
 
   public AirFigures {
     limits = List.copyOf(limits);
+    steps = List.copyOf(steps);
   }
 
   static AirFigures of(
@@ -49,7 +52,8 @@ public record AirFigures(
         rows(steps, room, celsius),
         health.worstAverage(ExposureLimit.Span.EIGHT_HOURS.minutes()),
         Clearing.of(health.peak().share(), 1, space.volume(), airflow / mixing),
-        Clearing.of(peak, HAZARDOUS_SHARE, space.volume(), airflow / mixing));
+        Clearing.of(peak, HAZARDOUS_SHARE, space.volume(), airflow / mixing),
+        steps.stream().map(s -> StepAir.of(s, lel, health, room, space.layerFactor())).toList());
   }
 
   private static double healthWeight(Solvent s) {

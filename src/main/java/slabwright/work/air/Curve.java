@@ -58,6 +58,15 @@ public final class Curve {
     return best;
   }
 
+  /** The highest moment of a stretch of time. */
+  public double peakBetween(double from, double to) {
+    double best = Math.max(at(from), at(to));
+    for (Piece p : pieces) {
+      best = p.from() > from && p.from() < to ? Math.max(best, p.start()) : best;
+    }
+    return best;
+  }
+
   /** When the last source ends; from here on the curve never rises. */
   public double end() {
     return pieces.get(pieces.size() - 1).from();

@@ -26,6 +26,11 @@ public final class RoomAir {
     this.fresh = fresh;
   }
 
+  /** How long until a share has fallen to a level once nothing is laid any more. */
+  Clearing clearing(double share, double level) {
+    return Clearing.of(share, level, volume, fresh);
+  }
+
   /** A source in m³/min between two minutes. */
   public record Source(double from, double to, double rate) {}
 

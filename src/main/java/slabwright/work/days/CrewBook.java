@@ -25,6 +25,15 @@ final class CrewBook {
     spans.forEach(s -> busy.add(new Busy(task.id(), s, task.people())));
   }
 
+  /** How much has been taken so far, to go {@link #back} to. */
+  int mark() {
+    return busy.size();
+  }
+
+  void back(int mark) {
+    busy.subList(mark, busy.size()).clear();
+  }
+
   /** The first place at or after {@code earliest}; a step that may not pause fits one day. */
   Slot find(Task task, LocalDateTime earliest) {
     LocalDateTime at = hours.next(earliest);

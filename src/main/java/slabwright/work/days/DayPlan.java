@@ -32,6 +32,26 @@ public record DayPlan(Hours hours, LocalDate firstDay, List<Placed> steps) {
     return steps.stream().max(Comparator.comparing(Placed::end));
   }
 
+  /** How many abrading steps missed windows made necessary. */
+  public int abrading() {
+    return (int) steps.stream().filter(Placed::isAbrading).count();
+  }
+
+  /** The same days with each step replaced by the task of its id, where there is one. */
+  public DayPlan withTasks(List<Task> tasks) {
+    List<Placed> changed =
+        steps.stream()
+            .map(
+                p ->
+                    tasks.stream()
+                        .filter(t -> t.id().equals(p.task().id()))
+                        .findFirst()
+                        .map(t -> new Placed(t, p.spans(), p.heldBy(), p.abradesFor()))
+                        .orElse(p))
+            .toList();
+    return new DayPlan(hours, firstDay, changed);
+  }
+
   /** The steps that set the job's end, first to last: each one holds up the next. */
   public List<Placed> criticalChain() {
     List<Placed> chain = new ArrayList<>();

@@ -1,9 +1,7 @@
 package slabwright.work.days;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -11,25 +9,17 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Places steps one after the other in the order given, each as early as its waits, the crew and the
- * working day allow. A coat whose longest recoat time has passed gets an abrading step first. The
- * order decides who gets the crew; the result is the earliest for that order, not the shortest of
- * all orders.
+ * Finds each step its day, so that the job ends as early as its waits, the crew and the working day
+ * allow; of two plans that end alike the one with less abrading. A coat whose longest recoat time
+ * would pass is either abraded first, or the coat before it is held back until the window is met.
+ *
+ * <p>A pass places the steps one after the other, each as early as can be; the search tries orders
+ * of passes by branch and bound and stops at a fixed number of tries, so the same steps always give
+ * the same plan. On jobs of few steps it is the shortest there is; on long ones it is the best one
+ * found, never longer than the steps in the order given.
  */
 public final class DayPlanner {
-  private final Hours hours;
-  private final LocalDate firstDay;
-  private final Map<String, LocalDateTime> notBefore;
-  private final CrewBook crew;
-  private final Map<String, Placed> placed = new HashMap<>();
-  private final List<Placed> order = new ArrayList<>();
-
-  private DayPlanner(Hours hours, LocalDate firstDay, Map<String, LocalDateTime> notBefore) {
-    this.hours = hours;
-    this.firstDay = firstDay;
-    this.notBefore = notBefore;
-    this.crew = new CrewBook(hours);
-  }
+  private DayPlanner() {}
 
   public static Planned plan(List<Task> tasks, Hours hours, LocalDate firstDay) {
     return plan(tasks, hours, firstDay, Map.of());
@@ -41,83 +31,30 @@ public final class DayPlanner {
     Optional<String> fault = TaskCheck.fault(tasks, hours);
     return fault.isPresent()
         ? new Planned.Refused(fault.get())
-        : new DayPlanner(hours, firstDay, Map.copyOf(notBefore)).run(tasks);
+        : new PlanSearch(tasks, hours, firstDay, notBefore).best();
   }
 
-  private Planned run(List<Task> tasks) {
-    for (Task task : tasks) {
-      Optional<String> fault = place(task);
+  /**
+   * The same steps in the order of a plan once more, with some of them not before a stated time:
+   * what happens when nobody plans anew.
+   */
+  static Planned again(DayPlan plan, List<Task> tasks, Map<String, LocalDateTime> notBefore) {
+    Map<String, LocalDateTime> asked = new HashMap<>();
+    plan.steps().stream()
+        .filter(p -> p.heldBy() instanceof HeldBy.Asked || p.heldBy() instanceof HeldBy.Window)
+        .forEach(p -> asked.put(p.task().id(), p.start()));
+    asked.putAll(notBefore);
+    List<Task> order =
+        tasks.stream()
+            .sorted(Comparator.comparing(t -> plan.step(t.id()).orElseThrow().start()))
+            .toList();
+    Placing pass = new Placing(plan.hours(), plan.firstDay(), asked, Map.of());
+    for (Task task : order) {
+      Optional<String> fault = pass.place(task);
       if (fault.isPresent()) {
         return new Planned.Refused(fault.get());
       }
     }
-    return new Planned.Days(new DayPlan(hours, firstDay, order));
-  }
-
-  private Optional<String> place(Task task) {
-    Ready ready = ready(task);
-    CrewBook.Slot slot = crew.find(task, ready.at());
-    Optional<Wait> missed = missed(task, slot.spans().get(0).start());
-    if (missed.isEmpty()) {
-      put(task, slot, ready.why(), "");
-      return Optional.empty();
-    }
-    return abradeFirst(task, missed.get(), ready);
-  }
-
-  private Optional<String> abradeFirst(Task task, Wait missed, Ready ready) {
-    if (task.abrading().isEmpty()) {
-      return Optional.of(
-          "\"%s\" can't start within the longest recoat time after \"%s\" and there is no abrading rate; put one in the shop book or move the coats closer"
-              .formatted(task.name(), placed.get(missed.after()).task().name()));
-    }
-    Task abrade = abrading(task, task.abrading().get());
-    put(abrade, crew.find(abrade, ready.at()), ready.why(), task.id());
-    LocalDateTime after = placed.get(abrade.id()).end();
-    put(task, crew.find(task, after), new HeldBy.Step(abrade.id()), "");
-    return Optional.empty();
-  }
-
-  private static Task abrading(Task coat, Duration length) {
-    return new Task(
-        coat.id() + ".abrade",
-        "Abrade before: " + coat.name(),
-        coat.area(),
-        length,
-        coat.people(),
-        true,
-        List.of(),
-        Optional.empty(),
-        Optional.empty());
-  }
-
-  private void put(Task task, CrewBook.Slot slot, HeldBy ready, String abradesFor) {
-    HeldBy why = slot.waitedFor().<HeldBy>map(HeldBy.Crew::new).orElse(ready);
-    Placed p = new Placed(task, slot.spans(), why, abradesFor);
-    crew.take(task, slot.spans());
-    placed.put(task.id(), p);
-    order.add(p);
-  }
-
-  private Optional<Wait> missed(Task task, LocalDateTime start) {
-    return task.waits().stream()
-        .filter(w -> w.atMost().isPresent())
-        .filter(w -> start.isAfter(placed.get(w.after()).end().plus(w.atMost().get())))
-        .findFirst();
-  }
-
-  private record Ready(LocalDateTime at, HeldBy why) {}
-
-  private Ready ready(Task task) {
-    Ready first = new Ready(firstDay.atTime(hours.from()), new HeldBy.FirstDay());
-    List<Ready> all = new ArrayList<>(List.of(first));
-    for (Wait w : task.waits()) {
-      all.add(new Ready(placed.get(w.after()).end().plus(w.atLeast()), new HeldBy.Step(w.after())));
-    }
-    LocalDateTime asked = notBefore.get(task.id());
-    if (asked != null) {
-      all.add(new Ready(asked, new HeldBy.Asked()));
-    }
-    return all.stream().max(Comparator.comparing(Ready::at)).orElse(first);
+    return new Planned.Days(pass.plan());
   }
 }

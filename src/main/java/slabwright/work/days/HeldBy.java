@@ -11,6 +11,9 @@ public sealed interface HeldBy {
   /** The people are busy on another step until it ends. */
   record Crew(String id) implements HeldBy {}
 
+  /** It could start earlier, but then the coat after it would miss its recoat window. */
+  record Window(String id) implements HeldBy {}
+
   /** Somebody said not before. */
   record Asked() implements HeldBy {}
 }

@@ -1,7 +1,6 @@
 package slabwright.work.days;
 
 import java.time.Duration;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +27,8 @@ public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
   }
 
   /**
-   * Plans the same steps again with step {@code id} starting {@code by} later than in {@code plan}.
+   * The same steps in the plan's order, with step {@code id} starting {@code by} later than in
+   * {@code plan}.
    *
    * @throws IllegalArgumentException when the plan has no such step
    */
@@ -37,8 +37,7 @@ public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
         plan.step(id)
             .map(s -> s.start().plus(by))
             .orElseThrow(() -> new IllegalArgumentException("no step " + id));
-    LocalDate first = plan.firstDay();
-    Planned again = DayPlanner.plan(tasks, plan.hours(), first, Map.of(id, from));
+    Planned again = DayPlanner.again(plan, tasks, Map.of(id, from));
     if (again instanceof Planned.Refused refused) {
       return new Result.Refused(refused.sentence());
     }

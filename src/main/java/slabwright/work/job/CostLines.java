@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.LengthFormat;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWork;
@@ -99,14 +100,24 @@ final class CostLines {
             price));
   }
 
+  /** By what comes off the roll: the waste is paid for too. */
   private void vinyl(AreaWork area, InlayWork inlay) {
-    BigDecimal m2 = BigDecimal.valueOf(inlay.blank() / 1e6).setScale(2, RoundingMode.HALF_UP);
     lines.add(
         CostLine.of(
             "Stencil vinyl, " + inlay.name() + ", " + area.name(),
-            Figure.known(new CostLine.Count(m2, m2 + " m²")),
-            "sheet 4, blank of " + inlay.name(),
+            film(inlay.film()),
+            "sheet 5, film from the roll for " + inlay.name(),
             plan.book().inlay().vinylPriceArea()));
+  }
+
+  private Figure<CostLine.Count> film(InlayWork.Film film) {
+    if (film.length() <= 0) {
+      return Figure.refused("the stencil is not laid out on the roll yet; see sheet 4");
+    }
+    BigDecimal m2 = BigDecimal.valueOf(film.area() / 1e6).setScale(2, RoundingMode.HALF_UP);
+    String rolled =
+        LengthFormat.show(film.length(), units) + " × " + LengthFormat.show(film.roll(), units);
+    return Figure.known(new CostLine.Count(m2, rolled + " = " + m2 + " m²"));
   }
 
   private void tool(Tool tool) {

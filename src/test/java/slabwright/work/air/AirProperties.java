@@ -64,6 +64,21 @@ class AirProperties {
     assertThat(a.stated().orElseThrow().peakLel()).isLessThanOrEqualTo(0.25 * (1 + 1e-9));
   }
 
+  @Property(tries = 100)
+  void a_step_clears_no_sooner_than_the_curve_itself_falls(
+      @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 200) Integer> minutes,
+      @ForAll @DoubleRange(min = 1, max = 50) double air) {
+    AirFigures f = figures(minutes, air);
+    StepAir last = f.steps().get(f.steps().size() - 1);
+    assertThat(f.steps()).allMatch(s -> s.peakLel() <= f.peakLel() * (1 + 1e-12));
+    if (last.toHealth() instanceof Clearing.After after) {
+      double then = last.from() + last.minutes() + after.minutes();
+      double lelAtLimit = last.peakLel() / last.health();
+      assertThat(f.lel().at(then)).isLessThanOrEqualTo(lelAtLimit * (1 + 1e-9));
+      assertThat(((Clearing.After) last.layerToHealth()).minutes()).isGreaterThan(after.minutes());
+    }
+  }
+
   private static AirFigures figures(List<Integer> minutes, double air) {
     List<VapourStep> steps = new ArrayList<>();
     double at = 0;

@@ -19,7 +19,7 @@ class DayPlanProperties {
   private static final LocalDate DAY = LocalDate.of(2027, 3, 3);
   private static final Hours HOURS = Hours.weekdays(3, LocalTime.of(7, 30), Duration.ofHours(8));
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void no_step_starts_before_its_window_or_after_its_longest_recoat_without_abrading(
       @ForAll("jobs") List<Task> tasks) {
     DayPlan plan = plan(tasks);
@@ -35,7 +35,7 @@ class DayPlanProperties {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void the_crew_is_never_overdrawn_and_works_only_its_hours(@ForAll("jobs") List<Task> tasks) {
     DayPlan plan = plan(tasks);
     for (Placed step : plan.steps()) {
@@ -48,10 +48,10 @@ class DayPlanProperties {
     }
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void each_step_of_the_critical_chain_is_held_by_the_one_before(@ForAll("jobs") List<Task> tasks) {
     List<Placed> chain = plan(tasks).criticalChain();
-    assertThat(chain.get(0).heldBy()).isInstanceOf(HeldBy.FirstDay.class);
+    assertThat(chain.get(0).heldBy()).isInstanceOfAny(HeldBy.FirstDay.class, HeldBy.Window.class);
     for (int i = 1; i < chain.size(); i++) {
       assertThat(chain.get(i).start()).isAfterOrEqualTo(chain.get(i - 1).end());
     }

@@ -61,9 +61,19 @@ class DayPlannerTest {
               .withAbrading(hours(2)));
 
   @Test
-  void a_missed_window_without_an_abrading_rate_is_refused() {
+  void a_coat_is_held_back_when_the_next_one_would_miss_its_window_unabraded() {
     Task two =
         Task.coat("two", "Two", "hall", hours(3), 2, Wait.window("one", hours(12), hours(24)));
+    DayPlan plan = plan(FRIDAY_COATS.get(0), FRIDAY_COATS.get(1), two);
+    assertThat(plan.step("one").orElseThrow().heldBy()).isEqualTo(new HeldBy.Window("one"));
+    assertThat(start(plan, "two")).isBefore(plan.step("one").orElseThrow().end().plusDays(1));
+    assertThat(plan.abrading()).isZero();
+  }
+
+  @Test
+  void a_window_that_lies_in_the_night_without_an_abrading_rate_is_refused() {
+    Task two =
+        Task.coat("two", "Two", "hall", hours(3), 2, Wait.window("one", hours(12), hours(13)));
     Planned planned =
         DayPlanner.plan(
             List.of(FRIDAY_COATS.get(0), FRIDAY_COATS.get(1), two), CREW_OF_TWO, MONDAY);

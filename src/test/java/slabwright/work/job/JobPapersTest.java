@@ -53,6 +53,17 @@ class JobPapersTest {
   }
 
   @Test
+  void vinyl_is_paid_by_what_comes_off_the_roll() {
+    CostLine vinyl =
+        Cost.of(PLAN).lines().stream()
+            .filter(l -> l.what().startsWith("Stencil vinyl"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(vinyl.quantity().text(q -> q)).endsWith("= 18.29 m²");
+    assertThat(vinyl.amount().maybe().orElseThrow()).isEqualByComparingTo("173.76");
+  }
+
+  @Test
   void declined_advice_has_a_line_to_sign() {
     Scope scope = Scope.of(PLAN, Set.of("terrace/grit"));
     assertThat(scope.declined()).hasSize(1);
