@@ -1,13 +1,18 @@
 package slabwright.desk;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeoutException;
 import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import org.testfx.api.FxRobot;
+import org.testfx.robot.BaseRobot;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Stage;
@@ -24,33 +29,63 @@ final class DeskGestures {
     this.desk = desk;
   }
 
+  /** Keys pressed together, let go in the other order. */
   DeskGestures press(KeyCode... keys) throws TimeoutException {
-    robot.push(keys);
+    push(keys);
     desk.settle();
     return this;
   }
 
+  private void push(KeyCode... keys) {
+    for (KeyCode key : keys) {
+      base().pressKeyboard(real(key));
+    }
+    for (int i = keys.length - 1; i >= 0; i--) {
+      base().releaseKeyboard(real(keys[i]));
+    }
+    WaitForAsyncUtils.waitForFxEvents(1);
+  }
+
+  private static KeyCode real(KeyCode key) {
+    boolean mac = System.getProperty("os.name").startsWith("Mac");
+    return key == KeyCode.SHORTCUT ? mac ? KeyCode.COMMAND : KeyCode.CONTROL : key;
+  }
+
+  private BaseRobot base() {
+    return robot.robotContext().getBaseRobot();
+  }
+
+  /** Characters one after the other, as fast as they are taken. */
+  private void write(String text) {
+    Scene scene = desk.stage().getScene();
+    for (int i = 0; i < text.length(); i++) {
+      String c = text.substring(i, i + 1);
+      KeyCode key = KeyCode.getKeyCode(c.toUpperCase(Locale.ROOT));
+      base().typeKeyboard(scene, key == null ? KeyCode.UNDEFINED : key, c);
+    }
+    WaitForAsyncUtils.waitForFxEvents(1);
+  }
+
   DeskGestures click(String id) throws TimeoutException {
-    click(middle(desk.node(id)));
+    click(middle(inView(id)));
     desk.settle();
     return this;
   }
 
   /** Types a line into whatever has the cursor, then Enter. */
   DeskGestures line(String text) throws TimeoutException {
-    robot.write(text, 0);
-    robot.push(KeyCode.ENTER);
+    write(text);
+    push(KeyCode.ENTER);
     desk.settle();
     return this;
   }
 
   /** Types over a field of a card. */
   DeskGestures fill(String id, String text) throws TimeoutException {
-    Node field = desk.node(id);
-    click(middle(field));
-    robot.push(KeyCode.SHORTCUT, KeyCode.A);
-    robot.write(text, 0);
-    robot.push(KeyCode.ENTER);
+    click(middle(inView(id)));
+    push(KeyCode.SHORTCUT, KeyCode.A);
+    write(text);
+    push(KeyCode.ENTER);
     desk.settle();
     return this;
   }
@@ -69,24 +104,45 @@ final class DeskGestures {
 
   DeskGestures drag(Vec from, Vec to) throws TimeoutException {
     move(screen(from.x(), from.y()));
-    robot.press(MouseButton.PRIMARY);
+    base().pressMouse(MouseButton.PRIMARY);
     Vec mid = from.towards(to, 0.5);
     move(screen(mid.x(), mid.y()));
     move(screen(to.x(), to.y()));
-    robot.release(MouseButton.PRIMARY);
+    base().releaseMouse(MouseButton.PRIMARY);
     desk.settle();
     return this;
   }
 
+  /** Takes one of a choice's words from its list. */
+  DeskGestures choose(String id, String word) throws TimeoutException {
+    click(middle(inView(id)));
+    WaitForAsyncUtils.waitForFxEvents(2);
+    click(middle(Popups.line(desk.stage(), word)));
+    desk.settle();
+    return this;
+  }
+
+  /** The node, its column scrolled so far that it is seen whole. */
+  private Node inView(String id) {
+    Node node = desk.node(id);
+    assertThat(node).as("what is named " + id).isNotNull();
+    if (DeskUnderTest.on(() -> Scrolling.toSee(node))) {
+      WaitForAsyncUtils.waitForFxEvents(3);
+    }
+    return node;
+  }
+
   /** Moves the pointer at once, without gliding there. */
   private void move(Point2D to) {
-    robot.robotContext().getBaseRobot().moveMouse(to);
+    base().moveMouse(to);
     WaitForAsyncUtils.waitForFxEvents(1);
   }
 
   private void click(Point2D at) {
     move(at);
-    robot.press(MouseButton.PRIMARY).release(MouseButton.PRIMARY);
+    base().pressMouse(MouseButton.PRIMARY);
+    base().releaseMouse(MouseButton.PRIMARY);
+    WaitForAsyncUtils.waitForFxEvents(1);
   }
 
   private static Point2D middle(Node node) {
