@@ -66,6 +66,16 @@ final class FieldRows extends VBox {
     return v;
   }
 
+  /** A length that may be unknown; an empty line says so. */
+  LengthField maybe(String name, Supplier<Optional<Length>> get, Consumer<Optional<Length>> set) {
+    return text(
+        name,
+        () -> get.get().map(v -> LengthFormat.show(v, units())).orElse(""),
+        s ->
+            (s.isBlank() ? Parsed.ok(Optional.<Length>empty()) : Length.parse(s).map(Optional::of))
+                .map(v -> taken(v, set)));
+  }
+
   /** Anything that can be typed. */
   LengthField text(String name, Supplier<String> get, Function<String, Parsed<?>> take) {
     LengthField field = new LengthField(name, get, take);

@@ -1,13 +1,16 @@
 package slabwright.desk.cards;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.layout.HBox;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Job;
 import slabwright.desk.shell.Controls;
 import slabwright.site.AreaEdit;
+import slabwright.site.Exposure;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.work.book.Product;
@@ -87,8 +90,37 @@ public final class FinishCard extends Card {
         .orElse(id);
   }
 
+  private Optional<Exposure> exposure() {
+    return bench.focus().area().flatMap(a -> a.finish().exposure());
+  }
+
+  private void set(Optional<Exposure> to) {
+    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
+    area.ifPresent(a -> bench.desk().push(new AreaEdit.SetFinish(a.id(), new Finish(to, coats()))));
+  }
+
+  private static String word(Optional<Exposure> e) {
+    return e.map(
+            v ->
+                switch (v) {
+                  case CREAM -> "cream";
+                  case FINE -> "fine aggregate";
+                  case MEDIUM -> "medium aggregate";
+                  case COARSE -> "coarse aggregate";
+                })
+        .orElse("not chosen");
+  }
+
+  private static List<Optional<Exposure>> exposures() {
+    List<Optional<Exposure>> all = new ArrayList<>(List.of(Optional.empty()));
+    Arrays.stream(Exposure.values()).map(Optional::of).forEach(all::add);
+    return all;
+  }
+
   private void fill() {
     rows.clear();
+    rows.choice("Ground to", exposures(), FinishCard::word, this::exposure, this::set)
+        .setId("finish-exposure");
     List<String> ids = products().stream().map(Product::id).toList();
     for (int i = 0; i < coats().size(); i++) {
       row(i, ids);
@@ -107,13 +139,15 @@ public final class FinishCard extends Card {
     if (!all.contains(now.product())) {
       all.add(now.product());
     }
-    rows.choice(
+    ChoiceBox<String> product =
+        rows.choice(
             (i + 1) + ".",
             all,
             this::label,
             () -> i < coats().size() ? coats().get(i).product() : now.product(),
-            p -> replace(i, coat(p, coats().get(i).coats())))
-        .setMaxWidth(250);
+            p -> replace(i, coat(p, coats().get(i).coats())));
+    product.setMaxWidth(250);
+    product.setId("product-" + i);
     HBox line = new HBox();
     rows.number(
             "Coats",

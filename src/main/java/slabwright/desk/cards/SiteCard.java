@@ -1,9 +1,10 @@
 package slabwright.desk.cards;
 
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.WhenLine;
 import slabwright.site.SiteEdit;
 
-/** What is printed at the head of every sheet: the site's name and the line under it. */
+/** What is printed at the head of every sheet, and when work begins. */
 public final class SiteCard extends Card {
   private final FieldRows rows;
 
@@ -25,6 +26,14 @@ public final class SiteCard extends Card {
             () -> bench.desk().site().note(),
             v -> bench.desk().push(new SiteEdit.SetNote(v)))
         .id("site-note");
+    rows.text(
+            "Work begins",
+            () -> bench.desk().site().start().map(WhenLine::show).orElse(""),
+            s ->
+                WhenLine.read(s)
+                    .map(v -> rows.taken(v, w -> bench.desk().push(new SiteEdit.SetStart(w)))))
+        .wide()
+        .id("site-start");
   }
 
   @Override

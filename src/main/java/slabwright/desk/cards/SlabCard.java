@@ -3,8 +3,6 @@ package slabwright.desk.cards;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
-import java.util.function.Supplier;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Slabs;
 import slabwright.site.AirSpace;
@@ -12,7 +10,6 @@ import slabwright.site.AreaEdit;
 import slabwright.site.FloorArea;
 import slabwright.site.Slab;
 import slabwright.units.Length;
-import slabwright.units.LengthFormat;
 import slabwright.units.Parsed;
 import slabwright.units.Quantity;
 
@@ -32,7 +29,7 @@ public final class SlabCard extends Card {
     body().getChildren().addAll(rows, moisture, air);
     number("Mohs hardness", "slab-mohs", Slabs.Reading.MOHS, new NumberRange(1, 10));
     number("Age, years", "slab-age", Slabs.Reading.AGE, new NumberRange(0, 500));
-    length(rows, "Thickness", () -> slab().thickness(), v -> set(Slabs.thick(slab(), v)))
+    rows.maybe("Thickness", () -> slab().thickness(), v -> set(Slabs.thick(slab(), v)))
         .id("slab-thickness");
     rows.choice(
             "Vapour barrier",
@@ -48,7 +45,7 @@ public final class SlabCard extends Card {
   }
 
   private void air() {
-    length(air, "Ceiling", () -> space().ceiling(), v -> set(space(v, flow(), mixing())))
+    air.maybe("Ceiling", () -> space().ceiling(), v -> set(space(v, flow(), mixing())))
         .id("ceiling");
     air.number(
             "Fresh air, m³/h",
@@ -115,18 +112,6 @@ public final class SlabCard extends Card {
                         : range.read(text).map(OptionalDouble::of))
                     .map(v -> rows.taken(v, d -> set(Slabs.with(slab(), what, d)))))
         .id(id);
-  }
-
-  private static LengthField length(
-      FieldRows rows, String name, Supplier<Optional<Length>> get, Consumer<Optional<Length>> set) {
-    return rows.text(
-        name,
-        () -> get.get().map(c -> LengthFormat.show(c, rows.units())).orElse(""),
-        text ->
-            (text.isBlank()
-                    ? Parsed.ok(Optional.<Length>empty())
-                    : Length.parse(text).map(Optional::of))
-                .map(v -> rows.taken(v, set)));
   }
 
   @Override

@@ -1,8 +1,11 @@
 package slabwright.desk.cards;
 
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.Films;
 import slabwright.desk.model.Inlays;
 import slabwright.desk.model.Specs;
 import slabwright.site.Inlay;
@@ -11,8 +14,11 @@ import slabwright.units.Length;
 
 /** How the vinyl is cut and masked. */
 public final class StencilCard extends Card {
+  private static final StencilSpec NONE = StencilSpec.forRoll(Length.inches(48));
+
   private final PickedInlay inlay;
   private final FieldRows rows;
+  private final OversprayFields overspray;
 
   public StencilCard(Bench bench) {
     super("Vinyl and masking");
@@ -20,10 +26,18 @@ public final class StencilCard extends Card {
     rows = new FieldRows(bench.desk());
     body().getChildren().add(rows);
     field("Roll width", StencilSpec::roll, Specs::roll);
+    maybe("Usable width", StencilSpec::usable, Films::usable);
     field("Overlap", StencilSpec::overlap, Specs::overlap);
     field("Margin", StencilSpec::margin, Specs::margin);
     field("Press band", StencilSpec::press, Specs::press);
-    field("Overspray reach", s -> Length.mm(s.overspray().reachMm()), Specs::reach);
+    field("Vinyl holds", StencilSpec::vinylHolds, Films::holds);
+    maybe("Longest piece", StencilSpec::longestPiece, Films::longest);
+    overspray =
+        new OversprayFields(
+            bench.desk(),
+            () -> spec().overspray(),
+            v -> inlay.change(i -> Inlays.with(i, Films.overspray(i.spec(), v))));
+    body().getChildren().add(overspray);
   }
 
   private void field(
@@ -32,13 +46,33 @@ public final class StencilCard extends Card {
       BiFunction<StencilSpec, Length, StencilSpec> with) {
     rows.length(
             name,
-            () -> inlay.now().map(Inlay::spec).map(get).orElse(Length.ZERO),
+            () -> get.apply(spec()),
             v -> inlay.change(i -> Inlays.with(i, with.apply(i.spec(), v))))
-        .id("stencil-" + name.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        .id(id(name));
+  }
+
+  private StencilSpec spec() {
+    return inlay.now().map(Inlay::spec).orElse(NONE);
+  }
+
+  private void maybe(
+      String name,
+      Function<StencilSpec, Optional<Length>> get,
+      BiFunction<StencilSpec, Optional<Length>, StencilSpec> with) {
+    rows.maybe(
+            name,
+            () -> get.apply(spec()),
+            v -> inlay.change(i -> Inlays.with(i, with.apply(i.spec(), v))))
+        .id(id(name));
+  }
+
+  private static String id(String name) {
+    return "stencil-" + name.toLowerCase(Locale.ROOT).replace(' ', '-');
   }
 
   @Override
   public boolean refresh() {
+    overspray.refresh();
     rows.refresh();
     return inlay.now().isPresent();
   }

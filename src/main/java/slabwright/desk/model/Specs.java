@@ -26,11 +26,6 @@ public final class Specs {
     return make(s, s.roll(), s.overlap(), s.margin(), v, s.overspray(), s.colours());
   }
 
-  public static StencilSpec reach(StencilSpec s, Length v) {
-    Overspray o = new Overspray.Stated(v);
-    return make(s, s.roll(), s.overlap(), s.margin(), s.press(), o, s.colours());
-  }
-
   public static StencilSpec colours(StencilSpec s, List<ColourChoice> v) {
     return make(s, s.roll(), s.overlap(), s.margin(), s.press(), s.overspray(), v);
   }
