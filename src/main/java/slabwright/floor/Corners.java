@@ -12,7 +12,7 @@ import slabwright.shape.Vec;
  */
 public record Corners(List<Vec> inside, List<Vec> outside) {
   /** Sharper than any bend of an arc of 10 mm or more, flattened within 0.5 mm. */
-  private static final double LEAST_TURN = Math.toRadians(40);
+  static final double LEAST_TURN = Math.toRadians(40);
 
   public Corners {
     inside = List.copyOf(inside);
@@ -27,14 +27,19 @@ public record Corners(List<Vec> inside, List<Vec> outside) {
       int n = ring.points().size();
       for (int i = 0; i < n; i++) {
         Vec at = ring.points().get(i);
-        Vec in = at.minus(ring.points().get((i + n - 1) % n));
-        Vec on = ring.points().get((i + 1) % n).minus(at);
-        double turn = Math.atan2(in.cross(on), in.dot(on));
+        double turn = turn(ring.points().get((i + n - 1) % n), at, ring.points().get((i + 1) % n));
         if (Math.abs(turn) > LEAST_TURN) {
           (turn > 0 ? inside : outside).add(at);
         }
       }
     }
     return new Corners(inside, outside);
+  }
+
+  /** The turn at a corner in radians, positive to the left. */
+  static double turn(Vec before, Vec at, Vec after) {
+    Vec in = at.minus(before);
+    Vec on = after.minus(at);
+    return Math.atan2(in.cross(on), in.dot(on));
   }
 }

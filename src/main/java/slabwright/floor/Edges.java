@@ -29,9 +29,10 @@ final class Edges {
     boolean left = isFree(border.left());
     boolean right = isFree(border.right());
     if (left && right) {
-      int a = border.left().orElseThrow();
-      int b = border.right().orElseThrow();
-      transitions.add(new Meeting(Math.min(a, b), Math.max(a, b)), border.from(), border.to());
+      boolean earlierLeft = border.left().orElseThrow() < border.right().orElseThrow();
+      Border<Integer> seen = earlierLeft ? border : border.reversed();
+      Meeting meeting = new Meeting(seen.left().orElseThrow(), seen.right().orElseThrow());
+      transitions.add(meeting, seen.from(), seen.to());
     } else if (left || right) {
       Border<Integer> seen = left ? border : border.reversed();
       edges.add(key(seen), seen.from(), seen.to());

@@ -10,9 +10,9 @@ import slabwright.site.Machine;
 
 /**
  * Machine reach. The drivable floor is extended through each way in by a box as wide as the opening
- * and body + clearance deep, eroded by half the body + clearance; the components that meet a box's
- * centre line are where the body's middle can be; dilated by half the grinding width they are what
- * is ground. A straight wall so keeps a strip of (body − grinding) / 2 + clearance.
+ * and body + clearance deep, eroded by half the body + clearance; the components that meet a box
+ * are where the body's middle can be; dilated by half the grinding width they are what is ground. A
+ * straight wall so keeps a strip of (body − grinding) / 2 + clearance.
  *
  * <p>The body is taken as a disc: it turns on the spot and fits wherever its width fits.
  */
@@ -66,9 +66,18 @@ final class MachineReach {
 
   private Region middle(double half, double depth) {
     List<WayIn> waysIn = waysIn(depth);
+    return fromWayIn(extended(waysIn).offset(FIT - half, tolerance), waysIn);
+  }
+
+  /** The parts of places for a body's middle that hang together with a way in. */
+  Region fromWayIn(Region middles, double half) {
+    return fromWayIn(middles, waysIn(2 * half));
+  }
+
+  private static Region fromWayIn(Region middles, List<WayIn> waysIn) {
     List<Ring> reached = new ArrayList<>();
-    for (Region part : extended(waysIn).offset(FIT - half, tolerance).parts()) {
-      if (waysIn.stream().anyMatch(w -> part.meets(w.centre()))) {
+    for (Region part : middles.parts()) {
+      if (waysIn.stream().anyMatch(w -> part.meets(w.box()))) {
         reached.addAll(part.rings());
       }
     }

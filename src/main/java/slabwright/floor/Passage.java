@@ -2,9 +2,14 @@ package slabwright.floor;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import slabwright.shape.Region;
+import slabwright.shape.Vec;
 import slabwright.site.Machine;
 import slabwright.units.Length;
 
@@ -13,81 +18,126 @@ import slabwright.units.Length;
  * so ask off the screen's thread.
  */
 public final class Passage {
-  /** Gaps narrower than this let no machine through, mm. */
+  /** Gaps narrower than twice this let no machine through, mm. */
   private static final double LEAST_HALF = 20;
 
   /** The search ends when the half width is known to this, mm. */
   private static final double EXACT = 0.25;
 
+  /** So many of the nearest narrow places are tried as the one that decides. */
+  private static final int TRIED = 12;
+
   private final FloorTakeoff takeoff;
   private final Grinder grinder;
   private final MachineReach reach;
   private final boolean levelled;
+  private final BooleanSupplier cancelled;
+  private final Map<Double, Region> middles = new HashMap<>();
 
   /** Over a floor as it was found, or with its trenches levelled. */
   public Passage(FloorTakeoff takeoff, boolean levelled) {
+    this(takeoff, levelled, () -> false);
+  }
+
+  /** The same; every answer ends with a CancellationException once {@code cancelled} is true. */
+  public Passage(FloorTakeoff takeoff, boolean levelled, BooleanSupplier cancelled) {
     this.takeoff = takeoff;
     this.levelled = levelled;
-    Plan plan = new Plan(takeoff.area(), takeoff.tolerance(), () -> false);
-    grinder = new Grinder(plan, takeoff.tolerance(), () -> false);
+    this.cancelled = cancelled;
+    Plan plan = new Plan(takeoff.area(), takeoff.tolerance(), cancelled);
+    grinder = new Grinder(plan, takeoff.tolerance(), cancelled);
     reach = grinder.reach(levelled);
   }
 
   /**
-   * The narrowest place on the widest way to a pocket; empty when no way of 40 mm or more leads
-   * there.
+   * The narrowest place on the widest way to a pocket's middle; empty when no way of 40 mm or more
+   * leads there. A body gets there when it covers the middle. Of several equal places the nearest
+   * to the pocket counts.
    */
   public Optional<Pass> narrowest(HandPiece pocket) {
+    Vec place = pocket.place();
     double low = LEAST_HALF;
-    double high = widestHalf(pocket);
-    if (!serves(low, pocket)) {
+    double high = widestHalf();
+    if (!serves(low, place)) {
       return Optional.empty();
     }
     while (high - low > EXACT) {
       double middle = (low + high) / 2;
-      if (serves(middle, pocket)) {
+      if (serves(middle, place)) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    return Optional.of(new Pass(2 * low, neck(low, high, pocket).labelPoint()));
+    return Optional.of(new Pass(2 * low, neck(low, high, place)));
   }
 
-  /** No body wider than the floor fits, whatever the plan's machines are. */
-  private double widestHalf(HandPiece pocket) {
+  /** No machine of the plan gets to a pocket; without one no body wider than the floor fits. */
+  private double widestHalf() {
     return takeoff.area().machines().stream()
         .mapToDouble(MachineReach::half)
         .max()
         .orElse(
-            Math.max(
-                LEAST_HALF,
-                Math.max(pocket.region().bounds().width(), pocket.region().bounds().height())));
+            Math.max(takeoff.gross().bounds().width(), takeoff.gross().bounds().height()) / 2
+                + LEAST_HALF);
   }
 
-  private boolean serves(double half, HandPiece pocket) {
-    return reach.middle(half).meets(pocket.region());
+  private boolean serves(double half, Vec place) {
+    return covers(middle(half), half, place);
   }
 
-  /** What a slightly narrower machine passes and a slightly wider one does not. */
-  private Region neck(double low, double high, HandPiece pocket) {
+  private boolean covers(Region middle, double half, Vec place) {
+    return !middle.isEmpty() && middle.distanceTo(place) <= half;
+  }
+
+  /** Kept, since pockets behind one gap ask for the same widths. */
+  private Region middle(double half) {
+    if (cancelled.getAsBoolean()) {
+      throw new CancellationException();
+    }
+    return middles.computeIfAbsent(half, reach::middle);
+  }
+
+  /**
+   * The middle of what a slightly narrower body passes and a slightly wider one does not, of the
+   * piece without which there is no way to the place. Without such a piece the body fits less and
+   * less deep into a wedge: then as deep as it gets.
+   */
+  private Vec neck(double low, double high, Vec place) {
+    Region passes = middle(low);
     Region wider = reach.anywhere(high).offset(2 * (high - low) + 2 * takeoff.tolerance(), 0.5);
-    return reach.middle(low).minus(wider).parts().stream()
-        .min(Comparator.comparingDouble(p -> pocket.region().distanceTo(p.labelPoint())))
-        .orElse(pocket.region());
+    return passes.minus(wider).parts().stream()
+        .sorted(Comparator.comparingDouble(p -> p.distanceTo(place)))
+        .limit(TRIED)
+        .filter(n -> shuts(n, passes, low, place))
+        .findFirst()
+        .map(Region::labelPoint)
+        .orElseGet(() -> passes.nearestOnBoundary(place));
+  }
+
+  private boolean shuts(Region neck, Region passes, double half, Vec place) {
+    Region rest = passes.minus(neck.offset(1, 0.5));
+    return !covers(reach.fromWayIn(rest, half), half, place);
   }
 
   /** Reach for bodies of several widths; head and clearance keep their difference to the body. */
   public List<ReachPoint> curve(Machine like, List<Double> bodies) {
-    double rim = like.body().mm() - like.grinding().mm();
     List<ReachPoint> points = new ArrayList<>();
     for (double body : bodies) {
-      Length head = Length.mm(Math.max(0, body - rim));
-      Machine machine =
-          new Machine(like.id(), like.name(), Length.mm(body), head, like.clearance());
-      double ground = grinder.ground(machine, levelled).area();
-      points.add(new ReachPoint(body, ground, takeoff.ground().area() - ground));
+      points.add(point(like, body));
     }
     return points;
+  }
+
+  /** One point of the curve. */
+  ReachPoint point(Machine like, double body) {
+    if (cancelled.getAsBoolean()) {
+      throw new CancellationException();
+    }
+    double rim = like.body().mm() - like.grinding().mm();
+    Length head = Length.mm(Math.max(0, body - rim));
+    Machine machine = new Machine(like.id(), like.name(), Length.mm(body), head, like.clearance());
+    double ground = grinder.ground(machine, levelled).area();
+    return new ReachPoint(body, ground, takeoff.ground().area() - ground);
   }
 }

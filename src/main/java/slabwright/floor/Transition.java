@@ -5,7 +5,10 @@ import java.util.Optional;
 import slabwright.shape.Line;
 import slabwright.site.Mark;
 
-/** Where two zones of the floor meet: from the earlier mark (or the old slab) to the later one. */
+/**
+ * Where two zones of the floor meet: the earlier mark (or the old slab) lies on the left of the
+ * lines, the later one on the right.
+ */
 public record Transition(Optional<Mark> below, Mark above, List<Line> lines) {
   public Transition {
     lines = List.copyOf(lines);

@@ -12,11 +12,9 @@ import slabwright.site.OutlineShape;
 
 /**
  * The box outside a doorway in which a machine stands before it comes in: as wide as the opening
- * and of a given depth.
- *
- * @param centre from the middle of the opening outward
+ * and of a given depth. A machine whose middle fits anywhere in it has come as far as the door.
  */
-record WayIn(Doorway doorway, Region box, Line centre) {
+record WayIn(Doorway doorway, Region box) {
   /** Keeps the box off walls beside the doorway, which it must not open. */
   private static final double OFF_WALL = 1;
 
@@ -41,7 +39,6 @@ record WayIn(Doorway doorway, Region box, Line centre) {
     Region whole = Region.of(new Ring(corners));
     Region inTheWay = whole.intersect(gross);
     Region box = inTheWay.isEmpty() ? whole : whole.minus(inTheWay.offset(OFF_WALL, OFF_WALL / 2));
-    Vec middle = first.towards(last, 0.5);
-    return new WayIn(d, box, Line.of(middle, middle.plus(out)));
+    return new WayIn(d, box);
   }
 }

@@ -30,6 +30,18 @@ class MachineReachTest {
   private static final double DOOR = 1_000 * 100 - Math.PI / 2 * 100 * 100;
 
   @Test
+  void a_machine_drives_in_beside_a_pit_that_ends_in_the_gate() {
+    FloorArea hall =
+        with(
+                withDoor(rectangle(6_000, 6_000), 3, 1_000, 4_000),
+                box("pit", new MarkKind.Trench(Lie.PROUD, false), 0, 2_700, 6_000, 3_300))
+            .withMachines(List.of(machine(800, 700, 50)));
+    FloorTakeoff t = FloorTakeoff.of(hall);
+    assertThat(t.asFound().pieces(HandKind.POCKET)).isEmpty();
+    assertThat(t.asFound().machine().parts()).hasSize(2);
+  }
+
+  @Test
   void a_rectangle_keeps_a_strip_along_its_walls_and_round_corners() {
     Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000)).asFound();
     double ground = 5_800.0 * 3_800 - 4 * CORNER + DOOR;

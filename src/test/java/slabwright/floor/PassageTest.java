@@ -53,6 +53,59 @@ class PassageTest {
   }
 
   @Test
+  void one_gap_decides_for_every_pocket_behind_it() {
+    FloorArea three =
+        withDoor(
+                walled(
+                    0, 0, 4_000, 0, 4_000, 1_500, 5_000, 1_500, 5_000, 0, 9_000, 0, 9_000, 1_600,
+                    10_000, 1_600, 10_000, 0, 14_000, 0, 14_000, 4_000, 10_000, 4_000, 10_000,
+                    2_400, 9_000, 2_400, 9_000, 4_000, 5_000, 4_000, 5_000, 2_000, 4_000, 2_000,
+                    4_000, 4_000, 0, 4_000),
+                0,
+                1_000,
+                1_000)
+            .withMachines(List.of(machine(800, 700, 50)));
+    List<PocketWay> pockets = Ways.of(FloorTakeoff.of(three)).pockets();
+    assertThat(pockets).hasSizeGreaterThanOrEqualTo(1);
+    assertThat(pockets)
+        .allSatisfy(
+            p -> {
+              assertThat(p.pass().orElseThrow().width()).isCloseTo(500, within(2.0));
+              assertThat(p.pass().orElseThrow().where().x()).isBetween(3_900.0, 5_100.0);
+              assertThat(p.body().orElseThrow()).isCloseTo(400, within(2.0));
+            });
+  }
+
+  @Test
+  void the_curve_looks_closer_where_a_gap_shuts() {
+    ReachCurve curve = Ways.of(FloorTakeoff.of(TWO_ROOMS)).curves().get(0);
+    assertThat(curve.points()).isSortedAccordingTo((a, b) -> Double.compare(a.body(), b.body()));
+    assertThat(curve.drops()).hasSize(2);
+    assertThat(curve.drops()).anySatisfy(d -> shuts(d, 600));
+    assertThat(curve.drops()).anySatisfy(d -> shuts(d, 900));
+    assertThat(curve.share(1_250.0)).isZero();
+  }
+
+  /** The corridor is 700 wide and the door 1,000; the body keeps 50 to either side. */
+  private static void shuts(ReachCurve.Drop drop, double body) {
+    assertThat(drop.from().body()).isLessThanOrEqualTo(body);
+    assertThat(drop.to().body()).isGreaterThan(body - 0.1);
+    assertThat(drop.lost()).isGreaterThan(14e6);
+  }
+
+  @Test
+  void of_two_machines_the_smaller_grinds_what_the_larger_left() {
+    Machine small = machine(500, 450, 20);
+    FloorTakeoff t = FloorTakeoff.of(TWO_ROOMS.withMachines(List.of(small, MACHINE)));
+    List<MachineShare> shares = MachineShare.of(t.asFound());
+    assertThat(shares).extracting(s -> s.machine().id()).containsExactly("m800", "m500");
+    assertThat(shares.get(0).area()).isLessThan(16e6);
+    assertThat(shares.get(1).area()).isGreaterThan(15e6);
+    double both = shares.stream().mapToDouble(MachineShare::area).sum();
+    assertThat(both).isCloseTo(t.asFound().machine().area(), within(1.0));
+  }
+
+  @Test
   void reach_falls_with_width_and_drops_where_the_corridor_ends() {
     FloorTakeoff t = FloorTakeoff.of(TWO_ROOMS);
     List<ReachPoint> curve =

@@ -54,10 +54,9 @@ class RasterReachTest {
     boolean[] seeds = new boolean[raster.size()];
     for (WayIn w : WayIn.of(t.area(), t.gross(), depth, 0.5)) {
       boolean[] box = raster.fill(w.box());
-      boolean[] line = raster.fill(Region.around(w.centre(), CELL, false, 1));
       for (int i = 0; i < open.length; i++) {
         open[i] |= box[i];
-        seeds[i] |= line[i];
+        seeds[i] |= box[i];
       }
     }
     boolean[] shut = new boolean[open.length];

@@ -1,0 +1,70 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.Form;
+import slabwright.site.Mark;
+import slabwright.site.MarkType;
+import slabwright.site.Spot;
+
+/**
+ * The edges of a floor, counted.
+ *
+ * @param corners of the net floor, inside and outside
+ * @param ends middles of free-standing ends
+ * @param transitions where zones meet, by their kinds
+ * @param lines marks that are lines, by kind: joints, cracks, level changes, trim
+ */
+public record EdgeTally(
+    Corners corners, List<Vec> ends, List<Meeting> transitions, List<Lines> lines) {
+  public EdgeTally {
+    ends = List.copyOf(ends);
+    transitions = List.copyOf(transitions);
+    lines = List.copyOf(lines);
+  }
+
+  /** How far two kinds of floor meet, mm; the later lies on top. */
+  public record Meeting(String below, String above, double length) {}
+
+  /** Lines of one kind: how many, and their length on the net floor together, mm. */
+  public record Lines(MarkType kind, int count, double length) {}
+
+  public static EdgeTally of(FloorTakeoff t) {
+    return new EdgeTally(Corners.of(t.net()), FreeEnds.of(t.net()), transitions(t), lines(t));
+  }
+
+  private static List<Meeting> transitions(FloorTakeoff t) {
+    Map<List<String>, Double> sums = new LinkedHashMap<>();
+    for (Transition tr : t.transitions()) {
+      String below = tr.below().map(m -> m.kind().type().word()).orElse("old slab");
+      sums.merge(List.of(below, tr.above().kind().type().word()), tr.length(), Double::sum);
+    }
+    List<Meeting> meetings = new ArrayList<>();
+    sums.forEach((k, v) -> meetings.add(new Meeting(k.get(0), k.get(1), v)));
+    return meetings;
+  }
+
+  private static List<Lines> lines(FloorTakeoff t) {
+    Map<MarkType, Lines> sums = new EnumMap<>(MarkType.class);
+    for (Mark m : t.area().marks()) {
+      if (m.form() instanceof Form.Trace) {
+        MarkType kind = m.kind().type();
+        Lines one = new Lines(kind, 1, length(m, t.net()));
+        sums.merge(kind, one, (a, b) -> new Lines(kind, a.count + 1, a.length + b.length));
+      }
+    }
+    return List.copyOf(sums.values());
+  }
+
+  /** Length in mm of a mark's path inside a region. */
+  static double length(Mark mark, Region inside) {
+    List<Vec> path = mark.form().spots().stream().map(Spot::vec).toList();
+    return inside.clip(new Line(path)).stream().mapToDouble(Line::length).sum();
+  }
+}

@@ -1,0 +1,100 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.Form;
+import slabwright.site.Lie;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+
+/**
+ * A trench of new concrete, as it lies and with what hand work it asks for.
+ *
+ * @param length along its middle line inside the outline, mm; empty for a free shape
+ * @param width mm; empty for a free shape
+ * @param region what of it is floor
+ * @param handFound hand work on it as found, mm²
+ * @param handLevel hand work on it once every trench is level, mm²
+ */
+public record TrenchWork(
+    Mark mark,
+    MarkKind.Trench kind,
+    OptionalDouble length,
+    OptionalDouble width,
+    Region region,
+    double handFound,
+    double handLevel) {
+  /** Every trench of a floor that shows, in the order of its marks. */
+  public static List<TrenchWork> of(FloorTakeoff t) {
+    List<TrenchWork> all = new ArrayList<>();
+    for (Zone z : t.zones()) {
+      z.mark()
+          .filter(m -> m.kind() instanceof MarkKind.Trench)
+          .ifPresent(m -> all.add(of(t, m, z.region())));
+    }
+    return all;
+  }
+
+  private static TrenchWork of(FloorTakeoff t, Mark mark, Region region) {
+    return new TrenchWork(
+        mark,
+        (MarkKind.Trench) mark.kind(),
+        length(mark, t.gross()),
+        width(mark.form()),
+        region,
+        region.intersect(t.asFound().hand()).area(),
+        region.intersect(t.levelled().hand()).area());
+  }
+
+  private static OptionalDouble length(Mark mark, Region gross) {
+    if (mark.form() instanceof Form.Strip) {
+      return OptionalDouble.of(EdgeTally.length(mark, gross));
+    }
+    return size(mark.form(), true);
+  }
+
+  private static OptionalDouble width(Form form) {
+    return form instanceof Form.Strip s ? OptionalDouble.of(s.width().mm()) : size(form, false);
+  }
+
+  private static OptionalDouble size(Form form, boolean longer) {
+    Optional<Vec> sides =
+        form instanceof Form.Rectangle r
+            ? Optional.of(new Vec(r.length().mm(), r.width().mm()))
+            : form instanceof Form.RoundEnded e
+                ? Optional.of(new Vec(e.length().mm(), e.width().mm()))
+                : Optional.empty();
+    return sides
+        .map(s -> longer ? Math.max(s.x(), s.y()) : Math.min(s.x(), s.y()))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** Area in mm². */
+  public double area() {
+    return region.area();
+  }
+
+  /** How it lies, in words. */
+  public String state() {
+    String lie =
+        switch (kind.lie()) {
+          case PROUD -> "proud";
+          case FLUSH -> "flush";
+          case LOW -> "low";
+        };
+    return kind.levelled() && kind.lie() != Lie.FLUSH ? lie + ", levelled" : lie;
+  }
+
+  /** What is due by hand before the machine crosses. */
+  public String due() {
+    if (!kind.stopsMachine()) {
+      return "the machine crosses";
+    }
+    return kind.lie() == Lie.PROUD ? "grind flush by hand first" : "fill level by hand first";
+  }
+}

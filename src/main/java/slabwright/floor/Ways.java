@@ -1,0 +1,97 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import slabwright.site.Machine;
+
+/**
+ * The machines' ways over a floor: reach against width and the narrowest pass to every pocket. Each
+ * is worked out when it is first asked for, which takes many reaches, and kept.
+ */
+public final class Ways {
+  /** Pockets smaller than a hand, mm², are not worth a way. */
+  private static final double LEAST = 10_000;
+
+  private final FloorTakeoff takeoff;
+  private final BooleanSupplier cancelled;
+  private final Once<List<ReachCurve>> curves = new Once<>(this::drawCurves);
+  private final Once<List<PocketWay>> pockets = new Once<>(this::findPockets);
+
+  private Ways(FloorTakeoff takeoff, BooleanSupplier cancelled) {
+    this.takeoff = takeoff;
+    this.cancelled = cancelled;
+  }
+
+  public static Ways of(FloorTakeoff takeoff) {
+    return of(takeoff, () -> false);
+  }
+
+  /** The same; asking ends with a CancellationException once {@code cancelled} is true. */
+  public static Ways of(FloorTakeoff takeoff, BooleanSupplier cancelled) {
+    return new Ways(takeoff, cancelled);
+  }
+
+  public FloorTakeoff takeoff() {
+    return takeoff;
+  }
+
+  /**
+   * Reach against width, as found and, where trenches keep machines off, once they are level;
+   * nothing without a machine or without a way in. Drawn for the machine with the widest body.
+   */
+  public List<ReachCurve> curves() {
+    return curves.get();
+  }
+
+  /** Every pocket of 0.01 m² and more, as found, the largest first. */
+  public List<PocketWay> pockets() {
+    return pockets.get();
+  }
+
+  private List<ReachCurve> drawCurves() {
+    List<ReachCurve> drawn = new ArrayList<>();
+    Optional<Machine> like = takeoff.asFound().reaches().stream().findFirst().map(Reach::machine);
+    if (like.isPresent() && takeoff.area().doorways().stream().anyMatch(d -> d.wayIn())) {
+      drawn.add(ReachCurve.of(takeoff, like.get(), false, cancelled));
+      if (!takeoff.asFound().pieces(HandKind.TRENCH).isEmpty()) {
+        drawn.add(ReachCurve.of(takeoff, like.get(), true, cancelled));
+      }
+    }
+    return List.copyOf(drawn);
+  }
+
+  private List<PocketWay> findPockets() {
+    Passage passage = new Passage(takeoff, false, cancelled);
+    double clearance =
+        takeoff.area().machines().stream()
+            .min(Comparator.comparingDouble(m -> m.body().mm()))
+            .map(m -> m.clearance().mm())
+            .orElse(0.0);
+    return takeoff.asFound().pieces(HandKind.POCKET).stream()
+        .filter(p -> p.area() >= LEAST)
+        .sorted(Comparator.comparingDouble(p -> -p.area()))
+        .map(p -> new PocketWay(p, passage.narrowest(p), clearance))
+        .toList();
+  }
+
+  /** Works a value out once, whichever thread asks first. */
+  private static final class Once<T> {
+    private final Supplier<T> how;
+    private Optional<T> value = Optional.empty();
+
+    Once(Supplier<T> how) {
+      this.how = how;
+    }
+
+    synchronized T get() {
+      if (value.isEmpty()) {
+        value = Optional.of(how.get());
+      }
+      return value.get();
+    }
+  }
+}
