@@ -11,7 +11,6 @@ import slabwright.units.UnitSystem;
  * What an inlay plan must know besides the graphic and its settings.
  *
  * @param perColour one stencil a colour; false puts all dyed colours into one stencil
- * @param baseLightness CIE L* of the base dye, when there is one
  * @param trafficFrom the side of the blank, as read, that people come from
  * @param placed where the inlay lies, when it lies on a floor
  * @param units in which findings write lengths
@@ -19,7 +18,6 @@ import slabwright.units.UnitSystem;
  */
 public record InlayContext(
     boolean perColour,
-    Optional<Double> baseLightness,
     Side trafficFrom,
     Optional<OnFloor> placed,
     UnitSystem units,
@@ -33,28 +31,27 @@ public record InlayContext(
 
   /** A graphic by itself: no floor, no shop book, read from below, one stencil a colour. */
   public static InlayContext graphicAlone() {
-    return new InlayContext(
-        true, Optional.empty(), Side.BOTTOM, Optional.empty(), UnitSystem.METRIC, Map.of());
+    return new InlayContext(true, Side.BOTTOM, Optional.empty(), UnitSystem.METRIC, Map.of());
   }
 
   /** All dyed colours in one stencil. */
   public InlayContext asOneStencil() {
-    return new InlayContext(false, baseLightness, trafficFrom, placed, units, dyes);
+    return new InlayContext(false, trafficFrom, placed, units, dyes);
   }
 
   public InlayContext on(OnFloor floor) {
-    return new InlayContext(perColour, baseLightness, trafficFrom, Optional.of(floor), units, dyes);
+    return new InlayContext(perColour, trafficFrom, Optional.of(floor), units, dyes);
   }
 
   public InlayContext withTrafficFrom(Side side) {
-    return new InlayContext(perColour, baseLightness, side, placed, units, dyes);
+    return new InlayContext(perColour, side, placed, units, dyes);
   }
 
   public InlayContext withDyes(Map<String, DyeBook> book) {
-    return new InlayContext(perColour, baseLightness, trafficFrom, placed, units, book);
+    return new InlayContext(perColour, trafficFrom, placed, units, book);
   }
 
   public InlayContext in(UnitSystem system) {
-    return new InlayContext(perColour, baseLightness, trafficFrom, placed, system, dyes);
+    return new InlayContext(perColour, trafficFrom, placed, system, dyes);
   }
 }

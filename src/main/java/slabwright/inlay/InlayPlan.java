@@ -68,7 +68,7 @@ public record InlayPlan(
     if (set.blank().isEmpty() || !refusals.isEmpty()) {
       return Optional.empty();
     }
-    PanelPlan plan = new SeamPlanner(set, rules.panel()).best();
+    PanelPlan plan = rules.panels(new SeamPlanner(set, rules.panel()));
     findings.addAll(plan.findings());
     return Optional.of(plan);
   }

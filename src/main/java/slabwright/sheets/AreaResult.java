@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
+import slabwright.units.UnitSystem;
 
 /**
  * All that is computed of one floor area; what every door shows.
@@ -35,19 +35,19 @@ public record AreaResult(
       throws IOException {
     List<AreaResult> all = new ArrayList<>();
     for (FloorArea area : site.areas()) {
-      all.add(of(area, folder, cancelled));
+      all.add(of(area, site.units(), folder, cancelled));
     }
     return all;
   }
 
-  private static AreaResult of(FloorArea area, Path folder, BooleanSupplier cancelled)
-      throws IOException {
+  private static AreaResult of(
+      FloorArea area, UnitSystem units, Path folder, BooleanSupplier cancelled) throws IOException {
     FloorTakeoff takeoff = FloorTakeoff.of(area, FloorTakeoff.TOLERANCE, cancelled);
     List<PlacedInlay> inlays = new ArrayList<>();
     List<PlacedInlay.Placing.Refused> refused = new ArrayList<>();
     for (Inlay inlay : area.inlays()) {
       PlacedInlay.Placing placing =
-          PlacedInlay.of(inlay, folder.resolve(inlay.graphic()), takeoff, Map.of());
+          PlacedInlay.of(inlay, folder.resolve(inlay.graphic()), takeoff, units);
       if (placing instanceof PlacedInlay.Placing.Done done) {
         inlays.add(done.placed());
       } else if (placing instanceof PlacedInlay.Placing.Refused r) {

@@ -22,6 +22,12 @@ public final class LengthFormat {
     return show(length.mm(), system);
   }
 
+  /** A small width to 0.1 mm; inches to 1/16 in come first where people think in them. */
+  public static String fine(double mm, UnitSystem system) {
+    String exact = plain(Math.rint(mm * 10) / 10) + " mm";
+    return system == UnitSystem.METRIC ? exact : show(mm, system) + " (" + exact + ")";
+  }
+
   /** A number of millimetres without exponent or needless zeros, to 0.001 mm. */
   public static String plain(double mm) {
     BigDecimal d = BigDecimal.valueOf(mm).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();

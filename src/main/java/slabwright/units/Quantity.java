@@ -23,6 +23,15 @@ public final class Quantity {
     };
   }
 
+  /** A small area: mm² below 1 cm², else cm²; or sq in. */
+  public static String smallArea(double mm2, UnitSystem system) {
+    if (system == UnitSystem.FEET_INCHES) {
+      double inches = mm2 / (25.4 * 25.4);
+      return number(inches, inches < 1 ? 3 : 1) + " sq in";
+    }
+    return mm2 < 100 ? number(mm2, 1) + " mm²" : number(mm2 / 100, mm2 < 1000 ? 1 : 0) + " cm²";
+  }
+
   /** A running length: whole feet or metres to a tenth, for edges and rolls. */
   public static String run(double mm, UnitSystem system) {
     return switch (system) {

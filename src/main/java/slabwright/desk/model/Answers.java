@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
@@ -13,13 +12,14 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
+import slabwright.units.UnitSystem;
 
 /**
  * What is computed of the floor area looked at: its take-off while something is dragged, its inlays
  * once it rests. Worked out off the asking thread; what a newer plan replaces is given up.
  */
 public final class Answers implements AutoCloseable {
-  private record Question(FloorTakeoff takeoff, Path folder) {}
+  private record Question(FloorTakeoff takeoff, UnitSystem units, Path folder) {}
 
   private final Desk desk;
   private final Focus focus;
@@ -28,6 +28,7 @@ public final class Answers implements AutoCloseable {
   private final Latest<FloorArea, FloorTakeoff> takeoffs;
   private final Latest<Question, List<InlayAnswer>> inlayWork;
   private Optional<FloorArea> asked = Optional.empty();
+  private UnitSystem askedIn = UnitSystem.METRIC;
   private Optional<FloorTakeoff> takeoff = Optional.empty();
   private List<InlayAnswer> inlays = List.of();
 
@@ -114,11 +115,12 @@ public final class Answers implements AutoCloseable {
       inlays = List.of();
       asked = now;
       changed.give();
-    } else if (!asked.equals(now)) {
+    } else if (!asked.equals(now) || askedIn != desk.site().units()) {
       if (!asked.map(FloorArea::id).equals(now.map(FloorArea::id))) {
         inlays = List.of();
       }
       asked = now;
+      askedIn = desk.site().units();
       takeoffs.ask(now.get());
     }
   }
@@ -128,7 +130,7 @@ public final class Answers implements AutoCloseable {
     boolean rests = focus.areaOf(desk.site()).equals(Optional.of(t.area()));
     Optional<Path> folder = plan.get().map(p -> p.toAbsolutePath().getParent());
     if (rests && folder.isPresent() && !t.area().inlays().isEmpty()) {
-      inlayWork.ask(new Question(t, folder.get()));
+      inlayWork.ask(new Question(t, desk.site().units(), folder.get()));
     } else if (t.area().inlays().isEmpty()) {
       inlayWork.cancel();
       inlays = List.of();
@@ -146,7 +148,7 @@ public final class Answers implements AutoCloseable {
     for (Inlay i : q.takeoff().area().inlays()) {
       try {
         Path graphic = q.folder().resolve(i.graphic());
-        all.add(InlayAnswer.of(i, PlacedInlay.of(i, graphic, q.takeoff(), Map.of())));
+        all.add(InlayAnswer.of(i, PlacedInlay.of(i, graphic, q.takeoff(), q.units())));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

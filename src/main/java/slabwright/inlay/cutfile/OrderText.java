@@ -53,8 +53,7 @@ final class OrderText {
 
   /** In the person's units, and in millimetres as the files are. */
   private String show(double mm) {
-    String exact = LengthFormat.plain(Math.rint(mm * 10) / 10) + " mm";
-    return units == UnitSystem.METRIC ? exact : LengthFormat.show(mm, units) + " (" + exact + ")";
+    return LengthFormat.fine(mm, units);
   }
 
   private void line(String text) {

@@ -32,6 +32,7 @@ record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem un
         new Row(
             "Length of cut",
             LengthFormat.show(stencil.cutLength(), units) + ", panel outlines not counted"),
+        new Row("Changed", changes()),
         new Row("Picture", "not to scale; the cut files are in true millimetres."));
   }
 
@@ -63,6 +64,15 @@ record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem un
       case 1 -> "1, marked with a ring: it must stay in its place on the transfer tape.";
       default -> n + ", marked with rings: they must stay in their places on the transfer tape.";
     };
+  }
+
+  private String changes() {
+    String all =
+        set.changes().stream()
+            .filter(c -> c.layer() == stencil.layer())
+            .map(c -> c.words(units))
+            .collect(Collectors.joining(" "));
+    return all.isEmpty() ? "nothing: the stencil is as the graphic." : all;
   }
 
   private String size(Bounds b) {

@@ -2,6 +2,7 @@ package slabwright.inlay.panel;
 
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.site.HandSeams;
 
 /** Which way the strips run on the blank as read. */
 public enum Turn {
@@ -9,6 +10,16 @@ public enum Turn {
   DOWN,
   /** Strips run from left to right; they follow each other from top to bottom. */
   ACROSS;
+
+  /** The turn of strips that a person chose. */
+  public static Turn of(HandSeams.Strips strips) {
+    return strips == HandSeams.Strips.DOWN ? DOWN : ACROSS;
+  }
+
+  /** The same as the plan keeps it. */
+  public HandSeams.Strips strips() {
+    return this == DOWN ? HandSeams.Strips.DOWN : HandSeams.Strips.ACROSS;
+  }
 
   /** Across the strips. */
   double u(Vec p) {

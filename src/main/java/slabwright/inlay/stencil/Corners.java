@@ -13,17 +13,17 @@ final class Corners {
   private Corners() {}
 
   /** Corners whose inner angle is below {@code degrees}. */
-  static List<Vec> sharper(Region region, double degrees) {
-    double least = Math.cos(Math.toRadians(degrees));
-    List<Vec> found = new ArrayList<>();
+  static List<Needle> sharper(Region region, double degrees) {
+    List<Needle> found = new ArrayList<>();
     for (Ring ring : region.simplified(SMOOTH).rings()) {
       List<Vec> p = ring.points();
       for (int i = 0; i < p.size(); i++) {
         Vec back = p.get((i + p.size() - 1) % p.size()).minus(p.get(i));
         Vec on = p.get((i + 1) % p.size()).minus(p.get(i));
         boolean bulges = on.cross(back) > 0;
-        if (bulges && back.unit().dot(on.unit()) > least) {
-          found.add(p.get(i));
+        double angle = Math.toDegrees(Math.atan2(Math.abs(on.cross(back)), on.dot(back)));
+        if (bulges && angle < degrees) {
+          found.add(new Needle(p.get(i), angle, Math.min(on.length(), back.length())));
         }
       }
     }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slabwright.shape.Arcs;
+import slabwright.shape.Bounds;
 import slabwright.shape.Region;
-import slabwright.shape.Vec;
 
 /**
  * Offers to mend what {@link StencilCheck} finds. Each takes openings and returns changed ones, in
@@ -17,7 +17,39 @@ public final class StencilFix {
   /** Discs stand a third of the width apart; this much larger, their union has no waist. */
   private static final double COVER = 1.08;
 
+  /**
+   * Corners this much blunter, degrees, are rounded too, so that rounding on the grid hides none.
+   */
+  private static final double SURE = 0.5;
+
+  private static final int MOST_ROUNDS = 12;
+
   private StencilFix() {}
+
+  /**
+   * Widens vinyl thinner than {@code width} to it. What is added may come near to other vinyl and
+   * leave a new neck there, so it is looked at again until none is left.
+   */
+  static Region widenVinyl(Region openings, Bounds blank, double width) {
+    Region now = openings;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      Region mask = Region.rectangle(blank).minus(now);
+      if (ThinPlaces.in(mask, width).isEmpty()) {
+        return now;
+      }
+      now = thickenMask(now, mask, width);
+    }
+    return now;
+  }
+
+  /** Opens loose pieces of the vinyl smaller than {@code area} mm², so that they are dyed too. */
+  static Region fillLoose(Region openings, Bounds blank, double area) {
+    List<Region> small =
+        Region.rectangle(blank).minus(openings).parts().stream()
+            .filter(p -> p.area() < area && !Ties.reachesRim(p.bounds(), blank))
+            .toList();
+    return small.isEmpty() ? openings : openings.union(Region.union(small));
+  }
 
   /** Widens the mask between openings to {@code width} wherever it is thinner. */
   public static Region thickenMask(Region openings, Region mask, double width) {
@@ -37,11 +69,11 @@ public final class StencilFix {
 
   /** Rounds points of the openings sharper than {@code degrees} to {@code radius}, no others. */
   public static Region roundNeedles(Region openings, double degrees, double radius) {
-    List<Vec> needles = Corners.sharper(openings, degrees);
+    List<Needle> needles = Corners.sharper(openings, degrees + SURE);
     Region tips = openings.minus(openings.opened(radius, ARC_TOLERANCE));
     Set<Region> cut =
         tips.parts().stream()
-            .filter(t -> needles.stream().anyMatch(n -> t.distanceTo(n) < 1e-6))
+            .filter(t -> needles.stream().anyMatch(n -> t.distanceTo(n.at()) < 1e-6))
             .collect(Collectors.toSet());
     return openings.minus(Region.union(cut));
   }

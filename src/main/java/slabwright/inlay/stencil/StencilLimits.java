@@ -11,8 +11,11 @@ package slabwright.inlay.stencil;
  */
 public record StencilLimits(
     double mask, double opening, double loosePiece, double scrap, double needle) {
+  /** Points sharper than this are needles, degrees. */
+  static final double NEEDLE = 20;
+
   /** Limits that follow from the narrowest mask the film holds. */
   public static StencilLimits forFilm(double holds) {
-    return new StencilLimits(holds, holds, 25 * holds * holds, 2 * holds * holds, 20);
+    return new StencilLimits(holds, holds, 25 * holds * holds, 2 * holds * holds, NEEDLE);
   }
 }

@@ -15,6 +15,7 @@ final class StencilMaker {
 
   private final List<DyeLayer> layers;
   private final StencilRules rules;
+  private final List<Change> changes = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
   StencilMaker(List<DyeLayer> layers, StencilRules rules) {
@@ -29,14 +30,14 @@ final class StencilMaker {
     }
     if (painted.isEmpty()) {
       findings.add(Finding.cannot("No colour is dyed, so there is nothing to cut."));
-      return new StencilSet(Bounds.EMPTY, Vec.ZERO, List.of(), findings);
+      return new StencilSet(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
     }
     Bounds around = painted.grown(margin());
     Bounds blank = new Bounds(0, 0, grid(around.width()), grid(around.height()));
     Vec origin = new Vec(around.minX(), around.minY());
     List<Stencil> stencils = stencils(blank, Affine.move(-origin.x(), -origin.y()));
     checkDarkness(stencils);
-    return new StencilSet(blank, origin, stencils, findings);
+    return new StencilSet(blank, origin, stencils, changes, findings);
   }
 
   /** The margin asked for, or the press band where that is wider. */
@@ -55,7 +56,8 @@ final class StencilMaker {
     List<Stencil> made = new ArrayList<>();
     for (int i = 0; i < seen.size(); i++) {
       Region later = Region.union(seen.subList(i + 1, seen.size()));
-      Region wanted = spread(seen.get(i), later);
+      Region grown = spread(seen.get(i), later);
+      Region wanted = rules.fixes().apply(i + 1, grown, blank, changes);
       made.add(Stencil.cut(i + 1, layers.get(i).colour(), seen.get(i), wanted, blank));
     }
     return made;

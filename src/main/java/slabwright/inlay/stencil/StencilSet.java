@@ -13,10 +13,17 @@ import slabwright.shape.Vec;
  * @param blank from (0, 0) to the blank's width and height in mm
  * @param origin the blank's top-left corner in the graphic's frame
  * @param stencils in laying order
+ * @param changes what accepted fixes changed, stencil by stencil
  * @param findings what the person should know
  */
-public record StencilSet(Bounds blank, Vec origin, List<Stencil> stencils, List<Finding> findings) {
+public record StencilSet(
+    Bounds blank,
+    Vec origin,
+    List<Stencil> stencils,
+    List<Change> changes,
+    List<Finding> findings) {
   public StencilSet {
+    changes = List.copyOf(changes);
     stencils = List.copyOf(stencils);
     findings = List.copyOf(findings);
   }
@@ -64,6 +71,6 @@ public record StencilSet(Bounds blank, Vec origin, List<Stencil> stencils, List<
   StencilSet with(List<Stencil> changed, List<Finding> more) {
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(more);
-    return new StencilSet(blank, origin, changed, all);
+    return new StencilSet(blank, origin, changed, changes, all);
   }
 }

@@ -39,10 +39,10 @@ public final class ThinPlaces {
   public static List<ThinPlace> in(Region region, double limit) {
     ThinPlaces search = new ThinPlaces(region, limit);
     search.run();
-    List<Vec> needles = Corners.sharper(region, NEEDLE);
+    List<Needle> needles = Corners.sharper(region, NEEDLE);
     return new BallGroups(search.thin, limit)
         .narrowest().stream()
-            .filter(b -> needles.stream().noneMatch(n -> n.distanceTo(b.centre()) < limit))
+            .filter(b -> needles.stream().noneMatch(n -> n.at().distanceTo(b.centre()) < limit))
             .map(b -> new ThinPlace(b.centre(), 2 * b.radius()))
             .sorted(Comparator.comparingDouble(ThinPlace::width))
             .toList();

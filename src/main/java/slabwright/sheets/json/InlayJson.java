@@ -9,6 +9,7 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.panel.Panel;
+import slabwright.inlay.stencil.Change;
 import slabwright.inlay.stencil.Finding;
 import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
@@ -52,6 +53,7 @@ public final class InlayJson {
     o.put("rollLength_mm", JsonText.number(plan.rollLength()));
     o.put("pressBand_mm2", JsonText.number(plan.pressBandArea()));
     o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
+    changes(plan, o.putArray("changes"));
     settings(spec, o.putObject("settings"));
     o.put("frame", FRAME);
     warnings(artwork, plan, o.putArray("warnings"));
@@ -85,6 +87,16 @@ public final class InlayJson {
     o.put("reach_mm", JsonText.number(s.overspray().reachMm()));
     o.put("spread_mm", JsonText.number(s.spread().mm()));
     o.put("ties", s.ties());
+  }
+
+  private static void changes(InlayPlan plan, ArrayNode list) {
+    for (Change c : plan.stencils().changes()) {
+      list.addObject()
+          .put("stencil", c.layer())
+          .put("fix", c.fix().step())
+          .put("places", c.places())
+          .put("area_mm2", JsonText.number(c.area()));
+    }
   }
 
   private static void warnings(Artwork artwork, InlayPlan plan, ArrayNode list) {

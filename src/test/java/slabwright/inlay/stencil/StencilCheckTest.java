@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.inlay.Graphics;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.units.UnitSystem;
 
 class StencilCheckTest {
   private static final StencilLimits LIMITS = StencilLimits.forFilm(3);
@@ -18,7 +19,7 @@ class StencilCheckTest {
     Region twoBars = box(0, 0, 200, 100).union(box(0, 102, 200, 200));
     List<Finding> found = check(twoBars);
     assertThat(found).hasSize(1);
-    assertThat(found.get(0).text()).isEqualTo("Mask 2.0 thin (the film holds 3.0).");
+    assertThat(found.get(0).text()).isEqualTo("Mask 2 mm thin (the film holds 3 mm).");
     assertThat(found.get(0).at().orElseThrow().y()).isCloseTo(50.8 + 101, within(0.01));
   }
 
@@ -26,7 +27,7 @@ class StencilCheckTest {
   void a_narrow_slot_is_said() {
     assertThat(check(box(0, 0, 200, 2)))
         .extracting(Finding::text)
-        .containsExactly("Opening 2.0 narrow (the least that weeds clean is 3.0).");
+        .containsExactly("Opening 2 mm narrow (the least that weeds clean is 3 mm).");
   }
 
   @Test
@@ -35,14 +36,17 @@ class StencilCheckTest {
     assertThat(check(small))
         .extracting(Finding::text)
         .containsExactly(
-            "Loose piece so small that it may not hold on the tape.",
-            "Scrap of an opening, hardly meant.");
+            "Loose piece of 1.0 cm², so small that it may not hold on the tape.",
+            "Scrap of an opening, 16.0 mm², hardly meant.");
   }
 
   @Test
   void a_needle_of_the_opening_is_said() {
     Region wedge = Region.of(Ring.of(0, 0, 200, -15, 200, 15));
-    assertThat(check(wedge)).extracting(Finding::text).containsExactly("Needle point of opening.");
+    assertThat(check(wedge))
+        .extracting(Finding::text)
+        .containsExactly(
+            "Needle point of opening, 9° sharp: narrower than 3 mm for 20 mm from its tip.");
   }
 
   @Test
@@ -75,7 +79,6 @@ class StencilCheckTest {
   }
 
   private static List<Finding> check(Region artwork) {
-    return new StencilCheck(LIMITS, mm -> String.format(java.util.Locale.ROOT, "%.1f", mm))
-        .of(Graphics.one(artwork).stencils().get(0));
+    return new StencilCheck(LIMITS, UnitSystem.METRIC).of(Graphics.one(artwork).stencils().get(0));
   }
 }

@@ -64,7 +64,7 @@ class ThinPlacesTest {
   void a_sharp_point_is_a_needle_and_no_thin_place() {
     Region wedge = Region.of(Ring.of(0, 0, 200, -15, 200, 15));
     assertThat(ThinPlaces.in(wedge, 10)).isEmpty();
-    assertThat(Corners.sharper(wedge, 20)).containsExactly(new Vec(0, 0));
+    assertThat(Corners.sharper(wedge, 20)).extracting(Needle::at).containsExactly(new Vec(0, 0));
   }
 
   @Test
