@@ -82,7 +82,7 @@ final class JobCommand implements Callable<Integer> {
     List<AreaResult> areas = result.areas();
     folder.add(
         "tally.json",
-        TallyJson.write(result.site(), areas.stream().map(AreaResult::takeoff).toList()));
+        TallyJson.write(result.site(), areas.stream().map(AreaResult::ways).toList()));
     folder.add("work.json", WorkJson.write(result.work()));
     folder.add("quantities.csv", Quantities.write(areas));
     calendar(folder, result);

@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Ways;
 import slabwright.sheets.json.TallyJson;
 import slabwright.site.Site;
 
@@ -33,7 +34,7 @@ final class TallyCommand implements Callable<Integer> {
     List<FloorTakeoff> takeoffs = site.areas().stream().map(FloorTakeoff::of).toList();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.print(TallyJson.write(site, takeoffs));
+      out.print(TallyJson.write(site, takeoffs.stream().map(Ways::of).toList()));
     } else {
       takeoffs.forEach(t -> Summary.tally(out, t, site.units()));
     }

@@ -2,7 +2,9 @@ package slabwright.floor;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
@@ -20,17 +22,24 @@ record Bank(Optional<Edge> edge, Optional<Mark> along, List<Line> lines) {
     t.edges().stream()
         .filter(e -> !isWayIn(t, e))
         .forEach(e -> banks.add(new Bank(Optional.of(e), Optional.empty(), e.lines())));
+    lying(t).forEach((m, lines) -> banks.add(new Bank(Optional.empty(), Optional.of(m), lines)));
+    return banks;
+  }
+
+  /** What lies in the floor and keeps machines off, each with its whole border to driven floor. */
+  private static Map<Mark, List<Line>> lying(FloorTakeoff t) {
+    Map<Mark, List<Line>> lying = new LinkedHashMap<>();
     for (Transition tr : t.transitions()) {
       boolean above = keepsOff(tr.above());
       boolean below = tr.below().filter(Bank::keepsOff).isPresent();
       if (above && !below) {
-        banks.add(new Bank(Optional.empty(), Optional.of(tr.above()), tr.lines()));
+        lying.computeIfAbsent(tr.above(), m -> new ArrayList<>()).addAll(tr.lines());
       } else if (below && !above) {
         List<Line> turned = tr.lines().stream().map(Bank::reversed).toList();
-        banks.add(new Bank(Optional.empty(), tr.below(), turned));
+        lying.computeIfAbsent(tr.below().get(), m -> new ArrayList<>()).addAll(turned);
       }
     }
-    return banks;
+    return lying;
   }
 
   /** A machine crosses a way in; it leaves no strip there. */

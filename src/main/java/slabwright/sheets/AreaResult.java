@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Ways;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
@@ -15,13 +16,23 @@ import slabwright.units.UnitSystem;
 /**
  * All that is computed of one floor area; what every door shows.
  *
+ * @param ways the machines' ways over the floor, worked out when they are asked for
  * @param refused inlays that could not be computed, with the reason
  */
 public record AreaResult(
-    FloorTakeoff takeoff, List<PlacedInlay> inlays, List<PlacedInlay.Placing.Refused> refused) {
+    FloorTakeoff takeoff,
+    Ways ways,
+    List<PlacedInlay> inlays,
+    List<PlacedInlay.Placing.Refused> refused) {
   public AreaResult {
     inlays = List.copyOf(inlays);
     refused = List.copyOf(refused);
+  }
+
+  /** A result of a take-off and its inlays. */
+  public AreaResult(
+      FloorTakeoff takeoff, List<PlacedInlay> inlays, List<PlacedInlay.Placing.Refused> refused) {
+    this(takeoff, Ways.of(takeoff), inlays, refused);
   }
 
   /**

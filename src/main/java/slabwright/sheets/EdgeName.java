@@ -20,7 +20,7 @@ final class EdgeName {
   String of(Edge edge) {
     return switch (edge.kind()) {
       case WALL, OPEN_EDGE, KERB -> edge.kind().word() + piece(edge);
-      case DOORWAY -> doorway(edge);
+      case DOORWAY -> "threshold, " + doorway(edge);
       case ISLAND, BOOTH, COLUMN, TOP_OR_STEP -> "foot of " + mark(edge);
     };
   }

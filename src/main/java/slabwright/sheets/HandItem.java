@@ -9,8 +9,8 @@ import slabwright.shape.Vec;
  * One numbered line of the hand-work list.
  *
  * @param words what it is
- * @param edge length in mm, where it is an edge
- * @param area in mm², where it is a piece of floor
+ * @param edge length in mm, where it is an edge or runs along something
+ * @param area of hand work in mm²
  * @param at the place on the site that the number stands by; empty for a sum of many places
  * @param inwards for an edge, the direction from it into the floor
  */
@@ -20,11 +20,11 @@ record HandItem(
     OptionalDouble area,
     Optional<Vec> at,
     Optional<Vec> inwards) {
-  static HandItem edge(String words, double length, Vec at, Vec inwards) {
+  static HandItem edge(String words, double length, double strip, Vec at, Vec inwards) {
     return new HandItem(
         words,
         OptionalDouble.of(length),
-        OptionalDouble.empty(),
+        OptionalDouble.of(strip),
         Optional.of(at),
         Optional.of(inwards));
   }

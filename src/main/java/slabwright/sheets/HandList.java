@@ -3,42 +3,69 @@ package slabwright.sheets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import slabwright.floor.Edge;
+import slabwright.floor.EdgeStrip;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Grinding;
 import slabwright.floor.HandKind;
 import slabwright.floor.HandPiece;
+import slabwright.floor.HandStrips;
+import slabwright.floor.TrenchWork;
 import slabwright.floor.Zone;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.site.Mark;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
 
-/** The hand work of a floor area as a numbered list: edges first, then pieces of floor. */
+/**
+ * The hand work of a floor area as a numbered list: edges and what else a strip is left along, each
+ * with its strip, then trenches, pockets and the like. Every bit of hand work stands in one row.
+ */
 final class HandList {
   private final FloorTakeoff takeoff;
+  private final UnitSystem units;
   private final EdgeName names;
+  private final List<EdgeStrip> strips;
 
-  HandList(FloorTakeoff takeoff) {
+  HandList(FloorTakeoff takeoff, UnitSystem units) {
     this.takeoff = takeoff;
+    this.units = units;
     this.names = new EdgeName(takeoff.area());
+    this.strips = HandStrips.of(takeoff);
   }
 
   /** The edges worked along by hand; ways in are not among them. */
   List<HandItem> edges() {
+    return strips.stream()
+        .filter(s -> s.edge().filter(e -> !e.lines().isEmpty()).isPresent())
+        .map(s -> strip(names.of(s.edge().get()), s, s.edge().get().lines()))
+        .toList();
+  }
+
+  /** What lies in the floor and keeps the machine off: a strip is left along it. */
+  List<HandItem> along() {
     List<HandItem> items = new ArrayList<>();
-    for (Edge e : takeoff.edges()) {
-      if (!names.isWayIn(e) && !e.lines().isEmpty()) {
-        items.add(edge(e));
+    for (EdgeStrip s : strips) {
+      if (s.along().isPresent() && !s.region().isEmpty()) {
+        Mark mark = s.along().get();
+        List<Line> lines =
+            takeoff.transitions().stream()
+                .filter(t -> t.above().equals(mark) || t.below().filter(mark::equals).isPresent())
+                .flatMap(t -> t.lines().stream())
+                .toList();
+        items.add(strip("floor along " + mark.name(), s, lines));
       }
     }
     return items;
   }
 
-  private HandItem edge(Edge e) {
-    Line longest = e.lines().stream().max(Comparator.comparingDouble(Line::length)).orElseThrow();
+  private static HandItem strip(String words, EdgeStrip s, List<Line> lines) {
+    Line longest = lines.stream().max(Comparator.comparingDouble(Line::length)).orElseThrow();
     int side = longestSide(longest);
     Vec a = longest.points().get(side);
     Vec b = longest.points().get(side + 1);
-    return HandItem.edge(names.of(e), e.length(), a.towards(b, 0.5), b.minus(a).unit().left());
+    Vec left = b.minus(a).unit().left();
+    return HandItem.edge(words, s.length(), s.area(), a.towards(b, 0.5), left);
   }
 
   private static int longestSide(Line line) {
@@ -53,30 +80,46 @@ final class HandList {
     return line.points().get(i).distanceTo(line.points().get(i + 1));
   }
 
-  /** Pieces of floor: trenches, places for hand tools only and pockets each, strips as sums. */
+  /** Pieces of floor: trenches, places for hand tools only and pockets each, corners as a sum. */
   List<HandItem> pieces() {
     Grinding g = takeoff.asFound();
     List<HandItem> items = new ArrayList<>();
+    List<TrenchWork> trenches = TrenchWork.of(takeoff);
     for (HandPiece p : g.pieces(HandKind.TRENCH)) {
-      items.add(HandItem.piece(at(p.place()) + ", grind flush first", p.area(), p.place()));
+      items.add(HandItem.piece(trench(trenches, p.place()), p.area(), p.place()));
     }
     for (HandPiece p : g.pieces(HandKind.HAND_ONLY)) {
       items.add(HandItem.piece(at(p.place()) + ", hand tools only", p.area(), p.place()));
     }
-    for (HandPiece p : g.pieces(HandKind.POCKET)) {
+    List<HandPiece> pockets = new ArrayList<>(g.pieces(HandKind.POCKET));
+    pockets.sort(Comparator.comparingDouble(p -> -p.area()));
+    for (HandPiece p : pockets) {
       items.add(HandItem.piece("pocket out of reach", p.area(), p.place()));
     }
-    sum(items, "edge strips, all edges", HandKind.EDGE_STRIP);
-    sum(items, "corners", HandKind.CORNER);
+    List<HandPiece> corners = g.pieces(HandKind.CORNER);
+    if (!corners.isEmpty()) {
+      String count = corners.size() + (corners.size() == 1 ? " corner" : " corners");
+      items.add(HandItem.sum(count + ", ringed on the plan", g.handArea(HandKind.CORNER)));
+    }
     return items;
   }
 
-  private void sum(List<HandItem> items, String words, HandKind kind) {
-    List<HandPiece> pieces = takeoff.asFound().pieces(kind);
-    if (!pieces.isEmpty()) {
-      String count = kind == HandKind.CORNER ? pieces.size() + " " + words : words;
-      items.add(HandItem.sum(count, takeoff.asFound().handArea(kind)));
-    }
+  private String trench(List<TrenchWork> trenches, Vec at) {
+    return trenches.stream()
+        .filter(t -> t.region().contains(at))
+        .findFirst()
+        .map(t -> t.mark().name() + ", " + t.state() + size(t) + ": " + t.due())
+        .orElseGet(() -> at(at) + ", grind flush first");
+  }
+
+  private String size(TrenchWork t) {
+    return t.length().isPresent() && t.width().isPresent()
+        ? ", " + show(t.length().getAsDouble()) + " × " + show(t.width().getAsDouble())
+        : "";
+  }
+
+  private String show(double mm) {
+    return LengthFormat.show(mm, units);
   }
 
   /** The name of the mark whose zone holds the point. */

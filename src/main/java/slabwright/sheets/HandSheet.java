@@ -2,33 +2,31 @@ package slabwright.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import slabwright.drawing.Frame;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.HandKind;
-import slabwright.floor.HandPiece;
-import slabwright.floor.Standing;
-import slabwright.shape.Region;
+import slabwright.floor.Ways;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
-import slabwright.site.Machine;
-import slabwright.site.MarkType;
 
-/** Sheet 2: what is ground by hand, numbered on the plan and listed to tick off. */
+/**
+ * Sheet 2: what is ground by hand, numbered on the plan and listed to tick off; then who grinds
+ * what floor, how far a machine of which width gets, and the edges.
+ */
 final class HandSheet {
+  private final Ways ways;
   private final FloorTakeoff takeoff;
   private final FloorArea area;
   private final SheetContext context;
-  private final List<HandItem> edges;
-  private final List<HandItem> pieces;
+  private final HandList list;
 
-  HandSheet(FloorTakeoff takeoff, SheetContext context) {
-    this.takeoff = takeoff;
+  HandSheet(Ways ways, SheetContext context) {
+    this.ways = ways;
+    this.takeoff = ways.takeoff();
     this.area = takeoff.area();
     this.context = context;
-    HandList list = new HandList(takeoff);
-    this.edges = list.edges();
-    this.pieces = list.pieces();
+    this.list = new HandList(takeoff, context.units());
   }
 
   List<Draft> drafts() {
@@ -41,7 +39,17 @@ final class HandSheet {
             area.name(),
             Frame.SITE,
             takeoff.gross().bounds());
-    return sheet.drafts(this::draw, blocks());
+    List<Draft> drafts = new ArrayList<>(sheet.drafts(this::draw, blocks()));
+    Draft more =
+        new Draft(
+            "2",
+            "Prep: machines, ways and edges",
+            subtitle(),
+            area.name(),
+            Optional.empty(),
+            List.of());
+    drafts.addAll(ColumnPages.of(context.page(), more, new PrepTables(ways, context).blocks()));
+    return drafts;
   }
 
   private String subtitle() {
@@ -63,34 +71,29 @@ final class HandSheet {
   }
 
   private void draw(Sketch sketch) {
-    sketch.ink(MarkLooks.HAND.on(takeoff.asFound().hand()));
-    for (HandPiece p : takeoff.asFound().pieces(HandKind.TRENCH)) {
-      sketch.ink(MarkLooks.of(MarkType.TRENCH).on(p.region()));
-    }
-    for (Standing s : takeoff.standing()) {
-      sketch.ink(MarkLooks.of(s.mark().kind().type()).on(s.region()));
-    }
-    sketch.ink(AreaInks.outline(area));
-    for (Standing s : takeoff.standing()) {
-      sketch.keepOff(s.region().rings());
-    }
-    new OutlineWords(area, context.units(), sketch).walls().doorways().dimensions();
+    new HandPlan(ways, context).draw(sketch);
     numbers(sketch);
+    new HandPlan(ways, context).gaps(sketch);
   }
 
   private void numbers(Sketch sketch) {
     double off = 6.4 * context.type().k();
     int n = 0;
-    for (HandItem item : numbered()) {
+    for (HandItem item : numbered(list)) {
       n++;
       sketch.number(item.at().orElseThrow(), item.wishes(sketch.view(), off), Integer.toString(n));
     }
   }
 
   /** The items with a place, in the order of their numbers. */
-  private List<HandItem> numbered() {
-    List<HandItem> all = new ArrayList<>(edges);
-    pieces.stream().filter(p -> p.at().isPresent()).forEach(all::add);
+  static List<HandItem> numbered(HandList list) {
+    return all(list).stream().filter(p -> p.at().isPresent()).toList();
+  }
+
+  private static List<HandItem> all(HandList list) {
+    List<HandItem> all = new ArrayList<>(list.edges());
+    all.addAll(list.along());
+    all.addAll(list.pieces());
     return all;
   }
 
@@ -113,9 +116,7 @@ final class HandSheet {
   private Block table() {
     List<List<Cell>> rows = new ArrayList<>();
     int n = 0;
-    List<HandItem> all = new ArrayList<>(edges);
-    all.addAll(pieces);
-    for (HandItem item : all) {
+    for (HandItem item : all(list)) {
       boolean numbered = item.at().isPresent();
       n += numbered ? 1 : 0;
       rows.add(
@@ -139,38 +140,16 @@ final class HandSheet {
   }
 
   private List<Cell> total() {
-    double length = edges.stream().mapToDouble(e -> e.edge().orElse(0)).sum();
+    double length = list.edges().stream().mapToDouble(e -> e.edge().orElse(0)).sum();
     return List.of(
         Cell.of(""),
         Cell.of(""),
-        Cell.of("Total"),
+        Cell.of("Total, edges and hand work"),
         Cell.of(context.length(length)),
         Cell.of(context.bareArea(takeoff.asFound().hand().area())));
   }
 
   private Block key() {
-    List<Key.Entry> entries = new ArrayList<>();
-    double strip = area.machines().stream().mapToDouble(Machine::strip).min().orElse(0);
-    entries.add(
-        Key.look(
-            MarkLooks.HAND,
-            strip > 0
-                ? "by hand: edge strip " + context.length(strip) + ", corners, pockets"
-                : "by hand"));
-    Region trenches =
-        Region.union(
-            takeoff.asFound().pieces(HandKind.TRENCH).stream().map(HandPiece::region).toList());
-    if (!trenches.isEmpty()) {
-      entries.add(
-          Key.look(
-              MarkLooks.of(MarkType.TRENCH),
-              "trench of new concrete: grind flush before the machine crosses"));
-    }
-    entries.add(Key.look(MarkLooks.MACHINE, "machine floor"));
-    takeoff.standing().stream()
-        .map(s -> s.mark().kind().type())
-        .distinct()
-        .forEach(t -> entries.add(Key.look(MarkLooks.of(t), t.word() + ", stands on the floor")));
-    return Key.of(entries);
+    return new HandPlan(ways, context).key();
   }
 }

@@ -26,6 +26,16 @@ public final class MarkLooks {
 
   private MarkLooks() {}
 
+  /**
+   * Floor of the second machine and those after it, in turn; the first has {@link #MACHINE}. None
+   * is hatched: hatched floor is hand work.
+   */
+  public static Look share(int machine) {
+    return machine % 2 == 1
+        ? new Look(Palette.tint(Palette.BLUE), Pattern.DASHES, Palette.BLUE, 3.4, 0.15)
+        : new Look(Palette.tint(Palette.OLIVE), Pattern.CROSSES, Palette.OLIVE, 3.4, 0.15);
+  }
+
   /** The look of a mark that covers an area. */
   public static Look of(MarkType type) {
     return switch (type) {

@@ -45,7 +45,7 @@ public final class SheetSet {
       AreaResult result, Optional<WorkPlan> work, SheetContext context) {
     FloorArea area = result.takeoff().area();
     List<Draft> drafts = new ArrayList<>(new LayoutSheet(area, context).drafts());
-    drafts.addAll(new HandSheet(result.takeoff(), context).drafts());
+    drafts.addAll(new HandSheet(result.ways(), context).drafts());
     for (PlacedInlay inlay : result.inlays()) {
       drafts.addAll(new PlacementSheet(result, inlay, context).drafts());
       drafts.addAll(new StencilSheet(area, inlay, context).drafts());

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.TextBox;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Ways;
 import slabwright.shape.Bounds;
 import slabwright.site.EdgeClass;
 import slabwright.units.UnitSystem;
@@ -16,6 +17,8 @@ import slabwright.units.UnitSystem;
 /** Sheet 2 and 5 against the take-off they show. */
 class HandListTest {
   private static final FloorTakeoff TAKEOFF = FloorTakeoff.of(Hall.area());
+  private static final Ways WAYS = Ways.of(TAKEOFF);
+  private static final HandList LIST = new HandList(TAKEOFF, UnitSystem.FEET_INCHES);
   private static final SheetContext CONTEXT =
       new SheetContext(PageFrame.of(Paper.TABLOID), UnitSystem.FEET_INCHES);
   private static final Issue ISSUE = new Issue("Tram Hall", "invented", 3, Samples.DAY);
@@ -30,17 +33,18 @@ class HandListTest {
 
   @Test
   void all_edges_but_the_way_in_are_listed_once() {
-    double listed =
-        new HandList(TAKEOFF).edges().stream().mapToDouble(e -> e.edge().orElseThrow()).sum();
+    double listed = LIST.edges().stream().mapToDouble(e -> e.edge().orElseThrow()).sum();
     double wayIn = 9.333 * 304.8;
     assertThat(TAKEOFF.edgeLength(EdgeClass.DOORWAY)).isGreaterThan(wayIn);
     assertThat(listed).isCloseTo(TAKEOFF.edgeLength() - wayIn, offset(0.1));
   }
 
   @Test
-  void the_pieces_sum_to_the_hand_work() {
-    double listed =
-        new HandList(TAKEOFF).pieces().stream().mapToDouble(p -> p.area().orElseThrow()).sum();
+  void strips_and_pieces_sum_to_the_hand_work() {
+    List<HandItem> all = new ArrayList<>(LIST.edges());
+    all.addAll(LIST.along());
+    all.addAll(LIST.pieces());
+    double listed = all.stream().mapToDouble(p -> p.area().orElseThrow()).sum();
     double hand = TAKEOFF.asFound().hand().area();
     assertThat(listed).isCloseTo(hand, offset(hand * 1e-6 + 100));
   }
@@ -48,10 +52,8 @@ class HandListTest {
   @Test
   void every_number_in_the_list_stands_on_the_plan_too() {
     Drawing page =
-        Binder.bind(new HandSheet(TAKEOFF, CONTEXT).drafts(), CONTEXT, ISSUE).get(0).drawing();
-    HandList list = new HandList(TAKEOFF);
-    long numbered =
-        list.edges().size() + list.pieces().stream().filter(p -> p.at().isPresent()).count();
+        Binder.bind(new HandSheet(WAYS, CONTEXT).drafts(), CONTEXT, ISSUE).get(0).drawing();
+    long numbered = HandSheet.numbered(LIST).size();
     List<String> plan = within(page, CONTEXT.page().field());
     List<String> table = within(page, CONTEXT.page().side());
     for (long n = 1; n <= numbered; n++) {
@@ -69,7 +71,7 @@ class HandListTest {
 
   @Test
   void sheet_2_says_who_grinds_and_where_the_dust_goes() {
-    List<String> words = words(new HandSheet(TAKEOFF, CONTEXT).drafts());
+    List<String> words = words(new HandSheet(WAYS, CONTEXT).drafts());
     assertThat(String.join(" ", words))
         .contains("29 in machine (strip 3″)", "way in: main doors", "crystalline silica");
   }

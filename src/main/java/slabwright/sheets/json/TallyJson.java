@@ -7,9 +7,8 @@ import java.util.List;
 import slabwright.floor.Edge;
 import slabwright.floor.FloorNote;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.HandKind;
-import slabwright.floor.HandPiece;
 import slabwright.floor.Transition;
+import slabwright.floor.Ways;
 import slabwright.floor.Zone;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
@@ -22,21 +21,22 @@ public final class TallyJson {
   private TallyJson() {}
 
   /** The tally as indented JSON, one object. */
-  public static String write(Site site, List<FloorTakeoff> takeoffs) {
-    return JsonText.pretty(tree(site, takeoffs));
+  public static String write(Site site, List<Ways> areas) {
+    return JsonText.pretty(tree(site, areas));
   }
 
-  static ObjectNode tree(Site site, List<FloorTakeoff> takeoffs) {
+  static ObjectNode tree(Site site, List<Ways> areas) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("site", site.name());
     root.put("release", site.releaseNumber());
     root.put("frame", SITE_FRAME);
-    ArrayNode areas = root.putArray("areas");
-    takeoffs.forEach(t -> area(t, areas.addObject()));
+    ArrayNode list = root.putArray("areas");
+    areas.forEach(w -> area(w, list.addObject()));
     return root;
   }
 
-  private static void area(FloorTakeoff t, ObjectNode o) {
+  private static void area(Ways ways, ObjectNode o) {
+    FloorTakeoff t = ways.takeoff();
     o.put("id", t.area().id());
     o.put("name", t.area().name());
     o.put("gross_mm2", JsonText.number(t.gross().area()));
@@ -51,7 +51,7 @@ public final class TallyJson {
     o.put("reachAfterLevelling_mm2", JsonText.number(t.levelled().machine().area()));
     o.put("hand_mm2", JsonText.number(t.asFound().hand().area()));
     o.put("handAfterLevelling_mm2", JsonText.number(t.levelled().hand().area()));
-    pockets(t.asFound().pieces(), o.putArray("pockets"));
+    new PrepJson(ways, o).write();
     notes(t.notes(), o.putArray("notes"));
   }
 
@@ -68,15 +68,6 @@ public final class TallyJson {
     for (EdgeClass c : EdgeClass.values()) {
       if (t.edges().stream().map(Edge::kind).anyMatch(k -> k == c)) {
         list.addObject().put("class", c.word()).put("length_mm", JsonText.number(t.edgeLength(c)));
-      }
-    }
-  }
-
-  private static void pockets(List<HandPiece> pieces, ArrayNode list) {
-    for (HandPiece p : pieces) {
-      if (p.kind() == HandKind.POCKET) {
-        ObjectNode o = list.addObject().put("area_mm2", JsonText.number(p.region().area()));
-        JsonText.place(o, p.region().labelPoint());
       }
     }
   }

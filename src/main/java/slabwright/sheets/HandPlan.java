@@ -1,0 +1,133 @@
+package slabwright.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Symbol;
+import slabwright.drawing.TextStyle;
+import slabwright.floor.EdgeTally;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.HandKind;
+import slabwright.floor.HandPiece;
+import slabwright.floor.MachineShare;
+import slabwright.floor.PocketWay;
+import slabwright.floor.Standing;
+import slabwright.floor.Ways;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Machine;
+import slabwright.site.MarkType;
+
+/** The drawing of sheet 2: hatched is hand work; where several machines work, who does what. */
+final class HandPlan {
+  private static final double SIGN = 3.2;
+
+  private final Ways ways;
+  private final FloorTakeoff takeoff;
+  private final FloorArea area;
+  private final SheetContext context;
+
+  HandPlan(Ways ways, SheetContext context) {
+    this.ways = ways;
+    this.takeoff = ways.takeoff();
+    this.area = takeoff.area();
+    this.context = context;
+  }
+
+  void draw(Sketch sketch) {
+    sketch.ink(floor(takeoff));
+    for (Standing s : takeoff.standing()) {
+      sketch.ink(MarkLooks.of(s.mark().kind().type()).on(s.region()));
+    }
+    sketch.ink(AreaInks.outline(area));
+    for (Standing s : takeoff.standing()) {
+      sketch.keepOff(s.region().rings());
+    }
+    new OutlineWords(area, context.units(), sketch).walls().doorways().dimensions();
+    for (HandPiece p : takeoff.asFound().pieces(HandKind.CORNER)) {
+      sketch.sign(corner(p.place()));
+    }
+    EdgeTally.of(takeoff).ends().forEach(e -> sketch.sign(end(e)));
+  }
+
+  /** The machines' shares, hand work and trenches, in the order they are laid. */
+  static List<Ink> floor(FloorTakeoff takeoff) {
+    List<Ink> inks = new ArrayList<>();
+    List<MachineShare> shares = MachineShare.of(takeoff.asFound());
+    for (int i = 1; i < shares.size(); i++) {
+      inks.addAll(MarkLooks.share(i).on(shares.get(i).region()));
+    }
+    inks.addAll(MarkLooks.HAND.on(takeoff.asFound().hand()));
+    for (HandPiece p : takeoff.asFound().pieces(HandKind.TRENCH)) {
+      inks.addAll(MarkLooks.of(MarkType.TRENCH).on(p.region()));
+    }
+    return inks;
+  }
+
+  private Symbol corner(Vec at) {
+    return Symbol.of(Symbol.Kind.LOOK, at, SIGN * context.type().k(), Palette.AMBER);
+  }
+
+  private Symbol end(Vec at) {
+    return Symbol.of(Symbol.Kind.LOOK, at, SIGN * context.type().k(), Palette.PURPLE);
+  }
+
+  /** The narrowest pass to each pocket, with its width. */
+  void gaps(Sketch sketch) {
+    double k = context.type().k();
+    TextStyle style = context.type().strong().sized(2.6 * k).in(Palette.RED);
+    List<Vec> done = new ArrayList<>();
+    for (PocketWay way : ways.pockets()) {
+      if (way.pass().isPresent() && done.stream().noneMatch(way.pass().get().where()::equals)) {
+        Vec at = way.pass().get().where();
+        done.add(at);
+        sketch.sign(Symbol.of(Symbol.Kind.WITNESS, at, SIGN * k, Palette.RED));
+        String words = "gap " + context.length(way.pass().get().width());
+        sketch.words(PlanWords.of(at, words, style).nearBy(4).on(Palette.WHITE));
+      }
+    }
+  }
+
+  Block key() {
+    List<Key.Entry> entries = new ArrayList<>();
+    entries.add(Key.look(MarkLooks.HAND, hand()));
+    if (!takeoff.asFound().pieces(HandKind.TRENCH).isEmpty()) {
+      entries.add(
+          Key.look(
+              MarkLooks.of(MarkType.TRENCH),
+              "trench of new concrete: grind flush before the machine crosses"));
+    }
+    List<MachineShare> shares = MachineShare.of(takeoff.asFound());
+    for (int i = 0; i < shares.size(); i++) {
+      String words = shares.size() == 1 ? "machine floor" : shares.get(i).machine().name();
+      entries.add(Key.look(i == 0 ? MarkLooks.MACHINE : MarkLooks.share(i), words));
+    }
+    takeoff.standing().stream()
+        .map(s -> s.mark().kind().type())
+        .distinct()
+        .forEach(t -> entries.add(Key.look(MarkLooks.of(t), t.word() + ", stands on the floor")));
+    signs(entries);
+    return Key.of(entries);
+  }
+
+  private String hand() {
+    double strip = area.machines().stream().mapToDouble(Machine::strip).min().orElse(0);
+    return strip > 0
+        ? "by hand: edge strip " + context.length(strip) + ", corners, pockets"
+        : "by hand";
+  }
+
+  private void signs(List<Key.Entry> entries) {
+    if (!takeoff.asFound().pieces(HandKind.CORNER).isEmpty()) {
+      entries.add(
+          Key.sign(Symbol.Kind.LOOK, Palette.AMBER, "corner that the grinding head can’t reach"));
+    }
+    if (!EdgeTally.of(takeoff).ends().isEmpty()) {
+      entries.add(Key.sign(Symbol.Kind.LOOK, Palette.PURPLE, "free-standing end to go round"));
+    }
+    if (ways.pockets().stream().anyMatch(w -> w.pass().isPresent())) {
+      entries.add(Key.sign(Symbol.Kind.WITNESS, Palette.RED, "narrowest pass to a pocket"));
+    }
+  }
+}

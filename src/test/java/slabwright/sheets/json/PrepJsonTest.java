@@ -1,0 +1,77 @@
+package slabwright.sheets.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Ways;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+
+/** The tally of the invented tram hall: its parts agree with its sums. */
+class PrepJsonTest {
+  private static final JsonNode HALL = hall();
+
+  private static JsonNode hall() {
+    Path plan = Path.of("sample-plans", "tram-hall.site.json");
+    Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
+    Ways ways = Ways.of(FloorTakeoff.of(site.areas().get(0)));
+    try {
+      return new ObjectMapper().readTree(TallyJson.write(site, List.of(ways))).at("/areas/0");
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static double sum(String list, String key) {
+    double sum = 0;
+    for (JsonNode n : HALL.get(list)) {
+      sum += n.path(key).asDouble();
+    }
+    return sum;
+  }
+
+  @Test
+  void shares_sum_to_the_machines_floor() {
+    assertThat(HALL.get("machines")).hasSize(2);
+    assertThat(sum("machines", "share_mm2"))
+        .isCloseTo(HALL.get("reach_mm2").asDouble(), within(1.0));
+    assertThat(sum("machines", "shareAfterLevelling_mm2"))
+        .isCloseTo(HALL.get("reachAfterLevelling_mm2").asDouble(), within(1.0));
+  }
+
+  @Test
+  void kinds_sum_to_the_hand_work_and_strips_to_their_kind() {
+    assertThat(sum("handByKind", "area_mm2"))
+        .isCloseTo(HALL.get("hand_mm2").asDouble(), within(100.0));
+    assertThat(sum("strips", "area_mm2"))
+        .isCloseTo(HALL.at("/handByKind/0/area_mm2").asDouble(), within(100.0));
+  }
+
+  @Test
+  void transitions_sum_to_their_whole_length() {
+    assertThat(sum("transitions", "length_mm"))
+        .isCloseTo(HALL.get("transitions_mm").asDouble(), within(0.01));
+  }
+
+  @Test
+  void the_pocket_has_its_pass_and_the_curve_falls() {
+    JsonNode pocket = HALL.at("/pockets/0");
+    double clear = 2 * 25.4;
+    assertThat(pocket.at("/pass/width_mm").asDouble() - pocket.get("widestBody_mm").asDouble())
+        .isCloseTo(clear, within(0.01));
+    for (JsonNode curve : HALL.get("reachCurves")) {
+      double before = Double.POSITIVE_INFINITY;
+      for (JsonNode point : curve.get("points")) {
+        assertThat(point.get("machine_mm2").asDouble()).isLessThanOrEqualTo(before + 20_000);
+        before = point.get("machine_mm2").asDouble();
+      }
+    }
+  }
+}
