@@ -9,15 +9,16 @@ import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.Clearing;
 import slabwright.work.air.LimitRow;
+import slabwright.work.air.StepAir;
 
 /** The screening of one floor area's air: picture, figures, limits, and the air it needs. */
-record AirColumn(AirScreening air, String assumption, UnitSystem units) {
+record AirColumn(AirScreening air, String assumption, UnitSystem units, Clock clock) {
   private static final double CUBIC_FOOT_M3 = 0.3048 * 0.3048 * 0.3048;
 
   void addTo(List<Block> blocks) {
     blocks.add(new Caution("Solvent vapour", AirScreening.NOTICE));
     blocks.add(new Heading("Vapour over time"));
-    blocks.add(new AirPicture(air));
+    blocks.add(new AirPicture(air, clock));
     blocks.add(new Gap(3));
     blocks.add(new Heading("What the air gets to"));
     blocks.add(figures());
@@ -25,6 +26,8 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units) {
       blocks.add(new Prose(assumption));
     }
     blocks.add(new Gap(3));
+    steps(blocks, "Step by step, no fresh air", air.closed());
+    air.stated().ifPresent(f -> steps(blocks, "Step by step, with the stated air", f));
     blocks.add(new Heading("Against published limits, no fresh air"));
     blocks.add(limits(air.closed()));
     blocks.add(new Gap(3));
@@ -48,13 +51,37 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units) {
     rows.add(
         row("peak, all in the lowest metre", f -> Words.percent(f.layerPeakLel()) + " of LEL"));
     rows.add(row("reached during", AirFigures::peakStep));
-    rows.add(row("to the 8-hour limits", f -> clearing(f.toHealth())));
-    rows.add(row("to 10 % of LEL", f -> clearing(f.toFire())));
+    rows.add(
+        row("8-hour limits, all solvents together", f -> Quantity.number(f.together(), 2) + " ×"));
+    rows.add(row("clears to the 8-hour limits in", f -> clearing(f.toHealth())));
+    rows.add(row("clears to 10 % of LEL in", f -> clearing(f.toFire())));
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words(""));
     columns.add(Column.number("no fresh air"));
     stated.ifPresent(f -> columns.add(Column.number("with stated air")));
     return Table.of(columns, rows);
+  }
+
+  private void steps(List<Block> blocks, String heading, AirFigures figures) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (StepAir s : figures.steps()) {
+      rows.add(
+          List.of(
+              Cell.of(s.name() + ", from " + clock.moment(s.from())),
+              Cell.of(Words.percent(s.peakLel())),
+              Cell.of(Words.percent(s.layerPeakLel())),
+              Cell.of(clearing(s.layerToHealth()))));
+    }
+    blocks.add(new Heading(heading));
+    blocks.add(
+        Table.of(
+            List.of(
+                Column.words("peak in % of LEL while laying"),
+                Column.number("mixed"),
+                Column.number("low"),
+                Column.number("clear in")),
+            rows));
+    blocks.add(new Gap(3));
   }
 
   private interface Shown {
@@ -73,7 +100,7 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units) {
     if (c instanceof Clearing.After after) {
       return Quantity.number(after.minutes(), 0) + " min";
     }
-    return c instanceof Clearing.Never ? "never without air" : "never above";
+    return c instanceof Clearing.Never ? "never" : "not above";
   }
 
   private String flow(double cubicMetresPerMinute) {
@@ -117,6 +144,11 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units) {
     rows.add(
         List.of(Cell.of("health: strictest 8-hour limits"), Cell.of(flow(air.need().health()))));
     rows.add(List.of(Cell.of("1 cfm to the square foot"), Cell.of(flow(air.need().byFloor()))));
+    rows.add(List.of(Cell.of("on the plan"), Cell.of(stated())));
     return Table.of(List.of(Column.words("for"), Column.number("airflow")), rows);
+  }
+
+  private String stated() {
+    return air.stated().map(f -> flow(f.airflow())).orElse("none");
   }
 }

@@ -6,18 +6,17 @@ import java.util.Optional;
 import slabwright.work.AirWork;
 import slabwright.work.AreaWork;
 import slabwright.work.WorkPlan;
-import slabwright.work.book.ShopBook;
 import slabwright.work.rule.RuleNote;
 
 /** Sheet 7: air, ignition, dust and the rules that apply on one floor area. */
 final class CautionSheet {
   private final AreaWork work;
-  private final ShopBook book;
+  private final WorkPlan plan;
   private final SheetContext context;
 
-  CautionSheet(AreaWork work, ShopBook book, SheetContext context) {
+  CautionSheet(AreaWork work, WorkPlan plan, SheetContext context) {
     this.work = work;
-    this.book = book;
+    this.plan = plan;
     this.context = context;
   }
 
@@ -32,7 +31,7 @@ final class CautionSheet {
             List.of());
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Prose(WorkPlan.NOTICE));
-    blocks.add(new Prose(book.origin()));
+    blocks.add(new Prose(plan.book().origin()));
     blocks.add(new Gap(2));
     Optional<AirWork> air = work.air().maybe();
     if (air.isPresent()) {
@@ -47,7 +46,8 @@ final class CautionSheet {
 
   private void air(List<Block> blocks, AirWork air) {
     air.screening()
-        .ifPresent(s -> new AirColumn(s, air.assumption(), context.units()).addTo(blocks));
+        .ifPresent(
+            s -> new AirColumn(s, air.assumption(), context.units(), Clock.of(plan)).addTo(blocks));
     if (air.fire().applies()) {
       blocks.add(
           new Caution(

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Look;
 import slabwright.drawing.Palette;
@@ -14,9 +15,11 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
+import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.work.days.DayBars;
+import slabwright.work.days.Span;
 
 /**
  * The day plan as bars over days, a row a step; its key and the days stand again on every page.
@@ -45,8 +48,12 @@ record DayChart(DayBars bars, boolean dated) implements Block {
   @Override
   public List<Slice> slices(Type type, double width) {
     List<Slice> slices = new ArrayList<>(again(type, width));
-    for (DayBars.Row row : bars.rows()) {
-      slices.add(row(row, type, width));
+    List<DayBars.Group> groups = bars.groups();
+    for (DayBars.Group g : groups) {
+      if (groups.size() > 1 || !g.area().isEmpty()) {
+        slices.add(area(g.area(), type, width));
+      }
+      g.rows().forEach(r -> slices.add(row(r, type, width)));
     }
     slices.add(Slice.space(3 * type.k()));
     return slices;
@@ -61,7 +68,7 @@ record DayChart(DayBars bars, boolean dated) implements Block {
     double k = type.k();
     Look[] looks = {CRITICAL, WORK, DRYING, WINDOW, KEEP_OUT};
     String[] words = {
-      "work that sets the end", "other work", "drying", "recoat window", "others keep off"
+      "● work that sets the end", "other work", "drying", "recoat window open", "others keep off"
     };
     List<Ink> inks = new ArrayList<>();
     double each = width / looks.length;
@@ -105,20 +112,38 @@ record DayChart(DayBars bars, boolean dated) implements Block {
     return new Slice(height, true, inks);
   }
 
-  private Slice row(DayBars.Row row, Type type, double width) {
+  private Slice area(String name, Type type, double width) {
     double k = type.k();
-    double height = 6.2 * k;
+    double height = 7 * k;
+    List<Ink> inks = new ArrayList<>(nights(height, width));
+    inks.add(Text.start(new Vec(0, 5 * k), name, type.heading().sized(3.6 * k)));
+    inks.add(Stroke.line(Pen.of(0.25, Palette.INK), new Vec(0, height), new Vec(width, height)));
+    return new Slice(height, true, inks);
+  }
+
+  /** When nobody works, as a pale field; where a new day begins, a line. */
+  private List<Ink> nights(double height, double width) {
     List<Ink> inks = new ArrayList<>();
+    for (Span night : bars.nights()) {
+      Bounds b = new Bounds(x(night.start(), width), 0.15, x(night.end(), width), height);
+      inks.add(Fill.of(Palette.FIELD, b));
+    }
     for (LocalDate d = bars.from().toLocalDate(); !d.isAfter(bars.to().toLocalDate()); ) {
       double x = x(d.atStartOfDay(), width);
       inks.add(Stroke.line(Pen.of(0.1, Palette.RULE), new Vec(x, 0), new Vec(x, height)));
       d = d.plusDays(1);
     }
+    return inks;
+  }
+
+  private Slice row(DayBars.Row row, Type type, double width) {
+    double k = type.k();
+    double height = 6.2 * k;
+    List<Ink> inks = new ArrayList<>(nights(height, width));
     TextStyle style = row.critical() ? type.strong() : type.body();
     double room = width * NAMES - 3;
-    String area = row.area().isEmpty() ? "" : " · " + row.area();
-    inks.add(
-        Text.start(new Vec(0, 4.2 * k), TextMeasure.fitted(row.name() + area, style, room), style));
+    String name = (row.critical() ? "● " : "") + row.name();
+    inks.add(Text.start(new Vec(0, 4.2 * k), TextMeasure.fitted(name, style, room), style));
     for (DayBars.Kind kind : DayBars.Kind.values()) {
       row.bars().stream()
           .filter(b -> b.kind() == kind)

@@ -3,9 +3,8 @@ package slabwright.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.drawing.Frame;
-import slabwright.drawing.Look;
+import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
-import slabwright.drawing.Pattern;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.floor.FloorTakeoff;
@@ -13,14 +12,15 @@ import slabwright.floor.Standing;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.work.WorkPlan;
+import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.Lane;
 import slabwright.work.coat.LanePlan;
 
 /** The lanes of one rolled coat in the order of rolling, as a plan; part of the day plan. */
 final class LanesSheet {
-  private static final Look LANE = new Look(Palette.WHITE, Pattern.NONE, Palette.BLUE, 2, 0.25);
-  private static final Look EVERY_OTHER = Look.of(Pattern.RISING, Palette.BLUE).outlined(0.25);
+  private static final Pen CUT_IN = Pen.of(1.1, Palette.AMBER);
+  private static final Pen WALK = Pen.of(0.2, Palette.INK).dashed(1.5, 1);
 
   private static final int PACE = 5;
 
@@ -30,7 +30,13 @@ final class LanesSheet {
   private final LanePlan lanes;
   private final SheetContext context;
 
-  LanesSheet(FloorTakeoff takeoff, CoatPlan coat, LanePlan lanes, SheetContext context) {
+  private final List<BatchLanes> batches;
+  private final String origin;
+
+  private LanesSheet(
+      FloorTakeoff takeoff, CoatPlan coat, LanePlan lanes, String origin, SheetContext context) {
+    this.batches = coat.batchLanes();
+    this.origin = origin;
     this.takeoff = takeoff;
     this.area = takeoff.area();
     this.coat = coat;
@@ -39,14 +45,15 @@ final class LanesSheet {
   }
 
   /** A sheet for every coat of the floor area that is rolled in lanes. */
-  static List<Draft> all(FloorTakeoff takeoff, List<CoatPlan> coats, SheetContext context) {
+  static List<Draft> all(
+      FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
     List<Draft> drafts = new ArrayList<>();
     for (CoatPlan c : coats) {
       c.lanes()
           .maybe()
           .flatMap(l -> l)
           .filter(l -> !l.lanes().isEmpty())
-          .ifPresent(l -> drafts.addAll(new LanesSheet(takeoff, c, l, context).drafts()));
+          .ifPresent(l -> drafts.addAll(new LanesSheet(takeoff, c, l, origin, context).drafts()));
     }
     return drafts;
   }
@@ -68,30 +75,52 @@ final class LanesSheet {
 
   private void draw(Sketch sketch) {
     for (Lane lane : lanes.lanes()) {
-      sketch.ink((lane.number() % 2 == 0 ? EVERY_OTHER : LANE).on(lane.region()));
+      sketch.ink(BatchLook.of(lane, batches).on(lane.region()));
     }
     for (Standing s : takeoff.standing()) {
       sketch.ink(MarkLooks.of(s.mark().kind().type()).on(s.region()));
     }
+    sketch.ink(cutIn());
     sketch.ink(AreaInks.outline(area));
     new OutlineWords(area, context.units(), sketch).walls().doorways();
     for (Lane lane : lanes.lanes()) {
-      sketch.ink(
-          List.of(Stroke.lines(Pen.of(0.2, Palette.INK).dashed(1.5, 1), List.of(lane.walk()))));
+      sketch.ink(List.of(Stroke.lines(WALK, List.of(lane.walk()))));
       List<Vec> walk = lane.walk().points();
       sketch.number(walk.get(0), List.of(), Integer.toString(lane.number()), 4.6);
     }
   }
 
+  /** The edges painted by brush before the first lane. */
+  private List<Ink> cutIn() {
+    return takeoff.edges().stream()
+        .filter(e -> !FloorTakeoff.NOT_CUT_IN.contains(e.kind()))
+        .<Ink>map(e -> Stroke.lines(CUT_IN, e.lines()))
+        .toList();
+  }
+
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading("Cut in first"));
+    blocks.add(new Prose(new CoatWords(coat, context).cutIn()));
     blocks.add(new Heading("Wet edge"));
-    blocks.add(new Prose(wetEdge()));
+    blocks.add(new Prose(new CoatWords(coat, context).wetEdge()));
     blocks.add(new Gap(2));
+    blocks.addAll(new BatchTable(coat, context).blocks());
     blocks.add(new Heading("In step"));
     blocks.add(pace());
+    blocks.add(new Heading("Key"));
+    blocks.add(key());
     blocks.add(new Prose(WorkPlan.NOTICE));
+    blocks.add(new Prose(origin));
     return blocks;
+  }
+
+  private Key key() {
+    List<Key.Entry> entries = new ArrayList<>();
+    entries.add(Key.line(CUT_IN, "cut in by brush first"));
+    entries.add(Key.line(WALK, "a lane, begun at its number"));
+    batches.forEach(b -> entries.add(Key.look(BatchLook.of(b.batch()), "batch " + b.batch())));
+    return Key.of(entries);
   }
 
   /** When every fifth lane should be done, counted from the first stroke. */
@@ -116,18 +145,5 @@ final class LanesSheet {
             Column.number("rolled by then, " + context.areaUnit()),
             Column.number("done after")),
         rows);
-  }
-
-  private String wetEdge() {
-    String open = coat.wetEdge().text(Words::time);
-    boolean keeps = coat.keepsWetEdge().maybe().orElse(false);
-    boolean known = coat.keepsWetEdge().isKnown();
-    String verdict = !known ? "? " : keeps ? "✓ " : "✕ ";
-    return verdict
-        + "The oldest edge that a lane laps is "
-        + Words.time(lanes.worstEdge())
-        + " old; it stays wet for "
-        + open
-        + ".";
   }
 }

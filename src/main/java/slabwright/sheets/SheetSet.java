@@ -61,9 +61,12 @@ public final class SheetSet {
     List<Draft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
     for (AreaResult r : areas) {
       plan.area(r.takeoff().area().id())
-          .ifPresent(a -> drafts.addAll(LanesSheet.all(r.takeoff(), a.coats(), context)));
+          .ifPresent(
+              a ->
+                  drafts.addAll(
+                      LanesSheet.all(r.takeoff(), a.coats(), plan.book().origin(), context)));
     }
-    plan.areas().forEach(a -> drafts.addAll(new CautionSheet(a, plan.book(), context).drafts()));
+    plan.areas().forEach(a -> drafts.addAll(new CautionSheet(a, plan, context).drafts()));
     Scope scope = Scope.of(plan, declined);
     drafts.addAll(new ScopeSheet(plan, scope, context).drafts());
     return drafts;

@@ -36,6 +36,14 @@ final class Words {
     return (hours == 0 ? rest : hours + " h " + rest).strip();
   }
 
+  /** A length of time that may run over days, such as {@code 1 d 3 h}. */
+  static String days(Duration d) {
+    long days = d.toDays();
+    String rest =
+        days > 0 && d.toHours() % 24 == 0 && d.toMinutesPart() == 0 ? "" : time(d.minusDays(days));
+    return (days == 0 ? rest : days + " d " + rest).strip();
+  }
+
   /** A share of the air in parts per million. */
   static String ppm(double share) {
     return Quantity.number(share * 1e6, 0) + " ppm";

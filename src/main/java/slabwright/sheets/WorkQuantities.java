@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
 import slabwright.work.AreaWork;
 import slabwright.work.book.Figure;
-import slabwright.work.coat.Batches;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.Kits;
-import slabwright.work.prep.PrepPlan;
-import slabwright.work.prep.PrepStep;
 
 /** Prep steps, coats, kits, batches, filler and bags of one floor area, as tables. */
 final class WorkQuantities {
@@ -23,39 +21,24 @@ final class WorkQuantities {
   }
 
   List<Block> blocks() {
-    List<Block> blocks = new ArrayList<>();
-    QuantitiesSheet.section(blocks, "Prep, step by step", prep(work.prep()));
-    if (!work.prep().steps().isEmpty()) {
-      blocks.add(new Prose(work.prep().bond().sentence()));
-      blocks.add(new Gap(3));
-    }
+    List<Block> blocks = new ArrayList<>(new PrepQuantities(work, context).blocks());
     blocks.addAll(new TopQuantities(work.tops(), context).blocks());
     QuantitiesSheet.section(blocks, "Coats", coats());
+    QuantitiesSheet.section(blocks, "Film of one coat", films());
     QuantitiesSheet.section(blocks, "Kits to buy", kits());
-    QuantitiesSheet.section(blocks, "Batches of one coat", batches());
-    QuantitiesSheet.section(blocks, "Filler and dust", filler());
+    for (CoatPlan c : work.coats()) {
+      batches(blocks, c);
+    }
+    blocks.addAll(new FillerQuantities(work, context).blocks());
     return blocks;
   }
 
-  private Table prep(PrepPlan prep) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (PrepStep s : prep.steps()) {
-      rows.add(
-          List.of(
-              Cell.of(s.name()),
-              Cell.of(context.bareArea(s.machine())),
-              Cell.of(s.machineTime().text(Words::time)),
-              Cell.of(context.bareArea(s.hand())),
-              Cell.of(s.handTime().text(Words::time))));
+  private void batches(List<Block> blocks, CoatPlan c) {
+    List<Block> batches = new BatchTable(c, context).blocks();
+    if (!batches.isEmpty()) {
+      blocks.add(new Heading(c.product().label()));
+      blocks.addAll(batches);
     }
-    return Table.of(
-        List.of(
-            Column.words("step"),
-            Column.number("machine, " + context.areaUnit()),
-            Column.number("time"),
-            Column.number("hand, " + context.areaUnit()),
-            Column.number("time")),
-        rows);
   }
 
   private Table coats() {
@@ -99,44 +82,35 @@ final class WorkQuantities {
                 .collect(Collectors.joining(" + ")));
   }
 
-  private Table batches() {
+  private Table films() {
     List<List<Cell>> rows = new ArrayList<>();
     for (CoatPlan c : work.coats()) {
-      if (c.batches().isKnown()) {
-        c.mixed().ifPresent(b -> rows.add(batch(c, b)));
-      } else {
-        String why = c.batches().text(b -> "");
-        rows.add(List.of(Cell.of(c.product().label()), Cell.of("–"), Cell.of(why)));
+      if (c.product().spread().solids().isKnown()) {
+        rows.add(
+            List.of(
+                Cell.of(c.product().label()),
+                Cell.of(c.film().text(f -> thickness(f.wet()))),
+                Cell.of(c.film().text(f -> thickness(f.dry()))),
+                Cell.of(c.product().spread().gritPerVolume().isKnown() ? grit(c) : "")));
       }
     }
     return Table.of(
-        List.of(Column.words("product"), Column.number("batches"), Column.words("each")), rows);
-  }
-
-  private List<Cell> batch(CoatPlan c, Batches b) {
-    Batches.Batch first = b.list().get(0);
-    return List.of(
-        Cell.of(c.product().label()),
-        Cell.of(Integer.toString(b.list().size())),
-        Cell.of(
-            volume(first.mixed())
-                + ", "
-                + context.area(first.area())
-                + ", "
-                + Words.time(first.laying())));
-  }
-
-  private Table filler() {
-    List<List<Cell>> rows = new ArrayList<>();
-    if (work.prep().filler().mm3() > 0) {
-      rows.add(List.of(Cell.of("gaps to fill"), Cell.of(volume(work.prep().filler().mm3()))));
-    }
-    rows.add(
         List.of(
-            Cell.of("dust taken off"),
-            Cell.of(work.prep().dust().text(kg -> Quantity.number(kg, 1) + " kg"))));
-    rows.add(List.of(Cell.of("vacuum bags"), Cell.of(work.bags().text(n -> n.toString()))));
-    return Table.of(List.of(Column.words(""), Column.number("")), rows);
+            Column.words("product"),
+            Column.number("wet"),
+            Column.number("dry"),
+            Column.number("grit, last coat")),
+        rows);
+  }
+
+  private String grit(CoatPlan c) {
+    return c.grit().text(kg -> Quantity.number(kg, 2) + " kg");
+  }
+
+  private String thickness(double mm) {
+    return context.units() == UnitSystem.FEET_INCHES
+        ? Quantity.number(mm / 0.0254, 1) + " mil"
+        : Quantity.number(mm * 1000, 0) + " µm";
   }
 
   private String volume(double mm3) {

@@ -8,6 +8,7 @@ import slabwright.site.Site;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.DayTable;
 import slabwright.work.days.ICalendar;
 import slabwright.work.days.LateStart;
 import slabwright.work.days.Task;
@@ -18,6 +19,7 @@ import slabwright.work.days.Task;
  * @param dated whether the site has a start date; without one the days count from a Monday
  * @param tasks every step before it has a place in time
  * @param days when each step happens
+ * @param table the same line by line, with what a late start does
  */
 public record WorkPlan(
     Site site,
@@ -25,11 +27,12 @@ public record WorkPlan(
     boolean dated,
     List<AreaWork> areas,
     Figure<List<Task>> tasks,
-    Figure<DayPlan> days) {
+    Figure<DayPlan> days,
+    Figure<DayTable> table) {
   /** Stands on every sheet with figures from here. */
   public static final String NOTICE =
-      "Screening estimates for planning. Product data sheets, local codes and licensed practice come"
-          + " first.";
+      "Screening estimates for planning. Product data sheets, local codes and licensed practice"
+          + " come first.";
 
   public WorkPlan {
     areas = List.copyOf(areas);

@@ -19,6 +19,7 @@ import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerQuestions;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayPlanner;
+import slabwright.work.days.DayTable;
 import slabwright.work.days.Hours;
 import slabwright.work.days.Planned;
 import slabwright.work.days.Task;
@@ -52,8 +53,15 @@ final class WorkPlanner {
     List<AreaWork> areas = drafts.stream().map(d -> area(d, first)).toList();
     Figure<List<Task>> shut =
         tasks.with(first, (t, d) -> t.stream().map(x -> KeepOuts.on(x, areas, d)).toList());
+    Figure<DayPlan> days = first.with(shut, DayPlan::withTasks);
     return new WorkPlan(
-        site, book, site.start().isPresent(), areas, shut, first.with(shut, DayPlan::withTasks));
+        site,
+        book,
+        site.start().isPresent(),
+        areas,
+        shut,
+        days,
+        shut.with(days, (t, d) -> DayTable.of(d, t)));
   }
 
   private List<TopJob> tops(FloorWork f) {

@@ -1,19 +1,29 @@
 package slabwright.sheets.json;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Set;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.work.AreaWork;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.ShopBook;
+import slabwright.work.job.Handovers;
+import slabwright.work.job.Reopening;
+import slabwright.work.job.Scope;
 
-/** The work plan as JSON: every number that sheets 5 to 8 print. */
+/** The work plan as JSON: every number that sheets 5 to 8 and the handovers print. */
 public final class WorkJson {
   private WorkJson() {}
 
   /** The work as indented JSON, one object. */
   public static String write(WorkPlan plan) {
+    return write(plan, Set.of());
+  }
+
+  /** The same with the advice that the client declined, by key. */
+  public static String write(WorkPlan plan, Set<String> declined) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("site", plan.site().name());
     root.put("release", plan.site().releaseNumber());
@@ -22,6 +32,13 @@ public final class WorkJson {
     root.put("shopBook", plan.book().origin());
     RecordJson json = new RecordJson(Set.of(Site.class, FloorArea.class, ShopBook.class));
     root.setAll(json.fields(plan));
+    RecordJson papers = new RecordJson(Set.of(AreaWork.class));
+    ArrayNode totals = root.putArray("totals");
+    for (AreaWork w : plan.areas()) {
+      totals.add(papers.fields(AreaTotals.of(w, Reopening.of(w, plan))));
+    }
+    root.set("scope", papers.fields(Scope.of(plan, declined)));
+    root.set("handovers", papers.fields(Handovers.of(plan)));
     return JsonText.pretty(root);
   }
 }

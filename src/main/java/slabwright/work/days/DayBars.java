@@ -3,7 +3,9 @@ package slabwright.work.days;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -11,10 +13,11 @@ import java.util.stream.Collectors;
 /**
  * The day plan as bars to draw: one row a step, each with what happens when.
  *
+ * @param hours when the crew works
  * @param from the first moment drawn
  * @param to the last moment drawn
  */
-public record DayBars(LocalDateTime from, LocalDateTime to, List<Row> rows) {
+public record DayBars(Hours hours, LocalDateTime from, LocalDateTime to, List<Row> rows) {
   public DayBars {
     rows = List.copyOf(rows);
   }
@@ -42,6 +45,36 @@ public record DayBars(LocalDateTime from, LocalDateTime to, List<Row> rows) {
     }
   }
 
+  /** The rows of one floor area. */
+  public record Group(String area, List<Row> rows) {
+    public Group {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** The rows floor area by floor area, so that what runs side by side is seen as such. */
+  public List<Group> groups() {
+    Map<String, List<Row>> byArea = new LinkedHashMap<>();
+    rows.forEach(r -> byArea.computeIfAbsent(r.area(), a -> new ArrayList<>()).add(r));
+    return byArea.entrySet().stream().map(e -> new Group(e.getKey(), e.getValue())).toList();
+  }
+
+  /** When the crew is off between the first midnight and the last. */
+  public List<Span> nights() {
+    List<Span> nights = new ArrayList<>();
+    LocalDateTime at = from.toLocalDate().atStartOfDay();
+    LocalDateTime last = to.toLocalDate().plusDays(1).atStartOfDay();
+    while (at.isBefore(last)) {
+      LocalDateTime work = hours.next(at);
+      LocalDateTime end = work.isBefore(last) ? work : last;
+      if (at.isBefore(end)) {
+        nights.add(new Span(at, end));
+      }
+      at = work.isBefore(last) ? hours.end(work) : last;
+    }
+    return nights;
+  }
+
   public static DayBars of(DayPlan plan) {
     Set<String> critical =
         plan.criticalChain().stream().map(s -> s.task().id()).collect(Collectors.toSet());
@@ -54,7 +87,7 @@ public record DayBars(LocalDateTime from, LocalDateTime to, List<Row> rows) {
             .map(b -> b.span().end())
             .max(Comparator.naturalOrder())
             .orElse(start);
-    return new DayBars(start, last, rows);
+    return new DayBars(plan.hours(), start, last, rows);
   }
 
   private static Row row(Placed step, boolean critical, DayPlan plan) {

@@ -15,8 +15,9 @@ import java.util.Optional;
  *
  * <p>A pass places the steps one after the other, each as early as can be; the search tries orders
  * of passes by branch and bound and stops at a fixed number of tries, so the same steps always give
- * the same plan. On jobs of few steps it is the shortest there is; on long ones it is the best one
- * found, never longer than the steps in the order given.
+ * the same plan. On jobs of few steps, whose windows follow steps done in one go as coats are, it
+ * is the shortest there is; on long ones it is the best one found, never longer than the steps in
+ * the order given.
  */
 public final class DayPlanner {
   private DayPlanner() {}
@@ -50,7 +51,7 @@ public final class DayPlanner {
             .toList();
     Placing pass = new Placing(plan.hours(), plan.firstDay(), asked, Map.of());
     for (Task task : order) {
-      Optional<String> fault = pass.place(task);
+      Optional<String> fault = pass.placeWhole(task);
       if (fault.isPresent()) {
         return new Planned.Refused(fault.get());
       }

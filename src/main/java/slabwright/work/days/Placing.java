@@ -1,5 +1,6 @@
 package slabwright.work.days;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -13,6 +14,8 @@ import java.util.Optional;
 final class Placing {
   /** A window that was missed: the step that came too late, the one before it, and when it came. */
   record Miss(Task late, Wait window, LocalDateTime start) {}
+
+  private static final String ABRADE = ".abrade";
 
   private final Hours hours;
   private final LocalDate firstDay;
@@ -75,21 +78,43 @@ final class Placing {
     }
   }
 
-  /** Places a step whose waits are placed, abrading first if need be; or says why it can't be. */
+  /** Places a step with the abrading it may need; or says why it can't be. */
+  Optional<String> placeWhole(Task task) {
+    Optional<String> fault = place(task);
+    return fault.isEmpty() && step(task.id()).isEmpty() ? place(task) : fault;
+  }
+
+  /**
+   * Places a step whose waits are placed; where its window would be missed only the abrading, after
+   * which the step itself is still to place. Or says why it can't be.
+   */
   Optional<String> place(Task task) {
-    Ready ready = latest(reasons(task));
+    Optional<Placed> abraded = step(task.id() + ABRADE);
+    List<Ready> reasons = reasons(task);
+    abraded.ifPresent(a -> reasons.add(new Ready(a.end(), new HeldBy.Step(a.task().id()))));
+    Ready ready = latest(reasons);
     CrewBook.Slot slot = crew.find(task, ready.at());
-    Optional<Wait> missed = missed(task, slot.spans().get(0).start());
+    Optional<Wait> missed =
+        abraded.isPresent() ? Optional.empty() : missed(task, slot.spans().get(0).start());
     if (missed.isEmpty()) {
       put(task, slot, ready.why(), "");
       return Optional.empty();
     }
     misses.add(new Miss(task, missed.get(), slot.spans().get(0).start()));
-    return abradeFirst(task, missed.get());
+    return abrade(task, missed.get());
   }
 
-  /** Abrades as soon as the floor is dry, also where the coat itself is held back. */
-  private Optional<String> abradeFirst(Task task, Wait missed) {
+  /** Abrades before a coat that could still meet its window, so that it may come later. */
+  boolean abradeAnyway(Task task) {
+    boolean wanted =
+        task.abrading().isPresent()
+            && step(task.id() + ABRADE).isEmpty()
+            && task.waits().stream().anyMatch(w -> w.atMost().isPresent());
+    return wanted && abrade(task, task.waits().get(0)).isEmpty();
+  }
+
+  /** As soon as the floor is dry, also where the coat itself is held back. */
+  private Optional<String> abrade(Task task, Wait missed) {
     if (task.abrading().isEmpty()) {
       return Optional.of(
           "\"%s\" can't start within the longest recoat time after \"%s\" and there is no abrading rate; put one in the shop book or move the coats closer"
@@ -98,16 +123,12 @@ final class Placing {
     Task abrade = abrading(task, task.abrading().get());
     Ready dry = latest(waits(task));
     put(abrade, crew.find(abrade, dry.at()), dry.why(), task.id());
-    List<Ready> all = reasons(task);
-    all.add(new Ready(placed.get(abrade.id()).end(), new HeldBy.Step(abrade.id())));
-    Ready ready = latest(all);
-    put(task, crew.find(task, ready.at()), ready.why(), "");
     return Optional.empty();
   }
 
-  private static Task abrading(Task coat, java.time.Duration length) {
+  private static Task abrading(Task coat, Duration length) {
     return Task.pausing(
-        coat.id() + ".abrade", "Abrade before: " + coat.name(), coat.area(), length, coat.people());
+        coat.id() + ABRADE, "Abrade before: " + coat.name(), coat.area(), length, coat.people());
   }
 
   private void put(Task task, CrewBook.Slot slot, HeldBy ready, String abradesFor) {

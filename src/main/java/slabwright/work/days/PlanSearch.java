@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * Branch and bound over the orders in which steps are placed, and over steps held back for the
@@ -93,13 +94,14 @@ final class PlanSearch {
         return;
       }
       inOrder(tasks);
-      deeper(0);
+      deeper();
       pass.misses().forEach(this::holdBack);
     }
 
     private void inOrder(List<Task> order) {
       for (Task t : order) {
-        if (!placed(t)) {
+        placed++;
+        if (noted(pass.placeWhole(t))) {
           break;
         }
       }
@@ -109,21 +111,19 @@ final class PlanSearch {
       pass.back(0);
     }
 
-    private boolean placed(Task t) {
-      placed++;
-      Optional<String> why = pass.place(t);
+    private boolean noted(Optional<String> why) {
       if (fault.isEmpty()) {
         fault = why;
       }
-      return why.isEmpty();
+      return why.isPresent();
     }
 
     private boolean isComplete() {
       return tasks.stream().allMatch(t -> pass.step(t.id()).isPresent());
     }
 
-    private void deeper(int done) {
-      if (done == tasks.size()) {
+    private void deeper() {
+      if (isComplete()) {
         offer(pass.plan());
         return;
       }
@@ -132,13 +132,19 @@ final class PlanSearch {
           return;
         }
         if (pass.step(t.id()).isEmpty() && isReady(t)) {
-          int before = pass.count();
-          if (placed(t) && promises() && isNew()) {
-            deeper(done + 1);
-          }
-          pass.back(before);
+          follow(() -> !noted(pass.place(t)));
+          follow(() -> pass.abradeAnyway(t));
         }
       }
+    }
+
+    private void follow(BooleanSupplier way) {
+      int before = pass.count();
+      placed++;
+      if (way.getAsBoolean() && promises() && isNew()) {
+        deeper();
+      }
+      pass.back(before);
     }
 
     private boolean isReady(Task t) {

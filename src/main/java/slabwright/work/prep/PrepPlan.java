@@ -2,6 +2,7 @@ package slabwright.work.prep;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 
@@ -9,12 +10,14 @@ import slabwright.work.book.ShopBook;
  * How the floor is prepared, in order: trenches levelled first, then residue off, then grit by
  * grit, joints filled before the fine passes, and clean.
  *
+ * @param chart what the wanted exposure is called; empty when none is wanted yet
  * @param changes where the exposure will change and what dye does there
  */
 public record PrepPlan(
     List<PrepStep> steps,
     List<PrepZone> zones,
     BondAdvice bond,
+    Optional<ExposureChart> chart,
     List<ExposureChange> changes,
     FillerPlan filler) {
   public PrepPlan {
@@ -27,7 +30,12 @@ public record PrepPlan(
     FillerPlan filler = FillerPlan.of(floor.gaps(), book);
     List<PrepStep> steps = new PrepSteps(floor, book).all();
     return new PrepPlan(
-        steps, floor.zones(), BondAdvice.of(floor.mohs()), ExposureChange.of(floor), filler);
+        steps,
+        floor.zones(),
+        BondAdvice.of(floor.mohs()),
+        floor.wanted().map(ExposureChart::of),
+        ExposureChange.of(floor),
+        filler);
   }
 
   /** Bags for a mass of dust in kg, rounded up; no dust needs no bag. */

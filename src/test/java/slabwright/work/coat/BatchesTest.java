@@ -1,6 +1,7 @@
 package slabwright.work.coat;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
@@ -20,7 +21,8 @@ class BatchesTest {
     Figure<Batches> plan = job(20e6, 10e6, 1, Optional.empty()).plan();
     assertThat(plan.text(Object::toString))
         .isEqualTo(
-            "add hands: one kit takes 100 min to lay with 1 at it and can be laid for 35 min; it takes 3");
+            "add hands: one kit takes 100 min to lay with 1 at it and can be laid for 35 min; it"
+                + " takes 3");
     assertThat(job(20e6, 10e6, 3, Optional.empty()).plan().isKnown()).isTrue();
     assertThat(job(20e6, 10e6, 2, Optional.empty()).plan().isKnown()).isFalse();
   }
@@ -55,14 +57,14 @@ class BatchesTest {
     LanePlan lanes = LanePlan.of(LaneJob.of(new LaneGrid(room, new Vec(8000, 0), 400), 1e8));
     Batches b = job(3.2e6, 1e6, 3, Optional.empty()).plan().maybe().orElseThrow();
     assertThat(lanes.lanes()).hasSize(20);
-    assertThat(BatchLanes.of(b, lanes)).containsExactly(new BatchLanes(1, 1, 20));
+    assertThat(BatchLanes.of(b, lanes))
+        .extracting(BatchLanes::batch, BatchLanes::from, BatchLanes::to)
+        .containsExactly(tuple(1, 1, 20));
     Batches small = job(3.2e6, 1e6, 3, Optional.of(1e6)).plan().maybe().orElseThrow();
+    assertThat(BatchLanes.of(small, lanes)).extracting(BatchLanes::begins).isSorted();
     assertThat(BatchLanes.of(small, lanes))
-        .containsExactly(
-            new BatchLanes(1, 1, 7),
-            new BatchLanes(2, 7, 13),
-            new BatchLanes(3, 13, 19),
-            new BatchLanes(4, 19, 20));
+        .extracting(BatchLanes::batch, BatchLanes::from, BatchLanes::to)
+        .containsExactly(tuple(1, 1, 7), tuple(2, 7, 13), tuple(3, 13, 19), tuple(4, 19, 20));
   }
 
   private static BatchJob job(double needed, double kit, int people, Optional<Double> largest) {

@@ -74,7 +74,7 @@ class ShortestPlanProperties {
     List<Task> tasks = new ArrayList<>();
     for (Seed s : seeds) {
       int i = tasks.size();
-      Wait[] waits = i < s.back() ? new Wait[0] : new Wait[] {wait(s, "t" + (i - s.back()))};
+      Wait[] waits = i < s.back() ? new Wait[0] : new Wait[] {wait(s, tasks.get(i - s.back()))};
       Duration length = Duration.ofHours(s.hours());
       Task task =
           s.coat()
@@ -85,10 +85,11 @@ class ShortestPlanProperties {
     return tasks;
   }
 
-  private static Wait wait(Seed s, String after) {
+  /** Only after a coat, which is done in one go, is there a longest recoat time. */
+  private static Wait wait(Seed s, Task after) {
     Duration opens = Duration.ofHours(s.opens());
-    return s.closes() > 24
-        ? Wait.atLeast(after, opens)
-        : Wait.window(after, opens, opens.plusHours(s.closes()));
+    return s.closes() > 24 || after.mayPause()
+        ? Wait.atLeast(after.id(), opens)
+        : Wait.window(after.id(), opens, opens.plusHours(s.closes()));
   }
 }

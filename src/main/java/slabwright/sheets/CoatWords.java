@@ -1,0 +1,53 @@
+package slabwright.sheets;
+
+import slabwright.work.coat.CoatPlan;
+
+/** What a crew has to know of one coat, in sentences. */
+record CoatWords(CoatPlan coat, SheetContext context) {
+
+  /** How long cutting in takes, and whether it can be done all round first. */
+  String cutIn() {
+    String takes =
+        context.length(coat.job().cutIn())
+            + " by brush or small roller, "
+            + coat.cutIn().text(Words::time)
+            + " for one person. ";
+    return takes
+        + coat.cutInOutlastsWetEdge()
+            .maybe()
+            .map(
+                outlasts ->
+                    outlasts
+                        ? "! That outlasts the wet edge: cut in as you go, only as far ahead as the"
+                            + " roller follows within "
+                            + coat.wetEdge().text(Words::time)
+                            + "."
+                        : "✓ The edge stays wet longer: cut in all round first.")
+            .orElse("? Whether it outlasts the wet edge is not known: " + whyNot());
+  }
+
+  private String whyNot() {
+    return coat.cutInOutlastsWetEdge().text(x -> "") + ".";
+  }
+
+  /** Whether lanes are lapped while their edge is wet. */
+  String wetEdge() {
+    String open = coat.wetEdge().text(Words::time);
+    String verdict = coat.keepsWetEdge().maybe().map(keeps -> keeps ? "✓ " : "✕ ").orElse("? ");
+    return coat.lanes()
+        .maybe()
+        .flatMap(l -> l)
+        .map(
+            l ->
+                verdict
+                    + "The oldest edge that a lane laps is "
+                    + Words.time(l.worstEdge())
+                    + " old; it stays wet for "
+                    + open
+                    + "."
+                    + (verdict.startsWith("✕")
+                        ? " Add hands, or divide the floor at a joint."
+                        : ""))
+        .orElse("");
+  }
+}

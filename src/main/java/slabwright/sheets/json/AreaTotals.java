@@ -1,0 +1,94 @@
+package slabwright.sheets.json;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import slabwright.site.Exposure;
+import slabwright.work.AreaWork;
+import slabwright.work.book.Figure;
+import slabwright.work.coat.BatchLanes;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.job.Reopening;
+import slabwright.work.prep.ZoneHours;
+
+/**
+ * What sheets 5 to 7 print of one floor area beyond the plan's own fields: sums and verdicts.
+ *
+ * @param dust kg off the floor
+ */
+record AreaTotals(
+    String area,
+    Optional<Exposure> wanted,
+    Figure<Duration> machineTime,
+    Figure<Duration> handTime,
+    List<ZoneHours> zones,
+    Figure<Double> dust,
+    List<Coat> coats,
+    Optional<Reopening> reopening) {
+  AreaTotals {
+    zones = List.copyOf(zones);
+    coats = List.copyOf(coats);
+  }
+
+  /**
+   * One product.
+   *
+   * @param totalVolume mm³, all coats
+   * @param mixing time for one batch
+   */
+  record Coat(
+      String product,
+      int coats,
+      double mm2,
+      double cutInMm,
+      Figure<Double> totalVolume,
+      Figure<Duration> coatTime,
+      Figure<Duration> workingTime,
+      Figure<Duration> mixing,
+      Figure<Boolean> keepsWetEdge,
+      Figure<Boolean> cutInOutlastsWetEdge,
+      List<BatchLanes> batchLanes,
+      List<Double> laneAreas) {
+    Coat {
+      batchLanes = List.copyOf(batchLanes);
+      laneAreas = List.copyOf(laneAreas);
+    }
+
+    static Coat of(CoatPlan c) {
+      return new Coat(
+          c.product().id(),
+          c.job().coats(),
+          c.job().mm2(),
+          c.job().cutIn(),
+          c.totalVolume(),
+          c.coatTime(),
+          c.at(c.product().mixing().workingTime()),
+          c.product().mixing().mixingTime(),
+          c.keepsWetEdge(),
+          c.cutInOutlastsWetEdge(),
+          c.batchLanes(),
+          sums(c));
+    }
+
+    /** Floor rolled by the end of each lane, mm². */
+    private static List<Double> sums(CoatPlan c) {
+      double[] sum = {0};
+      return c.lanes().maybe().flatMap(l -> l).stream()
+          .flatMap(l -> l.lanes().stream())
+          .map(l -> sum[0] += l.region().area())
+          .toList();
+    }
+  }
+
+  static AreaTotals of(AreaWork w, Optional<Reopening> reopening) {
+    return new AreaTotals(
+        w.id(),
+        w.floor().prep().wanted(),
+        w.prep().machineTime(),
+        w.prep().handTime(),
+        w.prep().byZone(),
+        w.prep().dust(),
+        w.coats().stream().map(Coat::of).toList(),
+        reopening);
+  }
+}
