@@ -1,16 +1,15 @@
 package slabwright.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.drawing.PdfFile;
+import java.util.Map;
+import java.util.stream.Collectors;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.Artwork;
-import slabwright.inlay.artwork.ArtworkWarning;
-import slabwright.inlay.cutfile.CutFile;
 import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutStop;
 import slabwright.inlay.cutfile.FilmOrder;
 import slabwright.inlay.cutfile.ShopBundle;
 import slabwright.inlay.panel.PanelPlan;
@@ -27,46 +26,30 @@ record InlayFiles(CutJob job, UnitSystem units, Instant made, boolean fontAccept
    */
   List<String> add(OutFolder out, String prefix, Artwork artwork, InlayPlan plan, StencilSpec spec)
       throws IOException {
-    List<String> stops =
-        artwork.warnings().stream()
-            .filter(w -> w.kind().changesLetters())
-            .map(ArtworkWarning::text)
-            .toList();
-    if (plan.panels().isEmpty()) {
-      return List.of(job.inlay() + ": no cut file, since no panel fits.");
-    }
-    if (!stops.isEmpty() && !fontAccepted) {
-      List<String> said = new ArrayList<>(stops);
+    List<CutStop> stops = CutStop.of(job.inlay(), artwork, plan);
+    List<String> said =
+        stops.stream()
+            .filter(s -> !fontAccepted || s.kind() != CutStop.Kind.LETTERS)
+            .map(CutStop::sentence)
+            .collect(Collectors.toCollection(ArrayList::new));
+    if (said.isEmpty()) {
+      write(out, prefix, plan, plan.panels().orElseThrow(), spec);
+    } else if (stops.stream().allMatch(s -> s.kind() == CutStop.Kind.LETTERS)) {
       said.add(
           job.inlay()
               + ": no cut file was written; accept the letters with --accept-font, or send the text as outlines.");
-      return said;
     }
-    write(out, prefix, plan, plan.panels().get(), spec);
-    return List.of();
+    return said;
   }
 
   private void write(
       OutFolder out, String prefix, InlayPlan plan, PanelPlan panels, StencilSpec spec)
       throws IOException {
-    for (CutFile file : job.files(plan.stencils(), panels)) {
-      String name = prefix + OutFolder.clean(file.name());
-      out.add(name + ".svg", file.svg());
-      out.add(name + ".pdf", bytes(file.pdf(made)));
-    }
     ShopBundle bundle =
         new ShopBundle(
             job, plan.stencils(), panels, FilmOrder.onRoll(spec.roll().mm()), units, made);
-    String base = prefix + OutFolder.clean(job.inlay() + "_" + job.issue().replace(' ', '-'));
-    out.add(base + "_proof.pdf", bytes(bundle.proofPdf()));
-    ByteArrayOutputStream zip = new ByteArrayOutputStream();
-    bundle.write(zip);
-    out.add(base + "_sign-shop.zip", zip.toByteArray());
-  }
-
-  static byte[] bytes(PdfFile pdf) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    pdf.write(out);
-    return out.toByteArray();
+    for (Map.Entry<String, byte[]> e : bundle.files().entrySet()) {
+      out.add(prefix + OutFolder.clean(e.getKey()), e.getValue());
+    }
   }
 }

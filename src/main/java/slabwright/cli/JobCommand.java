@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutStop;
 import slabwright.sheets.AreaResult;
 import slabwright.sheets.Page;
 import slabwright.sheets.Paper;
@@ -25,6 +26,7 @@ import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
 import slabwright.site.Site;
+import slabwright.store.Graphics;
 import slabwright.work.days.ICalendar;
 
 /** {@code job PLAN --out DIR}: the whole main job into a folder. */
@@ -63,7 +65,7 @@ final class JobCommand implements Callable<Integer> {
     OutFolder folder = new OutFolder(out);
     sheets(folder, result, chosen);
     numbers(folder, result);
-    List<String> said = inlays(folder, site, areas);
+    List<String> said = inlays(folder, result.site(), areas);
     folder.commit();
     summary(site, areas, folder);
     said.forEach(spec.commandLine().getErr()::println);
@@ -110,6 +112,10 @@ final class JobCommand implements Callable<Integer> {
     List<String> said = new ArrayList<>();
     for (AreaResult a : areas) {
       for (PlacedInlay i : a.inlays()) {
+        if (Graphics.isChanged(i.inlay(), plan)) {
+          said.add(CutStop.changedOnDisk(i.inlay().name()).sentence());
+          continue;
+        }
         CutJob job = new CutJob(i.inlay().name(), site.releaseNumber());
         InlayFiles files = new InlayFiles(job, site.units(), Instant.now(), acceptFont);
         said.addAll(

@@ -6,6 +6,7 @@ import java.util.List;
 import slabwright.sheets.AreaResult;
 import slabwright.sheets.SiteResult;
 import slabwright.site.Site;
+import slabwright.store.Frozen;
 import slabwright.store.PlanFile;
 import slabwright.units.Parsed;
 import slabwright.work.book.ShopBook;
@@ -35,10 +36,14 @@ final class Plans {
     }
   }
 
-  /** Everything of a plan by its shop book; ends the command when an inlay can't be computed. */
+  /**
+   * Everything of a plan by its shop book, a draft when it is not what was last issued; ends the
+   * command when an inlay can't be computed.
+   */
   static SiteResult compute(Site site, Path plan) throws CliRefusal, IOException {
     Path folder = plan.toAbsolutePath().getParent();
-    SiteResult result = SiteResult.of(site, folder, book(folder), () -> false);
+    SiteResult result =
+        SiteResult.of(new Frozen(plan).carrying(site), folder, book(folder), () -> false);
     refuse(result.areas());
     return result;
   }

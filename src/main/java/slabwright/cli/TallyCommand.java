@@ -13,6 +13,7 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Ways;
 import slabwright.sheets.json.TallyJson;
 import slabwright.site.Site;
+import slabwright.store.Frozen;
 
 /** {@code tally PLAN}: net floor, edges, machine and hand work of each area. */
 @Command(
@@ -34,7 +35,9 @@ final class TallyCommand implements Callable<Integer> {
     List<FloorTakeoff> takeoffs = site.areas().stream().map(FloorTakeoff::of).toList();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.print(TallyJson.write(site, takeoffs.stream().map(Ways::of).toList()));
+      out.print(
+          TallyJson.write(
+              new Frozen(plan).carrying(site), takeoffs.stream().map(Ways::of).toList()));
     } else {
       takeoffs.forEach(t -> Summary.tally(out, t, site.units()));
     }

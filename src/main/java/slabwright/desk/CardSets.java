@@ -9,6 +9,7 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.ChecksCard;
 import slabwright.desk.cards.CoatsCard;
 import slabwright.desk.cards.CornerCard;
+import slabwright.desk.cards.CutCard;
 import slabwright.desk.cards.DaysCard;
 import slabwright.desk.cards.DoorwayCard;
 import slabwright.desk.cards.EdgesCard;
@@ -39,18 +40,19 @@ import slabwright.desk.model.Stage;
 final class CardSets {
   private final Map<Stage, List<Card>> sets = new EnumMap<>(Stage.class);
 
-  CardSets(DeskParts s, Places places, Runnable graphic, PaperCard.Exports exports) {
+  CardSets(DeskParts s, Places places, Runnable graphic, SheetExports exports) {
     Bench bench = s.bench();
     sets.put(Stage.MEASURE, measure(s, places));
     sets.put(Stage.MARK, mark(bench));
     sets.put(Stage.PREP, prep(bench, s.answers(), places));
-    sets.put(Stage.INLAY, inlay(s, places, graphic));
+    sets.put(Stage.INLAY, inlay(s, places, graphic, exports));
     sets.put(Stage.FINISH, finish(s));
     sets.put(
         Stage.SHEETS,
         List.of(
             noFloor(bench),
             new PaperCard(bench, s.pages(), exports),
+            new CutCard(bench, exports),
             new ReleaseCard(bench, s.releases())));
   }
 
@@ -105,7 +107,8 @@ final class CardSets {
         new SlabCard(s.bench()));
   }
 
-  private static List<Card> inlay(DeskParts s, Places places, Runnable graphic) {
+  private static List<Card> inlay(
+      DeskParts s, Places places, Runnable graphic, SheetExports exports) {
     Bench bench = s.bench();
     Answers answers = s.answers();
     return List.of(
@@ -113,6 +116,7 @@ final class CardSets {
         new InlayCard(bench, graphic),
         new PanelsCard(bench, answers),
         new ChecksCard(bench, answers, places, s.releases()),
+        new CutCard(bench, exports),
         new OnFloorCard(bench, answers),
         new StencilCard(bench));
   }

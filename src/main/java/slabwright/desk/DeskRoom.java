@@ -7,7 +7,6 @@ import javafx.scene.Node;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
-import javafx.stage.Window;
 import slabwright.desk.canvas.PageView;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.canvas.Tone;
@@ -45,10 +44,11 @@ final class DeskRoom implements Screen {
   private final NoticeBar startNotice;
   private boolean waiting;
 
-  DeskRoom(Settings settings, DeskPlaces places, Runnable look, Window window, Chooser asks) {
-    parts = DeskParts.of(settings, places.data(), Platform::runLater);
+  DeskRoom(Settings settings, DeskPlaces places, Runnable look, Outside outside) {
+    parts = DeskParts.of(settings, places.data(), outside.home());
     Bench bench = parts.bench();
     desk = bench.desk();
+    Chooser asks = outside.chooser();
     InlayActions inlays = new InlayActions(parts, asks);
     ShownNow shown = new ShownNow(bench, parts.pictures(), parts.answers());
     tools =
@@ -62,7 +62,7 @@ final class DeskRoom implements Screen {
     drops = new FileDrops(desk, plans, inlays);
     DeskCommands.fill(commands, desk, plans, edits, this, look);
     workroom = makeWorkroom();
-    SheetExports exports = new SheetExports(desk, parts.job(), parts.pages(), asks, window);
+    SheetExports exports = new SheetExports(parts, asks, outside.printing());
     CardSets sets = new CardSets(parts, workroom.slab()::showPlace, inlays::choose, exports);
     workroom.setPages(new PageView(parts.pages()), new PageList(parts.pages()));
     workroom.setCards(new CardColumn(bench, sets::of));
@@ -129,6 +129,13 @@ final class DeskRoom implements Screen {
   void setDark(boolean dark) {
     workroom.setTone(dark);
     start.setTone(dark ? Tone.DARK : Tone.LIGHT);
+  }
+
+  /** Looks at files again, as after another program had the screen. */
+  void lookAgain() {
+    if (desk.isOpen()) {
+      parts.releases().lookAgain();
+    }
   }
 
   /** Opens what was given, else shows the start screen. */

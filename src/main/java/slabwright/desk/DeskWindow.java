@@ -23,7 +23,7 @@ final class DeskWindow {
   private final StackPane root = new StackPane();
   private final DeskRoom room;
 
-  DeskWindow(Stage stage, DeskPlaces places, Chooser chooser) {
+  DeskWindow(Stage stage, DeskPlaces places, Outside outside) {
     this.stage = stage;
     this.settings = new Settings(places.settings());
     for (Face face : Face.values()) {
@@ -33,7 +33,7 @@ final class DeskWindow {
         throw new java.io.UncheckedIOException("the bundled font cannot be read", e);
       }
     }
-    room = new DeskRoom(settings, places, this::switchLook, stage, chooser);
+    room = new DeskRoom(settings, places, this::switchLook, outside);
     root.getStyleClass().add("desk");
     root.getChildren().add(room.node());
   }
@@ -58,6 +58,14 @@ final class DeskWindow {
     stage.setMinHeight(700);
     stage.setTitle("Slabwright");
     stage.setOnCloseRequest(e -> keepSize());
+    stage
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is) {
+                room.lookAgain();
+              }
+            });
     stage.show();
     room.begin(plans);
   }

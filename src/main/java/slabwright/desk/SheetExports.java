@@ -1,145 +1,156 @@
 package slabwright.desk;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.Locale;
-import java.util.Map;
-import javafx.print.PageOrientation;
-import javafx.print.PrinterJob;
-import javafx.scene.canvas.Canvas;
-import javafx.stage.Window;
-import slabwright.desk.canvas.FxPainter;
-import slabwright.desk.canvas.Tone;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.cards.CutCard;
 import slabwright.desk.cards.PaperCard;
+import slabwright.desk.model.CutOrder;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskParts;
+import slabwright.desk.model.Errands;
+import slabwright.desk.model.FileBundle;
 import slabwright.desk.model.Job;
-import slabwright.desk.model.SheetPages;
+import slabwright.desk.model.SheetBundles;
+import slabwright.desk.model.SheetForm;
+import slabwright.desk.model.SheetOrder;
+import slabwright.inlay.PlacedInlay;
 import slabwright.sheets.Page;
-import slabwright.sheets.SheetFiles;
-import slabwright.sheets.csv.Quantities;
 import slabwright.site.Refusal;
-import slabwright.store.AtomicFile;
+import slabwright.units.Parsed;
 
-/** Writes the pages into a folder the person chooses, or sends them to a printer. */
-final class SheetExports implements PaperCard.Exports {
+/**
+ * Writes the pages or the cut files into a folder the person chooses, or sends pages to a printer;
+ * all of it off the screen's thread.
+ */
+final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
+  private final DeskParts parts;
   private final Desk desk;
-  private final Job job;
-  private final SheetPages pages;
   private final Chooser chooser;
-  private final Window window;
+  private final Printing printing;
 
-  SheetExports(Desk desk, Job job, SheetPages pages, Chooser chooser, Window window) {
-    this.desk = desk;
-    this.job = job;
-    this.pages = pages;
+  SheetExports(DeskParts parts, Chooser chooser, Printing printing) {
+    this.parts = parts;
+    this.desk = parts.bench().desk();
     this.chooser = chooser;
-    this.window = window;
+    this.printing = printing;
   }
 
-  /** Writes into a folder; whatever fails is said and nothing half-written stays. */
-  private interface Writing {
-    void into(Path folder) throws IOException;
-  }
-
-  private void write(String what, Writing w) {
-    if (pages.pages().isEmpty()) {
-      desk.refuse(Refusal.of("There are no pages yet; wait until they are made."));
-      return;
+  private boolean hasFloor() {
+    if (desk.site().areas().isEmpty()) {
+      desk.refuse(Refusal.of("Draw a floor first; there is nothing on the sheets yet."));
+      return false;
     }
-    chooser
-        .folder(what)
+    return true;
+  }
+
+  @Override
+  public void save(SheetForm form) {
+    Optional<SheetOrder> order = hasFloor() ? parts.pages().order() : Optional.empty();
+    order
+        .flatMap(o -> chooser.folder("Folder for " + form.words()))
         .ifPresent(
-            folder -> {
-              try {
-                Files.createDirectories(folder);
-                w.into(folder);
-              } catch (IOException e) {
-                desk.refuse(
-                    Refusal.of(
-                        "Could not write into "
-                            + folder
-                            + ": "
-                            + e.getMessage()
-                            + "; choose another folder."));
-              }
-            });
-  }
-
-  private String stem() {
-    return desk.site().name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+            folder ->
+                write(
+                    "Saving " + form.words(),
+                    folder,
+                    steps -> SheetBundles.of(form, order.get(), steps)));
   }
 
   @Override
-  public void pdf() {
-    write(
-        "Folder for the PDF",
-        folder -> {
-          ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-          LocalDate today = LocalDate.now(ZoneId.systemDefault());
-          SheetFiles.pdf(pages.pages(), desk.site().name(), today, bytes);
-          AtomicFile.write(folder.resolve(stem() + "-sheets.pdf"), bytes.toByteArray());
-        });
+  public void save(Optional<String> only, boolean lettersAccepted) {
+    Optional<CutOrder> order =
+        parts.keeper().plan().map(p -> new CutOrder(desk.site(), p, only, lettersAccepted));
+    order
+        .flatMap(o -> chooser.folder("Folder for the cut files"))
+        .ifPresent(folder -> write("Saving the cut files", folder, order.get()::files));
+  }
+
+  private void write(String words, Path folder, Errands.Work<FileBundle> make) {
+    parts
+        .errands()
+        .run(
+            new Errands.Errand<>(
+                words,
+                "Could not write into " + folder + "; choose another folder",
+                steps -> written(make.run(steps), folder, steps),
+                names -> desk.tell(saved(names, folder))));
+  }
+
+  private static Parsed<List<String>> written(
+      Parsed<FileBundle> made, Path folder, Errands.Steps steps) throws java.io.IOException {
+    if (made instanceof Parsed.Bad<FileBundle> bad) {
+      return Parsed.bad(bad.why());
+    }
+    FileBundle files = made.orThrow();
+    files.write(folder, steps, SheetBundles.MADE);
+    return Parsed.ok(files.names());
+  }
+
+  private static String saved(List<String> names, Path folder) {
+    return names.size() == 1
+        ? "Saved " + names.get(0) + " in " + folder
+        : "Saved " + names.size() + " files in " + folder;
   }
 
   @Override
-  public void svg() {
-    write(
-        "Folder for the SVG pages",
-        folder -> {
-          for (Map.Entry<String, String> e : SheetFiles.svgs(pages.pages()).entrySet()) {
-            AtomicFile.write(
-                folder.resolve(e.getKey()), e.getValue().getBytes(StandardCharsets.UTF_8));
-          }
-        });
-  }
-
-  @Override
-  public void csv() {
-    write(
-        "Folder for the quantities",
-        folder ->
-            AtomicFile.write(
-                folder.resolve(stem() + "-quantities.csv"),
-                Quantities.write(job.done().orElseThrow().areas())
-                    .getBytes(StandardCharsets.UTF_8)));
+  public boolean changesLetters(Optional<String> only) {
+    return parts.job().done().stream()
+        .flatMap(d -> d.areas().stream())
+        .flatMap(a -> a.inlays().stream())
+        .filter(i -> only.isEmpty() || only.get().equals(i.inlay().id()))
+        .map(PlacedInlay::artwork)
+        .flatMap(a -> a.warnings().stream())
+        .anyMatch(w -> w.kind().changesLetters());
   }
 
   @Override
   public void print() {
-    PrinterJob print = PrinterJob.createPrinterJob();
-    if (print == null) {
+    Optional<SheetOrder> order = hasFloor() ? parts.pages().order() : Optional.empty();
+    if (order.isEmpty()) {
+      return;
+    }
+    if (!printing.isReady()) {
       desk.refuse(Refusal.of("No printer is set up on this computer; save a PDF instead."));
       return;
     }
-    if (print.showPrintDialog(window)) {
-      for (Page page : pages.pages()) {
-        var layout =
-            print
-                .getPrinter()
-                .createPageLayout(
-                    print.getJobSettings().getPageLayout().getPaper(),
-                    PageOrientation.LANDSCAPE,
-                    0,
-                    0,
-                    0,
-                    0);
-        print.printPage(layout, canvas(page));
-      }
-      print.endJob();
-    }
+    printing
+        .ask()
+        .ifPresent(
+            job ->
+                parts
+                    .errands()
+                    .run(
+                        new Errands.Errand<>(
+                            "Printing",
+                            "The sheets could not be printed",
+                            steps -> printed(job, order.get(), steps),
+                            n -> desk.tell(n + " pages were sent to the printer"))));
   }
 
-  /** The page in true size: 72 units to the inch. */
-  private static Canvas canvas(Page page) {
-    double k = 72 / 25.4;
-    var b = page.drawing().bounds();
-    Canvas canvas = new Canvas(b.width() * k, b.height() * k);
-    page.drawing().paintOn(new FxPainter(canvas.getGraphicsContext2D(), k, Tone.LIGHT), b);
-    return canvas;
+  private static Parsed<Integer> printed(Printing.Job job, SheetOrder order, Errands.Steps steps)
+      throws java.io.IOException {
+    Parsed<Job.Done> work = order.work(steps);
+    if (work instanceof Parsed.Bad<Job.Done> bad) {
+      job.cancel();
+      return Parsed.bad(bad.why());
+    }
+    List<Page> pages = order.pages(work.orThrow());
+    boolean whole = false;
+    try {
+      for (int i = 0; i < pages.size(); i++) {
+        steps.at((double) i / pages.size());
+        if (!job.page(pages.get(i))) {
+          return Parsed.bad("The printer took only " + i + " pages; look at it and print again.");
+        }
+      }
+      whole = true;
+    } finally {
+      if (!whole) {
+        job.cancel();
+      }
+    }
+    job.end();
+    return Parsed.ok(pages.size());
   }
 }

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.List;
+import java.util.function.IntConsumer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -30,12 +31,22 @@ public record PdfFile(String title, Instant made, List<Drawing> pages) {
 
   /** Writes the file; the stream stays open. */
   public void write(OutputStream out) throws IOException {
+    write(out, n -> {});
+  }
+
+  /**
+   * Writes the file; the stream stays open.
+   *
+   * @param before told before each page how many are done; may throw to give up
+   */
+  public void write(OutputStream out, IntConsumer before) throws IOException {
     try (PDDocument document = new PDDocument()) {
       document.setDocumentInformation(information());
       document.setDocumentId(made.toEpochMilli() ^ title.hashCode());
       PdfFonts fonts = new PdfFonts(document);
-      for (Drawing page : pages) {
-        add(document, fonts, page);
+      for (int i = 0; i < pages.size(); i++) {
+        before.accept(i);
+        add(document, fonts, pages.get(i));
       }
       document.save(out);
     }

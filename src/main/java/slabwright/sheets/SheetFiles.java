@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntConsumer;
 import slabwright.drawing.PdfFile;
 import slabwright.drawing.SvgPainter;
 
@@ -18,8 +19,19 @@ public final class SheetFiles {
   /** Writes all pages as one PDF, dated the day; the stream stays open. */
   public static void pdf(List<Page> pages, String title, LocalDate day, OutputStream out)
       throws IOException {
+    pdf(pages, title, day, out, n -> {});
+  }
+
+  /**
+   * Writes all pages as one PDF, dated the day; the stream stays open.
+   *
+   * @param before told before each page how many are done; may throw to give up
+   */
+  public static void pdf(
+      List<Page> pages, String title, LocalDate day, OutputStream out, IntConsumer before)
+      throws IOException {
     Instant made = day.atStartOfDay().toInstant(ZoneOffset.UTC);
-    new PdfFile(title, made, pages.stream().map(Page::drawing).toList()).write(out);
+    new PdfFile(title, made, pages.stream().map(Page::drawing).toList()).write(out, before);
   }
 
   /** Every page as an SVG, by its file name, in page order. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
 import slabwright.site.InlayRules;
 import slabwright.site.Refusal;
 import slabwright.site.Site;
@@ -60,6 +61,21 @@ public final class Graphics {
   /** The file of a graphic named by a plan. */
   public static Path file(Path plan, String graphic) {
     return plan.toAbsolutePath().getParent().resolve(graphic);
+  }
+
+  /**
+   * Whether an inlay's graphic on disk is not the one that was accepted, or can't be read. One that
+   * was never accepted has not changed.
+   */
+  public static boolean isChanged(Inlay inlay, Path plan) {
+    if (inlay.accepted().isEmpty()) {
+      return false;
+    }
+    try {
+      return !hash(file(plan, inlay.graphic())).equals(inlay.accepted());
+    } catch (IOException e) {
+      return true;
+    }
   }
 
   /**

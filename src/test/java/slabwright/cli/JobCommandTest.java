@@ -69,6 +69,21 @@ class JobCommandTest {
   }
 
   @Test
+  void a_graphic_that_changed_since_it_was_accepted_is_not_cut() throws IOException {
+    Path plan = folder.resolve("p.site.json");
+    Files.copy(Path.of("sample-plans/bike-wheel.svg"), folder.resolve("bike-wheel.svg"));
+    String accepted = "\"graphic\": \"bike-wheel.svg\", \"accepted\": \"00\"";
+    String text =
+        Files.readString(Path.of(PLAN))
+            .replaceFirst("\"graphic\" ?: ?\"bike-wheel.svg\"", accepted);
+    Files.writeString(plan, text);
+    Path to = folder.resolve("job");
+    assertThat(run("job", plan.toString(), "--out", to.toString())).isEqualTo(3);
+    assertThat(err.toString()).contains("changed on disk since it was accepted");
+    assertThat(files(to)).contains("sheets.pdf").noneMatch(f -> f.startsWith("cut-"));
+  }
+
+  @Test
   void a_graphic_that_cannot_be_read_is_refused_and_nothing_is_written() throws IOException {
     Path plan = folder.resolve("p.site.json");
     Files.writeString(plan, Files.readString(Path.of(PLAN)));

@@ -72,6 +72,13 @@ final class DeskGestures {
     return this;
   }
 
+  /** Clicks and does not wait for what follows. */
+  DeskGestures clickAndGo(String id) {
+    click(middle(inView(id)));
+    WaitForAsyncUtils.waitForFxEvents(2);
+    return this;
+  }
+
   /** Types a line into whatever has the cursor, then Enter. */
   DeskGestures line(String text) throws TimeoutException {
     write(text);
@@ -148,6 +155,8 @@ final class DeskGestures {
   private static Point2D middle(Node node) {
     return DeskUnderTest.on(
         () -> {
+          node.getScene().getRoot().applyCss();
+          node.getScene().getRoot().layout();
           Bounds b = node.localToScreen(node.getLayoutBounds());
           return new Point2D(b.getCenterX(), b.getCenterY());
         });

@@ -189,9 +189,9 @@ class DeskTest {
     hands.stage(Stage.SHEETS);
     desk.settleAll();
     hands.click("export-pdf").click("export-csv");
-    assertThat(Files.readAllBytes(data.resolve("out").resolve("tram-shed-sheets.pdf")))
+    assertThat(Files.readAllBytes(data.resolve("out").resolve("tram-shed-draft-sheets.pdf")))
         .startsWith('%', 'P', 'D', 'F');
-    assertThat(data.resolve("out").resolve("tram-shed-quantities.csv"))
+    assertThat(data.resolve("out").resolve("tram-shed-draft-quantities.csv"))
         .content()
         .contains("a1,floor,net,48000000,mm2");
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.stage.Stage;
 import org.testfx.api.FxToolkit;
@@ -22,11 +23,18 @@ final class DeskUnderTest implements AutoCloseable {
 
   static DeskUnderTest open(Path data, double wide, double high, List<String> plans)
       throws TimeoutException {
+    Outside outside = new Outside(new AnswersAlways(data), new NoPrinter(), Platform::runLater);
+    return open(data, wide, high, plans, outside);
+  }
+
+  static DeskUnderTest open(
+      Path data, double wide, double high, List<String> plans, Outside outside)
+      throws TimeoutException {
     Stage stage = FxToolkit.registerPrimaryStage();
     DeskWindow window =
         on(
             () -> {
-              DeskWindow w = new DeskWindow(stage, new DeskPlaces(data), new AnswersAlways(data));
+              DeskWindow w = new DeskWindow(stage, new DeskPlaces(data), outside);
               w.room().bench().settings().setNumber("width", wide);
               w.room().bench().settings().setNumber("height", high);
               w.show(plans);

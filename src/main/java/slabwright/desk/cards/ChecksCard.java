@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.control.Button;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import slabwright.desk.model.Answers;
@@ -61,17 +62,31 @@ public final class ChecksCard extends Card {
       all.add(
           new Finding(
               Finding.Sign.CANT,
-              "The graphic changed on disk since it was accepted; look at it, then issue again.",
+              "The graphic changed on disk since it was accepted. Look at it well; nothing is cut"
+                  + " until you accept it.",
               Optional.empty()));
     }
     reading(i).ifPresent(all::add);
     answer.ifPresent(a -> a.plan().ifPresent(p -> findings(a, p, i, all)));
     all.stream().limit(MOST).forEach(f -> body().getChildren().add(f.row()));
+    if (changed) {
+      body().getChildren().add(accept(i));
+    }
     if (all.size() > MOST) {
       body()
           .getChildren()
           .add(Controls.label("and " + (all.size() - MOST) + " more of the kind", "card-hint"));
     }
+  }
+
+  private Button accept(Inlay i) {
+    Button b =
+        Controls.button(
+            "Accept the graphic as it is now",
+            "soft-button",
+            () -> bench.focus().area().ifPresent(a -> releases.accept(a, i)));
+    b.setId("accept-graphic");
+    return b;
   }
 
   private Optional<Finding> reading(Inlay i) {
@@ -146,7 +161,8 @@ public final class ChecksCard extends Card {
   public boolean refresh() {
     Optional<Inlay> now = inlay.now();
     Optional<InlayAnswer> a = now.flatMap(i -> answers.inlay(i.id()));
-    List<Object> key = List.of(now, a, answers.isWorking(), bench.desk().shown().units());
+    List<Object> key =
+        List.of(now, a, answers.isWorking(), bench.desk().shown().units(), releases.looks());
     if (!key.equals(shown)) {
       shown = key;
       now.ifPresent(i -> fill(i, a, releases.changedOnDisk(i)));

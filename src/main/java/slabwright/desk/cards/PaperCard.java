@@ -2,6 +2,7 @@ package slabwright.desk.cards;
 
 import java.util.List;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.SheetForm;
 import slabwright.desk.model.SheetPages;
 import slabwright.desk.shell.Controls;
 import slabwright.sheets.Paper;
@@ -10,11 +11,7 @@ import slabwright.sheets.Paper;
 public final class PaperCard extends Card {
   /** What can be done with the pages. */
   public interface Exports {
-    void pdf();
-
-    void svg();
-
-    void csv();
+    void save(SheetForm form);
 
     void print();
   }
@@ -31,10 +28,16 @@ public final class PaperCard extends Card {
         .setId("paper");
     rows.figure("Pages", () -> String.valueOf(pages.pages().size()));
     body().getChildren().addAll(rows, working.node(pages::cancel));
-    action("Save as one PDF…", "export-pdf", "solid", exports::pdf);
-    action("Save each page as SVG…", "export-svg", "soft-button", exports::svg);
-    action("Save quantities as CSV…", "export-csv", "soft-button", exports::csv);
+    save("Save as one PDF…", "solid", SheetForm.PDF, exports);
+    save("Save each page as SVG…", "soft-button", SheetForm.SVG, exports);
+    save("Save quantities as CSV…", "soft-button", SheetForm.CSV, exports);
+    save("Save all numbers as JSON…", "soft-button", SheetForm.JSON, exports);
     action("Print…", "print", "soft-button", exports::print);
+  }
+
+  private void save(String words, String style, SheetForm form, Exports exports) {
+    String id = "export-" + form.name().toLowerCase(java.util.Locale.ROOT);
+    action(words, id, style, () -> exports.save(form));
   }
 
   private void action(String words, String id, String style, Runnable does) {

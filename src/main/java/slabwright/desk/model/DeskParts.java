@@ -32,7 +32,8 @@ public record DeskParts(
     PlanKeeper keeper = new PlanKeeper(desk, settings, data, home);
     Answers answers = new Answers(desk, focus, keeper::plan, home);
     Job job = new Job(desk, keeper::plan, home);
-    SheetPages pages = new SheetPages(desk, focus, job, home);
+    SheetPages pages = new SheetPages(desk, focus, job, keeper::plan, home);
+    Errands errands = new Errands(desk, home);
     DeskParts parts =
         new DeskParts(
             bench,
@@ -43,10 +44,12 @@ public record DeskParts(
             new WalkKeeper(desk, keeper::plan),
             job,
             pages,
-            new Releases(desk, keeper::plan),
-            new Errands(desk, home),
+            new Releases(desk, keeper::plan, errands),
+            errands,
             new Waiting(home));
     parts.watch();
+    parts.releases.changed().hear(answers::again);
+    parts.releases.changed().hear(job::again);
     return parts;
   }
 
@@ -82,7 +85,8 @@ public record DeskParts(
             job.changed(),
             pages.changed(),
             errands.changed(),
-            waiting.changed())) {
+            waiting.changed(),
+            releases.changed())) {
       s.hear(r);
     }
   }

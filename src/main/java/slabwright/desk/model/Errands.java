@@ -8,7 +8,6 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import slabwright.site.Refusal;
 import slabwright.units.Parsed;
@@ -87,10 +86,10 @@ public final class Errands implements Waiting.Source, AutoCloseable {
   }
 
   private void next() {
-    if (now.isEmpty() && !waiting.isEmpty()) {
+    if (now.isEmpty() && !waiting.isEmpty() && !worker.isShutdown()) {
       Running<?> first = waiting.remove();
       now = Optional.of(first);
-      first.future = worker.submit(first);
+      worker.execute(first);
     }
     changed.give();
   }
@@ -126,7 +125,7 @@ public final class Errands implements Waiting.Source, AutoCloseable {
     private final Errand<T> errand;
     private volatile double share = -1;
     private volatile boolean cancelled;
-    private Future<?> future;
+    private Optional<Thread> thread = Optional.empty();
 
     Running(Errand<T> errand) {
       this.errand = errand;
@@ -134,14 +133,32 @@ public final class Errands implements Waiting.Source, AutoCloseable {
 
     @Override
     public void run() {
+      begin();
+      Runnable outcome = outcome();
+      finish();
+      home.execute(() -> end(outcome));
+    }
+
+    /** Works and gives what is to be done with what came of it. */
+    private Runnable outcome() {
       try {
-        Parsed<T> result = errand.work().run(this);
-        home.execute(() -> end(() -> take(result)));
+        Parsed<T> result = cancelled ? Parsed.bad("") : errand.work().run(this);
+        return () -> take(result);
       } catch (IOException e) {
-        home.execute(() -> end(() -> desk.refuse(Refusal.of(errand.failed() + said(e)))));
+        return () -> desk.refuse(Refusal.of(errand.failed() + said(e)));
       } catch (RuntimeException e) {
-        home.execute(() -> end(() -> desk.refuse(Faults.unexpected(doing(), e))));
+        return () -> desk.refuse(Faults.unexpected(doing(), e));
       }
+    }
+
+    private synchronized void begin() {
+      thread = Optional.of(Thread.currentThread());
+    }
+
+    /** No interrupt meant for this work may reach the next. */
+    private synchronized void finish() {
+      thread = Optional.empty();
+      Thread.interrupted();
     }
 
     private void take(Parsed<T> result) {
@@ -168,9 +185,9 @@ public final class Errands implements Waiting.Source, AutoCloseable {
       next();
     }
 
-    void cancel() {
+    synchronized void cancel() {
       cancelled = true;
-      future.cancel(true);
+      thread.ifPresent(Thread::interrupt);
     }
 
     @Override

@@ -6,10 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import slabwright.sheets.AreaResult;
 import slabwright.sheets.SiteResult;
+import slabwright.site.Refusal;
 import slabwright.site.Site;
+import slabwright.store.Frozen;
 import slabwright.units.Parsed;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.ShopBook;
@@ -26,18 +29,21 @@ public final class Job implements AutoCloseable {
   /**
    * What came of it.
    *
+   * @param site with the releases that sheets and cut files may carry: none when it changed since
+   *     the last one
    * @param folder of the plan
    */
   public record Done(
       Site site, Path folder, List<AreaResult> areas, WorkPlan work, String bookFrom) {}
 
-  private record Question(Site site, Path folder) {}
+  private record Question(Site site, Path plan) {}
 
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final Signal changed = new Signal();
-  private final Latest<Question, Done> worker;
+  private final Latest<Question, Parsed<Done>> worker;
   private Optional<Done> done = Optional.empty();
+  private boolean givenUp;
 
   /**
    * Listens to the desk.
@@ -68,49 +74,77 @@ public final class Job implements AutoCloseable {
     return done;
   }
 
+  /** The last answer, when it is of the site as it is now. */
+  public Optional<Done> current() {
+    return worker.isBusy() || givenUp ? Optional.empty() : done;
+  }
+
   public boolean isWorking() {
     return worker.isBusy();
   }
 
   public void cancel() {
+    givenUp |= worker.isBusy();
     worker.cancel();
     changed.give();
   }
 
+  /** Works everything out again, as after a graphic changed on disk. */
+  public void again() {
+    look();
+  }
+
   private void look() {
-    Optional<Path> folder = plan.get().map(p -> p.toAbsolutePath().getParent());
-    if (!desk.isOpen() || desk.site().areas().isEmpty() || folder.isEmpty()) {
+    Optional<Path> file = plan.get();
+    givenUp = false;
+    if (!desk.isOpen() || desk.site().areas().isEmpty() || file.isEmpty()) {
       worker.cancel();
       done = Optional.empty();
     } else {
-      worker.ask(new Question(desk.site(), folder.get()));
+      worker.ask(new Question(desk.site(), file.get()));
     }
     changed.give();
   }
 
-  private void take(Done d) {
-    done = Optional.of(d);
+  private void take(Parsed<Done> d) {
+    if (d instanceof Parsed.Bad<Done> bad) {
+      done = Optional.empty();
+      desk.refuse(Refusal.of(bad.why()));
+    } else {
+      done = Optional.of(d.orThrow());
+    }
     changed.give();
   }
 
-  private static Done work(Question q) {
+  private static Parsed<Done> work(Question q) {
     try {
       Thread.sleep(REST);
-      Parsed<ShopBookFile> book =
-          ShopBookFile.find(q.folder(), Path.of(System.getProperty("user.home", ".")));
-      if (book instanceof Parsed.Bad<ShopBookFile> bad) {
-        throw new IllegalStateException(bad.why());
-      }
-      ShopBook shop = ShopBook.of(book.orThrow().text());
-      SiteResult all =
-          SiteResult.of(q.site(), q.folder(), shop, Thread.currentThread()::isInterrupted);
-      return new Done(q.site(), q.folder(), all.areas(), all.work(), shop.origin());
+      return work(q.site(), q.plan(), Thread.currentThread()::isInterrupted);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("given up", e);
     }
+  }
+
+  /**
+   * Works a site out by the shop book at hand; refused when that can't be read as one.
+   *
+   * @param plan its file, which graphics and releases lie beside
+   * @throws IOException when a graphic or the shop book breaks while it is read
+   */
+  static Parsed<Done> work(Site site, Path plan, BooleanSupplier cancelled) throws IOException {
+    Path folder = plan.toAbsolutePath().getParent();
+    Parsed<ShopBookFile> book =
+        ShopBookFile.find(folder, Path.of(System.getProperty("user.home", ".")));
+    if (book instanceof Parsed.Bad<ShopBookFile> bad) {
+      return Parsed.bad(bad.why());
+    }
+    ShopBook shop = ShopBook.of(book.orThrow().text());
+    Site issued = new Frozen(plan).carrying(site);
+    SiteResult all = SiteResult.of(issued, folder, shop, cancelled);
+    return Parsed.ok(new Done(issued, folder, all.areas(), all.work(), shop.origin()));
   }
 
   @Override

@@ -53,8 +53,11 @@ public final class Latest<Q, A> implements AutoCloseable {
             });
   }
 
-  /** Asks; what was asked before and not begun is forgotten. */
+  /** Asks; what was asked before and not begun is forgotten. Once closed, nothing is asked. */
   public void ask(Q question) {
+    if (worker.isShutdown()) {
+      return;
+    }
     if (busy && patient) {
       next = Optional.of(question);
       return;
@@ -99,7 +102,7 @@ public final class Latest<Q, A> implements AutoCloseable {
   }
 
   private void deliver(long mine, Runnable what) {
-    if (mine != number) {
+    if (mine != number || worker.isShutdown()) {
       return;
     }
     busy = false;

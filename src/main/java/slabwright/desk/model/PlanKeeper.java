@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import slabwright.site.History;
 import slabwright.site.Refusal;
 import slabwright.site.Site;
+import slabwright.store.Frozen;
 import slabwright.store.Journal;
 import slabwright.store.PlanFile;
 import slabwright.units.UnitSystem;
@@ -162,6 +163,10 @@ public final class PlanKeeper implements AutoCloseable {
       Path to = file.toAbsolutePath().getParent();
       if (folder.isPresent() && !folder.get().equals(to)) {
         Beside.copyAll(site, folder.get(), to);
+      }
+      Optional<Path> before = plan().filter(p -> !p.toAbsolutePath().equals(file.toAbsolutePath()));
+      if (before.isPresent()) {
+        new Frozen(before.get()).copyTo(file, site);
       }
       PlanFile.save(site, file);
       folder = Optional.of(to);

@@ -1,14 +1,12 @@
 package slabwright.desk.model;
 
-import java.time.LocalDate;
-import java.time.ZoneId;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import slabwright.sheets.Page;
 import slabwright.sheets.Paper;
-import slabwright.sheets.SheetOptions;
-import slabwright.sheets.SheetSet;
 import slabwright.units.UnitSystem;
 
 /** The printed pages of the site on the paper chosen; made when the Sheets stage is looked at. */
@@ -18,6 +16,7 @@ public final class SheetPages implements AutoCloseable {
   private final Desk desk;
   private final Focus focus;
   private final Job job;
+  private final Supplier<Optional<Path>> plan;
   private final Signal changed = new Signal();
   private final Latest<Question, List<Page>> worker;
   private Optional<Paper> chosen = Optional.empty();
@@ -25,11 +24,17 @@ public final class SheetPages implements AutoCloseable {
   private List<Page> pages = List.of();
   private int shown;
 
-  /** Listens to the job and the focus. */
-  public SheetPages(Desk desk, Focus focus, Job job, Executor home) {
+  /**
+   * Listens to the job and the focus.
+   *
+   * @param plan the plan's file
+   * @param home the asking thread, as an executor
+   */
+  public SheetPages(Desk desk, Focus focus, Job job, Supplier<Optional<Path>> plan, Executor home) {
     this.desk = desk;
     this.focus = focus;
     this.job = job;
+    this.plan = plan;
     worker =
         new Latest<>(
             "sheets",
@@ -43,12 +48,7 @@ public final class SheetPages implements AutoCloseable {
   }
 
   private static List<Page> make(Question q) {
-    LocalDate today = LocalDate.now(ZoneId.systemDefault());
-    return SheetSet.of(
-        q.job().site(),
-        q.job().areas(),
-        Optional.of(q.job().work()),
-        new SheetOptions(q.paper(), today));
+    return SheetOrder.pages(q.job(), q.paper());
   }
 
   public Signal changed() {
@@ -65,7 +65,19 @@ public final class SheetPages implements AutoCloseable {
 
   public void cancel() {
     worker.cancel();
+    asked = Optional.empty();
     changed.give();
+  }
+
+  /** The sheets of the site as it is now, to be made off the asking thread. */
+  public Optional<SheetOrder> order() {
+    Optional<Job.Done> known = job.current();
+    boolean made =
+        known.isPresent()
+            && !worker.isBusy()
+            && asked.equals(Optional.of(new Question(known.get(), paper())));
+    return plan.get()
+        .map(p -> new SheetOrder(desk.site(), p, paper(), known, made ? pages : List.of()));
   }
 
   /** The paper chosen; else the usual one for the units. */

@@ -8,6 +8,8 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import slabwright.drawing.PdfFile;
@@ -27,11 +29,29 @@ public record ShopBundle(
     UnitSystem units,
     Instant made) {
 
+  /** Every file by its name: SVG and PDF of each panel, the proof page, and the ZIP of it all. */
+  public SortedMap<String, byte[]> files() throws IOException {
+    SortedMap<String, byte[]> all = new TreeMap<>();
+    for (CutFile file : job.files(stencils, panels)) {
+      all.put(file.name() + ".svg", file.svg().getBytes(StandardCharsets.UTF_8));
+      all.put(file.name() + ".pdf", bytes(file.pdf(made)));
+    }
+    all.put(base() + "_proof.pdf", bytes(proofPdf()));
+    ByteArrayOutputStream zip = new ByteArrayOutputStream();
+    write(zip);
+    all.put(base() + "_sign-shop.zip", zip.toByteArray());
+    return all;
+  }
+
+  private String base() {
+    return CutJob.slug(job.inlay()) + "_" + CutJob.slug(job.issue());
+  }
+
   /** Writes the ZIP; the stream stays open. */
   public void write(OutputStream out) throws IOException {
     List<CutFile> files = job.files(stencils, panels);
     ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
-    String base = CutJob.slug(job.inlay()) + "_" + CutJob.slug(job.issue());
+    String base = base();
     for (CutFile file : files) {
       add(zip, file.name() + ".svg", file.svg().getBytes(StandardCharsets.UTF_8));
     }

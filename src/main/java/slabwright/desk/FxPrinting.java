@@ -1,0 +1,68 @@
+package slabwright.desk;
+
+import java.util.Optional;
+import javafx.print.PageLayout;
+import javafx.print.PageOrientation;
+import javafx.print.Printer;
+import javafx.print.PrinterJob;
+import javafx.scene.canvas.Canvas;
+import javafx.stage.Window;
+import slabwright.desk.canvas.FxPainter;
+import slabwright.desk.canvas.Tone;
+import slabwright.sheets.Page;
+
+/** Prints through the system's own dialog. */
+final class FxPrinting implements Printing {
+  private static final double POINTS_PER_MM = 72 / 25.4;
+
+  private final Window window;
+
+  FxPrinting(Window window) {
+    this.window = window;
+  }
+
+  @Override
+  public boolean isReady() {
+    return Printer.getDefaultPrinter() != null;
+  }
+
+  @Override
+  public Optional<Job> ask() {
+    PrinterJob job = PrinterJob.createPrinterJob();
+    return job != null && job.showPrintDialog(window)
+        ? Optional.of(new Sent(job))
+        : Optional.empty();
+  }
+
+  private record Sent(PrinterJob job) implements Job {
+    @Override
+    public boolean page(Page page) {
+      var b = page.drawing().bounds();
+      PageOrientation lies =
+          b.width() > b.height() ? PageOrientation.LANDSCAPE : PageOrientation.PORTRAIT;
+      PageLayout layout =
+          job.getPrinter()
+              .createPageLayout(job.getJobSettings().getPageLayout().getPaper(), lies, 0, 0, 0, 0);
+      return job.printPage(layout, canvas(page));
+    }
+
+    /** The page in true size: 72 units to the inch. */
+    private static Canvas canvas(Page page) {
+      var b = page.drawing().bounds();
+      Canvas canvas = new Canvas(b.width() * POINTS_PER_MM, b.height() * POINTS_PER_MM);
+      page.drawing()
+          .paintOn(new FxPainter(canvas.getGraphicsContext2D(), POINTS_PER_MM, Tone.LIGHT), b);
+      return canvas;
+    }
+
+    @Override
+    public void end() {
+      job.endJob();
+    }
+
+    @Override
+    public void cancel() {
+      job.cancelJob();
+    }
+  }
+}

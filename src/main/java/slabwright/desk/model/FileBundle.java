@@ -1,0 +1,89 @@
+package slabwright.desk.model;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
+
+/**
+ * Files that belong together. They are written into a hidden folder first and moved to their names
+ * at the end, so that work that failed or was given up leaves nothing behind. A file of the same
+ * name is replaced: names carry the site and its release.
+ */
+public final class FileBundle {
+  private final TreeMap<String, byte[]> files = new TreeMap<>();
+
+  /** Adds a file; the name may have one folder, with a slash between. */
+  public void add(String name, byte[] bytes) {
+    if (files.put(name, bytes) != null) {
+      throw new IllegalArgumentException("two files of one name: " + name);
+    }
+  }
+
+  /** Adds a text file in UTF-8. */
+  public void add(String name, String text) {
+    add(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  public List<String> names() {
+    return List.copyOf(files.keySet());
+  }
+
+  /**
+   * Writes all of them; tells the steps from {@code from} to 1.
+   *
+   * @throws IOException when the folder cannot be written to
+   * @throws CancellationException when it was given up; once files are moved it no longer can be
+   */
+  public void write(Path folder, Errands.Steps steps, double from) throws IOException {
+    boolean made = !Files.exists(folder);
+    Files.createDirectories(folder);
+    Path staging = Files.createTempDirectory(folder, ".slabwright-");
+    boolean moved = false;
+    try {
+      stage(staging, steps, from);
+      moveIn(staging, folder);
+      moved = true;
+    } finally {
+      deleteTree(staging);
+      if (made && !moved) {
+        Files.deleteIfExists(folder);
+      }
+    }
+  }
+
+  private void stage(Path staging, Errands.Steps steps, double from) throws IOException {
+    int done = 0;
+    for (Map.Entry<String, byte[]> e : files.entrySet()) {
+      steps.at(from + (1 - from) * done / files.size());
+      Path file = staging.resolve(e.getKey());
+      Files.createDirectories(file.getParent());
+      Files.write(file, e.getValue());
+      done++;
+    }
+    steps.at(1);
+  }
+
+  private void moveIn(Path staging, Path folder) throws IOException {
+    for (String name : files.keySet()) {
+      Path to = folder.resolve(name);
+      Files.createDirectories(to.getParent());
+      Files.move(staging.resolve(name), to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void deleteTree(Path root) throws IOException {
+    try (Stream<Path> all = Files.walk(root)) {
+      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(p);
+      }
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package slabwright.inlay.cutfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.stencil.Finding;
+
+/**
+ * Why an inlay must not go to the sign shop as it is.
+ *
+ * @param sentence what is wrong and what to do
+ */
+public record CutStop(Kind kind, String sentence) {
+  /** The kinds of reason, gravest first. */
+  public enum Kind {
+    /** The graphic on disk is not the one that was accepted. */
+    CHANGED_ON_DISK,
+    /** A check says that it can't be cut. */
+    BLOCKED,
+    /** Letters are not drawn as the graphic asks; a person may accept them. */
+    LETTERS
+  }
+
+  /** The stop for a graphic that is no longer what was accepted. */
+  public static CutStop changedOnDisk(String inlay) {
+    return new CutStop(
+        Kind.CHANGED_ON_DISK,
+        inlay
+            + ": the graphic changed on disk since it was accepted; look at it and accept it, or put"
+            + " the old file back.");
+  }
+
+  /** What the graphic and its plan say against cutting; empty when nothing does. */
+  public static List<CutStop> of(String inlay, Artwork artwork, InlayPlan plan) {
+    List<CutStop> stops = new ArrayList<>();
+    plan.findings().stream()
+        .filter(f -> f.weight() == Finding.Weight.CANNOT)
+        .map(f -> new CutStop(Kind.BLOCKED, inlay + ": no cut file. " + f.text()))
+        .forEach(stops::add);
+    if (plan.panels().isEmpty() && stops.isEmpty()) {
+      stops.add(new CutStop(Kind.BLOCKED, inlay + ": no cut file, since no panel fits."));
+    }
+    artwork.warnings().stream()
+        .filter(w -> w.kind().changesLetters())
+        .map(w -> new CutStop(Kind.LETTERS, inlay + ": " + w.text()))
+        .forEach(stops::add);
+    return stops;
+  }
+}

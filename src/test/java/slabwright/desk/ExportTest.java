@@ -1,0 +1,133 @@
+package slabwright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
+import javafx.scene.control.Label;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.util.WaitForAsyncUtils;
+import slabwright.desk.model.Stage;
+
+class ExportTest {
+  @TempDir Path data;
+
+  private final Brake brake = new Brake();
+  private final TestPrinter printer = new TestPrinter();
+  private DeskUnderTest desk;
+  private DeskGestures hands;
+
+  @BeforeEach
+  void open() throws TimeoutException, IOException {
+    Path plan = TestSites.withArrow(data);
+    Outside outside = new Outside(new AnswersAlways(data), printer, brake);
+    desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()), outside);
+    hands = new DeskGestures(desk);
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  private Path out() {
+    return data.resolve("out");
+  }
+
+  private String said() {
+    return DeskUnderTest.on(() -> ((Label) desk.node("notice-words")).getText());
+  }
+
+  private List<String> saved() throws IOException {
+    try (Stream<Path> all = Files.list(out())) {
+      return all.map(p -> p.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void a_cancelled_export_leaves_nothing_behind() throws TimeoutException, IOException {
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    brake.set(true);
+    hands.clickAndGo("export-svg");
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> DeskUnderTest.on(() -> desk.node("progress").isVisible()));
+    hands.clickAndGo("cancel-work");
+    brake.set(false);
+    desk.settleAll();
+    assertThat(out()).doesNotExist();
+    assertThat(DeskUnderTest.on(() -> desk.node("progress").isVisible())).isFalse();
+    hands.click("export-csv");
+    assertThat(saved()).containsExactly("tram-shed-draft-quantities.csv");
+  }
+
+  @Test
+  void all_numbers_are_saved_as_json() throws TimeoutException, IOException {
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.click("export-json");
+    assertThat(saved())
+        .containsExactly(
+            "tram-shed-draft-inlay-a1-i1.json",
+            "tram-shed-draft-tally.json",
+            "tram-shed-draft-work.json");
+    assertThat(said()).startsWith("Saved 3 files in ");
+  }
+
+  @Test
+  void cut_files_of_the_inlay_are_saved_for_the_shop() throws TimeoutException, IOException {
+    hands.stage(Stage.INLAY).click("export-cut");
+    assertThat(saved())
+        .containsExactly(
+            "arrow_draft_panel-A.pdf",
+            "arrow_draft_panel-A.svg",
+            "arrow_draft_panel-B.pdf",
+            "arrow_draft_panel-B.svg",
+            "arrow_draft_proof.pdf",
+            "arrow_draft_sign-shop.zip");
+  }
+
+  @Test
+  void a_graphic_that_changed_since_it_was_accepted_is_not_cut()
+      throws TimeoutException, IOException {
+    hands.stage(Stage.SHEETS).click("issue");
+    TestSites.arrow(data, 31);
+    hands.click("export-cut");
+    assertThat(said()).contains("changed on disk since it was accepted");
+    assertThat(out()).doesNotExist();
+  }
+
+  @Test
+  void pages_go_to_the_printer_the_person_chose() throws TimeoutException {
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.click("print");
+    int pages = DeskUnderTest.on(() -> desk.room().parts().pages().pages().size());
+    assertThat(printer.pages()).hasSize(pages);
+    assertThat(printer.ended()).isTrue();
+    assertThat(said()).isEqualTo(pages + " pages were sent to the printer");
+  }
+
+  @Test
+  void printing_can_be_given_up() throws TimeoutException {
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    brake.set(true);
+    hands.clickAndGo("print");
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> DeskUnderTest.on(() -> desk.node("progress").isVisible()));
+    hands.clickAndGo("cancel-work");
+    brake.set(false);
+    desk.settle();
+    assertThat(printer.ended()).isFalse();
+    assertThat(printer.cancelled()).isTrue();
+  }
+}

@@ -1,0 +1,16 @@
+package slabwright.desk;
+
+import java.util.Optional;
+
+/** A computer without a printer. */
+final class NoPrinter implements Printing {
+  @Override
+  public boolean isReady() {
+    return false;
+  }
+
+  @Override
+  public Optional<Job> ask() {
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,94 @@
+package slabwright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeoutException;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slabwright.desk.model.Stage;
+import slabwright.shape.Vec;
+
+class ReleaseTest {
+  @TempDir Path data;
+
+  private DeskUnderTest desk;
+  private DeskGestures hands;
+
+  private void open() throws TimeoutException {
+    Path plan = data.resolve("shed.site.json");
+    desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()));
+    hands = new DeskGestures(desk);
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  /** Every sentence under the release, without the sign. */
+  private List<String> changes() {
+    return DeskUnderTest.on(
+        () ->
+            ((Parent) desk.node("changes"))
+                .lookupAll(".label").stream()
+                    .map(n -> ((Label) n).getText())
+                    .filter(t -> t.length() > 1)
+                    .map(t -> t.replaceFirst("^· ", ""))
+                    .toList());
+  }
+
+  @Test
+  void what_changed_since_a_release_is_told_after_opening_again()
+      throws TimeoutException, IOException {
+    TestSites.withArrow(data);
+    open();
+    hands.stage(Stage.SHEETS).fill("release-note", "to the client").click("issue");
+    assertThat(hands.site().releases().get(0).note()).isEqualTo("to the client");
+    assertThat(changes())
+        .containsExactly("Nothing changed; sheets and cut files carry the release.");
+    hands.press(KeyCode.SHORTCUT, KeyCode.S);
+    desk.close();
+    open();
+    hands.stage(Stage.MARK).click("tool-ISLAND");
+    hands.drag(new Vec(1000, 1000), new Vec(2000, 1600));
+    hands.stage(Stage.SHEETS);
+    assertThat(changes())
+        .containsExactly(
+            "Sheets and cut files say draft until the next release.", "Island m1 added");
+  }
+
+  @Test
+  void a_graphic_changed_on_disk_stands_out_until_it_is_accepted()
+      throws TimeoutException, IOException {
+    TestSites.withArrow(data);
+    open();
+    hands.stage(Stage.SHEETS).click("issue").press(KeyCode.SHORTCUT, KeyCode.S);
+    TestSites.arrow(data, 34);
+    desk.close();
+    open();
+    hands.stage(Stage.SHEETS);
+    assertThat(changes()).contains("Graphic of \"Arrow\" changed on disk");
+    hands.stage(Stage.INLAY).click("accept-graphic");
+    assertThat(desk.node("accept-graphic")).isNull();
+    hands.stage(Stage.SHEETS);
+    assertThat(changes()).contains("Inlay \"Arrow\": graphic replaced");
+  }
+
+  @Test
+  void a_number_that_was_issued_is_never_issued_again() throws TimeoutException, IOException {
+    TestSites.shed(data);
+    open();
+    hands.stage(Stage.SHEETS).click("issue");
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.site().releases()).isEmpty();
+    hands.click("issue");
+    assertThat(hands.site().releaseNumber()).isEqualTo(2);
+  }
+}

@@ -1,0 +1,67 @@
+package slabwright.desk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.OutlinePiece;
+import slabwright.site.Site;
+import slabwright.site.Spot;
+import slabwright.site.StencilSpec;
+import slabwright.store.PlanFile;
+import slabwright.units.Length;
+import slabwright.units.UnitSystem;
+
+/** Small invented sites on disk. */
+final class TestSites {
+  private TestSites() {}
+
+  private static FloorArea shed() {
+    return FloorArea.of(
+        "a1",
+        "Shed",
+        List.of(
+            OutlinePiece.wall(Spot.mm(0, 0)),
+            OutlinePiece.wall(Spot.mm(8000, 0)),
+            OutlinePiece.wall(Spot.mm(8000, 6000)),
+            OutlinePiece.wall(Spot.mm(0, 6000))));
+  }
+
+  /** A shed of 8 by 6 m. */
+  static Path shed(Path folder) throws IOException {
+    return save(shed(), folder);
+  }
+
+  /** The shed with an arrow laid into its floor, 1.2 m wide. */
+  static Path withArrow(Path folder) throws IOException {
+    arrow(folder, 30);
+    Inlay arrow =
+        new Inlay(
+            "i1",
+            "Arrow",
+            "arrow.svg",
+            "",
+            Spot.mm(4000, 3000),
+            Length.mm(1200),
+            0,
+            StencilSpec.forRoll(Length.mm(1220)));
+    return save(shed().withInlays(List.of(arrow)), folder);
+  }
+
+  /** Draws the arrow, 20 wide and so many units long. */
+  static void arrow(Path folder, int length) throws IOException {
+    Files.writeString(
+        folder.resolve("arrow.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 20 %d'><path fill='#14505c' d='M0,%d L10,0 L20,%d Z'/></svg>"
+            .formatted(length, length, length));
+  }
+
+  private static Path save(FloorArea area, Path folder) throws IOException {
+    Site site = Site.empty("Tram shed", UnitSystem.METRIC).withAreas(List.of(area));
+    Path file = folder.resolve("shed.site.json");
+    PlanFile.save(site, file);
+    return file;
+  }
+}

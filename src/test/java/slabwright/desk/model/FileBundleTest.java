@@ -1,0 +1,68 @@
+package slabwright.desk.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FileBundleTest {
+  @TempDir Path folder;
+
+  private static FileBundle three() {
+    FileBundle files = new FileBundle();
+    files.add("a.txt", "one");
+    files.add("b/c.txt", "two");
+    files.add("d.txt", "three");
+    return files;
+  }
+
+  /** Gives up once so much is done. */
+  private static Errands.Steps until(double limit) {
+    return new Errands.Steps() {
+      @Override
+      public void at(double share) {
+        if (share > limit) {
+          throw new CancellationException();
+        }
+      }
+
+      @Override
+      public boolean cancelled() {
+        return false;
+      }
+    };
+  }
+
+  @Test
+  void all_files_come_to_their_names() throws IOException {
+    three().write(folder.resolve("out"), until(1), 0);
+    assertThat(folder.resolve("out")).isDirectoryRecursivelyContaining("glob:**c.txt");
+    assertThat(folder.resolve("out").resolve("d.txt")).hasContent("three");
+    try (var all = Files.list(folder.resolve("out"))) {
+      assertThat(all).hasSize(3);
+    }
+  }
+
+  @Test
+  void given_up_half_way_nothing_is_left() throws IOException {
+    assertThatThrownBy(() -> three().write(folder.resolve("out"), until(0.5), 0))
+        .isInstanceOf(CancellationException.class);
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void given_up_half_way_what_was_there_stays() throws IOException {
+    Files.writeString(folder.resolve("a.txt"), "old");
+    assertThatThrownBy(() -> three().write(folder, until(0.5), 0))
+        .isInstanceOf(CancellationException.class);
+    assertThat(folder.resolve("a.txt")).hasContent("old");
+    try (var all = Files.list(folder)) {
+      assertThat(all).hasSize(1);
+    }
+  }
+}
