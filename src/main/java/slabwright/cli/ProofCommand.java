@@ -1,32 +1,27 @@
 package slabwright.cli;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slabwright.drawing.SvgPainter;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.artwork.ArtworkRefusal;
-import slabwright.inlay.artwork.Outlines;
-import slabwright.inlay.artwork.OutlinesResult;
-import slabwright.inlay.panel.Panel;
 import slabwright.inlay.proof.Drawing;
+import slabwright.inlay.proof.FaultInks;
 import slabwright.inlay.proof.ProofCheck;
 import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofReport;
+import slabwright.inlay.proof.ReturnedFile;
 import slabwright.inlay.proof.ShadingMeans;
 import slabwright.inlay.stencil.Stencil;
-import slabwright.pdfin.outline.PdfOutlines;
-import slabwright.shape.Bounds;
 import slabwright.sheets.AreaResult;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
@@ -38,6 +33,8 @@ import slabwright.units.Parsed;
     description = "Check the sign shop's drawing against the plan before anything is cut.",
     mixinStandardHelpOptions = true)
 final class ProofCommand implements Callable<Integer> {
+  private static final double PICTURE_MM = 250;
+
   /** What the person says of shading. */
   enum Shading {
     PULLED_OUT,
@@ -94,7 +91,10 @@ final class ProofCommand implements Callable<Integer> {
     if (picture != null) {
       AtomicFile.write(
           picture,
-          ProofPicture.svg(wanted, report).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+          SvgPainter.write(
+                  FaultInks.picture(wanted, report, PICTURE_MM),
+                  "red: missing from the drawing; blue: added by it")
+              .getBytes(StandardCharsets.UTF_8));
     }
     return report.isRight() ? 0 : Slabwright.REFUSED;
   }
@@ -120,34 +120,14 @@ final class ProofCommand implements Callable<Integer> {
       throw CliRefusal.of(
           "There is no stencil " + number + "; the inlay has " + stencils.size() + ".");
     }
-    List<Bounds> panels =
-        placed.plan().panels().stream().flatMap(p -> p.panels().stream()).map(Panel::box).toList();
-    return new ProofPlan(
-        stencils.get(number - 1).openings(), placed.plan().stencils().blank(), panels);
+    return ProofPlan.of(placed.plan(), number);
   }
 
   private Drawing drawing() throws CliRefusal, IOException {
-    if (!Files.isRegularFile(file)) {
-      throw CliRefusal.of("There is no drawing " + file + "; check the path.");
-    }
-    byte[] bytes = Files.readAllBytes(file);
-    String name = String.valueOf(file.getFileName());
-    return name.toLowerCase(Locale.ROOT).endsWith(".pdf") ? pdf(bytes) : svg(bytes, name);
-  }
-
-  private Drawing pdf(byte[] bytes) throws CliRefusal {
-    Parsed<PdfOutlines> read = PdfOutlines.read(bytes, page);
-    if (read instanceof Parsed.Bad<PdfOutlines> bad) {
+    Parsed<ReturnedFile> read = ReturnedFile.read(file, page);
+    if (read instanceof Parsed.Bad<ReturnedFile> bad) {
       throw CliRefusal.of(bad.why());
     }
-    return Drawing.of(read.orThrow());
-  }
-
-  private static Drawing svg(byte[] bytes, String name) throws CliRefusal, IOException {
-    OutlinesResult read = Outlines.read(new ByteArrayInputStream(bytes), name);
-    if (read instanceof ArtworkRefusal refusal) {
-      throw CliRefusal.of(refusal.sentence());
-    }
-    return Drawing.of((Outlines) read);
+    return read.orThrow().drawing();
   }
 }

@@ -1,8 +1,11 @@
 package slabwright.desk;
 
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import slabwright.desk.cards.AirCard;
 import slabwright.desk.cards.AreaCard;
 import slabwright.desk.cards.Card;
@@ -24,7 +27,9 @@ import slabwright.desk.cards.MarksCard;
 import slabwright.desk.cards.OnFloorCard;
 import slabwright.desk.cards.PanelsCard;
 import slabwright.desk.cards.PaperCard;
+import slabwright.desk.cards.PictureCard;
 import slabwright.desk.cards.Places;
+import slabwright.desk.cards.ProofCard;
 import slabwright.desk.cards.ReleaseCard;
 import slabwright.desk.cards.SiteCard;
 import slabwright.desk.cards.SlabCard;
@@ -40,23 +45,35 @@ import slabwright.desk.model.Stage;
 final class CardSets {
   private final Map<Stage, List<Card>> sets = new EnumMap<>(Stage.class);
 
-  CardSets(DeskParts s, Places places, Runnable graphic, SheetExports exports) {
+  /**
+   * What cards can ask for beyond edits.
+   *
+   * @param graphic asks for a graphic and places it
+   * @param proof asks for a drawing that came back
+   */
+  record Doors(
+      Runnable graphic,
+      Supplier<Optional<Path>> proof,
+      PictureCard.Actions picture,
+      SheetExports exports) {}
+
+  CardSets(DeskParts s, Places places, Doors doors) {
     Bench bench = s.bench();
-    sets.put(Stage.MEASURE, measure(s, places));
+    sets.put(Stage.MEASURE, measure(s, places, doors.picture()));
     sets.put(Stage.MARK, mark(bench));
     sets.put(Stage.PREP, prep(bench, s.answers(), places));
-    sets.put(Stage.INLAY, inlay(s, places, graphic, exports));
+    sets.put(Stage.INLAY, inlay(s, places, doors));
     sets.put(Stage.FINISH, finish(s));
     sets.put(
         Stage.SHEETS,
         List.of(
             noFloor(bench),
-            new PaperCard(bench, s.pages(), exports),
-            new CutCard(bench, exports),
+            new PaperCard(bench, s.pages(), doors.exports()),
+            new CutCard(bench, doors.exports()),
             new ReleaseCard(bench, s.releases())));
   }
 
-  private static List<Card> measure(DeskParts s, Places places) {
+  private static List<Card> measure(DeskParts s, Places places, PictureCard.Actions picture) {
     Bench bench = s.bench();
     return List.of(
         noFloor(bench),
@@ -65,6 +82,7 @@ final class CardSets {
         new DoorwayCard(bench),
         new MarkCard(bench),
         new AreaCard(bench, s.pictures()),
+        new PictureCard(bench, picture),
         new TapeCard(bench, s.rooms(), places),
         new SiteCard(bench));
   }
@@ -107,16 +125,16 @@ final class CardSets {
         new SlabCard(s.bench()));
   }
 
-  private static List<Card> inlay(
-      DeskParts s, Places places, Runnable graphic, SheetExports exports) {
+  private static List<Card> inlay(DeskParts s, Places places, Doors doors) {
     Bench bench = s.bench();
     Answers answers = s.answers();
     return List.of(
-        new GraphicCard(bench, graphic),
-        new InlayCard(bench, graphic),
+        new GraphicCard(bench, doors.graphic()),
+        new InlayCard(bench, doors.graphic()),
         new PanelsCard(bench, answers),
         new ChecksCard(bench, answers, places, s.releases()),
-        new CutCard(bench, exports),
+        new CutCard(bench, doors.exports()),
+        new ProofCard(bench, answers, s.proofs(), places, doors.proof()),
         new OnFloorCard(bench, answers),
         new StencilCard(bench));
   }

@@ -17,6 +17,9 @@ interface Chooser {
   /** A picture or a PDF page to trace over. */
   Optional<Path> picture();
 
+  /** The drawing that the sign shop sent back, SVG or PDF. */
+  Optional<Path> proof();
+
   /** A folder to write sheets or files into. */
   Optional<Path> folder(String what);
 }

@@ -27,6 +27,7 @@ import slabwright.desk.start.StartDoors;
 import slabwright.desk.start.StartScreen;
 import slabwright.desk.tool.ToolBox;
 import slabwright.desk.tool.ToolName;
+import slabwright.shape.Bounds;
 import slabwright.site.FloorArea;
 
 /** Puts the desk together and says which screen shows. */
@@ -51,19 +52,29 @@ final class DeskRoom implements Screen {
     Chooser asks = outside.chooser();
     InlayActions inlays = new InlayActions(parts, asks);
     ShownNow shown = new ShownNow(bench, parts.pictures(), parts.answers());
+    UnderlayActions underlays = new UnderlayActions(parts, this::pictureLaid, this::pictureFlat);
     tools =
         new ToolBox(
             bench.focus(),
             new ToolMaker(
-                bench, shown, parts.rooms(), parts.walks(), this::roomDone, inlays::choose));
+                bench,
+                shown,
+                parts.rooms(),
+                parts.walks(),
+                this::roomDone,
+                inlays::choose,
+                underlays));
     edits = new EditActions(bench, parts.pictures());
-    UnderlayActions underlays = new UnderlayActions(parts, this::pictureLaid);
     plans = new PlanActions(parts, new Samples(places.data()), asks, tools, this, underlays);
     drops = new FileDrops(desk, plans, inlays);
     DeskCommands.fill(commands, desk, plans, edits, this, look);
     workroom = makeWorkroom();
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
-    CardSets sets = new CardSets(parts, workroom.slab()::showPlace, inlays::choose, exports);
+    CardSets sets =
+        new CardSets(
+            parts,
+            workroom.slab()::showPlace,
+            new CardSets.Doors(inlays::choose, asks::proof, plans, exports));
     workroom.setPages(new PageView(parts.pages()), new PageList(parts.pages()));
     workroom.setCards(new CardColumn(bench, sets::of));
     startNotice = new NoticeBar(desk, v -> {});
@@ -73,7 +84,7 @@ final class DeskRoom implements Screen {
   }
 
   private Workroom makeWorkroom() {
-    StageInks inks = new StageInks(parts.bench(), parts.answers(), parts.keeper()::plan);
+    StageInks inks = new StageInks(parts);
     return new Workroom(
         parts.bench(), parts.pictures(), tools, commands, inks, parts.rooms(), parts.waiting());
   }
@@ -147,9 +158,15 @@ final class DeskRoom implements Screen {
     }
   }
 
-  private void pictureLaid() {
+  private void pictureLaid(Bounds where) {
     parts.bench().focus().go(Stage.MEASURE);
     tools.take(ToolName.SCALE);
+    workroom.slab().showAll(where);
+  }
+
+  private void pictureFlat(Bounds where) {
+    tools.take(ToolName.PICK);
+    workroom.slab().showAll(where);
   }
 
   private void roomDone() {

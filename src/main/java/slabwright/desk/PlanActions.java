@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
+import slabwright.desk.cards.PictureCard;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskParts;
 import slabwright.desk.model.PlanKeeper;
@@ -17,7 +18,7 @@ import slabwright.site.SiteEdit;
 import slabwright.units.UnitSystem;
 
 /** Beginning, opening, saving and putting away of plans, and what concerns a plan as a whole. */
-final class PlanActions {
+final class PlanActions implements PictureCard.Actions {
   private final DeskParts parts;
   private final Desk desk;
   private final PlanKeeper keeper;
@@ -79,7 +80,18 @@ final class PlanActions {
     chooser.picture().ifPresent(underlays::add);
   }
 
-  void removePicture() {
+  @Override
+  public void scalePicture() {
+    tools.take(ToolName.SCALE);
+  }
+
+  @Override
+  public void flattenPicture() {
+    tools.take(ToolName.FLAT);
+  }
+
+  @Override
+  public void removePicture() {
     desk.push(new SiteEdit.SetUnderlay(Optional.empty()));
   }
 

@@ -96,7 +96,7 @@ final class SlabKeys {
         code.isLetterKey()
             ? ToolName.byKey(bench.focus().stage(), code.getName())
             : Optional.empty();
-    tool.filter(t -> t != ToolName.SCALE || bench.desk().site().underlay().isPresent())
+    tool.filter(t -> !t.needsPicture() || bench.desk().site().underlay().isPresent())
         .filter(t -> t.drawsRooms() || t == ToolName.PICK || bench.focus().area().isPresent())
         .ifPresent(tools::take);
     return tool.isPresent();

@@ -8,22 +8,29 @@ import java.util.function.Supplier;
 import slabwright.desk.canvas.SlabLayers;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskParts;
 import slabwright.desk.model.InlayInks;
 import slabwright.desk.model.PrepInks;
+import slabwright.desk.model.Proofs;
 import slabwright.desk.model.Stage;
 import slabwright.drawing.Ink;
+import slabwright.inlay.proof.FaultInks;
+import slabwright.shape.Affine;
 import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
 
 /** What each stage lays over the plan. */
 final class StageInks implements SlabLayers {
   private final Bench bench;
   private final Answers answers;
+  private final Proofs proofs;
   private final Supplier<Optional<Path>> plan;
 
-  StageInks(Bench bench, Answers answers, Supplier<Optional<Path>> plan) {
-    this.plan = plan;
-    this.bench = bench;
-    this.answers = answers;
+  StageInks(DeskParts parts) {
+    plan = parts.keeper()::plan;
+    bench = parts.bench();
+    answers = parts.answers();
+    proofs = parts.proofs();
   }
 
   @Override
@@ -58,7 +65,19 @@ final class StageInks implements SlabLayers {
   public List<Ink> overInlays() {
     boolean here = bench.focus().stage() == Stage.INLAY;
     Optional<FloorArea> area = here ? bench.focus().area() : Optional.empty();
-    return area.map(a -> InlayInks.worked(a, answers)).orElse(List.of());
+    List<Ink> inks = new ArrayList<>();
+    area.ifPresent(
+        a -> {
+          inks.addAll(InlayInks.worked(a, answers));
+          a.inlays().forEach(i -> inks.addAll(faults(i)));
+        });
+    return inks;
+  }
+
+  /** Where a returned drawing differs from the plan, on the floor. */
+  private List<Ink> faults(Inlay i) {
+    Optional<Affine> map = answers.inlay(i.id()).flatMap(a -> a.toSite(i));
+    return map.flatMap(m -> proofs.of(i).map(s -> FaultInks.of(s.report(), m))).orElse(List.of());
   }
 
   @Override

@@ -7,6 +7,7 @@ import slabwright.desk.model.WalkKeeper;
 import slabwright.desk.tool.CornerTool;
 import slabwright.desk.tool.DoorwayTool;
 import slabwright.desk.tool.DrawTool;
+import slabwright.desk.tool.FlatTool;
 import slabwright.desk.tool.MarkTool;
 import slabwright.desk.tool.MeasureTool;
 import slabwright.desk.tool.PickTool;
@@ -28,6 +29,7 @@ final class ToolMaker implements Function<ToolName, Tool> {
   private final WalkKeeper walks;
   private final Runnable roomDone;
   private final Runnable graphic;
+  private final FlatTool.Flattening flattening;
 
   ToolMaker(
       Bench bench,
@@ -35,13 +37,15 @@ final class ToolMaker implements Function<ToolName, Tool> {
       TapedRooms rooms,
       WalkKeeper walks,
       Runnable roomDone,
-      Runnable graphic) {
+      Runnable graphic,
+      FlatTool.Flattening flattening) {
     this.rooms = rooms;
     this.walks = walks;
     this.bench = bench;
     this.shown = shown;
     this.roomDone = roomDone;
     this.graphic = graphic;
+    this.flattening = flattening;
   }
 
   @Override
@@ -49,6 +53,7 @@ final class ToolMaker implements Function<ToolName, Tool> {
     return switch (name) {
       case TAPE -> new TapeTool(bench, rooms, walks.left(start()), walks::keep, roomDone);
       case SCALE -> new ScaleTool(bench, roomDone);
+      case FLAT -> new FlatTool(flattening);
       case DRAW -> new DrawTool(bench, roomDone);
       case CORNER -> new CornerTool(bench, shown);
       case DOORWAY -> new DoorwayTool(bench, shown);

@@ -54,6 +54,12 @@ final class WindowChooser implements Chooser {
   }
 
   @Override
+  public Optional<Path> proof() {
+    return open(
+        "Choose the drawing that came back", new ExtensionFilter("Drawings", "*.svg", "*.pdf"));
+  }
+
+  @Override
   public Optional<Path> folder(String what) {
     DirectoryChooser c = new DirectoryChooser();
     c.setTitle(what);

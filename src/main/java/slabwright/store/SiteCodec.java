@@ -57,7 +57,8 @@ final class SiteCodec {
             f.number("c"),
             f.number("d"),
             f.number("e"),
-            f.number("f")));
+            f.number("f")),
+        f.textOr("caution", ""));
   }
 
   private static Optional<Release> release(Fields f) {
@@ -101,6 +102,9 @@ final class SiteCodec {
         .put("d", m.d())
         .put("e", m.e())
         .put("f", m.f());
+    if (!u.caution().isEmpty()) {
+      o.put("caution", u.caution());
+    }
   }
 
   private static void release(Release r, ObjectNode o) {

@@ -54,7 +54,7 @@ final class FullSite {
         UnitSystem.FEET_INCHES,
         Optional.of(LocalDateTime.of(2026, 12, 7, 7, 30)),
         List.of(area()),
-        Optional.of(new Underlay("photo.png", new Affine(2, 0, 0, -2, 5, 6))),
+        Optional.of(new Underlay("photo.png", new Affine(2, 0, 0, -2, 5, 6), "walls lean away")),
         List.of(new Release(1, LocalDate.of(2026, 12, 1), "first", graphics)));
   }
 

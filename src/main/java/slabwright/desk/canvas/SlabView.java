@@ -150,6 +150,13 @@ public final class SlabView extends Region {
     setViewport(near.scale() > viewport.scale() ? near : viewport.centredOn(place.middle(), box()));
   }
 
+  /** The whole of the bounds in view, from as near as that allows. */
+  public void showAll(Bounds b) {
+    centred = true;
+    fitted = true;
+    setViewport(Viewport.fitting(b, box()));
+  }
+
   /** The part of the view that nothing lies over. */
   private Bounds box() {
     return new Bounds(232, 84, Math.max(240, getWidth() - 96), Math.max(100, getHeight() - 132));

@@ -16,6 +16,7 @@ public record DeskParts(
     SheetPages pages,
     Releases releases,
     Errands errands,
+    Proofs proofs,
     Waiting waiting)
     implements AutoCloseable {
   /**
@@ -46,6 +47,7 @@ public record DeskParts(
             pages,
             new Releases(desk, keeper::plan, errands),
             errands,
+            new Proofs(desk, answers, errands),
             new Waiting(home));
     parts.watch();
     parts.releases.changed().hear(answers::again);
@@ -86,7 +88,8 @@ public record DeskParts(
             pages.changed(),
             errands.changed(),
             waiting.changed(),
-            releases.changed())) {
+            releases.changed(),
+            proofs.changed())) {
       s.hear(r);
     }
   }

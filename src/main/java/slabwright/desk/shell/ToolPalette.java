@@ -42,7 +42,7 @@ public final class ToolPalette extends VBox {
     buttons.forEach(
         (t, b) -> {
           b.setSelected(t == tools.name());
-          if (t == ToolName.SCALE) {
+          if (t.needsPicture()) {
             Controls.show(b, bench.desk().site().underlay().isPresent());
           }
           b.setDisable(!t.drawsRooms() && t != ToolName.PICK && bench.focus().area().isEmpty());

@@ -76,9 +76,7 @@ public final class ScaleTool implements Tool {
             .then(Affine.move(-p.x(), -p.y()))
             .then(Affine.scale(k, k))
             .then(Affine.move(p.x(), p.y()));
-    bench
-        .desk()
-        .push(new SiteEdit.SetUnderlay(Optional.of(new Underlay(under.get().file(), placing))));
+    bench.desk().push(new SiteEdit.SetUnderlay(Optional.of(under.get().withPlacing(placing))));
     points.clear();
     done.run();
     return Optional.empty();

@@ -32,6 +32,7 @@ public enum ToolName {
   IGNITION("Ignition", "Q", MarkType.IGNITION_SOURCE),
   AIR("Air outlet", "A", MarkType.AIR_OUTLET),
   SCALE("Scale picture", "S", null),
+  FLAT("Lay photo flat", "L", null),
   PLACE("Place", "G", null),
   MEASURE("Distance", "M", null);
 
@@ -61,13 +62,18 @@ public enum ToolName {
 
   /** Whether it draws a floor area's outline, so that none is needed before. */
   public boolean drawsRooms() {
-    return this == TAPE || this == DRAW || this == SCALE;
+    return this == TAPE || this == DRAW || needsPicture();
+  }
+
+  /** Whether it works on the picture under the plan, so that one must be there. */
+  public boolean needsPicture() {
+    return this == SCALE || this == FLAT;
   }
 
   /** The tools of a stage in the order shown. */
   public static List<ToolName> of(Stage stage) {
     return switch (stage) {
-      case MEASURE -> List.of(PICK, TAPE, DRAW, CORNER, DOORWAY, SCALE, MEASURE);
+      case MEASURE -> List.of(PICK, TAPE, DRAW, CORNER, DOORWAY, SCALE, FLAT, MEASURE);
       case MARK -> marking();
       case PREP -> List.of(PICK, DOORWAY, POWER, MEASURE);
       case INLAY -> List.of(PICK, PLACE, MEASURE);

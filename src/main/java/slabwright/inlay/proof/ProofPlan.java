@@ -1,6 +1,8 @@
 package slabwright.inlay.proof;
 
 import java.util.List;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.panel.Panel;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 
@@ -16,6 +18,18 @@ import slabwright.shape.Region;
 public record ProofPlan(Region openings, Bounds blank, List<Bounds> panels) {
   public ProofPlan {
     panels = List.copyOf(panels);
+  }
+
+  /**
+   * What the shop should draw of one stencil of an inlay.
+   *
+   * @param stencil from 1, in laying order
+   */
+  public static ProofPlan of(InlayPlan plan, int stencil) {
+    List<Bounds> panels =
+        plan.panels().stream().flatMap(p -> p.panels().stream()).map(Panel::box).toList();
+    return new ProofPlan(
+        plan.stencils().stencils().get(stencil - 1).openings(), plan.stencils().blank(), panels);
   }
 
   public static ProofPlan whole(Region openings, Bounds blank) {

@@ -1,0 +1,43 @@
+package slabwright.inlay.proof;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import slabwright.inlay.artwork.ArtworkRefusal;
+import slabwright.inlay.artwork.Outlines;
+import slabwright.inlay.artwork.OutlinesResult;
+import slabwright.pdfin.outline.PdfOutlines;
+import slabwright.units.Parsed;
+
+/**
+ * The file the sign shop sent back.
+ *
+ * @param pages how many pages it has; 1 for an SVG
+ */
+public record ReturnedFile(Drawing drawing, int pages) {
+  /**
+   * Reads an SVG, or one page of a PDF by the file's ending.
+   *
+   * @param page of a PDF, from 1
+   * @throws IOException when the file breaks while it is read
+   */
+  public static Parsed<ReturnedFile> read(Path file, int page) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return Parsed.bad("There is no drawing " + file + "; check the path.");
+    }
+    byte[] bytes = Files.readAllBytes(file);
+    String name = String.valueOf(file.getFileName());
+    return name.toLowerCase(Locale.ROOT).endsWith(".pdf")
+        ? PdfOutlines.read(bytes, page).map(p -> new ReturnedFile(Drawing.of(p), p.pages()))
+        : svg(bytes, name);
+  }
+
+  private static Parsed<ReturnedFile> svg(byte[] bytes, String name) throws IOException {
+    OutlinesResult read = Outlines.read(new ByteArrayInputStream(bytes), name);
+    return read instanceof ArtworkRefusal refusal
+        ? Parsed.bad(refusal.sentence())
+        : Parsed.ok(new ReturnedFile(Drawing.of((Outlines) read), 1));
+  }
+}
