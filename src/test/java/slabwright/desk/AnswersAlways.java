@@ -4,7 +4,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** Answers every question for a file with one in a folder. */
-record AnswersAlways(Path data) implements Chooser {
+record AnswersAlways(Path data, Path chosen) implements Chooser {
+  AnswersAlways(Path data) {
+    this(data, data.resolve("graphic.svg"));
+  }
+
   @Override
   public Optional<Path> plan() {
     return Optional.of(data.resolve("shed.site.json"));
@@ -17,7 +21,7 @@ record AnswersAlways(Path data) implements Chooser {
 
   @Override
   public Optional<Path> graphic() {
-    return Optional.of(data.resolve("graphic.svg"));
+    return Optional.of(chosen);
   }
 
   @Override

@@ -24,16 +24,34 @@ import slabwright.site.Site;
 final class DeskGestures {
   private final DeskUnderTest desk;
   private final FxRobot robot = new FxRobot();
+  private boolean hasty;
 
   DeskGestures(DeskUnderTest desk) {
     this.desk = desk;
   }
 
+  /**
+   * Waits no longer than it takes to take a key or a click; places on the slab still wait until all
+   * is worked out and shown.
+   */
+  DeskGestures hasty() {
+    hasty = true;
+    return this;
+  }
+
+  private DeskGestures after() throws TimeoutException {
+    if (hasty) {
+      WaitForAsyncUtils.waitForFxEvents(2);
+    } else {
+      desk.settle();
+    }
+    return this;
+  }
+
   /** Keys pressed together, let go in the other order. */
   DeskGestures press(KeyCode... keys) throws TimeoutException {
     push(keys);
-    desk.settle();
-    return this;
+    return after();
   }
 
   private void push(KeyCode... keys) {
@@ -68,8 +86,7 @@ final class DeskGestures {
 
   DeskGestures click(String id) throws TimeoutException {
     click(middle(inView(id)));
-    desk.settle();
-    return this;
+    return after();
   }
 
   /** Clicks and does not wait for what follows. */
@@ -83,41 +100,44 @@ final class DeskGestures {
   DeskGestures line(String text) throws TimeoutException {
     write(text);
     push(KeyCode.ENTER);
-    desk.settle();
-    return this;
+    return after();
   }
 
   /** Types over a field of a card. */
   DeskGestures fill(String id, String text) throws TimeoutException {
-    click(middle(inView(id)));
+    Node field = inView(id);
+    click(middle(field));
+    assertThat(DeskUnderTest.on(field::isFocused)).as("cursor is in " + id).isTrue();
     push(KeyCode.SHORTCUT, KeyCode.A);
     write(text);
     push(KeyCode.ENTER);
-    desk.settle();
-    return this;
+    return after();
+  }
+
+  private static boolean shows(Node node) {
+    return node == null || (node.isVisible() && shows(node.getParent()));
   }
 
   DeskGestures clickSlab(double x, double y) throws TimeoutException {
-    click(screen(x, y));
     desk.settle();
-    return this;
+    click(screen(x, y));
+    return after();
   }
 
   DeskGestures hover(double x, double y) throws TimeoutException {
     move(screen(x, y));
-    desk.settle();
-    return this;
+    return after();
   }
 
   DeskGestures drag(Vec from, Vec to) throws TimeoutException {
+    desk.settle();
     move(screen(from.x(), from.y()));
     base().pressMouse(MouseButton.PRIMARY);
     Vec mid = from.towards(to, 0.5);
     move(screen(mid.x(), mid.y()));
     move(screen(to.x(), to.y()));
     base().releaseMouse(MouseButton.PRIMARY);
-    desk.settle();
-    return this;
+    return after();
   }
 
   /** Takes one of a choice's words from its list. */
@@ -125,14 +145,20 @@ final class DeskGestures {
     click(middle(inView(id)));
     WaitForAsyncUtils.waitForFxEvents(2);
     click(middle(Popups.line(desk.stage(), word)));
-    desk.settle();
-    return this;
+    return after();
   }
 
   /** The node, its column scrolled so far that it is seen whole. */
   private Node inView(String id) {
-    Node node = desk.node(id);
+    Node node =
+        DeskUnderTest.on(
+            () -> {
+              desk.stage().getScene().getRoot().applyCss();
+              desk.stage().getScene().getRoot().layout();
+              return desk.node(id);
+            });
     assertThat(node).as("what is named " + id).isNotNull();
+    assertThat(DeskUnderTest.on(() -> shows(node))).as("shows " + id).isTrue();
     if (DeskUnderTest.on(() -> Scrolling.toSee(node))) {
       WaitForAsyncUtils.waitForFxEvents(3);
     }

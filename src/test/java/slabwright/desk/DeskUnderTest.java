@@ -23,7 +23,13 @@ final class DeskUnderTest implements AutoCloseable {
 
   static DeskUnderTest open(Path data, double wide, double high, List<String> plans)
       throws TimeoutException {
-    Outside outside = new Outside(new AnswersAlways(data), new NoPrinter(), Platform::runLater);
+    return open(data, new AnswersAlways(data), wide, high, plans);
+  }
+
+  static DeskUnderTest open(
+      Path data, Chooser chooser, double wide, double high, List<String> plans)
+      throws TimeoutException {
+    Outside outside = new Outside(chooser, new NoPrinter(), Platform::runLater);
     return open(data, wide, high, plans, outside);
   }
 

@@ -71,10 +71,18 @@ public final class SlabView extends Region {
 
   private void pictureChanged() {
     centre();
-    if (!fitted && pictures.picture().isPresent() && getWidth() > 50) {
+    boolean lost = pictures.picture().map(p -> isOutOfView(p.bounds())).orElse(false);
+    if ((!fitted || lost) && pictures.picture().isPresent() && getWidth() > 50) {
       fit();
     }
     repaint();
+  }
+
+  /** Whether none of it is to be seen, because it was moved or another area is looked at. */
+  private boolean isOutOfView(Bounds b) {
+    Vec low = viewport.toScreen(new Vec(b.minX(), b.minY()));
+    Vec high = viewport.toScreen(new Vec(b.maxX(), b.maxY()));
+    return high.x() < 0 || low.x() > getWidth() || low.y() < 0 || high.y() > getHeight();
   }
 
   @Override

@@ -83,6 +83,7 @@ public final class EntryBar extends VBox {
     b.getStyleClass().addAll("plain-button", "option-chip");
     b.setSelected(o.chosen());
     b.setAccessibleText(o.words());
+    b.setId("option-" + o.words().replaceAll("[^A-Za-z0-9]+", "-"));
     b.setOnAction(
         e -> {
           o.take().run();

@@ -13,6 +13,7 @@ import slabwright.drawing.Stroke;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.site.Edit;
 
 /** Picks things, several with Shift or a box, and moves what is picked. */
 public final class PickTool implements Tool {
@@ -20,6 +21,7 @@ public final class PickTool implements Tool {
   private final Shown shown;
   private Optional<Drag> drag = Optional.empty();
   private Optional<Vec> boxFrom = Optional.empty();
+  private Optional<Pick> oneOfSeveral = Optional.empty();
   private Vec boxTo = Vec.ZERO;
 
   public PickTool(Bench bench, Shown shown) {
@@ -73,6 +75,8 @@ public final class PickTool implements Tool {
       bench.focus().toggle(hit);
     } else if (!picked.contains(hit)) {
       bench.focus().pick(hit);
+    } else if (picked.size() > 1) {
+      oneOfSeveral = Optional.of(hit);
     }
   }
 
@@ -84,9 +88,12 @@ public final class PickTool implements Tool {
 
   @Override
   public void release(Touch t) {
-    drag.flatMap(d -> d.to(t)).ifPresent(bench.desk()::push);
+    Optional<Edit> moved = drag.flatMap(d -> d.to(t));
+    moved.ifPresent(bench.desk()::push);
     bench.desk().endPreview();
     drag = Optional.empty();
+    oneOfSeveral.filter(p -> moved.isEmpty()).ifPresent(bench.focus()::pick);
+    oneOfSeveral = Optional.empty();
     boxFrom.ifPresent(
         from -> {
           if (from.distanceTo(t.raw()) > t.reach()) {

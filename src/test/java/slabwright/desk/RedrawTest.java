@@ -1,0 +1,108 @@
+package slabwright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeoutException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slabwright.desk.model.Stage;
+import slabwright.floor.FloorTakeoff;
+import slabwright.sheets.json.TallyJson;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+
+/** The whole tram hall, drawn with keys and pointer from an empty screen. */
+class RedrawTest {
+  private static final Path SAMPLES = Path.of("sample-plans");
+
+  @TempDir Path data;
+
+  private DeskUnderTest desk;
+  private DeskGestures hands;
+  private RedrawDetails details;
+
+  @Test
+  void the_tram_hall_is_redrawn_in_full_and_its_numbers_equal_the_samples()
+      throws TimeoutException {
+    Chooser chooser = new AnswersAlways(data, SAMPLES.resolve("heron-ring.svg"));
+    desk = DeskUnderTest.open(data, chooser, 1280, 800, List.of());
+    try {
+      hands = new DeskGestures(desk).hasty();
+      details = new RedrawDetails(desk, hands);
+      hall();
+      terrace();
+      desk.settleAll();
+      Site sample =
+          ((PlanFile.Reading.Good) PlanFile.read(SAMPLES.resolve("tram-hall.site.json"))).site();
+      assertThat(SameThing.differences(sample, hands.site())).isEmpty();
+      assertThat(SameThing.differences(tally(sample), tally(hands.site()))).isEmpty();
+    } finally {
+      desk.close();
+    }
+  }
+
+  private static Object tally(Site site) {
+    return SameThing.json(
+        TallyJson.write(site, site.areas().stream().map(FloorTakeoff::of).toList()));
+  }
+
+  private void hall() throws TimeoutException {
+    RedrawHall hall = new RedrawHall(hands);
+    hall.walls();
+    hall.site();
+    hall.doorways();
+    hands.stage(Stage.MARK);
+    floorMarks();
+    hands.stage(Stage.PREP);
+    details.machine(1, "floor grinder, 29 in", "29\"", "27\"", "2\"");
+    details.machine(2, "edge machine, 18 in", "18\"", "17\"", "1\"");
+    details.inlay();
+    finishHall();
+  }
+
+  private void floorMarks() throws TimeoutException {
+    RedrawFloorMarks floor = new RedrawFloorMarks(hands);
+    floor.trench();
+    floor.residue();
+    floor.patches();
+    floor.counter();
+    floor.booths();
+    floor.columns();
+    RedrawSmallMarks small = new RedrawSmallMarks(hands);
+    small.lines();
+    small.boxAndGlass();
+    small.places();
+  }
+
+  private void finishHall() throws TimeoutException {
+    hands.stage(Stage.FINISH);
+    desk.settleAll();
+    hands.choose("finish-exposure", "fine aggregate");
+    details.coats(
+        List.of(
+            "Solvent dye for the floor",
+            "Solvent dye for graphics",
+            "Water-borne penetrating sealer",
+            "Two-part clear topcoat"),
+        List.of("2", "3", "1", "2"));
+    details.slab("5.5", "92", "16", "18", "62");
+    hands.fill("slab-thickness", "6\"").fill("ceiling", "15'").fill("airflow", "3400");
+    hands.fill("mixing", "3");
+    details.moisture();
+  }
+
+  private void terrace() throws TimeoutException {
+    RedrawTerrace terrace = new RedrawTerrace(hands);
+    terrace.walls();
+    terrace.doorways();
+    terrace.marks();
+    hands.stage(Stage.PREP);
+    details.machine(1, "floor grinder, 29 in", "29\"", "27\"", "2\"");
+    hands.stage(Stage.FINISH);
+    desk.settleAll();
+    details.coats(List.of("Breathing outdoor sealer"), List.of("2"));
+    details.slab("6", "12", "9", "11", "70");
+  }
+}
