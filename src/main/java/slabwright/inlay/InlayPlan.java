@@ -15,6 +15,7 @@ import slabwright.inlay.stencil.StencilSet;
 import slabwright.inlay.stencil.Ties;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
+import slabwright.shape.Region;
 import slabwright.site.StencilSpec;
 
 /**
@@ -23,6 +24,7 @@ import slabwright.site.StencilSpec;
  * <p>Frame: millimetres from the blank's top-left corner as read, x right, y down.
  *
  * @param stencils in laying order, with blank, openings and masks
+ * @param openings of all stencils laid over each other
  * @param panels how the blank is cut from the roll; empty when it cannot be
  * @param masking empty when there are no panels
  * @param dye the dye for each stencil, in laying order
@@ -31,6 +33,7 @@ import slabwright.site.StencilSpec;
  */
 public record InlayPlan(
     StencilSet stencils,
+    Region openings,
     Optional<PanelPlan> panels,
     Optional<Masking> masking,
     List<DyeNeed> dye,
@@ -53,7 +56,8 @@ public record InlayPlan(
     Bounds painted = inBlank(graphic.painted(), set);
     Optional<Affine> toSite = context.placed().map(p -> p.placement().toSite(painted));
     Optional<Masking> masking = panels.map(p -> masking(set, p, rules, context, toSite));
-    return new InlayPlan(set, panels, masking, dye(set, context), toSite, findings);
+    List<DyeNeed> dye = dye(set, context);
+    return new InlayPlan(set, set.openings(), panels, masking, dye, toSite, findings);
   }
 
   private static StencilSet stencils(Graphic graphic, StencilSpec spec, InlayRules rules) {
@@ -105,7 +109,7 @@ public record InlayPlan(
 
   /** Area of all openings laid over each other. */
   public double openingArea() {
-    return stencils.openings().area();
+    return openings.area();
   }
 
   /** Area of the blank. */

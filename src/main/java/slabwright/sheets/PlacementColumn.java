@@ -69,7 +69,7 @@ record PlacementColumn(
 
   private void underneath(List<Block> blocks) {
     Affine toSite = placed.plan().toSite().orElse(Affine.IDENTITY);
-    Region openings = placed.plan().stencils().openings().map(toSite);
+    Region openings = placed.plan().openings().map(toSite);
     for (Underneath u :
         Underneath.of(takeoff.area().marks(), Region.of(blank), openings, AreaInks.TOLERANCE)) {
       String how = u.stands() ? "stands in the way" : "lies under it: dye takes differently there";

@@ -2,7 +2,6 @@ package slabwright.desk;
 
 import java.util.List;
 import java.util.concurrent.TimeoutException;
-import slabwright.desk.model.Stage;
 
 /** Machines, inlay, finish, slab and air. */
 final class RedrawDetails {
@@ -22,7 +21,7 @@ final class RedrawDetails {
   }
 
   void inlay() throws TimeoutException {
-    hands.stage(Stage.INLAY).click("tool-PLACE").clickSlab(9000, 3000);
+    hands.click("tool-PLACE").clickSlab(9000, 3000);
     desk.settle();
     hands.fill("inlay-name", "Heron ring").fill("inlay-width", "2400 mm");
     hands.click("tool-PLACE").line("29' 8\", 7' 2\"");

@@ -45,6 +45,7 @@ public final class SlabView extends Region {
   private boolean stale = true;
   private boolean centred;
   private boolean fitted;
+  private String fittedArea = "";
 
   /**
    * A view of the floor area looked at.
@@ -71,18 +72,20 @@ public final class SlabView extends Region {
 
   private void pictureChanged() {
     centre();
-    boolean lost = pictures.picture().map(p -> isOutOfView(p.bounds())).orElse(false);
-    if ((!fitted || lost) && pictures.picture().isPresent() && getWidth() > 50) {
+    boolean away = pictures.picture().map(this::isNotLookedAt).orElse(false);
+    if ((!fitted || away) && pictures.picture().isPresent() && getWidth() > 50) {
       fit();
     }
     repaint();
   }
 
-  /** Whether none of it is to be seen, because it was moved or another area is looked at. */
-  private boolean isOutOfView(Bounds b) {
+  /** Whether another area is looked at now, or this one was moved out of view. */
+  private boolean isNotLookedAt(FloorPicture p) {
+    Bounds b = p.bounds();
+    boolean other = !p.area().id().equals(fittedArea);
     Vec low = viewport.toScreen(new Vec(b.minX(), b.minY()));
     Vec high = viewport.toScreen(new Vec(b.maxX(), b.maxY()));
-    return high.x() < 0 || low.x() > getWidth() || low.y() < 0 || high.y() > getHeight();
+    return other || high.x() < 0 || low.x() > getWidth() || low.y() < 0 || high.y() > getHeight();
   }
 
   @Override
@@ -134,6 +137,7 @@ public final class SlabView extends Region {
     Optional<FloorPicture> p = pictures.picture();
     if (p.isPresent()) {
       fitted = true;
+      fittedArea = p.get().area().id();
       setViewport(Viewport.fitting(p.get().bounds(), box()));
     }
   }

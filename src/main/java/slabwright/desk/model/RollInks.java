@@ -37,7 +37,7 @@ public final class RollInks {
     Bounds film = new Bounds(0, 0, width, usable * k);
     inks.add(Fill.of(Palette.FIELD, film));
     double at = 0;
-    Region open = plan.stencils().openings();
+    Region open = plan.openings();
     for (Panel panel : p.panels()) {
       double run = p.turn().along(panel.box());
       inks.addAll(panel(panel, open.intersect(Region.rectangle(panel.box())), p.turn(), at, k));

@@ -49,6 +49,7 @@ final class AreaChips extends HBox {
     ToggleButton b = new ToggleButton(area.name());
     b.getStyleClass().addAll("plain-button", "chip");
     b.setSelected(on);
+    b.setId("area-" + area.id());
     b.setOnAction(
         e -> {
           b.setSelected(true);
