@@ -64,6 +64,12 @@ final class InlayOptions {
       description = "Colours to dye, in laying order; default all.")
   private String colours;
 
+  @Option(
+      names = "--merge",
+      paramLabel = "DELTA_E",
+      description = "Colours nearer than this CIE colour difference count as one; default 0, none.")
+  private Double merge;
+
   Length width() {
     return width;
   }
@@ -82,7 +88,7 @@ final class InlayOptions {
             band,
             reach == null ? base.overspray() : new Overspray.Stated(reach),
             choices(),
-            base.mergeDeltaE(),
+            mergeOr(base.mergeDeltaE()),
             base.spread(),
             base.longestPiece(),
             base.vinylHolds(),
@@ -94,6 +100,16 @@ final class InlayOptions {
       throw CliRefusal.of(faults);
     }
     return spec;
+  }
+
+  private double mergeOr(double usual) throws CliRefusal {
+    if (merge == null) {
+      return usual;
+    }
+    if (!(merge >= 0 && merge <= 100)) {
+      throw CliRefusal.of("--merge is a colour difference from 0 to 100, not " + merge + ".");
+    }
+    return merge;
   }
 
   private List<ColourChoice> choices() throws CliRefusal {

@@ -13,6 +13,9 @@ import slabwright.shape.Vec;
 final class StencilMaker {
   private static final double ARC_TOLERANCE = 0.05;
 
+  /** Beyond this a drawing is shaded, not coloured; nobody lays that many films over each other. */
+  private static final int MOST = 48;
+
   private final List<DyeLayer> layers;
   private final StencilRules rules;
   private final List<Change> changes = new ArrayList<>();
@@ -30,6 +33,13 @@ final class StencilMaker {
     }
     if (painted.isEmpty()) {
       findings.add(Finding.cannot("No colour is dyed, so there is nothing to cut."));
+      return new StencilSet(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
+    }
+    if (layers.size() > MOST) {
+      findings.add(
+          Finding.cannot(
+              "%,d colours would need as many stencils; merge near-equal colours or name those to dye."
+                  .formatted(layers.size())));
       return new StencilSet(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
     }
     Bounds around = painted.grown(margin());
@@ -55,8 +65,7 @@ final class StencilMaker {
     List<Region> seen = layers.stream().map(l -> l.artwork().map(toBlank)).toList();
     List<Stencil> made = new ArrayList<>();
     for (int i = 0; i < seen.size(); i++) {
-      Region later = Region.union(seen.subList(i + 1, seen.size()));
-      Region grown = spread(seen.get(i), later);
+      Region grown = spread(seen.get(i), seen.subList(i + 1, seen.size()));
       Region wanted = rules.fixes().apply(i + 1, grown, blank, changes);
       made.add(Stencil.cut(i + 1, layers.get(i).colour(), seen.get(i), wanted, blank));
     }
@@ -64,11 +73,12 @@ final class StencilMaker {
   }
 
   /** Grown into what is laid later only, and only where the growth hangs together with the rest. */
-  private Region spread(Region own, Region later) {
+  private Region spread(Region own, List<Region> later) {
     if (rules.spread() <= 0 || own.isEmpty() || later.isEmpty()) {
       return own;
     }
-    Region grown = own.union(own.offset(rules.spread(), ARC_TOLERANCE).intersect(later));
+    Region within = own.offset(rules.spread(), ARC_TOLERANCE).intersect(Region.union(later));
+    Region grown = own.union(within);
     return Region.union(grown.parts().stream().filter(p -> p.intersect(own).area() > 0).toList());
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static slabwright.inlay.Graphics.box;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.Graphics;
 import slabwright.shape.Bounds;
@@ -22,6 +23,17 @@ class StencilSetTest {
     assertThat(set.origin()).isEqualTo(new Vec(-50.8, -50.8));
     assertThat(set.stencils().get(0).openings().bounds())
         .isEqualTo(new Bounds(50.8, 50.8, 350.8, 150.8));
+  }
+
+  @Test
+  void a_drawing_of_countless_colours_is_no_stencil_set() {
+    List<DyeLayer> layers =
+        IntStream.range(0, 49)
+            .mapToObj(i -> new DyeLayer("c" + i, 50, box(i * 20, 0, i * 20 + 10, 10)))
+            .toList();
+    StencilSet set = StencilSet.of(layers, StencilRules.usual());
+    assertThat(set.stencils()).isEmpty();
+    assertThat(set.findings()).extracting(Finding::text).anyMatch(t -> t.startsWith("49 colours"));
   }
 
   @Test
