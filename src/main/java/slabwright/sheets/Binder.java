@@ -22,6 +22,7 @@ final class Binder {
           new Page(
               name(draft, i + 1),
               draft.title(),
+              draft.area(),
               paper,
               Drawing.paper(paper.width(), paper.height(), inks)));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import slabwright.drawing.Colour;
+import slabwright.drawing.Notches;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.TextMeasure;
@@ -80,10 +81,12 @@ final class OutlineWords {
     Bounds b = shape.ring().bounds();
     List<Line> pieces = new ArrayList<>(shape.pieces().stream().filter(l -> straight(l)).toList());
     pieces.sort(Comparator.comparingDouble(Line::length).reversed());
+    List<Double> off = Notches.standOff(shape.pieces(), shape.floorOnLeft(), sketch.view().scale());
     for (Line piece : pieces) {
       Vec from = piece.points().get(0);
       Vec to = piece.points().get(1);
-      sketch.dimension(from, to, outside, FIRST_ROW, show(from.distanceTo(to)));
+      double first = FIRST_ROW + off.get(shape.pieces().indexOf(piece)) / sketch.type().k();
+      sketch.dimension(from, to, outside, first, show(from.distanceTo(to)));
     }
     Vec topLeft = new Vec(b.minX(), b.maxY());
     if (pieces.stream().noneMatch(l -> spans(l, b.width(), true))) {

@@ -7,5 +7,6 @@ import slabwright.drawing.Drawing;
  *
  * @param name a short name for files, such as {@code 2-prep-and-hand-work}
  * @param title the sheet's title
+ * @param area name of the floor area; empty when the page speaks of the whole site
  */
-public record Page(String name, String title, Paper paper, Drawing drawing) {}
+public record Page(String name, String title, String area, Paper paper, Drawing drawing) {}

@@ -102,6 +102,25 @@ public sealed interface Form {
    */
   record CurvedCorner(Spot at, Length rise) {}
 
+  /** A form about its middle with a length and a width. */
+  sealed interface Box extends Form {
+    Spot middle();
+
+    Length length();
+
+    Length width();
+
+    @Override
+    default Map<String, Length> sizes() {
+      return Map.of("length", length(), "width", width());
+    }
+
+    @Override
+    default List<Spot> spots() {
+      return List.of(middle());
+    }
+  }
+
   /**
    * A rectangle about its middle.
    *
@@ -109,22 +128,12 @@ public sealed interface Form {
    * @param turn degrees counter-clockwise
    */
   record Rectangle(Spot middle, Length length, Length width, Length corner, double turn)
-      implements Form {
+      implements Box {
     @Override
     public Region region(double tolerance) {
       double angle = Math.toRadians(turn);
       return Region.of(
           Arcs.rounded(middle.vec(), length.mm(), width.mm(), corner.mm(), angle, tolerance));
-    }
-
-    @Override
-    public Map<String, Length> sizes() {
-      return Map.of("length", length, "width", width);
-    }
-
-    @Override
-    public List<Spot> spots() {
-      return List.of(middle);
     }
 
     @Override
@@ -134,22 +143,12 @@ public sealed interface Form {
   }
 
   /** A strip with half-round ends, {@code length} over all. */
-  record RoundEnded(Spot middle, Length length, Length width, double turn) implements Form {
+  record RoundEnded(Spot middle, Length length, Length width, double turn) implements Box {
     @Override
     public Region region(double tolerance) {
       double r = width.mm() / 2;
       double angle = Math.toRadians(turn);
       return Region.of(Arcs.rounded(middle.vec(), length.mm(), width.mm(), r, angle, tolerance));
-    }
-
-    @Override
-    public Map<String, Length> sizes() {
-      return Map.of("length", length, "width", width);
-    }
-
-    @Override
-    public List<Spot> spots() {
-      return List.of(middle);
     }
 
     @Override

@@ -71,6 +71,11 @@ class PicturesOfTheDesk {
     DeskUnderTest.on(
         () -> {
           desk.room().plans().startByTape();
+          return null;
+        });
+    desk.settle();
+    DeskUnderTest.on(
+        () -> {
           for (String wall : List.of("24' 6\"", "r 12'", "r 8' 2\"", "l 5'")) {
             desk.room().tools().tool().type(wall);
           }

@@ -101,7 +101,7 @@ class TrueScaleTest {
 
   private static byte[] pdf(Paper paper, Drawing page) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    SheetFiles.pdf(List.of(new Page("p", "p", paper, page)), "t", Samples.DAY, out);
+    SheetFiles.pdf(List.of(new Page("p", "p", "", paper, page)), "t", Samples.DAY, out);
     return out.toByteArray();
   }
 }

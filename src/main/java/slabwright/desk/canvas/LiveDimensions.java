@@ -9,6 +9,7 @@ import slabwright.desk.model.Pick;
 import slabwright.desk.model.Viewport;
 import slabwright.drawing.Dimension;
 import slabwright.drawing.Ink;
+import slabwright.drawing.Notches;
 import slabwright.drawing.Palette;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
@@ -36,7 +37,9 @@ final class LiveDimensions {
   List<Ink> inks(FloorPicture p, Viewport v, UnitSystem units, Focus focus) {
     targets.clear();
     List<Ink> inks = new ArrayList<>();
-    double out = p.shape().floorOnLeft() ? -AWAY : AWAY;
+    double side = p.shape().floorOnLeft() ? -1 : 1;
+    List<Double> off =
+        Notches.standOff(p.shape().pieces(), p.shape().floorOnLeft(), v.scale() / FxPainter.SCREEN);
     for (int i = 0; i < p.shape().pieces().size(); i++) {
       Line wall = p.shape().pieces().get(i);
       Vec a = wall.points().get(0);
@@ -45,6 +48,7 @@ final class LiveDimensions {
       double paper = a.distanceTo(b) * v.scale() / FxPainter.SCREEN;
       if (paper > TextMeasure.width(words, WORDS) + 5) {
         boolean held = focus.picked().contains(new Pick.OfWall(i));
+        double out = side * (AWAY + off.get(i));
         TextStyle style = held ? WORDS.in(Palette.BLUE) : WORDS;
         inks.add(new Dimension(a, b, out, words, style));
         targets.add(new Target(i, box(v, a, b, out, words), words));

@@ -1,15 +1,22 @@
 package slabwright.desk.shell;
 
 import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import slabwright.desk.model.SheetPages;
 import slabwright.sheets.Page;
 
 /** The pages by their titles; a click shows one. */
 public final class PageList extends ScrollPane {
+  private static final double NUMBER = 28;
+  private static final double TITLE = 168;
+
   private final SheetPages pages;
   private final VBox list = new VBox();
   private List<Object> shown = List.of();
@@ -31,19 +38,32 @@ public final class PageList extends ScrollPane {
     }
     shown = now;
     list.getChildren().clear();
+    String area = "";
     for (int i = 0; i < pages.pages().size(); i++) {
-      list.getChildren().add(row(i, pages.pages().get(i)));
+      Page page = pages.pages().get(i);
+      if (i == 0 || !page.area().equals(area)) {
+        area = page.area();
+        list.getChildren().add(Controls.label(area.isEmpty() ? "Whole site" : area, "page-area"));
+      }
+      list.getChildren().add(row(i, page));
     }
     Controls.show(this, !pages.pages().isEmpty());
   }
 
   private ToggleButton row(int i, Page page) {
     ToggleButton b = new ToggleButton();
-    b.setGraphic(Controls.label((i + 1) + "   " + page.title(), "page-word"));
-    b.getStyleClass().setAll("tool");
+    Label number = Controls.label(String.valueOf(i + 1), "page-number");
+    number.setMinWidth(NUMBER);
+    Text title = new Text(page.title());
+    title.getStyleClass().add("page-word");
+    title.setWrappingWidth(TITLE);
+    HBox line = new HBox(number, title);
+    line.setAlignment(Pos.CENTER_LEFT);
+    b.setGraphic(line);
+    b.getStyleClass().setAll("tool", "page-row");
     b.setSelected(i == pages.number());
     b.setMaxWidth(Double.MAX_VALUE);
-    b.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    b.setAlignment(Pos.CENTER_LEFT);
     b.setOnAction(e -> pages.show(i));
     return Controls.named(b, "Page " + (i + 1) + ", " + page.title(), "");
   }

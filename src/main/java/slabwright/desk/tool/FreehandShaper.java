@@ -2,7 +2,6 @@ package slabwright.desk.tool;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
@@ -36,16 +35,6 @@ final class FreehandShaper implements Shaper {
     List<Spot> spots = points.stream().map(Spot::of).toList();
     points.clear();
     return spots.size() < 4 ? List.of() : List.of(new Form.Polygon(spots));
-  }
-
-  @Override
-  public void hover(Touch t) {
-    // Nothing follows the pointer until the button is held.
-  }
-
-  @Override
-  public Optional<String> entry() {
-    return Optional.empty();
   }
 
   @Override

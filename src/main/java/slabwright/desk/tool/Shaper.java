@@ -24,10 +24,12 @@ interface Shaper {
     return List.of();
   }
 
-  void hover(Touch t);
+  default void hover(Touch t) {}
 
-  /** What a typed line is for now. */
-  Optional<String> entry();
+  /** What a typed line is for now; empty when nothing can be typed. */
+  default Optional<String> entry() {
+    return Optional.empty();
+  }
 
   /** What a typed line may look like now. */
   default String example() {

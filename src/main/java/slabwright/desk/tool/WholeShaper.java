@@ -1,7 +1,6 @@
 package slabwright.desk.tool;
 
 import java.util.List;
-import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
@@ -27,16 +26,6 @@ final class WholeShaper implements Shaper {
   private static Form whole(FloorArea area) {
     return new Form.Curved(
         area.outline().stream().map(p -> new Form.CurvedCorner(p.from(), p.rise())).toList());
-  }
-
-  @Override
-  public void hover(Touch t) {
-    // Nothing follows the pointer.
-  }
-
-  @Override
-  public Optional<String> entry() {
-    return Optional.empty();
   }
 
   @Override
