@@ -30,6 +30,7 @@ import slabwright.desk.cards.PaperCard;
 import slabwright.desk.cards.PictureCard;
 import slabwright.desk.cards.Places;
 import slabwright.desk.cards.ProofCard;
+import slabwright.desk.cards.ReachCard;
 import slabwright.desk.cards.ReleaseCard;
 import slabwright.desk.cards.SiteCard;
 import slabwright.desk.cards.SlabCard;
@@ -61,7 +62,7 @@ final class CardSets {
     Bench bench = s.bench();
     sets.put(Stage.MEASURE, measure(s, places, doors.picture()));
     sets.put(Stage.MARK, mark(bench));
-    sets.put(Stage.PREP, prep(bench, s.answers(), places));
+    sets.put(Stage.PREP, prep(s, places));
     sets.put(Stage.INLAY, inlay(s, places, doors));
     sets.put(Stage.FINISH, finish(s));
     sets.put(
@@ -106,13 +107,15 @@ final class CardSets {
         new MarksCard(bench));
   }
 
-  private static List<Card> prep(Bench bench, Answers answers, Places places) {
+  private static List<Card> prep(DeskParts s, Places places) {
+    Bench bench = s.bench();
     return List.of(
         new DoorwayCard(bench),
         new MarkCard(bench),
         new MachinesCard(bench),
-        new HandWorkCard(bench, answers, places),
-        new EdgesCard(bench, answers));
+        new HandWorkCard(bench, s.answers(), places),
+        new ReachCard(bench, s.answers(), s.ways(), places),
+        new EdgesCard(bench, s.answers()));
   }
 
   private static List<Card> finish(DeskParts s) {

@@ -13,7 +13,9 @@ import slabwright.desk.model.InlayInks;
 import slabwright.desk.model.PrepInks;
 import slabwright.desk.model.Proofs;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.WaysAnswer;
 import slabwright.drawing.Ink;
+import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.proof.FaultInks;
 import slabwright.shape.Affine;
 import slabwright.site.FloorArea;
@@ -24,6 +26,7 @@ final class StageInks implements SlabLayers {
   private final Bench bench;
   private final Answers answers;
   private final Proofs proofs;
+  private final WaysAnswer ways;
   private final Supplier<Optional<Path>> plan;
 
   StageInks(DeskParts parts) {
@@ -31,6 +34,7 @@ final class StageInks implements SlabLayers {
     bench = parts.bench();
     answers = parts.answers();
     proofs = parts.proofs();
+    ways = parts.ways();
   }
 
   @Override
@@ -51,8 +55,14 @@ final class StageInks implements SlabLayers {
   @Override
   public List<Ink> overWalls() {
     return bench.focus().stage() == Stage.PREP
-        ? answers.takeoff().map(PrepInks::edges).orElse(List.of())
+        ? answers.takeoff().map(this::prep).orElse(List.of())
         : List.of();
+  }
+
+  private List<Ink> prep(FloorTakeoff t) {
+    List<Ink> inks = new ArrayList<>(PrepInks.edges(t));
+    inks.addAll(PrepInks.ways(t, ways.ways(), bench.desk().shown().units()));
+    return inks;
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 
@@ -47,6 +48,11 @@ final class MachineReach {
     Region ground = middle.offset(machine.grinding().mm() / 2, tolerance);
     double near = Math.max(half(machine) - 2 * tolerance, half(machine) / 2);
     return new Sweep(machine, middle, ground, middle.offset(near, tolerance));
+  }
+
+  /** The point nearest to a place where driving ends. */
+  Vec nearestObstacle(Vec place) {
+    return drivable.nearestOnBoundary(place);
   }
 
   /** Half the width of the gap that the machine needs. */

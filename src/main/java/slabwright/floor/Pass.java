@@ -1,5 +1,6 @@
 package slabwright.floor;
 
+import slabwright.shape.Line;
 import slabwright.shape.Vec;
 
 /**
@@ -7,5 +8,6 @@ import slabwright.shape.Vec;
  *
  * @param width of the gap in mm: body and clearances of a machine that gets through are no wider
  * @param where in the middle of the gap
+ * @param across from the nearest obstacle over the middle to the other side, {@code width} long
  */
-public record Pass(double width, Vec where) {}
+public record Pass(double width, Vec where, Line across) {}

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.Machine;
@@ -69,7 +70,13 @@ public final class Passage {
         high = middle;
       }
     }
-    return Optional.of(new Pass(2 * low, neck(low, high, place)));
+    return Optional.of(pass(2 * low, neck(low, high, place)));
+  }
+
+  private Pass pass(double width, Vec where) {
+    Vec side = reach.nearestObstacle(where);
+    Vec over = side.equals(where) ? new Vec(1, 0) : where.minus(side).unit();
+    return new Pass(width, where, Line.of(side, side.plus(over.times(width))));
   }
 
   /** No machine of the plan gets to a pocket; without one no body wider than the floor fits. */

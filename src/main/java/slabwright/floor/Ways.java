@@ -47,7 +47,7 @@ public final class Ways {
     return curves.get();
   }
 
-  /** Every pocket of 0.01 m² and more, as found, the largest first. */
+  /** Every pocket of 0.01 m² and more, as found, the largest first; none without a machine. */
   public List<PocketWay> pockets() {
     return pockets.get();
   }
@@ -65,6 +65,9 @@ public final class Ways {
   }
 
   private List<PocketWay> findPockets() {
+    if (takeoff.area().machines().isEmpty()) {
+      return List.of();
+    }
     Passage passage = new Passage(takeoff, false, cancelled);
     double clearance =
         takeoff.area().machines().stream()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
+import slabwright.drawing.Stroke;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.TextStyle;
 import slabwright.floor.EdgeTally;
@@ -82,7 +83,7 @@ final class HandPlan {
       if (way.pass().isPresent() && done.stream().noneMatch(way.pass().get().where()::equals)) {
         Vec at = way.pass().get().where();
         done.add(at);
-        sketch.sign(Symbol.of(Symbol.Kind.WITNESS, at, SIGN * k, Palette.RED));
+        sketch.ink(List.of(Stroke.lines(MarkLooks.GAP, List.of(way.pass().get().across()))));
         String words = "gap " + context.length(way.pass().get().width());
         sketch.words(PlanWords.of(at, words, style).nearBy(4).on(Palette.WHITE));
       }
@@ -127,7 +128,7 @@ final class HandPlan {
       entries.add(Key.sign(Symbol.Kind.LOOK, Palette.PURPLE, "free-standing end to go round"));
     }
     if (ways.pockets().stream().anyMatch(w -> w.pass().isPresent())) {
-      entries.add(Key.sign(Symbol.Kind.WITNESS, Palette.RED, "narrowest pass to a pocket"));
+      entries.add(Key.line(MarkLooks.GAP, "narrowest pass to a pocket"));
     }
   }
 }

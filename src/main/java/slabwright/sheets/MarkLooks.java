@@ -24,6 +24,9 @@ public final class MarkLooks {
   /** The line of a way in. */
   public static final Pen WAY_IN = Pen.of(0.6, Palette.RED).dashed(2, 1.2);
 
+  /** Across the narrowest pass to a pocket. */
+  public static final Pen GAP = Pen.of(0.7, Palette.RED);
+
   private MarkLooks() {}
 
   /**

@@ -2,18 +2,22 @@ package slabwright.desk.cards;
 
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.PrepInks;
 import slabwright.desk.shell.Controls;
+import slabwright.floor.CutIn;
+import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
 import slabwright.site.EdgeClass;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
 
-/** Where the floor ends, class by class, in the colours of the plan. */
+/** Edges by what they meet, in the colours of the plan; corners, lines, transitions and cut-in. */
 public final class EdgesCard extends Card {
   private final Bench bench;
   private final Answers answers;
@@ -34,8 +38,42 @@ public final class EdgesCard extends Card {
         body().getChildren().add(row(kind, length));
       }
     }
-    String cut = "Cut-in " + Quantity.run(t.cutIn(), units) + ": without doorways and open edges.";
-    body().getChildren().add(Controls.sentence(cut, "card-hint"));
+    EdgeTally tally = EdgeTally.of(t);
+    body().getChildren().add(Controls.sentence(corners(tally), "card-words"));
+    for (EdgeTally.Lines l : tally.lines()) {
+      plain(l.kind().word() + " × " + l.count(), l.length());
+    }
+    for (EdgeTally.Meeting m : tally.transitions()) {
+      plain(m.below() + " to " + m.above(), m.length());
+    }
+    for (CutIn c : CutIn.values()) {
+      plain("cut-in, " + c.words(), c.length(t));
+    }
+  }
+
+  private static String corners(EdgeTally tally) {
+    int ends = tally.ends().size();
+    return tally.corners().inside().size()
+        + " inside corners, "
+        + tally.corners().outside().size()
+        + " outside"
+        + (ends == 0
+            ? "."
+            : ", " + ends + (ends == 1 ? " free-standing end." : " free-standing ends."));
+  }
+
+  private void plain(String words, double length) {
+    if (length > 0) {
+      Label name = Controls.sentence(words, "row-name");
+      HBox.setHgrow(name, Priority.ALWAYS);
+      name.setMaxWidth(Double.MAX_VALUE);
+      Label figure = Controls.label(Quantity.run(length, units), "figure");
+      figure.setMinWidth(Region.USE_PREF_SIZE);
+      HBox row = new HBox(name, figure);
+      row.setAlignment(Pos.CENTER_LEFT);
+      row.setSpacing(10);
+      body().getChildren().add(row);
+    }
   }
 
   private HBox row(EdgeClass kind, double length) {

@@ -1,17 +1,18 @@
 package slabwright.desk.cards;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandKind;
-import slabwright.floor.HandPiece;
+import slabwright.floor.MachineShare;
+import slabwright.floor.TrenchWork;
+import slabwright.units.LengthFormat;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
 
-/** Who grinds what: machine and hand, the hand work by its reason, pockets with Show. */
+/** Who grinds what: each machine, and the hand work by its reason; each trench with Show. */
 public final class HandWorkCard extends Card {
   private final Bench bench;
   private final Answers answers;
@@ -32,13 +33,19 @@ public final class HandWorkCard extends Card {
   private void fill(FloorTakeoff t) {
     rows.clear();
     figure("To be ground", t.ground().area());
-    figure("By machine", t.asFound().machine().area());
+    List<MachineShare> shares = MachineShare.of(t.asFound());
+    if (shares.size() > 1) {
+      shares.forEach(m -> figure("By " + m.machine().name(), m.area()));
+    } else {
+      figure("By machine", t.asFound().machine().area());
+    }
     for (HandKind kind : HandKind.values()) {
       double area = t.asFound().handArea(kind);
       if (area > 0) {
         figure("Hand: " + kind.word(), area);
       }
     }
+    TrenchWork.of(t).forEach(w -> rows.getChildren().add(trench(w).row()));
     double before = t.asFound().hand().area();
     double after = t.levelled().hand().area();
     if (before - after > 1e4) {
@@ -50,19 +57,31 @@ public final class HandWorkCard extends Card {
                           + " of hand work then goes to the machine.")
                   .row());
     }
-    List<HandPiece> pockets = new ArrayList<>(t.asFound().pieces(HandKind.POCKET));
-    pockets.sort((a, b) -> Double.compare(b.area(), a.area()));
-    pockets.stream()
-        .filter(p -> p.area() > 2500)
-        .limit(12)
-        .forEach(p -> rows.getChildren().add(pocket(p).row()));
   }
 
-  private Finding pocket(HandPiece p) {
+  private Finding trench(TrenchWork w) {
+    String size =
+        w.length().isPresent() && w.width().isPresent()
+            ? " "
+                + LengthFormat.show(w.length().getAsDouble(), units)
+                + " × "
+                + LengthFormat.show(w.width().getAsDouble(), units)
+            : "";
+    String words =
+        w.mark().name()
+            + ","
+            + size
+            + ", "
+            + Quantity.area(w.area(), units)
+            + ", "
+            + w.state()
+            + ": "
+            + w.due()
+            + ".";
     return new Finding(
-        Finding.Sign.LOOK,
-        "Pocket of " + Quantity.area(p.area(), units) + " out of reach",
-        Optional.of(() -> places.show(p.region().bounds())));
+        w.kind().stopsMachine() ? Finding.Sign.LOOK : Finding.Sign.FINE,
+        words,
+        Optional.of(() -> places.show(w.region().bounds())));
   }
 
   private void figure(String name, double area) {

@@ -10,6 +10,7 @@ public record DeskParts(
     PlanKeeper keeper,
     Pictures pictures,
     Answers answers,
+    WaysAnswer ways,
     TapedRooms rooms,
     WalkKeeper walks,
     Job job,
@@ -41,6 +42,7 @@ public record DeskParts(
             keeper,
             pictures,
             answers,
+            new WaysAnswer(desk, focus, answers, home),
             new TapedRooms(desk, keeper::plan),
             new WalkKeeper(desk, keeper::plan),
             job,
@@ -84,6 +86,7 @@ public record DeskParts(
             bench.focus().changed(),
             pictures.changed(),
             answers.changed(),
+            ways.changed(),
             job.changed(),
             pages.changed(),
             errands.changed(),
@@ -101,7 +104,7 @@ public record DeskParts(
 
   /** Whether the whole job and its pages have been worked out too. */
   public boolean isAllWorkedOut() {
-    return isUpToDate() && !job.isWorking() && !pages.isWorking();
+    return isUpToDate() && !ways.isWorking() && !job.isWorking() && !pages.isWorking();
   }
 
   @Override
@@ -110,6 +113,7 @@ public record DeskParts(
     keeper.close();
     pictures.close();
     answers.close();
+    ways.close();
     job.close();
     pages.close();
   }

@@ -2,6 +2,7 @@ package slabwright.desk.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.Colour;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Look;
@@ -9,11 +10,22 @@ import slabwright.drawing.Palette;
 import slabwright.drawing.Pattern;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
+import slabwright.drawing.Symbol;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextStyle;
 import slabwright.floor.Edge;
+import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandKind;
 import slabwright.floor.HandPiece;
+import slabwright.floor.MachineShare;
+import slabwright.floor.PocketWay;
+import slabwright.floor.Ways;
+import slabwright.shape.Vec;
+import slabwright.sheets.MarkLooks;
 import slabwright.site.EdgeClass;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
 
 /** What the Prep stage lays over the plan: hand work, pockets, edges by their class. */
 public final class PrepInks {
@@ -24,14 +36,42 @@ public final class PrepInks {
   private static final Look HAND =
       new Look(Palette.AMBER.mixed(Palette.WHITE, 0.7), Pattern.RISING, Palette.AMBER, 1.6, 0.4);
 
+  /** How far the words of a gap stand beyond it, mm of floor. */
+  private static final double CLEAR = 160;
+
   private PrepInks() {}
 
   public static List<Ink> of(FloorTakeoff t) {
     List<Ink> inks = new ArrayList<>();
+    List<MachineShare> shares = MachineShare.of(t.asFound());
+    for (int i = 1; i < shares.size(); i++) {
+      inks.addAll(MarkLooks.share(i).on(shares.get(i).region()));
+    }
     for (HandPiece p : t.asFound().pieces()) {
       if (p.kind() != HandKind.TRENCH) {
         inks.addAll((p.kind() == HandKind.POCKET ? POCKET : HAND).on(p.region()));
       }
+    }
+    return inks;
+  }
+
+  /** The narrowest pass to each pocket, with its width, and free-standing ends. */
+  public static List<Ink> ways(FloorTakeoff t, Optional<Ways> ways, UnitSystem units) {
+    List<Ink> inks = new ArrayList<>();
+    for (Vec end : EdgeTally.of(t).ends()) {
+      inks.add(Symbol.of(Symbol.Kind.LOOK, end, 3.2, Palette.PURPLE));
+    }
+    for (PocketWay w : ways.map(Ways::pockets).orElse(List.of())) {
+      w.pass()
+          .ifPresent(
+              p -> {
+                inks.add(Stroke.lines(MarkLooks.GAP, List.of(p.across())));
+                String words = LengthFormat.show(p.width(), units);
+                Vec from = p.across().points().get(0);
+                Vec to = p.across().points().get(1);
+                Vec at = to.plus(to.minus(from).unit().times(CLEAR));
+                inks.add(Text.middle(at, words, TextStyle.bold(3).in(Palette.RED)));
+              });
     }
     return inks;
   }
