@@ -49,11 +49,16 @@ final class Plans {
   }
 
   private static ShopBook book(Path folder) throws CliRefusal, IOException {
+    return ShopBook.of(bookFile(folder).text());
+  }
+
+  /** The shop book that a plan in this folder is worked out by. */
+  static ShopBookFile bookFile(Path folder) throws CliRefusal, IOException {
     Path home = Path.of(System.getProperty("user.home", "."));
     Parsed<ShopBookFile> found = ShopBookFile.find(folder, home);
     if (found instanceof Parsed.Bad<ShopBookFile> bad) {
       throw CliRefusal.of(bad.why());
     }
-    return ShopBook.of(found.orThrow().text());
+    return found.orThrow();
   }
 }

@@ -18,7 +18,8 @@ import slabwright.units.Parsed;
       InlayCommand.class,
       SheetsCommand.class,
       TapeCommand.class,
-      ProofCommand.class
+      ProofCommand.class,
+      ActualsCommand.class
     },
     mixinStandardHelpOptions = true,
     version = "Slabwright 0.1.0",

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import slabwright.desk.cards.ActualsCard;
 import slabwright.desk.cards.AirCard;
 import slabwright.desk.cards.AreaCard;
+import slabwright.desk.cards.BookCard;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.ChecksCard;
 import slabwright.desk.cards.CoatsCard;
@@ -125,7 +127,9 @@ final class CardSets {
         new CoatsCard(s.bench(), s.job()),
         new DaysCard(s.bench(), s.job()),
         new AirCard(s.bench(), s.job()),
-        new SlabCard(s.bench()));
+        new SlabCard(s.bench()),
+        new BookCard(s.bench(), s.book()),
+        new ActualsCard(s.bench(), s.job(), s.book()));
   }
 
   private static List<Card> inlay(DeskParts s, Places places, Doors doors) {

@@ -12,7 +12,7 @@ final class ColumnWidths {
   static final double GAP = 3;
 
   /** The share of the width that wide columns keep at least. */
-  private static final double LEAST_WIDE = 0.34;
+  private static final double LEAST_WIDE = 0.3;
 
   private ColumnWidths() {}
 

@@ -58,9 +58,7 @@ record StepList(DayTable table, boolean dated) {
         new ArrayList<>(
             List.of(
                 Column.narrow(""),
-                Column.narrow(""),
                 Column.words("step"),
-                Column.narrow("where"),
                 Column.number("starts"),
                 Column.number("ends"),
                 Column.number("takes"),
@@ -76,9 +74,7 @@ record StepList(DayTable table, boolean dated) {
         new ArrayList<>(
             List.of(
                 new Cell.Tick(),
-                Cell.of(l.critical() ? "●" : ""),
-                l.critical() ? Cell.bold(l.name()) : Cell.of(l.name()),
-                Cell.of(l.area()),
+                l.critical() ? Cell.bold("● " + name(l)) : Cell.of(name(l)),
                 Cell.of(Words.moment(l.starts(), dated)),
                 Cell.of(Words.moment(l.ends(), dated)),
                 Cell.of(Words.time(l.works())),
@@ -89,6 +85,10 @@ record StepList(DayTable table, boolean dated) {
       cells.add(Cell.of(i < l.late().size() ? late(l.late().get(i)) : ""));
     }
     return cells;
+  }
+
+  private static String name(DayTable.Line l) {
+    return l.area().isEmpty() ? l.name() : l.name() + " · " + l.area();
   }
 
   private static String late(DayTable.Late late) {

@@ -31,6 +31,11 @@ public sealed interface Parsed<T> {
     return new Bad<>(((Bad<T>) this).why());
   }
 
+  /** The next reading from this value; what stops this one stops the next. */
+  default <R> Parsed<R> flatMap(Function<? super T, Parsed<R>> f) {
+    return this instanceof Ok<T> ok ? f.apply(ok.value()) : new Bad<>(((Bad<T>) this).why());
+  }
+
   /**
    * The value, where a caller knows that the text is good.
    *

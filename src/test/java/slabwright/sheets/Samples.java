@@ -59,6 +59,11 @@ final class Samples {
 
   /** The same made anew. */
   List<Page> make(Site shown, Paper paper) {
+    return SheetSet.of(shown, results, Optional.of(work(shown)), new SheetOptions(paper, DAY));
+  }
+
+  /** The work by the example book. */
+  WorkPlan work(Site shown) {
     List<FloorWork> floors =
         results.stream()
             .map(
@@ -67,7 +72,6 @@ final class Samples {
                         r.takeoff(),
                         r.inlays().stream().map(i -> InlayWork.of(i.inlay(), i.plan())).toList()))
             .toList();
-    WorkPlan work = WorkPlan.of(shown, floors, ExampleBook.book());
-    return SheetSet.of(shown, results, Optional.of(work), new SheetOptions(paper, DAY));
+    return WorkPlan.of(shown, floors, ExampleBook.book());
   }
 }

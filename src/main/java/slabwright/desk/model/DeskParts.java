@@ -14,6 +14,7 @@ public record DeskParts(
     TapedRooms rooms,
     WalkKeeper walks,
     Job job,
+    BookKeeper book,
     SheetPages pages,
     Releases releases,
     Errands errands,
@@ -46,6 +47,7 @@ public record DeskParts(
             new TapedRooms(desk, keeper::plan),
             new WalkKeeper(desk, keeper::plan),
             job,
+            new BookKeeper(desk, keeper::plan, Path.of(System.getProperty("user.home", "."))),
             pages,
             new Releases(desk, keeper::plan, errands),
             errands,
@@ -58,6 +60,7 @@ public record DeskParts(
   }
 
   private void watch() {
+    book.changed().hear(job::again);
     waiting.watch(errands, errands.changed());
     waiting.watch(
         new DeskWaits("Working out the inlay", answers::isWorking, answers::cancel),
@@ -88,6 +91,7 @@ public record DeskParts(
             answers.changed(),
             ways.changed(),
             job.changed(),
+            book.changed(),
             pages.changed(),
             errands.changed(),
             waiting.changed(),

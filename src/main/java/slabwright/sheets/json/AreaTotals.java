@@ -3,6 +3,8 @@ package slabwright.sheets.json;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import slabwright.inlay.masking.DyeNeed;
 import slabwright.site.Exposure;
 import slabwright.work.AreaWork;
 import slabwright.work.book.Figure;
@@ -24,8 +26,10 @@ record AreaTotals(
     List<ZoneHours> zones,
     Figure<Double> dust,
     List<Coat> coats,
+    List<Dye> dyes,
     Optional<Reopening> reopening) {
   AreaTotals {
+    dyes = List.copyOf(dyes);
     zones = List.copyOf(zones);
     coats = List.copyOf(coats);
   }
@@ -80,6 +84,20 @@ record AreaTotals(
     }
   }
 
+  /** What one stencil takes; the same volume in mm³ as in litres. */
+  record Dye(String inlay, String colour, DyeNeed need, OptionalDouble mm3) {
+    static Optional<Dye> of(AreaWork w, String inlay, String colour) {
+      return w.dyeNeed(inlay, colour)
+          .map(n -> new Dye(inlay, colour, n, n.litres().stream().map(l -> l * 1e6).findFirst()));
+    }
+  }
+
+  private static List<Dye> dyes(AreaWork w) {
+    return w.floor().inlays().stream()
+        .flatMap(i -> i.dyes().stream().flatMap(d -> Dye.of(w, i.id(), d.colour()).stream()))
+        .toList();
+  }
+
   static AreaTotals of(AreaWork w, Optional<Reopening> reopening) {
     return new AreaTotals(
         w.id(),
@@ -89,6 +107,7 @@ record AreaTotals(
         w.prep().byZone(),
         w.prep().dust(),
         w.coats().stream().map(Coat::of).toList(),
+        dyes(w),
         reopening);
   }
 }

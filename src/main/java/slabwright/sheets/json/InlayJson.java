@@ -3,6 +3,7 @@ package slabwright.sheets.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import java.util.Optional;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.Artwork;
@@ -46,11 +47,15 @@ public final class InlayJson {
     colours(artwork, o.putArray("colours"));
     o.put("opening_mm2", JsonText.number(plan.openingArea()));
     o.put("blank_mm2", JsonText.number(plan.blankArea()));
+    o.put("blankWidth_mm", JsonText.number(plan.stencils().blank().width()));
+    o.put("blankHeight_mm", JsonText.number(plan.stencils().blank().height()));
     o.put("mask_mm2", JsonText.number(plan.maskArea()));
     o.put("cutLength_mm", JsonText.number(plan.cutLength()));
     o.put("loosePieces", plan.loosePieces());
     panels(plan, o.putArray("panels"));
     o.put("rollLength_mm", JsonText.number(plan.rollLength()));
+    plan.panels().ifPresent(p -> o.put("waste", JsonText.significant(p.waste())));
+    paper(plan, o.putArray("paper"));
     o.put("pressBand_mm2", JsonText.number(plan.pressBandArea()));
     o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
     changes(plan, o.putArray("changes"));
@@ -64,6 +69,18 @@ public final class InlayJson {
     for (ColourRegion c : artwork.colours()) {
       list.addObject().put("colour", c.hex()).put("area_mm2", JsonText.number(c.region().area()));
     }
+  }
+
+  private static void paper(InlayPlan plan, ArrayNode list) {
+    plan.masking().stream()
+        .flatMap(m -> m.paper().stream())
+        .forEach(
+            run ->
+                list.addObject()
+                    .put("side", run.side().name().toLowerCase(Locale.ROOT))
+                    .put("strips", run.strips())
+                    .put("width_mm", JsonText.number(run.width()))
+                    .put("length_mm", JsonText.number(run.length())));
   }
 
   private static void panels(InlayPlan plan, ArrayNode list) {

@@ -52,6 +52,7 @@ public final class TallyJson {
     o.put("hand_mm2", JsonText.number(t.asFound().hand().area()));
     o.put("handAfterLevelling_mm2", JsonText.number(t.levelled().hand().area()));
     new PrepJson(ways, o).write();
+    TallyParts.write(t, o);
     notes(t.notes(), o.putArray("notes"));
   }
 

@@ -5,17 +5,13 @@ package slabwright.work.air;
  *
  * @param reached the worst mean over the limit's time, or the peak for one that holds at any time;
  *     a share of the air
+ * @param ratio how many times the limit that is
  */
-public record LimitRow(Solvent solvent, ExposureLimit limit, double reached) {
+public record LimitRow(Solvent solvent, ExposureLimit limit, double reached, double ratio) {
   static LimitRow of(Solvent solvent, ExposureLimit limit, Curve curve) {
     int minutes = limit.span().minutes();
     double reached = minutes == 0 ? curve.peak().share() : curve.worstAverage(minutes);
-    return new LimitRow(solvent, limit, reached);
-  }
-
-  /** How many times the limit. */
-  public double ratio() {
-    return reached / limit.share();
+    return new LimitRow(solvent, limit, reached, reached / limit.share());
   }
 
   public boolean isPassed() {

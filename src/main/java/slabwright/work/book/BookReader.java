@@ -46,6 +46,11 @@ final class BookReader {
     return withFaults(read);
   }
 
+  /** The sections as read, in the order of the book's kinds. */
+  List<BookSection> sections() {
+    return sections.stream().sorted(Comparator.comparing(s -> KINDS.indexOf(s.kind()))).toList();
+  }
+
   private ShopBook withFaults(ShopBook b) {
     return new ShopBook(
         b.name(),
@@ -70,7 +75,7 @@ final class BookReader {
         Laying.read(s),
         Drying.read(s),
         Suits.read(s),
-        s.list("solvents", this::share));
+        s.list("solvents", "acetone 92 %, or none", this::share));
   }
 
   private static Figure<ProductKind> kind(String word) {

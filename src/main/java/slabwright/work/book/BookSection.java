@@ -3,11 +3,10 @@ package slabwright.work.book;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import slabwright.units.Parsed;
 
@@ -20,7 +19,7 @@ final class BookSection {
   private final String name;
   private final Map<String, ShopBookText.Entry> entries;
   private final List<BookFault> faults;
-  private final Set<String> asked = new HashSet<>();
+  private final Map<String, String> asked = new LinkedHashMap<>();
 
   BookSection(
       String kind, String name, Map<String, ShopBookText.Entry> entries, List<BookFault> faults) {
@@ -30,12 +29,16 @@ final class BookSection {
     this.faults = faults;
   }
 
+  String kind() {
+    return kind;
+  }
+
   String name() {
     return name;
   }
 
   Figure<String> text(String key) {
-    return read(key, Parsed::ok);
+    return read(key, "words", Parsed::ok);
   }
 
   String text(String key, String otherwise) {
@@ -43,12 +46,13 @@ final class BookSection {
   }
 
   Figure<Double> number(String key, Dimension dimension) {
-    return read(key, dimension::read);
+    return read(key, dimension.example(), dimension::read);
   }
 
   Figure<Integer> whole(String key) {
     return read(
         key,
+        "3",
         v ->
             v.matches("[1-9]\\d{0,3}")
                 ? Parsed.ok(Integer.valueOf(v))
@@ -56,17 +60,18 @@ final class BookSection {
   }
 
   Figure<Duration> time(String key) {
-    return read(key, BookSection::duration);
+    return read(key, Dimension.TIME.example(), BookSection::duration);
   }
 
   /** A price; money is decimal. */
   Figure<BigDecimal> price(String key) {
-    return read(key, BookSection::money);
+    return read(key, "95.00", BookSection::money);
   }
 
   Figure<Boolean> yes(String key) {
     return read(
         key,
+        "yes or no",
         v ->
             switch (v) {
               case "yes" -> Parsed.ok(true);
@@ -78,18 +83,20 @@ final class BookSection {
   /** A time that may be stated as {@code none}. */
   Figure<Optional<Duration>> timeOrNone(String key) {
     return read(
-        key, v -> v.equals("none") ? Parsed.ok(Optional.empty()) : duration(v).map(Optional::of));
+        key,
+        "48 h, or none",
+        v -> v.equals("none") ? Parsed.ok(Optional.empty()) : duration(v).map(Optional::of));
   }
 
   /** {@code 4 h}, or {@code 15 C: 6 h, 25 C: 3 h}. */
   Figure<TemperatureTable> table(String key) {
     String subject = key + " of " + label();
-    return read(key, v -> TableReader.read(subject, v));
+    return read(key, "60 F: 40 min, 80 F: 20 min", v -> TableReader.read(subject, v));
   }
 
   /** Several values parted by commas; {@code none} is the empty list. */
-  <T> Figure<List<T>> list(String key, Function<String, Parsed<T>> item) {
-    return read(key, v -> items(v, item));
+  <T> Figure<List<T>> list(String key, String example, Function<String, Parsed<T>> item) {
+    return read(key, example, v -> items(v, item));
   }
 
   private static <T> Parsed<List<T>> items(String text, Function<String, Parsed<T>> item) {
@@ -107,8 +114,8 @@ final class BookSection {
     return Parsed.ok(List.copyOf(all));
   }
 
-  private <T> Figure<T> read(String key, Function<String, Parsed<T>> reader) {
-    asked.add(key);
+  private <T> Figure<T> read(String key, String example, Function<String, Parsed<T>> reader) {
+    asked.put(key, example);
     ShopBookText.Entry e = entries.get(key);
     if (e == null || e.value().isBlank() || e.value().equals("?")) {
       return Figure.missing(key + " of " + label());
@@ -121,6 +128,33 @@ final class BookSection {
     return Figure.known(value.orThrow());
   }
 
+  /** Everything the section may hold, with what it says and how that is written. */
+  List<BookField> fields(ShopBookText text) {
+    List<BookField> fields = new ArrayList<>();
+    asked.forEach(
+        (key, example) -> {
+          ShopBookText.Entry e = entries.get(key);
+          fields.add(
+              new BookField(
+                  kind,
+                  name,
+                  key,
+                  e == null ? "" : e.value(),
+                  example,
+                  e == null ? "" : text.comment(e.line()),
+                  e == null ? "" : fault(e.line())));
+        });
+    return fields;
+  }
+
+  private String fault(int line) {
+    return faults.stream()
+        .filter(f -> f.line() == line)
+        .map(BookFault::sentence)
+        .findFirst()
+        .orElse("");
+  }
+
   /** The section as people call it: its name, or its kind when it has none. */
   String label() {
     return name.isEmpty() ? kind : name;
@@ -129,7 +163,7 @@ final class BookSection {
   /** Faults for the keys nobody asked for; call last. */
   void nameUnknownKeys() {
     entries.values().stream()
-        .filter(e -> !asked.contains(e.key()))
+        .filter(e -> !asked.containsKey(e.key()))
         .forEach(
             e ->
                 faults.add(

@@ -28,7 +28,7 @@ public record Crew(
         s.whole("people"),
         s.text("starts").flatMap(Crew::clock),
         s.time("day"),
-        s.list("days", Crew::dayOfWeek).flatMap(Crew::some),
+        s.list("days", "Mon, Tue, Wed", Crew::dayOfWeek).flatMap(Crew::some),
         s.price("price an hour"));
   }
 

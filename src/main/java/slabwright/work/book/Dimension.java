@@ -56,6 +56,11 @@ enum Dimension {
     this.example = example;
   }
 
+  /** A value as it is written. */
+  String example() {
+    return example;
+  }
+
   private static Unit u(String name, double size) {
     return new Unit(name, size);
   }

@@ -27,7 +27,7 @@ public record GritRate(
     return new GritRate(
         s.name(),
         s.text("family"),
-        s.list("for", GritRate::level),
+        s.list("for", "fine, medium", GritRate::level),
         s.number("machine rate", Dimension.AREA_RATE),
         s.number("hand rate", Dimension.AREA_RATE),
         s.number("dust", Dimension.MASS_PER_AREA));

@@ -80,6 +80,13 @@ public final class ShopBookText {
     return faults;
   }
 
+  /** What stands behind a line's {@code #}: often where the value comes from. */
+  String comment(int line) {
+    String text = lines.get(line - 1);
+    int at = text.indexOf('#');
+    return at < 0 ? "" : text.substring(at + 1).strip();
+  }
+
   public String text() {
     return String.join("\n", lines) + "\n";
   }

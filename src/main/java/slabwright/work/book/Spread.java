@@ -27,7 +27,7 @@ public record Spread(
         s.number("coverage", Dimension.COVERAGE),
         s.number("loss", Dimension.SHARE),
         s.number("volume solids", Dimension.SHARE),
-        s.list("kits", Kit::read).flatMap(Spread::some),
+        s.list("kits", "1 gal @ ?, 5 gal @ ?", Kit::read).flatMap(Spread::some),
         s.yes("kits may be split"),
         s.number("grit", Dimension.MASS_PER_VOLUME));
   }

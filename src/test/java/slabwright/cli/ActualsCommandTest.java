@@ -1,0 +1,69 @@
+package slabwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slabwright.work.book.ExampleBook;
+
+class ActualsCommandTest {
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void plan() throws IOException {
+    for (String name : new String[] {"bike-workshop.site.json", "bike-wheel.svg"}) {
+      Files.copy(Path.of("sample-plans", name), folder.resolve(name));
+    }
+    Files.writeString(folder.resolve("shop.book"), ExampleBook.text().text());
+  }
+
+  private int run(String... more) {
+    String[] args = new String[more.length + 2];
+    args[0] = "actuals";
+    args[1] = folder.resolve("bike-workshop.site.json").toString();
+    System.arraycopy(more, 0, args, 2, more.length);
+    return Slabwright.run(new PrintWriter(out), new PrintWriter(err), args);
+  }
+
+  private String book() throws IOException {
+    return Files.readString(folder.resolve("shop.book"));
+  }
+
+  @Test
+  void old_and_new_are_shown_and_nothing_is_written_unasked() throws IOException {
+    assertThat(run("--used", "topcoat=2 gal")).as(err.toString()).isZero();
+    assertThat(out.toString())
+        .contains("coverage of topcoat: 500 ft2/gal → ")
+        .contains("Nothing is written");
+    assertThat(book()).isEqualTo(ExampleBook.text().text());
+  }
+
+  @Test
+  void when_asked_the_new_value_is_written_and_all_comments_stay() throws IOException {
+    assertThat(run("--machine", "metal 120=5 h", "--write")).as(err.toString()).isZero();
+    assertThat(out.toString()).contains("machine rate of metal 120: 300 ft2/h → ");
+    assertThat(book()).isNotEqualTo(ExampleBook.text().text()).contains("# for one person");
+  }
+
+  @Test
+  void a_product_that_the_plan_does_not_use_is_refused() throws IOException {
+    assertThat(run("--used", "varnish=2 gal", "--write")).isEqualTo(Slabwright.REFUSED);
+    assertThat(err.toString()).contains("varnish");
+    assertThat(book()).isEqualTo(ExampleBook.text().text());
+  }
+
+  @Test
+  void without_a_measure_the_command_says_what_it_wants() {
+    assertThat(run()).isEqualTo(2);
+    assertThat(err.toString()).contains("--used");
+  }
+}

@@ -1,0 +1,195 @@
+package slabwright.sheets;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+
+/** All values of some JSON files, to look printed numbers up in. */
+final class PrintedNumbers {
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+  private static final String NUMBER = "\\d[\\d,]*(?:\\.\\d+)?";
+  private static final String UNIT =
+      " ?(sq ft|m²|gal|fl oz|mL|L|mil|µm|kg|cfm|m³/h|ppm|%|°F|°C|×|ft|mm|m)(?![\\w²³/])";
+
+  private final List<Double> numbers = new ArrayList<>();
+  private final Set<String> moments = new HashSet<>();
+  private final List<Duration> times = new ArrayList<>();
+  private final StringBuilder words = new StringBuilder();
+
+  PrintedNumbers(List<String> files) {
+    try {
+      for (String f : files) {
+        take(new ObjectMapper().readTree(f));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void take(JsonNode node) {
+    if (node.isNumber()) {
+      numbers.add(node.doubleValue());
+    } else if (node.isTextual()) {
+      text(node.textValue());
+    }
+    if (node.isArray()) {
+      numbers.add((double) node.size());
+    }
+    node.forEach(this::take);
+  }
+
+  private void text(String s) {
+    words.append(s).append('\n');
+    if (s.matches("-?PT[\\dHMS.]+")) {
+      times.add(Duration.parse(s));
+    } else if (s.matches("\\d{4}-\\d\\d-\\d\\dT[\\d:.]+")) {
+      moments.add(MOMENT.format(LocalDateTime.parse(s)));
+    } else if (s.matches("\\d+(\\.\\d+)?")) {
+      numbers.add(Double.valueOf(s));
+    }
+  }
+
+  /** The numbers in a printed text that are not among the values. */
+  List<String> missing(String text) {
+    String printed = text.replaceFirst("^[●→✓✕!?] ", "");
+    List<String> missing = new ArrayList<>();
+    if (words.indexOf(printed) < 0) {
+      look(printed, missing);
+      missing.removeIf(n -> isQuoted(n, printed));
+    }
+    return missing;
+  }
+
+  /** Whether the words beside a number stand beside it in the JSON too: a wrapped sentence. */
+  private boolean isQuoted(String number, String printed) {
+    int at = printed.indexOf(number);
+    String before = printed.substring(0, at).replaceFirst("^.* (?=\\S+ ?\\S*$)", "");
+    String after = printed.substring(at + number.length()).replaceFirst("^(\\S* ?\\S*).*$", "$1");
+    String tail = after.replaceFirst("[:;,.)]*( .*)?$", "");
+    return (!before.isBlank() && words.indexOf(before + number + tail) >= 0)
+        || (!after.isBlank() && words.indexOf(number + after) >= 0);
+  }
+
+  private void look(String printed, List<String> missing) {
+    String rest =
+        strip(
+            printed, "[A-Z][a-z]{2} \\d+ [A-Z][a-z]{2} \\d\\d:\\d\\d", moments::contains, missing);
+    rest =
+        strip(
+            rest,
+            "(?:\\d+ d )?(?:\\d+ h )?\\d+ min|\\d+ d \\d+ h|\\d+ [hd]\\b",
+            this::isTime,
+            missing);
+    rest =
+        strip(
+            rest,
+            "(?:(\\d+)′ )?(?:(\\d+)(?: (\\d+)/(\\d+))?|(\\d+)/(\\d+))″",
+            this::isFeet,
+            missing);
+    rest = strip(rest, NUMBER + UNIT, this::isQuantity, missing);
+    strip(rest, NUMBER, this::isBare, missing);
+  }
+
+  private static String strip(
+      String text, String pattern, Predicate<String> known, List<String> missing) {
+    List<String> found =
+        Pattern.compile(pattern).matcher(text).results().map(MatchResult::group).toList();
+    found.stream().filter(known.negate()).forEach(missing::add);
+    return text.replaceAll(pattern, "");
+  }
+
+  /** Times are printed to the minute; those of the air are numbers of minutes. */
+  private boolean isTime(String s) {
+    long minutes = 0;
+    for (MatchResult m : Pattern.compile("(\\d+) (d|h|min)").matcher(s).results().toList()) {
+      long each =
+          switch (m.group(2)) {
+            case "d" -> 1440;
+            case "h" -> 60;
+            default -> 1;
+          };
+      minutes += each * Long.parseLong(m.group(1));
+    }
+    double seconds = minutes * 60.0;
+    return times.stream().anyMatch(t -> Math.abs(t.toMillis() / 1000.0 - seconds) <= 30.5)
+        || near(seconds / 60, 1, 0.5);
+  }
+
+  private boolean isFeet(String s) {
+    var m = Pattern.compile("(?:(\\d+)′ )?(?:(\\d+)(?: (\\d+)/(\\d+))?|(\\d+)/(\\d+))″").matcher(s);
+    if (!m.matches()) {
+      return false;
+    }
+    double inches = whole(m.group(1)) * 12 + whole(m.group(2));
+    inches += m.group(3) == null ? 0 : whole(m.group(3)) / whole(m.group(4));
+    inches += m.group(5) == null ? 0 : whole(m.group(5)) / whole(m.group(6));
+    return near(inches, 1 / 25.4, 1 / 32.0);
+  }
+
+  private static double whole(String digits) {
+    return digits == null ? 0 : Double.parseDouble(digits);
+  }
+
+  private boolean isQuantity(String s) {
+    var m = Pattern.compile("(" + NUMBER + ")" + UNIT).matcher(s);
+    if (!m.matches()) {
+      return false;
+    }
+    double value = value(m.group(1));
+    double half = half(m.group(1));
+    if (m.group(2).equals("°F")) {
+      return numbers.stream().anyMatch(c -> Math.abs(c * 9 / 5 + 32 - value) <= half + 1e-9);
+    }
+    return switch (m.group(2)) {
+      case "sq ft" -> near(value, 1 / 92903.04, half);
+      case "m²" -> near(value, 1e-6, half);
+      case "gal" -> near(value, 1 / 3785411.784, half);
+      case "fl oz" -> near(value, 128 / 3785411.784, half);
+      case "mL" -> near(value, 1e-3, half);
+      case "L" -> near(value, 1e-6, half);
+      case "mil" -> near(value, 1 / 0.0254, half);
+      case "µm" -> near(value, 1000, half);
+      case "cfm" -> near(value, 1 / 0.028316846592, half);
+      case "m³/h" -> near(value, 60, half);
+      case "ppm" -> near(value, 1e6, half);
+      case "%" -> near(value, 100, half);
+      case "ft" -> near(value, 1 / 304.8, half);
+      case "m" -> near(value, 1e-3, half);
+      default -> near(value, 1, half);
+    };
+  }
+
+  /** A column's head has the unit: an area, or nothing but a number. */
+  private boolean isBare(String s) {
+    double half = half(s);
+    double value = value(s);
+    return near(value, 1, half) || near(value, 1e-6, half) || near(value, 1 / 92903.04, half);
+  }
+
+  private boolean near(double value, double factor, double half) {
+    return numbers.stream().anyMatch(n -> Math.abs(n * factor - value) <= half + 1e-6);
+  }
+
+  private static double value(String s) {
+    return Double.parseDouble(s.replace(",", ""));
+  }
+
+  /** Half of the last printed digit. */
+  private static double half(String s) {
+    int dot = s.indexOf('.');
+    return 0.5 * Math.pow(10, dot < 0 ? 0 : dot - s.length() + 1);
+  }
+}

@@ -1,0 +1,113 @@
+package slabwright.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import slabwright.drawing.Text;
+import slabwright.sheets.json.InlayJson;
+import slabwright.sheets.json.TallyJson;
+import slabwright.sheets.json.WorkJson;
+import slabwright.units.UnitSystem;
+import slabwright.work.WorkPlan;
+
+/** Whatever number sheets 5 to 8 and the handovers print is in the JSON. */
+class SheetNumbersTest {
+  private static final Samples HALL = Samples.tramHall();
+
+  private static final Pattern NUMBERED =
+      Pattern.compile(
+          "page-\\d\\d-(quantities|day-plan|rolling-order|air|scope|placement-approval|reopening|load|walkthrough).*");
+
+  /** What is printed and is no result: each with its reason. */
+  private static final Set<String> EXCEPTIONS =
+      Set.of(
+          // the sheet's own number, beside its title
+          "[5-8]",
+          // the ticks of a chart's axis, days and shares
+          "[A-Z][a-z]{2} \\d+ [A-Z][a-z]{2}",
+          // the code's own paragraph, in the key
+          "25 % of LEL: not to be passed \\(NFPA 30, IMC 502\\.7\\.3\\.3\\)",
+          // the year in which a chart was revised
+          ".*Chart (before|since) 2017.*",
+          // dye in laying order: a list's number and the colour's name
+          "\\d\\. #[0-9a-f]{6}");
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Paper.class,
+      names = {"TABLOID", "A4"})
+  void every_number_of_sheets_5_to_8_and_the_handovers_is_in_the_json(Paper paper) {
+    PrintedNumbers json = new PrintedNumbers(json(paper, true));
+    assertThat(notIn(json, paper)).isEmpty();
+  }
+
+  @Test
+  void without_the_work_json_most_numbers_are_missed() {
+    PrintedNumbers json = new PrintedNumbers(json(Paper.TABLOID, false));
+    assertThat(notIn(json, Paper.TABLOID)).hasSizeGreaterThan(100);
+  }
+
+  private static List<String> notIn(PrintedNumbers json, Paper paper) {
+    List<String> missing = new ArrayList<>();
+    for (Page page : HALL.on(paper)) {
+      if (NUMBERED.matcher(page.name()).matches()) {
+        printed(page, paper)
+            .forEach(
+                t ->
+                    json.missing(t).forEach(n -> missing.add(page.name() + ": " + n + " in " + t)));
+      }
+    }
+    return missing;
+  }
+
+  /** The title block, with scale, date and page number, is left out. */
+  private static Stream<String> printed(Page page, Paper paper) {
+    PageFrame frame = PageFrame.of(paper);
+    return page.drawing().plain().stream()
+        .filter(Text.class::isInstance)
+        .map(Text.class::cast)
+        .filter(t -> t.at().y() < frame.titleBlock().minY())
+        .filter(t -> !isTick(t, frame.type()))
+        .filter(t -> !isOffset(page, t, frame.type()))
+        .map(Text::words)
+        .filter(w -> EXCEPTIONS.stream().noneMatch(w::matches));
+  }
+
+  private static boolean isTick(Text t, Type type) {
+    return t.style().equals(type.small()) && t.words().matches("[\\d.]+ %");
+  }
+
+  /** How far the blank is from a wall, drawn wherever on the plan there is room for it. */
+  private static boolean isOffset(Page page, Text t, Type type) {
+    return page.name().contains("placement-approval")
+        && t.style().equals(type.strong())
+        && t.words().matches("[\\d′″/ ]+|[\\d.]+ m?m");
+  }
+
+  private static List<String> json(Paper paper, boolean work) {
+    UnitSystem units = paper.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
+    var shown = HALL.site().withUnits(units);
+    List<String> files = new ArrayList<>();
+    files.add(TallyJson.write(shown, HALL.results().stream().map(AreaResult::ways).toList()));
+    for (AreaResult a : HALL.results()) {
+      a.inlays()
+          .forEach(
+              i ->
+                  files.add(
+                      InlayJson.pretty(
+                          i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec())));
+    }
+    WorkPlan plan = HALL.work(shown);
+    if (work) {
+      files.add(WorkJson.write(plan));
+    }
+    return files;
+  }
+}
