@@ -56,7 +56,16 @@ class ShopBookDeskTest {
     assertThat(
             DeskUnderTest.on(
                 () ->
-                    desk.room().job().done().orElseThrow().work().book().crew().people().maybe()))
+                    desk.room()
+                        .parts()
+                        .job()
+                        .done()
+                        .orElseThrow()
+                        .work()
+                        .book()
+                        .crew()
+                        .people()
+                        .maybe()))
         .contains(2);
   }
 

@@ -83,11 +83,6 @@ public final class Job implements AutoCloseable {
     return worker.isBusy();
   }
 
-  /** Works the job out anew, as after the shop book changed. */
-  public void again() {
-    look();
-  }
-
   public void cancel() {
     givenUp |= worker.isBusy();
     worker.cancel();

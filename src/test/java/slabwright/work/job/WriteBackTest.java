@@ -34,7 +34,9 @@ class WriteBackTest {
         back(
             actual(WriteBack.What.MACHINE, "metal 60", "8 h"),
             actual(WriteBack.What.HAND, "metal 60", "150 min"));
-    assertThat(result.changes()).extracting(WriteBack.Change::key).containsExactly("machine rate", "hand rate");
+    assertThat(result.changes())
+        .extracting(WriteBack.Change::key)
+        .containsExactly("machine rate", "hand rate");
     WorkPlan again = Samples.plan(Samples.tramHall(), ShopBook.of(result.text()));
     long minutes =
         again.area("reading-hall").orElseThrow().prep().steps().stream()
