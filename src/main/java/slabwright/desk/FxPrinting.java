@@ -3,6 +3,7 @@ package slabwright.desk;
 import java.util.Optional;
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
+import javafx.print.Paper;
 import javafx.print.Printer;
 import javafx.print.PrinterJob;
 import javafx.scene.canvas.Canvas;
@@ -35,6 +36,19 @@ final class FxPrinting implements Printing {
   }
 
   private record Sent(PrinterJob job) implements Job {
+    /** Papers of one name differ by a hair, points. */
+    private static final double SLACK = 3;
+
+    @Override
+    public boolean fits(Page page) {
+      Paper paper = job.getJobSettings().getPageLayout().getPaper();
+      var b = page.drawing().bounds();
+      double wide = Math.max(b.width(), b.height()) * POINTS_PER_MM;
+      double high = Math.min(b.width(), b.height()) * POINTS_PER_MM;
+      return wide <= Math.max(paper.getWidth(), paper.getHeight()) + SLACK
+          && high <= Math.min(paper.getWidth(), paper.getHeight()) + SLACK;
+    }
+
     @Override
     public boolean page(Page page) {
       var b = page.drawing().bounds();

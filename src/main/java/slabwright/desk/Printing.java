@@ -7,6 +7,9 @@ import slabwright.sheets.Page;
 interface Printing {
   /** A print job the person has said yes to. */
   interface Job {
+    /** Whether the page in true size has room on the printer's paper. */
+    boolean fits(Page page);
+
     /** Prints a page in true size; false when the printer did not take it. */
     boolean page(Page page);
 

@@ -136,6 +136,14 @@ final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
       return Parsed.bad(bad.why());
     }
     List<Page> pages = order.pages(work.orThrow());
+    if (!pages.stream().allMatch(job::fits)) {
+      job.cancel();
+      return Parsed.bad(
+          "The sheets are "
+              + order.paper().word()
+              + ", larger than the paper in the printer; choose that paper when printing, or"
+              + " another one for the sheets.");
+    }
     boolean whole = false;
     try {
       for (int i = 0; i < pages.size(); i++) {

@@ -142,6 +142,7 @@ final class Workroom extends BorderPane {
     cards.refresh();
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;
+    StackPane.setMargin(messages, new Insets(16, 16, 0, sheets ? 288 : 190));
     for (Node n : List.of(slab, palette, entry, zoom)) {
       Controls.show(n, !sheets);
     }

@@ -92,7 +92,7 @@ public sealed interface SiteEdit extends Edit {
   record SetUnderlay(Optional<Underlay> to) implements SiteEdit {
     @Override
     public String name() {
-      return "change underlay";
+      return to.isEmpty() ? "take picture away" : "lay picture";
     }
 
     @Override

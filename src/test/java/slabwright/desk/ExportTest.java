@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.model.Stage;
+import slabwright.sheets.Paper;
 
 class ExportTest {
   @TempDir Path data;
@@ -114,6 +115,16 @@ class ExportTest {
     assertThat(printer.pages()).hasSize(pages);
     assertThat(printer.ended()).isTrue();
     assertThat(said()).isEqualTo(pages + " pages were sent to the printer");
+  }
+
+  @Test
+  void sheets_larger_than_the_printers_paper_are_not_printed() throws TimeoutException {
+    printer.paper(Paper.A4);
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.click("print");
+    assertThat(said()).startsWith("The sheets are A3, larger than the paper in the printer");
+    assertThat(printer.pages()).isEmpty();
   }
 
   @Test

@@ -82,6 +82,19 @@ class ReleaseTest {
   }
 
   @Test
+  void a_release_of_a_plan_without_a_file_goes_along_when_it_is_saved() throws TimeoutException {
+    desk = DeskUnderTest.open(data, 1280, 800, List.of());
+    hands = new DeskGestures(desk);
+    hands.click("start-tape");
+    hands.line("6 m").line("r 4 m").line("r 6 m").line("4 m").press(KeyCode.ENTER);
+    assertThat(hands.corners()).hasSize(4);
+    hands.stage(Stage.SHEETS).click("issue").press(KeyCode.SHORTCUT, KeyCode.S);
+    assertThat(data.resolve("saved").resolve("new-site-release-1")).isDirectory();
+    assertThat(changes())
+        .containsExactly("Nothing changed; sheets and cut files carry the release.");
+  }
+
+  @Test
   void a_number_that_was_issued_is_never_issued_again() throws TimeoutException, IOException {
     TestSites.shed(data);
     open();

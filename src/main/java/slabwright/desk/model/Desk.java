@@ -131,6 +131,14 @@ public final class Desk {
     changed.give();
   }
 
+  /** What was done is old news. */
+  public void forgetNews() {
+    if (news.isPresent()) {
+      news = Optional.empty();
+      changed.give();
+    }
+  }
+
   /** Puts what was said away. */
   public void forgetRefusal() {
     refusal = Optional.empty();

@@ -32,6 +32,7 @@ public final class Focus {
   /** Goes to a stage. */
   public void go(Stage to) {
     stage = to;
+    desk.forgetNews();
     changed.give();
   }
 

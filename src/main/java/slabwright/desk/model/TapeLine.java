@@ -9,11 +9,12 @@ import slabwright.units.Parsed;
 
 /**
  * One typed wall: a length, before it if wanted the turn: {@code r} right, {@code l} left, {@code
- * s} straight on, {@code r30} or {@code l45} an angle.
+ * s} straight on, {@code r30} or {@code l 45°} an angle. A number apart from the letter and without
+ * a degree sign is the length.
  */
 public record TapeLine(OptionalDouble turn, Length length) {
   private static final Pattern TURN =
-      Pattern.compile("^\\s*([rls])\\s*(\\d+(?:\\.\\d+)?(?=[°\\s]))?°?\\s+(.*)$");
+      Pattern.compile("^\\s*([rls])(?:(\\d+(?:\\.\\d+)?)°?|\\s+(\\d+(?:\\.\\d+)?)°)?\\s+(.*)$");
 
   /** Reads a line; a length alone has no turn. */
   public static Parsed<TapeLine> read(String text) {
@@ -21,14 +22,15 @@ public record TapeLine(OptionalDouble turn, Length length) {
     if (!m.matches()) {
       return Length.parse(text).map(l -> new TapeLine(OptionalDouble.empty(), l));
     }
-    double degrees = m.group(2) == null ? 90 : Double.parseDouble(m.group(2));
+    String angle = m.group(2) == null ? m.group(3) : m.group(2);
+    double degrees = angle == null ? 90 : Double.parseDouble(angle);
     double turn =
         switch (m.group(1)) {
           case "r" -> -degrees;
           case "l" -> degrees;
           default -> 0;
         };
-    String rest = text.strip().substring(text.strip().length() - m.group(3).strip().length());
+    String rest = text.strip().substring(text.strip().length() - m.group(4).strip().length());
     return Length.parse(rest).map(l -> new TapeLine(OptionalDouble.of(turn), l));
   }
 }

@@ -36,8 +36,8 @@ public final class NoticeBar extends HBox {
     setId("notice");
     words.setId("notice-words");
     setAlignment(Pos.CENTER_LEFT);
-    setMaxSize(620, Region.USE_PREF_SIZE);
-    words.setMaxWidth(470);
+    setMaxSize(590, Region.USE_PREF_SIZE);
+    words.setMaxWidth(440);
     place = Controls.button("Show", "link", this::goThere);
     Button away =
         Controls.icon(Icons.of(Feather.X, 15), "Put the message away", "Esc", desk::forgetRefusal);

@@ -32,7 +32,7 @@ public enum ToolName {
   IGNITION("Ignition", "Q", MarkType.IGNITION_SOURCE),
   AIR("Air outlet", "A", MarkType.AIR_OUTLET),
   SCALE("Scale picture", "S", null),
-  FLAT("Lay photo flat", "L", null),
+  FLAT("Lay flat", "L", null),
   PLACE("Place", "G", null),
   MEASURE("Distance", "M", null);
 
