@@ -11,6 +11,7 @@ import slabwright.desk.cards.AirCard;
 import slabwright.desk.cards.AreaCard;
 import slabwright.desk.cards.BookCard;
 import slabwright.desk.cards.Card;
+import slabwright.desk.cards.CautionsCard;
 import slabwright.desk.cards.ChecksCard;
 import slabwright.desk.cards.CoatsCard;
 import slabwright.desk.cards.CornerCard;
@@ -34,6 +35,7 @@ import slabwright.desk.cards.Places;
 import slabwright.desk.cards.ProofCard;
 import slabwright.desk.cards.ReachCard;
 import slabwright.desk.cards.ReleaseCard;
+import slabwright.desk.cards.SealerCard;
 import slabwright.desk.cards.SiteCard;
 import slabwright.desk.cards.SlabCard;
 import slabwright.desk.cards.StencilCard;
@@ -66,7 +68,7 @@ final class CardSets {
     sets.put(Stage.MARK, mark(bench));
     sets.put(Stage.PREP, prep(s, places));
     sets.put(Stage.INLAY, inlay(s, places, doors));
-    sets.put(Stage.FINISH, finish(s));
+    sets.put(Stage.FINISH, finish(s, places));
     sets.put(
         Stage.SHEETS,
         List.of(
@@ -120,13 +122,15 @@ final class CardSets {
         new EdgesCard(bench, s.answers()));
   }
 
-  private static List<Card> finish(DeskParts s) {
+  private static List<Card> finish(DeskParts s, Places places) {
     return List.of(
         new MarkCard(s.bench()),
         new FinishCard(s.bench(), s.job()),
+        new SealerCard(s.bench()),
         new CoatsCard(s.bench(), s.job()),
-        new DaysCard(s.bench(), s.job()),
         new AirCard(s.bench(), s.job()),
+        new DaysCard(s.bench(), s.job()),
+        new CautionsCard(s.bench(), s.job(), places),
         new SlabCard(s.bench()),
         new BookCard(s.bench(), s.book()),
         new ActualsCard(s.bench(), s.job(), s.book()));

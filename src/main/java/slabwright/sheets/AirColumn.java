@@ -47,9 +47,8 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units, Clock cl
     Optional<AirFigures> stated = air.stated();
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("fresh air", f -> f.airflow() > 0 ? flow(f.airflow()) : "none"));
-    rows.add(row("peak, room mean", f -> Words.percent(f.peakLel()) + " of LEL"));
-    rows.add(
-        row("peak, all in the lowest metre", f -> Words.percent(f.layerPeakLel()) + " of LEL"));
+    rows.add(row("peak, room mean", f -> ofLel(f.peakLel())));
+    rows.add(row("peak, all in the lowest metre", f -> ofLel(f.layerPeakLel())));
     rows.add(row("reached during", AirFigures::peakStep));
     rows.add(
         row("8-hour limits, all solvents together", f -> Quantity.number(f.together(), 2) + " ×"));
@@ -82,6 +81,12 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units, Clock cl
                 Column.number("clear in")),
             rows));
     blocks.add(new Gap(3));
+  }
+
+  /** With a cross where it is a hazardous atmosphere. */
+  private static String ofLel(double share) {
+    String sign = share >= AirFigures.HAZARDOUS_SHARE ? "✕ " : "";
+    return sign + Words.percent(share) + " of LEL";
   }
 
   private interface Shown {

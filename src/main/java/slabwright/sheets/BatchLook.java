@@ -8,7 +8,7 @@ import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.Lane;
 
 /** How lanes look: by the batch they are begun with, or every other one where nothing is mixed. */
-final class BatchLook {
+public final class BatchLook {
   private static final Look PLAIN = new Look(Palette.WHITE, Pattern.NONE, Palette.BLUE, 2, 0.25);
   private static final List<Look> LOOKS =
       List.of(
@@ -19,11 +19,13 @@ final class BatchLook {
 
   private BatchLook() {}
 
-  static Look of(int batch) {
+  /** The look of a batch, by its number. */
+  public static Look of(int batch) {
     return LOOKS.get((batch - 1) % LOOKS.size());
   }
 
-  static Look of(Lane lane, List<BatchLanes> batches) {
+  /** The look of a lane. */
+  public static Look of(Lane lane, List<BatchLanes> batches) {
     if (batches.isEmpty()) {
       return lane.number() % 2 == 0 ? of(1) : PLAIN;
     }

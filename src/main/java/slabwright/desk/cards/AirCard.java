@@ -1,9 +1,11 @@
 package slabwright.desk.cards;
 
+import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Job;
 import slabwright.desk.shell.Controls;
+import slabwright.sheets.AirDrawing;
 import slabwright.site.FloorArea;
 import slabwright.units.Quantity;
 import slabwright.work.AirWork;
@@ -17,7 +19,7 @@ public final class AirCard extends Card {
   private final Bench bench;
   private final Job job;
   private final FieldRows rows;
-  private Optional<Figure<AirWork>> shown = Optional.empty();
+  private List<Object> shown = List.of();
 
   public AirCard(Bench bench, Job job) {
     super("Air while coating");
@@ -44,6 +46,7 @@ public final class AirCard extends Card {
       rows.getChildren()
           .add(Finding.fine("No solvent vapour indoors to screen for this area.").row());
     } else {
+      picture(s.get());
       figures("fan off", s.get().closed());
       s.get().stated().ifPresent(f -> figures("fan as stated", f));
     }
@@ -54,20 +57,32 @@ public final class AirCard extends Card {
     rows.getChildren().add(Controls.sentence(AirScreening.NOTICE, "card-hint"));
   }
 
+  private void picture(AirScreening s) {
+    job.done()
+        .map(d -> AirDrawing.of(s, d.work(), PictureRow.WIDTH))
+        .map(d -> PictureRow.of(d, bench, "Vapour over time against its limits"))
+        .ifPresent(rows.getChildren()::add);
+  }
+
   private void figures(String when, AirFigures f) {
     rows.figure("Peak, " + when, () -> percent(f.peakLel()) + " of LEL");
     rows.figure("In the lowest metre", () -> percent(f.layerPeakLel()) + " of LEL");
+    rows.figure("8-hour limits, together", () -> Quantity.number(f.together(), 2) + " times");
     if (f.peakLel() >= AirFigures.HAZARDOUS_SHARE) {
-      rows.getChildren()
-          .add(
-              new Finding(
-                      Finding.Sign.CANT,
-                      "Above a tenth of the explosive limit with the "
-                          + when
-                          + ": a hazardous atmosphere (29 CFR 1926.1202).",
-                      Optional.empty())
-                  .row());
+      cant(
+          "Above a tenth of the explosive limit with the "
+              + when
+              + ": a hazardous atmosphere (29 CFR 1926.1202).");
+    } else if (f.layerPeakLel() >= AirFigures.HAZARDOUS_SHARE) {
+      cant(
+          "Where vapour lies low it passes a tenth of the explosive limit with the "
+              + when
+              + ": measure at the floor (29 CFR 1926.1202).");
     }
+  }
+
+  private void cant(String words) {
+    rows.getChildren().add(new Finding(Finding.Sign.CANT, words, Optional.empty()).row());
   }
 
   static String percent(double share) {
@@ -77,8 +92,9 @@ public final class AirCard extends Card {
   @Override
   public boolean refresh() {
     Optional<Figure<AirWork>> now = air();
-    if (!now.equals(shown)) {
-      shown = now;
+    List<Object> key = List.of(now, bench.settings().dark());
+    if (!key.equals(shown)) {
+      shown = key;
       now.ifPresent(this::fill);
     }
     rows.refresh();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Job;
+import slabwright.desk.model.LaneInks;
 import slabwright.desk.shell.Controls;
 import slabwright.site.FloorArea;
 import slabwright.units.Quantity;
@@ -43,6 +44,10 @@ public final class CoatsCard extends Card {
           n + (n == 1 ? " coat" : " coats"),
           () -> c.totalVolume().text(v -> Quantity.volume(v, units)));
       rows.figure("To lay one coat", () -> c.coatTime().text(DaysCard::hours));
+      LaneInks.of(c, w.floor().wayOut(), PictureRow.WIDTH)
+          .map(d -> PictureRow.of(d, bench, "Lanes of " + c.product().label()))
+          .ifPresent(rows.getChildren()::add);
+      warnings(c);
     }
     w.unknownProducts()
         .forEach(
@@ -54,14 +59,36 @@ public final class CoatsCard extends Card {
           .add(Controls.sentence("No finish system is set in this plan yet.", "card-words"));
     }
     String from = job.done().map(Job.Done::bookFrom).orElse("");
-    rows.getChildren().add(Controls.sentence("Rates: " + from, "card-hint"));
+    rows.getChildren().add(Controls.sentence(from, "card-hint"));
     rows.getChildren().add(Controls.sentence(WorkPlan.NOTICE, "card-hint"));
+  }
+
+  /** What a crew must know before it opens a can. */
+  private void warnings(CoatPlan c) {
+    if (!c.batches().isKnown()) {
+      look(c.batches().text(b -> ""));
+    }
+    if (c.cutInOutlastsWetEdge().maybe().orElse(false)) {
+      look(
+          "Cutting in takes "
+              + c.cutIn().text(DaysCard::hours)
+              + " and an edge stays wet "
+              + c.wetEdge().text(t -> t.toMinutes() + " min")
+              + ": cut in as you go.");
+    }
+    if (!c.keepsWetEdge().maybe().orElse(true)) {
+      look("A lane is lapped after its edge has dried: add hands, or divide at a joint.");
+    }
+  }
+
+  private void look(String words) {
+    rows.getChildren().add(Finding.look(words).row());
   }
 
   @Override
   public boolean refresh() {
     working.show(job.isWorking());
-    List<Object> now = List.of(work(), rows.units());
+    List<Object> now = List.of(work(), rows.units(), bench.settings().dark());
     if (!now.equals(shown)) {
       shown = now;
       work().ifPresent(this::fill);

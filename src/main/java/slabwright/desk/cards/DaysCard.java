@@ -50,7 +50,11 @@ public final class DaysCard extends Card {
     rows.figure("From", () -> plan.get().firstDay().toString());
     rows.figure("To", () -> plan.get().end().toLocalDate().toString());
     rows.getChildren()
-        .add(Controls.sentence("Dark: work. Pale: drying. Red rim: sets the end.", "card-hint"));
+        .add(
+            Controls.sentence(
+                "Dark: work, red rim where it sets the end. Pale: drying. Green line: recoat"
+                    + " window. Red dashes: others keep off.",
+                "card-hint"));
     var drawing = DayInks.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN);
     picture.setHeight(drawing.bounds().height() * FxPainter.SCREEN);
     var g = picture.getGraphicsContext2D();

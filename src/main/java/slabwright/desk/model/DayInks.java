@@ -86,12 +86,22 @@ public final class DayInks {
         }
       } else if (bar.kind() == DayBars.Kind.DRYING) {
         inks.add(Fill.of(pale(), b));
+      } else {
+        thin(bar.kind(), b);
       }
     }
     String words = TextMeasure.fitted(row.name(), WORDS, width);
     double w = TextMeasure.width(words, WORDS);
     double at = row.bars().isEmpty() ? 0 : x(row.bars().get(0).span().start());
     inks.add(Text.start(new Vec(Math.max(0, Math.min(at, width - w)), y + 2.3), words, WORDS));
+  }
+
+  /** The open recoat window as a line through the middle, keeping off as one below. */
+  private void thin(DayBars.Kind kind, Bounds b) {
+    boolean window = kind == DayBars.Kind.WINDOW;
+    double y = window ? (b.minY() + b.maxY()) / 2 : b.maxY() + 0.3;
+    Pen pen = window ? Pen.of(0.7, Palette.GREEN) : Pen.of(0.5, Palette.RED).dashed(1, 0.6);
+    inks.add(Stroke.line(pen, new Vec(b.minX(), y), new Vec(b.maxX(), y)));
   }
 
   private static Colour pale() {

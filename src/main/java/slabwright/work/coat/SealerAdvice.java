@@ -33,6 +33,17 @@ public final class SealerAdvice {
     boolean damp = q.damp().orElse(false);
     boolean emits =
         q.emission().isPresent() && q.emission().getAsDouble() > Moisture.COMMON_EMISSION_LIMIT;
+    boolean humid =
+        q.humidity().isPresent() && q.humidity().getAsDouble() > Moisture.COMMON_HUMIDITY_LIMIT;
+    if (humid && !damp && !emits) {
+      advice.add(
+          new Advice(
+              "breathing-humid",
+              "Prefer a breathing, penetrating sealer; a film only as wet as its data sheet"
+                  + " allows.",
+              "The slab reads over 75 % RH (ASTM F2170), the common limit where a maker gives"
+                  + " none."));
+    }
     if (damp || emits) {
       advice.add(
           new Advice(
@@ -47,7 +58,8 @@ public final class SealerAdvice {
           new Advice(
               "barrier-unknown",
               "Prefer a breathing sealer, or find out about the vapour barrier first.",
-              "Nobody knows whether there is one; a dry reading today says nothing of next spring."));
+              "Nobody knows whether there is one; a dry reading today says nothing of next"
+                  + " spring."));
     } else if (!q.barrier().get()) {
       advice.add(
           new Advice(

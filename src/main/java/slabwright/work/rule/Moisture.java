@@ -5,6 +5,9 @@ public final class Moisture {
   /** Commonly specified limit, lb per 1000 ft² in 24 h. */
   public static final double COMMON_EMISSION_LIMIT = 3;
 
+  /** Relative humidity in the slab that is commonly asked for where a maker gives no figure, %. */
+  public static final double COMMON_HUMIDITY_LIMIT = 75;
+
   private static final double GRAMS_PER_POUND = 453.592;
 
   private Moisture() {}

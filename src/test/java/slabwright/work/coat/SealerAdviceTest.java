@@ -41,6 +41,23 @@ class SealerAdviceTest {
         .containsExactly("outdoor-breathing", "sun-fast", "grit");
   }
 
+  @Test
+  void a_slab_over_75_percent_humidity_calls_for_a_breathing_sealer() {
+    for (double humidity : new double[] {75, 75.1}) {
+      SealerQuestions q =
+          new SealerQuestions(
+              OptionalDouble.of(humidity),
+              OptionalDouble.empty(),
+              Optional.empty(),
+              Optional.of(true),
+              false,
+              false,
+              false,
+              false);
+      assertThat(SealerAdvice.of(q).isEmpty()).isEqualTo(humidity <= 75);
+    }
+  }
+
   private static SealerQuestions indoors(OptionalDouble emission, Optional<Boolean> barrier) {
     return new SealerQuestions(
         OptionalDouble.empty(), emission, Optional.empty(), barrier, false, false, false, true);
