@@ -44,7 +44,7 @@ final class EditActions {
   }
 
   void paste() {
-    area().flatMap(clipboard::paste).ifPresent(this::laid);
+    area().flatMap(a -> clipboard.paste(a, bench.focus())).ifPresent(this::laid);
   }
 
   void duplicate() {

@@ -57,7 +57,7 @@ final class ToolMaker implements Function<ToolName, Tool> {
       case DRAW -> new DrawTool(bench, roomDone);
       case CORNER -> new CornerTool(bench, shown);
       case DOORWAY -> new DoorwayTool(bench, shown);
-      case MEASURE -> new MeasureTool();
+      case MEASURE -> new MeasureTool(bench);
       case PLACE -> new PlaceTool(bench, graphic);
       default ->
           name.marks()

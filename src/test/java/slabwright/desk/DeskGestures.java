@@ -9,6 +9,7 @@ import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import org.testfx.api.FxRobot;
@@ -219,5 +220,47 @@ final class DeskGestures {
         .map(p -> p.from().vec())
         .map(v -> new Vec(Math.rint(v.x()) + 0.0, Math.rint(v.y()) + 0.0))
         .toList();
+  }
+
+  /** What is done while a key is held. */
+  interface Held {
+    void run() throws TimeoutException;
+  }
+
+  DeskGestures with(KeyCode key, Held does) throws TimeoutException {
+    base().pressKeyboard(key);
+    does.run();
+    base().releaseKeyboard(key);
+    return after();
+  }
+
+  /** Drags one node onto another. */
+  DeskGestures dragRow(String from, String to) throws TimeoutException {
+    Point2D a = middle(inView(from));
+    Point2D b = middle(inView(to));
+    move(a);
+    base().pressMouse(MouseButton.PRIMARY);
+    move(a.midpoint(b));
+    move(b.subtract(0, 4));
+    base().releaseMouse(MouseButton.PRIMARY);
+    WaitForAsyncUtils.waitForFxEvents(1);
+    return after();
+  }
+
+  /** Goes on with Tab until a field has the keys. */
+  DeskGestures tabTo(String id) throws TimeoutException {
+    for (int i = 0; i < 80; i++) {
+      push(KeyCode.TAB);
+      if (DeskUnderTest.on(() -> desk.node(id).isFocused())) {
+        return after();
+      }
+    }
+    throw new AssertionError("Tab does not lead to " + id);
+  }
+
+  /** What the line at the foot of the slab always shows. */
+  String standing() {
+    return DeskUnderTest.on(
+        () -> ((Labeled) desk.stage().getScene().lookup(".entry-standing")).getText());
   }
 }

@@ -19,10 +19,21 @@ import slabwright.shape.Vec;
 final class SnapInks {
   private SnapInks() {}
 
+  /** A small cross: on the grid and on nothing else. */
+  private static List<Ink> grid(Vec at, double r) {
+    Pen pen = Pen.of(0.35, Palette.RED);
+    return List.of(
+        Stroke.line(pen, at.plus(new Vec(-r, 0)), at.plus(new Vec(r, 0))),
+        Stroke.line(pen, at.plus(new Vec(0, -r)), at.plus(new Vec(0, r))));
+  }
+
   static List<Ink> of(Snap s, Paper paper) {
     List<Ink> inks = new ArrayList<>();
-    if (s.kind() == Snap.Kind.FREE || s.kind() == Snap.Kind.GRID) {
+    if (s.kind() == Snap.Kind.FREE) {
       return inks;
+    }
+    if (s.kind() == Snap.Kind.GRID) {
+      return grid(s.at(), 1.3 * paper.mm());
     }
     for (Line guide : s.guides()) {
       inks.add(Stroke.lines(Pen.of(0.3, Palette.RED).dashed(1, 0.8), List.of(guide)));

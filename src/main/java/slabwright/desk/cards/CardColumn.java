@@ -2,6 +2,9 @@ package slabwright.desk.cards;
 
 import java.util.List;
 import java.util.function.Function;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.Bench;
@@ -22,6 +25,32 @@ public final class CardColumn extends ScrollPane {
     setContent(list);
     setFitToWidth(true);
     setHbarPolicy(ScrollBarPolicy.NEVER);
+    sceneProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is != null) {
+                is.focusOwnerProperty()
+                    .addListener((p, before, now) -> Platform.runLater(() -> follow(now)));
+              }
+            });
+  }
+
+  /** What gets the keys is scrolled into view, so that Tab never leads out of sight. */
+  private void follow(Node owner) {
+    Node up = owner != null && owner.isFocusVisible() ? owner : null;
+    while (up != null && up != list) {
+      up = up.getParent();
+    }
+    if (up == null) {
+      return;
+    }
+    Bounds at = list.sceneToLocal(owner.localToScene(owner.getLayoutBounds()));
+    double seen = getViewportBounds().getHeight();
+    double over = list.getHeight() - seen;
+    double top = getVvalue() * over;
+    if (over > 0 && (at.getMinY() < top || at.getMaxY() > top + seen)) {
+      setVvalue(Math.max(0, Math.min(1, (at.getMinY() - seen / 3) / over)));
+    }
   }
 
   /** Shows the cards of the stage as they are now. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -14,13 +15,18 @@ import slabwright.desk.shell.Controls;
 import slabwright.sheets.MarkLooks;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
+import slabwright.site.MarkEdit;
 
-/** All marks, the topmost first; a click picks one, Ctrl with the arrow keys lays it higher. */
+/**
+ * All marks, the topmost first. A click picks one, with Shift or Ctrl one more; dragged to another
+ * row it is laid higher or lower.
+ */
 public final class MarksCard extends Card {
   private static final int MOST = 40;
 
   private final Bench bench;
   private final VBox list = new VBox();
+  private final MarkOrder order;
   private List<Mark> shown = List.of();
   private Set<Pick> picked = Set.of();
 
@@ -28,6 +34,7 @@ public final class MarksCard extends Card {
     super("Marks, topmost first");
     this.bench = bench;
     list.setSpacing(1);
+    order = new MarkOrder(list, this::moved);
     body().getChildren().add(list);
   }
 
@@ -63,9 +70,27 @@ public final class MarksCard extends Card {
     b.getStyleClass().setAll("mark-row");
     b.setMaxWidth(Double.MAX_VALUE);
     b.setSelected(bench.focus().picked().contains(new Pick.OfMark(m.id())));
+    b.setId("mark-row-" + m.id());
     b.setOnAction(e -> bench.focus().pick(new Pick.OfMark(m.id())));
+    b.setOnMouseClicked(e -> also(new Pick.OfMark(m.id()), e));
+    order.listenTo(b);
     b.setAccessibleText(name + ", " + m.kind().type().word());
     return b;
+  }
+
+  /** A click with Shift or Ctrl, which a button does not hear, picks one more. */
+  private void also(Pick mark, MouseEvent e) {
+    if (e.isStillSincePress() && (e.isShiftDown() || e.isShortcutDown())) {
+      bench.focus().toggle(mark);
+    }
+  }
+
+  /** Rows count from the topmost, the order of laying from the first laid. */
+  private void moved(int row, int to) {
+    int last = shown.size() - 1;
+    FloorArea area = bench.focus().area().orElseThrow();
+    String id = shown.get(last - row).id();
+    bench.desk().push(new MarkEdit.Reorder(area.id(), id, Math.max(0, last - to)));
   }
 
   @Override

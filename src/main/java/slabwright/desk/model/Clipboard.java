@@ -1,63 +1,91 @@
 package slabwright.desk.model;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.shape.Vec;
+import slabwright.site.Doorway;
 import slabwright.site.Edit;
 import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
 import slabwright.site.Mark;
-import slabwright.site.MarkEdit;
-import slabwright.site.Move;
 
-/** Marks that were copied, to be pasted as often as wanted; each paste lies a little further on. */
+/**
+ * Marks, doorways and inlays that were copied, to be pasted as often as wanted; each paste lies a
+ * little further on. On another floor area they lie from its first corner as they lay from theirs.
+ */
 public final class Clipboard {
-  /** How far a pasted copy lies from the one before, mm. */
-  private static final double STEP = 305;
-
-  private List<Mark> marks = List.of();
+  private Copied copied = Copied.NOTHING;
   private int pasted;
 
-  /** Remembers the picked marks; false when none is picked. */
+  /**
+   * What was copied.
+   *
+   * @param areaId the area it came from
+   * @param corner that area's first corner, mm
+   */
+  record Copied(
+      String areaId, Vec corner, List<Mark> marks, List<Doorway> doorways, List<Inlay> inlays) {
+    static final Copied NOTHING = new Copied("", Vec.ZERO, List.of(), List.of(), List.of());
+
+    static Copied of(FloorArea area, Focus focus) {
+      return new Copied(
+          area.id(),
+          firstCorner(area),
+          area.marks().stream()
+              .filter(m -> focus.picked().contains(new Pick.OfMark(m.id())))
+              .toList(),
+          area.doorways().stream()
+              .filter(d -> focus.picked().contains(new Pick.OfDoorway(d.id())))
+              .toList(),
+          area.inlays().stream()
+              .filter(i -> focus.picked().contains(new Pick.OfInlay(i.id())))
+              .toList());
+    }
+
+    boolean isEmpty() {
+      return marks.isEmpty() && doorways.isEmpty() && inlays.isEmpty();
+    }
+  }
+
+  private static Vec firstCorner(FloorArea area) {
+    return area.outline().isEmpty() ? Vec.ZERO : area.outline().get(0).from().vec();
+  }
+
+  /** Remembers what is picked; false when nothing of it can be copied. */
   public boolean copy(FloorArea area, Focus focus) {
-    List<Mark> found = area.marks().stream().filter(m -> focus.marks().contains(m.id())).toList();
-    if (found.isEmpty()) {
+    Copied now = Copied.of(area, focus);
+    if (now.isEmpty()) {
       return false;
     }
-    marks = found;
+    copied = now;
     pasted = 0;
     return true;
   }
 
-  /** What pasting would do: an edit and the picks of the new marks. */
+  /** What pasting would do: an edit and the picks of what is new. */
   public record Paste(Edit edit, List<Pick> picks) {}
 
-  public Optional<Paste> paste(FloorArea area) {
-    if (marks.isEmpty()) {
+  /** The copies as one step; a doorway goes into the picked wall, else on along its own. */
+  public Optional<Paste> paste(FloorArea area, Focus focus) {
+    if (copied.isEmpty()) {
       return Optional.empty();
     }
     pasted++;
-    return Optional.of(copies(area, marks, Move.by(STEP * pasted, -STEP * pasted), "paste"));
+    return Optional.of(new Copies(area, focus).of(copied, shift(area), "paste"));
   }
 
-  /** The picked marks once more, a little further on. */
+  private Vec shift(FloorArea area) {
+    boolean here = area.id().equals(copied.areaId());
+    Vec on = new Vec(Copies.STEP, -Copies.STEP).times(here ? pasted : pasted - 1);
+    return here ? on : on.plus(firstCorner(area)).minus(copied.corner());
+  }
+
+  /** What is picked once more, a little further on. */
   public static Optional<Paste> duplicate(FloorArea area, Focus focus) {
-    List<Mark> found = area.marks().stream().filter(m -> focus.marks().contains(m.id())).toList();
-    return found.isEmpty()
+    Copied now = Copied.of(area, focus);
+    return now.isEmpty()
         ? Optional.empty()
-        : Optional.of(copies(area, found, Move.by(STEP, -STEP), "duplicate"));
-  }
-
-  private static Paste copies(FloorArea area, List<Mark> from, Move by, String name) {
-    List<String> taken = new ArrayList<>(area.marks().stream().map(Mark::id).toList());
-    List<Edit> edits = new ArrayList<>();
-    List<Pick> picks = new ArrayList<>();
-    for (Mark m : from) {
-      String id = NewIds.next("m", taken);
-      taken.add(id);
-      Mark copy = Mark.of(id, m.name(), m.kind(), m.form().map(by));
-      edits.add(new MarkEdit.Put(area.id(), copy));
-      picks.add(new Pick.OfMark(id));
-    }
-    return new Paste(new Edit.Several(name, edits), picks);
+        : Optional.of(
+            new Copies(area, focus).of(now, new Vec(Copies.STEP, -Copies.STEP), "duplicate"));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import slabwright.shape.Vec;
 import slabwright.site.AreaEdit;
+import slabwright.site.Doorway;
 import slabwright.site.Edit;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
@@ -31,9 +32,18 @@ public final class Moves {
       } else if (p instanceof Pick.OfCorner c && how.turn() == 0) {
         Spot to = how.spot(area.outline().get(c.index()).from());
         edits.add(new OutlineEdit.MoveCorner(area.id(), c.index(), to));
+      } else if (p instanceof Pick.OfDoorway d && how.turn() == 0) {
+        area.doorways().stream()
+            .filter(x -> x.id().equals(d.id()))
+            .forEach(x -> edits.add(slid(area, x, how.shift())));
       }
     }
     return oneStep(how.turn() == 0 ? "move" : "turn", edits);
+  }
+
+  private static Edit slid(FloorArea area, Doorway d, Vec shift) {
+    Vec way = Walls.end(area, d.piece()).minus(Walls.start(area, d.piece())).unit();
+    return new OutlineEdit.PutDoorway(area.id(), Walls.slid(area, d, shift.dot(way)));
   }
 
   private static Edit moved(FloorArea area, Inlay i, Move how) {

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineEdit;
 import slabwright.site.OutlinePiece;
+import slabwright.site.OutlineShape;
 import slabwright.site.Spot;
+import slabwright.units.Length;
 
 /** Walls slid, lengthened and measured along. */
 public final class Walls {
@@ -55,6 +58,38 @@ public final class Walls {
     int other = far ? (wall + 2) % n : (wall + n - 1) % n;
     return new OutlineEdit.SetOutline(
         area.id(), shifted(area, by, whole ? List.of(moved, other) : List.of(moved)));
+  }
+
+  /**
+   * A doorway once more in a wall, at the first place along it where it fits: beside where it was,
+   * then beside each doorway that is there. Where none is long enough it lies at the wall's start.
+   */
+  public static Doorway fitted(FloorArea area, List<Doorway> all, Doorway d, String id, int wall) {
+    double long1 = OutlineShape.of(area.outline(), 1).pieces().get(wall).length();
+    List<Doorway> there = all.stream().filter(o -> o.piece() == wall).toList();
+    List<Double> starts = new ArrayList<>();
+    starts.add(d.offset().mm());
+    there.forEach(o -> starts.add(o.offset().mm() + o.width().mm() + Copies.STEP));
+    starts.add(0.0);
+    double at =
+        starts.stream()
+            .filter(s -> s + d.width().mm() <= long1)
+            .filter(s -> there.stream().noneMatch(o -> overlap(o, s, d.width().mm())))
+            .findFirst()
+            .orElse(0.0);
+    return new Doorway(id, d.name(), wall, Length.mm(at), d.width(), d.wayIn());
+  }
+
+  private static boolean overlap(Doorway o, double start, double width) {
+    double first = o.offset().mm();
+    return start < first + o.width().mm() && first < start + width;
+  }
+
+  /** A doorway slid along its wall, as far as the wall goes. */
+  public static Doorway slid(FloorArea area, Doorway d, double by) {
+    double most = OutlineShape.of(area.outline(), 1).pieces().get(d.piece()).length();
+    double at = Math.max(0, Math.min(most - d.width().mm(), d.offset().mm() + by));
+    return new Doorway(d.id(), d.name(), d.piece(), Length.mm(at), d.width(), d.wayIn());
   }
 
   /** The outline with some corners shifted. */

@@ -7,7 +7,6 @@ import slabwright.desk.model.Bench;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Moves;
 import slabwright.desk.model.Pick;
-import slabwright.desk.model.Points;
 import slabwright.desk.model.Thing;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Pen;
@@ -16,9 +15,7 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.Edit;
 import slabwright.site.FloorArea;
-import slabwright.site.Form;
 import slabwright.site.Mark;
-import slabwright.site.MarkEdit;
 import slabwright.site.Move;
 import slabwright.site.OutlineEdit;
 import slabwright.site.Spot;
@@ -27,21 +24,21 @@ import slabwright.site.Spot;
 final class Handles {
   private Handles() {}
 
-  /** The handle under the touch, if there is one. */
+  /** What is held under the touch, if there is something. */
   static Optional<Drag> at(Bench bench, FloorPicture p, Touch t) {
-    Optional<Mark> mark = singleMark(bench);
-    if (mark.isEmpty()) {
-      return Optional.empty();
+    return Grip.held(grips(bench, p, Grip.mm(t)), t);
+  }
+
+  /** The grips of the one thing picked. */
+  private static List<Grip> grips(Bench bench, FloorPicture p, double mm) {
+    Optional<Pick> one = bench.focus().single();
+    if (one.isPresent() && one.get() instanceof Pick.OfWall w) {
+      return WallGrips.wall(p, w.index(), mm);
     }
-    List<Spot> spots = mark.get().form().spots();
-    if (spots.size() > 1) {
-      for (int i = 0; i < spots.size(); i++) {
-        if (spots.get(i).vec().distanceTo(t.raw()) <= 1.2 * t.reach()) {
-          return Optional.of(spot(p.area(), mark.get(), i));
-        }
-      }
+    if (one.isPresent() && one.get() instanceof Pick.OfDoorway d) {
+      return WallGrips.doorway(p, d.id());
     }
-    return Optional.empty();
+    return singleMark(bench).map(m -> new MarkGrips(p.area(), m, mm).all()).orElse(List.of());
   }
 
   private static Optional<Mark> singleMark(Bench bench) {
@@ -51,22 +48,6 @@ final class Handles {
         .single()
         .filter(Pick.OfMark.class::isInstance)
         .flatMap(pick -> area.flatMap(a -> a.mark(((Pick.OfMark) pick).id())));
-  }
-
-  private static Drag spot(FloorArea area, Mark mark, int index) {
-    List<Spot> spots = mark.form().spots();
-    return new Drag() {
-      @Override
-      public Optional<Edit> to(Touch t) {
-        Form next = Points.moved(mark.form(), index, Spot.of(t.at()));
-        return Optional.of(new MarkEdit.Put(area.id(), mark.withForm(next)));
-      }
-
-      @Override
-      public Optional<Vec> anchor() {
-        return Optional.of(spots.get(index == 0 ? 1 : index - 1).vec());
-      }
-    };
   }
 
   /** Moving what was hit, with all else that is picked. */
@@ -126,10 +107,7 @@ final class Handles {
             Stroke.lines(Pen.of(1.4, Overlays.LIVE), List.of(p.shape().pieces().get(w.index()))));
       }
     }
-    singleMark(bench)
-        .filter(m -> m.form().spots().size() > 1)
-        .ifPresent(
-            m -> m.form().spots().forEach(s -> inks.addAll(Overlays.handle(s.vec(), paper))));
+    grips(bench, p, paper.mm()).forEach(g -> inks.addAll(g.inks(paper)));
     return inks;
   }
 

@@ -3,20 +3,44 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.Bench;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
+import slabwright.units.LengthFormat;
 
 /** Measures between two points; changes nothing. */
 public final class MeasureTool implements Tool {
+  private final Bench bench;
   private Optional<Vec> from = Optional.empty();
   private Optional<Vec> to = Optional.empty();
   private Vec tip = Vec.ZERO;
+
+  public MeasureTool(Bench bench) {
+    this.bench = bench;
+  }
 
   @Override
   public String prompt() {
     return from.isEmpty() || to.isPresent()
         ? "Click where to measure from."
         : "Click where to measure to.";
+  }
+
+  @Override
+  public String standing() {
+    if (from.isEmpty()) {
+      return "";
+    }
+    Vec d = to.orElse(tip).minus(from.get());
+    return length(d.length())
+        + "   ↔ "
+        + length(Math.abs(d.x()))
+        + "   ↕ "
+        + length(Math.abs(d.y()));
+  }
+
+  private String length(double mm) {
+    return LengthFormat.show(mm, bench.desk().shown().units());
   }
 
   @Override

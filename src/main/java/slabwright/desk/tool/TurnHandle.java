@@ -45,10 +45,11 @@ final class TurnHandle {
   }
 
   static Optional<Drag> at(Bench bench, Shown shown, Touch t) {
-    double mm = t.reach() / 9 * (96 / 25.4);
+    double mm = Grip.mm(t);
     return box(bench, shown)
         .filter(b -> knob(b, mm).distanceTo(t.raw()) <= 1.2 * t.reach())
-        .flatMap(b -> bench.focus().area().map(a -> turning(bench, a, b.middle(), t.raw())));
+        .flatMap(b -> bench.focus().area().map(a -> turning(bench, a, b.middle(), t.raw())))
+        .or(() -> InlayGrips.at(bench, shown, t));
   }
 
   private static Drag turning(Bench bench, FloorArea area, Vec about, Vec from) {
@@ -73,6 +74,7 @@ final class TurnHandle {
         }
       }
     }
+    InlayGrips.of(bench, shown).forEach(g -> inks.addAll(g.inks(paper)));
     box(bench, shown)
         .ifPresent(
             b -> {
