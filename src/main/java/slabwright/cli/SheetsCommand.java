@@ -82,8 +82,13 @@ final class SheetsCommand implements Callable<Integer> {
   }
 
   static Paper paper(String name, Site site) throws CliRefusal {
+    return paper(name, site.units());
+  }
+
+  /** The paper of a name; without one the usual paper of the units. */
+  static Paper paper(String name, UnitSystem units) throws CliRefusal {
     if (name == null) {
-      return site.units() == UnitSystem.METRIC ? Paper.A3 : Paper.TABLOID;
+      return units == UnitSystem.METRIC ? Paper.A3 : Paper.TABLOID;
     }
     Optional<Paper> found = Paper.named(name);
     if (found.isEmpty()) {

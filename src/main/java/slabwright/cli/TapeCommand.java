@@ -34,6 +34,19 @@ final class TapeCommand implements Callable<Integer> {
       description = "feet_inches (default) or metric.")
   private UnitSystem units;
 
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description =
+          "A picture of the room with residuals and error ellipses: .pdf, or .svg for the first page.")
+  private Path out;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "NAME",
+      description = "Its paper; default Tabloid for feet, A3 for metres.")
+  private String paper;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -43,6 +56,9 @@ final class TapeCommand implements Callable<Integer> {
       throw CliRefusal.of(refused.sentence());
     }
     spec.commandLine().getOut().print(RoomText.of(result, units));
+    if (out != null) {
+      TapePicture.write(result, out, file, new TapePicture.On(paper, units));
+    }
     return result instanceof RoomResult.Adjusted ? 0 : Slabwright.REFUSED;
   }
 

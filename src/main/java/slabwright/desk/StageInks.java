@@ -12,7 +12,9 @@ import slabwright.desk.model.DeskParts;
 import slabwright.desk.model.InlayInks;
 import slabwright.desk.model.PrepInks;
 import slabwright.desk.model.Proofs;
+import slabwright.desk.model.RoomInks;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.TapedRooms;
 import slabwright.desk.model.WaysAnswer;
 import slabwright.drawing.Ink;
 import slabwright.floor.FloorTakeoff;
@@ -27,6 +29,7 @@ final class StageInks implements SlabLayers {
   private final Answers answers;
   private final Proofs proofs;
   private final WaysAnswer ways;
+  private final TapedRooms rooms;
   private final Supplier<Optional<Path>> plan;
 
   StageInks(DeskParts parts) {
@@ -35,6 +38,7 @@ final class StageInks implements SlabLayers {
     answers = parts.answers();
     proofs = parts.proofs();
     ways = parts.ways();
+    rooms = parts.rooms();
   }
 
   @Override
@@ -54,9 +58,17 @@ final class StageInks implements SlabLayers {
 
   @Override
   public List<Ink> overWalls() {
+    if (bench.focus().stage() == Stage.MEASURE) {
+      return bench.focus().area().map(this::taped).orElse(List.of());
+    }
     return bench.focus().stage() == Stage.PREP
         ? answers.takeoff().map(this::prep).orElse(List.of())
         : List.of();
+  }
+
+  /** How well a taped room is known. */
+  private List<Ink> taped(FloorArea area) {
+    return rooms.of(area).map(r -> RoomInks.of(r, area)).orElse(List.of());
   }
 
   private List<Ink> prep(FloorTakeoff t) {

@@ -84,7 +84,8 @@ public final class TapedOutline {
     return (wall == from && next == to) || (wall == to && next == from);
   }
 
-  private static Affine placing(FloorArea area) {
+  /** From the frame of a room to the site's, for an area whose outline the room gave. */
+  public static Affine placing(FloorArea area) {
     if (area.outline().size() < 2) {
       return Affine.IDENTITY;
     }

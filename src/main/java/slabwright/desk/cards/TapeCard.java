@@ -1,16 +1,20 @@
 package slabwright.desk.cards;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javafx.scene.control.TextField;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.TapedRooms;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Bounds;
+import slabwright.sheets.TapeInks;
 import slabwright.site.FloorArea;
 import slabwright.tape.AdjustedRoom;
 import slabwright.tape.Advice;
+import slabwright.tape.CornerName;
+import slabwright.tape.TapedOutline;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.Parsed;
@@ -18,6 +22,11 @@ import slabwright.units.Quantity;
 
 /** How well the tape closes, what to measure again, and a line to type a diagonal. */
 public final class TapeCard extends Card {
+  private static final Pattern ONE_LETTER = Pattern.compile("([A-Za-z])\\s*([A-Za-z])\\s+(.+)");
+
+  private static final Pattern LETTERS =
+      Pattern.compile("([A-Za-z]{1,2})\\s+([A-Za-z]{1,2})\\s+(.+)");
+
   private final Bench bench;
   private final TapedRooms rooms;
   private final Places places;
@@ -59,6 +68,8 @@ public final class TapeCard extends Card {
     if (r.advice().isEmpty()) {
       rows.getChildren().add(Finding.fine("The readings agree.").row());
     }
+    String about = new TapeInks(r, TapedOutline.placing(area)).about();
+    rows.getChildren().add(Controls.sentence(about, "card-hint"));
   }
 
   private Finding row(Advice a, FloorArea area) {
@@ -88,17 +99,16 @@ public final class TapeCard extends Card {
   /** Takes a line; returns why not, or nothing. */
   private String taken(String line) {
     int n = bench.focus().area().map(a -> a.outline().size()).orElse(0);
-    String upper = line.toUpperCase(Locale.ROOT);
-    if (!upper.matches("[A-Z]\\s*[A-Z]\\s.+")) {
+    Matcher m = (n <= 26 ? ONE_LETTER : LETTERS).matcher(line);
+    if (!m.matches()) {
       return "Write two corners and a length, such as A C 34' 5\".";
     }
-    int from = upper.charAt(0) - 'A';
-    String rest = line.substring(1).strip();
-    int to = Character.toUpperCase(rest.charAt(0)) - 'A';
+    int from = CornerName.index(m.group(1)).orElse(n);
+    int to = CornerName.index(m.group(2)).orElse(n);
     if (from >= n || to >= n || from == to) {
-      return "The corners of this room are A to " + (char) ('A' + Math.max(0, n - 1)) + ".";
+      return "The corners of this room are A to " + CornerName.of(Math.max(0, n - 1)) + ".";
     }
-    Parsed<Length> length = Length.parse(rest.substring(1));
+    Parsed<Length> length = Length.parse(m.group(3));
     if (length instanceof Parsed.Bad<Length> bad) {
       return bad.why();
     }
