@@ -1,7 +1,10 @@
 package slabwright.desk;
 
+import java.util.Optional;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.Releases;
+import slabwright.desk.model.SheetForm;
 import slabwright.desk.model.Viewport;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Commands.Command;
@@ -9,6 +12,17 @@ import slabwright.desk.shell.Commands.Command;
 /** Everything the menu and the keys can ask for. */
 final class DeskCommands {
   private DeskCommands() {}
+
+  /** What goes out of the house. */
+  static void fillExports(Commands all, SheetExports exports, Releases releases) {
+    all.group(
+        new Command(
+            "pdf", "Save the sheets as PDF…", "Shortcut+E", () -> exports.save(SheetForm.PDF)),
+        new Command(
+            "cut-files", "Save all cut files…", "", () -> exports.save(Optional.empty(), false)),
+        new Command("print-sheets", "Print the sheets…", "Shortcut+P", exports::print),
+        new Command("release", "Issue a release", "", () -> releases.issue("")));
+  }
 
   static void fill(
       Commands all, Desk desk, PlanActions plans, EditActions edit, Screen screen, Runnable look) {

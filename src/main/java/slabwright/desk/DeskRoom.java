@@ -68,8 +68,9 @@ final class DeskRoom implements Screen {
     plans = new PlanActions(parts, new Samples(places.data()), asks, tools, this, underlays);
     drops = new FileDrops(desk, plans, inlays);
     DeskCommands.fill(commands, desk, plans, edits, this, look);
-    workroom = makeWorkroom();
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
+    DeskCommands.fillExports(commands, exports, parts.releases());
+    workroom = makeWorkroom();
     CardSets sets =
         new CardSets(
             parts,
@@ -85,8 +86,7 @@ final class DeskRoom implements Screen {
 
   private Workroom makeWorkroom() {
     StageInks inks = new StageInks(parts);
-    return new Workroom(
-        parts.bench(), parts.pictures(), tools, commands, inks, parts.rooms(), parts.waiting());
+    return new Workroom(parts, tools, commands, inks);
   }
 
   private StartDoors doors() {

@@ -17,11 +17,10 @@ import slabwright.desk.canvas.SlabView;
 import slabwright.desk.canvas.Tone;
 import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskParts;
 import slabwright.desk.model.Pictures;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.TallyItem;
-import slabwright.desk.model.TapedRooms;
-import slabwright.desk.model.Waiting;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.EntryBar;
@@ -54,23 +53,17 @@ final class Workroom extends BorderPane {
   private PageView page;
   private PageList pageList;
 
-  Workroom(
-      Bench bench,
-      Pictures pictures,
-      ToolBox tools,
-      Commands commands,
-      SlabLayers layers,
-      TapedRooms rooms,
-      Waiting waiting) {
-    this.bench = bench;
+  Workroom(DeskParts parts, ToolBox tools, Commands commands, SlabLayers layers) {
+    this.bench = parts.bench();
     this.tools = tools;
-    top = new TopBar(bench, commands);
+    Pictures pictures = parts.pictures();
+    top = new TopBar(bench, parts.releases(), commands);
     slab = new SlabView(bench, pictures, tools, layers);
     palette = new ToolPalette(bench, tools);
     entry = new EntryBar(tools, this::acted);
     notice = new NoticeBar(bench.desk(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
-    progress = new ProgressStrip(waiting);
-    DimensionField field = new DimensionField(bench, rooms);
+    progress = new ProgressStrip(parts.waiting());
+    DimensionField field = new DimensionField(bench, parts.rooms());
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
     input.listen();
     keys = new SlabKeys(bench, tools, entry, slab);

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -110,7 +111,7 @@ class ExportTest {
   void pages_go_to_the_printer_the_person_chose() throws TimeoutException {
     hands.stage(Stage.SHEETS);
     desk.settleAll();
-    hands.click("print");
+    hands.press(KeyCode.SHORTCUT, KeyCode.P);
     int pages = DeskUnderTest.on(() -> desk.room().parts().pages().pages().size());
     assertThat(printer.pages()).hasSize(pages);
     assertThat(printer.ended()).isTrue();

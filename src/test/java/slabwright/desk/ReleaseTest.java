@@ -44,12 +44,19 @@ class ReleaseTest {
                     .toList());
   }
 
+  /** What a reader hears of a stage. */
+  private String stage(Stage s) {
+    return DeskUnderTest.on(() -> desk.node("stage-" + s.word()).getAccessibleText());
+  }
+
   @Test
   void what_changed_since_a_release_is_told_after_opening_again()
       throws TimeoutException, IOException {
     TestSites.withArrow(data);
     open();
-    hands.stage(Stage.SHEETS).fill("release-note", "to the client").click("issue");
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.fill("release-note", "to the client").click("issue");
     assertThat(hands.site().releases().get(0).note()).isEqualTo("to the client");
     assertThat(changes())
         .containsExactly("Nothing changed; sheets and cut files carry the release.");
@@ -75,10 +82,13 @@ class ReleaseTest {
     open();
     hands.stage(Stage.SHEETS);
     assertThat(changes()).contains("Graphic of \"Arrow\" changed on disk");
+    assertThat(stage(Stage.INLAY)).isEqualTo("Inlay, needs a look");
     hands.stage(Stage.INLAY).click("accept-graphic");
     assertThat(desk.node("accept-graphic")).isNull();
     hands.stage(Stage.SHEETS);
     assertThat(changes()).contains("Inlay \"Arrow\": graphic replaced");
+    assertThat(stage(Stage.INLAY)).isEqualTo("Inlay, done");
+    assertThat(stage(Stage.SHEETS)).isEqualTo("Sheets, needs a look");
   }
 
   @Test

@@ -16,18 +16,16 @@ public final class PaperCard extends Card {
     void print();
   }
 
-  private final SheetPages pages;
   private final FieldRows rows;
-  private final HintLine working = new HintLine();
 
   public PaperCard(Bench bench, SheetPages pages, Exports exports) {
     super("Sheets");
-    this.pages = pages;
     rows = new FieldRows(bench.desk());
     rows.choice("Paper", List.of(Paper.values()), Paper::word, pages::paper, pages::setPaper)
         .setId("paper");
-    rows.figure("Pages", () -> String.valueOf(pages.pages().size()));
-    body().getChildren().addAll(rows, working.node(pages::cancel));
+    rows.figure(
+        "Pages", () -> pages.isWorking() ? "being made" : String.valueOf(pages.pages().size()));
+    body().getChildren().add(rows);
     save("Save as one PDF…", "solid", SheetForm.PDF, exports);
     save("Save each page as SVG…", "soft-button", SheetForm.SVG, exports);
     save("Save quantities as CSV…", "soft-button", SheetForm.CSV, exports);
@@ -50,7 +48,6 @@ public final class PaperCard extends Card {
   @Override
   public boolean refresh() {
     rows.refresh();
-    working.show(pages.isWorking());
     return true;
   }
 }

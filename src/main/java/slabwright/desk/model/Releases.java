@@ -39,7 +39,10 @@ public final class Releases {
   private final Map<Path, Optional<Site>> frozen = new HashMap<>();
   private final Signal changed = new Signal();
   private Optional<Path> looked = Optional.empty();
+  private final Map<List<Object>, Boolean> changedGraphics = new HashMap<>();
   private List<Object> stamps = List.of();
+  private List<Object> judged = List.of();
+  private boolean asIssued = true;
   private int looks;
 
   public Releases(Desk desk, Supplier<Optional<Path>> plan, Errands errands) {
@@ -132,9 +135,27 @@ public final class Releases {
     return all;
   }
 
-  /** Whether the inlay's graphic on disk is no longer what was accepted. */
+  /**
+   * Whether the inlay's graphic on disk is no longer what was accepted, as when it was last looked
+   * at.
+   */
   public boolean changedOnDisk(Inlay i) {
-    return plan.get().map(p -> Graphics.isChanged(i, p)).orElse(false);
+    Optional<Path> file = plan.get();
+    return file.isPresent()
+        && changedGraphics.computeIfAbsent(
+            List.of(Graphics.file(file.get(), i.graphic()), i.accepted(), looks),
+            k -> Graphics.isChanged(i, file.get()));
+  }
+
+  /** Whether the plan is what its last release froze; true before the first release. */
+  public boolean isAsIssued() {
+    List<Object> now = List.of(desk.site(), looks);
+    if (!now.equals(judged)) {
+      judged = now;
+      List<Integer> all = numbers();
+      asIssued = all.isEmpty() || since(all.get(0)).map(List::isEmpty).orElse(false);
+    }
+    return asIssued;
   }
 
   /** Accepts the inlay's graphic as it is on disk now. */

@@ -7,19 +7,22 @@ import slabwright.site.Site;
 public final class StageStates {
   private StageStates() {}
 
-  public static Stage.State of(Stage stage, Site site, Focus focus) {
+  public static Stage.State of(Stage stage, Site site, Focus focus, Releases releases) {
     if (stage == Stage.SHEETS) {
-      return site.releases().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
+      return site.releases().isEmpty() ? Stage.State.NOT_STARTED : look(releases.isAsIssued());
     }
-    return focus.areaOf(site).map(a -> of(stage, a)).orElse(Stage.State.NOT_STARTED);
+    return focus.areaOf(site).map(a -> of(stage, a, releases)).orElse(Stage.State.NOT_STARTED);
   }
 
-  private static Stage.State of(Stage stage, FloorArea a) {
+  private static Stage.State of(Stage stage, FloorArea a, Releases releases) {
     return switch (stage) {
       case MEASURE -> look(a.doorways().stream().anyMatch(d -> d.wayIn()));
       case MARK -> a.marks().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
       case PREP -> a.machines().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
-      case INLAY -> a.inlays().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
+      case INLAY ->
+          a.inlays().isEmpty()
+              ? Stage.State.NOT_STARTED
+              : look(a.inlays().stream().noneMatch(releases::changedOnDisk));
       case FINISH -> a.finish().coats().isEmpty() ? Stage.State.NOT_STARTED : Stage.State.DONE;
       case SHEETS -> Stage.State.NOT_STARTED;
     };

@@ -5,16 +5,19 @@ import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.Releases;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.StageStates;
 
 /** The six stages as stops on a line. Nothing is locked: any stop can be gone to. */
 final class StagePath extends HBox {
   private final Bench bench;
+  private final Releases releases;
   private final Map<Stage, StageStop> stops = new EnumMap<>(Stage.class);
 
-  StagePath(Bench bench) {
+  StagePath(Bench bench, Releases releases) {
     this.bench = bench;
+    this.releases = releases;
     getStyleClass().add("stage-path");
     setAlignment(Pos.CENTER);
     for (Stage stage : Stage.values()) {
@@ -27,7 +30,7 @@ final class StagePath extends HBox {
   void refresh() {
     Stage.State before = Stage.State.DONE;
     for (Stage stage : Stage.values()) {
-      Stage.State state = StageStates.of(stage, bench.desk().site(), bench.focus());
+      Stage.State state = StageStates.of(stage, bench.desk().site(), bench.focus(), releases);
       stops.get(stage).show(state, bench.focus().stage() == stage, before);
       before = state;
     }

@@ -5,6 +5,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.Releases;
 
 /** The bar across the top: the site, its floor areas, the path of stages, undo and redo. */
 public final class TopBar extends HBox {
@@ -13,12 +14,12 @@ public final class TopBar extends HBox {
   private final StagePath path;
   private final UndoButtons undo;
 
-  public TopBar(Bench bench, Commands commands) {
+  public TopBar(Bench bench, Releases releases, Commands commands) {
     getStyleClass().add("top-bar");
     setAlignment(Pos.CENTER_LEFT);
     title = new SiteTitle(bench);
     chips = new AreaChips(bench, commands);
-    path = new StagePath(bench);
+    path = new StagePath(bench, releases);
     undo = new UndoButtons(bench, commands);
     HBox.setHgrow(path, Priority.ALWAYS);
     chips.setMinWidth(Region.USE_PREF_SIZE);
