@@ -29,7 +29,10 @@ record AirPicture(AirScreening air, Clock clock) implements Block {
     List<Slice> slices = new ArrayList<>();
     slices.add(plot("No fresh air", air.closed(), type, width));
     air.stated().ifPresent(f -> slices.add(plot("With the fresh air on the plan", f, type, width)));
-    slices.addAll(key().slices(type, width));
+    List<Slice> key = key().slices(type, width);
+    for (int i = 0; i < key.size(); i++) {
+      slices.add(new Slice(key.get(i).height(), i < key.size() - 1, key.get(i).inks()));
+    }
     return slices;
   }
 

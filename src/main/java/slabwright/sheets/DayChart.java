@@ -30,6 +30,11 @@ record DayChart(DayBars bars, boolean dated) implements Block {
   private static final double NAMES = 0.27;
   private static final double LEAST_DAY = 9;
 
+  /**
+   * With more rows than this they stand closer, so that a page of the smallest paper holds them.
+   */
+  private static final int MANY = 20;
+
   static final Look WORK = new Look(Palette.BLUE, Pattern.NONE, Palette.BLUE, 2, 0.2);
   static final Look CRITICAL = new Look(Palette.INK, Pattern.NONE, Palette.INK, 2, 0.2);
   static final Look DRYING = Look.of(Pattern.DASHES, Palette.AMBER);
@@ -138,7 +143,7 @@ record DayChart(DayBars bars, boolean dated) implements Block {
 
   private Slice row(DayBars.Row row, Type type, double width) {
     double k = type.k();
-    double height = 6.2 * k;
+    double height = (bars.rows().size() > MANY ? 5.5 : 6.2) * k;
     List<Ink> inks = new ArrayList<>(nights(height, width));
     TextStyle style = row.critical() ? type.strong() : type.body();
     double room = width * NAMES - 3;
@@ -156,8 +161,8 @@ record DayChart(DayBars bars, boolean dated) implements Block {
   private List<Ink> bar(DayBars.Bar bar, boolean critical, double k, double width) {
     double from = x(bar.span().start(), width);
     double to = Math.max(x(bar.span().end(), width), from + 0.4);
-    double top = bar.kind() == DayBars.Kind.KEEP_OUT ? 4.5 * k : 1 * k;
-    double foot = bar.kind() == DayBars.Kind.KEEP_OUT ? 5.6 * k : 4.2 * k;
+    double top = bar.kind() == DayBars.Kind.KEEP_OUT ? 4.4 * k : 1 * k;
+    double foot = bar.kind() == DayBars.Kind.KEEP_OUT ? 5.3 * k : 4.2 * k;
     return look(bar.kind(), critical).on(List.of(Ring.rectangle(from, top, to, foot)));
   }
 }
