@@ -7,6 +7,7 @@ import slabwright.desk.model.Pick;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineEdit;
+import slabwright.tape.CornerName;
 import slabwright.units.Length;
 
 /** The picked doorway: its name, where it stands, how wide, and whether machines come in by it. */
@@ -34,11 +35,25 @@ public final class DoorwayCard extends Card {
             () -> now().width(),
             v -> put(d -> with(d, d.name(), d.offset(), v, d.wayIn())))
         .id("door-width");
+    rows.sentence(this::where, "card-hint");
     rows.tick(
             "Machines come in here",
             () -> now().wayIn(),
             v -> put(d -> with(d, d.name(), d.offset(), d.width(), v)))
         .setId("door-way-in");
+  }
+
+  private String where() {
+    int walls = bench.focus().area().map(a -> a.outline().size()).orElse(0);
+    return doorway()
+        .map(
+            d ->
+                "In wall "
+                    + CornerName.wall(d.piece(), walls)
+                    + ", from corner "
+                    + CornerName.of(d.piece())
+                    + " to the nearer jamb.")
+        .orElse("");
   }
 
   private static Doorway with(Doorway d, String name, Length offset, Length width, boolean in) {

@@ -10,6 +10,7 @@ import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkEdit;
 import slabwright.site.MarkKind;
+import slabwright.tape.CornerName;
 
 /** The picked mark: its name, what its kind says, its sizes. */
 public final class MarkCard extends Card {
@@ -64,7 +65,7 @@ public final class MarkCard extends Card {
     rows.choice(
             "Moves with",
             IntStream.range(-1, walls).boxed().toList(),
-            w -> w < 0 ? "no wall" : "wall " + (w + 1),
+            w -> w < 0 ? "no wall" : "wall " + CornerName.wall(w, walls),
             () -> mark().map(Mark::follows).orElse(OptionalInt.empty()).orElse(-1),
             w -> mark().ifPresent(m -> put(m, w < 0 ? OptionalInt.empty() : OptionalInt.of(w))))
         .setId("mark-follows");

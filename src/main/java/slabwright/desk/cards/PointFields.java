@@ -44,6 +44,12 @@ final class PointFields {
     for (int i = 0; i < n; i++) {
       f.row(i);
     }
+    rows.sentence(
+        () ->
+            f.sides
+                ? "Places from the site's 0; bulge is how far the side to the next point arches."
+                : "Places from the site's 0.",
+        "card-hint");
     Button more = Controls.button("Add a point", "link", () -> set.accept(Points.more(now.get())));
     more.setId("point-add");
     rows.getChildren().add(more);
@@ -51,7 +57,7 @@ final class PointFields {
 
   private void head() {
     HBox line = new HBox(Controls.label("", "point-name"));
-    List<String> words = sides ? List.of("Right", "Up", "Bulge on") : List.of("Right", "Up");
+    List<String> words = sides ? List.of("Right", "Up", "Bulge") : List.of("Right", "Up");
     for (String word : words) {
       var label = Controls.label(word, "row-name");
       label.setMaxWidth(Double.MAX_VALUE);

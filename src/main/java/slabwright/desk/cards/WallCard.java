@@ -9,6 +9,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.OutlineEdit;
 import slabwright.site.OutlinePiece;
 import slabwright.site.PieceKind;
+import slabwright.tape.CornerName;
 import slabwright.units.Length;
 
 /** The picked wall: what it is, how long, how far it bulges. */
@@ -35,7 +36,10 @@ public final class WallCard extends Card {
             v -> set(piece().orElseThrow().kind(), v))
         .id("wall-bulge");
     rows.sentence(
-        () -> "Bulge is the height of an arc over its chord; 0 is straight.", "card-hint");
+        () ->
+            "Bulge: how far the wall arches out to the right as the corners are walked; 0 is"
+                + " straight. Or drag its dot.",
+        "card-hint");
   }
 
   private static String word(PieceKind k) {
@@ -79,7 +83,7 @@ public final class WallCard extends Card {
 
   @Override
   public boolean refresh() {
-    wall().ifPresent(i -> title("Wall " + (i + 1)));
+    wall().ifPresent(i -> title("Wall " + CornerName.wall(i, area().outline().size())));
     rows.refresh();
     return wall().isPresent();
   }

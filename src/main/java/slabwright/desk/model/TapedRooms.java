@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.shape.Affine;
+import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineEdit;
 import slabwright.site.OutlinePiece;
@@ -27,11 +28,14 @@ import slabwright.units.Length;
 import slabwright.units.Parsed;
 
 /**
- * The readings behind rooms that were taped. They are known by the outline they gave, so that undo
- * and redo find theirs again; an outline that was dragged since is a drawn one. Kept in a tape file
- * beside the plan.
+ * The readings behind rooms that were taped. They are known by the shape they gave, so that undo
+ * and redo find theirs again, and so do rooms that were moved as a whole or whose walls became
+ * kerbs; an outline that was dragged since is a drawn one. Kept in a tape file beside the plan.
  */
 public final class TapedRooms {
+  /** What adding up in another order changes at most, mm. */
+  private static final double SAME = 1e-3;
+
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final Map<List<OutlinePiece>, AdjustedRoom> rooms = new HashMap<>();
@@ -50,7 +54,29 @@ public final class TapedRooms {
 
   /** The readings of an area, while its outline is the one they gave. */
   public Optional<AdjustedRoom> of(FloorArea area) {
-    return Optional.ofNullable(rooms.get(area.outline()));
+    AdjustedRoom same = rooms.get(area.outline());
+    return same != null
+        ? Optional.of(same)
+        : rooms.keySet().stream()
+            .filter(o -> sameShape(o, area.outline()))
+            .findFirst()
+            .map(rooms::get);
+  }
+
+  /** Whether two outlines differ at most in where they lie and in what their walls are. */
+  private static boolean sameShape(List<OutlinePiece> a, List<OutlinePiece> b) {
+    if (a.size() != b.size() || a.isEmpty()) {
+      return false;
+    }
+    Vec shift = b.get(0).from().vec().minus(a.get(0).from().vec());
+    for (int i = 0; i < a.size(); i++) {
+      Vec moved = a.get(i).from().vec().plus(shift);
+      boolean bulges = Math.abs(a.get(i).rise().mm() - b.get(i).rise().mm()) > SAME;
+      if (bulges || moved.distanceTo(b.get(i).from().vec()) > SAME) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The room of a walk: every wall and turn is a reading, brought to agree. */

@@ -1,0 +1,55 @@
+package slabwright.desk.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.Pick;
+import slabwright.desk.model.Stage;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
+import slabwright.shape.Vec;
+import slabwright.tape.CornerName;
+
+/** The names of the corners, as cards and diagonals use them, on the floor side of each. */
+final class CornerLetters {
+  private static final TextStyle WORDS = TextStyle.bold(2.7).in(Palette.SOFT);
+  private static final double IN = 4.2;
+
+  private CornerLetters() {}
+
+  /** Whether a stage needs them: always while measuring, elsewhere beside something picked. */
+  static boolean wanted(Stage stage, Iterable<Pick> picked) {
+    return stage == Stage.MEASURE || (stage == Stage.MARK && picked.iterator().hasNext());
+  }
+
+  /**
+   * Inks in the site's frame.
+   *
+   * @param mm site millimetres to one millimetre of screen paper
+   */
+  static List<Ink> of(FloorPicture p, double mm) {
+    List<Vec> corners = p.area().outline().stream().map(o -> o.from().vec()).toList();
+    int n = corners.size();
+    List<Ink> inks = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      Vec before = corners.get((i + n - 1) % n).minus(corners.get(i)).unit();
+      Vec after = corners.get((i + 1) % n).minus(corners.get(i)).unit();
+      Vec at = inside(p, corners.get(i), bisector(before, after).times(IN * mm));
+      Vec foot = at.minus(new Vec(0, 2.7 * TextMeasure.CAP_HEIGHT / 2 * mm));
+      inks.add(Text.middle(foot, CornerName.of(i), WORDS));
+    }
+    return inks;
+  }
+
+  private static Vec bisector(Vec before, Vec after) {
+    Vec sum = before.plus(after);
+    return sum.length() < 0.05 ? after.left() : sum.unit();
+  }
+
+  private static Vec inside(FloorPicture p, Vec corner, Vec by) {
+    return p.floor().contains(corner.plus(by)) ? corner.plus(by) : corner.minus(by);
+  }
+}
