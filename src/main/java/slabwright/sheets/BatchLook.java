@@ -7,9 +7,10 @@ import slabwright.drawing.Pattern;
 import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.Lane;
 
-/** How lanes look: by the batch they are begun with, or every other one where nothing is mixed. */
+/**
+ * How lanes look: by the batch they are begun with, or quarter by quarter where nothing is mixed.
+ */
 public final class BatchLook {
-  private static final Look PLAIN = new Look(Palette.WHITE, Pattern.NONE, Palette.BLUE, 2, 0.25);
   private static final List<Look> LOOKS =
       List.of(
           Look.of(Pattern.RISING, Palette.BLUE).outlined(0.25),
@@ -24,15 +25,20 @@ public final class BatchLook {
     return LOOKS.get((batch - 1) % LOOKS.size());
   }
 
-  /** The look of a lane. */
-  public static Look of(Lane lane, List<BatchLanes> batches) {
+  /** The look of a lane of so many; where nothing is mixed, by the quarter it is rolled in. */
+  public static Look of(Lane lane, int lanes, List<BatchLanes> batches) {
     if (batches.isEmpty()) {
-      return lane.number() % 2 == 0 ? of(1) : PLAIN;
+      return of(quarter(lane.number(), lanes));
     }
     int batch = 1;
     for (BatchLanes b : batches) {
       batch = lane.number() > b.from() || b.batch() == 1 ? b.batch() : batch;
     }
     return of(batch);
+  }
+
+  /** In which quarter of the lanes, from 1, a lane is rolled. */
+  static int quarter(int number, int lanes) {
+    return 1 + (number - 1) * LOOKS.size() / Math.max(1, lanes);
   }
 }

@@ -55,22 +55,14 @@ final class CautionSheet {
               String.join("; ", air.fire().reasons())
                   + ". The chapter on flammable finishes applies: ask the fire authority."));
     }
-    if (air.screening().isPresent() || air.fire().applies()) {
-      checklist(blocks, "Before the first can is opened", air.ignition().before());
-      checklist(blocks, "When the air is clear", air.ignition().after());
-      blocks.add(new Heading("Moving air"));
-      air.path()
-          .ifPresent(
-              p ->
-                  blocks.add(
-                      new Prose(
-                          "In by " + p.inlet().name() + ", out by " + p.outlet().name() + ".")));
-      air.advice().forEach(a -> blocks.add(new Prose(a)));
-      blocks.add(new Gap(3));
-    }
   }
 
-  private static void checklist(List<Block> blocks, String heading, List<String> lines) {
+  /** Whether there is solvent to be careful with. */
+  static boolean hasSolvent(AirWork air) {
+    return air.screening().isPresent() || air.fire().applies();
+  }
+
+  static void checklist(List<Block> blocks, String heading, List<String> lines) {
     blocks.add(new Heading(heading));
     List<List<Cell>> rows =
         lines.stream().map(l -> List.<Cell>of(new Cell.Tick(), Cell.of(l))).toList();

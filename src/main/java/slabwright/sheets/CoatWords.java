@@ -1,6 +1,7 @@
 package slabwright.sheets;
 
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.LanePlan;
 
 /** What a crew has to know of one coat, in sentences. */
 record CoatWords(CoatPlan coat, SheetContext context) {
@@ -30,24 +31,24 @@ record CoatWords(CoatPlan coat, SheetContext context) {
     return coat.cutInOutlastsWetEdge().text(x -> "") + ".";
   }
 
-  /** Whether lanes are lapped while their edge is wet. */
+  /** Whether lanes are lapped while their edge is wet; empty for a coat without lanes. */
   String wetEdge() {
-    String open = coat.wetEdge().text(Words::time);
-    String verdict = coat.keepsWetEdge().maybe().map(keeps -> keeps ? "✓ " : "✕ ").orElse("? ");
-    return coat.lanes()
-        .maybe()
-        .flatMap(l -> l)
-        .map(
-            l ->
-                verdict
-                    + "The oldest edge that a lane laps is "
-                    + Words.time(l.worstEdge())
-                    + " old; it stays wet for "
-                    + open
-                    + "."
-                    + (verdict.startsWith("✕")
-                        ? " Add hands, or divide the floor at a joint."
-                        : ""))
-        .orElse("");
+    return coat.lanes().maybe().flatMap(l -> l).map(this::wetEdge).orElse("");
+  }
+
+  private String wetEdge(LanePlan lanes) {
+    String oldest =
+        "The oldest edge that a lane laps is " + Words.time(lanes.worstEdge()) + " old; ";
+    if (!coat.wetEdge().isKnown()) {
+      return "? "
+          + oldest
+          + "how long it stays wet is not known: "
+          + coat.wetEdge().text(t -> "")
+          + ".";
+    }
+    String open = "it stays wet for " + coat.wetEdge().text(Words::time) + ".";
+    return coat.keepsWetEdge().maybe().orElse(false)
+        ? "✓ " + oldest + open
+        : "✕ " + oldest + open + " Add hands, or divide the floor at a joint.";
   }
 }

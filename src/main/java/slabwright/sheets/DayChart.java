@@ -130,7 +130,7 @@ record DayChart(DayBars bars, boolean dated) implements Block {
   private List<Ink> nights(double height, double width) {
     List<Ink> inks = new ArrayList<>();
     for (Span night : bars.nights()) {
-      Bounds b = new Bounds(x(night.start(), width), 0.15, x(night.end(), width), height);
+      Bounds b = new Bounds(x(night.start(), width), 0.3, x(night.end(), width), height - 0.1);
       inks.add(Fill.of(Palette.FIELD, b));
     }
     for (LocalDate d = bars.from().toLocalDate(); !d.isAfter(bars.to().toLocalDate()); ) {

@@ -23,6 +23,7 @@ final class LanesSheet {
   private static final Pen WALK = Pen.of(0.2, Palette.INK).dashed(1.5, 1);
 
   private static final int PACE = 5;
+  private static final List<String> QUARTERS = List.of("first", "second", "third", "last");
 
   private final FloorTakeoff takeoff;
   private final FloorArea area;
@@ -75,7 +76,7 @@ final class LanesSheet {
 
   private void draw(Sketch sketch) {
     for (Lane lane : lanes.lanes()) {
-      sketch.ink(BatchLook.of(lane, batches).on(lane.region()));
+      sketch.ink(BatchLook.of(lane, lanes.lanes().size(), batches).on(lane.region()));
     }
     for (Standing s : takeoff.standing()) {
       sketch.ink(MarkLooks.of(s.mark().kind().type()).on(s.region()));
@@ -120,6 +121,11 @@ final class LanesSheet {
     entries.add(Key.line(CUT_IN, "cut in by brush first"));
     entries.add(Key.line(WALK, "a lane, begun at its number"));
     batches.forEach(b -> entries.add(Key.look(BatchLook.of(b.batch()), "batch " + b.batch())));
+    if (batches.isEmpty()) {
+      for (int q = 1; q <= QUARTERS.size() && q <= lanes.lanes().size(); q++) {
+        entries.add(Key.look(BatchLook.of(q), QUARTERS.get(q - 1) + " quarter of the lanes"));
+      }
+    }
     return Key.of(entries);
   }
 

@@ -56,6 +56,17 @@ public final class SheetSet {
     return drafts;
   }
 
+  private static List<Draft> airPlan(AreaWork work, List<AreaResult> areas, SheetContext context) {
+    return areas.stream()
+        .map(AreaResult::takeoff)
+        .filter(t -> t.area().id().equals(work.id()))
+        .flatMap(
+            t ->
+                work.air().maybe().filter(CautionSheet::hasSolvent).stream()
+                    .flatMap(air -> new AirPlanSheet(t, air, context).drafts().stream()))
+        .toList();
+  }
+
   private static List<Draft> work(
       WorkPlan plan, List<AreaResult> areas, Set<String> declined, SheetContext context) {
     List<Draft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
@@ -66,7 +77,10 @@ public final class SheetSet {
                   drafts.addAll(
                       LanesSheet.all(r.takeoff(), a.coats(), plan.book().origin(), context)));
     }
-    plan.areas().forEach(a -> drafts.addAll(new CautionSheet(a, plan, context).drafts()));
+    for (AreaWork a : plan.areas()) {
+      drafts.addAll(new CautionSheet(a, plan, context).drafts());
+      drafts.addAll(airPlan(a, areas, context));
+    }
     Scope scope = Scope.of(plan, declined);
     drafts.addAll(new ScopeSheet(plan, scope, context).drafts());
     return drafts;

@@ -55,7 +55,9 @@ public final class LaneInks {
     List<Ink> inks = new ArrayList<>();
     inks.add(Fill.of(Palette.WHITE, new Bounds(0, 0, width, height + FOOT)));
     for (Lane l : lanes.lanes()) {
-      BatchLook.of(l, batches).on(l.region()).forEach(i -> inks.add(i.placed(view)));
+      BatchLook.of(l, lanes.lanes().size(), batches)
+          .on(l.region())
+          .forEach(i -> inks.add(i.placed(view)));
     }
     number(lanes.lanes().get(0), view, inks);
     number(lanes.lanes().get(lanes.lanes().size() - 1), view, inks);

@@ -59,7 +59,7 @@ final class CostLines {
 
   private void kits(String area, String label, Figure<Kits> kits) {
     String what = label + ", " + area;
-    String source = "sheet 5, kits of " + label;
+    String source = "sheet 5, kits to buy";
     Optional<Kits> known = kits.maybe();
     if (known.isEmpty()) {
       lines.add(
@@ -104,20 +104,23 @@ final class CostLines {
   private void vinyl(AreaWork area, InlayWork inlay) {
     lines.add(
         CostLine.of(
-            "Stencil vinyl, " + inlay.name() + ", " + area.name(),
+            "Stencil vinyl, %s, %s, %s off the roll"
+                .formatted(inlay.name(), area.name(), rolled(inlay.film())),
             film(inlay.film()),
-            "sheet 5, film from the roll for " + inlay.name(),
+            "sheet 5, film from the roll",
             plan.book().inlay().vinylPriceArea()));
   }
 
-  private Figure<CostLine.Count> film(InlayWork.Film film) {
+  private String rolled(InlayWork.Film film) {
+    return LengthFormat.show(film.length(), units) + " × " + LengthFormat.show(film.roll(), units);
+  }
+
+  private static Figure<CostLine.Count> film(InlayWork.Film film) {
     if (film.length() <= 0) {
       return Figure.refused("the stencil is not laid out on the roll yet; see sheet 4");
     }
     BigDecimal m2 = BigDecimal.valueOf(film.area() / 1e6).setScale(2, RoundingMode.HALF_UP);
-    String rolled =
-        LengthFormat.show(film.length(), units) + " × " + LengthFormat.show(film.roll(), units);
-    return Figure.known(new CostLine.Count(m2, rolled + " = " + m2 + " m²"));
+    return Figure.known(new CostLine.Count(m2, m2 + " m²"));
   }
 
   private void tool(Tool tool) {

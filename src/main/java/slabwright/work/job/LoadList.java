@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import slabwright.site.Machine;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
@@ -14,6 +15,8 @@ import slabwright.work.book.Figure;
 import slabwright.work.book.ProductKind;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.Kits;
+import slabwright.work.prep.Bond;
+import slabwright.work.prep.PrepStep;
 
 /** What goes on the van. */
 public final class LoadList {
@@ -23,8 +26,15 @@ public final class LoadList {
           "Gloves that stand the solvent, eye and ear protection",
           "Gas meter for flammable vapour, bump-tested",
           "Fire extinguisher, closed metal can for rags, bonding wire",
-          "Barrier tape and signs: keep off, no flames",
+          "Barrier tape and signs: keep off, no flames; first-aid kit",
           "Thermometer for surfaces, hygrometer, Mohs picks");
+
+  /** Common practice, no source. */
+  private static final List<String> SPARES =
+      List.of(
+          "Vacuum hose and filter, grinder belt or brushes, fuses, extension lead",
+          "Roller sleeve and frame, brush, sprayer nozzle and jar",
+          "Mixing pails and paddle, scale for two-part products");
 
   private final WorkPlan plan;
   private final UnitSystem units;
@@ -44,8 +54,10 @@ public final class LoadList {
         List.of(plan.book().origin()),
         List.of(
             new Paper.Section("Machines and tools", tools()),
+            new Paper.Section("Diamonds and pads, each with a spare set", diamonds()),
             new Paper.Section("Products", products()),
             new Paper.Section("Stencils and masking", stencils()),
+            new Paper.Section("Spares", SPARES.stream().map(s -> Paper.Row.toTick(s, "")).toList()),
             new Paper.Section(
                 "Safety", SAFETY.stream().map(s -> Paper.Row.toTick(s, "")).toList())),
         List.of());
@@ -62,6 +74,27 @@ public final class LoadList {
     for (AreaWork a : plan.areas()) {
       if (a.bags().maybe().filter(n -> n == 0).isEmpty()) {
         names.put("Vacuum bags, " + a.name(), a.bags().text(String::valueOf));
+      }
+    }
+    return rows(names);
+  }
+
+  /**
+   * Every pass of the plan with its tool; metal ones in the bond that the slab's reading asks for.
+   */
+  private List<Paper.Row> diamonds() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (AreaWork a : plan.areas()) {
+      String bond =
+          a.prep().bond().bonds().stream().map(Bond::word).collect(Collectors.joining(" and "));
+      for (PrepStep s : a.prep().steps()) {
+        boolean metal = s.kind() == PrepStep.Kind.METAL_PASS;
+        if (metal || s.kind() == PrepStep.Kind.FINE_PASS) {
+          names.merge(
+              s.id().substring(s.id().indexOf('.') + 1),
+              metal ? (bond.isEmpty() ? "bond by the scratch test" : bond) : "",
+              (x, y) -> x.contains(y) ? x : x + "; " + y);
+        }
       }
     }
     return rows(names);
@@ -96,6 +129,7 @@ public final class LoadList {
     for (AreaWork a : plan.areas()) {
       for (InlayWork i : a.floor().inlays()) {
         names.put("Cut stencil, " + i.name(), Quantity.area(i.blank(), units));
+        names.put("Masking tape and upright masking for " + i.name(), "");
         names.put("Masking paper round " + i.name(), Quantity.area(i.skirt(), units));
       }
     }

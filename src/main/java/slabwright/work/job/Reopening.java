@@ -73,13 +73,16 @@ public record Reopening(
     when.add(Paper.Row.fact("Last coat done", lastCoat.text(WHEN::format)));
     when.add(Paper.Row.fact("Socks and soft soles from", light.text(WHEN::format)));
     when.add(Paper.Row.fact("Furniture and full traffic from", full.text(WHEN::format)));
+    when.add(
+        Paper.Row.fact(
+            "First wash, damp and with a neutral cleaner, from", full.text(WHEN::format)));
     List<Paper.Row> care = CARE.stream().map(c -> Paper.Row.fact(c, "")).toList();
     return new Paper(
         "Reopening and care: " + area.name(),
         List.of(
             plan.book().origin(),
-            "Times are for the temperature on the plan; cold or damp air makes them longer. The data"
-                + " sheet comes first.",
+            "Times are for the temperature on the plan; cold or damp air makes them longer. The"
+                + " data sheet comes first.",
             plan.dated() ? "" : "The site has no start date: days count from a Monday."),
         List.of(new Paper.Section("When", when), new Paper.Section("Care (common practice)", care)),
         List.of());

@@ -33,6 +33,9 @@ public final class Walkthrough {
         "Which neighbours share air, gas or a wall?",
         "vapour travels along floors and ducts");
     ask(rows, "Where is power, of which rating, and where is water?", "grinders and vacuums");
+    ask(rows, "From when to when may there be noise?", "grinding hours");
+    ask(rows, "Which alarms are there, and who switches them off and on?", "dust and vapour");
+    ask(rows, "Where may dust, slurry, cans and rags go?", "waste");
     ask(rows, "How wide are doors, ramps and lifts on the way in?", "the machine has to get there");
     return rows;
   }

@@ -59,7 +59,8 @@ class JobPapersTest {
             .filter(l -> l.what().startsWith("Stencil vinyl"))
             .findFirst()
             .orElseThrow();
-    assertThat(vinyl.quantity().text(q -> q)).endsWith("= 18.29 m²");
+    assertThat(vinyl.what()).endsWith("49′ 2 9/16″ × 4′ 0″ off the roll");
+    assertThat(vinyl.quantity().text(q -> q)).isEqualTo("18.29 m²");
     assertThat(vinyl.amount().maybe().orElseThrow()).isEqualByComparingTo("173.76");
   }
 
@@ -98,6 +99,16 @@ class JobPapersTest {
         .contains("floor grinder, 29 in")
         .contains("8 x 1.00 gal")
         .contains("Vacuum bags");
+  }
+
+  @Test
+  void the_load_list_has_diamonds_in_their_bond_masking_and_spares() {
+    assertThat(Handovers.of(PLAN).loadList().text())
+        .contains("metal 60: ")
+        .contains(" bond")
+        .contains("resin 200")
+        .contains("Masking tape")
+        .contains("Vacuum hose and filter");
   }
 
   @Test
