@@ -39,7 +39,9 @@ final class Flow {
       }
     }
     for (int i = 0; i < units.size(); i++) {
-      if (!fresh && y + groupHeight(units, i) > column.maxY() + 1e-6 && startsGroup(units, i)) {
+      boolean blank = units.get(i).slice().inks().isEmpty();
+      boolean full = !fresh && y + groupHeight(units, i) > column.maxY() + 1e-6;
+      if (full && !blank && startsGroup(units, i)) {
         turn(units.get(i));
       }
       put(units.get(i).slice());

@@ -83,11 +83,7 @@ final class HandList {
   /** Pieces of floor: trenches, places for hand tools only and pockets each, corners as a sum. */
   List<HandItem> pieces() {
     Grinding g = takeoff.asFound();
-    List<HandItem> items = new ArrayList<>();
-    List<TrenchWork> trenches = TrenchWork.of(takeoff);
-    for (HandPiece p : g.pieces(HandKind.TRENCH)) {
-      items.add(HandItem.piece(trench(trenches, p.place()), p.area(), p.place()));
-    }
+    List<HandItem> items = new ArrayList<>(trenches());
     for (HandPiece p : g.pieces(HandKind.HAND_ONLY)) {
       items.add(HandItem.piece(at(p.place()) + ", hand tools only", p.area(), p.place()));
     }
@@ -104,12 +100,21 @@ final class HandList {
     return items;
   }
 
-  private String trench(List<TrenchWork> trenches, Vec at) {
-    return trenches.stream()
-        .filter(t -> t.region().contains(at))
-        .findFirst()
-        .map(t -> t.mark().name() + ", " + t.state() + size(t) + ": " + t.due())
-        .orElseGet(() -> at(at) + ", grind flush first");
+  /** A trench that a patch or a booth cuts up is listed part by part, without its whole size. */
+  private List<HandItem> trenches() {
+    List<HandItem> items = new ArrayList<>();
+    List<HandPiece> left = new ArrayList<>(takeoff.asFound().pieces(HandKind.TRENCH));
+    for (TrenchWork t : TrenchWork.of(takeoff)) {
+      List<HandPiece> parts = left.stream().filter(p -> t.region().contains(p.place())).toList();
+      left.removeAll(parts);
+      for (int i = 0; i < parts.size(); i++) {
+        String part = parts.size() == 1 ? size(t) : ", part " + (i + 1) + " of " + parts.size();
+        String words = t.mark().name() + ", " + t.state() + part + ": " + t.due();
+        items.add(HandItem.piece(words, parts.get(i).area(), parts.get(i).place()));
+      }
+    }
+    left.forEach(p -> items.add(HandItem.piece(at(p.place()), p.area(), p.place())));
+    return items;
   }
 
   private String size(TrenchWork t) {

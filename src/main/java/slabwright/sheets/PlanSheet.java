@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import slabwright.drawing.Frame;
 import slabwright.drawing.Ink;
+import slabwright.drawing.Symbol;
 import slabwright.shape.Bounds;
 
 /**
@@ -67,6 +68,9 @@ record PlanSheet(
 
   private List<Ink> tile(PlanView plan, int column, int row, Consumer<Sketch> draw) {
     Sketch sketch = new Sketch(plan.view(column, row), plan.field(), context.type());
+    JoinMarks.of(plan, column, row).stream()
+        .filter(Symbol.class::isInstance)
+        .forEach(s -> sketch.keepOff((Symbol) s));
     draw.accept(sketch);
     return sketch.inks();
   }

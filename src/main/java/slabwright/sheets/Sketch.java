@@ -97,6 +97,12 @@ final class Sketch {
     return this;
   }
 
+  /** Keeps words off a sign that lies on the paper already. */
+  Sketch keepOff(Symbol placed) {
+    labels.avoid(Bounds.EMPTY.including(placed.at()).grown(placed.size() / 2));
+    return this;
+  }
+
   /** A sign on the model that words keep off. */
   Sketch sign(Symbol symbol) {
     Symbol placed = symbol.placed(view);

@@ -11,6 +11,9 @@ import slabwright.units.UnitSystem;
 
 /** What the machines' ways come to, in sentences; sheet 2 and the desk say the same. */
 public final class WaysWords {
+  /** No floor machine is narrower, mm (common practice, no source). */
+  private static final double LEAST_BODY = 200;
+
   private final UnitSystem units;
 
   public WaysWords(UnitSystem units) {
@@ -23,8 +26,8 @@ public final class WaysWords {
       return "No gap leads there: by hand alone, or level the trench in the way first.";
     }
     String gap = "Narrowest pass " + length(way.pass().get().width());
-    if (way.body().isEmpty()) {
-      return gap + ": too narrow for any machine with its clearance.";
+    if (way.body().orElse(0) < LEAST_BODY) {
+      return gap + ": too narrow for a machine with its clearance.";
     }
     return gap
         + ": a machine up to "

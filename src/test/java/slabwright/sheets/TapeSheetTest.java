@@ -8,9 +8,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import slabwright.drawing.Fill;
 import slabwright.drawing.TextBox;
 import slabwright.shape.Affine;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 import slabwright.tape.AdjustedRoom;
 import slabwright.tape.Reading;
 import slabwright.tape.RoomAdjustment;
@@ -43,6 +47,27 @@ class TapeSheetTest {
   void the_picture_has_every_corner_and_says_how_much_too_large_ellipses_are() throws IOException {
     String words = words(pages(adjusted(office())).get(0));
     assertThat(words).contains("|A|", "|F|", "drawn 10 times as large", "+2.9 mm");
+  }
+
+  /** 2.4477 = √(−2 ln 0.05): an ellipse of two standard normal values holds them in 95 %. */
+  @Test
+  void ellipses_are_drawn_for_95_percent_as_many_times_too_large_as_said() throws IOException {
+    AdjustedRoom room = ((RoomResult.Adjusted) adjusted(office())).room();
+    TapeInks tape = new TapeInks(room, Affine.IDENTITY);
+    List<Ring> drawn =
+        tape.inks().stream()
+            .filter(Fill.class::isInstance)
+            .map(f -> ((Fill) f).rings().get(0))
+            .toList();
+    for (int i = 1; i < room.corners().size(); i++) {
+      Vec at = room.corners().get(i).at();
+      double reach = 0;
+      for (Vec p : drawn.get(i).points()) {
+        reach = Math.max(reach, p.distanceTo(at));
+      }
+      double major = room.corners().get(i).ellipse().orElseThrow().major();
+      assertThat(reach).isCloseTo(2.4477 * tape.times() * major, Offset.offset(0.01 * reach));
+    }
   }
 
   @Test
