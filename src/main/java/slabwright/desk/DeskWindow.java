@@ -54,7 +54,7 @@ final class DeskWindow {
     room.drops().on(scene);
     dress(settings.dark());
     stage.setScene(scene);
-    stage.setMinWidth(1100);
+    stage.setMinWidth(1120);
     stage.setMinHeight(700);
     stage.setTitle("Slabwright");
     stage.setOnCloseRequest(e -> keepSize());

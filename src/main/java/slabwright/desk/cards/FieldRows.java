@@ -184,9 +184,9 @@ final class FieldRows extends VBox {
   /** Any node at the right of a name. */
   void row(String name, Node node) {
     Label label = Controls.label(name, "row-name");
-    label.setMinWidth(100);
+    label.setMinWidth(name.length() < 4 ? 24 : 100);
     HBox row = new HBox(label, Controls.spring(), node);
-    row.setAlignment(Pos.BASELINE_LEFT);
+    row.setAlignment(node instanceof ChoiceBox ? Pos.CENTER_LEFT : Pos.BASELINE_LEFT);
     row.getStyleClass().add("field-row");
     HBox.setHgrow(node, Priority.SOMETIMES);
     getChildren().add(row);

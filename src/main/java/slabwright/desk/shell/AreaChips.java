@@ -12,6 +12,8 @@ import slabwright.site.Setting;
 
 /** One chip a floor area; indoor and outdoor are two jobs on one site. */
 final class AreaChips extends HBox {
+  private static final double MOST_KEPT = 260;
+
   private final Bench bench;
   private final Commands commands;
   private List<String> shown = List.of();
@@ -21,6 +23,12 @@ final class AreaChips extends HBox {
     this.commands = commands;
     getStyleClass().add("chips");
     setAlignment(Pos.CENTER_LEFT);
+  }
+
+  /** A few chips keep their names; many give way. */
+  @Override
+  protected double computeMinWidth(double height) {
+    return Math.min(MOST_KEPT, computePrefWidth(height));
   }
 
   void refresh() {

@@ -3,7 +3,6 @@ package slabwright.desk.shell;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Releases;
 
@@ -22,8 +21,6 @@ public final class TopBar extends HBox {
     path = new StagePath(bench, releases);
     undo = new UndoButtons(bench, commands);
     HBox.setHgrow(path, Priority.ALWAYS);
-    chips.setMinWidth(Region.USE_PREF_SIZE);
-    undo.setMinWidth(Region.USE_PREF_SIZE);
     getChildren().addAll(new MenuButtonOfDesk(commands), title, chips, path, undo);
   }
 
