@@ -68,7 +68,9 @@ final class JobCommand implements Callable<Integer> {
     List<String> said = inlays(folder, result.site(), areas);
     folder.commit();
     summary(site, areas, folder);
-    said.forEach(spec.commandLine().getErr()::println);
+    PrintWriter err = spec.commandLine().getErr();
+    result.work().book().faults().forEach(f -> err.println("Shop book, " + f + "."));
+    said.forEach(err::println);
     return said.isEmpty() ? 0 : Slabwright.REFUSED;
   }
 

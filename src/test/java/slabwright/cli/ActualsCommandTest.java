@@ -62,6 +62,17 @@ class ActualsCommandTest {
   }
 
   @Test
+  void lines_of_the_book_that_can_not_be_read_are_named_by_the_job() throws IOException {
+    Files.writeString(
+        folder.resolve("shop.book"), ExampleBook.text().with("crew", "", "hats", "3").text());
+    String plan = folder.resolve("bike-workshop.site.json").toString();
+    String to = folder.resolve("out").toString();
+    assertThat(Slabwright.run(new PrintWriter(out), new PrintWriter(err), "job", plan, "--out", to))
+        .isZero();
+    assertThat(err.toString()).containsPattern("Shop book, line \\d+: \"hats\" is not known");
+  }
+
+  @Test
   void without_a_measure_the_command_says_what_it_wants() {
     assertThat(run()).isEqualTo(2);
     assertThat(err.toString()).contains("--used");

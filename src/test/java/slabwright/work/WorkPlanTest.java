@@ -16,6 +16,7 @@ import slabwright.site.Site;
 import slabwright.site.Slab;
 import slabwright.units.UnitSystem;
 import slabwright.work.air.AirScreening;
+import slabwright.work.air.Clearing;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
@@ -82,6 +83,21 @@ class WorkPlanTest {
     assertThat(dye.task().keepOut().orElseThrow().reason()).contains("does not clear");
     assertThat(dye.end().plus(dye.task().keepOut().orElseThrow().after()))
         .isEqualTo(plan.days().maybe().orElseThrow().end());
+  }
+
+  @Test
+  void others_are_kept_out_by_each_steps_own_vapour() {
+    Duration dye = step(PLAN, HALL + "/coat.1.base-dye.1").task().keepOut().orElseThrow().after();
+    Duration mist =
+        step(PLAN, HALL + "/inlay.heron.2.inlay-dye.mist.1").task().keepOut().orElseThrow().after();
+    assertThat(mist).isLessThan(dye);
+    double layer =
+        screening(PLAN).stated().orElseThrow().steps().stream()
+            .filter(s -> s.name().contains("coat 1"))
+            .map(s -> ((Clearing.After) s.layerToHealth()).minutes())
+            .findFirst()
+            .orElseThrow();
+    assertThat(dye.toMinutes()).isEqualTo((long) Math.ceil(layer));
   }
 
   @Test
