@@ -83,7 +83,7 @@ final class ProofCommand implements Callable<Integer> {
     ProofPlan wanted = wanted(site);
     ProofReport report = ProofCheck.run(wanted, drawing(), ShadingMeans.valueOf(shading.name()));
     PrintWriter out = spec.commandLine().getOut();
-    report.faults().forEach(f -> out.println("✕ " + f.sentence()));
+    report.faults().forEach(f -> out.println("✕ " + f.sentence(site.units())));
     report.notes().forEach(n -> out.println("! " + n.sentence()));
     if (report.isRight()) {
       out.println("✓ No fault found: the drawing agrees with the plan.");

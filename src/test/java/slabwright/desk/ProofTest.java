@@ -10,6 +10,7 @@ import java.util.concurrent.TimeoutException;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -72,6 +73,8 @@ class ProofTest {
     returned("<path fill='#888' d='M100,100 H200 V200 H100 Z'/>");
     hands.stage(Stage.INLAY).click("choose-proof").click("shading-out");
     assertThat(result()).anyMatch(s -> s.startsWith("An opening of 100 cm² is added"));
+    hands.press(KeyCode.SHORTCUT, KeyCode.U);
+    assertThat(result()).anyMatch(s -> s.startsWith("An opening of 15.5 sq in is added"));
     Viewport before = hands.slab().viewport();
     DeskUnderTest.on(
         () -> {

@@ -26,6 +26,7 @@ import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.Inlay;
+import slabwright.units.UnitSystem;
 
 /** The drawing that came back from the sign shop: what is wrong with it, and where. */
 public final class ProofCard extends Card {
@@ -177,11 +178,12 @@ public final class ProofCard extends Card {
     if (seen.report().isRight()) {
       all.add(Finding.fine("No fault found: the drawing agrees with the plan."));
     }
+    UnitSystem units = bench.desk().shown().units();
     Optional<Affine> map = answers.inlay(now.id()).flatMap(a -> a.toSite(now));
     for (ProofFault f : seen.report().faults()) {
       Optional<Runnable> show =
           map.flatMap(m -> place(f).map(p -> () -> places.show(around(m.apply(p)))));
-      all.add(new Finding(Finding.Sign.CANT, f.sentence(), show));
+      all.add(new Finding(Finding.Sign.CANT, f.sentence(units), show));
     }
     seen.report().notes().forEach(n -> all.add(Finding.look(n.sentence())));
     return all;
@@ -208,7 +210,8 @@ public final class ProofCard extends Card {
             now.map(Inlay::middle),
             now.map(Inlay::turn),
             seen.map(System::identityHashCode),
-            bench.settings().dark());
+            bench.settings().dark(),
+            bench.desk().shown().units());
     if (!key.equals(shown)) {
       shown = key;
       result.getChildren().clear();

@@ -1,11 +1,18 @@
 package slabwright.inlay.proof;
 
 import slabwright.shape.Vec;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
 
 /** Something in the shop's drawing that must be put right before cutting. */
 public sealed interface ProofFault {
-  /** One sentence for the person. */
+  /** One sentence for the person, lengths in millimetres. */
   String sentence();
+
+  /** One sentence for the person, lengths in the units that the site shows. */
+  default String sentence(UnitSystem units) {
+    return sentence();
+  }
 
   /** The drawing is a mirror image of the plan. */
   record Mirrored() implements ProofFault {
@@ -59,7 +66,12 @@ public sealed interface ProofFault {
   record PieceMissing(Vec place, double area) implements ProofFault {
     @Override
     public String sentence() {
-      return "An opening of %.0f cm² is missing, %s.".formatted(area / 100, at(place));
+      return sentence(UnitSystem.METRIC);
+    }
+
+    @Override
+    public String sentence(UnitSystem units) {
+      return "An opening of %s is missing, %s.".formatted(size(area, units), at(place, units));
     }
   }
 
@@ -72,7 +84,12 @@ public sealed interface ProofFault {
   record PieceAdded(Vec place, double area) implements ProofFault {
     @Override
     public String sentence() {
-      return "An opening of %.0f cm² is added, %s.".formatted(area / 100, at(place));
+      return sentence(UnitSystem.METRIC);
+    }
+
+    @Override
+    public String sentence(UnitSystem units) {
+      return "An opening of %s is added, %s.".formatted(size(area, units), at(place, units));
     }
   }
 
@@ -90,7 +107,18 @@ public sealed interface ProofFault {
     }
   }
 
-  private static String at(Vec p) {
-    return "%.0f mm from the left and %.0f mm from the top of the blank".formatted(p.x(), p.y());
+  private static String size(double area, UnitSystem units) {
+    return units == UnitSystem.METRIC
+        ? "%.0f cm²".formatted(area / 100)
+        : "%.1f sq in".formatted(area / (25.4 * 25.4));
+  }
+
+  private static String at(Vec p, UnitSystem units) {
+    return "%s from the left and %s from the top of the blank"
+        .formatted(length(p.x(), units), length(p.y(), units));
+  }
+
+  private static String length(double mm, UnitSystem units) {
+    return units == UnitSystem.METRIC ? "%.0f mm".formatted(mm) : LengthFormat.show(mm, units);
   }
 }
