@@ -103,6 +103,15 @@ final class StageInks implements SlabLayers {
   }
 
   @Override
+  public boolean namesCorners() {
+    return switch (bench.focus().stage()) {
+      case MEASURE -> bench.focus().area().flatMap(rooms::of).isEmpty();
+      case MARK -> !bench.focus().picked().isEmpty();
+      default -> false;
+    };
+  }
+
+  @Override
   public boolean namesMarks() {
     Stage stage = bench.focus().stage();
     return stage == Stage.MARK || stage == Stage.MEASURE || stage == Stage.FINISH;

@@ -76,7 +76,7 @@ class DeskTest {
     hands.click("start-tape");
     hands.line("24' 6\"").line("r 12'").line("r 24' 6\"").line("12'").press(KeyCode.ENTER);
     assertThat(hands.corners())
-        .containsExactly(new Vec(0, 0), new Vec(7468, 0), new Vec(7468, -3658), new Vec(0, -3658));
+        .containsExactly(new Vec(0, 3658), new Vec(7468, 3658), new Vec(7468, 0), new Vec(0, 0));
     assertThat(text("tally-net-floor")).isEqualTo("294.0 sq ft");
   }
 

@@ -74,14 +74,14 @@ final class DeskUnderTest implements AutoCloseable {
   /** Waits until what was asked for has been worked out and shown. */
   void settle() throws TimeoutException {
     WaitForAsyncUtils.waitForFxEvents(3);
-    WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> on(() -> room().isUpToDate()));
+    WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> on(() -> room().isUpToDate()));
     WaitForAsyncUtils.waitForFxEvents(3);
   }
 
   /** Waits until the whole job and its pages have been worked out too. */
   void settleAll() throws TimeoutException {
     settle();
-    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> on(() -> room().isAllWorkedOut()));
+    WaitForAsyncUtils.waitFor(120, TimeUnit.SECONDS, () -> on(() -> room().isAllWorkedOut()));
     settle();
   }
 

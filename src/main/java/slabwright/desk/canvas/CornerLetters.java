@@ -3,8 +3,6 @@ package slabwright.desk.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.desk.model.FloorPicture;
-import slabwright.desk.model.Pick;
-import slabwright.desk.model.Stage;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Text;
@@ -16,14 +14,9 @@ import slabwright.tape.CornerName;
 /** The names of the corners, as cards and diagonals use them, on the floor side of each. */
 final class CornerLetters {
   private static final TextStyle WORDS = TextStyle.bold(2.7).in(Palette.SOFT);
-  private static final double IN = 4.2;
+  private static final double IN = 3.2;
 
   private CornerLetters() {}
-
-  /** Whether a stage needs them: always while measuring, elsewhere beside something picked. */
-  static boolean wanted(Stage stage, Iterable<Pick> picked) {
-    return stage == Stage.MEASURE || (stage == Stage.MARK && picked.iterator().hasNext());
-  }
 
   /**
    * Inks in the site's frame.

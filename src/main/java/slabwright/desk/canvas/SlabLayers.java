@@ -19,6 +19,9 @@ public interface SlabLayers {
 
   List<Ink> overWalls();
 
+  /** Whether corners carry their letters, unless what lies over the walls names them already. */
+  boolean namesCorners();
+
   /** Whether marks are named. */
   boolean namesMarks();
 }

@@ -245,7 +245,7 @@ public final class SlabView extends Region {
         new ArrayList<>(names.of(p, FxPainter.SCREEN / viewport.scale(), layers.namesMarks()));
     if (bench.focus().stage() != Stage.SHEETS && !tools.name().drawsRooms()) {
       inks.addAll(dimensions.inks(p, viewport, units(), bench.focus()));
-      if (CornerLetters.wanted(bench.focus().stage(), bench.focus().picked())) {
+      if (layers.namesCorners()) {
         inks.addAll(CornerLetters.of(p, FxPainter.SCREEN / viewport.scale()));
       }
     }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineEdit;
@@ -93,9 +94,16 @@ public final class TapedRooms {
     return RoomAdjustment.of(room, desk.site().units());
   }
 
-  /** A floor area of an adjusted room, its first corner where the walk began. */
+  /**
+   * A floor area of an adjusted room, its first corner where the walk began. The first room of a
+   * site lies right of and above the site's zero point, whichever way it was walked, so that places
+   * on it are typed without a minus.
+   */
   public FloorArea area(String id, String name, AdjustedRoom room, TapeWalk walk) {
-    Affine placing = Affine.move(walk.start().x(), walk.start().y());
+    boolean first = desk.site().areas().isEmpty() && walk.start().equals(Vec.ZERO);
+    Bounds b = Bounds.of(room.corners().stream().map(c -> c.at()).toList());
+    Affine placing =
+        first ? Affine.move(-b.minX(), -b.minY()) : Affine.move(walk.start().x(), walk.start().y());
     FloorArea area = TapedOutline.area(id, name, room, placing);
     rooms.put(area.outline(), room);
     return area;

@@ -108,7 +108,7 @@ final class BoxShaper implements Shaper {
   public String example() {
     return from.isEmpty()
         ? "12', 5' 6\""
-        : shape == MarkShape.ROUND ? "14\" or 350 mm" : "12' x 5' or 3.6 m x 1.5 m";
+        : shape == MarkShape.ROUND ? "14\" or 350 mm" : "12' x 5'";
   }
 
   @Override
