@@ -84,14 +84,9 @@ public final class CautionsCard extends Card {
           case NOT_MET -> Finding.Sign.CANT;
           case LOOK, UNKNOWN -> Finding.Sign.LOOK;
         };
-    String words =
-        "%s: %s. %s (%s%s)"
-            .formatted(
-                n.subject(),
-                n.finding(),
-                n.todo(),
-                n.rule(),
-                n.number().isEmpty() ? "" : ", " + n.number());
+    String todo = n.todo().isEmpty() ? "" : " " + n.todo();
+    String source = n.number().isEmpty() ? n.rule() : n.rule() + ", " + n.number();
+    String words = "%s: %s.%s (%s)".formatted(n.subject(), n.finding(), todo, source);
     return new Finding(sign, words, Optional.of(() -> places.show(where(n, w))));
   }
 

@@ -69,7 +69,7 @@ final class BookReader {
     return new Product(
         s.name(),
         s.text("label", s.name()),
-        s.text("kind").flatMap(BookReader::kind),
+        s.word("kind", "sealer").flatMap(BookReader::kind),
         Spread.read(s),
         Mixing.read(s),
         Laying.read(s),

@@ -38,7 +38,12 @@ final class BookSection {
   }
 
   Figure<String> text(String key) {
-    return read(key, "words", Parsed::ok);
+    return word(key, "words");
+  }
+
+  /** Words that are written like the example. */
+  Figure<String> word(String key, String example) {
+    return read(key, example, Parsed::ok);
   }
 
   String text(String key, String otherwise) {

@@ -26,7 +26,7 @@ public record Crew(
   static Crew read(BookSection s) {
     return new Crew(
         s.whole("people"),
-        s.text("starts").flatMap(Crew::clock),
+        s.word("starts", "07:30").flatMap(Crew::clock),
         s.time("day"),
         s.list("days", "Mon, Tue, Wed", Crew::dayOfWeek).flatMap(Crew::some),
         s.price("price an hour"));

@@ -26,7 +26,7 @@ public record GritRate(
   static GritRate read(BookSection s) {
     return new GritRate(
         s.name(),
-        s.text("family"),
+        s.word("family", "metal, hybrid or resin"),
         s.list("for", "fine, medium", GritRate::level),
         s.number("machine rate", Dimension.AREA_RATE),
         s.number("hand rate", Dimension.AREA_RATE),

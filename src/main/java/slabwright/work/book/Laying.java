@@ -28,7 +28,7 @@ public record Laying(
 
   static Laying read(BookSection s) {
     return new Laying(
-        s.text("laid by"),
+        s.word("laid by", "roller, sprayer, brush or pad"),
         s.number("laying rate", Dimension.AREA_RATE),
         s.number("cut-in rate", Dimension.RUN_RATE),
         s.whole("people"),

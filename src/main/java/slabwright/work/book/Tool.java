@@ -23,7 +23,7 @@ public record Tool(
   static Tool read(BookSection s) {
     return new Tool(
         s.name(),
-        s.text("kind"),
+        s.word("kind", "floor grinder, hand grinder, vacuum, fan or sprayer"),
         s.number("wheel", Dimension.LENGTH),
         s.number("airflow", Dimension.AIRFLOW),
         s.number("bag holds", Dimension.MASS),
