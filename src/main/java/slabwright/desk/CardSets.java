@@ -14,6 +14,7 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.CautionsCard;
 import slabwright.desk.cards.ChecksCard;
 import slabwright.desk.cards.CoatsCard;
+import slabwright.desk.cards.ColoursCard;
 import slabwright.desk.cards.CornerCard;
 import slabwright.desk.cards.CutCard;
 import slabwright.desk.cards.DaysCard;
@@ -36,6 +37,7 @@ import slabwright.desk.cards.ProofCard;
 import slabwright.desk.cards.ReachCard;
 import slabwright.desk.cards.ReleaseCard;
 import slabwright.desk.cards.SealerCard;
+import slabwright.desk.cards.SeamsCard;
 import slabwright.desk.cards.SiteCard;
 import slabwright.desk.cards.SlabCard;
 import slabwright.desk.cards.StencilCard;
@@ -144,6 +146,8 @@ final class CardSets {
         new InlayCard(bench, doors.graphic()),
         new PanelsCard(bench, answers),
         new ChecksCard(bench, answers, places, s.releases()),
+        new SeamsCard(bench, answers, s.seams()),
+        new ColoursCard(bench, answers),
         new CutCard(bench, doors.exports()),
         new ProofCard(bench, answers, s.proofs(), places, doors.proof()),
         new OnFloorCard(bench, answers),

@@ -1,5 +1,6 @@
 package slabwright.desk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.Answers;
@@ -7,6 +8,7 @@ import slabwright.desk.model.Bench;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Pick;
 import slabwright.desk.model.Pictures;
+import slabwright.desk.model.SeamGrip;
 import slabwright.desk.tool.Shown;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -60,6 +62,15 @@ final class ShownNow implements Shown {
   @Override
   public List<Vec> inlayCorners(String id) {
     return bench.focus().area().flatMap(a -> a.inlay(id)).map(this::corners).orElse(List.of());
+  }
+
+  @Override
+  public List<SeamGrip> seams() {
+    List<SeamGrip> all = new ArrayList<>();
+    for (Inlay i : bench.focus().area().map(FloorArea::inlays).orElse(List.of())) {
+      answers.inlay(i.id()).flatMap(a -> SeamGrip.of(a, i)).ifPresent(all::add);
+    }
+    return all;
   }
 
   @Override

@@ -8,6 +8,8 @@ import slabwright.inlay.masking.DyeNeed;
 import slabwright.inlay.masking.FloorAround;
 import slabwright.inlay.masking.Masking;
 import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.PanelRules;
+import slabwright.inlay.panel.SeamCost;
 import slabwright.inlay.panel.SeamPlanner;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.Stencil;
@@ -26,6 +28,7 @@ import slabwright.site.StencilSpec;
  * @param stencils in laying order, with blank, openings and masks
  * @param openings of all stencils laid over each other
  * @param panels how the blank is cut from the roll; empty when it cannot be
+ * @param bestSeams what the best seams would cost, when a person set other ones
  * @param masking empty when there are no panels
  * @param dye the dye for each stencil, in laying order
  * @param toSite from the blank to the site, when the inlay is placed
@@ -35,6 +38,7 @@ public record InlayPlan(
     StencilSet stencils,
     Region openings,
     Optional<PanelPlan> panels,
+    Optional<SeamCost> bestSeams,
     Optional<Masking> masking,
     List<DyeNeed> dye,
     Optional<Affine> toSite,
@@ -52,12 +56,16 @@ public record InlayPlan(
     graphic.findings().forEach(f -> findings.add(f.moved(set.fromGraphic())));
     findings.addAll(set.findings());
     set.stencils().forEach(s -> findings.addAll(rules.check().of(s)));
-    Optional<PanelPlan> panels = panels(set, rules, findings);
+    Optional<SeamPlanner> planner = planner(set, rules, findings);
+    Optional<PanelPlan> panels = planner.map(rules::panels);
+    panels.ifPresent(p -> findings.addAll(p.findings()));
     Bounds painted = inBlank(graphic.painted(), set);
     Optional<Affine> toSite = context.placed().map(p -> p.placement().toSite(painted));
     Optional<Masking> masking = panels.map(p -> masking(set, p, rules, context, toSite));
+    Optional<SeamCost> best =
+        spec.changes().seams().flatMap(hand -> planner.map(p -> p.best().cost()));
     List<DyeNeed> dye = dye(set, context);
-    return new InlayPlan(set, set.openings(), panels, masking, dye, toSite, findings);
+    return new InlayPlan(set, set.openings(), panels, best, masking, dye, toSite, findings);
   }
 
   private static StencilSet stencils(Graphic graphic, StencilSpec spec, InlayRules rules) {
@@ -65,16 +73,20 @@ public record InlayPlan(
     return spec.ties() ? Ties.in(set, rules.tieWidth()).set() : set;
   }
 
-  private static Optional<PanelPlan> panels(
+  private static Optional<SeamPlanner> planner(
       StencilSet set, InlayRules rules, List<Finding> findings) {
     List<Finding> refusals = SeamPlanner.refusals(rules.panel());
     findings.addAll(refusals);
     if (set.blank().isEmpty() || !refusals.isEmpty()) {
       return Optional.empty();
     }
-    PanelPlan plan = rules.panels(new SeamPlanner(set, rules.panel()));
-    findings.addAll(plan.findings());
-    return Optional.of(plan);
+    return Optional.of(new SeamPlanner(set, rules.panel()));
+  }
+
+  /** What seams cost at other places; empty when there are no panels. */
+  public Optional<SeamPlanner> seamPlanner(StencilSpec spec) {
+    PanelRules rules = InlayRules.of(spec, InlayContext.graphicAlone()).panel();
+    return panels.map(p -> new SeamPlanner(stencils, rules));
   }
 
   private static Masking masking(

@@ -30,6 +30,11 @@ public final class Mending {
         });
   }
 
+  /** Whether a fix was accepted. */
+  public static boolean isAccepted(Fix fix, StencilSpec spec) {
+    return !takeBack(fix, spec).equals(spec);
+  }
+
   /** The settings with a fix taken back. */
   public static StencilSpec takeBack(Fix fix, StencilSpec spec) {
     StencilChanges c = spec.changes();

@@ -1,6 +1,7 @@
 package slabwright.tape;
 
 import java.util.OptionalInt;
+import slabwright.units.Letters;
 
 /** Corner names in walking order: A to Z, then AA, AB … */
 public final class CornerName {
@@ -8,8 +9,7 @@ public final class CornerName {
 
   /** The name of the corner with this index, 0 being A. */
   public static String of(int corner) {
-    String last = String.valueOf((char) ('A' + corner % 26));
-    return corner < 26 ? last : of(corner / 26 - 1) + last;
+    return Letters.of(corner);
   }
 
   /** The wall from this corner to the next, as A-B. */

@@ -2,7 +2,6 @@ package slabwright.desk.cards;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.ProgressBar;
@@ -14,8 +13,6 @@ import slabwright.desk.model.Jamb;
 import slabwright.desk.model.Releases;
 import slabwright.desk.shell.Controls;
 import slabwright.inlay.InlayPlan;
-import slabwright.inlay.stencil.LoosePiece;
-import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -25,7 +22,7 @@ import slabwright.units.UnitSystem;
 
 /** What to look at before anything is cut: reading direction, loose pieces, warnings. */
 public final class ChecksCard extends Card {
-  private static final int MOST = 8;
+  private static final int MOST = 12;
 
   private final Bench bench;
   private final Answers answers;
@@ -67,7 +64,7 @@ public final class ChecksCard extends Card {
               Optional.empty()));
     }
     reading(i).ifPresent(all::add);
-    answer.ifPresent(a -> a.plan().ifPresent(p -> findings(a, p, i, all)));
+    answer.ifPresent(a -> a.plan().ifPresent(p -> all.addAll(findings(a, p, i))));
     all.stream().limit(MOST).forEach(f -> body().getChildren().add(f.row()));
     if (changed) {
       body().getChildren().add(accept(i));
@@ -115,42 +112,10 @@ public final class ChecksCard extends Card {
     return Math.abs(askew) > 135 ? "upside down" : "sideways";
   }
 
-  private void findings(InlayAnswer a, InlayPlan p, Inlay now, List<Finding> all) {
-    all.add(Finding.fine("Weed the graphic, keep the surround; nothing is mirrored"));
+  private List<Finding> findings(InlayAnswer a, InlayPlan p, Inlay now) {
     Affine map = a.toSite(now).orElse(Affine.IDENTITY);
-    for (var f : p.findings()) {
-      boolean cant = f.weight() == slabwright.inlay.stencil.Finding.Weight.CANNOT;
-      all.add(
-          new Finding(
-              cant ? Finding.Sign.CANT : Finding.Sign.LOOK,
-              f.text(),
-              f.at().map(map::apply).map(this::goTo)));
-    }
-    int n = p.loosePieces();
-    if (n > 0) {
-      all.add(
-          Finding.look(
-              n
-                  + (n == 1 ? " loose piece: carry it" : " loose pieces: carry them")
-                  + " over on transfer tape"));
-      loose(p, map).forEach(all::add);
-    }
-  }
-
-  private List<Finding> loose(InlayPlan p, Affine map) {
     UnitSystem units = bench.desk().shown().units();
-    List<Finding> out = new ArrayList<>();
-    for (Stencil s : p.stencils().stencils()) {
-      for (LoosePiece piece : s.loosePieces().stream().limit(4).toList()) {
-        String size =
-            units == UnitSystem.METRIC
-                ? Quantity.number(piece.area() / 100, 0) + " cm²"
-                : Quantity.number(piece.area() / 645.16, 1) + " sq in";
-        String words = String.format(Locale.ROOT, "Loose in %s: %s", s.colour(), size);
-        out.add(new Finding(Finding.Sign.LOOK, words, Optional.of(goTo(map.apply(piece.place())))));
-      }
-    }
-    return out;
+    return new InlayFindings(p, now, inlay, units, at -> goTo(map.apply(at))).all();
   }
 
   private Runnable goTo(Vec at) {

@@ -10,9 +10,17 @@ import slabwright.desk.shell.Controls;
 /**
  * One short sentence with its sign, and a way to the place.
  *
+ * @param offer mends it; empty when nothing here can
  * @param show takes the canvas to the place; empty when there is none
  */
-record Finding(Sign sign, String words, Optional<Runnable> show) {
+record Finding(Sign sign, String words, Optional<Runnable> show, Optional<Offer> offer) {
+  Finding(Sign sign, String words, Optional<Runnable> show) {
+    this(sign, words, show, Optional.empty());
+  }
+
+  /** Something to be done about it, as a button with one word. */
+  record Offer(String word, Runnable take) {}
+
   /** ✓ fine, ! look here, ✕ can't. */
   enum Sign {
     FINE("✓", "sign-fine"),
@@ -49,6 +57,13 @@ record Finding(Sign sign, String words, Optional<Runnable> show) {
         r -> {
           var b = Controls.button("Show", "link", r);
           b.setAccessibleText("Show where: " + words);
+          b.setMinWidth(56);
+          row.getChildren().add(b);
+        });
+    offer.ifPresent(
+        o -> {
+          var b = Controls.button(o.word(), "solid", o.take());
+          b.setAccessibleText(o.word() + ": " + words);
           b.setMinWidth(56);
           row.getChildren().add(b);
         });

@@ -7,6 +7,7 @@ import slabwright.desk.model.Pick;
 import slabwright.site.AreaEdit;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
+import slabwright.site.StencilSpec;
 
 /** The inlay that cards speak of: the picked one, else the area's first. */
 final class PickedInlay {
@@ -24,6 +25,21 @@ final class PickedInlay {
         .filter(Pick.OfInlay.class::isInstance)
         .flatMap(p -> area.flatMap(a -> a.inlay(((Pick.OfInlay) p).id())))
         .or(() -> area.flatMap(a -> a.inlays().stream().findFirst()));
+  }
+
+  /**
+   * Changes how it is cut.
+   *
+   * @param step what undo names
+   */
+  void cut(String step, UnaryOperator<StencilSpec> how) {
+    FloorArea area = bench.focus().area().orElseThrow();
+    now()
+        .ifPresent(
+            i ->
+                bench
+                    .desk()
+                    .push(new AreaEdit.SetStencil(area.id(), i.id(), step, how.apply(i.spec()))));
   }
 
   void change(UnaryOperator<Inlay> how) {

@@ -31,6 +31,7 @@ public final class Answers implements AutoCloseable {
   private UnitSystem askedIn = UnitSystem.METRIC;
   private Optional<FloorTakeoff> takeoff = Optional.empty();
   private List<InlayAnswer> inlays = List.of();
+  private long round;
 
   /**
    * Listens to the desk and the focus.
@@ -74,6 +75,11 @@ public final class Answers implements AutoCloseable {
   /** The inlays as they were when the plan last rested. */
   public List<InlayAnswer> inlays() {
     return inlays;
+  }
+
+  /** Grows whenever inlays have been worked out anew. */
+  public long round() {
+    return round;
   }
 
   public Optional<InlayAnswer> inlay(String id) {
@@ -140,6 +146,7 @@ public final class Answers implements AutoCloseable {
 
   private void take(List<InlayAnswer> all) {
     inlays = all;
+    round++;
     changed.give();
   }
 

@@ -11,6 +11,7 @@ public record DeskParts(
     Pictures pictures,
     Answers answers,
     WaysAnswer ways,
+    SeamCosts seams,
     TapedRooms rooms,
     WalkKeeper walks,
     Job job,
@@ -44,6 +45,7 @@ public record DeskParts(
             pictures,
             answers,
             new WaysAnswer(desk, focus, answers, home),
+            new SeamCosts(desk, focus, answers, home),
             new TapedRooms(desk, keeper::plan),
             new WalkKeeper(desk, keeper::plan),
             job,
@@ -90,6 +92,7 @@ public record DeskParts(
             pictures.changed(),
             answers.changed(),
             ways.changed(),
+            seams.changed(),
             job.changed(),
             book.changed(),
             pages.changed(),
@@ -103,7 +106,7 @@ public record DeskParts(
 
   /** Whether everything shown has been worked out. */
   public boolean isUpToDate() {
-    return pictures.isUpToDate() && answers.isUpToDate() && !errands.isBusy();
+    return pictures.isUpToDate() && answers.isUpToDate() && seams.isUpToDate() && !errands.isBusy();
   }
 
   /** Whether the whole job and its pages have been worked out too. */
@@ -118,6 +121,7 @@ public record DeskParts(
     pictures.close();
     answers.close();
     ways.close();
+    seams.close();
     job.close();
     pages.close();
   }

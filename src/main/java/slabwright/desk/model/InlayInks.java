@@ -92,32 +92,40 @@ public final class InlayInks {
                         Pen.of(0.35, Palette.AMBER).dashed(0.5, 0.9).rounded(),
                         a.onSite(m.skirt(), i))));
     inks.add(Stroke.rings(Pen.of(0.45, Palette.INK), List.of(new Ring(a.blank(i)))));
-    plan.panels().ifPresent(p -> inks.addAll(panels(p, map)));
+    plan.panels().ifPresent(p -> inks.addAll(panels(p, map, SeamGrip.of(a, i))));
     inks.add(reading(a.blank(i), i));
     return inks;
   }
 
-  private static List<Ink> panels(PanelPlan p, Affine map) {
+  /** Seams that were moved show where they are now; the rest follows when it is worked out. */
+  private static List<Ink> panels(PanelPlan p, Affine map, Optional<SeamGrip> grip) {
     List<Ink> inks = new ArrayList<>();
-    p.laps()
-        .forEach(
-            s -> {
-              Bounds b = s.lap();
-              Vec mid = b.middle();
-              boolean upright = b.height() > b.width();
-              Vec from = upright ? new Vec(mid.x(), b.minY()) : new Vec(b.minX(), mid.y());
-              Vec to = upright ? new Vec(mid.x(), b.maxY()) : new Vec(b.maxX(), mid.y());
-              inks.add(
-                  Stroke.lines(
-                      Pen.of(0.5, Palette.RED).dashed(1.8, 1),
-                      List.of(Line.of(map.apply(from), map.apply(to)))));
-            });
+    boolean moved = grip.isPresent() && !grip.get().seams().equals(SeamGrip.chosen(p));
+    if (moved) {
+      for (int i = 0; i < grip.get().seams().places().size(); i++) {
+        inks.add(seam(grip.get().line(i)));
+      }
+    } else {
+      p.laps().forEach(s -> inks.add(seam(middle(s.lap(), map))));
+    }
     for (Panel panel : p.panels()) {
       Bounds b = panel.box();
       Vec at = map.apply(new Vec(b.middle().x(), b.maxY() + 170));
       inks.add(new Symbol(Symbol.Kind.NUMBER, at, 4.4, 0, Palette.RED, panel.name()));
     }
     return inks;
+  }
+
+  private static Line middle(Bounds lap, Affine map) {
+    Vec mid = lap.middle();
+    boolean upright = lap.height() > lap.width();
+    Vec from = upright ? new Vec(mid.x(), lap.minY()) : new Vec(lap.minX(), mid.y());
+    Vec to = upright ? new Vec(mid.x(), lap.maxY()) : new Vec(lap.maxX(), mid.y());
+    return Line.of(map.apply(from), map.apply(to));
+  }
+
+  private static Ink seam(Line line) {
+    return Stroke.lines(Pen.of(0.5, Palette.RED).dashed(1.8, 1), List.of(line));
   }
 
   /** A needle at the blank's upper side, pointing the way the graphic's up points. */

@@ -52,7 +52,10 @@ public final class PickTool implements Tool {
     if (picture.isEmpty()) {
       return;
     }
-    drag = TurnHandle.at(bench, shown, t).or(() -> Handles.at(bench, picture.get(), t));
+    drag =
+        TurnHandle.at(bench, shown, t)
+            .or(() -> Handles.at(bench, picture.get(), t))
+            .or(() -> SeamDrag.at(bench, shown, t));
     if (drag.isPresent()) {
       return;
     }

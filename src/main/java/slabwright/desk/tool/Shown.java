@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Pick;
+import slabwright.desk.model.SeamGrip;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 
@@ -17,6 +18,9 @@ public interface Shown {
 
   /** The corners of an inlay's blank on the site, from its top left as read. */
   List<Vec> inlayCorners(String id);
+
+  /** The seams of all inlays that have been worked out. */
+  List<SeamGrip> seams();
 
   /** What an inlay covers on the site. */
   Optional<Bounds> inlayBounds(String id);

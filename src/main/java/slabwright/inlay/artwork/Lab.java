@@ -2,12 +2,14 @@ package slabwright.inlay.artwork;
 
 /**
  * CIE L*a*b* of an sRGB colour: IEC 61966-2-1 (linearising, primaries, D65 white), CIE 15 (L*a*b*).
+ * A screen colour stands in for a dye; the dye on the slab must be seen on a test patch.
  */
-record Lab(double l, double a, double b) {
+public record Lab(double l, double a, double b) {
   private static final double EPSILON = 216.0 / 24389;
   private static final double KAPPA = 24389.0 / 27;
 
-  static Lab of(String hex) {
+  /** The colour written as #rrggbb. */
+  public static Lab of(String hex) {
     Rgba c = Rgba.ofHex(hex);
     double r = linear(c.r());
     double g = linear(c.g());

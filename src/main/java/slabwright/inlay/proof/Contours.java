@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import slabwright.inlay.stencil.Lightness;
+import slabwright.inlay.artwork.Lab;
 import slabwright.shape.Arrangement;
 import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
@@ -71,10 +71,7 @@ record Contours(boolean shaded, Region area, List<RingShape> rings) {
   }
 
   private static boolean isDark(Drawing.Piece piece) {
-    return piece
-        .fill()
-        .map(hex -> Lightness.of(Integer.parseInt(hex.substring(1), 16)) < PAPER)
-        .orElse(false);
+    return piece.fill().map(hex -> Lab.of(hex).l() < PAPER).orElse(false);
   }
 
   /** Adds a contour that is not there yet; the same outline is often drawn as fill and as line. */

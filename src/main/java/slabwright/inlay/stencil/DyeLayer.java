@@ -8,7 +8,7 @@ import slabwright.shape.Region;
  * One colour that is dyed.
  *
  * @param colour the colour's name as shown
- * @param lightness CIE L*, see {@link Lightness}
+ * @param lightness CIE L*: 0 is black, 100 the white of the screen
  * @param artwork where the colour is seen in the graphic; colours are disjoint
  */
 public record DyeLayer(String colour, double lightness, Region artwork) {

@@ -53,6 +53,7 @@ public final class InlayJson {
     o.put("cutLength_mm", JsonText.number(plan.cutLength()));
     o.put("loosePieces", plan.loosePieces());
     panels(plan, o.putArray("panels"));
+    seams(plan, o);
     o.put("rollLength_mm", JsonText.number(plan.rollLength()));
     plan.panels().ifPresent(p -> o.put("waste", JsonText.significant(p.waste())));
     paper(plan, o.putArray("paper"));
@@ -93,6 +94,11 @@ public final class InlayJson {
       o.put("width_mm", JsonText.number(p.box().width()));
       o.put("height_mm", JsonText.number(p.box().height()));
     }
+  }
+
+  private static void seams(InlayPlan plan, ObjectNode o) {
+    plan.panels().ifPresent(p -> o.put("seamCost", JsonText.number(p.cost().total())));
+    plan.bestSeams().ifPresent(c -> o.put("bestSeamCost", JsonText.number(c.total())));
   }
 
   private static void settings(StencilSpec s, ObjectNode o) {

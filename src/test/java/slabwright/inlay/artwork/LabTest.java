@@ -25,6 +25,19 @@ class LabTest {
     assertThat(lab.b()).isCloseTo(b, within(0.03));
   }
 
+  /** From memory; published tables differ in the second decimal by the matrix they use. */
+  @ParameterizedTest
+  @CsvSource({"#ffff00, 97.14", "#00ffff, 91.11", "#ff00ff, 60.32"})
+  void secondaries_have_their_known_lightness(String hex, double expected) {
+    assertThat(Lab.of(hex).l()).isCloseTo(expected, within(0.02));
+  }
+
+  @Test
+  void middle_grey_is_just_under_119_of_255() {
+    assertThat(Lab.of("#767676").l()).isLessThan(50);
+    assertThat(Lab.of("#777777").l()).isGreaterThan(50);
+  }
+
   @Test
   void black_and_white_are_a_hundred_apart() {
     assertThat(Lab.of("#000000").deltaE(Lab.of("#ffffff"))).isCloseTo(100, within(0.01));

@@ -1,0 +1,122 @@
+package slabwright.desk.cards;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.Button;
+import slabwright.desk.model.Answers;
+import slabwright.desk.model.Bench;
+import slabwright.desk.model.SeamCosts;
+import slabwright.desk.model.SeamGrip;
+import slabwright.desk.shell.Controls;
+import slabwright.site.HandSeams;
+import slabwright.site.Inlay;
+import slabwright.units.Length;
+import slabwright.units.Quantity;
+
+/** Where the seams run, typed or dragged on the slab, and what that costs above the best. */
+public final class SeamsCard extends Card {
+  private final Answers answers;
+  private final SeamCosts costs;
+  private final PickedInlay inlay;
+  private final FieldRows rows;
+  private final Button again;
+  private int fields = -1;
+
+  public SeamsCard(Bench bench, Answers answers, SeamCosts costs) {
+    super("Seams");
+    this.answers = answers;
+    this.costs = costs;
+    this.inlay = new PickedInlay(bench);
+    this.rows = new FieldRows(bench.desk());
+    this.again = Controls.button("Best again", "link", this::best);
+    again.setId("best-seams");
+    Controls.named(again, "Put the seams back where they cost least", "");
+    beside(again);
+    body().getChildren().add(rows);
+  }
+
+  private Optional<SeamGrip> grip() {
+    return inlay.now().flatMap(i -> answers.inlay(i.id()).flatMap(a -> SeamGrip.of(a, i)));
+  }
+
+  private List<Length> places() {
+    return grip().map(g -> g.seams().places()).orElse(List.of());
+  }
+
+  private void fill(int count) {
+    fields = count;
+    rows.clear();
+    rows.sentence(this::words, "card-words");
+    for (int i = 0; i < count; i++) {
+      int seam = i;
+      rows.length(
+              count == 1 ? "Seam" : "Seam " + (i + 1),
+              () -> seam < places().size() ? places().get(seam) : Length.ZERO,
+              v -> move(seam, v))
+          .id("seam-" + (i + 1));
+    }
+    rows.sentence(
+        () ->
+            "From the blank's "
+                + (isAcross() ? "top" : "left side")
+                + " as read, to where the lap begins. Seams can be dragged on the slab too.",
+        "card-hint");
+  }
+
+  private boolean isAcross() {
+    return grip().map(g -> g.seams().strips() == HandSeams.Strips.ACROSS).orElse(false);
+  }
+
+  private String words() {
+    if (!isByHand()) {
+      return "Where they cost least.";
+    }
+    return inlay.now().flatMap(i -> costs.bill(i.id())).map(SeamsCard::words).orElse("Weighing…");
+  }
+
+  private static String words(SeamCosts.Bill b) {
+    String now = Quantity.number(b.now().total(), 0);
+    String edge =
+        b.now().looseCut() == b.best().looseCut()
+            ? ""
+            : "; loose pieces cut: " + b.now().looseCut() + ", at best " + b.best().looseCut();
+    return b.above() < 0.5
+        ? "Set by hand, as cheap as the best: " + now + edge + "."
+        : "Set by hand: cost "
+            + now
+            + ", "
+            + Quantity.number(b.above(), 0)
+            + " above the best"
+            + edge
+            + ".";
+  }
+
+  private boolean isByHand() {
+    return inlay.now().flatMap(i -> i.spec().changes().seams()).isPresent();
+  }
+
+  private void move(int seam, Length to) {
+    grip()
+        .ifPresent(
+            g ->
+                inlay.cut(
+                    "move seam",
+                    s -> s.withChanges(s.changes().withSeams(Optional.of(g.moved(seam, to))))));
+  }
+
+  private void best() {
+    inlay.cut("best seams", s -> s.withChanges(s.changes().withSeams(Optional.empty())));
+  }
+
+  @Override
+  public boolean refresh() {
+    Optional<Inlay> now = inlay.now();
+    int count = places().size();
+    if (count != fields) {
+      fill(count);
+    }
+    Controls.show(again, isByHand());
+    rows.refresh();
+    return now.isPresent() && (count > 0 || isByHand());
+  }
+}

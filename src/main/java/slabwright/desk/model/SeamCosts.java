@@ -1,0 +1,140 @@
+package slabwright.desk.model;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Executor;
+import slabwright.inlay.panel.SeamCost;
+import slabwright.inlay.panel.SeamPlanner;
+import slabwright.inlay.panel.Turn;
+import slabwright.site.FloorArea;
+import slabwright.site.HandSeams;
+import slabwright.site.Inlay;
+import slabwright.units.Length;
+
+/**
+ * What seams set by hand cost above the best ones, also while one is dragged. Worked out off the
+ * asking thread.
+ */
+public final class SeamCosts implements AutoCloseable {
+  private final Desk desk;
+  private final Focus focus;
+  private final Answers answers;
+  private final Signal changed = new Signal();
+  private final Latest<Question, Map<String, Bill>> work;
+  private Question asked = new Question(0, Map.of(), List.of());
+  private Map<String, Bill> bills = Map.of();
+
+  /** What the seams cost and what the best ones would. */
+  public record Bill(SeamCost now, SeamCost best) {
+    /** How much more they cost; 0 for the best. */
+    public double above() {
+      return now.total() - best.total();
+    }
+  }
+
+  /**
+   * Which seams of which inlays.
+   *
+   * @param round of the answers, which says that they are still the same
+   */
+  private record Question(long round, Map<String, HandSeams> seams, List<InlayAnswer> answers) {
+    boolean asksTheSameAs(Question o) {
+      return round == o.round && seams.equals(o.seams);
+    }
+  }
+
+  private record Priced(SeamPlanner planner, SeamCost best) {}
+
+  /** Listens to the desk and the answers. */
+  public SeamCosts(Desk desk, Focus focus, Answers answers, Executor home) {
+    this.desk = desk;
+    this.focus = focus;
+    this.answers = answers;
+    Weigher weigher = new Weigher();
+    work =
+        new Latest<>(
+            "seams",
+            true,
+            home,
+            weigher::bills,
+            this::take,
+            e -> desk.refuse(Faults.unexpected("weigh the seams", e)));
+    desk.changed().hear(this::look);
+    answers.changed().hear(this::look);
+  }
+
+  public Signal changed() {
+    return changed;
+  }
+
+  /** The bill of an inlay whose seams were set by hand; empty until it has been worked out. */
+  public Optional<Bill> bill(String inlayId) {
+    return Optional.ofNullable(bills.get(inlayId));
+  }
+
+  public boolean isUpToDate() {
+    return !work.isBusy();
+  }
+
+  private void look() {
+    Map<String, HandSeams> seams = new TreeMap<>();
+    List<Inlay> inlays = focus.areaOf(desk.shown()).map(FloorArea::inlays).orElse(List.of());
+    for (Inlay i : inlays) {
+      i.spec().changes().seams().ifPresent(s -> seams.put(i.id(), s));
+    }
+    Question now = new Question(answers.round(), seams, answers.inlays());
+    if (!now.asksTheSameAs(asked)) {
+      asked = now;
+      work.ask(now);
+    }
+  }
+
+  private void take(Map<String, Bill> all) {
+    bills = all;
+    changed.give();
+  }
+
+  /** Works on the worker's thread alone; plans and best seams are kept for a round of answers. */
+  private static final class Weigher {
+    private final Map<String, Priced> known = new HashMap<>();
+    private long round;
+
+    Map<String, Bill> bills(Question q) {
+      if (round != q.round) {
+        known.clear();
+        round = q.round;
+      }
+      Map<String, Bill> all = new TreeMap<>();
+      for (InlayAnswer a : q.answers) {
+        HandSeams seams = q.seams.get(a.inlay().id());
+        Optional<Priced> priced = seams == null ? Optional.empty() : priced(a);
+        priced.ifPresent(p -> all.put(a.inlay().id(), new Bill(cost(p, seams), p.best)));
+      }
+      return all;
+    }
+
+    private static SeamCost cost(Priced p, HandSeams seams) {
+      List<Double> places = seams.places().stream().map(Length::mm).toList();
+      return p.planner.costOf(Turn.of(seams.strips()), places);
+    }
+
+    private Optional<Priced> priced(InlayAnswer answer) {
+      String id = answer.inlay().id();
+      if (!known.containsKey(id)) {
+        answer
+            .plan()
+            .flatMap(p -> p.seamPlanner(answer.inlay().spec()))
+            .ifPresent(p -> known.put(id, new Priced(p, p.best().cost())));
+      }
+      return Optional.ofNullable(known.get(id));
+    }
+  }
+
+  @Override
+  public void close() {
+    work.close();
+  }
+}
