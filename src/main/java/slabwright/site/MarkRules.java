@@ -45,7 +45,8 @@ final class MarkRules {
   }
 
   static String named(Mark m) {
-    return "\"" + (m.name().isBlank() ? m.id() : m.name()) + "\"";
+    String word = m.kind().type().word();
+    return "\"" + (m.name().isBlank() ? word + " " + m.id() : m.name()) + "\"";
   }
 
   /** A mark partly outside is clipped with a note elsewhere; wholly outside it can't be meant. */

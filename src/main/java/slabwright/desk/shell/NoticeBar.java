@@ -39,6 +39,7 @@ public final class NoticeBar extends HBox {
     setMaxSize(590, Region.USE_PREF_SIZE);
     words.setMaxWidth(440);
     place = Controls.button("Show", "link", this::goThere);
+    place.setMinWidth(Region.USE_PREF_SIZE);
     Button away =
         Controls.icon(Icons.of(Feather.X, 15), "Put the message away", "Esc", desk::forgetRefusal);
     getChildren().addAll(sign, words, Controls.spring(), place, away);
