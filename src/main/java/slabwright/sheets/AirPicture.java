@@ -27,8 +27,10 @@ record AirPicture(AirScreening air, Clock clock) implements Block {
   @Override
   public List<Slice> slices(Type type, double width) {
     List<Slice> slices = new ArrayList<>();
-    slices.add(plot("No fresh air", air.closed(), type, width));
-    air.stated().ifPresent(f -> slices.add(plot("With the fresh air on the plan", f, type, width)));
+    boolean alone = air.stated().isEmpty();
+    slices.add(plot("No fresh air", air.closed(), alone, type, width));
+    air.stated()
+        .ifPresent(f -> slices.add(plot("With the fresh air on the plan", f, true, type, width)));
     List<Slice> key = key().slices(type, width);
     for (int i = 0; i < key.size(); i++) {
       slices.add(new Slice(key.get(i).height(), i < key.size() - 1, key.get(i).inks()));
@@ -36,7 +38,8 @@ record AirPicture(AirScreening air, Clock clock) implements Block {
     return slices;
   }
 
-  private Slice plot(String words, AirFigures figures, Type type, double width) {
+  /** The last plot stands over the key; one before it may stand in the column before. */
+  private Slice plot(String words, AirFigures figures, boolean last, Type type, double width) {
     double k = type.k();
     double height = 46 * k;
     double from = air.steps().stream().mapToDouble(VapourStep::from).min().orElse(0);
@@ -57,7 +60,7 @@ record AirPicture(AirScreening air, Clock clock) implements Block {
     }
     inks.add(plot.curve(figures.lel(), air.space().layerFactor(), LOW));
     inks.add(plot.curve(figures.lel(), 1, MEAN));
-    return new Slice(height + 2 * k, true, inks);
+    return new Slice(height + 2 * k, last, inks);
   }
 
   private static Key key() {
