@@ -4,20 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import slabwright.shape.Line;
-import slabwright.site.FloorArea;
+import slabwright.floor.EdgeTally;
+import slabwright.floor.FloorTakeoff;
 import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
-import slabwright.site.Spot;
 
-/** Marks that are lines or places, counted by kind. */
+/** Marks that are lines or places, counted by kind; lines as far as they run on the net floor. */
 final class MarkCounts {
-  private final FloorArea area;
+  private final FloorTakeoff takeoff;
   private final SheetContext context;
 
-  MarkCounts(FloorArea area, SheetContext context) {
-    this.area = area;
+  MarkCounts(FloorTakeoff takeoff, SheetContext context) {
+    this.takeoff = takeoff;
     this.context = context;
   }
 
@@ -30,11 +29,11 @@ final class MarkCounts {
 
   Table table() {
     Map<MarkType, Tally> tallies = new TreeMap<>();
-    for (Mark m : area.marks()) {
-      if (m.form() instanceof Form.Trace t) {
-        Line line = new Line(t.path().stream().map(Spot::vec).toList());
-        tallies.merge(m.kind().type(), new Tally(1, line.length()), Tally::plus);
-      } else if (m.form() instanceof Form.Place) {
+    for (EdgeTally.Lines l : EdgeTally.of(takeoff).lines()) {
+      tallies.put(l.kind(), new Tally(l.count(), l.length()));
+    }
+    for (Mark m : takeoff.area().marks()) {
+      if (m.form() instanceof Form.Place) {
         tallies.merge(m.kind().type(), new Tally(1, 0), Tally::plus);
       }
     }

@@ -52,7 +52,7 @@ final class QuantitiesSheet {
     if (!takeoff.standing().isEmpty()) {
       section(blocks, "Stands on the floor", standing());
     }
-    section(blocks, "Lines and places", new MarkCounts(takeoff.area(), context).table());
+    section(blocks, "Lines and places", new MarkCounts(takeoff, context).table());
     for (PlacedInlay inlay : results.inlays()) {
       blocks.addAll(new InlayQuantities(inlay, work, context).blocks());
     }

@@ -4,8 +4,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.floor.CutIn;
+import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandKind;
+import slabwright.floor.MachineShare;
 import slabwright.floor.Transition;
 import slabwright.floor.Zone;
 import slabwright.inlay.InlayPlan;
@@ -60,6 +63,24 @@ public final class Quantities {
     double transitions = t.transitions().stream().mapToDouble(Transition::length).sum();
     row(id, "edge", "transitions between zones", transitions, "mm");
     row(id, "edge", "cut-in", t.cutIn(), "mm");
+    prep(id, t);
+  }
+
+  private void prep(String id, FloorTakeoff t) {
+    for (CutIn c : CutIn.values()) {
+      row(id, "cut-in", c.words(), c.length(t), "mm");
+    }
+    for (MachineShare m : MachineShare.of(t.asFound())) {
+      row(id, "machine, as found", m.machine().id(), m.area(), "mm2");
+    }
+    for (MachineShare m : MachineShare.of(t.levelled())) {
+      row(id, "machine, once level", m.machine().id(), m.area(), "mm2");
+    }
+    EdgeTally tally = EdgeTally.of(t);
+    row(id, "corners", "inside", tally.corners().inside().size(), "corners");
+    row(id, "corners", "outside", tally.corners().outside().size(), "corners");
+    row(id, "corners", "free-standing ends", tally.ends().size(), "ends");
+    tally.lines().forEach(l -> row(id, "line", l.kind().word(), l.length(), "mm"));
   }
 
   private void inlay(String area, PlacedInlay placed) {
