@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import slabwright.shape.ActiveLayers;
 import slabwright.shape.Arrangement;
 import slabwright.shape.FillRule;
 import slabwright.shape.Layer;
 import slabwright.shape.Region;
+import slabwright.shape.Vec;
 import slabwright.site.Machine;
 
 /**
@@ -88,9 +90,10 @@ public final class HandStrips {
   }
 
   private OptionalInt nearest(Region part) {
-    return java.util.stream.IntStream.range(0, banks.size())
+    Vec place = part.labelPoint();
+    return IntStream.range(0, banks.size())
         .boxed()
-        .min(Comparator.comparingDouble(i -> banks.get(i).distanceTo(part.labelPoint())))
+        .min(Comparator.comparingDouble(i -> banks.get(i).distanceTo(place)))
         .map(OptionalInt::of)
         .orElse(OptionalInt.empty());
   }

@@ -9,8 +9,9 @@ import java.util.function.Supplier;
 import slabwright.site.Machine;
 
 /**
- * The machines' ways over a floor: reach against width and the narrowest pass to every pocket. Each
- * is worked out when it is first asked for, which takes many reaches, and kept.
+ * What sheet 2 says of a floor beyond its take-off: reach against width, the narrowest pass to
+ * every pocket, strips by edge, shares of machines. Each is worked out when it is first asked for,
+ * which takes many reaches, and kept.
  */
 public final class Ways {
   /** Pockets smaller than a hand, mm², are not worth a way. */
@@ -19,11 +20,17 @@ public final class Ways {
   private final FloorTakeoff takeoff;
   private final BooleanSupplier cancelled;
   private final Once<List<ReachCurve>> curves = new Once<>(this::drawCurves);
+  private final Once<List<EdgeStrip>> strips;
+  private final Once<List<MachineShare>> shares;
+  private final Once<EdgeTally> edges;
   private final Once<List<PocketWay>> pockets = new Once<>(this::findPockets);
 
   private Ways(FloorTakeoff takeoff, BooleanSupplier cancelled) {
     this.takeoff = takeoff;
     this.cancelled = cancelled;
+    strips = new Once<>(() -> HandStrips.of(takeoff));
+    shares = new Once<>(() -> MachineShare.of(takeoff.asFound()));
+    edges = new Once<>(() -> EdgeTally.of(takeoff));
   }
 
   public static Ways of(FloorTakeoff takeoff) {
@@ -50,6 +57,21 @@ public final class Ways {
   /** Every pocket of 0.01 m² and more, as found, the largest first; none without a machine. */
   public List<PocketWay> pockets() {
     return pockets.get();
+  }
+
+  /** {@link HandStrips#of}, kept. */
+  public List<EdgeStrip> strips() {
+    return strips.get();
+  }
+
+  /** Who does what floor as found, kept. */
+  public List<MachineShare> shares() {
+    return shares.get();
+  }
+
+  /** {@link EdgeTally#of}, kept. */
+  public EdgeTally edges() {
+    return edges.get();
   }
 
   private List<ReachCurve> drawCurves() {

@@ -8,8 +8,8 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Grinding;
 import slabwright.floor.HandKind;
 import slabwright.floor.HandPiece;
-import slabwright.floor.HandStrips;
 import slabwright.floor.TrenchWork;
+import slabwright.floor.Ways;
 import slabwright.floor.Zone;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
@@ -27,11 +27,11 @@ final class HandList {
   private final EdgeName names;
   private final List<EdgeStrip> strips;
 
-  HandList(FloorTakeoff takeoff, UnitSystem units) {
-    this.takeoff = takeoff;
+  HandList(Ways ways, UnitSystem units) {
+    this.takeoff = ways.takeoff();
     this.units = units;
     this.names = new EdgeName(takeoff.area());
-    this.strips = HandStrips.of(takeoff);
+    this.strips = ways.strips();
   }
 
   /** The edges worked along by hand; ways in are not among them. */

@@ -7,7 +7,6 @@ import slabwright.drawing.Palette;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.TextStyle;
-import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandKind;
 import slabwright.floor.HandPiece;
@@ -37,7 +36,7 @@ final class HandPlan {
   }
 
   void draw(Sketch sketch) {
-    sketch.ink(floor(takeoff));
+    sketch.ink(floor());
     for (Standing s : takeoff.standing()) {
       sketch.ink(MarkLooks.of(s.mark().kind().type()).on(s.region()));
     }
@@ -49,13 +48,13 @@ final class HandPlan {
     for (HandPiece p : takeoff.asFound().pieces(HandKind.CORNER)) {
       sketch.sign(corner(p.place()));
     }
-    EdgeTally.of(takeoff).ends().forEach(e -> sketch.sign(end(e)));
+    ways.edges().ends().forEach(e -> sketch.sign(end(e)));
   }
 
   /** The machines' shares, hand work and trenches, in the order they are laid. */
-  static List<Ink> floor(FloorTakeoff takeoff) {
+  private List<Ink> floor() {
     List<Ink> inks = new ArrayList<>();
-    List<MachineShare> shares = MachineShare.of(takeoff.asFound());
+    List<MachineShare> shares = ways.shares();
     for (int i = 1; i < shares.size(); i++) {
       inks.addAll(MarkLooks.share(i).on(shares.get(i).region()));
     }
@@ -99,7 +98,7 @@ final class HandPlan {
               MarkLooks.of(MarkType.TRENCH),
               "trench of new concrete: grind flush before the machine crosses"));
     }
-    List<MachineShare> shares = MachineShare.of(takeoff.asFound());
+    List<MachineShare> shares = ways.shares();
     for (int i = 0; i < shares.size(); i++) {
       String words = shares.size() == 1 ? "machine floor" : shares.get(i).machine().name();
       entries.add(Key.look(i == 0 ? MarkLooks.MACHINE : MarkLooks.share(i), words));
@@ -124,7 +123,7 @@ final class HandPlan {
       entries.add(
           Key.sign(Symbol.Kind.LOOK, Palette.AMBER, "corner that the grinding head can’t reach"));
     }
-    if (!EdgeTally.of(takeoff).ends().isEmpty()) {
+    if (!ways.edges().ends().isEmpty()) {
       entries.add(Key.sign(Symbol.Kind.LOOK, Palette.PURPLE, "free-standing end to go round"));
     }
     if (ways.pockets().stream().anyMatch(w -> w.pass().isPresent())) {

@@ -20,13 +20,15 @@ final class HandSheet {
   private final FloorArea area;
   private final SheetContext context;
   private final HandList list;
+  private final HandPlan plan;
 
   HandSheet(Ways ways, SheetContext context) {
     this.ways = ways;
     this.takeoff = ways.takeoff();
     this.area = takeoff.area();
     this.context = context;
-    this.list = new HandList(takeoff, context.units());
+    this.plan = new HandPlan(ways, context);
+    this.list = new HandList(ways, context.units());
   }
 
   List<Draft> drafts() {
@@ -71,9 +73,9 @@ final class HandSheet {
   }
 
   private void draw(Sketch sketch) {
-    new HandPlan(ways, context).draw(sketch);
+    plan.draw(sketch);
     numbers(sketch);
-    new HandPlan(ways, context).gaps(sketch);
+    plan.gaps(sketch);
   }
 
   private void numbers(Sketch sketch) {
@@ -150,6 +152,6 @@ final class HandSheet {
   }
 
   private Block key() {
-    return new HandPlan(ways, context).key();
+    return plan.key();
   }
 }

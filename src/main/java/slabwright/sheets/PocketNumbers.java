@@ -1,16 +1,16 @@
 package slabwright.sheets;
 
 import java.util.List;
-import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandPiece;
+import slabwright.floor.Ways;
 import slabwright.units.UnitSystem;
 
 /** The numbers that pockets have on sheet 2. */
 final class PocketNumbers {
   private final List<HandItem> numbered;
 
-  PocketNumbers(FloorTakeoff takeoff, UnitSystem units) {
-    numbered = HandSheet.numbered(new HandList(takeoff, units));
+  PocketNumbers(Ways ways, UnitSystem units) {
+    numbered = HandSheet.numbered(new HandList(ways, units));
   }
 
   /** Its number as on the plan. */

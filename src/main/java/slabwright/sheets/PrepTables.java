@@ -7,7 +7,6 @@ import slabwright.floor.CutIn;
 import slabwright.floor.EdgeStrip;
 import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.HandStrips;
 import slabwright.floor.LevelStep;
 import slabwright.floor.MachineShare;
 import slabwright.floor.PocketWay;
@@ -45,7 +44,7 @@ final class PrepTables {
   }
 
   private Table machines() {
-    List<MachineShare> found = MachineShare.of(takeoff.asFound());
+    List<MachineShare> found = ways.shares();
     List<MachineShare> level = MachineShare.of(takeoff.levelled());
     List<List<Cell>> rows = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
@@ -96,7 +95,7 @@ final class PrepTables {
 
   private Table pockets(WaysWords words) {
     List<List<Cell>> rows = new ArrayList<>();
-    PocketNumbers numbers = new PocketNumbers(takeoff, context.units());
+    PocketNumbers numbers = new PocketNumbers(ways, context.units());
     for (PocketWay way : ways.pockets()) {
       rows.add(
           List.of(
@@ -134,7 +133,7 @@ final class PrepTables {
 
   private Table thresholds() {
     List<List<Cell>> rows = new ArrayList<>();
-    List<EdgeStrip> strips = HandStrips.of(takeoff);
+    List<EdgeStrip> strips = ways.strips();
     for (Doorway d : takeoff.area().doorways()) {
       double strip =
           strips.stream()
@@ -188,7 +187,7 @@ final class PrepTables {
   }
 
   private Table counts() {
-    EdgeTally tally = EdgeTally.of(takeoff);
+    EdgeTally tally = ways.edges();
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("inside corners", tally.corners().inside().size(), ""));
     rows.add(row("outside corners", tally.corners().outside().size(), ""));

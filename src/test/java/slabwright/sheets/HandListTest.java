@@ -18,7 +18,7 @@ import slabwright.units.UnitSystem;
 class HandListTest {
   private static final FloorTakeoff TAKEOFF = FloorTakeoff.of(Hall.area());
   private static final Ways WAYS = Ways.of(TAKEOFF);
-  private static final HandList LIST = new HandList(TAKEOFF, UnitSystem.FEET_INCHES);
+  private static final HandList LIST = new HandList(WAYS, UnitSystem.FEET_INCHES);
   private static final SheetContext CONTEXT =
       new SheetContext(PageFrame.of(Paper.TABLOID), UnitSystem.FEET_INCHES);
   private static final Issue ISSUE = new Issue("Tram Hall", "invented", 3, Samples.DAY);

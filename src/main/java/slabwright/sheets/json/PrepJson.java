@@ -9,7 +9,6 @@ import slabwright.floor.EdgeStrip;
 import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandKind;
-import slabwright.floor.HandStrips;
 import slabwright.floor.LevelStep;
 import slabwright.floor.MachineShare;
 import slabwright.floor.PocketWay;
@@ -37,7 +36,7 @@ final class PrepJson {
     strips(to.putArray("strips"));
     trenches(to.putArray("trenches"));
     levels(to.putArray("levelChanges"));
-    edges(EdgeTally.of(takeoff));
+    edges(ways.edges());
     for (CutIn c : CutIn.values()) {
       to.withArray("cutIns")
           .addObject()
@@ -50,7 +49,7 @@ final class PrepJson {
   }
 
   private void machines(ArrayNode list) {
-    List<MachineShare> found = MachineShare.of(takeoff.asFound());
+    List<MachineShare> found = ways.shares();
     List<MachineShare> level = MachineShare.of(takeoff.levelled());
     for (int i = 0; i < found.size(); i++) {
       ObjectNode o = list.addObject().put("id", found.get(i).machine().id());
@@ -73,7 +72,7 @@ final class PrepJson {
   }
 
   private void strips(ArrayNode list) {
-    for (EdgeStrip s : HandStrips.of(takeoff)) {
+    for (EdgeStrip s : ways.strips()) {
       ObjectNode o = list.addObject();
       s.edge()
           .ifPresent(
