@@ -34,11 +34,11 @@ public final class StencilCheck {
     list(
         ThinPlaces.in(stencil.mask(), limits.mask()),
         p ->
-            narrow("Mask %s thin (the film holds %s).", p, limits.mask()).offering(Fix.WIDEN_VINYL),
+            narrow("Mask %s thin; the film holds %s.", p, limits.mask()).offering(Fix.WIDEN_VINYL),
         "places like that");
     list(
         ThinPlaces.in(stencil.openings(), limits.opening()),
-        p -> narrow("Opening %s narrow (the least that weeds clean is %s).", p, limits.opening()),
+        p -> narrow("Opening %s narrow; the least that weeds clean is %s.", p, limits.opening()),
         "places like that");
     small(stencil);
     list(

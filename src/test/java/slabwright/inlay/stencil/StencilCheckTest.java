@@ -19,7 +19,7 @@ class StencilCheckTest {
     Region twoBars = box(0, 0, 200, 100).union(box(0, 102, 200, 200));
     List<Finding> found = check(twoBars);
     assertThat(found).hasSize(1);
-    assertThat(found.get(0).text()).isEqualTo("Mask 2 mm thin (the film holds 3 mm).");
+    assertThat(found.get(0).text()).isEqualTo("Mask 2 mm thin; the film holds 3 mm.");
     assertThat(found.get(0).at().orElseThrow().y()).isCloseTo(50.8 + 101, within(0.01));
   }
 
@@ -27,7 +27,7 @@ class StencilCheckTest {
   void a_narrow_slot_is_said() {
     assertThat(check(box(0, 0, 200, 2)))
         .extracting(Finding::text)
-        .containsExactly("Opening 2 mm narrow (the least that weeds clean is 3 mm).");
+        .containsExactly("Opening 2 mm narrow; the least that weeds clean is 3 mm.");
   }
 
   @Test
