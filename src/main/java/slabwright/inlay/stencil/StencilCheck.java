@@ -33,8 +33,7 @@ public final class StencilCheck {
     findings.clear();
     list(
         ThinPlaces.in(stencil.mask(), limits.mask()),
-        p ->
-            narrow("Mask %s thin; the film holds %s.", p, limits.mask()).offering(Fix.WIDEN_VINYL),
+        p -> narrow("Mask %s thin; the film holds %s.", p, limits.mask()).offering(Fix.WIDEN_VINYL),
         "places like that");
     list(
         ThinPlaces.in(stencil.openings(), limits.opening()),
