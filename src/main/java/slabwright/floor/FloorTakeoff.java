@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import slabwright.shape.Region;
 import slabwright.site.EdgeClass;
 import slabwright.site.FloorArea;
@@ -70,11 +71,26 @@ public record FloorTakeoff(
    * @throws CancellationException when {@code cancelled} turned true
    */
   public static FloorTakeoff of(FloorArea area, double tolerance, BooleanSupplier cancelled) {
-    Plan plan = new Plan(area, tolerance, cancelled);
+    Plan bare = new Plan(area, tolerance, cancelled);
+    Grinder asFound = new Grinder(bare, false, tolerance, cancelled);
+    Grinder levelled = new Grinder(bare, true, tolerance, cancelled);
+    List<MachineReach.Sweep> before = asFound.sweeps();
+    boolean stopped = asFound.isStopped();
+    List<MachineReach.Sweep> after = stopped ? levelled.sweeps() : List.of();
+    Plan plan =
+        bare.swept(
+            Stream.concat(before.stream(), after.stream())
+                .flatMap(s -> Stream.of(s.ground(), s.covered()))
+                .toList(),
+            cancelled);
+    Grinding found = asFound.read(plan, before, 0);
+    return read(
+        plan, tolerance, found, stopped ? levelled.read(plan, after, 2 * before.size()) : found);
+  }
+
+  private static FloorTakeoff read(
+      Plan plan, double tolerance, Grinding asFound, Grinding levelled) {
     Edges edges = new Edges(plan);
-    Grinder grinder = new Grinder(plan, tolerance, cancelled);
-    Grinding asFound = grinder.grind(false);
-    Grinding levelled = grinder.hasStoppingTrench() ? grinder.grind(true) : asFound;
     Region gross = plan.gross();
     Notes notes = new Notes(plan, gross);
     List<Zone> zones = new ArrayList<>();
@@ -91,7 +107,7 @@ public record FloorTakeoff(
       }
     }
     return new FloorTakeoff(
-        area,
+        plan.area(),
         tolerance,
         gross,
         plan.floorOf(o -> true),
@@ -99,7 +115,7 @@ public record FloorTakeoff(
         standing,
         edges.edges(),
         edges.transitions(),
-        grinder.ground(),
+        plan.floorOf(new GrindingRules(plan, true)::isGround),
         asFound,
         levelled,
         notes.notes(),

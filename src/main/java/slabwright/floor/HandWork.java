@@ -3,9 +3,6 @@ package slabwright.floor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import slabwright.shape.Arrangement;
-import slabwright.shape.Layer;
 import slabwright.shape.Region;
 
 /**
@@ -25,39 +22,20 @@ final class HandWork {
   /**
    * Sorts the pieces.
    *
+   * @param regions by kind, corners still among the pockets
    * @param half half the gap that the smallest machine needs, mm; 0 when there is none
    */
-  static List<HandPiece> sort(GrindingFaces faces, double half, double tolerance) {
+  static List<HandPiece> sort(Map<HandKind, Region> regions, double half) {
     List<HandPiece> pieces = new ArrayList<>();
-    add(pieces, HandKind.TRENCH, faces.trenches());
-    add(pieces, HandKind.HAND_ONLY, faces.handOnly());
-    Map<Boolean, Region> covered = byCover(faces.open(), faces.uncovered(), tolerance);
-    add(pieces, HandKind.EDGE_STRIP, covered.getOrDefault(true, Region.empty()));
-    for (Region part : covered.getOrDefault(false, Region.empty()).parts()) {
-      boolean corner = part.area() <= CORNER * half * half;
-      add(pieces, corner ? HandKind.CORNER : HandKind.POCKET, part);
-    }
-    return pieces;
-  }
-
-  /**
-   * Open floor under a body (true) or not (false). The uncovered floor has a seam of two tolerances
-   * along every edge; opening with a slightly larger disc takes it off and gives it to the strip.
-   */
-  private static Map<Boolean, Region> byCover(Region open, Region uncovered, double tolerance) {
-    double seam = 1.25 * tolerance;
-    Region core = uncovered.opened(seam, tolerance / 4);
-    Arrangement faces =
-        Arrangement.of(List.of(Layer.of(0, open), Layer.of(1, uncovered), Layer.of(2, core)));
-    return faces.partition(
-        a -> a.contains(0) ? Optional.of(!(a.contains(1) && a.contains(2))) : Optional.empty());
-  }
-
-  private static void add(List<HandPiece> pieces, HandKind kind, Region region) {
-    for (Region part : region.parts()) {
-      if (part.area() >= CRUMB) {
-        pieces.add(new HandPiece(kind, part));
+    for (HandKind kind :
+        List.of(HandKind.TRENCH, HandKind.HAND_ONLY, HandKind.EDGE_STRIP, HandKind.POCKET)) {
+      for (Region part : regions.getOrDefault(kind, Region.empty()).parts()) {
+        if (part.area() >= CRUMB) {
+          boolean corner = kind == HandKind.POCKET && part.area() <= CORNER * half * half;
+          pieces.add(new HandPiece(corner ? HandKind.CORNER : kind, part));
+        }
       }
     }
+    return pieces;
   }
 }

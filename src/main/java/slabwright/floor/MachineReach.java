@@ -38,16 +38,16 @@ final class MachineReach {
    *
    * @param middle where the middle of its body can be
    * @param ground what its grinding head passes over
-   * @param covered what lies under body and clearance, but for a seam of two tolerances: drawn
-   *     right up to the wall, its arcs would fall on one another
+   * @param covered what lies under body and clearance, and two tolerances more: drawn just up to
+   *     the wall, its arcs would now end short of it and now fall on it
    */
   record Sweep(Machine machine, Region middle, Region ground, Region covered) {}
 
   Sweep of(Machine machine) {
     Region middle = middle(half(machine), machine.body().mm() + machine.clearance().mm());
     Region ground = middle.offset(machine.grinding().mm() / 2, tolerance);
-    double near = Math.max(half(machine) - 2 * tolerance, half(machine) / 2);
-    return new Sweep(machine, middle, ground, middle.offset(near, tolerance));
+    Region covered = middle.offset(half(machine) + 2 * tolerance, tolerance);
+    return new Sweep(machine, middle, ground, covered);
   }
 
   /** The point nearest to a place where driving ends. */
@@ -81,13 +81,7 @@ final class MachineReach {
   }
 
   private static Region fromWayIn(Region middles, List<WayIn> waysIn) {
-    List<Ring> reached = new ArrayList<>();
-    for (Region part : middles.parts()) {
-      if (waysIn.stream().anyMatch(w -> part.meets(w.box()))) {
-        reached.addAll(part.rings());
-      }
-    }
-    return Region.of(reached, FillRule.NONZERO);
+    return middles.partsWhere(part -> waysIn.stream().anyMatch(w -> part.meets(w.box())));
   }
 
   private List<WayIn> waysIn(double depth) {

@@ -31,7 +31,6 @@ public final class Passage {
   private final FloorTakeoff takeoff;
   private final Grinder grinder;
   private final MachineReach reach;
-  private final boolean levelled;
   private final BooleanSupplier cancelled;
   private final Map<Double, Region> middles = new HashMap<>();
 
@@ -43,11 +42,10 @@ public final class Passage {
   /** The same; every answer ends with a CancellationException once {@code cancelled} is true. */
   public Passage(FloorTakeoff takeoff, boolean levelled, BooleanSupplier cancelled) {
     this.takeoff = takeoff;
-    this.levelled = levelled;
     this.cancelled = cancelled;
     Plan plan = new Plan(takeoff.area(), takeoff.tolerance(), cancelled);
-    grinder = new Grinder(plan, takeoff.tolerance(), cancelled);
-    reach = grinder.reach(levelled);
+    grinder = new Grinder(plan, levelled, takeoff.tolerance(), cancelled);
+    reach = grinder.reach();
   }
 
   /**
@@ -144,7 +142,7 @@ public final class Passage {
     double rim = like.body().mm() - like.grinding().mm();
     Length head = Length.mm(Math.max(0, body - rim));
     Machine machine = new Machine(like.id(), like.name(), Length.mm(body), head, like.clearance());
-    double ground = grinder.ground(machine, levelled).area();
+    double ground = grinder.ground(machine).area();
     return new ReachPoint(body, ground, takeoff.ground().area() - ground);
   }
 }

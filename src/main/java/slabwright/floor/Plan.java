@@ -22,10 +22,14 @@ import slabwright.site.MarkType;
 
 /**
  * A floor area noded once: the outline is layer {@link #OUTLINE}, mark i is layer i. Every face is
- * outside, under something that stands, or owned by the topmost mark that counts as a zone.
+ * outside, under something that stands, or owned by the topmost mark that counts as a zone. What
+ * machines sweep can be noded with it; sweeps own nothing.
  */
 final class Plan {
   static final int OUTLINE = -1;
+
+  /** Below the outline, so that none is ever the topmost. */
+  private static final int FIRST_SWEEP = OUTLINE - 1;
 
   /** The label of bare floor, under no mark. */
   static final int SLAB = -1;
@@ -33,12 +37,12 @@ final class Plan {
   private final FloorArea area;
   private final OutlineRing outline;
   private final Map<Integer, Region> forms = new HashMap<>();
+  private final List<Layer> layers = new ArrayList<>();
   private final Arrangement arrangement;
 
   Plan(FloorArea area, double tolerance, BooleanSupplier cancelled) {
     this.area = area;
     outline = new OutlineRing(area, tolerance);
-    List<Layer> layers = new ArrayList<>();
     layers.add(new Layer(OUTLINE, List.of(outline.ring()), FillRule.NONZERO));
     for (int i = 0; i < area.marks().size(); i++) {
       if (owns(area.marks().get(i).kind().type())) {
@@ -50,6 +54,22 @@ final class Plan {
       }
     }
     arrangement = new Arrangement(layers, cancelled);
+  }
+
+  private Plan(Plan bare, List<Region> sweeps, BooleanSupplier cancelled) {
+    area = bare.area;
+    outline = bare.outline;
+    forms.putAll(bare.forms);
+    layers.addAll(bare.layers);
+    for (int i = 0; i < sweeps.size(); i++) {
+      layers.add(Layer.of(FIRST_SWEEP - i, sweeps.get(i)));
+    }
+    arrangement = new Arrangement(layers, cancelled);
+  }
+
+  /** The same floor noded together with what is swept, so that all that is read off it sums. */
+  Plan swept(List<Region> sweeps, BooleanSupplier cancelled) {
+    return sweeps.isEmpty() ? this : new Plan(this, sweeps, cancelled);
   }
 
   /** Whether marks of the kind own floor; the others only say that something is there. */
@@ -102,11 +122,26 @@ final class Plan {
     return one(a -> owner(a).filter(o -> !stands(o) && owner.test(o)).isPresent());
   }
 
+  /** What to call a piece of net floor. */
+  interface FaceLabel<L> {
+    /** A label by the owner and the sweeps, by number, that pass over it. */
+    Optional<L> of(int owner, IntPredicate swept);
+  }
+
+  /** The net floor by labels. */
+  <L> Map<L, Region> floorBy(FaceLabel<L> label) {
+    return arrangement.partition(
+        a ->
+            owner(a)
+                .filter(o -> !stands(o))
+                .flatMap(o -> label.of(o, sweep -> a.contains(FIRST_SWEEP - sweep))));
+  }
+
   private Optional<Integer> owner(ActiveLayers active) {
     if (!active.contains(OUTLINE)) {
       return Optional.empty();
     }
-    OptionalInt standing = active.topWhere(i -> i != OUTLINE && stands(i));
+    OptionalInt standing = active.topWhere(i -> i > OUTLINE && stands(i));
     return Optional.of(standing.orElseGet(() -> topFloor(active)));
   }
 

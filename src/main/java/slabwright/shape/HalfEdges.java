@@ -7,6 +7,9 @@ import java.util.stream.IntStream;
  * sorted around each corner. The face of a half-edge lies on its left.
  */
 final class HalfEdges {
+  /** Nearly all corners have two edges, few more than four: those are sorted by insertion. */
+  private static final int FEW = 24;
+
   private final Edges edges;
   private final PairTable corners;
   private final Groups around;
@@ -80,19 +83,32 @@ final class HalfEdges {
   }
 
   private void sort(int corner) {
-    int start = around.start(corner);
-    int n = around.size(corner);
-    if (n < 2) {
+    if (around.size(corner) > FEW) {
+      sortMany(corner);
       return;
     }
+    int start = around.start(corner);
+    for (int i = start + 1; i < around.end(corner); i++) {
+      int h = around.member(i);
+      int at = i;
+      while (at > start && compareDirections(around.member(at - 1), h) > 0) {
+        around.setMember(at, around.member(at - 1));
+        at--;
+      }
+      around.setMember(at, h);
+    }
+  }
+
+  private void sortMany(int corner) {
+    int start = around.start(corner);
     int[] sorted =
-        IntStream.range(start, start + n)
+        IntStream.range(start, around.end(corner))
             .map(around::member)
             .boxed()
             .sorted(this::compareDirections)
             .mapToInt(Integer::intValue)
             .toArray();
-    for (int i = 0; i < n; i++) {
+    for (int i = 0; i < sorted.length; i++) {
       around.setMember(start + i, sorted[i]);
     }
   }

@@ -3,6 +3,7 @@ package slabwright.shape;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Predicate;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -136,6 +137,17 @@ public final class Region {
       }
     }
     return parts;
+  }
+
+  /** The parts that pass the test, unchanged. */
+  public Region partsWhere(Predicate<Region> test) {
+    return wrap(
+        Overlay.polygonal(
+            Jts.FACTORY.createMultiPolygon(
+                parts().stream()
+                    .filter(test)
+                    .map(p -> (Polygon) p.geometry)
+                    .toArray(Polygon[]::new))));
   }
 
   /** The outer ring of every part, counter-clockwise (y up). */

@@ -70,12 +70,16 @@ final class Splitter implements SegmentIntersector {
     }
   }
 
-  /** Nearly all corners are far; this sorts them out cheaply. */
+  /** Nearly all corners are far or the edge's own; this sorts them out cheaply. */
   private static boolean isNear(Coordinate corner, Coordinate from, Coordinate to) {
     double dx = to.x - from.x;
     double dy = to.y - from.y;
-    double off = dx * (corner.y - from.y) - dy * (corner.x - from.x);
-    return off * off <= HALF_DIAGONAL * HALF_DIAGONAL * (dx * dx + dy * dy);
+    double x = corner.x - from.x;
+    double y = corner.y - from.y;
+    double off = dx * y - dy * x;
+    double along = dx * x + dy * y;
+    double square = dx * dx + dy * dy;
+    return along > 0 && along < square && off * off <= HALF_DIAGONAL * HALF_DIAGONAL * square;
   }
 
   private void split(SegmentString string, int i, Coordinate at) {

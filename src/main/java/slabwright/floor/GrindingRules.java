@@ -1,0 +1,46 @@
+package slabwright.floor;
+
+import slabwright.site.MarkKind;
+import slabwright.site.Worker;
+
+/** Who may work on the floor of which owner, with the trenches as they lie or levelled. */
+final class GrindingRules {
+  private final Plan plan;
+  private final boolean levelled;
+
+  GrindingRules(Plan plan, boolean levelled) {
+    this.plan = plan;
+    this.levelled = levelled;
+  }
+
+  /** Nobody grinds trim that is masked. */
+  boolean isGround(int owner) {
+    return worker(owner) != Worker.NOBODY;
+  }
+
+  boolean isHandOnly(int owner) {
+    return worker(owner) == Worker.HAND;
+  }
+
+  /** Whether a machine can drive here. */
+  boolean isDrivable(int owner) {
+    return isGround(owner) && !isStopped(owner);
+  }
+
+  /** Whether a machine may grind here. */
+  boolean isGrindable(int owner) {
+    return worker(owner) == Worker.MACHINE && !isStopped(owner);
+  }
+
+  /** A trench that keeps the machine off until it is levelled. */
+  boolean isStopped(int owner) {
+    return !levelled
+        && owner != Plan.SLAB
+        && plan.mark(owner).kind() instanceof MarkKind.Trench trench
+        && trench.stopsMachine();
+  }
+
+  private Worker worker(int owner) {
+    return owner == Plan.SLAB ? Worker.MACHINE : plan.mark(owner).kind().type().worker();
+  }
+}
