@@ -31,6 +31,8 @@ final class StageInks implements SlabLayers {
   private final WaysAnswer ways;
   private final TapedRooms rooms;
   private final Supplier<Optional<Path>> plan;
+  private Optional<FloorTakeoff> prepOf = Optional.empty();
+  private List<Ink> prep = List.of();
 
   StageInks(DeskParts parts) {
     plan = parts.keeper()::plan;
@@ -49,11 +51,15 @@ final class StageInks implements SlabLayers {
   @Override
   public List<Ink> onFloor() {
     Stage stage = bench.focus().stage();
-    List<Ink> inks = new ArrayList<>();
-    if (stage == Stage.PREP || stage == Stage.INLAY) {
-      answers.takeoff().ifPresent(t -> inks.addAll(PrepInks.of(t)));
+    Optional<FloorTakeoff> now = answers.takeoff();
+    if ((stage != Stage.PREP && stage != Stage.INLAY) || now.isEmpty()) {
+      return List.of();
     }
-    return inks;
+    if (!prepOf.equals(now)) {
+      prepOf = now;
+      prep = List.copyOf(PrepInks.of(now.get()));
+    }
+    return prep;
   }
 
   @Override

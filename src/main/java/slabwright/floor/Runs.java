@@ -14,6 +14,9 @@ import slabwright.shape.Vec;
 
 /** Sorts straight pieces by what they belong to and joins those that follow one another. */
 final class Runs<K> {
+  /** Corners are rounded to this, mm. */
+  private static final double GRID = 0.001;
+
   private record Piece(Vec from, Vec to) {}
 
   private final Map<K, List<Piece>> pieces = new LinkedHashMap<>();
@@ -55,6 +58,28 @@ final class Runs<K> {
       at = leaving.get(at).removeFirst().to;
       points.add(at);
     }
-    return new Line(points);
+    return new Line(straightened(points));
+  }
+
+  /**
+   * Without the corners where something else met a straight stretch; they are off it by rounding.
+   */
+  private static List<Vec> straightened(List<Vec> points) {
+    List<Vec> kept = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      boolean end = i == 0 || i == points.size() - 1;
+      if (end || !isBetween(points.get(i), kept.get(kept.size() - 1), points.get(i + 1))) {
+        kept.add(points.get(i));
+      }
+    }
+    return kept;
+  }
+
+  private static boolean isBetween(Vec p, Vec from, Vec to) {
+    Vec along = to.minus(from);
+    Vec off = p.minus(from);
+    return Math.abs(along.cross(off)) <= GRID * along.length()
+        && off.dot(along) > 0
+        && off.dot(along) < along.dot(along);
   }
 }

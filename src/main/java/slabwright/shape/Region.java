@@ -222,7 +222,11 @@ public final class Region {
 
   @Override
   public boolean equals(Object o) {
-    return o instanceof Region r && (isEmpty() ? r.isEmpty() : geometry.equalsTopo(r.geometry));
+    return o == this || (o instanceof Region r && coversSame(r));
+  }
+
+  private boolean coversSame(Region o) {
+    return isEmpty() ? o.isEmpty() : geometry.equalsTopo(o.geometry);
   }
 
   @Override

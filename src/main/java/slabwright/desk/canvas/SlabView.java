@@ -36,6 +36,8 @@ public final class SlabView extends Region {
   private final ToolBox tools;
   private final SlabLayers layers;
   private final UnderlayLayer underlay;
+  private final StillInks marks = new StillInks((g, inks) -> lay(g, inks, tone()));
+  private final StillInks hand = new StillInks((g, inks) -> lay(g, inks, tone()));
   private final NameInks names = new NameInks();
   private final LiveDimensions dimensions = new LiveDimensions();
   private Viewport viewport = Viewport.START;
@@ -220,7 +222,7 @@ public final class SlabView extends Region {
     Table.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
     underlay.paint(g, bench.desk().shown().underlay(), viewport);
     Optional<FloorPicture> picture = pictures.picture();
-    picture.ifPresent(p -> lay(g, floor(p), tone));
+    picture.ifPresent(p -> layFloor(g, p));
     lay(g, layers.trueColours(), Tone.LIGHT);
     List<Ink> over = new ArrayList<>(layers.overInlays());
     picture.ifPresent(p -> over.addAll(p.walls()));
@@ -230,14 +232,18 @@ public final class SlabView extends Region {
     ScaleBar.paint(g, viewport, getWidth(), units(), tone);
   }
 
-  private List<Ink> floor(FloorPicture p) {
-    List<Ink> inks = new ArrayList<>();
+  private void layFloor(GraphicsContext g, FloorPicture p) {
     if (bench.desk().shown().underlay().isEmpty()) {
-      inks.add(Fill.of(Palette.WHITE, p.floor()));
+      lay(g, List.of(Fill.of(Palette.WHITE, p.floor())), tone);
     }
-    inks.addAll(p.ground());
-    inks.addAll(layers.onFloor());
-    return inks;
+    StillInks.Look look = new StillInks.Look(viewport, tone, getWidth(), getHeight());
+    boolean dragging = bench.desk().isPreviewing();
+    marks.paint(g, p.ground(), look, dragging);
+    hand.paint(g, layers.onFloor(), look, dragging);
+  }
+
+  private Tone tone() {
+    return tone;
   }
 
   private List<Ink> words(FloorPicture p) {

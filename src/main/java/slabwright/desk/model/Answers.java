@@ -25,11 +25,12 @@ public final class Answers implements AutoCloseable {
   private final Focus focus;
   private final Supplier<Optional<Path>> plan;
   private final Signal changed = new Signal();
-  private final Latest<FloorArea, FloorTakeoff> takeoffs;
+  private final Takeoffs takeoffs;
   private final Latest<Question, List<InlayAnswer>> inlayWork;
   private Optional<FloorArea> asked = Optional.empty();
   private UnitSystem askedIn = UnitSystem.METRIC;
   private Optional<FloorTakeoff> takeoff = Optional.empty();
+  private Optional<FloorTakeoff> settled = Optional.empty();
   private List<InlayAnswer> inlays = List.of();
   private long round;
 
@@ -44,13 +45,8 @@ public final class Answers implements AutoCloseable {
     this.focus = focus;
     this.plan = plan;
     takeoffs =
-        new Latest<>(
-            "take-off",
-            true,
-            home,
-            a -> FloorTakeoff.of(a, FloorTakeoff.TOLERANCE, Thread.currentThread()::isInterrupted),
-            this::take,
-            e -> desk.refuse(Faults.unexpected("take off the floor", e)));
+        new Takeoffs(
+            home, this::take, e -> desk.refuse(Faults.unexpected("take off the floor", e)));
     inlayWork =
         new Latest<>(
             "inlays",
@@ -67,9 +63,22 @@ public final class Answers implements AutoCloseable {
     return changed;
   }
 
-  /** The take-off of what is shown, or of what was shown a moment ago. */
+  /**
+   * The take-off of what is shown, or of what was shown a moment ago; of a large floor that is
+   * being dragged, a coarse one.
+   */
   public Optional<FloorTakeoff> takeoff() {
     return takeoff;
+  }
+
+  /** The last take-off that was worked out exactly; while dragging, of the floor as it was. */
+  public Optional<FloorTakeoff> settled() {
+    return settled;
+  }
+
+  /** Whether a take-off is one that only keeps up with a drag: its figures are near, not exact. */
+  public static boolean isCoarse(FloorTakeoff t) {
+    return t.tolerance() > FloorTakeoff.TOLERANCE;
   }
 
   /** The inlays as they were when the plan last rested. */
@@ -118,6 +127,7 @@ public final class Answers implements AutoCloseable {
       takeoffs.cancel();
       inlayWork.cancel();
       takeoff = Optional.empty();
+      settled = takeoff;
       inlays = List.of();
       asked = now;
       changed.give();
@@ -127,12 +137,20 @@ public final class Answers implements AutoCloseable {
       }
       asked = now;
       askedIn = desk.site().units();
-      takeoffs.ask(now.get());
+      takeoffs.ask(now.get(), desk.isPreviewing());
     }
   }
 
   private void take(FloorTakeoff t) {
     takeoff = Optional.of(t);
+    if (!isCoarse(t)) {
+      settled = takeoff;
+      askForInlays(t);
+    }
+    changed.give();
+  }
+
+  private void askForInlays(FloorTakeoff t) {
     boolean rests = focus.areaOf(desk.site()).equals(Optional.of(t.area()));
     Optional<Path> folder = plan.get().map(p -> p.toAbsolutePath().getParent());
     if (rests && folder.isPresent() && !t.area().inlays().isEmpty()) {
@@ -141,7 +159,6 @@ public final class Answers implements AutoCloseable {
       inlayWork.cancel();
       inlays = List.of();
     }
-    changed.give();
   }
 
   private void take(List<InlayAnswer> all) {

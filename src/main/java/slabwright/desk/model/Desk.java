@@ -117,6 +117,11 @@ public final class Desk {
     changed.give();
   }
 
+  /** Whether something is being dragged or typed that the site does not have yet. */
+  public boolean isPreviewing() {
+    return preview.isPresent();
+  }
+
   public void endPreview() {
     if (preview.isPresent()) {
       preview = Optional.empty();

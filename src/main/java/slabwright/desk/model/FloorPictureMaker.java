@@ -8,6 +8,7 @@ import java.util.function.Function;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
+import slabwright.shape.Inside;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
@@ -15,6 +16,7 @@ import slabwright.sheets.AreaInks;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
+import slabwright.site.OutlinePiece;
 import slabwright.site.OutlineShape;
 
 /**
@@ -25,26 +27,31 @@ public final class FloorPictureMaker implements Function<FloorArea, FloorPicture
   /** How far arcs on the screen may stray, mm. */
   public static final double TOLERANCE = 1;
 
-  private record Made(Thing thing, List<Ink> inks) {}
+  /**
+   * The picture of one mark.
+   *
+   * @param region all of the mark
+   * @param whole whether all of it lies on the floor
+   */
+  private record Made(Thing thing, Region region, boolean whole, List<Ink> inks) {}
 
   private Map<Mark, Made> known = new HashMap<>();
-  private Region knownFloor = Region.empty();
+  private List<OutlinePiece> knownOutline = List.of();
 
   @Override
   public FloorPicture apply(FloorArea area) {
     OutlineShape shape = OutlineShape.of(area.outline(), TOLERANCE);
     Region floor = shape.region();
-    if (!floor.equals(knownFloor)) {
-      known = new HashMap<>();
-      knownFloor = floor;
-    }
+    Inside inside = new Inside(floor);
+    boolean sameFloor = area.outline().equals(knownOutline);
+    knownOutline = area.outline();
     Map<Mark, Made> next = new HashMap<>();
     List<Thing> things = new ArrayList<>();
     List<Ink> ground = new ArrayList<>();
     List<Ink> signs = new ArrayList<>();
     for (Mark m : area.marks()) {
-      Made made = known.get(m);
-      made = made == null ? make(m, floor) : made;
+      Made before = known.get(m);
+      Made made = before != null && sameFloor ? before : make(m, before, floor, inside);
       next.put(m, made);
       things.add(made.thing());
       (made.thing().region().isEmpty() ? signs : ground).addAll(made.inks());
@@ -62,11 +69,25 @@ public final class FloorPictureMaker implements Function<FloorArea, FloorPicture
     return new FloorPicture(area, shape, floor, things, ground, walls);
   }
 
-  private static Made make(Mark m, Region floor) {
-    Region region = m.form().region(TOLERANCE);
+  /** What was made before is kept, to the instance, where another floor changes nothing. */
+  private static Made make(Mark m, Made before, Region floor, Inside inside) {
+    Region region = before == null ? m.form().region(TOLERANCE) : before.region();
+    boolean whole = inside.holds(region);
+    if (before != null && whole && before.whole()) {
+      return before;
+    }
+    List<Ink> inks = AreaInks.mark(m, whole ? around(region) : floor);
+    if (before != null && inks.equals(before.inks())) {
+      return before;
+    }
     List<Vec> path = m.form().spots().stream().map(s -> s.vec()).toList();
     Thing thing = new Thing(new Pick.OfMark(m.id()), region, region.isEmpty() ? path : List.of());
-    return new Made(thing, AreaInks.mark(m, floor));
+    return new Made(thing, region, whole, inks);
+  }
+
+  /** Stands in for a floor that clips nothing of the region, at a smaller price. */
+  private static Region around(Region region) {
+    return Region.rectangle(region.bounds().grown(2 * TOLERANCE));
   }
 
   /** An arrow outside the doorway that points onto the floor. */

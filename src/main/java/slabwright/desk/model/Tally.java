@@ -31,16 +31,17 @@ public final class Tally {
   }
 
   private static void floor(FloorTakeoff t, UnitSystem units, List<TallyItem> items) {
-    items.add(TallyItem.of("Net floor", Quantity.area(t.net().area(), units)));
+    String about = Answers.isCoarse(t) ? "≈ " : "";
+    items.add(TallyItem.of("Net floor", about + Quantity.area(t.net().area(), units)));
     boolean machines = !t.area().machines().isEmpty();
     items.add(
         machines
-            ? TallyItem.of("Machine", Quantity.area(t.asFound().machine().area(), units))
+            ? TallyItem.of("Machine", about + Quantity.area(t.asFound().machine().area(), units))
             : new TallyItem("Machine", "none set", TallyItem.Tone.UNKNOWN));
-    String hand = Quantity.area(t.asFound().hand().area(), units);
+    String hand = about + Quantity.area(t.asFound().hand().area(), units);
     items.add(new TallyItem("By hand", hand, TallyItem.Tone.LOOK));
-    items.add(TallyItem.of("Edges", Quantity.run(t.edgeLength(), units)));
-    items.add(TallyItem.of("Cut-in", Quantity.run(t.cutIn(), units)));
+    items.add(TallyItem.of("Edges", about + Quantity.run(t.edgeLength(), units)));
+    items.add(TallyItem.of("Cut-in", about + Quantity.run(t.cutIn(), units)));
   }
 
   private static TallyItem inlay(Answers answers, UnitSystem units) {
