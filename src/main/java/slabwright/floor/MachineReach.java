@@ -46,8 +46,16 @@ final class MachineReach {
   Sweep of(Machine machine) {
     Region middle = middle(half(machine), machine.body().mm() + machine.clearance().mm());
     Region ground = middle.offset(machine.grinding().mm() / 2, tolerance);
-    Region covered = middle.offset(half(machine) + 2 * tolerance, tolerance);
-    return new Sweep(machine, middle, ground, covered);
+    return new Sweep(machine, middle, ground, covered(middle, half(machine)));
+  }
+
+  /**
+   * In two steps: round what stands on the floor the middle runs on arcs of just this radius, which
+   * one wider step would turn inside out, spoke by spoke.
+   */
+  private Region covered(Region middle, double half) {
+    double within = Math.max(half - 2 * tolerance, half / 2);
+    return middle.offset(within, tolerance).offset(half + 2 * tolerance - within, tolerance);
   }
 
   /** The point nearest to a place where driving ends. */

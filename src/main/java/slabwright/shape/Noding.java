@@ -61,7 +61,7 @@ final class Noding {
   List<SegmentString> run(List<Chain> chains) {
     List<SegmentString> strings = strings(chains);
     for (int pass = 0; pass < mostPasses; pass++) {
-      Splitter splitter = split(strings, joins);
+      Splitter splitter = split(strings, joins, pass > 0);
       if (splitter.foundNothing()) {
         return strings;
       }
@@ -77,21 +77,21 @@ final class Noding {
       SnapRoundingNoder noder = new SnapRoundingNoder(STEPS);
       noder.computeNodes(strings);
       strings = list(noder.getNodedSubstrings());
-      if (split(strings, joins).foundNothing()) {
+      if (split(strings, joins, true).foundNothing()) {
         rung = Rung.SNAP_ROUNDED;
         return strings;
       }
     }
     rung = Rung.NOT_SETTLED;
-    if (!split(strings, false).foundNothing()) {
+    if (!split(strings, false, true).foundNothing()) {
       throw new IllegalStateException("edges still cross after snap rounding again and again");
     }
     return strings;
   }
 
   /** Marks on the strings where they are to be split. */
-  private Splitter split(List<SegmentString> strings, boolean joins) {
-    Splitter splitter = new Splitter(joins, cancelled);
+  private Splitter split(List<SegmentString> strings, boolean joins, boolean late) {
+    Splitter splitter = new Splitter(joins, late, cancelled);
     new MCIndexNoder(splitter, splitter.nearness()).computeNodes(strings);
     if (cancelled.getAsBoolean()) {
       throw new CancellationException();

@@ -18,12 +18,24 @@ final class Splitter implements SegmentIntersector {
   private static final double HALF_DIAGONAL = 0.7072;
 
   private final LineIntersector intersector = new RobustLineIntersector();
+
+  /** Nearer to an end of an edge than this, a late crossing is moved to it; grid steps. */
+  private static final double AT_END = 2;
+
   private final boolean joins;
+  private final boolean late;
   private final BooleanSupplier cancelled;
   private boolean found;
 
-  Splitter(boolean joins, BooleanSupplier cancelled) {
+  /**
+   * Splits what is noded.
+   *
+   * @param late whether crossings are ones that rounding made: edges that all but coincide, whose
+   *     crossing would run on along them by one grid step a pass
+   */
+  Splitter(boolean joins, boolean late, BooleanSupplier cancelled) {
     this.joins = joins;
+    this.late = late;
     this.cancelled = cancelled;
     intersector.setPrecisionModel(Noding.STEPS);
   }
@@ -50,8 +62,9 @@ final class Splitter implements SegmentIntersector {
     intersector.computeIntersection(p, q, r, s);
     if (intersector.hasIntersection() && intersector.isInteriorIntersection()) {
       for (int k = 0; k < intersector.getIntersectionNum(); k++) {
-        split(a, i, intersector.getIntersection(k));
-        split(b, j, intersector.getIntersection(k));
+        Coordinate at = place(intersector.getIntersection(k), p, q, r, s);
+        split(a, i, at);
+        split(b, j, at);
       }
     }
     if (joins) {
@@ -60,6 +73,19 @@ final class Splitter implements SegmentIntersector {
       join(b, j, p);
       join(b, j, q);
     }
+  }
+
+  private Coordinate place(Coordinate crossing, Coordinate... ends) {
+    Coordinate nearest = crossing;
+    double least = late ? AT_END : 0;
+    for (Coordinate end : ends) {
+      double distance = end.distance(crossing);
+      if (distance < least) {
+        nearest = end;
+        least = distance;
+      }
+    }
+    return nearest;
   }
 
   private void join(SegmentString string, int i, Coordinate corner) {

@@ -6,8 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.animation.AnimationTimer;
@@ -15,86 +17,138 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
-import slabwright.desk.model.Answers;
 import slabwright.desk.model.Desk;
+import slabwright.floor.FloorTakeoff;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineEdit;
 import slabwright.site.Spot;
 
 /**
- * Drags a corner of the depot floor under the software renderer and prints how long frames and the
- * tally took. Runs only when asked: {@code -Dslabwright.bench=true}.
+ * Drags a corner of the depot floor, and of the tram hall as a baseline, under the software
+ * renderer and prints how long frames and the tally took. Runs only when asked: {@code
+ * -Dslabwright.bench=true}.
  */
 @EnabledIfSystemProperty(named = "slabwright.bench", matches = "true")
 class DragBench {
   private static final int STEPS = 120;
 
+  private static final long STEP_MS = 33;
+
   @TempDir Path data;
+
+  /**
+   * What a drag came to.
+   *
+   * @param frames from one frame to the next, ns
+   * @param tally from a move until the tally knows of it or of a later one, ns
+   * @param rest from the last move until the exact take-off, ns
+   */
+  private record Times(int marks, List<Long> frames, List<Long> tally, long rest) {}
 
   @Test
   void a_corner_of_the_depot_is_dragged() throws Exception {
-    for (String name : List.of("depot-floor.site.json", "bike-wheel.svg", "heron-ring.svg")) {
-      Files.copy(Path.of("sample-plans", name), data.resolve(name));
+    Times hall = drag("tram-hall.site.json");
+    Times depot = drag("depot-floor.site.json");
+    print("tram-hall (baseline)", hall);
+    print("depot-floor", depot);
+    ratio("frame p95", p(depot.frames, 0.95), p(hall.frames, 0.95));
+    ratio("tally p95", p(depot.tally, 0.95), p(hall.tally, 0.95));
+    assertThat(depot.frames).isNotEmpty();
+    assertThat(depot.tally).isNotEmpty();
+  }
+
+  private Times drag(String plan) throws Exception {
+    Path folder = Files.createDirectory(data.resolve(plan.replace(".site.json", "")));
+    for (String name : List.of(plan, "bike-wheel.svg", "heron-ring.svg")) {
+      Files.copy(Path.of("sample-plans", name), folder.resolve(name));
     }
-    Path plan = data.resolve("depot-floor.site.json");
-    try (DeskUnderTest desk = DeskUnderTest.open(data, 1440, 900, List.of())) {
+    try (DeskUnderTest desk = DeskUnderTest.open(folder, 1440, 900, List.of())) {
       DeskUnderTest.on(
           () -> {
-            desk.room().plans().openPlan(plan);
+            desk.room().plans().openPlan(folder.resolve(plan));
             return null;
           });
       waitForTakeoff(desk);
-      run(desk);
+      return run(desk);
     }
   }
 
-  private static void run(DeskUnderTest desk) throws TimeoutException, InterruptedException {
+  private static Times run(DeskUnderTest desk) throws TimeoutException, InterruptedException {
     Desk model = desk.room().bench().desk();
-    FloorArea area = model.site().areas().get(0);
+    FloorArea area = desk.room().bench().focus().area().orElseThrow();
     Vec at = area.outline().get(0).from().vec();
-    List<Long> frames = Collections.synchronizedList(new ArrayList<>());
-    List<Long> tally = Collections.synchronizedList(new ArrayList<>());
-    long[] asked = {0};
-    AnimationTimer timer =
-        new AnimationTimer() {
-          private long last;
-
-          @Override
-          public void handle(long now) {
-            if (last != 0) {
-              frames.add(now - last);
-            }
-            last = now;
-          }
-        };
+    Frames frames = new Frames();
+    Moves moves = new Moves(desk);
     DeskUnderTest.on(
         () -> {
-          answers(desk).changed().hear(() -> tally.add(System.nanoTime() - asked[0]));
-          timer.start();
+          desk.room().parts().answers().changed().hear(moves::answered);
+          frames.start();
           return null;
         });
     for (int i = 0; i < STEPS; i++) {
       Spot to = Spot.mm(at.x() - 10.0 * i, at.y() - 6.0 * i);
       DeskUnderTest.on(
           () -> {
-            asked[0] = System.nanoTime();
             model.preview(new OutlineEdit.MoveCorner(area.id(), 0, to));
+            moves.moved();
             return null;
           });
-      Thread.sleep(33);
+      Thread.sleep(STEP_MS);
     }
-    waitForTakeoff(desk);
+    long end = System.nanoTime();
     DeskUnderTest.on(
         () -> {
-          timer.stop();
+          frames.stop();
           return null;
         });
-    print("marks", area.marks().size());
-    print("frame p95 ms", p95(frames));
-    print("tally p95 ms", p95(tally));
-    assertThat(frames).isNotEmpty();
-    assertThat(tally).isNotEmpty();
+    waitForTakeoff(desk);
+    return new Times(area.marks().size(), frames.times, moves.delays, System.nanoTime() - end);
+  }
+
+  /** The time from one frame to the next. */
+  private static final class Frames extends AnimationTimer {
+    private final List<Long> times = new ArrayList<>();
+    private long last;
+
+    @Override
+    public void handle(long now) {
+      if (last != 0) {
+        times.add(now - last);
+      }
+      last = now;
+    }
+  }
+
+  /** Which moves the tally has answered, each by the first take-off of it or of a later one. */
+  private static final class Moves {
+    private final DeskUnderTest desk;
+    private final Map<FloorArea, Integer> numbers = new HashMap<>();
+    private final List<Long> asked = new ArrayList<>();
+    private final List<Long> delays = new ArrayList<>();
+
+    Moves(DeskUnderTest desk) {
+      this.desk = desk;
+    }
+
+    void moved() {
+      numbers.put(desk.room().bench().focus().area().orElseThrow(), asked.size());
+      asked.add(System.nanoTime());
+    }
+
+    void answered() {
+      Integer number =
+          desk.room()
+              .parts()
+              .answers()
+              .takeoff()
+              .map(FloorTakeoff::area)
+              .map(numbers::get)
+              .orElse(null);
+      while (number != null && delays.size() <= number) {
+        delays.add(System.nanoTime() - asked.get(delays.size()));
+      }
+    }
   }
 
   private static void waitForTakeoff(DeskUnderTest desk) throws TimeoutException {
@@ -103,20 +157,37 @@ class DragBench {
         TimeUnit.SECONDS,
         () ->
             DeskUnderTest.on(
-                () -> answers(desk).takeoff().isPresent() && answers(desk).isTakenOff()));
+                () ->
+                    desk.room().parts().answers().takeoff().isPresent()
+                        && desk.room().parts().answers().isTakenOff()));
   }
 
-  private static Answers answers(DeskUnderTest desk) {
-    return desk.room().parts().answers();
-  }
-
-  private static double p95(List<Long> nanos) {
+  private static double p(List<Long> nanos, double share) {
     List<Long> sorted = new ArrayList<>(nanos);
     Collections.sort(sorted);
-    return sorted.get((int) (sorted.size() * 0.95)) / 1e6;
+    return sorted.get((int) Math.min(sorted.size() - 1, sorted.size() * share)) / 1e6;
   }
 
-  private static void print(String what, double value) {
-    System.out.println(String.format(Locale.ROOT, "%-14s %.1f", what, value));
+  private static void print(String what, Times t) {
+    System.out.println(String.format(Locale.ROOT, "%s, %d marks", what, t.marks));
+    print("frame", t.frames);
+    print("tally", t.tally);
+    System.out.println(String.format(Locale.ROOT, "  exact after rest %.0f ms", t.rest / 1e6));
+  }
+
+  private static void print(String what, List<Long> nanos) {
+    System.out.println(
+        String.format(
+            Locale.ROOT,
+            "  %s ms: p50 %.0f, p95 %.0f, max %.0f",
+            what,
+            p(nanos, 0.5),
+            p(nanos, 0.95),
+            p(nanos, 1)));
+  }
+
+  private static void ratio(String what, double depot, double hall) {
+    System.out.println(
+        String.format(Locale.ROOT, "%s, depot to tram hall: %.1f", what, depot / hall));
   }
 }
