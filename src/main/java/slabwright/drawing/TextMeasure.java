@@ -61,4 +61,14 @@ public final class TextMeasure {
     }
     return words.substring(0, end).strip() + "…";
   }
+
+  /** Like {@link #fitted}, but what follows the last comma stays: it tells two steps apart. */
+  public static String fittedBeforeComma(String words, TextStyle style, double width) {
+    int comma = words.lastIndexOf(", ");
+    if (comma < 0 || width(words, style) <= width) {
+      return fitted(words, style, width);
+    }
+    String end = words.substring(comma);
+    return fitted(words.substring(0, comma), style, width - width(end, style)) + end;
+  }
 }

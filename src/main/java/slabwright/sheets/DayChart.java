@@ -148,7 +148,8 @@ record DayChart(DayBars bars, boolean dated) implements Block {
     TextStyle style = row.critical() ? type.strong() : type.body();
     double room = width * NAMES - 3;
     String name = (row.critical() ? "● " : "") + row.name();
-    inks.add(Text.start(new Vec(0, 4.2 * k), TextMeasure.fitted(name, style, room), style));
+    inks.add(
+        Text.start(new Vec(0, 4.2 * k), TextMeasure.fittedBeforeComma(name, style, room), style));
     for (DayBars.Kind kind : DayBars.Kind.values()) {
       row.bars().stream()
           .filter(b -> b.kind() == kind)

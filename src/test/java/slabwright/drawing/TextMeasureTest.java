@@ -52,6 +52,13 @@ class TextMeasureTest {
   }
 
   @Test
+  void a_shortened_step_keeps_the_number_of_its_coat() {
+    String fitted = TextMeasure.fittedBeforeComma("a rather long name, coat 2", STYLE, 25);
+    assertThat(fitted).endsWith("…, coat 2");
+    assertThat(TextMeasure.width(fitted, STYLE)).isLessThanOrEqualTo(25);
+  }
+
+  @Test
   void boxes_side_by_side_do_not_overlap_and_boxes_on_each_other_do() {
     TextBox a = TextBox.of(Text.start(new Vec(0, 0), "floor", STYLE));
     TextBox beside = TextBox.of(Text.start(new Vec(a.bounds().maxX() + 0.02, 0), "b", STYLE));

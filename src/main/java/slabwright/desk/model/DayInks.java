@@ -90,7 +90,7 @@ public final class DayInks {
         thin(bar.kind(), b);
       }
     }
-    String words = TextMeasure.fitted(row.name(), WORDS, width);
+    String words = TextMeasure.fittedBeforeComma(row.name(), WORDS, width);
     double w = TextMeasure.width(words, WORDS);
     double at = row.bars().isEmpty() ? 0 : x(row.bars().get(0).span().start());
     inks.add(Text.start(new Vec(Math.max(0, Math.min(at, width - w)), y + 2.3), words, WORDS));
