@@ -129,6 +129,6 @@ final class InlayCommand implements Callable<Integer> {
             + plan.loosePieces()
             + " loose piece(s).");
     read.artwork().warnings().forEach(w -> print.println("  ! " + w.text()));
-    Summary.findings(print, plan.findings());
+    Summary.findings(print, plan.findings(), UnitSystem.METRIC);
   }
 }

@@ -1,13 +1,12 @@
 package slabwright.cli;
 
 import java.io.PrintWriter;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.stencil.Finding;
+import slabwright.inlay.stencil.FindingGroups;
 import slabwright.site.EdgeClass;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
@@ -48,18 +47,13 @@ final class Summary {
     row(out, "cut", Quantity.run(plan.cutLength(), units));
     row(out, "loose pieces", Integer.toString(plan.loosePieces()));
     placed.artwork().warnings().forEach(w -> out.println("  ! " + w.text()));
-    findings(out, plan.findings());
+    findings(out, plan.findings(), units);
   }
 
-  /**
-   * Each finding once, with how many places it has; the places are in the JSON and on the sheets.
-   */
-  static void findings(PrintWriter out, List<Finding> findings) {
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    for (Finding f : findings) {
-      String mark = f.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ";
-      counts.merge(mark + f.text(), 1, Integer::sum);
+  /** One line for each kind of finding; the places are in the JSON and on the sheets. */
+  static void findings(PrintWriter out, List<Finding> findings, UnitSystem units) {
+    for (FindingGroups.Group g : FindingGroups.of(findings, units)) {
+      out.println((g.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ") + g.sentence());
     }
-    counts.forEach((text, n) -> out.println(text + (n > 1 ? " (" + n + " places)" : "")));
   }
 }

@@ -1,9 +1,7 @@
 package slabwright.sheets;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Symbol;
@@ -12,6 +10,7 @@ import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Seam;
 import slabwright.inlay.stencil.Finding;
+import slabwright.inlay.stencil.FindingGroups;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.units.Quantity;
@@ -117,16 +116,25 @@ final class StencilColumn {
         List.of(Column.narrow(""), Column.words("loose piece"), Column.number("size")), rows);
   }
 
-  /** Each finding once, with how often it was found. */
+  /** What this stencil's check found, and on the first stencil's page what concerns all. */
   private void findings(List<Block> blocks) {
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    for (Finding f : plan.findings()) {
-      String sign = f.weight() == Finding.Weight.CANNOT ? "✕ " : "! ";
-      counts.merge(sign + f.text(), 1, Integer::sum);
-    }
-    if (!counts.isEmpty()) {
+    List<Finding> here =
+        plan.findings().stream()
+            .filter(f -> f.isOf(stencil) || (place == 0 && f.seen().isEmpty()))
+            .toList();
+    if (!here.isEmpty()) {
       blocks.add(new Heading("Before it is cut"));
-      counts.forEach((words, n) -> blocks.add(new Prose(n == 1 ? words : words + " " + n + " ×")));
+      FindingGroups.of(here, context.units()).forEach(g -> blocks.add(new Prose(words(g))));
     }
+  }
+
+  private static String words(FindingGroups.Group g) {
+    String sign = g.weight() == Finding.Weight.CANNOT ? "✕ " : "! ";
+    int ringed = g.places().size();
+    String where =
+        ringed == 0
+            ? ""
+            : ringed == g.count() ? " Ringed in red." : " " + ringed + " of them ringed in red.";
+    return sign + g.sentence() + where;
   }
 }

@@ -10,6 +10,7 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
@@ -18,7 +19,7 @@ import slabwright.site.FloorArea;
 
 /** Sheet 4: one inlay's stencils as they are weeded, with panels, seams and loose pieces. */
 final class StencilSheet {
-  /** A finding this near an opening, mm, speaks of it. */
+  /** A finding about the whole this near an opening, mm, is ringed there. */
   private static final double NEAR = 1;
 
   private final FloorArea area;
@@ -79,9 +80,13 @@ final class StencilSheet {
   /** A small red ring at every place that wants a look before this stencil is cut. */
   private void findings(Sketch sketch, Stencil stencil) {
     plan.findings().stream()
+        .filter(f -> f.isOf(stencil) || (f.seen().isEmpty() && isNear(f, stencil)))
         .flatMap(f -> f.at().stream())
-        .filter(p -> stencil.openings().distanceTo(p) < NEAR)
         .forEach(p -> sketch.ink(List.of(Symbol.of(Symbol.Kind.LOOK, p, 3, Palette.RED))));
+  }
+
+  private static boolean isNear(Finding f, Stencil stencil) {
+    return f.at().filter(p -> stencil.openings().distanceTo(p) < NEAR).isPresent();
   }
 
   /** Panel widths in the first row, the blank's width and height outside them. */

@@ -1,16 +1,16 @@
 package slabwright.desk.cards;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.Mending;
 import slabwright.inlay.stencil.Change;
+import slabwright.inlay.stencil.FindingGroups;
 import slabwright.inlay.stencil.Fix;
 import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
@@ -32,32 +32,24 @@ record InlayFindings(
     List<Finding> all = new ArrayList<>();
     all.add(Finding.fine("Weed the graphic, keep the surround; nothing is mirrored"));
     accepted(all);
-    groups().forEach(g -> all.add(row(g)));
+    FindingGroups.of(plan.findings(), units).forEach(g -> all.add(row(g)));
     loose(all);
     return all;
   }
 
-  /** Findings of a kind together, the worst first. */
-  private List<List<slabwright.inlay.stencil.Finding>> groups() {
-    Map<String, List<slabwright.inlay.stencil.Finding>> kinds = new LinkedHashMap<>();
-    plan.findings().forEach(f -> kinds.computeIfAbsent(kind(f), k -> new ArrayList<>()).add(f));
-    return List.copyOf(kinds.values());
-  }
-
-  private static String kind(slabwright.inlay.stencil.Finding f) {
-    String text = f.text().replaceAll("[0-9].*", "");
-    return f.fix().map(Fix::name).orElse(text);
-  }
-
-  private Finding row(List<slabwright.inlay.stencil.Finding> kind) {
-    var first = kind.get(0);
-    boolean cant = first.weight() == slabwright.inlay.stencil.Finding.Weight.CANNOT;
-    String more = kind.size() > 1 ? " " + (kind.size() - 1) + " more of the kind." : "";
+  private Finding row(FindingGroups.Group group) {
+    boolean cant = group.weight() == slabwright.inlay.stencil.Finding.Weight.CANNOT;
     return new Finding(
         cant ? Finding.Sign.CANT : Finding.Sign.LOOK,
-        first.text() + more,
-        first.at().map(goTo),
-        first.fix().filter(f -> !Mending.isAccepted(f, inlay.spec())).map(this::offer));
+        group.sentence(),
+        group.places().isEmpty() ? Optional.empty() : Optional.of(oneByOne(group.places())),
+        group.fix().filter(f -> !Mending.isAccepted(f, inlay.spec())).map(this::offer));
+  }
+
+  /** Goes to the next place each time, and after the last to the first. */
+  private Runnable oneByOne(List<Vec> places) {
+    AtomicInteger next = new AtomicInteger();
+    return () -> goTo.apply(places.get(next.getAndIncrement() % places.size())).run();
   }
 
   private Finding.Offer offer(Fix fix) {

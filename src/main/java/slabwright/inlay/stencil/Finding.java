@@ -5,10 +5,14 @@ import slabwright.shape.Affine;
 import slabwright.shape.Vec;
 
 /**
- * Something a person should know about an inlay, with the place on the blank where there is one,
- * and the fix that would mend it where one does.
+ * Something a person should know about an inlay.
+ *
+ * @param at the place on the blank, where there is one
+ * @param fix what would mend it, where something does
+ * @param seen what was measured, when a check of one stencil found it
  */
-public record Finding(Weight weight, String text, Optional<Vec> at, Optional<Fix> fix) {
+public record Finding(
+    Weight weight, String text, Optional<Vec> at, Optional<Fix> fix, Optional<Seen> seen) {
   /** How serious a finding is. */
   public enum Weight {
     /** Worth a look; the work can go on. */
@@ -19,26 +23,36 @@ public record Finding(Weight weight, String text, Optional<Vec> at, Optional<Fix
 
   /** A finding about one place, in the blank's frame. */
   public static Finding look(String text, Vec at) {
-    return new Finding(Weight.LOOK, text, Optional.of(at), Optional.empty());
+    return new Finding(Weight.LOOK, text, Optional.of(at), Optional.empty(), Optional.empty());
   }
 
   /** A finding about the whole. */
   public static Finding look(String text) {
-    return new Finding(Weight.LOOK, text, Optional.empty(), Optional.empty());
+    return new Finding(Weight.LOOK, text, Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /** The same finding with an offer to mend it. */
   Finding offering(Fix offered) {
-    return new Finding(weight, text, at, Optional.of(offered));
+    return new Finding(weight, text, at, Optional.of(offered), seen);
+  }
+
+  /** The same finding with what was measured. */
+  Finding measured(Seen measure) {
+    return new Finding(weight, text, at, fix, Optional.of(measure));
+  }
+
+  /** Whether it speaks of this stencil and no other. */
+  public boolean isOf(Stencil stencil) {
+    return seen.filter(s -> s.layer() == stencil.layer()).isPresent();
   }
 
   /** The same finding with its place in another frame. */
   public Finding moved(Affine to) {
-    return new Finding(weight, text, at.map(to::apply), fix);
+    return new Finding(weight, text, at.map(to::apply), fix, seen);
   }
 
   /** What stops the work. */
   public static Finding cannot(String text) {
-    return new Finding(Weight.CANNOT, text, Optional.empty(), Optional.empty());
+    return new Finding(Weight.CANNOT, text, Optional.empty(), Optional.empty(), Optional.empty());
   }
 }

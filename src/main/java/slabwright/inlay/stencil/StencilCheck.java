@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import slabwright.inlay.stencil.Seen.Size;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
@@ -17,6 +19,7 @@ public final class StencilCheck {
   private final StencilLimits limits;
   private final UnitSystem units;
   private final List<Finding> findings = new ArrayList<>();
+  private int layer;
 
   /**
    * Sets up the check.
@@ -31,44 +34,71 @@ public final class StencilCheck {
   /** What is to be seen, with places in the blank's frame; at most a dozen of each kind. */
   public List<Finding> of(Stencil stencil) {
     findings.clear();
-    list(
-        ThinPlaces.in(stencil.mask(), limits.mask()),
-        p -> narrow("Mask %s thin; the film holds %s.", p, limits.mask()).offering(Fix.WIDEN_VINYL),
-        "places like that");
-    list(
-        ThinPlaces.in(stencil.openings(), limits.opening()),
-        p -> narrow("Opening %s narrow; the least that weeds clean is %s.", p, limits.opening()),
-        "places like that");
+    layer = stencil.layer();
+    narrow(stencil);
     small(stencil);
-    list(
-        Corners.sharper(stencil.mask(), limits.needle()),
-        n -> needle("vinyl", n, limits.mask()),
-        "needle points of vinyl");
-    list(
-        Corners.sharper(stencil.openings(), limits.needle()),
-        n -> needle("opening", n, limits.opening()).offering(Fix.ROUND_NEEDLES),
-        "needle points of opening");
+    needles(stencil);
     return List.copyOf(findings);
   }
 
-  private void small(Stencil stencil) {
-    Comparator<Region> smallestFirst = Comparator.comparingDouble(Region::area);
+  private void narrow(Stencil stencil) {
+    Function<ThinPlace, Size> size = p -> new Size(p.width(), 0);
     list(
-        stencil.loosePieces().stream()
-            .map(LoosePiece::region)
-            .filter(r -> r.area() < limits.loosePiece())
-            .sorted(smallestFirst)
-            .toList(),
+        Seen.Kind.THIN_MASK,
+        limits.mask(),
+        ThinPlaces.in(stencil.mask(), limits.mask()),
+        size,
+        p -> narrow("Mask %s thin; the film holds %s.", p, limits.mask()).offering(Fix.WIDEN_VINYL),
+        "places like that");
+    list(
+        Seen.Kind.NARROW_OPENING,
+        limits.opening(),
+        ThinPlaces.in(stencil.openings(), limits.opening()),
+        size,
+        p -> narrow("Opening %s narrow; the least that weeds clean is %s.", p, limits.opening()),
+        "places like that");
+  }
+
+  private void small(Stencil stencil) {
+    list(
+        Seen.Kind.SMALL_LOOSE_PIECE,
+        limits.loosePiece(),
+        smaller(stencil.loosePieces().stream().map(LoosePiece::region), limits.loosePiece()),
+        r -> new Size(r.area(), 0),
         r ->
             bit("Loose piece of %s, so small that it may not hold on the tape.", r, Fix.DROP_LOOSE),
         "small loose pieces");
     list(
-        stencil.openings().parts().stream()
-            .filter(r -> r.area() < limits.scrap())
-            .sorted(smallestFirst)
-            .toList(),
+        Seen.Kind.SCRAP,
+        limits.scrap(),
+        smaller(stencil.openings().parts().stream(), limits.scrap()),
+        r -> new Size(r.area(), 0),
         r -> bit("Scrap of an opening, %s, hardly meant.", r, Fix.DROP_SCRAPS),
         "scraps");
+  }
+
+  private static List<Region> smaller(Stream<Region> regions, double limit) {
+    return regions
+        .filter(r -> r.area() < limit)
+        .sorted(Comparator.comparingDouble(Region::area))
+        .toList();
+  }
+
+  private void needles(Stencil stencil) {
+    list(
+        Seen.Kind.NEEDLE_OF_VINYL,
+        limits.mask(),
+        Corners.sharper(stencil.mask(), limits.needle()),
+        n -> new Size(n.narrowFor(limits.mask()), n.degrees()),
+        n -> needle("vinyl", n, limits.mask()),
+        "needle points of vinyl");
+    list(
+        Seen.Kind.NEEDLE_OF_OPENING,
+        limits.opening(),
+        Corners.sharper(stencil.openings(), limits.needle()),
+        n -> new Size(n.narrowFor(limits.opening()), n.degrees()),
+        n -> needle("opening", n, limits.opening()).offering(Fix.ROUND_NEEDLES),
+        "needle points of opening");
   }
 
   private Finding narrow(String sentence, ThinPlace place, double limit) {
@@ -87,11 +117,21 @@ public final class StencilCheck {
     return Finding.look(words.formatted(what, n.degrees(), show(width), show(length)), n.at());
   }
 
-  private <T> void list(List<T> found, Function<T, Finding> say, String kind) {
-    found.stream().limit(MOST_OF_A_KIND).map(say).forEach(findings::add);
+  private <T> void list(
+      Seen.Kind kind,
+      double limit,
+      List<T> found,
+      Function<T, Size> size,
+      Function<T, Finding> say,
+      String name) {
+    for (T t : found.subList(0, Math.min(MOST_OF_A_KIND, found.size()))) {
+      findings.add(say.apply(t).measured(new Seen(kind, layer, limit, List.of(size.apply(t)))));
+    }
     if (found.size() > MOST_OF_A_KIND) {
-      String more = "… and " + (found.size() - MOST_OF_A_KIND) + " more " + kind + ".";
-      findings.add(Finding.look(more));
+      List<T> rest = found.subList(MOST_OF_A_KIND, found.size());
+      Seen seen = new Seen(kind, layer, limit, rest.stream().map(size).toList());
+      String more = "… and " + rest.size() + " more " + name + ".";
+      findings.add(Finding.look(more).measured(seen));
     }
   }
 

@@ -1,0 +1,122 @@
+package slabwright.inlay.stencil;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
+import slabwright.inlay.stencil.Seen.Size;
+import slabwright.shape.Vec;
+import slabwright.units.LengthFormat;
+import slabwright.units.Quantity;
+import slabwright.units.UnitSystem;
+
+/** Findings of one kind told in one sentence, with how many there are and how large they are. */
+public final class FindingGroups {
+  private final UnitSystem units;
+
+  private FindingGroups(UnitSystem units) {
+    this.units = units;
+  }
+
+  /**
+   * Findings of one kind.
+   *
+   * @param sentence what was found, with the number and the range of sizes
+   * @param count how many there are
+   * @param places those whose place is known, at most {@code count}
+   * @param fix what would mend them
+   */
+  public record Group(
+      Finding.Weight weight, String sentence, int count, List<Vec> places, Optional<Fix> fix) {
+    public Group {
+      places = List.copyOf(places);
+    }
+  }
+
+  /**
+   * The findings by kind, each kind where its first one stood.
+   *
+   * @param units in which sizes are written
+   */
+  public static List<Group> of(List<Finding> findings, UnitSystem units) {
+    Map<Object, List<Finding>> kinds = new LinkedHashMap<>();
+    for (Finding f : findings) {
+      Object kind = f.seen().<Object>map(Seen::kind).orElse(f.text());
+      kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(f);
+    }
+    FindingGroups words = new FindingGroups(units);
+    return kinds.values().stream().map(words::group).toList();
+  }
+
+  private Group group(List<Finding> alike) {
+    Finding first = alike.get(0);
+    List<Size> sizes =
+        alike.stream().flatMap(f -> f.seen().stream()).flatMap(s -> s.sizes().stream()).toList();
+    int count = Math.max(alike.size(), sizes.size());
+    String sentence = first.text();
+    if (count > 1) {
+      sentence =
+          first.seen().map(s -> many(s, sizes)).orElse(first.text() + " (" + count + " places)");
+    }
+    List<Vec> places = alike.stream().flatMap(f -> f.at().stream()).toList();
+    return new Group(first.weight(), sentence, count, places, first.fix());
+  }
+
+  private String many(Seen seen, List<Size> sizes) {
+    String n = Integer.toString(sizes.size());
+    return switch (seen.kind()) {
+      case THIN_MASK ->
+          n
+              + " places where the mask is "
+              + lengths(sizes)
+              + " thin; the film holds "
+              + length(seen.limit())
+              + ".";
+      case NARROW_OPENING ->
+          n
+              + " places where an opening is "
+              + lengths(sizes)
+              + " narrow; the least that weeds clean is "
+              + length(seen.limit())
+              + ".";
+      case SMALL_LOOSE_PIECE ->
+          n + " loose pieces of " + areas(sizes) + ", so small that they may not hold on the tape.";
+      case SCRAP -> n + " scraps of openings, " + areas(sizes) + ", hardly meant.";
+      case NEEDLE_OF_VINYL -> n + " needle points of vinyl, " + needles(seen, sizes);
+      case NEEDLE_OF_OPENING -> n + " needle points of opening, " + needles(seen, sizes);
+    };
+  }
+
+  private String needles(Seen seen, List<Size> sizes) {
+    DoubleFunction<String> degrees = d -> "%.0f°".formatted(d);
+    return range(sizes.stream().mapToDouble(Size::degrees), degrees)
+        + " sharp: narrower than "
+        + length(seen.limit())
+        + " for "
+        + lengths(sizes)
+        + " from the tip.";
+  }
+
+  private String lengths(List<Size> sizes) {
+    return range(sizes.stream().mapToDouble(Size::amount), this::length);
+  }
+
+  private String areas(List<Size> sizes) {
+    return range(sizes.stream().mapToDouble(Size::amount), area -> Quantity.smallArea(area, units));
+  }
+
+  private String length(double mm) {
+    return LengthFormat.fine(mm, units);
+  }
+
+  /** One figure when all are written alike. */
+  private static String range(DoubleStream amounts, DoubleFunction<String> show) {
+    var all = amounts.summaryStatistics();
+    String least = show.apply(all.getMin());
+    String most = show.apply(all.getMax());
+    return least.equals(most) ? least : least + " to " + most;
+  }
+}
