@@ -66,6 +66,28 @@ final class Raster {
     }
   }
 
+  /** Cells that an outline runs through, found by points less than half a cell apart. */
+  boolean[] outlineOf(Region region) {
+    boolean[] on = new boolean[size()];
+    for (Ring ring : region.rings()) {
+      for (int i = 0; i < ring.points().size(); i++) {
+        Vec a = ring.points().get(i);
+        Vec b = ring.points().get((i + 1) % ring.points().size());
+        int steps = (int) Math.ceil(a.distanceTo(b) / (0.45 * cell)) + 1;
+        for (int k = 0; k <= steps; k++) {
+          mark(on, a.plus(b.minus(a).times((double) k / steps)));
+        }
+      }
+    }
+    return on;
+  }
+
+  private void mark(boolean[] on, Vec at) {
+    int column = (int) ((at.x() - bounds.minX()) / cell);
+    int row = (int) ((at.y() - bounds.minY()) / cell);
+    on[row * width + column] = true;
+  }
+
   /** Distance in mm from each cell's middle to the nearest middle of a marked cell. */
   double[] distanceTo(boolean[] marked) {
     double[] d = new double[size()];

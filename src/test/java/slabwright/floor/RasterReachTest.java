@@ -24,12 +24,17 @@ class RasterReachTest {
   /** Half a cell's diagonal at either end of a distance, and the flattening. */
   private static final double ERROR = CELL * Math.sqrt(2) + 2;
 
-  /** Closes the hairline between snapped floor and box, which a cell's middle may fall into. */
+  /** Outlines are snapped: a cell's middle so near to one may be told to lie on either side. */
   private static final double SEAM = 0.05;
 
   @Example
   void a_cell_on_the_line_between_floor_and_way_in_is_open() {
     reach_lies_between_two_flood_fills(174);
+  }
+
+  @Example
+  void the_tip_of_a_trench_between_two_cells_is_in_the_way() {
+    reach_lies_between_two_flood_fills(-1458237863937041881L);
   }
 
   @Property(tries = 200)
@@ -44,7 +49,7 @@ class RasterReachTest {
     boolean[] inner = flood(raster, t, machine, ERROR);
     boolean[] outer = flood(raster, t, machine, -ERROR);
     boolean[] exact = raster.fill(t.asFound().machine());
-    boolean[] grindable = raster.fill(ground(t, false));
+    boolean[] grindable = raster.fill(ground(t, false).offset(-SEAM, SEAM / 2));
     for (int i = 0; i < raster.size(); i++) {
       Vec at = raster.middle(i);
       if (inner[i] && grindable[i]) {
@@ -59,20 +64,20 @@ class RasterReachTest {
   /** Erode by the half body, flood from the ways in, dilate by the half head; {@code e} harder. */
   private static boolean[] flood(Raster raster, FloorTakeoff t, Machine m, double e) {
     double depth = m.body().mm() + m.clearance().mm();
+    List<Region> boxes =
+        WayIn.of(t.area(), t.gross(), depth, 0.5).stream()
+            .map(w -> w.box().offset(SEAM, SEAM / 2))
+            .toList();
     boolean[] open = raster.fill(ground(t, true));
     boolean[] seeds = new boolean[raster.size()];
-    for (WayIn w : WayIn.of(t.area(), t.gross(), depth, 0.5)) {
-      boolean[] box = raster.fill(w.box().offset(SEAM, SEAM / 2));
+    for (Region box : boxes) {
+      boolean[] inside = raster.fill(box);
       for (int i = 0; i < open.length; i++) {
-        open[i] |= box[i];
-        seeds[i] |= box[i];
+        open[i] |= inside[i];
+        seeds[i] |= inside[i];
       }
     }
-    boolean[] shut = new boolean[open.length];
-    for (int i = 0; i < open.length; i++) {
-      shut[i] = !open[i];
-    }
-    double[] room = raster.distanceTo(shut);
+    double[] room = raster.distanceTo(shut(raster, t, boxes, open, e > 0));
     boolean[] middle = new boolean[open.length];
     for (int i = 0; i < open.length; i++) {
       middle[i] = open[i] && room[i] > m.body().mm() / 2 + m.clearance().mm() + e;
@@ -83,6 +88,17 @@ class RasterReachTest {
       ground[i] = away[i] < m.grinding().mm() / 2 - (e > 0 ? 0 : 2 * e);
     }
     return ground;
+  }
+
+  /** What is not open and, for the harder flood, every cell with a point of an obstacle's edge. */
+  private static boolean[] shut(
+      Raster raster, FloorTakeoff t, List<Region> boxes, boolean[] open, boolean harder) {
+    Region all = ground(t, true).union(Region.union(boxes));
+    boolean[] shut = harder ? raster.outlineOf(all) : new boolean[open.length];
+    for (int i = 0; i < open.length; i++) {
+      shut[i] |= !open[i];
+    }
+    return shut;
   }
 
   /** Floor that may be driven on, or, stricter, ground by machine, read off the zones. */
