@@ -18,6 +18,7 @@ public record ArtworkWarning(Kind kind, String text, Optional<Vec> place) {
     /** A character that no font at hand can draw; stop until accepted. */
     CHARACTER_MISSING,
     BACKGROUND,
+    /** Something reaches over the page's edge and is cut off there. */
     CUT_AT_PAGE,
     SEE_THROUGH,
     GRADIENT,

@@ -52,6 +52,7 @@ final class Composer {
     List<Layer> layers = layers(placed(reach, rough));
     Optional<String> background = background(layers, rough);
     background.ifPresent(this::sayBackground);
+    sayCut(background);
     Rectangle2D painted = unplaced(reach, rough, outlines(layers, background));
     for (int attempt = 1; ; attempt++) {
       double scale = scale(painted);
@@ -194,6 +195,13 @@ final class Composer {
     Layer lowest = layers.get(0);
     double filled = Region.of(lowest.rings(), lowest.rule()).area();
     return filled >= whole * WHOLE_PAGE ? Optional.of(first) : Optional.empty();
+  }
+
+  /** A background may well bleed over the page. */
+  private void sayCut(Optional<String> background) {
+    List<PaintedShape> wanted =
+        shapes.stream().filter(s -> !background.equals(Optional.of(palette.of(s.hex())))).toList();
+    PageCut.note(wanted, page, palette::of, notes);
   }
 
   private void sayBackground(String hex) {
