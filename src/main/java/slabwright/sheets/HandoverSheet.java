@@ -29,8 +29,11 @@ final class HandoverSheet {
   List<Draft> approval(Site site, AreaResult area, PlacedInlay inlay) {
     slabwright.work.job.Paper paper =
         PlacementApproval.of(site, area.takeoff().area(), inlay.inlay());
-    return new PlacementSheet(area, inlay, context)
-        .approval(paper.title(), subtitle(paper), blocks(paper));
+    List<Block> words = blocks(paper);
+    words.add(new Gap(4));
+    words.add(new Heading("Key"));
+    words.add(PlacementColumn.key(inlay));
+    return new PlacementSheet(area, inlay, context).approval(paper.title(), subtitle(paper), words);
   }
 
   private List<Draft> drafts(slabwright.work.job.Paper paper) {

@@ -48,7 +48,7 @@ record PlacementColumn(
     blocks.add(table.diagonals());
     blocks.add(new Gap(2));
     blocks.add(new Heading("Key"));
-    blocks.add(key());
+    blocks.add(key(placed));
     return blocks;
   }
 
@@ -77,7 +77,8 @@ record PlacementColumn(
     }
   }
 
-  private Block key() {
+  /** What the lines and colours of the plan mean. */
+  static Block key(PlacedInlay placed) {
     List<Key.Entry> entries = new ArrayList<>();
     for (Stencil s : placed.plan().stencils().stencils()) {
       Colour colour = DyeLook.of(s.colour(), 0).colour();

@@ -152,12 +152,16 @@ final class PlacementSheet {
     }
   }
 
+  /** Beside the paper skirt, so that its edge doesn't run through the words. */
   private void reading(Sketch sketch) {
     Bounds b = blank.bounds();
-    double off = 9 * context.type().k() / sketch.view().scale();
-    Vec at = new Vec(b.maxX() + off, b.middle().y());
+    Bounds skirt =
+        placed.plan().masking().map(m -> m.skirt().map(toSite).bounds()).orElse(Bounds.EMPTY);
+    double right = b.including(skirt).maxX();
+    double off = 13 * context.type().k() / sketch.view().scale();
+    Vec at = new Vec(right + off, b.middle().y());
     sketch.sign(Symbol.of(Symbol.Kind.NEEDLE, at, 9, Palette.INK).turned(inlay.turn()));
     TextStyle style = context.type().strong().sized(2.8 * context.type().k());
-    sketch.words(PlanWords.of(at, "reads up this way", style).nearBy(10));
+    sketch.words(PlanWords.of(at, "reads up this way", style).nearBy(10).on(Palette.WHITE));
   }
 }

@@ -24,9 +24,9 @@ public final class PlacementApproval {
                     .formatted(
                         LengthFormat.show(inlay.middle().x(), units),
                         LengthFormat.show(inlay.middle().y(), units))),
+            Paper.Row.fact("Turn", turn(inlay.turn())),
             Paper.Row.fact(
-                "Turn", String.format(Locale.ROOT, "%.1f° counter-clockwise", inlay.turn())),
-            Paper.Row.fact("Release", String.valueOf(site.releaseNumber())));
+                "Release", site.releaseNumber() == 0 ? "draft" : "" + site.releaseNumber()));
     List<Paper.Row> checks =
         List.of(
             Paper.Row.toTick("The place is right", "marked on the floor with tape and seen"),
@@ -37,9 +37,17 @@ public final class PlacementApproval {
     return new Paper(
         "Placement approval: " + inlay.name() + ", " + area.name(),
         List.of(
-            site.name() + ". " + site.note(),
+            site.note().isBlank() ? site.name() : site.name() + " · " + site.note(),
             "Dye can't be taken out of concrete. Vinyl is cut only after this is signed."),
         List.of(new Paper.Section("On the plan", rows), new Paper.Section("Seen on site", checks)),
         List.of("client, date", "contractor, date"));
+  }
+
+  private static String turn(double degrees) {
+    String size = String.format(Locale.ROOT, "%.1f°", Math.abs(degrees));
+    if (size.equals("0.0°")) {
+      return "none: its top is at the top of the plan";
+    }
+    return size + (degrees > 0 ? " counter-clockwise" : " clockwise");
   }
 }
