@@ -24,9 +24,18 @@ final class DyeLook {
   /** The look of the dye at this place of the laying order, counted from 0. */
   static Look of(String colour, int place) {
     Colour own = colour(colour);
-    Colour lines = own.contrast(Palette.WHITE) < 3 ? own.mixed(Palette.INK, 0.55) : own;
     Pattern pattern = PATTERNS.get(place % PATTERNS.size());
-    return new Look(own.mixed(Palette.WHITE, 0.6), pattern, lines, 1.5, 0.25);
+    return new Look(own.mixed(Palette.WHITE, 0.6), pattern, lines(own), 1.5, 0.25);
+  }
+
+  /** The dye's own colour without a pattern, finely outlined so that a pale one is seen too. */
+  static Look flat(String colour) {
+    Colour own = colour(colour);
+    return new Look(own, Pattern.NONE, lines(own), 1, 0.1);
+  }
+
+  private static Colour lines(Colour own) {
+    return own.contrast(Palette.WHITE) < 3 ? own.mixed(Palette.INK, 0.55) : own;
   }
 
   private static Colour colour(String name) {

@@ -30,15 +30,17 @@ final class HandoverSheet {
     slabwright.work.job.Paper paper =
         PlacementApproval.of(site, area.takeoff().area(), inlay.inlay());
     List<Block> words = blocks(paper);
-    words.add(new Gap(4));
     words.add(new Heading("Key"));
     words.add(PlacementColumn.key(inlay));
+    words.addAll(signatures(paper));
     return new PlacementSheet(area, inlay, context).approval(paper.title(), subtitle(paper), words);
   }
 
   private List<Draft> drafts(slabwright.work.job.Paper paper) {
     Draft draft = new Draft("", paper.title(), subtitle(paper), "", Optional.empty(), List.of());
-    return ColumnPages.wide(context.page(), draft, blocks(paper));
+    List<Block> words = blocks(paper);
+    words.addAll(signatures(paper));
+    return ColumnPages.wide(context.page(), draft, words);
   }
 
   private static List<String> intro(slabwright.work.job.Paper paper) {
@@ -55,8 +57,13 @@ final class HandoverSheet {
     paper.sections().stream()
         .filter(s -> !s.rows().isEmpty())
         .forEach(s -> blocks.addAll(section(s)));
-    paper.signatures().forEach(s -> blocks.add(new SignLine(s.replace(", date", ""))));
     return blocks;
+  }
+
+  private static List<Block> signatures(slabwright.work.job.Paper paper) {
+    return paper.signatures().stream()
+        .<Block>map(s -> new SignLine(s.replace(", date", "")))
+        .toList();
   }
 
   private static List<Block> section(slabwright.work.job.Paper.Section section) {

@@ -2,7 +2,6 @@ package slabwright.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
@@ -38,7 +37,7 @@ public final class InlayInks {
   static List<Ink> flat(InlayPlan plan) {
     List<Ink> inks = new ArrayList<>();
     for (Stencil s : plan.stencils().stencils()) {
-      inks.add(Fill.of(DyeLook.of(s.colour(), 0).colour(), s.openings()));
+      inks.addAll(DyeLook.flat(s.colour()).on(s.openings()));
     }
     return inks;
   }

@@ -2,8 +2,6 @@ package slabwright.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.drawing.Colour;
-import slabwright.drawing.Look;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.floor.FloorTakeoff;
@@ -81,8 +79,7 @@ record PlacementColumn(
   static Block key(PlacedInlay placed) {
     List<Key.Entry> entries = new ArrayList<>();
     for (Stencil s : placed.plan().stencils().stencils()) {
-      Colour colour = DyeLook.of(s.colour(), 0).colour();
-      entries.add(Key.look(Look.plain(colour, colour), "dye " + s.layer() + ", " + s.colour()));
+      entries.add(Key.look(DyeLook.flat(s.colour()), "dye " + s.layer() + ", " + s.colour()));
     }
     entries.add(Key.line(Pen.of(0.4, Palette.INK), "blank: outer edge of the vinyl"));
     entries.add(Key.line(InlayInks.seamPen(), "seam of two panels"));
