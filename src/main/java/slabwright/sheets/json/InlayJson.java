@@ -128,12 +128,14 @@ public final class InlayJson {
       warning(list, w.text(), w.place().map(p -> p.plus(shift)));
     }
     for (Finding f : plan.findings()) {
-      warning(list, f.text(), f.at());
+      ObjectNode o = warning(list, f.text(), f.at());
+      f.seen().ifPresent(s -> o.put("stencil", s.layer()));
     }
   }
 
-  private static void warning(ArrayNode list, String text, Optional<Vec> at) {
+  private static ObjectNode warning(ArrayNode list, String text, Optional<Vec> at) {
     ObjectNode o = list.addObject().put("text", text);
     at.ifPresent(p -> JsonText.place(o, p));
+    return o;
   }
 }
