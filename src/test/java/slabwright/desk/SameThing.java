@@ -17,8 +17,8 @@ import slabwright.units.Length;
  * a rectangle turned by a quarter is the same with its sides exchanged.
  */
 final class SameThing {
-  /** Far below what any tape tells, above what adding up in another order changes; mm or mm². */
-  private static final double NEAR = 1e-3;
+  /** The last printed digit and rounding: far below what any tape tells; mm or mm². */
+  private static final double NEAR = 2e-3;
 
   private SameThing() {}
 
