@@ -17,8 +17,8 @@ import slabwright.units.Length;
  * a rectangle turned by a quarter is the same with its sides exchanged.
  */
 final class SameThing {
-  /** The last printed digit and rounding: far below what any tape tells; mm or mm². */
-  private static final double NEAR = 2e-3;
+  /** Far below what any tape tells, above what adding up in another order changes; mm or mm². */
+  private static final double NEAR = 1e-3;
 
   private SameThing() {}
 
@@ -46,8 +46,13 @@ final class SameThing {
 
   private static boolean same(Object a, Object b) {
     return (a instanceof Number x && b instanceof Number y)
-        ? Math.abs(x.doubleValue() - y.doubleValue()) <= NEAR
+        ? near(x.doubleValue(), y.doubleValue())
         : Objects.equals(a, b);
+  }
+
+  /** One step of the last printed digit is near; a large number's own grain may widen that step. */
+  private static boolean near(double a, double b) {
+    return Math.abs(a - b) <= NEAR + Math.ulp(Math.max(Math.abs(a), Math.abs(b)));
   }
 
   private static void collect(String path, Object v, Map<String, Object> out) {
