@@ -17,6 +17,7 @@ import slabwright.desk.model.Stage;
 import slabwright.desk.model.TapedRooms;
 import slabwright.desk.model.WaysAnswer;
 import slabwright.drawing.Ink;
+import slabwright.floor.FloorGlance;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.proof.FaultInks;
 import slabwright.shape.Affine;
@@ -31,7 +32,7 @@ final class StageInks implements SlabLayers {
   private final WaysAnswer ways;
   private final TapedRooms rooms;
   private final Supplier<Optional<Path>> plan;
-  private Optional<FloorTakeoff> prepOf = Optional.empty();
+  private Optional<FloorGlance> prepOf = Optional.empty();
   private List<Ink> prep = List.of();
 
   StageInks(DeskParts parts) {
@@ -51,13 +52,13 @@ final class StageInks implements SlabLayers {
   @Override
   public List<Ink> onFloor() {
     Stage stage = bench.focus().stage();
-    Optional<FloorTakeoff> now = answers.takeoff();
+    Optional<FloorGlance> now = answers.glance();
     if ((stage != Stage.PREP && stage != Stage.INLAY) || now.isEmpty()) {
       return List.of();
     }
     if (!prepOf.equals(now)) {
       prepOf = now;
-      prep = List.copyOf(PrepInks.of(now.get()));
+      prep = List.copyOf(PrepInks.of(now.get().asFound()));
     }
     return prep;
   }
@@ -68,7 +69,7 @@ final class StageInks implements SlabLayers {
       return bench.focus().area().map(this::taped).orElse(List.of());
     }
     return bench.focus().stage() == Stage.PREP
-        ? answers.takeoff().map(this::prep).orElse(List.of())
+        ? answers.glance().map(this::prep).orElse(List.of())
         : List.of();
   }
 
@@ -77,9 +78,10 @@ final class StageInks implements SlabLayers {
     return rooms.of(area).map(r -> RoomInks.of(r, area)).orElse(List.of());
   }
 
-  private List<Ink> prep(FloorTakeoff t) {
-    List<Ink> inks = new ArrayList<>(PrepInks.edges(t));
-    inks.addAll(PrepInks.ways(t, ways.ways(), bench.desk().shown().units()));
+  private List<Ink> prep(FloorGlance g) {
+    List<Ink> inks = new ArrayList<>(PrepInks.edges(g.edges()));
+    Optional<FloorTakeoff> rests = g.isExact() ? answers.takeoff() : Optional.empty();
+    rests.ifPresent(t -> inks.addAll(PrepInks.ways(t, ways.ways(), bench.desk().shown().units())));
     return inks;
   }
 

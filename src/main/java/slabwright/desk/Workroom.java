@@ -88,7 +88,9 @@ final class Workroom extends BorderPane {
     return pane;
   }
 
+  /** What lies over the slab is kept as a picture: its shadow is dear, and the slab moves below. */
   private static void place(Node node, Pos where, Insets away) {
+    node.setCache(true);
     StackPane.setAlignment(node, where);
     StackPane.setMargin(node, away);
   }

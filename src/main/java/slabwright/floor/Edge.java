@@ -2,6 +2,7 @@ package slabwright.floor;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import slabwright.shape.Line;
 import slabwright.site.EdgeClass;
 
@@ -19,5 +20,15 @@ public record Edge(EdgeClass kind, OptionalInt piece, String id, List<Line> line
   /** Length in mm. */
   public double length() {
     return lines.stream().mapToDouble(Line::length).sum();
+  }
+
+  /** Length in mm of them all. */
+  static double length(List<Edge> edges) {
+    return edges.stream().mapToDouble(Edge::length).sum();
+  }
+
+  /** Length in mm of those whose class a product is cut in along. */
+  static double cutIn(List<Edge> edges, Set<EdgeClass> leftOut) {
+    return edges.stream().filter(e -> !leftOut.contains(e.kind())).mapToDouble(Edge::length).sum();
   }
 }

@@ -79,10 +79,7 @@ public record FloorTakeoff(
     List<MachineReach.Sweep> after = stopped ? levelled.sweeps() : List.of();
     Plan plan =
         bare.swept(
-            Stream.concat(before.stream(), after.stream())
-                .flatMap(s -> Stream.of(s.ground(), s.covered()))
-                .toList(),
-            cancelled);
+            MachineReach.swept(Stream.concat(before.stream(), after.stream()).toList()), cancelled);
     Grinding found = asFound.read(plan, before, 0);
     return read(
         plan, tolerance, found, stopped ? levelled.read(plan, after, 2 * before.size()) : found);
@@ -129,7 +126,7 @@ public record FloorTakeoff(
 
   /** Length in mm of all edges. */
   public double edgeLength() {
-    return edges.stream().mapToDouble(Edge::length).sum();
+    return Edge.length(edges);
   }
 
   /** Length in mm painted by brush or small roller before rolling. */
@@ -139,7 +136,7 @@ public record FloorTakeoff(
 
   /** The same for a product that leaves out these classes. */
   public double cutIn(Set<EdgeClass> leftOut) {
-    return edges.stream().filter(e -> !leftOut.contains(e.kind())).mapToDouble(Edge::length).sum();
+    return Edge.cutIn(edges, leftOut);
   }
 
   /** Area in mm² of all zones of marks of one kind. */

@@ -2,6 +2,7 @@ package slabwright.floor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
@@ -42,6 +43,11 @@ final class MachineReach {
    *     the wall, its arcs would now end short of it and now fall on it
    */
   record Sweep(Machine machine, Region middle, Region ground, Region covered) {}
+
+  /** Two regions a machine, head and body, as {@link GrindingFaces} takes them. */
+  static List<Region> swept(List<Sweep> sweeps) {
+    return sweeps.stream().flatMap(s -> Stream.of(s.ground(), s.covered())).toList();
+  }
 
   Sweep of(Machine machine) {
     Region middle = middle(half(machine), machine.body().mm() + machine.clearance().mm());

@@ -15,24 +15,23 @@ final class Table {
       GraphicsContext g, Viewport v, double w, double h, UnitSystem units, boolean dark) {
     g.setFill(Color.web(dark ? "#1c2123" : "#e9e5de"));
     g.fillRect(0, 0, w, h);
-    g.setStroke(Color.web(dark ? "#252b2e" : "#dfdad1"));
-    g.setLineWidth(1);
-    g.setLineDashes();
+    // Filled, not stroked: a stroke of one pixel is smoothed by the software renderer, at a price.
+    g.setFill(Color.web(dark ? "#252b2e" : "#dfdad1"));
     double pitch = Grid.pitch(v.scale(), 34, units);
     Vec first = v.toSite(0, h);
     for (double x = Math.ceil(first.x() / pitch) * pitch; ; x += pitch) {
-      double at = Math.round(v.originX() + x * v.scale()) + 0.5;
+      double at = Math.round(v.originX() + x * v.scale());
       if (at > w) {
         break;
       }
-      g.strokeLine(at, 0, at, h);
+      g.fillRect(at, 0, 1, h);
     }
     for (double y = Math.ceil(first.y() / pitch) * pitch; ; y += pitch) {
-      double at = Math.round(v.originY() - y * v.scale()) + 0.5;
+      double at = Math.round(v.originY() - y * v.scale());
       if (at < 0) {
         break;
       }
-      g.strokeLine(0, at, w, at);
+      g.fillRect(0, at, w, 1);
     }
   }
 }

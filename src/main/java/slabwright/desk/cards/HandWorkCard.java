@@ -90,7 +90,7 @@ public final class HandWorkCard extends Card {
 
   @Override
   public boolean refresh() {
-    Optional<FloorTakeoff> now = answers.settled();
+    Optional<FloorTakeoff> now = answers.takeoff();
     UnitSystem u = bench.desk().shown().units();
     if (!now.equals(shown) || u != units) {
       shown = now;

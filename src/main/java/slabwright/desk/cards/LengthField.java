@@ -78,7 +78,7 @@ final class LengthField extends VBox {
   void refresh() {
     if (!field.isFocused() || field.getText().isEmpty()) {
       right();
-      field.setText(now.get());
+      Controls.type(field, now.get());
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import slabwright.floor.FloorGlance;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
@@ -30,7 +31,7 @@ public final class Answers implements AutoCloseable {
   private Optional<FloorArea> asked = Optional.empty();
   private UnitSystem askedIn = UnitSystem.METRIC;
   private Optional<FloorTakeoff> takeoff = Optional.empty();
-  private Optional<FloorTakeoff> settled = Optional.empty();
+  private Optional<FloorGlance> glance = Optional.empty();
   private List<InlayAnswer> inlays = List.of();
   private long round;
 
@@ -46,7 +47,10 @@ public final class Answers implements AutoCloseable {
     this.plan = plan;
     takeoffs =
         new Takeoffs(
-            home, this::take, e -> desk.refuse(Faults.unexpected("take off the floor", e)));
+            home,
+            this::take,
+            this::take,
+            e -> desk.refuse(Faults.unexpected("take off the floor", e)));
     inlayWork =
         new Latest<>(
             "inlays",
@@ -63,22 +67,14 @@ public final class Answers implements AutoCloseable {
     return changed;
   }
 
-  /**
-   * The take-off of what is shown, or of what was shown a moment ago; of a large floor that is
-   * being dragged, a coarse one.
-   */
+  /** The last take-off; while dragging, of the floor as it was when the hand last rested. */
   public Optional<FloorTakeoff> takeoff() {
     return takeoff;
   }
 
-  /** The last take-off that was worked out exactly; while dragging, of the floor as it was. */
-  public Optional<FloorTakeoff> settled() {
-    return settled;
-  }
-
-  /** Whether a take-off is one that only keeps up with a drag: its figures are near, not exact. */
-  public static boolean isCoarse(FloorTakeoff t) {
-    return t.tolerance() > FloorTakeoff.TOLERANCE;
+  /** What keeps up with a drag: of what is shown, or of what was shown a moment ago. */
+  public Optional<FloorGlance> glance() {
+    return glance;
   }
 
   /** The inlays as they were when the plan last rested. */
@@ -127,7 +123,7 @@ public final class Answers implements AutoCloseable {
       takeoffs.cancel();
       inlayWork.cancel();
       takeoff = Optional.empty();
-      settled = takeoff;
+      glance = Optional.empty();
       inlays = List.of();
       asked = now;
       changed.give();
@@ -137,16 +133,22 @@ public final class Answers implements AutoCloseable {
       }
       asked = now;
       askedIn = desk.site().units();
+      if (desk.isPreviewing()) {
+        inlayWork.cancel();
+      }
       takeoffs.ask(now.get(), desk.isPreviewing());
     }
   }
 
+  private void take(FloorGlance g) {
+    glance = Optional.of(g);
+    changed.give();
+  }
+
   private void take(FloorTakeoff t) {
     takeoff = Optional.of(t);
-    if (!isCoarse(t)) {
-      settled = takeoff;
-      askForInlays(t);
-    }
+    glance = Optional.of(FloorGlance.of(t));
+    askForInlays(t);
     changed.give();
   }
 

@@ -44,6 +44,7 @@ public final class Job implements AutoCloseable {
   private final Latest<Question, Parsed<Done>> worker;
   private Optional<Done> done = Optional.empty();
   private boolean givenUp;
+  private boolean paused;
 
   /**
    * Listens to the desk.
@@ -63,6 +64,7 @@ public final class Job implements AutoCloseable {
             this::take,
             e -> desk.refuse(Faults.unexpected("work out the job", e)));
     desk.walked().hear(this::look);
+    desk.changed().hear(this::giveWay);
   }
 
   public Signal changed() {
@@ -76,15 +78,16 @@ public final class Job implements AutoCloseable {
 
   /** The last answer, when it is of the site as it is now. */
   public Optional<Done> current() {
-    return worker.isBusy() || givenUp ? Optional.empty() : done;
+    return isWorking() || givenUp ? Optional.empty() : done;
   }
 
   public boolean isWorking() {
-    return worker.isBusy();
+    return worker.isBusy() || paused;
   }
 
   public void cancel() {
-    givenUp |= worker.isBusy();
+    givenUp |= isWorking();
+    paused = false;
     worker.cancel();
     changed.give();
   }
@@ -94,7 +97,18 @@ public final class Job implements AutoCloseable {
     look();
   }
 
+  /** What is dragged comes first; the job is begun again when it is let go. */
+  private void giveWay() {
+    if (desk.isPreviewing() && worker.isBusy()) {
+      worker.cancel();
+      paused = true;
+    } else if (!desk.isPreviewing() && paused) {
+      look();
+    }
+  }
+
   private void look() {
+    paused = false;
     Optional<Path> file = plan.get();
     givenUp = false;
     if (!desk.isOpen() || desk.site().areas().isEmpty() || file.isEmpty()) {

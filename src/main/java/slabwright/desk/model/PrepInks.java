@@ -16,6 +16,7 @@ import slabwright.drawing.TextStyle;
 import slabwright.floor.Edge;
 import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Grinding;
 import slabwright.floor.HandKind;
 import slabwright.floor.HandPiece;
 import slabwright.floor.MachineShare;
@@ -41,13 +42,13 @@ public final class PrepInks {
 
   private PrepInks() {}
 
-  public static List<Ink> of(FloorTakeoff t) {
+  public static List<Ink> of(Grinding g) {
     List<Ink> inks = new ArrayList<>();
-    List<MachineShare> shares = MachineShare.of(t.asFound());
+    List<MachineShare> shares = MachineShare.of(g);
     for (int i = 1; i < shares.size(); i++) {
       inks.addAll(MarkLooks.share(i).on(shares.get(i).region()));
     }
-    for (HandPiece p : t.asFound().pieces()) {
+    for (HandPiece p : g.pieces()) {
       if (p.kind() != HandKind.TRENCH) {
         inks.addAll((p.kind() == HandKind.POCKET ? POCKET : HAND).on(p.region()));
       }
@@ -77,9 +78,9 @@ public final class PrepInks {
   }
 
   /** Edges over the walls, each class in its colour. */
-  public static List<Ink> edges(FloorTakeoff t) {
+  public static List<Ink> edges(List<Edge> edges) {
     List<Ink> inks = new ArrayList<>();
-    for (Edge e : t.edges()) {
+    for (Edge e : edges) {
       if (e.kind() != EdgeClass.DOORWAY && e.kind() != EdgeClass.WALL) {
         inks.add(Stroke.lines(Pen.of(0.9, colour(e.kind())), e.lines()));
       }

@@ -1,42 +1,41 @@
 package slabwright.desk.model;
 
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import slabwright.floor.FloorGlance;
 import slabwright.floor.FloorTakeoff;
 import slabwright.site.FloorArea;
 
 /**
- * Take-offs while something is dragged. A large floor is first worked out coarsely, so that its
- * figures keep up; the exact take-off follows as soon as no newer plan waits, and is given up when
- * one comes. What is quick anyway is always exact.
+ * Take-offs of what is edited and of what is dragged. While something is dragged only a rough
+ * glance follows it; the exact take-off comes when the hand rests, and is given up when it goes on.
  */
 final class Takeoffs implements AutoCloseable {
-  /** How far arcs may stray in a coarse take-off, mm. */
-  static final double COARSE = 4;
+  /** A hand that has not moved for so long rests, ms. */
+  private static final long REST = 300;
 
-  /** An exact take-off this quick is not worth a coarse one; ns. */
-  private static final long QUICK = 60_000_000;
+  private record Question(FloorArea area, long rest) {}
 
-  private record Question(FloorArea area, double tolerance) {}
-
-  private record Answer(FloorTakeoff takeoff, long took) {}
-
-  private final Consumer<FloorTakeoff> take;
-  private final Latest<Question, Answer> moving;
-  private final Latest<Question, Answer> exact;
-  private Optional<FloorArea> wanted = Optional.empty();
-  private boolean quick;
+  private final Consumer<FloorGlance> glimpsed;
+  private final Latest<FloorArea, FloorGlance> rough;
+  private final Latest<Question, FloorTakeoff> exact;
+  private Optional<FloorArea> dragged = Optional.empty();
 
   /**
    * Workers with threads of their own.
    *
    * @param home where answers are handed over: the asking thread
    */
-  Takeoffs(Executor home, Consumer<FloorTakeoff> take, Consumer<RuntimeException> fault) {
-    this.take = take;
-    moving = new Latest<>("coarse take-off", true, home, Takeoffs::work, this::moved, fault);
-    exact = new Latest<>("take-off", false, home, Takeoffs::work, this::rested, fault);
+  Takeoffs(
+      Executor home,
+      Consumer<FloorGlance> glimpsed,
+      Consumer<FloorTakeoff> take,
+      Consumer<RuntimeException> fault) {
+    this.glimpsed = glimpsed;
+    rough = new Latest<>("glance", true, home, Takeoffs::glance, this::glanced, fault);
+    exact = new Latest<>("take-off", false, home, Takeoffs::takeOff, take, fault);
   }
 
   /**
@@ -45,53 +44,52 @@ final class Takeoffs implements AutoCloseable {
    * @param dragging whether a newer question is soon to be expected
    */
   void ask(FloorArea area, boolean dragging) {
-    wanted = Optional.of(area);
     if (dragging) {
+      dragged = Optional.of(area);
       exact.cancel();
-      moving.ask(new Question(area, quick ? FloorTakeoff.TOLERANCE : COARSE));
+      rough.ask(area);
     } else {
-      moving.cancel();
-      exact.ask(new Question(area, FloorTakeoff.TOLERANCE));
+      dragged = Optional.empty();
+      rough.cancel();
+      exact.ask(new Question(area, 0));
     }
   }
 
   void cancel() {
-    moving.cancel();
+    dragged = Optional.empty();
+    rough.cancel();
     exact.cancel();
-    wanted = Optional.empty();
-    quick = false;
   }
 
   /** Whether an answer, or a better one, is still to come. */
   boolean isBusy() {
-    return moving.isBusy() || exact.isBusy();
+    return rough.isBusy() || exact.isBusy();
   }
 
-  private static Answer work(Question q) {
-    long start = System.nanoTime();
-    FloorTakeoff t =
-        FloorTakeoff.of(q.area(), q.tolerance(), Thread.currentThread()::isInterrupted);
-    return new Answer(t, System.nanoTime() - start);
+  private static FloorGlance glance(FloorArea area) {
+    return FloorGlance.rough(area, Thread.currentThread()::isInterrupted);
   }
 
-  private void moved(Answer a) {
-    FloorArea area = a.takeoff().area();
-    if (a.takeoff().tolerance() == FloorTakeoff.TOLERANCE) {
-      quick = a.took() <= QUICK;
-    } else if (wanted.equals(Optional.of(area)) && !moving.isBusy()) {
-      exact.ask(new Question(area, FloorTakeoff.TOLERANCE));
+  private static FloorTakeoff takeOff(Question q) {
+    try {
+      Thread.sleep(q.rest());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException();
     }
-    take.accept(a.takeoff());
+    return FloorTakeoff.of(q.area(), FloorTakeoff.TOLERANCE, Thread.currentThread()::isInterrupted);
   }
 
-  private void rested(Answer a) {
-    quick = a.took() <= QUICK;
-    take.accept(a.takeoff());
+  private void glanced(FloorGlance g) {
+    if (dragged.equals(Optional.of(g.area()))) {
+      exact.ask(new Question(g.area(), REST));
+    }
+    glimpsed.accept(g);
   }
 
   @Override
   public void close() {
-    moving.close();
+    rough.close();
     exact.close();
   }
 }

@@ -3,7 +3,7 @@ package slabwright.desk.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.floor.FloorTakeoff;
+import slabwright.floor.FloorGlance;
 import slabwright.inlay.InlayPlan;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
@@ -17,8 +17,8 @@ public final class Tally {
   public static List<TallyItem> of(
       Answers answers, Optional<Job.Done> job, Optional<String> areaId, UnitSystem units) {
     List<TallyItem> items = new ArrayList<>();
-    if (answers.takeoff().isPresent()) {
-      floor(answers.takeoff().get(), units, items);
+    if (answers.glance().isPresent()) {
+      floor(answers.glance().get(), units, items);
     } else {
       for (String what : List.of("Net floor", "Machine", "By hand", "Edges", "Cut-in")) {
         items.add(TallyItem.unknown(what));
@@ -30,9 +30,9 @@ public final class Tally {
     return items;
   }
 
-  private static void floor(FloorTakeoff t, UnitSystem units, List<TallyItem> items) {
-    String about = Answers.isCoarse(t) ? "≈ " : "";
-    items.add(TallyItem.of("Net floor", about + Quantity.area(t.net().area(), units)));
+  private static void floor(FloorGlance t, UnitSystem units, List<TallyItem> items) {
+    String about = t.isExact() ? "" : "≈ ";
+    items.add(TallyItem.of("Net floor", about + Quantity.area(t.net(), units)));
     boolean machines = !t.area().machines().isEmpty();
     items.add(
         machines

@@ -14,6 +14,7 @@ public final class WaysAnswer implements AutoCloseable {
   /** The plan rests when nothing changed for so long, ms. */
   private static final long REST = 250;
 
+  private final Desk desk;
   private final Focus focus;
   private final Answers answers;
   private final Signal changed = new Signal();
@@ -23,6 +24,7 @@ public final class WaysAnswer implements AutoCloseable {
 
   /** Listens to the answers and the focus. */
   public WaysAnswer(Desk desk, Focus focus, Answers answers, Executor home) {
+    this.desk = desk;
     this.focus = focus;
     this.answers = answers;
     worker =
@@ -33,6 +35,7 @@ public final class WaysAnswer implements AutoCloseable {
             WaysAnswer::work,
             this::take,
             e -> desk.refuse(Faults.unexpected("work out the machines' ways", e)));
+    desk.changed().hear(this::look);
     answers.changed().hear(this::look);
     focus.changed().hear(this::look);
   }
@@ -57,6 +60,11 @@ public final class WaysAnswer implements AutoCloseable {
 
   private void look() {
     Optional<FloorTakeoff> now = answers.takeoff();
+    if (desk.isPreviewing()) {
+      asked = Optional.empty();
+      worker.cancel();
+      return;
+    }
     if (focus.stage() != Stage.PREP || now.isEmpty()) {
       return;
     }

@@ -1,9 +1,11 @@
 package slabwright.desk.shell;
 
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -36,10 +38,31 @@ public final class Controls {
   /** Gives a control its name and a tooltip that ends with its key. */
   public static <B extends ButtonBase> B named(B control, String words, String key) {
     control.setAccessibleText(words);
-    Tooltip tip = new Tooltip(key.isEmpty() ? words : words + "   " + key);
-    tip.setShowDelay(Duration.millis(350));
-    control.setTooltip(tip);
+    String said = key.isEmpty() ? words : words + "   " + key;
+    if (control.getTooltip() == null) {
+      // Each one has a scene of its own: far too dear to make anew at every refresh.
+      Tooltip tip = new Tooltip(said);
+      tip.setShowDelay(Duration.millis(350));
+      control.setTooltip(tip);
+    } else if (!said.equals(control.getTooltip().getText())) {
+      control.getTooltip().setText(said);
+    }
     return control;
+  }
+
+  /** Puts words into a field, unless they stand there already: the cursor then stays as it is. */
+  public static void type(TextInputControl field, String words) {
+    if (!words.equals(field.getText())) {
+      field.setText(words);
+    }
+  }
+
+  /** The last style class of a label that has others before it; left alone when it is that one. */
+  public static void style(Label label, String last) {
+    List<String> classes = label.getStyleClass();
+    if (!classes.get(classes.size() - 1).equals(last)) {
+      classes.set(classes.size() - 1, last);
+    }
   }
 
   public static Label label(String words, String... styles) {

@@ -57,7 +57,7 @@ public final class NoticeBar extends HBox {
     boolean fault = r.isPresent();
     pseudoClassStateChanged(PseudoClass.getPseudoClass("fine"), !fault);
     sign.setText(fault ? "✕" : "✓");
-    sign.getStyleClass().setAll("label", fault ? "sign-cant" : "sign-fine");
+    Controls.style(sign, fault ? "sign-cant" : "sign-fine");
     Controls.show(place, r.flatMap(Refusal::where).isPresent());
   }
 }

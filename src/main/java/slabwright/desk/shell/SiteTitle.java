@@ -51,7 +51,7 @@ final class SiteTitle extends VBox {
 
   void refresh() {
     if (!name.isFocused()) {
-      name.setText(bench.desk().site().name());
+      Controls.type(name, bench.desk().site().name());
     }
     saved.setText(state());
     boolean feet = bench.desk().site().units() == UnitSystem.FEET_INCHES;

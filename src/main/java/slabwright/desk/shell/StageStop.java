@@ -1,5 +1,6 @@
 package slabwright.desk.shell;
 
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -20,6 +21,7 @@ final class StageStop extends ToggleButton {
   private final Region after = new Region();
   private final Label word;
   private final Stage stage;
+  private Optional<Stage.State> shown = Optional.empty();
 
   StageStop(Stage stage, Runnable go) {
     this.stage = stage;
@@ -59,8 +61,11 @@ final class StageStop extends ToggleButton {
     pseudoClassStateChanged(LOOK, state == Stage.State.NEEDS_A_LOOK);
     track(before, reached != Stage.State.NOT_STARTED && state != Stage.State.NOT_STARTED);
     track(after, state != Stage.State.NOT_STARTED);
-    disc.getChildren().setAll(sign(state));
-    Controls.named(this, stage.word() + ", " + said(state), stage.key());
+    if (!shown.equals(Optional.of(state))) {
+      shown = Optional.of(state);
+      disc.getChildren().setAll(sign(state));
+      Controls.named(this, stage.word() + ", " + said(state), stage.key());
+    }
   }
 
   private static void track(Region r, boolean laid) {

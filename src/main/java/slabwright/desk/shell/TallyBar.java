@@ -33,7 +33,8 @@ public final class TallyBar extends HBox {
   }
 
   private static VBox column() {
-    VBox box = new VBox(Controls.label("", "tally-what"), Controls.label("", "tally-value"));
+    VBox box =
+        new VBox(Controls.label("", "tally-what"), Controls.label("", "tally-value", "tone-plain"));
     box.setAlignment(Pos.CENTER_LEFT);
     box.getStyleClass().add("tally-item");
     box.setMinWidth(0);
@@ -46,9 +47,7 @@ public final class TallyBar extends HBox {
     ((Label) box.getChildren().get(0)).setText(item.what());
     Label value = (Label) box.getChildren().get(1);
     value.setText(item.value());
-    value
-        .getStyleClass()
-        .setAll("label", "tally-value", "tone-" + item.tone().name().toLowerCase(Locale.ROOT));
+    Controls.style(value, "tone-" + item.tone().name().toLowerCase(Locale.ROOT));
     value.setId("tally-" + item.what().toLowerCase(Locale.ROOT).replace(' ', '-'));
     box.setAccessibleText(item.what() + ": " + item.value());
   }

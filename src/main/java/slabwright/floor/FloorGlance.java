@@ -1,0 +1,61 @@
+package slabwright.floor;
+
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import slabwright.shape.Region;
+import slabwright.site.FloorArea;
+
+/**
+ * What of a take-off follows a drag: net floor, edges, and who grinds what with the trenches as
+ * they lie. Areas in mm², lengths in mm, the frame is the site's.
+ *
+ * @param tolerance how far arcs may stray, mm; its figures are only near above {@link
+ *     FloorTakeoff#TOLERANCE}
+ * @param net area of the net floor
+ */
+public record FloorGlance(
+    FloorArea area, double tolerance, double net, List<Edge> edges, Grinding asFound) {
+  /** How far arcs may stray in a rough glance, mm: a machine's turn in half a dozen pieces. */
+  public static final double ROUGH = 8;
+
+  public FloorGlance {
+    edges = List.copyOf(edges);
+  }
+
+  /** What of a take-off that has been worked out is glanced at. */
+  public static FloorGlance of(FloorTakeoff t) {
+    return new FloorGlance(t.area(), t.tolerance(), t.net().area(), t.edges(), t.asFound());
+  }
+
+  /**
+   * Worked out roughly, at a small part of a take-off's price: nothing of levelled trenches, and
+   * arcs of few pieces.
+   *
+   * @throws CancellationException when {@code cancelled} turned true
+   */
+  public static FloorGlance rough(FloorArea area, BooleanSupplier cancelled) {
+    Plan bare = new Plan(area, ROUGH, cancelled);
+    Grinder grinder = new Grinder(bare, false, ROUGH, cancelled);
+    List<MachineReach.Sweep> sweeps = grinder.sweeps();
+    Plan plan = bare.swept(MachineReach.swept(sweeps), cancelled);
+    Region net = plan.floorOf(o -> true);
+    Grinding asFound = grinder.read(plan, sweeps, 0);
+    return new FloorGlance(area, ROUGH, net.area(), new Edges(bare).edges(), asFound);
+  }
+
+  /** Whether its figures are those of the take-off, not only near them. */
+  public boolean isExact() {
+    return tolerance <= FloorTakeoff.TOLERANCE;
+  }
+
+  /** Length in mm of all edges. */
+  public double edgeLength() {
+    return Edge.length(edges);
+  }
+
+  /** Length in mm painted by brush or small roller before rolling. */
+  public double cutIn() {
+    return Edge.cutIn(edges, FloorTakeoff.NOT_CUT_IN);
+  }
+}
