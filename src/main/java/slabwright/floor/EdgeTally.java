@@ -8,6 +8,7 @@ import java.util.Map;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
 import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
@@ -35,13 +36,14 @@ public record EdgeTally(
   /** Lines of one kind: how many, and their length on the net floor together, mm. */
   public record Lines(MarkType kind, int count, double length) {}
 
-  public static EdgeTally of(FloorTakeoff t) {
-    return new EdgeTally(Corners.of(t.net()), FreeEnds.of(t.net()), transitions(t), lines(t));
+  static EdgeTally of(FloorArea area, Region net, List<Transition> transitions) {
+    return new EdgeTally(
+        Corners.of(net), FreeEnds.of(net), meetings(transitions), lines(area, net));
   }
 
-  private static List<Meeting> transitions(FloorTakeoff t) {
+  private static List<Meeting> meetings(List<Transition> transitions) {
     Map<List<String>, Double> sums = new LinkedHashMap<>();
-    for (Transition tr : t.transitions()) {
+    for (Transition tr : transitions) {
       String below = tr.below().map(m -> m.kind().type().word()).orElse("old slab");
       sums.merge(List.of(below, tr.above().kind().type().word()), tr.length(), Double::sum);
     }
@@ -50,12 +52,12 @@ public record EdgeTally(
     return meetings;
   }
 
-  private static List<Lines> lines(FloorTakeoff t) {
+  private static List<Lines> lines(FloorArea area, Region net) {
     Map<MarkType, Lines> sums = new EnumMap<>(MarkType.class);
-    for (Mark m : t.area().marks()) {
+    for (Mark m : area.marks()) {
       if (m.form() instanceof Form.Trace) {
         MarkType kind = m.kind().type();
-        Lines one = new Lines(kind, 1, length(m, t.net()));
+        Lines one = new Lines(kind, 1, length(m, net));
         sums.merge(kind, one, (a, b) -> new Lines(kind, a.count + 1, a.length + b.length));
       }
     }

@@ -26,6 +26,7 @@ import slabwright.site.Refusal;
  * @param standing what stands on the floor, in the marks' order
  * @param edges where the net floor ends; together its boundary
  * @param transitions where zones meet
+ * @param tally the edges counted
  * @param ground the floor to be ground: net floor less what nobody grinds (masked trim)
  * @param asFound who grinds what while proud and low trenches keep the machine off
  * @param levelled who grinds what once all trenches are level
@@ -39,6 +40,7 @@ public record FloorTakeoff(
     List<Standing> standing,
     List<Edge> edges,
     List<Transition> transitions,
+    EdgeTally tally,
     Region ground,
     Grinding asFound,
     Grinding levelled,
@@ -103,15 +105,18 @@ public record FloorTakeoff(
                 owned.getValue()));
       }
     }
+    Region net = plan.floorOf(o -> true);
+    List<Transition> transitions = edges.transitions();
     return new FloorTakeoff(
         plan.area(),
         tolerance,
         gross,
-        plan.floorOf(o -> true),
+        net,
         zones,
         standing,
         edges.edges(),
-        edges.transitions(),
+        transitions,
+        EdgeTally.of(plan.area(), net, transitions),
         plan.floorOf(new GrindingRules(plan, true)::isGround),
         asFound,
         levelled,

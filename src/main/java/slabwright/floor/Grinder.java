@@ -2,6 +2,7 @@ package slabwright.floor;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
@@ -50,16 +51,24 @@ final class Grinder {
     GrindingFaces read = new GrindingFaces(faces, rules, sweeps.size(), firstSweep);
     Map<Boolean, Region> byMachine = read.byMachine();
     Region machine = byMachine.getOrDefault(true, Region.empty());
+    Map<Integer, Region> parts = read.shares();
     List<Reach> reaches = new ArrayList<>();
+    List<MachineShare> shares = new ArrayList<>();
     for (int i = 0; i < sweeps.size(); i++) {
       Region ground = sweeps.size() == 1 ? machine : read.ground(i);
       reaches.add(new Reach(sweeps.get(i).machine(), sweeps.get(i).middle(), ground));
+      Region part = parts.getOrDefault(i, Region.empty());
+      shares.add(new MachineShare(sweeps.get(i).machine(), part));
     }
+    Map<String, Double> trenches = new HashMap<>();
+    read.onTrenches().forEach((o, part) -> trenches.put(plan.mark(o).id(), part.area()));
     return new Grinding(
         reaches,
         machine,
         byMachine.getOrDefault(false, Region.empty()),
-        HandWork.sort(read.hand(), narrowest()));
+        HandWork.sort(read.hand(), narrowest()),
+        shares,
+        trenches);
   }
 
   /** Reach over the floor that is not stopped. */

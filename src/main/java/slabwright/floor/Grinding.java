@@ -1,6 +1,7 @@
 package slabwright.floor;
 
 import java.util.List;
+import java.util.Map;
 import slabwright.shape.Region;
 
 /**
@@ -11,10 +12,20 @@ import slabwright.shape.Region;
  * @param machine what the machines grind between them
  * @param hand what is left to hand tools
  * @param pieces the hand work, piece by piece; crumbs under 1 mm² are left out
+ * @param shares who does what floor, the widest body first
+ * @param trenches hand work on each trench that shows, mm², by the id of its mark
  */
-public record Grinding(List<Reach> reaches, Region machine, Region hand, List<HandPiece> pieces) {
+public record Grinding(
+    List<Reach> reaches,
+    Region machine,
+    Region hand,
+    List<HandPiece> pieces,
+    List<MachineShare> shares,
+    Map<String, Double> trenches) {
   public Grinding {
     reaches = List.copyOf(reaches);
+    shares = List.copyOf(shares);
+    trenches = Map.copyOf(trenches);
     pieces = List.copyOf(pieces);
   }
 

@@ -36,6 +36,20 @@ final class GrindingFaces {
         .getOrDefault(true, Region.empty());
   }
 
+  /** What each machine grinds of what the machines before it leave, by its number. */
+  Map<Integer, Region> shares() {
+    return faces.floorBy(
+        (o, swept) ->
+            IntStream.range(0, machines).filter(i -> isGround(o, swept, i)).boxed().findFirst());
+  }
+
+  /** Hand work on trenches, by owner. */
+  Map<Integer, Region> onTrenches() {
+    return faces.floorBy(
+        (o, swept) ->
+            rules.isTrench(o) && !isMachine(o, swept) ? Optional.of(o) : Optional.<Integer>empty());
+  }
+
   /** What the machines grind between them (true) and what is left to hand tools (false). */
   Map<Boolean, Region> byMachine() {
     return faces.floorBy(

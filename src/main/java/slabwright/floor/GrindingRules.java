@@ -40,6 +40,10 @@ final class GrindingRules {
         && trench.stopsMachine();
   }
 
+  boolean isTrench(int owner) {
+    return owner != Plan.SLAB && plan.mark(owner).kind() instanceof MarkKind.Trench;
+  }
+
   private Worker worker(int owner) {
     return owner == Plan.SLAB ? Worker.MACHINE : plan.mark(owner).kind().type().worker();
   }

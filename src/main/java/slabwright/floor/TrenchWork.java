@@ -46,8 +46,8 @@ public record TrenchWork(
         length(mark, t.gross()),
         width(mark.form()),
         region,
-        region.intersect(t.asFound().hand()).area(),
-        region.intersect(t.levelled().hand()).area());
+        t.asFound().trenches().getOrDefault(mark.id(), 0.0),
+        t.levelled().trenches().getOrDefault(mark.id(), 0.0));
   }
 
   private static OptionalDouble length(Mark mark, Region gross) {

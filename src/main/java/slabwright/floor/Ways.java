@@ -21,16 +21,12 @@ public final class Ways {
   private final BooleanSupplier cancelled;
   private final Once<List<ReachCurve>> curves = new Once<>(this::drawCurves);
   private final Once<List<EdgeStrip>> strips;
-  private final Once<List<MachineShare>> shares;
-  private final Once<EdgeTally> edges;
   private final Once<List<PocketWay>> pockets = new Once<>(this::findPockets);
 
   private Ways(FloorTakeoff takeoff, BooleanSupplier cancelled) {
     this.takeoff = takeoff;
     this.cancelled = cancelled;
     strips = new Once<>(() -> HandStrips.of(takeoff));
-    shares = new Once<>(() -> MachineShare.of(takeoff.asFound()));
-    edges = new Once<>(() -> EdgeTally.of(takeoff));
   }
 
   public static Ways of(FloorTakeoff takeoff) {
@@ -62,16 +58,6 @@ public final class Ways {
   /** {@link HandStrips#of}, kept. */
   public List<EdgeStrip> strips() {
     return strips.get();
-  }
-
-  /** Who does what floor as found, kept. */
-  public List<MachineShare> shares() {
-    return shares.get();
-  }
-
-  /** {@link EdgeTally#of}, kept. */
-  public EdgeTally edges() {
-    return edges.get();
   }
 
   private List<ReachCurve> drawCurves() {

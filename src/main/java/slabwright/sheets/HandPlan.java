@@ -48,13 +48,13 @@ final class HandPlan {
     for (HandPiece p : takeoff.asFound().pieces(HandKind.CORNER)) {
       sketch.sign(corner(p.place()));
     }
-    ways.edges().ends().forEach(e -> sketch.sign(end(e)));
+    ways.takeoff().tally().ends().forEach(e -> sketch.sign(end(e)));
   }
 
   /** The machines' shares, hand work and trenches, in the order they are laid. */
   private List<Ink> floor() {
     List<Ink> inks = new ArrayList<>();
-    List<MachineShare> shares = ways.shares();
+    List<MachineShare> shares = ways.takeoff().asFound().shares();
     for (int i = 1; i < shares.size(); i++) {
       inks.addAll(MarkLooks.share(i).on(shares.get(i).region()));
     }
@@ -98,7 +98,7 @@ final class HandPlan {
               MarkLooks.of(MarkType.TRENCH),
               "trench of new concrete: grind flush before the machine crosses"));
     }
-    List<MachineShare> shares = ways.shares();
+    List<MachineShare> shares = ways.takeoff().asFound().shares();
     for (int i = 0; i < shares.size(); i++) {
       String words = shares.size() == 1 ? "machine floor" : shares.get(i).machine().name();
       entries.add(Key.look(i == 0 ? MarkLooks.MACHINE : MarkLooks.share(i), words));
@@ -123,7 +123,7 @@ final class HandPlan {
       entries.add(
           Key.sign(Symbol.Kind.LOOK, Palette.AMBER, "corner that the grinding head can’t reach"));
     }
-    if (!ways.edges().ends().isEmpty()) {
+    if (!ways.takeoff().tally().ends().isEmpty()) {
       entries.add(Key.sign(Symbol.Kind.LOOK, Palette.PURPLE, "free-standing end to go round"));
     }
     if (ways.pockets().stream().anyMatch(w -> w.pass().isPresent())) {

@@ -29,7 +29,7 @@ final class MarkCounts {
 
   Table table() {
     Map<MarkType, Tally> tallies = new TreeMap<>();
-    for (EdgeTally.Lines l : EdgeTally.of(takeoff).lines()) {
+    for (EdgeTally.Lines l : takeoff.tally().lines()) {
       tallies.put(l.kind(), new Tally(l.count(), l.length()));
     }
     for (Mark m : takeoff.area().marks()) {

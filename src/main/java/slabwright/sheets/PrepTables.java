@@ -44,8 +44,8 @@ final class PrepTables {
   }
 
   private Table machines() {
-    List<MachineShare> found = ways.shares();
-    List<MachineShare> level = MachineShare.of(takeoff.levelled());
+    List<MachineShare> found = ways.takeoff().asFound().shares();
+    List<MachineShare> level = takeoff.levelled().shares();
     List<List<Cell>> rows = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
       rows.add(
@@ -187,7 +187,7 @@ final class PrepTables {
   }
 
   private Table counts() {
-    EdgeTally tally = ways.edges();
+    EdgeTally tally = ways.takeoff().tally();
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("inside corners", tally.corners().inside().size(), ""));
     rows.add(row("outside corners", tally.corners().outside().size(), ""));

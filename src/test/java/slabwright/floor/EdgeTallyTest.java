@@ -103,6 +103,6 @@ class EdgeTallyTest {
   }
 
   private static EdgeTally tally(FloorArea area) {
-    return EdgeTally.of(FloorTakeoff.of(area));
+    return FloorTakeoff.of(area).tally();
   }
 }

@@ -97,7 +97,7 @@ class PassageTest {
   void of_two_machines_the_smaller_grinds_what_the_larger_left() {
     Machine small = machine(500, 450, 20);
     FloorTakeoff t = FloorTakeoff.of(TWO_ROOMS.withMachines(List.of(small, MACHINE)));
-    List<MachineShare> shares = MachineShare.of(t.asFound());
+    List<MachineShare> shares = t.asFound().shares();
     assertThat(shares).extracting(s -> s.machine().id()).containsExactly("m800", "m500");
     assertThat(shares.get(0).area()).isLessThan(16e6);
     assertThat(shares.get(1).area()).isGreaterThan(15e6);

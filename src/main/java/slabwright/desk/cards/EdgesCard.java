@@ -38,7 +38,7 @@ public final class EdgesCard extends Card {
         body().getChildren().add(row(kind, length));
       }
     }
-    EdgeTally tally = EdgeTally.of(t);
+    EdgeTally tally = t.tally();
     body().getChildren().add(Controls.sentence(corners(tally), "card-words"));
     for (EdgeTally.Lines l : tally.lines()) {
       plain(l.kind().word() + " × " + l.count(), l.length());

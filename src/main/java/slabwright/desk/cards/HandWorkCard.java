@@ -33,7 +33,7 @@ public final class HandWorkCard extends Card {
   private void fill(FloorTakeoff t) {
     rows.clear();
     figure("To be ground", t.ground().area());
-    List<MachineShare> shares = MachineShare.of(t.asFound());
+    List<MachineShare> shares = t.asFound().shares();
     if (shares.size() > 1) {
       shares.forEach(m -> figure("By " + m.machine().name(), m.area()));
     } else {

@@ -14,7 +14,6 @@ import slabwright.drawing.Symbol;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextStyle;
 import slabwright.floor.Edge;
-import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Grinding;
 import slabwright.floor.HandKind;
@@ -44,7 +43,7 @@ public final class PrepInks {
 
   public static List<Ink> of(Grinding g) {
     List<Ink> inks = new ArrayList<>();
-    List<MachineShare> shares = MachineShare.of(g);
+    List<MachineShare> shares = g.shares();
     for (int i = 1; i < shares.size(); i++) {
       inks.addAll(MarkLooks.share(i).on(shares.get(i).region()));
     }
@@ -59,7 +58,7 @@ public final class PrepInks {
   /** The narrowest pass to each pocket, with its width, and free-standing ends. */
   public static List<Ink> ways(FloorTakeoff t, Optional<Ways> ways, UnitSystem units) {
     List<Ink> inks = new ArrayList<>();
-    for (Vec end : EdgeTally.of(t).ends()) {
+    for (Vec end : t.tally().ends()) {
       inks.add(Symbol.of(Symbol.Kind.LOOK, end, 3.2, Palette.PURPLE));
     }
     for (PocketWay w : ways.map(Ways::pockets).orElse(List.of())) {

@@ -70,13 +70,13 @@ public final class Quantities {
     for (CutIn c : CutIn.values()) {
       row(id, "cut-in", c.words(), c.length(t), "mm");
     }
-    for (MachineShare m : MachineShare.of(t.asFound())) {
+    for (MachineShare m : t.asFound().shares()) {
       row(id, "machine, as found", m.machine().id(), m.area(), "mm2");
     }
-    for (MachineShare m : MachineShare.of(t.levelled())) {
+    for (MachineShare m : t.levelled().shares()) {
       row(id, "machine, once level", m.machine().id(), m.area(), "mm2");
     }
-    EdgeTally tally = EdgeTally.of(t);
+    EdgeTally tally = t.tally();
     row(id, "corners", "inside", tally.corners().inside().size(), "corners");
     row(id, "corners", "outside", tally.corners().outside().size(), "corners");
     row(id, "corners", "free-standing ends", tally.ends().size(), "ends");

@@ -36,7 +36,7 @@ final class PrepJson {
     strips(to.putArray("strips"));
     trenches(to.putArray("trenches"));
     levels(to.putArray("levelChanges"));
-    edges(ways.edges());
+    edges(ways.takeoff().tally());
     for (CutIn c : CutIn.values()) {
       to.withArray("cutIns")
           .addObject()
@@ -49,8 +49,8 @@ final class PrepJson {
   }
 
   private void machines(ArrayNode list) {
-    List<MachineShare> found = ways.shares();
-    List<MachineShare> level = MachineShare.of(takeoff.levelled());
+    List<MachineShare> found = ways.takeoff().asFound().shares();
+    List<MachineShare> level = takeoff.levelled().shares();
     for (int i = 0; i < found.size(); i++) {
       ObjectNode o = list.addObject().put("id", found.get(i).machine().id());
       o.put("name", found.get(i).machine().name());
