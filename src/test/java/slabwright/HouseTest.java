@@ -1,7 +1,11 @@
 package slabwright;
 
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -12,10 +16,14 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.floor.FloorTakeoff;
+import slabwright.shape.Region;
+import slabwright.site.FloorArea;
 
 /** The walls of the house. Each rule first proves that the packages it names exist. */
 class HouseTest {
@@ -102,6 +110,26 @@ class HouseTest {
             .dependOnClassesThat()
             .resideInAPackage("javafx.scene.."),
         "slabwright.desk.model..");
+  }
+
+  @Test
+  void the_thread_of_the_screen_works_out_no_geometry() {
+    var dear =
+        Set.of("union", "intersect", "minus", "offset", "opened", "partsWhere", "labelPoint");
+    check(
+        noClasses()
+            .that()
+            .resideInAPackage("slabwright.desk..")
+            .and()
+            .resideOutsideOfPackages("slabwright.desk.model..", "slabwright.desk.start..")
+            .should()
+            .callMethodWhere(
+                target(owner(assignableTo(Region.class)))
+                    .and(target(nameMatching(String.join("|", dear)))))
+            .orShould()
+            .callMethod(FloorTakeoff.class, "of", FloorArea.class),
+        "slabwright.desk.cards..",
+        "slabwright.desk.canvas..");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package slabwright.desk;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import slabwright.desk.model.Bench;
@@ -39,7 +40,8 @@ final class InlayActions {
 
   /** Places a graphic in the middle of the floor, a third of it wide. */
   void add(Path svg) {
-    if (bench.focus().areaOf(bench.desk().site()).isEmpty()) {
+    Optional<FloorPicture> floor = parts.pictures().picture();
+    if (bench.focus().areaOf(bench.desk().site()).isEmpty() || floor.isEmpty()) {
       noFloor();
       return;
     }
@@ -49,41 +51,53 @@ final class InlayActions {
             new Errands.Errand<>(
                 "Copying the graphic",
                 "The graphic could not be copied beside the plan",
-                steps -> Parsed.ok(Beside.copyInto(svg, parts.keeper().folder())),
+                steps -> Parsed.ok(lay(svg, floor.get())),
                 this::place));
+  }
+
+  /**
+   * A graphic to be laid.
+   *
+   * @param file its name beside the plan
+   * @param wide the lesser measure of the floor, mm
+   */
+  private record Laid(String file, Spot middle, double wide) {}
+
+  private Laid lay(Path svg, FloorPicture floor) throws IOException {
+    String file = Beside.copyInto(svg, parts.keeper().folder());
+    Bounds b = floor.bounds();
+    return new Laid(file, Spot.of(floor.roomiest()), Math.min(b.width(), b.height()));
   }
 
   private void noFloor() {
     bench.desk().refuse(Refusal.of("Draw a floor first; the graphic is laid into it."));
   }
 
-  private void place(String name) {
-    Optional<FloorPicture> floor = parts.pictures().picture();
+  private void place(Laid laid) {
     Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
-    if (area.isEmpty() || floor.isEmpty()) {
+    if (area.isEmpty()) {
       noFloor();
       return;
     }
-    Inlay inlay = inlay(area.get(), floor.get(), name);
+    Inlay inlay = inlay(area.get(), laid);
     if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isDone()) {
       bench.focus().go(Stage.INLAY);
       bench.focus().pick(new Pick.OfInlay(inlay.id()));
     }
   }
 
-  private Inlay inlay(FloorArea area, FloorPicture floor, String file) {
+  private Inlay inlay(FloorArea area, Laid laid) {
     boolean metric = bench.desk().site().units() == UnitSystem.METRIC;
     double unit = metric ? 500 : 304.8;
-    Bounds b = floor.bounds();
-    double third = Math.min(b.width(), b.height()) / 3;
-    double wide = Math.max(unit, Math.floor(third / unit) * unit);
+    double wide = Math.max(unit, Math.floor(laid.wide() / 3 / unit) * unit);
+    String file = laid.file();
     int dot = file.lastIndexOf('.');
     return new Inlay(
         NewIds.inlay(area),
         (dot < 0 ? file : file.substring(0, dot)).replace('-', ' '),
         file,
         "",
-        Spot.of(floor.floor().labelPoint()),
+        laid.middle(),
         Length.mm(wide),
         0,
         StencilSpec.forRoll(metric ? Length.mm(1220) : Length.inches(48)));

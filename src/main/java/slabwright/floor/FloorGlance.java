@@ -23,6 +23,18 @@ public record FloorGlance(
     edges = List.copyOf(edges);
   }
 
+  /** All else follows from the floor area and the tolerance. */
+  @Override
+  public boolean equals(Object o) {
+    return o == this
+        || (o instanceof FloorGlance g && tolerance == g.tolerance && area.equals(g.area));
+  }
+
+  @Override
+  public int hashCode() {
+    return area.hashCode();
+  }
+
   /** What of a take-off that has been worked out is glanced at. */
   public static FloorGlance of(FloorTakeoff t) {
     return new FloorGlance(t.area(), t.tolerance(), t.net().area(), t.edges(), t.asFound());

@@ -62,6 +62,18 @@ public record FloorTakeoff(
     refusals = List.copyOf(refusals);
   }
 
+  /** All else follows from the floor area and the tolerance. */
+  @Override
+  public boolean equals(Object o) {
+    return o == this
+        || (o instanceof FloorTakeoff t && tolerance == t.tolerance && area.equals(t.area));
+  }
+
+  @Override
+  public int hashCode() {
+    return area.hashCode();
+  }
+
   /** The take-off within the usual tolerance. */
   public static FloorTakeoff of(FloorArea area) {
     return of(area, TOLERANCE, () -> false);

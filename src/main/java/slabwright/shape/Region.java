@@ -226,7 +226,12 @@ public final class Region {
   }
 
   private boolean coversSame(Region o) {
-    return isEmpty() ? o.isEmpty() : geometry.equalsTopo(o.geometry);
+    if (isEmpty() || o.isEmpty()) {
+      return isEmpty() && o.isEmpty();
+    }
+    // Nearly all are told apart by their size, or are the same to the corner.
+    return geometry.getEnvelopeInternal().equals(o.geometry.getEnvelopeInternal())
+        && (geometry.equalsExact(o.geometry) || geometry.equalsTopo(o.geometry));
   }
 
   @Override

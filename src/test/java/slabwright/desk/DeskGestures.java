@@ -91,7 +91,7 @@ final class DeskGestures {
   }
 
   /** Clicks and does not wait for what follows. */
-  DeskGestures clickAndGo(String id) {
+  DeskGestures clickAndGo(String id) throws TimeoutException {
     click(middle(inView(id)));
     WaitForAsyncUtils.waitForFxEvents(2);
     return this;
@@ -150,7 +150,11 @@ final class DeskGestures {
   }
 
   /** The node, its column scrolled so far that it is seen whole. */
-  private Node inView(String id) {
+  private Node inView(String id) throws TimeoutException {
+    if (DeskUnderTest.on(() -> desk.room().bench().focus().stage()) == Stage.INLAY) {
+      // Cards of an inlay grow when it has been worked out; what lies below them then moves.
+      desk.settle();
+    }
     Node node =
         DeskUnderTest.on(
             () -> {

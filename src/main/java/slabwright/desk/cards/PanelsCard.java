@@ -59,14 +59,13 @@ public final class PanelsCard extends Card {
             + LengthFormat.show(plan.stencils().blank().height(), units)
             + ", cut "
             + Quantity.run(plan.cutLength(), units));
-    draw(plan, p);
   }
 
-  private void draw(InlayPlan plan, PanelPlan p) {
+  private void draw(InlayAnswer answer, PanelPlan p) {
     GraphicsContext g = picture.getGraphicsContext2D();
     double usable = inlay.now().map(i -> i.spec().usableMm()).orElse(1000.0);
     double k = FxPainter.SCREEN;
-    var drawing = RollInks.of(plan, p, usable, WIDE / k);
+    var drawing = RollInks.of(answer, p, usable, WIDE / k);
     picture.setHeight(drawing.bounds().height() * k + 2);
     g.clearRect(0, 0, WIDE, picture.getHeight());
     drawing.paintOn(new FxPainter(g, k, dark ? Tone.DARK : Tone.LIGHT), drawing.bounds());
@@ -84,6 +83,7 @@ public final class PanelsCard extends Card {
       dark = d;
       InlayPlan plan = now.flatMap(InlayAnswer::plan).orElseThrow();
       fill(plan, plan.panels().orElseThrow());
+      draw(now.get(), plan.panels().orElseThrow());
     }
     return has;
   }

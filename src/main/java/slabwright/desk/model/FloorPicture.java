@@ -32,6 +32,11 @@ public record FloorPicture(
     walls = List.copyOf(walls);
   }
 
+  /** Where there is most room on the floor; dear, so not asked for on the screen's thread. */
+  public Vec roomiest() {
+    return floor.labelPoint();
+  }
+
   public Bounds bounds() {
     return floor.bounds();
   }

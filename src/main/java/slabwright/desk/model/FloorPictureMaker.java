@@ -60,7 +60,7 @@ public final class FloorPictureMaker implements Function<FloorArea, FloorPicture
     List<Ink> walls = new ArrayList<>(AreaInks.outline(area));
     for (Doorway d : area.doorways()) {
       Line gap = shape.doorway(d);
-      things.add(new Thing(new Pick.OfDoorway(d.id()), Region.empty(), gap.points()));
+      things.add(Thing.line(new Pick.OfDoorway(d.id()), gap.points()));
       if (d.wayIn() && gap.points().size() > 1) {
         walls.add(arrow(gap, shape.floorOnLeft()));
       }
@@ -80,9 +80,14 @@ public final class FloorPictureMaker implements Function<FloorArea, FloorPicture
     if (before != null && inks.equals(before.inks())) {
       return before;
     }
-    List<Vec> path = m.form().spots().stream().map(s -> s.vec()).toList();
-    Thing thing = new Thing(new Pick.OfMark(m.id()), region, region.isEmpty() ? path : List.of());
-    return new Made(thing, region, whole, inks);
+    return new Made(before == null ? thing(m, region) : before.thing(), region, whole, inks);
+  }
+
+  private static Thing thing(Mark m, Region region) {
+    Pick pick = new Pick.OfMark(m.id());
+    return region.isEmpty()
+        ? Thing.line(pick, m.form().spots().stream().map(s -> s.vec()).toList())
+        : Thing.area(pick, region);
   }
 
   /** Stands in for a floor that clips nothing of the region, at a smaller price. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.panel.PanelPlan;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -16,13 +17,25 @@ import slabwright.site.Inlay;
  * An inlay worked out: its plan, or why not.
  *
  * @param inlay as it was when worked out
+ * @param cutOut what is weeded out of each panel, in the panels' order
  */
-public record InlayAnswer(Inlay inlay, Optional<PlacedInlay> placed, String refusal) {
+public record InlayAnswer(
+    Inlay inlay, Optional<PlacedInlay> placed, String refusal, List<Region> cutOut) {
+  public InlayAnswer {
+    cutOut = List.copyOf(cutOut);
+  }
+
   static InlayAnswer of(Inlay inlay, PlacedInlay.Placing placing) {
     return placing instanceof PlacedInlay.Placing.Done done
-        ? new InlayAnswer(inlay, Optional.of(done.placed()), "")
+        ? new InlayAnswer(inlay, Optional.of(done.placed()), "", cutOut(done.placed().plan()))
         : new InlayAnswer(
-            inlay, Optional.empty(), ((PlacedInlay.Placing.Refused) placing).sentence());
+            inlay, Optional.empty(), ((PlacedInlay.Placing.Refused) placing).sentence(), List.of());
+  }
+
+  private static List<Region> cutOut(InlayPlan plan) {
+    return plan.panels().map(PanelPlan::panels).orElse(List.of()).stream()
+        .map(p -> plan.openings().intersect(Region.rectangle(p.box())))
+        .toList();
   }
 
   public Optional<InlayPlan> plan() {

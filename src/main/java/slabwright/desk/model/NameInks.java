@@ -1,11 +1,7 @@
 package slabwright.desk.model;
 
-import static java.util.stream.Collectors.toSet;
-
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
@@ -18,7 +14,6 @@ import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
 import slabwright.shape.Bounds;
-import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.Mark;
@@ -32,7 +27,6 @@ public final class NameInks {
   private static final TextStyle DOOR = TextStyle.bold(2.6).in(Palette.RED);
   private static final int MOST = 60;
 
-  private final Map<Region, Vec> middles = new HashMap<>();
   private Optional<FloorPicture> of = Optional.empty();
   private double at;
   private boolean withMarks = true;
@@ -48,9 +42,8 @@ public final class NameInks {
     if (of.isEmpty() || at != mm || withMarks != marks || !of.get().equals(picture)) {
       withMarks = marks;
       of = Optional.of(picture);
-      middles.keySet().retainAll(picture.things().stream().map(Thing::region).collect(toSet()));
       at = mm;
-      inks = new Placing(picture, mm, middles).place(marks);
+      inks = new Placing(picture, mm).place(marks);
     }
     return inks;
   }
@@ -59,12 +52,10 @@ public final class NameInks {
   private static final class Placing {
     private final FloorPicture picture;
     private final double mm;
-    private final Map<Region, Vec> middles;
     private final Labels labels;
     private final List<Ink> inks = new ArrayList<>();
 
-    Placing(FloorPicture picture, double mm, Map<Region, Vec> middles) {
-      this.middles = middles;
+    Placing(FloorPicture picture, double mm) {
       this.picture = picture;
       this.mm = mm;
       Bounds b = picture.bounds().grown(60 * mm);
@@ -115,7 +106,7 @@ public final class NameInks {
       Vec below = new Vec(b.middle().x(), b.maxY() + away);
       Vec above = new Vec(b.middle().x(), b.minY() - away);
       boolean inside = !t.region().isEmpty() && b.width() > w && b.height() > 3.4;
-      Vec middle = inside ? paper(middles.computeIfAbsent(t.region(), Region::labelPoint)) : below;
+      Vec middle = inside ? paper(t.middle()) : below;
       if (inside && (middle.x() - w / 2 < b.minX() || middle.x() + w / 2 > b.maxX())) {
         middle = new Vec(b.middle().x(), middle.y());
       }

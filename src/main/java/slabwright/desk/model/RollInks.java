@@ -10,7 +10,6 @@ import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextStyle;
-import slabwright.inlay.InlayPlan;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Turn;
@@ -30,18 +29,17 @@ public final class RollInks {
    * @param usable width of the roll, mm
    * @param width of the drawing, mm of paper
    */
-  public static Drawing of(InlayPlan plan, PanelPlan p, double usable, double width) {
+  public static Drawing of(InlayAnswer answer, PanelPlan p, double usable, double width) {
     double length = p.panels().stream().mapToDouble(b -> p.turn().along(b.box())).sum();
     double k = Math.min(width / Math.max(1, length), 22 / usable);
     List<Ink> inks = new ArrayList<>();
     Bounds film = new Bounds(0, 0, width, usable * k);
     inks.add(Fill.of(Palette.FIELD, film));
     double at = 0;
-    Region open = plan.openings();
-    for (Panel panel : p.panels()) {
-      double run = p.turn().along(panel.box());
-      inks.addAll(panel(panel, open.intersect(Region.rectangle(panel.box())), p.turn(), at, k));
-      at += run;
+    for (int i = 0; i < p.panels().size(); i++) {
+      Panel panel = p.panels().get(i);
+      inks.addAll(panel(panel, answer.cutOut().get(i), p.turn(), at, k));
+      at += p.turn().along(panel.box());
     }
     Ring rim = Ring.rectangle(film.minX(), film.minY(), film.maxX(), film.maxY());
     inks.add(Stroke.rings(Pen.of(0.2, Palette.RULE), List.of(rim)));

@@ -11,10 +11,19 @@ import slabwright.shape.Vec;
  *
  * @param region the area it covers; empty for lines and places
  * @param path its line, when it is one; a place has one point
+ * @param middle where there is most room for its name inside; of an area alone
  */
-public record Thing(Pick pick, Region region, List<Vec> path) {
+public record Thing(Pick pick, Region region, List<Vec> path, Vec middle) {
   public Thing {
     path = List.copyOf(path);
+  }
+
+  static Thing area(Pick pick, Region region) {
+    return new Thing(pick, region, List.of(), region.labelPoint());
+  }
+
+  static Thing line(Pick pick, List<Vec> path) {
+    return new Thing(pick, Region.empty(), path, Vec.ZERO);
   }
 
   /** Whether a touch within {@code reach} mm of the point is meant for it. */
