@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -11,6 +12,8 @@ import java.nio.file.StandardOpenOption;
 
 /** Writes a file whole or not at all. */
 public final class AtomicFile {
+  private static final String PART = ".part";
+
   private AtomicFile() {}
 
   /**
@@ -21,7 +24,7 @@ public final class AtomicFile {
   public static void write(Path target, byte[] bytes) throws IOException {
     Path folder = target.toAbsolutePath().getParent();
     Files.createDirectories(folder);
-    Path temporary = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+    Path temporary = Files.createTempFile(folder, "." + target.getFileName(), PART);
     try {
       try (FileChannel out = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
         ByteBuffer buffer = ByteBuffer.wrap(bytes);
@@ -33,6 +36,26 @@ public final class AtomicFile {
       move(temporary, target);
     } finally {
       Files.deleteIfExists(temporary);
+    }
+  }
+
+  /**
+   * Removes half-written files that a kill left beside a target.
+   *
+   * @throws IOException when one cannot be removed
+   */
+  static void clearUp(Path target) throws IOException {
+    Path folder = target.toAbsolutePath().getParent();
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    String own = "." + target.getFileName();
+    try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, "*" + PART)) {
+      for (Path part : parts) {
+        if (part.getFileName().toString().startsWith(own)) {
+          Files.deleteIfExists(part);
+        }
+      }
     }
   }
 

@@ -51,11 +51,12 @@ public record Journal(Path file) {
   }
 
   /**
-   * Forgets the journal, after a save.
+   * Forgets the journal, after a save; and what a kill in the middle of a write left beside it.
    *
    * @throws IOException when it cannot be removed
    */
   public void clear() throws IOException {
     Files.deleteIfExists(file);
+    AtomicFile.clearUp(file);
   }
 }

@@ -9,9 +9,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import slabwright.site.History;
 import slabwright.site.Refusal;
@@ -29,6 +35,9 @@ import slabwright.units.UnitSystem;
 public final class PlanKeeper implements AutoCloseable {
   private static final String UNTITLED = "plan";
 
+  /** How long an edit waits for the one before it to be on disk, ms. */
+  private static final long SLOW = 500;
+
   private final Desk desk;
   private final Settings settings;
   private final Path untitledRoot;
@@ -40,7 +49,12 @@ public final class PlanKeeper implements AutoCloseable {
             t.setDaemon(true);
             return t;
           });
+  private Future<?> written = CompletableFuture.completedFuture(null);
+  private final AtomicReference<Optional<Entry>> next = new AtomicReference<>(Optional.empty());
   private Optional<Path> folder = Optional.empty();
+
+  /** What is to be journalled; a newer one stands in for it as long as it has not been begun. */
+  private record Entry(Journal journal, Site site) {}
 
   /**
    * Listens to the desk.
@@ -172,6 +186,7 @@ public final class PlanKeeper implements AutoCloseable {
       folder = Optional.of(to);
       desk.savedTo(file);
       settings.addRecent(file);
+      next.set(Optional.empty());
       writer.execute(() -> old.ifPresent(this::clear));
     } catch (IOException e) {
       desk.refuse(
@@ -205,13 +220,28 @@ public final class PlanKeeper implements AutoCloseable {
     if (!desk.isOpen() || j.isEmpty() || untouched) {
       return;
     }
-    Site site = desk.site();
-    writer.execute(() -> write(j.get(), site));
+    awaitLast();
+    next.set(Optional.of(new Entry(j.get(), desk.site())));
+    written = writer.submit(() -> next.getAndSet(Optional.empty()).ifPresent(this::write));
   }
 
-  private void write(Journal journal, Site site) {
+  /** The edit before is on disk before the next one is journalled, unless the disk is very slow. */
+  private void awaitLast() {
     try {
-      journal.write(site);
+      written.get(SLOW, TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException e) {
+      desk.refuse(Faults.unexpected("write the journal", new IllegalStateException(e.getCause())));
+    } catch (TimeoutException e) {
+      // It is still being written; the newest state takes the place of whatever waits behind it.
+      return;
+    }
+  }
+
+  private void write(Entry entry) {
+    try {
+      entry.journal().write(entry.site());
     } catch (IOException e) {
       home.execute(
           () ->
@@ -228,7 +258,7 @@ public final class PlanKeeper implements AutoCloseable {
   public void close() {
     writer.shutdown();
     try {
-      if (!writer.awaitTermination(5, java.util.concurrent.TimeUnit.SECONDS)) {
+      if (!writer.awaitTermination(5, TimeUnit.SECONDS)) {
         writer.shutdownNow();
       }
     } catch (InterruptedException e) {
