@@ -59,6 +59,13 @@ class MendingTest {
   }
 
   @Test
+  void a_hair_left_beside_a_rounded_needle_is_cut_off_too() {
+    Region graphic = new RandomGraphic(1363195933934491045L, 700).region();
+    assertThat(mended(graphic, Fix.ROUND_NEEDLES).findings())
+        .noneMatch(f -> f.fix().equals(Optional.of(Fix.ROUND_NEEDLES)));
+  }
+
+  @Test
   void a_fix_taken_back_leaves_the_graphic_as_it_was() {
     for (Fix fix : Fix.values()) {
       assertThat(Mending.takeBack(fix, Mending.accept(fix, SPEC))).isEqualTo(SPEC);

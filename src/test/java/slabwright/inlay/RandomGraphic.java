@@ -19,8 +19,16 @@ public final class RandomGraphic {
     this.size = size;
   }
 
-  /** One region of several outlines, filled even-odd. */
+  /** One region of several outlines, filled even-odd; never empty. */
   public Region region() {
+    Region region = outlines();
+    while (region.isEmpty()) {
+      region = outlines();
+    }
+    return region;
+  }
+
+  private Region outlines() {
     List<Ring> rings = new ArrayList<>();
     int shapes = 1 + random.nextInt(5);
     for (int i = 0; i < shapes; i++) {

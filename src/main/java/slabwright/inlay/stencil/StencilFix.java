@@ -67,9 +67,26 @@ public final class StencilFix {
     return Region.union(openings.parts().stream().filter(p -> p.area() >= area).toList());
   }
 
-  /** Rounds points of the openings sharper than {@code degrees} to {@code radius}, no others. */
+  /**
+   * Rounds points of the openings sharper than {@code degrees} to {@code radius}, no others. What
+   * is left on the grid beside a point cut off may be a point itself, a hair wide, so it is looked
+   * at again until none is left.
+   */
   public static Region roundNeedles(Region openings, double degrees, double radius) {
-    List<Needle> needles = Corners.sharper(openings, degrees + SURE);
+    Region now = openings;
+    double bluntest = degrees + SURE;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      List<Needle> needles = Corners.sharper(now, bluntest);
+      if (needles.isEmpty()) {
+        return now;
+      }
+      now = withoutTips(now, needles, radius);
+      bluntest = degrees;
+    }
+    return now;
+  }
+
+  private static Region withoutTips(Region openings, List<Needle> needles, double radius) {
     Region tips = openings.minus(openings.opened(radius, ARC_TOLERANCE));
     Set<Region> cut =
         tips.parts().stream()
