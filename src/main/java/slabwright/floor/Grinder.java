@@ -76,9 +76,9 @@ final class Grinder {
     return new MachineReach(plan.area(), plan.gross(), plan.floorOf(rules::isDrivable), tolerance);
   }
 
-  /** What one machine grinds, in the plan or not. */
-  Region ground(Machine machine) {
-    return reach().of(machine).ground().intersect(plan.floorOf(rules::isGrindable));
+  /** The floor that machines may grind, whether they get there or not. */
+  Region grindable() {
+    return plan.floorOf(rules::isGrindable);
   }
 
   private List<Machine> widestFirst() {

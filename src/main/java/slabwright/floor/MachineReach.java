@@ -50,9 +50,21 @@ final class MachineReach {
   }
 
   Sweep of(Machine machine) {
-    Region middle = middle(half(machine), machine.body().mm() + machine.clearance().mm());
-    Region ground = middle.offset(machine.grinding().mm() / 2, tolerance);
-    return new Sweep(machine, middle, ground, covered(middle, half(machine)));
+    Region middle = middle(machine);
+    return new Sweep(machine, middle, head(machine, middle), covered(middle, half(machine)));
+  }
+
+  /** What its grinding head passes over, not yet clipped to the floor. */
+  Region head(Machine machine) {
+    return head(machine, middle(machine));
+  }
+
+  private Region middle(Machine machine) {
+    return middle(half(machine), machine.body().mm() + machine.clearance().mm());
+  }
+
+  private Region head(Machine machine, Region middle) {
+    return middle.offset(machine.grinding().mm() / 2, tolerance);
   }
 
   /**

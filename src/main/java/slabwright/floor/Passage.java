@@ -29,10 +29,11 @@ public final class Passage {
   private static final int TRIED = 12;
 
   private final FloorTakeoff takeoff;
-  private final Grinder grinder;
+  private final Region grindable;
   private final MachineReach reach;
   private final BooleanSupplier cancelled;
   private final Map<Double, Region> middles = new HashMap<>();
+  private final Map<Double, List<Region>> narrows = new HashMap<>();
 
   /** Over a floor as it was found, or with its trenches levelled. */
   public Passage(FloorTakeoff takeoff, boolean levelled) {
@@ -44,8 +45,9 @@ public final class Passage {
     this.takeoff = takeoff;
     this.cancelled = cancelled;
     Plan plan = new Plan(takeoff.area(), takeoff.tolerance(), cancelled);
-    grinder = new Grinder(plan, levelled, takeoff.tolerance(), cancelled);
+    Grinder grinder = new Grinder(plan, levelled, takeoff.tolerance(), cancelled);
     reach = grinder.reach();
+    grindable = grinder.grindable();
   }
 
   /**
@@ -110,14 +112,19 @@ public final class Passage {
    */
   private Vec neck(double low, double high, Vec place) {
     Region passes = middle(low);
-    Region wider = reach.anywhere(high).offset(2 * (high - low) + 2 * takeoff.tolerance(), 0.5);
-    return passes.minus(wider).parts().stream()
+    return narrows.computeIfAbsent(high, h -> narrows(passes, h - low, h)).stream()
         .sorted(Comparator.comparingDouble(p -> p.distanceTo(place)))
         .limit(TRIED)
         .filter(n -> shuts(n, passes, low, place))
         .findFirst()
         .map(Region::labelPoint)
         .orElseGet(() -> passes.nearestOnBoundary(place));
+  }
+
+  /** Kept too: pockets behind one gap end with the same widths, {@code high} the wider of them. */
+  private List<Region> narrows(Region passes, double between, double high) {
+    Region wider = reach.anywhere(high).offset(2 * between + 2 * takeoff.tolerance(), 0.5);
+    return passes.minus(wider).parts();
   }
 
   private boolean shuts(Region neck, Region passes, double half, Vec place) {
@@ -142,7 +149,7 @@ public final class Passage {
     double rim = like.body().mm() - like.grinding().mm();
     Length head = Length.mm(Math.max(0, body - rim));
     Machine machine = new Machine(like.id(), like.name(), Length.mm(body), head, like.clearance());
-    double ground = grinder.ground(machine).area();
+    double ground = reach.head(machine).intersect(grindable).area();
     return new ReachPoint(body, ground, takeoff.ground().area() - ground);
   }
 }
