@@ -17,6 +17,9 @@ final class Runs<K> {
   /** Corners are rounded to this, mm. */
   private static final double GRID = 0.001;
 
+  /** So little is no length, mm: the runs still sum to the boundary they were read off. */
+  private static final double NO_LENGTH = 1e-8;
+
   private record Piece(Vec from, Vec to) {}
 
   private final Map<K, List<Piece>> pieces = new LinkedHashMap<>();
@@ -78,8 +81,10 @@ final class Runs<K> {
   private static boolean isBetween(Vec p, Vec from, Vec to) {
     Vec along = to.minus(from);
     Vec off = p.minus(from);
+    double shorter = off.length() + to.distanceTo(p) - along.length();
     return Math.abs(along.cross(off)) <= GRID * along.length()
         && off.dot(along) > 0
-        && off.dot(along) < along.dot(along);
+        && off.dot(along) < along.dot(along)
+        && shorter <= NO_LENGTH;
   }
 }
