@@ -5,7 +5,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import slabwright.shape.Arcs;
 import slabwright.shape.Bounds;
+import slabwright.shape.FillRule;
 import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /**
  * Offers to mend what {@link StencilCheck} finds. Each takes openings and returns changed ones, in
@@ -21,6 +24,9 @@ public final class StencilFix {
    * Corners this much blunter, degrees, are rounded too, so that rounding on the grid hides none.
    */
   private static final double SURE = 0.5;
+
+  /** No wider than this at its foot a point is a hair, mm. */
+  private static final double HAIR = 0.005;
 
   private static final int MOST_ROUNDS = 12;
 
@@ -92,6 +98,23 @@ public final class StencilFix {
         tips.parts().stream()
             .filter(t -> needles.stream().anyMatch(n -> t.distanceTo(n.at()) < 1e-6))
             .collect(Collectors.toSet());
-    return openings.minus(Region.union(cut));
+    return shaved(openings.minus(Region.union(cut)));
+  }
+
+  /** Without hairs: they have no area on the grid that could be taken away, only a tip. */
+  private static Region shaved(Region region) {
+    Set<Vec> tips =
+        Corners.sharper(region, SURE).stream()
+            .filter(n -> n.side() * Math.sin(Math.toRadians(n.degrees())) <= HAIR)
+            .map(Needle::at)
+            .collect(Collectors.toSet());
+    if (tips.isEmpty()) {
+      return region;
+    }
+    List<Ring> rings =
+        region.rings().stream()
+            .map(r -> new Ring(r.points().stream().filter(p -> !tips.contains(p)).toList()))
+            .toList();
+    return Region.of(rings, FillRule.NONZERO);
   }
 }
