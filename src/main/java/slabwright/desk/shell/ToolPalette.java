@@ -1,8 +1,12 @@
 package slabwright.desk.shell;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -12,6 +16,7 @@ import slabwright.desk.model.Bench;
 import slabwright.desk.model.Stage;
 import slabwright.desk.tool.ToolBox;
 import slabwright.desk.tool.ToolName;
+import slabwright.desk.tool.ToolShelf;
 
 /** The stage's tools in words, each with the letter that takes it up. */
 public final class ToolPalette extends VBox {
@@ -24,6 +29,7 @@ public final class ToolPalette extends VBox {
     this.bench = bench;
     this.tools = tools;
     getStyleClass().add("tool-palette");
+    setId("tools");
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     for (ToolName t : ToolName.values()) {
       buttons.put(t, button(t));
@@ -35,9 +41,8 @@ public final class ToolPalette extends VBox {
     Stage stage = bench.focus().stage();
     if (stage != shown) {
       shown = stage;
-      getChildren().setAll(ToolName.of(stage).stream().map(buttons::get).toList());
-      pseudoClassStateChanged(
-          javafx.css.PseudoClass.getPseudoClass("many"), getChildren().size() > 8);
+      getChildren().setAll(shelves(ToolName.of(stage)));
+      pseudoClassStateChanged(PseudoClass.getPseudoClass("many"), getChildren().size() > 8);
     }
     buttons.forEach(
         (t, b) -> {
@@ -49,6 +54,21 @@ public final class ToolPalette extends VBox {
         });
   }
 
+  /** The tools in their order; one that begins a shelf has its caption over it. */
+  private List<Node> shelves(List<ToolName> shown) {
+    List<Node> all = new ArrayList<>();
+    ToolShelf shelf = ToolShelf.TOP;
+    for (ToolName t : shown) {
+      // Shelves are of marks alone: at other stages a marking tool stands among the few.
+      if (bench.focus().stage() == Stage.MARK && t.shelf() != shelf) {
+        shelf = t.shelf();
+        all.add(Controls.label(shelf.words(), "tool-shelf"));
+      }
+      all.add(buttons.get(t));
+    }
+    return all;
+  }
+
   private ToggleButton button(ToolName t) {
     ToggleButton b = new ToggleButton();
     Label key = Controls.label(t.key(), "tool-key");
@@ -58,6 +78,7 @@ public final class ToolPalette extends VBox {
     b.setId("tool-" + t.name());
     b.getStyleClass().setAll("tool");
     b.setMaxWidth(Double.MAX_VALUE);
+    b.setAccessibleHelp(t.shelf().words());
     b.setOnAction(e -> tools.take(t));
     return Controls.named(b, t.words(), t.key());
   }

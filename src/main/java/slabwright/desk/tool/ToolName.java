@@ -1,9 +1,10 @@
 package slabwright.desk.tool;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabwright.desk.model.Stage;
 import slabwright.site.MarkType;
 
@@ -60,6 +61,11 @@ public enum ToolName {
     return Optional.ofNullable(marks);
   }
 
+  /** Where it stands among the tools of its stage. */
+  public ToolShelf shelf() {
+    return marks().map(ToolShelf::of).orElse(ToolShelf.TOP);
+  }
+
   /** Whether it draws a floor area's outline, so that none is needed before. */
   public boolean drawsRooms() {
     return this == TAPE || this == DRAW || needsPicture();
@@ -83,10 +89,10 @@ public enum ToolName {
   }
 
   private static List<ToolName> marking() {
-    List<ToolName> all = new ArrayList<>(List.of(PICK));
-    Arrays.stream(values()).filter(t -> t.marks != null).forEach(all::add);
-    all.add(MEASURE);
-    return all;
+    Stream<ToolName> marks = Arrays.stream(values()).filter(t -> t.marks != null);
+    return Stream.concat(
+            Stream.of(PICK, MEASURE), marks.sorted(Comparator.comparing(ToolName::shelf)))
+        .toList();
   }
 
   public static Optional<ToolName> byKey(Stage stage, String letter) {
