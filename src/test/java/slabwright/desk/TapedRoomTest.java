@@ -9,7 +9,14 @@ import java.util.concurrent.TimeoutException;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import slabwright.desk.canvas.FxPainter;
+import slabwright.desk.tool.Paper;
+import slabwright.drawing.Dimension;
+import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.units.UnitSystem;
 
 class TapedRoomTest {
   @TempDir Path data;
@@ -29,5 +36,67 @@ class TapedRoomTest {
       assertThat(a.distanceTo(c)).isCloseTo(7214, within(5.0)).isGreaterThan(7211.2);
       assertThat(hands.area().outline().get(0).kind().name()).isEqualTo("KERB");
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "6 m; r 3 m; r 2 m; l 2 m",
+        "6 m; l 3 m; l 2 m; r 2 m",
+        "6 m; r 3 m; r 2 m; l 2 m; l 2 m; r 2 m; r 6 m",
+        "3 m; l 2 m; r 3 m; l 2 m; l 6 m; l 4 m",
+      })
+  void dimensions_of_a_walk_never_cross(String walls) throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = new DeskGestures(desk);
+      hands.click("start-tape");
+      for (String wall : walls.split("; ", -1)) {
+        hands.line(wall);
+      }
+      List<Line> drawn = dimensionLines(desk);
+      assertThat(drawn).hasSize(walls.split(";", -1).length);
+      for (Line a : drawn) {
+        for (Line b : drawn) {
+          assertThat(cross(a, b)).as(a + " and " + b).isFalse();
+        }
+      }
+    }
+  }
+
+  /** Where the fine lines of the dimensions run on the site. */
+  private static List<Line> dimensionLines(DeskUnderTest desk) {
+    return DeskUnderTest.on(
+        () -> {
+          Paper paper = paper(desk);
+          return desk.room().tools().tool().over(paper).stream()
+              .filter(Dimension.class::isInstance)
+              .map(Dimension.class::cast)
+              .map(d -> beside(d, d.offset() * paper.mm()))
+              .toList();
+        });
+  }
+
+  private static Paper paper(DeskUnderTest desk) {
+    double scale = desk.room().workroom().slab().viewport().scale();
+    return new Paper(FxPainter.SCREEN / scale, UnitSystem.METRIC);
+  }
+
+  private static Line beside(Dimension d, double away) {
+    Vec out = d.to().minus(d.from()).unit().left().times(away);
+    return Line.of(d.from().plus(out), d.to().plus(out));
+  }
+
+  private static boolean cross(Line a, Line b) {
+    return divides(a, b) && divides(b, a);
+  }
+
+  /** Whether the line through {@code a} has the ends of {@code b} on different sides. */
+  private static boolean divides(Line a, Line b) {
+    return side(a, b.points().get(0)) * side(a, b.points().get(1)) < 0;
+  }
+
+  private static double side(Line a, Vec p) {
+    Vec from = a.points().get(0);
+    return a.points().get(1).minus(from).cross(p.minus(from));
   }
 }

@@ -38,8 +38,17 @@ public final class Overlays {
 
   /** A length beside its line. */
   public static Ink length(Vec a, Vec b, Paper paper) {
+    return length(a, b, 1, paper);
+  }
+
+  /**
+   * A length beside its line.
+   *
+   * @param side 1 for the left as seen from the first to the second, -1 for the right
+   */
+  public static Ink length(Vec a, Vec b, int side, Paper paper) {
     String words = paper.length(a.distanceTo(b));
-    return new Dimension(a, b, 5, words, TextStyle.bold(WORDS).in(LIVE));
+    return new Dimension(a, b, 5.0 * side, words, TextStyle.bold(WORDS).in(LIVE));
   }
 
   /** A square that can be held. */

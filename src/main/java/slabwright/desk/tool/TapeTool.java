@@ -181,8 +181,9 @@ public final class TapeTool implements Tool {
     if (c.size() > 1) {
       inks.add(Overlays.line(c));
     }
+    List<Integer> sides = TapeDimensions.sides(c);
     for (int i = 0; i + 1 < c.size(); i++) {
-      inks.add(Overlays.length(c.get(i), c.get(i + 1), paper));
+      inks.add(Overlays.length(c.get(i), c.get(i + 1), sides.get(i), paper));
     }
     if (c.size() > 2 && walk.gap() > paper.mm()) {
       inks.add(Overlays.guide(walk.end(), walk.start()));
