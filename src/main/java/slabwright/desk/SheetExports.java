@@ -11,6 +11,7 @@ import slabwright.desk.model.DeskParts;
 import slabwright.desk.model.Errands;
 import slabwright.desk.model.FileBundle;
 import slabwright.desk.model.Job;
+import slabwright.desk.model.SavedFiles;
 import slabwright.desk.model.SheetBundles;
 import slabwright.desk.model.SheetForm;
 import slabwright.desk.model.SheetOrder;
@@ -74,23 +75,17 @@ final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
                 words,
                 "Could not write into " + folder + "; choose another folder",
                 steps -> written(make.run(steps), folder, steps),
-                names -> desk.tell(saved(names, folder))));
+                saved -> desk.tell(saved.words(folder))));
   }
 
-  private static Parsed<List<String>> written(
+  private static Parsed<SavedFiles> written(
       Parsed<FileBundle> made, Path folder, Errands.Steps steps) throws java.io.IOException {
     if (made instanceof Parsed.Bad<FileBundle> bad) {
       return Parsed.bad(bad.why());
     }
     FileBundle files = made.orThrow();
-    files.write(folder, steps, SheetBundles.MADE);
-    return Parsed.ok(files.names());
-  }
-
-  private static String saved(List<String> names, Path folder) {
-    return names.size() == 1
-        ? "Saved " + names.get(0) + " in " + folder
-        : "Saved " + names.size() + " files in " + folder;
+    int replaced = files.write(folder, steps, SheetBundles.MADE);
+    return Parsed.ok(new SavedFiles(files.names(), replaced));
   }
 
   @Override

@@ -81,7 +81,18 @@ class ExportTest {
             "tram-shed-draft-inlay-a1-i1.json",
             "tram-shed-draft-tally.json",
             "tram-shed-draft-work.json");
-    assertThat(said()).startsWith("Saved 3 files in ");
+    assertThat(said()).startsWith("Saved 3 files in ").doesNotContain("older");
+  }
+
+  @Test
+  void files_written_over_are_told() throws TimeoutException, IOException {
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.click("export-json");
+    Files.delete(out().resolve("tram-shed-draft-work.json"));
+    hands.click("export-json");
+    assertThat(said())
+        .isEqualTo("Saved 3 files in " + out() + ", 2 of them in place of older ones");
   }
 
   @Test

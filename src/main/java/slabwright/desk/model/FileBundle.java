@@ -39,18 +39,20 @@ public final class FileBundle {
   /**
    * Writes all of them; tells the steps from {@code from} to 1.
    *
+   * @return how many took the place of a file that was there
    * @throws IOException when the folder cannot be written to
    * @throws CancellationException when it was given up; once files are moved it no longer can be
    */
-  public void write(Path folder, Errands.Steps steps, double from) throws IOException {
+  public int write(Path folder, Errands.Steps steps, double from) throws IOException {
     boolean made = !Files.exists(folder);
     Files.createDirectories(folder);
     Path staging = Files.createTempDirectory(folder, ".slabwright-");
     boolean moved = false;
     try {
       stage(staging, steps, from);
-      moveIn(staging, folder);
+      int replaced = moveIn(staging, folder);
       moved = true;
+      return replaced;
     } finally {
       deleteTree(staging);
       if (made && !moved) {
@@ -71,12 +73,15 @@ public final class FileBundle {
     steps.at(1);
   }
 
-  private void moveIn(Path staging, Path folder) throws IOException {
+  private int moveIn(Path staging, Path folder) throws IOException {
+    int replaced = 0;
     for (String name : files.keySet()) {
       Path to = folder.resolve(name);
       Files.createDirectories(to.getParent());
+      replaced += Files.exists(to) ? 1 : 0;
       Files.move(staging.resolve(name), to, StandardCopyOption.REPLACE_EXISTING);
     }
+    return replaced;
   }
 
   private static void deleteTree(Path root) throws IOException {

@@ -6,9 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class FileBundleTest {
   @TempDir Path folder;
@@ -46,6 +50,30 @@ class FileBundleTest {
     try (var all = Files.list(folder.resolve("out"))) {
       assertThat(all).hasSize(3);
     }
+  }
+
+  @Test
+  void files_that_are_written_over_are_counted() throws IOException {
+    assertThat(three().write(folder, until(1), 0)).isZero();
+    Files.delete(folder.resolve("a.txt"));
+    assertThat(three().write(folder, until(1), 0)).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "57 | 12 | Saved 57 files in out, 12 of them in place of older ones",
+        "57 | 57 | Saved 57 files in out, all of them in place of older ones",
+        "57 |  1 | Saved 57 files in out, 1 of them in place of an older one",
+        "57 |  0 | Saved 57 files in out",
+        " 1 |  1 | Saved plan.pdf in out, in place of an older one",
+        " 1 |  0 | Saved plan.pdf in out",
+      })
+  void what_was_saved_is_told_with_what_it_took_the_place_of(
+      int files, int replaced, String words) {
+    List<String> names = Collections.nCopies(files, "plan.pdf");
+    assertThat(new SavedFiles(names, replaced).words(Path.of("out"))).isEqualTo(words);
   }
 
   @Test
