@@ -50,6 +50,30 @@ final class TestSites {
     return save(shed().withInlays(List.of(arrow)), folder);
   }
 
+  /** The shed with a comb of needles laid into its floor, 1.6 m wide: it is cut in two panels. */
+  static Path withComb(Path folder) throws IOException {
+    StringBuilder teeth = new StringBuilder();
+    for (int x = 0; x < 160; x += 40) {
+      teeth.append("M%d,100 h30 L%d,10 Z ".formatted(x, x + 15));
+    }
+    Files.writeString(
+        folder.resolve("comb.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 150 110'><path fill='#14505c' d='"
+            + teeth
+            + "'/></svg>");
+    Inlay comb =
+        new Inlay(
+            "i1",
+            "Comb",
+            "comb.svg",
+            "",
+            Spot.mm(4000, 3000),
+            Length.mm(1600),
+            0,
+            StencilSpec.forRoll(Length.mm(1220)));
+    return save(shed().withInlays(List.of(comb)), folder);
+  }
+
   /** Draws the arrow, 20 wide and so many units long. */
   static void arrow(Path folder, int length) throws IOException {
     Files.writeString(

@@ -2,9 +2,14 @@ package slabwright.desk.cards;
 
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import slabwright.desk.shell.Controls;
 
 /**
@@ -53,13 +58,7 @@ record Finding(Sign sign, String words, Optional<Runnable> show, Optional<Offer>
     HBox row = new HBox(glyph, sentence);
     row.getStyleClass().add("finding");
     row.setAlignment(Pos.TOP_LEFT);
-    show.ifPresent(
-        r -> {
-          var b = Controls.button("Show", "link", r);
-          b.setAccessibleText("Show where: " + words);
-          b.setMinWidth(56);
-          row.getChildren().add(b);
-        });
+    show.ifPresent(r -> row.getChildren().add(shower(r)));
     offer.ifPresent(
         o -> {
           var b = Controls.button(o.word(), "solid", o.take());
@@ -68,5 +67,36 @@ record Finding(Sign sign, String words, Optional<Runnable> show, Optional<Offer>
           row.getChildren().add(b);
         });
     return row;
+  }
+
+  private Node shower(Runnable goes) {
+    return goes instanceof OneByOne many
+        ? stepper(many)
+        : shows(Controls.button("Show", "link", goes));
+  }
+
+  private Button shows(Button b) {
+    b.setAccessibleText("Show where: " + words);
+    b.setMinWidth(56);
+    return b;
+  }
+
+  /** Below the button stands at which of the places one is. */
+  private VBox stepper(OneByOne many) {
+    Label where = Controls.label("", "step-where");
+    Controls.show(where, false);
+    Button b = shows(Controls.button("Show", "link", many));
+    b.setOnAction(
+        e -> {
+          many.run();
+          where.setText(many.where());
+          Controls.show(where, true);
+          b.setAccessibleText("Show the next. Now at " + many.where() + ": " + words);
+          b.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+        });
+    VBox both = new VBox(b, where);
+    both.setAlignment(Pos.TOP_CENTER);
+    both.setMinWidth(Region.USE_PREF_SIZE);
+    return both;
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import slabwright.inlay.InlayPlan;
@@ -42,14 +41,16 @@ record InlayFindings(
     return new Finding(
         cant ? Finding.Sign.CANT : Finding.Sign.LOOK,
         group.sentence(),
-        group.places().isEmpty() ? Optional.empty() : Optional.of(oneByOne(group.places())),
+        places(group.places()),
         group.fix().filter(f -> !Mending.isAccepted(f, inlay.spec())).map(this::offer));
   }
 
-  /** Goes to the next place each time, and after the last to the first. */
-  private Runnable oneByOne(List<Vec> places) {
-    AtomicInteger next = new AtomicInteger();
-    return () -> goTo.apply(places.get(next.getAndIncrement() % places.size())).run();
+  private Optional<Runnable> places(List<Vec> places) {
+    return switch (places.size()) {
+      case 0 -> Optional.empty();
+      case 1 -> Optional.of(goTo.apply(places.get(0)));
+      default -> Optional.of(new OneByOne(places.stream().map(goTo).toList()));
+    };
   }
 
   private Finding.Offer offer(Fix fix) {
