@@ -16,6 +16,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.robot.BaseRobot;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.canvas.SlabView;
+import slabwright.desk.cards.Card;
 import slabwright.desk.model.Stage;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
@@ -163,11 +164,24 @@ final class DeskGestures {
               return desk.node(id);
             });
     assertThat(node).as("what is named " + id).isNotNull();
+    unfold(node);
     assertThat(DeskUnderTest.on(() -> shows(node))).as("shows " + id).isTrue();
     if (DeskUnderTest.on(() -> Scrolling.toSee(node))) {
       WaitForAsyncUtils.waitForFxEvents(3);
     }
     return node;
+  }
+
+  /** What lies in a folded card is seen once its heading is clicked. */
+  private void unfold(Node node) throws TimeoutException {
+    Node card = node;
+    while (card != null && !(card instanceof Card)) {
+      card = card.getParent();
+    }
+    Node heading = card == null ? null : card.lookup(".card-title");
+    if (heading != null && heading.getAccessibleText().endsWith(", folded") && heading != node) {
+      click(heading.getId());
+    }
   }
 
   /** Moves the pointer at once, without gliding there. */

@@ -109,7 +109,7 @@ public final class ActualsCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     List<Object> now =
         List.of(
             work().map(WorkPlan::areas), what, Map.copyOf(typed), keeper.text().map(t -> t.text()));
@@ -118,6 +118,10 @@ public final class ActualsCard extends Card {
       work().ifPresent(this::fill);
     }
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return work().isPresent() && keeper.form().isPresent();
   }
 }

@@ -90,7 +90,7 @@ public final class AirCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<Figure<AirWork>> now = air();
     List<Object> key = List.of(now, bench.settings().dark());
     if (!key.equals(shown)) {
@@ -98,6 +98,10 @@ public final class AirCard extends Card {
       now.ifPresent(this::fill);
     }
     rows.refresh();
-    return now.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return air().isPresent();
   }
 }

@@ -67,8 +67,12 @@ public final class AreaCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return bench.focus().area().isPresent();
   }
 }

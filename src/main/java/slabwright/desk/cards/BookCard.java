@@ -74,7 +74,7 @@ public final class BookCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<BookForm> form = keeper.form();
     List<Object> now =
         List.of(form.map(BookForm::faults), form.map(BookForm::missing), keeper.place(), section);
@@ -83,6 +83,10 @@ public final class BookCard extends Card {
       form.ifPresent(this::fill);
     }
     rows.refresh();
-    return form.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return keeper.form().isPresent();
   }
 }

@@ -1,36 +1,63 @@
 package slabwright.desk.cards;
 
+import java.util.Locale;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import slabwright.desk.model.Settings;
 import slabwright.desk.shell.Controls;
 
-/** A card of the right-hand column: a heading and short rows. */
+/** A card of the right-hand column: a heading that folds it, and short rows. */
 public abstract class Card extends VBox {
-  private final Label heading;
-  private final HBox head;
+  private final String name;
+  private final String key;
+  private final CardHead head;
   private final VBox body = new VBox();
+  private Runnable turn = () -> {};
 
-  protected Card(String title) {
+  /**
+   * An open card.
+   *
+   * @param name its heading, and by which it is remembered that it is folded
+   */
+  protected Card(String name) {
+    this.name = name;
+    key = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");
     getStyleClass().add("card");
     body.getStyleClass().add("card-body");
-    heading = Controls.label(title, "card-title");
-    head = new HBox(heading, Controls.spring());
-    head.getStyleClass().add("card-head");
+    head = new CardHead(key, () -> turn.run());
     getChildren().addAll(head, body);
   }
 
-  /** Shows what is now; says whether the card is wanted at all. */
-  public abstract boolean refresh();
+  /** Whether there is anything to show. */
+  public abstract boolean isWanted();
 
-  protected final void title(String words) {
-    heading.setText(words);
+  /** Shows what is now; where all stays as it is there is nothing to do. */
+  protected void refresh() {}
+
+  /** The heading as it is now. */
+  protected String title() {
+    return name;
+  }
+
+  /** Shows the card as it is now. A folded one keeps its rows as they were until it is unfolded. */
+  final void show(Settings settings) {
+    boolean folded = settings.isFolded(key);
+    turn =
+        () -> {
+          settings.setFolded(key, !folded);
+          show(settings);
+        };
+    head.show(title(), folded);
+    Controls.show(body, !folded);
+    if (!folded) {
+      refresh();
+    }
+    Controls.show(this, isWanted());
   }
 
   /** Puts a control at the right of the heading. */
   protected final void beside(Node node) {
-    head.getChildren().add(node);
+    head.beside(node);
   }
 
   protected final VBox body() {

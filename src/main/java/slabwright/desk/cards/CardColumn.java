@@ -9,7 +9,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Stage;
-import slabwright.desk.shell.Controls;
 
 /** The column of cards: what is picked, then the stage's answers. */
 public final class CardColumn extends ScrollPane {
@@ -60,6 +59,6 @@ public final class CardColumn extends ScrollPane {
       list.getChildren().setAll(now);
       setVvalue(0);
     }
-    now.forEach(c -> Controls.show(c, c.refresh()));
+    now.forEach(c -> c.show(bench.settings()));
   }
 }

@@ -124,12 +124,16 @@ public final class CautionsCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<AreaWork> now = work();
     if (!now.equals(shown)) {
       shown = now;
       now.ifPresent(this::fill);
     }
-    return now.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return work().isPresent();
   }
 }

@@ -123,7 +123,7 @@ public final class ChecksCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<Inlay> now = inlay.now();
     Optional<InlayAnswer> a = now.flatMap(i -> answers.inlay(i.id()));
     List<Object> key =
@@ -132,6 +132,10 @@ public final class ChecksCard extends Card {
       shown = key;
       now.ifPresent(i -> fill(i, a, releases.changedOnDisk(i)));
     }
-    return now.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return inlay.now().isPresent();
   }
 }

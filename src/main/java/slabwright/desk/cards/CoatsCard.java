@@ -86,13 +86,17 @@ public final class CoatsCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     working.show(job.isWorking());
     List<Object> now = List.of(work(), rows.units(), bench.settings().dark());
     if (!now.equals(shown)) {
       shown = now;
       work().ifPresent(this::fill);
     }
+  }
+
+  @Override
+  public boolean isWanted() {
     return bench.focus().area().isPresent();
   }
 }

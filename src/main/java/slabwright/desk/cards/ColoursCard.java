@@ -116,7 +116,7 @@ public final class ColoursCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     List<String> now = all();
     if (!filled || !now.equals(colours)) {
       filled = true;
@@ -124,6 +124,10 @@ public final class ColoursCard extends Card {
       fill();
     }
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return inlay.now().isPresent();
   }
 }

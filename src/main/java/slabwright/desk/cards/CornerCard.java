@@ -73,9 +73,17 @@ public final class CornerCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
-    corner().ifPresent(i -> title("Corner " + CornerName.of(i)));
+  protected void refresh() {
     rows.refresh();
+  }
+
+  @Override
+  protected String title() {
+    return corner().map(i -> "Corner " + CornerName.of(i)).orElseGet(super::title);
+  }
+
+  @Override
+  public boolean isWanted() {
     return corner().isPresent();
   }
 }

@@ -55,8 +55,12 @@ public final class CutCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Controls.show(letters, cuts.changesLetters(only()));
+  }
+
+  @Override
+  public boolean isWanted() {
     return bench.desk().site().areas().stream().anyMatch(a -> !a.inlays().isEmpty());
   }
 }

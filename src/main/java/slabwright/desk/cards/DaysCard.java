@@ -64,13 +64,17 @@ public final class DaysCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<Figure<DayPlan>> days = job.done().map(d -> d.work().days());
     List<Object> now = List.of(days, bench.settings().dark());
     if (!now.equals(shown)) {
       shown = now;
       days.ifPresent(this::fill);
     }
-    return days.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return job.done().isPresent();
   }
 }

@@ -86,8 +86,12 @@ public final class DoorwayCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return doorway().isPresent();
   }
 }

@@ -92,7 +92,7 @@ public final class EdgesCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<FloorTakeoff> now = answers.takeoff();
     UnitSystem u = bench.desk().shown().units();
     if (!now.equals(shown) || u != units) {
@@ -100,6 +100,10 @@ public final class EdgesCard extends Card {
       units = u;
       now.ifPresent(this::fill);
     }
-    return now.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return answers.takeoff().isPresent();
   }
 }

@@ -161,7 +161,7 @@ public final class FinishCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     List<Object> now =
         List.of(
             products().stream().map(Product::id).toList(),
@@ -171,6 +171,10 @@ public final class FinishCard extends Card {
       fill();
     }
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return bench.focus().area().isPresent() && !products().isEmpty();
   }
 }

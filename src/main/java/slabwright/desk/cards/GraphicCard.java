@@ -24,7 +24,7 @@ public final class GraphicCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  public boolean isWanted() {
     return bench.focus().area().map(FloorArea::inlays).map(l -> l.isEmpty()).orElse(true);
   }
 }

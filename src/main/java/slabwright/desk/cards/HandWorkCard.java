@@ -89,7 +89,7 @@ public final class HandWorkCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<FloorTakeoff> now = answers.takeoff();
     UnitSystem u = bench.desk().shown().units();
     if (!now.equals(shown) || u != units) {
@@ -97,6 +97,10 @@ public final class HandWorkCard extends Card {
       units = u;
       now.ifPresent(this::fill);
     }
-    return now.map(t -> !t.area().machines().isEmpty()).orElse(false);
+  }
+
+  @Override
+  public boolean isWanted() {
+    return answers.takeoff().map(t -> !t.area().machines().isEmpty()).orElse(false);
   }
 }

@@ -14,7 +14,7 @@ public final class HintCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  public boolean isWanted() {
     return wanted.getAsBoolean();
   }
 }

@@ -101,14 +101,22 @@ public final class InlayCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     String now = jamb().map(j -> j.doorway().id()).orElse("");
     if (!now.equals(door) && inlay.now().isPresent()) {
       door = now;
       fill();
     }
-    inlay.now().ifPresent(i -> title(i.name().isBlank() ? "Size and place" : i.name()));
     rows.refresh();
+  }
+
+  @Override
+  protected String title() {
+    return inlay.now().map(Inlay::name).filter(n -> !n.isBlank()).orElseGet(super::title);
+  }
+
+  @Override
+  public boolean isWanted() {
     return inlay.now().isPresent();
   }
 }

@@ -136,7 +136,7 @@ public final class MachinesCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     List<String> ids =
         bench
             .focus()
@@ -159,6 +159,10 @@ public final class MachinesCard extends Card {
       }
     }
     rows.forEach(FieldRows::refresh);
+  }
+
+  @Override
+  public boolean isWanted() {
     return bench.focus().area().isPresent();
   }
 }

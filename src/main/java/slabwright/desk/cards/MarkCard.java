@@ -47,7 +47,6 @@ public final class MarkCard extends Card {
   }
 
   private void fill(Mark m) {
-    title(capital(m.kind().type().word()));
     rows.clear();
     rows.words(
             "Name",
@@ -87,7 +86,7 @@ public final class MarkCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<Mark> m = mark();
     m.ifPresent(
         x -> {
@@ -101,6 +100,15 @@ public final class MarkCard extends Card {
       shape = "";
     }
     rows.refresh();
-    return m.isPresent();
+  }
+
+  @Override
+  protected String title() {
+    return mark().map(m -> capital(m.kind().type().word())).orElseGet(super::title);
+  }
+
+  @Override
+  public boolean isWanted() {
+    return mark().isPresent();
   }
 }

@@ -94,13 +94,17 @@ public final class MarksCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     List<Mark> now = bench.focus().area().map(FloorArea::marks).orElse(List.of());
     if (!now.equals(shown) || !bench.focus().picked().equals(picked)) {
       shown = now;
       picked = bench.focus().picked();
       bench.focus().area().ifPresent(this::fill);
     }
-    return !now.isEmpty();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return bench.focus().area().map(a -> !a.marks().isEmpty()).orElse(false);
   }
 }

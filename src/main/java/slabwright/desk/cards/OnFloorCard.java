@@ -41,8 +41,12 @@ public final class OnFloorCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return plan().isPresent();
   }
 }

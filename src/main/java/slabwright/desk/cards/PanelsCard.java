@@ -71,13 +71,16 @@ public final class PanelsCard extends Card {
     drawing.paintOn(new FxPainter(g, k, dark ? Tone.DARK : Tone.LIGHT), drawing.bounds());
   }
 
+  private Optional<InlayAnswer> answer() {
+    return inlay.now().flatMap(i -> answers.inlay(i.id()));
+  }
+
   @Override
-  public boolean refresh() {
-    Optional<InlayAnswer> now = inlay.now().flatMap(i -> answers.inlay(i.id()));
+  protected void refresh() {
+    Optional<InlayAnswer> now = answer();
     UnitSystem u = bench.desk().shown().units();
     boolean d = bench.settings().dark();
-    boolean has = now.flatMap(InlayAnswer::plan).flatMap(InlayPlan::panels).isPresent();
-    if (has && (!now.equals(shown) || u != units || d != dark)) {
+    if (isWanted() && (!now.equals(shown) || u != units || d != dark)) {
       shown = now;
       units = u;
       dark = d;
@@ -85,6 +88,10 @@ public final class PanelsCard extends Card {
       fill(plan, plan.panels().orElseThrow());
       draw(now.get(), plan.panels().orElseThrow());
     }
-    return has;
+  }
+
+  @Override
+  public boolean isWanted() {
+    return answer().flatMap(InlayAnswer::plan).flatMap(InlayPlan::panels).isPresent();
   }
 }

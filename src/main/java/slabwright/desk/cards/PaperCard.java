@@ -46,8 +46,12 @@ public final class PaperCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return true;
   }
 }

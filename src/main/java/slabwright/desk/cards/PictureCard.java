@@ -49,11 +49,15 @@ public final class PictureCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     rows.refresh();
     String words = underlay().map(Underlay::caution).orElse("");
     caution.setText(words);
     Controls.show(caution, !words.isEmpty());
+  }
+
+  @Override
+  public boolean isWanted() {
     return underlay().isPresent();
   }
 }

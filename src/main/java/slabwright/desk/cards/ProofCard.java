@@ -201,7 +201,7 @@ public final class ProofCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<Inlay> now = inlay.now();
     Optional<Proofs.Seen> seen = now.flatMap(proofs::of);
     List<Object> key =
@@ -217,6 +217,10 @@ public final class ProofCard extends Card {
       result.getChildren().clear();
       seen.ifPresent(s -> fill(s, now.orElseThrow()));
     }
-    return now.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return inlay.now().isPresent();
   }
 }

@@ -124,15 +124,22 @@ public final class ReachCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<Ways> now = source.ways();
     List<Object> seen = List.of(now, units(), bench.settings().dark());
     if (!seen.equals(shown)) {
       shown = seen;
       now.ifPresentOrElse(this::fill, () -> wait(pockets()));
     }
-    boolean machines = answers.takeoff().map(t -> !t.area().machines().isEmpty()).orElse(false);
-    return machines && (now.isPresent() || source.isWorking());
+  }
+
+  @Override
+  public boolean isWanted() {
+    return hasMachines() && (source.ways().isPresent() || source.isWorking());
+  }
+
+  private boolean hasMachines() {
+    return answers.takeoff().map(t -> !t.area().machines().isEmpty()).orElse(false);
   }
 
   private int pockets() {

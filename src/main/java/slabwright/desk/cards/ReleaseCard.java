@@ -88,7 +88,7 @@ public final class ReleaseCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     rows.refresh();
     Site site = bench.desk().site();
     List<Object> now = List.of(site, bench.focus().stage(), releases.looks());
@@ -105,6 +105,10 @@ public final class ReleaseCard extends Card {
     }
     Controls.show(compare, !which.getItems().isEmpty());
     Controls.show(changes, !which.getItems().isEmpty());
+  }
+
+  @Override
+  public boolean isWanted() {
     return bench.focus().area().isPresent();
   }
 }

@@ -86,13 +86,17 @@ public final class SealerCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
     List<Object> now = List.of(area.map(FloorArea::id), area.map(this::questions));
     if (!now.equals(shown)) {
       shown = now;
       area.ifPresent(this::fill);
     }
-    return area.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return bench.focus().areaOf(bench.desk().site()).isPresent();
   }
 }

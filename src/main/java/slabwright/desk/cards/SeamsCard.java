@@ -9,7 +9,6 @@ import slabwright.desk.model.SeamCosts;
 import slabwright.desk.model.SeamGrip;
 import slabwright.desk.shell.Controls;
 import slabwright.site.HandSeams;
-import slabwright.site.Inlay;
 import slabwright.units.Length;
 import slabwright.units.Quantity;
 
@@ -109,14 +108,17 @@ public final class SeamsCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
-    Optional<Inlay> now = inlay.now();
+  protected void refresh() {
     int count = places().size();
     if (count != fields) {
       fill(count);
     }
     Controls.show(again, isByHand());
     rows.refresh();
-    return now.isPresent() && (count > 0 || isByHand());
+  }
+
+  @Override
+  public boolean isWanted() {
+    return inlay.now().isPresent() && (!places().isEmpty() || isByHand());
   }
 }

@@ -37,8 +37,12 @@ public final class SiteCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return true;
   }
 }

@@ -115,10 +115,14 @@ public final class SlabCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     rows.refresh();
     moisture.refresh();
     air.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return bench.focus().area().isPresent();
   }
 }

@@ -71,9 +71,13 @@ public final class StencilCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     overspray.refresh();
     rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
     return inlay.now().isPresent();
   }
 }

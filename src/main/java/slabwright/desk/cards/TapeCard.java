@@ -118,13 +118,17 @@ public final class TapeCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
+  protected void refresh() {
     Optional<AdjustedRoom> r = room();
     List<Object> now = List.of(r, rows.units());
     if (!now.equals(shown)) {
       shown = now;
       r.ifPresent(x -> fill(x, bench.focus().area().orElseThrow()));
     }
-    return r.isPresent();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return room().isPresent();
   }
 }

@@ -82,9 +82,19 @@ public final class WallCard extends Card {
   }
 
   @Override
-  public boolean refresh() {
-    wall().ifPresent(i -> title("Wall " + CornerName.wall(i, area().outline().size())));
+  protected void refresh() {
     rows.refresh();
+  }
+
+  @Override
+  protected String title() {
+    return wall()
+        .map(i -> "Wall " + CornerName.wall(i, area().outline().size()))
+        .orElseGet(super::title);
+  }
+
+  @Override
+  public boolean isWanted() {
     return wall().isPresent();
   }
 }

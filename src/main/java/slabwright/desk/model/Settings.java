@@ -10,8 +10,9 @@ import java.util.List;
 import java.util.Properties;
 
 /**
- * What the desk remembers between sessions: look, window, recent plans. Losing it harms nothing, so
- * a file that cannot be read counts as empty and one that cannot be written is let be.
+ * What the desk remembers between sessions: look, window, folded cards, recent plans. Losing it
+ * harms nothing, so a file that cannot be read counts as empty and one that cannot be written is
+ * let be.
  */
 public final class Settings {
   private static final int MOST_RECENT = 8;
@@ -36,6 +37,15 @@ public final class Settings {
 
   public void setDark(boolean on) {
     put("dark", String.valueOf(on));
+  }
+
+  /** Whether a card is folded. */
+  public boolean isFolded(String card) {
+    return Boolean.parseBoolean(values.getProperty("folded." + card, "false"));
+  }
+
+  public void setFolded(String card, boolean on) {
+    put("folded." + card, String.valueOf(on));
   }
 
   /** A number kept under a name. */

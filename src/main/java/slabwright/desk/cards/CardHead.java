@@ -1,0 +1,59 @@
+package slabwright.desk.cards;
+
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import org.kordamp.ikonli.feather.Feather;
+import org.kordamp.ikonli.javafx.FontIcon;
+import slabwright.desk.shell.Controls;
+import slabwright.desk.shell.Icons;
+
+/** The heading of a card, which folds and unfolds it, and what stands beside it. */
+final class CardHead extends HBox {
+  private final FontIcon sign = Icons.of(Feather.CHEVRON_DOWN, 14);
+  private final Button heading;
+  private final HBox beside = new HBox();
+
+  /**
+   * A heading.
+   *
+   * @param turn folds or unfolds the card
+   */
+  CardHead(String key, Runnable turn) {
+    heading = Controls.button("", "card-title", turn);
+    heading.setId("fold-" + key);
+    heading.setGraphic(sign);
+    heading.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(heading, Priority.ALWAYS);
+    heading.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          if (e.getCode() == KeyCode.ENTER) {
+            turn.run();
+            e.consume();
+          }
+        });
+    getStyleClass().add("card-head");
+    getChildren().addAll(heading, beside);
+  }
+
+  /** Puts a control at the right; a folded card does not show it. */
+  void beside(Node node) {
+    beside.getChildren().add(node);
+  }
+
+  void show(String title, boolean folded) {
+    heading.setText(title);
+    sign.setIconCode(folded ? Feather.CHEVRON_RIGHT : Feather.CHEVRON_DOWN);
+    Controls.show(beside, !folded);
+    String said = title + (folded ? ", folded" : ", open");
+    if (!said.equals(heading.getAccessibleText())) {
+      heading.setAccessibleText(said);
+      heading.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+    }
+  }
+}
