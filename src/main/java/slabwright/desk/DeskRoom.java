@@ -51,7 +51,7 @@ final class DeskRoom implements Screen {
     desk = bench.desk();
     Chooser asks = outside.chooser();
     InlayActions inlays = new InlayActions(parts, asks);
-    ShownNow shown = new ShownNow(bench, parts.pictures(), parts.answers());
+    ShownNow shown = new ShownNow(bench, parts.pictures(), parts.answers(), parts.seams());
     UnderlayActions underlays = new UnderlayActions(parts, this::pictureLaid, this::pictureFlat);
     tools =
         new ToolBox(
@@ -64,7 +64,7 @@ final class DeskRoom implements Screen {
                 this::roomDone,
                 inlays::choose,
                 underlays));
-    edits = new EditActions(bench, parts.pictures());
+    edits = new EditActions(bench, parts.pictures(), shown);
     plans = new PlanActions(parts, new Samples(places.data()), asks, tools, this, underlays);
     drops = new FileDrops(desk, plans, inlays);
     DeskCommands.fill(commands, desk, plans, edits, this, look);

@@ -5,23 +5,28 @@ import java.util.Optional;
 import slabwright.desk.model.Bench;
 import slabwright.desk.model.Clipboard;
 import slabwright.desk.model.Moves;
+import slabwright.desk.model.Nudge;
 import slabwright.desk.model.Pick;
 import slabwright.desk.model.Pictures;
+import slabwright.desk.tool.SeamNudge;
+import slabwright.desk.tool.Shown;
 import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.MarkEdit;
 import slabwright.site.Move;
-import slabwright.units.UnitSystem;
 
 /** What keys and menu do to whatever is picked. */
 final class EditActions {
   private final Bench bench;
   private final Pictures pictures;
+  private final Shown shown;
   private final Clipboard clipboard = new Clipboard();
 
-  EditActions(Bench bench, Pictures pictures) {
+  EditActions(Bench bench, Pictures pictures, Shown shown) {
     this.bench = bench;
+    this.shown = shown;
     this.pictures = pictures;
   }
 
@@ -72,8 +77,11 @@ final class EditActions {
    * @param coarse a foot or 100 mm instead of an inch or 10 mm
    */
   boolean nudge(int right, int up, boolean coarse) {
-    boolean metric = bench.desk().site().units() == UnitSystem.METRIC;
-    double step = metric ? (coarse ? 100 : 10) : (coarse ? 304.8 : 25.4);
+    double step = Nudge.mm(bench.desk().site().units(), coarse);
+    if (SeamNudge.isPicked(bench)) {
+      SeamNudge.by(bench, shown, new Vec(right, up), step).ifPresent(bench.desk()::push);
+      return true;
+    }
     Move by = Move.by(right * step, up * step);
     return push(area().flatMap(a -> Moves.picked(a, bench.focus(), by)));
   }

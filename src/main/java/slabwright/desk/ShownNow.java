@@ -8,6 +8,7 @@ import slabwright.desk.model.Bench;
 import slabwright.desk.model.FloorPicture;
 import slabwright.desk.model.Pick;
 import slabwright.desk.model.Pictures;
+import slabwright.desk.model.SeamCosts;
 import slabwright.desk.model.SeamGrip;
 import slabwright.desk.tool.Shown;
 import slabwright.shape.Bounds;
@@ -22,8 +23,10 @@ final class ShownNow implements Shown {
   private final Bench bench;
   private final Pictures pictures;
   private final Answers answers;
+  private final SeamCosts costs;
 
-  ShownNow(Bench bench, Pictures pictures, Answers answers) {
+  ShownNow(Bench bench, Pictures pictures, Answers answers, SeamCosts costs) {
+    this.costs = costs;
     this.bench = bench;
     this.pictures = pictures;
     this.answers = answers;
@@ -71,6 +74,11 @@ final class ShownNow implements Shown {
       answers.inlay(i.id()).flatMap(a -> SeamGrip.of(a, i)).ifPresent(all::add);
     }
     return all;
+  }
+
+  @Override
+  public String seamCost(Inlay inlay) {
+    return costs.words(inlay);
   }
 
   @Override

@@ -54,11 +54,11 @@ final class TestSites {
   static Path withComb(Path folder) throws IOException {
     StringBuilder teeth = new StringBuilder();
     for (int x = 0; x < 160; x += 40) {
-      teeth.append("M%d,100 h30 L%d,10 Z ".formatted(x, x + 15));
+      teeth.append("M%d,200 h30 L%d,20 Z ".formatted(x, x + 15));
     }
     Files.writeString(
         folder.resolve("comb.svg"),
-        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 150 110'><path fill='#14505c' d='"
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 150 220'><path fill='#14505c' d='"
             + teeth
             + "'/></svg>");
     Inlay comb =

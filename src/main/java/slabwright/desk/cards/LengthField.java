@@ -1,5 +1,6 @@
 package slabwright.desk.cards;
 
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.css.PseudoClass;
@@ -72,6 +73,27 @@ final class LengthField extends VBox {
 
   LengthField id(String id) {
     field.setId(id);
+    return this;
+  }
+
+  /**
+   * Lets the up and down keys move the value.
+   *
+   * @param move told 1 or -1, and whether Shift asks for a larger step
+   */
+  LengthField steps(BiConsumer<Integer, Boolean> move) {
+    field.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          boolean up = e.getCode() == KeyCode.UP;
+          if (up || e.getCode() == KeyCode.DOWN) {
+            move.accept(up ? 1 : -1, e.isShiftDown());
+            right();
+            field.setText(now.get());
+            field.selectAll();
+            e.consume();
+          }
+        });
     return this;
   }
 

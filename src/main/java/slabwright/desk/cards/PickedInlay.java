@@ -22,9 +22,17 @@ final class PickedInlay {
     return bench
         .focus()
         .single()
-        .filter(Pick.OfInlay.class::isInstance)
-        .flatMap(p -> area.flatMap(a -> a.inlay(((Pick.OfInlay) p).id())))
+        .flatMap(PickedInlay::id)
+        .flatMap(id -> area.flatMap(a -> a.inlay(id)))
         .or(() -> area.flatMap(a -> a.inlays().stream().findFirst()));
+  }
+
+  /** Of the inlay that is picked, or whose seam is. */
+  private static Optional<String> id(Pick picked) {
+    if (picked instanceof Pick.OfSeam seam) {
+      return Optional.of(seam.inlay());
+    }
+    return picked instanceof Pick.OfInlay i ? Optional.of(i.id()) : Optional.empty();
   }
 
   /**

@@ -5,12 +5,12 @@ import java.util.Optional;
 import javafx.scene.control.Button;
 import slabwright.desk.model.Answers;
 import slabwright.desk.model.Bench;
+import slabwright.desk.model.Nudge;
 import slabwright.desk.model.SeamCosts;
 import slabwright.desk.model.SeamGrip;
 import slabwright.desk.shell.Controls;
 import slabwright.site.HandSeams;
 import slabwright.units.Length;
-import slabwright.units.Quantity;
 
 /** Where the seams run, typed or dragged on the slab, and what that costs above the best. */
 public final class SeamsCard extends Card {
@@ -52,13 +52,15 @@ public final class SeamsCard extends Card {
               count == 1 ? "Seam" : "Seam " + (i + 1),
               () -> seam < places().size() ? places().get(seam) : Length.ZERO,
               v -> move(seam, v))
-          .id("seam-" + (i + 1));
+          .id("seam-" + (i + 1))
+          .steps((by, coarse) -> step(seam, by, coarse));
     }
     rows.sentence(
         () ->
             "From the blank's "
                 + (isAcross() ? "top" : "left side")
-                + " as read, to where the lap begins. Seams can be dragged on the slab too.",
+                + " as read, to where the lap begins. Seams can be dragged on the slab too, or picked"
+                + " there and moved by the arrow keys.",
         "card-hint");
   }
 
@@ -70,24 +72,11 @@ public final class SeamsCard extends Card {
     if (!isByHand()) {
       return "Where they cost least.";
     }
-    return inlay.now().flatMap(i -> costs.bill(i.id())).map(SeamsCard::words).orElse("Weighing…");
-  }
-
-  private static String words(SeamCosts.Bill b) {
-    String now = Quantity.number(b.now().total(), 0);
-    String edge =
-        b.now().looseCut() == b.best().looseCut()
-            ? ""
-            : "; loose pieces cut: " + b.now().looseCut() + ", at best " + b.best().looseCut();
-    return b.above() < 0.5
-        ? "Set by hand, as cheap as the best: " + now + edge + "."
-        : "Set by hand: cost "
-            + now
-            + ", "
-            + Quantity.number(b.above(), 0)
-            + " above the best"
-            + edge
-            + ".";
+    return inlay
+        .now()
+        .flatMap(i -> costs.bill(i.id()))
+        .map(b -> "Set by hand: " + b.inFull() + ".")
+        .orElse("Weighing…");
   }
 
   private boolean isByHand() {
@@ -101,6 +90,12 @@ public final class SeamsCard extends Card {
                 inlay.cut(
                     "move seam",
                     s -> s.withChanges(s.changes().withSeams(Optional.of(g.moved(seam, to))))));
+  }
+
+  /** One nudge up or down, on the blank. */
+  private void step(int seam, int by, boolean coarse) {
+    double mm = by * Nudge.mm(rows.units(), coarse);
+    move(seam, Length.mm(places().get(seam).mm() + mm));
   }
 
   private void best() {

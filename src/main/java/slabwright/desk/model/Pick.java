@@ -39,6 +39,16 @@ public sealed interface Pick {
     }
   }
 
+  /** A seam of an inlay's panels by its number. */
+  record OfSeam(String inlay, int index) implements Pick {
+    @Override
+    public boolean isIn(FloorArea area) {
+      return area.inlay(inlay)
+          .filter(i -> i.spec().changes().seams().map(s -> index < s.places().size()).orElse(true))
+          .isPresent();
+    }
+  }
+
   /** An inlay by its id. */
   record OfInlay(String id) implements Pick {
     @Override

@@ -13,6 +13,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.HandSeams;
 import slabwright.site.Inlay;
 import slabwright.units.Length;
+import slabwright.units.Quantity;
 
 /**
  * What seams set by hand cost above the best ones, also while one is dragged. Worked out off the
@@ -32,6 +33,23 @@ public final class SeamCosts implements AutoCloseable {
     /** How much more they cost; 0 for the best. */
     public double above() {
       return now.total() - best.total();
+    }
+
+    /** Says what they cost, and how that compares. */
+    public String words() {
+      return "cost "
+          + Quantity.number(now.total(), 0)
+          + (above() < 0.5
+              ? ", as cheap as the best"
+              : ", " + Quantity.number(above(), 0) + " above the best");
+    }
+
+    /** The same with loose pieces that are cut through, where that differs. */
+    public String inFull() {
+      return words()
+          + (now.looseCut() == best.looseCut()
+              ? ""
+              : "; loose pieces cut: " + now.looseCut() + ", at best " + best.looseCut());
     }
   }
 
@@ -73,6 +91,13 @@ public final class SeamCosts implements AutoCloseable {
   /** The bill of an inlay whose seams were set by hand; empty until it has been worked out. */
   public Optional<Bill> bill(String inlayId) {
     return Optional.ofNullable(bills.get(inlayId));
+  }
+
+  /** What the seams of an inlay cost, in a few words. */
+  public String words(Inlay inlay) {
+    return inlay.spec().changes().seams().isEmpty()
+        ? "where it costs least"
+        : bill(inlay.id()).map(Bill::words).orElse("weighing…");
   }
 
   public boolean isUpToDate() {

@@ -23,6 +23,9 @@ import slabwright.units.Length;
 public record SeamGrip(
     String inlayId, HandSeams seams, Affine toSite, Bounds blank, double overlap) {
 
+  /** Below this share of its own way an arrow leaves a seam alone: it points along the seam. */
+  private static final double SIDEWAYS = 0.5;
+
   /** The seams of an inlay that has been worked out; empty when it has none. */
   public static Optional<SeamGrip> of(InlayAnswer answer, Inlay now) {
     Optional<PanelPlan> panels = answer.plan().flatMap(p -> p.panels());
@@ -76,6 +79,18 @@ public record SeamGrip(
     double held = Math.max(low, Math.min(high, to.mm()));
     places.set(seam, held == to.mm() ? to : Length.mm(held));
     return new HandSeams(seams.strips(), places);
+  }
+
+  /**
+   * All seams with one of them a step further.
+   *
+   * @param way on the site, of length 1; a seam that lies along it stays
+   */
+  public HandSeams nudged(int seam, Vec way, double step) {
+    double share = way.dot(toSite.apply(point(1, 0)).minus(toSite.apply(point(0, 0))).unit());
+    return Math.abs(share) < SIDEWAYS
+        ? seams
+        : moved(seam, Length.mm(seams.places().get(seam).mm() + Math.copySign(step, share)));
   }
 
   private Turn turn() {

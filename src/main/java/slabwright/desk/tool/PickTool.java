@@ -37,6 +37,11 @@ public final class PickTool implements Tool {
   }
 
   @Override
+  public String standing() {
+    return SeamNudge.standing(bench, shown);
+  }
+
+  @Override
   public boolean snaps() {
     return drag.isPresent();
   }
@@ -55,7 +60,7 @@ public final class PickTool implements Tool {
     drag =
         TurnHandle.at(bench, shown, t)
             .or(() -> Handles.at(bench, picture.get(), t))
-            .or(() -> SeamDrag.at(bench, shown, t));
+            .or(() -> seam(t));
     if (drag.isPresent()) {
       return;
     }
@@ -70,6 +75,13 @@ public final class PickTool implements Tool {
     }
     choose(hit.get(), t);
     drag = Handles.move(bench, picture.get(), hit.get(), t);
+  }
+
+  /** A touched seam is picked too, so that the arrow keys move it. */
+  private Optional<Drag> seam(Touch t) {
+    Optional<SeamDrag> held = SeamDrag.at(bench, shown, t);
+    held.ifPresent(s -> bench.focus().pick(new Pick.OfSeam(s.inlay().id(), s.seam())));
+    return held.map(s -> s);
   }
 
   private void choose(Pick hit, Touch t) {
@@ -132,6 +144,12 @@ public final class PickTool implements Tool {
     List<Ink> inks = new ArrayList<>();
     shown.picture().ifPresent(p -> inks.addAll(Handles.over(bench, p, paper)));
     inks.addAll(TurnHandle.over(bench, shown, paper));
+    SeamNudge.grip(bench, shown)
+        .ifPresent(
+            g ->
+                inks.add(
+                    Stroke.lines(
+                        Pen.of(1.1, Overlays.LIVE), List.of(g.line(SeamNudge.index(bench))))));
     boxFrom.ifPresent(
         f -> {
           Bounds b = box(f);

@@ -5,16 +5,14 @@ import slabwright.desk.model.Bench;
 import slabwright.desk.model.SeamGrip;
 import slabwright.desk.model.Stage;
 import slabwright.shape.Vec;
-import slabwright.site.AreaEdit;
 import slabwright.site.Edit;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
-import slabwright.site.StencilSpec;
 
 /** A seam of an inlay slid across its strips. */
 record SeamDrag(FloorArea area, Inlay inlay, SeamGrip grip, int seam, Vec start) implements Drag {
   /** The seam under the touch, on the Inlay stage. */
-  static Optional<Drag> at(Bench bench, Shown shown, Touch t) {
+  static Optional<SeamDrag> at(Bench bench, Shown shown, Touch t) {
     Optional<FloorArea> area = bench.focus().area();
     if (bench.focus().stage() != Stage.INLAY || area.isEmpty()) {
       return Optional.empty();
@@ -34,9 +32,6 @@ record SeamDrag(FloorArea area, Inlay inlay, SeamGrip grip, int seam, Vec start)
     if (t.raw().distanceTo(start) < t.reach() / 3) {
       return Optional.empty();
     }
-    StencilSpec spec = inlay.spec();
-    StencilSpec next =
-        spec.withChanges(spec.changes().withSeams(Optional.of(grip.through(seam, t.raw()))));
-    return Optional.of(new AreaEdit.SetStencil(area.id(), inlay.id(), "move seam", next));
+    return Optional.of(SeamNudge.edit(area, inlay, grip.through(seam, t.raw())));
   }
 }

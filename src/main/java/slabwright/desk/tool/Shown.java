@@ -7,6 +7,7 @@ import slabwright.desk.model.Pick;
 import slabwright.desk.model.SeamGrip;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.site.Inlay;
 
 /** What is on the slab now, worked out. */
 public interface Shown {
@@ -21,6 +22,9 @@ public interface Shown {
 
   /** The seams of all inlays that have been worked out. */
   List<SeamGrip> seams();
+
+  /** What the seams of an inlay cost, in a few words. */
+  String seamCost(Inlay inlay);
 
   /** What an inlay covers on the site. */
   Optional<Bounds> inlayBounds(String id);

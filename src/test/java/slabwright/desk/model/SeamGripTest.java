@@ -47,6 +47,18 @@ class SeamGripTest {
   }
 
   @Test
+  void an_arrow_moves_a_seam_its_way_on_the_site_and_one_along_it_does_not() {
+    SeamGrip grip = grip(HandSeams.Strips.DOWN);
+    Vec up = new Vec(0, 1);
+    Vec right = new Vec(1, 0);
+    assertThat(grip.nudged(1, up, 10).places().get(1).mm()).isEqualTo(2010);
+    assertThat(grip.nudged(1, up.times(-1), 100).places().get(1).mm()).isEqualTo(1900);
+    assertThat(grip.nudged(1, right, 10)).isEqualTo(grip.seams());
+    assertThat(grip(HandSeams.Strips.ACROSS).nudged(0, right, 10).places().get(0).mm())
+        .isEqualTo(1010);
+  }
+
+  @Test
   void a_typed_place_is_kept_as_it_was_typed() {
     assertThat(grip(HandSeams.Strips.DOWN).moved(0, Length.inches(40)).places().get(0))
         .isEqualTo(Length.inches(40));
