@@ -91,6 +91,16 @@ final class PlanActions implements PictureCard.Actions {
   }
 
   @Override
+  public Optional<PictureCard.Pages> pages() {
+    return underlays.pages();
+  }
+
+  @Override
+  public void turnTo(int page) {
+    underlays.turnTo(page);
+  }
+
+  @Override
   public void removePicture() {
     desk.push(new SiteEdit.SetUnderlay(Optional.empty()));
   }

@@ -49,6 +49,7 @@ public final class EntryBar extends VBox {
     setPickOnBounds(false);
     field.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     Controls.show(wrong, false);
+    Controls.show(options, false);
   }
 
   /** Shows what the tool says now. */

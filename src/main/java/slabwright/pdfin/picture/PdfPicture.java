@@ -2,6 +2,7 @@ package slabwright.pdfin.picture;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -21,6 +22,15 @@ public record PdfPicture(Picture picture, int pages, double mmPerPixel) {
 
   /** Fine enough for hairlines on paper. */
   private static final double USUAL_DPI = 200;
+
+  /**
+   * Renders a page of a file that is not too large.
+   *
+   * @throws java.io.UncheckedIOException when the file cannot be opened
+   */
+  public static Parsed<PdfPicture> read(Path file, int page) {
+    return Picture.bytes(file).flatMap(b -> read(b, page));
+  }
 
   /** Renders page {@code page}, from 1, at 200 dots an inch or what the longest side allows. */
   public static Parsed<PdfPicture> read(byte[] file, int page) {

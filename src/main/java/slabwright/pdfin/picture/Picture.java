@@ -43,13 +43,22 @@ public record Picture(BufferedImage image) {
    * @throws UncheckedIOException when the file cannot be opened
    */
   public static Parsed<Picture> read(Path file, int page) {
+    return isPdf(file)
+        ? PdfPicture.read(file, page).map(PdfPicture::picture)
+        : bytes(file).flatMap(Picture::read);
+  }
+
+  /** Whether the file has pages, by its name. */
+  public static boolean isPdf(Path file) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
+  }
+
+  /** All of a file that is not too large. */
+  static Parsed<byte[]> bytes(Path file) {
     try {
-      if (Files.size(file) > LONGEST_FILE) {
-        return Parsed.bad("\"%s\" is larger than 200 MB.".formatted(file.getFileName()));
-      }
-      byte[] bytes = Files.readAllBytes(file);
-      boolean pdf = file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
-      return pdf ? PdfPicture.read(bytes, page).map(PdfPicture::picture) : read(bytes);
+      return Files.size(file) > LONGEST_FILE
+          ? Parsed.bad("\"%s\" is larger than 200 MB.".formatted(file.getFileName()))
+          : Parsed.ok(Files.readAllBytes(file));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
