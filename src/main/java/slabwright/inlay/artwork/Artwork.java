@@ -96,10 +96,11 @@ public record Artwork(
   private static Artwork read(byte[] bytes, String name, ArtworkOptions options) {
     Notes notes = new Notes();
     SvgElement root = SvgReader.read(bytes);
-    Modernise.run(root, notes);
+    List<CarriedFont> fonts = Modernise.run(root, notes);
     UseBudget.check(root);
     Page page = Page.settle(root);
-    GraphicsNode scene = Scene.build(root, page, new FontBook(options.installedFonts()), notes);
+    FontBook book = new FontBook(fonts, options.installedFonts());
+    GraphicsNode scene = Scene.build(root, page, book, notes);
     List<PaintedShape> shapes = SceneWalk.shapes(scene, new AffineTransform(), notes);
     return new Composer(shapes, page, options, notes).compose(name);
   }

@@ -6,6 +6,7 @@ import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -16,8 +17,9 @@ import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.gvt.font.GVTFontFamily;
 
 /**
- * The fonts at hand: the shipped DejaVu Sans, then, when allowed, those installed on the computer.
- * A family that is not at hand is remembered in the text, so that its substitution can be said.
+ * The fonts at hand: those the graphic carries, the shipped DejaVu Sans, then, when allowed, those
+ * installed on the computer. A family that is not at hand is remembered in the text, so that its
+ * substitution can be said.
  */
 final class FontBook implements FontFamilyResolver {
   /** The name the SVG library is told to use for text that names no font. */
@@ -31,6 +33,7 @@ final class FontBook implements FontFamilyResolver {
     static final Font BOLD = shipped("DejaVuSans-Bold.ttf");
   }
 
+  private final List<CarriedFont> carried;
   private final boolean useInstalled;
 
   /** One object, as text is split into runs where the family object changes. */
@@ -38,7 +41,8 @@ final class FontBook implements FontFamilyResolver {
 
   private final Map<String, FontFamily> resolved = new TreeMap<>();
 
-  FontBook(boolean useInstalled) {
+  FontBook(List<CarriedFont> carried, boolean useInstalled) {
+    this.carried = List.copyOf(carried);
     this.useInstalled = useInstalled;
   }
 
@@ -58,6 +62,11 @@ final class FontBook implements FontFamilyResolver {
   }
 
   private FontFamily find(String family) {
+    List<CarriedFont> own =
+        carried.stream().filter(c -> c.family().equalsIgnoreCase(family)).toList();
+    if (own.stream().anyMatch(c -> c.font().isPresent())) {
+      return FontFamily.of(family, own);
+    }
     if (SHIPPED.contains(family.toLowerCase(Locale.ROOT))) {
       return getDefault();
     }
@@ -65,7 +74,8 @@ final class FontBook implements FontFamilyResolver {
       return new FontFamily(
           family, new Font(family, Font.PLAIN, 1), new Font(family, Font.BOLD, 1));
     }
-    return new FontFamily.Missing(family, Shipped.REGULAR);
+    String trouble = own.stream().map(CarriedFont::trouble).findFirst().orElse("");
+    return new FontFamily.Missing(family, trouble, Shipped.REGULAR);
   }
 
   private static boolean isInstalled(String family) {
@@ -80,7 +90,7 @@ final class FontBook implements FontFamilyResolver {
     return null;
   }
 
-  /** Fonts carried inside a graphic are not used. */
+  /** Fonts that a graphic carries have been read before; none is loaded while it is drawn. */
   @Override
   public GVTFontFamily loadFont(InputStream in, FontFace face) {
     return null;

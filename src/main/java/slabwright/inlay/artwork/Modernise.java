@@ -43,7 +43,8 @@ final class Modernise {
     this.rewriter = new StyleRewriter(ids, notes);
   }
 
-  static void run(SvgElement root, Notes notes) {
+  /** Rewrites all below the root, and gives the fonts that the graphic carries. */
+  static List<CarriedFont> run(SvgElement root, Notes notes) {
     Modernise m = new Modernise(root, notes);
     root.attributes.put(StyleSheet.ROOT_MARK, "1");
     root.walk(m::plainLinks);
@@ -51,6 +52,7 @@ final class Modernise {
     m.readSheets(root);
     m.rewrite(root, m.sheetVariables);
     PaintOrder.apply(root, notes);
+    return m.sheets.stream().flatMap(s -> s.fonts().stream()).toList();
   }
 
   private static Set<String> ids(SvgElement root) {

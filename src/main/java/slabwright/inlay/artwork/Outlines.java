@@ -49,13 +49,13 @@ public record Outlines(String name, List<Outline> outlines, List<Line> lines)
   private static Outlines read(byte[] bytes, String name) {
     Notes notes = new Notes();
     SvgElement root = SvgReader.read(bytes);
-    Modernise.run(root, notes);
+    FontBook book = new FontBook(Modernise.run(root, notes), true);
     UseBudget.check(root);
     Page page = Page.settle(root);
     double scale = page.declaredPerDrawn() * MM_PER_PX;
     AffineTransform toMm = AffineTransform.getScaleInstance(scale, scale);
     List<PaintedShape> shapes =
-        SceneWalk.shapesAndLines(Scene.build(root, page, new FontBook(true), notes), notes);
+        SceneWalk.shapesAndLines(Scene.build(root, page, book, notes), notes);
     List<Outline> outlines = new ArrayList<>();
     List<Line> lines = new ArrayList<>();
     for (PaintedShape s : shapes) {

@@ -20,11 +20,17 @@ final class StyleSheet {
   private record Rule(String selectors, Map<String, String> declarations) {}
 
   private final List<Rule> rules = new ArrayList<>();
+  private final List<CarriedFont> fonts = new ArrayList<>();
   private final Notes notes;
 
   StyleSheet(String css, Notes notes) {
     this.notes = notes;
     read(Declarations.withoutComments(css));
+  }
+
+  /** The fonts that the sheet carries within itself. */
+  List<CarriedFont> fonts() {
+    return List.copyOf(fonts);
   }
 
   /** Variables set for the whole graphic, or, failing that, anywhere in the sheet. */
@@ -113,16 +119,15 @@ final class StyleSheet {
       rules.add(new Rule(prelude, Declarations.parse(withoutNested(body))));
     } else if (p.startsWith("@layer") || (p.startsWith("@media") && appliesToScreen(p))) {
       read(body);
+    } else if (p.startsWith("@font-face")) {
+      CarriedFont.of(Declarations.parse(body)).ifPresent(fonts::add);
     } else if (!isQuiet(p)) {
       notes.add(Kind.STYLE_LEFT_OUT, "the style block \"%s\" is left out.".formatted(prelude));
     }
   }
 
-  /** A font carried in the file is not used; its text ends as a substituted font, which is said. */
   private static boolean isQuiet(String prelude) {
-    return prelude.startsWith("@keyframes")
-        || prelude.startsWith("@font-face")
-        || prelude.equals("@media print");
+    return prelude.startsWith("@keyframes") || prelude.equals("@media print");
   }
 
   private static boolean appliesToScreen(String media) {

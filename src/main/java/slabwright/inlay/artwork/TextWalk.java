@@ -89,7 +89,7 @@ final class TextWalk {
     if (text.getAttribute(TextAttribute.GVT_FONT_FAMILIES) instanceof List<?> families
         && !families.isEmpty()
         && families.get(0) instanceof FontFamily.Missing missing) {
-      notes.add(Kind.FONT_SUBSTITUTED, substituted(shown, missing.getFamilyName()), place);
+      notes.add(Kind.FONT_SUBSTITUTED, substituted(shown, missing), place);
     }
     if (text.getAttribute(TextAttribute.GVT_FONT) instanceof GVTFont font) {
       shown
@@ -104,11 +104,16 @@ final class TextWalk {
     return font.canDisplay(c);
   }
 
-  private static String substituted(String shown, String family) {
+  private static String substituted(String shown, FontFamily.Missing missing) {
+    String family = missing.getFamilyName();
+    String why =
+        missing.trouble().isEmpty()
+            ? "which is not at hand"
+            : "which the graphic carries, but " + missing.trouble();
     String asks =
         family.equals(FontBook.NO_NAME)
             ? "names no font"
-            : "asks for the font \"" + family + "\", which is not at hand";
+            : "asks for the font \"" + family + "\", " + why;
     return "font substituted: \"%s\" %s; it is drawn in another. Accept it, or turn the text into"
             .formatted(shown, asks)
         + " paths in the drawing program.";
