@@ -1,6 +1,7 @@
 package slabwright.desk.cards;
 
 import java.util.Locale;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.Settings;
@@ -8,6 +9,8 @@ import slabwright.desk.shell.Controls;
 
 /** A card of the right-hand column: a heading that folds it, and short rows. */
 public abstract class Card extends VBox {
+  private static final PseudoClass FOLDED = PseudoClass.getPseudoClass("folded");
+
   private final String name;
   private final String key;
   private final CardHead head;
@@ -48,6 +51,7 @@ public abstract class Card extends VBox {
           show(settings);
         };
     head.show(title(), folded);
+    pseudoClassStateChanged(FOLDED, folded);
     Controls.show(body, !folded);
     if (!folded) {
       refresh();
