@@ -85,13 +85,16 @@ final class ScopeSheet {
     blocks.add(new Heading("Advice log"));
     List<List<Cell>> rows = new ArrayList<>();
     for (Scope.Given g : scope.advice()) {
-      rows.add(
-          List.of(
-              new Cell.Tick(),
-              Cell.of(g.area() + ": " + g.advice().prefer() + " " + g.advice().why())));
+      Cell tick = g.declined() ? Cell.of("") : new Cell.Tick();
+      Cell standing = g.declined() ? Cell.bold("declined") : Cell.of("open");
+      rows.add(List.of(standing, Cell.of(g.words()), tick));
     }
-    blocks.add(Table.of(List.of(Column.narrow("declined"), Column.words("advice given")), rows));
-    scope.declined().forEach(g -> blocks.add(new SignLine(g.line())));
+    blocks.add(
+        Table.of(
+            List.of(
+                Column.narrow("stands"), Column.words("advice given"), Column.narrow("declines")),
+            rows));
+    scope.declined().forEach(g -> blocks.add(new DeclinedBlock(g.words(), g.standing())));
     blocks.add(new Gap(3));
   }
 }

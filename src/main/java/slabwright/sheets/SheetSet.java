@@ -3,7 +3,6 @@ package slabwright.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
@@ -30,7 +29,7 @@ public final class SheetSet {
     for (AreaResult area : areas) {
       drafts.addAll(area(area, work, context));
     }
-    work.ifPresent(w -> drafts.addAll(work(w, areas, options.declined(), context)));
+    work.ifPresent(w -> drafts.addAll(work(w, areas, context)));
     if (work.isPresent()) {
       HandoverSheet handovers = new HandoverSheet(context);
       for (AreaResult area : areas) {
@@ -67,8 +66,7 @@ public final class SheetSet {
         .toList();
   }
 
-  private static List<Draft> work(
-      WorkPlan plan, List<AreaResult> areas, Set<String> declined, SheetContext context) {
+  private static List<Draft> work(WorkPlan plan, List<AreaResult> areas, SheetContext context) {
     List<Draft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
     for (AreaResult r : areas) {
       plan.area(r.takeoff().area().id())
@@ -81,7 +79,7 @@ public final class SheetSet {
       drafts.addAll(new CautionSheet(a, plan, context).drafts());
       drafts.addAll(airPlan(a, areas, context));
     }
-    Scope scope = Scope.of(plan, declined);
+    Scope scope = Scope.of(plan);
     drafts.addAll(new ScopeSheet(plan, scope, context).drafts());
     return drafts;
   }

@@ -135,6 +135,47 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
     }
   }
 
+  /** Answers what goes on on the floor. */
+  record SetUse(String areaId, FloorUse to) implements Detail {
+    @Override
+    public String name() {
+      return "change use of the floor";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withUse(to));
+    }
+  }
+
+  /** Records that advice was declined, or changes by whom and when. */
+  record Decline(String areaId, Declined declined) implements Detail {
+    @Override
+    public String name() {
+      return "decline advice";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(
+          area.withDeclined(Lists.put(area.declined(), declined, d -> d.advice().word())));
+    }
+  }
+
+  /** Lets declined advice stand again. */
+  record TakeUp(String areaId, AdviceId advice) implements Detail {
+    @Override
+    public String name() {
+      return "take advice after all";
+    }
+
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Lists.without(area.declined(), advice.word(), d -> d.advice().word())
+          .map(area::withDeclined);
+    }
+  }
+
   /** Adds an inlay, or changes the one with its id. */
   record PutInlay(String areaId, Inlay inlay) implements Detail {
     @Override

@@ -1,11 +1,12 @@
 package slabwright.site;
 
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import slabwright.units.Length;
 
-/** What must hold of machines, slab and air. */
+/** What must hold of machines, slab, air and declined advice. */
 final class DetailRules {
   private DetailRules() {}
 
@@ -69,5 +70,22 @@ final class DetailRules {
     Sizes.between(
         a.airflowM3PerHour(), 0, 1e7, "The airflow in m³/h", path + ".air.airflowM3PerHour", out);
     Sizes.between(a.mixing(), 1, 20, "The mixing factor K", path + ".air.mixing", out);
+  }
+
+  static void declined(FloorArea area, String path, List<Refusal> out) {
+    Set<AdviceId> seen = EnumSet.noneOf(AdviceId.class);
+    for (int i = 0; i < area.declined().size(); i++) {
+      AdviceId advice = area.declined().get(i).advice();
+      if (!seen.add(advice)) {
+        out.add(
+            Refusal.at(
+                path + ".declined[" + i + "].advice",
+                "Advice \""
+                    + advice.word()
+                    + "\" is declined twice for floor area \""
+                    + area.name()
+                    + "\"; keep one entry."));
+      }
+    }
   }
 }

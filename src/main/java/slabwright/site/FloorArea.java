@@ -8,6 +8,8 @@ import java.util.Optional;
  *
  * @param outline pieces in order; each ends where the next begins, the last at the first
  * @param marks in the order laid: among floor kinds the later lies on top
+ * @param use what goes on on it, as far as the choice of a sealer asks
+ * @param declined advice that the client does not take, each once
  */
 public record FloorArea(
     String id,
@@ -20,13 +22,16 @@ public record FloorArea(
     List<Inlay> inlays,
     Slab slab,
     AirSpace air,
-    Finish finish) {
+    Finish finish,
+    FloorUse use,
+    List<Declined> declined) {
   public FloorArea {
     outline = List.copyOf(outline);
     doorways = List.copyOf(doorways);
     machines = List.copyOf(machines);
     marks = List.copyOf(marks);
     inlays = List.copyOf(inlays);
+    declined = List.copyOf(declined);
   }
 
   /** A bare area with an outline and nothing else known. */
@@ -42,7 +47,9 @@ public record FloorArea(
         List.of(),
         Slab.UNKNOWN,
         AirSpace.UNKNOWN,
-        Finish.NONE);
+        Finish.NONE,
+        FloorUse.NOT_ASKED,
+        List.of());
   }
 
   public Optional<Mark> mark(String markId) {
@@ -53,51 +60,73 @@ public record FloorArea(
     return inlays.stream().filter(i -> i.id().equals(inlayId)).findFirst();
   }
 
+  /** How the client declined a piece of advice; empty while it stands. */
+  public Optional<Declined> declined(AdviceId advice) {
+    return declined.stream().filter(d -> d.advice() == advice).findFirst();
+  }
+
   public FloorArea withName(String v) {
     return new FloorArea(
-        id, v, setting, outline, doorways, machines, marks, inlays, slab, air, finish);
+        id, v, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use,
+        declined);
   }
 
   public FloorArea withSetting(Setting v) {
     return new FloorArea(
-        id, name, v, outline, doorways, machines, marks, inlays, slab, air, finish);
+        id, name, v, outline, doorways, machines, marks, inlays, slab, air, finish, use, declined);
   }
 
   public FloorArea withOutline(List<OutlinePiece> v) {
     return new FloorArea(
-        id, name, setting, v, doorways, machines, marks, inlays, slab, air, finish);
+        id, name, setting, v, doorways, machines, marks, inlays, slab, air, finish, use, declined);
   }
 
   public FloorArea withDoorways(List<Doorway> v) {
-    return new FloorArea(id, name, setting, outline, v, machines, marks, inlays, slab, air, finish);
+    return new FloorArea(
+        id, name, setting, outline, v, machines, marks, inlays, slab, air, finish, use, declined);
   }
 
   public FloorArea withMachines(List<Machine> v) {
-    return new FloorArea(id, name, setting, outline, doorways, v, marks, inlays, slab, air, finish);
+    return new FloorArea(
+        id, name, setting, outline, doorways, v, marks, inlays, slab, air, finish, use, declined);
   }
 
   public FloorArea withMarks(List<Mark> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, v, inlays, slab, air, finish);
+        id, name, setting, outline, doorways, machines, v, inlays, slab, air, finish, use,
+        declined);
   }
 
   public FloorArea withInlays(List<Inlay> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, v, slab, air, finish);
+        id, name, setting, outline, doorways, machines, marks, v, slab, air, finish, use, declined);
   }
 
   public FloorArea withSlab(Slab v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, v, air, finish);
+        id, name, setting, outline, doorways, machines, marks, inlays, v, air, finish, use,
+        declined);
   }
 
   public FloorArea withAir(AirSpace v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, v, finish);
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, v, finish, use,
+        declined);
   }
 
   public FloorArea withFinish(Finish v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, v);
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, v, use, declined);
+  }
+
+  public FloorArea withUse(FloorUse v) {
+    return new FloorArea(
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, v,
+        declined);
+  }
+
+  public FloorArea withDeclined(List<Declined> v) {
+    return new FloorArea(
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use, v);
   }
 }

@@ -26,6 +26,7 @@ public final class Rules {
           DetailRules::machines,
           DetailRules::slab,
           DetailRules::air,
+          DetailRules::declined,
           InlayRules::size,
           InlayRules::roll,
           InlayRules::graphicPath);

@@ -7,6 +7,7 @@ import slabwright.site.Doorway;
 import slabwright.site.Exposure;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
 import slabwright.site.Machine;
 import slabwright.site.MoistureReading;
 import slabwright.site.OutlinePiece;
@@ -32,7 +33,9 @@ final class AreaCodec {
             f.list("inlays", InlayCodec::read),
             f.object("slab", AreaCodec::slab).orElse(Slab.UNKNOWN),
             f.object("air", AreaCodec::air).orElse(AirSpace.UNKNOWN),
-            f.object("finish", AreaCodec::finish).orElse(Finish.NONE)));
+            f.object("finish", AreaCodec::finish).orElse(Finish.NONE),
+            f.object("use", UseCodec::use).orElse(FloorUse.NOT_ASKED),
+            f.list("declined", UseCodec::declined)));
   }
 
   private static Optional<OutlinePiece> piece(Fields f) {
@@ -118,6 +121,7 @@ final class AreaCodec {
     if (!a.finish().equals(Finish.NONE)) {
       finish(a.finish(), o.putObject("finish"));
     }
+    UseCodec.write(a, o);
   }
 
   private static void piece(OutlinePiece p, ObjectNode o) {

@@ -110,10 +110,13 @@ final class AreaNotes {
     return step.startsWith("top.") || (onFloor && step.endsWith(".hand"));
   }
 
-  /** An indoor floor with a way in is taken as an entrance, the stricter class. */
+  /**
+   * An indoor floor with a way in is taken as an entrance, the stricter class; so is one of which
+   * nobody said that it stays dry.
+   */
   static Slip slip(FloorWork floor) {
     boolean entrance = floor.area().doorways().stream().anyMatch(d -> d.wayIn());
-    return Slip.of(floor.isOutdoors(), entrance, false, false);
+    return Slip.of(floor.isOutdoors(), entrance, floor.area().use().wet().orElse(true), false);
   }
 
   private void level(Mark m) {

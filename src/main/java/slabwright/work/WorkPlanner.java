@@ -87,7 +87,7 @@ final class WorkPlanner {
         d.coats().unknown(),
         new AirWorker(d.floor(), d.coats().coats(), book.first(ProductKind.FILLER), days).work(),
         AreaNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
-        SealerAdvice.of(SealerQuestions.of(d.floor().area(), true)));
+        SealerAdvice.of(SealerQuestions.of(d.floor().area())));
   }
 
   private Figure<Integer> bags(Draft d) {

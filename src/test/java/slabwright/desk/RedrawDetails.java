@@ -52,4 +52,14 @@ final class RedrawDetails {
     hands.click("moisture-add").choose("moisture-test-1", "plastic sheet (D4263)");
     hands.fill("moisture-value-1", "dry").fill("moisture-place-1", "main doors");
   }
+
+  RedrawDetails answer(String question, String answer) throws TimeoutException {
+    hands.choose("sealer-" + question, answer);
+    return this;
+  }
+
+  void decline(String advice, String by, String on) throws TimeoutException {
+    hands.click("decline-" + advice).fill("declined-by-" + advice, by);
+    hands.fill("declined-on-" + advice, on);
+  }
 }

@@ -101,6 +101,7 @@ class RedrawTest {
     hands.fill("slab-thickness", "6\"").fill("ceiling", "15'").fill("airflow", "3400");
     hands.fill("mixing", "3");
     details.moisture();
+    details.answer("wet", "no").answer("sun", "yes").answer("traffic", "yes");
   }
 
   private void terrace() throws TimeoutException {
@@ -114,5 +115,7 @@ class RedrawTest {
     desk.settleAll();
     details.coats(List.of("Breathing outdoor sealer"), List.of("2"));
     details.slab("6", "12", "9", "11", "70");
+    details.answer("wet", "yes").answer("sun", "yes");
+    details.decline("moisture-test", "K. R. (invented)", "2026-11-20");
   }
 }

@@ -9,12 +9,15 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import slabwright.shape.Affine;
+import slabwright.site.AdviceId;
 import slabwright.site.AirSpace;
 import slabwright.site.ColourChoice;
+import slabwright.site.Declined;
 import slabwright.site.Doorway;
 import slabwright.site.Exposure;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
 import slabwright.site.Form;
 import slabwright.site.HandSeams;
 import slabwright.site.Inlay;
@@ -84,7 +87,11 @@ final class FullSite {
         new AirSpace(Optional.of(len("12'")), 1200, 3),
         new Finish(
             Optional.of(Exposure.FINE),
-            List.of(new Finish.Coat("sealer", 2, Finish.Target.WHOLE_FLOOR))));
+            List.of(new Finish.Coat("sealer", 2, Finish.Target.WHOLE_FLOOR))),
+        new FloorUse(Optional.of(true), Optional.of(false), Optional.of(true)),
+        List.of(
+            new Declined(AdviceId.GRIT, "K. R.", Optional.of(LocalDate.of(2026, 11, 20))),
+            Declined.of(AdviceId.MOISTURE_TEST)));
   }
 
   private static List<Mark> marks() {

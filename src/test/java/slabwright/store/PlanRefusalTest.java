@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
 import slabwright.site.Refusal;
 
 /** Each way a plan can be wrong gives a sentence that names what and where. */
@@ -36,6 +38,44 @@ class PlanRefusalTest {
   @Test
   void a_good_square_is_read() {
     assertThat(faults(plan(SQUARE))).isEmpty();
+  }
+
+  @Test
+  void a_plan_from_before_use_was_asked_opens_as_not_asked() {
+    FloorArea area = ((PlanFile.Reading.Good) PlanFile.parse(plan(SQUARE))).site().areas().get(0);
+    assertThat(area.use()).isEqualTo(FloorUse.NOT_ASKED);
+    assertThat(area.declined()).isEmpty();
+  }
+
+  @Test
+  void an_answer_that_is_neither_yes_nor_no_is_refused() {
+    assertThat(faults(plan(SQUARE + ",\"use\":{\"wet\":\"perhaps\"}")))
+        .singleElement()
+        .asString()
+        .contains("use.wet")
+        .contains("true or false");
+  }
+
+  @Test
+  void advice_that_is_not_known_is_refused_with_the_ids_that_are() {
+    assertThat(faults(plan(SQUARE + ",\"declined\":[{\"advice\":\"wax\",\"by\":\"K. R.\"}]")))
+        .singleElement()
+        .asString()
+        .contains("is \"wax\"; it must be one of: moisture-test,");
+  }
+
+  @Test
+  void a_day_that_is_none_is_refused() {
+    assertThat(faults(plan(SQUARE + ",\"declined\":[{\"advice\":\"grit\",\"on\":\"May\"}]")))
+        .singleElement()
+        .asString()
+        .contains("was declined on \"May\"");
+  }
+
+  @Test
+  void advice_declined_twice_is_refused() {
+    String twice = ",\"declined\":[{\"advice\":\"grit\"},{\"advice\":\"grit\",\"by\":\"K. R.\"}]";
+    assertThat(faults(plan(SQUARE + twice))).singleElement().asString().contains("declined twice");
   }
 
   @Test

@@ -3,7 +3,6 @@ package slabwright.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -29,7 +28,7 @@ class OddBookProperties {
     ShopBook book = ShopBook.of(ShopBookText.parse(String.join("\n", lines)).orThrow());
     WorkPlan plan = Samples.planSmall(SITE, book);
     assertThat(plan.areas()).hasSize(SITE.areas().size());
-    assertThat(Scope.of(plan, Set.of()).cost().lines()).isNotEmpty();
+    assertThat(Scope.of(plan).cost().lines()).isNotEmpty();
     assertThat(Handovers.of(plan).loadList().sections()).isNotEmpty();
   }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.site.AirSpace;
 import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
 import slabwright.site.Site;
 import slabwright.site.Slab;
 import slabwright.units.UnitSystem;
@@ -24,6 +25,7 @@ import slabwright.work.coat.LanePlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.LateStart;
 import slabwright.work.days.Placed;
+import slabwright.work.rule.RuleNote;
 
 /** The tram hall as a whole, planned by the invented shop book. */
 class WorkPlanTest {
@@ -139,6 +141,24 @@ class WorkPlanTest {
     assertThat(screening(plan).closed().peakLel())
         .isCloseTo(screening(PLAN).closed().peakLel(), within(1e-3));
     assertThat(hall(plan).air().maybe().orElseThrow().assumption()).contains("no day plan yet");
+  }
+
+  @Test
+  void a_floor_that_may_get_wet_is_judged_wet_until_somebody_says_that_it_stays_dry() {
+    FloorArea inner = hallOf(SITE).withDoorways(List.of());
+    assertThat(slipClass(inner.withUse(FloorUse.NOT_ASKED))).contains("Interior, Wet");
+    assertThat(slipClass(inner.withUse(FloorUse.NOT_ASKED.withWet(Optional.of(true)))))
+        .contains("Interior, Wet");
+    assertThat(slipClass(inner.withUse(FloorUse.NOT_ASKED.withWet(Optional.of(false)))))
+        .contains("Interior, Dry");
+  }
+
+  private static String slipClass(FloorArea area) {
+    return hall(Samples.plan(with(area))).notes().stream()
+        .filter(n -> n.subject().equals("Slip"))
+        .map(RuleNote::rule)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

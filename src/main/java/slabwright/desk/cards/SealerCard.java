@@ -3,96 +3,113 @@ package slabwright.desk.cards;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import javafx.scene.Node;
 import slabwright.desk.model.Bench;
 import slabwright.desk.shell.Controls;
+import slabwright.site.AreaEdit;
 import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
+import slabwright.site.Setting;
 import slabwright.units.Quantity;
-import slabwright.work.coat.Advice;
 import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerQuestions;
 
 /**
  * Choosing a sealer as questions: what the plan knows stands as an answer, what it does not know is
- * asked, and each piece of advice says why. Use, sun and traffic are asked here alone.
+ * asked, and each piece of advice says why and can be declined.
  */
 public final class SealerCard extends Card {
+  private static final FloorArea NONE = FloorArea.of("none", "", List.of());
+
   private final Bench bench;
-  private final FieldRows rows;
-  private Optional<Boolean> wet = Optional.empty();
-  private Optional<Boolean> sun = Optional.empty();
-  private boolean heavy = true;
-  private List<Object> shown = List.of();
+  private final FieldRows known;
+  private final FieldRows asked;
+  private final FieldRows indoors;
+  private final AdviceRows advice;
 
   public SealerCard(Bench bench) {
     super("Choosing a sealer");
     this.bench = bench;
-    rows = new FieldRows(bench.desk());
-    body().getChildren().add(rows);
+    known = new FieldRows(bench.desk());
+    asked = new FieldRows(bench.desk());
+    indoors = new FieldRows(bench.desk());
+    advice = new AdviceRows(bench.desk());
+    Node hint =
+        Controls.sentence(
+            "Advice, not a rule: the product's data sheet comes first. Readings are typed under"
+                + " \"Slab and air\". Declined advice is printed on sheet 8 with a line to sign.",
+            "card-hint");
+    body().getChildren().addAll(known, asked, indoors, advice, hint);
+    known();
+    ask(asked, "Gets wet in use", "sealer-wet", FloorUse::wet, FloorUse::withWet);
+    ask(asked, "Sun falls on it", "sealer-sun", FloorUse::sun, FloorUse::withSun);
+    ask(
+        indoors,
+        "Chairs, carts, many feet",
+        "sealer-traffic",
+        FloorUse::traffic,
+        FloorUse::withTraffic);
   }
 
-  private SealerQuestions questions(FloorArea area) {
-    SealerQuestions q = SealerQuestions.of(area, heavy);
-    return new SealerQuestions(
-        q.humidity(),
-        q.emission(),
-        q.damp(),
-        q.barrier(),
-        q.outdoors(),
-        wet.orElse(q.wet()),
-        sun.orElse(q.sun()),
-        heavy);
-  }
-
-  private void fill(FloorArea area) {
-    rows.clear();
-    SealerQuestions q = questions(area);
-    reading("Moisture in the slab, F2170", q.humidity(), " % RH");
-    reading("Moisture given off, F1869", q.emission(), " lb/1000 ft²·24 h");
-    rows.figure(
+  private void known() {
+    reading("Moisture in the slab, F2170", SealerQuestions::humidity, " % RH");
+    reading("Moisture given off, F1869", SealerQuestions::emission, " lb/1000 ft²·24 h");
+    known.figure(
         "Plastic sheet, D4263",
-        () -> q.damp().map(d -> d ? "damp" : "no moisture seen").orElse("not done"));
-    rows.figure(
+        () -> questions().damp().map(d -> d ? "damp" : "no moisture seen").orElse("not done"));
+    known.figure(
         "Vapour barrier",
-        () -> q.barrier().map(b -> b ? "there is one" : "none").orElse("nobody knows"));
-    rows.figure("Where", () -> q.outdoors() ? "outdoors" : "indoors");
-    rows.tick("Gets wet in use", q::wet, v -> answer(() -> wet = Optional.of(v)))
-        .setId("sealer-wet");
-    rows.tick("Sun falls on it", q::sun, v -> answer(() -> sun = Optional.of(v)))
-        .setId("sealer-sun");
-    rows.tick("Chairs, carts, many feet", () -> heavy, v -> answer(() -> heavy = v))
-        .setId("sealer-traffic");
-    List<Advice> advice = SealerAdvice.of(q);
-    advice.forEach(a -> rows.getChildren().add(Finding.look(a.prefer() + " " + a.why()).row()));
-    if (advice.isEmpty()) {
-      rows.getChildren().add(Finding.fine("Nothing speaks against a film here.").row());
-    }
-    rows.getChildren()
-        .add(
-            Controls.sentence(
-                "Advice, not a rule: the product's data sheet comes first. Readings are typed"
-                    + " under \"Slab and air\".",
-                "card-hint"));
+        () -> questions().barrier().map(b -> b ? "there is one" : "none").orElse("nobody knows"));
+    known.figure("Where", () -> questions().outdoors() ? "outdoors" : "indoors");
   }
 
-  private void reading(String name, OptionalDouble value, String unit) {
-    rows.figure(
+  private void reading(String name, Function<SealerQuestions, OptionalDouble> value, String unit) {
+    known.figure(
         name,
-        () -> value.isPresent() ? Quantity.number(value.getAsDouble(), 1) + unit : "not measured");
+        () -> {
+          OptionalDouble v = value.apply(questions());
+          return v.isPresent() ? Quantity.number(v.getAsDouble(), 1) + unit : "not measured";
+        });
   }
 
-  private void answer(Runnable set) {
-    set.run();
-    refresh();
+  private void ask(
+      FieldRows rows,
+      String question,
+      String id,
+      Function<FloorUse, Optional<Boolean>> now,
+      BiFunction<FloorUse, Optional<Boolean>, FloorUse> with) {
+    rows.choice(
+            question,
+            List.of(Optional.<Boolean>empty(), Optional.of(true), Optional.of(false)),
+            SealerCard::answer,
+            () -> now.apply(area().use()),
+            v -> answer(with.apply(area().use(), v)))
+        .setId(id);
+  }
+
+  private static String answer(Optional<Boolean> v) {
+    return v.map(b -> b ? "yes" : "no").orElse("not asked");
+  }
+
+  private void answer(FloorUse to) {
+    bench.desk().push(new AreaEdit.SetUse(area().id(), to));
+  }
+
+  private FloorArea area() {
+    return bench.focus().areaOf(bench.desk().site()).orElse(NONE);
+  }
+
+  private SealerQuestions questions() {
+    return SealerQuestions.of(area());
   }
 
   @Override
   protected void refresh() {
-    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
-    List<Object> now = List.of(area.map(FloorArea::id), area.map(this::questions));
-    if (!now.equals(shown)) {
-      shown = now;
-      area.ifPresent(this::fill);
-    }
+    List.of(known, asked, indoors).forEach(FieldRows::refresh);
+    Controls.show(indoors, area().setting() == Setting.INDOOR);
+    advice.show(area(), SealerAdvice.of(questions()));
   }
 
   @Override

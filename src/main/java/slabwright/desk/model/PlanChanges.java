@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import slabwright.site.Declined;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
@@ -87,6 +88,13 @@ public final class PlanChanges {
     say(then.slab(), now.slab(), "what is known of the slab changed");
     say(then.air(), now.air(), "ceiling or air changed");
     say(then.finish(), now.finish(), "dyes, coats or exposure changed");
+    say(then.use(), now.use(), "use of the floor answered otherwise");
+    list(
+        then.declined(),
+        now.declined(),
+        d -> d.advice().word(),
+        PlanChanges::declined,
+        (a, b) -> say(a, b, declined(b) + ": by whom or when changed"));
     where = "";
   }
 
@@ -145,6 +153,10 @@ public final class PlanChanges {
       }
     }
     before.values().forEach(t -> words.add(where + name.apply(t) + " removed"));
+  }
+
+  private static String declined(Declined d) {
+    return "refusal of the advice \"" + d.advice().word() + "\"";
   }
 
   private String doorway(Doorway d) {

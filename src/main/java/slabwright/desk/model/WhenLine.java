@@ -36,4 +36,14 @@ public final class WhenLine {
       return Parsed.bad("Write the day and the time, such as 2026-12-07 07:30.");
     }
   }
+
+  /** Reads a day alone; an empty line is none. */
+  public static Parsed<Optional<LocalDate>> day(String line) {
+    try {
+      String text = line.strip();
+      return Parsed.ok(text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text)));
+    } catch (DateTimeException e) {
+      return Parsed.bad("Write the day, such as 2026-12-07.");
+    }
+  }
 }

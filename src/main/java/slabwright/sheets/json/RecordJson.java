@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import slabwright.shape.Region;
+import slabwright.site.AdviceId;
 import slabwright.units.Length;
 import slabwright.work.book.Figure;
 
@@ -100,11 +101,16 @@ final class RecordJson {
   }
 
   private static Optional<JsonNode> text(Object value) {
-    String word =
-        value instanceof Enum<?> e
-            ? e.name().toLowerCase(Locale.ROOT).replace('_', ' ')
-            : value.toString();
-    return Optional.of(NODES.textNode(word));
+    return Optional.of(NODES.textNode(word(value)));
+  }
+
+  private static String word(Object value) {
+    if (value instanceof AdviceId id) {
+      return id.word();
+    }
+    return value instanceof Enum<?> e
+        ? e.name().toLowerCase(Locale.ROOT).replace('_', ' ')
+        : value.toString();
   }
 
   private ArrayNode list(Collection<?> items) {

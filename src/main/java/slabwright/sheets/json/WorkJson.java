@@ -19,11 +19,6 @@ public final class WorkJson {
 
   /** The work as indented JSON, one object. */
   public static String write(WorkPlan plan) {
-    return write(plan, Set.of());
-  }
-
-  /** The same with the advice that the client declined, by key. */
-  public static String write(WorkPlan plan, Set<String> declined) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("site", plan.site().name());
     root.put("release", plan.site().releaseNumber());
@@ -37,7 +32,7 @@ public final class WorkJson {
     for (AreaWork w : plan.areas()) {
       totals.add(papers.fields(AreaTotals.of(w, Reopening.of(w, plan))));
     }
-    root.set("scope", papers.fields(Scope.of(plan, declined)));
+    root.set("scope", papers.fields(Scope.of(plan)));
     root.set("handovers", papers.fields(Handovers.of(plan)));
     return JsonText.pretty(root);
   }

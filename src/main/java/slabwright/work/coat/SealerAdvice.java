@@ -2,11 +2,14 @@ package slabwright.work.coat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import slabwright.site.AdviceId;
 import slabwright.work.rule.Moisture;
 
 /**
  * What to prefer in a sealer and why: advice, not a rule. The kinds are common practice; whether a
- * product is of a kind, its data sheet says.
+ * product is of a kind, its data sheet says. A question that nobody answered never takes advice
+ * away.
  */
 public final class SealerAdvice {
   private SealerAdvice() {}
@@ -24,7 +27,7 @@ public final class SealerAdvice {
 
   private static Advice measure() {
     return new Advice(
-        "moisture-test",
+        AdviceId.MOISTURE_TEST,
         "Measure the slab's moisture by ASTM F2170 before choosing a film-forming coat.",
         "A tight film over a damp slab blisters, whitens and lets go.");
   }
@@ -38,7 +41,7 @@ public final class SealerAdvice {
     if (humid && !damp && !emits) {
       advice.add(
           new Advice(
-              "breathing-humid",
+              AdviceId.BREATHING_HUMID,
               "Prefer a breathing, penetrating sealer; a film only as wet as its data sheet"
                   + " allows.",
               "The slab reads over 75 % RH (ASTM F2170), the common limit where a maker gives"
@@ -47,7 +50,7 @@ public final class SealerAdvice {
     if (damp || emits) {
       advice.add(
           new Advice(
-              "breathing-damp",
+              AdviceId.BREATHING_DAMP,
               "Prefer a breathing, penetrating sealer; no two-part film before the slab is dry.",
               emits
                   ? "The slab gives off more than 3 lb/1000 ft² in 24 h (ASTM F1869)."
@@ -56,14 +59,14 @@ public final class SealerAdvice {
     if (q.barrier().isEmpty()) {
       advice.add(
           new Advice(
-              "barrier-unknown",
+              AdviceId.BARRIER_UNKNOWN,
               "Prefer a breathing sealer, or find out about the vapour barrier first.",
               "Nobody knows whether there is one; a dry reading today says nothing of next"
                   + " spring."));
     } else if (!q.barrier().get()) {
       advice.add(
           new Advice(
-              "barrier-none",
+              AdviceId.BARRIER_NONE,
               "Prefer a breathing sealer.",
               "Without a vapour barrier moisture keeps coming from the ground."));
     }
@@ -73,30 +76,73 @@ public final class SealerAdvice {
     if (q.outdoors()) {
       advice.add(
           new Advice(
-              "outdoor-breathing",
+              AdviceId.OUTDOOR_BREATHING,
               "Outdoors prefer a breathing sealer that stands frost.",
               "Rain gets under a tight film at every joint and frost lifts it."));
     }
-    if (q.sun()) {
-      advice.add(
-          new Advice(
-              "sun-fast",
-              "Prefer a sealer and a dye that the data sheet calls fast to sunlight.",
-              "Many two-part films yellow and many dyes fade in the sun."));
+    sun(q).ifPresent(advice::add);
+    wet(q).ifPresent(advice::add);
+    traffic(q).ifPresent(advice::add);
+  }
+
+  private static Optional<Advice> sun(SealerQuestions q) {
+    String why = "Many two-part films yellow and many dyes fade in the sun.";
+    if (q.use().sun().isEmpty() && !q.outdoors()) {
+      return unasked(
+          AdviceId.SUN_UNKNOWN,
+          "Find out whether the sun falls on the floor; until then prefer a sealer and a dye that"
+              + " the data sheet calls fast to sunlight.",
+          why);
     }
-    if (q.wet()) {
-      advice.add(
-          new Advice(
-              "grit",
-              "Put grit into the last coat and measure the wet DCOF.",
-              "A sealed floor that gets wet is slippery."));
+    return given(
+        q.use().sun(),
+        AdviceId.SUN_FAST,
+        "Prefer a sealer and a dye that the data sheet calls fast to sunlight.",
+        q.use().sun().isEmpty() ? "Not asked; outdoors the sun is taken to reach it. " + why : why);
+  }
+
+  private static Optional<Advice> wet(SealerQuestions q) {
+    String why = "A sealed floor that gets wet is slippery.";
+    if (q.use().wet().isEmpty() && !q.outdoors()) {
+      return unasked(
+          AdviceId.WET_UNKNOWN,
+          "Find out whether the floor gets wet in use; until then put grit into the last coat and"
+              + " measure the wet DCOF.",
+          why);
     }
-    if (q.heavyTraffic() && !q.outdoors()) {
-      advice.add(
-          new Advice(
-              "two-part-traffic",
-              "On a dry slab prefer a two-part topcoat over the sealer.",
-              "Chairs and carts wear a penetrating sealer through first where people turn."));
+    return given(
+        q.use().wet(),
+        AdviceId.GRIT,
+        "Put grit into the last coat and measure the wet DCOF.",
+        q.use().wet().isEmpty() ? "Not asked; outdoors it is taken to get wet. " + why : why);
+  }
+
+  private static Optional<Advice> traffic(SealerQuestions q) {
+    String why = "Chairs and carts wear a penetrating sealer through first where people turn.";
+    if (q.outdoors()) {
+      return Optional.empty();
     }
+    if (q.use().traffic().isEmpty()) {
+      return unasked(
+          AdviceId.TRAFFIC_UNKNOWN,
+          "Find out whether chairs, carts or many feet go over the floor; until then prefer, on a"
+              + " dry slab, a two-part topcoat over the sealer.",
+          why);
+    }
+    return given(
+        q.use().traffic(),
+        AdviceId.TWO_PART_TRAFFIC,
+        "On a dry slab prefer a two-part topcoat over the sealer.",
+        why);
+  }
+
+  /** What nobody answered is taken as a yes, and said to be. */
+  private static Optional<Advice> unasked(AdviceId id, String prefer, String why) {
+    return Optional.of(new Advice(id, prefer, "Not asked yet, so taken as a yes. " + why));
+  }
+
+  private static Optional<Advice> given(
+      Optional<Boolean> answer, AdviceId id, String prefer, String why) {
+    return answer.orElse(true) ? Optional.of(new Advice(id, prefer, why)) : Optional.empty();
   }
 }

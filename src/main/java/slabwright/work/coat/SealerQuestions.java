@@ -3,6 +3,7 @@ package slabwright.work.coat;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
 import slabwright.site.MoistureReading;
 import slabwright.site.Setting;
 
@@ -13,9 +14,8 @@ import slabwright.site.Setting;
  * @param emission highest F1869 reading, lb per 1000 ft² in 24 h
  * @param damp whether a D4263 sheet showed moisture
  * @param barrier whether there is a vapour barrier; empty when nobody knows
- * @param wet whether the floor gets wet in use
- * @param sun whether the sun falls on it
- * @param heavyTraffic chairs, carts, many feet
+ * @param use whether it gets wet, lies in the sun and is much walked on; an absent answer was not
+ *     asked for
  */
 public record SealerQuestions(
     OptionalDouble humidity,
@@ -23,23 +23,18 @@ public record SealerQuestions(
     Optional<Boolean> damp,
     Optional<Boolean> barrier,
     boolean outdoors,
-    boolean wet,
-    boolean sun,
-    boolean heavyTraffic) {
+    FloorUse use) {
 
-  /** What the plan knows; outdoors is taken as wet and in the sun. */
-  public static SealerQuestions of(FloorArea area, boolean heavyTraffic) {
-    boolean outdoors = area.setting() == Setting.OUTDOOR;
+  /** What the plan knows. */
+  public static SealerQuestions of(FloorArea area) {
     OptionalDouble sheet = highest(area, MoistureReading.Test.D4263);
     return new SealerQuestions(
         highest(area, MoistureReading.Test.F2170),
         highest(area, MoistureReading.Test.F1869),
         sheet.isPresent() ? Optional.of(sheet.getAsDouble() > 0) : Optional.empty(),
         area.slab().vapourBarrier(),
-        outdoors,
-        outdoors,
-        outdoors,
-        heavyTraffic);
+        area.setting() == Setting.OUTDOOR,
+        area.use());
   }
 
   private static OptionalDouble highest(FloorArea area, MoistureReading.Test test) {

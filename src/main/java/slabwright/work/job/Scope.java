@@ -1,9 +1,12 @@
 package slabwright.work.job;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
+import slabwright.site.Declined;
 import slabwright.site.Finish;
+import slabwright.site.FloorArea;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWork;
@@ -16,7 +19,7 @@ import slabwright.work.coat.CoatPlan;
  *
  * @param included one sentence each
  * @param excluded one sentence each
- * @param advice all advice given, with whether it was declined
+ * @param advice all advice given, declined or open
  */
 public record Scope(List<String> included, List<String> excluded, List<Given> advice, Cost cost) {
   public Scope {
@@ -26,16 +29,43 @@ public record Scope(List<String> included, List<String> excluded, List<Given> ad
   }
 
   /**
-   * Advice given for a floor area.
+   * Advice given for a floor area; open unless it was declined.
    *
    * @param key area id, a slash, the advice's id
    * @param declined whether the client does otherwise, and signs for it
+   * @param declinedBy name or initials, if known
+   * @param declinedOn the day, if known
    */
-  public record Given(String key, String area, Advice advice, boolean declined) {
-    /** The line the client signs. */
-    public String line() {
-      return "Advice for %s: %s %s Declined by the client:"
-          .formatted(area, advice.prefer(), advice.why());
+  public record Given(
+      String key,
+      String area,
+      Advice advice,
+      boolean declined,
+      Optional<String> declinedBy,
+      Optional<LocalDate> declinedOn) {
+    static Given of(FloorArea area, Advice advice) {
+      Optional<Declined> declined = area.declined(advice.id());
+      return new Given(
+          area.id() + "/" + advice.id().word(),
+          area.name(),
+          advice,
+          declined.isPresent(),
+          declined.map(Declined::by).filter(n -> !n.isBlank()),
+          declined.flatMap(Declined::on));
+    }
+
+    /** The advice with its reason. */
+    public String words() {
+      return area + ": " + advice.prefer() + " " + advice.why();
+    }
+
+    /** How it stands: "open", or "declined" with who and when as far as that is known. */
+    public String standing() {
+      return declined
+          ? "declined"
+              + declinedBy.map(n -> " by " + n).orElse("")
+              + declinedOn.map(d -> " on " + d).orElse("")
+          : "open";
     }
   }
 
@@ -46,16 +76,13 @@ public record Scope(List<String> included, List<String> excluded, List<Given> ad
           "Moisture coming from the slab, cracks that move, and settlement.",
           "Whatever is not named above.");
 
-  /** The scope of a plan; {@code declined} holds keys of advice. */
-  public static Scope of(WorkPlan plan, Set<String> declined) {
+  /** The scope of a plan. */
+  public static Scope of(WorkPlan plan) {
     List<String> included = new ArrayList<>();
     List<Given> advice = new ArrayList<>();
     for (AreaWork area : plan.areas()) {
       included.addAll(included(area, plan.site().units()));
-      for (Advice a : area.advice()) {
-        String key = area.id() + "/" + a.id();
-        advice.add(new Given(key, area.name(), a, declined.contains(key)));
-      }
+      area.advice().forEach(a -> advice.add(Given.of(area.floor().area(), a)));
     }
     return new Scope(included, NEVER, advice, Cost.of(plan));
   }

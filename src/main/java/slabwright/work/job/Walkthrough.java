@@ -3,6 +3,7 @@ package slabwright.work.job;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.MoistureReading;
@@ -46,6 +47,7 @@ public final class Walkthrough {
     if (area.setting() == Setting.INDOOR) {
       indoor(rows, area);
     }
+    use(rows, area.use(), area.setting() == Setting.INDOOR);
     if (area.finish().exposure().isEmpty()) {
       ask(rows, "How much aggregate shall show?", "without it no grinding can be planned");
     }
@@ -64,6 +66,13 @@ public final class Walkthrough {
     boolean temperatures =
         slab.airC().isPresent() && slab.surfaceC().isPresent() && slab.humidity().isPresent();
     askIf(rows, !temperatures, "Air, humidity, surface temperature?", "dew point, working time");
+  }
+
+  private static void use(List<Paper.Row> rows, FloorUse use, boolean indoors) {
+    askIf(rows, use.wet().isEmpty(), "Does it get wet in use?", "grit in the last coat");
+    askIf(rows, use.sun().isEmpty(), "Does the sun fall on it?", "dye and sealer fast to sunlight");
+    boolean traffic = indoors && use.traffic().isEmpty();
+    askIf(rows, traffic, "Chairs, carts, many feet?", "a topcoat over the sealer");
   }
 
   private static void indoor(List<Paper.Row> rows, FloorArea area) {

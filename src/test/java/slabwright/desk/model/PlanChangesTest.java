@@ -3,11 +3,15 @@ package slabwright.desk.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import slabwright.site.AdviceId;
 import slabwright.site.AreaEdit;
+import slabwright.site.Declined;
 import slabwright.site.Edit;
 import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
 import slabwright.site.Form;
 import slabwright.site.Machine;
 import slabwright.site.Mark;
@@ -94,5 +98,14 @@ class PlanChangesTest {
   @Test
   void floor_areas_come_and_go() {
     assertThat(after(new SiteEdit.RemoveArea("a1"))).containsExactly("Floor area \"Shed\" removed");
+  }
+
+  @Test
+  void answers_on_use_and_declined_advice_are_told() {
+    FloorUse dry = FloorUse.NOT_ASKED.withWet(Optional.of(false));
+    assertThat(after(new AreaEdit.SetUse("a1", dry)))
+        .containsExactly("Use of the floor answered otherwise");
+    assertThat(after(new AreaEdit.Decline("a1", Declined.of(AdviceId.GRIT))))
+        .containsExactly("Refusal of the advice \"grit\" added");
   }
 }

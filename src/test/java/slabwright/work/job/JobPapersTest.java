@@ -7,8 +7,12 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.LocalDateTime;
-import java.util.Set;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.site.AdviceId;
+import slabwright.site.Declined;
+import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
 import slabwright.site.Site;
 import slabwright.units.Quantity;
 import slabwright.units.UnitSystem;
@@ -65,13 +69,43 @@ class JobPapersTest {
   }
 
   @Test
-  void declined_advice_has_a_line_to_sign() {
-    Scope scope = Scope.of(PLAN, Set.of("terrace/grit"));
-    assertThat(scope.declined()).hasSize(1);
-    assertThat(scope.declined().get(0).line())
-        .contains("Terrace")
-        .contains("Declined by the client:");
+  void advice_declined_in_the_plan_stands_with_who_and_when() {
+    Scope scope = Scope.of(PLAN);
+    assertThat(scope.declined())
+        .singleElement()
+        .satisfies(
+            g -> {
+              assertThat(g.key()).isEqualTo("terrace/moisture-test");
+              assertThat(g.words()).startsWith("Terrace: Measure the slab's moisture");
+              assertThat(g.standing()).isEqualTo("declined by K. R. (invented) on 2026-11-20");
+            });
     assertThat(scope.included()).anyMatch(s -> s.contains("Two-part clear topcoat"));
+  }
+
+  @Test
+  void advice_that_nobody_declined_is_open() {
+    assertThat(Scope.of(PLAN).advice())
+        .filteredOn(g -> !g.declined())
+        .hasSizeGreaterThan(2)
+        .allMatch(g -> g.standing().equals("open"));
+  }
+
+  @Test
+  void who_and_when_are_left_out_where_nobody_knows() {
+    Declined bare = Declined.of(AdviceId.MOISTURE_TEST);
+    FloorArea terrace = SITE.area("terrace").orElseThrow().withDeclined(List.of(bare));
+    WorkPlan plan = Samples.plan(SITE.withAreas(List.of(SITE.areas().get(0), terrace)));
+    assertThat(Scope.of(plan).declined())
+        .extracting(Scope.Given::standing)
+        .containsExactly("declined");
+  }
+
+  @Test
+  void a_refusal_of_advice_that_is_not_given_prints_nothing() {
+    Declined other = Declined.of(AdviceId.WET_UNKNOWN);
+    FloorArea terrace = SITE.area("terrace").orElseThrow().withDeclined(List.of(other));
+    WorkPlan plan = Samples.plan(SITE.withAreas(List.of(SITE.areas().get(0), terrace)));
+    assertThat(Scope.of(plan).declined()).isEmpty();
   }
 
   @Test
@@ -117,6 +151,15 @@ class JobPapersTest {
     assertThat(text).contains("Is there a vapour barrier?");
     String hall = text.substring(text.indexOf("Reading hall"), text.indexOf("Terrace"));
     assertThat(hall).doesNotContain("Scratch hardness").doesNotContain("Ceiling height");
+    assertThat(hall).doesNotContain("wet in use").doesNotContain("many feet");
+  }
+
+  @Test
+  void the_walkthrough_asks_what_goes_on_on_a_floor_nobody_asked_about() {
+    List<FloorArea> areas = SITE.areas().stream().map(a -> a.withUse(FloorUse.NOT_ASKED)).toList();
+    String text = Walkthrough.of(SITE.withAreas(areas)).text();
+    assertThat(text.split("Does it get wet in use", -1)).hasSize(3);
+    assertThat(text.split("many feet", -1)).as("indoors alone").hasSize(2);
   }
 
   @Test
