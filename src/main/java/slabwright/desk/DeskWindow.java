@@ -4,6 +4,7 @@ import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.util.List;
 import javafx.application.Application;
+import javafx.beans.value.ChangeListener;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
@@ -22,6 +23,7 @@ final class DeskWindow {
   private final Settings settings;
   private final StackPane root = new StackPane();
   private final DeskRoom room;
+  private final ChangeListener<Boolean> looked;
 
   DeskWindow(Stage stage, DeskPlaces places, Outside outside) {
     this.stage = stage;
@@ -33,6 +35,12 @@ final class DeskWindow {
         throw new java.io.UncheckedIOException("the bundled font cannot be read", e);
       }
     }
+    looked =
+        (o, was, is) -> {
+          if (is) {
+            room().lookAgain();
+          }
+        };
     room = new DeskRoom(settings, places, this::switchLook, outside);
     root.getStyleClass().add("desk");
     root.getChildren().add(room.node());
@@ -58,14 +66,7 @@ final class DeskWindow {
     stage.setMinHeight(700);
     stage.setTitle("Slabwright");
     stage.setOnCloseRequest(e -> keepSize());
-    stage
-        .focusedProperty()
-        .addListener(
-            (o, was, is) -> {
-              if (is) {
-                room.lookAgain();
-              }
-            });
+    stage.focusedProperty().addListener(looked);
     stage.show();
     room.begin(plans);
   }
@@ -92,7 +93,10 @@ final class DeskWindow {
     room.setDark(dark);
   }
 
+  /** The stage may live on: it must not hold on to what was shown in it. */
   void close() {
+    stage.focusedProperty().removeListener(looked);
+    stage.setOnCloseRequest(null);
     room.close();
   }
 }

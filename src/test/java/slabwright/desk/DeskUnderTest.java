@@ -7,6 +7,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
@@ -91,6 +93,7 @@ final class DeskUnderTest implements AutoCloseable {
         () -> {
           window.close();
           stage.hide();
+          stage.setScene(new Scene(new Pane()));
           return null;
         });
   }
