@@ -9,27 +9,18 @@ final class ColumnPages {
   private ColumnPages() {}
 
   static List<Draft> of(PageFrame page, Draft draft, List<Block> blocks) {
-    return drafts(draft, Columns.whole(page, columns(page), blocks));
-  }
-
-  /** The same for what is signed as a whole, on one page where that can be. */
-  static List<Draft> together(PageFrame page, Draft draft, List<Block> blocks) {
-    return drafts(draft, Columns.together(page, columns(page), blocks));
-  }
-
-  private static int columns(PageFrame page) {
     double width = page.paper().width();
-    return width < 300 ? 2 : width < 500 ? 3 : 4;
+    return of(page, draft, width < 300 ? 2 : width < 500 ? 3 : 4, blocks);
   }
 
   /** Fewer, wider columns, for papers that people read and sign. */
   static List<Draft> wide(PageFrame page, Draft draft, List<Block> blocks) {
-    return drafts(draft, Columns.whole(page, page.paper().width() < 500 ? 2 : 3, blocks));
+    return of(page, draft, page.paper().width() < 500 ? 2 : 3, blocks);
   }
 
-  private static List<Draft> drafts(Draft draft, List<List<Ink>> pages) {
+  private static List<Draft> of(PageFrame page, Draft draft, int columns, List<Block> blocks) {
     List<Draft> drafts = new ArrayList<>();
-    for (List<Ink> inks : pages) {
+    for (List<Ink> inks : Columns.whole(page, columns, blocks)) {
       drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks));
     }
     return drafts;

@@ -29,24 +29,14 @@ final class Columns implements Flow.ColumnSource {
   static List<List<Ink>> beside(PageFrame page, List<? extends Block> blocks) {
     double side = page.side().width();
     int n = (int) Math.max(1, Math.floor((page.body().width() + 12) / (side + 12)));
-    return onOnePage(page, true, n, 0, blocks);
-  }
-
-  /** Blocks of what is signed as a whole: on one page when smaller type can bring that about. */
-  static List<List<Ink>> together(PageFrame page, int columns, List<? extends Block> blocks) {
-    return onOnePage(page, false, columns, Type.LEAST, blocks);
-  }
-
-  private static List<List<Ink>> onOnePage(
-      PageFrame page, boolean beside, int n, double least, List<? extends Block> blocks) {
     for (double tight : TIGHTER) {
-      Type type = new Type(Math.max(least, page.type().k() * tight));
-      List<List<Ink>> pages = set(new Columns(page, beside, n), type, blocks);
+      Type type = new Type(page.type().k() * tight);
+      List<List<Ink>> pages = set(new Columns(page, true, n), type, blocks);
       if (pages.size() == 1) {
         return pages;
       }
     }
-    return set(new Columns(page, beside, n), page.type(), blocks);
+    return set(new Columns(page, true, n), page.type(), blocks);
   }
 
   /** Blocks on pages of so many columns. */

@@ -38,8 +38,9 @@ final class ScopeSheet {
     sentences(blocks, "Not included", scope.excluded());
     cost(blocks, scope.cost());
     advice(blocks);
-    blocks.add(new Signatures("Signed for sheet 8", List.of("client", "contractor")));
-    return ColumnPages.together(context.page(), draft, blocks);
+    blocks.add(new SignLine("client"));
+    blocks.add(new SignLine("contractor"));
+    return ColumnPages.of(context.page(), draft, blocks);
   }
 
   private static void sentences(List<Block> blocks, String heading, List<String> lines) {

@@ -10,12 +10,9 @@ import slabwright.drawing.TextStyle;
  *     step away
  */
 record Type(double k) {
-  /** Smaller type than on small paper is for notes beside a drawing alone. */
-  static final double LEAST = 0.82;
-
   static Type of(Paper paper) {
     double k = paper.width() / Paper.TABLOID.width();
-    return new Type(Math.max(LEAST, Math.min(1.35, k)));
+    return new Type(Math.max(0.82, Math.min(1.35, k)));
   }
 
   TextStyle numeral() {
