@@ -45,12 +45,7 @@ public final class SealerCard extends Card {
     known();
     ask(asked, "Gets wet in use", "sealer-wet", FloorUse::wet, FloorUse::withWet);
     ask(asked, "Sun falls on it", "sealer-sun", FloorUse::sun, FloorUse::withSun);
-    ask(
-        indoors,
-        "Chairs, carts, many feet",
-        "sealer-traffic",
-        FloorUse::traffic,
-        FloorUse::withTraffic);
+    ask(indoors, "Much traffic", "sealer-traffic", FloorUse::traffic, FloorUse::withTraffic);
   }
 
   private void known() {
