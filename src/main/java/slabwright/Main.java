@@ -2,7 +2,7 @@ package slabwright;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import slabwright.cli.Slabwright;
+import slabwright.cli.SlabwrightCommand;
 import slabwright.desk.DeskLauncher;
 
 /** The one way in: with arguments the command line, without them the desk. */
@@ -17,7 +17,7 @@ public final class Main {
     System.setProperty("java.awt.headless", "true");
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int code = Slabwright.run(out, err, args);
+    int code = SlabwrightCommand.run(out, err, args);
     if (code != 0) {
       System.exit(code);
     }

@@ -45,20 +45,30 @@ class HouseTest {
           Map.entry("drawing", List.of("units", "shape")),
           Map.entry("pdfin", List.of("units", "shape")),
           Map.entry(
-              "sheets",
+              "figures",
               List.of(
                   "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin")),
+          Map.entry(
+              "sheets",
+              List.of(
+                  "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin",
+                  "figures")),
+          Map.entry(
+              "project",
+              List.of(
+                  "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin",
+                  "figures", "sheets", "store")),
           Map.entry("store", List.of("units", "shape", "site")),
           Map.entry(
               "cli",
               List.of(
                   "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin",
-                  "sheets", "store")),
+                  "figures", "sheets", "store", "project")),
           Map.entry(
               "desk",
               List.of(
                   "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin",
-                  "sheets", "store")));
+                  "figures", "sheets", "store", "project")));
 
   static Stream<String> rooms() {
     return MAY_USE.keySet().stream().sorted();

@@ -14,11 +14,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slabwright.project.RefusedInput;
 import slabwright.store.AtomicFile;
 import slabwright.units.Parsed;
 import slabwright.work.WorkPlan;
+import slabwright.work.actuals.WriteBack;
 import slabwright.work.book.ShopBookFile;
-import slabwright.work.job.WriteBack;
 
 /**
  * {@code actuals PLAN}: what a finished job took, as new values of the shop book. Shows old and
@@ -65,18 +66,18 @@ final class ActualsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws CliRefusal, IOException {
+  public Integer call() throws RefusedInput, IOException {
     List<WriteBack.Actual> measured = measured();
     if (measured.isEmpty()) {
       throw new ParameterException(
           spec.commandLine(), "Say what was measured: --used, --laid, --machine or --hand.");
     }
-    WorkPlan work = Plans.compute(Plans.read(plan), plan).work();
+    WorkPlan work = PlanLoader.compute(PlanLoader.read(plan), plan).work();
     Path folder = plan.toAbsolutePath().getParent();
-    ShopBookFile book = Plans.bookFile(folder);
+    ShopBookFile book = PlanLoader.bookFile(folder);
     Parsed<WriteBack.Result> result = WriteBack.of(work, book.text(), measured);
     if (result instanceof Parsed.Bad<WriteBack.Result> bad) {
-      throw CliRefusal.of(bad.why());
+      throw RefusedInput.of(bad.why());
     }
     print(result.orThrow(), book, folder);
     return 0;
@@ -96,10 +97,10 @@ final class ActualsCommand implements Callable<Integer> {
 
   private List<WriteBack.Actual> measured() {
     List<WriteBack.Actual> all = new ArrayList<>();
-    used.forEach((n, v) -> all.add(new WriteBack.Actual(WriteBack.What.USED, n, v)));
-    laid.forEach((n, v) -> all.add(new WriteBack.Actual(WriteBack.What.LAID, n, v)));
-    machine.forEach((n, v) -> all.add(new WriteBack.Actual(WriteBack.What.MACHINE, n, v)));
-    hand.forEach((n, v) -> all.add(new WriteBack.Actual(WriteBack.What.HAND, n, v)));
+    used.forEach((n, v) -> all.add(new WriteBack.Actual(WriteBack.ActualKind.USED, n, v)));
+    laid.forEach((n, v) -> all.add(new WriteBack.Actual(WriteBack.ActualKind.LAID, n, v)));
+    machine.forEach((n, v) -> all.add(new WriteBack.Actual(WriteBack.ActualKind.MACHINE, n, v)));
+    hand.forEach((n, v) -> all.add(new WriteBack.Actual(WriteBack.ActualKind.HAND, n, v)));
     return all;
   }
 }

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slabwright.project.RefusedInput;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
 
@@ -21,8 +22,8 @@ final class CheckCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws CliRefusal {
-    Site site = Plans.read(plan);
+  public Integer call() throws RefusedInput {
+    Site site = PlanLoader.read(plan);
     int marks = site.areas().stream().map(FloorArea::marks).mapToInt(java.util.List::size).sum();
     spec.commandLine()
         .getOut()

@@ -18,9 +18,12 @@ import slabwright.inlay.GraphicReader;
 import slabwright.inlay.InlayContext;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.cutfile.CutJob;
+import slabwright.project.InlayCutFiles;
+import slabwright.project.OutFolder;
+import slabwright.project.RefusedInput;
 import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
 /** {@code inlay GRAPHIC…}: stencils, panels and cut files of graphics, with no plan at all. */
@@ -48,7 +51,7 @@ final class InlayCommand implements Callable<Integer> {
   private final Set<String> used = new HashSet<>();
 
   @Override
-  public Integer call() throws CliRefusal, IOException {
+  public Integer call() throws RefusedInput, IOException {
     StencilSpec settings = options.spec();
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
@@ -69,7 +72,7 @@ final class InlayCommand implements Callable<Integer> {
         print.println(InlayJson.refused(graphic.toString(), refused.sentence()));
       }
       spec.commandLine().getErr().println(refused.sentence());
-      return Slabwright.REFUSED;
+      return SlabwrightCommand.REFUSED;
     }
     GraphicReader.Reading.Read read = (GraphicReader.Reading.Read) reading;
     InlayPlan plan = InlayPlan.of(read.graphic(), settings, InlayContext.graphicAlone());
@@ -90,14 +93,14 @@ final class InlayCommand implements Callable<Integer> {
       throws IOException {
     String stem = stem(graphic);
     String prefix = graphics.size() == 1 ? "" : stem + "/";
-    InlayFiles files =
-        new InlayFiles(new CutJob(stem, 0), UnitSystem.METRIC, Instant.now(), acceptFont);
+    InlayCutFiles files =
+        new InlayCutFiles(new CutJob(stem, 0), UnitSystem.METRIC, Instant.now(), acceptFont);
     List<String> said = files.add(folder, prefix, read.artwork(), plan, settings);
     said.forEach(spec.commandLine().getErr()::println);
     folder.add(
         prefix + stem + ".json",
         InlayJson.pretty(graphic.toString(), read.artwork(), plan, settings));
-    return said.isEmpty() ? 0 : Slabwright.REFUSED;
+    return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
   }
 
   /** The file's name without its ending, cleaned and unlike any before. */
@@ -116,19 +119,19 @@ final class InlayCommand implements Callable<Integer> {
     print.println(
         graphic.getFileName()
             + ": dyed "
-            + Quantity.area(plan.openingArea(), UnitSystem.METRIC)
+            + QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC)
             + " in "
             + plan.stencils().stencils().size()
             + " stencil(s), cut "
-            + Quantity.run(plan.cutLength(), UnitSystem.METRIC)
+            + QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC)
             + ", "
             + plan.panels().map(p -> p.panels().size()).orElse(0)
             + " panel(s) each, "
-            + Quantity.run(plan.rollLength(), UnitSystem.METRIC)
+            + QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC)
             + " of roll, "
             + plan.loosePieces()
             + " loose piece(s).");
     read.artwork().warnings().forEach(w -> print.println("  ! " + w.text()));
-    Summary.findings(print, plan.findings(), UnitSystem.METRIC);
+    ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC);
   }
 }

@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Option;
+import slabwright.project.RefusedInput;
 import slabwright.site.ColourChoice;
-import slabwright.site.InlayRules;
 import slabwright.site.Overspray;
 import slabwright.site.Refusal;
 import slabwright.site.StencilSpec;
+import slabwright.site.rules.InlaySpecRules;
 import slabwright.units.Length;
 
 /** The options of {@code inlay} and the settings they make. */
@@ -75,7 +76,7 @@ final class InlayOptions {
   }
 
   /** The settings; refused when they contradict each other. */
-  StencilSpec spec() throws CliRefusal {
+  StencilSpec spec() throws RefusedInput {
     StencilSpec base = StencilSpec.forRoll(roll);
     Length band = press == null ? base.press() : press;
     Length rim = margin != null ? margin : band.mm() > base.margin().mm() ? band : base.margin();
@@ -94,25 +95,25 @@ final class InlayOptions {
             base.vinylHolds(),
             base.ties(),
             base.changes());
-    List<Refusal> faults = new ArrayList<>(InlayRules.width(width, ""));
-    InlayRules.spec(spec, "").forEach(f -> faults.add(Refusal.of(f.sentence())));
+    List<Refusal> faults = new ArrayList<>(InlaySpecRules.width(width, ""));
+    InlaySpecRules.spec(spec, "").forEach(f -> faults.add(Refusal.of(f.sentence())));
     if (!faults.isEmpty()) {
-      throw CliRefusal.of(faults);
+      throw RefusedInput.of(faults);
     }
     return spec;
   }
 
-  private double mergeOr(double usual) throws CliRefusal {
+  private double mergeOr(double usual) throws RefusedInput {
     if (merge == null) {
       return usual;
     }
     if (!(merge >= 0 && merge <= 100)) {
-      throw CliRefusal.of("--merge is a colour difference from 0 to 100, not " + merge + ".");
+      throw RefusedInput.of("--merge is a colour difference from 0 to 100, not " + merge + ".");
     }
     return merge;
   }
 
-  private List<ColourChoice> choices() throws CliRefusal {
+  private List<ColourChoice> choices() throws RefusedInput {
     if (colours.equals("all")) {
       return List.of();
     }
@@ -120,7 +121,7 @@ final class InlayOptions {
     for (String part : colours.split(",", -1)) {
       String colour = part.strip().toLowerCase(Locale.ROOT);
       if (!colour.matches("#[0-9a-f]{6}")) {
-        throw CliRefusal.of(
+        throw RefusedInput.of(
             "\""
                 + part
                 + "\" is not a colour: write --colours all, or #rrggbb with commas between.");

@@ -16,18 +16,21 @@ import picocli.CommandLine.Spec;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.cutfile.CutJob;
 import slabwright.inlay.cutfile.CutStop;
-import slabwright.sheets.AreaResult;
-import slabwright.sheets.Page;
-import slabwright.sheets.Paper;
-import slabwright.sheets.SheetFiles;
-import slabwright.sheets.SiteResult;
-import slabwright.sheets.csv.Quantities;
+import slabwright.project.InlayCutFiles;
+import slabwright.project.OutFolder;
+import slabwright.project.RefusedInput;
+import slabwright.project.SiteResult;
+import slabwright.sheets.csv.QuantitiesCsv;
 import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.SheetFiles;
 import slabwright.site.Site;
-import slabwright.store.Graphics;
-import slabwright.work.days.ICalendar;
+import slabwright.store.GraphicFiles;
+import slabwright.work.AreaResult;
+import slabwright.work.days.ICalendarWriter;
 
 /** {@code job PLAN --out DIR}: the whole main job into a folder. */
 @Command(
@@ -57,10 +60,10 @@ final class JobCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws CliRefusal, IOException {
-    Site site = Plans.read(plan);
-    Paper chosen = SheetsCommand.paper(paper, site);
-    SiteResult result = Plans.compute(site, plan);
+  public Integer call() throws RefusedInput, IOException {
+    Site site = PlanLoader.read(plan);
+    PaperSize chosen = SheetsCommand.paper(paper, site);
+    SiteResult result = PlanLoader.compute(site, plan);
     List<AreaResult> areas = result.areas();
     OutFolder folder = new OutFolder(out);
     sheets(folder, result, chosen);
@@ -71,11 +74,12 @@ final class JobCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     result.work().book().faults().forEach(f -> err.println("Shop book, " + f + "."));
     said.forEach(err::println);
-    return said.isEmpty() ? 0 : Slabwright.REFUSED;
+    return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
   }
 
-  private static void sheets(OutFolder folder, SiteResult result, Paper paper) throws IOException {
-    List<Page> pages = SheetsCommand.pages(result, paper);
+  private static void sheets(OutFolder folder, SiteResult result, PaperSize paper)
+      throws IOException {
+    List<PrintedPage> pages = SheetsCommand.pages(result, paper);
     folder.add("sheets.pdf", SheetsCommand.pdf(result.site(), pages));
     for (Map.Entry<String, String> svg : SheetFiles.svgs(pages).entrySet()) {
       folder.add("sheets/" + OutFolder.clean(svg.getKey()), svg.getValue());
@@ -88,7 +92,7 @@ final class JobCommand implements Callable<Integer> {
         "tally.json",
         TallyJson.write(result.site(), areas.stream().map(AreaResult::ways).toList()));
     folder.add("work.json", WorkJson.write(result.work()));
-    folder.add("quantities.csv", Quantities.write(areas));
+    folder.add("quantities.csv", QuantitiesCsv.write(areas));
     calendar(folder, result);
     for (AreaResult a : areas) {
       for (PlacedInlay i : a.inlays()) {
@@ -106,7 +110,8 @@ final class JobCommand implements Callable<Integer> {
         .maybe()
         .filter(d -> result.work().dated())
         .ifPresent(
-            d -> folder.add("days.ics", ICalendar.of(d, result.site().name(), Instant.now())));
+            d ->
+                folder.add("days.ics", ICalendarWriter.of(d, result.site().name(), Instant.now())));
   }
 
   private List<String> inlays(OutFolder folder, Site site, List<AreaResult> areas)
@@ -114,12 +119,12 @@ final class JobCommand implements Callable<Integer> {
     List<String> said = new ArrayList<>();
     for (AreaResult a : areas) {
       for (PlacedInlay i : a.inlays()) {
-        if (Graphics.isChanged(i.inlay(), plan)) {
+        if (GraphicFiles.isChanged(i.inlay(), plan)) {
           said.add(CutStop.changedOnDisk(i.inlay().name()).sentence());
           continue;
         }
         CutJob job = new CutJob(i.inlay().name(), site.releaseNumber());
-        InlayFiles files = new InlayFiles(job, site.units(), Instant.now(), acceptFont);
+        InlayCutFiles files = new InlayCutFiles(job, site.units(), Instant.now(), acceptFont);
         said.addAll(
             files.add(folder, "cut-" + name(a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
       }
@@ -135,8 +140,8 @@ final class JobCommand implements Callable<Integer> {
     PrintWriter print = spec.commandLine().getOut();
     print.println(site.name() + (site.note().isBlank() ? "" : " (" + site.note() + ")"));
     for (AreaResult a : areas) {
-      Summary.tally(print, a.takeoff(), site.units());
-      a.inlays().forEach(i -> Summary.inlay(print, i, site.units()));
+      ConsoleSummary.tally(print, a.takeoff(), site.units());
+      a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units()));
     }
     print.println(folder.names().size() + " files in " + out);
   }

@@ -12,7 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import slabwright.drawing.SvgPainter;
+import slabwright.drawing.paint.SvgPainter;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.proof.Drawing;
 import slabwright.inlay.proof.FaultInks;
@@ -22,10 +22,11 @@ import slabwright.inlay.proof.ProofReport;
 import slabwright.inlay.proof.ReturnedFile;
 import slabwright.inlay.proof.ShadingMeans;
 import slabwright.inlay.stencil.Stencil;
-import slabwright.sheets.AreaResult;
+import slabwright.project.RefusedInput;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
 import slabwright.units.Parsed;
+import slabwright.work.AreaResult;
 
 /** {@code proof PLAN --inlay ID --file RETURNED}: the sign shop's drawing against the plan. */
 @Command(
@@ -78,8 +79,8 @@ final class ProofCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws CliRefusal, IOException {
-    Site site = Plans.read(plan);
+  public Integer call() throws RefusedInput, IOException {
+    Site site = PlanLoader.read(plan);
     ProofPlan wanted = wanted(site);
     ProofReport report = ProofCheck.run(wanted, drawing(), ShadingMeans.valueOf(shading.name()));
     PrintWriter out = spec.commandLine().getOut();
@@ -96,10 +97,10 @@ final class ProofCommand implements Callable<Integer> {
                   "red: missing from the drawing; blue: added by it")
               .getBytes(StandardCharsets.UTF_8));
     }
-    return report.isRight() ? 0 : Slabwright.REFUSED;
+    return report.isRight() ? 0 : SlabwrightCommand.REFUSED;
   }
 
-  private ProofPlan wanted(Site site) throws CliRefusal, IOException {
+  private ProofPlan wanted(Site site) throws RefusedInput, IOException {
     List<AreaResult> areas = AreaResult.of(site, plan.toAbsolutePath().getParent(), () -> false);
     List<String> ids = new ArrayList<>();
     for (AreaResult area : areas) {
@@ -110,23 +111,23 @@ final class ProofCommand implements Callable<Integer> {
         }
       }
     }
-    throw CliRefusal.of(
+    throw RefusedInput.of(
         "There is no inlay \"" + inlay + "\" in the plan; it has: " + String.join(", ", ids) + ".");
   }
 
-  private ProofPlan wanted(PlacedInlay placed) throws CliRefusal {
+  private ProofPlan wanted(PlacedInlay placed) throws RefusedInput {
     List<Stencil> stencils = placed.plan().stencils().stencils();
     if (number < 1 || number > stencils.size()) {
-      throw CliRefusal.of(
+      throw RefusedInput.of(
           "There is no stencil " + number + "; the inlay has " + stencils.size() + ".");
     }
     return ProofPlan.of(placed.plan(), number);
   }
 
-  private Drawing drawing() throws CliRefusal, IOException {
+  private Drawing drawing() throws RefusedInput, IOException {
     Parsed<ReturnedFile> read = ReturnedFile.read(file, page);
     if (read instanceof Parsed.Bad<ReturnedFile> bad) {
-      throw CliRefusal.of(bad.why());
+      throw RefusedInput.of(bad.why());
     }
     return read.orThrow().drawing();
   }

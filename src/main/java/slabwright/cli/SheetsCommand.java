@@ -16,12 +16,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import slabwright.sheets.Page;
-import slabwright.sheets.Paper;
-import slabwright.sheets.SheetFiles;
-import slabwright.sheets.SheetOptions;
+import slabwright.project.RefusedInput;
+import slabwright.project.SiteResult;
 import slabwright.sheets.SheetSet;
-import slabwright.sheets.SiteResult;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.SheetFiles;
+import slabwright.sheets.page.SheetOptions;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
 import slabwright.units.UnitSystem;
@@ -52,26 +53,26 @@ final class SheetsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws CliRefusal, IOException {
-    Site site = Plans.read(plan);
-    Paper chosen = paper(paper, site);
+  public Integer call() throws RefusedInput, IOException {
+    Site site = PlanLoader.read(plan);
+    PaperSize chosen = paper(paper, site);
     refuseForeign();
-    SiteResult result = Plans.compute(site, plan);
-    List<Page> pages = pages(result, chosen);
+    SiteResult result = PlanLoader.compute(site, plan);
+    List<PrintedPage> pages = pages(result, chosen);
     AtomicFile.write(out, pdf(site, pages));
     spec.commandLine().getOut().println(pages.size() + " pages on " + chosen.word() + ": " + out);
     return 0;
   }
 
-  static List<Page> pages(SiteResult result, Paper paper) {
+  static List<PrintedPage> pages(SiteResult result, PaperSize paper) {
     SheetOptions options = new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()));
     return SheetSet.of(result.site(), result.areas(), Optional.of(result.work()), options);
   }
 
   /** A PDF may be made anew; anything else in its place is not ours to replace. */
-  private void refuseForeign() throws CliRefusal, IOException {
+  private void refuseForeign() throws RefusedInput, IOException {
     if (Files.isDirectory(out) || (Files.exists(out) && !startsLikePdf(out))) {
-      throw CliRefusal.of(out + " is there and is not a PDF; give another --out.");
+      throw RefusedInput.of(out + " is there and is not a PDF; give another --out.");
     }
   }
 
@@ -81,24 +82,25 @@ final class SheetsCommand implements Callable<Integer> {
     }
   }
 
-  static Paper paper(String name, Site site) throws CliRefusal {
+  static PaperSize paper(String name, Site site) throws RefusedInput {
     return paper(name, site.units());
   }
 
   /** The paper of a name; without one the usual paper of the units. */
-  static Paper paper(String name, UnitSystem units) throws CliRefusal {
+  static PaperSize paper(String name, UnitSystem units) throws RefusedInput {
     if (name == null) {
-      return units == UnitSystem.METRIC ? Paper.A3 : Paper.TABLOID;
+      return units == UnitSystem.METRIC ? PaperSize.A3 : PaperSize.TABLOID;
     }
-    Optional<Paper> found = Paper.named(name);
+    Optional<PaperSize> found = PaperSize.named(name);
     if (found.isEmpty()) {
-      String all = Arrays.stream(Paper.values()).map(Paper::word).collect(Collectors.joining(", "));
-      throw CliRefusal.of("There is no paper \"" + name + "\"; choose one of " + all + ".");
+      String all =
+          Arrays.stream(PaperSize.values()).map(PaperSize::word).collect(Collectors.joining(", "));
+      throw RefusedInput.of("There is no paper \"" + name + "\"; choose one of " + all + ".");
     }
     return found.get();
   }
 
-  static byte[] pdf(Site site, List<Page> pages) throws IOException {
+  static byte[] pdf(Site site, List<PrintedPage> pages) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     SheetFiles.pdf(pages, site.name(), LocalDate.now(ZoneId.systemDefault()), bytes);
     return bytes.toByteArray();

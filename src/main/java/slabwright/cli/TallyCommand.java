@@ -11,9 +11,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Ways;
+import slabwright.project.RefusedInput;
 import slabwright.sheets.json.TallyJson;
 import slabwright.site.Site;
-import slabwright.store.Frozen;
+import slabwright.store.ReleaseArchive;
 
 /** {@code tally PLAN}: net floor, edges, machine and hand work of each area. */
 @Command(
@@ -30,16 +31,17 @@ final class TallyCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws CliRefusal {
-    Site site = Plans.read(plan);
+  public Integer call() throws RefusedInput {
+    Site site = PlanLoader.read(plan);
     List<FloorTakeoff> takeoffs = site.areas().stream().map(FloorTakeoff::of).toList();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(
           TallyJson.write(
-              new Frozen(plan).carrying(site), takeoffs.stream().map(Ways::of).toList()));
+              new ReleaseArchive(plan).withoutOutdatedReleases(site),
+              takeoffs.stream().map(Ways::of).toList()));
     } else {
-      takeoffs.forEach(t -> Summary.tally(out, t, site.units()));
+      takeoffs.forEach(t -> ConsoleSummary.tally(out, t, site.units()));
     }
     return 0;
   }

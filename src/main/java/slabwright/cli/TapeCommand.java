@@ -10,11 +10,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slabwright.project.RefusedInput;
 import slabwright.tape.RoomAdjustment;
 import slabwright.tape.RoomResult;
 import slabwright.tape.RoomText;
 import slabwright.tape.TapeRoom;
-import slabwright.tape.TapeText;
+import slabwright.tape.text.TapeText;
 import slabwright.units.Parsed;
 import slabwright.units.UnitSystem;
 
@@ -50,30 +51,30 @@ final class TapeCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws CliRefusal, IOException {
+  public Integer call() throws RefusedInput, IOException {
     RoomResult result = RoomAdjustment.of(room(), units);
     if (result instanceof RoomResult.Refused refused) {
-      throw CliRefusal.of(refused.sentence());
+      throw RefusedInput.of(refused.sentence());
     }
     spec.commandLine().getOut().print(RoomText.of(result, units));
     if (out != null) {
-      TapePicture.write(result, out, file, new TapePicture.On(paper, units));
+      TapeSheetFile.write(result, out, file, new TapeSheetFile.PaperChoice(paper, units));
     }
-    return result instanceof RoomResult.Adjusted ? 0 : Slabwright.REFUSED;
+    return result instanceof RoomResult.Adjusted ? 0 : SlabwrightCommand.REFUSED;
   }
 
-  private TapeRoom room() throws CliRefusal, IOException {
+  private TapeRoom room() throws RefusedInput, IOException {
     if (!Files.isRegularFile(file)) {
-      throw CliRefusal.of("There is no tape file " + file + "; check the path.");
+      throw RefusedInput.of("There is no tape file " + file + "; check the path.");
     }
     try {
       Parsed<TapeRoom> parsed = TapeText.read(Files.readString(file));
       if (parsed instanceof Parsed.Bad<TapeRoom> bad) {
-        throw CliRefusal.of(bad.why());
+        throw RefusedInput.of(bad.why());
       }
       return parsed.orThrow();
     } catch (MalformedInputException e) {
-      throw CliRefusal.of(file + " is not text in UTF-8; save it as UTF-8 or check the path.");
+      throw RefusedInput.of(file + " is not text in UTF-8; save it as UTF-8 or check the path.");
     }
   }
 }

@@ -6,47 +6,46 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import slabwright.desk.cards.ActualsCard;
-import slabwright.desk.cards.AirCard;
-import slabwright.desk.cards.AreaCard;
-import slabwright.desk.cards.BookCard;
 import slabwright.desk.cards.Card;
-import slabwright.desk.cards.CautionsCard;
-import slabwright.desk.cards.ChecksCard;
-import slabwright.desk.cards.CoatsCard;
-import slabwright.desk.cards.ColoursCard;
-import slabwright.desk.cards.CornerCard;
-import slabwright.desk.cards.CutCard;
-import slabwright.desk.cards.DaysCard;
-import slabwright.desk.cards.DoorwayCard;
-import slabwright.desk.cards.EdgesCard;
-import slabwright.desk.cards.FinishCard;
-import slabwright.desk.cards.GraphicCard;
-import slabwright.desk.cards.HandWorkCard;
 import slabwright.desk.cards.HintCard;
-import slabwright.desk.cards.InlayCard;
-import slabwright.desk.cards.MachinesCard;
-import slabwright.desk.cards.MarkCard;
-import slabwright.desk.cards.MarksCard;
-import slabwright.desk.cards.OnFloorCard;
-import slabwright.desk.cards.PanelsCard;
-import slabwright.desk.cards.PaperCard;
-import slabwright.desk.cards.PictureCard;
-import slabwright.desk.cards.Places;
-import slabwright.desk.cards.ProofCard;
-import slabwright.desk.cards.ReachCard;
-import slabwright.desk.cards.ReleaseCard;
-import slabwright.desk.cards.SealerCard;
-import slabwright.desk.cards.SeamsCard;
-import slabwright.desk.cards.SiteCard;
-import slabwright.desk.cards.SlabCard;
-import slabwright.desk.cards.StencilCard;
-import slabwright.desk.cards.TapeCard;
-import slabwright.desk.cards.WallCard;
-import slabwright.desk.model.Answers;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.DeskParts;
+import slabwright.desk.cards.PlaceNavigator;
+import slabwright.desk.cards.finish.ActualsCard;
+import slabwright.desk.cards.finish.AirCard;
+import slabwright.desk.cards.finish.BookCard;
+import slabwright.desk.cards.finish.CautionsCard;
+import slabwright.desk.cards.finish.CoatsCard;
+import slabwright.desk.cards.finish.DaysCard;
+import slabwright.desk.cards.finish.FinishCard;
+import slabwright.desk.cards.finish.SealerCard;
+import slabwright.desk.cards.finish.SlabCard;
+import slabwright.desk.cards.inlay.ChecksCard;
+import slabwright.desk.cards.inlay.ColoursCard;
+import slabwright.desk.cards.inlay.CutCard;
+import slabwright.desk.cards.inlay.GraphicCard;
+import slabwright.desk.cards.inlay.InlayCard;
+import slabwright.desk.cards.inlay.OnFloorCard;
+import slabwright.desk.cards.inlay.PanelsCard;
+import slabwright.desk.cards.inlay.ProofCard;
+import slabwright.desk.cards.inlay.SeamsCard;
+import slabwright.desk.cards.inlay.StencilCard;
+import slabwright.desk.cards.mark.MarkCard;
+import slabwright.desk.cards.mark.MarksCard;
+import slabwright.desk.cards.measure.AreaCard;
+import slabwright.desk.cards.measure.CornerCard;
+import slabwright.desk.cards.measure.DoorwayCard;
+import slabwright.desk.cards.measure.SiteCard;
+import slabwright.desk.cards.measure.TapeCard;
+import slabwright.desk.cards.measure.UnderlayCard;
+import slabwright.desk.cards.measure.WallCard;
+import slabwright.desk.cards.prep.EdgesCard;
+import slabwright.desk.cards.prep.HandWorkCard;
+import slabwright.desk.cards.prep.MachinesCard;
+import slabwright.desk.cards.prep.ReachCard;
+import slabwright.desk.cards.sheets.PaperCard;
+import slabwright.desk.cards.sheets.ReleaseCard;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.compute.SelectedAreaResults;
 
 /** Which cards each stage shows, in order. */
 final class CardSets {
@@ -58,14 +57,14 @@ final class CardSets {
    * @param graphic asks for a graphic and places it
    * @param proof asks for a drawing that came back
    */
-  record Doors(
+  record CardActions(
       Runnable graphic,
       Supplier<Optional<Path>> proof,
-      PictureCard.Actions picture,
+      UnderlayCard.Actions picture,
       SheetExports exports) {}
 
-  CardSets(DeskParts s, Places places, Doors doors) {
-    Bench bench = s.bench();
+  CardSets(DeskModel s, PlaceNavigator places, CardActions doors) {
+    DeskContext bench = s.bench();
     sets.put(Stage.MEASURE, measure(s, places, doors.picture()));
     sets.put(Stage.MARK, mark(bench));
     sets.put(Stage.PREP, prep(s, places));
@@ -80,8 +79,9 @@ final class CardSets {
             new ReleaseCard(bench, s.releases())));
   }
 
-  private static List<Card> measure(DeskParts s, Places places, PictureCard.Actions picture) {
-    Bench bench = s.bench();
+  private static List<Card> measure(
+      DeskModel s, PlaceNavigator places, UnderlayCard.Actions picture) {
+    DeskContext bench = s.bench();
     return List.of(
         noFloor(bench),
         new CornerCard(bench),
@@ -89,12 +89,12 @@ final class CardSets {
         new DoorwayCard(bench),
         new MarkCard(bench),
         new AreaCard(bench, s.pictures()),
-        new PictureCard(bench, picture),
+        new UnderlayCard(bench, picture),
         new TapeCard(bench, s.rooms(), places),
         new SiteCard(bench));
   }
 
-  private static HintCard noFloor(Bench bench) {
+  private static HintCard noFloor(DeskContext bench) {
     return new HintCard(
         "No floor yet",
         "Take up Tape and type the walls as you measured them, or Draw and click the corners."
@@ -102,19 +102,19 @@ final class CardSets {
         () -> bench.focus().area().isEmpty());
   }
 
-  private static List<Card> mark(Bench bench) {
+  private static List<Card> mark(DeskContext bench) {
     return List.of(
         new MarkCard(bench),
         new HintCard(
             "Mark what is there",
             "Take up a tool and draw what lies or stands on the slab. Sizes can be typed while"
                 + " drawing; a picked mark shows its fields here.",
-            () -> bench.focus().picked().isEmpty()),
+            () -> bench.focus().selected().isEmpty()),
         new MarksCard(bench));
   }
 
-  private static List<Card> prep(DeskParts s, Places places) {
-    Bench bench = s.bench();
+  private static List<Card> prep(DeskModel s, PlaceNavigator places) {
+    DeskContext bench = s.bench();
     return List.of(
         new DoorwayCard(bench),
         new MarkCard(bench),
@@ -124,7 +124,7 @@ final class CardSets {
         new EdgesCard(bench, s.answers()));
   }
 
-  private static List<Card> finish(DeskParts s, Places places) {
+  private static List<Card> finish(DeskModel s, PlaceNavigator places) {
     return List.of(
         new MarkCard(s.bench()),
         new FinishCard(s.bench(), s.job()),
@@ -138,9 +138,9 @@ final class CardSets {
         new ActualsCard(s.bench(), s.job(), s.book()));
   }
 
-  private static List<Card> inlay(DeskParts s, Places places, Doors doors) {
-    Bench bench = s.bench();
-    Answers answers = s.answers();
+  private static List<Card> inlay(DeskModel s, PlaceNavigator places, CardActions doors) {
+    DeskContext bench = s.bench();
+    SelectedAreaResults answers = s.answers();
     return List.of(
         new GraphicCard(bench, doors.graphic()),
         new InlayCard(bench, doors.graphic()),

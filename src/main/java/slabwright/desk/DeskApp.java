@@ -9,7 +9,7 @@ public final class DeskApp extends Application {
 
   @Override
   public void start(Stage stage) {
-    window = new DeskWindow(stage, DeskPlaces.ofUser(), Outside.of(stage));
+    window = new DeskWindow(stage, UserDataFolder.ofUser(), SystemServices.of(stage));
     window.show(getParameters().getUnnamed());
   }
 

@@ -3,11 +3,11 @@ package slabwright.desk;
 import java.util.Optional;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.Releases;
-import slabwright.desk.model.SheetForm;
-import slabwright.desk.model.Viewport;
+import slabwright.desk.model.input.Viewport;
+import slabwright.desk.model.plan.Releases;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Commands.Command;
+import slabwright.project.export.ExportFormat;
 
 /** Everything the menu and the keys can ask for. */
 final class DeskCommands {
@@ -17,7 +17,7 @@ final class DeskCommands {
   static void fillExports(Commands all, SheetExports exports, Releases releases) {
     all.group(
         new Command(
-            "pdf", "Save the sheets as PDF…", "Shortcut+E", () -> exports.save(SheetForm.PDF)),
+            "pdf", "Save the sheets as PDF…", "Shortcut+E", () -> exports.save(ExportFormat.PDF)),
         new Command(
             "cut-files", "Save all cut files…", "", () -> exports.save(Optional.empty(), false)),
         new Command("print-sheets", "Print the sheets…", "Shortcut+P", exports::print),
@@ -25,7 +25,12 @@ final class DeskCommands {
   }
 
   static void fill(
-      Commands all, Desk desk, PlanActions plans, EditActions edit, Screen screen, Runnable look) {
+      Commands all,
+      Desk desk,
+      PlanActions plans,
+      EditActions edit,
+      SlabAccess screen,
+      Runnable look) {
     all.group(
         new Command("new", "New plan by tape", "Shortcut+N", plans::startByTape),
         new Command("open", "Open a plan…", "Shortcut+O", plans::choosePlan),

@@ -10,9 +10,9 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Font;
 import javafx.stage.Stage;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.Settings;
-import slabwright.drawing.Face;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.DeskSettings;
+import slabwright.drawing.FontFace;
 
 /** The window: the start screen or the workroom, in a light or a dark look. */
 final class DeskWindow {
@@ -20,15 +20,15 @@ final class DeskWindow {
   private static final double HIGH = 900;
 
   private final Stage stage;
-  private final Settings settings;
+  private final DeskSettings settings;
   private final StackPane root = new StackPane();
-  private final DeskRoom room;
+  private final DeskController room;
   private final ChangeListener<Boolean> looked;
 
-  DeskWindow(Stage stage, DeskPlaces places, Outside outside) {
+  DeskWindow(Stage stage, UserDataFolder places, SystemServices outside) {
     this.stage = stage;
-    this.settings = new Settings(places.settings());
-    for (Face face : Face.values()) {
+    this.settings = new DeskSettings(places.settings());
+    for (FontFace face : FontFace.values()) {
       try (var in = face.open()) {
         Font.loadFont(in, 12);
       } catch (java.io.IOException e) {
@@ -38,19 +38,19 @@ final class DeskWindow {
     looked =
         (o, was, is) -> {
           if (is) {
-            room().lookAgain();
+            room().recheckFiles();
           }
         };
-    room = new DeskRoom(settings, places, this::switchLook, outside);
+    room = new DeskController(settings, places, this::switchLook, outside);
     root.getStyleClass().add("desk");
     root.getChildren().add(room.node());
   }
 
-  Bench bench() {
+  DeskContext bench() {
     return room.bench();
   }
 
-  DeskRoom room() {
+  DeskController room() {
     return room;
   }
 

@@ -2,29 +2,29 @@ package slabwright.desk;
 
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.Clipboard;
-import slabwright.desk.model.Moves;
-import slabwright.desk.model.Nudge;
-import slabwright.desk.model.Pick;
-import slabwright.desk.model.Pictures;
-import slabwright.desk.tool.SeamNudge;
-import slabwright.desk.tool.Shown;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.edit.Clipboard;
+import slabwright.desk.model.edit.SelectionEdits;
+import slabwright.desk.model.input.NudgeStep;
+import slabwright.desk.model.scene.Pictures;
+import slabwright.desk.tool.PlanLookup;
+import slabwright.desk.tool.select.SeamNudge;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
-import slabwright.site.MarkEdit;
 import slabwright.site.Move;
+import slabwright.site.edit.MarkEdit;
 
 /** What keys and menu do to whatever is picked. */
 final class EditActions {
-  private final Bench bench;
+  private final DeskContext bench;
   private final Pictures pictures;
-  private final Shown shown;
+  private final PlanLookup shown;
   private final Clipboard clipboard = new Clipboard();
 
-  EditActions(Bench bench, Pictures pictures, Shown shown) {
+  EditActions(DeskContext bench, Pictures pictures, PlanLookup shown) {
     this.bench = bench;
     this.shown = shown;
     this.pictures = pictures;
@@ -35,7 +35,9 @@ final class EditActions {
   }
 
   void remove() {
-    area().flatMap(a -> Moves.removed(a, bench.focus())).ifPresent(bench.desk()::push);
+    area()
+        .flatMap(a -> SelectionEdits.removeSelected(a, bench.focus()))
+        .ifPresent(bench.desk()::push);
   }
 
   void copy() {
@@ -58,7 +60,7 @@ final class EditActions {
 
   private void laid(Clipboard.Paste p) {
     if (bench.desk().push(p.edit()).isDone()) {
-      bench.focus().pick(p.picks());
+      bench.focus().select(p.picks());
     }
   }
 
@@ -68,7 +70,10 @@ final class EditActions {
             a ->
                 bench
                     .focus()
-                    .pick(a.marks().stream().<Pick>map(m -> new Pick.OfMark(m.id())).toList()));
+                    .select(
+                        a.marks().stream()
+                            .<PlanItem>map(m -> new PlanItem.OfMark(m.id()))
+                            .toList()));
   }
 
   /**
@@ -77,16 +82,16 @@ final class EditActions {
    * @param coarse a foot or 100 mm instead of an inch or 10 mm
    */
   boolean nudge(int right, int up, boolean coarse) {
-    double step = Nudge.mm(bench.desk().site().units(), coarse);
+    double step = NudgeStep.mm(bench.desk().site().units(), coarse);
     if (SeamNudge.isPicked(bench)) {
       SeamNudge.by(bench, shown, new Vec(right, up), step).ifPresent(bench.desk()::push);
       return true;
     }
     Move by = Move.by(right * step, up * step);
-    return push(area().flatMap(a -> Moves.picked(a, bench.focus(), by)));
+    return push(area().flatMap(a -> SelectionEdits.moveSelected(a, bench.focus(), by)));
   }
 
-  private boolean push(Optional<? extends slabwright.site.Edit> edit) {
+  private boolean push(Optional<? extends slabwright.site.edit.Edit> edit) {
     edit.ifPresent(bench.desk()::push);
     return edit.isPresent();
   }
@@ -94,17 +99,17 @@ final class EditActions {
   /** Turns what is picked about its middle. */
   void turn(double degrees) {
     Bounds all = Bounds.EMPTY;
-    for (Pick p : bench.focus().picked()) {
+    for (PlanItem p : bench.focus().selected()) {
       all = all.including(boundsOf(p));
     }
     if (!all.isEmpty()) {
       Bounds b = all;
-      push(area().flatMap(a -> Moves.turned(a, bench.focus(), b.middle(), degrees)));
+      push(area().flatMap(a -> SelectionEdits.turnSelected(a, bench.focus(), b.middle(), degrees)));
     }
   }
 
-  private Bounds boundsOf(Pick p) {
-    if (p instanceof Pick.OfInlay i) {
+  private Bounds boundsOf(PlanItem p) {
+    if (p instanceof PlanItem.OfInlay i) {
       return area()
           .flatMap(a -> a.inlay(i.id()))
           .map(in -> Bounds.of(List.of(in.middle().vec())))
@@ -120,10 +125,10 @@ final class EditActions {
   /** Lays the picked mark one later (on top) or earlier. */
   void reorder(int by) {
     Optional<FloorArea> a = area();
-    if (a.isEmpty() || bench.focus().marks().size() != 1) {
+    if (a.isEmpty() || bench.focus().selectedMarks().size() != 1) {
       return;
     }
-    String id = bench.focus().marks().iterator().next();
+    String id = bench.focus().selectedMarks().iterator().next();
     List<String> order = a.get().marks().stream().map(Mark::id).toList();
     int to = Math.max(0, Math.min(order.size() - 1, order.indexOf(id) + by));
     bench.desk().push(new MarkEdit.Reorder(a.get().id(), id, to));

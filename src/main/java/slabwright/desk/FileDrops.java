@@ -32,12 +32,12 @@ final class FileDrops {
   }
 
   private void dropped(DragEvent e) {
-    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> take(f.toPath()));
+    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> open(f.toPath()));
     e.setDropCompleted(true);
     e.consume();
   }
 
-  void take(Path file) {
+  void open(Path file) {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     if (name.endsWith(".json")) {
       plans.openPlan(file);

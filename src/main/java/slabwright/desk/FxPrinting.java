@@ -10,7 +10,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.stage.Window;
 import slabwright.desk.canvas.FxPainter;
 import slabwright.desk.canvas.Tone;
-import slabwright.sheets.Page;
+import slabwright.sheets.page.PrintedPage;
 
 /** Prints through the system's own dialog. */
 final class FxPrinting implements Printing {
@@ -28,19 +28,19 @@ final class FxPrinting implements Printing {
   }
 
   @Override
-  public Optional<Job> ask() {
+  public Optional<PrintRun> ask() {
     PrinterJob job = PrinterJob.createPrinterJob();
     return job != null && job.showPrintDialog(window)
-        ? Optional.of(new Sent(job))
+        ? Optional.of(new FxPrintRun(job))
         : Optional.empty();
   }
 
-  private record Sent(PrinterJob job) implements Job {
+  private record FxPrintRun(PrinterJob job) implements PrintRun {
     /** Papers of one name differ by a hair, points. */
     private static final double SLACK = 3;
 
     @Override
-    public boolean fits(Page page) {
+    public boolean fits(PrintedPage page) {
       Paper paper = job.getJobSettings().getPageLayout().getPaper();
       var b = page.drawing().bounds();
       double wide = Math.max(b.width(), b.height()) * POINTS_PER_MM;
@@ -50,7 +50,7 @@ final class FxPrinting implements Printing {
     }
 
     @Override
-    public boolean page(Page page) {
+    public boolean page(PrintedPage page) {
       var b = page.drawing().bounds();
       PageOrientation lies =
           b.width() > b.height() ? PageOrientation.LANDSCAPE : PageOrientation.PORTRAIT;
@@ -61,7 +61,7 @@ final class FxPrinting implements Printing {
     }
 
     /** The page in true size: 72 units to the inch. */
-    private static Canvas canvas(Page page) {
+    private static Canvas canvas(PrintedPage page) {
       var b = page.drawing().bounds();
       Canvas canvas = new Canvas(b.width() * POINTS_PER_MM, b.height() * POINTS_PER_MM);
       page.drawing()

@@ -3,32 +3,31 @@ package slabwright.desk;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.Beside;
-import slabwright.desk.model.DeskParts;
-import slabwright.desk.model.Errands;
-import slabwright.desk.model.FloorPicture;
-import slabwright.desk.model.NewIds;
-import slabwright.desk.model.Pick;
+import slabwright.desk.model.BackgroundTasks;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.edit.NewIds;
+import slabwright.desk.model.scene.FloorPicture;
+import slabwright.project.SiblingFiles;
 import slabwright.shape.Bounds;
-import slabwright.site.AreaEdit;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Refusal;
 import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
+import slabwright.site.edit.AreaEdit;
 import slabwright.units.Length;
 import slabwright.units.Parsed;
 import slabwright.units.UnitSystem;
 
 /** Lays a graphic into the floor: copied beside the plan, never over another file. */
 final class InlayActions {
-  private final Bench bench;
-  private final DeskParts parts;
+  private final DeskContext bench;
+  private final DeskModel parts;
   private final Chooser chooser;
 
-  InlayActions(DeskParts parts, Chooser chooser) {
+  InlayActions(DeskModel parts, Chooser chooser) {
     this.bench = parts.bench();
     this.parts = parts;
     this.chooser = chooser;
@@ -48,7 +47,7 @@ final class InlayActions {
     parts
         .errands()
         .run(
-            new Errands.Errand<>(
+            new BackgroundTasks.BackgroundTask<>(
                 "Copying the graphic",
                 "The graphic could not be copied beside the plan",
                 steps -> Parsed.ok(lay(svg, floor.get())),
@@ -61,19 +60,19 @@ final class InlayActions {
    * @param file its name beside the plan
    * @param wide the lesser measure of the floor, mm
    */
-  private record Laid(String file, Spot middle, double wide) {}
+  private record CopiedGraphic(String file, Spot middle, double wide) {}
 
-  private Laid lay(Path svg, FloorPicture floor) throws IOException {
-    String file = Beside.copyInto(svg, parts.keeper().folder());
+  private CopiedGraphic lay(Path svg, FloorPicture floor) throws IOException {
+    String file = SiblingFiles.copyInto(svg, parts.keeper().folder());
     Bounds b = floor.bounds();
-    return new Laid(file, Spot.of(floor.roomiest()), Math.min(b.width(), b.height()));
+    return new CopiedGraphic(file, Spot.of(floor.roomiest()), Math.min(b.width(), b.height()));
   }
 
   private void noFloor() {
     bench.desk().refuse(Refusal.of("Draw a floor first; the graphic is laid into it."));
   }
 
-  private void place(Laid laid) {
+  private void place(CopiedGraphic laid) {
     Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
     if (area.isEmpty()) {
       noFloor();
@@ -81,12 +80,12 @@ final class InlayActions {
     }
     Inlay inlay = inlay(area.get(), laid);
     if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isDone()) {
-      bench.focus().go(Stage.INLAY);
-      bench.focus().pick(new Pick.OfInlay(inlay.id()));
+      bench.focus().goTo(Stage.INLAY);
+      bench.focus().select(new PlanItem.OfInlay(inlay.id()));
     }
   }
 
-  private Inlay inlay(FloorArea area, Laid laid) {
+  private Inlay inlay(FloorArea area, CopiedGraphic laid) {
     boolean metric = bench.desk().site().units() == UnitSystem.METRIC;
     double unit = metric ? 500 : 304.8;
     double wide = Math.max(unit, Math.floor(laid.wide() / 3 / unit) * unit);

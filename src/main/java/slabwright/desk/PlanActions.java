@@ -5,35 +5,34 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
-import slabwright.desk.cards.PictureCard;
+import slabwright.desk.cards.measure.UnderlayCard;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.DeskParts;
-import slabwright.desk.model.PlanKeeper;
-import slabwright.desk.model.Samples;
 import slabwright.desk.model.Stage;
-import slabwright.desk.tool.ToolBox;
+import slabwright.desk.model.plan.PlanStorage;
+import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
+import slabwright.project.SamplePlans;
 import slabwright.site.Refusal;
-import slabwright.site.SiteEdit;
+import slabwright.site.edit.SiteEdit;
 import slabwright.units.UnitSystem;
 
 /** Beginning, opening, saving and putting away of plans, and what concerns a plan as a whole. */
-final class PlanActions implements PictureCard.Actions {
-  private final DeskParts parts;
+final class PlanActions implements UnderlayCard.Actions {
+  private final DeskModel parts;
   private final Desk desk;
-  private final PlanKeeper keeper;
-  private final Samples samples;
+  private final PlanStorage keeper;
+  private final SamplePlans samples;
   private final Chooser chooser;
-  private final ToolBox tools;
-  private final Screen screen;
+  private final ActiveTool tools;
+  private final SlabAccess screen;
   private final UnderlayActions underlays;
 
   PlanActions(
-      DeskParts parts,
-      Samples samples,
+      DeskModel parts,
+      SamplePlans samples,
       Chooser chooser,
-      ToolBox tools,
-      Screen screen,
+      ActiveTool tools,
+      SlabAccess screen,
       UnderlayActions underlays) {
     this.parts = parts;
     this.desk = parts.bench().desk();
@@ -55,12 +54,12 @@ final class PlanActions implements PictureCard.Actions {
   }
 
   private void takeTape() {
-    tools.take(ToolName.TAPE);
+    tools.activate(ToolName.TAPE);
     Platform.runLater(() -> screen.entry().focusField());
   }
 
   void addArea() {
-    parts.bench().focus().go(Stage.MEASURE);
+    parts.bench().focus().goTo(Stage.MEASURE);
     takeTape();
   }
 
@@ -82,16 +81,16 @@ final class PlanActions implements PictureCard.Actions {
 
   @Override
   public void scalePicture() {
-    tools.take(ToolName.SCALE);
+    tools.activate(ToolName.SCALE);
   }
 
   @Override
   public void flattenPicture() {
-    tools.take(ToolName.FLAT);
+    tools.activate(ToolName.FLAT);
   }
 
   @Override
-  public Optional<PictureCard.Pages> pages() {
+  public Optional<UnderlayCard.Pages> pages() {
     return underlays.pages();
   }
 
@@ -133,8 +132,8 @@ final class PlanActions implements PictureCard.Actions {
   }
 
   private void opened(Runnable how) {
-    tools.take(ToolName.PICK);
-    screen.slab().lookAfresh();
+    tools.activate(ToolName.PICK);
+    screen.slab().resetView();
     how.run();
     parts.rooms().load();
     if (desk.isOpen()) {

@@ -1,17 +1,17 @@
 package slabwright.desk;
 
 import java.util.Optional;
-import slabwright.sheets.Page;
+import slabwright.sheets.page.PrintedPage;
 
 /** Printing through the system: the question on the screen's thread, the pages off it. */
 interface Printing {
   /** A print job the person has said yes to. */
-  interface Job {
+  interface PrintRun {
     /** Whether the page in true size has room on the printer's paper. */
-    boolean fits(Page page);
+    boolean fits(PrintedPage page);
 
     /** Prints a page in true size; false when the printer did not take it. */
-    boolean page(Page page);
+    boolean page(PrintedPage page);
 
     void end();
 
@@ -23,5 +23,5 @@ interface Printing {
   boolean isReady();
 
   /** Asks with the system's dialog; empty when the person says no. */
-  Optional<Job> ask();
+  Optional<PrintRun> ask();
 }

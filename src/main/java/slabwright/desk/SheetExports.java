@@ -3,20 +3,19 @@ package slabwright.desk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.cards.CutCard;
-import slabwright.desk.cards.PaperCard;
-import slabwright.desk.model.CutOrder;
+import slabwright.desk.cards.inlay.CutCard;
+import slabwright.desk.cards.sheets.PaperCard;
+import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.DeskParts;
-import slabwright.desk.model.Errands;
-import slabwright.desk.model.FileBundle;
-import slabwright.desk.model.Job;
-import slabwright.desk.model.SavedFiles;
-import slabwright.desk.model.SheetBundles;
-import slabwright.desk.model.SheetForm;
-import slabwright.desk.model.SheetOrder;
+import slabwright.desk.model.compute.SiteComputation;
 import slabwright.inlay.PlacedInlay;
-import slabwright.sheets.Page;
+import slabwright.project.export.CutFileRequest;
+import slabwright.project.export.ExportFormat;
+import slabwright.project.export.SavedFiles;
+import slabwright.project.export.SheetExport;
+import slabwright.project.export.SheetRequest;
+import slabwright.project.export.StagedFiles;
+import slabwright.sheets.page.PrintedPage;
 import slabwright.site.Refusal;
 import slabwright.units.Parsed;
 
@@ -24,13 +23,13 @@ import slabwright.units.Parsed;
  * Writes the pages or the cut files into a folder the person chooses, or sends pages to a printer;
  * all of it off the screen's thread.
  */
-final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
-  private final DeskParts parts;
+final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
+  private final DeskModel parts;
   private final Desk desk;
   private final Chooser chooser;
   private final Printing printing;
 
-  SheetExports(DeskParts parts, Chooser chooser, Printing printing) {
+  SheetExports(DeskModel parts, Chooser chooser, Printing printing) {
     this.parts = parts;
     this.desk = parts.bench().desk();
     this.chooser = chooser;
@@ -46,8 +45,8 @@ final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
   }
 
   @Override
-  public void save(SheetForm form) {
-    Optional<SheetOrder> order = hasFloor() ? parts.pages().order() : Optional.empty();
+  public void save(ExportFormat form) {
+    Optional<SheetRequest> order = hasFloor() ? parts.pages().order() : Optional.empty();
     order
         .flatMap(o -> chooser.folder("Folder for " + form.words()))
         .ifPresent(
@@ -55,36 +54,37 @@ final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
                 write(
                     "Saving " + form.words(),
                     folder,
-                    steps -> SheetBundles.of(form, order.get(), steps)));
+                    steps -> SheetExport.of(form, order.get(), steps)));
   }
 
   @Override
   public void save(Optional<String> only, boolean lettersAccepted) {
-    Optional<CutOrder> order =
-        parts.keeper().plan().map(p -> new CutOrder(desk.site(), p, only, lettersAccepted));
+    Optional<CutFileRequest> order =
+        parts.keeper().plan().map(p -> new CutFileRequest(desk.site(), p, only, lettersAccepted));
     order
         .flatMap(o -> chooser.folder("Folder for the cut files"))
         .ifPresent(folder -> write("Saving the cut files", folder, order.get()::files));
   }
 
-  private void write(String words, Path folder, Errands.Work<FileBundle> make) {
+  private void write(String words, Path folder, BackgroundTasks.TaskBody<StagedFiles> make) {
     parts
         .errands()
         .run(
-            new Errands.Errand<>(
+            new BackgroundTasks.BackgroundTask<>(
                 words,
                 "Could not write into " + folder + "; choose another folder",
                 steps -> written(make.run(steps), folder, steps),
-                saved -> desk.tell(saved.words(folder))));
+                saved -> desk.announce(saved.words(folder))));
   }
 
   private static Parsed<SavedFiles> written(
-      Parsed<FileBundle> made, Path folder, Errands.Steps steps) throws java.io.IOException {
-    if (made instanceof Parsed.Bad<FileBundle> bad) {
+      Parsed<StagedFiles> made, Path folder, BackgroundTasks.TaskProgress steps)
+      throws java.io.IOException {
+    if (made instanceof Parsed.Bad<StagedFiles> bad) {
       return Parsed.bad(bad.why());
     }
-    FileBundle files = made.orThrow();
-    int replaced = files.write(folder, steps, SheetBundles.MADE);
+    StagedFiles files = made.orThrow();
+    int replaced = files.write(folder, steps, SheetExport.MADE);
     return Parsed.ok(new SavedFiles(files.names(), replaced));
   }
 
@@ -101,7 +101,7 @@ final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
 
   @Override
   public void print() {
-    Optional<SheetOrder> order = hasFloor() ? parts.pages().order() : Optional.empty();
+    Optional<SheetRequest> order = hasFloor() ? parts.pages().order() : Optional.empty();
     if (order.isEmpty()) {
       return;
     }
@@ -116,21 +116,22 @@ final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
                 parts
                     .errands()
                     .run(
-                        new Errands.Errand<>(
+                        new BackgroundTasks.BackgroundTask<>(
                             "Printing",
                             "The sheets could not be printed",
                             steps -> printed(job, order.get(), steps),
-                            n -> desk.tell(n + " pages were sent to the printer"))));
+                            n -> desk.announce(n + " pages were sent to the printer"))));
   }
 
-  private static Parsed<Integer> printed(Printing.Job job, SheetOrder order, Errands.Steps steps)
+  private static Parsed<Integer> printed(
+      Printing.PrintRun job, SheetRequest order, BackgroundTasks.TaskProgress steps)
       throws java.io.IOException {
-    Parsed<Job.Done> work = order.work(steps);
-    if (work instanceof Parsed.Bad<Job.Done> bad) {
+    Parsed<SiteComputation.ComputedSite> work = order.compute(steps);
+    if (work instanceof Parsed.Bad<SiteComputation.ComputedSite> bad) {
       job.cancel();
       return Parsed.bad(bad.why());
     }
-    List<Page> pages = order.pages(work.orThrow());
+    List<PrintedPage> pages = order.pages(work.orThrow());
     if (!pages.stream().allMatch(job::fits)) {
       job.cancel();
       return Parsed.bad(
@@ -142,7 +143,7 @@ final class SheetExports implements PaperCard.Exports, CutCard.Cuts {
     boolean whole = false;
     try {
       for (int i = 0; i < pages.size(); i++) {
-        steps.at((double) i / pages.size());
+        steps.report((double) i / pages.size());
         if (!job.page(pages.get(i))) {
           return Parsed.bad("The printer took only " + i + " pages; look at it and print again.");
         }

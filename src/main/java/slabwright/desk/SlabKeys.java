@@ -4,21 +4,21 @@ import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import slabwright.desk.canvas.SlabView;
-import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.EntryBar;
-import slabwright.desk.tool.ToolBox;
+import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
 
 /** Keys pressed while no text field has the typing cursor. */
 final class SlabKeys {
-  private final Bench bench;
-  private final ToolBox tools;
+  private final DeskContext bench;
+  private final ActiveTool tools;
   private final EntryBar entry;
   private final SlabView slab;
 
-  SlabKeys(Bench bench, ToolBox tools, EntryBar entry, SlabView slab) {
+  SlabKeys(DeskContext bench, ActiveTool tools, EntryBar entry, SlabView slab) {
     this.bench = bench;
     this.tools = tools;
     this.entry = entry;
@@ -54,9 +54,9 @@ final class SlabKeys {
 
   private boolean putAway() {
     if (bench.desk().refusal().isPresent()) {
-      bench.desk().forgetRefusal();
+      bench.desk().clearRefusal();
     } else if (!tools.tool().escape()) {
-      tools.take(ToolName.PICK);
+      tools.activate(ToolName.PICK);
     }
     return true;
   }
@@ -89,7 +89,7 @@ final class SlabKeys {
     }
     if (code.isDigitKey() && tools.tool().entry().isEmpty()) {
       Optional<Stage> stage = Stage.byKey(code.getName());
-      stage.ifPresent(bench.focus()::go);
+      stage.ifPresent(bench.focus()::goTo);
       return stage.isPresent();
     }
     Optional<ToolName> tool =
@@ -98,7 +98,7 @@ final class SlabKeys {
             : Optional.empty();
     tool.filter(t -> !t.needsPicture() || bench.desk().site().underlay().isPresent())
         .filter(t -> t.drawsRooms() || t == ToolName.PICK || bench.focus().area().isPresent())
-        .ifPresent(tools::take);
+        .ifPresent(tools::activate);
     return tool.isPresent();
   }
 }

@@ -6,17 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.canvas.SlabLayers;
-import slabwright.desk.model.Answers;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.DeskParts;
-import slabwright.desk.model.InlayInks;
-import slabwright.desk.model.PrepInks;
-import slabwright.desk.model.Proofs;
-import slabwright.desk.model.RoomInks;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
-import slabwright.desk.model.TapedRooms;
-import slabwright.desk.model.WaysAnswer;
+import slabwright.desk.model.compute.Proofs;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.compute.SelectedAreaRoutes;
+import slabwright.desk.model.plan.TapedRooms;
+import slabwright.desk.model.scene.PlacedInlayInks;
 import slabwright.drawing.Ink;
+import slabwright.figures.PrepInks;
+import slabwright.figures.TapedRoomInks;
 import slabwright.floor.FloorGlance;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.proof.FaultInks;
@@ -26,16 +25,16 @@ import slabwright.site.Inlay;
 
 /** What each stage lays over the plan. */
 final class StageInks implements SlabLayers {
-  private final Bench bench;
-  private final Answers answers;
+  private final DeskContext bench;
+  private final SelectedAreaResults answers;
   private final Proofs proofs;
-  private final WaysAnswer ways;
+  private final SelectedAreaRoutes ways;
   private final TapedRooms rooms;
   private final Supplier<Optional<Path>> plan;
   private Optional<FloorGlance> prepOf = Optional.empty();
   private List<Ink> prep = List.of();
 
-  StageInks(DeskParts parts) {
+  StageInks(DeskModel parts) {
     plan = parts.keeper()::plan;
     bench = parts.bench();
     answers = parts.answers();
@@ -75,7 +74,7 @@ final class StageInks implements SlabLayers {
 
   /** How well a taped room is known. */
   private List<Ink> taped(FloorArea area) {
-    return rooms.of(area).map(r -> RoomInks.of(r, area)).orElse(List.of());
+    return rooms.of(area).map(r -> TapedRoomInks.of(r, area)).orElse(List.of());
   }
 
   private List<Ink> prep(FloorGlance g) {
@@ -88,7 +87,8 @@ final class StageInks implements SlabLayers {
   @Override
   public List<Ink> trueColours() {
     Optional<FloorArea> area = bench.focus().area();
-    return area.map(a -> InlayInks.dyed(a, answers, bench.settings().dark())).orElse(List.of());
+    return area.map(a -> PlacedInlayInks.dyed(a, answers, bench.settings().dark()))
+        .orElse(List.of());
   }
 
   @Override
@@ -98,7 +98,7 @@ final class StageInks implements SlabLayers {
     List<Ink> inks = new ArrayList<>();
     area.ifPresent(
         a -> {
-          inks.addAll(InlayInks.worked(a, answers));
+          inks.addAll(PlacedInlayInks.worked(a, answers));
           a.inlays().forEach(i -> inks.addAll(faults(i)));
         });
     return inks;
@@ -114,7 +114,7 @@ final class StageInks implements SlabLayers {
   public boolean namesCorners() {
     return switch (bench.focus().stage()) {
       case MEASURE -> bench.focus().area().flatMap(rooms::of).isEmpty();
-      case MARK -> !bench.focus().picked().isEmpty();
+      case MARK -> !bench.focus().selected().isEmpty();
       default -> false;
     };
   }

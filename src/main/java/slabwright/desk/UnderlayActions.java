@@ -4,23 +4,22 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import slabwright.desk.cards.PictureCard;
-import slabwright.desk.model.DeskParts;
-import slabwright.desk.model.Errands;
-import slabwright.desk.model.PlanKeeper;
-import slabwright.desk.tool.FlatTool;
+import slabwright.desk.cards.measure.UnderlayCard;
+import slabwright.desk.model.BackgroundTasks;
+import slabwright.desk.model.plan.PlanStorage;
+import slabwright.desk.tool.RectifyTool;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
-import slabwright.site.SiteEdit;
 import slabwright.site.Underlay;
+import slabwright.site.edit.SiteEdit;
 import slabwright.units.Length;
 
 /**
  * Lays a picture or a page of a PDF under the drawing: its pixels alone are copied beside the plan,
  * never over another file.
  */
-final class UnderlayActions implements FlatTool.Flattening {
-  private final DeskParts parts;
+final class UnderlayActions implements RectifyTool.Rectification {
+  private final DeskModel parts;
   private final Consumer<Bounds> laid;
   private final Consumer<Bounds> flattened;
   private final PdfPages pages = new PdfPages();
@@ -32,27 +31,27 @@ final class UnderlayActions implements FlatTool.Flattening {
    * @param laid told where the picture lies
    * @param flattened told where it lies flat
    */
-  UnderlayActions(DeskParts parts, Consumer<Bounds> laid, Consumer<Bounds> flattened) {
+  UnderlayActions(DeskModel parts, Consumer<Bounds> laid, Consumer<Bounds> flattened) {
     this.parts = parts;
     this.laid = laid;
     this.flattened = flattened;
   }
 
   void add(Path picture) {
-    PlanKeeper keeper = parts.keeper();
+    PlanStorage keeper = parts.keeper();
     parts
         .errands()
         .run(
-            new Errands.Errand<>(
+            new BackgroundTasks.BackgroundTask<>(
                 "Laying the picture",
                 "The picture could not be copied beside the plan",
-                steps -> Laid.read(picture, keeper.folder(), steps),
+                steps -> PlacedUnderlay.read(picture, keeper.folder(), steps),
                 made -> lay(made, laid)));
   }
 
   /** Lays the picture that is there flat; the old one stays on disk, for undo. */
   @Override
-  public void by(List<Vec> corners, Length first, Length second) {
+  public void rectify(List<Vec> corners, Length first, Length second) {
     Optional<Underlay> now = parts.bench().desk().site().underlay();
     if (now.isEmpty()) {
       return;
@@ -60,13 +59,13 @@ final class UnderlayActions implements FlatTool.Flattening {
     parts
         .errands()
         .run(
-            new Errands.Errand<>(
+            new BackgroundTasks.BackgroundTask<>(
                 "Laying the photo flat",
                 "The flat picture could not be written beside the plan",
                 steps ->
-                    Laid.flat(
+                    PlacedUnderlay.flat(
                         now.get(),
-                        LaidFlat.of(corners, first, second),
+                        UnderlayRectification.of(corners, first, second),
                         parts.keeper().folder(),
                         steps),
                 made -> lay(made, flattened)));
@@ -77,11 +76,11 @@ final class UnderlayActions implements FlatTool.Flattening {
   }
 
   /** The page that lies under the plan, or is about to; empty for what has one page alone. */
-  Optional<PictureCard.Pages> pages() {
+  Optional<UnderlayCard.Pages> pages() {
     boolean coming = asked > 0 && parts.errands().isBusy();
     return source()
         .filter(s -> s.pages() > 1)
-        .map(s -> new PictureCard.Pages(coming ? asked : s.page(), s.pages()));
+        .map(s -> new UnderlayCard.Pages(coming ? asked : s.page(), s.pages()));
   }
 
   /** Lays another page of the PDF where this one lies, at the same scale of paper. */
@@ -92,18 +91,18 @@ final class UnderlayActions implements FlatTool.Flattening {
       return;
     }
     asked = page;
-    PlanKeeper keeper = parts.keeper();
+    PlanStorage keeper = parts.keeper();
     parts
         .errands()
         .run(
-            new Errands.Errand<>(
+            new BackgroundTasks.BackgroundTask<>(
                 "Laying page " + page,
                 "The page could not be written beside the plan",
-                steps -> Laid.turned(old.get(), from.get(), page, keeper.folder(), steps),
+                steps -> PlacedUnderlay.turned(old.get(), from.get(), page, keeper.folder(), steps),
                 made -> lay(made, where -> {})));
   }
 
-  private void lay(Laid made, Consumer<Bounds> then) {
+  private void lay(PlacedUnderlay made, Consumer<Bounds> then) {
     asked = 0;
     made.page().ifPresent(p -> pages.remember(made.underlay().file(), p));
     SiteEdit put = new SiteEdit.SetUnderlay(Optional.of(made.underlay()));

@@ -13,14 +13,14 @@ import slabwright.shape.Vec;
  */
 public final class Clip implements Painter {
   private final Bounds window;
-  private final List<Plain> kept = new ArrayList<>();
+  private final List<PrimitiveInk> kept = new ArrayList<>();
 
   private Clip(Bounds window) {
     this.window = window;
   }
 
   /** What of a drawing on paper lies inside the window. */
-  public static List<Plain> of(Drawing drawing, Bounds window) {
+  public static List<PrimitiveInk> of(Drawing drawing, Bounds window) {
     Clip clip = new Clip(window);
     drawing.paintOn(clip, window);
     return clip.kept;
@@ -80,7 +80,7 @@ public final class Clip implements Painter {
   private void cut(List<Vec> chain, List<Line> out) {
     List<Vec> run = new ArrayList<>();
     for (int i = 0; i + 1 < chain.size(); i++) {
-      List<Vec> part = Segments.inside(chain.get(i), chain.get(i + 1), window);
+      List<Vec> part = SegmentClip.inside(chain.get(i), chain.get(i + 1), window);
       if (part.isEmpty()) {
         flush(run, out);
         continue;

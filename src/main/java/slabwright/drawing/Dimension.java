@@ -24,7 +24,7 @@ public record Dimension(Vec from, Vec to, double offset, String words, TextStyle
   }
 
   @Override
-  public List<Plain> parts(Bounds window) {
+  public List<PrimitiveInk> parts(Bounds window) {
     return new DimensionParts(this).parts();
   }
 }

@@ -31,9 +31,9 @@ final class DimensionParts {
     this.wide = TextMeasure.width(d.words(), d.style());
   }
 
-  List<Plain> parts() {
+  List<PrimitiveInk> parts() {
     Pen pen = Pen.of(LINE, d.style().colour());
-    List<Plain> parts = new ArrayList<>();
+    List<PrimitiveInk> parts = new ArrayList<>();
     parts.add(Stroke.lines(Pen.of(0.1, Palette.SOFT), extensions()));
     List<Line> lines = new ArrayList<>();
     lines.add(bar(start));

@@ -9,20 +9,20 @@ import slabwright.shape.Bounds;
  *
  * @param bounds what the drawing covers: the whole paper, or the inks' points
  */
-public record Drawing(Frame frame, Bounds bounds, List<Ink> inks) {
+public record Drawing(CoordinateFrame frame, Bounds bounds, List<Ink> inks) {
   public Drawing {
     inks = List.copyOf(inks);
   }
 
   /** A drawing that covers what its inks reach. */
-  public static Drawing of(Frame frame, List<? extends Ink> inks) {
+  public static Drawing of(CoordinateFrame frame, List<? extends Ink> inks) {
     Bounds reach = inks.stream().map(Ink::reach).reduce(Bounds.EMPTY, Bounds::including);
     return new Drawing(frame, reach, List.copyOf(inks));
   }
 
   /** A drawing on a whole paper of the size in millimetres. */
   public static Drawing paper(double width, double height, List<? extends Ink> inks) {
-    return new Drawing(Frame.PAPER, new Bounds(0, 0, width, height), List.copyOf(inks));
+    return new Drawing(CoordinateFrame.PAPER, new Bounds(0, 0, width, height), List.copyOf(inks));
   }
 
   /** This drawing with the other of the same frame laid over it. */
@@ -36,7 +36,7 @@ public record Drawing(Frame frame, Bounds bounds, List<Ink> inks) {
   }
 
   /** What painters draw, within the drawing's own bounds. */
-  public List<Plain> plain() {
+  public List<PrimitiveInk> plain() {
     return plain(bounds);
   }
 
@@ -45,11 +45,11 @@ public record Drawing(Frame frame, Bounds bounds, List<Ink> inks) {
    *
    * @throws IllegalStateException when the drawing has not been placed on paper
    */
-  public List<Plain> plain(Bounds window) {
-    if (frame != Frame.PAPER) {
+  public List<PrimitiveInk> plain(Bounds window) {
+    if (frame != CoordinateFrame.PAPER) {
       throw new IllegalStateException("place the drawing on paper before painting it");
     }
-    List<Plain> all = new ArrayList<>();
+    List<PrimitiveInk> all = new ArrayList<>();
     inks.forEach(ink -> all.addAll(ink.parts(window)));
     return all;
   }

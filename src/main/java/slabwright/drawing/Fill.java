@@ -6,7 +6,7 @@ import slabwright.shape.Region;
 import slabwright.shape.Ring;
 
 /** One colour over all that the rings enclose by the even-odd rule. */
-public record Fill(List<Ring> rings, Colour colour) implements Plain {
+public record Fill(List<Ring> rings, Colour colour) implements PrimitiveInk {
   public Fill {
     rings = List.copyOf(rings);
   }

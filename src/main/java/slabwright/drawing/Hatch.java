@@ -13,7 +13,7 @@ import slabwright.shape.Vec;
  * @param pitch the distance from line to line, millimetres of paper
  * @param origin a point of the pattern; patterns sharing it run on from one region into the next
  */
-public record Hatch(List<Ring> rings, Pattern pattern, Pen pen, double pitch, Vec origin)
+public record Hatch(List<Ring> rings, HatchPattern pattern, Pen pen, double pitch, Vec origin)
     implements Ink {
   public Hatch {
     rings = List.copyOf(rings);
@@ -23,7 +23,7 @@ public record Hatch(List<Ring> rings, Pattern pattern, Pen pen, double pitch, Ve
   }
 
   /** The pattern at its usual weight and pitch. */
-  public static Hatch of(Pattern pattern, Colour colour, Region region) {
+  public static Hatch of(HatchPattern pattern, Colour colour, Region region) {
     return new Hatch(region.rings(), pattern, Pen.of(0.25, colour), 2, Vec.ZERO);
   }
 
@@ -43,7 +43,7 @@ public record Hatch(List<Ring> rings, Pattern pattern, Pen pen, double pitch, Ve
   }
 
   @Override
-  public List<Plain> parts(Bounds window) {
+  public List<PrimitiveInk> parts(Bounds window) {
     return HatchParts.of(this, window);
   }
 }

@@ -12,7 +12,7 @@ import slabwright.shape.Vec;
 final class HatchParts {
   private HatchParts() {}
 
-  static List<Plain> of(Hatch h, Bounds window) {
+  static List<PrimitiveInk> of(Hatch h, Bounds window) {
     return switch (h.pattern()) {
       case NONE -> List.of();
       case RISING -> List.of(lines(h, window, -45));
@@ -20,7 +20,7 @@ final class HatchParts {
       case NET -> List.of(lines(h, window, -45), lines(h, window, 45));
       case LEVEL -> List.of(lines(h, window, 0));
       case UPRIGHT -> List.of(lines(h, window, 90));
-      case DOTS, CROSSES, DASHES -> List.of(HatchMarks.of(h, window));
+      case DOTS, CROSSES, DASHES -> List.of(HatchLattice.of(h, window));
     };
   }
 
@@ -32,7 +32,7 @@ final class HatchParts {
     List<Ring> rings = h.rings().stream().map(r -> r.map(turned)).toList();
     int low = first(seen, h.pitch());
     int high = last(seen, h.pitch());
-    Rows rows = Rows.of(rings, h.pitch(), 0, low, high);
+    ScanLines rows = ScanLines.of(rings, h.pitch(), 0, low, high);
     List<Line> lines = new ArrayList<>();
     for (int k = low; k <= high; k++) {
       double[] row = rows.row(k);

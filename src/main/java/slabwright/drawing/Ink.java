@@ -8,7 +8,7 @@ import slabwright.shape.Bounds;
  * frame, while widths, symbol sizes and offsets are always millimetres of paper, so that a line is
  * as thick at 1:20 as at 1:100. Turns are degrees, counter-clockwise as seen.
  */
-public sealed interface Ink permits Plain, Hatch, Dimension, Symbol {
+public sealed interface Ink permits PrimitiveInk, Hatch, Dimension, Symbol {
   /** The same ink with its points mapped by the view; sizes on paper stay. */
   Ink placed(View view);
 
@@ -19,5 +19,5 @@ public sealed interface Ink permits Plain, Hatch, Dimension, Symbol {
    * What a painter draws for this ink, which must already lie in paper millimetres (y down). Only
    * endless patterns heed the window: nothing far outside it is made.
    */
-  List<Plain> parts(Bounds window);
+  List<PrimitiveInk> parts(Bounds window);
 }

@@ -14,7 +14,7 @@ import slabwright.shape.Vec;
  * @param rings closed chains
  * @param lines open chains; one of two equal points is a dot when the pen is round
  */
-public record Stroke(List<Ring> rings, List<Line> lines, Pen pen) implements Plain {
+public record Stroke(List<Ring> rings, List<Line> lines, Pen pen) implements PrimitiveInk {
   public Stroke {
     rings = List.copyOf(rings);
     lines = List.copyOf(lines);

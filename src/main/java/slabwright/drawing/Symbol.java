@@ -72,7 +72,7 @@ public record Symbol(Kind kind, Vec at, double size, double turn, Colour colour,
   }
 
   @Override
-  public List<Plain> parts(Bounds window) {
+  public List<PrimitiveInk> parts(Bounds window) {
     return SymbolParts.of(this);
   }
 }

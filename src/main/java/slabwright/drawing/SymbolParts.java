@@ -8,7 +8,7 @@ final class SymbolParts {
 
   private SymbolParts() {}
 
-  static List<Plain> of(Symbol s) {
+  static List<PrimitiveInk> of(Symbol s) {
     SymbolPen pen = new SymbolPen(s);
     return draw(pen, s).parts();
   }

@@ -12,14 +12,14 @@ final class SymbolPen {
 
   private final Symbol symbol;
   private final Pen pen;
-  private final List<Plain> parts = new ArrayList<>();
+  private final List<PrimitiveInk> parts = new ArrayList<>();
 
   SymbolPen(Symbol symbol) {
     this.symbol = symbol;
     this.pen = Pen.of(Math.max(0.2, symbol.size() * 0.065), symbol.colour());
   }
 
-  List<Plain> parts() {
+  List<PrimitiveInk> parts() {
     return parts;
   }
 

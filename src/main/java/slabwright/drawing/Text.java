@@ -11,12 +11,21 @@ import slabwright.shape.Vec;
  * @param turn degrees counter-clockwise as seen, about the anchor
  */
 public record Text(Vec at, String words, TextStyle style, Anchor anchor, double turn)
-    implements Plain {
+    implements PrimitiveInk {
   /** Which point of the run lies at {@code at}. */
   public enum Anchor {
     START,
     MIDDLE,
-    END
+    END;
+
+    /** The share of the width that lies before the anchor. */
+    public double shareBefore() {
+      return switch (this) {
+        case START -> 0;
+        case MIDDLE -> 0.5;
+        case END -> 1;
+      };
+    }
   }
 
   public static Text start(Vec at, String words, TextStyle style) {

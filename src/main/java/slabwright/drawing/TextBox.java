@@ -13,7 +13,7 @@ public record TextBox(String words, Ring corners) {
   /** The boxes of all words in a drawing that lies on paper; empty words have none. */
   public static List<TextBox> of(Drawing drawing) {
     List<TextBox> boxes = new ArrayList<>();
-    for (Plain part : drawing.plain()) {
+    for (PrimitiveInk part : drawing.plain()) {
       if (part instanceof Text t && !t.words().isBlank()) {
         boxes.add(of(t));
       }
@@ -25,7 +25,7 @@ public record TextBox(String words, Ring corners) {
   public static TextBox of(Text t) {
     double size = t.style().size();
     double width = TextMeasure.width(t.words(), t.style());
-    double left = -width * PdfPainter.share(t.anchor());
+    double left = -width * t.anchor().shareBefore();
     double up = TextMeasure.CAP_HEIGHT * size;
     double down = -TextMeasure.DESCENT * size;
     double a = Math.toRadians(t.turn());

@@ -23,15 +23,15 @@ public final class TextMeasure {
 
   /** The advance width of the words in the style, in the style's own millimetres. */
   public static double width(String words, TextStyle style) {
-    Advances face = Advances.of(Face.of(style));
+    GlyphAdvances face = GlyphAdvances.of(FontFace.of(style));
     double sum = showable(words).codePoints().mapToDouble(face::of).sum();
     return sum * style.size() / 1000;
   }
 
   /** The words with an open square for what the font cannot show and a space for controls. */
   public static String showable(String words) {
-    Advances regular = Advances.of(Face.REGULAR);
-    Advances bold = Advances.of(Face.BOLD);
+    GlyphAdvances regular = GlyphAdvances.of(FontFace.REGULAR);
+    GlyphAdvances bold = GlyphAdvances.of(FontFace.BOLD);
     StringBuilder shown = new StringBuilder(words.length());
     words
         .codePoints()
@@ -45,7 +45,7 @@ public final class TextMeasure {
   public static List<String> wrap(String words, TextStyle style, double width) {
     List<String> lines = new ArrayList<>();
     for (String paragraph : words.split("\n", -1)) {
-      lines.addAll(new Wrap(style, width).lines(showable(paragraph)));
+      lines.addAll(new TextWrap(style, width).lines(showable(paragraph)));
     }
     return lines;
   }

@@ -60,6 +60,6 @@ public record View(Affine map) {
                 .including(onPaper(new Vec(b.maxX(), b.maxY())))
                 .including(onPaper(new Vec(b.minX(), b.maxY())));
     return new Drawing(
-        Frame.PAPER, placed, drawing.inks().stream().map(i -> i.placed(this)).toList());
+        CoordinateFrame.PAPER, placed, drawing.inks().stream().map(i -> i.placed(this)).toList());
   }
 }

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.site.GrindingAccess;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
-import slabwright.site.Worker;
 
 /**
  * A line that the machine works along without crossing it; the floor it drives on is on the left.
@@ -48,7 +48,7 @@ record Bank(Optional<Edge> edge, Optional<Mark> along, List<Line> lines) {
   }
 
   private static boolean keepsOff(Mark m) {
-    return m.kind().type().worker() == Worker.NOBODY
+    return m.kind().type().worker() == GrindingAccess.NOBODY
         || (m.kind() instanceof MarkKind.Trench t && t.stopsMachine());
   }
 

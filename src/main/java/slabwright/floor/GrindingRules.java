@@ -1,7 +1,7 @@
 package slabwright.floor;
 
+import slabwright.site.GrindingAccess;
 import slabwright.site.MarkKind;
-import slabwright.site.Worker;
 
 /** Who may work on the floor of which owner, with the trenches as they lie or levelled. */
 final class GrindingRules {
@@ -15,11 +15,11 @@ final class GrindingRules {
 
   /** Nobody grinds trim that is masked. */
   boolean isGround(int owner) {
-    return worker(owner) != Worker.NOBODY;
+    return worker(owner) != GrindingAccess.NOBODY;
   }
 
   boolean isHandOnly(int owner) {
-    return worker(owner) == Worker.HAND;
+    return worker(owner) == GrindingAccess.HAND;
   }
 
   /** Whether a machine can drive here. */
@@ -29,7 +29,7 @@ final class GrindingRules {
 
   /** Whether a machine may grind here. */
   boolean isGrindable(int owner) {
-    return worker(owner) == Worker.MACHINE && !isStopped(owner);
+    return worker(owner) == GrindingAccess.MACHINE && !isStopped(owner);
   }
 
   /** A trench that keeps the machine off until it is levelled. */
@@ -44,7 +44,7 @@ final class GrindingRules {
     return owner != Plan.SLAB && plan.mark(owner).kind() instanceof MarkKind.Trench;
   }
 
-  private Worker worker(int owner) {
-    return owner == Plan.SLAB ? Worker.MACHINE : plan.mark(owner).kind().type().worker();
+  private GrindingAccess worker(int owner) {
+    return owner == Plan.SLAB ? GrindingAccess.MACHINE : plan.mark(owner).kind().type().worker();
   }
 }

@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
-import slabwright.site.Lie;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
+import slabwright.site.TrenchLevel;
 
 /**
  * A trench of new concrete, as it lies and with what hand work it asks for.
@@ -87,7 +87,7 @@ public record TrenchWork(
           case FLUSH -> "flush";
           case LOW -> "low";
         };
-    return kind.levelled() && kind.lie() != Lie.FLUSH ? lie + ", levelled" : lie;
+    return kind.levelled() && kind.lie() != TrenchLevel.FLUSH ? lie + ", levelled" : lie;
   }
 
   /** What is due by hand before the machine crosses. */
@@ -95,6 +95,8 @@ public record TrenchWork(
     if (!kind.stopsMachine()) {
       return "the machine crosses";
     }
-    return kind.lie() == Lie.PROUD ? "grind flush by hand first" : "fill level by hand first";
+    return kind.lie() == TrenchLevel.PROUD
+        ? "grind flush by hand first"
+        : "fill level by hand first";
   }
 }

@@ -4,28 +4,48 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.PlacedInlay;
+import slabwright.sheets.air.AirPlanSheet;
+import slabwright.sheets.air.CautionSheet;
+import slabwright.sheets.days.DayPlanSheet;
+import slabwright.sheets.days.LanesSheet;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.PageFrame;
+import slabwright.sheets.page.Paginator;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.SheetOptions;
+import slabwright.sheets.page.TitleBlockText;
+import slabwright.sheets.placement.PlacementSheet;
+import slabwright.sheets.prep.PrepSheet;
+import slabwright.sheets.quantities.QuantitiesSheet;
+import slabwright.sheets.scope.HandoverSheet;
+import slabwright.sheets.scope.ScopeSheet;
+import slabwright.sheets.site.LayoutSheet;
+import slabwright.sheets.stencil.StencilSheet;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
-import slabwright.work.AreaWork;
+import slabwright.work.AreaResult;
+import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
-import slabwright.work.job.Handovers;
-import slabwright.work.job.Scope;
+import slabwright.work.handover.Handovers;
+import slabwright.work.handover.Scope;
 
 /** All sheets of a site, floor area by floor area, numbered through. */
 public final class SheetSet {
   private SheetSet() {}
 
   /** The pages that need no shop book: sheets 1 to 5 of every floor area. */
-  public static List<Page> of(Site site, List<AreaResult> areas, SheetOptions options) {
+  public static List<PrintedPage> of(Site site, List<AreaResult> areas, SheetOptions options) {
     return of(site, areas, Optional.empty(), options);
   }
 
   /** All pages in the order they are handed out: first area by area, then the work on the site. */
-  public static List<Page> of(
+  public static List<PrintedPage> of(
       Site site, List<AreaResult> areas, Optional<WorkPlan> work, SheetOptions options) {
     SheetContext context = new SheetContext(PageFrame.of(options.paper()), site.units());
-    Issue issue = new Issue(site.name(), site.note(), site.releaseNumber(), options.date());
-    List<Draft> drafts = new ArrayList<>();
+    TitleBlockText issue =
+        new TitleBlockText(site.name(), site.note(), site.releaseNumber(), options.date());
+    List<PageDraft> drafts = new ArrayList<>();
     for (AreaResult area : areas) {
       drafts.addAll(area(area, work, context));
     }
@@ -37,25 +57,26 @@ public final class SheetSet {
       }
       drafts.addAll(handovers.drafts(Handovers.of(work.get())));
     }
-    return Binder.bind(drafts, context, issue);
+    return Paginator.paginate(drafts, context, issue);
   }
 
-  private static List<Draft> area(
+  private static List<PageDraft> area(
       AreaResult result, Optional<WorkPlan> work, SheetContext context) {
     FloorArea area = result.takeoff().area();
-    List<Draft> drafts = new ArrayList<>(new LayoutSheet(area, context).drafts());
-    drafts.addAll(new HandSheet(result.ways(), context).drafts());
+    List<PageDraft> drafts = new ArrayList<>(new LayoutSheet(area, context).drafts());
+    drafts.addAll(new PrepSheet(result.ways(), context).drafts());
     for (PlacedInlay inlay : result.inlays()) {
       drafts.addAll(new PlacementSheet(result, inlay, context).drafts());
       drafts.addAll(new StencilSheet(area, inlay, context).drafts());
     }
-    Optional<AreaWork> known = work.flatMap(w -> w.area(area.id()));
+    Optional<AreaWorkPlan> known = work.flatMap(w -> w.area(area.id()));
     drafts.addAll(
         new QuantitiesSheet(result, known, work.map(w -> w.book().origin()), context).drafts());
     return drafts;
   }
 
-  private static List<Draft> airPlan(AreaWork work, List<AreaResult> areas, SheetContext context) {
+  private static List<PageDraft> airPlan(
+      AreaWorkPlan work, List<AreaResult> areas, SheetContext context) {
     return areas.stream()
         .map(AreaResult::takeoff)
         .filter(t -> t.area().id().equals(work.id()))
@@ -66,8 +87,8 @@ public final class SheetSet {
         .toList();
   }
 
-  private static List<Draft> work(WorkPlan plan, List<AreaResult> areas, SheetContext context) {
-    List<Draft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
+  private static List<PageDraft> work(WorkPlan plan, List<AreaResult> areas, SheetContext context) {
+    List<PageDraft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
     for (AreaResult r : areas) {
       plan.area(r.takeoff().area().id())
           .ifPresent(
@@ -75,7 +96,7 @@ public final class SheetSet {
                   drafts.addAll(
                       LanesSheet.all(r.takeoff(), a.coats(), plan.book().origin(), context)));
     }
-    for (AreaWork a : plan.areas()) {
+    for (AreaWorkPlan a : plan.areas()) {
       drafts.addAll(new CautionSheet(a, plan, context).drafts());
       drafts.addAll(airPlan(a, areas, context));
     }

@@ -8,7 +8,7 @@ import slabwright.units.Length;
  */
 public sealed interface MarkKind {
   /** A strip of new concrete where a service was cut in. */
-  record Trench(Lie lie, boolean levelled) implements MarkKind {
+  record Trench(TrenchLevel lie, boolean levelled) implements MarkKind {
     @Override
     public MarkType type() {
       return MarkType.TRENCH;
@@ -16,7 +16,7 @@ public sealed interface MarkKind {
 
     /** Whether the machine must stay off until it has been ground or filled flush. */
     public boolean stopsMachine() {
-      return lie != Lie.FLUSH && !levelled;
+      return lie != TrenchLevel.FLUSH && !levelled;
     }
   }
 

@@ -4,29 +4,29 @@ import java.util.Optional;
 
 /** The closed set of mark kinds, and what all marks of one kind have in common. */
 public enum MarkType {
-  TRENCH("trench", null, Worker.MACHINE),
-  PATCH("patch", null, Worker.MACHINE),
-  RESIDUE("residue", null, Worker.MACHINE),
-  ISLAND("island", EdgeClass.ISLAND, Worker.NOBODY),
-  BOOTH("booth", EdgeClass.BOOTH, Worker.NOBODY),
-  COLUMN("column", EdgeClass.COLUMN, Worker.NOBODY),
-  TOP_OR_STEP("top or step", EdgeClass.TOP_OR_STEP, Worker.HAND),
-  JOINT("joint", null, Worker.MACHINE),
-  CRACK("crack", null, Worker.MACHINE),
-  SPALL("spall", null, Worker.MACHINE),
-  DRAIN_OR_BOX("drain or box", null, Worker.HAND),
-  LEVEL_CHANGE("level change", null, Worker.HAND),
-  MASKED_TRIM("masked trim", null, Worker.NOBODY),
-  POWER_POINT("power point", null, Worker.MACHINE),
-  DETECTOR("detector", null, Worker.MACHINE),
-  IGNITION_SOURCE("ignition source", null, Worker.MACHINE),
-  AIR_OUTLET("air outlet", null, Worker.MACHINE);
+  TRENCH("trench", null, GrindingAccess.MACHINE),
+  PATCH("patch", null, GrindingAccess.MACHINE),
+  RESIDUE("residue", null, GrindingAccess.MACHINE),
+  ISLAND("island", EdgeClass.ISLAND, GrindingAccess.NOBODY),
+  BOOTH("booth", EdgeClass.BOOTH, GrindingAccess.NOBODY),
+  COLUMN("column", EdgeClass.COLUMN, GrindingAccess.NOBODY),
+  TOP_OR_STEP("top or step", EdgeClass.TOP_OR_STEP, GrindingAccess.HAND),
+  JOINT("joint", null, GrindingAccess.MACHINE),
+  CRACK("crack", null, GrindingAccess.MACHINE),
+  SPALL("spall", null, GrindingAccess.MACHINE),
+  DRAIN_OR_BOX("drain or box", null, GrindingAccess.HAND),
+  LEVEL_CHANGE("level change", null, GrindingAccess.HAND),
+  MASKED_TRIM("masked trim", null, GrindingAccess.NOBODY),
+  POWER_POINT("power point", null, GrindingAccess.MACHINE),
+  DETECTOR("detector", null, GrindingAccess.MACHINE),
+  IGNITION_SOURCE("ignition source", null, GrindingAccess.MACHINE),
+  AIR_OUTLET("air outlet", null, GrindingAccess.MACHINE);
 
   private final String word;
   private final EdgeClass edge;
-  private final Worker worker;
+  private final GrindingAccess worker;
 
-  MarkType(String word, EdgeClass edge, Worker worker) {
+  MarkType(String word, EdgeClass edge, GrindingAccess worker) {
     this.word = word;
     this.edge = edge;
     this.worker = worker;
@@ -48,7 +48,7 @@ public enum MarkType {
   }
 
   /** Who may grind there; a trench that is proud or low and not levelled is hand work besides. */
-  public Worker worker() {
+  public GrindingAccess worker() {
     return worker;
   }
 }

@@ -20,7 +20,7 @@ import slabwright.units.Length;
 final class AreaCodec {
   private AreaCodec() {}
 
-  static Optional<FloorArea> read(Fields f) {
+  static Optional<FloorArea> read(FieldReader f) {
     return Optional.of(
         new FloorArea(
             f.text("id"),
@@ -34,11 +34,11 @@ final class AreaCodec {
             f.object("slab", AreaCodec::slab).orElse(Slab.UNKNOWN),
             f.object("air", AreaCodec::air).orElse(AirSpace.UNKNOWN),
             f.object("finish", AreaCodec::finish).orElse(Finish.NONE),
-            f.object("use", UseCodec::use).orElse(FloorUse.NOT_ASKED),
-            f.list("declined", UseCodec::declined)));
+            f.object("use", FloorUseCodec::use).orElse(FloorUse.NOT_ASKED),
+            f.list("declined", FloorUseCodec::declined)));
   }
 
-  private static Optional<OutlinePiece> piece(Fields f) {
+  private static Optional<OutlinePiece> piece(FieldReader f) {
     return Optional.of(
         new OutlinePiece(
             f.spot("at"),
@@ -46,7 +46,7 @@ final class AreaCodec {
             f.lengthOr("rise", Length.ZERO)));
   }
 
-  private static Optional<Doorway> doorway(Fields f) {
+  private static Optional<Doorway> doorway(FieldReader f) {
     return Optional.of(
         new Doorway(
             f.text("id"),
@@ -57,7 +57,7 @@ final class AreaCodec {
             f.flagOr("wayIn", false)));
   }
 
-  private static Optional<Machine> machine(Fields f) {
+  private static Optional<Machine> machine(FieldReader f) {
     return Optional.of(
         new Machine(
             f.text("id"),
@@ -67,7 +67,7 @@ final class AreaCodec {
             f.lengthOr("clearance", Length.ZERO)));
   }
 
-  private static Slab slab(Fields f) {
+  private static Slab slab(FieldReader f) {
     return new Slab(
         f.numberIf("mohs"),
         f.numberIf("ageYears"),
@@ -79,21 +79,21 @@ final class AreaCodec {
         f.flagIf("vapourBarrier"));
   }
 
-  private static Optional<MoistureReading> moisture(Fields f) {
+  private static Optional<MoistureReading> moisture(FieldReader f) {
     return f.wordNeeded("test", MoistureReading.Test.class)
         .map(t -> new MoistureReading(t, f.number("value"), f.textOr("place", "")));
   }
 
-  private static AirSpace air(Fields f) {
+  private static AirSpace air(FieldReader f) {
     return new AirSpace(
         f.lengthIf("ceiling"), f.numberOr("airflowM3PerHour", 0), f.numberOr("mixing", 1));
   }
 
-  private static Finish finish(Fields f) {
+  private static Finish finish(FieldReader f) {
     return new Finish(f.wordIf("exposure", Exposure.class), f.list("coats", AreaCodec::coat));
   }
 
-  private static Optional<Finish.Coat> coat(Fields f) {
+  private static Optional<Finish.Coat> coat(FieldReader f) {
     return Optional.of(
         new Finish.Coat(
             f.text("product"),
@@ -104,31 +104,31 @@ final class AreaCodec {
   static void write(FloorArea a, ObjectNode o) {
     o.put("id", a.id());
     o.put("name", a.name());
-    o.put("setting", Words.of(a.setting()));
-    Put.list(o, "outline", a.outline(), AreaCodec::piece);
-    Put.list(o, "doorways", a.doorways(), AreaCodec::doorway);
-    Put.list(o, "machines", a.machines(), AreaCodec::machine);
-    Put.list(o, "marks", a.marks(), MarkCodec::write);
-    Put.list(o, "inlays", a.inlays(), InlayCodec::write);
+    o.put("setting", EnumWords.of(a.setting()));
+    FieldWriter.list(o, "outline", a.outline(), AreaCodec::piece);
+    FieldWriter.list(o, "doorways", a.doorways(), AreaCodec::doorway);
+    FieldWriter.list(o, "machines", a.machines(), AreaCodec::machine);
+    FieldWriter.list(o, "marks", a.marks(), MarkCodec::write);
+    FieldWriter.list(o, "inlays", a.inlays(), InlayCodec::write);
     if (!a.slab().equals(Slab.UNKNOWN)) {
       slab(a.slab(), o.putObject("slab"));
     }
     if (!a.air().equals(AirSpace.UNKNOWN)) {
-      Put.length(o.putObject("air"), "ceiling", a.air().ceiling());
+      FieldWriter.length(o.putObject("air"), "ceiling", a.air().ceiling());
       o.withObject("/air").put("airflowM3PerHour", a.air().airflowM3PerHour());
       o.withObject("/air").put("mixing", a.air().mixing());
     }
     if (!a.finish().equals(Finish.NONE)) {
       finish(a.finish(), o.putObject("finish"));
     }
-    UseCodec.write(a, o);
+    FloorUseCodec.write(a, o);
   }
 
   private static void piece(OutlinePiece p, ObjectNode o) {
-    Put.spot(o, "at", p.from());
-    o.put("then", Words.of(p.kind()));
+    FieldWriter.spot(o, "at", p.from());
+    o.put("then", EnumWords.of(p.kind()));
     if (!p.rise().equals(Length.ZERO)) {
-      Put.length(o, "rise", p.rise());
+      FieldWriter.length(o, "rise", p.rise());
     }
   }
 
@@ -136,42 +136,44 @@ final class AreaCodec {
     o.put("id", d.id());
     o.put("name", d.name());
     o.put("wall", d.piece());
-    Put.length(o, "offset", d.offset());
-    Put.length(o, "width", d.width());
+    FieldWriter.length(o, "offset", d.offset());
+    FieldWriter.length(o, "width", d.width());
     o.put("wayIn", d.wayIn());
   }
 
   private static void machine(Machine m, ObjectNode o) {
     o.put("id", m.id());
     o.put("name", m.name());
-    Put.length(o, "body", m.body());
-    Put.length(o, "grinding", m.grinding());
-    Put.length(o, "clearance", m.clearance());
+    FieldWriter.length(o, "body", m.body());
+    FieldWriter.length(o, "grinding", m.grinding());
+    FieldWriter.length(o, "clearance", m.clearance());
   }
 
   private static void slab(Slab s, ObjectNode o) {
-    Put.number(o, "mohs", s.mohs());
-    Put.number(o, "ageYears", s.ageYears());
-    Put.length(o, "thickness", s.thickness());
-    Put.list(
+    FieldWriter.number(o, "mohs", s.mohs());
+    FieldWriter.number(o, "ageYears", s.ageYears());
+    FieldWriter.length(o, "thickness", s.thickness());
+    FieldWriter.list(
         o,
         "moisture",
         s.moisture(),
         (r, n) ->
-            n.put("test", Words.of(r.test())).put("value", r.value()).put("place", r.place()));
-    Put.number(o, "surfaceC", s.surfaceC());
-    Put.number(o, "airC", s.airC());
-    Put.number(o, "humidity", s.humidity());
+            n.put("test", EnumWords.of(r.test())).put("value", r.value()).put("place", r.place()));
+    FieldWriter.number(o, "surfaceC", s.surfaceC());
+    FieldWriter.number(o, "airC", s.airC());
+    FieldWriter.number(o, "humidity", s.humidity());
     s.vapourBarrier().ifPresent(v -> o.put("vapourBarrier", v));
   }
 
   private static void finish(Finish f, ObjectNode o) {
-    f.exposure().ifPresent(e -> o.put("exposure", Words.of(e)));
-    Put.list(
+    f.exposure().ifPresent(e -> o.put("exposure", EnumWords.of(e)));
+    FieldWriter.list(
         o,
         "coats",
         f.coats(),
         (c, n) ->
-            n.put("product", c.product()).put("coats", c.coats()).put("on", Words.of(c.target())));
+            n.put("product", c.product())
+                .put("coats", c.coats())
+                .put("on", EnumWords.of(c.target())));
   }
 }

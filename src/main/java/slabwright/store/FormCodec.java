@@ -22,16 +22,16 @@ final class FormCodec {
 
   private FormCodec() {}
 
-  static Form read(Fields f) {
+  static Form read(FieldReader f) {
     Optional<Shape> shape = f.wordNeeded("shape", Shape.class);
     Form form = shape.map(s -> read(s, f)).orElse(new Form.Place(Spot.mm(0, 0)));
     if (shape.isPresent()) {
-      f.done();
+      f.reportUnknown();
     }
     return form;
   }
 
-  private static Form read(Shape shape, Fields f) {
+  private static Form read(Shape shape, FieldReader f) {
     return switch (shape) {
       case POLYGON -> new Form.Polygon(f.spots("corners"));
       case CURVED ->
@@ -60,23 +60,23 @@ final class FormCodec {
 
   static void write(Form form, ObjectNode o) {
     if (form instanceof Form.Polygon p) {
-      Put.spots(shape(o, Shape.POLYGON), "corners", p.corners());
+      FieldWriter.spots(shape(o, Shape.POLYGON), "corners", p.corners());
     } else if (form instanceof Form.Curved c) {
-      Put.list(shape(o, Shape.CURVED), "corners", c.corners(), FormCodec::corner);
+      FieldWriter.list(shape(o, Shape.CURVED), "corners", c.corners(), FormCodec::corner);
     } else if (form instanceof Form.Rectangle r) {
-      Put.spot(shape(o, Shape.RECTANGLE), "middle", r.middle());
-      Put.length(o, "length", r.length());
-      Put.length(o, "width", r.width());
-      Put.length(o, "corner", r.corner());
+      FieldWriter.spot(shape(o, Shape.RECTANGLE), "middle", r.middle());
+      FieldWriter.length(o, "length", r.length());
+      FieldWriter.length(o, "width", r.width());
+      FieldWriter.length(o, "corner", r.corner());
       o.put("turn", r.turn());
     } else if (form instanceof Form.RoundEnded r) {
-      Put.spot(shape(o, Shape.ROUND_ENDED), "middle", r.middle());
-      Put.length(o, "length", r.length());
-      Put.length(o, "width", r.width());
+      FieldWriter.spot(shape(o, Shape.ROUND_ENDED), "middle", r.middle());
+      FieldWriter.length(o, "length", r.length());
+      FieldWriter.length(o, "width", r.width());
       o.put("turn", r.turn());
     } else if (form instanceof Form.Circle c) {
-      Put.spot(shape(o, Shape.CIRCLE), "middle", c.middle());
-      Put.length(o, "radius", c.radius());
+      FieldWriter.spot(shape(o, Shape.CIRCLE), "middle", c.middle());
+      FieldWriter.length(o, "radius", c.radius());
     } else {
       line(form, o);
     }
@@ -84,21 +84,21 @@ final class FormCodec {
 
   private static void line(Form form, ObjectNode o) {
     if (form instanceof Form.Strip s) {
-      Put.spots(shape(o, Shape.STRIP), "path", s.path());
-      Put.length(o, "width", s.width());
+      FieldWriter.spots(shape(o, Shape.STRIP), "path", s.path());
+      FieldWriter.length(o, "width", s.width());
     } else if (form instanceof Form.Trace t) {
-      Put.spots(shape(o, Shape.TRACE), "path", t.path());
+      FieldWriter.spots(shape(o, Shape.TRACE), "path", t.path());
     } else if (form instanceof Form.Place p) {
-      Put.spot(shape(o, Shape.PLACE), "at", p.at());
+      FieldWriter.spot(shape(o, Shape.PLACE), "at", p.at());
     }
   }
 
   private static ObjectNode shape(ObjectNode o, Shape shape) {
-    return o.put("shape", Words.of(shape));
+    return o.put("shape", EnumWords.of(shape));
   }
 
   private static void corner(Form.CurvedCorner c, ObjectNode o) {
-    Put.spot(o, "at", c.at());
-    Put.length(o, "rise", c.rise());
+    FieldWriter.spot(o, "at", c.at());
+    FieldWriter.length(o, "rise", c.rise());
   }
 }

@@ -13,7 +13,7 @@ import slabwright.units.Length;
 final class InlayCodec {
   private InlayCodec() {}
 
-  static Optional<Inlay> read(Fields f) {
+  static Optional<Inlay> read(FieldReader f) {
     return Optional.of(
         new Inlay(
             f.text("id"),
@@ -26,7 +26,7 @@ final class InlayCodec {
             f.child("stencil").map(InlayCodec::spec).orElse(StencilSpec.forRoll(Length.mm(1)))));
   }
 
-  private static StencilSpec spec(Fields f) {
+  private static StencilSpec spec(FieldReader f) {
     StencilSpec base = StencilSpec.forRoll(f.length("roll"));
     StencilSpec spec =
         new StencilSpec(
@@ -43,11 +43,11 @@ final class InlayCodec {
             f.lengthOr("vinylHolds", base.vinylHolds()),
             f.flagOr("ties", false),
             f.object("changes", StencilChangesCodec::read).orElse(StencilChanges.NONE));
-    f.done();
+    f.reportUnknown();
     return spec;
   }
 
-  private static Overspray overspray(Fields f) {
+  private static Overspray overspray(FieldReader f) {
     if (f.has("reach")) {
       return new Overspray.Stated(f.length("reach"));
     }
@@ -58,7 +58,7 @@ final class InlayCodec {
         f.lengthOr("drift", Length.ZERO));
   }
 
-  private static Optional<ColourChoice> colour(Fields f) {
+  private static Optional<ColourChoice> colour(FieldReader f) {
     String colour = f.text("colour");
     if (!colour.matches("#[0-9a-f]{6}")) {
       f.fault(f.place() + " has the colour \"" + colour + "\"; write it as #rrggbb in lower case.");
@@ -74,24 +74,24 @@ final class InlayCodec {
     if (!i.accepted().isEmpty()) {
       o.put("accepted", i.accepted());
     }
-    Put.spot(o, "middle", i.middle());
-    Put.length(o, "width", i.width());
+    FieldWriter.spot(o, "middle", i.middle());
+    FieldWriter.length(o, "width", i.width());
     o.put("turn", i.turn());
     spec(i.spec(), o.putObject("stencil"));
   }
 
   private static void spec(StencilSpec s, ObjectNode o) {
-    Put.length(o, "roll", s.roll());
-    Put.length(o, "usable", s.usable());
-    Put.length(o, "overlap", s.overlap());
-    Put.length(o, "margin", s.margin());
-    Put.length(o, "press", s.press());
+    FieldWriter.length(o, "roll", s.roll());
+    FieldWriter.length(o, "usable", s.usable());
+    FieldWriter.length(o, "overlap", s.overlap());
+    FieldWriter.length(o, "margin", s.margin());
+    FieldWriter.length(o, "press", s.press());
     overspray(s.overspray(), o.putObject("overspray"));
-    Put.list(o, "colours", s.colours(), InlayCodec::colour);
+    FieldWriter.list(o, "colours", s.colours(), InlayCodec::colour);
     o.put("mergeDeltaE", s.mergeDeltaE());
-    Put.length(o, "spread", s.spread());
-    Put.length(o, "longestPiece", s.longestPiece());
-    Put.length(o, "vinylHolds", s.vinylHolds());
+    FieldWriter.length(o, "spread", s.spread());
+    FieldWriter.length(o, "longestPiece", s.longestPiece());
+    FieldWriter.length(o, "vinylHolds", s.vinylHolds());
     o.put("ties", s.ties());
     if (!s.changes().equals(StencilChanges.NONE)) {
       StencilChangesCodec.write(s.changes(), o.putObject("changes"));
@@ -100,18 +100,18 @@ final class InlayCodec {
 
   private static void overspray(Overspray v, ObjectNode o) {
     if (v instanceof Overspray.Stated s) {
-      Put.length(o, "reach", s.reach());
+      FieldWriter.length(o, "reach", s.reach());
     } else if (v instanceof Overspray.Fan f) {
-      Put.length(o, "height", f.height());
+      FieldWriter.length(o, "height", f.height());
       o.put("fanDegrees", f.fanDegrees());
-      Put.length(o, "overrun", f.overrun());
-      Put.length(o, "drift", f.drift());
+      FieldWriter.length(o, "overrun", f.overrun());
+      FieldWriter.length(o, "drift", f.drift());
     }
   }
 
   private static void colour(ColourChoice c, ObjectNode o) {
     o.put("colour", c.colour());
-    o.put("use", Words.of(c.use()));
+    o.put("use", EnumWords.of(c.use()));
     if (!c.product().isEmpty()) {
       o.put("product", c.product());
     }

@@ -28,7 +28,7 @@ final class JsonReader {
   }
 
   /** The value, or null after a fault that leaves none. */
-  static Json read(String text, List<Refusal> faults) {
+  static JsonValue read(String text, List<Refusal> faults) {
     JsonFactory factory =
         JsonFactory.builder()
             .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS)
@@ -45,7 +45,7 @@ final class JsonReader {
         faults.add(Refusal.of("The plan file is empty; write a site plan into it."));
         return null;
       }
-      Json value = reader.value("");
+      JsonValue value = reader.value("");
       if (parser.nextToken() != null) {
         faults.add(reader.fault("there is more text after the end of the plan; remove it"));
       }
@@ -75,41 +75,42 @@ final class JsonReader {
     return Refusal.of("Line " + parser.currentTokenLocation().getLineNr() + ": " + sentence + ".");
   }
 
-  private Json.Place place(String path) {
+  private JsonValue.Place place(String path) {
     JsonLocation at = parser.currentTokenLocation();
-    return new Json.Place(path, at.getLineNr(), at.getColumnNr());
+    return new JsonValue.Place(path, at.getLineNr(), at.getColumnNr());
   }
 
-  private Json value(String path) throws IOException {
-    Json.Place place = place(path);
+  private JsonValue value(String path) throws IOException {
+    JsonValue.Place place = place(path);
     return switch (parser.currentToken()) {
       case START_OBJECT -> object(path, place);
       case START_ARRAY -> array(path, place);
-      case VALUE_STRING -> new Json.Text(parser.getText(), place);
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Json.Num(parser.getDecimalValue(), place);
-      case VALUE_TRUE, VALUE_FALSE -> new Json.Flag(parser.getBooleanValue(), place);
-      default -> new Json.Nothing(place);
+      case VALUE_STRING -> new JsonValue.Text(parser.getText(), place);
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
+          new JsonValue.Num(parser.getDecimalValue(), place);
+      case VALUE_TRUE, VALUE_FALSE -> new JsonValue.Flag(parser.getBooleanValue(), place);
+      default -> new JsonValue.Nothing(place);
     };
   }
 
-  private Json object(String path, Json.Place place) throws IOException {
-    Map<String, Json> fields = new LinkedHashMap<>();
+  private JsonValue object(String path, JsonValue.Place place) throws IOException {
+    Map<String, JsonValue> fields = new LinkedHashMap<>();
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       String name = parser.currentName();
       parser.nextToken();
-      Json value = value(path.isEmpty() ? name : path + "." + name);
+      JsonValue value = value(path.isEmpty() ? name : path + "." + name);
       if (fields.put(name, value) != null) {
         faults.add(Refusal.at(value.place().path(), value.place() + " is given twice; keep one."));
       }
     }
-    return new Json.Obj(fields, place);
+    return new JsonValue.Obj(fields, place);
   }
 
-  private Json array(String path, Json.Place place) throws IOException {
-    List<Json> items = new ArrayList<>();
+  private JsonValue array(String path, JsonValue.Place place) throws IOException {
+    List<JsonValue> items = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_ARRAY) {
       items.add(value(path + "[" + items.size() + "]"));
     }
-    return new Json.Arr(items, place);
+    return new JsonValue.Arr(items, place);
   }
 }

@@ -4,18 +4,18 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import java.util.OptionalInt;
 import slabwright.site.Form;
-import slabwright.site.Lie;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.MarkType;
 import slabwright.site.Spot;
+import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 
 /** Marks in the plan file. */
 final class MarkCodec {
   private MarkCodec() {}
 
-  static Optional<Mark> read(Fields f) {
+  static Optional<Mark> read(FieldReader f) {
     String id = f.text("id");
     String name = f.textOr("name", "");
     Optional<MarkKind> kind = f.wordNeeded("kind", MarkType.class).map(t -> kind(t, f));
@@ -25,10 +25,11 @@ final class MarkCodec {
     return kind.map(k -> new Mark(id, name, k, form, wall));
   }
 
-  private static MarkKind kind(MarkType type, Fields f) {
+  private static MarkKind kind(MarkType type, FieldReader f) {
     return switch (type) {
       case TRENCH ->
-          new MarkKind.Trench(f.word("lie", Lie.class, Lie.FLUSH), f.flagOr("levelled", false));
+          new MarkKind.Trench(
+              f.word("lie", TrenchLevel.class, TrenchLevel.FLUSH), f.flagOr("levelled", false));
       case PATCH -> new MarkKind.Patch();
       case RESIDUE -> new MarkKind.Residue(f.textOr("what", ""));
       case ISLAND -> new MarkKind.Island();
@@ -52,7 +53,7 @@ final class MarkCodec {
   static void write(Mark m, ObjectNode o) {
     o.put("id", m.id());
     o.put("name", m.name());
-    o.put("kind", Words.of(m.kind().type()));
+    o.put("kind", EnumWords.of(m.kind().type()));
     detail(m.kind(), o);
     m.follows().ifPresent(i -> o.put("follows", i));
     FormCodec.write(m.form(), o.putObject("form"));
@@ -60,19 +61,19 @@ final class MarkCodec {
 
   private static void detail(MarkKind kind, ObjectNode o) {
     if (kind instanceof MarkKind.Trench t) {
-      o.put("lie", Words.of(t.lie()));
+      o.put("lie", EnumWords.of(t.lie()));
       o.put("levelled", t.levelled());
     } else if (kind instanceof MarkKind.Residue r) {
       o.put("what", r.what());
     } else if (kind instanceof MarkKind.TopOrStep t) {
-      Put.length(o, "thickness", t.thickness());
+      FieldWriter.length(o, "thickness", t.thickness());
       o.put("steps", t.steps());
     } else if (kind instanceof MarkKind.Joint j) {
-      Put.length(o, "gap", j.width());
-      Put.length(o, "depth", j.depth());
+      FieldWriter.length(o, "gap", j.width());
+      FieldWriter.length(o, "depth", j.depth());
     } else if (kind instanceof MarkKind.Crack c) {
-      Put.length(o, "gap", c.width());
-      Put.length(o, "depth", c.depth());
+      FieldWriter.length(o, "gap", c.width());
+      FieldWriter.length(o, "depth", c.depth());
     } else {
       pointDetail(kind, o);
     }
@@ -80,11 +81,11 @@ final class MarkCodec {
 
   private static void pointDetail(MarkKind kind, ObjectNode o) {
     if (kind instanceof MarkKind.Spall s) {
-      Put.length(o, "depth", s.depth());
+      FieldWriter.length(o, "depth", s.depth());
     } else if (kind instanceof MarkKind.LevelChange l) {
-      Put.length(o, "height", l.height());
+      FieldWriter.length(o, "height", l.height());
     } else if (kind instanceof MarkKind.MaskedTrim t) {
-      Put.length(o, "height", t.height());
+      FieldWriter.length(o, "height", t.height());
     } else if (kind instanceof MarkKind.PowerPoint p) {
       o.put("rating", p.rating());
     } else if (kind instanceof MarkKind.IgnitionSource s) {

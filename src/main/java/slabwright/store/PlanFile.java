@@ -12,8 +12,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.Refusal;
-import slabwright.site.Rules;
 import slabwright.site.Site;
+import slabwright.site.rules.SiteValidator;
 
 /**
  * The plan file, {@code *.site.json}: versioned JSON in UTF-8; {@code docs/site.schema.json}
@@ -44,7 +44,7 @@ public final class PlanFile {
     if (!(reading instanceof Reading.Good good)) {
       return reading;
     }
-    List<Refusal> missing = Graphics.check(good.site(), file);
+    List<Refusal> missing = GraphicFiles.check(good.site(), file);
     return missing.isEmpty() ? reading : new Reading.Bad(missing);
   }
 
@@ -71,22 +71,22 @@ public final class PlanFile {
   /** Reads a plan from text; graphics are not looked for. */
   public static Reading parse(String text) {
     List<Refusal> faults = new ArrayList<>();
-    Json json = JsonReader.read(text, faults);
+    JsonValue json = JsonReader.read(text, faults);
     if (json == null || !faults.isEmpty()) {
       return new Reading.Bad(faults);
     }
-    if (!(json instanceof Json.Obj object)) {
-      return new Reading.Bad(List.of(Fields.wrong(json, "an object, a site plan")));
+    if (!(json instanceof JsonValue.Obj object)) {
+      return new Reading.Bad(List.of(FieldReader.wrong(json, "an object, a site plan")));
     }
-    return Upgrades.toCurrent(object)
+    return PlanUpgrader.toCurrent(object)
         .map(fault -> (Reading) new Reading.Bad(List.of(fault)))
         .orElseGet(() -> decode(object, faults));
   }
 
-  private static Reading decode(Json.Obj object, List<Refusal> faults) {
-    Site site = SiteCodec.read(new Fields(object, faults));
+  private static Reading decode(JsonValue.Obj object, List<Refusal> faults) {
+    Site site = SiteCodec.read(new FieldReader(object, faults));
     if (faults.isEmpty()) {
-      faults.addAll(Rules.check(site));
+      faults.addAll(SiteValidator.validate(site));
     }
     return faults.isEmpty() ? new Reading.Good(site) : new Reading.Bad(faults);
   }

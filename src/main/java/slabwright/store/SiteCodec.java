@@ -19,7 +19,7 @@ final class SiteCodec {
 
   private SiteCodec() {}
 
-  static Site read(Fields f) {
+  static Site read(FieldReader f) {
     f.has("version");
     f.has("$schema");
     Site site =
@@ -31,11 +31,11 @@ final class SiteCodec {
             f.list("areas", AreaCodec::read),
             f.object("underlay", SiteCodec::underlay),
             f.list("releases", SiteCodec::release));
-    f.done();
+    f.reportUnknown();
     return site;
   }
 
-  private static Optional<LocalDateTime> start(Fields f) {
+  private static Optional<LocalDateTime> start(FieldReader f) {
     String text = f.textOr("start", "");
     if (text.isEmpty()) {
       return Optional.empty();
@@ -48,7 +48,7 @@ final class SiteCodec {
     }
   }
 
-  private static Underlay underlay(Fields f) {
+  private static Underlay underlay(FieldReader f) {
     return new Underlay(
         f.text("file"),
         new Affine(
@@ -61,7 +61,7 @@ final class SiteCodec {
         f.textOr("caution", ""));
   }
 
-  private static Optional<Release> release(Fields f) {
+  private static Optional<Release> release(FieldReader f) {
     int number = f.whole("number", 0);
     String issued = f.text("issued");
     String note = f.textOr("note", "");
@@ -85,11 +85,11 @@ final class SiteCodec {
     o.put("version", VERSION);
     o.put("name", s.name());
     o.put("note", s.note());
-    o.put("units", Words.of(s.units()));
+    o.put("units", EnumWords.of(s.units()));
     s.start().ifPresent(t -> o.put("start", t.toString()));
-    Put.list(o, "areas", s.areas(), AreaCodec::write);
+    FieldWriter.list(o, "areas", s.areas(), AreaCodec::write);
     s.underlay().ifPresent(u -> underlay(u, o.putObject("underlay")));
-    Put.list(o, "releases", s.releases(), SiteCodec::release);
+    FieldWriter.list(o, "releases", s.releases(), SiteCodec::release);
     return o;
   }
 

@@ -10,7 +10,7 @@ import slabwright.units.Length;
 final class StencilChangesCodec {
   private StencilChangesCodec() {}
 
-  static StencilChanges read(Fields f) {
+  static StencilChanges read(FieldReader f) {
     return new StencilChanges(
         f.lengthIf("thickenMask"),
         f.numberIf("dropUnder"),
@@ -21,26 +21,26 @@ final class StencilChangesCodec {
         f.object("seams", StencilChangesCodec::seams));
   }
 
-  private static HandSeams seams(Fields f) {
+  private static HandSeams seams(FieldReader f) {
     return new HandSeams(
         f.word("strips", HandSeams.Strips.class, HandSeams.Strips.DOWN), f.lengths("places"));
   }
 
   static void write(StencilChanges c, ObjectNode o) {
-    Put.length(o, "thickenMask", c.thickenMask());
-    Put.number(o, "dropUnder", c.dropUnder());
-    Put.number(o, "fillUnder", c.fillUnder());
-    Put.length(o, "roundNeedles", c.roundNeedles());
-    Put.length(o, "tieWidth", c.tieWidth());
-    Put.number(o, "baseLightness", c.baseLightness());
+    FieldWriter.length(o, "thickenMask", c.thickenMask());
+    FieldWriter.number(o, "dropUnder", c.dropUnder());
+    FieldWriter.number(o, "fillUnder", c.fillUnder());
+    FieldWriter.length(o, "roundNeedles", c.roundNeedles());
+    FieldWriter.length(o, "tieWidth", c.tieWidth());
+    FieldWriter.number(o, "baseLightness", c.baseLightness());
     c.seams().ifPresent(s -> seams(s, o.putObject("seams")));
   }
 
   private static void seams(HandSeams s, ObjectNode o) {
-    o.put("strips", Words.of(s.strips()));
+    o.put("strips", EnumWords.of(s.strips()));
     ArrayNode places = o.putArray("places");
     for (Length p : s.places()) {
-      Put.add(places, p);
+      FieldWriter.add(places, p);
     }
   }
 }

@@ -29,7 +29,7 @@ public record AdjustedRoom(
     double sigma,
     ClosingReport closing,
     List<ReadingReport> readings,
-    List<Advice> advice) {
+    List<TapeAdvice> advice) {
   public AdjustedRoom {
     corners = List.copyOf(corners);
     rises = List.copyOf(rises);
@@ -38,7 +38,7 @@ public record AdjustedRoom(
   }
 
   /** A corner and how well it is known; the compass rule does not say how well. */
-  public record Corner(String name, Vec at, Optional<Ellipse> ellipse) {}
+  public record Corner(String name, Vec at, Optional<ErrorEllipse> ellipse) {}
 
   /** How the readings were brought to agree. */
   public enum Method {

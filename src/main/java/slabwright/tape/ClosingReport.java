@@ -3,6 +3,7 @@ package slabwright.tape;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.shape.Vec;
+import slabwright.tape.leastsquares.Traverse;
 
 /**
  * The plain walk round the room, before anything is adjusted.
@@ -21,11 +22,11 @@ public record ClosingReport(List<Vec> path, Vec gap, double perimeter, boolean c
 
   /** The walk of a room, also of one that is still being typed in. */
   public static ClosingReport of(TapeRoom room) {
-    return of(new Observations(room));
+    return of(new RoomObservations(room));
   }
 
-  static ClosingReport of(Observations observations) {
-    Walk walk = Walk.of(observations.about(), observations.rows(), -1);
+  static ClosingReport of(RoomObservations observations) {
+    Traverse walk = Traverse.of(observations.about(), observations.rows(), -1);
     List<Vec> path = new ArrayList<>(List.of(Vec.ZERO));
     Vec at = Vec.ZERO;
     double perimeter = 0;

@@ -1,7 +1,7 @@
 package slabwright.tape;
 
 import java.util.OptionalInt;
-import slabwright.units.Letters;
+import slabwright.units.LetterNumbering;
 
 /** Corner names in walking order: A to Z, then AA, AB … */
 public final class CornerName {
@@ -9,7 +9,7 @@ public final class CornerName {
 
   /** The name of the corner with this index, 0 being A. */
   public static String of(int corner) {
-    return Letters.of(corner);
+    return LetterNumbering.of(corner);
   }
 
   /** The wall from this corner to the next, as A-B. */

@@ -3,6 +3,11 @@ package slabwright.tape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.tape.leastsquares.Datum;
+import slabwright.tape.leastsquares.DesignRow;
+import slabwright.tape.leastsquares.DistanceObservation;
+import slabwright.tape.leastsquares.Observation;
+import slabwright.tape.leastsquares.Reliability;
 
 /**
  * Which diagonal to tape next: the one that the readings so far say least about, counted in its own
@@ -15,24 +20,24 @@ final class NextDiagonal {
   /** More advice than this helps nobody. */
   private static final int MOST = 6;
 
-  private final Observations observations;
+  private final RoomObservations observations;
   private final double[] xy;
   private final Datum datum;
-  private final Sight sight;
+  private final LineOfSight sight;
 
-  NextDiagonal(Observations observations, double[] xy) {
+  NextDiagonal(RoomObservations observations, double[] xy) {
     this.observations = observations;
     this.xy = xy.clone();
     datum = Datum.firstWall(xy.length / 2);
-    sight = new Sight(xy);
+    sight = new LineOfSight(xy);
   }
 
   /** The diagonals that fix the shape, in order; short of that when six are not enough. */
-  List<Spread> untilFixed() {
+  List<DistanceObservation> untilFixed() {
     List<Observation> rows = new ArrayList<>(observations.rows());
-    List<Spread> advice = new ArrayList<>();
-    while (advice.size() < MOST && Quality.at(xy, datum, rows).isEmpty()) {
-      Optional<Spread> next = best(rows);
+    List<DistanceObservation> advice = new ArrayList<>();
+    while (advice.size() < MOST && Reliability.at(xy, datum, rows).isEmpty()) {
+      Optional<DistanceObservation> next = best(rows);
       if (next.isEmpty()) {
         break;
       }
@@ -43,26 +48,27 @@ final class NextDiagonal {
   }
 
   /** The one that adds most to a shape that is fixed already. */
-  Optional<Spread> best() {
+  Optional<DistanceObservation> best() {
     return best(observations.rows());
   }
 
-  private Optional<Spread> best(List<Observation> rows) {
-    return Quality.held(xy, datum, rows, HOLD)
+  private Optional<DistanceObservation> best(List<Observation> rows) {
+    return Reliability.held(xy, datum, rows, HOLD)
         .flatMap(q -> best(q, rows, true).or(() -> best(q, rows, false)));
   }
 
-  private Optional<Spread> best(Quality q, List<Observation> rows, boolean visible) {
-    Spread best = null;
+  private Optional<DistanceObservation> best(
+      Reliability q, List<Observation> rows, boolean visible) {
+    DistanceObservation best = null;
     double most = 1;
-    Row row = new Row();
+    DesignRow row = new DesignRow();
     int n = xy.length / 2;
     for (int a = 0; a < n; a++) {
       for (int b = a + 2; b < n - (a == 0 ? 1 : 0); b++) {
-        Spread s = observations.diagonal(a, b, xy);
+        DistanceObservation s = observations.diagonal(a, b, xy);
         s.slopes(xy, row);
         double gain = q.cofactor(row) / (s.sd() * s.sd());
-        if (gain > most && sight.clear(a, b) == visible && !taped(rows, a, b)) {
+        if (gain > most && sight.isClear(a, b) == visible && !taped(rows, a, b)) {
           best = s;
           most = gain;
         }
@@ -75,7 +81,7 @@ final class NextDiagonal {
     return rows.stream()
         .anyMatch(
             o ->
-                o instanceof Spread s
+                o instanceof DistanceObservation s
                     && Math.min(s.from(), s.to()) == a
                     && Math.max(s.from(), s.to()) == b);
   }

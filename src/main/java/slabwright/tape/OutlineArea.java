@@ -2,6 +2,7 @@ package slabwright.tape;
 
 import java.util.List;
 import slabwright.shape.Arcs;
+import slabwright.tape.leastsquares.Reliability;
 
 /** The area inside corners and arcs, and how well it is known. */
 final class OutlineArea {
@@ -44,7 +45,7 @@ final class OutlineArea {
    * First-order propagation. A segment counts as 2/3 chord × rise in the slopes, which is its limit
    * for a flat arc.
    */
-  double standardDeviation(Quality quality, TapeError tape) {
+  double standardDeviation(Reliability quality, TapeError tape) {
     double[] slope = slopes();
     double variance = 0;
     for (int c = 0; c < slope.length; c++) {

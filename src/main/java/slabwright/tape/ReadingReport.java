@@ -1,5 +1,7 @@
 package slabwright.tape;
 
+import slabwright.tape.leastsquares.Reliability;
+
 /**
  * How one reading came out. Millimetres; degrees for a turn.
  *
@@ -36,7 +38,7 @@ public record ReadingReport(
 
   /** The smallest misreading that would be noticed; infinite where nothing checks the reading. */
   public double noticeable() {
-    return redundancy <= Quality.UNCHECKED
+    return redundancy <= Reliability.UNCHECKED
         ? Double.POSITIVE_INFINITY
         : NOTICED * sd / Math.sqrt(redundancy);
   }

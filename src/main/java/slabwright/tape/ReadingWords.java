@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import slabwright.tape.leastsquares.DistanceObservation;
+import slabwright.tape.leastsquares.TurnObservation;
 import slabwright.units.LengthFormat;
 import slabwright.units.UnitSystem;
 
@@ -12,10 +14,10 @@ final class ReadingWords {
   private static final int NAMED_AT_MOST = 4;
 
   private final TapeRoom room;
-  private final Observations observations;
+  private final RoomObservations observations;
   private final UnitSystem units;
 
-  ReadingWords(TapeRoom room, Observations observations, UnitSystem units) {
+  ReadingWords(TapeRoom room, RoomObservations observations, UnitSystem units) {
     this.room = room;
     this.observations = observations;
     this.units = units;
@@ -40,7 +42,7 @@ final class ReadingWords {
     return more > 0 ? head + " and " + more + " more" : head;
   }
 
-  static String corners(Spread diagonal) {
+  static String corners(DistanceObservation diagonal) {
     return CornerName.of(diagonal.from()) + " to " + CornerName.of(diagonal.to());
   }
 
@@ -53,7 +55,7 @@ final class ReadingWords {
 
   /** A value for a row: a length, or a turn in degrees. */
   String shown(int row, double value) {
-    if (!(observations.rows().get(row) instanceof Bend)) {
+    if (!(observations.rows().get(row) instanceof TurnObservation)) {
       return LengthFormat.show(value, units);
     }
     double degrees = Math.toDegrees(Math.IEEEremainder(value, 2 * Math.PI));

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
+import slabwright.tape.leastsquares.DistanceObservation;
+import slabwright.tape.leastsquares.LeastSquaresFit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.UnitSystem;
@@ -36,7 +38,7 @@ public final class RoomAdjustment {
    * @throws CancellationException when {@code cancelled} says so
    */
   public static RoomResult of(TapeRoom room, UnitSystem units, BooleanSupplier cancelled) {
-    return RoomCheck.refusal(room)
+    return RoomValidator.refusal(room)
         .<RoomResult>map(RoomResult.Refused::new)
         .orElseGet(() -> adjust(room, units, cancelled));
   }
@@ -47,8 +49,8 @@ public final class RoomAdjustment {
   }
 
   private static RoomResult adjust(TapeRoom room, UnitSystem units, BooleanSupplier cancelled) {
-    Observations observations = new Observations(room);
-    Solution solution = new Solver(observations, cancelled).solve();
+    RoomObservations observations = new RoomObservations(room);
+    AdjustmentSolution solution = new AdjustmentSolver(observations, cancelled).solve();
     if (!solution.fit().settled() || fliesOff(solution.fit())) {
       return new RoomResult.Refused(
           "The readings do not settle into one shape: check the turns and the longest walls first.");
@@ -56,15 +58,17 @@ public final class RoomAdjustment {
     if (solution.quality().isEmpty()) {
       return needsMore(observations, solution, units);
     }
-    return new RoomResult.Adjusted(new RoomReport(room, observations, solution, units).room());
+    return new RoomResult.Adjusted(
+        new AdjustedRoomBuilder(room, observations, solution, units).build());
   }
 
   /** Readings that contradict each other can drive a corner out without end. */
-  private static boolean fliesOff(Fit fit) {
+  private static boolean fliesOff(LeastSquaresFit fit) {
     return !Arrays.stream(fit.xy()).allMatch(c -> Math.abs(c) < FARTHEST);
   }
 
-  private static RoomResult needsMore(Observations observations, Solution solution, UnitSystem u) {
+  private static RoomResult needsMore(
+      RoomObservations observations, AdjustmentSolution solution, UnitSystem u) {
     List<Reading.Diagonal> diagonals =
         new NextDiagonal(observations, solution.fit().xy())
             .untilFixed().stream().map(RoomAdjustment::toTape).toList();
@@ -72,7 +76,7 @@ public final class RoomAdjustment {
         sentence(diagonals, u), diagonals, ClosingReport.of(observations));
   }
 
-  private static Reading.Diagonal toTape(Spread s) {
+  private static Reading.Diagonal toTape(DistanceObservation s) {
     return new Reading.Diagonal(s.from(), s.to(), Length.mm(s.read()), Optional.empty());
   }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import slabwright.tape.AdjustedRoom.Corner;
 import slabwright.units.LengthFormat;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
 /** The outcome of an adjustment as plain text, for the command line and for notes. */
@@ -55,7 +55,7 @@ public final class RoomText {
   }
 
   private String area(double mm2) {
-    return Quantity.area(mm2, units);
+    return QuantityFormat.area(mm2, units);
   }
 
   private void closing(ClosingReport closing) {
@@ -92,8 +92,8 @@ public final class RoomText {
           value(r, r.read()),
           value(r, r.adjusted()),
           r.turn()
-              ? Quantity.number(r.residual(), 2) + "°"
-              : Quantity.number(r.residual(), 1) + " mm",
+              ? QuantityFormat.number(r.residual(), 2) + "°"
+              : QuantityFormat.number(r.residual(), 1) + " mm",
           100 * r.redundancy(),
           Math.abs(r.statistic()),
           r.use() == ReadingReport.Use.LEFT_OUT ? "  left out" : "");
@@ -101,6 +101,6 @@ public final class RoomText {
   }
 
   private String value(ReadingReport r, double v) {
-    return r.turn() ? Quantity.number(v, 2) + "°" : LengthFormat.show(v, units);
+    return r.turn() ? QuantityFormat.number(v, 2) + "°" : LengthFormat.show(v, units);
   }
 }

@@ -3,21 +3,23 @@ package slabwright.tape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.tape.Advice.Kind;
+import slabwright.tape.TapeAdvice.Kind;
+import slabwright.tape.leastsquares.Observation;
+import slabwright.tape.leastsquares.Suspect;
 
 /** What to say of a reading that does not fit. */
 final class SuspectAdvice {
-  private final Observations observations;
+  private final RoomObservations observations;
   private final ReadingWords words;
   private final double[] xy;
 
-  SuspectAdvice(Observations observations, ReadingWords words, double[] xy) {
+  SuspectAdvice(RoomObservations observations, ReadingWords words, double[] xy) {
     this.observations = observations;
     this.words = words;
     this.xy = xy.clone();
   }
 
-  Advice leftOut(Suspect s) {
+  TapeAdvice leftOut(Suspect s) {
     String says = s.tellable() ? "the others say " : "most likely it is ";
     boolean rivals = !s.tellable() && !s.rivals().isEmpty();
     String sentence =
@@ -33,11 +35,11 @@ final class SuspectAdvice {
   }
 
   /** A suspect that stayed in. */
-  Advice open(Suspect s) {
+  TapeAdvice open(Suspect s) {
     return s.tellable() ? standsOut(s) : cannotTell(s);
   }
 
-  private Advice standsOut(Suspect s) {
+  private TapeAdvice standsOut(Suspect s) {
     String sentence =
         "Measure %s again: %s stands out, the others say %s%s."
             .formatted(
@@ -48,7 +50,7 @@ final class SuspectAdvice {
     return advice(Kind.MEASURE_AGAIN, sentence, List.of(s.reading()));
   }
 
-  private Advice cannotTell(Suspect s) {
+  private TapeAdvice cannotTell(Suspect s) {
     List<Integer> rows = new ArrayList<>(List.of(s.reading()));
     rows.addAll(s.rivals());
     String next =
@@ -79,13 +81,13 @@ final class SuspectAdvice {
     return flipped ? Optional.of("left and right exchanged") : Optional.empty();
   }
 
-  private Advice advice(Kind kind, String sentence, List<Integer> rows) {
+  private TapeAdvice advice(Kind kind, String sentence, List<Integer> rows) {
     List<Integer> places = rows.stream().map(observations::reading).toList();
     List<Integer> corners =
         rows.stream()
             .flatMap(r -> observations.rows().get(r).corners(xy).stream())
             .distinct()
             .toList();
-    return new Advice(kind, sentence, places, corners);
+    return new TapeAdvice(kind, sentence, places, corners);
   }
 }

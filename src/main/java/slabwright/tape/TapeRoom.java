@@ -19,6 +19,9 @@ public record TapeRoom(
     TapeError tapeError,
     double turnError,
     double closingLimit) {
+  /** Degrees: what is declared true is still taken to be this far off. */
+  public static final double SMALLEST_TURN_ERROR = 0.001;
+
   /** A turn called left or right is 90° ± 0.5°. */
   public static final double USUAL_TURN_ERROR = 0.5;
 

@@ -7,10 +7,10 @@ import slabwright.shape.Affine;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
-import slabwright.site.OutlineEdit;
 import slabwright.site.OutlinePiece;
 import slabwright.site.PieceKind;
 import slabwright.site.Spot;
+import slabwright.site.edit.OutlineEdit;
 import slabwright.units.Length;
 
 /**
@@ -47,12 +47,13 @@ public final class TapedOutline {
    * The readings after someone typed a length between two corners of a taped room: one reading
    * more, or instead of a reading there that was left out or is to be measured again.
    */
-  public static TapeRoom typed(AdjustedRoom room, int from, int to, Length length) {
+  public static TapeRoom withTypedLength(AdjustedRoom room, int from, int to, Length length) {
     TapeRoom taped = room.room();
-    for (Advice a : room.advice()) {
-      boolean blamed = a.kind() == Advice.Kind.LEFT_OUT || a.kind() == Advice.Kind.MEASURE_AGAIN;
+    for (TapeAdvice a : room.advice()) {
+      boolean blamed =
+          a.kind() == TapeAdvice.Kind.LEFT_OUT || a.kind() == TapeAdvice.Kind.MEASURE_AGAIN;
       for (int index : blamed ? a.readings() : List.<Integer>of()) {
-        Optional<Reading> again = again(taped.readings().get(index), taped, from, to, length);
+        Optional<Reading> again = retaken(taped.readings().get(index), taped, from, to, length);
         if (again.isPresent()) {
           return taped.replacing(index, again.get());
         }
@@ -62,7 +63,7 @@ public final class TapedOutline {
   }
 
   /** The reading taken again, if it runs between these corners. */
-  private static Optional<Reading> again(
+  private static Optional<Reading> retaken(
       Reading old, TapeRoom room, int from, int to, Length length) {
     if (old instanceof Reading.Along a && joins(a.wall(), room, from, to)) {
       return Optional.of(

@@ -7,7 +7,7 @@ import slabwright.site.Finish;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.book.ShopBook;
-import slabwright.work.coat.CoatJob;
+import slabwright.work.coat.CoatParameters;
 import slabwright.work.coat.CoatPlan;
 
 /**
@@ -22,10 +22,10 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
     unknown = List.copyOf(unknown);
   }
 
-  static CoatList of(FloorWork floor, ShopBook book) {
+  static CoatList of(AreaTakeoff floor, ShopBook book) {
     List<CoatPlan> coats = new ArrayList<>();
     List<String> unknown = new ArrayList<>();
-    LaneGrids grids = new LaneGrids(floor);
+    LaneGridCache grids = new LaneGridCache(floor);
     for (Finish.Coat coat : floor.area().finish().coats()) {
       Optional<Product> product =
           book.products().stream().filter(p -> p.id().equals(coat.product())).findFirst();
@@ -39,12 +39,17 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
     return new CoatList(coats, unknown);
   }
 
-  private static CoatJob job(
-      FloorWork floor, Finish.Coat coat, int place, Product p, ShopBook book, LaneGrids grids) {
+  private static CoatParameters job(
+      AreaTakeoff floor,
+      Finish.Coat coat,
+      int place,
+      Product p,
+      ShopBook book,
+      LaneGridCache grids) {
     boolean whole = coat.target() == Finish.Target.WHOLE_FLOOR;
     double mm2 =
         whole ? floor.net() : floor.inlays().stream().mapToDouble(i -> openings(i, p)).sum();
-    return new CoatJob(
+    return new CoatParameters(
         floor.area().name(),
         place,
         p,
@@ -64,10 +69,10 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
   }
 
   /** What of an inlay a product is misted on. */
-  static double openings(InlayWork inlay, Product p) {
+  static double openings(InlayTakeoff inlay, Product p) {
     return inlay.dyes().stream()
         .filter(d -> d.product().equals(p.id()))
-        .mapToDouble(InlayWork.Dye::openings)
+        .mapToDouble(InlayTakeoff.StencilDye::openings)
         .sum();
   }
 }

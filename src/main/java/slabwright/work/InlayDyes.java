@@ -6,7 +6,7 @@ import java.util.OptionalInt;
 import slabwright.inlay.masking.DyeBook;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.site.Finish;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.coat.CoatPlan;
@@ -16,7 +16,7 @@ final class InlayDyes {
   private InlayDyes() {}
 
   /** Empty when there is no such inlay or colour, or the finish has no dye for it. */
-  static Optional<DyeNeed> need(AreaWork area, String inlayId, String colour) {
+  static Optional<DyeNeed> need(AreaWorkPlan area, String inlayId, String colour) {
     return area.floor().inlays().stream()
         .filter(i -> i.id().equals(inlayId))
         .flatMap(i -> i.dyes().stream())
@@ -25,7 +25,7 @@ final class InlayDyes {
         .flatMap(d -> need(area, d));
   }
 
-  private static Optional<DyeNeed> need(AreaWork area, InlayWork.Dye dye) {
+  private static Optional<DyeNeed> need(AreaWorkPlan area, InlayTakeoff.StencilDye dye) {
     return area.coats().stream()
         .filter(c -> c.job().target() == Finish.Target.INLAY)
         .filter(c -> c.product().id().equals(dye.product()))
@@ -39,7 +39,7 @@ final class InlayDyes {
         OptionalInt.of(coat.job().coats()),
         optional(p.spread().coverage()),
         optional(p.spread().loss()),
-        optional(p.laying().jar().map(v -> v / Quantity.LITRE_MM3)));
+        optional(p.laying().jar().map(v -> v / QuantityFormat.LITRE_MM3)));
   }
 
   private static OptionalDouble optional(Figure<Double> figure) {

@@ -9,9 +9,9 @@ import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayTable;
-import slabwright.work.days.ICalendar;
+import slabwright.work.days.ICalendarWriter;
 import slabwright.work.days.LateStart;
-import slabwright.work.days.Task;
+import slabwright.work.days.WorkStep;
 
 /**
  * All work on a site, indoor and outdoor side by side: a value, a pure function of what goes in.
@@ -25,8 +25,8 @@ public record WorkPlan(
     Site site,
     ShopBook book,
     boolean dated,
-    List<AreaWork> areas,
-    Figure<List<Task>> tasks,
+    List<AreaWorkPlan> areas,
+    Figure<List<WorkStep>> tasks,
     Figure<DayPlan> days,
     Figure<DayTable> table) {
   /** Stands on every sheet with figures from here. */
@@ -39,7 +39,7 @@ public record WorkPlan(
   }
 
   /** Plans the work of all floor areas. */
-  public static WorkPlan of(Site site, List<FloorWork> floors, ShopBook book) {
+  public static WorkPlan of(Site site, List<AreaTakeoff> floors, ShopBook book) {
     return new WorkPlanner(site, floors, book).plan();
   }
 
@@ -55,11 +55,11 @@ public record WorkPlan(
   /** The day plan as iCalendar text; refused without a start date. */
   public Figure<String> calendar(Instant made) {
     return dated
-        ? days.map(d -> ICalendar.of(d, site.name(), made))
+        ? days.map(d -> ICalendarWriter.of(d, site.name(), made))
         : Figure.refused("the site has no start date; set one before exporting the calendar");
   }
 
-  public Optional<AreaWork> area(String id) {
+  public Optional<AreaWorkPlan> area(String id) {
     return areas.stream().filter(a -> a.id().equals(id)).findFirst();
   }
 }

@@ -16,15 +16,15 @@ import slabwright.work.book.Figure;
 import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.SealerAdvice;
-import slabwright.work.coat.SealerQuestions;
+import slabwright.work.coat.SealerParameters;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayPlanner;
 import slabwright.work.days.DayTable;
-import slabwright.work.days.Hours;
 import slabwright.work.days.Planned;
-import slabwright.work.days.Task;
+import slabwright.work.days.WorkStep;
+import slabwright.work.days.WorkingWeek;
 import slabwright.work.prep.PrepPlan;
-import slabwright.work.top.TopJob;
+import slabwright.work.top.TopPlan;
 
 /** Plans one site; one use. First the steps, then their days, then the air along those days. */
 final class WorkPlanner {
@@ -32,27 +32,27 @@ final class WorkPlanner {
   private static final LocalDate ANY_MONDAY = LocalDate.of(2001, 1, 1);
 
   private final Site site;
-  private final List<FloorWork> floors;
+  private final List<AreaTakeoff> floors;
   private final ShopBook book;
 
-  WorkPlanner(Site site, List<FloorWork> floors, ShopBook book) {
+  WorkPlanner(Site site, List<AreaTakeoff> floors, ShopBook book) {
     this.site = site;
     this.floors = floors;
     this.book = book;
   }
 
-  private record Draft(FloorWork floor, PrepPlan prep, List<TopJob> tops, CoatList coats) {}
+  private record Draft(AreaTakeoff floor, PrepPlan prep, List<TopPlan> tops, CoatList coats) {}
 
   WorkPlan plan() {
     List<Draft> drafts =
         floors.stream()
             .map(f -> new Draft(f, PrepPlan.of(f.prep(), book), tops(f), CoatList.of(f, book)))
             .toList();
-    Figure<List<Task>> tasks = tasks(drafts);
+    Figure<List<WorkStep>> tasks = tasks(drafts);
     Figure<DayPlan> first = tasks.flatMap(this::days);
-    List<AreaWork> areas = drafts.stream().map(d -> area(d, first)).toList();
-    Figure<List<Task>> shut =
-        tasks.with(first, (t, d) -> t.stream().map(x -> KeepOuts.on(x, areas, d)).toList());
+    List<AreaWorkPlan> areas = drafts.stream().map(d -> area(d, first)).toList();
+    Figure<List<WorkStep>> shut =
+        tasks.with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
     Figure<DayPlan> days = first.with(shut, DayPlan::withTasks);
     return new WorkPlan(
         site,
@@ -64,45 +64,45 @@ final class WorkPlanner {
         shut.with(days, (t, d) -> DayTable.of(d, t)));
   }
 
-  private List<TopJob> tops(FloorWork f) {
-    return f.tops().stream().map(t -> TopJob.of(t, f.area().finish().exposure(), book)).toList();
+  private List<TopPlan> tops(AreaTakeoff f) {
+    return f.tops().stream().map(t -> TopPlan.of(t, f.area().finish().exposure(), book)).toList();
   }
 
-  private Figure<List<Task>> tasks(List<Draft> drafts) {
-    List<Figure<List<Task>>> lists = new ArrayList<>();
+  private Figure<List<WorkStep>> tasks(List<Draft> drafts) {
+    List<Figure<List<WorkStep>>> lists = new ArrayList<>();
     for (Draft d : drafts) {
-      lists.add(AreaTasks.of(d.floor(), d.prep(), d.tops(), d.coats().coats(), book));
+      lists.add(AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), d.coats().coats(), book));
       d.coats().unknown().forEach(id -> lists.add(Figure.missing("the product \"" + id + "\"")));
     }
     return Figure.all(lists).map(l -> l.stream().flatMap(List::stream).toList());
   }
 
-  private AreaWork area(Draft d, Figure<DayPlan> days) {
-    return new AreaWork(
+  private AreaWorkPlan area(Draft d, Figure<DayPlan> days) {
+    return new AreaWorkPlan(
         d.floor(),
         d.prep(),
         d.tops(),
         bags(d),
         d.coats().coats(),
         d.coats().unknown(),
-        new AirWorker(d.floor(), d.coats().coats(), book.first(ProductKind.FILLER), days).work(),
-        AreaNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
-        SealerAdvice.of(SealerQuestions.of(d.floor().area())));
+        new AirPlanner(d.floor(), d.coats().coats(), book.first(ProductKind.FILLER), days).plan(),
+        AreaRuleNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
+        SealerAdvice.of(SealerParameters.of(d.floor().area())));
   }
 
   private Figure<Integer> bags(Draft d) {
     Figure<Double> dust = d.prep().dust();
-    for (TopJob top : d.tops()) {
+    for (TopPlan top : d.tops()) {
       dust = top.passes().isEmpty() ? dust : dust.with(top.dust(), Double::sum);
     }
     return PrepPlan.bags(dust, book);
   }
 
-  private Figure<DayPlan> days(List<Task> tasks) {
+  private Figure<DayPlan> days(List<WorkStep> tasks) {
     return hours(book.crew()).flatMap(h -> placed(tasks, h));
   }
 
-  private Figure<DayPlan> placed(List<Task> tasks, Hours hours) {
+  private Figure<DayPlan> placed(List<WorkStep> tasks, WorkingWeek hours) {
     LocalDateTime start = site.start().orElse(ANY_MONDAY.atTime(hours.from()));
     Map<String, LocalDateTime> notBefore = new HashMap<>();
     tasks.stream().filter(t -> t.waits().isEmpty()).forEach(t -> notBefore.put(t.id(), start));
@@ -117,17 +117,19 @@ final class WorkPlanner {
   private record Week(When when, Set<DayOfWeek> days) {}
 
   private static Figure<When> fitting(When w) {
-    return Hours.fits(w.from(), w.length())
+    return WorkingWeek.fits(w.from(), w.length())
         ? Figure.known(w)
         : Figure.refused(
             "a working day lasts an hour or more and ends by midnight; correct the crew's hours");
   }
 
-  private static Figure<Hours> hours(Crew crew) {
+  private static Figure<WorkingWeek> hours(Crew crew) {
     return crew.starts()
         .with(crew.day(), When::new)
         .flatMap(WorkPlanner::fitting)
         .with(crew.days(), Week::new)
-        .with(crew.people(), (w, n) -> new Hours(n, w.when().from(), w.when().length(), w.days()));
+        .with(
+            crew.people(),
+            (w, n) -> new WorkingWeek(n, w.when().from(), w.when().length(), w.days()));
   }
 }

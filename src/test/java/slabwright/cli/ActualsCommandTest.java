@@ -31,7 +31,7 @@ class ActualsCommandTest {
     args[0] = "actuals";
     args[1] = folder.resolve("bike-workshop.site.json").toString();
     System.arraycopy(more, 0, args, 2, more.length);
-    return Slabwright.run(new PrintWriter(out), new PrintWriter(err), args);
+    return SlabwrightCommand.run(new PrintWriter(out), new PrintWriter(err), args);
   }
 
   private String book() throws IOException {
@@ -56,7 +56,7 @@ class ActualsCommandTest {
 
   @Test
   void a_product_that_the_plan_does_not_use_is_refused() throws IOException {
-    assertThat(run("--used", "varnish=2 gal", "--write")).isEqualTo(Slabwright.REFUSED);
+    assertThat(run("--used", "varnish=2 gal", "--write")).isEqualTo(SlabwrightCommand.REFUSED);
     assertThat(err.toString()).contains("varnish");
     assertThat(book()).isEqualTo(ExampleBook.text().text());
   }
@@ -67,7 +67,9 @@ class ActualsCommandTest {
         folder.resolve("shop.book"), ExampleBook.text().with("crew", "", "hats", "3").text());
     String plan = folder.resolve("bike-workshop.site.json").toString();
     String to = folder.resolve("out").toString();
-    assertThat(Slabwright.run(new PrintWriter(out), new PrintWriter(err), "job", plan, "--out", to))
+    assertThat(
+            SlabwrightCommand.run(
+                new PrintWriter(out), new PrintWriter(err), "job", plan, "--out", to))
         .isZero();
     assertThat(err.toString()).containsPattern("Shop book, line \\d+: \"hats\" is not known");
   }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import slabwright.project.OutFolder;
 
 class CommandLineTest {
   private static final String WHEEL = "sample-plans/bike-wheel.svg";
@@ -26,7 +27,7 @@ class CommandLineTest {
   @TempDir Path folder;
 
   private int run(String... args) {
-    return Slabwright.run(new PrintWriter(out), new PrintWriter(err), args);
+    return SlabwrightCommand.run(new PrintWriter(out), new PrintWriter(err), args);
   }
 
   private Path svg(String name, String body) throws IOException {

@@ -27,7 +27,7 @@ class JobCommandTest {
   }
 
   private int run(String... args) {
-    return Slabwright.run(new PrintWriter(new StringWriter()), new PrintWriter(err), args);
+    return SlabwrightCommand.run(new PrintWriter(new StringWriter()), new PrintWriter(err), args);
   }
 
   private static List<String> files(Path root) throws IOException {

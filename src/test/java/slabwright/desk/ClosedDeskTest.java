@@ -16,7 +16,7 @@ class ClosedDeskTest {
   @Test
   void a_closed_desk_is_held_by_nothing_though_its_stage_lives_on()
       throws TimeoutException, InterruptedException {
-    WeakReference<DeskRoom> room = closed();
+    WeakReference<DeskController> room = closed();
     for (int i = 0; i < 100 && room.get() != null; i++) {
       System.gc();
       Thread.sleep(50);
@@ -25,7 +25,7 @@ class ClosedDeskTest {
     assertThat(room.get()).isNull();
   }
 
-  private WeakReference<DeskRoom> closed() throws TimeoutException {
+  private WeakReference<DeskController> closed() throws TimeoutException {
     try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
       return new WeakReference<>(desk.room());
     }

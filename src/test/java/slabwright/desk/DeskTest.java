@@ -13,7 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import slabwright.desk.model.Pick;
+import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
@@ -169,7 +169,7 @@ class DeskTest {
             + "<path fill='#14505c' d='M0,30 L10,0 L20,30 Z'/></svg>");
     DeskUnderTest.on(
         () -> {
-          desk.room().drops().take(graphic);
+          desk.room().drops().open(graphic);
           return null;
         });
     desk.settle();
@@ -237,7 +237,7 @@ class DeskTest {
     hands.clickSlab(2000, 3000).line("400 mm").clickSlab(4000, 3000).line("400 mm");
     hands.press(KeyCode.ESCAPE).press(KeyCode.ESCAPE);
     hands.click("tool-PICK").drag(new Vec(1000, 2000), new Vec(6000, 4500));
-    assertThat(DeskUnderTest.on(() -> desk.room().bench().focus().picked())).hasSize(2);
+    assertThat(DeskUnderTest.on(() -> desk.room().bench().focus().selected())).hasSize(2);
     List<Spot> before = spots();
     hands.press(KeyCode.RIGHT);
     assertThat(spots())
@@ -258,6 +258,6 @@ class DeskTest {
     assertThat(door.width().mm()).isEqualTo(1800);
     assertThat(door.wayIn()).isTrue();
     assertThat(DeskUnderTest.on(() -> desk.room().bench().focus().single()))
-        .contains(new Pick.OfDoorway(door.id()));
+        .contains(new PlanItem.OfDoorway(door.id()));
   }
 }

@@ -25,24 +25,24 @@ final class DeskUnderTest implements AutoCloseable {
 
   static DeskUnderTest open(Path data, double wide, double high, List<String> plans)
       throws TimeoutException {
-    return open(data, new AnswersAlways(data), wide, high, plans);
+    return open(data, new FixedChooser(data), wide, high, plans);
   }
 
   static DeskUnderTest open(
       Path data, Chooser chooser, double wide, double high, List<String> plans)
       throws TimeoutException {
-    Outside outside = new Outside(chooser, new NoPrinter(), Platform::runLater);
+    SystemServices outside = new SystemServices(chooser, new NoPrinter(), Platform::runLater);
     return open(data, wide, high, plans, outside);
   }
 
   static DeskUnderTest open(
-      Path data, double wide, double high, List<String> plans, Outside outside)
+      Path data, double wide, double high, List<String> plans, SystemServices outside)
       throws TimeoutException {
     Stage stage = FxToolkit.registerPrimaryStage();
     DeskWindow window =
         on(
             () -> {
-              DeskWindow w = new DeskWindow(stage, new DeskPlaces(data), outside);
+              DeskWindow w = new DeskWindow(stage, new UserDataFolder(data), outside);
               w.room().bench().settings().setNumber("width", wide);
               w.room().bench().settings().setNumber("height", high);
               w.show(plans);
@@ -57,7 +57,7 @@ final class DeskUnderTest implements AutoCloseable {
     return WaitForAsyncUtils.waitForAsyncFx(30_000, work);
   }
 
-  DeskRoom room() {
+  DeskController room() {
     return window.room();
   }
 

@@ -21,8 +21,8 @@ import slabwright.desk.model.Desk;
 import slabwright.floor.FloorGlance;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
-import slabwright.site.OutlineEdit;
 import slabwright.site.Spot;
+import slabwright.site.edit.OutlineEdit;
 
 /**
  * Drags a corner of the depot floor, and of the tram hall as a baseline, under the software
@@ -97,7 +97,7 @@ class DragBench {
     Moves moves = new Moves(desk);
     DeskUnderTest.on(
         () -> {
-          desk.room().parts().answers().changed().hear(moves::answered);
+          desk.room().parts().answers().changed().subscribe(moves::answered);
           frames.start();
           return null;
         });

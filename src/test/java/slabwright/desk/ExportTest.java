@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.model.Stage;
-import slabwright.sheets.Paper;
+import slabwright.sheets.page.PaperSize;
 
 class ExportTest {
   @TempDir Path data;
@@ -30,7 +30,7 @@ class ExportTest {
   @BeforeEach
   void open() throws TimeoutException, IOException {
     Path plan = TestSites.withArrow(data);
-    Outside outside = new Outside(new AnswersAlways(data), printer, brake);
+    SystemServices outside = new SystemServices(new FixedChooser(data), printer, brake);
     desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()), outside);
     hands = new DeskGestures(desk);
   }
@@ -131,7 +131,7 @@ class ExportTest {
 
   @Test
   void sheets_larger_than_the_printers_paper_are_not_printed() throws TimeoutException {
-    printer.paper(Paper.A4);
+    printer.paper(PaperSize.A4);
     hands.stage(Stage.SHEETS);
     desk.settleAll();
     hands.click("print");

@@ -22,7 +22,7 @@ import slabwright.site.AdviceId;
 import slabwright.site.Declined;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
-import slabwright.work.job.Scope;
+import slabwright.work.handover.Scope;
 
 /** The Finish stage with the tram hall open. */
 class FinishStageTest {
@@ -129,7 +129,7 @@ class FinishStageTest {
     return DeskUnderTest.on(
         () ->
             Scope.of(desk.room().parts().job().done().orElseThrow().work()).declined().stream()
-                .map(Scope.Given::standing)
+                .map(Scope.GivenAdvice::status)
                 .toList());
   }
 

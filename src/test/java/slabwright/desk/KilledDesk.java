@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.OptionalInt;
 import slabwright.site.Form;
 import slabwright.site.Mark;
-import slabwright.site.MarkEdit;
 import slabwright.site.MarkKind;
 import slabwright.site.Spot;
+import slabwright.site.edit.MarkEdit;
 import slabwright.units.Length;
 
 /**

@@ -10,7 +10,7 @@ final class NoPrinter implements Printing {
   }
 
   @Override
-  public Optional<Job> ask() {
+  public Optional<PrintRun> ask() {
     return Optional.empty();
   }
 }

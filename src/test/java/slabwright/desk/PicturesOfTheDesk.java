@@ -15,7 +15,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
-import slabwright.desk.model.Pick;
+import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
 
 /**
@@ -56,7 +56,7 @@ class PicturesOfTheDesk {
       for (Stage stage : Stage.values()) {
         DeskUnderTest.on(
             () -> {
-              desk.room().bench().focus().go(stage);
+              desk.room().bench().focus().goTo(stage);
               return null;
             });
         desk.settleAll();
@@ -90,16 +90,20 @@ class PicturesOfTheDesk {
     DeskUnderTest.on(
         () -> {
           if (stage == Stage.MEASURE) {
-            desk.room().bench().focus().pick(new Pick.OfWall(4));
+            desk.room().bench().focus().select(new PlanItem.OfWall(4));
           } else if (stage == Stage.MARK) {
             desk.room()
                 .bench()
                 .focus()
                 .area()
                 .ifPresent(
-                    a -> desk.room().bench().focus().pick(new Pick.OfMark(a.marks().get(0).id())));
+                    a ->
+                        desk.room()
+                            .bench()
+                            .focus()
+                            .select(new PlanItem.OfMark(a.marks().get(0).id())));
           } else {
-            desk.room().bench().focus().pick();
+            desk.room().bench().focus().select();
           }
           return null;
         });

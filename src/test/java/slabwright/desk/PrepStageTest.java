@@ -32,7 +32,7 @@ class PrepStageTest {
       desk.settle();
       DeskUnderTest.on(
           () -> {
-            desk.room().bench().focus().go(Stage.PREP);
+            desk.room().bench().focus().goTo(Stage.PREP);
             return null;
           });
       desk.settleAll();

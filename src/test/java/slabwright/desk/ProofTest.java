@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.desk.model.Stage;
-import slabwright.desk.model.Viewport;
+import slabwright.desk.model.input.Viewport;
 
 class ProofTest {
   @TempDir Path data;

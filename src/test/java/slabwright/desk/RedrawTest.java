@@ -10,7 +10,7 @@ import java.util.concurrent.TimeoutException;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import slabwright.cli.Slabwright;
+import slabwright.cli.SlabwrightCommand;
 import slabwright.desk.model.Stage;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
@@ -28,7 +28,7 @@ class RedrawTest {
   @Test
   void the_tram_hall_is_redrawn_in_full_and_its_numbers_equal_the_samples()
       throws TimeoutException {
-    Chooser chooser = new AnswersAlways(data, SAMPLES.resolve("heron-ring.svg"));
+    Chooser chooser = new FixedChooser(data, SAMPLES.resolve("heron-ring.svg"));
     desk = DeskUnderTest.open(data, chooser, 1280, 800, List.of());
     try {
       hands = new DeskGestures(desk).hasty();
@@ -55,7 +55,7 @@ class RedrawTest {
   private static Object tally(Path plan) {
     StringWriter out = new StringWriter();
     PrintWriter both = new PrintWriter(out, true);
-    assertThat(Slabwright.run(both, both, "tally", plan.toString(), "--json")).isZero();
+    assertThat(SlabwrightCommand.run(both, both, "tally", plan.toString(), "--json")).isZero();
     return SameThing.json(out.toString());
   }
 

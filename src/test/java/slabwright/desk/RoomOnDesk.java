@@ -7,7 +7,7 @@ import java.util.concurrent.TimeoutException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import slabwright.desk.model.Pick;
+import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
@@ -68,8 +68,8 @@ abstract class RoomOnDesk {
     return hands.area().marks().stream().map(Mark::id).toList();
   }
 
-  List<Pick> picked() {
-    return DeskUnderTest.on(() -> List.copyOf(desk.room().bench().focus().picked()));
+  List<PlanItem> picked() {
+    return DeskUnderTest.on(() -> List.copyOf(desk.room().bench().focus().selected()));
   }
 
   String undoName() {

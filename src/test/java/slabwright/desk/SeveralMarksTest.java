@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
-import slabwright.desk.model.Pick;
+import slabwright.desk.model.PlanItem;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.Form;
@@ -35,19 +35,19 @@ class SeveralMarksTest extends RoomOnDesk {
   @Test
   void several_are_picked_on_the_slab_with_shift_and_moved_together() throws TimeoutException {
     hands.clickSlab(2000, 3000).with(KeyCode.SHIFT, () -> hands.clickSlab(6000, 3000));
-    assertThat(picked()).containsExactly(new Pick.OfMark("low"), new Pick.OfMark("top"));
+    assertThat(picked()).containsExactly(new PlanItem.OfMark("low"), new PlanItem.OfMark("top"));
     hands.press(KeyCode.UP);
     assertThat(middle("low")).isEqualTo(new Vec(2000, 3010));
     assertThat(middle("mid")).isEqualTo(new Vec(4000, 3000));
     assertThat(middle("top")).isEqualTo(new Vec(6000, 3010));
     hands.clickSlab(2000, 3010);
-    assertThat(picked()).containsExactly(new Pick.OfMark("low"));
+    assertThat(picked()).containsExactly(new PlanItem.OfMark("low"));
   }
 
   @Test
   void several_are_picked_in_the_list() throws TimeoutException {
     hands.click("mark-row-mid").with(KeyCode.SHIFT, () -> hands.click("mark-row-low"));
-    assertThat(picked()).containsExactly(new Pick.OfMark("mid"), new Pick.OfMark("low"));
+    assertThat(picked()).containsExactly(new PlanItem.OfMark("mid"), new PlanItem.OfMark("low"));
   }
 
   @Test

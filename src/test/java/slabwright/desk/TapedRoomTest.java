@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import slabwright.desk.canvas.FxPainter;
-import slabwright.desk.tool.Paper;
+import slabwright.desk.tool.OverlayScale;
 import slabwright.drawing.Dimension;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
@@ -67,7 +67,7 @@ class TapedRoomTest {
   private static List<Line> dimensionLines(DeskUnderTest desk) {
     return DeskUnderTest.on(
         () -> {
-          Paper paper = paper(desk);
+          OverlayScale paper = paper(desk);
           return desk.room().tools().tool().over(paper).stream()
               .filter(Dimension.class::isInstance)
               .map(Dimension.class::cast)
@@ -76,9 +76,9 @@ class TapedRoomTest {
         });
   }
 
-  private static Paper paper(DeskUnderTest desk) {
+  private static OverlayScale paper(DeskUnderTest desk) {
     double scale = desk.room().workroom().slab().viewport().scale();
-    return new Paper(FxPainter.SCREEN / scale, UnitSystem.METRIC);
+    return new OverlayScale(FxPainter.SCREEN / scale, UnitSystem.METRIC);
   }
 
   private static Line beside(Dimension d, double away) {

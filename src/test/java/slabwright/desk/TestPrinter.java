@@ -3,17 +3,17 @@ package slabwright.desk;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import slabwright.sheets.Page;
-import slabwright.sheets.Paper;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
 
 /** A printer that keeps what it was sent. */
-final class TestPrinter implements Printing, Printing.Job {
-  private final List<Page> pages = new CopyOnWriteArrayList<>();
-  private volatile Paper paper = Paper.A1;
+final class TestPrinter implements Printing, Printing.PrintRun {
+  private final List<PrintedPage> pages = new CopyOnWriteArrayList<>();
+  private volatile PaperSize paper = PaperSize.A1;
   private volatile boolean ended;
   private volatile boolean cancelled;
 
-  List<Page> pages() {
+  List<PrintedPage> pages() {
     return pages;
   }
 
@@ -31,22 +31,22 @@ final class TestPrinter implements Printing, Printing.Job {
   }
 
   @Override
-  public Optional<Job> ask() {
+  public Optional<PrintRun> ask() {
     return Optional.of(this);
   }
 
   /** Puts other paper in. */
-  void paper(Paper other) {
+  void paper(PaperSize other) {
     paper = other;
   }
 
   @Override
-  public boolean fits(Page page) {
+  public boolean fits(PrintedPage page) {
     return page.paper().width() <= paper.width() && page.paper().height() <= paper.height();
   }
 
   @Override
-  public boolean page(Page page) {
+  public boolean page(PrintedPage page) {
     return pages.add(page);
   }
 

@@ -47,7 +47,7 @@ class UnderlayPagesTest {
   private void drop(Path file) throws TimeoutException {
     DeskUnderTest.on(
         () -> {
-          desk.room().drops().take(file);
+          desk.room().drops().open(file);
           return null;
         });
     desk.settle();

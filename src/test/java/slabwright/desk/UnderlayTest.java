@@ -53,7 +53,7 @@ class UnderlayTest {
     hands = new DeskGestures(desk);
     DeskUnderTest.on(
         () -> {
-          desk.room().drops().take(file);
+          desk.room().drops().open(file);
           return null;
         });
     desk.settle();

@@ -26,8 +26,8 @@ class HatchTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Pattern.class)
-  void every_pattern_stays_inside_its_region(Pattern pattern) {
+  @EnumSource(HatchPattern.class)
+  void every_pattern_stays_inside_its_region(HatchPattern pattern) {
     Region room = RING.offset(0.01, 0.001);
     for (Line line : lines(Hatch.of(pattern, Palette.INK, RING), ALL)) {
       for (int i = 0; i <= 10; i++) {
@@ -39,7 +39,8 @@ class HatchTest {
 
   @Test
   void line_length_times_pitch_is_the_area_hatched() {
-    for (Pattern pattern : List.of(Pattern.RISING, Pattern.FALLING, Pattern.UPRIGHT)) {
+    for (HatchPattern pattern :
+        List.of(HatchPattern.RISING, HatchPattern.FALLING, HatchPattern.UPRIGHT)) {
       Hatch fine =
           new Hatch(RING.rings(), pattern, Pen.of(0.1, Palette.INK), 0.05, new Vec(0.01, 0.013));
       double length = lines(fine, ALL).stream().mapToDouble(Line::length).sum();
@@ -50,7 +51,7 @@ class HatchTest {
   @Test
   void only_what_is_near_the_window_is_made() {
     Hatch huge =
-        Hatch.of(Pattern.RISING, Palette.INK, Region.rectangle(new Bounds(0, 0, 1e6, 1e6)));
+        Hatch.of(HatchPattern.RISING, Palette.INK, Region.rectangle(new Bounds(0, 0, 1e6, 1e6)));
     List<Line> seen = lines(huge, new Bounds(500, 500, 600, 600));
     assertThat(seen).isNotEmpty().hasSizeLessThan(200);
     assertThat(lines(huge, new Bounds(-600, -600, -500, -500))).isEmpty();
@@ -59,7 +60,7 @@ class HatchTest {
   @Property(tries = 30)
   void a_pattern_moves_with_its_origin(@ForAll @DoubleRange(min = -50, max = 50) double by) {
     Vec origin = new Vec(0.3, 0.7); // no row lies along a side
-    Hatch here = new Hatch(RING.rings(), Pattern.LEVEL, Pen.of(0.2, Palette.INK), 2, origin);
+    Hatch here = new Hatch(RING.rings(), HatchPattern.LEVEL, Pen.of(0.2, Palette.INK), 2, origin);
     Hatch there = here.placed(View.yDown(1, Vec.ZERO, new Vec(by, by)));
     assertThat(lines(there, ALL)).hasSameSizeAs(lines(here, ALL));
     assertThat(lines(there, ALL).get(0).points().get(0).y() - by)

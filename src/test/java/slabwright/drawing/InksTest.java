@@ -74,12 +74,13 @@ class InksTest {
   @Test
   void clipping_leaves_nothing_outside_and_keeps_what_is_inside() {
     Bounds window = new Bounds(60, 60, 140, 150);
-    List<Plain> kept = Clip.of(Toy.page(), window);
+    List<PrimitiveInk> kept = Clip.of(SampleDrawing.page(), window);
     assertThat(kept).hasSizeGreaterThan(20);
     Bounds slack = window.grown(1e-9);
-    for (Plain part : kept) {
+    for (PrimitiveInk part : kept) {
       assertThat(slack.including(part.reach())).isEqualTo(slack);
     }
-    assertThat(Clip.of(Toy.page(), Toy.page().bounds())).hasSameSizeAs(Toy.page().plain());
+    assertThat(Clip.of(SampleDrawing.page(), SampleDrawing.page().bounds()))
+        .hasSameSizeAs(SampleDrawing.page().plain());
   }
 }

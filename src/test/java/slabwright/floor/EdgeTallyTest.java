@@ -11,13 +11,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
-import slabwright.site.Lie;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.MarkType;
 import slabwright.site.OutlinePiece;
 import slabwright.site.PieceKind;
 import slabwright.site.Spot;
+import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 
 class EdgeTallyTest {
@@ -46,7 +46,7 @@ class EdgeTallyTest {
     FloorArea two =
         with(
             ROOM,
-            box("t", new MarkKind.Trench(Lie.FLUSH, false), 0, 1_000, 6_000, 1_400),
+            box("t", new MarkKind.Trench(TrenchLevel.FLUSH, false), 0, 1_000, 6_000, 1_400),
             box("p", new MarkKind.Patch(), 1_000, 1_200, 2_000, 2_400));
     List<EdgeTally.Meeting> meetings = tally(two).transitions();
     assertThat(meetings)
@@ -90,7 +90,7 @@ class EdgeTallyTest {
         Mark.of(
             "t",
             "drain",
-            new MarkKind.Trench(Lie.PROUD, false),
+            new MarkKind.Trench(TrenchLevel.PROUD, false),
             new Form.Strip(
                 List.of(Spot.mm(-300, 1_000), Spot.mm(3_000, 1_000), Spot.mm(3_000, 3_000)),
                 Length.mm(400)));

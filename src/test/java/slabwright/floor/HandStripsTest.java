@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import slabwright.site.Doorway;
 import slabwright.site.EdgeClass;
 import slabwright.site.FloorArea;
-import slabwright.site.Lie;
 import slabwright.site.MarkKind;
+import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 
 class HandStripsTest {
@@ -58,7 +58,9 @@ class HandStripsTest {
 
   private static List<EdgeStrip> trench(boolean levelled) {
     FloorArea area =
-        with(ROOM, box("t", new MarkKind.Trench(Lie.PROUD, levelled), 3_000, 2_000, 3_400, 4_000));
+        with(
+            ROOM,
+            box("t", new MarkKind.Trench(TrenchLevel.PROUD, levelled), 3_000, 2_000, 3_400, 4_000));
     return HandStrips.of(FloorTakeoff.of(area)).stream()
         .filter(s -> s.along().isPresent())
         .toList();

@@ -15,9 +15,9 @@ import slabwright.shape.Arcs;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
-import slabwright.site.Lie;
 import slabwright.site.Machine;
 import slabwright.site.MarkKind;
+import slabwright.site.TrenchLevel;
 
 /** Figures solved by hand: B 800, G 700, c 50, so it needs 900 and leaves a strip of 100. */
 class MachineReachTest {
@@ -34,7 +34,7 @@ class MachineReachTest {
     FloorArea hall =
         with(
                 withDoor(rectangle(6_000, 6_000), 3, 1_000, 4_000),
-                box("pit", new MarkKind.Trench(Lie.PROUD, false), 0, 2_700, 6_000, 3_300))
+                box("pit", new MarkKind.Trench(TrenchLevel.PROUD, false), 0, 2_700, 6_000, 3_300))
             .withMachines(List.of(machine(800, 700, 50)));
     FloorTakeoff t = FloorTakeoff.of(hall);
     assertThat(t.asFound().pieces(HandKind.POCKET)).isEmpty();
@@ -128,7 +128,7 @@ class MachineReachTest {
     FloorArea cut =
         with(
             withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
-            box("t", new MarkKind.Trench(Lie.PROUD, false), 4_000, 0, 4_400, 4_000));
+            box("t", new MarkKind.Trench(TrenchLevel.PROUD, false), 4_000, 0, 4_400, 4_000));
     FloorTakeoff t = grind(cut);
     assertThat(t.asFound().handArea(HandKind.TRENCH)).isCloseTo(1.6e6, within(1.0));
     assertThat(t.asFound().pieces(HandKind.POCKET))
@@ -144,7 +144,7 @@ class MachineReachTest {
     FloorArea cut =
         with(
             withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
-            box("t", new MarkKind.Trench(Lie.FLUSH, false), 4_000, 0, 4_400, 4_000));
+            box("t", new MarkKind.Trench(TrenchLevel.FLUSH, false), 4_000, 0, 4_400, 4_000));
     assertThat(grind(cut).asFound().pieces(HandKind.TRENCH)).isEmpty();
   }
 

@@ -12,9 +12,9 @@ import static slabwright.floor.Floors.withDoor;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.site.FloorArea;
-import slabwright.site.Lie;
 import slabwright.site.Machine;
 import slabwright.site.MarkKind;
+import slabwright.site.TrenchLevel;
 
 class PassageTest {
   private static final Machine MACHINE = machine(800, 700, 50);
@@ -45,7 +45,7 @@ class PassageTest {
     FloorArea cut =
         with(
                 withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
-                box("t", new MarkKind.Trench(Lie.PROUD, false), 4_000, 0, 4_400, 4_000))
+                box("t", new MarkKind.Trench(TrenchLevel.PROUD, false), 4_000, 0, 4_400, 4_000))
             .withMachines(List.of(MACHINE));
     FloorTakeoff t = FloorTakeoff.of(cut);
     HandPiece pocket = t.asFound().pieces(HandKind.POCKET).get(0);

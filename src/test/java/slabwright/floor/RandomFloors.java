@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Random;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
-import slabwright.site.Lie;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.OutlinePiece;
 import slabwright.site.PieceKind;
 import slabwright.site.Spot;
+import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 
 /**
@@ -60,7 +60,7 @@ final class RandomFloors {
 
   private MarkKind kind() {
     return switch (random.nextInt(8)) {
-      case 0 -> new MarkKind.Trench(one(List.of(Lie.values())), random.nextBoolean());
+      case 0 -> new MarkKind.Trench(one(List.of(TrenchLevel.values())), random.nextBoolean());
       case 1 -> new MarkKind.Patch();
       case 2 -> new MarkKind.Residue("thinset");
       case 3 -> new MarkKind.Island();

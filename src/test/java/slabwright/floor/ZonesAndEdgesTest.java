@@ -12,17 +12,17 @@ import org.junit.jupiter.api.Test;
 import slabwright.site.EdgeClass;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
-import slabwright.site.Lie;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.MarkType;
 import slabwright.site.OutlinePiece;
 import slabwright.site.PieceKind;
 import slabwright.site.Spot;
+import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 
 class ZonesAndEdgesTest {
-  private static final MarkKind PROUD = new MarkKind.Trench(Lie.PROUD, false);
+  private static final MarkKind PROUD = new MarkKind.Trench(TrenchLevel.PROUD, false);
 
   @Test
   void what_stands_subtracts_even_from_marks_laid_later() {

@@ -10,16 +10,17 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.Text;
 import slabwright.sheets.json.WorkJson;
+import slabwright.sheets.page.PaperSize;
 import slabwright.work.WorkPlan;
-import slabwright.work.job.Scope;
+import slabwright.work.handover.Scope;
 
 /** The advice log on sheet 8 and in the report say the same, advice by advice. */
 class AdviceLogTest {
-  private static final Samples HALL = Samples.tramHall();
+  private static final SheetSamples HALL = SheetSamples.tramHall();
   private static final WorkPlan PLAN = HALL.work(HALL.site());
 
   private static List<String> texts() {
-    return HALL.on(Paper.TABLOID).stream()
+    return HALL.on(PaperSize.TABLOID).stream()
         .filter(p -> p.name().contains("scope-cost"))
         .flatMap(p -> p.drawing().plain().stream())
         .filter(Text.class::isInstance)
@@ -41,8 +42,8 @@ class AdviceLogTest {
   @Test
   void what_is_declined_stands_in_full_over_a_line_to_sign() {
     String page = texts().stream().collect(Collectors.joining(" "));
-    for (Scope.Given g : Scope.of(PLAN).declined()) {
-      assertThat(page).contains(g.words() + " This advice was " + g.standing() + ".");
+    for (Scope.GivenAdvice g : Scope.of(PLAN).declined()) {
+      assertThat(page).contains(g.words() + " This advice was " + g.status() + ".");
     }
     assertThat(count("client, does not take this advice")).isEqualTo(1);
   }

@@ -16,24 +16,28 @@ import org.junit.jupiter.params.provider.EnumSource;
 import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.sheets.page.PageFrame;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.SheetFiles;
 import slabwright.units.UnitSystem;
 
 /** What must hold of every page, tried on the sample site. */
 class PagesTest {
-  private static final Samples HALL = Samples.tramHall();
+  private static final SheetSamples HALL = SheetSamples.tramHall();
 
-  private static byte[] pdf(List<Page> pages) throws IOException {
+  private static byte[] pdf(List<PrintedPage> pages) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    SheetFiles.pdf(pages, "Sheets", Samples.DAY, out);
+    SheetFiles.pdf(pages, "Sheets", SheetSamples.DAY, out);
     return out.toByteArray();
   }
 
   @ParameterizedTest
   @EnumSource(
-      value = Paper.class,
+      value = PaperSize.class,
       names = {"TABLOID", "A4"})
-  void no_two_labels_lie_on_each_other(Paper paper) {
-    for (Page page : HALL.on(paper)) {
+  void no_two_labels_lie_on_each_other(PaperSize paper) {
+    for (PrintedPage page : HALL.on(paper)) {
       List<TextBox> boxes = TextBox.of(page.drawing());
       List<String> clashes = new ArrayList<>();
       for (int i = 0; i < boxes.size(); i++) {
@@ -49,11 +53,11 @@ class PagesTest {
 
   @ParameterizedTest
   @EnumSource(
-      value = Paper.class,
+      value = PaperSize.class,
       names = {"TABLOID", "A4"})
-  void nothing_lies_outside_the_frame(Paper paper) {
+  void nothing_lies_outside_the_frame(PaperSize paper) {
     Bounds frame = PageFrame.of(paper).frame().grown(0.01);
-    for (Page page : HALL.on(paper)) {
+    for (PrintedPage page : HALL.on(paper)) {
       for (TextBox box : TextBox.of(page.drawing())) {
         Bounds b = box.bounds();
         assertThat(
@@ -74,7 +78,7 @@ class PagesTest {
 
   @Test
   void every_page_has_its_paper_size_and_real_words_in_embedded_fonts() throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf(HALL.on(Paper.TABLOID)))) {
+    try (PDDocument document = Loader.loadPDF(pdf(HALL.on(PaperSize.TABLOID)))) {
       String words = new PDFTextStripper().getText(document);
       assertThat(words)
           .contains(
@@ -95,13 +99,13 @@ class PagesTest {
 
   @Test
   void the_same_site_and_day_give_the_same_bytes() throws IOException {
-    List<Page> again = HALL.make(HALL.site().withUnits(UnitSystem.METRIC), Paper.A4);
-    assertThat(pdf(HALL.on(Paper.A4))).isEqualTo(pdf(again));
+    List<PrintedPage> again = HALL.make(HALL.site().withUnits(UnitSystem.METRIC), PaperSize.A4);
+    assertThat(pdf(HALL.on(PaperSize.A4))).isEqualTo(pdf(again));
   }
 
   @Test
   void every_page_says_where_it_belongs() {
-    List<Page> pages = HALL.on(Paper.A4);
+    List<PrintedPage> pages = HALL.on(PaperSize.A4);
     for (int i = 0; i < pages.size(); i++) {
       List<String> words = TextBox.of(pages.get(i).drawing()).stream().map(TextBox::words).toList();
       assertThat(words)
@@ -111,7 +115,7 @@ class PagesTest {
 
   @Test
   void file_names_are_plain_and_different() {
-    List<String> names = HALL.on(Paper.TABLOID).stream().map(Page::name).toList();
+    List<String> names = HALL.on(PaperSize.TABLOID).stream().map(PrintedPage::name).toList();
     assertThat(names).doesNotHaveDuplicates().allMatch(n -> n.matches("page-\\d\\d-[a-z0-9-]+"));
   }
 }

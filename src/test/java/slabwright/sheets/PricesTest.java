@@ -9,21 +9,23 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.TextBox;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
 import slabwright.work.book.ExampleBook;
 import slabwright.work.book.Product;
 import slabwright.work.book.ShopBook;
-import slabwright.work.job.Cost;
-import slabwright.work.job.CostLine;
+import slabwright.work.handover.Cost;
+import slabwright.work.handover.CostLine;
 
 /** Prices appear on sheet 8 alone, and nothing shipped carries a brand. */
 class PricesTest {
   private static final String USES_THE_BOOK =
       "page-\\d\\d-(quantities|day-plan|rolling|air-|scope|reopening|load-list).*";
 
-  private static final Samples HALL = Samples.tramHall();
+  private static final SheetSamples HALL = SheetSamples.tramHall();
   private static final ShopBook BOOK = ExampleBook.book();
 
-  private static List<String> words(Page page) {
+  private static List<String> words(PrintedPage page) {
     return TextBox.of(page.drawing()).stream().map(TextBox::words).toList();
   }
 
@@ -42,7 +44,7 @@ class PricesTest {
   void every_price_is_on_sheet_8_and_on_no_other_page() {
     Set<String> prices = prices();
     Set<String> found = new HashSet<>();
-    for (Page page : HALL.on(Paper.TABLOID)) {
+    for (PrintedPage page : HALL.on(PaperSize.TABLOID)) {
       List<String> words = words(page);
       if (page.name().contains("scope-cost")) {
         words.stream().filter(prices::contains).forEach(found::add);
@@ -66,7 +68,7 @@ class PricesTest {
   @Test
   void every_sheet_that_uses_the_shipped_book_says_that_it_is_invented() {
     Map<String, String> sheets = new TreeMap<>();
-    for (Page page : HALL.on(Paper.TABLOID)) {
+    for (PrintedPage page : HALL.on(PaperSize.TABLOID)) {
       if (page.name().matches(USES_THE_BOOK)) {
         String sheet = page.name().replaceFirst("page-\\d\\d-", "").replace("-continued", "");
         sheets.merge(sheet, String.join(" ", words(page)), String::concat);

@@ -14,12 +14,17 @@ import slabwright.drawing.Text;
 import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
+import slabwright.sheets.page.PageFrame;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.TypeSizes;
 import slabwright.units.UnitSystem;
+import slabwright.work.AreaResult;
 import slabwright.work.WorkPlan;
 
 /** Whatever number sheets 5 to 8 and the handovers print is in the JSON. */
 class SheetNumbersTest {
-  private static final Samples HALL = Samples.tramHall();
+  private static final SheetSamples HALL = SheetSamples.tramHall();
 
   private static final Pattern NUMBERED =
       Pattern.compile(
@@ -41,22 +46,22 @@ class SheetNumbersTest {
 
   @ParameterizedTest
   @EnumSource(
-      value = Paper.class,
+      value = PaperSize.class,
       names = {"TABLOID", "A4"})
-  void every_number_of_sheets_5_to_8_and_the_handovers_is_in_the_json(Paper paper) {
+  void every_number_of_sheets_5_to_8_and_the_handovers_is_in_the_json(PaperSize paper) {
     PrintedNumbers json = new PrintedNumbers(json(paper, true));
     assertThat(notIn(json, paper)).isEmpty();
   }
 
   @Test
   void without_the_work_json_most_numbers_are_missed() {
-    PrintedNumbers json = new PrintedNumbers(json(Paper.TABLOID, false));
-    assertThat(notIn(json, Paper.TABLOID)).hasSizeGreaterThan(100);
+    PrintedNumbers json = new PrintedNumbers(json(PaperSize.TABLOID, false));
+    assertThat(notIn(json, PaperSize.TABLOID)).hasSizeGreaterThan(100);
   }
 
-  private static List<String> notIn(PrintedNumbers json, Paper paper) {
+  private static List<String> notIn(PrintedNumbers json, PaperSize paper) {
     List<String> missing = new ArrayList<>();
-    for (Page page : HALL.on(paper)) {
+    for (PrintedPage page : HALL.on(paper)) {
       if (NUMBERED.matcher(page.name()).matches()) {
         printed(page, paper)
             .forEach(
@@ -68,7 +73,7 @@ class SheetNumbersTest {
   }
 
   /** The title block, with scale, date and page number, is left out. */
-  private static Stream<String> printed(Page page, Paper paper) {
+  private static Stream<String> printed(PrintedPage page, PaperSize paper) {
     PageFrame frame = PageFrame.of(paper);
     return page.drawing().plain().stream()
         .filter(Text.class::isInstance)
@@ -80,18 +85,18 @@ class SheetNumbersTest {
         .filter(w -> EXCEPTIONS.stream().noneMatch(w::matches));
   }
 
-  private static boolean isTick(Text t, Type type) {
+  private static boolean isTick(Text t, TypeSizes type) {
     return t.style().equals(type.small()) && t.words().matches("[\\d.]+ %");
   }
 
   /** How far the blank is from a wall, drawn wherever on the plan there is room for it. */
-  private static boolean isOffset(Page page, Text t, Type type) {
+  private static boolean isOffset(PrintedPage page, Text t, TypeSizes type) {
     return page.name().contains("placement-approval")
         && t.style().equals(type.strong())
         && t.words().matches("[\\d′″/ ]+|[\\d.]+ m?m");
   }
 
-  private static List<String> json(Paper paper, boolean work) {
+  private static List<String> json(PaperSize paper, boolean work) {
     UnitSystem units = paper.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
     var shown = HALL.site().withUnits(units);
     List<String> files = new ArrayList<>();

@@ -21,7 +21,6 @@ import slabwright.site.FloorUse;
 import slabwright.site.Form;
 import slabwright.site.HandSeams;
 import slabwright.site.Inlay;
-import slabwright.site.Lie;
 import slabwright.site.Machine;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -36,6 +35,7 @@ import slabwright.site.Slab;
 import slabwright.site.Spot;
 import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
+import slabwright.site.TrenchLevel;
 import slabwright.site.Underlay;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
@@ -108,7 +108,7 @@ final class FullSite {
     List<Mark> marks = new ArrayList<>();
     add(
         marks,
-        new MarkKind.Trench(Lie.LOW, true),
+        new MarkKind.Trench(TrenchLevel.LOW, true),
         new Form.Strip(List.of(p, Spot.mm(6000, 4000)), one));
     add(marks, new MarkKind.Patch(), curved);
     add(marks, new MarkKind.Residue("glue"), polygon);

@@ -29,7 +29,7 @@ class SchemaTest {
   }
 
   static List<Path> samples() throws IOException {
-    return SamplesTest.samples();
+    return SamplePlansTest.samples();
   }
 
   @ParameterizedTest

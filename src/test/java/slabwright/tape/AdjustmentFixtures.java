@@ -2,6 +2,7 @@ package slabwright.tape;
 
 import java.util.Arrays;
 import java.util.List;
+import slabwright.tape.text.TapeText;
 import slabwright.units.UnitSystem;
 
 /** Rooms written as tape files and what comes of them. */
@@ -17,11 +18,11 @@ final class AdjustmentFixtures {
   }
 
   static List<String> sentences(String... lines) {
-    return adjusted(lines).advice().stream().map(Advice::sentence).toList();
+    return adjusted(lines).advice().stream().map(TapeAdvice::sentence).toList();
   }
 
-  static List<Advice.Kind> kinds(String... lines) {
-    return adjusted(lines).advice().stream().map(Advice::kind).toList();
+  static List<TapeAdvice.Kind> kinds(String... lines) {
+    return adjusted(lines).advice().stream().map(TapeAdvice::kind).toList();
   }
 
   static String[] and(String[] lines, String... more) {

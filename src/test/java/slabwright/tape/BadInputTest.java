@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.StringLength;
 import slabwright.tape.Reading.Trust;
+import slabwright.tape.text.TapeText;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import slabwright.tape.Reading.Trust;
+import slabwright.tape.leastsquares.DistanceObservation;
+import slabwright.tape.leastsquares.TurnObservation;
 import slabwright.units.Length;
 
 /** A room of many corners on a wavy ring, with a diagonal from every third corner. */
@@ -24,7 +26,7 @@ final class BigRoom {
     for (int i = 0; i < n; i++) {
       int next = (i + 1) % n;
       readings.add(new Reading.Wall(i, taped(xy, i, next, random), Optional.empty()));
-      double turn = new Bend((i + n - 1) % n, i, next, 0, 1).computed(xy);
+      double turn = new TurnObservation((i + n - 1) % n, i, next, 0, 1).computed(xy);
       double degrees = Math.toDegrees(turn) + 0.5 * random.nextGaussian();
       readings.add(new Reading.Turn(i, degrees, Trust.READ, Optional.empty()));
     }
@@ -36,7 +38,7 @@ final class BigRoom {
   }
 
   private static Length taped(double[] xy, int from, int to, Random random) {
-    double mm = new Spread(from, to, 0, 1).computed(xy);
+    double mm = new DistanceObservation(from, to, 0, 1).computed(xy);
     return Length.mm(mm + TapeError.USUAL.of(mm) * random.nextGaussian());
   }
 }

@@ -59,8 +59,8 @@ class RoomAdjustmentTest {
   void a_walk_that_closes_to_1_in_200_is_called_bad() {
     String[] bad = {"wall 10 m left", "wall 10 m left", "wall 10.2 m left", "wall 10 m left"};
     assertThat(adjusted(bad).closing().oneIn()).isEqualTo(201);
-    assertThat(kinds(bad)).contains(Advice.Kind.WIDE_GAP);
-    assertThat(kinds(PLAIN)).doesNotContain(Advice.Kind.WIDE_GAP);
+    assertThat(kinds(bad)).contains(TapeAdvice.Kind.WIDE_GAP);
+    assertThat(kinds(PLAIN)).doesNotContain(TapeAdvice.Kind.WIDE_GAP);
   }
 
   @Test
@@ -72,7 +72,7 @@ class RoomAdjustmentTest {
       "wall 10.2 m left",
       "wall 10 m left"
     };
-    assertThat(kinds(lines)).doesNotContain(Advice.Kind.WIDE_GAP);
+    assertThat(kinds(lines)).doesNotContain(TapeAdvice.Kind.WIDE_GAP);
   }
 
   @Test
@@ -97,7 +97,7 @@ class RoomAdjustmentTest {
   @Test
   void digits_exchanged_are_found_in_spite_of_the_bad_start() {
     AdjustedRoom room = adjusted(MISREAD);
-    assertThat(room.advice().get(0).kind()).isEqualTo(Advice.Kind.LEFT_OUT);
+    assertThat(room.advice().get(0).kind()).isEqualTo(TapeAdvice.Kind.LEFT_OUT);
     assertThat(room.advice().get(0).sentence())
         .startsWith("Measure wall A-B again: 42' does not fit")
         .contains("42' reads like 24'");
@@ -157,8 +157,8 @@ class RoomAdjustmentTest {
             "wall 14.99 m left about",
             "diagonal A C 25.03 m",
             "diagonal B D 25.08 m");
-    Advice advice = room.advice().get(0);
-    assertThat(advice.kind()).isEqualTo(Advice.Kind.CANNOT_TELL);
+    TapeAdvice advice = room.advice().get(0);
+    assertThat(advice.kind()).isEqualTo(TapeAdvice.Kind.CANNOT_TELL);
     assertThat(advice.readings()).hasSize(6);
   }
 
@@ -204,7 +204,7 @@ class RoomAdjustmentTest {
 
   @Test
   void a_reading_that_nothing_checks_is_said_to_be_so() {
-    assertThat(kinds(and(PLAIN, "diagonal A C 27' 4 1/2\""))).contains(Advice.Kind.NOT_CHECKED);
+    assertThat(kinds(and(PLAIN, "diagonal A C 27' 4 1/2\""))).contains(TapeAdvice.Kind.NOT_CHECKED);
   }
 
   @Test
@@ -215,7 +215,7 @@ class RoomAdjustmentTest {
                 "wall 14.142 m right 135°",
                 "wall 10 m right 135°",
                 "wall 14.142 m left 135°"))
-        .contains(Advice.Kind.WALLS_CROSS);
+        .contains(TapeAdvice.Kind.WALLS_CROSS);
   }
 
   @Test

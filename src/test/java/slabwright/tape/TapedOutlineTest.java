@@ -77,7 +77,7 @@ class TapedOutlineTest {
 
   @Test
   void a_typed_wall_is_one_reading_more_and_the_room_readjusts() {
-    TapeRoom more = TapedOutline.typed(hall, 0, 1, Length.parse("10.01 m").orThrow());
+    TapeRoom more = TapedOutline.withTypedLength(hall, 0, 1, Length.parse("10.01 m").orThrow());
     assertThat(more.readings()).hasSize(hall.room().readings().size() + 1);
     AdjustedRoom again = ((RoomResult.Adjusted) RoomAdjustment.of(more, UnitSystem.METRIC)).room();
     assertThat(again.corners().get(1).at().x()).isBetween(hall.corners().get(1).at().x(), 10_010.0);
@@ -88,7 +88,7 @@ class TapedOutlineTest {
     String[] lines = HALL.clone();
     lines[0] = "wall 100 m left";
     AdjustedRoom wrong = adjusted(lines);
-    TapeRoom again = TapedOutline.typed(wrong, 1, 0, Length.parse("10 m").orThrow());
+    TapeRoom again = TapedOutline.withTypedLength(wrong, 1, 0, Length.parse("10 m").orThrow());
     assertThat(again).isEqualTo(hall.room());
   }
 

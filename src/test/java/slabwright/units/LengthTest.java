@@ -73,14 +73,16 @@ class LengthTest {
   void an_inch_is_25_4_mm_and_a_foot_304_8_mm_exactly() {
     assertThat(Length.parse("1 in").orThrow().mm()).isEqualTo(25.4);
     assertThat(Length.parse("1 ft").orThrow().mm()).isEqualTo(304.8);
-    assertThat(Quantity.SQUARE_FOOT_MM2).isCloseTo(92903.04, within(1e-9));
+    assertThat(QuantityFormat.SQUARE_FOOT_MM2).isCloseTo(92903.04, within(1e-9));
   }
 
   /** 231 in³ = 3.785 411 784 L exactly; 1 ft³ = 1728/231 gal (NIST Handbook 44, Appendix C). */
   @Test
   void a_us_gallon_is_231_cubic_inches() {
-    assertThat(Quantity.US_GALLON_MM3 / Quantity.LITRE_MM3).isCloseTo(3.785411784, within(1e-12));
-    assertThat(Math.pow(304.8, 3) / Quantity.US_GALLON_MM3).isCloseTo(7.48051948, within(5e-9));
+    assertThat(QuantityFormat.US_GALLON_MM3 / QuantityFormat.LITRE_MM3)
+        .isCloseTo(3.785411784, within(1e-12));
+    assertThat(Math.pow(304.8, 3) / QuantityFormat.US_GALLON_MM3)
+        .isCloseTo(7.48051948, within(5e-9));
   }
 
   @Property

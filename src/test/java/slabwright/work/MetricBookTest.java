@@ -18,11 +18,11 @@ import slabwright.work.coat.Kits;
 
 /** The same plan and the same book, in feet and gallons and in metric units throughout. */
 class MetricBookTest {
-  private static final Site FEET = Samples.tramHall().withUnits(UnitSystem.FEET_INCHES);
+  private static final Site FEET = WorkSamples.tramHall().withUnits(UnitSystem.FEET_INCHES);
   private static final ShopBookText METRIC = MetricBook.of(ExampleBook.text());
-  private static final WorkPlan HERE = Samples.plan(FEET);
+  private static final WorkPlan HERE = WorkSamples.plan(FEET);
   private static final WorkPlan THERE =
-      Samples.plan(FEET.withUnits(UnitSystem.METRIC), ShopBook.of(METRIC));
+      WorkSamples.plan(FEET.withUnits(UnitSystem.METRIC), ShopBook.of(METRIC));
 
   @Test
   void no_value_of_the_other_book_is_in_feet_gallons_or_fahrenheit() {
@@ -53,7 +53,7 @@ class MetricBookTest {
 
   private static List<Double> amounts(WorkPlan plan) {
     List<Double> all = new ArrayList<>();
-    for (AreaWork w : plan.areas()) {
+    for (AreaWorkPlan w : plan.areas()) {
       w.coats().forEach(c -> coat(c, all));
       w.prep()
           .steps()
@@ -64,7 +64,7 @@ class MetricBookTest {
       w.prep().dust().maybe().ifPresent(all::add);
       w.bags().maybe().ifPresent(n -> all.add((double) n));
       all.add(w.prep().filler().kits().map(Kits::bought).maybe().orElseThrow());
-      w.air().maybe().flatMap(AirWork::screening).ifPresent(s -> air(s, all));
+      w.air().maybe().flatMap(AirPlan::screening).ifPresent(s -> air(s, all));
     }
     return all;
   }

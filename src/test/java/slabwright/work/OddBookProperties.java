@@ -12,12 +12,12 @@ import slabwright.site.Site;
 import slabwright.work.book.ExampleBook;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
-import slabwright.work.job.Handovers;
-import slabwright.work.job.Scope;
+import slabwright.work.handover.Handovers;
+import slabwright.work.handover.Scope;
 
 /** Whatever a person writes into the shop book gives a plan that says so, never a crash. */
 class OddBookProperties {
-  private static final Site SITE = Samples.tramHall();
+  private static final Site SITE = WorkSamples.tramHall();
   private static final List<String> LINES = ExampleBook.text().text().lines().toList();
 
   @Property(tries = 30)
@@ -26,7 +26,7 @@ class OddBookProperties {
     String[] lines = LINES.toArray(String[]::new);
     lines[line] = lines[line].replaceFirst("=.*", "= ") + value;
     ShopBook book = ShopBook.of(ShopBookText.parse(String.join("\n", lines)).orThrow());
-    WorkPlan plan = Samples.planSmall(SITE, book);
+    WorkPlan plan = WorkSamples.planSmall(SITE, book);
     assertThat(plan.areas()).hasSize(SITE.areas().size());
     assertThat(Scope.of(plan).cost().lines()).isNotEmpty();
     assertThat(Handovers.of(plan).loadList().sections()).isNotEmpty();

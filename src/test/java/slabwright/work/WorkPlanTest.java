@@ -17,20 +17,20 @@ import slabwright.site.Site;
 import slabwright.site.Slab;
 import slabwright.units.UnitSystem;
 import slabwright.work.air.AirScreening;
-import slabwright.work.air.Clearing;
+import slabwright.work.air.ClearingTime;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.LanePlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.LateStart;
-import slabwright.work.days.Placed;
+import slabwright.work.days.ScheduledStep;
 import slabwright.work.rule.RuleNote;
 
 /** The tram hall as a whole, planned by the invented shop book. */
 class WorkPlanTest {
-  private static final Site SITE = Samples.tramHall();
-  private static final WorkPlan PLAN = Samples.plan(SITE);
+  private static final Site SITE = WorkSamples.tramHall();
+  private static final WorkPlan PLAN = WorkSamples.plan(SITE);
   private static final String HALL = "reading-hall";
 
   @Test
@@ -79,9 +79,9 @@ class WorkPlanTest {
 
   @Test
   void without_any_airflow_the_vapour_stays_and_others_are_kept_out_to_the_end() {
-    WorkPlan plan = Samples.plan(withAir(new AirSpace(hallOf(SITE).air().ceiling(), 0, 1)));
+    WorkPlan plan = WorkSamples.plan(withAir(new AirSpace(hallOf(SITE).air().ceiling(), 0, 1)));
     assertThat(screening(plan).stated()).isEmpty();
-    Placed dye = step(plan, HALL + "/coat.1.base-dye.1");
+    ScheduledStep dye = step(plan, HALL + "/coat.1.base-dye.1");
     assertThat(dye.task().keepOut().orElseThrow().reason()).contains("does not clear");
     assertThat(dye.end().plus(dye.task().keepOut().orElseThrow().after()))
         .isEqualTo(plan.days().maybe().orElseThrow().end());
@@ -96,7 +96,7 @@ class WorkPlanTest {
     double layer =
         screening(PLAN).stated().orElseThrow().steps().stream()
             .filter(s -> s.name().contains("coat 1"))
-            .map(s -> ((Clearing.After) s.layerToHealth()).minutes())
+            .map(s -> ((ClearingTime.After) s.layerToHealth()).minutes())
             .findFirst()
             .orElseThrow();
     assertThat(dye.toMinutes()).isEqualTo((long) Math.ceil(layer));
@@ -104,7 +104,7 @@ class WorkPlanTest {
 
   @Test
   void without_a_ceiling_height_the_air_is_asked_for_and_the_days_are_there() {
-    WorkPlan plan = Samples.plan(withAir(new AirSpace(Optional.empty(), 3400, 3)));
+    WorkPlan plan = WorkSamples.plan(withAir(new AirSpace(Optional.empty(), 3400, 3)));
     assertThat(hall(plan).air().text(Object::toString))
         .contains("ceiling height")
         .contains("measure");
@@ -113,14 +113,15 @@ class WorkPlanTest {
 
   @Test
   void outdoors_there_is_no_room_to_screen_but_the_fire_code_may_apply() {
-    AirWork air = PLAN.area("terrace").orElseThrow().air().maybe().orElseThrow();
+    AirPlan air = PLAN.area("terrace").orElseThrow().air().maybe().orElseThrow();
     assertThat(air.screening()).isEmpty();
     assertThat(air.fire().applies()).isTrue();
   }
 
   @Test
   void what_the_book_lacks_is_named_and_nothing_is_guessed() {
-    WorkPlan plan = Samples.plan(SITE, Samples.bookWith("product", "sealer", "coverage", "?"));
+    WorkPlan plan =
+        WorkSamples.plan(SITE, WorkSamples.bookWith("product", "sealer", "coverage", "?"));
     CoatPlan sealer = hall(plan).coat("sealer").orElseThrow();
     assertThat(sealer.kits().text(Object::toString))
         .isEqualTo("not in the shop book: coverage of sealer");
@@ -129,14 +130,16 @@ class WorkPlanTest {
 
   @Test
   void a_missing_rate_leaves_the_day_plan_open_by_name() {
-    WorkPlan plan = Samples.plan(SITE, Samples.bookWith("prep", "", "trench levelling", "?"));
+    WorkPlan plan =
+        WorkSamples.plan(SITE, WorkSamples.bookWith("prep", "", "trench levelling", "?"));
     assertThat(plan.days().text(Object::toString))
         .isEqualTo("not in the shop book: trench levelling of prep");
   }
 
   @Test
   void without_a_day_plan_the_air_is_still_screened_coat_after_coat() {
-    WorkPlan plan = Samples.plan(SITE, Samples.bookWith("prep", "", "trench levelling", "?"));
+    WorkPlan plan =
+        WorkSamples.plan(SITE, WorkSamples.bookWith("prep", "", "trench levelling", "?"));
     assertThat(screening(plan).steps()).hasSize(2 + 3);
     assertThat(screening(plan).closed().peakLel())
         .isCloseTo(screening(PLAN).closed().peakLel(), within(1e-3));
@@ -154,7 +157,7 @@ class WorkPlanTest {
   }
 
   private static String slipClass(FloorArea area) {
-    return hall(Samples.plan(with(area))).notes().stream()
+    return hall(WorkSamples.plan(with(area))).notes().stream()
         .filter(n -> n.subject().equals("Slip"))
         .map(RuleNote::rule)
         .findFirst()
@@ -163,8 +166,8 @@ class WorkPlanTest {
 
   @Test
   void a_plan_is_a_value() {
-    assertThat(Samples.plan(SITE).areas()).isEqualTo(PLAN.areas());
-    assertThat(Samples.plan(SITE).days()).isEqualTo(PLAN.days());
+    assertThat(WorkSamples.plan(SITE).areas()).isEqualTo(PLAN.areas());
+    assertThat(WorkSamples.plan(SITE).days()).isEqualTo(PLAN.days());
   }
 
   @Test
@@ -178,7 +181,7 @@ class WorkPlanTest {
   void the_calendar_needs_a_start_date() {
     assertThat(PLAN.calendar(Instant.EPOCH).text(s -> s)).startsWith("BEGIN:VCALENDAR");
     Site undated = SITE.withStart(Optional.empty());
-    assertThat(Samples.plan(undated).calendar(Instant.EPOCH).text(s -> s))
+    assertThat(WorkSamples.plan(undated).calendar(Instant.EPOCH).text(s -> s))
         .contains("no start date");
   }
 
@@ -206,7 +209,7 @@ class WorkPlanTest {
             OptionalDouble.of(35),
             s.humidity(),
             s.vapourBarrier());
-    WorkPlan plan = Samples.plan(with(hallOf(SITE).withSlab(hot)));
+    WorkPlan plan = WorkSamples.plan(with(hallOf(SITE).withSlab(hot)));
     assertThat(hall(plan).coat("topcoat").orElseThrow().batches().text(Object::toString))
         .contains("working time of topcoat")
         .contains("35 °C");
@@ -214,15 +217,21 @@ class WorkPlanTest {
 
   @Test
   void a_kit_that_can_not_be_laid_in_time_asks_for_hands() {
-    ShopBook slow = Samples.bookWith("product", "topcoat", "laying rate", "200 ft2/h");
-    assertThat(hall(Samples.plan(SITE, slow)).coat("topcoat").orElseThrow().batches().text(b -> ""))
+    ShopBook slow = WorkSamples.bookWith("product", "topcoat", "laying rate", "200 ft2/h");
+    assertThat(
+            hall(WorkSamples.plan(SITE, slow))
+                .coat("topcoat")
+                .orElseThrow()
+                .batches()
+                .text(b -> ""))
         .startsWith("add hands");
   }
 
   @Test
   void the_same_plan_in_metric_units_and_a_metric_book_gives_the_same_amounts() {
-    ShopBook metric = Samples.bookWith("product", "sealer", "coverage", "9.816954698844464 m2/L");
-    WorkPlan other = Samples.plan(SITE.withUnits(UnitSystem.METRIC), metric);
+    ShopBook metric =
+        WorkSamples.bookWith("product", "sealer", "coverage", "9.816954698844464 m2/L");
+    WorkPlan other = WorkSamples.plan(SITE.withUnits(UnitSystem.METRIC), metric);
     for (CoatPlan coat : hall(PLAN).coats()) {
       double here = coat.totalVolume().maybe().orElseThrow();
       String id = coat.product().id();
@@ -233,7 +242,7 @@ class WorkPlanTest {
         .isEqualTo(PLAN.days().maybe().orElseThrow().end());
   }
 
-  private static Placed step(WorkPlan plan, String id) {
+  private static ScheduledStep step(WorkPlan plan, String id) {
     return plan.days().maybe().orElseThrow().step(id).orElseThrow();
   }
 
@@ -241,7 +250,7 @@ class WorkPlanTest {
     return hall(plan).air().maybe().orElseThrow().screening().orElseThrow();
   }
 
-  private static AreaWork hall(WorkPlan plan) {
+  private static AreaWorkPlan hall(WorkPlan plan) {
     return plan.area(HALL).orElseThrow();
   }
 

@@ -2,7 +2,7 @@ package slabwright.desk.canvas;
 
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.desk.model.FloorPicture;
+import slabwright.desk.model.scene.FloorPicture;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Text;

@@ -6,9 +6,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.TapedRooms;
-import slabwright.desk.model.Walls;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.edit.Walls;
+import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
@@ -22,14 +22,14 @@ public final class DimensionField extends VBox {
   private static final String HOW =
       "Enter: the nearer end moves along the wall.  Shift+Enter: the next wall moves with it.";
 
-  private final Bench bench;
+  private final DeskContext bench;
   private final TapedRooms rooms;
   private final TextField field = new TextField();
   private final Label note = Controls.sentence(HOW, "field-note");
   private int wall;
   private boolean far;
 
-  public DimensionField(Bench bench, TapedRooms rooms) {
+  public DimensionField(DeskContext bench, TapedRooms rooms) {
     this.bench = bench;
     this.rooms = rooms;
     getStyleClass().add("dimension-field");

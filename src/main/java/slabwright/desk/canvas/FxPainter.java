@@ -10,8 +10,8 @@ import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
 import slabwright.drawing.Colour;
-import slabwright.drawing.Face;
 import slabwright.drawing.Fill;
+import slabwright.drawing.FontFace;
 import slabwright.drawing.Painter;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
@@ -72,7 +72,8 @@ public final class FxPainter implements Painter {
     g.save();
     g.translate(t.at().x() * k, t.at().y() * k);
     g.rotate(-t.turn());
-    g.setFont(Font.font(Face.FAMILY, t.style().bold() ? FontWeight.BOLD : FontWeight.NORMAL, size));
+    g.setFont(
+        Font.font(FontFace.FAMILY, t.style().bold() ? FontWeight.BOLD : FontWeight.NORMAL, size));
     g.setTextAlign(
         switch (t.anchor()) {
           case START -> TextAlignment.LEFT;

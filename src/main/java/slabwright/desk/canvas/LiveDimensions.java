@@ -3,16 +3,16 @@ package slabwright.desk.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.FloorPicture;
-import slabwright.desk.model.Focus;
-import slabwright.desk.model.Pick;
-import slabwright.desk.model.Viewport;
+import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.Selection;
+import slabwright.desk.model.input.Viewport;
+import slabwright.desk.model.scene.FloorPicture;
 import slabwright.drawing.Dimension;
 import slabwright.drawing.Ink;
-import slabwright.drawing.Notches;
 import slabwright.drawing.Palette;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
+import slabwright.drawing.label.DimensionStandOffs;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
@@ -34,12 +34,13 @@ final class LiveDimensions {
   private final List<Target> targets = new ArrayList<>();
 
   /** The dimensions that have room at this scale. */
-  List<Ink> inks(FloorPicture p, Viewport v, UnitSystem units, Focus focus) {
+  List<Ink> inks(FloorPicture p, Viewport v, UnitSystem units, Selection focus) {
     targets.clear();
     List<Ink> inks = new ArrayList<>();
     double side = p.shape().floorOnLeft() ? -1 : 1;
     List<Double> off =
-        Notches.standOff(p.shape().pieces(), p.shape().floorOnLeft(), v.scale() / FxPainter.SCREEN);
+        DimensionStandOffs.compute(
+            p.shape().pieces(), p.shape().floorOnLeft(), v.scale() / FxPainter.SCREEN);
     for (int i = 0; i < p.shape().pieces().size(); i++) {
       Line wall = p.shape().pieces().get(i);
       Vec a = wall.points().get(0);
@@ -47,7 +48,7 @@ final class LiveDimensions {
       String words = LengthFormat.show(a.distanceTo(b), units);
       double paper = a.distanceTo(b) * v.scale() / FxPainter.SCREEN;
       if (paper > TextMeasure.width(words, WORDS) + 5) {
-        boolean held = focus.picked().contains(new Pick.OfWall(i));
+        boolean held = focus.selected().contains(new PlanItem.OfWall(i));
         double out = side * (AWAY + off.get(i));
         TextStyle style = held ? WORDS.in(Palette.BLUE) : WORDS;
         inks.add(new Dimension(a, b, out, words, style));

@@ -5,10 +5,10 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
-import slabwright.desk.model.SheetPages;
+import slabwright.desk.model.compute.SheetPages;
 import slabwright.drawing.Drawing;
 import slabwright.shape.Bounds;
-import slabwright.sheets.Page;
+import slabwright.sheets.page.PrintedPage;
 
 /**
  * The page looked at, as it will be printed, as large as the view allows; the wheel looks closer.
@@ -18,7 +18,7 @@ public final class PageView extends Region {
 
   private final SheetPages pages;
   private final Canvas canvas = new Canvas();
-  private Optional<Page> shown = Optional.empty();
+  private Optional<PrintedPage> shown = Optional.empty();
   private double closer = 1;
   private double shiftX;
   private double shiftY;
@@ -57,7 +57,7 @@ public final class PageView extends Region {
 
   /** Shows the page that is looked at now. */
   public void refresh() {
-    Optional<Page> now = pages.page();
+    Optional<PrintedPage> now = pages.page();
     if (!now.equals(shown)) {
       shown = now;
       closer = 1;

@@ -7,19 +7,19 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
-import slabwright.desk.model.FloorPicture;
-import slabwright.desk.model.Pictures;
-import slabwright.desk.model.Snap;
-import slabwright.desk.model.Snapper;
+import slabwright.desk.model.input.Snap;
+import slabwright.desk.model.input.Snapper;
+import slabwright.desk.model.scene.FloorPicture;
+import slabwright.desk.model.scene.Pictures;
+import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.Tool;
-import slabwright.desk.tool.ToolBox;
 import slabwright.desk.tool.Touch;
 import slabwright.shape.Vec;
 
 /** Turns the pointer and its buttons into touches of the tool in hand, and into zoom and pan. */
 public final class SlabInput {
   private final SlabView view;
-  private final ToolBox tools;
+  private final ActiveTool tools;
   private final Pictures pictures;
   private final DimensionField field;
   private final Runnable acted;
@@ -36,7 +36,7 @@ public final class SlabInput {
    * @param acted told after every touch, so that prompts and cards follow
    */
   public SlabInput(
-      SlabView view, ToolBox tools, Pictures pictures, DimensionField field, Runnable acted) {
+      SlabView view, ActiveTool tools, Pictures pictures, DimensionField field, Runnable acted) {
     this.view = view;
     this.tools = tools;
     this.pictures = pictures;

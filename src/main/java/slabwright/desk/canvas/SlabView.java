@@ -7,19 +7,19 @@ import javafx.application.Platform;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.FloorPicture;
-import slabwright.desk.model.Grid;
-import slabwright.desk.model.NameInks;
-import slabwright.desk.model.Pictures;
-import slabwright.desk.model.Snap;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
-import slabwright.desk.model.Viewport;
-import slabwright.desk.tool.Paper;
-import slabwright.desk.tool.ToolBox;
+import slabwright.desk.model.input.GridPitch;
+import slabwright.desk.model.input.Snap;
+import slabwright.desk.model.input.Viewport;
+import slabwright.desk.model.scene.FloorPicture;
+import slabwright.desk.model.scene.NameInks;
+import slabwright.desk.model.scene.Pictures;
+import slabwright.desk.tool.ActiveTool;
+import slabwright.desk.tool.OverlayScale;
+import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Fill;
-import slabwright.drawing.Frame;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.View;
@@ -31,13 +31,13 @@ import slabwright.shape.Vec;
 public final class SlabView extends Region {
   private final Canvas base = new Canvas();
   private final Canvas over = new Canvas();
-  private final Bench bench;
+  private final DeskContext bench;
   private final Pictures pictures;
-  private final ToolBox tools;
+  private final ActiveTool tools;
   private final SlabLayers layers;
   private final UnderlayLayer underlay;
-  private final StillInks marks = new StillInks((g, inks) -> lay(g, inks, tone()));
-  private final StillInks hand = new StillInks((g, inks) -> lay(g, inks, tone()));
+  private final InkCache marks = new InkCache((g, inks) -> lay(g, inks, tone()));
+  private final InkCache hand = new InkCache((g, inks) -> lay(g, inks, tone()));
   private final NameInks names = new NameInks();
   private final LiveDimensions dimensions = new LiveDimensions();
   private Viewport viewport = Viewport.START;
@@ -54,7 +54,7 @@ public final class SlabView extends Region {
    *
    * @param layers what the stage lays over the plan, site frame
    */
-  public SlabView(Bench bench, Pictures pictures, ToolBox tools, SlabLayers layers) {
+  public SlabView(DeskContext bench, Pictures pictures, ActiveTool tools, SlabLayers layers) {
     this.bench = bench;
     this.pictures = pictures;
     this.tools = tools;
@@ -67,9 +67,9 @@ public final class SlabView extends Region {
     getChildren().addAll(base, over);
     over.setMouseTransparent(true);
     base.setMouseTransparent(true);
-    pictures.changed().hear(this::pictureChanged);
-    tools.changed().hear(this::repaint);
-    bench.focus().changed().hear(this::repaint);
+    pictures.changed().subscribe(this::pictureChanged);
+    tools.changed().subscribe(this::repaint);
+    bench.focus().changed().subscribe(this::repaint);
   }
 
   private void pictureChanged() {
@@ -114,7 +114,7 @@ public final class SlabView extends Region {
   }
 
   /** Forgets where it was; the next picture is fitted. */
-  public void lookAfresh() {
+  public void resetView() {
     fitted = false;
     centred = false;
     centre();
@@ -219,7 +219,7 @@ public final class SlabView extends Region {
   }
 
   private void paintBase(GraphicsContext g) {
-    Table.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
+    CanvasBackground.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
     underlay.paint(g, bench.desk().shown().underlay(), viewport);
     Optional<FloorPicture> picture = pictures.picture();
     picture.ifPresent(p -> layFloor(g, p));
@@ -229,14 +229,14 @@ public final class SlabView extends Region {
     over.addAll(layers.overWalls());
     picture.ifPresent(p -> over.addAll(words(p)));
     lay(g, over, tone);
-    ScaleBar.paint(g, viewport, getWidth(), units(), tone);
+    ScreenScaleBar.paint(g, viewport, getWidth(), units(), tone);
   }
 
   private void layFloor(GraphicsContext g, FloorPicture p) {
     if (bench.desk().shown().underlay().isEmpty()) {
       lay(g, List.of(Fill.of(Palette.WHITE, p.floor())), tone);
     }
-    StillInks.Look look = new StillInks.Look(viewport, tone, getWidth(), getHeight());
+    InkCache.CacheKey look = new InkCache.CacheKey(viewport, tone, getWidth(), getHeight());
     boolean dragging = bench.desk().isPreviewing();
     marks.paint(g, p.ground(), look, dragging);
     hand.paint(g, layers.onFloor(), look, dragging);
@@ -260,7 +260,7 @@ public final class SlabView extends Region {
 
   private void paintOver(GraphicsContext g) {
     g.clearRect(0, 0, getWidth(), getHeight());
-    Paper paper = new Paper(FxPainter.SCREEN / viewport.scale(), units());
+    OverlayScale paper = new OverlayScale(FxPainter.SCREEN / viewport.scale(), units());
     List<Ink> inks = new ArrayList<>(tools.tool().over(paper));
     snap.ifPresent(s -> inks.addAll(SnapInks.of(s, paper)));
     lay(g, inks, tone);
@@ -271,7 +271,7 @@ public final class SlabView extends Region {
     double s = viewport.scale() / k;
     View view = new View(new Affine(s, 0, 0, -s, viewport.originX() / k, viewport.originY() / k));
     Bounds window = new Bounds(-5, -5, getWidth() / k + 5, getHeight() / k + 5);
-    Drawing placed = view.place(Drawing.of(Frame.SITE, inks));
+    Drawing placed = view.place(Drawing.of(CoordinateFrame.SITE, inks));
     placed.paintOn(new FxPainter(g, k, with), window);
   }
 
@@ -281,6 +281,6 @@ public final class SlabView extends Region {
 
   /** The pitch that touches are drawn to at this scale, mm. */
   public double gridPitch() {
-    return Grid.pitch(viewport.scale(), 7, units());
+    return GridPitch.pitch(viewport.scale(), 7, units());
   }
 }

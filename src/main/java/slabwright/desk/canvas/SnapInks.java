@@ -2,8 +2,8 @@ package slabwright.desk.canvas;
 
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.desk.model.Snap;
-import slabwright.desk.tool.Paper;
+import slabwright.desk.model.input.Snap;
+import slabwright.desk.tool.OverlayScale;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
@@ -27,7 +27,7 @@ final class SnapInks {
         Stroke.line(pen, at.plus(new Vec(0, -r)), at.plus(new Vec(0, r))));
   }
 
-  static List<Ink> of(Snap s, Paper paper) {
+  static List<Ink> of(Snap s, OverlayScale paper) {
     List<Ink> inks = new ArrayList<>();
     if (s.kind() == Snap.Kind.FREE) {
       return inks;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
-import slabwright.desk.model.Viewport;
+import slabwright.desk.model.input.Viewport;
 import slabwright.shape.Affine;
 import slabwright.site.Underlay;
 

@@ -4,7 +4,7 @@ import java.util.Locale;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import slabwright.desk.model.Settings;
+import slabwright.desk.model.DeskSettings;
 import slabwright.desk.shell.Controls;
 
 /** A card of the right-hand column: a heading that folds it, and short rows. */
@@ -43,7 +43,7 @@ public abstract class Card extends VBox {
   }
 
   /** Shows the card as it is now. A folded one keeps its rows as they were until it is unfolded. */
-  final void show(Settings settings) {
+  public final void show(DeskSettings settings) {
     boolean folded = settings.isFolded(key);
     turn =
         () -> {

@@ -7,16 +7,16 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
 
 /** The column of cards: what is picked, then the stage's answers. */
 public final class CardColumn extends ScrollPane {
-  private final Bench bench;
+  private final DeskContext bench;
   private final Function<Stage, List<Card>> cards;
   private final VBox list = new VBox();
 
-  public CardColumn(Bench bench, Function<Stage, List<Card>> cards) {
+  public CardColumn(DeskContext bench, Function<Stage, List<Card>> cards) {
     this.bench = bench;
     this.cards = cards;
     getStyleClass().add("card-column");

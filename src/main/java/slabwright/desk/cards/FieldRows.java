@@ -18,37 +18,37 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import slabwright.desk.model.Desk;
 import slabwright.desk.shell.Controls;
-import slabwright.site.Edit;
+import slabwright.site.edit.Edit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.Parsed;
 import slabwright.units.UnitSystem;
 
 /** Rows of a card: a name at the left, a field or a figure at the right. */
-final class FieldRows extends VBox {
+public final class FieldRows extends VBox {
   private final Desk desk;
   private final List<Runnable> refreshers = new ArrayList<>();
 
-  FieldRows(Desk desk) {
+  public FieldRows(Desk desk) {
     this.desk = desk;
     getStyleClass().add("field-rows");
   }
 
-  void clear() {
+  public void clear() {
     getChildren().clear();
     refreshers.clear();
   }
 
-  UnitSystem units() {
+  public UnitSystem units() {
     return desk.shown().units();
   }
 
-  void refresh() {
+  public void refresh() {
     List.copyOf(refreshers).forEach(Runnable::run);
   }
 
   /** A length that can be typed. */
-  LengthField length(String name, Supplier<Length> get, Consumer<Length> set) {
+  public LengthField length(String name, Supplier<Length> get, Consumer<Length> set) {
     return text(
         name,
         () -> LengthFormat.show(get.get(), desk.shown().units()),
@@ -56,18 +56,19 @@ final class FieldRows extends VBox {
   }
 
   /** Keeps a field up to date that stands in a row of its own. */
-  void follow(LengthField field) {
+  public void follow(LengthField field) {
     refreshers.add(field::refresh);
     field.refresh();
   }
 
-  <T> T taken(T v, Consumer<T> set) {
+  public <T> T taken(T v, Consumer<T> set) {
     set.accept(v);
     return v;
   }
 
   /** A length that may be unknown; an empty line says so. */
-  LengthField maybe(String name, Supplier<Optional<Length>> get, Consumer<Optional<Length>> set) {
+  public LengthField maybe(
+      String name, Supplier<Optional<Length>> get, Consumer<Optional<Length>> set) {
     return text(
         name,
         () -> get.get().map(v -> LengthFormat.show(v, units())).orElse(""),
@@ -77,7 +78,7 @@ final class FieldRows extends VBox {
   }
 
   /** Anything that can be typed. */
-  LengthField text(String name, Supplier<String> get, Function<String, Parsed<?>> take) {
+  public LengthField text(String name, Supplier<String> get, Function<String, Parsed<?>> take) {
     LengthField field = new LengthField(name, get, take);
     row(name, field);
     follow(field);
@@ -85,17 +86,18 @@ final class FieldRows extends VBox {
   }
 
   /** A name; any text will do. */
-  LengthField words(String name, Supplier<String> get, Consumer<String> set) {
+  public LengthField words(String name, Supplier<String> get, Consumer<String> set) {
     return text(name, get, s -> Parsed.ok(taken(s.strip(), set))).wide();
   }
 
   /** A plain number with a range. */
-  LengthField number(String name, Supplier<String> get, NumberRange range, Consumer<Double> set) {
+  public LengthField number(
+      String name, Supplier<String> get, NumberRange range, Consumer<Double> set) {
     return text(name, get, s -> range.read(s).map(v -> taken(v, set)));
   }
 
   /** A figure that is only shown. */
-  Label figure(String name, Supplier<String> get) {
+  public Label figure(String name, Supplier<String> get) {
     Label value = Controls.label(get.get(), "figure");
     row(name, value);
     refreshers.add(() -> value.setText(get.get()));
@@ -103,7 +105,7 @@ final class FieldRows extends VBox {
   }
 
   /** One of a few. */
-  <T> ChoiceBox<T> choice(
+  public <T> ChoiceBox<T> choice(
       String name, List<T> all, Function<T, String> word, Supplier<T> get, Consumer<T> set) {
     ChoiceBox<T> box = new ChoiceBox<>();
     box.getItems().setAll(all);
@@ -133,7 +135,7 @@ final class FieldRows extends VBox {
   }
 
   /** Yes or no. */
-  CheckBox tick(String name, Supplier<Boolean> get, Consumer<Boolean> set) {
+  public CheckBox tick(String name, Supplier<Boolean> get, Consumer<Boolean> set) {
     CheckBox box = new CheckBox(name);
     box.setSelected(get.get());
     box.setOnAction(e -> set.accept(box.isSelected()));
@@ -147,7 +149,8 @@ final class FieldRows extends VBox {
    *
    * @param edit what the site becomes with a length
    */
-  void slider(Slider s, Supplier<Length> get, Function<Length, Optional<? extends Edit>> edit) {
+  public void slider(
+      Slider s, Supplier<Length> get, Function<Length, Optional<? extends Edit>> edit) {
     s.setValue(get.get().mm());
     s.setMaxWidth(Double.MAX_VALUE);
     boolean[] follow = {false};
@@ -192,7 +195,7 @@ final class FieldRows extends VBox {
     getChildren().add(row);
   }
 
-  void sentence(Supplier<String> get, String... styles) {
+  public void sentence(Supplier<String> get, String... styles) {
     Label l = Controls.sentence(get.get(), styles);
     getChildren().add(l);
     refreshers.add(

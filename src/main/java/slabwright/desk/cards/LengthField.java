@@ -14,7 +14,7 @@ import slabwright.desk.shell.Controls;
 import slabwright.units.Parsed;
 
 /** A field that reads one value; a refused text stays, with the sentence that says why. */
-final class LengthField extends VBox {
+public final class LengthField extends VBox {
   private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
   private final Supplier<String> now;
@@ -28,7 +28,7 @@ final class LengthField extends VBox {
    * @param now the value as shown
    * @param take reads and applies a text
    */
-  LengthField(String name, Supplier<String> now, Function<String, Parsed<?>> take) {
+  public LengthField(String name, Supplier<String> now, Function<String, Parsed<?>> take) {
     this.now = now;
     this.take = take;
     getStyleClass().add("value-field");
@@ -58,20 +58,20 @@ final class LengthField extends VBox {
   }
 
   /** For words rather than a length. */
-  LengthField wide() {
+  public LengthField wide() {
     field.setPrefColumnCount(11);
     return this;
   }
 
   /** For several beside each other. */
-  LengthField narrow() {
+  public LengthField narrow() {
     field.setMinWidth(40);
     field.setPrefColumnCount(5);
     setPrefWidth(10);
     return this;
   }
 
-  LengthField id(String id) {
+  public LengthField id(String id) {
     field.setId(id);
     return this;
   }
@@ -81,7 +81,7 @@ final class LengthField extends VBox {
    *
    * @param move told 1 or -1, and whether Shift asks for a larger step
    */
-  LengthField steps(BiConsumer<Integer, Boolean> move) {
+  public LengthField steps(BiConsumer<Integer, Boolean> move) {
     field.addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {

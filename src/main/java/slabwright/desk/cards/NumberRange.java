@@ -1,11 +1,11 @@
 package slabwright.desk.cards;
 
 import slabwright.units.Parsed;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 
 /** Plain numbers between two ends. */
-record NumberRange(double low, double high) {
-  Parsed<Double> read(String text) {
+public record NumberRange(double low, double high) {
+  public Parsed<Double> read(String text) {
     try {
       double v =
           Double.parseDouble(text.replace("°", "").replace("%", "").replace(',', '.').strip());
@@ -17,9 +17,9 @@ record NumberRange(double low, double high) {
     }
     return Parsed.bad(
         "Write a number between "
-            + Quantity.number(low, 0)
+            + QuantityFormat.number(low, 0)
             + " and "
-            + Quantity.number(high, 0)
+            + QuantityFormat.number(high, 0)
             + ".");
   }
 }

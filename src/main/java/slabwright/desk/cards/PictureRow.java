@@ -3,19 +3,19 @@ package slabwright.desk.cards;
 import javafx.scene.canvas.Canvas;
 import slabwright.desk.canvas.FxPainter;
 import slabwright.desk.canvas.Tone;
-import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskContext;
 import slabwright.drawing.Drawing;
 
 /** A drawing on a card, as wide as the card. */
-final class PictureRow {
+public final class PictureRow {
   private static final double WIDE = 306;
 
   /** The width that a drawing is made for, mm of paper. */
-  static final double WIDTH = WIDE / FxPainter.SCREEN;
+  public static final double WIDTH = WIDE / FxPainter.SCREEN;
 
   private PictureRow() {}
 
-  static Canvas of(Drawing drawing, Bench bench, String words) {
+  public static Canvas of(Drawing drawing, DeskContext bench, String words) {
     Canvas canvas = new Canvas(WIDE, drawing.bounds().height() * FxPainter.SCREEN);
     canvas.setAccessibleText(words);
     Tone tone = bench.settings().dark() ? Tone.DARK : Tone.LIGHT;

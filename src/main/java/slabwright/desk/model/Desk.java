@@ -2,11 +2,11 @@ package slabwright.desk.model;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import slabwright.site.Edit;
-import slabwright.site.History;
-import slabwright.site.Outcome;
 import slabwright.site.Refusal;
 import slabwright.site.Site;
+import slabwright.site.edit.Edit;
+import slabwright.site.edit.History;
+import slabwright.site.edit.Outcome;
 import slabwright.units.UnitSystem;
 
 /**
@@ -29,7 +29,7 @@ public final class Desk {
   }
 
   /** Given after every change of the site itself: an edit, undo, redo or another site. */
-  public Signal walked() {
+  public Signal siteChanged() {
     return walked;
   }
 
@@ -82,15 +82,15 @@ public final class Desk {
   }
 
   /** What was last done on request and can't be seen on the slab; empty once something else is. */
-  public Optional<String> news() {
+  public Optional<String> announcement() {
     return news;
   }
 
   /** Says that something asked for has been done. */
-  public void tell(String what) {
+  public void announce(String what) {
     refusal = Optional.empty();
     news = Optional.of(what);
-    changed.give();
+    changed.fire();
   }
 
   /** Changes the site, or leaves it and keeps the refusal. */
@@ -114,7 +114,7 @@ public final class Desk {
    */
   public void preview(Edit edit) {
     preview = edit.change(site());
-    changed.give();
+    changed.fire();
   }
 
   /** Whether something is being dragged or typed that the site does not have yet. */
@@ -125,7 +125,7 @@ public final class Desk {
   public void endPreview() {
     if (preview.isPresent()) {
       preview = Optional.empty();
-      changed.give();
+      changed.fire();
     }
   }
 
@@ -133,22 +133,22 @@ public final class Desk {
   public void refuse(Refusal why) {
     refusal = Optional.of(why);
     news = Optional.empty();
-    changed.give();
+    changed.fire();
   }
 
   /** What was done is old news. */
-  public void forgetNews() {
+  public void clearAnnouncement() {
     if (news.isPresent()) {
       news = Optional.empty();
-      changed.give();
+      changed.fire();
     }
   }
 
   /** Puts what was said away. */
-  public void forgetRefusal() {
+  public void clearRefusal() {
     refusal = Optional.empty();
     news = Optional.empty();
-    changed.give();
+    changed.fire();
   }
 
   public void undo() {
@@ -169,8 +169,8 @@ public final class Desk {
     preview = Optional.empty();
     history = next;
     if (moved) {
-      walked.give();
+      walked.fire();
     }
-    changed.give();
+    changed.fire();
   }
 }

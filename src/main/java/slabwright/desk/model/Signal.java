@@ -7,11 +7,11 @@ import java.util.List;
 public final class Signal {
   private final List<Runnable> heard = new ArrayList<>();
 
-  public void hear(Runnable r) {
+  public void subscribe(Runnable r) {
     heard.add(r);
   }
 
-  public void give() {
+  public void fire() {
     List.copyOf(heard).forEach(Runnable::run);
   }
 }

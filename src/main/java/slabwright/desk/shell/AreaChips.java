@@ -6,7 +6,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import org.kordamp.ikonli.feather.Feather;
-import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskContext;
 import slabwright.site.FloorArea;
 import slabwright.site.Setting;
 
@@ -14,11 +14,11 @@ import slabwright.site.Setting;
 final class AreaChips extends HBox {
   private static final double MOST_KEPT = 260;
 
-  private final Bench bench;
+  private final DeskContext bench;
   private final Commands commands;
   private List<String> shown = List.of();
 
-  AreaChips(Bench bench, Commands commands) {
+  AreaChips(DeskContext bench, Commands commands) {
     this.bench = bench;
     this.commands = commands;
     getStyleClass().add("chips");
@@ -61,7 +61,7 @@ final class AreaChips extends HBox {
     b.setOnAction(
         e -> {
           b.setSelected(true);
-          bench.focus().look(area.id());
+          bench.focus().selectArea(area.id());
         });
     String where = area.setting() == Setting.INDOOR ? "indoors" : "outdoors";
     return Controls.named(b, "Look at " + area.name() + ", " + where, "");

@@ -11,12 +11,12 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.Tool;
-import slabwright.desk.tool.ToolBox;
 
 /** The line at the foot of the slab: what to do next, its choices, and a field to type into. */
 public final class EntryBar extends VBox {
-  private final ToolBox tools;
+  private final ActiveTool tools;
   private final Runnable acted;
   private final Label prompt = Controls.label("", "entry-prompt");
   private final Label what = Controls.label("", "entry-what");
@@ -32,7 +32,7 @@ public final class EntryBar extends VBox {
    *
    * @param acted told after something was typed or chosen
    */
-  public EntryBar(ToolBox tools, Runnable acted) {
+  public EntryBar(ActiveTool tools, Runnable acted) {
     this.tools = tools;
     this.acted = acted;
     getStyleClass().add("entry-bar");

@@ -41,7 +41,7 @@ public final class NoticeBar extends HBox {
     place = Controls.button("Show", "link", this::goThere);
     place.setMinWidth(Region.USE_PREF_SIZE);
     Button away =
-        Controls.icon(Icons.of(Feather.X, 15), "Put the message away", "Esc", desk::forgetRefusal);
+        Controls.icon(Icons.of(Feather.X, 15), "Put the message away", "Esc", desk::clearRefusal);
     getChildren().addAll(sign, words, Controls.spring(), place, away);
   }
 
@@ -51,7 +51,7 @@ public final class NoticeBar extends HBox {
 
   public void refresh() {
     Optional<Refusal> r = desk.refusal();
-    Optional<String> said = r.map(Refusal::sentence).or(desk::news);
+    Optional<String> said = r.map(Refusal::sentence).or(desk::announcement);
     Controls.show(this, said.isPresent());
     said.ifPresent(words::setText);
     boolean fault = r.isPresent();

@@ -9,8 +9,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
-import slabwright.desk.model.SheetPages;
-import slabwright.sheets.Page;
+import slabwright.desk.model.compute.SheetPages;
+import slabwright.sheets.page.PrintedPage;
 
 /** The pages by their titles; a click shows one. */
 public final class PageList extends ScrollPane {
@@ -40,7 +40,7 @@ public final class PageList extends ScrollPane {
     list.getChildren().clear();
     String area = "";
     for (int i = 0; i < pages.pages().size(); i++) {
-      Page page = pages.pages().get(i);
+      PrintedPage page = pages.pages().get(i);
       if (i == 0 || !page.area().equals(area)) {
         area = page.area();
         list.getChildren().add(Controls.label(area.isEmpty() ? "Whole site" : area, "page-area"));
@@ -50,7 +50,7 @@ public final class PageList extends ScrollPane {
     Controls.show(this, !pages.pages().isEmpty());
   }
 
-  private ToggleButton row(int i, Page page) {
+  private ToggleButton row(int i, PrintedPage page) {
     ToggleButton b = new ToggleButton();
     Label number = Controls.label(String.valueOf(i + 1), "page-number");
     number.setMinWidth(NUMBER);

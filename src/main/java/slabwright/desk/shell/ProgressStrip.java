@@ -7,15 +7,15 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import slabwright.desk.model.Waiting;
+import slabwright.desk.model.ProgressMonitor;
 
 /** Says what takes long and how far it is, with a way to give it up. */
 public final class ProgressStrip extends HBox {
-  private final Waiting waiting;
+  private final ProgressMonitor waiting;
   private final Label words = Controls.label("", "progress-words");
   private final ProgressBar bar = new ProgressBar();
 
-  public ProgressStrip(Waiting waiting) {
+  public ProgressStrip(ProgressMonitor waiting) {
     this.waiting = waiting;
     getStyleClass().add("progress-strip");
     setId("progress");
@@ -29,11 +29,11 @@ public final class ProgressStrip extends HBox {
   }
 
   private void cancel() {
-    waiting.shown().ifPresent(Waiting.Source::cancel);
+    waiting.shown().ifPresent(ProgressMonitor.ProgressSource::cancel);
   }
 
   public void refresh() {
-    Optional<Waiting.Source> now = waiting.shown();
+    Optional<ProgressMonitor.ProgressSource> now = waiting.shown();
     Controls.show(this, now.isPresent());
     now.ifPresent(
         s -> {

@@ -7,18 +7,18 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import slabwright.desk.model.Bench;
-import slabwright.site.SiteEdit;
+import slabwright.desk.model.DeskContext;
+import slabwright.site.edit.SiteEdit;
 import slabwright.units.UnitSystem;
 
 /** The site's name, to be typed over, whether it is saved, and the units it is shown in. */
 final class SiteTitle extends VBox {
-  private final Bench bench;
+  private final DeskContext bench;
   private final TextField name = new TextField();
   private final Label saved = Controls.label("", "bar-soft");
   private final Button units;
 
-  SiteTitle(Bench bench) {
+  SiteTitle(DeskContext bench) {
     this.bench = bench;
     getStyleClass().add("site-title");
     setAlignment(Pos.CENTER_LEFT);

@@ -7,7 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import slabwright.desk.model.TallyItem;
+import slabwright.desk.model.compute.TallyItem;
 
 /** The figures that never leave: one column each along the bottom. */
 public final class TallyBar extends HBox {

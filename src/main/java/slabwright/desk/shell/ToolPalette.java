@@ -12,20 +12,20 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
-import slabwright.desk.tool.ToolBox;
+import slabwright.desk.tool.ActiveTool;
+import slabwright.desk.tool.ToolGroup;
 import slabwright.desk.tool.ToolName;
-import slabwright.desk.tool.ToolShelf;
 
 /** The stage's tools in words, each with the letter that takes it up. */
 public final class ToolPalette extends VBox {
-  private final Bench bench;
-  private final ToolBox tools;
+  private final DeskContext bench;
+  private final ActiveTool tools;
   private final Map<ToolName, ToggleButton> buttons = new EnumMap<>(ToolName.class);
   private Stage shown;
 
-  public ToolPalette(Bench bench, ToolBox tools) {
+  public ToolPalette(DeskContext bench, ActiveTool tools) {
     this.bench = bench;
     this.tools = tools;
     getStyleClass().add("tool-palette");
@@ -57,7 +57,7 @@ public final class ToolPalette extends VBox {
   /** The tools in their order; one that begins a shelf has its caption over it. */
   private List<Node> shelves(List<ToolName> shown) {
     List<Node> all = new ArrayList<>();
-    ToolShelf shelf = ToolShelf.TOP;
+    ToolGroup shelf = ToolGroup.TOP;
     for (ToolName t : shown) {
       // Shelves are of marks alone: at other stages a marking tool stands among the few.
       if (bench.focus().stage() == Stage.MARK && t.shelf() != shelf) {
@@ -79,7 +79,7 @@ public final class ToolPalette extends VBox {
     b.getStyleClass().setAll("tool");
     b.setMaxWidth(Double.MAX_VALUE);
     b.setAccessibleHelp(t.shelf().words());
-    b.setOnAction(e -> tools.take(t));
+    b.setOnAction(e -> tools.activate(t));
     return Controls.named(b, t.words(), t.key());
   }
 }

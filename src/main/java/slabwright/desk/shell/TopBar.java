@@ -3,25 +3,25 @@ package slabwright.desk.shell;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.Releases;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.plan.Releases;
 
 /** The bar across the top: the site, its floor areas, the path of stages, undo and redo. */
 public final class TopBar extends HBox {
   private final SiteTitle title;
   private final AreaChips chips;
-  private final StagePath path;
+  private final StageBar path;
   private final UndoButtons undo;
 
-  public TopBar(Bench bench, Releases releases, Commands commands) {
+  public TopBar(DeskContext bench, Releases releases, Commands commands) {
     getStyleClass().add("top-bar");
     setAlignment(Pos.CENTER_LEFT);
     title = new SiteTitle(bench);
     chips = new AreaChips(bench, commands);
-    path = new StagePath(bench, releases);
+    path = new StageBar(bench, releases);
     undo = new UndoButtons(bench, commands);
     HBox.setHgrow(path, Priority.ALWAYS);
-    getChildren().addAll(new MenuButtonOfDesk(commands), title, chips, path, undo);
+    getChildren().addAll(new MainMenuButton(commands), title, chips, path, undo);
   }
 
   /** Shows the site as it is now. */

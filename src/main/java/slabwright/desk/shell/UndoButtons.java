@@ -6,18 +6,18 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
-import slabwright.desk.model.Bench;
-import slabwright.site.History;
+import slabwright.desk.model.DeskContext;
+import slabwright.site.edit.History;
 
 /** Undo and redo, each naming what it would do, and the look switch. */
 final class UndoButtons extends HBox {
-  private final Bench bench;
+  private final DeskContext bench;
   private final Button undo;
   private final Button redo;
   private final Label undoName = Controls.label("", "step-name");
   private final Label redoName = Controls.label("", "step-name");
 
-  UndoButtons(Bench bench, Commands commands) {
+  UndoButtons(DeskContext bench, Commands commands) {
     this.bench = bench;
     getStyleClass().add("undo-buttons");
     setAlignment(Pos.CENTER_RIGHT);

@@ -5,14 +5,14 @@ import java.util.List;
 import javafx.scene.canvas.Canvas;
 import slabwright.desk.canvas.FxPainter;
 import slabwright.desk.canvas.Tone;
+import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Dimension;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Fill;
-import slabwright.drawing.Frame;
+import slabwright.drawing.FillStyle;
+import slabwright.drawing.HatchPattern;
 import slabwright.drawing.Ink;
-import slabwright.drawing.Look;
 import slabwright.drawing.Palette;
-import slabwright.drawing.Pattern;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Symbol;
@@ -41,7 +41,7 @@ final class StartPicture extends Canvas {
     var g = getGraphicsContext2D();
     g.clearRect(0, 0, WIDE, HIGH);
     View view = new View(new Affine(SCALE, 0, 0, -SCALE, 12, 112));
-    Drawing placed = view.place(Drawing.of(Frame.SITE, inks()));
+    Drawing placed = view.place(Drawing.of(CoordinateFrame.SITE, inks()));
     placed.paintOn(new FxPainter(g, FxPainter.SCREEN, tone), placed.bounds().grown(20));
   }
 
@@ -54,11 +54,12 @@ final class StartPicture extends Canvas {
         Region.strip(Line.of(new Vec(2600, 8000), new Vec(2600, 5100), new Vec(6000, 5100)), 330);
     Region island = Region.of(Arcs.rounded(new Vec(5800, 6700), 2600, 900, 450, 0, 5));
     Region strip = floor.minus(floor.offset(-260, 5)).union(island.offset(240, 5).minus(island));
-    inks.addAll(Look.of(Pattern.RISING, Palette.AMBER).outlined(0.15).on(strip));
-    inks.addAll(Look.of(Pattern.DOTS, Palette.GREEN).on(trench));
-    inks.addAll(Look.plain(Palette.GREY, Palette.INK).on(island));
+    inks.addAll(FillStyle.of(HatchPattern.RISING, Palette.AMBER).outlined(0.15).on(strip));
+    inks.addAll(FillStyle.of(HatchPattern.DOTS, Palette.GREEN).on(trench));
+    inks.addAll(FillStyle.plain(Palette.GREY, Palette.INK).on(island));
     inks.addAll(
-        Look.of(Pattern.CROSSES, Palette.PLUM).on(Region.of(Ring.rectangle(700, 900, 2500, 2500))));
+        FillStyle.of(HatchPattern.CROSSES, Palette.PLUM)
+            .on(Region.of(Ring.rectangle(700, 900, 2500, 2500))));
     inks.addAll(emblem(new Vec(6200, 2100)));
     inks.add(Stroke.rings(Pen.of(1, Palette.INK), List.of(room)));
     inks.add(Stroke.line(Pen.of(1.6, Palette.WHITE), new Vec(5300, 0), new Vec(7100, 0)));

@@ -17,7 +17,7 @@ import slabwright.desk.shell.NoticeBar;
 
 /** The empty first screen: ways to begin at the left, plans to go on with at the right. */
 public final class StartScreen extends StackPane {
-  private final StartDoors doors;
+  private final StartActions doors;
   private final VBox resume = new VBox();
   private final StartPicture picture = new StartPicture();
 
@@ -26,7 +26,7 @@ public final class StartScreen extends StackPane {
    *
    * @param notice says why something could not be opened
    */
-  public StartScreen(StartDoors doors, NoticeBar notice) {
+  public StartScreen(StartActions doors, NoticeBar notice) {
     this.doors = doors;
     getStyleClass().add("start");
     resume.getStyleClass().add("resume");

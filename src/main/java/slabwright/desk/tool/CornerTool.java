@@ -2,23 +2,23 @@ package slabwright.desk.tool;
 
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.FloorPicture;
-import slabwright.desk.model.Pick;
-import slabwright.desk.model.Segments;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.scene.FloorPicture;
 import slabwright.drawing.Ink;
+import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
-import slabwright.site.OutlineEdit;
 import slabwright.site.Spot;
+import slabwright.site.edit.OutlineEdit;
 
 /** Adds a corner on a wall, to be dragged out at once. */
 public final class CornerTool implements Tool {
-  private final Bench bench;
-  private final Shown shown;
+  private final DeskContext bench;
+  private final PlanLookup shown;
   private Optional<Vec> tip = Optional.empty();
   private Optional<Drag> drag = Optional.empty();
 
-  public CornerTool(Bench bench, Shown shown) {
+  public CornerTool(DeskContext bench, PlanLookup shown) {
     this.bench = bench;
     this.shown = shown;
   }
@@ -35,7 +35,7 @@ public final class CornerTool implements Tool {
 
   private static Optional<Vec> on(FloorPicture p, Touch t) {
     for (int i = 0; i < p.shape().pieces().size(); i++) {
-      if (Segments.distance(p.shape().pieces().get(i), t.at()) <= t.reach()) {
+      if (SegmentGeometry.distance(p.shape().pieces().get(i), t.at()) <= t.reach()) {
         return Optional.of(t.at());
       }
     }
@@ -49,11 +49,11 @@ public final class CornerTool implements Tool {
 
   private void add(FloorPicture p, Touch t) {
     for (int i = 0; i < p.shape().pieces().size(); i++) {
-      if (Segments.distance(p.shape().pieces().get(i), t.at()) <= t.reach()) {
+      if (SegmentGeometry.distance(p.shape().pieces().get(i), t.at()) <= t.reach()) {
         Spot at = Spot.of(t.at());
         if (bench.desk().push(new OutlineEdit.AddCorner(p.area().id(), i, at)).isDone()) {
           int corner = i + 1;
-          bench.focus().pick(new Pick.OfCorner(corner));
+          bench.focus().select(new PlanItem.OfCorner(corner));
           drag =
               Optional.of(
                   d ->
@@ -80,7 +80,7 @@ public final class CornerTool implements Tool {
   }
 
   @Override
-  public List<Ink> over(Paper paper) {
-    return tip.map(v -> Overlays.handle(v, paper)).orElse(List.of());
+  public List<Ink> over(OverlayScale paper) {
+    return tip.map(v -> OverlayInks.handle(v, paper)).orElse(List.of());
   }
 }

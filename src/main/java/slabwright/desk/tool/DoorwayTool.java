@@ -3,30 +3,30 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.FloorPicture;
-import slabwright.desk.model.NewIds;
-import slabwright.desk.model.Pick;
-import slabwright.desk.model.Segments;
-import slabwright.desk.model.Walls;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.edit.NewIds;
+import slabwright.desk.model.edit.Walls;
+import slabwright.desk.model.scene.FloorPicture;
 import slabwright.drawing.Ink;
 import slabwright.shape.Line;
+import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
-import slabwright.site.OutlineEdit;
+import slabwright.site.edit.OutlineEdit;
 import slabwright.units.Length;
 import slabwright.units.Parsed;
 
 /** Sets a doorway into a wall; its width can be typed before, its offset after. */
 public final class DoorwayTool implements Tool {
-  private final Bench bench;
-  private final Shown shown;
+  private final DeskContext bench;
+  private final PlanLookup shown;
   private Length width = Length.feet(3);
   private Optional<Found> found = Optional.empty();
 
   private record Found(int wall, double offset, Line line) {}
 
-  public DoorwayTool(Bench bench, Shown shown) {
+  public DoorwayTool(DeskContext bench, PlanLookup shown) {
     this.bench = bench;
     this.shown = shown;
   }
@@ -43,7 +43,7 @@ public final class DoorwayTool implements Tool {
 
   @Override
   public String standing() {
-    return new Paper(1, bench.desk().site().units()).length(width.mm()) + " wide";
+    return new OverlayScale(1, bench.desk().site().units()).length(width.mm()) + " wide";
   }
 
   @Override
@@ -64,7 +64,7 @@ public final class DoorwayTool implements Tool {
   private Optional<Found> find(FloorPicture p, Touch t) {
     for (int i = 0; i < p.shape().pieces().size(); i++) {
       Line wall = p.shape().pieces().get(i);
-      if (Segments.distance(wall, t.raw()) <= 1.5 * t.reach()) {
+      if (SegmentGeometry.distance(wall, t.raw()) <= 1.5 * t.reach()) {
         double most = Math.max(0, wall.length() - width.mm());
         double at = Walls.along(wall, t.at()) - width.mm() / 2;
         return Optional.of(new Found(i, Math.max(0, Math.min(most, at)), wall));
@@ -86,12 +86,12 @@ public final class DoorwayTool implements Tool {
     String name = first ? "main doors" : "doorway " + (p.get().area().doorways().size() + 1);
     Doorway d = new Doorway(id, name, f.wall(), Length.mm(f.offset()), width, first);
     if (bench.desk().push(new OutlineEdit.PutDoorway(p.get().area().id(), d)).isDone()) {
-      bench.focus().pick(new Pick.OfDoorway(id));
+      bench.focus().select(new PlanItem.OfDoorway(id));
     }
   }
 
   @Override
-  public List<Ink> over(Paper paper) {
+  public List<Ink> over(OverlayScale paper) {
     List<Ink> inks = new ArrayList<>();
     found.ifPresent(
         f -> {
@@ -99,11 +99,11 @@ public final class DoorwayTool implements Tool {
           Vec way = f.line().points().get(f.line().points().size() - 1).minus(a).unit();
           Vec from = a.plus(way.times(f.offset()));
           Vec to = from.plus(way.times(width.mm()));
-          inks.add(Overlays.line(List.of(from, to)));
-          inks.addAll(Overlays.handle(from, paper));
-          inks.addAll(Overlays.handle(to, paper));
+          inks.add(OverlayInks.line(List.of(from, to)));
+          inks.addAll(OverlayInks.handle(from, paper));
+          inks.addAll(OverlayInks.handle(to, paper));
           if (f.offset() > paper.mm() * 8) {
-            inks.add(Overlays.length(a, from, paper));
+            inks.add(OverlayInks.length(a, from, paper));
           }
         });
     return inks;

@@ -2,10 +2,10 @@ package slabwright.desk.tool;
 
 import java.util.Optional;
 import slabwright.shape.Vec;
-import slabwright.site.Edit;
+import slabwright.site.edit.Edit;
 
 /** Something held with the pointer: what the site becomes where the pointer now is. */
-interface Drag {
+public interface Drag {
   /** The edit for the touch; empty while it has not moved. */
   Optional<Edit> to(Touch t);
 

@@ -3,17 +3,17 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskContext;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 
 /** Draws a room corner by corner with the pointer; a typed length sets the leg being drawn. */
 public final class DrawTool implements Tool {
-  private final Chain chain = new Chain();
-  private final Bench bench;
+  private final PolylineDraft chain = new PolylineDraft();
+  private final DeskContext bench;
   private final Runnable done;
 
-  public DrawTool(Bench bench, Runnable done) {
+  public DrawTool(DeskContext bench, Runnable done) {
     this.bench = bench;
     this.done = done;
   }
@@ -66,7 +66,7 @@ public final class DrawTool implements Tool {
     if (chain.size() < 3) {
       return Optional.of("A room needs at least three corners.");
     }
-    if (NewRoom.make(bench, chain.points())) {
+    if (NewFloorArea.make(bench, chain.points())) {
       chain.clear();
       done.run();
       return Optional.empty();
@@ -104,11 +104,11 @@ public final class DrawTool implements Tool {
   }
 
   @Override
-  public List<Ink> over(Paper paper) {
-    List<Ink> inks = new ArrayList<>(Overlays.zero(paper));
+  public List<Ink> over(OverlayScale paper) {
+    List<Ink> inks = new ArrayList<>(OverlayInks.zero(paper));
     inks.addAll(chain.over(paper));
     if (chain.size() >= 2) {
-      inks.add(Overlays.guide(chain.tip(), chain.first()));
+      inks.add(OverlayInks.guide(chain.tip(), chain.first()));
     }
     return inks;
   }

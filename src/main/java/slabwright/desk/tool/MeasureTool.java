@@ -3,19 +3,19 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskContext;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
 
 /** Measures between two points; changes nothing. */
 public final class MeasureTool implements Tool {
-  private final Bench bench;
+  private final DeskContext bench;
   private Optional<Vec> from = Optional.empty();
   private Optional<Vec> to = Optional.empty();
   private Vec tip = Vec.ZERO;
 
-  public MeasureTool(Bench bench) {
+  public MeasureTool(DeskContext bench) {
     this.bench = bench;
   }
 
@@ -85,14 +85,14 @@ public final class MeasureTool implements Tool {
   }
 
   @Override
-  public List<Ink> over(Paper paper) {
+  public List<Ink> over(OverlayScale paper) {
     List<Ink> inks = new ArrayList<>();
     if (from.isPresent()) {
       Vec b = to.orElse(tip);
-      inks.add(Overlays.line(List.of(from.get(), b)));
-      inks.addAll(Overlays.handle(from.get(), paper));
-      inks.addAll(Overlays.handle(b, paper));
-      inks.addAll(Overlays.leg(from.get(), b, paper));
+      inks.add(OverlayInks.line(List.of(from.get(), b)));
+      inks.addAll(OverlayInks.handle(from.get(), paper));
+      inks.addAll(OverlayInks.handle(b, paper));
+      inks.addAll(OverlayInks.leg(from.get(), b, paper));
     }
     return inks;
   }

@@ -2,22 +2,22 @@ package slabwright.desk.tool;
 
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.Inlays;
-import slabwright.desk.model.Pick;
-import slabwright.desk.model.SpotLine;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.edit.InlayChange;
+import slabwright.desk.model.input.TypedSpot;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
-import slabwright.site.AreaEdit;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Spot;
+import slabwright.site.edit.AreaEdit;
 import slabwright.units.Length;
 import slabwright.units.Parsed;
 
 /** Puts the middle of an inlay where one clicks; its width can be typed. */
 public final class PlaceTool implements Tool {
-  private final Bench bench;
+  private final DeskContext bench;
   private final Runnable choose;
   private Optional<Vec> tip = Optional.empty();
 
@@ -26,7 +26,7 @@ public final class PlaceTool implements Tool {
    *
    * @param choose asks for a graphic, when the area has none yet
    */
-  public PlaceTool(Bench bench, Runnable choose) {
+  public PlaceTool(DeskContext bench, Runnable choose) {
     this.bench = bench;
     this.choose = choose;
   }
@@ -36,8 +36,8 @@ public final class PlaceTool implements Tool {
     return bench
         .focus()
         .single()
-        .filter(Pick.OfInlay.class::isInstance)
-        .flatMap(p -> area.flatMap(a -> a.inlay(((Pick.OfInlay) p).id())))
+        .filter(PlanItem.OfInlay.class::isInstance)
+        .flatMap(p -> area.flatMap(a -> a.inlay(((PlanItem.OfInlay) p).id())))
         .or(() -> area.flatMap(a -> a.inlays().stream().findFirst()));
   }
 
@@ -59,14 +59,14 @@ public final class PlaceTool implements Tool {
     if (i.isEmpty()) {
       choose.run();
     } else {
-      put(Inlays.placed(i.get(), Spot.of(t.at()), i.get().turn()));
+      put(InlayChange.placed(i.get(), Spot.of(t.at()), i.get().turn()));
     }
   }
 
   private void put(Inlay i) {
     String area = bench.focus().area().orElseThrow().id();
     if (bench.desk().push(new AreaEdit.PutInlay(area, i)).isDone()) {
-      bench.focus().pick(new Pick.OfInlay(i.id()));
+      bench.focus().select(new PlanItem.OfInlay(i.id()));
     }
   }
 
@@ -77,14 +77,14 @@ public final class PlaceTool implements Tool {
 
   @Override
   public Optional<String> type(String line) {
-    if (SpotLine.isOne(line)) {
-      return place(SpotLine.read(line));
+    if (TypedSpot.isOne(line)) {
+      return place(TypedSpot.read(line));
     }
     Parsed<Length> read = Length.parse(line);
     if (read instanceof Parsed.Bad<Length> bad) {
       return Optional.of(bad.why());
     }
-    inlay().ifPresent(i -> put(Inlays.wide(i, read.orThrow())));
+    inlay().ifPresent(i -> put(InlayChange.wide(i, read.orThrow())));
     return bench.desk().refusal().map(r -> r.sentence());
   }
 
@@ -92,17 +92,17 @@ public final class PlaceTool implements Tool {
     if (at instanceof Parsed.Bad<Spot> bad) {
       return Optional.of(bad.why());
     }
-    inlay().ifPresent(i -> put(Inlays.placed(i, at.orThrow(), i.turn())));
+    inlay().ifPresent(i -> put(InlayChange.placed(i, at.orThrow(), i.turn())));
     return bench.desk().refusal().map(r -> r.sentence());
   }
 
   @Override
-  public List<Ink> over(Paper paper) {
+  public List<Ink> over(OverlayScale paper) {
     Optional<Inlay> i = inlay();
     return tip.isEmpty() || i.isEmpty()
         ? List.of()
         : List.of(
-            Overlays.guide(i.get().middle().vec(), tip.get()),
-            Overlays.dot(tip.get(), 2, Overlays.LIVE));
+            OverlayInks.guide(i.get().middle().vec(), tip.get()),
+            OverlayInks.dot(tip.get(), 2, OverlayInks.LIVE));
   }
 }

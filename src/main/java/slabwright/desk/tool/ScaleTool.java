@@ -3,23 +3,23 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.Bench;
+import slabwright.desk.model.DeskContext;
 import slabwright.drawing.Ink;
 import slabwright.shape.Affine;
 import slabwright.shape.Vec;
-import slabwright.site.SiteEdit;
 import slabwright.site.Underlay;
+import slabwright.site.edit.SiteEdit;
 import slabwright.units.Length;
 import slabwright.units.Parsed;
 
 /** Brings the picture under the drawing to true scale: two points and their true distance. */
 public final class ScaleTool implements Tool {
-  private final Bench bench;
+  private final DeskContext bench;
   private final Runnable done;
   private final List<Vec> points = new ArrayList<>();
   private Vec tip = Vec.ZERO;
 
-  public ScaleTool(Bench bench, Runnable done) {
+  public ScaleTool(DeskContext bench, Runnable done) {
     this.bench = bench;
     this.done = done;
   }
@@ -95,13 +95,13 @@ public final class ScaleTool implements Tool {
   }
 
   @Override
-  public List<Ink> over(Paper paper) {
+  public List<Ink> over(OverlayScale paper) {
     List<Ink> inks = new ArrayList<>();
     if (!points.isEmpty()) {
       Vec b = points.size() == 2 ? points.get(1) : tip;
-      inks.add(Overlays.line(List.of(points.get(0), b)));
-      inks.addAll(Overlays.handle(points.get(0), paper));
-      inks.addAll(Overlays.handle(b, paper));
+      inks.add(OverlayInks.line(List.of(points.get(0), b)));
+      inks.addAll(OverlayInks.handle(points.get(0), paper));
+      inks.addAll(OverlayInks.handle(b, paper));
     }
     return inks;
   }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import slabwright.desk.model.Bench;
-import slabwright.desk.model.SpotLine;
-import slabwright.desk.model.TapeLine;
-import slabwright.desk.model.TapeWalk;
-import slabwright.desk.model.TapedRooms;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.TypedSpot;
+import slabwright.desk.model.input.TypedWall;
+import slabwright.desk.model.plan.TapeWalk;
+import slabwright.desk.model.plan.TapedRooms;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -22,7 +22,7 @@ public final class TapeTool implements Tool {
   private static final double RIGHT = -90;
   private static final double LEFT = 90;
 
-  private final Bench bench;
+  private final DeskContext bench;
   private final Runnable done;
   private final TapedRooms rooms;
   private final Consumer<TapeWalk> keep;
@@ -37,7 +37,7 @@ public final class TapeTool implements Tool {
    * @param keep told of every wall, so that an unfinished walk is not lost
    */
   public TapeTool(
-      Bench bench, TapedRooms rooms, TapeWalk walk, Consumer<TapeWalk> keep, Runnable done) {
+      DeskContext bench, TapedRooms rooms, TapeWalk walk, Consumer<TapeWalk> keep, Runnable done) {
     this.bench = bench;
     this.rooms = rooms;
     this.walk = walk;
@@ -66,14 +66,14 @@ public final class TapeTool implements Tool {
     if (line.isBlank()) {
       return close();
     }
-    if (walk.walls().isEmpty() && SpotLine.isOne(line)) {
-      return begin(SpotLine.read(line));
+    if (walk.walls().isEmpty() && TypedSpot.isOne(line)) {
+      return begin(TypedSpot.read(line));
     }
-    Parsed<TapeLine> read = TapeLine.read(line);
-    if (read instanceof Parsed.Bad<TapeLine> bad) {
+    Parsed<TypedWall> read = TypedWall.read(line);
+    if (read instanceof Parsed.Bad<TypedWall> bad) {
       return Optional.of(bad.why());
     }
-    TapeLine wall = read.orThrow();
+    TypedWall wall = read.orThrow();
     if (!(wall.length().mm() > 0)) {
       return Optional.of("A wall must be longer than nothing.");
     }
@@ -101,7 +101,7 @@ public final class TapeTool implements Tool {
     if (!(result instanceof RoomResult.Adjusted adjusted)) {
       return Optional.of(TapedRooms.sentence(result));
     }
-    if (NewRoom.make(bench, (id, name) -> rooms.area(id, name, adjusted.room(), walk))) {
+    if (NewFloorArea.make(bench, (id, name) -> rooms.area(id, name, adjusted.room(), walk))) {
       set(TapeWalk.from(Vec.ZERO));
       done.run();
       return Optional.empty();
@@ -160,7 +160,7 @@ public final class TapeTool implements Tool {
 
   /** The walk lies on disk; Tape takes it up again. */
   @Override
-  public void putDown() {
+  public void deactivate() {
     turn = usual;
   }
 
@@ -175,27 +175,27 @@ public final class TapeTool implements Tool {
   }
 
   @Override
-  public List<Ink> over(Paper paper) {
+  public List<Ink> over(OverlayScale paper) {
     List<Ink> inks = new ArrayList<>();
     List<Vec> c = walk.corners();
     if (c.size() > 1) {
-      inks.add(Overlays.line(c));
+      inks.add(OverlayInks.line(c));
     }
     List<Integer> sides = TapeDimensions.sides(c);
     for (int i = 0; i + 1 < c.size(); i++) {
-      inks.add(Overlays.length(c.get(i), c.get(i + 1), sides.get(i), paper));
+      inks.add(OverlayInks.length(c.get(i), c.get(i + 1), sides.get(i), paper));
     }
     if (c.size() > 2 && walk.gap() > paper.mm()) {
-      inks.add(Overlays.guide(walk.end(), walk.start()));
+      inks.add(OverlayInks.guide(walk.end(), walk.start()));
     }
-    c.forEach(p -> inks.addAll(Overlays.handle(p, paper)));
+    c.forEach(p -> inks.addAll(OverlayInks.handle(p, paper)));
     inks.addAll(ahead(paper));
     return inks;
   }
 
   /** Shows where the next wall would go. */
-  private List<Ink> ahead(Paper paper) {
+  private List<Ink> ahead(OverlayScale paper) {
     double a = Math.toRadians(walk.heading(turn));
-    return Overlays.ahead(walk.end(), new Vec(Math.cos(a), Math.sin(a)), paper);
+    return OverlayInks.ahead(walk.end(), new Vec(Math.cos(a), Math.sin(a)), paper);
   }
 }

@@ -60,7 +60,7 @@ public interface Tool {
   }
 
   /** Another tool is taken up; what is being drawn is put away unless it is worth keeping. */
-  default void putDown() {
+  default void deactivate() {
     escape();
   }
 
@@ -85,7 +85,7 @@ public interface Tool {
   }
 
   /** Inks over the plan, site frame. */
-  default List<Ink> over(Paper paper) {
+  default List<Ink> over(OverlayScale paper) {
     return List.of();
   }
 

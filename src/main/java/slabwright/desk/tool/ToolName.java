@@ -62,8 +62,8 @@ public enum ToolName {
   }
 
   /** Where it stands among the tools of its stage. */
-  public ToolShelf shelf() {
-    return marks().map(ToolShelf::of).orElse(ToolShelf.TOP);
+  public ToolGroup shelf() {
+    return marks().map(ToolGroup::of).orElse(ToolGroup.TOP);
   }
 
   /** Whether it draws a floor area's outline, so that none is needed before. */

@@ -1,6 +1,6 @@
 package slabwright.desk.tool;
 
-import slabwright.desk.model.Snap;
+import slabwright.desk.model.input.Snap;
 import slabwright.shape.Vec;
 
 /**

@@ -2,7 +2,7 @@ package slabwright.inlay.cutfile;
 
 import java.time.Instant;
 import java.util.List;
-import slabwright.drawing.PdfFile;
+import slabwright.drawing.paint.PdfFile;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;

@@ -6,9 +6,9 @@ import java.util.List;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
-import slabwright.drawing.PdfFile;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
+import slabwright.drawing.paint.PdfFile;
 
 /**
  * Cut files as pages of one PDF in true size: closed hairline cut lines in ink, trim in blue,

@@ -2,14 +2,14 @@ package slabwright.inlay.cutfile;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Dimension;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Fill;
-import slabwright.drawing.Frame;
+import slabwright.drawing.FillStyle;
+import slabwright.drawing.HatchPattern;
 import slabwright.drawing.Ink;
-import slabwright.drawing.Look;
 import slabwright.drawing.Palette;
-import slabwright.drawing.Pattern;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
@@ -27,8 +27,9 @@ import slabwright.shape.Vec;
 /** The picture of a stencil on its proof page. */
 final class ProofPicture {
   /** The one shading that means weeded. */
-  static final Look SHADE =
-      new Look(Palette.GREY.mixed(Palette.WHITE, 0.3), Pattern.RISING, Palette.SOFT, 1.8, 0.3);
+  static final FillStyle SHADE =
+      new FillStyle(
+          Palette.GREY.mixed(Palette.WHITE, 0.3), HatchPattern.RISING, Palette.SOFT, 1.8, 0.3);
 
   private static final double SPACE = 16;
 
@@ -58,7 +59,7 @@ final class ProofPicture {
     stencil.loosePieces().forEach(this::loose);
     check(plan.panels().get(0).box());
     up(b);
-    return view.place(Drawing.of(Frame.GRAPHIC, inks)).inks();
+    return view.place(Drawing.of(CoordinateFrame.GRAPHIC, inks)).inks();
   }
 
   private void lap(Seam seam) {

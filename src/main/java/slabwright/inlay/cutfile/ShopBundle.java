@@ -12,7 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import slabwright.drawing.PdfFile;
+import slabwright.drawing.paint.PdfFile;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.units.UnitSystem;

@@ -6,7 +6,7 @@ import java.util.List;
 import slabwright.inlay.stencil.Finding;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
-import slabwright.units.Letters;
+import slabwright.units.LetterNumbering;
 
 /** From a seam layout to named panels, laps with witness marks, and the orders of work. */
 final class PanelBuilder {
@@ -30,12 +30,12 @@ final class PanelBuilder {
 
   PanelPlan build() {
     for (int i = 0; i < layout.strips().size(); i++) {
-      pieces(Letters.of(i), layout.strips().get(i));
+      pieces(LetterNumbering.of(i), layout.strips().get(i));
     }
     for (int i = 0; i < layout.seams().size(); i++) {
       double seam = layout.seams().get(i);
       Bounds lap = turn.box(seam, 0, seam + rules.overlap(), turn.along(blank));
-      laps.add(lap(Letters.of(i), Letters.of(i + 1), lap, false));
+      laps.add(lap(LetterNumbering.of(i), LetterNumbering.of(i + 1), lap, false));
     }
     checkWidths();
     double film = layout.cost().roll() * rules.roll().width();

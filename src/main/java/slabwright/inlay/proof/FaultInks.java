@@ -5,9 +5,9 @@ import java.util.List;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Hatch;
+import slabwright.drawing.HatchPattern;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
-import slabwright.drawing.Pattern;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.shape.Affine;
@@ -23,10 +23,10 @@ public final class FaultInks {
     Region added = report.added().map(map);
     return List.of(
         Fill.of(Palette.tint(Palette.RED), missing),
-        Hatch.of(Pattern.RISING, Palette.RED, missing),
+        Hatch.of(HatchPattern.RISING, Palette.RED, missing),
         Stroke.outline(Pen.of(0.4, Palette.RED), missing),
         Fill.of(Palette.tint(Palette.BLUE), added),
-        Hatch.of(Pattern.CROSSES, Palette.BLUE, added),
+        Hatch.of(HatchPattern.CROSSES, Palette.BLUE, added),
         Stroke.outline(Pen.of(0.4, Palette.BLUE), added));
   }
 

@@ -1,7 +1,7 @@
 package slabwright.inlay.stencil;
 
 import slabwright.units.LengthFormat;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
 /**
@@ -15,17 +15,17 @@ import slabwright.units.UnitSystem;
 public record Change(Fix fix, int layer, double limit, int places, double area) {
   /** One sentence for people. */
   public String words(UnitSystem units) {
-    String size = Quantity.smallArea(area, units);
+    String size = QuantityFormat.smallArea(area, units);
     return switch (fix) {
       case WIDEN_VINYL ->
           "Vinyl thinner than %s widened in %s; %s less is dyed."
               .formatted(LengthFormat.fine(limit, units), count("place"), size);
       case DROP_SCRAPS ->
           "%s under %s left out; %s less is dyed."
-              .formatted(count("scrap"), Quantity.smallArea(limit, units), size);
+              .formatted(count("scrap"), QuantityFormat.smallArea(limit, units), size);
       case DROP_LOOSE ->
           "%s under %s left out; %s more is dyed."
-              .formatted(count("loose piece"), Quantity.smallArea(limit, units), size);
+              .formatted(count("loose piece"), QuantityFormat.smallArea(limit, units), size);
       case ROUND_NEEDLES ->
           "%s of the opening rounded to a radius of %s; %s less is dyed."
               .formatted(count("needle point"), LengthFormat.fine(limit, units), size);

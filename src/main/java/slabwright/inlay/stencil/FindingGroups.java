@@ -10,7 +10,7 @@ import java.util.stream.DoubleStream;
 import slabwright.inlay.stencil.Seen.Size;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
 /** Findings of one kind told in one sentence, with how many there are and how large they are. */
@@ -105,7 +105,8 @@ public final class FindingGroups {
   }
 
   private String areas(List<Size> sizes) {
-    return range(sizes.stream().mapToDouble(Size::amount), area -> Quantity.smallArea(area, units));
+    return range(
+        sizes.stream().mapToDouble(Size::amount), area -> QuantityFormat.smallArea(area, units));
   }
 
   private String length(double mm) {

@@ -9,7 +9,7 @@ import slabwright.inlay.stencil.Seen.Size;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
 /** Looks at a stencil before it is cut: what will lift, tear or get lost, and where. */
@@ -106,7 +106,7 @@ public final class StencilCheck {
   }
 
   private Finding bit(String sentence, Region region, Fix fix) {
-    String size = Quantity.smallArea(region.area(), units);
+    String size = QuantityFormat.smallArea(region.area(), units);
     Vec at = region.labelPoint();
     return Finding.look(sentence.formatted(size), at).offering(fix);
   }

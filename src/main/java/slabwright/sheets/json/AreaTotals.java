@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.site.Exposure;
-import slabwright.work.AreaWork;
+import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
-import slabwright.work.job.Reopening;
+import slabwright.work.handover.Reopening;
 import slabwright.work.prep.ZoneHours;
 
 /**
@@ -86,19 +86,19 @@ record AreaTotals(
 
   /** What one stencil takes; the same volume in mm³ as in litres. */
   record Dye(String inlay, String colour, DyeNeed need, OptionalDouble mm3) {
-    static Optional<Dye> of(AreaWork w, String inlay, String colour) {
+    static Optional<Dye> of(AreaWorkPlan w, String inlay, String colour) {
       return w.dyeNeed(inlay, colour)
           .map(n -> new Dye(inlay, colour, n, n.litres().stream().map(l -> l * 1e6).findFirst()));
     }
   }
 
-  private static List<Dye> dyes(AreaWork w) {
+  private static List<Dye> dyes(AreaWorkPlan w) {
     return w.floor().inlays().stream()
         .flatMap(i -> i.dyes().stream().flatMap(d -> Dye.of(w, i.id(), d.colour()).stream()))
         .toList();
   }
 
-  static AreaTotals of(AreaWork w, Optional<Reopening> reopening) {
+  static AreaTotals of(AreaWorkPlan w, Optional<Reopening> reopening) {
     return new AreaTotals(
         w.id(),
         w.floor().prep().wanted(),

@@ -16,7 +16,7 @@ import slabwright.floor.ReachCurve;
 import slabwright.floor.ReachPoint;
 import slabwright.floor.TrenchWork;
 import slabwright.floor.Ways;
-import slabwright.work.top.TopFoot;
+import slabwright.work.top.TopTakeoff;
 
 /** What sheet 2 shows of one floor area, as keys of its tally. */
 final class PrepJson {
@@ -157,7 +157,7 @@ final class PrepJson {
   }
 
   private void tops(ArrayNode list) {
-    for (TopFoot t : TopFoot.of(takeoff)) {
+    for (TopTakeoff t : TopTakeoff.of(takeoff)) {
       ObjectNode o = list.addObject().put("id", t.id()).put("steps", t.steps());
       o.put("faces_mm2", JsonText.number(t.face()));
       o.put("edges_mm", JsonText.number(t.edgeLength()));

@@ -6,12 +6,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Set;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
-import slabwright.work.AreaWork;
+import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.ShopBook;
-import slabwright.work.job.Handovers;
-import slabwright.work.job.Reopening;
-import slabwright.work.job.Scope;
+import slabwright.work.handover.Handovers;
+import slabwright.work.handover.Reopening;
+import slabwright.work.handover.Scope;
 
 /** The work plan as JSON: every number that sheets 5 to 8 and the handovers print. */
 public final class WorkJson {
@@ -27,9 +27,9 @@ public final class WorkJson {
     root.put("shopBook", plan.book().origin());
     RecordJson json = new RecordJson(Set.of(Site.class, FloorArea.class, ShopBook.class));
     root.setAll(json.fields(plan));
-    RecordJson papers = new RecordJson(Set.of(AreaWork.class));
+    RecordJson papers = new RecordJson(Set.of(AreaWorkPlan.class));
     ArrayNode totals = root.putArray("totals");
-    for (AreaWork w : plan.areas()) {
+    for (AreaWorkPlan w : plan.areas()) {
       totals.add(papers.fields(AreaTotals.of(w, Reopening.of(w, plan))));
     }
     root.set("scope", papers.fields(Scope.of(plan)));

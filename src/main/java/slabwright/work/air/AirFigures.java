@@ -24,11 +24,11 @@ public record AirFigures(
     double peakLel,
     String peakStep,
     double layerPeakLel,
-    List<LimitRow> limits,
+    List<LimitComparison> limits,
     double together,
-    Clearing toHealth,
-    Clearing toFire,
-    List<StepAir> steps) {
+    ClearingTime toHealth,
+    ClearingTime toFire,
+    List<StepAirFigures> steps) {
   /** A tenth of the explosive limit: a hazardous atmosphere (29 CFR 1926.1202). */
   public static final double HAZARDOUS_SHARE = 0.1;
 
@@ -38,8 +38,8 @@ public record AirFigures(
   }
 
   static AirFigures of(
-      List<VapourStep> steps, AirSpace space, double airflow, double mixing, double celsius) {
-    RoomAir room = new RoomAir(space.volume(), airflow / mixing);
+      List<VapourStep> steps, AirVolume space, double airflow, double mixing, double celsius) {
+    WellMixedRoom room = new WellMixedRoom(space.volume(), airflow / mixing);
     Curve lel = room.curve(Mixture.sources(steps, celsius, s -> 1 / s.lel()));
     Curve health = room.curve(Mixture.sources(steps, celsius, AirFigures::healthWeight));
     double peak = lel.peak().share();
@@ -50,14 +50,18 @@ public record AirFigures(
         stepAt(steps, lel.peak().minute()),
         peak * space.layerFactor(),
         rows(steps, room, celsius),
-        health.worstAverage(ExposureLimit.Span.EIGHT_HOURS.minutes()),
-        Clearing.of(health.peak().share(), 1, space.volume(), airflow / mixing),
-        Clearing.of(peak, HAZARDOUS_SHARE, space.volume(), airflow / mixing),
-        steps.stream().map(s -> StepAir.of(s, lel, health, room, space.layerFactor())).toList());
+        health.worstAverage(ExposureLimit.AveragingPeriod.EIGHT_HOURS.minutes()),
+        ClearingTime.of(health.peak().share(), 1, space.volume(), airflow / mixing),
+        ClearingTime.of(peak, HAZARDOUS_SHARE, space.volume(), airflow / mixing),
+        steps.stream()
+            .map(s -> StepAirFigures.of(s, lel, health, room, space.layerFactor()))
+            .toList());
   }
 
   private static double healthWeight(Solvent s) {
-    return s.strictest(ExposureLimit.Span.EIGHT_HOURS).map(l -> 1 / l.share()).orElse(0.0);
+    return s.strictest(ExposureLimit.AveragingPeriod.EIGHT_HOURS)
+        .map(l -> 1 / l.share())
+        .orElse(0.0);
   }
 
   private static String stepAt(List<VapourStep> steps, double minute) {
@@ -68,11 +72,12 @@ public record AirFigures(
         .orElse("");
   }
 
-  private static List<LimitRow> rows(List<VapourStep> steps, RoomAir room, double celsius) {
-    List<LimitRow> rows = new ArrayList<>();
+  private static List<LimitComparison> rows(
+      List<VapourStep> steps, WellMixedRoom room, double celsius) {
+    List<LimitComparison> rows = new ArrayList<>();
     for (Solvent s : Mixture.solvents(steps)) {
       Curve curve = room.curve(Mixture.sources(steps, celsius, x -> x.equals(s) ? 1 : 0));
-      s.limits().forEach(limit -> rows.add(LimitRow.of(s, limit, curve)));
+      s.limits().forEach(limit -> rows.add(LimitComparison.of(s, limit, curve)));
     }
     return rows;
   }

@@ -13,13 +13,13 @@ import java.util.Optional;
  * @param need fresh air the worst step needs
  */
 public record AirScreening(
-    AirSpace space,
+    AirVolume space,
     List<VapourStep> steps,
     double mixing,
     double celsius,
     AirFigures closed,
     Optional<AirFigures> stated,
-    AirNeed need) {
+    FreshAirNeed need) {
   /** Stands beside the figures wherever they are shown. */
   public static final String NOTICE =
       "Screening estimate only. It assumes well-mixed air; vapour heavier than air gathers at the"
@@ -33,7 +33,7 @@ public record AirScreening(
   /** Screens the steps; {@code airflow} in m³/min, empty or 0 for none. */
   public static AirScreening of(
       List<VapourStep> steps,
-      AirSpace space,
+      AirVolume space,
       Optional<Double> airflow,
       double mixing,
       double celsius) {
@@ -47,6 +47,6 @@ public record AirScreening(
         celsius,
         AirFigures.of(steps, space, 0, mixing, celsius),
         airflow.map(q -> AirFigures.of(steps, space, q, mixing, celsius)),
-        AirNeed.of(steps, space, mixing, celsius));
+        FreshAirNeed.of(steps, space, mixing, celsius));
   }
 }

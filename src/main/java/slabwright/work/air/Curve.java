@@ -5,9 +5,9 @@ import java.util.List;
 
 /** A concentration over time in minutes, known exactly at every moment from minute 0 on. */
 public final class Curve {
-  private final List<Piece> pieces;
+  private final List<CurvePiece> pieces;
 
-  Curve(List<Piece> pieces) {
+  Curve(List<CurvePiece> pieces) {
     this.pieces = List.copyOf(pieces);
   }
 
@@ -17,7 +17,7 @@ public final class Curve {
    * @param rise source over volume, a minute
    * @param changes air changes a minute
    */
-  record Piece(double from, double start, double rise, double changes) {
+  record CurvePiece(double from, double start, double rise, double changes) {
     double at(double t) {
       double tau = t - from;
       return start * Math.exp(-changes * tau) + rise * tau * phi(changes * tau);
@@ -50,7 +50,7 @@ public final class Curve {
   /** The highest moment. Between changes of the source the curve only rises or only falls. */
   public Sample peak() {
     Sample best = new Sample(0, 0);
-    for (Piece p : pieces) {
+    for (CurvePiece p : pieces) {
       if (p.start() > best.share()) {
         best = new Sample(p.from(), p.start());
       }
@@ -61,7 +61,7 @@ public final class Curve {
   /** The highest moment of a stretch of time. */
   public double peakBetween(double from, double to) {
     double best = Math.max(at(from), at(to));
-    for (Piece p : pieces) {
+    for (CurvePiece p : pieces) {
       best = p.from() > from && p.from() < to ? Math.max(best, p.start()) : best;
     }
     return best;
@@ -85,7 +85,7 @@ public final class Curve {
     double step = minutes / SHIFTS;
     double best = 0;
     double at = 0;
-    for (Piece p : pieces) {
+    for (CurvePiece p : pieces) {
       for (int i = 0; i <= SHIFTS; i++) {
         double from = p.from() - i * step;
         double mean = average(from, from + minutes);
@@ -138,9 +138,9 @@ public final class Curve {
     return sum;
   }
 
-  private Piece piece(double minute) {
-    Piece at = pieces.get(0);
-    for (Piece p : pieces) {
+  private CurvePiece piece(double minute) {
+    CurvePiece at = pieces.get(0);
+    for (CurvePiece p : pieces) {
       if (p.from() > minute) {
         break;
       }

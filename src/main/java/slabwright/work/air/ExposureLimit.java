@@ -6,9 +6,9 @@ package slabwright.work.air;
  * @param name as its publisher calls it
  * @param share of the air, 250 ppm = 250e-6
  */
-public record ExposureLimit(String name, Span span, double share) {
+public record ExposureLimit(String name, AveragingPeriod span, double share) {
   /** Over which time it is meant. */
-  public enum Span {
+  public enum AveragingPeriod {
     EIGHT_HOURS(480),
     FIFTEEN_MINUTES(15),
     /** Immediately dangerous: at no time. */
@@ -16,7 +16,7 @@ public record ExposureLimit(String name, Span span, double share) {
 
     private final int minutes;
 
-    Span(int minutes) {
+    AveragingPeriod(int minutes) {
       this.minutes = minutes;
     }
 
@@ -25,7 +25,7 @@ public record ExposureLimit(String name, Span span, double share) {
     }
   }
 
-  static ExposureLimit ppm(String name, Span span, double ppm) {
+  static ExposureLimit ppm(String name, AveragingPeriod span, double ppm) {
     return new ExposureLimit(name, span, ppm * 1e-6);
   }
 }

@@ -18,12 +18,12 @@ final class Mixture {
         .toList();
   }
 
-  static List<RoomAir.Source> sources(
+  static List<WellMixedRoom.VapourSource> sources(
       List<VapourStep> steps, double celsius, ToDoubleFunction<Solvent> weight) {
     return steps.stream()
         .map(
             step ->
-                new RoomAir.Source(
+                new WellMixedRoom.VapourSource(
                     step.from(),
                     step.from() + step.minutes(),
                     solvents(List.of(step)).stream()

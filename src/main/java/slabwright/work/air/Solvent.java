@@ -3,8 +3,8 @@ package slabwright.work.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.units.Quantity;
-import slabwright.units.Rates;
+import slabwright.units.QuantityFormat;
+import slabwright.units.RateFormat;
 
 /**
  * A solvent's published properties.
@@ -27,7 +27,7 @@ public record Solvent(
    */
   private static final double CUBIC_FEET_PER_PINT = 403;
 
-  private static final double PINT_MM3 = Quantity.US_GALLON_MM3 / 8;
+  private static final double PINT_MM3 = QuantityFormat.US_GALLON_MM3 / 8;
 
   /** 70 °F in kelvin. */
   private static final double PRINTED_AT_KELVIN = 21.0 + 1.0 / 9 + 273.15;
@@ -45,11 +45,11 @@ public record Solvent(
           0.025,
           -18,
           List.of(
-              ExposureLimit.ppm("OSHA PEL", ExposureLimit.Span.EIGHT_HOURS, 1000),
-              ExposureLimit.ppm("NIOSH REL", ExposureLimit.Span.EIGHT_HOURS, 250),
-              ExposureLimit.ppm("ACGIH TLV", ExposureLimit.Span.EIGHT_HOURS, 250),
-              ExposureLimit.ppm("ACGIH STEL", ExposureLimit.Span.FIFTEEN_MINUTES, 500),
-              ExposureLimit.ppm("IDLH (10 % of LEL)", ExposureLimit.Span.DANGER, 2500)));
+              ExposureLimit.ppm("OSHA PEL", ExposureLimit.AveragingPeriod.EIGHT_HOURS, 1000),
+              ExposureLimit.ppm("NIOSH REL", ExposureLimit.AveragingPeriod.EIGHT_HOURS, 250),
+              ExposureLimit.ppm("ACGIH TLV", ExposureLimit.AveragingPeriod.EIGHT_HOURS, 250),
+              ExposureLimit.ppm("ACGIH STEL", ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES, 500),
+              ExposureLimit.ppm("IDLH (10 % of LEL)", ExposureLimit.AveragingPeriod.DANGER, 2500)));
 
   public Solvent {
     limits = List.copyOf(limits);
@@ -73,23 +73,28 @@ public record Solvent(
       double ppm8h,
       Optional<Double> ppm15min) {
     List<ExposureLimit> limits = new ArrayList<>();
-    limits.add(ExposureLimit.ppm("8-hour limit", ExposureLimit.Span.EIGHT_HOURS, ppm8h));
+    limits.add(ExposureLimit.ppm("8-hour limit", ExposureLimit.AveragingPeriod.EIGHT_HOURS, ppm8h));
     ppm15min.ifPresent(
         p ->
             limits.add(
-                ExposureLimit.ppm("15-minute limit", ExposureLimit.Span.FIFTEEN_MINUTES, p)));
+                ExposureLimit.ppm(
+                    "15-minute limit", ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES, p)));
     return new Solvent(name, gravity, molarMass, lel, flashCelsius, limits);
   }
 
   /** How much vapour in m³ a volume of the liquid in mm³ gives in air of a temperature in °C. */
   public double vapour(double mm3, double celsius) {
     double atSeventyFahrenheit =
-        CUBIC_FEET_PER_PINT * Rates.CUBIC_FOOT_M3 * specificGravity / molarMass * (mm3 / PINT_MM3);
+        CUBIC_FEET_PER_PINT
+            * RateFormat.CUBIC_FOOT_M3
+            * specificGravity
+            / molarMass
+            * (mm3 / PINT_MM3);
     return atSeventyFahrenheit * (celsius + 273.15) / PRINTED_AT_KELVIN;
   }
 
   /** The strictest limit of a span, if one is published. */
-  public Optional<ExposureLimit> strictest(ExposureLimit.Span span) {
+  public Optional<ExposureLimit> strictest(ExposureLimit.AveragingPeriod span) {
     return limits.stream()
         .filter(l -> l.span() == span)
         .min((a, b) -> Double.compare(a.share(), b.share()));

@@ -28,7 +28,7 @@ public record BookForm(List<Section> sections, List<BookFault> faults) {
   }
 
   public static BookForm of(ShopBookText text) {
-    BookReader reader = new BookReader(text);
+    ShopBookReader reader = new ShopBookReader(text);
     List<BookFault> faults = reader.read().faults();
     return new BookForm(
         reader.sections().stream()

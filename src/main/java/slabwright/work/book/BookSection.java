@@ -50,7 +50,7 @@ final class BookSection {
     return text(key).maybe().orElse(otherwise);
   }
 
-  Figure<Double> number(String key, Dimension dimension) {
+  Figure<Double> number(String key, BookDimension dimension) {
     return read(key, dimension.example(), dimension::read);
   }
 
@@ -65,7 +65,7 @@ final class BookSection {
   }
 
   Figure<Duration> time(String key) {
-    return read(key, Dimension.TIME.example(), BookSection::duration);
+    return read(key, BookDimension.TIME.example(), BookSection::duration);
   }
 
   /** A price; money is decimal. */
@@ -96,7 +96,7 @@ final class BookSection {
   /** {@code 4 h}, or {@code 15 C: 6 h, 25 C: 3 h}. */
   Figure<TemperatureTable> table(String key) {
     String subject = key + " of " + label();
-    return read(key, "60 F: 40 min, 80 F: 20 min", v -> TableReader.read(subject, v));
+    return read(key, "60 F: 40 min, 80 F: 20 min", v -> TemperatureTableReader.read(subject, v));
   }
 
   /** Several values parted by commas; {@code none} is the empty list. */
@@ -179,7 +179,7 @@ final class BookSection {
   }
 
   static Parsed<Duration> duration(String text) {
-    return Dimension.TIME.read(text).map(m -> Duration.ofSeconds(Math.round(m * 60)));
+    return BookDimension.TIME.read(text).map(m -> Duration.ofSeconds(Math.round(m * 60)));
   }
 
   static Parsed<BigDecimal> money(String text) {

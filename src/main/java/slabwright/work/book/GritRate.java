@@ -28,9 +28,9 @@ public record GritRate(
         s.name(),
         s.word("family", "metal, hybrid or resin"),
         s.list("for", "fine, medium", GritRate::level),
-        s.number("machine rate", Dimension.AREA_RATE),
-        s.number("hand rate", Dimension.AREA_RATE),
-        s.number("dust", Dimension.MASS_PER_AREA));
+        s.number("machine rate", BookDimension.AREA_RATE),
+        s.number("hand rate", BookDimension.AREA_RATE),
+        s.number("dust", BookDimension.MASS_PER_AREA));
   }
 
   /** Whether the shop runs it towards this exposure. */

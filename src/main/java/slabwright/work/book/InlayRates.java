@@ -16,11 +16,11 @@ public record InlayRates(
 
   static InlayRates read(BookSection s) {
     return new InlayRates(
-        s.number("lay stencil", Dimension.AREA_RATE),
-        s.number("press edges", Dimension.RUN_RATE),
-        s.number("lay skirt", Dimension.AREA_RATE),
-        s.number("mist coat", Dimension.AREA_RATE),
-        s.number("pull up", Dimension.AREA_RATE),
+        s.number("lay stencil", BookDimension.AREA_RATE),
+        s.number("press edges", BookDimension.RUN_RATE),
+        s.number("lay skirt", BookDimension.AREA_RATE),
+        s.number("mist coat", BookDimension.AREA_RATE),
+        s.number("pull up", BookDimension.AREA_RATE),
         s.price("price of vinyl a m2"));
   }
 }

@@ -13,7 +13,7 @@ public record Kit(double mm3, Figure<BigDecimal> price) {
   /** Reads {@code 5 gal @ 190.00} or {@code 5 gal @ ?}. */
   static Parsed<Kit> read(String text) {
     String[] sides = text.split("@", -1);
-    Parsed<Double> volume = Dimension.VOLUME.read(sides[0].strip());
+    Parsed<Double> volume = BookDimension.VOLUME.read(sides[0].strip());
     if (volume instanceof Parsed.Bad<Double> bad) {
       return Parsed.bad(bad.why());
     }

@@ -29,14 +29,14 @@ public record Laying(
   static Laying read(BookSection s) {
     return new Laying(
         s.word("laid by", "roller, sprayer, brush or pad"),
-        s.number("laying rate", Dimension.AREA_RATE),
-        s.number("cut-in rate", Dimension.RUN_RATE),
+        s.number("laying rate", BookDimension.AREA_RATE),
+        s.number("cut-in rate", BookDimension.RUN_RATE),
         s.whole("people"),
-        s.number("roller", Dimension.LENGTH),
-        s.number("lap", Dimension.SHARE),
+        s.number("roller", BookDimension.LENGTH),
+        s.number("lap", BookDimension.SHARE),
         s.table("wet edge"),
-        s.number("jar", Dimension.VOLUME),
-        s.number("coldest", Dimension.TEMPERATURE),
-        s.number("hottest", Dimension.TEMPERATURE));
+        s.number("jar", BookDimension.VOLUME),
+        s.number("coldest", BookDimension.TEMPERATURE),
+        s.number("hottest", BookDimension.TEMPERATURE));
   }
 }

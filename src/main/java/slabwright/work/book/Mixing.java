@@ -21,6 +21,6 @@ public record Mixing(
         s.yes("two-part"),
         s.table("working time"),
         s.time("mixing time"),
-        s.number("largest batch", Dimension.VOLUME));
+        s.number("largest batch", BookDimension.VOLUME));
   }
 }

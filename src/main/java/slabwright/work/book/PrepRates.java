@@ -16,13 +16,13 @@ public record PrepRates(
 
   static PrepRates read(BookSection s) {
     return new PrepRates(
-        s.number("trench levelling", Dimension.AREA_RATE),
-        s.number("trench dust", Dimension.MASS_PER_AREA),
-        s.number("residue by machine", Dimension.AREA_RATE),
-        s.number("residue by hand", Dimension.AREA_RATE),
-        s.number("residue dust", Dimension.MASS_PER_AREA),
-        s.number("filling", Dimension.RUN_RATE),
-        s.number("cleaning", Dimension.AREA_RATE),
-        s.number("abrading between coats", Dimension.AREA_RATE));
+        s.number("trench levelling", BookDimension.AREA_RATE),
+        s.number("trench dust", BookDimension.MASS_PER_AREA),
+        s.number("residue by machine", BookDimension.AREA_RATE),
+        s.number("residue by hand", BookDimension.AREA_RATE),
+        s.number("residue dust", BookDimension.MASS_PER_AREA),
+        s.number("filling", BookDimension.RUN_RATE),
+        s.number("cleaning", BookDimension.AREA_RATE),
+        s.number("abrading between coats", BookDimension.AREA_RATE));
   }
 }

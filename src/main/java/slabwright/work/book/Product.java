@@ -14,11 +14,11 @@ public record Product(
     String id,
     String label,
     Figure<ProductKind> kind,
-    Spread spread,
+    ProductCoverage spread,
     Mixing mixing,
     Laying laying,
     Drying drying,
-    Suits suits,
+    ProductSuitability suits,
     Figure<List<SolventShare>> solvents) {
 
   /** Whether the book says that it is of a kind. */

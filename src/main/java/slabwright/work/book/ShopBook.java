@@ -18,7 +18,7 @@ public record ShopBook(
     PrepRates prep,
     InlayRates inlay,
     List<GritRate> grits,
-    List<Tool> tools,
+    List<ShopTool> tools,
     List<Product> products,
     List<BookFault> faults) {
   public ShopBook {
@@ -29,7 +29,7 @@ public record ShopBook(
   }
 
   public static ShopBook of(ShopBookText text) {
-    return new BookReader(text).read();
+    return new ShopBookReader(text).read();
   }
 
   /** The first product of a kind. */

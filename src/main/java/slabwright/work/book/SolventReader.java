@@ -8,12 +8,12 @@ final class SolventReader {
   private SolventReader() {}
 
   static Optional<Solvent> read(BookSection s) {
-    Figure<Double> gravity = s.number("specific gravity", Dimension.NUMBER);
-    Figure<Double> mass = s.number("molar mass", Dimension.MOLAR_MASS);
-    Figure<Double> lel = s.number("lower explosive limit", Dimension.SHARE);
-    Figure<Double> flash = s.number("flash point", Dimension.TEMPERATURE);
-    Figure<Double> eightHour = s.number("8-hour limit", Dimension.PPM);
-    Figure<Double> short15 = s.number("15-minute limit", Dimension.PPM);
+    Figure<Double> gravity = s.number("specific gravity", BookDimension.NUMBER);
+    Figure<Double> mass = s.number("molar mass", BookDimension.MOLAR_MASS);
+    Figure<Double> lel = s.number("lower explosive limit", BookDimension.SHARE);
+    Figure<Double> flash = s.number("flash point", BookDimension.TEMPERATURE);
+    Figure<Double> eightHour = s.number("8-hour limit", BookDimension.PPM);
+    Figure<Double> short15 = s.number("15-minute limit", BookDimension.PPM);
     return gravity
         .with(mass, Physical::new)
         .with(lel.flatMap(SolventReader::some), (p, l) -> new Fire(p, l, 0))

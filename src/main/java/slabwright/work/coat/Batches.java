@@ -27,7 +27,7 @@ public record Batches(List<Batch> list, double kit, int kits) {
   public record Batch(int number, double mixed, double used, double area, Duration laying) {}
 
   /** As few equal batches as the working time allows. */
-  static Batches even(BatchJob job, double most) {
+  static Batches even(BatchParameters job, double most) {
     int count = (int) Math.max(1, Math.ceil(job.needed() / most - 1e-9));
     double each = job.needed() / count;
     List<Batch> list = new ArrayList<>();
@@ -39,7 +39,7 @@ public record Batches(List<Batch> list, double kit, int kits) {
   }
 
   /** Batches of whole kits. */
-  static Batches ofKits(BatchJob job, double kit, int kitsAtOnce) {
+  static Batches ofKits(BatchParameters job, double kit, int kitsAtOnce) {
     int kits = (int) Math.ceil(job.needed() / kit - 1e-9);
     List<Batch> list = new ArrayList<>();
     double left = job.needed();
@@ -52,8 +52,8 @@ public record Batches(List<Batch> list, double kit, int kits) {
     return new Batches(list, kit, kits);
   }
 
-  private static Batch batch(BatchJob job, int number, double mixed, double used) {
-    double area = Amount.covered(used, job.coverage(), job.loss());
+  private static Batch batch(BatchParameters job, int number, double mixed, double used) {
+    double area = ProductAmount.covered(used, job.coverage(), job.loss());
     return new Batch(number, mixed, used, area, job.timeFor(used));
   }
 

@@ -22,10 +22,10 @@ import slabwright.work.book.TemperatureTable;
  * @param grit kg of grit additive in the last coat
  */
 public record CoatPlan(
-    CoatJob job,
+    CoatParameters job,
     Figure<Double> volume,
     Figure<Kits> kits,
-    Figure<Film> film,
+    Figure<FilmThickness> film,
     Figure<Optional<Batches>> batches,
     Figure<Duration> cutIn,
     Figure<Duration> laying,
@@ -33,7 +33,7 @@ public record CoatPlan(
     Figure<Duration> wetEdge,
     Figure<Double> grit) {
 
-  public static CoatPlan of(CoatJob job) {
+  public static CoatPlan of(CoatParameters job) {
     return new CoatPlanner(job).plan();
   }
 

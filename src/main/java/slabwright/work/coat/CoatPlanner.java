@@ -4,21 +4,21 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import slabwright.work.book.Figure;
-import slabwright.work.book.Hours;
 import slabwright.work.book.Kit;
 import slabwright.work.book.Laying;
 import slabwright.work.book.Product;
-import slabwright.work.book.Spread;
+import slabwright.work.book.ProductCoverage;
+import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.TemperatureTable;
 
 /** Works out one product's coats; one use. */
 final class CoatPlanner {
-  private final CoatJob job;
+  private final CoatParameters job;
   private final Product product;
-  private final Spread spread;
+  private final ProductCoverage spread;
   private final Laying laying;
 
-  CoatPlanner(CoatJob job) {
+  CoatPlanner(CoatParameters job) {
     this.job = job;
     this.product = job.product();
     this.spread = product.spread();
@@ -27,13 +27,13 @@ final class CoatPlanner {
 
   CoatPlan plan() {
     Figure<Double> volume =
-        spread.coverage().with(spread.loss(), (c, l) -> Amount.volume(job.mm2(), 1, c, l));
+        spread.coverage().with(spread.loss(), (c, l) -> ProductAmount.volume(job.mm2(), 1, c, l));
     Figure<Optional<Batches>> batches = batches(volume);
     return new CoatPlan(
         job,
         volume,
         kits(volume, batches),
-        spread.coverage().with(spread.solids(), Film::of),
+        spread.coverage().with(spread.solids(), FilmThickness::of),
         batches,
         cutIn(),
         layingTime(batches),
@@ -84,13 +84,13 @@ final class CoatPlanner {
         at(product.mixing().workingTime()).with(product.mixing().mixingTime(), Times::new);
     Figure<Rate> rate = job.rate().with(job.people(), Rate::new);
     Figure<List<Double>> sizes = spread.kits().map(l -> l.stream().map(Kit::mm3).toList());
-    Figure<BatchJob> batchJob =
+    Figure<BatchParameters> batchJob =
         volume
             .with(sizes, Sizes::new)
             .with(spread.splits(), Split::new)
             .with(times, Timed::new)
             .with(rate, (t, r) -> batchJob(t, r));
-    return batchJob.flatMap(BatchJob::plan).map(Optional::of);
+    return batchJob.flatMap(BatchParameters::plan).map(Optional::of);
   }
 
   private record Sizes(double volume, List<Double> kits) {}
@@ -99,8 +99,8 @@ final class CoatPlanner {
 
   private record Timed(Split split, Times times) {}
 
-  private BatchJob batchJob(Timed t, Rate r) {
-    return new BatchJob(
+  private BatchParameters batchJob(Timed t, Rate r) {
+    return new BatchParameters(
         t.split().sizes().volume(),
         t.split().sizes().kits(),
         t.split().splits(),
@@ -114,12 +114,12 @@ final class CoatPlanner {
   }
 
   private Figure<Duration> cutIn() {
-    return Hours.of(job.cutIn(), laying.cutIn());
+    return RateArithmetic.time(job.cutIn(), laying.cutIn());
   }
 
   private Figure<Duration> layingTime(Figure<Optional<Batches>> batches) {
     Figure<Double> rate = job.rate().with(job.people(), (r, p) -> r * p);
-    return Hours.of(job.mm2(), rate).with(batches, (t, b) -> t.plus(waits(b)));
+    return RateArithmetic.time(job.mm2(), rate).with(batches, (t, b) -> t.plus(waits(b)));
   }
 
   /** The first mix, and mixing between batches when nobody is free to mix while the others roll. */
@@ -151,8 +151,8 @@ final class CoatPlanner {
 
   private record Rolled(LaneGrid grid, double rate) {}
 
-  private LaneJob laneJob(Rolled r, Optional<Batches> batches) {
+  private LaneParameters laneJob(Rolled r, Optional<Batches> batches) {
     double batchArea = batches.map(b -> b.list().get(0).area()).orElse(Double.POSITIVE_INFINITY);
-    return new LaneJob(r.grid(), r.rate(), batchArea, pause());
+    return new LaneParameters(r.grid(), r.rate(), batchArea, pause());
   }
 }

@@ -23,7 +23,7 @@ final class LaneCells {
     static final double BOTH_AT_THE_WAY_OUT = Double.POSITIVE_INFINITY;
 
     boolean isNeck() {
-      return length < LaneJob.NECK;
+      return length < LaneParameters.NECK;
     }
 
     boolean isAtTheWayOut() {

@@ -18,11 +18,11 @@ public record LanePlan(List<Lane> lanes, Duration worstEdge, List<Integer> cutOf
   }
 
   /** The best of the grid's layouts: nothing cut off, then the wettest edges. */
-  public static LanePlan of(LaneJob job) {
+  public static LanePlan of(LaneParameters job) {
     return job.grid().layouts().stream()
-        .map(l -> new LaneTrial(job, l.cells(), l.order()))
-        .min(LaneTrial.BEST_FIRST)
-        .map(LaneTrial::plan)
+        .map(l -> new LaneCandidate(job, l.cells(), l.order()))
+        .min(LaneCandidate.BEST_FIRST)
+        .map(LaneCandidate::plan)
         .orElse(new LanePlan(List.of(), Duration.ZERO, List.of()));
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.site.AdviceId;
-import slabwright.work.rule.Moisture;
+import slabwright.work.rule.MoistureFormulas;
 
 /**
  * What to prefer in a sealer and why: advice, not a rule. The kinds are common practice; whether a
@@ -15,8 +15,8 @@ public final class SealerAdvice {
   private SealerAdvice() {}
 
   /** The advice that the answers give, the most weighty first. */
-  public static List<Advice> of(SealerQuestions q) {
-    List<Advice> advice = new ArrayList<>();
+  public static List<ClientAdvice> of(SealerParameters q) {
+    List<ClientAdvice> advice = new ArrayList<>();
     if (!q.measured()) {
       advice.add(measure());
     }
@@ -25,22 +25,24 @@ public final class SealerAdvice {
     return List.copyOf(advice);
   }
 
-  private static Advice measure() {
-    return new Advice(
+  private static ClientAdvice measure() {
+    return new ClientAdvice(
         AdviceId.MOISTURE_TEST,
         "Measure the slab's moisture by ASTM F2170 before choosing a film-forming coat.",
         "A tight film over a damp slab blisters, whitens and lets go.");
   }
 
-  private static void moisture(SealerQuestions q, List<Advice> advice) {
+  private static void moisture(SealerParameters q, List<ClientAdvice> advice) {
     boolean damp = q.damp().orElse(false);
     boolean emits =
-        q.emission().isPresent() && q.emission().getAsDouble() > Moisture.COMMON_EMISSION_LIMIT;
+        q.emission().isPresent()
+            && q.emission().getAsDouble() > MoistureFormulas.COMMON_EMISSION_LIMIT;
     boolean humid =
-        q.humidity().isPresent() && q.humidity().getAsDouble() > Moisture.COMMON_HUMIDITY_LIMIT;
+        q.humidity().isPresent()
+            && q.humidity().getAsDouble() > MoistureFormulas.COMMON_HUMIDITY_LIMIT;
     if (humid && !damp && !emits) {
       advice.add(
-          new Advice(
+          new ClientAdvice(
               AdviceId.BREATHING_HUMID,
               "Prefer a breathing, penetrating sealer; a film only as wet as its data sheet"
                   + " allows.",
@@ -49,7 +51,7 @@ public final class SealerAdvice {
     }
     if (damp || emits) {
       advice.add(
-          new Advice(
+          new ClientAdvice(
               AdviceId.BREATHING_DAMP,
               "Prefer a breathing, penetrating sealer; no two-part film before the slab is dry.",
               emits
@@ -58,24 +60,24 @@ public final class SealerAdvice {
     }
     if (q.barrier().isEmpty()) {
       advice.add(
-          new Advice(
+          new ClientAdvice(
               AdviceId.BARRIER_UNKNOWN,
               "Prefer a breathing sealer, or find out about the vapour barrier first.",
               "Nobody knows whether there is one; a dry reading today says nothing of next"
                   + " spring."));
     } else if (!q.barrier().get()) {
       advice.add(
-          new Advice(
+          new ClientAdvice(
               AdviceId.BARRIER_NONE,
               "Prefer a breathing sealer.",
               "Without a vapour barrier moisture keeps coming from the ground."));
     }
   }
 
-  private static void place(SealerQuestions q, List<Advice> advice) {
+  private static void place(SealerParameters q, List<ClientAdvice> advice) {
     if (q.outdoors()) {
       advice.add(
-          new Advice(
+          new ClientAdvice(
               AdviceId.OUTDOOR_BREATHING,
               "Outdoors prefer a breathing sealer that stands frost.",
               "Rain gets under a tight film at every joint and frost lifts it."));
@@ -85,7 +87,7 @@ public final class SealerAdvice {
     traffic(q).ifPresent(advice::add);
   }
 
-  private static Optional<Advice> sun(SealerQuestions q) {
+  private static Optional<ClientAdvice> sun(SealerParameters q) {
     String why = "Many two-part films yellow and many dyes fade in the sun.";
     if (q.use().sun().isEmpty() && !q.outdoors()) {
       return unasked(
@@ -101,7 +103,7 @@ public final class SealerAdvice {
         q.use().sun().isEmpty() ? "Not asked; outdoors the sun is taken to reach it. " + why : why);
   }
 
-  private static Optional<Advice> wet(SealerQuestions q) {
+  private static Optional<ClientAdvice> wet(SealerParameters q) {
     String why = "A sealed floor that gets wet is slippery.";
     if (q.use().wet().isEmpty() && !q.outdoors()) {
       return unasked(
@@ -117,7 +119,7 @@ public final class SealerAdvice {
         q.use().wet().isEmpty() ? "Not asked; outdoors it is taken to get wet. " + why : why);
   }
 
-  private static Optional<Advice> traffic(SealerQuestions q) {
+  private static Optional<ClientAdvice> traffic(SealerParameters q) {
     String why = "Chairs and carts wear a penetrating sealer through first where people turn.";
     if (q.outdoors()) {
       return Optional.empty();
@@ -137,12 +139,12 @@ public final class SealerAdvice {
   }
 
   /** What nobody answered is taken as a yes, and said to be. */
-  private static Optional<Advice> unasked(AdviceId id, String prefer, String why) {
-    return Optional.of(new Advice(id, prefer, "Not asked yet, so taken as a yes. " + why));
+  private static Optional<ClientAdvice> unasked(AdviceId id, String prefer, String why) {
+    return Optional.of(new ClientAdvice(id, prefer, "Not asked yet, so taken as a yes. " + why));
   }
 
-  private static Optional<Advice> given(
+  private static Optional<ClientAdvice> given(
       Optional<Boolean> answer, AdviceId id, String prefer, String why) {
-    return answer.orElse(true) ? Optional.of(new Advice(id, prefer, why)) : Optional.empty();
+    return answer.orElse(true) ? Optional.of(new ClientAdvice(id, prefer, why)) : Optional.empty();
   }
 }

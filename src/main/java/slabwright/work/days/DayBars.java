@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * @param from the first moment drawn
  * @param to the last moment drawn
  */
-public record DayBars(Hours hours, LocalDateTime from, LocalDateTime to, List<Row> rows) {
+public record DayBars(WorkingWeek hours, LocalDateTime from, LocalDateTime to, List<Row> rows) {
   public DayBars {
     rows = List.copyOf(rows);
   }
@@ -32,7 +32,7 @@ public record DayBars(Hours hours, LocalDateTime from, LocalDateTime to, List<Ro
   }
 
   /** One stretch of a row. */
-  public record Bar(Kind kind, Span span) {}
+  public record Bar(Kind kind, TimeSpan span) {}
 
   /**
    * One step's row.
@@ -60,15 +60,15 @@ public record DayBars(Hours hours, LocalDateTime from, LocalDateTime to, List<Ro
   }
 
   /** When the crew is off between the first midnight and the last. */
-  public List<Span> nights() {
-    List<Span> nights = new ArrayList<>();
+  public List<TimeSpan> nights() {
+    List<TimeSpan> nights = new ArrayList<>();
     LocalDateTime at = from.toLocalDate().atStartOfDay();
     LocalDateTime last = to.toLocalDate().plusDays(1).atStartOfDay();
     while (at.isBefore(last)) {
       LocalDateTime work = hours.next(at);
       LocalDateTime end = work.isBefore(last) ? work : last;
       if (at.isBefore(end)) {
-        nights.add(new Span(at, end));
+        nights.add(new TimeSpan(at, end));
       }
       at = work.isBefore(last) ? hours.end(work) : last;
     }
@@ -90,7 +90,7 @@ public record DayBars(Hours hours, LocalDateTime from, LocalDateTime to, List<Ro
     return new DayBars(plan.hours(), start, last, rows);
   }
 
-  private static Row row(Placed step, boolean critical, DayPlan plan) {
+  private static Row row(ScheduledStep step, boolean critical, DayPlan plan) {
     List<Bar> bars = new ArrayList<>();
     step.spans().forEach(s -> bars.add(new Bar(Kind.WORK, s)));
     nextWait(step, plan).ifPresent(w -> addWait(bars, step, w));
@@ -99,23 +99,25 @@ public record DayBars(Hours hours, LocalDateTime from, LocalDateTime to, List<Ro
         .ifPresent(
             k ->
                 bars.add(
-                    new Bar(Kind.KEEP_OUT, new Span(step.start(), step.end().plus(k.after())))));
+                    new Bar(
+                        Kind.KEEP_OUT, new TimeSpan(step.start(), step.end().plus(k.after())))));
     return new Row(step.task().name(), step.task().area(), critical, bars);
   }
 
-  private static void addWait(List<Bar> bars, Placed step, Wait w) {
+  private static void addWait(List<Bar> bars, ScheduledStep step, StepWait w) {
     LocalDateTime open = step.end().plus(w.atLeast());
     if (!w.atLeast().isZero()) {
-      bars.add(new Bar(Kind.DRYING, new Span(step.end(), open)));
+      bars.add(new Bar(Kind.DRYING, new TimeSpan(step.end(), open)));
     }
-    w.atMost().ifPresent(m -> bars.add(new Bar(Kind.WINDOW, new Span(open, step.end().plus(m)))));
+    w.atMost()
+        .ifPresent(m -> bars.add(new Bar(Kind.WINDOW, new TimeSpan(open, step.end().plus(m)))));
   }
 
   /** The wait on this step whose window opens first. */
-  private static Optional<Wait> nextWait(Placed step, DayPlan plan) {
+  private static Optional<StepWait> nextWait(ScheduledStep step, DayPlan plan) {
     return plan.steps().stream()
         .flatMap(s -> s.task().waits().stream())
         .filter(w -> w.after().equals(step.task().id()))
-        .min(Comparator.comparing(Wait::atLeast));
+        .min(Comparator.comparing(StepWait::atLeast));
   }
 }

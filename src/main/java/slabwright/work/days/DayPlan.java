@@ -14,48 +14,48 @@ import java.util.Optional;
  *
  * @param steps every step, abrading that a missed window made necessary included
  */
-public record DayPlan(Hours hours, LocalDate firstDay, List<Placed> steps) {
+public record DayPlan(WorkingWeek hours, LocalDate firstDay, List<ScheduledStep> steps) {
   public DayPlan {
-    steps = steps.stream().sorted(Comparator.comparing(Placed::start)).toList();
+    steps = steps.stream().sorted(Comparator.comparing(ScheduledStep::start)).toList();
   }
 
-  public Optional<Placed> step(String id) {
+  public Optional<ScheduledStep> step(String id) {
     return steps.stream().filter(s -> s.task().id().equals(id)).findFirst();
   }
 
   /** When the last step ends; the start of the first day when there is none. */
   public LocalDateTime end() {
-    return last().map(Placed::end).orElse(firstDay.atTime(hours.from()));
+    return last().map(ScheduledStep::end).orElse(firstDay.atTime(hours.from()));
   }
 
-  private Optional<Placed> last() {
-    return steps.stream().max(Comparator.comparing(Placed::end));
+  private Optional<ScheduledStep> last() {
+    return steps.stream().max(Comparator.comparing(ScheduledStep::end));
   }
 
   /** How many abrading steps missed windows made necessary. */
   public int abrading() {
-    return (int) steps.stream().filter(Placed::isAbrading).count();
+    return (int) steps.stream().filter(ScheduledStep::isAbrading).count();
   }
 
   /** The same days with each step replaced by the task of its id, where there is one. */
-  public DayPlan withTasks(List<Task> tasks) {
-    List<Placed> changed =
+  public DayPlan withTasks(List<WorkStep> tasks) {
+    List<ScheduledStep> changed =
         steps.stream()
             .map(
                 p ->
                     tasks.stream()
                         .filter(t -> t.id().equals(p.task().id()))
                         .findFirst()
-                        .map(t -> new Placed(t, p.spans(), p.heldBy(), p.abradesFor()))
+                        .map(t -> new ScheduledStep(t, p.spans(), p.heldBy(), p.abradesFor()))
                         .orElse(p))
             .toList();
     return new DayPlan(hours, firstDay, changed);
   }
 
   /** The steps that set the job's end, first to last: each one holds up the next. */
-  public List<Placed> criticalChain() {
-    List<Placed> chain = new ArrayList<>();
-    Optional<Placed> at = last();
+  public List<ScheduledStep> criticalChain() {
+    List<ScheduledStep> chain = new ArrayList<>();
+    Optional<ScheduledStep> at = last();
     while (at.isPresent()) {
       chain.add(at.get());
       at = holder(at.get().heldBy());
@@ -64,11 +64,11 @@ public record DayPlan(Hours hours, LocalDate firstDay, List<Placed> steps) {
     return chain;
   }
 
-  private Optional<Placed> holder(HeldBy why) {
-    if (why instanceof HeldBy.Step s) {
+  private Optional<ScheduledStep> holder(BindingConstraint why) {
+    if (why instanceof BindingConstraint.Step s) {
       return step(s.id());
     }
-    return why instanceof HeldBy.Crew c ? step(c.id()) : Optional.empty();
+    return why instanceof BindingConstraint.Crew c ? step(c.id()) : Optional.empty();
   }
 
   /** When the step after {@code id} may start at the earliest, by its wait alone. */

@@ -22,35 +22,41 @@ import java.util.Optional;
 public final class DayPlanner {
   private DayPlanner() {}
 
-  public static Planned plan(List<Task> tasks, Hours hours, LocalDate firstDay) {
+  public static Planned plan(List<WorkStep> tasks, WorkingWeek hours, LocalDate firstDay) {
     return plan(tasks, hours, firstDay, Map.of());
   }
 
   /** With some steps, by id, not starting before a stated time. */
   public static Planned plan(
-      List<Task> tasks, Hours hours, LocalDate firstDay, Map<String, LocalDateTime> notBefore) {
-    Optional<String> fault = TaskCheck.fault(tasks, hours);
+      List<WorkStep> tasks,
+      WorkingWeek hours,
+      LocalDate firstDay,
+      Map<String, LocalDateTime> notBefore) {
+    Optional<String> fault = StepValidator.findFault(tasks, hours);
     return fault.isPresent()
         ? new Planned.Refused(fault.get())
-        : new PlanSearch(tasks, hours, firstDay, notBefore).best();
+        : new ScheduleSearch(tasks, hours, firstDay, notBefore).best();
   }
 
   /**
    * The same steps in the order of a plan once more, with some of them not before a stated time:
    * what happens when nobody plans anew.
    */
-  static Planned again(DayPlan plan, List<Task> tasks, Map<String, LocalDateTime> notBefore) {
+  static Planned replay(DayPlan plan, List<WorkStep> tasks, Map<String, LocalDateTime> notBefore) {
     Map<String, LocalDateTime> asked = new HashMap<>();
     plan.steps().stream()
-        .filter(p -> p.heldBy() instanceof HeldBy.Asked || p.heldBy() instanceof HeldBy.Window)
+        .filter(
+            p ->
+                p.heldBy() instanceof BindingConstraint.NotBefore
+                    || p.heldBy() instanceof BindingConstraint.Window)
         .forEach(p -> asked.put(p.task().id(), p.start()));
     asked.putAll(notBefore);
-    List<Task> order =
+    List<WorkStep> order =
         tasks.stream()
             .sorted(Comparator.comparing(t -> plan.step(t.id()).orElseThrow().start()))
             .toList();
-    Placing pass = new Placing(plan.hours(), plan.firstDay(), asked, Map.of());
-    for (Task task : order) {
+    PartialSchedule pass = new PartialSchedule(plan.hours(), plan.firstDay(), asked, Map.of());
+    for (WorkStep task : order) {
       Optional<String> fault = pass.placeWhole(task);
       if (fault.isPresent()) {
         return new Planned.Refused(fault.get());

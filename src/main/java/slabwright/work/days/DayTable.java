@@ -22,7 +22,7 @@ public record DayTable(
     LocalDateTime ends,
     Duration personTime,
     List<Line> lines,
-    List<OthersOut> others) {
+    List<KeepOutPeriod> others) {
   /** The late starts that every step is tried with. */
   public static final List<Duration> DELAYS = List.of(Duration.ofHours(2), Duration.ofDays(1));
 
@@ -70,18 +70,18 @@ public record DayTable(
     }
   }
 
-  public static DayTable of(DayPlan plan, List<Task> tasks) {
+  public static DayTable of(DayPlan plan, List<WorkStep> tasks) {
     Set<String> critical =
         plan.criticalChain().stream().map(s -> s.task().id()).collect(Collectors.toSet());
     List<Line> lines = new ArrayList<>();
-    for (Placed p : plan.steps()) {
+    for (ScheduledStep p : plan.steps()) {
       lines.add(line(p, plan, tasks, critical.contains(p.task().id())));
     }
     LocalDateTime begins = plan.steps().isEmpty() ? plan.end() : plan.steps().get(0).start();
-    return new DayTable(begins, plan.end(), plan.personTime(), lines, OthersOut.of(plan));
+    return new DayTable(begins, plan.end(), plan.personTime(), lines, KeepOutPeriod.of(plan));
   }
 
-  private static Line line(Placed p, DayPlan plan, List<Task> tasks, boolean critical) {
+  private static Line line(ScheduledStep p, DayPlan plan, List<WorkStep> tasks, boolean critical) {
     String id = p.task().id();
     return new Line(
         id,
@@ -97,7 +97,7 @@ public record DayTable(
         p.isAbrading() ? List.of() : DELAYS.stream().map(by -> late(plan, tasks, id, by)).toList());
   }
 
-  private static Optional<LocalDateTime> closes(Placed p, DayPlan plan) {
+  private static Optional<LocalDateTime> closes(ScheduledStep p, DayPlan plan) {
     return plan.steps().stream()
         .flatMap(s -> s.task().waits().stream())
         .filter(w -> w.after().equals(p.task().id()))
@@ -106,7 +106,7 @@ public record DayTable(
         .min(Comparator.naturalOrder());
   }
 
-  private static Late late(DayPlan plan, List<Task> tasks, String id, Duration by) {
+  private static Late late(DayPlan plan, List<WorkStep> tasks, String id, Duration by) {
     LateStart.Result result = LateStart.of(plan, tasks, id, by);
     if (result instanceof LateStart.Result.Refused r) {
       return new Late(by, Optional.empty(), List.of(), r.sentence());

@@ -32,12 +32,12 @@ public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
    *
    * @throws IllegalArgumentException when the plan has no such step
    */
-  public static Result of(DayPlan plan, List<Task> tasks, String id, Duration by) {
+  public static Result of(DayPlan plan, List<WorkStep> tasks, String id, Duration by) {
     LocalDateTime from =
         plan.step(id)
             .map(s -> s.start().plus(by))
             .orElseThrow(() -> new IllegalArgumentException("no step " + id));
-    Planned again = DayPlanner.again(plan, tasks, Map.of(id, from));
+    Planned again = DayPlanner.replay(plan, tasks, Map.of(id, from));
     if (again instanceof Planned.Refused refused) {
       return new Result.Refused(refused.sentence());
     }
@@ -48,7 +48,7 @@ public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
 
   private static List<String> added(DayPlan plan, DayPlan late) {
     return late.steps().stream()
-        .filter(Placed::isAbrading)
+        .filter(ScheduledStep::isAbrading)
         .filter(s -> plan.step(s.task().id()).isEmpty())
         .map(s -> late.step(s.abradesFor()).map(c -> c.task().name()).orElse(s.abradesFor()))
         .toList();

@@ -10,7 +10,7 @@ import java.util.Optional;
  */
 public record ExposureChange(String zone, String looks, String dye) {
 
-  static List<ExposureChange> of(PrepFloor floor) {
+  static List<ExposureChange> of(PrepParameters floor) {
     List<ExposureChange> changes = new ArrayList<>();
     floor.zones().forEach(z -> of(z.name(), z.kind()).ifPresent(changes::add));
     return List.copyOf(changes);

@@ -26,9 +26,9 @@ public record PrepPlan(
     changes = List.copyOf(changes);
   }
 
-  public static PrepPlan of(PrepFloor floor, ShopBook book) {
+  public static PrepPlan of(PrepParameters floor, ShopBook book) {
     FillerPlan filler = FillerPlan.of(floor.gaps(), book);
-    List<PrepStep> steps = new PrepSteps(floor, book).all();
+    List<PrepStep> steps = new PrepStepBuilder(floor, book).build();
     return new PrepPlan(
         steps,
         floor.zones(),

@@ -3,7 +3,7 @@ package slabwright.work.rule;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.Slab;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
 /**
@@ -47,7 +47,8 @@ public final class DewPoint {
     double dew = of(air, humidity);
     String finding =
         "dew point %s, surface %s"
-            .formatted(Quantity.temperature(dew, units), Quantity.temperature(surface, units));
+            .formatted(
+                QuantityFormat.temperature(dew, units), QuantityFormat.temperature(surface, units));
     List<RuleNote> notes = new ArrayList<>();
     notes.add(note("ISO 8502-4", "surface at least 3 °C above it", surface - dew >= 3, finding));
     boolean fiveFahrenheit = surface - dew >= 25 / 9.0;

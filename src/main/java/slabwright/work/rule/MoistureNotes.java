@@ -6,7 +6,7 @@ import slabwright.site.MoistureReading;
 import slabwright.site.Slab;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.book.Product;
 
@@ -51,13 +51,13 @@ public final class MoistureNotes {
     String number =
         limit == null
             ? p.label() + ": not in the shop book"
-            : "%s: at most %s %s".formatted(p.label(), Quantity.number(limit, 1), unit);
+            : "%s: at most %s %s".formatted(p.label(), QuantityFormat.number(limit, 1), unit);
     return new RuleNote(
         "Moisture",
         verdict,
         "ASTM " + r.test(),
         number,
-        "%s %s%s".formatted(Quantity.number(r.value(), 1), unit, place(r)),
+        "%s %s%s".formatted(QuantityFormat.number(r.value(), 1), unit, place(r)),
         verdict == RuleNote.Verdict.NOT_MET
             ? "Do not lay it: choose a breathing finish or a moisture treatment, or let it dry."
             : "");
@@ -79,13 +79,13 @@ public final class MoistureNotes {
   }
 
   private static RuleNote toTest(Slab slab, double floorMm2, UnitSystem units) {
-    int probes = Moisture.probes(floorMm2 / Quantity.SQUARE_FOOT_MM2);
+    int probes = MoistureFormulas.probes(floorMm2 / QuantityFormat.SQUARE_FOOT_MM2);
     String depth =
         slab.thickness()
             .map(Length::mm)
             .map(
                 t ->
-                    LengthFormat.show(Moisture.probeDepth(t, false), units)
+                    LengthFormat.show(MoistureFormulas.probeDepth(t, false), units)
                         + " deep (40 % of the slab)")
             .orElse("40 % of the slab deep; its thickness is not known");
     return new RuleNote(

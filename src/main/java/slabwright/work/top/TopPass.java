@@ -3,7 +3,7 @@ package slabwright.work.top;
 import java.time.Duration;
 import slabwright.work.book.Figure;
 import slabwright.work.book.GritRate;
-import slabwright.work.book.Hours;
+import slabwright.work.book.RateArithmetic;
 
 /**
  * One grit over a top or a flight of steps, by hand.
@@ -15,15 +15,15 @@ import slabwright.work.book.Hours;
 public record TopPass(
     String grit, Figure<Duration> face, Figure<Duration> edge, Figure<Double> dust) {
 
-  static TopPass of(GritRate grit, TopFoot foot) {
+  static TopPass of(GritRate grit, TopTakeoff foot) {
     return new TopPass(
         grit.name(),
-        Hours.of(foot.face(), grit.handRate()),
-        Hours.of(foot.edgeArea(), grit.handRate()),
-        Hours.dust(foot.face() + foot.edgeArea(), grit.dust()));
+        RateArithmetic.time(foot.face(), grit.handRate()),
+        RateArithmetic.time(foot.edgeArea(), grit.handRate()),
+        RateArithmetic.dust(foot.face() + foot.edgeArea(), grit.dust()));
   }
 
   public Figure<Duration> time() {
-    return Hours.plus(face, edge);
+    return RateArithmetic.sum(face, edge);
   }
 }

@@ -5,15 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import slabwright.desk.model.Snap;
-import slabwright.desk.tool.Paper;
+import slabwright.desk.model.input.Snap;
+import slabwright.desk.tool.OverlayScale;
 import slabwright.drawing.Text;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.units.UnitSystem;
 
 class SnapInksTest {
-  private static final Paper PAPER = new Paper(50, UnitSystem.METRIC);
+  private static final OverlayScale PAPER = new OverlayScale(50, UnitSystem.METRIC);
 
   @ParameterizedTest
   @EnumSource(value = Snap.Kind.class, names = "FREE", mode = EnumSource.Mode.EXCLUDE)

@@ -12,7 +12,7 @@ import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.StencilRules;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Bounds;
-import slabwright.units.Letters;
+import slabwright.units.LetterNumbering;
 
 class PanelPlanTest {
   private static final double INCH = 25.4;
@@ -121,9 +121,9 @@ class PanelPlanTest {
 
   @Test
   void strips_after_z_go_on_with_two_letters() {
-    assertThat(Letters.of(25)).isEqualTo("Z");
-    assertThat(Letters.of(26)).isEqualTo("AA");
-    assertThat(Letters.of(52)).isEqualTo("BA");
+    assertThat(LetterNumbering.of(25)).isEqualTo("Z");
+    assertThat(LetterNumbering.of(26)).isEqualTo("AA");
+    assertThat(LetterNumbering.of(52)).isEqualTo("BA");
   }
 
   /** A blank of this size around a plain opening. */

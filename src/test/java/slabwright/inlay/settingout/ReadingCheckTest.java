@@ -8,10 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
-import slabwright.site.Lie;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.Spot;
+import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 
 class ReadingCheckTest {
@@ -44,7 +44,7 @@ class ReadingCheckTest {
         Mark.of(
             "t",
             "water trench",
-            new MarkKind.Trench(Lie.FLUSH, true),
+            new MarkKind.Trench(TrenchLevel.FLUSH, true),
             new Form.Strip(List.of(Spot.mm(-500, 500), Spot.mm(1500, 500)), Length.mm(100)));
     Mark joint =
         Mark.of(

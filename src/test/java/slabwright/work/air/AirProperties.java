@@ -34,7 +34,7 @@ class AirProperties {
   void a_figure_is_never_capped(@ForAll @DoubleRange(min = 1, max = 1e6) double times) {
     VapourStep one = step("a", 0, 30, 1e6);
     VapourStep many = step("a", 0, 30, 1e6 * times);
-    AirSpace room = new AirSpace(40, 3);
+    AirVolume room = new AirVolume(40, 3);
     double single = AirFigures.of(List.of(one), room, 0, 1, 20).peakLel();
     AirFigures big = AirFigures.of(List.of(many), room, 0, 1, 20);
     assertThat(big.peakLel() / single).isCloseTo(times, within(times * 1e-9));
@@ -58,8 +58,8 @@ class AirProperties {
       @ForAll @IntRange(min = 1, max = 1000) int minutes,
       @ForAll @DoubleRange(min = 1, max = 10) double mixing) {
     List<VapourStep> steps = List.of(step("a", 0, minutes, 5e6));
-    AirSpace room = new AirSpace(100, 4);
-    double need = AirNeed.of(steps, room, mixing, 20).fire();
+    AirVolume room = new AirVolume(100, 4);
+    double need = FreshAirNeed.of(steps, room, mixing, 20).fire();
     AirScreening a = AirScreening.of(steps, room, Optional.of(need), mixing, 20);
     assertThat(a.stated().orElseThrow().peakLel()).isLessThanOrEqualTo(0.25 * (1 + 1e-9));
   }
@@ -69,13 +69,14 @@ class AirProperties {
       @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 200) Integer> minutes,
       @ForAll @DoubleRange(min = 1, max = 50) double air) {
     AirFigures f = figures(minutes, air);
-    StepAir last = f.steps().get(f.steps().size() - 1);
+    StepAirFigures last = f.steps().get(f.steps().size() - 1);
     assertThat(f.steps()).allMatch(s -> s.peakLel() <= f.peakLel() * (1 + 1e-12));
-    if (last.toHealth() instanceof Clearing.After after) {
+    if (last.toHealth() instanceof ClearingTime.After after) {
       double then = last.from() + last.minutes() + after.minutes();
       double lelAtLimit = last.peakLel() / last.health();
       assertThat(f.lel().at(then)).isLessThanOrEqualTo(lelAtLimit * (1 + 1e-9));
-      assertThat(((Clearing.After) last.layerToHealth()).minutes()).isGreaterThan(after.minutes());
+      assertThat(((ClearingTime.After) last.layerToHealth()).minutes())
+          .isGreaterThan(after.minutes());
     }
   }
 
@@ -86,7 +87,7 @@ class AirProperties {
       steps.add(step("s" + steps.size(), at, m, m * 3e4));
       at += m * 1.5;
     }
-    return AirFigures.of(steps, new AirSpace(80, 3.5), air, 3, 20);
+    return AirFigures.of(steps, new AirVolume(80, 3.5), air, 3, 20);
   }
 
   private static VapourStep step(String name, double from, double minutes, double mm3) {

@@ -7,21 +7,21 @@ import java.util.List;
 import java.util.Optional;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
-import slabwright.units.Quantity;
-import slabwright.units.Rates;
+import slabwright.units.QuantityFormat;
+import slabwright.units.RateFormat;
 
 /** Worked examples of dilution ventilation, each named with its source. */
 class DilutionPublishedTest {
   private static final double SEVENTY_F = (70 - 32) * 5 / 9.0;
-  private static final double GALLON = Quantity.US_GALLON_MM3;
-  private static final double FOOT3 = Rates.CUBIC_FOOT_M3;
+  private static final double GALLON = QuantityFormat.US_GALLON_MM3;
+  private static final double FOOT3 = RateFormat.CUBIC_FOOT_M3;
 
   /** Abulencia and Theodore, Fluid Flow for the Practicing Chemical Engineer, example 20.2. */
   @Test
   void toluene_adhesive_needs_4745_cfm() {
     Solvent toluene = solvent("toluene", 0.87, 92, 0.012, 80);
     VapourStep step = step(toluene, 3 / 8.0 * 0.4 * GALLON, 60);
-    AirNeed need = AirNeed.of(List.of(step), room(10_000), 5, 20);
+    FreshAirNeed need = FreshAirNeed.of(List.of(step), room(10_000), 5, 20);
     assertThat(cfm(need.health())).isCloseTo(4745, Percentage.withPercentage(0.5));
   }
 
@@ -30,9 +30,9 @@ class DilutionPublishedTest {
   void methyl_chloroform_needs_285_cfm_and_1424_with_a_mixing_factor_of_5() {
     Solvent s = solvent("methyl chloroform", 1.32, 133.4, 0.08, 350);
     List<VapourStep> steps = List.of(step(s, 1.5 / 8 * GALLON, 60));
-    assertThat(cfm(AirNeed.of(steps, room(10_000), 1, SEVENTY_F).health()))
+    assertThat(cfm(FreshAirNeed.of(steps, room(10_000), 1, SEVENTY_F).health()))
         .isCloseTo(284.8, within(0.1));
-    assertThat(cfm(AirNeed.of(steps, room(10_000), 5, SEVENTY_F).health()))
+    assertThat(cfm(FreshAirNeed.of(steps, room(10_000), 5, SEVENTY_F).health()))
         .isCloseTo(1424, within(1.0));
   }
 
@@ -44,7 +44,7 @@ class DilutionPublishedTest {
   void xylol_needs_the_oven_examples_air_for_a_quarter_of_the_limit() {
     Solvent s = solvent("xylol", 0.88, 106, 0.01, 100);
     List<VapourStep> steps = List.of(step(s, 2 / 8.0 * GALLON, 60));
-    double cfm = cfm(AirNeed.of(steps, room(10_000), 1, SEVENTY_F).fire());
+    double cfm = cfm(FreshAirNeed.of(steps, room(10_000), 1, SEVENTY_F).fire());
     assertThat(cfm * 10 / 4 / 0.7).isCloseTo(159.32, within(0.01));
   }
 
@@ -52,18 +52,19 @@ class DilutionPublishedTest {
   @Test
   void one_gallon_of_acetone_an_hour_needs_117_cfm_for_fire_and_2923_for_health() {
     List<VapourStep> steps = List.of(step(Solvent.ACETONE, GALLON, 60));
-    AirNeed need = AirNeed.of(steps, room(10_000), 1, SEVENTY_F);
+    FreshAirNeed need = FreshAirNeed.of(steps, room(10_000), 1, SEVENTY_F);
     assertThat(cfm(need.fire())).isCloseTo(116.94, within(0.01));
     assertThat(cfm(need.health())).isCloseTo(2923.5, within(0.1));
-    assertThat(cfm(AirNeed.of(steps, room(10_000), 3, SEVENTY_F).health()))
+    assertThat(cfm(FreshAirNeed.of(steps, room(10_000), 3, SEVENTY_F).health()))
         .isCloseTo(8770.5, within(0.2));
   }
 
   /** 29 CFR 1910.106(e)(3)(v)(a): 1200 ft² of floor, 1200 cfm. */
   @Test
   void a_floor_of_1200_square_feet_needs_1200_cfm() {
-    AirSpace space = AirSpace.of(1200 * Quantity.SQUARE_FOOT_MM2, 3000);
-    assertThat(cfm(AirNeed.of(List.of(), space, 1, 20).byFloor())).isCloseTo(1200, within(1e-6));
+    AirVolume space = AirVolume.of(1200 * QuantityFormat.SQUARE_FOOT_MM2, 3000);
+    assertThat(cfm(FreshAirNeed.of(List.of(), space, 1, 20).byFloor()))
+        .isCloseTo(1200, within(1e-6));
   }
 
   @Test
@@ -77,7 +78,7 @@ class DilutionPublishedTest {
    */
   @Test
   void a_pound_mole_takes_387_cubic_feet_at_70_F_and_359_at_freezing() {
-    double poundMole = 58.08 * Rates.POUND_KG / 0.79 * 1e6;
+    double poundMole = 58.08 * RateFormat.POUND_KG / 0.79 * 1e6;
     assertThat(Solvent.ACETONE.vapour(poundMole, SEVENTY_F) / FOOT3).isCloseTo(387, within(0.8));
     assertThat(Solvent.ACETONE.vapour(poundMole, 0) / FOOT3).isCloseTo(359.05, within(0.8));
   }
@@ -98,11 +99,11 @@ class DilutionPublishedTest {
   @Test
   void two_gallons_in_an_hour_with_2000_cfm_reach_729_ppm() {
     AirFigures air = twoGallons();
-    LimitRow peak = air.limits().get(air.limits().size() - 1);
-    assertThat(peak.limit().span()).isEqualTo(ExposureLimit.Span.DANGER);
+    LimitComparison peak = air.limits().get(air.limits().size() - 1);
+    assertThat(peak.limit().span()).isEqualTo(ExposureLimit.AveragingPeriod.DANGER);
     assertThat(peak.reachedPpm()).isCloseTo(729.07, within(0.01));
     assertThat(air.lel().at(90) * 25_000).isCloseTo(36.30, within(0.01));
-    assertThat(((Clearing.After) air.toHealth()).minutes()).isCloseTo(10.70, within(0.01));
+    assertThat(((ClearingTime.After) air.toHealth()).minutes()).isCloseTo(10.70, within(0.01));
   }
 
   @Test
@@ -112,7 +113,7 @@ class DilutionPublishedTest {
             List.of(step(Solvent.ACETONE, 2 * GALLON, 60)), room(20_000), 0, 1, SEVENTY_F);
     assertThat(closed.lel().at(60) * 25_000).isCloseTo(4385, within(1.0));
     assertThat(closed.lel().at(10_000)).isEqualTo(closed.lel().at(60));
-    assertThat(closed.toHealth()).isEqualTo(new Clearing.Never());
+    assertThat(closed.toHealth()).isEqualTo(new ClearingTime.Never());
   }
 
   /** NTP and OSHA pages: mg/m³ = ppm · 58.08 / 24.45. */
@@ -120,7 +121,11 @@ class DilutionPublishedTest {
   void acetone_limits_in_milligrams_agree_with_the_printed_ones() {
     assertThat(Solvent.ACETONE.milligramsPerCubicMetre(250e-6)).isCloseTo(593.9, within(0.1));
     assertThat(Solvent.ACETONE.milligramsPerCubicMetre(500e-6)).isCloseTo(1187, within(1.0));
-    assertThat(Solvent.ACETONE.strictest(ExposureLimit.Span.EIGHT_HOURS).orElseThrow().share())
+    assertThat(
+            Solvent.ACETONE
+                .strictest(ExposureLimit.AveragingPeriod.EIGHT_HOURS)
+                .orElseThrow()
+                .share())
         .isEqualTo(250e-6);
   }
 
@@ -129,8 +134,8 @@ class DilutionPublishedTest {
         List.of(step(Solvent.ACETONE, 2 * GALLON, 60)), room(20_000), 2000 * FOOT3, 1, SEVENTY_F);
   }
 
-  private static AirSpace room(double cubicFeet) {
-    return new AirSpace(cubicFeet * FOOT3 / 3, 3);
+  private static AirVolume room(double cubicFeet) {
+    return new AirVolume(cubicFeet * FOOT3 / 3, 3);
   }
 
   private static VapourStep step(Solvent s, double mm3, double minutes) {

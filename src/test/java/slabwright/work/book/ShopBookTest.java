@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import slabwright.units.Parsed;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 
 class ShopBookTest {
   private static final String FIRST = "slabwright-shop-book 1\n";
@@ -44,7 +44,7 @@ class ShopBookTest {
     assertThat(litres.spread().coverage().maybe().orElseThrow())
         .isCloseTo(gallons.spread().coverage().maybe().orElseThrow(), within(1e-6));
     assertThat(litres.spread().kits().maybe().orElseThrow().get(0).mm3())
-        .isCloseTo(Quantity.US_GALLON_MM3, within(1e-3));
+        .isCloseTo(QuantityFormat.US_GALLON_MM3, within(1e-3));
   }
 
   @Test

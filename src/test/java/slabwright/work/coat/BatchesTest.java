@@ -54,7 +54,7 @@ class BatchesTest {
   @Test
   void batches_run_out_along_the_lanes() {
     Region room = Region.of(Ring.rectangle(0, 0, 8000, 4000));
-    LanePlan lanes = LanePlan.of(LaneJob.of(new LaneGrid(room, new Vec(8000, 0), 400), 1e8));
+    LanePlan lanes = LanePlan.of(LaneParameters.of(new LaneGrid(room, new Vec(8000, 0), 400), 1e8));
     Batches b = job(3.2e6, 1e6, 3, Optional.empty()).plan().maybe().orElseThrow();
     assertThat(lanes.lanes()).hasSize(20);
     assertThat(BatchLanes.of(b, lanes))
@@ -67,8 +67,9 @@ class BatchesTest {
         .containsExactly(tuple(1, 1, 7), tuple(2, 7, 13), tuple(3, 13, 19), tuple(4, 19, 20));
   }
 
-  private static BatchJob job(double needed, double kit, int people, Optional<Double> largest) {
-    return new BatchJob(
+  private static BatchParameters job(
+      double needed, double kit, int people, Optional<Double> largest) {
+    return new BatchParameters(
         needed,
         List.of(kit),
         false,

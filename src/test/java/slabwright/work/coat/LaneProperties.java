@@ -65,7 +65,7 @@ class LaneProperties {
   }
 
   private static LanePlan plan(Hall hall) {
-    return LanePlan.of(LaneJob.of(new LaneGrid(hall.floor(), hall.door(), 388), 1.2e8));
+    return LanePlan.of(LaneParameters.of(new LaneGrid(hall.floor(), hall.door(), 388), 1.2e8));
   }
 
   @Provide

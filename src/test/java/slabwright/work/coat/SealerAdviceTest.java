@@ -18,7 +18,7 @@ class SealerAdviceTest {
   @Test
   void an_unmeasured_slab_without_known_barrier_gets_both_warnings_first() {
     assertThat(SealerAdvice.of(indoors(OptionalDouble.empty(), Optional.empty())))
-        .extracting(Advice::id)
+        .extracting(ClientAdvice::id)
         .containsExactly(
             AdviceId.MOISTURE_TEST, AdviceId.BARRIER_UNKNOWN, AdviceId.TWO_PART_TRAFFIC);
   }
@@ -26,10 +26,10 @@ class SealerAdviceTest {
   @Test
   void more_than_three_pounds_of_moisture_calls_for_a_breathing_sealer() {
     assertThat(SealerAdvice.of(indoors(OptionalDouble.of(3.01), Optional.of(true))))
-        .extracting(Advice::id)
+        .extracting(ClientAdvice::id)
         .contains(AdviceId.BREATHING_DAMP);
     assertThat(SealerAdvice.of(indoors(OptionalDouble.of(3), Optional.of(true))))
-        .extracting(Advice::id)
+        .extracting(ClientAdvice::id)
         .doesNotContain(AdviceId.BREATHING_DAMP);
   }
 
@@ -41,18 +41,18 @@ class SealerAdviceTest {
 
   @Test
   void outdoors_what_was_not_asked_is_a_yes_and_says_so() {
-    List<Advice> advice = SealerAdvice.of(dry(true, FloorUse.NOT_ASKED));
+    List<ClientAdvice> advice = SealerAdvice.of(dry(true, FloorUse.NOT_ASKED));
     assertThat(advice)
-        .extracting(Advice::id)
+        .extracting(ClientAdvice::id)
         .containsExactly(AdviceId.OUTDOOR_BREATHING, AdviceId.SUN_FAST, AdviceId.GRIT);
     assertThat(advice.subList(1, 3)).allMatch(a -> a.why().startsWith("Not asked; outdoors"));
   }
 
   @Test
   void indoors_what_was_not_asked_asks_and_takes_no_advice_away() {
-    List<Advice> unasked = SealerAdvice.of(dry(false, FloorUse.NOT_ASKED));
+    List<ClientAdvice> unasked = SealerAdvice.of(dry(false, FloorUse.NOT_ASKED));
     assertThat(unasked)
-        .extracting(Advice::id)
+        .extracting(ClientAdvice::id)
         .containsExactly(AdviceId.SUN_UNKNOWN, AdviceId.WET_UNKNOWN, AdviceId.TRAFFIC_UNKNOWN);
     assertThat(unasked).allMatch(a -> a.prefer().startsWith("Find out whether"));
     assertThat(unasked.get(1).prefer())
@@ -70,7 +70,7 @@ class SealerAdviceTest {
   @Test
   void a_slab_over_75_percent_humidity_calls_for_a_breathing_sealer() {
     for (double humidity : new double[] {75, 75.1}) {
-      SealerQuestions q = measured(OptionalDouble.of(humidity), false, IDLE);
+      SealerParameters q = measured(OptionalDouble.of(humidity), false, IDLE);
       assertThat(SealerAdvice.of(q).isEmpty()).isEqualTo(humidity <= 75);
     }
   }
@@ -92,25 +92,25 @@ class SealerAdviceTest {
     assertThat(given).isEqualTo(EnumSet.allOf(AdviceId.class));
   }
 
-  private static List<AdviceId> ids(SealerQuestions q) {
-    return SealerAdvice.of(q).stream().map(Advice::id).toList();
+  private static List<AdviceId> ids(SealerParameters q) {
+    return SealerAdvice.of(q).stream().map(ClientAdvice::id).toList();
   }
 
   private static FloorUse use(boolean wet, boolean sun, boolean traffic) {
     return new FloorUse(Optional.of(wet), Optional.of(sun), Optional.of(traffic));
   }
 
-  private static SealerQuestions dry(boolean outdoors, FloorUse use) {
+  private static SealerParameters dry(boolean outdoors, FloorUse use) {
     return measured(OptionalDouble.of(70), outdoors, use);
   }
 
-  private static SealerQuestions measured(OptionalDouble rh, boolean outdoors, FloorUse use) {
-    return new SealerQuestions(
+  private static SealerParameters measured(OptionalDouble rh, boolean outdoors, FloorUse use) {
+    return new SealerParameters(
         rh, OptionalDouble.empty(), Optional.empty(), Optional.of(true), outdoors, use);
   }
 
-  private static SealerQuestions indoors(OptionalDouble emission, Optional<Boolean> barrier) {
-    return new SealerQuestions(
+  private static SealerParameters indoors(OptionalDouble emission, Optional<Boolean> barrier) {
+    return new SealerParameters(
         OptionalDouble.empty(), emission, Optional.empty(), barrier, false, BUSY);
   }
 }

@@ -19,7 +19,7 @@ class DayBarsTest {
         .containsExactly(
             DayBars.Kind.WORK, DayBars.Kind.DRYING, DayBars.Kind.WINDOW, DayBars.Kind.KEEP_OUT);
     assertThat(bars.rows().get(0).bars().get(2).span())
-        .isEqualTo(new Span(MONDAY.atTime(12, 0), MONDAY.plusDays(1).atTime(9, 0)));
+        .isEqualTo(new TimeSpan(MONDAY.atTime(12, 0), MONDAY.plusDays(1).atTime(9, 0)));
   }
 
   @Test
@@ -31,12 +31,12 @@ class DayBarsTest {
   }
 
   private static DayPlan plan() {
-    Task one =
-        Task.coat("one", "One", "hall", Duration.ofHours(2), 1)
+    WorkStep one =
+        WorkStep.coat("one", "One", "hall", Duration.ofHours(2), 1)
             .withKeepOut(new KeepOut("solvent", Duration.ofHours(1)));
-    Wait wait = Wait.window("one", Duration.ofHours(3), Duration.ofHours(24));
-    Task two = Task.coat("two", "Two", "hall", Duration.ofHours(2), 1, wait);
-    Hours hours = Hours.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
+    StepWait wait = StepWait.window("one", Duration.ofHours(3), Duration.ofHours(24));
+    WorkStep two = WorkStep.coat("two", "Two", "hall", Duration.ofHours(2), 1, wait);
+    WorkingWeek hours = WorkingWeek.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
     return ((Planned.Days) DayPlanner.plan(List.of(one, two), hours, MONDAY)).plan();
   }
 }

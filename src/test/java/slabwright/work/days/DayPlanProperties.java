@@ -17,14 +17,15 @@ import net.jqwik.api.Provide;
 
 class DayPlanProperties {
   private static final LocalDate DAY = LocalDate.of(2027, 3, 3);
-  private static final Hours HOURS = Hours.weekdays(3, LocalTime.of(7, 30), Duration.ofHours(8));
+  private static final WorkingWeek HOURS =
+      WorkingWeek.weekdays(3, LocalTime.of(7, 30), Duration.ofHours(8));
 
   @Property(tries = 100)
   void no_step_starts_before_its_window_or_after_its_longest_recoat_without_abrading(
-      @ForAll("jobs") List<Task> tasks) {
+      @ForAll("jobs") List<WorkStep> tasks) {
     DayPlan plan = plan(tasks);
-    for (Placed step : plan.steps()) {
-      for (Wait w : step.task().waits()) {
+    for (ScheduledStep step : plan.steps()) {
+      for (StepWait w : step.task().waits()) {
         LocalDateTime end = plan.step(w.after()).orElseThrow().end();
         assertThat(step.start()).isAfterOrEqualTo(end.plus(w.atLeast()));
         boolean abraded = plan.step(step.task().id() + ".abrade").isPresent();
@@ -36,11 +37,11 @@ class DayPlanProperties {
   }
 
   @Property(tries = 100)
-  void the_crew_is_never_overdrawn_and_works_only_its_hours(@ForAll("jobs") List<Task> tasks) {
+  void the_crew_is_never_overdrawn_and_works_only_its_hours(@ForAll("jobs") List<WorkStep> tasks) {
     DayPlan plan = plan(tasks);
-    for (Placed step : plan.steps()) {
+    for (ScheduledStep step : plan.steps()) {
       assertThat(step.worked()).isEqualTo(step.task().length());
-      for (Span s : step.spans()) {
+      for (TimeSpan s : step.spans()) {
         assertThat(HOURS.next(s.start())).isEqualTo(s.start());
         assertThat(s.end()).isBeforeOrEqualTo(HOURS.end(s.start()));
         assertThat(peopleAt(plan, s.start())).isLessThanOrEqualTo(HOURS.people());
@@ -49,9 +50,11 @@ class DayPlanProperties {
   }
 
   @Property(tries = 60)
-  void each_step_of_the_critical_chain_is_held_by_the_one_before(@ForAll("jobs") List<Task> tasks) {
-    List<Placed> chain = plan(tasks).criticalChain();
-    assertThat(chain.get(0).heldBy()).isInstanceOfAny(HeldBy.FirstDay.class, HeldBy.Window.class);
+  void each_step_of_the_critical_chain_is_held_by_the_one_before(
+      @ForAll("jobs") List<WorkStep> tasks) {
+    List<ScheduledStep> chain = plan(tasks).criticalChain();
+    assertThat(chain.get(0).heldBy())
+        .isInstanceOfAny(BindingConstraint.FirstDay.class, BindingConstraint.Window.class);
     for (int i = 1; i < chain.size(); i++) {
       assertThat(chain.get(i).start()).isAfterOrEqualTo(chain.get(i - 1).end());
     }
@@ -65,14 +68,14 @@ class DayPlanProperties {
         .sum();
   }
 
-  private static DayPlan plan(List<Task> tasks) {
+  private static DayPlan plan(List<WorkStep> tasks) {
     return ((Planned.Days) DayPlanner.plan(tasks, HOURS, DAY)).plan();
   }
 
   private record Seed(int minutes, int people, boolean coat, int opens, int closes, int back) {}
 
   @Provide
-  Arbitrary<List<Task>> jobs() {
+  Arbitrary<List<WorkStep>> jobs() {
     Arbitrary<Seed> seed =
         Combinators.combine(
                 Arbitraries.integers().between(1, 480),
@@ -85,23 +88,23 @@ class DayPlanProperties {
     return seed.list().ofMinSize(1).ofMaxSize(9).map(DayPlanProperties::tasks);
   }
 
-  private static List<Task> tasks(List<Seed> seeds) {
-    List<Task> tasks = new ArrayList<>();
+  private static List<WorkStep> tasks(List<Seed> seeds) {
+    List<WorkStep> tasks = new ArrayList<>();
     for (Seed s : seeds) {
       int i = tasks.size();
-      Wait[] waits = i < s.back() ? new Wait[0] : new Wait[] {wait(s, i - s.back())};
+      StepWait[] waits = i < s.back() ? new StepWait[0] : new StepWait[] {wait(s, i - s.back())};
       Duration length = Duration.ofMinutes(s.minutes());
-      Task task =
+      WorkStep task =
           s.coat()
-              ? Task.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
-              : Task.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
+              ? WorkStep.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
+              : WorkStep.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
       tasks.add(task.withAbrading(Duration.ofMinutes(30)));
     }
     return tasks;
   }
 
-  private static Wait wait(Seed s, int after) {
+  private static StepWait wait(Seed s, int after) {
     Duration opens = Duration.ofMinutes(s.opens());
-    return Wait.window("t" + after, opens, opens.plusMinutes(s.closes()));
+    return StepWait.window("t" + after, opens, opens.plusMinutes(s.closes()));
   }
 }

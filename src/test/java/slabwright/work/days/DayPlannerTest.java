@@ -13,10 +13,10 @@ class DayPlannerTest {
   /** A Monday. */
   private static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
 
-  private static final Hours CREW_OF_TWO =
-      Hours.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
+  private static final WorkingWeek CREW_OF_TWO =
+      WorkingWeek.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
 
-  private static final Task GRIND = Task.pausing("grind", "Grind", "hall", hours(12), 2);
+  private static final WorkStep GRIND = WorkStep.pausing("grind", "Grind", "hall", hours(12), 2);
 
   @Test
   void grinding_goes_on_the_next_morning() {
@@ -28,7 +28,9 @@ class DayPlannerTest {
   @Test
   void a_coat_that_does_not_fit_the_rest_of_the_day_waits_for_the_morning() {
     DayPlan plan =
-        plan(GRIND, Task.coat("coat", "Coat", "hall", hours(7), 2, Wait.straightAfter("grind")));
+        plan(
+            GRIND,
+            WorkStep.coat("coat", "Coat", "hall", hours(7), 2, StepWait.straightAfter("grind")));
     assertThat(start(plan, "coat")).isEqualTo(MONDAY.plusDays(2).atTime(7, 0));
   }
 
@@ -36,15 +38,15 @@ class DayPlannerTest {
   void a_coat_waits_for_drying_over_night() {
     DayPlan plan =
         plan(
-            Task.coat("one", "One", "hall", hours(3), 2),
-            Task.coat("two", "Two", "hall", hours(3), 2, Wait.atLeast("one", hours(23))));
+            WorkStep.coat("one", "One", "hall", hours(3), 2),
+            WorkStep.coat("two", "Two", "hall", hours(3), 2, StepWait.atLeast("one", hours(23))));
     assertThat(start(plan, "two")).isEqualTo(MONDAY.plusDays(1).atTime(9, 0));
   }
 
   @Test
   void a_missed_recoat_window_gets_an_abrading_step() {
     DayPlan plan = plan(FRIDAY_COATS.get(0), FRIDAY_COATS.get(1), FRIDAY_COATS.get(2));
-    Placed abrade = plan.step("two.abrade").orElseThrow();
+    ScheduledStep abrade = plan.step("two.abrade").orElseThrow();
     assertThat(abrade.abradesFor()).isEqualTo("two");
     assertThat(abrade.start()).isEqualTo(MONDAY.plusDays(7).atTime(7, 0));
     assertThat(start(plan, "two")).isEqualTo(abrade.end());
@@ -53,27 +55,31 @@ class DayPlannerTest {
   /**
    * The first coat ends on Friday, the second must follow within a day: the weekend is too long.
    */
-  private static final List<Task> FRIDAY_COATS =
+  private static final List<WorkStep> FRIDAY_COATS =
       List.of(
-          Task.pausing("prep", "Prep", "hall", hours(36), 2),
-          Task.coat("one", "One", "hall", hours(3), 2, Wait.straightAfter("prep")),
-          Task.coat("two", "Two", "hall", hours(3), 2, Wait.window("one", hours(12), hours(24)))
+          WorkStep.pausing("prep", "Prep", "hall", hours(36), 2),
+          WorkStep.coat("one", "One", "hall", hours(3), 2, StepWait.straightAfter("prep")),
+          WorkStep.coat(
+                  "two", "Two", "hall", hours(3), 2, StepWait.window("one", hours(12), hours(24)))
               .withAbrading(hours(2)));
 
   @Test
   void a_coat_is_held_back_when_the_next_one_would_miss_its_window_unabraded() {
-    Task two =
-        Task.coat("two", "Two", "hall", hours(3), 2, Wait.window("one", hours(12), hours(24)));
+    WorkStep two =
+        WorkStep.coat(
+            "two", "Two", "hall", hours(3), 2, StepWait.window("one", hours(12), hours(24)));
     DayPlan plan = plan(FRIDAY_COATS.get(0), FRIDAY_COATS.get(1), two);
-    assertThat(plan.step("one").orElseThrow().heldBy()).isEqualTo(new HeldBy.Window("one"));
+    assertThat(plan.step("one").orElseThrow().heldBy())
+        .isEqualTo(new BindingConstraint.Window("one"));
     assertThat(start(plan, "two")).isBefore(plan.step("one").orElseThrow().end().plusDays(1));
     assertThat(plan.abrading()).isZero();
   }
 
   @Test
   void a_window_that_lies_in_the_night_without_an_abrading_rate_is_refused() {
-    Task two =
-        Task.coat("two", "Two", "hall", hours(3), 2, Wait.window("one", hours(12), hours(13)));
+    WorkStep two =
+        WorkStep.coat(
+            "two", "Two", "hall", hours(3), 2, StepWait.window("one", hours(12), hours(13)));
     Planned planned =
         DayPlanner.plan(
             List.of(FRIDAY_COATS.get(0), FRIDAY_COATS.get(1), two), CREW_OF_TWO, MONDAY);
@@ -86,8 +92,8 @@ class DayPlannerTest {
   void indoor_and_outdoor_run_side_by_side_when_there_are_hands() {
     DayPlan plan =
         plan(
-            Task.pausing("in", "In", "hall", hours(4), 1),
-            Task.pausing("out", "Out", "terrace", hours(4), 1));
+            WorkStep.pausing("in", "In", "hall", hours(4), 1),
+            WorkStep.pausing("out", "Out", "terrace", hours(4), 1));
     assertThat(start(plan, "out")).isEqualTo(start(plan, "in"));
   }
 
@@ -95,19 +101,19 @@ class DayPlannerTest {
   void the_crew_is_never_in_two_places() {
     DayPlan plan =
         plan(
-            Task.pausing("in", "In", "hall", hours(4), 2),
-            Task.pausing("out", "Out", "terrace", hours(4), 1));
+            WorkStep.pausing("in", "In", "hall", hours(4), 2),
+            WorkStep.pausing("out", "Out", "terrace", hours(4), 1));
     assertThat(start(plan, "out")).isEqualTo(MONDAY.atTime(11, 0));
-    assertThat(plan.step("out").orElseThrow().heldBy()).isEqualTo(new HeldBy.Crew("in"));
+    assertThat(plan.step("out").orElseThrow().heldBy()).isEqualTo(new BindingConstraint.Crew("in"));
   }
 
   @Test
   void the_critical_chain_runs_from_the_first_step_to_the_last() {
     DayPlan plan =
         plan(
-            Task.coat("one", "One", "hall", hours(3), 1),
-            Task.pausing("aside", "Aside", "terrace", hours(1), 1),
-            Task.coat("two", "Two", "hall", hours(3), 1, Wait.atLeast("one", hours(2))));
+            WorkStep.coat("one", "One", "hall", hours(3), 1),
+            WorkStep.pausing("aside", "Aside", "terrace", hours(1), 1),
+            WorkStep.coat("two", "Two", "hall", hours(3), 1, StepWait.atLeast("one", hours(2))));
     assertThat(plan.criticalChain()).extracting(s -> s.task().id()).containsExactly("one", "two");
     assertThat(plan.earliestNext("one")).contains(MONDAY.atTime(12, 0));
   }
@@ -116,7 +122,7 @@ class DayPlannerTest {
   void a_step_longer_than_a_day_in_one_go_is_refused() {
     Planned planned =
         DayPlanner.plan(
-            List.of(Task.coat("c", "Topcoat", "hall", hours(10), 1)), CREW_OF_TWO, MONDAY);
+            List.of(WorkStep.coat("c", "Topcoat", "hall", hours(10), 1)), CREW_OF_TWO, MONDAY);
     assertThat(((Planned.Refused) planned).sentence())
         .contains("10 h 00 min")
         .contains("add hands");
@@ -125,7 +131,7 @@ class DayPlannerTest {
   @Test
   void more_people_than_the_crew_has_are_refused() {
     Planned planned =
-        DayPlanner.plan(List.of(Task.coat("c", "C", "hall", hours(1), 3)), CREW_OF_TWO, MONDAY);
+        DayPlanner.plan(List.of(WorkStep.coat("c", "C", "hall", hours(1), 3)), CREW_OF_TWO, MONDAY);
     assertThat(((Planned.Refused) planned).sentence()).contains("3 people").contains("crew has 2");
   }
 
@@ -133,7 +139,9 @@ class DayPlannerTest {
   void a_step_of_a_year_is_taken_for_a_slip_of_the_pen() {
     Planned planned =
         DayPlanner.plan(
-            List.of(Task.pausing("g", "Grind", "hall", hours(9 * 251), 1)), CREW_OF_TWO, MONDAY);
+            List.of(WorkStep.pausing("g", "Grind", "hall", hours(9 * 251), 1)),
+            CREW_OF_TWO,
+            MONDAY);
     assertThat(((Planned.Refused) planned).sentence())
         .contains("250 working days")
         .contains("rate");
@@ -141,10 +149,10 @@ class DayPlannerTest {
 
   @Test
   void a_late_start_says_how_much_later_the_job_ends() {
-    List<Task> tasks =
+    List<WorkStep> tasks =
         List.of(
-            Task.coat("one", "One", "hall", hours(2), 1),
-            Task.coat("two", "Two", "hall", hours(2), 1, Wait.atLeast("one", hours(2))));
+            WorkStep.coat("one", "One", "hall", hours(2), 1),
+            WorkStep.coat("two", "Two", "hall", hours(2), 1, StepWait.atLeast("one", hours(2))));
     DayPlan plan = plan(tasks.get(0), tasks.get(1));
     LateStart.Result late = LateStart.of(plan, tasks, "one", hours(2));
     assertThat(((LateStart.Result.Later) late).consequence().end()).isEqualTo(hours(2));
@@ -154,15 +162,15 @@ class DayPlannerTest {
   void other_trades_stay_out_until_the_vapour_is_gone() {
     DayPlan plan =
         plan(
-            Task.coat("dye", "Dye", "hall", hours(2), 1)
+            WorkStep.coat("dye", "Dye", "hall", hours(2), 1)
                 .withKeepOut(new KeepOut("solvent", hours(3))),
-            Task.coat("again", "Dye again", "hall", hours(1), 1, Wait.straightAfter("dye"))
+            WorkStep.coat("again", "Dye again", "hall", hours(1), 1, StepWait.straightAfter("dye"))
                 .withKeepOut(new KeepOut("solvent", hours(3))));
-    assertThat(OthersOut.of(plan))
-        .containsExactly(new OthersOut("hall", "solvent", span(MONDAY, 7, 13)));
+    assertThat(KeepOutPeriod.of(plan))
+        .containsExactly(new KeepOutPeriod("hall", "solvent", span(MONDAY, 7, 13)));
   }
 
-  private static DayPlan plan(Task... tasks) {
+  private static DayPlan plan(WorkStep... tasks) {
     return ((Planned.Days) DayPlanner.plan(List.of(tasks), CREW_OF_TWO, MONDAY)).plan();
   }
 
@@ -170,8 +178,8 @@ class DayPlannerTest {
     return plan.step(id).orElseThrow().start();
   }
 
-  private static Span span(LocalDate day, int from, int to) {
-    return new Span(day.atTime(from, 0), day.atTime(to, 0));
+  private static TimeSpan span(LocalDate day, int from, int to) {
+    return new TimeSpan(day.atTime(from, 0), day.atTime(to, 0));
   }
 
   private static Duration hours(int h) {

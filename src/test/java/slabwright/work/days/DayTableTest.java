@@ -12,17 +12,18 @@ class DayTableTest {
   /** A Monday. */
   private static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
 
-  private static final List<Task> COATS =
+  private static final List<WorkStep> COATS =
       List.of(
-          Task.coat("one", "One", "hall", hours(3), 2),
-          Task.pausing("aside", "Aside", "terrace", hours(1), 1),
-          Task.coat("two", "Two", "hall", hours(3), 2, Wait.window("one", hours(12), hours(24)))
+          WorkStep.coat("one", "One", "hall", hours(3), 2),
+          WorkStep.pausing("aside", "Aside", "terrace", hours(1), 1),
+          WorkStep.coat(
+                  "two", "Two", "hall", hours(3), 2, StepWait.window("one", hours(12), hours(24)))
               .withAbrading(hours(2)));
 
   private static final DayTable TABLE = table();
 
   private static DayTable table() {
-    Hours crew = Hours.weekdays(2, LocalTime.of(7, 0), hours(9));
+    WorkingWeek crew = WorkingWeek.weekdays(2, LocalTime.of(7, 0), hours(9));
     DayPlan plan = ((Planned.Days) DayPlanner.plan(COATS, crew, MONDAY)).plan();
     return DayTable.of(plan, COATS);
   }

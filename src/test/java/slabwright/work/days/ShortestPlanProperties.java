@@ -20,30 +20,30 @@ import net.jqwik.api.Provide;
 class ShortestPlanProperties {
   private static final LocalDate DAY = LocalDate.of(2027, 3, 1);
   private static final int CREW = 2;
-  private static final Hours HOURS =
-      new Hours(
+  private static final WorkingWeek HOURS =
+      new WorkingWeek(
           CREW,
           LocalTime.of(0, 0),
-          Duration.ofHours(EveryPlan.DAY),
+          Duration.ofHours(ExhaustivePlanner.DAY),
           EnumSet.allOf(DayOfWeek.class));
 
   @Property(tries = 120)
-  void no_plan_is_shorter(@ForAll("jobs") List<Task> tasks) {
+  void no_plan_is_shorter(@ForAll("jobs") List<WorkStep> tasks) {
     DayPlan plan = ((Planned.Days) DayPlanner.plan(tasks, HOURS, DAY)).plan();
     int hours = (int) Duration.between(DAY.atStartOfDay(), plan.end()).toHours();
-    assertThat(hours).isEqualTo(EveryPlan.shortest(tasks, CREW, hours / 24 + 1));
+    assertThat(hours).isEqualTo(ExhaustivePlanner.shortest(tasks, CREW, hours / 24 + 1));
   }
 
   @Property(tries = 50)
-  void the_same_steps_give_the_same_plan(@ForAll("jobs") List<Task> tasks) {
+  void the_same_steps_give_the_same_plan(@ForAll("jobs") List<WorkStep> tasks) {
     assertThat(DayPlanner.plan(tasks, HOURS, DAY)).isEqualTo(DayPlanner.plan(tasks, HOURS, DAY));
   }
 
   @Property(tries = 100)
   void starting_a_step_late_ends_the_job_no_earlier(
-      @ForAll("jobs") List<Task> tasks, @ForAll("delays") int hours) {
+      @ForAll("jobs") List<WorkStep> tasks, @ForAll("delays") int hours) {
     DayPlan plan = ((Planned.Days) DayPlanner.plan(tasks, HOURS, DAY)).plan();
-    for (Task t : tasks) {
+    for (WorkStep t : tasks) {
       LateStart.Result late = LateStart.of(plan, tasks, t.id(), Duration.ofHours(hours));
       assertThat(((LateStart.Result.Later) late).consequence().end().isNegative()).isFalse();
     }
@@ -57,10 +57,10 @@ class ShortestPlanProperties {
   private record Seed(int hours, int people, boolean coat, int opens, int closes, int back) {}
 
   @Provide
-  Arbitrary<List<Task>> jobs() {
+  Arbitrary<List<WorkStep>> jobs() {
     Arbitrary<Seed> seed =
         Combinators.combine(
-                Arbitraries.integers().between(1, EveryPlan.DAY),
+                Arbitraries.integers().between(1, ExhaustivePlanner.DAY),
                 Arbitraries.integers().between(1, CREW),
                 Arbitraries.of(true, false),
                 Arbitraries.integers().between(0, 20),
@@ -70,26 +70,27 @@ class ShortestPlanProperties {
     return seed.list().ofMinSize(1).ofMaxSize(4).map(ShortestPlanProperties::tasks);
   }
 
-  private static List<Task> tasks(List<Seed> seeds) {
-    List<Task> tasks = new ArrayList<>();
+  private static List<WorkStep> tasks(List<Seed> seeds) {
+    List<WorkStep> tasks = new ArrayList<>();
     for (Seed s : seeds) {
       int i = tasks.size();
-      Wait[] waits = i < s.back() ? new Wait[0] : new Wait[] {wait(s, tasks.get(i - s.back()))};
+      StepWait[] waits =
+          i < s.back() ? new StepWait[0] : new StepWait[] {wait(s, tasks.get(i - s.back()))};
       Duration length = Duration.ofHours(s.hours());
-      Task task =
+      WorkStep task =
           s.coat()
-              ? Task.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
-              : Task.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
+              ? WorkStep.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
+              : WorkStep.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
       tasks.add(task.withAbrading(Duration.ofHours(1)));
     }
     return tasks;
   }
 
   /** Only after a coat, which is done in one go, is there a longest recoat time. */
-  private static Wait wait(Seed s, Task after) {
+  private static StepWait wait(Seed s, WorkStep after) {
     Duration opens = Duration.ofHours(s.opens());
     return s.closes() > 24 || after.mayPause()
-        ? Wait.atLeast(after.id(), opens)
-        : Wait.window(after.id(), opens, opens.plusHours(s.closes()));
+        ? StepWait.atLeast(after.id(), opens)
+        : StepWait.window(after.id(), opens, opens.plusHours(s.closes()));
   }
 }

@@ -11,13 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabwright.site.Exposure;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.work.book.ExampleBook;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 
 class PrepPlanTest {
-  private static final double FT2 = Quantity.SQUARE_FOOT_MM2;
+  private static final double FT2 = QuantityFormat.SQUARE_FOOT_MM2;
   private static final ShopBook BOOK = ExampleBook.book();
 
   /** A tool maker's guide: 2–3 extra hard, 4–5 hard, 6–7 soft, 8–9 extra soft bond. */
@@ -84,7 +84,7 @@ class PrepPlanTest {
 
   @Test
   void without_a_wanted_exposure_there_are_no_passes_to_plan() {
-    PrepFloor floor = floor(Optional.empty());
+    PrepParameters floor = floor(Optional.empty());
     assertThat(PrepPlan.of(floor, BOOK).steps())
         .noneMatch(s -> s.kind() == PrepStep.Kind.METAL_PASS);
   }
@@ -119,7 +119,7 @@ class PrepPlanTest {
     FillerGap joint = FillerGap.of("day joint", "joint", 10_000, 10, 25);
     assertThat(joint.mm3()).isEqualTo(2.5e6);
     FillerPlan filler = FillerPlan.of(List.of(joint), BOOK);
-    double kit = 22 * Quantity.US_GALLON_MM3 / 128;
+    double kit = 22 * QuantityFormat.US_GALLON_MM3 / 128;
     assertThat(filler.kits().maybe().orElseThrow().count())
         .isEqualTo((int) Math.ceil(2.5e6 / 0.9 / kit));
   }
@@ -144,13 +144,13 @@ class PrepPlanTest {
     return PrepPlan.of(floor(Optional.of(Exposure.FINE)), book);
   }
 
-  private static PrepFloor floor(Optional<Exposure> wanted) {
-    return new PrepFloor(
+  private static PrepParameters floor(Optional<Exposure> wanted) {
+    return new PrepParameters(
         List.of(
             new PrepZone("old slab", PrepZone.Kind.OLD_CONCRETE, 1000 * FT2, 0),
             new PrepZone("trench", PrepZone.Kind.TRENCH_PROUD, 0, 90 * FT2),
             new PrepZone("glue", PrepZone.Kind.RESIDUE, 80 * FT2, 20 * FT2)),
-        List.of(new PrepFloor.ToLevel("trench", PrepZone.Kind.TRENCH_PROUD, 60 * FT2)),
+        List.of(new PrepParameters.ToLevel("trench", PrepZone.Kind.TRENCH_PROUD, 60 * FT2)),
         wanted,
         OptionalDouble.of(5),
         List.of(FillerGap.of("joint", "joint", 6000, 9, 25)));

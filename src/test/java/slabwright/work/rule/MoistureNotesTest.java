@@ -10,7 +10,7 @@ import slabwright.site.MoistureReading;
 import slabwright.site.Setting;
 import slabwright.site.Slab;
 import slabwright.units.Length;
-import slabwright.units.Quantity;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.book.ExampleBook;
 import slabwright.work.book.Product;
@@ -38,16 +38,22 @@ class MoistureNotesTest {
   void without_a_probe_the_number_and_depth_of_probes_are_named() {
     List<RuleNote> notes =
         MoistureNotes.of(
-            slab(List.of()), 2500 * Quantity.SQUARE_FOOT_MM2, List.of(TOPCOAT), UnitSystem.METRIC);
+            slab(List.of()),
+            2500 * QuantityFormat.SQUARE_FOOT_MM2,
+            List.of(TOPCOAT),
+            UnitSystem.METRIC);
     assertThat(notes.get(0).number()).isEqualTo("5 probes, 60 mm deep (40 % of the slab)");
     assertThat(notes.get(0).verdict()).isEqualTo(RuleNote.Verdict.UNKNOWN);
   }
 
   @Test
   void an_outdoor_coat_gets_a_note_about_the_sun() {
-    assertThat(Heat.of(slab(List.of()), Setting.OUTDOOR, TOPCOAT, UnitSystem.METRIC)).hasSize(2);
+    assertThat(TemperatureRule.of(slab(List.of()), Setting.OUTDOOR, TOPCOAT, UnitSystem.METRIC))
+        .hasSize(2);
     assertThat(
-            Heat.of(slab(List.of()), Setting.INDOOR, TOPCOAT, UnitSystem.METRIC).get(0).verdict())
+            TemperatureRule.of(slab(List.of()), Setting.INDOOR, TOPCOAT, UnitSystem.METRIC)
+                .get(0)
+                .verdict())
         .isEqualTo(RuleNote.Verdict.NOT_MET);
   }
 

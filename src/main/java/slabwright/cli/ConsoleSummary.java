@@ -1,0 +1,59 @@
+package slabwright.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import slabwright.floor.FloorTakeoff;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.stencil.Finding;
+import slabwright.inlay.stencil.FindingGroups;
+import slabwright.site.EdgeClass;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+
+/** Short texts on the screen. */
+final class ConsoleSummary {
+  private ConsoleSummary() {}
+
+  static void tally(PrintWriter out, FloorTakeoff t, UnitSystem units) {
+    out.println(t.area().name());
+    row(out, "net floor", QuantityFormat.area(t.net().area(), units));
+    row(out, "to be ground", QuantityFormat.area(t.ground().area(), units));
+    row(out, "by machine", QuantityFormat.area(t.asFound().machine().area(), units));
+    row(out, "by hand", QuantityFormat.area(t.asFound().hand().area(), units));
+    if (!t.levelled().equals(t.asFound())) {
+      row(out, "by hand once level", QuantityFormat.area(t.levelled().hand().area(), units));
+    }
+    for (EdgeClass c : EdgeClass.values()) {
+      if (t.edgeLength(c) > 0) {
+        row(out, "edge, " + c.word(), QuantityFormat.run(t.edgeLength(c), units));
+      }
+    }
+    row(out, "cut-in", QuantityFormat.run(t.cutIn(), units));
+    t.notes().forEach(n -> out.println("  ! " + n.sentence()));
+  }
+
+  private static void row(PrintWriter out, String label, String value) {
+    out.printf("  %-22s%16s%n", label, value);
+  }
+
+  static void inlay(PrintWriter out, PlacedInlay placed, UnitSystem units) {
+    InlayPlan plan = placed.plan();
+    out.println("  inlay " + placed.inlay().name());
+    row(out, "dyed", QuantityFormat.area(plan.openingArea(), units));
+    row(out, "stencils", Integer.toString(plan.stencils().stencils().size()));
+    row(out, "panels each", Integer.toString(plan.panels().map(p -> p.panels().size()).orElse(0)));
+    row(out, "roll", QuantityFormat.run(plan.rollLength(), units));
+    row(out, "cut", QuantityFormat.run(plan.cutLength(), units));
+    row(out, "loose pieces", Integer.toString(plan.loosePieces()));
+    placed.artwork().warnings().forEach(w -> out.println("  ! " + w.text()));
+    findings(out, plan.findings(), units);
+  }
+
+  /** One line for each kind of finding; the places are in the JSON and on the sheets. */
+  static void findings(PrintWriter out, List<Finding> findings, UnitSystem units) {
+    for (FindingGroups.Group g : FindingGroups.of(findings, units)) {
+      out.println((g.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ") + g.sentence());
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package slabwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import slabwright.project.RefusedInput;
+import slabwright.project.SiteResult;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+import slabwright.store.ReleaseArchive;
+import slabwright.units.Parsed;
+import slabwright.work.AreaResult;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookFile;
+
+/** Reads plans for the commands. */
+final class PlanLoader {
+  private PlanLoader() {}
+
+  static Site read(Path plan) throws RefusedInput {
+    PlanFile.Reading reading = PlanFile.read(plan);
+    if (reading instanceof PlanFile.Reading.Good good) {
+      return good.site();
+    }
+    throw RefusedInput.of(((PlanFile.Reading.Bad) reading).faults());
+  }
+
+  /** Ends the command when an inlay of the plan could not be computed. */
+  private static void refuse(List<AreaResult> areas) throws RefusedInput {
+    List<String> sentences =
+        areas.stream()
+            .flatMap(a -> a.refused().stream())
+            .map(r -> "Inlay \"" + r.inlay().name() + "\": " + r.sentence())
+            .toList();
+    if (!sentences.isEmpty()) {
+      throw new RefusedInput(sentences);
+    }
+  }
+
+  /**
+   * Everything of a plan by its shop book, a draft when it is not what was last issued; ends the
+   * command when an inlay can't be computed.
+   */
+  static SiteResult compute(Site site, Path plan) throws RefusedInput, IOException {
+    Path folder = plan.toAbsolutePath().getParent();
+    SiteResult result =
+        SiteResult.of(
+            new ReleaseArchive(plan).withoutOutdatedReleases(site),
+            folder,
+            book(folder),
+            () -> false);
+    refuse(result.areas());
+    return result;
+  }
+
+  private static ShopBook book(Path folder) throws RefusedInput, IOException {
+    return ShopBook.of(bookFile(folder).text());
+  }
+
+  /** The shop book that a plan in this folder is worked out by. */
+  static ShopBookFile bookFile(Path folder) throws RefusedInput, IOException {
+    Path home = Path.of(System.getProperty("user.home", "."));
+    Parsed<ShopBookFile> found = ShopBookFile.find(folder, home);
+    if (found instanceof Parsed.Bad<ShopBookFile> bad) {
+      throw RefusedInput.of(bad.why());
+    }
+    return found.orThrow();
+  }
+}

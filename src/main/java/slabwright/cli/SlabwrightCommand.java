@@ -1,0 +1,71 @@
+package slabwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import slabwright.project.RefusedInput;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/** The command line: one class a command. Exit 0 fine, 1 our fault, 2 usage, 3 input refused. */
+@Command(
+    name = "slabwright",
+    description = "Site plans for crews that finish concrete floors.",
+    subcommands = {
+      JobCommand.class,
+      CheckCommand.class,
+      TallyCommand.class,
+      InlayCommand.class,
+      SheetsCommand.class,
+      TapeCommand.class,
+      ProofCommand.class,
+      ActualsCommand.class
+    },
+    mixinStandardHelpOptions = true,
+    version = "Slabwright 0.1.0",
+    synopsisSubcommandLabel = "COMMAND")
+public final class SlabwrightCommand {
+  static final int OUR_FAULT = 1;
+  static final int REFUSED = 3;
+
+  /** Runs a command and returns its exit code. */
+  public static int run(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = new CommandLine(new SlabwrightCommand());
+    line.setOut(out);
+    line.setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(Length.class, SlabwrightCommand::length);
+    line.setExecutionExceptionHandler((e, cmd, parsed) -> exitCode(e, err));
+    int code = line.execute(args.length == 0 ? new String[] {"--help"} : args);
+    out.flush();
+    err.flush();
+    return code;
+  }
+
+  private static Length length(String text) {
+    if (Length.parse(text) instanceof Parsed.Ok<Length> ok) {
+      return ok.value();
+    }
+    throw new CommandLine.TypeConversionException(((Parsed.Bad<Length>) Length.parse(text)).why());
+  }
+
+  private static int exitCode(Exception e, PrintWriter err) {
+    if (e instanceof RefusedInput refusal) {
+      refusal.sentences().forEach(err::println);
+      return REFUSED;
+    }
+    if (e instanceof FileSystemException f) {
+      err.println(
+          "The file "
+              + f.getFile()
+              + " could not be used: "
+              + (f.getReason() == null ? f.getClass().getSimpleName() : f.getReason())
+              + "; check the path and its permissions.");
+      return REFUSED;
+    }
+    err.println(
+        "Slabwright stopped by a fault of its own, " + e + "; please report it with the plan.");
+    return OUR_FAULT;
+  }
+}

@@ -1,0 +1,244 @@
+package slabwright.desk;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.StackPane;
+import slabwright.desk.canvas.PageView;
+import slabwright.desk.canvas.SlabView;
+import slabwright.desk.canvas.Tone;
+import slabwright.desk.cards.CardColumn;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.DeskSettings;
+import slabwright.desk.model.Stage;
+import slabwright.desk.model.compute.Tally;
+import slabwright.desk.model.compute.TallyItem;
+import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.EntryBar;
+import slabwright.desk.shell.NoticeBar;
+import slabwright.desk.shell.PageList;
+import slabwright.desk.start.StartActions;
+import slabwright.desk.start.StartScreen;
+import slabwright.desk.tool.ActiveTool;
+import slabwright.desk.tool.ToolName;
+import slabwright.project.SamplePlans;
+import slabwright.shape.Bounds;
+import slabwright.site.FloorArea;
+
+/** Puts the desk together and says which screen shows. */
+final class DeskController implements SlabAccess {
+  private final DeskModel parts;
+  private final Desk desk;
+  private final ActiveTool tools;
+  private final EditActions edits;
+  private final PlanActions plans;
+  private final FileDrops drops;
+  private final Commands commands = new Commands();
+  private final StackPane node = new StackPane();
+  private final PlanScreen workroom;
+  private final StartScreen start;
+  private final NoticeBar startNotice;
+  private boolean waiting;
+
+  DeskController(
+      DeskSettings settings, UserDataFolder places, Runnable look, SystemServices outside) {
+    parts = DeskModel.of(settings, places.data(), outside.home());
+    DeskContext bench = parts.bench();
+    desk = bench.desk();
+    Chooser asks = outside.chooser();
+    InlayActions inlays = new InlayActions(parts, asks);
+    CurrentPlanLookup shown =
+        new CurrentPlanLookup(bench, parts.pictures(), parts.answers(), parts.seams());
+    UnderlayActions underlays = new UnderlayActions(parts, this::pictureLaid, this::pictureFlat);
+    tools =
+        new ActiveTool(
+            bench.focus(),
+            new ToolFactory(
+                bench,
+                shown,
+                parts.rooms(),
+                parts.walks(),
+                this::roomDone,
+                inlays::choose,
+                underlays));
+    edits = new EditActions(bench, parts.pictures(), shown);
+    plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
+    drops = new FileDrops(desk, plans, inlays);
+    DeskCommands.fill(commands, desk, plans, edits, this, look);
+    SheetExports exports = new SheetExports(parts, asks, outside.printing());
+    DeskCommands.fillExports(commands, exports, parts.releases());
+    workroom = makeWorkroom();
+    CardSets sets =
+        new CardSets(
+            parts,
+            workroom.slab()::showPlace,
+            new CardSets.CardActions(inlays::choose, asks::proof, plans, exports));
+    workroom.setPages(new PageView(parts.pages()), new PageList(parts.pages()));
+    workroom.setCards(new CardColumn(bench, sets::of));
+    startNotice = new NoticeBar(desk, v -> {});
+    start = new StartScreen(doors(), startNotice);
+    parts.subscribe(this::refreshSoon);
+    tools.changed().subscribe(this::refreshSoon);
+  }
+
+  private PlanScreen makeWorkroom() {
+    StageInks inks = new StageInks(parts);
+    return new PlanScreen(parts, tools, commands, inks);
+  }
+
+  private StartActions doors() {
+    return new StartActions(
+        plans::startByTape,
+        plans::trace,
+        plans::openSample,
+        plans::choosePlan,
+        plans::openPlan,
+        plans::recover);
+  }
+
+  Node node() {
+    return node;
+  }
+
+  DeskContext bench() {
+    return parts.bench();
+  }
+
+  DeskModel parts() {
+    return parts;
+  }
+
+  PlanActions plans() {
+    return plans;
+  }
+
+  FileDrops drops() {
+    return drops;
+  }
+
+  ActiveTool tools() {
+    return tools;
+  }
+
+  PlanScreen workroom() {
+    return workroom;
+  }
+
+  @Override
+  public SlabView slab() {
+    return workroom.slab();
+  }
+
+  @Override
+  public EntryBar entry() {
+    return workroom.entry();
+  }
+
+  void setDark(boolean dark) {
+    workroom.setTone(dark);
+    start.setTone(dark ? Tone.DARK : Tone.LIGHT);
+  }
+
+  /** Looks at files again, as after another program had the screen. */
+  void recheckFiles() {
+    if (desk.isOpen()) {
+      parts.releases().recheckGraphics();
+    }
+  }
+
+  /** Opens what was given, else shows the start screen. */
+  void begin(List<String> given) {
+    if (given.isEmpty()) {
+      refresh();
+    } else {
+      plans.openPlan(Path.of(given.get(0)));
+    }
+  }
+
+  private void pictureLaid(Bounds where) {
+    parts.bench().focus().goTo(Stage.MEASURE);
+    tools.activate(ToolName.SCALE);
+    workroom.slab().showAll(where);
+  }
+
+  private void pictureFlat(Bounds where) {
+    tools.activate(ToolName.PICK);
+    workroom.slab().showAll(where);
+  }
+
+  private void roomDone() {
+    tools.activate(ToolName.PICK);
+    workroom.slab().resetView();
+    workroom.slab().requestFocus();
+  }
+
+  /** Whether everything shown has been worked out. */
+  boolean isUpToDate() {
+    return !waiting && parts.isUpToDate();
+  }
+
+  /** Whether the whole job and its pages have been worked out too. */
+  boolean isAllWorkedOut() {
+    return !waiting && parts.isAllWorkedOut();
+  }
+
+  private void refreshSoon() {
+    if (!waiting) {
+      waiting = true;
+      Platform.runLater(this::refresh);
+    }
+  }
+
+  private void refresh() {
+    waiting = false;
+    if (desk.isOpen()) {
+      if (!node.getChildren().contains(workroom)) {
+        node.getChildren().setAll(workroom);
+        workroom.slab().requestFocus();
+      }
+      workroom.refresh(figures());
+    } else {
+      startNotice.refresh();
+      if (!node.getChildren().contains(start)) {
+        node.getChildren().setAll(start);
+        start.show(parts.keeper().recoverable(), parts.bench().settings().recent());
+      }
+    }
+  }
+
+  private List<TallyItem> figures() {
+    return Tally.of(
+        parts.answers(),
+        parts.job().done(),
+        parts.bench().focus().area().map(FloorArea::id),
+        desk.shown().units());
+  }
+
+  void keyPressed(KeyEvent e) {
+    if (!desk.isOpen()) {
+      if (e.isShortcutDown() ? commands.handle(e) : start.key(e.getCode())) {
+        e.consume();
+      }
+      return;
+    }
+    if (!(e.getTarget() instanceof TextInputControl)) {
+      if (workroom.keyed(e, edits, commands)) {
+        e.consume();
+      }
+    }
+  }
+
+  void keyTyped(KeyEvent e) {
+    if (desk.isOpen() && !(e.getTarget() instanceof TextInputControl) && workroom.typed(e)) {
+      e.consume();
+    }
+  }
+
+  void close() {
+    parts.close();
+  }
+}

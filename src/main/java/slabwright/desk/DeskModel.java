@@ -1,0 +1,148 @@
+package slabwright.desk;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Executor;
+import slabwright.desk.model.BackgroundTasks;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.DeskSettings;
+import slabwright.desk.model.ProgressMonitor;
+import slabwright.desk.model.Selection;
+import slabwright.desk.model.Signal;
+import slabwright.desk.model.Stage;
+import slabwright.desk.model.compute.Proofs;
+import slabwright.desk.model.compute.SeamCosts;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.compute.SelectedAreaRoutes;
+import slabwright.desk.model.compute.SheetPages;
+import slabwright.desk.model.compute.SiteComputation;
+import slabwright.desk.model.plan.PlanStorage;
+import slabwright.desk.model.plan.Releases;
+import slabwright.desk.model.plan.ShopBookEditor;
+import slabwright.desk.model.plan.TapeWalkJournal;
+import slabwright.desk.model.plan.TapedRooms;
+import slabwright.desk.model.scene.Pictures;
+
+/** The desk without its screens, put together: what is open, and all that is worked out of it. */
+public record DeskModel(
+    DeskContext bench,
+    PlanStorage keeper,
+    Pictures pictures,
+    SelectedAreaResults answers,
+    SelectedAreaRoutes ways,
+    SeamCosts seams,
+    TapedRooms rooms,
+    TapeWalkJournal walks,
+    SiteComputation job,
+    ShopBookEditor book,
+    SheetPages pages,
+    Releases releases,
+    BackgroundTasks errands,
+    Proofs proofs,
+    ProgressMonitor waiting)
+    implements AutoCloseable {
+  /**
+   * A desk with nothing open.
+   *
+   * @param data the user's data folder
+   * @param home the asking thread, as an executor
+   */
+  public static DeskModel of(DeskSettings settings, Path data, Executor home) {
+    Desk desk = new Desk();
+    Selection focus = new Selection(desk);
+    DeskContext bench = new DeskContext(desk, focus, settings);
+    Pictures pictures = new Pictures(desk, focus, home);
+    PlanStorage keeper = new PlanStorage(desk, settings, data, home);
+    SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, home);
+    SiteComputation job = new SiteComputation(desk, keeper::plan, home);
+    SheetPages pages = new SheetPages(desk, focus, job, keeper::plan, home);
+    BackgroundTasks errands = new BackgroundTasks(desk, home);
+    DeskModel parts =
+        new DeskModel(
+            bench,
+            keeper,
+            pictures,
+            answers,
+            new SelectedAreaRoutes(desk, focus, answers, home),
+            new SeamCosts(desk, focus, answers, home),
+            new TapedRooms(desk, keeper::plan),
+            new TapeWalkJournal(desk, keeper::plan),
+            job,
+            new ShopBookEditor(desk, keeper::plan, Path.of(System.getProperty("user.home", "."))),
+            pages,
+            new Releases(desk, keeper::plan, errands),
+            errands,
+            new Proofs(desk, answers, errands),
+            new ProgressMonitor(home));
+    parts.watch();
+    parts.releases.changed().subscribe(answers::recompute);
+    parts.releases.changed().subscribe(job::recompute);
+    return parts;
+  }
+
+  private void watch() {
+    book.changed().subscribe(job::recompute);
+    waiting.watch(errands, errands.changed());
+    waiting.watch(
+        new ComputationProgress("Working out the inlay", answers::isWorking, answers::cancel),
+        answers.changed());
+    waiting.watch(
+        new ComputationProgress("Making the sheets", this::isMakingSheets, this::stopSheets),
+        job.changed(),
+        pages.changed(),
+        bench.focus().changed());
+  }
+
+  private boolean isMakingSheets() {
+    return bench.focus().stage() == Stage.SHEETS && (job.isWorking() || pages.isWorking());
+  }
+
+  private void stopSheets() {
+    job.cancel();
+    pages.cancel();
+  }
+
+  /** Tells of every change of anything. */
+  public void subscribe(Runnable r) {
+    for (Signal s :
+        List.of(
+            bench.desk().changed(),
+            bench.focus().changed(),
+            pictures.changed(),
+            answers.changed(),
+            ways.changed(),
+            seams.changed(),
+            job.changed(),
+            book.changed(),
+            pages.changed(),
+            errands.changed(),
+            waiting.changed(),
+            releases.changed(),
+            proofs.changed())) {
+      s.subscribe(r);
+    }
+  }
+
+  /** Whether everything shown has been worked out. */
+  public boolean isUpToDate() {
+    return pictures.isUpToDate() && answers.isUpToDate() && seams.isUpToDate() && !errands.isBusy();
+  }
+
+  /** Whether the whole job and its pages have been worked out too. */
+  public boolean isAllWorkedOut() {
+    return isUpToDate() && !ways.isWorking() && !job.isWorking() && !pages.isWorking();
+  }
+
+  @Override
+  public void close() {
+    errands.close();
+    keeper.close();
+    pictures.close();
+    answers.close();
+    ways.close();
+    seams.close();
+    job.close();
+    pages.close();
+  }
+}

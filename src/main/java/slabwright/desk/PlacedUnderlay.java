@@ -1,0 +1,121 @@
+package slabwright.desk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.BackgroundTasks;
+import slabwright.pdfin.picture.FlatFloor;
+import slabwright.pdfin.picture.PdfPicture;
+import slabwright.pdfin.picture.Picture;
+import slabwright.pdfin.picture.Placing;
+import slabwright.project.SiblingFiles;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.site.Underlay;
+import slabwright.store.AtomicFile;
+import slabwright.units.Parsed;
+
+/**
+ * A picture written beside the plan: its pixels alone, never over another file.
+ *
+ * @param bounds where it lies on the site
+ * @param page which page of which PDF it is, if it is one
+ */
+record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source> page) {
+  /** A first guess of what a picture shows across, until it is scaled; mm. */
+  private static final double FIRST_WIDTH = 15_000;
+
+  /** A picture as it was read. */
+  private record LoadedPicture(Picture picture, Optional<PdfPages.Source> page) {}
+
+  private static PlacedUnderlay of(Underlay u, Picture p, Optional<PdfPages.Source> page) {
+    Vec far = new Vec(p.width(), p.height());
+    Bounds b = Bounds.of(List.of(u.placing().apply(Vec.ZERO), u.placing().apply(far)));
+    return new PlacedUnderlay(u, b, page);
+  }
+
+  /** Lays the picture that is there flat. */
+  static Parsed<PlacedUnderlay> flat(
+      Underlay old, UnderlayRectification asked, Path folder, BackgroundTasks.TaskProgress steps)
+      throws IOException {
+    Parsed<FlatFloor> flat =
+        Picture.read(folder.resolve(old.file()), 1) instanceof Parsed.Ok<Picture> photo
+            ? asked.floor(photo.value(), old.placing())
+            : Parsed.bad("The picture " + old.file() + " cannot be read; lay it again.");
+    if (flat instanceof Parsed.Bad<FlatFloor> bad) {
+      return Parsed.bad(bad.why());
+    }
+    steps.report(0.6);
+    FlatFloor floor = flat.orThrow();
+    byte[] png = floor.picture().png();
+    steps.report(0.9);
+    Path to = SiblingFiles.fresh(folder, old.file().replaceFirst("\\.png$", "") + "-flat.png");
+    AtomicFile.write(to, png);
+    Underlay made =
+        new Underlay(to.getFileName().toString(), asked.placing(floor.placing()), floor.caution());
+    return Parsed.ok(PlacedUnderlay.of(made, floor.picture(), Optional.empty()));
+  }
+
+  /** A first laying of a picture, or of the first page of a PDF. */
+  static Parsed<PlacedUnderlay> read(Path from, Path folder, BackgroundTasks.TaskProgress steps)
+      throws IOException {
+    Parsed<LoadedPicture> read = Picture.isPdf(from) ? page(from, 1) : picture(from);
+    if (read instanceof Parsed.Bad<LoadedPicture> bad) {
+      return Parsed.bad(bad.why());
+    }
+    steps.report(0.5);
+    Picture picture = read.orThrow().picture();
+    Vec right = new Vec(picture.width(), 0);
+    Affine placing =
+        Placing.byLength(Vec.ZERO, right, FIRST_WIDTH, Vec.ZERO).orElse(Affine.IDENTITY);
+    String name = from.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    Path to = SiblingFiles.fresh(folder, (dot < 0 ? name : name.substring(0, dot)) + ".png");
+    return Parsed.ok(written(read.orThrow(), placing, to, steps));
+  }
+
+  private static Parsed<LoadedPicture> picture(Path from) {
+    return Picture.read(from, 1).map(p -> new LoadedPicture(p, Optional.empty()));
+  }
+
+  private static Parsed<LoadedPicture> page(Path pdf, int page) {
+    return PdfPicture.read(pdf, page)
+        .map(
+            p ->
+                new LoadedPicture(
+                    p.picture(),
+                    Optional.of(new PdfPages.Source(pdf, page, p.pages(), p.mmPerPixel()))));
+  }
+
+  private static PlacedUnderlay written(
+      LoadedPicture read, Affine placing, Path to, BackgroundTasks.TaskProgress steps)
+      throws IOException {
+    byte[] png = read.picture().png();
+    steps.report(0.9);
+    AtomicFile.write(to, png);
+    Underlay made = new Underlay(to.getFileName().toString(), placing);
+    return PlacedUnderlay.of(made, read.picture(), read.page());
+  }
+
+  /** Another page where one lies, at the same scale of paper. */
+  static Parsed<PlacedUnderlay> turned(
+      Underlay old, PdfPages.Source from, int page, Path folder, BackgroundTasks.TaskProgress steps)
+      throws IOException {
+    if (!Files.isReadable(from.pdf())) {
+      return Parsed.bad(from.pdf() + " is not there any more; lay the PDF again.");
+    }
+    Parsed<LoadedPicture> read = page(from.pdf(), page);
+    if (read instanceof Parsed.Bad<LoadedPicture> bad) {
+      return Parsed.bad(bad.why());
+    }
+    steps.report(0.5);
+    PdfPages.Source now = read.orThrow().page().orElseThrow();
+    double k = now.mmPerPixel() / from.mmPerPixel();
+    Affine placing = Affine.scale(k, k).then(old.placing());
+    Path to = SiblingFiles.fresh(folder, now.pictureName());
+    return Parsed.ok(written(read.orThrow(), placing, to, steps));
+  }
+}

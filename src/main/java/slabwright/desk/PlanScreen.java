@@ -1,0 +1,167 @@
+package slabwright.desk;
+
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import slabwright.desk.canvas.DimensionField;
+import slabwright.desk.canvas.PageView;
+import slabwright.desk.canvas.SlabInput;
+import slabwright.desk.canvas.SlabLayers;
+import slabwright.desk.canvas.SlabView;
+import slabwright.desk.canvas.Tone;
+import slabwright.desk.cards.CardColumn;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.Stage;
+import slabwright.desk.model.compute.TallyItem;
+import slabwright.desk.model.scene.Pictures;
+import slabwright.desk.shell.Commands;
+import slabwright.desk.shell.Controls;
+import slabwright.desk.shell.EntryBar;
+import slabwright.desk.shell.NoticeBar;
+import slabwright.desk.shell.PageList;
+import slabwright.desk.shell.ProgressStrip;
+import slabwright.desk.shell.TallyBar;
+import slabwright.desk.shell.ToolPalette;
+import slabwright.desk.shell.TopBar;
+import slabwright.desk.shell.ZoomButtons;
+import slabwright.desk.tool.ActiveTool;
+import slabwright.shape.Bounds;
+
+/** The screen while a site is open: bar above, slab and cards, tally below. */
+final class PlanScreen extends BorderPane {
+  private final TopBar top;
+  private final SlabView slab;
+  private final ToolPalette palette;
+  private final EntryBar entry;
+  private final NoticeBar notice;
+  private final ProgressStrip progress;
+  private final VBox messages = new VBox();
+  private CardColumn cards;
+  private final TallyBar tally = new TallyBar();
+  private final SlabKeys keys;
+  private final StackPane pane = new StackPane();
+  private final ZoomButtons zoom;
+  private final DeskContext bench;
+  private final ActiveTool tools;
+  private PageView page;
+  private PageList pageList;
+
+  PlanScreen(DeskModel parts, ActiveTool tools, Commands commands, SlabLayers layers) {
+    this.bench = parts.bench();
+    this.tools = tools;
+    Pictures pictures = parts.pictures();
+    top = new TopBar(bench, parts.releases(), commands);
+    slab = new SlabView(bench, pictures, tools, layers);
+    palette = new ToolPalette(bench, tools);
+    entry = new EntryBar(tools, this::acted);
+    notice = new NoticeBar(bench.desk(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
+    progress = new ProgressStrip(parts.waiting());
+    DimensionField field = new DimensionField(bench, parts.rooms());
+    SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
+    input.listen();
+    keys = new SlabKeys(bench, tools, entry, slab);
+    setTop(top);
+    zoom = new ZoomButtons(commands);
+    setCenter(slabWith(field, zoom));
+    setBottom(tally);
+  }
+
+  private StackPane slabWith(DimensionField field, Node zoom) {
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, field);
+    messages.getChildren().setAll(notice, progress);
+    messages.setSpacing(8);
+    messages.setAlignment(Pos.TOP_CENTER);
+    messages.setPickOnBounds(false);
+    messages.setMaxHeight(Region.USE_PREF_SIZE);
+    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 0, 18));
+    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
+    place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
+    place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
+    pane.setMinSize(0, 0);
+    return pane;
+  }
+
+  /** What lies over the slab is kept as a picture: its shadow is dear, and the slab moves below. */
+  private static void place(Node node, Pos where, Insets away) {
+    node.setCache(true);
+    StackPane.setAlignment(node, where);
+    StackPane.setMargin(node, away);
+  }
+
+  /** The pages lie over the slab while the Sheets stage is looked at. */
+  void setPages(PageView view, PageList list) {
+    page = view;
+    pageList = list;
+    pane.getChildren().addAll(1, List.of(page, pageList));
+    place(pageList, Pos.TOP_LEFT, new Insets(18, 0, 18, 18));
+    StackPane.setMargin(page, new Insets(0, 0, 0, 272));
+  }
+
+  /** The cards come later: they show places on the slab. */
+  void setCards(CardColumn column) {
+    cards = column;
+    setRight(column);
+  }
+
+  SlabView slab() {
+    return slab;
+  }
+
+  EntryBar entry() {
+    return entry;
+  }
+
+  void setTone(boolean dark) {
+    slab.setTone(dark ? Tone.DARK : Tone.LIGHT);
+  }
+
+  void acted() {
+    entry.refresh();
+    slab.keepInView(tools.tool().keptInView());
+    slab.repaintOver();
+  }
+
+  void refresh(List<TallyItem> figures) {
+    top.refresh();
+    palette.refresh();
+    entry.refresh();
+    notice.refresh();
+    progress.refresh();
+    cards.refresh();
+    tally.show(figures);
+    boolean sheets = bench.focus().stage() == Stage.SHEETS;
+    StackPane.setMargin(messages, new Insets(16, 16, 0, sheets ? 288 : 190));
+    for (Node n : List.of(slab, palette, entry, zoom)) {
+      Controls.show(n, !sheets);
+    }
+    Controls.show(page, sheets);
+    pageList.refresh();
+    Controls.show(pageList, sheets);
+    if (sheets) {
+      page.refresh();
+    } else {
+      slab.repaint();
+    }
+  }
+
+  /** Typing on the slab goes into the entry line when the tool takes lengths. */
+  boolean typed(KeyEvent e) {
+    String c = e.getCharacter();
+    return c.length() == 1 && Character.isDigit(c.charAt(0)) && entry.begin(c);
+  }
+
+  /** A key pressed outside a text field. */
+  boolean keyed(KeyEvent e, EditActions edit, Commands commands) {
+    boolean used = keys.pressed(e, edit, commands);
+    if (used) {
+      acted();
+    }
+    return used;
+  }
+}

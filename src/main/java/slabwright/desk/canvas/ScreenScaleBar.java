@@ -1,0 +1,40 @@
+package slabwright.desk.canvas;
+
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+import slabwright.desk.model.input.GridPitch;
+import slabwright.desk.model.input.Viewport;
+import slabwright.drawing.FontFace;
+import slabwright.drawing.Palette;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+
+/** A ruler of a round length at the top right of the view. */
+final class ScreenScaleBar {
+  private static final double RIM = 34;
+
+  private ScreenScaleBar() {}
+
+  static void paint(GraphicsContext g, Viewport v, double width, UnitSystem units, Tone tone) {
+    double length = GridPitch.pitch(v.scale(), 90, units);
+    double w = length * v.scale();
+    double y = 42;
+    double left = width - RIM - w;
+    Color ink = tone.of(Palette.INK);
+    g.setStroke(ink);
+    g.setLineDashes();
+    g.setLineWidth(3);
+    g.strokeLine(left, y, left + w, y);
+    g.setLineWidth(1.5);
+    for (double t : new double[] {0, 0.5, 1}) {
+      g.strokeLine(left + w * t, y - 5, left + w * t, y + 5);
+    }
+    g.setFill(ink);
+    g.setFont(Font.font(FontFace.FAMILY, 11));
+    g.setTextAlign(TextAlignment.CENTER);
+    g.fillText("0", left, y - 11);
+    g.fillText(LengthFormat.show(length, units), left + w, y - 11);
+  }
+}

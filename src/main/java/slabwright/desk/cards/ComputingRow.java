@@ -1,0 +1,24 @@
+package slabwright.desk.cards;
+
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import slabwright.desk.shell.Controls;
+
+/** Says that something is being worked out, and lets one give it up. */
+public final class ComputingRow {
+  private final HBox row = new HBox();
+
+  public HBox node(Runnable cancel) {
+    ProgressBar bar = new ProgressBar();
+    bar.setPrefWidth(170);
+    bar.setAccessibleText("Being worked out");
+    row.setSpacing(10);
+    row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    row.getChildren().setAll(bar, Controls.button("Cancel", "link", cancel));
+    return row;
+  }
+
+  public void show(boolean on) {
+    Controls.show(row, on);
+  }
+}

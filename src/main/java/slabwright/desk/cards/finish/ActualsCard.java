@@ -1,0 +1,130 @@
+package slabwright.desk.cards.finish;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.FindingRow;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.SiteComputation;
+import slabwright.desk.model.plan.ShopBookEditor;
+import slabwright.desk.shell.Controls;
+import slabwright.units.Parsed;
+import slabwright.work.WorkPlan;
+import slabwright.work.actuals.WriteBack;
+
+/**
+ * After the job: hours and volumes as they really were, shown as old and new values of the shop
+ * book and written into it only when asked.
+ */
+public final class ActualsCard extends Card {
+  private final ShopBookEditor keeper;
+  private final SiteComputation job;
+  private final FieldRows rows;
+  private final Map<WriteBack.Actual, String> typed = new LinkedHashMap<>();
+  private WriteBack.ActualKind what = WriteBack.ActualKind.USED;
+  private List<Object> shown = List.of();
+
+  public ActualsCard(DeskContext bench, SiteComputation job, ShopBookEditor keeper) {
+    super("After the job");
+    this.keeper = keeper;
+    this.job = job;
+    rows = new FieldRows(bench.desk());
+    body().getChildren().add(rows);
+  }
+
+  private Optional<WorkPlan> work() {
+    return job.done().map(SiteComputation.ComputedSite::work);
+  }
+
+  private void fill(WorkPlan plan) {
+    rows.clear();
+    rows.choice(
+            "Measured",
+            List.of(WriteBack.ActualKind.values()),
+            WriteBack.ActualKind::word,
+            () -> what,
+            this::show)
+        .setId("actual-what");
+    rows.getChildren().add(Controls.sentence("The " + what.asks() + ":", "card-hint"));
+    WriteBack.askable(plan).stream().filter(a -> a.what() == what).forEach(this::field);
+    changes();
+  }
+
+  private void show(WriteBack.ActualKind next) {
+    what = next;
+    refresh();
+  }
+
+  private void field(WriteBack.Actual a) {
+    rows.text(a.name(), () -> typed.getOrDefault(a, ""), v -> take(a, v))
+        .id("actual-" + a.name().replace(' ', '-'));
+  }
+
+  private Parsed<?> take(WriteBack.Actual a, String text) {
+    if (text.isBlank()) {
+      typed.remove(a);
+      refresh();
+      return Parsed.ok(text);
+    }
+    Optional<Parsed<WriteBack.Result>> tried = result(List.of(filled(a, text)));
+    if (tried.isPresent() && tried.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
+      return bad;
+    }
+    typed.put(a, text.strip());
+    refresh();
+    return Parsed.ok(text);
+  }
+
+  private static WriteBack.Actual filled(WriteBack.Actual a, String text) {
+    return new WriteBack.Actual(a.what(), a.name(), text.strip());
+  }
+
+  private Optional<Parsed<WriteBack.Result>> result(List<WriteBack.Actual> measured) {
+    return work().flatMap(w -> keeper.text().map(t -> WriteBack.of(w, t, measured)));
+  }
+
+  /** What would be written, old and new, with the button that does it. */
+  private void changes() {
+    List<WriteBack.Actual> measured = new ArrayList<>();
+    typed.forEach((a, text) -> measured.add(filled(a, text)));
+    Optional<Parsed<WriteBack.Result>> result = result(measured);
+    if (measured.isEmpty() || result.isEmpty()) {
+      return;
+    }
+    if (result.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
+      rows.getChildren().add(FindingRow.look(bad.why()).row());
+      return;
+    }
+    WriteBack.Result r = result.get().orThrow();
+    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(c.sentence())));
+    var write = Controls.button("Write into the shop book", "link", () -> write(r));
+    write.setId("actual-write");
+    rows.getChildren().add(write);
+  }
+
+  private void write(WriteBack.Result r) {
+    typed.clear();
+    keeper.write(r.text(), "");
+  }
+
+  @Override
+  protected void refresh() {
+    List<Object> now =
+        List.of(
+            work().map(WorkPlan::areas), what, Map.copyOf(typed), keeper.text().map(t -> t.text()));
+    if (!now.equals(shown)) {
+      shown = now;
+      work().ifPresent(this::fill);
+    }
+    rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return work().isPresent() && keeper.form().isPresent();
+  }
+}

@@ -1,0 +1,183 @@
+package slabwright.desk.cards.finish;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.layout.HBox;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.NumberRange;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.SiteComputation;
+import slabwright.desk.shell.Controls;
+import slabwright.site.Exposure;
+import slabwright.site.Finish;
+import slabwright.site.FloorArea;
+import slabwright.site.edit.AreaEdit;
+import slabwright.work.book.Product;
+import slabwright.work.book.ProductKind;
+
+/** The finish system: which products of the shop book go on, in which order, how often. */
+public final class FinishCard extends Card {
+  private final DeskContext bench;
+  private final SiteComputation job;
+  private final FieldRows rows;
+  private List<Object> shown = List.of();
+
+  public FinishCard(DeskContext bench, SiteComputation job) {
+    super("Finish system");
+    this.bench = bench;
+    this.job = job;
+    rows = new FieldRows(bench.desk());
+    body().getChildren().add(rows);
+    var add = Controls.button("Add a coat", "link", this::add);
+    add.setId("add-coat");
+    beside(add);
+  }
+
+  private List<Product> products() {
+    return job.done().map(d -> d.work().book().products()).orElse(List.of());
+  }
+
+  private List<Finish.Coat> coats() {
+    return bench.focus().area().map(a -> a.finish().coats()).orElse(List.of());
+  }
+
+  private void set(List<Finish.Coat> coats) {
+    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
+    area.ifPresent(
+        a ->
+            bench
+                .desk()
+                .push(new AreaEdit.SetFinish(a.id(), new Finish(a.finish().exposure(), coats))));
+  }
+
+  private void add() {
+    products().stream()
+        .filter(p -> p.is(ProductKind.SEALER))
+        .findFirst()
+        .or(() -> products().stream().findFirst())
+        .ifPresent(
+            p -> {
+              List<Finish.Coat> next = new ArrayList<>(coats());
+              next.add(coat(p.id(), 1));
+              set(next);
+            });
+  }
+
+  private Finish.Coat coat(String product, int times) {
+    boolean inlay =
+        products().stream().anyMatch(p -> p.id().equals(product) && p.is(ProductKind.INLAY_DYE));
+    return new Finish.Coat(product, times, inlay ? Finish.Target.INLAY : Finish.Target.WHOLE_FLOOR);
+  }
+
+  private void replace(int index, Finish.Coat coat) {
+    List<Finish.Coat> next = new ArrayList<>(coats());
+    next.set(index, coat);
+    set(next);
+  }
+
+  private void remove(int index) {
+    List<Finish.Coat> next = new ArrayList<>(coats());
+    next.remove(index);
+    set(next);
+  }
+
+  private String label(String id) {
+    return products().stream()
+        .filter(p -> p.id().equals(id))
+        .map(Product::label)
+        .findFirst()
+        .orElse(id);
+  }
+
+  private Optional<Exposure> exposure() {
+    return bench.focus().area().flatMap(a -> a.finish().exposure());
+  }
+
+  private void set(Optional<Exposure> to) {
+    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
+    area.ifPresent(a -> bench.desk().push(new AreaEdit.SetFinish(a.id(), new Finish(to, coats()))));
+  }
+
+  private static String word(Optional<Exposure> e) {
+    return e.map(
+            v ->
+                switch (v) {
+                  case CREAM -> "cream";
+                  case FINE -> "fine aggregate";
+                  case MEDIUM -> "medium aggregate";
+                  case COARSE -> "coarse aggregate";
+                })
+        .orElse("not chosen");
+  }
+
+  private static List<Optional<Exposure>> exposures() {
+    List<Optional<Exposure>> all = new ArrayList<>(List.of(Optional.empty()));
+    Arrays.stream(Exposure.values()).map(Optional::of).forEach(all::add);
+    return all;
+  }
+
+  private void fill() {
+    rows.clear();
+    rows.choice("Ground to", exposures(), FinishCard::word, this::exposure, this::set)
+        .setId("finish-exposure");
+    List<String> ids = products().stream().map(Product::id).toList();
+    for (int i = 0; i < coats().size(); i++) {
+      row(i, ids);
+    }
+    if (coats().isEmpty()) {
+      rows.getChildren()
+          .add(
+              Controls.sentence(
+                  "Nothing goes on yet. Add the coats in the order they are laid.", "card-words"));
+    }
+  }
+
+  private void row(int i, List<String> ids) {
+    Finish.Coat now = coats().get(i);
+    List<String> all = new ArrayList<>(ids);
+    if (!all.contains(now.product())) {
+      all.add(now.product());
+    }
+    ChoiceBox<String> product =
+        rows.choice(
+            (i + 1) + ".",
+            all,
+            this::label,
+            () -> i < coats().size() ? coats().get(i).product() : now.product(),
+            p -> replace(i, coat(p, coats().get(i).coats())));
+    product.setMaxWidth(250);
+    product.setId("product-" + i);
+    HBox line = new HBox();
+    rows.number(
+            "Coats",
+            () -> i < coats().size() ? String.valueOf(coats().get(i).coats()) : "",
+            new NumberRange(1, 20),
+            v -> replace(i, coat(coats().get(i).product(), (int) Math.rint(v))))
+        .id("coats-" + i);
+    var away = Controls.button("Leave out", "link", () -> remove(i));
+    line.getChildren().addAll(Controls.spring(), away);
+    rows.getChildren().add(line);
+  }
+
+  @Override
+  protected void refresh() {
+    List<Object> now =
+        List.of(
+            products().stream().map(Product::id).toList(),
+            coats().stream().map(Finish.Coat::product).toList());
+    if (!now.equals(shown)) {
+      shown = now;
+      fill();
+    }
+    rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return bench.focus().area().isPresent() && !products().isEmpty();
+  }
+}

@@ -1,0 +1,131 @@
+package slabwright.desk.cards.finish;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.NumberRange;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.edit.SlabChange;
+import slabwright.site.AirSpace;
+import slabwright.site.FloorArea;
+import slabwright.site.Slab;
+import slabwright.site.edit.AreaEdit;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+import slabwright.units.QuantityFormat;
+
+/** What is known of the slab and the air over it; what was not measured stays empty. */
+public final class SlabCard extends Card {
+  private final DeskContext bench;
+  private final FieldRows rows;
+  private final FieldRows air;
+  private final MoistureFields moisture;
+
+  public SlabCard(DeskContext bench) {
+    super("Slab and air, as measured");
+    this.bench = bench;
+    rows = new FieldRows(bench.desk());
+    air = new FieldRows(bench.desk());
+    moisture = new MoistureFields(bench.desk(), this::slab, this::set);
+    body().getChildren().addAll(rows, moisture, air);
+    number("Mohs hardness", "slab-mohs", SlabChange.Reading.MOHS, new NumberRange(1, 10));
+    number("Age, years", "slab-age", SlabChange.Reading.AGE, new NumberRange(0, 500));
+    rows.maybe("Thickness", () -> slab().thickness(), v -> set(SlabChange.thick(slab(), v)))
+        .id("slab-thickness");
+    rows.choice(
+            "Vapour barrier",
+            List.of(Optional.<Boolean>empty(), Optional.of(true), Optional.of(false)),
+            SlabCard::barrier,
+            () -> slab().vapourBarrier(),
+            v -> set(SlabChange.barrier(slab(), v)))
+        .setId("slab-barrier");
+    number("Slab, °C", "slab-surface", SlabChange.Reading.SURFACE, new NumberRange(-30, 80));
+    number("Air, °C", "slab-air", SlabChange.Reading.AIR, new NumberRange(-30, 60));
+    number("Humidity, %", "slab-humidity", SlabChange.Reading.HUMIDITY, new NumberRange(1, 100));
+    air();
+  }
+
+  private void air() {
+    air.maybe("Ceiling", () -> space().ceiling(), v -> set(space(v, flow(), mixing())))
+        .id("ceiling");
+    air.number(
+            "Fresh air, m³/h",
+            () -> QuantityFormat.number(flow(), 0),
+            new NumberRange(0, 1e7),
+            v -> set(space(space().ceiling(), v, mixing())))
+        .id("airflow");
+    air.number(
+            "Mixing factor K",
+            () -> QuantityFormat.number(mixing(), 1),
+            new NumberRange(1, 20),
+            v -> set(space(space().ceiling(), flow(), v)))
+        .id("mixing");
+  }
+
+  private static String barrier(Optional<Boolean> v) {
+    return v.map(b -> b ? "lies under it" : "none").orElse("not known");
+  }
+
+  private FloorArea area() {
+    return bench.focus().area().orElseGet(() -> FloorArea.of("none", "", List.of()));
+  }
+
+  private Slab slab() {
+    return area().slab();
+  }
+
+  private void set(Slab next) {
+    bench.desk().push(new AreaEdit.SetSlab(area().id(), next));
+  }
+
+  private AirSpace space() {
+    return area().air();
+  }
+
+  private double flow() {
+    return space().airflowM3PerHour();
+  }
+
+  private double mixing() {
+    return space().mixing();
+  }
+
+  private static AirSpace space(Optional<Length> ceiling, double flow, double mixing) {
+    return new AirSpace(ceiling, flow, mixing);
+  }
+
+  private void set(AirSpace next) {
+    bench.desk().push(new AreaEdit.SetAir(area().id(), next));
+  }
+
+  private void number(String name, String id, SlabChange.Reading what, NumberRange range) {
+    rows.text(
+            name,
+            () -> {
+              OptionalDouble v = SlabChange.get(slab(), what);
+              return v.isPresent()
+                  ? QuantityFormat.number(v.getAsDouble(), v.getAsDouble() % 1 == 0 ? 0 : 1)
+                  : "";
+            },
+            text ->
+                (text.isBlank()
+                        ? Parsed.ok(OptionalDouble.empty())
+                        : range.read(text).map(OptionalDouble::of))
+                    .map(v -> rows.taken(v, d -> set(SlabChange.with(slab(), what, d)))))
+        .id(id);
+  }
+
+  @Override
+  protected void refresh() {
+    rows.refresh();
+    moisture.refresh();
+    air.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return bench.focus().area().isPresent();
+  }
+}

@@ -1,0 +1,147 @@
+package slabwright.desk.cards.inlay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.Button;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FindingRow;
+import slabwright.desk.cards.PlaceNavigator;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.plan.Releases;
+import slabwright.desk.model.scene.DoorwayDatum;
+import slabwright.desk.shell.Controls;
+import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.InlayPlan;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.site.Inlay;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+
+/** What to look at before anything is cut: reading direction, loose pieces, warnings. */
+public final class ChecksCard extends Card {
+  private static final int MOST = 12;
+
+  private final DeskContext bench;
+  private final SelectedAreaResults answers;
+  private final PlaceNavigator places;
+  private final Releases releases;
+  private final SelectedInlay inlay;
+  private final HBox working;
+  private List<Object> shown = List.of();
+
+  public ChecksCard(
+      DeskContext bench, SelectedAreaResults answers, PlaceNavigator places, Releases releases) {
+    super("Before it is cut");
+    this.bench = bench;
+    this.answers = answers;
+    this.places = places;
+    this.releases = releases;
+    this.inlay = new SelectedInlay(bench);
+    ProgressBar bar = new ProgressBar();
+    bar.setPrefWidth(150);
+    bar.setAccessibleText("The inlay is being worked out");
+    working = new HBox(bar, Controls.button("Cancel", "link", answers::cancel));
+    working.setSpacing(10);
+  }
+
+  private void fill(Inlay i, Optional<ComputedInlay> answer, boolean changed) {
+    body().getChildren().clear();
+    if (answers.isWorking()) {
+      body().getChildren().add(working);
+    }
+    List<FindingRow> all = new ArrayList<>();
+    answer
+        .filter(a -> !a.refusal().isEmpty())
+        .ifPresent(
+            a -> all.add(new FindingRow(FindingRow.Sign.CANT, a.refusal(), Optional.empty())));
+    if (changed) {
+      all.add(
+          new FindingRow(
+              FindingRow.Sign.CANT,
+              "The graphic changed on disk since it was accepted. Look at it well; nothing is cut"
+                  + " until you accept it.",
+              Optional.empty()));
+    }
+    reading(i).ifPresent(all::add);
+    answer.ifPresent(a -> a.plan().ifPresent(p -> all.addAll(findings(a, p, i))));
+    all.stream().limit(MOST).forEach(f -> body().getChildren().add(f.row()));
+    if (changed) {
+      body().getChildren().add(accept(i));
+    }
+    if (all.size() > MOST) {
+      body()
+          .getChildren()
+          .add(Controls.label("and " + (all.size() - MOST) + " more of the kind", "card-hint"));
+    }
+  }
+
+  private Button accept(Inlay i) {
+    Button b =
+        Controls.button(
+            "Accept the graphic as it is now",
+            "soft-button",
+            () -> bench.focus().area().ifPresent(a -> releases.accept(a, i)));
+    b.setId("accept-graphic");
+    return b;
+  }
+
+  private Optional<FindingRow> reading(Inlay i) {
+    return bench
+        .focus()
+        .area()
+        .flatMap(a -> DoorwayDatum.nearest(a, i.middle().vec()))
+        .map(
+            j -> {
+              double askew = j.askew(i);
+              String door = j.doorway().name();
+              return Math.abs(askew) <= 45
+                  ? FindingRow.fine("Reads the right way up from " + door)
+                  : FindingRow.look(
+                      "Reads "
+                          + word(askew)
+                          + " from "
+                          + door
+                          + ": turn it by "
+                          + QuantityFormat.number(-askew, 0)
+                          + "° to read from there");
+            });
+  }
+
+  private static String word(double askew) {
+    return Math.abs(askew) > 135 ? "upside down" : "sideways";
+  }
+
+  private List<FindingRow> findings(ComputedInlay a, InlayPlan p, Inlay now) {
+    Affine map = a.toSite(now).orElse(Affine.IDENTITY);
+    UnitSystem units = bench.desk().shown().units();
+    return new InlayFindings(p, now, inlay, units, at -> goTo(map.apply(at))).all();
+  }
+
+  private Runnable goTo(Vec at) {
+    return () -> places.show(Bounds.EMPTY.including(at));
+  }
+
+  @Override
+  protected void refresh() {
+    Optional<Inlay> now = inlay.now();
+    Optional<ComputedInlay> a = now.flatMap(i -> answers.inlay(i.id()));
+    List<Object> key =
+        List.of(
+            now, a, answers.isWorking(), bench.desk().shown().units(), releases.graphicChecks());
+    if (!key.equals(shown)) {
+      shown = key;
+      now.ifPresent(i -> fill(i, a, releases.changedOnDisk(i)));
+    }
+  }
+
+  @Override
+  public boolean isWanted() {
+    return inlay.now().isPresent();
+  }
+}

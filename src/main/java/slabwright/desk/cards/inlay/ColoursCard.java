@@ -1,0 +1,136 @@
+package slabwright.desk.cards.inlay;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.NumberRange;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.edit.ColourUse;
+import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.PlacedInlay;
+import slabwright.site.ColourChoice.Use;
+import slabwright.site.Inlay;
+import slabwright.site.StencilChanges;
+import slabwright.site.StencilSpec;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+import slabwright.units.QuantityFormat;
+
+/** What happens with each colour of the graphic, the base dye under it, and ties. */
+public final class ColoursCard extends Card {
+  private static final NumberRange LIGHTNESS = new NumberRange(0, 100);
+
+  private final SelectedAreaResults answers;
+  private final SelectedInlay inlay;
+  private final FieldRows rows;
+  private List<String> colours = List.of();
+  private boolean filled;
+
+  public ColoursCard(DeskContext bench, SelectedAreaResults answers) {
+    super("Colours and ties");
+    this.answers = answers;
+    this.inlay = new SelectedInlay(bench);
+    this.rows = new FieldRows(bench.desk());
+    body().getChildren().add(rows);
+  }
+
+  private StencilSpec spec() {
+    return inlay.now().map(Inlay::spec).orElse(StencilSpec.forRoll(Length.inches(48)));
+  }
+
+  private StencilChanges changes() {
+    return spec().changes();
+  }
+
+  private List<String> all() {
+    Optional<ComputedInlay> a = inlay.now().flatMap(i -> answers.inlay(i.id()));
+    return ColourUse.all(a.flatMap(ComputedInlay::placed).map(PlacedInlay::artwork), spec());
+  }
+
+  private void fill() {
+    rows.clear();
+    colours.forEach(this::colour);
+    rows.text("Base dye, lightness L*", this::lightness, this::takeLightness).id("base-lightness");
+    rows.tick(
+            "Tie loose pieces in, for a stiff stencil that is used again",
+            () -> spec().ties(),
+            v -> inlay.cut(v ? "tie loose pieces" : "leave ties out", s -> s.withTies(v)))
+        .setId("ties");
+    rows.maybe(
+            "Tie width",
+            () -> changes().tieWidth(),
+            v -> inlay.cut("change tie width", s -> s.withChanges(s.changes().withTieWidth(v))))
+        .id("tie-width");
+  }
+
+  private void colour(String hex) {
+    ChoiceBox<Use> box =
+        rows.choice(
+            hex,
+            List.of(Use.values()),
+            ColoursCard::word,
+            () -> ColourUse.of(spec(), hex),
+            u -> inlay.cut(step(u, hex), s -> ColourUse.with(s, colours, hex, u)));
+    box.setId("colour-" + hex.substring(1));
+    Region swatch = new Region();
+    swatch.setStyle("-fx-background-color: " + hex);
+    swatch.setMinSize(14, 14);
+    swatch.setMaxSize(14, 14);
+    if (box.getParent() instanceof HBox row) {
+      row.getChildren().add(0, swatch);
+      row.setSpacing(8);
+    }
+  }
+
+  private static String word(Use u) {
+    return switch (u) {
+      case DYE -> "Dye";
+      case LEAVE -> "Leave as floor";
+      case IGNORE -> "Ignore";
+    };
+  }
+
+  private static String step(Use u, String hex) {
+    return u.name().toLowerCase(Locale.ROOT) + " " + hex;
+  }
+
+  private String lightness() {
+    OptionalDouble l = changes().baseLightness();
+    return l.isPresent() ? QuantityFormat.number(l.getAsDouble(), 0) : "";
+  }
+
+  private Parsed<?> takeLightness(String text) {
+    if (text.isBlank()) {
+      setLightness(OptionalDouble.empty());
+      return Parsed.ok(0.0);
+    }
+    return LIGHTNESS.read(text).map(v -> rows.taken(v, x -> setLightness(OptionalDouble.of(x))));
+  }
+
+  private void setLightness(OptionalDouble v) {
+    inlay.cut("change base dye", s -> s.withChanges(s.changes().withBaseLightness(v)));
+  }
+
+  @Override
+  protected void refresh() {
+    List<String> now = all();
+    if (!filled || !now.equals(colours)) {
+      filled = true;
+      colours = now;
+      fill();
+    }
+    rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return inlay.now().isPresent();
+  }
+}

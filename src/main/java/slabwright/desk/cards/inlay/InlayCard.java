@@ -1,0 +1,125 @@
+package slabwright.desk.cards.inlay;
+
+import java.util.Optional;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.NumberRange;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.edit.InlayChange;
+import slabwright.desk.model.scene.DoorwayDatum;
+import slabwright.desk.shell.Controls;
+import slabwright.site.Inlay;
+import slabwright.site.Spot;
+import slabwright.units.Length;
+import slabwright.units.QuantityFormat;
+
+/** The inlay's graphic, size and place. */
+public final class InlayCard extends Card {
+  private final DeskContext bench;
+  private final SelectedInlay inlay;
+  private final FieldRows rows;
+  private String door = "none";
+
+  /**
+   * A card.
+   *
+   * @param choose asks for a graphic and places it
+   */
+  public InlayCard(DeskContext bench, Runnable choose) {
+    super("Size and place");
+    this.bench = bench;
+    this.inlay = new SelectedInlay(bench);
+    rows = new FieldRows(bench.desk());
+    body().getChildren().add(rows);
+    var add = Controls.button("Another graphic", "link", choose);
+    Controls.named(add, "Choose a graphic and place it", "");
+    beside(add);
+  }
+
+  private Optional<DoorwayDatum> jamb() {
+    return inlay
+        .now()
+        .flatMap(i -> bench.focus().area().flatMap(a -> DoorwayDatum.nearest(a, i.middle().vec())));
+  }
+
+  private Spot middle() {
+    return inlay.now().map(Inlay::middle).orElse(Spot.mm(0, 0));
+  }
+
+  private void fill() {
+    rows.clear();
+    rows.words("Name", () -> inlay.now().map(Inlay::name).orElse(""), this::rename)
+        .id("inlay-name");
+    rows.figure("Graphic", () -> inlay.now().map(Inlay::graphic).orElse(""));
+    rows.length("Width", () -> inlay.now().map(Inlay::width).orElse(Length.ZERO), this::widen)
+        .id("inlay-width");
+    rows.number(
+            "Turn",
+            () -> QuantityFormat.number(turn(), turn() % 1 == 0 ? 0 : 1) + "°",
+            new NumberRange(-360, 360),
+            v -> inlay.change(i -> InlayChange.placed(i, i.middle(), v)))
+        .id("inlay-turn");
+    jamb().ifPresent(j -> offsets(j.doorway().name()));
+    if (jamb().isEmpty()) {
+      rows.length("Middle, right", () -> middle().x(), v -> put(new Spot(v, middle().y())));
+      rows.length("Middle, up", () -> middle().y(), v -> put(new Spot(middle().x(), v)));
+    }
+  }
+
+  private void offsets(String doorway) {
+    rows.length("Along from jamb", () -> Length.mm(along()), v -> put(at(v.mm(), off())))
+        .id("inlay-along");
+    rows.length("Off that wall", () -> Length.mm(off()), v -> put(at(along(), v.mm())))
+        .id("inlay-off");
+    rows.sentence(
+        () -> "Its middle, measured from the first jamb of " + doorway + ".", "card-hint");
+  }
+
+  private double along() {
+    return jamb().map(j -> j.along(middle())).orElse(0.0);
+  }
+
+  private double off() {
+    return jamb().map(j -> j.off(middle())).orElse(0.0);
+  }
+
+  private Spot at(double along, double off) {
+    return jamb().map(j -> j.at(along, off)).orElse(middle());
+  }
+
+  private double turn() {
+    return inlay.now().map(Inlay::turn).orElse(0.0);
+  }
+
+  private void rename(String name) {
+    inlay.change(i -> InlayChange.named(i, name));
+  }
+
+  private void widen(Length v) {
+    inlay.change(i -> InlayChange.wide(i, v));
+  }
+
+  private void put(Spot to) {
+    inlay.change(i -> InlayChange.placed(i, to, i.turn()));
+  }
+
+  @Override
+  protected void refresh() {
+    String now = jamb().map(j -> j.doorway().id()).orElse("");
+    if (!now.equals(door) && inlay.now().isPresent()) {
+      door = now;
+      fill();
+    }
+    rows.refresh();
+  }
+
+  @Override
+  protected String title() {
+    return inlay.now().map(Inlay::name).filter(n -> !n.isBlank()).orElseGet(super::title);
+  }
+
+  @Override
+  public boolean isWanted() {
+    return inlay.now().isPresent();
+  }
+}

@@ -1,0 +1,105 @@
+package slabwright.desk.cards.inlay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import slabwright.desk.cards.FindingRow;
+import slabwright.desk.cards.PlaceCycle;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.Mending;
+import slabwright.inlay.stencil.Change;
+import slabwright.inlay.stencil.FindingGroups;
+import slabwright.inlay.stencil.Fix;
+import slabwright.inlay.stencil.LoosePiece;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Vec;
+import slabwright.site.Inlay;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+
+/** What an inlay's plan has to say, as rows with a way to the place and an offer to mend it. */
+record InlayFindings(
+    InlayPlan plan,
+    Inlay inlay,
+    SelectedInlay picked,
+    UnitSystem units,
+    Function<Vec, Runnable> goTo) {
+  private static final int MOST_LOOSE = 4;
+
+  List<FindingRow> all() {
+    List<FindingRow> all = new ArrayList<>();
+    all.add(FindingRow.fine("Weed the graphic, keep the surround; nothing is mirrored"));
+    accepted(all);
+    FindingGroups.of(plan.findings(), units).forEach(g -> all.add(row(g)));
+    loose(all);
+    return all;
+  }
+
+  private FindingRow row(FindingGroups.Group group) {
+    boolean cant = group.weight() == slabwright.inlay.stencil.Finding.Weight.CANNOT;
+    return new FindingRow(
+        cant ? FindingRow.Sign.CANT : FindingRow.Sign.LOOK,
+        group.sentence(),
+        places(group.places()),
+        group.fix().filter(f -> !Mending.isAccepted(f, inlay.spec())).map(this::offer));
+  }
+
+  private Optional<Runnable> places(List<Vec> places) {
+    return switch (places.size()) {
+      case 0 -> Optional.empty();
+      case 1 -> Optional.of(goTo.apply(places.get(0)));
+      default -> Optional.of(new PlaceCycle(places.stream().map(goTo).toList()));
+    };
+  }
+
+  private FindingRow.Offer offer(Fix fix) {
+    return new FindingRow.Offer("Fix", () -> picked.cut(fix.step(), s -> Mending.accept(fix, s)));
+  }
+
+  private void accepted(List<FindingRow> all) {
+    for (Fix fix : Fix.values()) {
+      if (Mending.isAccepted(fix, inlay.spec())) {
+        String words =
+            plan.stencils().changes().stream()
+                .filter(c -> c.fix() == fix)
+                .map((Change c) -> c.words(units))
+                .collect(Collectors.joining(" "));
+        all.add(
+            new FindingRow(
+                FindingRow.Sign.FINE,
+                words.isEmpty() ? "Accepted: " + fix.step() + "; none was found." : words,
+                Optional.empty(),
+                Optional.of(takeBack(fix))));
+      }
+    }
+  }
+
+  private FindingRow.Offer takeBack(Fix fix) {
+    return new FindingRow.Offer(
+        "Take back", () -> picked.cut("do not " + fix.step(), s -> Mending.takeBack(fix, s)));
+  }
+
+  private void loose(List<FindingRow> all) {
+    int n = plan.loosePieces();
+    if (n == 0) {
+      return;
+    }
+    String carry = n == 1 ? " loose piece: carry it" : " loose pieces: carry them";
+    all.add(FindingRow.look(n + carry + " over on transfer tape"));
+    for (Stencil s : plan.stencils().stencils()) {
+      for (LoosePiece piece : s.loosePieces().stream().limit(MOST_LOOSE).toList()) {
+        String words =
+            String.format(
+                Locale.ROOT,
+                "Loose in %s: %s",
+                s.colour(),
+                QuantityFormat.smallArea(piece.area(), units));
+        all.add(
+            new FindingRow(FindingRow.Sign.LOOK, words, Optional.of(goTo.apply(piece.place()))));
+      }
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package slabwright.desk.cards.inlay;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.scene.layout.VBox;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.NumberRange;
+import slabwright.desk.model.Desk;
+import slabwright.site.Overspray;
+import slabwright.units.Length;
+import slabwright.units.LengthFormat;
+import slabwright.units.QuantityFormat;
+
+/** How far mist lands beyond the openings: stated, or worked out from the nozzle. */
+final class OversprayFields extends VBox {
+  /** A first nozzle, common practice, no source: measure your own. */
+  private static final Overspray.Fan FIRST =
+      new Overspray.Fan(Length.inches(10), 80, Length.inches(6), Length.inches(4));
+
+  private final Supplier<Overspray> now;
+  private final Consumer<Overspray> set;
+  private final FieldRows kind;
+  private final FieldRows rows;
+  private Class<?> shown = Void.class;
+
+  OversprayFields(Desk desk, Supplier<Overspray> now, Consumer<Overspray> set) {
+    this.now = now;
+    this.set = set;
+    kind = new FieldRows(desk);
+    rows = new FieldRows(desk);
+    getChildren().addAll(kind, rows);
+    setSpacing(7);
+    kind.choice(
+            "Overspray",
+            List.of(false, true),
+            fan -> fan ? "from the nozzle" : "stated",
+            () -> now.get() instanceof Overspray.Fan,
+            fan -> set.accept(fan ? FIRST : new Overspray.Stated(Length.mm(now.get().reachMm()))))
+        .setId("stencil-overspray");
+  }
+
+  private Overspray.Fan fan() {
+    return now.get() instanceof Overspray.Fan f ? f : FIRST;
+  }
+
+  private void fan(Length height, double degrees, Length overrun, Length drift) {
+    set.accept(new Overspray.Fan(height, degrees, overrun, drift));
+  }
+
+  private void stated() {
+    rows.length(
+            "Overspray reach",
+            () -> Length.mm(now.get().reachMm()),
+            v -> set.accept(new Overspray.Stated(v)))
+        .id("stencil-overspray-reach");
+  }
+
+  private void nozzle() {
+    rows.length(
+            "Nozzle height",
+            () -> fan().height(),
+            v -> fan(v, fan().fanDegrees(), fan().overrun(), fan().drift()))
+        .id("fan-height");
+    rows.number(
+            "Angle of its fan",
+            () ->
+                QuantityFormat.number(fan().fanDegrees(), fan().fanDegrees() % 1 == 0 ? 0 : 1)
+                    + "°",
+            new NumberRange(0, 179),
+            v -> fan(fan().height(), v, fan().overrun(), fan().drift()))
+        .id("fan-degrees");
+    rows.length(
+            "Strokes run past",
+            () -> fan().overrun(),
+            v -> fan(fan().height(), fan().fanDegrees(), v, fan().drift()))
+        .id("fan-overrun");
+    rows.length(
+            "Drift in the air",
+            () -> fan().drift(),
+            v -> fan(fan().height(), fan().fanDegrees(), fan().overrun(), v))
+        .id("fan-drift");
+    rows.figure(
+        "Overspray reach", () -> LengthFormat.show(Length.mm(now.get().reachMm()), rows.units()));
+  }
+
+  void refresh() {
+    if (shown != now.get().getClass()) {
+      shown = now.get().getClass();
+      rows.clear();
+      if (now.get() instanceof Overspray.Fan) {
+        nozzle();
+      } else {
+        stated();
+      }
+    }
+    kind.refresh();
+    rows.refresh();
+  }
+}

@@ -1,0 +1,98 @@
+package slabwright.desk.cards.inlay;
+
+import java.util.Optional;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Label;
+import slabwright.desk.canvas.FxPainter;
+import slabwright.desk.canvas.Tone;
+import slabwright.desk.cards.Card;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.shell.Controls;
+import slabwright.figures.RollDiagram;
+import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.units.LengthFormat;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+
+/** The panels for the sign shop: how many, how much of the roll, and a picture of them on it. */
+public final class PanelsCard extends Card {
+  private static final double WIDE = 306;
+
+  private final DeskContext bench;
+  private final SelectedAreaResults answers;
+  private final SelectedInlay inlay;
+  private final Label roll = Controls.sentence("", "card-words");
+  private final Label sum = Controls.sentence("", "big-figure");
+  private final Canvas picture = new Canvas(WIDE, 92);
+  private Optional<ComputedInlay> shown = Optional.empty();
+  private UnitSystem units = UnitSystem.METRIC;
+  private boolean dark;
+
+  public PanelsCard(DeskContext bench, SelectedAreaResults answers) {
+    super("Panels for the sign shop");
+    this.bench = bench;
+    this.answers = answers;
+    this.inlay = new SelectedInlay(bench);
+    body().getChildren().addAll(sum, roll, picture);
+  }
+
+  private void fill(InlayPlan plan, PanelPlan p) {
+    int stencils = plan.stencils().stencils().size();
+    sum.setText(
+        p.panels().size()
+            + (p.panels().size() == 1 ? " panel · " : " panels · ")
+            + p.laps().size()
+            + (p.laps().size() == 1 ? " seam · " : " seams · ")
+            + QuantityFormat.run(plan.rollLength(), units)
+            + " of roll · waste "
+            + Math.round(p.waste() * 100)
+            + " %");
+    roll.setText(
+        stencils
+            + (stencils == 1 ? " stencil" : " stencils, one a colour")
+            + ", blank "
+            + LengthFormat.show(plan.stencils().blank().width(), units)
+            + " × "
+            + LengthFormat.show(plan.stencils().blank().height(), units)
+            + ", cut "
+            + QuantityFormat.run(plan.cutLength(), units));
+  }
+
+  private void draw(ComputedInlay answer, PanelPlan p) {
+    GraphicsContext g = picture.getGraphicsContext2D();
+    double usable = inlay.now().map(i -> i.spec().usableMm()).orElse(1000.0);
+    double k = FxPainter.SCREEN;
+    var drawing = RollDiagram.of(answer, p, usable, WIDE / k);
+    picture.setHeight(drawing.bounds().height() * k + 2);
+    g.clearRect(0, 0, WIDE, picture.getHeight());
+    drawing.paintOn(new FxPainter(g, k, dark ? Tone.DARK : Tone.LIGHT), drawing.bounds());
+  }
+
+  private Optional<ComputedInlay> answer() {
+    return inlay.now().flatMap(i -> answers.inlay(i.id()));
+  }
+
+  @Override
+  protected void refresh() {
+    Optional<ComputedInlay> now = answer();
+    UnitSystem u = bench.desk().shown().units();
+    boolean d = bench.settings().dark();
+    if (isWanted() && (!now.equals(shown) || u != units || d != dark)) {
+      shown = now;
+      units = u;
+      dark = d;
+      InlayPlan plan = now.flatMap(ComputedInlay::plan).orElseThrow();
+      fill(plan, plan.panels().orElseThrow());
+      draw(now.get(), plan.panels().orElseThrow());
+    }
+  }
+
+  @Override
+  public boolean isWanted() {
+    return answer().flatMap(ComputedInlay::plan).flatMap(InlayPlan::panels).isPresent();
+  }
+}

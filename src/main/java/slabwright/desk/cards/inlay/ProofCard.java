@@ -1,0 +1,233 @@
+package slabwright.desk.cards.inlay;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import slabwright.desk.canvas.FxPainter;
+import slabwright.desk.canvas.Tone;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FindingRow;
+import slabwright.desk.cards.PlaceNavigator;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.Proofs;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.shell.Controls;
+import slabwright.inlay.proof.FaultInks;
+import slabwright.inlay.proof.ProofFault;
+import slabwright.inlay.proof.ShadingMeans;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.site.Inlay;
+import slabwright.units.UnitSystem;
+
+/** The drawing that came back from the sign shop: what is wrong with it, and where. */
+public final class ProofCard extends Card {
+  private static final double WIDE = 306;
+  private static final int MOST = 10;
+
+  private final DeskContext bench;
+  private final SelectedAreaResults answers;
+  private final Proofs proofs;
+  private final PlaceNavigator places;
+  private final SelectedInlay inlay;
+  private final VBox result = new VBox(8);
+  private List<Object> shown = List.of();
+
+  /**
+   * A card.
+   *
+   * @param choose asks for the file that came back
+   */
+  public ProofCard(
+      DeskContext bench,
+      SelectedAreaResults answers,
+      Proofs proofs,
+      PlaceNavigator places,
+      Supplier<Optional<Path>> choose) {
+    super("Proof from the sign shop");
+    this.bench = bench;
+    this.answers = answers;
+    this.proofs = proofs;
+    this.places = places;
+    inlay = new SelectedInlay(bench);
+    result.setId("proof-result");
+    var button =
+        Controls.button(
+            "Check a returned drawing…", "soft-button", () -> choose.get().ifPresent(this::check));
+    button.setId("choose-proof");
+    button.setMaxWidth(Double.MAX_VALUE);
+    body()
+        .getChildren()
+        .addAll(
+            Controls.sentence(
+                "Before anything is cut, check the SVG or PDF that the shop sends back: choose it,"
+                    + " or drop it on this card.",
+                "card-words"),
+            button,
+            result);
+    takesDrops();
+  }
+
+  private void takesDrops() {
+    setOnDragOver(
+        e -> {
+          if (e.getDragboard().hasFiles()) {
+            e.acceptTransferModes(TransferMode.COPY);
+          }
+          e.consume();
+        });
+    setOnDragDropped(
+        e -> {
+          e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> check(f.toPath()));
+          e.setDropCompleted(true);
+          e.consume();
+        });
+  }
+
+  /** Checks a file against the inlay looked at. */
+  public void check(Path file) {
+    inlay.now().ifPresent(i -> proofs.check(i, file));
+  }
+
+  private void fill(Proofs.CheckedProof seen, Inlay now) {
+    List<Node> nodes = new ArrayList<>();
+    nodes.add(Controls.label(String.valueOf(seen.asked().file().getFileName()), "figure"));
+    if (seen.pages() > 1) {
+      nodes.add(numbers("Page", seen.pages(), seen.asked().page(), n -> proofs.page(seen, n)));
+    }
+    if (seen.colours().size() > 1) {
+      nodes.add(
+          numbers(
+              "Stencil",
+              seen.colours().size(),
+              seen.asked().stencil(),
+              n -> proofs.stencil(seen, n)));
+    }
+    if (seen.asksForShading()) {
+      nodes.add(shading(seen));
+    }
+    nodes.add(picture(seen));
+    findings(seen, now).stream().limit(MOST).forEach(f -> nodes.add(f.row()));
+    nodes.add(
+        Controls.sentence(
+            "Red is missing from the drawing, blue is added by it. Differences narrower than"
+                + " 1.2 mm are not seen.",
+            "card-hint"));
+    result.getChildren().setAll(nodes);
+  }
+
+  private interface Chosen {
+    void take(int number);
+  }
+
+  private static HBox numbers(String word, int count, int chosen, Chosen take) {
+    HBox row = new HBox(6, Controls.label(word, "row-name"));
+    row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    IntStream.rangeClosed(1, Math.min(count, 6))
+        .mapToObj(n -> chip(String.valueOf(n), word + " " + n, n == chosen, () -> take.take(n)))
+        .forEach(row.getChildren()::add);
+    return row;
+  }
+
+  private static ToggleButton chip(String words, String name, boolean on, Runnable does) {
+    ToggleButton b = new ToggleButton(words);
+    b.getStyleClass().addAll("plain-button", "option-chip");
+    b.setSelected(on);
+    b.setOnAction(e -> does.run());
+    return Controls.named(b, name, "");
+  }
+
+  private VBox shading(Proofs.CheckedProof seen) {
+    ShadingMeans now = seen.asked().shading();
+    ToggleButton out =
+        chip(
+            "is pulled out",
+            "Shading is pulled out",
+            now == ShadingMeans.PULLED_OUT,
+            () -> proofs.shading(seen, ShadingMeans.PULLED_OUT));
+    out.setId("shading-out");
+    ToggleButton stays =
+        chip(
+            "stays",
+            "Shading stays",
+            now == ShadingMeans.STAYS,
+            () -> proofs.shading(seen, ShadingMeans.STAYS));
+    stays.setId("shading-stays");
+    return new VBox(
+        4,
+        Controls.sentence("What is shaded in the drawing…", "row-name"),
+        new HBox(6, out, stays));
+  }
+
+  private Canvas picture(Proofs.CheckedProof seen) {
+    double k = FxPainter.SCREEN;
+    var drawing = FaultInks.picture(seen.plan(), seen.report(), WIDE / k - 1);
+    Canvas canvas = new Canvas(WIDE, drawing.bounds().height() * k + 2);
+    GraphicsContext g = canvas.getGraphicsContext2D();
+    Tone tone = bench.settings().dark() ? Tone.DARK : Tone.LIGHT;
+    drawing.paintOn(new FxPainter(g, k, tone), drawing.bounds().grown(1));
+    return canvas;
+  }
+
+  private List<FindingRow> findings(Proofs.CheckedProof seen, Inlay now) {
+    List<FindingRow> all = new ArrayList<>();
+    if (seen.report().isRight()) {
+      all.add(FindingRow.fine("No fault found: the drawing agrees with the plan."));
+    }
+    UnitSystem units = bench.desk().shown().units();
+    Optional<Affine> map = answers.inlay(now.id()).flatMap(a -> a.toSite(now));
+    for (ProofFault f : seen.report().faults()) {
+      Optional<Runnable> show =
+          map.flatMap(m -> place(f).map(p -> () -> places.show(around(m.apply(p)))));
+      all.add(new FindingRow(FindingRow.Sign.CANT, f.sentence(units), show));
+    }
+    seen.report().notes().forEach(n -> all.add(FindingRow.look(n.sentence())));
+    return all;
+  }
+
+  private static Bounds around(Vec at) {
+    return Bounds.EMPTY.including(at);
+  }
+
+  private static Optional<Vec> place(ProofFault f) {
+    if (f instanceof ProofFault.PieceMissing m) {
+      return Optional.of(m.place());
+    }
+    return f instanceof ProofFault.PieceAdded a ? Optional.of(a.place()) : Optional.empty();
+  }
+
+  @Override
+  protected void refresh() {
+    Optional<Inlay> now = inlay.now();
+    Optional<Proofs.CheckedProof> seen = now.flatMap(proofs::of);
+    List<Object> key =
+        List.of(
+            now.map(Inlay::id).orElse(""),
+            now.map(Inlay::middle),
+            now.map(Inlay::turn),
+            seen.map(System::identityHashCode),
+            bench.settings().dark(),
+            bench.desk().shown().units());
+    if (!key.equals(shown)) {
+      shown = key;
+      result.getChildren().clear();
+      seen.ifPresent(s -> fill(s, now.orElseThrow()));
+    }
+  }
+
+  @Override
+  public boolean isWanted() {
+    return inlay.now().isPresent();
+  }
+}

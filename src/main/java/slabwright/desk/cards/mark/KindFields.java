@@ -1,0 +1,145 @@
+package slabwright.desk.cards.mark;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.NumberRange;
+import slabwright.site.MarkKind;
+import slabwright.site.TrenchLevel;
+import slabwright.units.Length;
+
+/** The fields of what a mark is. */
+final class KindFields {
+  private final FieldRows rows;
+  private final Supplier<MarkKind> now;
+  private final Consumer<MarkKind> set;
+
+  private KindFields(FieldRows rows, Supplier<MarkKind> now, Consumer<MarkKind> set) {
+    this.rows = rows;
+    this.now = now;
+    this.set = set;
+  }
+
+  static void add(FieldRows rows, Supplier<MarkKind> now, Consumer<MarkKind> set) {
+    KindFields f = new KindFields(rows, now, set);
+    switch (now.get().type()) {
+      case TRENCH -> f.trench();
+      case RESIDUE -> f.residue();
+      case TOP_OR_STEP -> f.top();
+      case JOINT, CRACK -> f.filler();
+      case SPALL ->
+          f.length("Depth", k -> ((MarkKind.Spall) k).depth(), v -> new MarkKind.Spall(v));
+      case LEVEL_CHANGE ->
+          f.length(
+              "Height", k -> ((MarkKind.LevelChange) k).height(), v -> new MarkKind.LevelChange(v));
+      case MASKED_TRIM ->
+          f.length(
+              "Masked up to",
+              k -> ((MarkKind.MaskedTrim) k).height(),
+              v -> new MarkKind.MaskedTrim(v));
+      case POWER_POINT ->
+          f.words(
+              "Gives", k -> ((MarkKind.PowerPoint) k).rating(), v -> new MarkKind.PowerPoint(v));
+      case IGNITION_SOURCE ->
+          f.words(
+              "What",
+              k -> ((MarkKind.IgnitionSource) k).what(),
+              v -> new MarkKind.IgnitionSource(v));
+      default -> {}
+    }
+  }
+
+  /** Reads one thing of a kind. */
+  private interface Get<T> {
+    T of(MarkKind kind);
+  }
+
+  /** Makes a kind of one thing. */
+  private interface Make<T> {
+    MarkKind of(T value);
+  }
+
+  private void length(String name, Get<Length> get, Make<Length> make) {
+    rows.length(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id(id(name));
+  }
+
+  private void words(String name, Get<String> get, Make<String> make) {
+    rows.words(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id(id(name));
+  }
+
+  private static String id(String name) {
+    return "kind-" + name.toLowerCase(Locale.ROOT).replace(' ', '-');
+  }
+
+  private void trench() {
+    rows.choice(
+            "Lies",
+            List.of(TrenchLevel.values()),
+            l -> l.name().toLowerCase(Locale.ROOT),
+            () -> trench(now.get()).lie(),
+            l -> set.accept(new MarkKind.Trench(l, trench(now.get()).levelled())))
+        .setId("trench-lie");
+    rows.tick(
+            "Levelled already",
+            () -> trench(now.get()).levelled(),
+            v -> set.accept(new MarkKind.Trench(trench(now.get()).lie(), v)))
+        .setId("trench-levelled");
+    rows.sentence(
+        () ->
+            trench(now.get()).stopsMachine()
+                ? "The machine stays off until it is ground or filled flush."
+                : "",
+        "card-hint");
+  }
+
+  private static MarkKind.Trench trench(MarkKind k) {
+    return (MarkKind.Trench) k;
+  }
+
+  private void residue() {
+    words("Of what", k -> ((MarkKind.Residue) k).what(), MarkKind.Residue::new);
+  }
+
+  private static MarkKind.TopOrStep top(MarkKind k) {
+    return (MarkKind.TopOrStep) k;
+  }
+
+  private void top() {
+    length("Edge", k -> top(k).thickness(), v -> new MarkKind.TopOrStep(v, top(now.get()).steps()));
+    rows.number(
+            "Treads",
+            () -> String.valueOf(top(now.get()).steps()),
+            new NumberRange(1, 60),
+            v ->
+                set.accept(new MarkKind.TopOrStep(top(now.get()).thickness(), (int) Math.round(v))))
+        .id("kind-treads");
+  }
+
+  private static Length width(MarkKind k) {
+    return k instanceof MarkKind.Joint j ? j.width() : ((MarkKind.Crack) k).width();
+  }
+
+  private static Length depth(MarkKind k) {
+    return k instanceof MarkKind.Joint j ? j.depth() : ((MarkKind.Crack) k).depth();
+  }
+
+  private void filler() {
+    boolean joint = now.get() instanceof MarkKind.Joint;
+    length(
+        "Width",
+        KindFields::width,
+        v ->
+            joint
+                ? new MarkKind.Joint(v, depth(now.get()))
+                : new MarkKind.Crack(v, depth(now.get())));
+    length(
+        "Depth",
+        KindFields::depth,
+        v ->
+            joint
+                ? new MarkKind.Joint(width(now.get()), v)
+                : new MarkKind.Crack(width(now.get()), v));
+  }
+}

@@ -1,0 +1,99 @@
+package slabwright.desk.cards.measure;
+
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.PlanItem;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.edit.OutlineEdit;
+import slabwright.tape.CornerName;
+import slabwright.units.Length;
+
+/** The picked doorway: its name, where it stands, how wide, and whether machines come in by it. */
+public final class DoorwayCard extends Card {
+  private static final Doorway NONE = new Doorway("none", "", 0, Length.ZERO, Length.ZERO, false);
+
+  private final DeskContext bench;
+  private final FieldRows rows;
+
+  public DoorwayCard(DeskContext bench) {
+    super("Doorway");
+    this.bench = bench;
+    rows = new FieldRows(bench.desk());
+    body().getChildren().add(rows);
+    rows.words(
+            "Name", () -> now().name(), v -> put(d -> with(d, v, d.offset(), d.width(), d.wayIn())))
+        .id("door-name");
+    rows.length(
+            "From the corner",
+            () -> now().offset(),
+            v -> put(d -> with(d, d.name(), v, d.width(), d.wayIn())))
+        .id("door-offset");
+    rows.length(
+            "Width",
+            () -> now().width(),
+            v -> put(d -> with(d, d.name(), d.offset(), v, d.wayIn())))
+        .id("door-width");
+    rows.sentence(this::where, "card-hint");
+    rows.tick(
+            "Machines come in here",
+            () -> now().wayIn(),
+            v -> put(d -> with(d, d.name(), d.offset(), d.width(), v)))
+        .setId("door-way-in");
+  }
+
+  private String where() {
+    int walls = bench.focus().area().map(a -> a.outline().size()).orElse(0);
+    return doorway()
+        .map(
+            d ->
+                "In wall "
+                    + CornerName.wall(d.piece(), walls)
+                    + ", from corner "
+                    + CornerName.of(d.piece())
+                    + " to the nearer jamb.")
+        .orElse("");
+  }
+
+  private static Doorway with(Doorway d, String name, Length offset, Length width, boolean in) {
+    return new Doorway(d.id(), name, d.piece(), offset, width, in);
+  }
+
+  private Optional<Doorway> doorway() {
+    return bench
+        .focus()
+        .single()
+        .filter(PlanItem.OfDoorway.class::isInstance)
+        .flatMap(p -> find(((PlanItem.OfDoorway) p).id()));
+  }
+
+  private Optional<Doorway> find(String id) {
+    return bench
+        .focus()
+        .area()
+        .flatMap(a -> a.doorways().stream().filter(d -> d.id().equals(id)).findFirst());
+  }
+
+  private Doorway now() {
+    return doorway().orElse(NONE);
+  }
+
+  private void put(UnaryOperator<Doorway> change) {
+    FloorArea area = bench.focus().area().orElseThrow();
+    doorway()
+        .ifPresent(d -> bench.desk().push(new OutlineEdit.PutDoorway(area.id(), change.apply(d))));
+  }
+
+  @Override
+  protected void refresh() {
+    rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return doorway().isPresent();
+  }
+}

@@ -1,0 +1,170 @@
+package slabwright.desk.cards.prep;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import javafx.scene.control.Slider;
+import javafx.scene.layout.VBox;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.edit.NewIds;
+import slabwright.desk.shell.Controls;
+import slabwright.site.FloorArea;
+import slabwright.site.Machine;
+import slabwright.site.edit.AreaEdit;
+import slabwright.units.Length;
+import slabwright.units.LengthFormat;
+
+/** The machines: body and clearance as sliders; the reach is shaded while they move. */
+public final class MachinesCard extends Card {
+  private final DeskContext bench;
+  private List<String> shown = List.of();
+  private final List<FieldRows> rows = new ArrayList<>();
+
+  public MachinesCard(DeskContext bench) {
+    super("Machines");
+    this.bench = bench;
+    var add = Controls.button("Add", "link", this::add);
+    add.setId("add-machine");
+    Controls.named(add, "Add a machine", "");
+    beside(add);
+  }
+
+  private Optional<FloorArea> area() {
+    return bench.focus().areaOf(bench.desk().site());
+  }
+
+  private void add() {
+    area()
+        .ifPresent(
+            a -> {
+              String id = NewIds.next("machine-", a.machines().stream().map(Machine::id).toList());
+              List<Machine> next = new ArrayList<>(a.machines());
+              next.add(
+                  new Machine(
+                      id, "floor grinder", Length.inches(28), Length.inches(26), Length.inches(1)));
+              bench.desk().push(new AreaEdit.SetMachines(a.id(), next));
+            });
+  }
+
+  private void remove(String id) {
+    area()
+        .ifPresent(
+            a ->
+                bench
+                    .desk()
+                    .push(
+                        new AreaEdit.SetMachines(
+                            a.id(),
+                            a.machines().stream().filter(m -> !m.id().equals(id)).toList())));
+  }
+
+  private Machine now(String id) {
+    return bench
+        .focus()
+        .area()
+        .flatMap(a -> a.machines().stream().filter(m -> m.id().equals(id)).findFirst())
+        .orElseGet(() -> new Machine(id, "", Length.ZERO, Length.ZERO, Length.ZERO));
+  }
+
+  private Optional<AreaEdit> changed(String id, UnaryOperator<Machine> how) {
+    return area()
+        .map(
+            a ->
+                new AreaEdit.SetMachines(
+                    a.id(),
+                    a.machines().stream().map(m -> m.id().equals(id) ? how.apply(m) : m).toList()));
+  }
+
+  private void set(String id, UnaryOperator<Machine> how) {
+    changed(id, how).ifPresent(bench.desk()::push);
+  }
+
+  private static Machine body(Machine m, Length body) {
+    double lost = m.body().mm() - m.grinding().mm();
+    Length grinding =
+        m.grinding().mm() <= body.mm()
+            ? m.grinding()
+            : Length.mm(Math.max(25, body.mm() - Math.max(0, lost)));
+    return new Machine(m.id(), m.name(), body, grinding, m.clearance());
+  }
+
+  private static Machine clearance(Machine m, Length c) {
+    return new Machine(m.id(), m.name(), m.body(), m.grinding(), c);
+  }
+
+  private VBox machine(String id) {
+    FieldRows r = new FieldRows(bench.desk());
+    rows.add(r);
+    r.words(
+            "Name",
+            () -> now(id).name(),
+            v -> set(id, m -> new Machine(id, v, m.body(), m.grinding(), m.clearance())))
+        .id("machine-name-" + id);
+    r.length("Body width", () -> now(id).body(), v -> set(id, m -> body(m, v)))
+        .id("machine-body-" + id);
+    r.slider(
+        slider("Body width", 300, 1200), () -> now(id).body(), v -> changed(id, m -> body(m, v)));
+    r.length(
+            "Grinding width",
+            () -> now(id).grinding(),
+            v -> set(id, m -> new Machine(id, m.name(), m.body(), v, m.clearance())))
+        .id("machine-head-" + id);
+    r.length("Side clearance", () -> now(id).clearance(), v -> set(id, m -> clearance(m, v)))
+        .id("machine-clear-" + id);
+    r.slider(
+        slider("Side clearance", 0, 200),
+        () -> now(id).clearance(),
+        v -> changed(id, m -> clearance(m, v)));
+    r.sentence(() -> strip(now(id)), "card-hint");
+    VBox box = new VBox(r, Controls.button("Remove this machine", "link", () -> remove(id)));
+    box.setSpacing(4);
+    return box;
+  }
+
+  private String strip(Machine m) {
+    return "Leaves a strip of "
+        + LengthFormat.show(m.strip(), bench.desk().shown().units())
+        + " along a straight wall.";
+  }
+
+  private static Slider slider(String name, double low, double high) {
+    Slider s = new Slider(low, high, low);
+    s.setAccessibleText(name);
+    s.setBlockIncrement(25.4);
+    return s;
+  }
+
+  @Override
+  protected void refresh() {
+    List<String> ids =
+        bench
+            .focus()
+            .area()
+            .map(a -> a.machines().stream().map(Machine::id).toList())
+            .orElse(List.of());
+    if (!ids.equals(shown) || body().getChildren().isEmpty()) {
+      shown = ids;
+      rows.clear();
+      body().getChildren().clear();
+      ids.forEach(id -> body().getChildren().add(machine(id)));
+      if (ids.isEmpty()) {
+        body()
+            .getChildren()
+            .add(
+                Controls.sentence(
+                    "No machine yet: all of the floor counts as hand work. Add one to see where it"
+                        + " reaches.",
+                    "card-words"));
+      }
+    }
+    rows.forEach(FieldRows::refresh);
+  }
+
+  @Override
+  public boolean isWanted() {
+    return bench.focus().area().isPresent();
+  }
+}

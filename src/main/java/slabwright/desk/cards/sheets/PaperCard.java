@@ -1,0 +1,60 @@
+package slabwright.desk.cards.sheets;
+
+import java.util.List;
+import slabwright.desk.cards.Card;
+import slabwright.desk.cards.FieldRows;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.SheetPages;
+import slabwright.desk.shell.Controls;
+import slabwright.project.export.ExportFormat;
+import slabwright.sheets.page.PaperSize;
+
+/** The paper, and what to do with the pages. */
+public final class PaperCard extends Card {
+  /** What can be done with the pages. */
+  public interface SheetActions {
+    void save(ExportFormat form);
+
+    void print();
+  }
+
+  private final FieldRows rows;
+
+  public PaperCard(DeskContext bench, SheetPages pages, SheetActions exports) {
+    super("Sheets");
+    rows = new FieldRows(bench.desk());
+    rows.choice(
+            "Paper", List.of(PaperSize.values()), PaperSize::word, pages::paper, pages::setPaper)
+        .setId("paper");
+    rows.figure(
+        "Pages", () -> pages.isWorking() ? "being made" : String.valueOf(pages.pages().size()));
+    body().getChildren().add(rows);
+    save("Save as one PDF…", "solid", ExportFormat.PDF, exports);
+    save("Save each page as SVG…", "soft-button", ExportFormat.SVG, exports);
+    save("Save quantities as CSV…", "soft-button", ExportFormat.CSV, exports);
+    save("Save all numbers as JSON…", "soft-button", ExportFormat.JSON, exports);
+    action("Print…", "print", "soft-button", exports::print);
+  }
+
+  private void save(String words, String style, ExportFormat form, SheetActions exports) {
+    String id = "export-" + form.name().toLowerCase(java.util.Locale.ROOT);
+    action(words, id, style, () -> exports.save(form));
+  }
+
+  private void action(String words, String id, String style, Runnable does) {
+    var b = Controls.button(words, style, does);
+    b.setId(id);
+    b.setMaxWidth(Double.MAX_VALUE);
+    body().getChildren().add(b);
+  }
+
+  @Override
+  protected void refresh() {
+    rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return true;
+  }
+}

@@ -1,0 +1,102 @@
+package slabwright.desk.model;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Properties;
+
+/**
+ * What the desk remembers between sessions: look, window, folded cards, recent plans. Losing it
+ * harms nothing, so a file that cannot be read counts as empty and one that cannot be written is
+ * let be.
+ */
+public final class DeskSettings {
+  private static final int MOST_RECENT = 8;
+
+  private final Path file;
+  private final Properties values = new Properties();
+
+  public DeskSettings(Path file) {
+    this.file = file;
+    if (Files.isReadable(file)) {
+      try (Reader in = Files.newBufferedReader(file)) {
+        values.load(in);
+      } catch (IOException | IllegalArgumentException e) {
+        values.clear();
+      }
+    }
+  }
+
+  public boolean dark() {
+    return Boolean.parseBoolean(values.getProperty("dark", "false"));
+  }
+
+  public void setDark(boolean on) {
+    put("dark", String.valueOf(on));
+  }
+
+  /** Whether a card is folded. */
+  public boolean isFolded(String card) {
+    return Boolean.parseBoolean(values.getProperty("folded." + card, "false"));
+  }
+
+  public void setFolded(String card, boolean on) {
+    put("folded." + card, String.valueOf(on));
+  }
+
+  /** A number kept under a name. */
+  public double number(String name, double otherwise) {
+    try {
+      return Double.parseDouble(values.getProperty(name, String.valueOf(otherwise)));
+    } catch (NumberFormatException e) {
+      return otherwise;
+    }
+  }
+
+  public void setNumber(String name, double value) {
+    put(name, String.valueOf(value));
+  }
+
+  /** Recent plans, latest first; those that are gone are left out. */
+  public List<Path> recent() {
+    List<Path> found = new ArrayList<>();
+    for (int i = 0; i < MOST_RECENT; i++) {
+      String text = values.getProperty("recent." + i, "");
+      if (!text.isEmpty() && Files.isReadable(Path.of(text))) {
+        found.add(Path.of(text));
+      }
+    }
+    return found;
+  }
+
+  public void addRecent(Path plan) {
+    List<Path> next = recent();
+    next.remove(plan.toAbsolutePath());
+    next.add(0, plan.toAbsolutePath());
+    for (int i = 0; i < MOST_RECENT; i++) {
+      values.setProperty("recent." + i, i < next.size() ? next.get(i).toString() : "");
+    }
+    write();
+  }
+
+  private void put(String name, String value) {
+    values.setProperty(name, value);
+    write();
+  }
+
+  private void write() {
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      try (Writer out = Files.newBufferedWriter(file)) {
+        values.store(out, null);
+      }
+    } catch (IOException e) {
+      // Settings are a comfort; work goes on without them.
+      values.setProperty("unwritten", "true");
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package slabwright.desk.model.compute;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slabwright.desk.model.BackgroundTasks;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.Signal;
+import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.proof.ProofCheck;
+import slabwright.inlay.proof.ProofPlan;
+import slabwright.inlay.proof.ProofReport;
+import slabwright.inlay.proof.ReturnedFile;
+import slabwright.inlay.proof.ShadingMeans;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.site.Inlay;
+import slabwright.site.Refusal;
+import slabwright.units.Parsed;
+
+/** Checks drawings that came back from the sign shop against the plan, off the asking thread. */
+public final class Proofs {
+  /**
+   * What is asked.
+   *
+   * @param stencil from 1, in laying order
+   * @param page of a PDF, from 1
+   * @param shading what shading means in the drawing, as the person says
+   */
+  public record Question(Inlay inlay, Path file, int stencil, int page, ShadingMeans shading) {
+    Question with(int otherStencil, int otherPage, ShadingMeans other) {
+      return new Question(inlay, file, otherStencil, otherPage, other);
+    }
+
+    /** Whether the inlay is cut the same now; where it lies does not matter. */
+    private boolean isOf(Inlay now) {
+      return now.id().equals(inlay.id())
+          && now.graphic().equals(inlay.graphic())
+          && now.accepted().equals(inlay.accepted())
+          && now.width().equals(inlay.width())
+          && now.spec().equals(inlay.spec());
+    }
+  }
+
+  /**
+   * What came of it.
+   *
+   * @param colours of the stencils, in laying order
+   * @param pages how many pages the returned file has
+   */
+  public record CheckedProof(
+      Question asked, ProofPlan plan, ProofReport report, List<String> colours, int pages) {
+    /** Whether the drawing is shaded, so that it matters what shading means. */
+    public boolean asksForShading() {
+      return asked.shading() != ShadingMeans.UNKNOWN
+          || report.notes().stream()
+              .anyMatch(
+                  n ->
+                      n instanceof slabwright.inlay.proof.ProofNote.PolarityCannotBeTold p
+                          && p.shaded());
+    }
+  }
+
+  private final Desk desk;
+  private final SelectedAreaResults answers;
+  private final BackgroundTasks errands;
+  private final Signal changed = new Signal();
+  private final Map<String, CheckedProof> seen = new HashMap<>();
+
+  public Proofs(Desk desk, SelectedAreaResults answers, BackgroundTasks errands) {
+    this.desk = desk;
+    this.answers = answers;
+    this.errands = errands;
+  }
+
+  /** Given when a drawing has been checked. */
+  public Signal changed() {
+    return changed;
+  }
+
+  /** What was last seen of an inlay; empty when it would be cut otherwise now. */
+  public Optional<CheckedProof> of(Inlay now) {
+    return Optional.ofNullable(seen.get(now.id())).filter(s -> s.asked().isOf(now));
+  }
+
+  /** Checks a file against the inlay's first stencil. */
+  public void check(Inlay inlay, Path file) {
+    ask(new Question(inlay, file, 1, 1, ShadingMeans.UNKNOWN));
+  }
+
+  /** The same drawing, and what shading means in it. */
+  public void shading(CheckedProof of, ShadingMeans means) {
+    ask(of.asked().with(of.asked().stencil(), of.asked().page(), means));
+  }
+
+  /** The same file against another stencil. */
+  public void stencil(CheckedProof of, int number) {
+    ask(of.asked().with(number, of.asked().page(), of.asked().shading()));
+  }
+
+  /** Another page of the same file. */
+  public void page(CheckedProof of, int number) {
+    ask(of.asked().with(of.asked().stencil(), number, of.asked().shading()));
+  }
+
+  private void ask(Question q) {
+    Optional<InlayPlan> plan =
+        answers.inlay(q.inlay().id()).filter(a -> q.isOf(a.inlay())).flatMap(ComputedInlay::plan);
+    if (plan.isEmpty()) {
+      desk.refuse(Refusal.of("The inlay is not worked out yet; wait a moment and check again."));
+      return;
+    }
+    errands.run(
+        new BackgroundTasks.BackgroundTask<>(
+            "Checking the returned drawing",
+            "The returned file cannot be read",
+            steps -> check(q, plan.get(), steps),
+            this::take));
+  }
+
+  private static Parsed<CheckedProof> check(
+      Question q, InlayPlan plan, BackgroundTasks.TaskProgress steps) throws IOException {
+    Parsed<ReturnedFile> read = ReturnedFile.read(q.file(), q.page());
+    steps.report(0.3);
+    ProofPlan wanted = ProofPlan.of(plan, q.stencil());
+    List<String> colours = plan.stencils().stencils().stream().map(Stencil::colour).toList();
+    return read.map(
+        f ->
+            new CheckedProof(
+                q, wanted, ProofCheck.run(wanted, f.drawing(), q.shading()), colours, f.pages()));
+  }
+
+  private void take(CheckedProof s) {
+    seen.put(s.asked().inlay().id(), s);
+    changed.fire();
+  }
+}

@@ -1,0 +1,171 @@
+package slabwright.desk.model.compute;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Executor;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.Latest;
+import slabwright.desk.model.Selection;
+import slabwright.desk.model.Signal;
+import slabwright.desk.model.UnexpectedFault;
+import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.panel.SeamCost;
+import slabwright.inlay.panel.SeamPlanner;
+import slabwright.inlay.panel.Turn;
+import slabwright.site.FloorArea;
+import slabwright.site.HandSeams;
+import slabwright.site.Inlay;
+import slabwright.units.Length;
+import slabwright.units.QuantityFormat;
+
+/**
+ * What seams set by hand cost above the best ones, also while one is dragged. Worked out off the
+ * asking thread.
+ */
+public final class SeamCosts implements AutoCloseable {
+  private final Desk desk;
+  private final Selection focus;
+  private final SelectedAreaResults answers;
+  private final Signal changed = new Signal();
+  private final Latest<Question, Map<String, Bill>> work;
+  private Question asked = new Question(0, Map.of(), List.of());
+  private Map<String, Bill> bills = Map.of();
+
+  /** What the seams cost and what the best ones would. */
+  public record Bill(SeamCost now, SeamCost best) {
+    /** How much more they cost; 0 for the best. */
+    public double above() {
+      return now.total() - best.total();
+    }
+
+    /** Says what they cost, and how that compares. */
+    public String words() {
+      return "cost "
+          + QuantityFormat.number(now.total(), 0)
+          + (above() < 0.5
+              ? ", as cheap as the best"
+              : ", " + QuantityFormat.number(above(), 0) + " above the best");
+    }
+
+    /** The same with loose pieces that are cut through, where that differs. */
+    public String inFull() {
+      return words()
+          + (now.looseCut() == best.looseCut()
+              ? ""
+              : "; loose pieces cut: " + now.looseCut() + ", at best " + best.looseCut());
+    }
+  }
+
+  /**
+   * Which seams of which inlays.
+   *
+   * @param round of the answers, which says that they are still the same
+   */
+  private record Question(long round, Map<String, HandSeams> seams, List<ComputedInlay> answers) {
+    boolean asksTheSameAs(Question o) {
+      return round == o.round && seams.equals(o.seams);
+    }
+  }
+
+  private record Priced(SeamPlanner planner, SeamCost best) {}
+
+  /** Listens to the desk and the answers. */
+  public SeamCosts(Desk desk, Selection focus, SelectedAreaResults answers, Executor home) {
+    this.desk = desk;
+    this.focus = focus;
+    this.answers = answers;
+    Weigher weigher = new Weigher();
+    work =
+        new Latest<>(
+            "seams",
+            true,
+            home,
+            weigher::bills,
+            this::take,
+            e -> desk.refuse(UnexpectedFault.refusal("weigh the seams", e)));
+    desk.changed().subscribe(this::look);
+    answers.changed().subscribe(this::look);
+  }
+
+  public Signal changed() {
+    return changed;
+  }
+
+  /** The bill of an inlay whose seams were set by hand; empty until it has been worked out. */
+  public Optional<Bill> bill(String inlayId) {
+    return Optional.ofNullable(bills.get(inlayId));
+  }
+
+  /** What the seams of an inlay cost, in a few words. */
+  public String words(Inlay inlay) {
+    return inlay.spec().changes().seams().isEmpty()
+        ? "where it costs least"
+        : bill(inlay.id()).map(Bill::words).orElse("weighing…");
+  }
+
+  public boolean isUpToDate() {
+    return !work.isBusy();
+  }
+
+  private void look() {
+    Map<String, HandSeams> seams = new TreeMap<>();
+    List<Inlay> inlays = focus.areaOf(desk.shown()).map(FloorArea::inlays).orElse(List.of());
+    for (Inlay i : inlays) {
+      i.spec().changes().seams().ifPresent(s -> seams.put(i.id(), s));
+    }
+    Question now = new Question(answers.version(), seams, answers.inlays());
+    if (!now.asksTheSameAs(asked)) {
+      asked = now;
+      work.ask(now);
+    }
+  }
+
+  private void take(Map<String, Bill> all) {
+    bills = all;
+    changed.fire();
+  }
+
+  /** Works on the worker's thread alone; plans and best seams are kept for a round of answers. */
+  private static final class Weigher {
+    private final Map<String, Priced> known = new HashMap<>();
+    private long round;
+
+    Map<String, Bill> bills(Question q) {
+      if (round != q.round) {
+        known.clear();
+        round = q.round;
+      }
+      Map<String, Bill> all = new TreeMap<>();
+      for (ComputedInlay a : q.answers) {
+        HandSeams seams = q.seams.get(a.inlay().id());
+        Optional<Priced> priced = seams == null ? Optional.empty() : priced(a);
+        priced.ifPresent(p -> all.put(a.inlay().id(), new Bill(cost(p, seams), p.best)));
+      }
+      return all;
+    }
+
+    private static SeamCost cost(Priced p, HandSeams seams) {
+      List<Double> places = seams.places().stream().map(Length::mm).toList();
+      return p.planner.costOf(Turn.of(seams.strips()), places);
+    }
+
+    private Optional<Priced> priced(ComputedInlay answer) {
+      String id = answer.inlay().id();
+      if (!known.containsKey(id)) {
+        answer
+            .plan()
+            .flatMap(p -> p.seamPlanner(answer.inlay().spec()))
+            .ifPresent(p -> known.put(id, new Priced(p, p.best().cost())));
+      }
+      return Optional.ofNullable(known.get(id));
+    }
+  }
+
+  @Override
+  public void close() {
+    work.close();
+  }
+}

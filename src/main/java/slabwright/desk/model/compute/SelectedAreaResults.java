@@ -1,0 +1,197 @@
+package slabwright.desk.model.compute;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.Latest;
+import slabwright.desk.model.Selection;
+import slabwright.desk.model.Signal;
+import slabwright.desk.model.UnexpectedFault;
+import slabwright.floor.FloorGlance;
+import slabwright.floor.FloorTakeoff;
+import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.PlacedInlay;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.units.UnitSystem;
+
+/**
+ * What is computed of the floor area looked at: its take-off while something is dragged, its inlays
+ * once it rests. Worked out off the asking thread; what a newer plan replaces is given up.
+ */
+public final class SelectedAreaResults implements AutoCloseable {
+  private record Question(FloorTakeoff takeoff, UnitSystem units, Path folder) {}
+
+  private final Desk desk;
+  private final Selection focus;
+  private final Supplier<Optional<Path>> plan;
+  private final Signal changed = new Signal();
+  private final Takeoffs takeoffs;
+  private final Latest<Question, List<ComputedInlay>> inlayWork;
+  private Optional<FloorArea> asked = Optional.empty();
+  private UnitSystem askedIn = UnitSystem.METRIC;
+  private Optional<FloorTakeoff> takeoff = Optional.empty();
+  private Optional<FloorGlance> glance = Optional.empty();
+  private List<ComputedInlay> inlays = List.of();
+  private long round;
+
+  /**
+   * Listens to the desk and the focus.
+   *
+   * @param plan the file that graphics are relative to
+   * @param home the asking thread, as an executor
+   */
+  public SelectedAreaResults(
+      Desk desk, Selection focus, Supplier<Optional<Path>> plan, Executor home) {
+    this.desk = desk;
+    this.focus = focus;
+    this.plan = plan;
+    takeoffs =
+        new Takeoffs(
+            home,
+            this::take,
+            this::take,
+            e -> desk.refuse(UnexpectedFault.refusal("take off the floor", e)));
+    inlayWork =
+        new Latest<>(
+            "inlays",
+            false,
+            home,
+            SelectedAreaResults::place,
+            this::take,
+            e -> desk.refuse(UnexpectedFault.refusal("work out the inlay", e)));
+    desk.changed().subscribe(this::look);
+    focus.changed().subscribe(this::look);
+  }
+
+  public Signal changed() {
+    return changed;
+  }
+
+  /** The last take-off; while dragging, of the floor as it was when the hand last rested. */
+  public Optional<FloorTakeoff> takeoff() {
+    return takeoff;
+  }
+
+  /** What keeps up with a drag: of what is shown, or of what was shown a moment ago. */
+  public Optional<FloorGlance> glance() {
+    return glance;
+  }
+
+  /** The inlays as they were when the plan last rested. */
+  public List<ComputedInlay> inlays() {
+    return inlays;
+  }
+
+  /** Grows whenever inlays have been worked out anew. */
+  public long version() {
+    return round;
+  }
+
+  public Optional<ComputedInlay> inlay(String id) {
+    return inlays.stream().filter(i -> i.inlay().id().equals(id)).findFirst();
+  }
+
+  /** Whether inlays are being worked on. */
+  public boolean isWorking() {
+    return inlayWork.isBusy();
+  }
+
+  /** Whether the take-off is of what is shown. */
+  public boolean isTakenOff() {
+    return !takeoffs.isBusy();
+  }
+
+  public boolean isUpToDate() {
+    return !takeoffs.isBusy() && !inlayWork.isBusy();
+  }
+
+  /** Gives up the inlays that are being worked on; they are asked for again after the next edit. */
+  public void cancel() {
+    inlayWork.cancel();
+    changed.fire();
+  }
+
+  /** Works everything out again, as after a graphic changed on disk. */
+  public void recompute() {
+    asked = Optional.empty();
+    look();
+  }
+
+  private void look() {
+    Optional<FloorArea> now = focus.area();
+    if (now.isEmpty()) {
+      takeoffs.cancel();
+      inlayWork.cancel();
+      takeoff = Optional.empty();
+      glance = Optional.empty();
+      inlays = List.of();
+      asked = now;
+      changed.fire();
+    } else if (!asked.equals(now) || askedIn != desk.site().units()) {
+      if (!asked.map(FloorArea::id).equals(now.map(FloorArea::id))) {
+        inlays = List.of();
+      }
+      asked = now;
+      askedIn = desk.site().units();
+      if (desk.isPreviewing()) {
+        inlayWork.cancel();
+      }
+      takeoffs.ask(now.get(), desk.isPreviewing());
+    }
+  }
+
+  private void take(FloorGlance g) {
+    glance = Optional.of(g);
+    changed.fire();
+  }
+
+  private void take(FloorTakeoff t) {
+    takeoff = Optional.of(t);
+    glance = Optional.of(FloorGlance.of(t));
+    askForInlays(t);
+    changed.fire();
+  }
+
+  private void askForInlays(FloorTakeoff t) {
+    boolean rests = focus.areaOf(desk.site()).equals(Optional.of(t.area()));
+    Optional<Path> folder = plan.get().map(p -> p.toAbsolutePath().getParent());
+    if (rests && folder.isPresent() && !t.area().inlays().isEmpty()) {
+      inlayWork.ask(new Question(t, desk.site().units(), folder.get()));
+    } else if (t.area().inlays().isEmpty()) {
+      inlayWork.cancel();
+      inlays = List.of();
+    }
+  }
+
+  private void take(List<ComputedInlay> all) {
+    inlays = all;
+    round++;
+    changed.fire();
+  }
+
+  private static List<ComputedInlay> place(Question q) {
+    List<ComputedInlay> all = new ArrayList<>();
+    for (Inlay i : q.takeoff().area().inlays()) {
+      try {
+        Path graphic = q.folder().resolve(i.graphic());
+        all.add(ComputedInlay.of(i, PlacedInlay.of(i, graphic, q.takeoff(), q.units())));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return all;
+  }
+
+  @Override
+  public void close() {
+    takeoffs.close();
+    inlayWork.close();
+  }
+}

@@ -1,0 +1,173 @@
+package slabwright.desk.model.compute;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.Latest;
+import slabwright.desk.model.Signal;
+import slabwright.desk.model.UnexpectedFault;
+import slabwright.project.SiteResult;
+import slabwright.site.Refusal;
+import slabwright.site.Site;
+import slabwright.store.ReleaseArchive;
+import slabwright.units.Parsed;
+import slabwright.work.AreaResult;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookFile;
+
+/**
+ * All of the site worked out: every floor area, and the work by the shop book. Asked for when the
+ * plan has rested for a moment.
+ */
+public final class SiteComputation implements AutoCloseable {
+  /** A plan rests when nothing changed for this long, ms. */
+  private static final long REST = 400;
+
+  /**
+   * What came of it.
+   *
+   * @param site with the releases that sheets and cut files may carry: none when it changed since
+   *     the last one
+   * @param folder of the plan
+   */
+  public record ComputedSite(
+      Site site, Path folder, List<AreaResult> areas, WorkPlan work, String bookFrom) {}
+
+  private record Question(Site site, Path plan) {}
+
+  private final Desk desk;
+  private final Supplier<Optional<Path>> plan;
+  private final Signal changed = new Signal();
+  private final Latest<Question, Parsed<ComputedSite>> worker;
+  private Optional<ComputedSite> done = Optional.empty();
+  private boolean givenUp;
+  private boolean paused;
+
+  /**
+   * Listens to the desk.
+   *
+   * @param plan the file that graphics are relative to
+   * @param home the asking thread, as an executor
+   */
+  public SiteComputation(Desk desk, Supplier<Optional<Path>> plan, Executor home) {
+    this.desk = desk;
+    this.plan = plan;
+    worker =
+        new Latest<>(
+            "job",
+            false,
+            home,
+            SiteComputation::work,
+            this::take,
+            e -> desk.refuse(UnexpectedFault.refusal("work out the job", e)));
+    desk.siteChanged().subscribe(this::look);
+    desk.changed().subscribe(this::pauseWhilePreviewing);
+  }
+
+  public Signal changed() {
+    return changed;
+  }
+
+  /** The last answer; it may be of a plan a moment ago. */
+  public Optional<ComputedSite> done() {
+    return done;
+  }
+
+  /** The last answer, when it is of the site as it is now. */
+  public Optional<ComputedSite> current() {
+    return isWorking() || givenUp ? Optional.empty() : done;
+  }
+
+  public boolean isWorking() {
+    return worker.isBusy() || paused;
+  }
+
+  public void cancel() {
+    givenUp |= isWorking();
+    paused = false;
+    worker.cancel();
+    changed.fire();
+  }
+
+  /** Works everything out again, as after a graphic changed on disk. */
+  public void recompute() {
+    look();
+  }
+
+  /** What is dragged comes first; the job is begun again when it is let go. */
+  private void pauseWhilePreviewing() {
+    if (desk.isPreviewing() && worker.isBusy()) {
+      worker.cancel();
+      paused = true;
+    } else if (!desk.isPreviewing() && paused) {
+      look();
+    }
+  }
+
+  private void look() {
+    paused = false;
+    Optional<Path> file = plan.get();
+    givenUp = false;
+    if (!desk.isOpen() || desk.site().areas().isEmpty() || file.isEmpty()) {
+      worker.cancel();
+      done = Optional.empty();
+    } else {
+      worker.ask(new Question(desk.site(), file.get()));
+    }
+    changed.fire();
+  }
+
+  private void take(Parsed<ComputedSite> d) {
+    if (d instanceof Parsed.Bad<ComputedSite> bad) {
+      done = Optional.empty();
+      desk.refuse(Refusal.of(bad.why()));
+    } else {
+      done = Optional.of(d.orThrow());
+    }
+    changed.fire();
+  }
+
+  private static Parsed<ComputedSite> work(Question q) {
+    try {
+      Thread.sleep(REST);
+      return work(q.site(), q.plan(), Thread.currentThread()::isInterrupted);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("given up", e);
+    }
+  }
+
+  /**
+   * Works a site out by the shop book at hand; refused when that can't be read as one.
+   *
+   * @param plan its file, which graphics and releases lie beside
+   * @throws IOException when a graphic or the shop book breaks while it is read
+   */
+  public static Parsed<ComputedSite> work(Site site, Path plan, BooleanSupplier cancelled)
+      throws IOException {
+    Path folder = plan.toAbsolutePath().getParent();
+    Parsed<ShopBookFile> book =
+        ShopBookFile.find(folder, Path.of(System.getProperty("user.home", ".")));
+    if (book instanceof Parsed.Bad<ShopBookFile> bad) {
+      return Parsed.bad(bad.why());
+    }
+    ShopBook shop = ShopBook.of(book.orThrow().text());
+    Site issued = new ReleaseArchive(plan).withoutOutdatedReleases(site);
+    SiteResult all = SiteResult.of(issued, folder, shop, cancelled);
+    return Parsed.ok(new ComputedSite(issued, folder, all.areas(), all.work(), shop.origin()));
+  }
+
+  @Override
+  public void close() {
+    worker.close();
+  }
+}

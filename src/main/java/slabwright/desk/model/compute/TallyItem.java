@@ -1,0 +1,24 @@
+package slabwright.desk.model.compute;
+
+/**
+ * One figure of the tally.
+ *
+ * @param value as shown; a dash while it is not known
+ */
+public record TallyItem(String what, String value, Emphasis tone) {
+  /** How a figure is stressed. */
+  public enum Emphasis {
+    PLAIN,
+    LOOK,
+    CANT,
+    UNKNOWN
+  }
+
+  public static TallyItem of(String what, String value) {
+    return new TallyItem(what, value, Emphasis.PLAIN);
+  }
+
+  public static TallyItem unknown(String what) {
+    return new TallyItem(what, "–", Emphasis.UNKNOWN);
+  }
+}

@@ -1,0 +1,36 @@
+package slabwright.desk.model.input;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/**
+ * One typed wall: a length, before it if wanted the turn: {@code r} right, {@code l} left, {@code
+ * s} straight on, {@code r30} or {@code l 45°} an angle. A number apart from the letter and without
+ * a degree sign is the length.
+ */
+public record TypedWall(OptionalDouble turn, Length length) {
+  private static final Pattern TURN =
+      Pattern.compile("^\\s*([rls])(?:(\\d+(?:\\.\\d+)?)°?|\\s+(\\d+(?:\\.\\d+)?)°)?\\s+(.*)$");
+
+  /** Reads a line; a length alone has no turn. */
+  public static Parsed<TypedWall> read(String text) {
+    Matcher m = TURN.matcher(text.toLowerCase(Locale.ROOT));
+    if (!m.matches()) {
+      return Length.parse(text).map(l -> new TypedWall(OptionalDouble.empty(), l));
+    }
+    String angle = m.group(2) == null ? m.group(3) : m.group(2);
+    double degrees = angle == null ? 90 : Double.parseDouble(angle);
+    double turn =
+        switch (m.group(1)) {
+          case "r" -> -degrees;
+          case "l" -> degrees;
+          default -> 0;
+        };
+    String rest = text.strip().substring(text.strip().length() - m.group(4).strip().length());
+    return Length.parse(rest).map(l -> new TypedWall(OptionalDouble.of(turn), l));
+  }
+}

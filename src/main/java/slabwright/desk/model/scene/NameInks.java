@@ -1,0 +1,153 @@
+package slabwright.desk.model.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.PlanItem;
+import slabwright.drawing.Fill;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
+import slabwright.drawing.label.Label;
+import slabwright.drawing.label.LabelPlacer;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.site.Doorway;
+import slabwright.site.Mark;
+
+/**
+ * The names of marks and doorways, each on a plate clear of the others; one that finds no room at
+ * the scale is left out until one looks closer. Frame: the site's; kept for one scale.
+ */
+public final class NameInks {
+  private static final TextStyle WORDS = TextStyle.bold(2.5);
+  private static final TextStyle DOOR = TextStyle.bold(2.6).in(Palette.RED);
+  private static final int MOST = 60;
+
+  private Optional<FloorPicture> of = Optional.empty();
+  private double at;
+  private boolean withMarks = true;
+  private List<Ink> inks = List.of();
+
+  /**
+   * The names at a scale.
+   *
+   * @param mm site millimetres to one of paper
+   * @param marks whether marks are named too, or doorways alone
+   */
+  public List<Ink> of(FloorPicture picture, double mm, boolean marks) {
+    if (of.isEmpty() || at != mm || withMarks != marks || !of.get().equals(picture)) {
+      withMarks = marks;
+      of = Optional.of(picture);
+      at = mm;
+      inks = new Placing(picture, mm).place(marks);
+    }
+    return inks;
+  }
+
+  /** Places the names of one picture; paper frame is the site's shrunk by the scale, y down. */
+  private static final class Placing {
+    private final FloorPicture picture;
+    private final double mm;
+    private final LabelPlacer labels;
+    private final List<Ink> inks = new ArrayList<>();
+
+    Placing(FloorPicture picture, double mm) {
+      this.picture = picture;
+      this.mm = mm;
+      Bounds b = picture.bounds().grown(60 * mm);
+      this.labels = new LabelPlacer(box(b), 0.6);
+    }
+
+    private Bounds box(Bounds b) {
+      return new Bounds(b.minX() / mm, -b.maxY() / mm, b.maxX() / mm, -b.minY() / mm);
+    }
+
+    private Vec paper(Vec site) {
+      return new Vec(site.x() / mm, -site.y() / mm);
+    }
+
+    private Vec site(Vec paper) {
+      return new Vec(paper.x() * mm, -paper.y() * mm);
+    }
+
+    List<Ink> place(boolean marks) {
+      picture.area().doorways().forEach(this::doorway);
+      picture.area().marks().stream()
+          .filter(m -> marks && !m.name().isBlank())
+          .filter(m -> picture.area().marks().size() <= MOST || fits(m))
+          .forEach(this::mark);
+      return inks;
+    }
+
+    private boolean fits(Mark m) {
+      return thing(m).map(t -> t.bounds().width() / mm > width(m.name())).orElse(false);
+    }
+
+    private static double width(String words) {
+      return TextMeasure.width(words, WORDS) + 1.6;
+    }
+
+    private Optional<PlanItemShape> thing(Mark m) {
+      return picture.thing(new PlanItem.OfMark(m.id()));
+    }
+
+    private void mark(Mark m) {
+      thing(m).ifPresent(t -> mark(m, t));
+    }
+
+    private void mark(Mark m, PlanItemShape t) {
+      Bounds b = box(t.bounds());
+      double w = width(m.name());
+      double away = t.path().size() == 1 ? 4.6 : 2.4;
+      Vec below = new Vec(b.middle().x(), b.maxY() + away);
+      Vec above = new Vec(b.middle().x(), b.minY() - away);
+      boolean inside = !t.region().isEmpty() && b.width() > w && b.height() > 3.4;
+      Vec middle = inside ? paper(t.middle()) : below;
+      if (inside && (middle.x() - w / 2 < b.minX() || middle.x() + w / 2 > b.maxX())) {
+        middle = new Vec(b.middle().x(), middle.y());
+      }
+      Label label = Label.box(middle, w, 3.4, 0).wishing(List.of(middle, below, above));
+      labels.place(label).ifPresent(p -> plate(p.middle(), m.name(), WORDS, w));
+    }
+
+    private void doorway(Doorway d) {
+      List<Vec> gap = picture.shape().doorway(d).points();
+      if (gap.size() < 2 || d.name().isBlank() || !d.wayIn()) {
+        return;
+      }
+      Vec a = gap.get(0);
+      Vec b = gap.get(gap.size() - 1);
+      double sign = picture.shape().floorOnLeft() ? -1 : 1;
+      Vec out = b.minus(a).unit().left().times(sign);
+      double w = TextMeasure.width(d.name(), DOOR) + 1.6;
+      double away = Math.abs(out.y()) > 0.5 ? 2.9 : w / 2 + 2;
+      Vec middle = paper(a.towards(b, 0.5).plus(out.times(away * mm)));
+      labels
+          .place(Label.box(middle, w, 3.4, 6))
+          .ifPresent(p -> inks.add(Text.middle(foot(p.middle()), d.name(), DOOR)));
+    }
+
+    private Vec foot(Vec middle) {
+      return site(new Vec(middle.x(), middle.y() + WORDS.size() * TextMeasure.CAP_HEIGHT / 2));
+    }
+
+    private void plate(Vec middle, String words, TextStyle style, double w) {
+      Vec a = site(new Vec(middle.x() - w / 2, middle.y() + 1.75));
+      Vec b = site(new Vec(middle.x() + w / 2, middle.y() - 1.75));
+      Bounds box = new Bounds(a.x(), a.y(), b.x(), b.y());
+      inks.add(Fill.of(Palette.WHITE, box));
+      inks.add(
+          Stroke.rings(
+              Pen.of(0.12, Palette.RULE),
+              List.of(
+                  slabwright.shape.Ring.rectangle(
+                      box.minX(), box.minY(), box.maxX(), box.maxY()))));
+      inks.add(Text.middle(foot(middle), words, style));
+    }
+  }
+}

@@ -1,0 +1,141 @@
+package slabwright.desk.model.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.drawing.Colour;
+import slabwright.drawing.Fill;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Symbol;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextStyle;
+import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+
+/** The inks of inlays on the floor. */
+public final class PlacedInlayInks {
+  /** Concrete under a graphic, where the table is dark. */
+  private static final Colour PALE = Colour.hex("d9d6cf");
+
+  private PlacedInlayInks() {}
+
+  /**
+   * What will be seen of them in the end: the dyed colours.
+   *
+   * @param onPale whether pale concrete is laid under them first
+   */
+  public static List<Ink> dyed(FloorArea area, SelectedAreaResults answers, boolean onPale) {
+    List<Ink> inks = new ArrayList<>();
+    for (Inlay i : area.inlays()) {
+      Optional<ComputedInlay> a = answers.inlay(i.id()).filter(x -> x.plan().isPresent());
+      if (a.isPresent()) {
+        if (onPale) {
+          inks.add(Fill.of(PALE, new Ring(a.get().blank(i))));
+        }
+        for (Stencil s : a.get().plan().orElseThrow().stencils().stencils()) {
+          inks.add(new Fill(a.get().onSite(s.artwork(), i), colour(s.colour())));
+        }
+      } else {
+        inks.addAll(unknown(i));
+      }
+    }
+    return inks;
+  }
+
+  /** A ring stands in for an inlay that is not worked out yet. */
+  private static List<Ink> unknown(Inlay i) {
+    double r = i.width().mm() / 2;
+    Vec m = i.middle().vec();
+    Ring box = Ring.rectangle(m.x() - r, m.y() - r, m.x() + r, m.y() + r);
+    return List.of(
+        Stroke.rings(Pen.of(0.4, Palette.BLUE).dashed(1.5, 1), List.of(box)),
+        Text.middle(m, i.name().isBlank() ? i.graphic() : i.name(), TextStyle.bold(2.6)));
+  }
+
+  private static Colour colour(String hex) {
+    return hex.matches("#[0-9a-f]{6}") ? Colour.hex(hex.substring(1)) : Palette.BLUE;
+  }
+
+  /** The blank, its panels and seams, the skirt, and which way it reads. */
+  public static List<Ink> worked(FloorArea area, SelectedAreaResults answers) {
+    List<Ink> inks = new ArrayList<>();
+    for (Inlay i : area.inlays()) {
+      answers
+          .inlay(i.id())
+          .filter(a -> a.plan().isPresent())
+          .ifPresent(a -> inks.addAll(worked(a, i)));
+    }
+    return inks;
+  }
+
+  private static List<Ink> worked(ComputedInlay a, Inlay i) {
+    InlayPlan plan = a.plan().orElseThrow();
+    Affine map = a.toSite(i).orElse(Affine.IDENTITY);
+    List<Ink> inks = new ArrayList<>();
+    plan.masking()
+        .ifPresent(
+            m ->
+                inks.add(
+                    Stroke.rings(
+                        Pen.of(0.35, Palette.AMBER).dashed(0.5, 0.9).rounded(),
+                        a.onSite(m.skirt(), i))));
+    inks.add(Stroke.rings(Pen.of(0.45, Palette.INK), List.of(new Ring(a.blank(i)))));
+    plan.panels().ifPresent(p -> inks.addAll(panels(p, map, SeamGrip.of(a, i))));
+    inks.add(reading(a.blank(i), i));
+    return inks;
+  }
+
+  /** Seams that were moved show where they are now; the rest follows when it is worked out. */
+  private static List<Ink> panels(PanelPlan p, Affine map, Optional<SeamGrip> grip) {
+    List<Ink> inks = new ArrayList<>();
+    boolean moved = grip.isPresent() && !grip.get().seams().equals(SeamGrip.chosen(p));
+    if (moved) {
+      for (int i = 0; i < grip.get().seams().places().size(); i++) {
+        inks.add(seam(grip.get().line(i)));
+      }
+    } else {
+      p.laps().forEach(s -> inks.add(seam(middle(s.lap(), map))));
+    }
+    for (Panel panel : p.panels()) {
+      Bounds b = panel.box();
+      Vec at = map.apply(new Vec(b.middle().x(), b.maxY() + 170));
+      inks.add(new Symbol(Symbol.Kind.NUMBER, at, 4.4, 0, Palette.RED, panel.name()));
+    }
+    return inks;
+  }
+
+  private static Line middle(Bounds lap, Affine map) {
+    Vec mid = lap.middle();
+    boolean upright = lap.height() > lap.width();
+    Vec from = upright ? new Vec(mid.x(), lap.minY()) : new Vec(lap.minX(), mid.y());
+    Vec to = upright ? new Vec(mid.x(), lap.maxY()) : new Vec(lap.maxX(), mid.y());
+    return Line.of(map.apply(from), map.apply(to));
+  }
+
+  private static Ink seam(Line line) {
+    return Stroke.lines(Pen.of(0.5, Palette.RED).dashed(1.8, 1), List.of(line));
+  }
+
+  /** A needle at the blank's upper side, pointing the way the graphic's up points. */
+  private static Ink reading(List<Vec> blank, Inlay i) {
+    Vec top = blank.get(0).towards(blank.get(1), 0.5);
+    Vec out = top.minus(i.middle().vec()).unit();
+    Vec at = top.plus(out.times(260));
+    return Symbol.of(Symbol.Kind.NEEDLE, at, 5, Palette.INK)
+        .turned(Math.toDegrees(out.angle()) - 90);
+  }
+}

@@ -1,0 +1,138 @@
+package slabwright.desk.tool;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.drawing.Ink;
+import slabwright.shape.Homography;
+import slabwright.shape.Vec;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/**
+ * Lays a slanted photo flat: the four corners of a rectangle on the floor, then its two sides as
+ * taped.
+ */
+public final class RectifyTool implements Tool {
+  /** Lays the picture under the plan flat. */
+  public interface Rectification {
+    /**
+     * By a rectangle on the floor.
+     *
+     * @param corners where they are seen now, site mm, in walking order
+     * @param first true length from the first corner to the second
+     * @param second true length from the second to the third
+     */
+    void rectify(List<Vec> corners, Length first, Length second);
+  }
+
+  private final Rectification flattening;
+  private final List<Vec> corners = new ArrayList<>();
+  private Optional<Length> first = Optional.empty();
+  private Vec tip = Vec.ZERO;
+
+  public RectifyTool(Rectification flattening) {
+    this.flattening = flattening;
+  }
+
+  @Override
+  public String prompt() {
+    if (corners.size() < 4) {
+      return List.of(
+              "Click a corner of a rectangle on the floor that you know the sides of.",
+              "Click its next corner, going round it.",
+              "Click its third corner.",
+              "Click its last corner.")
+          .get(corners.size());
+    }
+    return first.isEmpty()
+        ? "Type the true length from corner 1 to corner 2."
+        : "Type the true length from corner 2 to corner 3.";
+  }
+
+  @Override
+  public boolean snaps() {
+    return false;
+  }
+
+  @Override
+  public void hover(Touch t) {
+    tip = t.raw();
+  }
+
+  @Override
+  public void press(Touch t) {
+    if (corners.size() == 4) {
+      escape();
+    }
+    corners.add(t.raw());
+  }
+
+  @Override
+  public Optional<String> entry() {
+    return corners.size() < 4
+        ? Optional.empty()
+        : Optional.of(first.isEmpty() ? "Side 1 to 2" : "Side 2 to 3");
+  }
+
+  @Override
+  public Optional<String> type(String line) {
+    Parsed<Length> read = Length.parse(line);
+    if (read instanceof Parsed.Bad<Length> bad) {
+      return Optional.of(bad.why());
+    }
+    if (!(read.orThrow().mm() > 0)) {
+      return Optional.of("Type a length above nothing.");
+    }
+    List<Vec> square = List.of(Vec.ZERO, new Vec(1, 0), new Vec(1, 1), new Vec(0, 1));
+    if (Homography.of(square, corners).isEmpty()) {
+      return Optional.of(
+          "These four points are no rectangle seen from aside: click its corners again, in order.");
+    }
+    if (first.isEmpty()) {
+      first = Optional.of(read.orThrow());
+      return Optional.empty();
+    }
+    flattening.rectify(List.copyOf(corners), first.get(), read.orThrow());
+    escape();
+    return Optional.empty();
+  }
+
+  @Override
+  public boolean stepBack() {
+    if (first.isPresent()) {
+      first = Optional.empty();
+      return true;
+    }
+    if (!corners.isEmpty()) {
+      corners.remove(corners.size() - 1);
+      return true;
+    }
+    return false;
+  }
+
+  @Override
+  public boolean escape() {
+    boolean had = !corners.isEmpty();
+    corners.clear();
+    first = Optional.empty();
+    return had;
+  }
+
+  @Override
+  public List<Ink> over(OverlayScale paper) {
+    List<Ink> inks = new ArrayList<>();
+    if (corners.isEmpty()) {
+      return inks;
+    }
+    List<Vec> line = new ArrayList<>(corners);
+    line.add(corners.size() == 4 ? corners.get(0) : tip);
+    inks.add(OverlayInks.line(line));
+    for (int k = 0; k < corners.size(); k++) {
+      inks.addAll(OverlayInks.handle(corners.get(k), paper));
+      Vec beside = corners.get(k).plus(new Vec(4 * paper.mm(), 4 * paper.mm()));
+      inks.addAll(OverlayInks.plate(beside, String.valueOf(k + 1), paper));
+    }
+    return inks;
+  }
+}

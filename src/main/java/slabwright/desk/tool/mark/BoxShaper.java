@@ -1,0 +1,192 @@
+package slabwright.desk.tool.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.input.TypedSpot;
+import slabwright.desk.tool.OverlayInks;
+import slabwright.desk.tool.OverlayScale;
+import slabwright.desk.tool.Touch;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.shape.Vec;
+import slabwright.site.Form;
+import slabwright.site.Spot;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/** A rectangle, circle or round-ended strip between two corners, or of typed sizes. */
+final class BoxShaper implements Shaper {
+  private final MarkShape shape;
+  private Optional<Vec> from = Optional.empty();
+  private Vec to = Vec.ZERO;
+
+  BoxShaper(MarkShape shape) {
+    this.shape = shape;
+  }
+
+  @Override
+  public String prompt() {
+    if (from.isEmpty()) {
+      return shape == MarkShape.ROUND
+          ? "Click its middle, or type its place from 0."
+          : "Click one corner, drag across, or type its lower left corner's place from 0.";
+    }
+    return shape == MarkShape.ROUND
+        ? "Click its rim, or type the diameter."
+        : "Click the other corner, or type 12' x 5'.";
+  }
+
+  @Override
+  public List<Form> press(Touch t) {
+    to = t.at();
+    if (from.isEmpty()) {
+      from = Optional.of(t.at());
+      return List.of();
+    }
+    return finish(t);
+  }
+
+  @Override
+  public void drag(Touch t) {
+    to = held(t);
+  }
+
+  @Override
+  public List<Form> release(Touch t) {
+    return from.isPresent() && from.get().distanceTo(t.at()) > 2 * t.reach()
+        ? finish(t)
+        : List.of();
+  }
+
+  private List<Form> finish(Touch t) {
+    to = held(t);
+    Optional<Form> form = from.flatMap(f -> form(f, to));
+    form.ifPresent(f -> clear());
+    return form.map(List::of).orElse(List.of());
+  }
+
+  /** Shift makes both sides equal. */
+  private Vec held(Touch t) {
+    if (!t.shift() || from.isEmpty()) {
+      return t.at();
+    }
+    Vec d = t.at().minus(from.get());
+    double side = Math.max(Math.abs(d.x()), Math.abs(d.y()));
+    return from.get().plus(new Vec(side * Math.signum(d.x()), side * Math.signum(d.y())));
+  }
+
+  private Optional<Form> form(Vec a, Vec b) {
+    double w = Math.abs(a.x() - b.x());
+    double h = Math.abs(a.y() - b.y());
+    Spot middle = Spot.of(a.towards(b, 0.5));
+    if (shape == MarkShape.ROUND) {
+      double r = a.distanceTo(b);
+      return r < 1 ? Optional.empty() : Optional.of(new Form.Circle(Spot.of(a), Length.mm(r)));
+    }
+    if (w < 1 || h < 1) {
+      return Optional.empty();
+    }
+    if (shape == MarkShape.ROUND_ENDED) {
+      boolean wide = w >= h;
+      return Optional.of(
+          new Form.RoundEnded(
+              middle, Length.mm(Math.max(w, h)), Length.mm(Math.min(w, h)), wide ? 0 : 90));
+    }
+    return Optional.of(new Form.Rectangle(middle, Length.mm(w), Length.mm(h), Length.ZERO, 0));
+  }
+
+  @Override
+  public void hover(Touch t) {
+    to = held(t);
+  }
+
+  @Override
+  public Optional<String> entry() {
+    return Optional.of(from.isEmpty() ? "Place" : shape == MarkShape.ROUND ? "Diameter" : "Size");
+  }
+
+  @Override
+  public String example() {
+    return from.isEmpty()
+        ? "12', 5' 6\""
+        : shape == MarkShape.ROUND ? "14\" or 350 mm" : "12' x 5'";
+  }
+
+  @Override
+  public Typed type(String line) {
+    if (from.isEmpty()) {
+      return Typed.of(TypedSpot.read(line), this::begin);
+    }
+    Parsed<SizePair> read = SizePair.read(line);
+    if (read instanceof Parsed.Bad<SizePair> bad) {
+      return Typed.refused(bad.why());
+    }
+    Form made = typed(read.orThrow());
+    clear();
+    return Typed.done(made);
+  }
+
+  private List<Form> begin(Spot at) {
+    from = Optional.of(at.vec());
+    to = at.vec();
+    return List.of();
+  }
+
+  private Form typed(SizePair size) {
+    Vec a = from.orElseThrow();
+    Length w = size.first();
+    Length h = size.second();
+    if (shape == MarkShape.ROUND) {
+      return new Form.Circle(Spot.of(a), Length.mm(w.mm() / 2));
+    }
+    double right = to.x() < a.x() ? -1 : 1;
+    double up = to.y() < a.y() ? -1 : 1;
+    Spot middle = Spot.of(a.plus(new Vec(right * w.mm() / 2, up * h.mm() / 2)));
+    if (shape == MarkShape.ROUND_ENDED) {
+      boolean wide = w.mm() >= h.mm();
+      return new Form.RoundEnded(middle, wide ? w : h, wide ? h : w, wide ? 0 : 90);
+    }
+    return new Form.Rectangle(middle, w, h, Length.ZERO, 0);
+  }
+
+  @Override
+  public boolean stepBack() {
+    return clear();
+  }
+
+  @Override
+  public boolean clear() {
+    boolean had = from.isPresent();
+    from = Optional.empty();
+    return had;
+  }
+
+  @Override
+  public Optional<Vec> from() {
+    return shape == MarkShape.ROUND ? from : Optional.empty();
+  }
+
+  @Override
+  public List<Ink> over(OverlayScale paper) {
+    List<Ink> inks = new ArrayList<>();
+    from.flatMap(f -> form(f, to))
+        .ifPresent(
+            form -> {
+              inks.add(
+                  Stroke.outline(
+                      Pen.of(0.55, OverlayInks.LIVE), form.region(Math.max(0.5, paper.mm() / 10))));
+              Vec a = from.orElseThrow();
+              String size =
+                  shape == MarkShape.ROUND
+                      ? paper.length(2 * a.distanceTo(to))
+                      : paper.length(Math.abs(to.x() - a.x()))
+                          + " × "
+                          + paper.length(Math.abs(to.y() - a.y()));
+              Vec beside = to.plus(new Vec(18 * paper.mm(), -7 * paper.mm()));
+              inks.addAll(OverlayInks.plate(beside, size, paper));
+            });
+    return inks;
+  }
+}

@@ -1,0 +1,64 @@
+package slabwright.desk.tool.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.desk.tool.OverlayInks;
+import slabwright.desk.tool.OverlayScale;
+import slabwright.desk.tool.Touch;
+import slabwright.drawing.Ink;
+import slabwright.shape.Vec;
+import slabwright.site.Form;
+import slabwright.site.Spot;
+
+/** An edge drawn with the pointer held down; points closer than the eye sees are left out. */
+final class FreehandShaper implements Shaper {
+  private final List<Vec> points = new ArrayList<>();
+
+  @Override
+  public String prompt() {
+    return "Hold the button down and draw round it.";
+  }
+
+  @Override
+  public List<Form> press(Touch t) {
+    points.clear();
+    points.add(t.raw());
+    return List.of();
+  }
+
+  @Override
+  public void drag(Touch t) {
+    if (!points.isEmpty() && points.get(points.size() - 1).distanceTo(t.raw()) > t.reach() * 0.7) {
+      points.add(t.raw());
+    }
+  }
+
+  @Override
+  public List<Form> release(Touch t) {
+    List<Spot> spots = points.stream().map(Spot::of).toList();
+    points.clear();
+    return spots.size() < 4 ? List.of() : List.of(new Form.Polygon(spots));
+  }
+
+  @Override
+  public Typed type(String line) {
+    return Typed.refused("Draw round it with the pointer.");
+  }
+
+  @Override
+  public boolean stepBack() {
+    return clear();
+  }
+
+  @Override
+  public boolean clear() {
+    boolean had = !points.isEmpty();
+    points.clear();
+    return had;
+  }
+
+  @Override
+  public List<Ink> over(OverlayScale paper) {
+    return points.size() < 2 ? List.of() : List.of(OverlayInks.line(points));
+  }
+}

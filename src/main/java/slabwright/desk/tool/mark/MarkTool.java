@@ -1,0 +1,176 @@
+package slabwright.desk.tool.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.edit.NewIds;
+import slabwright.desk.tool.OverlayInks;
+import slabwright.desk.tool.OverlayScale;
+import slabwright.desk.tool.PlanLookup;
+import slabwright.desk.tool.Tool;
+import slabwright.desk.tool.Touch;
+import slabwright.drawing.Ink;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Form;
+import slabwright.site.Mark;
+import slabwright.site.MarkType;
+import slabwright.site.edit.Edit;
+import slabwright.site.edit.MarkEdit;
+import slabwright.units.UnitSystem;
+
+/** Draws marks of one kind; the way of drawing is one of a few that suit it. */
+public final class MarkTool implements Tool {
+  private final DeskContext bench;
+  private final PlanLookup shown;
+  private final RecentSizes sizes;
+  private final MarkType type;
+  private MarkShape shape;
+  private Shaper shaper;
+
+  public MarkTool(DeskContext bench, PlanLookup shown, RecentSizes sizes, MarkType type) {
+    this.bench = bench;
+    this.shown = shown;
+    this.sizes = sizes;
+    this.type = type;
+    this.shape = MarkShape.of(type).get(0);
+    this.shaper = shaper(shape);
+  }
+
+  private Shaper shaper(MarkShape s) {
+    return switch (s) {
+      case PATH, LINE, CORNERS -> new PolylineShaper(s, sizes);
+      case RECTANGLE, ROUND, ROUND_ENDED -> new BoxShaper(s);
+      case FREEHAND -> new FreehandShaper();
+      case WALL_TO_WALL -> new WholeFloorShaper(shown);
+      case ROW -> new RowShaper(shown, sizes);
+      case POINT -> new PointShaper();
+    };
+  }
+
+  private void use(MarkShape s) {
+    shape = s;
+    shaper = shaper(s);
+  }
+
+  @Override
+  public String prompt() {
+    return shaper.prompt();
+  }
+
+  @Override
+  public List<Option> options() {
+    List<MarkShape> ways = MarkShape.of(type);
+    return ways.size() < 2
+        ? List.of()
+        : ways.stream().map(w -> new Option(w.word(), w == shape, () -> use(w))).toList();
+  }
+
+  @Override
+  public String standing() {
+    UnitSystem units = bench.desk().site().units();
+    return switch (shape) {
+      case PATH -> new OverlayScale(1, units).length(sizes.trench().mm()) + " wide";
+      case ROW ->
+          new OverlayScale(1, units).length(sizes.boothLength().mm())
+              + " × "
+              + new OverlayScale(1, units).length(sizes.boothDepth().mm())
+              + ", gap "
+              + new OverlayScale(1, units).length(sizes.boothGap().mm());
+      default -> "";
+    };
+  }
+
+  @Override
+  public void press(Touch t) {
+    make(shaper.press(t));
+  }
+
+  @Override
+  public void drag(Touch t) {
+    shaper.drag(t);
+  }
+
+  @Override
+  public void release(Touch t) {
+    make(shaper.release(t));
+  }
+
+  @Override
+  public void hover(Touch t) {
+    shaper.hover(t);
+  }
+
+  @Override
+  public Optional<String> entry() {
+    return shaper.entry();
+  }
+
+  @Override
+  public String example() {
+    return shaper.example();
+  }
+
+  @Override
+  public boolean steer(int right, int up) {
+    return shaper.steer(right, up);
+  }
+
+  @Override
+  public Optional<String> type(String line) {
+    Shaper.Typed typed = shaper.type(line);
+    make(typed.forms());
+    return typed.why();
+  }
+
+  private void make(List<Form> forms) {
+    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
+    if (forms.isEmpty() || area.isEmpty()) {
+      return;
+    }
+    List<Edit> edits = new ArrayList<>();
+    List<PlanItem> picks = new ArrayList<>();
+    List<String> taken = new ArrayList<>(area.get().marks().stream().map(Mark::id).toList());
+    for (Form form : forms) {
+      String id = NewIds.next("m", taken);
+      taken.add(id);
+      Mark mark = new Mark(id, "", MarkDefaults.kind(type), form, shaper.wall());
+      edits.add(new MarkEdit.Put(area.get().id(), mark));
+      picks.add(new PlanItem.OfMark(id));
+    }
+    Edit edit =
+        edits.size() == 1 ? edits.get(0) : new Edit.Several("mark " + type.word() + " row", edits);
+    if (bench.desk().push(edit).isDone()) {
+      bench.focus().select(picks);
+    }
+  }
+
+  @Override
+  public boolean stepBack() {
+    return shaper.stepBack();
+  }
+
+  @Override
+  public boolean escape() {
+    return shaper.clear();
+  }
+
+  @Override
+  public Optional<Vec> from() {
+    return shaper.from();
+  }
+
+  @Override
+  public List<Vec> ownCorners() {
+    return shaper.corners();
+  }
+
+  @Override
+  public List<Ink> over(OverlayScale paper) {
+    List<Ink> inks = new ArrayList<>(OverlayInks.zero(paper));
+    inks.addAll(shaper.over(paper));
+    return inks;
+  }
+}

@@ -1,0 +1,149 @@
+package slabwright.desk.tool.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.input.TypedSpot;
+import slabwright.desk.tool.OverlayInks;
+import slabwright.desk.tool.OverlayScale;
+import slabwright.desk.tool.PolylineDraft;
+import slabwright.desk.tool.Touch;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.Form;
+import slabwright.site.Spot;
+import slabwright.units.Length;
+import slabwright.units.Parsed;
+
+/** Corners of a polygon, the path of a strip, or a plain line. */
+final class PolylineShaper implements Shaper {
+  private final PolylineDraft chain = new PolylineDraft();
+  private final MarkShape shape;
+  private final RecentSizes sizes;
+
+  PolylineShaper(MarkShape shape, RecentSizes sizes) {
+    this.shape = shape;
+    this.sizes = sizes;
+  }
+
+  private int fewest() {
+    return shape == MarkShape.CORNERS ? 3 : 2;
+  }
+
+  @Override
+  public String prompt() {
+    if (chain.isEmpty()) {
+      return shape == MarkShape.PATH
+          ? "Type a width if it is another; click or type where the trench begins."
+          : "Click where it begins, or type its place from 0.";
+    }
+    return chain.size() < fewest()
+        ? "Click on, or press an arrow key and type a length."
+        : "Click on; Enter or a double click ends it.";
+  }
+
+  @Override
+  public List<Form> press(Touch t) {
+    boolean again =
+        chain.size() >= fewest()
+            && (t.clicks() > 1 || near(chain.last(), t) || near(chain.first(), t));
+    if (again) {
+      return finish().forms();
+    }
+    chain.add(t.at());
+    return List.of();
+  }
+
+  private static boolean near(Vec p, Touch t) {
+    return p.distanceTo(t.at()) <= t.reach() / 2;
+  }
+
+  private Typed finish() {
+    if (chain.size() < fewest()) {
+      return Typed.refused("It needs at least " + fewest() + " points; click on.");
+    }
+    List<Spot> spots = chain.points().stream().map(Spot::of).toList();
+    chain.clear();
+    return Typed.done(
+        switch (shape) {
+          case PATH -> new Form.Strip(spots, sizes.trench());
+          case CORNERS -> new Form.Polygon(spots);
+          default -> new Form.Trace(spots);
+        });
+  }
+
+  @Override
+  public void hover(Touch t) {
+    chain.hover(t.at());
+  }
+
+  @Override
+  public Optional<String> entry() {
+    return chain.isEmpty()
+        ? Optional.of(shape == MarkShape.PATH ? "Width" : "Place")
+        : Optional.of("Length");
+  }
+
+  @Override
+  public String example() {
+    return chain.isEmpty() && shape != MarkShape.PATH ? "12', 5' 6\"" : Shaper.super.example();
+  }
+
+  @Override
+  public boolean steer(int right, int up) {
+    return chain.steer(right, up);
+  }
+
+  @Override
+  public Typed type(String line) {
+    if (chain.isEmpty() && shape == MarkShape.PATH && !TypedSpot.isOne(line)) {
+      Parsed<Length> read = Length.parse(line);
+      if (read instanceof Parsed.Bad<Length> bad) {
+        return Typed.refused(bad.why());
+      }
+      sizes.setTrench(read.orThrow());
+      return Typed.taken();
+    }
+    return line.isBlank() ? finish() : Typed.of(chain.typed(line));
+  }
+
+  @Override
+  public boolean stepBack() {
+    return chain.removeLast();
+  }
+
+  @Override
+  public boolean clear() {
+    return chain.clear();
+  }
+
+  @Override
+  public Optional<Vec> from() {
+    return chain.isEmpty() ? Optional.empty() : Optional.of(chain.last());
+  }
+
+  @Override
+  public List<Vec> corners() {
+    return chain.points();
+  }
+
+  @Override
+  public List<Ink> over(OverlayScale paper) {
+    List<Ink> inks = new ArrayList<>();
+    if (!chain.isEmpty() && shape == MarkShape.PATH && chain.tip().distanceTo(chain.last()) > 1) {
+      List<Vec> path = new ArrayList<>(chain.points());
+      path.add(chain.tip());
+      Region strip = Region.strip(new Line(path), sizes.trench().mm() / 2);
+      inks.add(Stroke.outline(Pen.of(0.4, OverlayInks.LIVE), strip));
+    }
+    inks.addAll(chain.over(paper));
+    if (chain.size() >= 2 && shape == MarkShape.CORNERS) {
+      inks.add(OverlayInks.guide(chain.tip(), chain.first()));
+    }
+    return inks;
+  }
+}

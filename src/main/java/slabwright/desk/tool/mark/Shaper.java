@@ -1,0 +1,93 @@
+package slabwright.desk.tool.mark;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import slabwright.desk.tool.OverlayScale;
+import slabwright.desk.tool.Touch;
+import slabwright.drawing.Ink;
+import slabwright.shape.Vec;
+import slabwright.site.Form;
+import slabwright.site.Spot;
+import slabwright.units.Parsed;
+
+/** Draws the form of one mark, or of a row of them, by touches and typed lines. */
+interface Shaper {
+  /** What to do next. */
+  String prompt();
+
+  /** Forms that are finished by this touch; empty while there is more to do. */
+  List<Form> press(Touch t);
+
+  default void drag(Touch t) {}
+
+  default List<Form> release(Touch t) {
+    return List.of();
+  }
+
+  default void hover(Touch t) {}
+
+  /** What a typed line is for now; empty when nothing can be typed. */
+  default Optional<String> entry() {
+    return Optional.empty();
+  }
+
+  /** What a typed line may look like now. */
+  default String example() {
+    return "24' 6\" or 7.47 m";
+  }
+
+  /** An arrow key says which way to go on. */
+  default boolean steer(int right, int up) {
+    return false;
+  }
+
+  /** The wall that the last finished forms were set against, counted from 0. */
+  default OptionalInt wall() {
+    return OptionalInt.empty();
+  }
+
+  /** A typed line that was taken, or why not. */
+  Typed type(String line);
+
+  boolean stepBack();
+
+  boolean clear();
+
+  default Optional<Vec> from() {
+    return Optional.empty();
+  }
+
+  default List<Vec> corners() {
+    return List.of();
+  }
+
+  List<Ink> over(OverlayScale paper);
+
+  /** What a typed line led to. */
+  record Typed(List<Form> forms, Optional<String> why) {
+    static Typed taken() {
+      return new Typed(List.of(), Optional.empty());
+    }
+
+    static Typed done(Form form) {
+      return new Typed(List.of(form), Optional.empty());
+    }
+
+    static Typed refused(String why) {
+      return new Typed(List.of(), Optional.of(why));
+    }
+
+    /** Goes on to the forms unless the line was not understood. */
+    static Typed of(Parsed<Spot> at, Function<Spot, List<Form>> then) {
+      return at instanceof Parsed.Bad<Spot> bad
+          ? refused(bad.why())
+          : new Typed(then.apply(at.orThrow()), Optional.empty());
+    }
+
+    static Typed of(Optional<String> why) {
+      return new Typed(List.of(), why);
+    }
+  }
+}

@@ -1,0 +1,23 @@
+package slabwright.figures;
+
+import java.util.List;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Reach;
+import slabwright.site.Machine;
+
+/** How the reach curve is labelled, alike wherever it is drawn. */
+public final class ReachCurveLabels {
+  private ReachCurveLabels() {}
+
+  /** The plan's machines in the order of their numbers, the widest first. */
+  public static List<Machine> machines(FloorTakeoff takeoff) {
+    return takeoff.asFound().reaches().stream().map(Reach::machine).toList();
+  }
+
+  /** What the curve is drawn for. */
+  public static String about(FloorTakeoff takeoff) {
+    return "One machine alone, with head and clearance of the "
+        + machines(takeoff).get(0).name()
+        + "; numbers mark the plan’s machines.";
+  }
+}

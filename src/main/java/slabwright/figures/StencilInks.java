@@ -1,0 +1,108 @@
+package slabwright.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.panel.Seam;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/**
+ * An inlay as inks in the blank's frame, x right, y down; the desk and the sheets draw the same.
+ */
+public final class StencilInks {
+  private static final Pen SEAM = Pen.of(0.4, Palette.RED).dashed(2.2, 1.3);
+  private static final Pen SKIRT = Pen.of(0.35, Palette.AMBER).dashed(0.7, 0.9);
+
+  private StencilInks() {}
+
+  /** The dyed openings of all stencils in laying order. */
+  public static List<Ink> openings(InlayPlan plan) {
+    List<Ink> inks = new ArrayList<>();
+    List<Stencil> stencils = plan.stencils().stencils();
+    for (int i = 0; i < stencils.size(); i++) {
+      inks.addAll(DyeStyle.of(stencils.get(i).colour(), i).on(stencils.get(i).openings()));
+    }
+    return inks;
+  }
+
+  /** The openings in flat colour, for a plan where the inlay is small. */
+  public static List<Ink> flat(InlayPlan plan) {
+    List<Ink> inks = new ArrayList<>();
+    for (Stencil s : plan.stencils().stencils()) {
+      inks.addAll(DyeStyle.flat(s.colour()).on(s.openings()));
+    }
+    return inks;
+  }
+
+  /** The blank's outline. */
+  public static Ink blank(InlayPlan plan) {
+    return Stroke.rings(Pen.of(0.5, Palette.INK), List.of(ring(plan.stencils().blank())));
+  }
+
+  /** The seams: a dashed line on each side of every lap. */
+  public static List<Ink> seams(InlayPlan plan) {
+    List<Ink> inks = new ArrayList<>();
+    plan.panels()
+        .ifPresent(
+            p -> {
+              for (Seam s : p.laps()) {
+                inks.addAll(lap(s.lap()));
+              }
+            });
+    return inks;
+  }
+
+  private static List<Ink> lap(Bounds b) {
+    boolean upright = b.height() > b.width();
+    Vec a = new Vec(b.minX(), b.minY());
+    Vec d = new Vec(b.maxX(), b.maxY());
+    Vec corner1 = upright ? new Vec(b.minX(), b.maxY()) : new Vec(b.maxX(), b.minY());
+    Vec corner2 = upright ? new Vec(b.maxX(), b.minY()) : new Vec(b.minX(), b.maxY());
+    return List.of(Stroke.lines(SEAM, List.of(Line.of(a, corner1), Line.of(corner2, d))));
+  }
+
+  /** The witness crosses, in true size. */
+  public static List<Ink> witnesses(InlayPlan plan) {
+    List<Line> lines = new ArrayList<>();
+    plan.panels()
+        .ifPresent(
+            p ->
+                p.laps().stream()
+                    .flatMap(s -> s.marks().stream())
+                    .forEach(
+                        m -> {
+                          Vec x = new Vec(m.arm(), 0);
+                          Vec y = new Vec(0, m.arm());
+                          lines.add(Line.of(m.at().minus(x), m.at().plus(x)));
+                          lines.add(Line.of(m.at().minus(y), m.at().plus(y)));
+                        }));
+    return List.of(Stroke.lines(Pen.of(0.3, Palette.INK), lines));
+  }
+
+  /** The outer line of the paper skirt. */
+  public static List<Ink> skirt(InlayPlan plan) {
+    List<Ink> inks = new ArrayList<>();
+    plan.masking().ifPresent(m -> inks.add(Stroke.rings(SKIRT, m.skirt().rings())));
+    return inks;
+  }
+
+  public static Pen seamPen() {
+    return SEAM;
+  }
+
+  public static Pen skirtPen() {
+    return SKIRT;
+  }
+
+  public static Ring ring(Bounds b) {
+    return Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY());
+  }
+}

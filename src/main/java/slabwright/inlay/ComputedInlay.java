@@ -1,0 +1,84 @@
+package slabwright.inlay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.site.Inlay;
+
+/**
+ * An inlay worked out: its plan, or why not.
+ *
+ * @param inlay as it was when worked out
+ * @param cutOut what is weeded out of each panel, in the panels' order
+ */
+public record ComputedInlay(
+    Inlay inlay, Optional<PlacedInlay> placed, String refusal, List<Region> cutOut) {
+  public ComputedInlay {
+    cutOut = List.copyOf(cutOut);
+  }
+
+  public static ComputedInlay of(Inlay inlay, PlacedInlay.Placing placing) {
+    return placing instanceof PlacedInlay.Placing.Done done
+        ? new ComputedInlay(inlay, Optional.of(done.placed()), "", cutOut(done.placed().plan()))
+        : new ComputedInlay(
+            inlay, Optional.empty(), ((PlacedInlay.Placing.Refused) placing).sentence(), List.of());
+  }
+
+  private static List<Region> cutOut(InlayPlan plan) {
+    return plan.panels().map(PanelPlan::panels).orElse(List.of()).stream()
+        .map(p -> plan.openings().intersect(Region.rectangle(p.box())))
+        .toList();
+  }
+
+  public Optional<InlayPlan> plan() {
+    return placed.map(PlacedInlay::plan);
+  }
+
+  /**
+   * From the blank to the site as the inlay is placed now, which may have moved, turned or grown
+   * since it was worked out.
+   */
+  public Optional<Affine> toSite(Inlay now) {
+    return plan().flatMap(InlayPlan::toSite).map(m -> m.then(since(now)));
+  }
+
+  private Affine since(Inlay now) {
+    Vec a = inlay.middle().vec();
+    Vec b = now.middle().vec();
+    double k = now.width().mm() / inlay.width().mm();
+    return Affine.move(-a.x(), -a.y())
+        .then(Affine.scale(k, k))
+        .then(Affine.turn(Math.toRadians(now.turn() - inlay.turn())))
+        .then(Affine.move(b.x(), b.y()));
+  }
+
+  /** The blank's corners on the site, from its top left as read, going right. */
+  public List<Vec> blank(Inlay now) {
+    Optional<Affine> map = toSite(now);
+    if (map.isEmpty()) {
+      return List.of();
+    }
+    Bounds b = plan().orElseThrow().stencils().blank();
+    List<Vec> corners =
+        List.of(
+            new Vec(b.minX(), b.minY()),
+            new Vec(b.maxX(), b.minY()),
+            new Vec(b.maxX(), b.maxY()),
+            new Vec(b.minX(), b.maxY()));
+    return corners.stream().map(map.get()::apply).toList();
+  }
+
+  /** Rings of a region of the blank, on the site. */
+  public List<Ring> onSite(Region region, Inlay now) {
+    Optional<Affine> map = toSite(now);
+    List<Ring> rings = new ArrayList<>();
+    map.ifPresent(m -> region.rings().forEach(r -> rings.add(r.map(m))));
+    return rings;
+  }
+}

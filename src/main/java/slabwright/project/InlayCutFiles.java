@@ -1,0 +1,56 @@
+package slabwright.project;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutStop;
+import slabwright.inlay.cutfile.FilmOrder;
+import slabwright.inlay.cutfile.ShopBundle;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.site.StencilSpec;
+import slabwright.units.UnitSystem;
+
+/** The cut files of one inlay: SVG and PDF for each panel, proof page, and the shop's ZIP. */
+public record InlayCutFiles(CutJob job, UnitSystem units, Instant made, boolean fontAccepted) {
+  /**
+   * Adds the files; a graphic whose letters changed gives none until that is accepted.
+   *
+   * @param prefix of every name, "" or ending in "/"
+   * @return sentences for the person
+   */
+  public List<String> add(
+      OutFolder out, String prefix, Artwork artwork, InlayPlan plan, StencilSpec spec)
+      throws IOException {
+    List<CutStop> stops = CutStop.of(job.inlay(), artwork, plan);
+    List<String> said =
+        stops.stream()
+            .filter(s -> !fontAccepted || s.kind() != CutStop.Kind.LETTERS)
+            .map(CutStop::sentence)
+            .collect(Collectors.toCollection(ArrayList::new));
+    if (said.isEmpty()) {
+      write(out, prefix, plan, plan.panels().orElseThrow(), spec);
+    } else if (stops.stream().allMatch(s -> s.kind() == CutStop.Kind.LETTERS)) {
+      said.add(
+          job.inlay()
+              + ": no cut file was written; accept the letters with --accept-font, or send the text as outlines.");
+    }
+    return said;
+  }
+
+  private void write(
+      OutFolder out, String prefix, InlayPlan plan, PanelPlan panels, StencilSpec spec)
+      throws IOException {
+    ShopBundle bundle =
+        new ShopBundle(
+            job, plan.stencils(), panels, FilmOrder.onRoll(spec.roll().mm()), units, made);
+    for (Map.Entry<String, byte[]> e : bundle.files().entrySet()) {
+      out.add(prefix + OutFolder.clean(e.getKey()), e.getValue());
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package slabwright.project;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Where a command writes. Everything is written to a sibling folder first and moved in at the end,
+ * so that a failure leaves nothing half-written. Of what is already there only files named in our
+ * own manifest are ever replaced or removed; links are followed before that is judged.
+ */
+public final class OutFolder {
+  public static final String MANIFEST = "slabwright-files.txt";
+  static final String HEADER = "# Written by Slabwright; only files named here are ever replaced.";
+
+  private final Path target;
+  private final TreeMap<String, byte[]> files = new TreeMap<>();
+
+  public OutFolder(Path target) {
+    this.target = target.toAbsolutePath().normalize();
+  }
+
+  /** Adds a file; {@code name} is made of cleaned ids and at most one folder. */
+  public void add(String name, byte[] bytes) {
+    if (!name.matches("([A-Za-z0-9][A-Za-z0-9._-]*/)?[A-Za-z0-9][A-Za-z0-9._-]*")) {
+      throw new IllegalArgumentException("not a clean file name: " + name);
+    }
+    if (files.put(name, bytes) != null) {
+      throw new IllegalArgumentException("two files of one name: " + name);
+    }
+  }
+
+  public void add(String name, String text) {
+    add(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  public List<String> names() {
+    return List.copyOf(files.keySet());
+  }
+
+  /** Letters, digits, dots, hyphens and underscores only; never empty, never a dot first. */
+  public static String clean(String id) {
+    String kept = id.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[^A-Za-z0-9]+", "");
+    return kept.isEmpty() ? "unnamed" : kept;
+  }
+
+  /** Writes everything or nothing. */
+  public void commit() throws RefusedInput, IOException {
+    Path real = realTarget();
+    List<String> ours = manifest(real);
+    refuseForeign(real, ours);
+    Path parent = real.getParent();
+    Path staging = Files.createTempDirectory(parent, "." + real.getFileName() + ".part-");
+    try {
+      for (Map.Entry<String, byte[]> e : files.entrySet()) {
+        Path file = staging.resolve(e.getKey());
+        Files.createDirectories(file.getParent());
+        Files.write(file, e.getValue());
+      }
+      moveIn(staging, real, ours);
+    } finally {
+      deleteTree(staging);
+    }
+  }
+
+  private Path realTarget() throws RefusedInput, IOException {
+    if (Files.exists(target)) {
+      if (!Files.isDirectory(target)) {
+        throw RefusedInput.of(target + " is a file, not a folder; give another --out.");
+      }
+      return target.toRealPath();
+    }
+    if (Files.isSymbolicLink(target)) {
+      throw RefusedInput.of(target + " is a link to nothing; give another --out.");
+    }
+    try {
+      Files.createDirectories(target.getParent());
+      return target.getParent().toRealPath().resolve(target.getFileName());
+    } catch (IOException e) {
+      throw RefusedInput.of(
+          target + " cannot be made: " + e.getMessage() + "; give another --out.");
+    }
+  }
+
+  /** Whether the folder's manifest is one of ours and not a file that happens to have its name. */
+  private static boolean hasManifest(Path folder) throws IOException {
+    Path file = folder.resolve(MANIFEST);
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try (Stream<String> lines = Files.lines(file, StandardCharsets.ISO_8859_1)) {
+      return lines.findFirst().filter(HEADER::equals).isPresent();
+    }
+  }
+
+  private static List<String> manifest(Path folder) throws IOException {
+    if (!hasManifest(folder)) {
+      return List.of();
+    }
+    return Files.readAllLines(folder.resolve(MANIFEST), StandardCharsets.ISO_8859_1).stream()
+        .filter(l -> l.matches("([A-Za-z0-9][A-Za-z0-9._-]*/)?[A-Za-z0-9][A-Za-z0-9._-]*"))
+        .toList();
+  }
+
+  private void refuseForeign(Path folder, List<String> ours) throws RefusedInput, IOException {
+    List<String> foreign = new ArrayList<>();
+    List<String> wanted = new ArrayList<>(files.keySet());
+    if (!hasManifest(folder)) {
+      wanted.add(MANIFEST);
+    }
+    for (String name : wanted) {
+      Path there = folder.resolve(name);
+      if (throughLink(folder, there)) {
+        foreign.add(name + " is a link");
+      } else if (Files.exists(there, LinkOption.NOFOLLOW_LINKS) && !ours.contains(name)) {
+        foreign.add(name);
+      }
+    }
+    if (!foreign.isEmpty()) {
+      throw RefusedInput.of(
+          folder
+              + " already has "
+              + String.join(", ", foreign.subList(0, Math.min(3, foreign.size())))
+              + ", which Slabwright did not write; nothing was written, give an empty --out.");
+    }
+  }
+
+  private static boolean throughLink(Path folder, Path file) {
+    Path parent = file.getParent();
+    return Files.isSymbolicLink(file) || (!parent.equals(folder) && Files.isSymbolicLink(parent));
+  }
+
+  private void moveIn(Path staging, Path folder, List<String> ours) throws IOException {
+    Files.createDirectories(folder);
+    for (String name : files.keySet()) {
+      Path to = folder.resolve(name);
+      Files.createDirectories(to.getParent());
+      Files.move(staging.resolve(name), to, StandardCopyOption.REPLACE_EXISTING);
+    }
+    for (String old : ours) {
+      if (!files.containsKey(old) && !throughLink(folder, folder.resolve(old))) {
+        Files.deleteIfExists(folder.resolve(old));
+      }
+    }
+    Path list = staging.resolve(MANIFEST);
+    Files.writeString(list, HEADER + "\n" + String.join("\n", files.keySet()) + "\n");
+    Files.move(list, folder.resolve(MANIFEST), StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static void deleteTree(Path root) throws IOException {
+    if (!Files.exists(root)) {
+      return;
+    }
+    try (Stream<Path> all = Files.walk(root)) {
+      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(p);
+      }
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package slabwright.project.export;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.desk.model.BackgroundTasks;
+import slabwright.desk.model.compute.SiteComputation;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutStop;
+import slabwright.inlay.cutfile.FilmOrder;
+import slabwright.inlay.cutfile.ShopBundle;
+import slabwright.site.Inlay;
+import slabwright.site.Site;
+import slabwright.store.GraphicFiles;
+import slabwright.units.Parsed;
+import slabwright.work.AreaResult;
+
+/**
+ * All that is needed to make cut files off the asking thread. Graphics are read afresh, so that
+ * what is cut is what lies on disk and was accepted.
+ *
+ * @param plan the file that graphics are relative to
+ * @param only the inlay's id; empty for all inlays of the site
+ * @param lettersAccepted whether letters in a substitute font are accepted
+ */
+public record CutFileRequest(Site site, Path plan, Optional<String> only, boolean lettersAccepted) {
+  /** The files; refused with the gravest reason when any inlay must not be cut. */
+  public Parsed<StagedFiles> files(BackgroundTasks.TaskProgress steps) throws IOException {
+    Parsed<SiteComputation.ComputedSite> work =
+        SiteComputation.work(site, plan, steps::isCancelled);
+    if (work instanceof Parsed.Bad<SiteComputation.ComputedSite> bad) {
+      return Parsed.bad(bad.why());
+    }
+    steps.report(0.5);
+    SiteComputation.ComputedSite done = work.orThrow();
+    List<PlacedInlay> wanted = new ArrayList<>();
+    for (AreaResult area : done.areas()) {
+      for (PlacedInlay.Placing.Refused r : area.refused()) {
+        if (isWanted(r.inlay())) {
+          return Parsed.bad("\"" + r.inlay().name() + "\": " + r.sentence());
+        }
+      }
+      area.inlays().stream().filter(i -> isWanted(i.inlay())).forEach(wanted::add);
+    }
+    Optional<CutStop> stop = wanted.isEmpty() ? Optional.empty() : stop(wanted);
+    return stop.isPresent()
+        ? Parsed.bad(stop.get().sentence())
+        : made(wanted, done.site().releaseNumber(), steps);
+  }
+
+  private boolean isWanted(Inlay i) {
+    return only.isEmpty() || only.get().equals(i.id());
+  }
+
+  private Optional<CutStop> stop(List<PlacedInlay> wanted) {
+    return wanted.stream()
+        .flatMap(i -> stops(i).stream())
+        .min((a, b) -> a.kind().compareTo(b.kind()));
+  }
+
+  private List<CutStop> stops(PlacedInlay i) {
+    List<CutStop> all = new ArrayList<>(CutStop.of(i.inlay().name(), i.artwork(), i.plan()));
+    if (lettersAccepted) {
+      all.removeIf(s -> s.kind() == CutStop.Kind.LETTERS);
+    }
+    if (GraphicFiles.isChanged(i.inlay(), plan)) {
+      all.add(CutStop.changedOnDisk(i.inlay().name()));
+    }
+    return all;
+  }
+
+  private Parsed<StagedFiles> made(
+      List<PlacedInlay> wanted, int release, BackgroundTasks.TaskProgress steps)
+      throws IOException {
+    if (wanted.isEmpty()) {
+      return Parsed.bad("There is no inlay to cut; lay a graphic into the floor first.");
+    }
+    StagedFiles files = new StagedFiles();
+    for (PlacedInlay i : wanted) {
+      steps.report(0.6);
+      String folder = wanted.size() == 1 ? "" : "cut-" + i.inlay().id() + "/";
+      for (var e : bundle(i, release).files().entrySet()) {
+        files.add(folder + e.getKey(), e.getValue());
+      }
+    }
+    return Parsed.ok(files);
+  }
+
+  private ShopBundle bundle(PlacedInlay i, int release) {
+    return new ShopBundle(
+        new CutJob(i.inlay().name(), release),
+        i.plan().stencils(),
+        i.plan().panels().orElseThrow(),
+        FilmOrder.onRoll(i.inlay().spec().roll().mm()),
+        site.units(),
+        Instant.now());
+  }
+}

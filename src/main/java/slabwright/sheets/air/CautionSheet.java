@@ -1,0 +1,106 @@
+package slabwright.sheets.air;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.CautionBlock;
+import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Gap;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.work.AirPlan;
+import slabwright.work.AreaWorkPlan;
+import slabwright.work.WorkPlan;
+import slabwright.work.rule.RuleNote;
+
+/** Sheet 7: air, ignition, dust and the rules that apply on one floor area. */
+public final class CautionSheet {
+  private final AreaWorkPlan work;
+  private final WorkPlan plan;
+  private final SheetContext context;
+
+  public CautionSheet(AreaWorkPlan work, WorkPlan plan, SheetContext context) {
+    this.work = work;
+    this.plan = plan;
+    this.context = context;
+  }
+
+  public List<PageDraft> drafts() {
+    PageDraft draft =
+        new PageDraft(
+            "7",
+            "Air, ignition and other cautions",
+            "Screening figures and the rules they are held against; numbers are never softened",
+            work.name(),
+            Optional.empty(),
+            List.of());
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Paragraph(WorkPlan.NOTICE));
+    blocks.add(new Paragraph(plan.book().origin()));
+    blocks.add(new Gap(2));
+    Optional<AirPlan> air = work.air().maybe();
+    if (air.isPresent()) {
+      air(blocks, air.get());
+    } else {
+      blocks.add(new Heading("Air"));
+      blocks.add(new CautionBlock("Not computed", work.air().text(a -> "")));
+    }
+    rules(blocks);
+    return ColumnPages.of(context.page(), draft, blocks);
+  }
+
+  private void air(List<Block> blocks, AirPlan air) {
+    air.screening()
+        .ifPresent(
+            s ->
+                new AirColumn(s, air.assumption(), context.units(), JobClock.of(plan))
+                    .addTo(blocks));
+    if (air.fire().applies()) {
+      blocks.add(
+          new CautionBlock(
+              "Fire code: flammable finishes",
+              String.join("; ", air.fire().reasons())
+                  + ". The chapter on flammable finishes applies: ask the fire authority."));
+    }
+  }
+
+  /** Whether there is solvent to be careful with. */
+  public static boolean hasSolvent(AirPlan air) {
+    return air.screening().isPresent() || air.fire().applies();
+  }
+
+  static void checklist(List<Block> blocks, String heading, List<String> lines) {
+    blocks.add(new Heading(heading));
+    List<List<TableCell>> rows =
+        lines.stream().map(l -> List.<TableCell>of(new TableCell.Tick(), TableCell.of(l))).toList();
+    blocks.add(TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows));
+    blocks.add(new Gap(3));
+  }
+
+  private void rules(List<Block> blocks) {
+    if (work.notes().isEmpty()) {
+      return;
+    }
+    blocks.add(new Heading("Rules that apply"));
+    for (RuleNote n : work.notes()) {
+      blocks.add(new RuleBlock(n));
+    }
+    blocks.add(new Gap(3));
+  }
+
+  /** The sign of a verdict. */
+  static String sign(RuleNote.Verdict verdict) {
+    return switch (verdict) {
+      case FINE -> "✓";
+      case LOOK -> "!";
+      case NOT_MET -> "✕";
+      case UNKNOWN -> "?";
+    };
+  }
+}

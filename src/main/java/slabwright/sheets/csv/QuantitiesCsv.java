@@ -1,0 +1,105 @@
+package slabwright.sheets.csv;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.floor.CutIn;
+import slabwright.floor.EdgeTally;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.HandKind;
+import slabwright.floor.MachineShare;
+import slabwright.floor.Transition;
+import slabwright.floor.Zone;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.artwork.ColourRegion;
+import slabwright.inlay.panel.Panel;
+import slabwright.site.EdgeClass;
+import slabwright.site.Mark;
+import slabwright.work.AreaResult;
+
+/** Every number of the take-off and the inlays as one CSV table: area, group, item, value, unit. */
+public final class QuantitiesCsv {
+  private final List<List<String>> rows = new ArrayList<>();
+
+  private QuantitiesCsv() {
+    rows.add(List.of("area", "group", "item", "value", "unit"));
+  }
+
+  /** The table of all areas; lengths in mm, areas in mm². */
+  public static String write(List<AreaResult> areas) {
+    QuantitiesCsv q = new QuantitiesCsv();
+    for (AreaResult a : areas) {
+      q.floor(a.takeoff());
+      a.inlays().forEach(i -> q.inlay(a.takeoff().area().id(), i));
+    }
+    return Csv.write(q.rows);
+  }
+
+  private void row(String area, String group, String item, double value, String unit) {
+    BigDecimal d = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP);
+    rows.add(List.of(area, group, item, d.stripTrailingZeros().toPlainString(), unit));
+  }
+
+  private void floor(FloorTakeoff t) {
+    String id = t.area().id();
+    row(id, "floor", "gross", t.gross().area(), "mm2");
+    row(id, "floor", "net", t.net().area(), "mm2");
+    row(id, "floor", "to be ground", t.ground().area(), "mm2");
+    row(id, "floor", "machine, as found", t.asFound().machine().area(), "mm2");
+    row(id, "floor", "machine, once level", t.levelled().machine().area(), "mm2");
+    row(id, "floor", "hand, as found", t.asFound().hand().area(), "mm2");
+    row(id, "floor", "hand, once level", t.levelled().hand().area(), "mm2");
+    for (HandKind k : HandKind.values()) {
+      row(id, "hand, as found", k.word(), t.asFound().handArea(k), "mm2");
+    }
+    for (Zone z : t.zones()) {
+      row(id, "zone, " + z.kind(), z.mark().map(Mark::id).orElse("slab"), z.area(), "mm2");
+    }
+    for (EdgeClass c : EdgeClass.values()) {
+      row(id, "edge", c.word(), t.edgeLength(c), "mm");
+    }
+    double transitions = t.transitions().stream().mapToDouble(Transition::length).sum();
+    row(id, "edge", "transitions between zones", transitions, "mm");
+    row(id, "edge", "cut-in", t.cutIn(), "mm");
+    prep(id, t);
+  }
+
+  private void prep(String id, FloorTakeoff t) {
+    for (CutIn c : CutIn.values()) {
+      row(id, "cut-in", c.words(), c.length(t), "mm");
+    }
+    for (MachineShare m : t.asFound().shares()) {
+      row(id, "machine, as found", m.machine().id(), m.area(), "mm2");
+    }
+    for (MachineShare m : t.levelled().shares()) {
+      row(id, "machine, once level", m.machine().id(), m.area(), "mm2");
+    }
+    EdgeTally tally = t.tally();
+    row(id, "corners", "inside", tally.corners().inside().size(), "corners");
+    row(id, "corners", "outside", tally.corners().outside().size(), "corners");
+    row(id, "corners", "free-standing ends", tally.ends().size(), "ends");
+    tally.lines().forEach(l -> row(id, "line", l.kind().word(), l.length(), "mm"));
+  }
+
+  private void inlay(String area, PlacedInlay placed) {
+    InlayPlan p = placed.plan();
+    String group = "inlay " + placed.inlay().id();
+    for (ColourRegion c : placed.artwork().colours()) {
+      row(area, group, "colour " + c.hex(), c.region().area(), "mm2");
+    }
+    row(area, group, "openings", p.openingArea(), "mm2");
+    row(area, group, "blank", p.blankArea(), "mm2");
+    row(area, group, "mask", p.maskArea(), "mm2");
+    row(area, group, "cut length", p.cutLength(), "mm");
+    row(area, group, "loose pieces", p.loosePieces(), "pieces");
+    row(area, group, "roll length", p.rollLength(), "mm");
+    row(area, group, "press band", p.pressBandArea(), "mm2");
+    row(area, group, "skirt", p.skirtArea(), "mm2");
+    for (Panel panel : p.panels().map(x -> x.panels()).orElse(List.of())) {
+      row(area, group, "panel " + panel.name() + " width", panel.box().width(), "mm");
+      row(area, group, "panel " + panel.name() + " height", panel.box().height(), "mm");
+    }
+  }
+}

@@ -1,0 +1,175 @@
+package slabwright.sheets.days;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Fill;
+import slabwright.drawing.FillStyle;
+import slabwright.drawing.HatchPattern;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
+import slabwright.shape.Bounds;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.Slice;
+import slabwright.sheets.page.TypeSizes;
+import slabwright.sheets.page.Words;
+import slabwright.work.days.DayBars;
+import slabwright.work.days.TimeSpan;
+
+/**
+ * The day plan as bars over days, a row a step; its key and the days stand again on every page.
+ *
+ * @param dated whether the days are real dates
+ */
+record DayChart(DayBars bars, boolean dated) implements Block {
+  private static final double NAMES = 0.27;
+  private static final double LEAST_DAY = 9;
+
+  /**
+   * With more rows than this they stand closer, so that a page of the smallest paper holds them.
+   */
+  private static final int MANY = 20;
+
+  static final FillStyle WORK =
+      new FillStyle(Palette.BLUE, HatchPattern.NONE, Palette.BLUE, 2, 0.2);
+  static final FillStyle CRITICAL =
+      new FillStyle(Palette.INK, HatchPattern.NONE, Palette.INK, 2, 0.2);
+  static final FillStyle DRYING = FillStyle.of(HatchPattern.DASHES, Palette.AMBER);
+  static final FillStyle WINDOW = FillStyle.of(HatchPattern.DOTS, Palette.GREEN);
+  static final FillStyle KEEP_OUT = FillStyle.of(HatchPattern.NET, Palette.RED);
+
+  static FillStyle look(DayBars.Kind kind, boolean critical) {
+    return switch (kind) {
+      case WORK -> critical ? CRITICAL : WORK;
+      case DRYING -> DRYING;
+      case WINDOW -> WINDOW;
+      case KEEP_OUT -> KEEP_OUT;
+    };
+  }
+
+  @Override
+  public List<Slice> slices(TypeSizes type, double width) {
+    List<Slice> slices = new ArrayList<>(repeatedHead(type, width));
+    List<DayBars.Group> groups = bars.groups();
+    for (DayBars.Group g : groups) {
+      if (groups.size() > 1 || !g.area().isEmpty()) {
+        slices.add(area(g.area(), type, width));
+      }
+      g.rows().forEach(r -> slices.add(row(r, type, width)));
+    }
+    slices.add(Slice.space(3 * type.k()));
+    return slices;
+  }
+
+  @Override
+  public List<Slice> repeatedHead(TypeSizes type, double width) {
+    return List.of(key(type, width), days(type, width));
+  }
+
+  private Slice key(TypeSizes type, double width) {
+    double k = type.k();
+    FillStyle[] looks = {CRITICAL, WORK, DRYING, WINDOW, KEEP_OUT};
+    String[] words = {
+      "● work that sets the end", "other work", "drying", "recoat window open", "others keep off"
+    };
+    List<Ink> inks = new ArrayList<>();
+    double each = width / looks.length;
+    for (int i = 0; i < looks.length; i++) {
+      double x = i * each;
+      inks.addAll(looks[i].on(List.of(Ring.rectangle(x, 0.6 * k, x + 9 * k, 4.4 * k))));
+      String shown = TextMeasure.fitted(words[i], type.body(), each - 12 * k);
+      inks.add(Text.start(new Vec(x + 11 * k, 3.6 * k), shown, type.body()));
+    }
+    return new Slice(8 * k, true, inks);
+  }
+
+  private double x(LocalDateTime t, double width) {
+    double whole = Duration.between(first(), last()).toMinutes();
+    double at = Duration.between(first(), t).toMinutes();
+    return width * (NAMES + (1 - NAMES) * Math.min(1, Math.max(0, at / whole)));
+  }
+
+  private LocalDateTime first() {
+    return bars.from().toLocalDate().atStartOfDay();
+  }
+
+  private LocalDateTime last() {
+    return bars.to().toLocalDate().plusDays(1).atStartOfDay();
+  }
+
+  private Slice days(TypeSizes type, double width) {
+    double k = type.k();
+    double height = 6.5 * k;
+    List<Ink> inks = new ArrayList<>();
+    long count = Duration.between(first(), last()).toDays();
+    double wide = width * (1 - NAMES) / count;
+    long every = (long) Math.ceil(LEAST_DAY * 1.9 * k / wide);
+    for (long i = 0; i < count; i += every) {
+      LocalDateTime day = first().plusDays(i);
+      String words = Words.day(day, dated);
+      String shown = TextMeasure.fitted(words, type.small(), wide * every - 1.5);
+      inks.add(Text.start(new Vec(x(day, width) + 0.8, 4.2 * k), shown, type.small()));
+    }
+    inks.add(Stroke.line(Pen.of(0.4, Palette.INK), new Vec(0, height), new Vec(width, height)));
+    return new Slice(height, true, inks);
+  }
+
+  private Slice area(String name, TypeSizes type, double width) {
+    double k = type.k();
+    double height = 7 * k;
+    List<Ink> inks = new ArrayList<>(nights(height, width));
+    inks.add(Text.start(new Vec(0, 5 * k), name, type.heading().sized(3.6 * k)));
+    inks.add(Stroke.line(Pen.of(0.25, Palette.INK), new Vec(0, height), new Vec(width, height)));
+    return new Slice(height, true, inks);
+  }
+
+  /** When nobody works, as a pale field; where a new day begins, a line. */
+  private List<Ink> nights(double height, double width) {
+    List<Ink> inks = new ArrayList<>();
+    for (TimeSpan night : bars.nights()) {
+      Bounds b = new Bounds(x(night.start(), width), 0.3, x(night.end(), width), height - 0.1);
+      inks.add(Fill.of(Palette.FIELD, b));
+    }
+    for (LocalDate d = bars.from().toLocalDate(); !d.isAfter(bars.to().toLocalDate()); ) {
+      double x = x(d.atStartOfDay(), width);
+      inks.add(Stroke.line(Pen.of(0.1, Palette.RULE), new Vec(x, 0), new Vec(x, height)));
+      d = d.plusDays(1);
+    }
+    return inks;
+  }
+
+  private Slice row(DayBars.Row row, TypeSizes type, double width) {
+    double k = type.k();
+    double height = (bars.rows().size() > MANY ? 5.5 : 6.2) * k;
+    List<Ink> inks = new ArrayList<>(nights(height, width));
+    TextStyle style = row.critical() ? type.strong() : type.body();
+    double room = width * NAMES - 3;
+    String name = (row.critical() ? "● " : "") + row.name();
+    inks.add(
+        Text.start(new Vec(0, 4.2 * k), TextMeasure.fittedBeforeComma(name, style, room), style));
+    for (DayBars.Kind kind : DayBars.Kind.values()) {
+      row.bars().stream()
+          .filter(b -> b.kind() == kind)
+          .forEach(b -> inks.addAll(bar(b, row.critical(), k, width)));
+    }
+    inks.add(Stroke.line(Pen.of(0.1, Palette.RULE), new Vec(0, height), new Vec(width, height)));
+    return new Slice(height, false, inks);
+  }
+
+  private List<Ink> bar(DayBars.Bar bar, boolean critical, double k, double width) {
+    double from = x(bar.span().start(), width);
+    double to = Math.max(x(bar.span().end(), width), from + 0.4);
+    double top = bar.kind() == DayBars.Kind.KEEP_OUT ? 4.4 * k : 1 * k;
+    double foot = bar.kind() == DayBars.Kind.KEEP_OUT ? 5.3 * k : 4.2 * k;
+    return look(bar.kind(), critical).on(List.of(Ring.rectangle(from, top, to, foot)));
+  }
+}

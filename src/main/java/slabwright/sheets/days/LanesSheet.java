@@ -1,0 +1,173 @@
+package slabwright.sheets.days;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.CoordinateFrame;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.figures.AreaInks;
+import slabwright.figures.BatchStyle;
+import slabwright.figures.MarkStyles;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Standing;
+import slabwright.shape.Vec;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.Gap;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.KeyBlock;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.sheets.page.Words;
+import slabwright.sheets.plan.OutlineLabels;
+import slabwright.sheets.plan.PlanComposer;
+import slabwright.sheets.plan.PlanSheet;
+import slabwright.site.FloorArea;
+import slabwright.work.WorkPlan;
+import slabwright.work.coat.BatchLanes;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.Lane;
+import slabwright.work.coat.LanePlan;
+
+/** The lanes of one rolled coat in the order of rolling, as a plan; part of the day plan. */
+public final class LanesSheet {
+  private static final Pen CUT_IN = Pen.of(1.1, Palette.AMBER);
+  private static final Pen WALK = Pen.of(0.2, Palette.INK).dashed(1.5, 1);
+
+  private static final int PACE = 5;
+  private static final List<String> QUARTERS = List.of("first", "second", "third", "last");
+
+  private final FloorTakeoff takeoff;
+  private final FloorArea area;
+  private final CoatPlan coat;
+  private final LanePlan lanes;
+  private final SheetContext context;
+
+  private final List<BatchLanes> batches;
+  private final String origin;
+
+  private LanesSheet(
+      FloorTakeoff takeoff, CoatPlan coat, LanePlan lanes, String origin, SheetContext context) {
+    this.batches = coat.batchLanes();
+    this.origin = origin;
+    this.takeoff = takeoff;
+    this.area = takeoff.area();
+    this.coat = coat;
+    this.lanes = lanes;
+    this.context = context;
+  }
+
+  /** A sheet for every coat of the floor area that is rolled in lanes. */
+  public static List<PageDraft> all(
+      FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
+    List<PageDraft> drafts = new ArrayList<>();
+    for (CoatPlan c : coats) {
+      c.lanes()
+          .maybe()
+          .flatMap(l -> l)
+          .filter(l -> !l.lanes().isEmpty())
+          .ifPresent(l -> drafts.addAll(new LanesSheet(takeoff, c, l, origin, context).drafts()));
+    }
+    return drafts;
+  }
+
+  private List<PageDraft> drafts() {
+    String subtitle =
+        coat.product().label()
+            + " · cut in first, then lane by lane to the way out, always over dry floor";
+    return new PlanSheet(
+            context,
+            "6",
+            "Rolling order",
+            subtitle,
+            area.name(),
+            CoordinateFrame.SITE,
+            takeoff.gross().bounds())
+        .drafts(this::draw, blocks());
+  }
+
+  private void draw(PlanComposer sketch) {
+    for (Lane lane : lanes.lanes()) {
+      sketch.addInks(BatchStyle.of(lane, lanes.lanes().size(), batches).on(lane.region()));
+    }
+    for (Standing s : takeoff.standing()) {
+      sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
+    }
+    sketch.addInks(cutIn());
+    sketch.addInks(AreaInks.outline(area));
+    new OutlineLabels(area, context.units(), sketch).avoidWalls().labelDoorways();
+    for (Lane lane : lanes.lanes()) {
+      sketch.addInks(List.of(Stroke.lines(WALK, List.of(lane.walk()))));
+      List<Vec> walk = lane.walk().points();
+      sketch.placeNumber(walk.get(0), List.of(), Integer.toString(lane.number()), 4.6);
+    }
+  }
+
+  /** The edges painted by brush before the first lane. */
+  private List<Ink> cutIn() {
+    return takeoff.edges().stream()
+        .filter(e -> !FloorTakeoff.NOT_CUT_IN.contains(e.kind()))
+        .<Ink>map(e -> Stroke.lines(CUT_IN, e.lines()))
+        .toList();
+  }
+
+  private List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading("Cut in first"));
+    blocks.add(new Paragraph(new CoatWords(coat, context).cutIn()));
+    blocks.add(new Heading("Wet edge"));
+    blocks.add(new Paragraph(new CoatWords(coat, context).wetEdge()));
+    blocks.add(new Gap(2));
+    blocks.addAll(new BatchTable(coat, context).blocks());
+    blocks.add(new Heading("In step"));
+    blocks.add(pace());
+    blocks.add(new Heading("Key"));
+    blocks.add(key());
+    blocks.add(new Paragraph(WorkPlan.NOTICE));
+    blocks.add(new Paragraph(origin));
+    return blocks;
+  }
+
+  private KeyBlock key() {
+    List<KeyBlock.Entry> entries = new ArrayList<>();
+    entries.add(KeyBlock.line(CUT_IN, "cut in by brush first"));
+    entries.add(KeyBlock.line(WALK, "a lane, begun at its number"));
+    batches.forEach(
+        b -> entries.add(KeyBlock.look(BatchStyle.of(b.batch()), "batch " + b.batch())));
+    if (batches.isEmpty()) {
+      for (int q = 1; q <= QUARTERS.size() && q <= lanes.lanes().size(); q++) {
+        entries.add(KeyBlock.look(BatchStyle.of(q), QUARTERS.get(q - 1) + " quarter of the lanes"));
+      }
+    }
+    return KeyBlock.of(entries);
+  }
+
+  /** When every fifth lane should be done, counted from the first stroke. */
+  private TableBlock pace() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    double done = 0;
+    int last = lanes.lanes().size();
+    for (int i = 0; i < last; i++) {
+      Lane lane = lanes.lanes().get(i);
+      done += lane.region().area();
+      if ((i + 1) % PACE == 0 || i == last - 1) {
+        rows.add(
+            List.of(
+                new TableCell.Ringed(Integer.toString(lane.number())),
+                TableCell.of(context.bareArea(done)),
+                TableCell.of(Words.time(lane.to()))));
+      }
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.narrow("lane"),
+            TableColumn.number("rolled by then, " + context.areaUnit()),
+            TableColumn.number("done after")),
+        rows);
+  }
+}

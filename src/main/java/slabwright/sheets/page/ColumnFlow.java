@@ -1,0 +1,87 @@
+package slabwright.sheets.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Ink;
+import slabwright.shape.Bounds;
+
+/**
+ * Sets blocks into columns, one after the other. What does not fit a column goes on in the next;
+ * nothing is cut, no heading is left alone, and a table that goes on shows its head again.
+ */
+final class ColumnFlow {
+  private final TypeSizes type;
+  private final ColumnSource source;
+  private Bounds column;
+  private double y;
+  private boolean fresh = true;
+
+  /** Gives the columns to fill, one after the other, without end. */
+  interface ColumnSource {
+    Bounds next();
+
+    void add(List<Ink> inks);
+  }
+
+  ColumnFlow(TypeSizes type, ColumnSource source) {
+    this.type = type;
+    this.source = source;
+    this.column = source.next();
+    this.y = column.minY();
+  }
+
+  void set(List<? extends Block> blocks) {
+    List<Unit> units = new ArrayList<>();
+    for (Block block : blocks) {
+      List<Slice> slices = block.slices(type, column.width());
+      for (int i = 0; i < slices.size(); i++) {
+        units.add(new Unit(slices.get(i), block, i > 0));
+      }
+    }
+    for (int i = 0; i < units.size(); i++) {
+      boolean blank = units.get(i).slice().inks().isEmpty();
+      boolean full = !fresh && y + groupHeight(units, i) > column.maxY() + 1e-6;
+      if (full && !blank && startsGroup(units, i)) {
+        turn(units.get(i));
+      }
+      put(units.get(i).slice());
+    }
+  }
+
+  private record Unit(Slice slice, Block block, boolean within) {}
+
+  private static boolean startsGroup(List<Unit> units, int i) {
+    return i == 0 || !units.get(i - 1).slice().keep();
+  }
+
+  /** The height from this slice to the first that need not keep to the next; blanks need none. */
+  private static double groupHeight(List<Unit> units, int from) {
+    double height = 0;
+    for (int i = from; i < units.size(); i++) {
+      Slice s = units.get(i).slice();
+      height += s.inks().isEmpty() ? 0 : s.height();
+      if (!s.keep()) {
+        return height;
+      }
+    }
+    return height;
+  }
+
+  private void turn(Unit unit) {
+    column = source.next();
+    y = column.minY();
+    fresh = true;
+    if (unit.within()) {
+      unit.block().repeatedHead(type, column.width()).forEach(this::put);
+    }
+  }
+
+  private void put(Slice slice) {
+    if (slice.inks().isEmpty() && fresh) {
+      return;
+    }
+    source.add(slice.at(column.minX(), y));
+    y += slice.height();
+    fresh = false;
+  }
+}

@@ -1,0 +1,80 @@
+package slabwright.sheets.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Ink;
+import slabwright.shape.Bounds;
+
+/**
+ * Pages whose text stands in columns: beside a drawing first, where there is one, then on further
+ * pages in as many columns of the same width as fit.
+ */
+public final class ColumnLayout implements ColumnFlow.ColumnSource {
+  /** Type sizes tried in turn before a column goes on on a further page. */
+  private static final double[] TIGHTER = {1, 0.93, 0.86, 0.8};
+
+  private final PageFrame page;
+  private final boolean beside;
+  private final int perPage;
+  private final List<List<Ink>> pages = new ArrayList<>();
+  private int given;
+
+  private ColumnLayout(PageFrame page, boolean beside, int perPage) {
+    this.page = page;
+    this.beside = beside;
+    this.perPage = perPage;
+  }
+
+  /** Blocks beside a drawing; the first list of inks belongs on the drawing's own page. */
+  public static List<List<Ink>> beside(PageFrame page, List<? extends Block> blocks) {
+    double side = page.side().width();
+    int n = (int) Math.max(1, Math.floor((page.body().width() + 12) / (side + 12)));
+    for (double tight : TIGHTER) {
+      TypeSizes type = new TypeSizes(page.type().k() * tight);
+      List<List<Ink>> pages = set(new ColumnLayout(page, true, n), type, blocks);
+      if (pages.size() == 1) {
+        return pages;
+      }
+    }
+    return set(new ColumnLayout(page, true, n), page.type(), blocks);
+  }
+
+  /** Blocks on pages of so many columns. */
+  public static List<List<Ink>> whole(PageFrame page, int columns, List<? extends Block> blocks) {
+    return set(new ColumnLayout(page, false, columns), page.type(), blocks);
+  }
+
+  private static List<List<Ink>> set(
+      ColumnLayout columns, TypeSizes type, List<? extends Block> blocks) {
+    new ColumnFlow(type, columns).set(blocks);
+    return columns.pages;
+  }
+
+  @Override
+  public Bounds next() {
+    int i = given++;
+    if (beside && i == 0) {
+      pages.add(new ArrayList<>());
+      return page.side();
+    }
+    int at = (beside ? i - 1 : i) % perPage;
+    if (at == 0) {
+      pages.add(new ArrayList<>());
+    }
+    return beside ? sideWide(at) : page.column(at, perPage);
+  }
+
+  /** A column as wide as the one beside the drawing. */
+  private Bounds sideWide(int at) {
+    Bounds b = page.body();
+    double side = page.side().width();
+    double gap = perPage == 1 ? 0 : (b.width() - perPage * side) / (perPage - 1);
+    double x = b.minX() + at * (side + gap);
+    return new Bounds(x, b.minY(), x + side, b.maxY());
+  }
+
+  @Override
+  public void add(List<Ink> inks) {
+    pages.get(pages.size() - 1).addAll(inks);
+  }
+}

@@ -1,0 +1,35 @@
+package slabwright.sheets.page;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.drawing.Ink;
+
+/**
+ * A page before its number among all pages is known.
+ *
+ * @param numeral the large sign in its corner: the sheet's number, or empty for a handover
+ * @param area name of the floor area; empty when the page speaks of the whole site
+ * @param scale of its drawing; empty for tables alone
+ * @param inks all but header and title block
+ */
+public record PageDraft(
+    String numeral,
+    String title,
+    String subtitle,
+    String area,
+    Optional<Scale> scale,
+    List<Ink> inks) {
+  public PageDraft {
+    inks = List.copyOf(inks);
+  }
+
+  public PageDraft withInks(List<Ink> v) {
+    return new PageDraft(numeral, title, subtitle, area, scale, v);
+  }
+
+  /** The page that goes on from this one, without its drawing. */
+  public PageDraft continued(List<Ink> v) {
+    String more = title.endsWith("continued") ? title : title + ", continued";
+    return new PageDraft(numeral, more, subtitle, area, Optional.empty(), v);
+  }
+}

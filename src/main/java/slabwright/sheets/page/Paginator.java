@@ -1,0 +1,38 @@
+package slabwright.sheets.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import slabwright.drawing.Drawing;
+import slabwright.drawing.Ink;
+
+/** Numbers drafts through and gives each its frame, header and title block. */
+public final class Paginator {
+  private Paginator() {}
+
+  public static List<PrintedPage> paginate(
+      List<PageDraft> drafts, SheetContext context, TitleBlockText issue) {
+    TitleBlock furniture = new TitleBlock(context.page(), issue, context.units());
+    PaperSize paper = context.page().paper();
+    List<PrintedPage> pages = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      PageDraft draft = drafts.get(i);
+      List<Ink> inks = new ArrayList<>(furniture.draw(draft, i + 1, drafts.size()));
+      inks.addAll(draft.inks());
+      pages.add(
+          new PrintedPage(
+              name(draft, i + 1),
+              draft.title(),
+              draft.area(),
+              paper,
+              Drawing.paper(paper.width(), paper.height(), inks)));
+    }
+    return pages;
+  }
+
+  private static String name(PageDraft draft, int number) {
+    String words = draft.title() + " " + draft.area();
+    String plain = words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+    return String.format(Locale.ROOT, "page-%02d-%s", number, plain.replaceAll("^-|-$", ""));
+  }
+}

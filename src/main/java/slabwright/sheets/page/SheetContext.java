@@ -1,0 +1,42 @@
+package slabwright.sheets.page;
+
+import slabwright.units.LengthFormat;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+
+/** What every sheet is made with: the page, and how numbers are shown. */
+public record SheetContext(PageFrame page, UnitSystem units) {
+  public TypeSizes type() {
+    return page.type();
+  }
+
+  public String length(double mm) {
+    return LengthFormat.show(mm, units);
+  }
+
+  /** A running length as a bare number; the unit stands in the column's head. */
+  String run(double mm) {
+    return bare(QuantityFormat.run(mm, units));
+  }
+
+  public String area(double mm2) {
+    return QuantityFormat.area(mm2, units);
+  }
+
+  /** An area as a bare number; the unit stands in the column's head. */
+  public String bareArea(double mm2) {
+    return bare(QuantityFormat.area(mm2, units));
+  }
+
+  public String areaUnit() {
+    return units == UnitSystem.METRIC ? "m²" : "sq ft";
+  }
+
+  String runUnit() {
+    return units == UnitSystem.METRIC ? "m" : "ft";
+  }
+
+  private static String bare(String withUnit) {
+    return withUnit.substring(0, withUnit.indexOf(' '));
+  }
+}

@@ -1,0 +1,71 @@
+package slabwright.sheets.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.TextMeasure;
+
+/**
+ * Shares a table's width out: every column what its widest field needs, the wide columns what is
+ * left; when that is too little all columns shrink alike and their words wrap.
+ */
+final class TableColumnWidths {
+  static final double GAP = 3;
+
+  /** The share of the width that wide columns keep at least. */
+  private static final double LEAST_WIDE = 0.3;
+
+  private TableColumnWidths() {}
+
+  static List<Double> of(TableBlock table, TypeSizes type, double width) {
+    int n = table.columns().size();
+    double room = width - GAP * type.k() * (n - 1);
+    List<Double> natural = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      natural.add(natural(table, i, type));
+    }
+    double narrow = sum(table, natural, false);
+    double wide = sum(table, natural, true);
+    if (wide == 0) {
+      return scaled(natural, Math.min(1, room / narrow));
+    }
+    double left = Math.max(room - narrow, Math.min(wide, LEAST_WIDE * room));
+    double shrink = Math.min(1, (room - left) / Math.max(narrow, 1e-9));
+    List<Double> widths = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      boolean isWide = table.columns().get(i).wide();
+      widths.add(natural.get(i) * (isWide ? left / wide : shrink));
+    }
+    return widths;
+  }
+
+  private static List<Double> scaled(List<Double> natural, double by) {
+    return natural.stream().map(w -> w * by).toList();
+  }
+
+  private static double sum(TableBlock table, List<Double> natural, boolean wide) {
+    double sum = 0;
+    for (int i = 0; i < natural.size(); i++) {
+      sum += table.columns().get(i).wide() == wide ? natural.get(i) : 0;
+    }
+    return sum;
+  }
+
+  private static double natural(TableBlock table, int column, TypeSizes type) {
+    double widest = TextMeasure.width(table.columns().get(column).head(), type.small());
+    for (List<TableCell> row : table.rows()) {
+      widest = Math.max(widest, cell(row.get(column), type, false));
+    }
+    if (!table.total().isEmpty()) {
+      widest = Math.max(widest, cell(table.total().get(column), type, true));
+    }
+    return Math.max(widest, 0.1);
+  }
+
+  private static double cell(TableCell cell, TypeSizes type, boolean total) {
+    if (cell instanceof TableCell.Words w) {
+      return TextMeasure.width(w.words(), total || w.bold() ? type.strong() : type.body());
+    }
+    double ems = cell instanceof TableCell.Swatch ? 11 : cell instanceof TableCell.Ringed ? 4.8 : 4;
+    return ems * type.k();
+  }
+}

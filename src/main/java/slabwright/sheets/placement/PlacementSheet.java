@@ -1,0 +1,184 @@
+package slabwright.sheets.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.CoordinateFrame;
+import slabwright.drawing.Drawing;
+import slabwright.drawing.FillStyle;
+import slabwright.drawing.HatchPattern;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Symbol;
+import slabwright.drawing.TextStyle;
+import slabwright.drawing.View;
+import slabwright.figures.AreaInks;
+import slabwright.figures.MarkStyles;
+import slabwright.figures.StencilInks;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Standing;
+import slabwright.floor.Zone;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.settingout.KnownCorner;
+import slabwright.inlay.settingout.PointFix;
+import slabwright.inlay.settingout.SetPoint;
+import slabwright.inlay.settingout.SettingOut;
+import slabwright.inlay.settingout.TapeRules;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.plan.OutlineLabels;
+import slabwright.sheets.plan.PlanComposer;
+import slabwright.sheets.plan.PlanLabel;
+import slabwright.sheets.plan.PlanSheet;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.work.AreaResult;
+
+/** Sheet 3: where one inlay lies on its floor, which way it reads, and how to find its corners. */
+public final class PlacementSheet {
+  private final FloorTakeoff takeoff;
+  private final FloorArea area;
+  private final PlacedInlay placed;
+  private final Inlay inlay;
+  private final Affine toSite;
+  private final SheetContext context;
+  private final Ring blank;
+  private final BlankOffsets offsets;
+  private final SettingOut settingOut;
+
+  public PlacementSheet(AreaResult area, PlacedInlay placed, SheetContext context) {
+    this.takeoff = area.takeoff();
+    this.area = takeoff.area();
+    this.placed = placed;
+    this.inlay = placed.inlay();
+    this.toSite = placed.plan().toSite().orElse(Affine.IDENTITY);
+    this.context = context;
+    this.settingOut = settingOut();
+    this.blank = StencilInks.ring(placed.plan().stencils().blank()).map(toSite);
+    this.offsets = new BlankOffsets(takeoff.gross(), inlay.middle().vec(), blank.bounds());
+  }
+
+  private SettingOut settingOut() {
+    return placed
+        .plan()
+        .panels()
+        .map(
+            p ->
+                SettingOut.of(
+                    p, toSite, takeoff.net(), KnownCorner.of(area.outline()), TapeRules.usual()))
+        .orElse(new SettingOut(List.of(), List.of()));
+  }
+
+  public List<PageDraft> drafts() {
+    String subtitle =
+        inlay.name()
+            + " · "
+            + inlay.graphic()
+            + " · "
+            + context.length(inlay.width().mm())
+            + " wide";
+    return sheet("3", "Inlay placement and setting out", subtitle)
+        .drafts(
+            s -> {
+              draw(s);
+              ties(s);
+              points(s);
+            },
+            new PlacementColumn(takeoff, placed, settingOut, blank, offsets, context).blocks());
+  }
+
+  /** The same plan without points to set out, beside the words that the client signs. */
+  public List<PageDraft> approval(String title, String subtitle, List<Block> words) {
+    return sheet("", title, subtitle).drafts(this::draw, words);
+  }
+
+  private PlanSheet sheet(String numeral, String title, String subtitle) {
+    return new PlanSheet(
+        context,
+        numeral,
+        title,
+        subtitle,
+        area.name(),
+        CoordinateFrame.SITE,
+        takeoff.gross().bounds());
+  }
+
+  private void draw(PlanComposer sketch) {
+    for (Zone z : takeoff.zones()) {
+      z.mark().ifPresent(m -> sketch.addInks(quiet(z)));
+    }
+    for (Standing s : takeoff.standing()) {
+      sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
+    }
+    sketch.addInks(onSite(StencilInks.flat(placed.plan())));
+    sketch.addInks(onSite(StencilInks.skirt(placed.plan())));
+    sketch.addInks(onSite(StencilInks.seams(placed.plan())));
+    sketch.addInks(List.of(Stroke.rings(Pen.of(0.4, Palette.INK), List.of(blank))));
+    sketch.addInks(AreaInks.outline(area));
+    sketch.keepOffWhole(blank).keepOff(List.of(blank));
+    new OutlineLabels(area, context.units(), sketch).avoidWalls().labelDoorways();
+    offsets.draw(sketch, context);
+    reading(sketch);
+  }
+
+  /** Marks on the floor as a thin outline, so that the inlay stands out. */
+  private static List<Ink> quiet(Zone z) {
+    FillStyle look = MarkStyles.of(z.mark().orElseThrow().kind().type());
+    return new FillStyle(Palette.WHITE, HatchPattern.NONE, look.colour(), 1, 0.25).on(z.region());
+  }
+
+  private List<Ink> onSite(List<Ink> inks) {
+    return new View(toSite).place(Drawing.of(CoordinateFrame.GRAPHIC, inks)).inks();
+  }
+
+  /** The tapes to the blank's own corners, thin; the room's corners with their numbers. */
+  private void ties(PlanComposer sketch) {
+    List<Line> lines = new ArrayList<>();
+    for (SetPoint p : settingOut.points()) {
+      if (p.fix() instanceof PointFix.SwingTies t && isOuter(p.at())) {
+        lines.add(Line.of(t.first().at(), p.at()));
+        lines.add(Line.of(t.second().at(), p.at()));
+      }
+    }
+    sketch.addInks(List.of(Stroke.lines(Pen.of(0.13, Palette.SOFT), lines)));
+    TextStyle style = context.type().strong().in(Palette.SOFT);
+    for (KnownCorner c : KnownCorner.of(area.outline())) {
+      sketch.placeLabel(PlanLabel.of(c.at(), c.name(), style).nearBy(6).on(Palette.WHITE));
+    }
+  }
+
+  private boolean isOuter(Vec p) {
+    return blank.points().stream().anyMatch(c -> c.distanceTo(p) < 0.5);
+  }
+
+  private void points(PlanComposer sketch) {
+    int n = 0;
+    for (SetPoint p : settingOut.points()) {
+      n++;
+      Vec out = p.at().minus(blank.bounds().middle()).unit();
+      double off = 4.2 * context.type().k() / sketch.view().scale();
+      Vec at = sketch.view().onPaper(p.at().plus(out.times(off)));
+      sketch.placeNumber(p.at(), List.of(at), Integer.toString(n), 4.2);
+    }
+  }
+
+  /** Beside the paper skirt, so that its edge doesn't run through the words. */
+  private void reading(PlanComposer sketch) {
+    Bounds b = blank.bounds();
+    Bounds skirt =
+        placed.plan().masking().map(m -> m.skirt().map(toSite).bounds()).orElse(Bounds.EMPTY);
+    double right = b.including(skirt).maxX();
+    double off = 13 * context.type().k() / sketch.view().scale();
+    Vec at = new Vec(right + off, b.middle().y());
+    sketch.placeSign(Symbol.of(Symbol.Kind.NEEDLE, at, 9, Palette.INK).turned(inlay.turn()));
+    TextStyle style = context.type().strong().sized(2.8 * context.type().k());
+    sketch.placeLabel(PlanLabel.of(at, "reads up this way", style).nearBy(10).on(Palette.WHITE));
+  }
+}

@@ -1,0 +1,45 @@
+package slabwright.sheets.plan;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.drawing.Colour;
+import slabwright.drawing.TextStyle;
+import slabwright.shape.Vec;
+
+/**
+ * Words that want a place on a plan.
+ *
+ * @param about the point of the model they speak of
+ * @param wishes middles to try first, paper mm
+ * @param reach how far they may move, paper mm at type size 1
+ * @param near how near the point they need no leader, paper mm
+ * @param backing what is laid behind them
+ */
+public record PlanLabel(
+    Vec about,
+    List<Vec> wishes,
+    String words,
+    TextStyle style,
+    double reach,
+    double near,
+    Optional<Colour> backing) {
+  public PlanLabel {
+    wishes = List.copyOf(wishes);
+  }
+
+  public static PlanLabel of(Vec about, String words, TextStyle style) {
+    return new PlanLabel(about, List.of(), words, style, 45, 1.5, Optional.empty());
+  }
+
+  public PlanLabel wishing(List<Vec> middles) {
+    return new PlanLabel(about, middles, words, style, reach, near, backing);
+  }
+
+  public PlanLabel nearBy(double mm) {
+    return new PlanLabel(about, wishes, words, style, reach, mm, backing);
+  }
+
+  public PlanLabel on(Colour colour) {
+    return new PlanLabel(about, wishes, words, style, reach, near, Optional.of(colour));
+  }
+}

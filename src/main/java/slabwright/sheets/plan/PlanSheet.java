@@ -1,0 +1,87 @@
+package slabwright.sheets.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import slabwright.drawing.CoordinateFrame;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Symbol;
+import slabwright.shape.Bounds;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.ColumnLayout;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.PageFrame;
+import slabwright.sheets.page.Scale;
+import slabwright.sheets.page.SheetContext;
+
+/**
+ * A sheet with one plan and a column of blocks: one page where the plan fits at a scale to work
+ * from, else tiles with join marks and the blocks on pages of their own.
+ */
+public record PlanSheet(
+    SheetContext context,
+    String numeral,
+    String title,
+    String subtitle,
+    String area,
+    CoordinateFrame frame,
+    Bounds model) {
+  private static final double MARGIN = 15.5;
+
+  public List<PageDraft> drafts(Consumer<PlanComposer> draw, List<Block> blocks) {
+    PageFrame page = context.page();
+    double margin = MARGIN * context.type().k();
+    PlanTiling one = PlanTiling.of(frame, model, page.field(), margin, context.units());
+    return one.tiled()
+        ? tiles(PlanTiling.of(frame, model, page.body(), margin, context.units()), draw, blocks)
+        : single(one, draw, blocks);
+  }
+
+  private List<PageDraft> single(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {
+    PageDraft draft = draft(title, plan.scale());
+    List<List<Ink>> columns = ColumnLayout.beside(context.page(), blocks);
+    List<Ink> inks = new ArrayList<>(tile(plan, 0, 0, draw));
+    inks.addAll(columns.get(0));
+    List<PageDraft> drafts = new ArrayList<>();
+    drafts.add(draft.withInks(inks));
+    columns.stream().skip(1).forEach(c -> drafts.add(draft.continued(c)));
+    return drafts;
+  }
+
+  private List<PageDraft> tiles(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {
+    List<PageDraft> drafts = new ArrayList<>();
+    for (int row = 0; row < plan.down(); row++) {
+      for (int column = 0; column < plan.across(); column++) {
+        String which = plan.tiled() ? ", tile " + tileName(plan, column, row) : "";
+        List<Ink> inks = new ArrayList<>(tile(plan, column, row, draw));
+        inks.addAll(JoinMarks.of(plan, column, row));
+        drafts.add(draft(title + which, plan.scale()).withInks(inks));
+      }
+    }
+    int n = context.page().paper().width() > 400 ? 3 : 2;
+    for (List<Ink> page : ColumnLayout.whole(context.page(), n, blocks)) {
+      drafts.add(draft(title, plan.scale()).continued(page));
+    }
+    return drafts;
+  }
+
+  /** A letter for the row and a number for the column, such as A1. */
+  private static String tileName(PlanTiling plan, int column, int row) {
+    String name = Character.toString('A' + row) + (column + 1);
+    return name + " of " + plan.across() + " × " + plan.down();
+  }
+
+  private List<Ink> tile(PlanTiling plan, int column, int row, Consumer<PlanComposer> draw) {
+    PlanComposer sketch = new PlanComposer(plan.view(column, row), plan.field(), context.type());
+    JoinMarks.of(plan, column, row).stream()
+        .filter(Symbol.class::isInstance)
+        .forEach(s -> sketch.keepOff((Symbol) s));
+    draw.accept(sketch);
+    return sketch.inks();
+  }
+
+  private PageDraft draft(String named, Scale scale) {
+    return new PageDraft(numeral, named, subtitle, area, Optional.of(scale), List.of());
+  }
+}

@@ -1,0 +1,55 @@
+package slabwright.sheets.prep;
+
+import slabwright.figures.AreaInks;
+import slabwright.floor.Edge;
+import slabwright.shape.Line;
+import slabwright.sheets.plan.SideName;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.Mark;
+import slabwright.site.OutlineShape;
+
+/** What people call an edge: the wall at the top, the foot of the counter. */
+final class EdgeName {
+  private final FloorArea area;
+  private final OutlineShape shape;
+
+  EdgeName(FloorArea area) {
+    this.area = area;
+    this.shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
+  }
+
+  String of(Edge edge) {
+    return switch (edge.kind()) {
+      case WALL, OPEN_EDGE, KERB -> edge.kind().word() + piece(edge);
+      case DOORWAY -> "threshold, " + doorway(edge);
+      case ISLAND, BOOTH, COLUMN, TOP_OR_STEP -> "foot of " + mark(edge);
+    };
+  }
+
+  private String piece(Edge edge) {
+    if (edge.piece().isEmpty()) {
+      return "";
+    }
+    int i = edge.piece().getAsInt();
+    Line line = shape.pieces().get(i);
+    return ", " + SideName.of(line, shape.floorOnLeft()) + " (piece " + (i + 1) + ")";
+  }
+
+  private String doorway(Edge edge) {
+    return area.doorways().stream()
+        .filter(d -> d.id().equals(edge.id()))
+        .map(Doorway::name)
+        .findFirst()
+        .orElse(edge.kind().word());
+  }
+
+  private String mark(Edge edge) {
+    return area.mark(edge.id()).map(Mark::name).orElse(edge.kind().word());
+  }
+
+  /** Whether the edge is a doorway that the machine comes in by. */
+  boolean isWayIn(Edge edge) {
+    return area.doorways().stream().anyMatch(d -> d.id().equals(edge.id()) && d.wayIn());
+  }
+}

@@ -1,0 +1,143 @@
+package slabwright.sheets.prep;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Symbol;
+import slabwright.drawing.TextStyle;
+import slabwright.figures.AreaInks;
+import slabwright.figures.MarkStyles;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.HandKind;
+import slabwright.floor.HandPiece;
+import slabwright.floor.MachineShare;
+import slabwright.floor.PocketWay;
+import slabwright.floor.Standing;
+import slabwright.floor.Ways;
+import slabwright.shape.Vec;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.KeyBlock;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.plan.OutlineLabels;
+import slabwright.sheets.plan.PlanComposer;
+import slabwright.sheets.plan.PlanLabel;
+import slabwright.site.FloorArea;
+import slabwright.site.Machine;
+import slabwright.site.MarkType;
+
+/** The drawing of sheet 2: hatched is hand work; where several machines work, who does what. */
+final class HandWorkDrawing {
+  private static final double SIGN = 3.2;
+
+  private final Ways ways;
+  private final FloorTakeoff takeoff;
+  private final FloorArea area;
+  private final SheetContext context;
+
+  HandWorkDrawing(Ways ways, SheetContext context) {
+    this.ways = ways;
+    this.takeoff = ways.takeoff();
+    this.area = takeoff.area();
+    this.context = context;
+  }
+
+  void draw(PlanComposer sketch) {
+    sketch.addInks(floor());
+    for (Standing s : takeoff.standing()) {
+      sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
+    }
+    sketch.addInks(AreaInks.outline(area));
+    for (Standing s : takeoff.standing()) {
+      sketch.keepOff(s.region().rings());
+    }
+    new OutlineLabels(area, context.units(), sketch).avoidWalls().labelDoorways().placeDimensions();
+    for (HandPiece p : takeoff.asFound().pieces(HandKind.CORNER)) {
+      sketch.placeSign(corner(p.place()));
+    }
+    ways.takeoff().tally().ends().forEach(e -> sketch.placeSign(end(e)));
+  }
+
+  /** The machines' shares, hand work and trenches, in the order they are laid. */
+  private List<Ink> floor() {
+    List<Ink> inks = new ArrayList<>();
+    List<MachineShare> shares = ways.takeoff().asFound().shares();
+    for (int i = 1; i < shares.size(); i++) {
+      inks.addAll(MarkStyles.share(i).on(shares.get(i).region()));
+    }
+    inks.addAll(MarkStyles.HAND.on(takeoff.asFound().hand()));
+    for (HandPiece p : takeoff.asFound().pieces(HandKind.TRENCH)) {
+      inks.addAll(MarkStyles.of(MarkType.TRENCH).on(p.region()));
+    }
+    return inks;
+  }
+
+  private Symbol corner(Vec at) {
+    return Symbol.of(Symbol.Kind.LOOK, at, SIGN * context.type().k(), Palette.AMBER);
+  }
+
+  private Symbol end(Vec at) {
+    return Symbol.of(Symbol.Kind.LOOK, at, SIGN * context.type().k(), Palette.PURPLE);
+  }
+
+  /** The narrowest pass to each pocket, with its width. */
+  void gaps(PlanComposer sketch) {
+    double k = context.type().k();
+    TextStyle style = context.type().strong().sized(2.6 * k).in(Palette.RED);
+    List<Vec> done = new ArrayList<>();
+    for (PocketWay way : ways.pockets()) {
+      if (way.pass().isPresent() && done.stream().noneMatch(way.pass().get().where()::equals)) {
+        Vec at = way.pass().get().where();
+        done.add(at);
+        sketch.addInks(List.of(Stroke.lines(MarkStyles.GAP, List.of(way.pass().get().across()))));
+        String words = "gap " + context.length(way.pass().get().width());
+        sketch.placeLabel(PlanLabel.of(at, words, style).nearBy(4).on(Palette.WHITE));
+      }
+    }
+  }
+
+  Block key() {
+    List<KeyBlock.Entry> entries = new ArrayList<>();
+    entries.add(KeyBlock.look(MarkStyles.HAND, hand()));
+    if (!takeoff.asFound().pieces(HandKind.TRENCH).isEmpty()) {
+      entries.add(
+          KeyBlock.look(
+              MarkStyles.of(MarkType.TRENCH),
+              "trench of new concrete: grind flush before the machine crosses"));
+    }
+    List<MachineShare> shares = ways.takeoff().asFound().shares();
+    for (int i = 0; i < shares.size(); i++) {
+      String words = shares.size() == 1 ? "machine floor" : shares.get(i).machine().name();
+      entries.add(KeyBlock.look(i == 0 ? MarkStyles.MACHINE : MarkStyles.share(i), words));
+    }
+    takeoff.standing().stream()
+        .map(s -> s.mark().kind().type())
+        .distinct()
+        .forEach(
+            t -> entries.add(KeyBlock.look(MarkStyles.of(t), t.word() + ", stands on the floor")));
+    signs(entries);
+    return KeyBlock.of(entries);
+  }
+
+  private String hand() {
+    double strip = area.machines().stream().mapToDouble(Machine::strip).min().orElse(0);
+    return strip > 0
+        ? "by hand: edge strip " + context.length(strip) + ", corners, pockets"
+        : "by hand";
+  }
+
+  private void signs(List<KeyBlock.Entry> entries) {
+    if (!takeoff.asFound().pieces(HandKind.CORNER).isEmpty()) {
+      entries.add(
+          KeyBlock.sign(
+              Symbol.Kind.LOOK, Palette.AMBER, "corner that the grinding head can’t reach"));
+    }
+    if (!ways.takeoff().tally().ends().isEmpty()) {
+      entries.add(KeyBlock.sign(Symbol.Kind.LOOK, Palette.PURPLE, "free-standing end to go round"));
+    }
+    if (ways.pockets().stream().anyMatch(w -> w.pass().isPresent())) {
+      entries.add(KeyBlock.line(MarkStyles.GAP, "narrowest pass to a pocket"));
+    }
+  }
+}

@@ -1,0 +1,142 @@
+package slabwright.sheets.prep;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import slabwright.floor.EdgeStrip;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Grinding;
+import slabwright.floor.HandKind;
+import slabwright.floor.HandPiece;
+import slabwright.floor.TrenchWork;
+import slabwright.floor.Ways;
+import slabwright.floor.Zone;
+import slabwright.shape.Line;
+import slabwright.shape.Vec;
+import slabwright.site.Mark;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+
+/**
+ * The hand work of a floor area as a numbered list: edges and what else a strip is left along, each
+ * with its strip, then trenches, pockets and the like. Every bit of hand work stands in one row.
+ */
+final class HandWorkList {
+  private final FloorTakeoff takeoff;
+  private final UnitSystem units;
+  private final EdgeName names;
+  private final List<EdgeStrip> strips;
+
+  HandWorkList(Ways ways, UnitSystem units) {
+    this.takeoff = ways.takeoff();
+    this.units = units;
+    this.names = new EdgeName(takeoff.area());
+    this.strips = ways.strips();
+  }
+
+  /** The edges worked along by hand; ways in are not among them. */
+  List<HandWorkItem> edges() {
+    return strips.stream()
+        .filter(s -> s.edge().filter(e -> !e.lines().isEmpty()).isPresent())
+        .map(s -> strip(names.of(s.edge().get()), s, s.edge().get().lines()))
+        .toList();
+  }
+
+  /** What lies in the floor and keeps the machine off: a strip is left along it. */
+  List<HandWorkItem> along() {
+    List<HandWorkItem> items = new ArrayList<>();
+    for (EdgeStrip s : strips) {
+      if (s.along().isPresent() && !s.region().isEmpty()) {
+        Mark mark = s.along().get();
+        List<Line> lines =
+            takeoff.transitions().stream()
+                .filter(t -> t.above().equals(mark) || t.below().filter(mark::equals).isPresent())
+                .flatMap(t -> t.lines().stream())
+                .toList();
+        items.add(strip("floor along " + mark.name(), s, lines));
+      }
+    }
+    return items;
+  }
+
+  private static HandWorkItem strip(String words, EdgeStrip s, List<Line> lines) {
+    Line longest = lines.stream().max(Comparator.comparingDouble(Line::length)).orElseThrow();
+    int side = longestSide(longest);
+    Vec a = longest.points().get(side);
+    Vec b = longest.points().get(side + 1);
+    Vec left = b.minus(a).unit().left();
+    return HandWorkItem.edge(words, s.length(), s.area(), a.towards(b, 0.5), left);
+  }
+
+  private static int longestSide(Line line) {
+    int best = 0;
+    for (int i = 1; i + 1 < line.points().size(); i++) {
+      best = length(line, i) > length(line, best) ? i : best;
+    }
+    return best;
+  }
+
+  private static double length(Line line, int i) {
+    return line.points().get(i).distanceTo(line.points().get(i + 1));
+  }
+
+  /** Pieces of floor: trenches, places for hand tools only and pockets each, corners as a sum. */
+  List<HandWorkItem> pieces() {
+    Grinding g = takeoff.asFound();
+    List<HandWorkItem> items = new ArrayList<>(trenches());
+    for (HandPiece p : g.pieces(HandKind.HAND_ONLY)) {
+      items.add(HandWorkItem.piece(at(p.place()) + ", hand tools only", p.area(), p.place()));
+    }
+    List<HandPiece> pockets = new ArrayList<>(g.pieces(HandKind.POCKET));
+    pockets.sort(Comparator.comparingDouble(p -> -p.area()));
+    for (HandPiece p : pockets) {
+      items.add(HandWorkItem.piece("pocket out of reach", p.area(), p.place()));
+    }
+    List<HandPiece> corners = g.pieces(HandKind.CORNER);
+    if (!corners.isEmpty()) {
+      String count = corners.size() + (corners.size() == 1 ? " corner" : " corners");
+      items.add(HandWorkItem.sum(count + ", ringed on the plan", g.handArea(HandKind.CORNER)));
+    }
+    return items;
+  }
+
+  /** A trench that a patch or a booth cuts up is listed part by part, without its whole size. */
+  private List<HandWorkItem> trenches() {
+    List<HandWorkItem> items = new ArrayList<>();
+    List<HandPiece> left = new ArrayList<>(takeoff.asFound().pieces(HandKind.TRENCH));
+    for (TrenchWork t : TrenchWork.of(takeoff)) {
+      List<HandPiece> parts = left.stream().filter(p -> t.region().contains(p.place())).toList();
+      left.removeAll(parts);
+      for (int i = 0; i < parts.size(); i++) {
+        String part = parts.size() == 1 ? size(t) : ", part " + (i + 1) + " of " + parts.size();
+        String words = t.mark().name() + ", " + t.state() + part + ": " + t.due();
+        items.add(HandWorkItem.piece(words, parts.get(i).area(), parts.get(i).place()));
+      }
+    }
+    left.forEach(p -> items.add(HandWorkItem.piece(at(p.place()), p.area(), p.place())));
+    return items;
+  }
+
+  private String size(TrenchWork t) {
+    return t.length().isPresent() && t.width().isPresent()
+        ? ", " + show(t.length().getAsDouble()) + " × " + show(t.width().getAsDouble())
+        : "";
+  }
+
+  private String show(double mm) {
+    return LengthFormat.show(mm, units);
+  }
+
+  /** The name of the mark whose zone holds the point. */
+  private String at(Vec p) {
+    return takeoff.zones().stream()
+        .filter(z -> z.mark().isPresent() && z.region().contains(p))
+        .map(HandWorkList::name)
+        .findFirst()
+        .orElse("floor");
+  }
+
+  private static String name(Zone z) {
+    return z.mark().orElseThrow().name();
+  }
+}

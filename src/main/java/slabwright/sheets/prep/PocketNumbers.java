@@ -1,0 +1,25 @@
+package slabwright.sheets.prep;
+
+import java.util.List;
+import slabwright.floor.HandPiece;
+import slabwright.floor.Ways;
+import slabwright.units.UnitSystem;
+
+/** The numbers that pockets have on sheet 2. */
+final class PocketNumbers {
+  private final List<HandWorkItem> numbered;
+
+  PocketNumbers(Ways ways, UnitSystem units) {
+    numbered = PrepSheet.numbered(new HandWorkList(ways, units));
+  }
+
+  /** Its number as on the plan. */
+  String of(HandPiece pocket) {
+    for (int i = 0; i < numbered.size(); i++) {
+      if (numbered.get(i).at().filter(pocket.place()::equals).isPresent()) {
+        return Integer.toString(i + 1);
+      }
+    }
+    return "";
+  }
+}

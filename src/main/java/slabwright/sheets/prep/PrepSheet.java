@@ -1,0 +1,172 @@
+package slabwright.sheets.prep;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import slabwright.drawing.CoordinateFrame;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Ways;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.CautionBlock;
+import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Gap;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.sheets.plan.PlanComposer;
+import slabwright.sheets.plan.PlanSheet;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+
+/**
+ * Sheet 2: what is ground by hand, numbered on the plan and listed to tick off; then who grinds
+ * what floor, how far a machine of which width gets, and the edges.
+ */
+public final class PrepSheet {
+  private final Ways ways;
+  private final FloorTakeoff takeoff;
+  private final FloorArea area;
+  private final SheetContext context;
+  private final HandWorkList list;
+  private final HandWorkDrawing plan;
+
+  public PrepSheet(Ways ways, SheetContext context) {
+    this.ways = ways;
+    this.takeoff = ways.takeoff();
+    this.area = takeoff.area();
+    this.context = context;
+    this.plan = new HandWorkDrawing(ways, context);
+    this.list = new HandWorkList(ways, context.units());
+  }
+
+  public List<PageDraft> drafts() {
+    PlanSheet sheet =
+        new PlanSheet(
+            context,
+            "2",
+            "Prep and hand work",
+            subtitle(),
+            area.name(),
+            CoordinateFrame.SITE,
+            takeoff.gross().bounds());
+    List<PageDraft> drafts = new ArrayList<>(sheet.drafts(this::draw, blocks()));
+    PageDraft more =
+        new PageDraft(
+            "2",
+            "Prep: machines, ways and edges",
+            subtitle(),
+            area.name(),
+            Optional.empty(),
+            List.of());
+    drafts.addAll(ColumnPages.of(context.page(), more, new PrepTables(ways, context).blocks()));
+    return drafts;
+  }
+
+  private String subtitle() {
+    if (area.machines().isEmpty()) {
+      return "No machine is named on the plan: all floor is ground by hand";
+    }
+    String machines =
+        area.machines().stream()
+            .map(m -> m.name() + " (strip " + context.length(m.strip()) + ")")
+            .collect(Collectors.joining(", "));
+    String from =
+        area.doorways().stream()
+            .filter(Doorway::wayIn)
+            .map(Doorway::name)
+            .collect(Collectors.joining(", "));
+    return "Hatched floor is ground by hand, the rest by "
+        + machines
+        + (from.isEmpty() ? "; no way in is marked" : " · way in: " + from);
+  }
+
+  private void draw(PlanComposer sketch) {
+    plan.draw(sketch);
+    numbers(sketch);
+    plan.gaps(sketch);
+  }
+
+  private void numbers(PlanComposer sketch) {
+    double off = 6.4 * context.type().k();
+    int n = 0;
+    for (HandWorkItem item : numbered(list)) {
+      n++;
+      sketch.placeNumber(
+          item.at().orElseThrow(), item.candidates(sketch.view(), off), Integer.toString(n));
+    }
+  }
+
+  /** The items with a place, in the order of their numbers. */
+  static List<HandWorkItem> numbered(HandWorkList list) {
+    return all(list).stream().filter(p -> p.at().isPresent()).toList();
+  }
+
+  private static List<HandWorkItem> all(HandWorkList list) {
+    List<HandWorkItem> all = new ArrayList<>(list.edges());
+    all.addAll(list.along());
+    all.addAll(list.pieces());
+    return all;
+  }
+
+  private List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading("By hand, to tick off"));
+    blocks.add(table());
+    blocks.add(new Gap(3));
+    blocks.add(new Heading("Key"));
+    blocks.add(key());
+    blocks.add(new Gap(3));
+    blocks.add(
+        new CautionBlock(
+            "Dust",
+            "Dry grinding of concrete sets free crystalline silica. Shroud and collector on every"
+                + " grinder; see sheet 7. Local rules and the makers’ instructions come first."));
+    return blocks;
+  }
+
+  private Block table() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    int n = 0;
+    for (HandWorkItem item : all(list)) {
+      boolean numbered = item.at().isPresent();
+      n += numbered ? 1 : 0;
+      rows.add(
+          List.of(
+              new TableCell.Tick(),
+              numbered ? new TableCell.Ringed(Integer.toString(n)) : TableCell.of(""),
+              TableCell.of(item.words()),
+              TableCell.of(
+                  item.edge().isPresent() ? context.length(item.edge().getAsDouble()) : ""),
+              TableCell.of(
+                  item.area().isPresent() ? context.bareArea(item.area().getAsDouble()) : "")));
+    }
+    return new TableBlock(columns(), rows, total());
+  }
+
+  private List<TableColumn> columns() {
+    return List.of(
+        TableColumn.narrow(""),
+        TableColumn.narrow(""),
+        TableColumn.words("what"),
+        TableColumn.number("edge"),
+        TableColumn.number(context.areaUnit()));
+  }
+
+  private List<TableCell> total() {
+    double length = list.edges().stream().mapToDouble(e -> e.edge().orElse(0)).sum();
+    return List.of(
+        TableCell.of(""),
+        TableCell.of(""),
+        TableCell.of("Total, edges and hand work"),
+        TableCell.of(context.length(length)),
+        TableCell.of(context.bareArea(takeoff.asFound().hand().area())));
+  }
+
+  private Block key() {
+    return plan.key();
+  }
+}

@@ -1,0 +1,117 @@
+package slabwright.sheets.quantities;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.masking.DyeNeed;
+import slabwright.inlay.masking.PaperRun;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.units.QuantityFormat;
+import slabwright.work.AreaWorkPlan;
+
+/** The quantities of one inlay, as tables. */
+final class InlayQuantities {
+  private final PlacedInlay inlay;
+  private final InlayPlan plan;
+  private final Optional<AreaWorkPlan> work;
+  private final SheetContext context;
+
+  InlayQuantities(PlacedInlay inlay, Optional<AreaWorkPlan> work, SheetContext context) {
+    this.inlay = inlay;
+    this.work = work;
+    this.plan = inlay.plan();
+    this.context = context;
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    QuantitiesSheet.section(blocks, "Inlay: " + inlay.inlay().name(), main());
+    QuantitiesSheet.section(blocks, "Dye, " + inlay.inlay().name(), dye());
+    QuantitiesSheet.section(blocks, "Masking paper, " + inlay.inlay().name(), paper());
+    return blocks;
+  }
+
+  private TableBlock main() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    rows.add(row("painted size", size(inlay.artwork().painted())));
+    rows.add(row("blank", size(plan.stencils().blank())));
+    double openings = plan.openingArea();
+    rows.add(row("openings", context.area(openings)));
+    rows.add(row("mask", context.area(plan.blankArea() - openings)));
+    rows.add(row("length of cut", context.length(plan.cutLength())));
+    rows.add(row("loose pieces", Integer.toString(plan.loosePieces())));
+    plan.panels().ifPresent(p -> rows.add(row("panels", Integer.toString(p.panels().size()))));
+    rows.add(row("film from the roll", context.length(plan.rollLength())));
+    plan.panels()
+        .ifPresent(p -> rows.add(row("waste", QuantityFormat.number(p.waste() * 100, 0) + " %")));
+    rows.add(row("press band", context.area(plan.pressBandArea())));
+    rows.add(row("skirt of paper", context.area(plan.skirtArea())));
+    return TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows);
+  }
+
+  private String size(slabwright.shape.Bounds b) {
+    return context.length(b.width()) + " × " + context.length(b.height());
+  }
+
+  private static List<TableCell> row(String label, String value) {
+    return List.of(TableCell.of(label), TableCell.of(value));
+  }
+
+  private TableBlock dye() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (int i = 0; i < plan.stencils().stencils().size(); i++) {
+      Stencil s = plan.stencils().stencils().get(i);
+      DyeNeed planned = plan.dye().get(i);
+      DyeNeed need = work.flatMap(w -> w.dyeNeed(inlay.inlay().id(), s.colour())).orElse(planned);
+      rows.add(
+          List.of(
+              TableCell.of((i + 1) + ". " + s.colour()),
+              TableCell.of(context.bareArea(need.area())),
+              TableCell.of(volume(need.litres())),
+              TableCell.of(
+                  need.jars().isPresent() ? Integer.toString(need.jars().getAsInt()) : "–")));
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.words("dye, in laying order"),
+            TableColumn.number(context.areaUnit()),
+            TableColumn.number("volume"),
+            TableColumn.number("jars")),
+        rows);
+  }
+
+  private String volume(OptionalDouble litres) {
+    return litres.isPresent()
+        ? QuantityFormat.volume(litres.getAsDouble() * QuantityFormat.LITRE_MM3, context.units())
+        : "not in the shop book";
+  }
+
+  private TableBlock paper() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    plan.masking()
+        .ifPresent(
+            m -> {
+              for (PaperRun run : m.paper()) {
+                rows.add(
+                    List.of(
+                        TableCell.of(run.side().name().toLowerCase(java.util.Locale.ROOT)),
+                        TableCell.of(run.strips() + " × " + context.length(run.width())),
+                        TableCell.of(context.length(run.length()))));
+              }
+            });
+    return TableBlock.of(
+        List.of(
+            TableColumn.words("side as read"),
+            TableColumn.number("strips"),
+            TableColumn.number("each long")),
+        rows);
+  }
+}

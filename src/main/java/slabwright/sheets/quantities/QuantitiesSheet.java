@@ -1,0 +1,188 @@
+package slabwright.sheets.quantities;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.floor.FloorNote;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Grinding;
+import slabwright.floor.HandKind;
+import slabwright.floor.Standing;
+import slabwright.floor.Zone;
+import slabwright.inlay.PlacedInlay;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Gap;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.site.EdgeClass;
+import slabwright.work.AreaResult;
+import slabwright.work.AreaWorkPlan;
+
+/** Sheet 5: every area and length of a floor area and its inlays. */
+public final class QuantitiesSheet {
+  private final AreaResult results;
+  private final FloorTakeoff takeoff;
+  private final SheetContext context;
+
+  private final Optional<AreaWorkPlan> work;
+  private final Optional<String> origin;
+
+  public QuantitiesSheet(
+      AreaResult results,
+      Optional<AreaWorkPlan> work,
+      Optional<String> origin,
+      SheetContext context) {
+    this.results = results;
+    this.work = work;
+    this.origin = origin;
+    this.takeoff = results.takeoff();
+    this.context = context;
+  }
+
+  public List<PageDraft> drafts() {
+    PageDraft draft =
+        new PageDraft(
+            "5",
+            "Quantities",
+            "Areas at the slab, lengths along the floor; every part is counted once",
+            takeoff.area().name(),
+            Optional.empty(),
+            List.of());
+    return ColumnPages.of(context.page(), draft, blocks());
+  }
+
+  private List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    section(blocks, "Floor", floor());
+    section(blocks, "Who grinds what", grinding());
+    section(blocks, "By hand, as found", hand());
+    section(blocks, "Edges of the free floor", edges());
+    if (!takeoff.standing().isEmpty()) {
+      section(blocks, "Stands on the floor", standing());
+    }
+    section(blocks, "Lines and places", new MarkCounts(takeoff, context).table());
+    for (PlacedInlay inlay : results.inlays()) {
+      blocks.addAll(new InlayQuantities(inlay, work, context).blocks());
+    }
+    work.ifPresent(w -> blocks.addAll(new WorkQuantities(w, context).blocks()));
+    origin.filter(o -> work.isPresent()).ifPresent(o -> blocks.add(new Paragraph(o)));
+    notes(blocks);
+    return blocks;
+  }
+
+  public static void section(List<Block> blocks, String heading, TableBlock table) {
+    if (!table.rows().isEmpty()) {
+      blocks.add(new Heading(heading));
+      blocks.add(table);
+      blocks.add(new Gap(4));
+    }
+  }
+
+  private TableBlock floor() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (Zone z : takeoff.zones()) {
+      String name = z.mark().map(m -> m.name() + " (" + z.kind() + ")").orElse(z.kind());
+      rows.add(areaRow(name, z.area()));
+    }
+    return new TableBlock(areaColumns("zone"), rows, areaRow("Net floor", takeoff.net().area()));
+  }
+
+  private TableBlock grinding() {
+    Grinding found = takeoff.asFound();
+    Grinding level = takeoff.levelled();
+    List<List<TableCell>> rows = new ArrayList<>();
+    rows.add(pair("by machine", found.machine().area(), level.machine().area()));
+    rows.add(pair("by hand", found.hand().area(), level.hand().area()));
+    double ground = takeoff.ground().area();
+    return new TableBlock(
+        List.of(
+            TableColumn.words(context.areaUnit()),
+            TableColumn.number("as found"),
+            TableColumn.number("trenches level")),
+        rows,
+        pair("To be ground", ground, ground));
+  }
+
+  private List<TableCell> pair(String words, double first, double second) {
+    return List.of(
+        TableCell.of(words),
+        TableCell.of(context.bareArea(first)),
+        TableCell.of(context.bareArea(second)));
+  }
+
+  private TableBlock hand() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (HandKind kind : HandKind.values()) {
+      int n = takeoff.asFound().pieces(kind).size();
+      if (n > 0) {
+        rows.add(
+            List.of(
+                TableCell.of(kind.word()),
+                TableCell.of(Integer.toString(n)),
+                TableCell.of(context.bareArea(takeoff.asFound().handArea(kind)))));
+      }
+    }
+    return new TableBlock(
+        List.of(
+            TableColumn.words("kind"),
+            TableColumn.number("pieces"),
+            TableColumn.number(context.areaUnit())),
+        rows,
+        List.of());
+  }
+
+  private TableBlock edges() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (EdgeClass kind : EdgeClass.values()) {
+      double length = takeoff.edgeLength(kind);
+      if (length > 0) {
+        boolean cut = !FloorTakeoff.NOT_CUT_IN.contains(kind);
+        rows.add(
+            List.of(
+                TableCell.of(kind.word()),
+                TableCell.of(context.length(length)),
+                TableCell.of(cut ? context.length(length) : "")));
+      }
+    }
+    return new TableBlock(
+        List.of(
+            TableColumn.words("meets"), TableColumn.number("edge"), TableColumn.number("cut-in")),
+        rows,
+        List.of(
+            TableCell.of("Total"),
+            TableCell.of(context.length(takeoff.edgeLength())),
+            TableCell.of(context.length(takeoff.cutIn()))));
+  }
+
+  private TableBlock standing() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (Standing s : takeoff.standing()) {
+      rows.add(areaRow(s.mark().name() + " (" + s.mark().kind().type().word() + ")", s.area()));
+    }
+    double all = takeoff.gross().area() - takeoff.net().area();
+    return new TableBlock(areaColumns("what"), rows, areaRow("Gross less net", all));
+  }
+
+  private List<TableColumn> areaColumns(String head) {
+    return List.of(TableColumn.words(head), TableColumn.number(context.areaUnit()));
+  }
+
+  private List<TableCell> areaRow(String words, double mm2) {
+    return List.of(TableCell.of(words), TableCell.of(context.bareArea(mm2)));
+  }
+
+  private void notes(List<Block> blocks) {
+    if (!takeoff.notes().isEmpty()) {
+      blocks.add(new Heading("To look at"));
+      for (FloorNote note : takeoff.notes()) {
+        blocks.add(new Paragraph(note.sentence()));
+      }
+    }
+  }
+}

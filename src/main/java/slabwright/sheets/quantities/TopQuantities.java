@@ -1,0 +1,103 @@
+package slabwright.sheets.quantities;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.Gap;
+import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.sheets.page.Words;
+import slabwright.units.QuantityFormat;
+import slabwright.work.top.TopPass;
+import slabwright.work.top.TopPlan;
+import slabwright.work.top.TopTakeoff;
+
+/** Tops and steps: what is ground on each, grit by grit, hours apart from the floor's. */
+final class TopQuantities {
+  private final List<TopPlan> jobs;
+  private final SheetContext context;
+
+  TopQuantities(List<TopPlan> jobs, SheetContext context) {
+    this.jobs = jobs;
+    this.context = context;
+  }
+
+  /** Nothing for a floor area without tops and steps. */
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    if (jobs.isEmpty()) {
+      return blocks;
+    }
+    QuantitiesSheet.section(blocks, "Tops and steps, apart from the floor", feet());
+    QuantitiesSheet.section(blocks, "Tops and steps, grit by grit", passes());
+    String treads =
+        jobs.stream()
+            .map(TopPlan::foot)
+            .filter(f -> f.steps() > 1)
+            .map(this::treads)
+            .collect(Collectors.joining());
+    jobs.stream()
+        .filter(j -> !j.time().isKnown())
+        .forEach(
+            j -> blocks.add(new Paragraph(j.foot().name() + ": " + j.time().text(Words::time))));
+    blocks.add(new Paragraph(treads + TopPlan.LEFT_OUT + " " + TopPlan.CAUTION));
+    blocks.add(new Gap(3));
+    return blocks;
+  }
+
+  private TableBlock feet() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (TopPlan job : jobs) {
+      TopTakeoff foot = job.foot();
+      rows.add(
+          List.of(
+              TableCell.of(foot.name()),
+              TableCell.of(context.bareArea(foot.face())),
+              TableCell.of(context.length(foot.edgeLength())),
+              TableCell.of(context.length(foot.thickness())),
+              TableCell.of(job.time().maybe().map(Words::time).orElse("–")),
+              TableCell.of(
+                  job.dust().maybe().map(kg -> QuantityFormat.number(kg, 1) + " kg").orElse("–"))));
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.words("top or steps"),
+            TableColumn.number("faces, " + context.areaUnit()),
+            TableColumn.number("edges"),
+            TableColumn.number("thick"),
+            TableColumn.number("time"),
+            TableColumn.number("dust")),
+        rows);
+  }
+
+  private TableBlock passes() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (TopPlan job : jobs) {
+      for (TopPass pass : job.passes()) {
+        rows.add(
+            List.of(
+                TableCell.of(job.foot().name()),
+                TableCell.of(pass.grit()),
+                TableCell.of(pass.face().text(Words::time)),
+                TableCell.of(pass.edge().text(Words::time))));
+      }
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.words("top or steps"),
+            TableColumn.narrow("grit"),
+            TableColumn.number("faces"),
+            TableColumn.number("edges")),
+        rows);
+  }
+
+  private String treads(TopTakeoff foot) {
+    return "%s: %d treads taken as %s deep and %s wide. "
+        .formatted(
+            foot.name(), foot.steps(), context.length(foot.tread()), context.length(foot.nosing()));
+  }
+}

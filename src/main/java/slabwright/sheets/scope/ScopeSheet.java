@@ -1,0 +1,113 @@
+package slabwright.sheets.scope;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Gap;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.SignatureLine;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.work.WorkPlan;
+import slabwright.work.handover.Cost;
+import slabwright.work.handover.CostLine;
+import slabwright.work.handover.Scope;
+
+/** Sheet 8: what is included and what is not, the advice log, and the only page with prices. */
+public final class ScopeSheet {
+  private final WorkPlan plan;
+  private final Scope scope;
+  private final SheetContext context;
+
+  public ScopeSheet(WorkPlan plan, Scope scope, SheetContext context) {
+    this.plan = plan;
+    this.scope = scope;
+    this.context = context;
+  }
+
+  public List<PageDraft> drafts() {
+    PageDraft draft =
+        new PageDraft(
+            "8",
+            "Scope, cost and advice",
+            "Prices from the shop book alone; what is not in it is left open, never guessed",
+            "",
+            Optional.empty(),
+            List.of());
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Paragraph(WorkPlan.NOTICE));
+    blocks.add(new Paragraph(plan.book().origin()));
+    blocks.add(new Gap(2));
+    sentences(blocks, "Included", scope.included());
+    sentences(blocks, "Not included", scope.excluded());
+    cost(blocks, scope.cost());
+    advice(blocks);
+    blocks.add(new SignatureLine("client"));
+    blocks.add(new SignatureLine("contractor"));
+    return ColumnPages.of(context.page(), draft, blocks);
+  }
+
+  private static void sentences(List<Block> blocks, String heading, List<String> lines) {
+    if (!lines.isEmpty()) {
+      blocks.add(new Heading(heading));
+      List<List<TableCell>> rows = lines.stream().map(l -> List.of(TableCell.of(l))).toList();
+      blocks.add(TableBlock.of(List.of(TableColumn.words("")), rows));
+      blocks.add(new Gap(3));
+    }
+  }
+
+  private static void cost(List<Block> blocks, Cost cost) {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (CostLine l : cost.lines()) {
+      rows.add(
+          List.of(
+              TableCell.of(l.what() + " (" + l.source() + ")"),
+              TableCell.of(l.quantity().text(q -> q)),
+              TableCell.of(l.unitPrice().text(BigDecimal::toPlainString)),
+              TableCell.of(l.amount().maybe().map(BigDecimal::toPlainString).orElse("open"))));
+    }
+    boolean whole = cost.total().isKnown();
+    String sum = (whole ? cost.total().maybe().orElseThrow() : cost.known()).toPlainString();
+    String label = whole ? "Total" : "Known so far; open lines come on top";
+    blocks.add(new Heading("Cost, " + cost.currency()));
+    blocks.add(
+        new TableBlock(
+            List.of(
+                TableColumn.words("what, and where it is counted"),
+                TableColumn.number("quantity"),
+                TableColumn.number("each"),
+                TableColumn.number(cost.currency())),
+            rows,
+            List.of(TableCell.of(label), TableCell.of(""), TableCell.of(""), TableCell.of(sum))));
+    blocks.add(new Gap(3));
+  }
+
+  private void advice(List<Block> blocks) {
+    if (scope.advice().isEmpty()) {
+      return;
+    }
+    blocks.add(new Heading("Advice log"));
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (Scope.GivenAdvice g : scope.advice()) {
+      TableCell tick = g.declined() ? TableCell.of("") : new TableCell.Tick();
+      TableCell standing = g.declined() ? TableCell.bold("declined") : TableCell.of("open");
+      rows.add(List.of(standing, TableCell.of(g.words()), tick));
+    }
+    blocks.add(
+        TableBlock.of(
+            List.of(
+                TableColumn.narrow("stands"),
+                TableColumn.words("advice given"),
+                TableColumn.narrow("declines")),
+            rows));
+    scope.declined().forEach(g -> blocks.add(new DeclinedBlock(g.words(), g.status())));
+    blocks.add(new Gap(3));
+  }
+}

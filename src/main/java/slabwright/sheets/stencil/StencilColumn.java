@@ -1,0 +1,156 @@
+package slabwright.sheets.stencil;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Symbol;
+import slabwright.figures.DyeStyle;
+import slabwright.figures.MarkStyles;
+import slabwright.figures.StencilInks;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.Seam;
+import slabwright.inlay.stencil.Finding;
+import slabwright.inlay.stencil.FindingGroups;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Bounds;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.Gap;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.KeyBlock;
+import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.units.QuantityFormat;
+
+/** What stands beside the picture of one stencil: key, panels, roll, loose pieces, findings. */
+final class StencilColumn {
+  private final PlacedInlay inlay;
+  private final InlayPlan plan;
+  private final Stencil stencil;
+  private final int place;
+  private final SheetContext context;
+
+  StencilColumn(PlacedInlay inlay, Stencil stencil, int place, SheetContext context) {
+    this.inlay = inlay;
+    this.plan = inlay.plan();
+    this.stencil = stencil;
+    this.place = place;
+    this.context = context;
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading("Weed the shaded, keep the rest"));
+    blocks.add(key());
+    blocks.add(new Gap(3));
+    plan.panels().ifPresent(p -> panelBlocks(blocks, p));
+    if (!stencil.loosePieces().isEmpty()) {
+      blocks.add(new Heading("Loose pieces"));
+      blocks.add(looseTable());
+      blocks.add(new Gap(3));
+    }
+    findings(blocks);
+    return blocks;
+  }
+
+  private Block key() {
+    List<KeyBlock.Entry> entries = new ArrayList<>();
+    entries.add(
+        KeyBlock.look(
+            DyeStyle.of(stencil.colour(), place),
+            "weeded: pulled out, so that dye reaches the floor"));
+    entries.add(KeyBlock.look(MarkStyles.MACHINE, "mask: the vinyl that stays"));
+    if (plan.panels().filter(p -> !p.laps().isEmpty()).isPresent()) {
+      entries.add(
+          KeyBlock.line(StencilInks.seamPen(), "seam: both panels cover what lies between"));
+      entries.add(
+          KeyBlock.sign(
+              Symbol.Kind.WITNESS, Palette.INK, "witness cross, on both panels of a seam"));
+    }
+    entries.add(KeyBlock.line(Pen.of(0.5, Palette.INK), "edge of the blank"));
+    return KeyBlock.of(entries);
+  }
+
+  private void panelBlocks(List<Block> blocks, PanelPlan p) {
+    blocks.add(new Heading("Panels, in the order of laying"));
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (String name : p.layingOrder()) {
+      p.panels().stream()
+          .filter(x -> x.name().equals(name))
+          .forEach(
+              x ->
+                  rows.add(
+                      List.of(
+                          new TableCell.Tick(),
+                          TableCell.bold(x.name()),
+                          TableCell.of(context.length(x.box().width())),
+                          TableCell.of(context.length(x.box().height())))));
+    }
+    blocks.add(
+        TableBlock.of(
+            List.of(
+                TableColumn.narrow(""),
+                TableColumn.words("panel"),
+                TableColumn.number("width"),
+                TableColumn.number("height")),
+            rows));
+    blocks.add(
+        new Paragraph(
+            "Sizes include the overlap"
+                + p.laps().stream().findFirst().map(this::overlap).orElse("")
+                + ". Roll used: "
+                + context.length(p.rollLength())
+                + ", waste "
+                + QuantityFormat.number(p.waste() * 100, 0)
+                + " %."));
+    blocks.add(new RollBlock(p, inlay.inlay().spec().roll().mm(), context));
+    blocks.add(new Gap(4));
+  }
+
+  private String overlap(Seam s) {
+    return " of " + context.length(Math.min(s.lap().width(), s.lap().height()));
+  }
+
+  private Block looseTable() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (int i = 0; i < stencil.loosePieces().size(); i++) {
+      Bounds b = stencil.loosePieces().get(i).region().bounds();
+      rows.add(
+          List.of(
+              new TableCell.Ringed(Integer.toString(i + 1)),
+              TableCell.of("carry on transfer tape"),
+              TableCell.of(context.length(b.width()) + " × " + context.length(b.height()))));
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.narrow(""), TableColumn.words("loose piece"), TableColumn.number("size")),
+        rows);
+  }
+
+  /** What this stencil's check found, and on the first stencil's page what concerns all. */
+  private void findings(List<Block> blocks) {
+    List<Finding> here =
+        plan.findings().stream()
+            .filter(f -> f.isOf(stencil) || (place == 0 && f.seen().isEmpty()))
+            .toList();
+    if (!here.isEmpty()) {
+      blocks.add(new Heading("Before it is cut"));
+      FindingGroups.of(here, context.units()).forEach(g -> blocks.add(new Paragraph(words(g))));
+    }
+  }
+
+  private static String words(FindingGroups.Group g) {
+    String sign = g.weight() == Finding.Weight.CANNOT ? "✕ " : "! ";
+    int ringed = g.places().size();
+    String where =
+        ringed == 0
+            ? ""
+            : ringed == g.count() ? " Ringed in red." : " " + ringed + " of them ringed in red.";
+    return sign + g.sentence() + where;
+  }
+}

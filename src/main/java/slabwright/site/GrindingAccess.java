@@ -1,0 +1,8 @@
+package slabwright.site;
+
+/** Who may grind a kind of floor. */
+public enum GrindingAccess {
+  MACHINE,
+  HAND,
+  NOBODY
+}

@@ -1,8 +1,0 @@
-package slabwright.site;
-
-/** How a trench lies against the old slab. */
-public enum Lie {
-  PROUD,
-  FLUSH,
-  LOW
-}

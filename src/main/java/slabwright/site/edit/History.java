@@ -1,0 +1,70 @@
+package slabwright.site.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.site.Site;
+
+/**
+ * Every state of a site since it was opened, and where we are. Immutable.
+ *
+ * @param sites states, the first as opened
+ * @param names what led to each state; the first is empty
+ * @param position index of the current state
+ * @param saved index of the state on disk; −1 when that state is gone
+ */
+public record History(List<Site> sites, List<String> names, int position, int saved) {
+  public History {
+    sites = List.copyOf(sites);
+    names = List.copyOf(names);
+  }
+
+  public static History of(Site opened) {
+    return new History(List.of(opened), List.of(""), 0, 0);
+  }
+
+  public Site now() {
+    return sites.get(position);
+  }
+
+  /** The history with a next state; what had been undone is dropped. */
+  public History push(String name, Site next) {
+    List<Site> kept = new ArrayList<>(sites.subList(0, position + 1));
+    List<String> keptNames = new ArrayList<>(names.subList(0, position + 1));
+    kept.add(next);
+    keptNames.add(name);
+    return new History(kept, keptNames, position + 1, saved > position ? -1 : saved);
+  }
+
+  public boolean canUndo() {
+    return position > 0;
+  }
+
+  public boolean canRedo() {
+    return position + 1 < sites.size();
+  }
+
+  public History undo() {
+    return canUndo() ? new History(sites, names, position - 1, saved) : this;
+  }
+
+  public History redo() {
+    return canRedo() ? new History(sites, names, position + 1, saved) : this;
+  }
+
+  /** What undo would take back; empty when there is nothing. */
+  public String undoName() {
+    return canUndo() ? names.get(position) : "";
+  }
+
+  public String redoName() {
+    return canRedo() ? names.get(position + 1) : "";
+  }
+
+  public History markSaved() {
+    return new History(sites, names, position, position);
+  }
+
+  public boolean isSaved() {
+    return position == saved;
+  }
+}

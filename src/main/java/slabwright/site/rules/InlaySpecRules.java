@@ -1,0 +1,149 @@
+package slabwright.site.rules;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.Refusal;
+import slabwright.site.StencilChanges;
+import slabwright.site.StencilSpec;
+import slabwright.units.Length;
+
+/** What must hold of inlays; the graphic itself is read elsewhere. */
+public final class InlaySpecRules {
+  /** Narrowest and widest inlay that makes sense on a floor, in mm. */
+  private static final double NARROWEST = 10;
+
+  private static final double WIDEST = 100_000;
+
+  /** Changes to vinyl are a matter of millimetres; anything else is a slip of the unit. */
+  private static final double LEAST_CHANGE = 0.1;
+
+  private static final double MOST_CHANGE = 300;
+
+  /** A square decimetre, in mm²: larger bits of a graphic are meant. */
+  private static final double BIT = 10_000;
+
+  private InlaySpecRules() {}
+
+  static void size(FloorArea area, String path, List<Refusal> out) {
+    Set<String> ids = new HashSet<>();
+    for (int i = 0; i < area.inlays().size(); i++) {
+      Inlay inlay = area.inlays().get(i);
+      IdRules.check(inlay.id(), path + ".inlays[" + i + "].id", ids, out);
+      out.addAll(width(inlay.width(), path + ".inlays[" + i + "].width"));
+    }
+  }
+
+  static void roll(FloorArea area, String path, List<Refusal> out) {
+    for (int i = 0; i < area.inlays().size(); i++) {
+      out.addAll(spec(area.inlays().get(i).spec(), path + ".inlays[" + i + "].stencil"));
+    }
+  }
+
+  /** Faults of an inlay's width. */
+  public static List<Refusal> width(Length width, String path) {
+    return width.mm() >= NARROWEST && width.mm() <= WIDEST
+        ? List.of()
+        : List.of(
+            Refusal.at(
+                path, "The inlay's width is " + width + "; it must lie between 10 mm and 100 m."));
+  }
+
+  /** Faults of the settings for cutting and masking. */
+  public static List<Refusal> spec(StencilSpec s, String path) {
+    List<Refusal> out = new java.util.ArrayList<>();
+    SizeRules.between(s.roll().mm(), 50, 10_000, "The roll width in mm", path + ".roll", out);
+    SizeRules.notNegative(s.overlap(), "The overlap", path + ".overlap", out);
+    SizeRules.notNegative(s.margin(), "The margin", path + ".margin", out);
+    SizeRules.notNegative(s.press(), "The press band", path + ".press", out);
+    SizeRules.notNegative(s.spread(), "The spread", path + ".spread", out);
+    SizeRules.between(
+        s.overspray().reachMm(), 0, 20_000, "The overspray reach in mm", path + ".overspray", out);
+    changes(s.changes(), path + ".changes", out);
+    if (s.usableMm() > s.roll().mm()) {
+      out.add(
+          Refusal.at(
+              path + ".usable", "The usable width is larger than the roll; correct one of them."));
+    }
+    if (s.usableMm() <= s.overlap().mm()) {
+      out.add(
+          Refusal.at(
+              path + ".roll",
+              "The roll's usable width, "
+                  + Length.mm(s.usableMm())
+                  + ", is not wider than the overlap, "
+                  + s.overlap()
+                  + "; take a wider roll or a smaller overlap."));
+    }
+    if (s.margin().mm() < s.press().mm()) {
+      out.add(
+          Refusal.at(
+              path + ".margin",
+              "The margin, "
+                  + s.margin()
+                  + ", is narrower than the press band, "
+                  + s.press()
+                  + "; make it at least as wide."));
+    }
+    return out;
+  }
+
+  private static void changes(StencilChanges c, String path, List<Refusal> out) {
+    c.thickenMask()
+        .ifPresent(
+            v -> small(v, "The width that thin vinyl is widened to", path + ".thickenMask", out));
+    c.roundNeedles()
+        .ifPresent(v -> small(v, "The radius of needle points", path + ".roundNeedles", out));
+    c.tieWidth().ifPresent(v -> small(v, "The width of ties", path + ".tieWidth", out));
+    c.dropUnder()
+        .ifPresent(
+            v ->
+                SizeRules.between(
+                    v, 0, BIT, "The area of scraps in mm²", path + ".dropUnder", out));
+    c.fillUnder()
+        .ifPresent(
+            v ->
+                SizeRules.between(
+                    v, 0, BIT, "The area of small loose pieces in mm²", path + ".fillUnder", out));
+    c.baseLightness()
+        .ifPresent(
+            v ->
+                SizeRules.between(
+                    v, 0, 100, "The lightness of the base dye", path + ".baseLightness", out));
+    c.seams()
+        .ifPresent(
+            s ->
+                s.places()
+                    .forEach(
+                        p -> SizeRules.positive(p, "A seam's place", path + ".seams.places", out)));
+  }
+
+  private static void small(Length v, String what, String path, List<Refusal> out) {
+    SizeRules.between(v.mm(), LEAST_CHANGE, MOST_CHANGE, what + " in mm", path, out);
+  }
+
+  static void graphicPath(FloorArea area, String path, List<Refusal> out) {
+    for (int i = 0; i < area.inlays().size(); i++) {
+      String file = area.inlays().get(i).graphic();
+      if (!staysInside(file)) {
+        out.add(
+            Refusal.at(
+                path + ".inlays[" + i + "].graphic",
+                "The graphic \""
+                    + file
+                    + "\" lies outside the plan's folder; copy it beside the plan and name it by a relative path."));
+      }
+    }
+  }
+
+  /** Whether a relative path names something inside its folder, by its text alone. */
+  public static boolean staysInside(String file) {
+    return !file.isBlank()
+        && !file.startsWith("/")
+        && !file.startsWith("\\")
+        && !file.matches("^[A-Za-z]:.*")
+        && List.of(file.split("[/\\\\]")).stream().noneMatch(".."::equals);
+  }
+}

@@ -1,0 +1,95 @@
+package slabwright.site.rules;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Form;
+import slabwright.site.Mark;
+import slabwright.site.OutlineShape;
+import slabwright.site.Refusal;
+import slabwright.units.Length;
+
+/** What must hold of marks. */
+final class MarkRules {
+  private MarkRules() {}
+
+  static void ids(FloorArea area, String path, List<Refusal> out) {
+    Set<String> ids = new HashSet<>();
+    for (int i = 0; i < area.marks().size(); i++) {
+      IdRules.check(area.marks().get(i).id(), path + ".marks[" + i + "].id", ids, out);
+    }
+  }
+
+  static void sizes(FloorArea area, String path, List<Refusal> out) {
+    for (int i = 0; i < area.marks().size(); i++) {
+      Mark m = area.marks().get(i);
+      String at = path + ".marks[" + i + "].form";
+      new TreeMap<>(m.form().sizes())
+          .forEach((what, v) -> SizeRules.positive(v, the(what, m), at + "." + what, out));
+      if (m.form().spots().size() < m.form().fewestSpots()) {
+        out.add(
+            Refusal.at(
+                at,
+                "Mark "
+                    + named(m)
+                    + " has "
+                    + m.form().spots().size()
+                    + " corners; give at least "
+                    + m.form().fewestSpots()
+                    + "."));
+      }
+    }
+  }
+
+  private static String the(String what, Mark m) {
+    return "The " + what + " of mark " + named(m);
+  }
+
+  static String named(Mark m) {
+    String word = m.kind().type().word();
+    return "\"" + (m.name().isBlank() ? word + " " + m.id() : m.name()) + "\"";
+  }
+
+  /** A mark partly outside is clipped with a note elsewhere; wholly outside it can't be meant. */
+  static void inside(FloorArea area, String path, List<Refusal> out) {
+    if (area.outline().size() < 2) {
+      return;
+    }
+    Region floor = OutlineShape.of(area.outline(), OutlineRules.TOLERANCE).region();
+    for (int i = 0; i < area.marks().size(); i++) {
+      Mark m = area.marks().get(i);
+      if (!m.form().spots().isEmpty() && positive(m.form()) && !meets(floor, m.form())) {
+        Vec at = m.form().spots().get(0).vec();
+        out.add(
+            Refusal.at(
+                path + ".marks[" + i + "].form",
+                "Mark "
+                    + named(m)
+                    + " lies wholly outside the outline of \""
+                    + area.name()
+                    + "\", at "
+                    + OutlineRules.place(at)
+                    + "; move it inside or remove it.",
+                at));
+      }
+    }
+  }
+
+  private static boolean positive(Form form) {
+    return form.sizes().values().stream()
+            .mapToDouble(Length::mm)
+            .allMatch(v -> v > 0 && v <= SizeRules.LONGEST_MM)
+        && form.spots().size() >= form.fewestSpots();
+  }
+
+  private static boolean meets(Region floor, Form form) {
+    Region covered = form.region(OutlineRules.TOLERANCE);
+    return covered.isEmpty()
+        ? form.spots().stream().anyMatch(s -> floor.contains(s.vec()))
+        : floor.meets(covered) && !floor.intersect(covered).isEmpty();
+  }
+}

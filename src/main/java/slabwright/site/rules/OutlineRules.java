@@ -1,0 +1,145 @@
+package slabwright.site.rules;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Rings;
+import slabwright.shape.Vec;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.OutlineShape;
+import slabwright.site.Refusal;
+import slabwright.units.LengthFormat;
+
+/** What must hold of an outline and its doorways. */
+final class OutlineRules {
+  /** Fine enough to see where an outline crosses itself, in mm. */
+  static final double TOLERANCE = 0.5;
+
+  /** Half a grid of the tape: offsets typed to 1/16 in may overrun the wall by rounding. */
+  private static final double SLACK = 1.0;
+
+  private OutlineRules() {}
+
+  static void corners(FloorArea area, String path, List<Refusal> out) {
+    int n = area.outline().size();
+    boolean curved = area.outline().stream().anyMatch(p -> p.rise().mm() != 0);
+    if (n < (curved ? 2 : 3)) {
+      out.add(
+          Refusal.at(
+              path + ".outline",
+              "The outline of \"" + area.name() + "\" has " + n + " corners; give at least 3."));
+    }
+    for (int i = 0; i < n; i++) {
+      if (n > 1 && length(area, i) < 1) {
+        out.add(
+            Refusal.at(
+                path + ".outline[" + i + "]",
+                "Wall "
+                    + (i + 1)
+                    + " of \""
+                    + area.name()
+                    + "\" has no length; move or remove a corner.",
+                area.outline().get(i).from().vec()));
+      }
+    }
+  }
+
+  private static double length(FloorArea area, int i) {
+    Vec next = area.outline().get((i + 1) % area.outline().size()).from().vec();
+    return area.outline().get(i).from().vec().distanceTo(next);
+  }
+
+  static void extent(FloorArea area, String path, List<Refusal> out) {
+    Bounds b = Bounds.of(area.outline().stream().map(p -> p.from().vec()).toList());
+    if (!(Math.max(b.width(), b.height()) <= SizeRules.LONGEST_MM)) {
+      out.add(
+          Refusal.at(
+              path + ".outline",
+              "\"" + area.name() + "\" is longer than 2 km; check the unit of its corners."));
+    }
+  }
+
+  static void crossing(FloorArea area, String path, List<Refusal> out) {
+    if (area.outline().size() < 3) {
+      return;
+    }
+    Rings.selfCrossing(OutlineShape.of(area.outline(), TOLERANCE).ring())
+        .ifPresent(
+            at ->
+                out.add(
+                    Refusal.at(
+                        path + ".outline",
+                        "The outline of \""
+                            + area.name()
+                            + "\" crosses or touches itself at "
+                            + place(at)
+                            + "; move a corner there.",
+                        at)));
+  }
+
+  static String place(Vec at) {
+    return "x " + LengthFormat.plain(at.x()) + " mm, y " + LengthFormat.plain(at.y()) + " mm";
+  }
+
+  static void doorways(FloorArea area, String path, List<Refusal> out) {
+    Set<String> ids = new HashSet<>();
+    for (int i = 0; i < area.doorways().size(); i++) {
+      Doorway d = area.doorways().get(i);
+      String at = path + ".doorways[" + i + "]";
+      IdRules.check(d.id(), at + ".id", ids, out);
+      SizeRules.positive(
+          d.width(), "The width of doorway \"" + d.name() + "\"", at + ".width", out);
+      SizeRules.notNegative(
+          d.offset(), "The offset of doorway \"" + d.name() + "\"", at + ".offset", out);
+      if (d.piece() < 0 || d.piece() >= area.outline().size()) {
+        out.add(
+            Refusal.at(
+                at + ".piece",
+                "Doorway \""
+                    + d.name()
+                    + "\" stands in wall "
+                    + d.piece()
+                    + ", which is not there; walls count from 0."));
+      } else if (area.outline().size() >= 2) {
+        fits(area, d, at, out);
+      }
+    }
+    overlaps(area, path, out);
+  }
+
+  private static void fits(FloorArea area, Doorway d, String at, List<Refusal> out) {
+    Line wall = OutlineShape.of(area.outline(), TOLERANCE).pieces().get(d.piece());
+    if (d.offset().mm() + d.width().mm() > wall.length() + SLACK) {
+      out.add(
+          Refusal.at(
+              at,
+              "Doorway \""
+                  + d.name()
+                  + "\" ends "
+                  + LengthFormat.plain(d.offset().mm() + d.width().mm() - wall.length())
+                  + " mm beyond its wall; move it or make it narrower.",
+              wall.points().get(wall.points().size() - 1)));
+    }
+  }
+
+  private static void overlaps(FloorArea area, String path, List<Refusal> out) {
+    List<Doorway> sorted =
+        area.doorways().stream()
+            .sorted(Comparator.comparingInt(Doorway::piece).thenComparing(Doorway::offset))
+            .toList();
+    for (int i = 0; i + 1 < sorted.size(); i++) {
+      Doorway a = sorted.get(i);
+      Doorway b = sorted.get(i + 1);
+      if (a.piece() == b.piece() && a.offset().mm() + a.width().mm() > b.offset().mm() + SLACK) {
+        out.add(
+            Refusal.at(
+                path + ".doorways",
+                "Doorways \"" + a.name() + "\" and \"" + b.name() + "\" overlap; move one."));
+      }
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package slabwright.tape;
+
+import java.util.List;
+
+/**
+ * One sentence about the readings, for a person in the room.
+ *
+ * @param readings the places of the readings it is about
+ * @param corners the corners it is about, for showing the place
+ */
+public record TapeAdvice(
+    Kind kind, String sentence, List<Integer> readings, List<Integer> corners) {
+  public TapeAdvice {
+    readings = List.copyOf(readings);
+    corners = List.copyOf(corners);
+  }
+
+  /** What the sentence is about. */
+  public enum Kind {
+    /** A gross error was named and left out. */
+    LEFT_OUT,
+    /** One reading stands out and should be taken again. */
+    MEASURE_AGAIN,
+    /** Something is wrong, and the readings cannot tell what. */
+    CANNOT_TELL,
+    /** A plain walk closes badly. */
+    WIDE_GAP,
+    /** Readings that nothing checks. */
+    NOT_CHECKED,
+    /** Two walls cross. */
+    WALLS_CROSS
+  }
+}

@@ -1,0 +1,80 @@
+package slabwright.tape;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.tape.TapeAdvice.Kind;
+import slabwright.tape.leastsquares.DistanceObservation;
+import slabwright.units.UnitSystem;
+
+/** What to say about a room's readings, the most pressing first. */
+final class TapeAdvisor {
+  /** A reading checked less than this is as good as not checked. */
+  private static final double HARDLY_CHECKED = 0.01;
+
+  private final TapeRoom room;
+  private final RoomObservations observations;
+  private final double[] xy;
+  private final UnitSystem units;
+  private final List<TapeAdvice> advice = new ArrayList<>();
+
+  /** Corners {@code xy} as adjusted, two coordinates each. */
+  TapeAdvisor(TapeRoom room, RoomObservations observations, double[] xy, UnitSystem units) {
+    this.room = room;
+    this.observations = observations;
+    this.xy = xy.clone();
+    this.units = units;
+  }
+
+  TapeAdvisor suspects(AdjustmentSolution solution) {
+    ReadingWords words = new ReadingWords(room, observations, units);
+    SuspectAdvice suspects = new SuspectAdvice(observations, words, xy);
+    solution.leftOut().forEach(s -> advice.add(suspects.leftOut(s)));
+    solution.open().ifPresent(s -> advice.add(suspects.open(s)));
+    return this;
+  }
+
+  TapeAdvisor closing(ClosingReport closing) {
+    new TraverseAdvice(room, closing, units).wideGap().ifPresent(advice::add);
+    return this;
+  }
+
+  TapeAdvisor shape() {
+    LineOfSight sight = new LineOfSight(xy);
+    int n = room.corners();
+    for (int a = 0; a < n; a++) {
+      for (int b = a + 2; b < n - (a == 0 ? 1 : 0); b++) {
+        if (sight.crosses(a, (a + 1) % n, b, (b + 1) % n)) {
+          String sentence =
+              "Walls %s and %s cross: a turn may be on the wrong side."
+                  .formatted(CornerName.wall(a, n), CornerName.wall(b, n));
+          advice.add(new TapeAdvice(Kind.WALLS_CROSS, sentence, List.of(), List.of(a, b)));
+          return this;
+        }
+      }
+    }
+    return this;
+  }
+
+  TapeAdvisor checks(List<ReadingReport> readings) {
+    List<ReadingReport> loose =
+        readings.stream().filter(r -> !r.turn() && r.redundancy() < HARDLY_CHECKED).toList();
+    if (loose.isEmpty()) {
+      return this;
+    }
+    Optional<DistanceObservation> next = new NextDiagonal(observations, xy).best();
+    String sentence =
+        "Nothing checks %s: a misreading there would not be noticed.%s"
+            .formatted(
+                ReadingWords.list(loose, ReadingReport::name),
+                next.map(d -> " Tape the diagonal " + ReadingWords.corners(d) + " to check more.")
+                    .orElse(""));
+    List<Integer> places = loose.stream().map(ReadingReport::index).toList();
+    advice.add(new TapeAdvice(Kind.NOT_CHECKED, sentence, places, List.of()));
+    return this;
+  }
+
+  List<TapeAdvice> advice() {
+    return List.copyOf(advice);
+  }
+}

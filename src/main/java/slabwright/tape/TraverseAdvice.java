@@ -1,0 +1,114 @@
+package slabwright.tape;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import slabwright.shape.Vec;
+import slabwright.tape.TapeAdvice.Kind;
+import slabwright.units.Length;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+
+/** What a plain walk that closes badly says about where to look. */
+final class TraverseAdvice {
+  /** A wall within this of the gap's direction may be at fault for it. */
+  private static final double ALONG = Math.cos(Math.toRadians(15));
+
+  private final TapeRoom room;
+  private final ClosingReport closing;
+  private final UnitSystem units;
+
+  TraverseAdvice(TapeRoom room, ClosingReport closing, UnitSystem units) {
+    this.room = room;
+    this.closing = closing;
+    this.units = units;
+  }
+
+  Optional<TapeAdvice> wideGap() {
+    if (closing.ratio() <= room.closingLimit()) {
+      return Optional.empty();
+    }
+    List<Integer> walls = alongTheGap();
+    String sentence =
+        "The walk does not close: the gap is %s in %s, 1/%d, and 1/%d or better is expected.%s"
+            .formatted(
+                LengthFormat.show(closing.gap().length(), units),
+                LengthFormat.show(closing.perimeter(), units),
+                closing.oneIn(),
+                Math.round(1 / room.closingLimit()),
+                where(walls));
+    return Optional.of(new TapeAdvice(Kind.WIDE_GAP, sentence, List.of(), walls));
+  }
+
+  private String where(List<Integer> walls) {
+    return swapped()
+        .or(this::otherSide)
+        .orElseGet(
+            () ->
+                walls.isEmpty()
+                    ? " No wall runs that way: look at the turns."
+                    : " It runs along %s: look there first.".formatted(names(walls)));
+  }
+
+  private List<Integer> alongTheGap() {
+    List<Integer> walls = new ArrayList<>();
+    Vec gap = closing.gap().unit();
+    for (int k = 0; k < room.corners(); k++) {
+      Vec wall = closing.path().get(k + 1).minus(closing.path().get(k)).unit();
+      if (Math.abs(wall.dot(gap)) >= ALONG) {
+        walls.add(k);
+      }
+    }
+    return walls;
+  }
+
+  /** A wall whose digits exchanged would close the walk. */
+  private Optional<String> swapped() {
+    for (Reading r : room.readings()) {
+      if (r instanceof Reading.Along a) {
+        int k = a.wall();
+        Vec wall = closing.path().get(k + 1).minus(closing.path().get(k)).unit();
+        double fits = a.length().mm() - closing.gap().dot(wall);
+        boolean along = Math.abs(closing.gap().cross(wall)) <= allowed();
+        Optional<String> text =
+            along ? Misreading.swapped(a.length(), fits, allowed()) : Optional.empty();
+        if (text.isPresent()) {
+          return Optional.of(closes(a, a.length(), text.get()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private String closes(Reading.Along a, Length read, String text) {
+    return " It would close with %s instead of %s for %s: measure that again."
+        .formatted(text, read, a.name(room.corners()));
+  }
+
+  /** A turn that would close the walk if it went the other way. */
+  private Optional<String> otherSide() {
+    for (int i = 0; i < room.readings().size(); i++) {
+      if (room.readings().get(i) instanceof Reading.Turn t) {
+        Reading other = new Reading.Turn(t.corner(), -t.degrees(), t.trust(), t.error());
+        ClosingReport flipped = ClosingReport.of(room.replacing(i, other));
+        if (flipped.gap().length() <= allowed()) {
+          return Optional.of(
+              " It would close with left and right exchanged for the %s: look at that again."
+                  .formatted(t.name(room.corners())));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private double allowed() {
+    return room.closingLimit() * closing.perimeter();
+  }
+
+  private String names(List<Integer> walls) {
+    return walls.stream()
+        .map(k -> "wall " + CornerName.wall(k, room.corners()))
+        .collect(Collectors.joining(" and "));
+  }
+}

@@ -1,0 +1,145 @@
+package slabwright.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.site.FloorArea;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+import slabwright.units.Length;
+import slabwright.work.air.AirPath;
+import slabwright.work.air.AirScreening;
+import slabwright.work.air.AirVolume;
+import slabwright.work.air.FireCodeCheck;
+import slabwright.work.air.IgnitionCheck;
+import slabwright.work.air.SolventShare;
+import slabwright.work.air.VapourStep;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.DayPlan;
+
+/** Screens one floor area's solvent work along the day plan; one use. */
+final class AirPlanner {
+  /**
+   * Taken when the air's temperature is not on the plan: warm, so that vapour is not understated.
+   */
+  private static final double TAKEN_CELSIUS = 25;
+
+  private final AreaTakeoff floor;
+  private final FloorArea area;
+  private final List<CoatPlan> coats;
+  private final Optional<Product> filler;
+  private final Figure<DayPlan> days;
+
+  AirPlanner(
+      AreaTakeoff floor, List<CoatPlan> coats, Optional<Product> filler, Figure<DayPlan> days) {
+    this.floor = floor;
+    this.area = floor.area();
+    this.coats = coats;
+    this.filler = filler;
+    this.days = days;
+  }
+
+  Figure<AirPlan> plan() {
+    Figure<List<VapourStep>> steps =
+        days.map(d -> StepTiming.fromDayPlan(d, area.id()))
+            .maybe()
+            .map(Figure::known)
+            .orElseGet(() -> StepTiming.inSequence(floor, coats))
+            .flatMap(laid -> new VapourStepCollector(floor, coats, filler, laid).collect());
+    return steps.with(fire(), Released::new).flatMap(this::plan);
+  }
+
+  private record Released(List<VapourStep> steps, FireCodeCheck fire) {}
+
+  private Figure<AirPlan> plan(Released r) {
+    if (r.steps().isEmpty() || floor.isOutdoors() || floor.net() <= 0) {
+      return Figure.known(airWork(Optional.empty(), r.fire()));
+    }
+    if (area.air().ceiling().filter(c -> c.mm() > 0).isEmpty()) {
+      return Figure.refused(
+          "the ceiling height of \"" + area.name() + "\" is not on the plan; measure it");
+    }
+    return Figure.known(airWork(Optional.of(screening(r.steps())), r.fire()));
+  }
+
+  private AirScreening screening(List<VapourStep> steps) {
+    double height = area.air().ceiling().map(Length::mm).orElseThrow();
+    double airflow = area.air().airflowM3PerHour() / 60;
+    return AirScreening.of(
+        steps,
+        AirVolume.of(floor.net(), height),
+        airflow > 0 ? Optional.of(airflow) : Optional.empty(),
+        Math.max(1, area.air().mixing()),
+        area.slab().airC().orElse(TAKEN_CELSIUS));
+  }
+
+  private AirPlan airWork(Optional<AirScreening> screening, FireCodeCheck fire) {
+    return new AirPlan(
+        screening,
+        assumption(),
+        fire,
+        IgnitionCheck.of(sources(), count(MarkKind.Detector.class)),
+        AirPath.of(openings(), outlets()),
+        AirPath.ADVICE);
+  }
+
+  private String assumption() {
+    List<String> taken = new ArrayList<>();
+    if (area.slab().airC().isEmpty()) {
+      taken.add(
+          "The air's temperature is not on the plan; %.0f °C was taken.".formatted(TAKEN_CELSIUS));
+    }
+    if (!days.isKnown()) {
+      taken.add("There is no day plan yet: the coats are taken one straight after the other.");
+    }
+    return String.join(" ", taken);
+  }
+
+  private Figure<FireCodeCheck> fire() {
+    Figure<List<Double>> volumes =
+        Figure.all(
+            coats.stream().map(c -> c.product().solvents().flatMap(s -> flammable(c, s))).toList());
+    double largest =
+        coats.stream()
+            .filter(c -> c.product().solvents().maybe().filter(s -> !s.isEmpty()).isPresent())
+            .mapToDouble(c -> c.job().mm2())
+            .max()
+            .orElse(0);
+    return volumes.map(v -> FireCodeCheck.of(largest, v.stream().mapToDouble(d -> d).sum()));
+  }
+
+  private static Figure<Double> flammable(CoatPlan c, List<SolventShare> solvents) {
+    return solvents.isEmpty()
+        ? Figure.known(0.0)
+        : c.totalVolume().map(v -> FireCodeCheck.flammable(solvents, v));
+  }
+
+  private List<String> sources() {
+    List<String> names = new ArrayList<>();
+    for (Mark m : area.marks()) {
+      if (m.kind() instanceof MarkKind.IgnitionSource s) {
+        names.add(s.what().isBlank() ? m.name() : s.what());
+      }
+    }
+    return names;
+  }
+
+  private int count(Class<? extends MarkKind> kind) {
+    return (int) area.marks().stream().filter(m -> kind.isInstance(m.kind())).count();
+  }
+
+  private List<AirPath.Place> openings() {
+    return area.doorways().stream()
+        .map(d -> new AirPath.Place(d.name(), WayOut.middle(area, d)))
+        .toList();
+  }
+
+  private List<AirPath.Place> outlets() {
+    return area.marks().stream()
+        .filter(m -> m.kind() instanceof MarkKind.AirOutlet)
+        .map(m -> new AirPath.Place(m.name(), m.form().spots().get(0).vec()))
+        .toList();
+  }
+}

@@ -1,0 +1,124 @@
+package slabwright.work;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import slabwright.site.Finish;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
+import slabwright.work.book.ProductKind;
+import slabwright.work.book.RateArithmetic;
+import slabwright.work.book.ShopBook;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.WorkStep;
+import slabwright.work.prep.PrepPlan;
+import slabwright.work.prep.PrepStep;
+import slabwright.work.top.TopPlan;
+
+/** The steps of one floor area in the order a crew does them. */
+final class AreaStepPlanner {
+  private final AreaTakeoff floor;
+  private final ShopBook book;
+  private final int crew;
+  private final StepSequence chain;
+
+  private AreaStepPlanner(AreaTakeoff floor, ShopBook book) {
+    this.floor = floor;
+    this.book = book;
+    this.crew = book.crew().people().maybe().orElse(1);
+    this.chain = new StepSequence(floor.area().id(), floor.area().name());
+  }
+
+  static Figure<List<WorkStep>> of(
+      AreaTakeoff floor, PrepPlan prep, List<TopPlan> tops, List<CoatPlan> coats, ShopBook book) {
+    AreaStepPlanner tasks = new AreaStepPlanner(floor, book);
+    tops.stream().filter(t -> !t.passes().isEmpty()).forEach(tasks::top);
+    prep.steps().forEach(tasks::prep);
+    coats.forEach(tasks::coats);
+    return tasks.chain.tasks();
+  }
+
+  private void prep(PrepStep step) {
+    boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
+    int hands = Math.max(1, crew - 1);
+    chain.append(
+        List.of(
+            StepSequence.StepDraft.pausing(
+                step.id() + ".machine", step.name() + ", by machine", step.machineTime(), 1),
+            StepSequence.StepDraft.pausing(
+                step.id() + ".hand",
+                step.name() + (machine ? ", by hand" : ""),
+                step.handTime(),
+                hands)));
+    if (step.kind() == PrepStep.Kind.FILL) {
+      chain.setGap(filled());
+    }
+  }
+
+  /** Before the floor: what falls off a top would scratch a finished one. */
+  private void top(TopPlan job) {
+    String name = (job.foot().steps() > 1 ? "Grind steps: " : "Grind top: ") + job.foot().name();
+    chain.append(StepSequence.StepDraft.pausing("top." + job.foot().id(), name, job.time(), 1));
+  }
+
+  private Figure<StepSequence.RecoatGap> filled() {
+    return book.first(ProductKind.FILLER)
+        .map(p -> p.drying().recoatFrom().flatMap(t -> temperature().flatMap(t::at)))
+        .orElseGet(() -> Figure.missing("a filler"))
+        .map(d -> new StepSequence.RecoatGap(d, Optional.empty()));
+  }
+
+  private Figure<Double> temperature() {
+    return floor.area().slab().airC().isPresent()
+        ? Figure.known(floor.area().slab().airC().getAsDouble())
+        : Figure.refused(
+            "the air temperature of \""
+                + floor.area().name()
+                + "\" is not on the plan; measure it");
+  }
+
+  private void coats(CoatPlan plan) {
+    if (plan.job().target() == Finish.Target.INLAY) {
+      new InlayStepPlanner(floor, book, chain).add(plan);
+    } else {
+      wholeFloor(plan);
+    }
+  }
+
+  private void wholeFloor(CoatPlan plan) {
+    Product p = plan.product();
+    int people = plan.job().people().maybe().orElse(1);
+    for (int i = 1; i <= plan.job().coats(); i++) {
+      String number = plan.job().coats() == 1 ? "" : ", coat " + i;
+      chain.append(
+          new StepSequence.StepDraft(
+              plan.stepId(i),
+              p.label() + number,
+              plan.coatTime(),
+              people,
+              false,
+              abrading(people)));
+      chain.setGap(gap(plan));
+    }
+  }
+
+  private Figure<Duration> abrading(int people) {
+    return RateArithmetic.time(floor.net(), book.prep().abrading()).map(t -> t.dividedBy(people));
+  }
+
+  /** The recoat window after a coat at the day's temperature. */
+  static Figure<StepSequence.RecoatGap> gap(CoatPlan plan) {
+    return plan.at(plan.product().drying().recoatFrom())
+        .with(plan.product().drying().recoatUntil(), Window::new)
+        .flatMap(w -> w.gap(plan.product().label()));
+  }
+
+  private record Window(Duration opens, Optional<Duration> closes) {
+    Figure<StepSequence.RecoatGap> gap(String label) {
+      return closes.filter(c -> c.compareTo(opens) < 0).isPresent()
+          ? Figure.refused(
+              label + " may be recoated only after its longest recoat time; check the shop book")
+          : Figure.known(new StepSequence.RecoatGap(opens, closes));
+    }
+  }
+}

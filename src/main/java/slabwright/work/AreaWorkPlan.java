@@ -1,0 +1,58 @@
+package slabwright.work;
+
+import java.util.List;
+import java.util.Optional;
+import slabwright.inlay.masking.DyeNeed;
+import slabwright.work.book.Figure;
+import slabwright.work.coat.ClientAdvice;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.prep.PrepPlan;
+import slabwright.work.rule.RuleNote;
+import slabwright.work.top.TopPlan;
+
+/**
+ * All work on one floor area.
+ *
+ * @param tops counter tops and steps, hours apart from the floor's
+ * @param bags vacuum bags for floor and tops, each as the shop's largest vacuum takes
+ * @param coats the finish system's coats in order
+ * @param unknownProducts ids that the finish names and the shop book lacks
+ * @param notes rules that apply
+ * @param advice that may be declined in writing
+ */
+public record AreaWorkPlan(
+    AreaTakeoff floor,
+    PrepPlan prep,
+    List<TopPlan> tops,
+    Figure<Integer> bags,
+    List<CoatPlan> coats,
+    List<String> unknownProducts,
+    Figure<AirPlan> air,
+    List<RuleNote> notes,
+    List<ClientAdvice> advice) {
+  public AreaWorkPlan {
+    tops = List.copyOf(tops);
+    coats = List.copyOf(coats);
+    unknownProducts = List.copyOf(unknownProducts);
+    notes = List.copyOf(notes);
+    advice = List.copyOf(advice);
+  }
+
+  /** What a stencil takes; empty when the finish has no dye for it. */
+  public Optional<DyeNeed> dyeNeed(String inlayId, String colour) {
+    return InlayDyes.need(this, inlayId, colour);
+  }
+
+  public String id() {
+    return floor.area().id();
+  }
+
+  public String name() {
+    return floor.area().name();
+  }
+
+  /** The coat of a product, if the finish has one. */
+  public Optional<CoatPlan> coat(String productId) {
+    return coats.stream().filter(c -> c.product().id().equals(productId)).findFirst();
+  }
+}

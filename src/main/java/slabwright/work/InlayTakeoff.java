@@ -1,0 +1,84 @@
+package slabwright.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.site.ColourChoice;
+import slabwright.site.Inlay;
+
+/**
+ * What an inlay asks of the crew. Areas in mm², lengths in mm.
+ *
+ * @param blank area of the vinyl, all stencils
+ * @param film what comes off the roll for it
+ * @param edges length of opening edges to press down, all stencils
+ * @param skirt area of paper around it
+ * @param dyes what each stencil takes, in laying order
+ */
+public record InlayTakeoff(
+    String id,
+    String name,
+    double blank,
+    VinylFromRoll film,
+    double edges,
+    double skirt,
+    List<StencilDye> dyes) {
+  /**
+   * Vinyl off the roll, all stencils, waste and overlaps included.
+   *
+   * @param length mm, 0 while the stencil is not laid out on the roll
+   * @param roll width of the roll, mm
+   */
+  public record VinylFromRoll(double length, double roll) {
+    /** In mm². */
+    public double area() {
+      return length * roll;
+    }
+  }
+
+  /**
+   * One stencil's dye.
+   *
+   * @param product id in the shop book, or empty for the finish system's inlay dye
+   * @param openings mm² misted
+   */
+  public record StencilDye(String colour, String product, double openings) {}
+
+  public InlayTakeoff {
+    dyes = List.copyOf(dyes);
+  }
+
+  /** From an inlay on the plan and what was computed of it. */
+  public static InlayTakeoff of(Inlay inlay, InlayPlan plan) {
+    List<StencilDye> dyes = new ArrayList<>();
+    for (Stencil s : plan.stencils().stencils()) {
+      dyes.add(new StencilDye(s.colour(), product(inlay, s.colour()), s.openings().area()));
+    }
+    double blank = plan.blankArea() * plan.stencils().stencils().size();
+    VinylFromRoll film = new VinylFromRoll(plan.rollLength(), inlay.spec().roll().mm());
+    return new InlayTakeoff(
+        inlay.id(), inlay.name(), blank, film, plan.cutLength(), plan.skirtArea(), dyes);
+  }
+
+  private static String product(Inlay inlay, String colour) {
+    return inlay.spec().colours().stream()
+        .filter(c -> c.colour().equals(colour))
+        .map(ColourChoice::product)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** The same with a product for the colours that name none. */
+  InlayTakeoff withDye(String product) {
+    List<StencilDye> named =
+        dyes.stream()
+            .map(d -> d.product().isEmpty() ? new StencilDye(d.colour(), product, d.openings()) : d)
+            .toList();
+    return new InlayTakeoff(id, name, blank, film, edges, skirt, named);
+  }
+
+  public double openings() {
+    return dyes.stream().mapToDouble(StencilDye::openings).sum();
+  }
+}

@@ -1,0 +1,57 @@
+package slabwright.work;
+
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import slabwright.work.air.AirFigures;
+import slabwright.work.air.AirScreening;
+import slabwright.work.air.ClearingTime;
+import slabwright.work.air.StepAirFigures;
+import slabwright.work.air.VapourStep;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.KeepOut;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.WorkStep;
+
+/** Keeps other trades off a floor while solvent is laid and until its vapour has cleared. */
+final class KeepOutOp {
+  private KeepOutOp() {}
+
+  static WorkStep addTo(WorkStep task, List<AreaWorkPlan> areas, DayPlan days) {
+    return areas.stream()
+        .filter(a -> task.id().startsWith(a.id() + "/"))
+        .flatMap(a -> a.air().maybe().stream())
+        .flatMap(w -> w.screening().stream())
+        .filter(s -> releases(s, task))
+        .findFirst()
+        .flatMap(s -> days.step(task.id()).map(p -> task.withKeepOut(keepOut(s, p, days))))
+        .orElse(task);
+  }
+
+  private static boolean releases(AirScreening s, WorkStep task) {
+    return s.steps().stream().map(VapourStep::name).anyMatch(task.name()::equals);
+  }
+
+  /** The step's own, with the vapour held low: the longer of its two figures. */
+  private static ClearingTime clearing(AirFigures figures, ScheduledStep step) {
+    return figures.steps().stream()
+        .filter(a -> a.name().equals(step.task().name()))
+        .max(Comparator.comparing(StepAirFigures::layerPeakLel))
+        .map(StepAirFigures::layerToHealth)
+        .orElse(figures.toHealth());
+  }
+
+  private static KeepOut keepOut(AirScreening s, ScheduledStep step, DayPlan days) {
+    ClearingTime clearing = clearing(s.stated().orElse(s.closed()), step);
+    if (clearing instanceof ClearingTime.After after) {
+      long minutes = (long) Math.ceil(after.minutes());
+      return new KeepOut("solvent vapour", Duration.ofMinutes(minutes));
+    }
+    if (clearing instanceof ClearingTime.Never) {
+      return new KeepOut(
+          "solvent vapour; without fresh air it does not clear by this estimate",
+          Duration.between(step.end(), days.end()));
+    }
+    return new KeepOut("solvent work", Duration.ZERO);
+  }
+}

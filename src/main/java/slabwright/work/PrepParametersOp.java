@@ -1,0 +1,68 @@
+package slabwright.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Zone;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+import slabwright.site.TrenchLevel;
+import slabwright.work.prep.FillerGap;
+import slabwright.work.prep.PrepParameters;
+import slabwright.work.prep.PrepZone;
+
+/** What a take-off says about preparing the floor: zones, with trenches taken as levelled. */
+final class PrepParametersOp {
+  private PrepParametersOp() {}
+
+  static PrepParameters of(FloorTakeoff t) {
+    List<PrepZone> zones = new ArrayList<>();
+    List<PrepParameters.ToLevel> toLevel = new ArrayList<>();
+    for (Zone z : t.zones()) {
+      PrepZone zone = zone(t, z);
+      if (zone.area() > 0) {
+        zones.add(zone);
+      }
+      if (z.mark().filter(PrepParametersOp::stops).isPresent()) {
+        toLevel.add(new PrepParameters.ToLevel(zone.name(), zone.kind(), z.area()));
+      }
+    }
+    return new PrepParameters(
+        zones,
+        toLevel,
+        t.area().finish().exposure(),
+        t.area().slab().mohs(),
+        FillerGap.of(t.area()));
+  }
+
+  private static PrepZone zone(FloorTakeoff t, Zone z) {
+    return new PrepZone(
+        z.mark().map(Mark::name).orElse("old slab"),
+        z.mark().map(m -> kind(m.kind())).orElse(PrepZone.Kind.OLD_CONCRETE),
+        z.region().intersect(t.levelled().machine()).area(),
+        z.region().intersect(t.levelled().hand()).area());
+  }
+
+  private static boolean stops(Mark m) {
+    return m.kind() instanceof MarkKind.Trench t && t.stopsMachine();
+  }
+
+  private static PrepZone.Kind kind(MarkKind kind) {
+    if (kind instanceof MarkKind.Trench t) {
+      return trench(t.lie());
+    }
+    return switch (kind.type()) {
+      case PATCH -> PrepZone.Kind.PATCH;
+      case RESIDUE -> PrepZone.Kind.RESIDUE;
+      default -> PrepZone.Kind.OLD_CONCRETE;
+    };
+  }
+
+  private static PrepZone.Kind trench(TrenchLevel lie) {
+    return switch (lie) {
+      case PROUD -> PrepZone.Kind.TRENCH_PROUD;
+      case LOW -> PrepZone.Kind.TRENCH_LOW;
+      case FLUSH -> PrepZone.Kind.TRENCH_FLUSH;
+    };
+  }
+}

@@ -1,0 +1,73 @@
+package slabwright.work;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.site.Finish;
+import slabwright.work.book.Figure;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.ScheduledStep;
+
+/**
+ * When a step of one floor area is laid.
+ *
+ * @param id within the floor area
+ * @param from minutes from the job's start
+ * @param minutes how long
+ */
+record StepTiming(String id, String name, double from, double minutes) {
+
+  /** Along the day plan. */
+  static List<StepTiming> fromDayPlan(DayPlan days, String areaId) {
+    String prefix = areaId + "/";
+    return days.steps().stream()
+        .filter(p -> p.task().id().startsWith(prefix) && !p.isAbrading())
+        .map(p -> of(p, days, prefix.length()))
+        .toList();
+  }
+
+  private static StepTiming of(ScheduledStep p, DayPlan days, int prefix) {
+    Duration from = Duration.between(days.firstDay().atTime(days.hours().from()), p.start());
+    return new StepTiming(
+        p.task().id().substring(prefix), p.task().name(), from.toMinutes(), minutes(p.worked()));
+  }
+
+  /** Without a day plan: coat after coat with no time for the air to clear in between. */
+  static Figure<List<StepTiming>> inSequence(AreaTakeoff floor, List<CoatPlan> coats) {
+    Figure<List<StepTiming>> all = Figure.known(List.of());
+    for (CoatPlan c : coats) {
+      all = all.with(c.coatTime(), (list, time) -> extended(list, floor, c, minutes(time)));
+    }
+    return all;
+  }
+
+  private static List<StepTiming> extended(
+      List<StepTiming> before, AreaTakeoff floor, CoatPlan c, double minutes) {
+    List<StepTiming> list = new ArrayList<>(before);
+    for (int i = 1; i <= c.job().coats(); i++) {
+      if (c.job().target() == Finish.Target.WHOLE_FLOOR) {
+        list.add(next(list, c.stepId(i), c.product().label() + ", coat " + i, minutes));
+      } else {
+        for (InlayTakeoff inlay : floor.inlays()) {
+          double share = CoatList.openings(inlay, c.product()) / Math.max(1, c.job().mm2());
+          String id = InlayStepPlanner.id(inlay, c, "mist." + i);
+          list.add(next(list, id, "Mist coat " + i + ": " + inlay.name(), minutes * share));
+        }
+      }
+    }
+    return list;
+  }
+
+  private static StepTiming next(List<StepTiming> before, String id, String name, double minutes) {
+    double from =
+        before.isEmpty()
+            ? 0
+            : before.get(before.size() - 1).from() + before.get(before.size() - 1).minutes();
+    return new StepTiming(id, name, from, Math.max(1, minutes));
+  }
+
+  private static double minutes(Duration d) {
+    return Math.max(1, d.toSeconds() / 60.0);
+  }
+}

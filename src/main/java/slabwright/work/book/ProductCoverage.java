@@ -1,0 +1,40 @@
+package slabwright.work.book;
+
+import java.util.List;
+
+/**
+ * How far a product goes.
+ *
+ * @param coverage mm²/mm³ for one coat, which is m²/L
+ * @param loss share that stays in tools and cans or drifts away
+ * @param solids share of the volume that stays as dry film
+ * @param kits smallest first
+ * @param splits whether an unmixed kit may be used in part
+ * @param gritPerVolume kg/mm³ of grit additive the shop stirs in
+ */
+public record ProductCoverage(
+    Figure<Integer> coats,
+    Figure<Double> coverage,
+    Figure<Double> loss,
+    Figure<Double> solids,
+    Figure<List<Kit>> kits,
+    Figure<Boolean> splits,
+    Figure<Double> gritPerVolume) {
+
+  static ProductCoverage read(BookSection s) {
+    return new ProductCoverage(
+        s.whole("coats"),
+        s.number("coverage", BookDimension.COVERAGE),
+        s.number("loss", BookDimension.SHARE),
+        s.number("volume solids", BookDimension.SHARE),
+        s.list("kits", "1 gal @ ?, 5 gal @ ?", Kit::read).flatMap(ProductCoverage::some),
+        s.yes("kits may be split"),
+        s.number("grit", BookDimension.MASS_PER_VOLUME));
+  }
+
+  private static Figure<List<Kit>> some(List<Kit> kits) {
+    return kits.isEmpty()
+        ? Figure.refused("a product is sold in some kit; write for example kits = 1 gal @ ?")
+        : Figure.known(kits);
+  }
+}

@@ -1,0 +1,38 @@
+package slabwright.work.book;
+
+import java.math.BigDecimal;
+
+/**
+ * A tool the crew owns.
+ *
+ * @param kind floor grinder, hand grinder, vacuum, fan or sprayer
+ * @param wheelMm diameter of a hand grinder's wheel
+ * @param airflow m³/min: what a vacuum pulls, what a grinder's maker asks for, what a fan moves
+ * @param bagKg how much dust one bag of a vacuum holds
+ * @param dayPrice what a day of it costs the client
+ */
+public record ShopTool(
+    String name,
+    Figure<String> kind,
+    Figure<Double> wheelMm,
+    Figure<Double> airflow,
+    Figure<Double> bagKg,
+    Figure<BigDecimal> bagPrice,
+    Figure<BigDecimal> dayPrice) {
+
+  static ShopTool read(BookSection s) {
+    return new ShopTool(
+        s.name(),
+        s.word("kind", "floor grinder, hand grinder, vacuum, fan or sprayer"),
+        s.number("wheel", BookDimension.LENGTH),
+        s.number("airflow", BookDimension.AIRFLOW),
+        s.number("bag holds", BookDimension.MASS),
+        s.price("price a bag"),
+        s.price("price a day"));
+  }
+
+  /** Whether the book calls it so. */
+  public boolean is(String what) {
+    return kind.maybe().filter(what::equals).isPresent();
+  }
+}

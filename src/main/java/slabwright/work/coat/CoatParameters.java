@@ -1,0 +1,41 @@
+package slabwright.work.coat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabwright.site.Finish;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
+
+/**
+ * One product on one floor.
+ *
+ * @param place in the finish system, from 1
+ * @param mm2 it goes onto
+ * @param cutIn mm to cut in before rolling
+ * @param grid for lanes; known and empty where there are none, as in an inlay
+ * @param rate mm² an hour of one person
+ * @param people who lay at once
+ * @param celsius the air's temperature, if measured
+ * @param crew people there are
+ */
+public record CoatParameters(
+    String area,
+    int place,
+    Product product,
+    Finish.Target target,
+    int coats,
+    double mm2,
+    double cutIn,
+    Figure<Optional<LaneGrid>> grid,
+    Figure<Double> rate,
+    Figure<Integer> people,
+    OptionalDouble celsius,
+    Figure<Integer> crew) {
+
+  /** The temperature, or a sentence that asks for it. */
+  Figure<Double> temperature() {
+    return celsius.isPresent()
+        ? Figure.known(celsius.getAsDouble())
+        : Figure.refused("the air temperature of \"" + area + "\" is not on the plan; measure it");
+  }
+}

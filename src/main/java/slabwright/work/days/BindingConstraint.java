@@ -1,0 +1,19 @@
+package slabwright.work.days;
+
+/** Why a step does not start earlier. Waiting for the next morning is part of each. */
+public sealed interface BindingConstraint {
+  /** Nothing but the first day. */
+  record FirstDay() implements BindingConstraint {}
+
+  /** An earlier step has to end and dry. */
+  record Step(String id) implements BindingConstraint {}
+
+  /** The people are busy on another step until it ends. */
+  record Crew(String id) implements BindingConstraint {}
+
+  /** It could start earlier, but then the coat after it would miss its recoat window. */
+  record Window(String id) implements BindingConstraint {}
+
+  /** Somebody said not before. */
+  record NotBefore() implements BindingConstraint {}
+}

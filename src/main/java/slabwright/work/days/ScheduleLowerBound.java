@@ -1,0 +1,88 @@
+package slabwright.work.days;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How early a job can end at best: no plan ends before the steps would with hands without number
+ * and no window to miss, nor before the crew has put in all its hours.
+ */
+final class ScheduleLowerBound {
+  private final List<WorkStep> tasks;
+  private final Map<String, Duration> tails = new HashMap<>();
+  private final LocalDateTime end;
+
+  ScheduleLowerBound(
+      List<WorkStep> tasks,
+      WorkingWeek hours,
+      LocalDate firstDay,
+      Map<String, LocalDateTime> notBefore) {
+    this.tasks = tasks;
+    LocalDateTime waits = withoutLimit(hours, firstDay, notBefore);
+    LocalDateTime work = byHours(hours, firstDay);
+    this.end = waits.isAfter(work) ? waits : work;
+    tails();
+  }
+
+  LocalDateTime end() {
+    return end;
+  }
+
+  /** The least time from a step's start to the job's end, nights not counted. */
+  Duration tail(WorkStep task) {
+    return tails.get(task.id());
+  }
+
+  private LocalDateTime withoutLimit(
+      WorkingWeek hours, LocalDate firstDay, Map<String, LocalDateTime> notBefore) {
+    CrewCalendar alone = new CrewCalendar(hours);
+    Map<String, LocalDateTime> ends = new HashMap<>();
+    LocalDateTime start = firstDay.atTime(hours.from());
+    LocalDateTime last = start;
+    for (WorkStep t : tasks) {
+      LocalDateTime ready = later(start, notBefore.getOrDefault(t.id(), start));
+      for (StepWait w : t.waits()) {
+        ready = later(ready, ends.get(w.after()).plus(w.atLeast()));
+      }
+      List<TimeSpan> spans = alone.find(t, ready).spans();
+      ends.put(t.id(), spans.get(spans.size() - 1).end());
+      last = later(last, ends.get(t.id()));
+    }
+    return last;
+  }
+
+  private LocalDateTime byHours(WorkingWeek hours, LocalDate firstDay) {
+    Duration all =
+        tasks.stream()
+            .map(t -> t.length().multipliedBy(t.people()))
+            .reduce(Duration.ZERO, Duration::plus);
+    WorkStep together = WorkStep.pausing("", "", "", all.dividedBy(hours.people()), 1);
+    List<TimeSpan> spans =
+        new CrewCalendar(hours).find(together, firstDay.atTime(hours.from())).spans();
+    return spans.get(spans.size() - 1).end();
+  }
+
+  private void tails() {
+    for (int i = tasks.size() - 1; i >= 0; i--) {
+      WorkStep t = tasks.get(i);
+      Duration after = Duration.ZERO;
+      for (WorkStep next : tasks.subList(i + 1, tasks.size())) {
+        for (StepWait w : next.waits()) {
+          if (w.after().equals(t.id())) {
+            Duration way = w.atLeast().plus(tails.get(next.id()));
+            after = way.compareTo(after) > 0 ? way : after;
+          }
+        }
+      }
+      tails.put(t.id(), t.length().plus(after));
+    }
+  }
+
+  private static LocalDateTime later(LocalDateTime a, LocalDateTime b) {
+    return a.isAfter(b) ? a : b;
+  }
+}

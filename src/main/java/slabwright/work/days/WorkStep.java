@@ -1,0 +1,62 @@
+package slabwright.work.days;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One step of the job before it has a place in time.
+ *
+ * @param id unique in the plan
+ * @param name for people
+ * @param area the floor area it happens on
+ * @param length working time with its people
+ * @param people how many of the crew it takes
+ * @param mayPause whether it may go on the next morning; a coat may not
+ * @param waits on earlier tasks
+ * @param abrading time to abrade this floor if a recoat window is missed; empty when unknown
+ * @param keepOut who else must stay off, and for how long after
+ */
+public record WorkStep(
+    String id,
+    String name,
+    String area,
+    Duration length,
+    int people,
+    boolean mayPause,
+    List<StepWait> waits,
+    Optional<Duration> abrading,
+    Optional<KeepOut> keepOut) {
+  public WorkStep {
+    waits = List.copyOf(waits);
+    if (people < 1 || length.isNegative()) {
+      throw new IllegalArgumentException("a step needs people and a length: " + name);
+    }
+  }
+
+  /** A step that may pause overnight and shuts nobody out. */
+  public static WorkStep pausing(
+      String id, String name, String area, Duration length, int people, StepWait... waits) {
+    return new WorkStep(
+        id, name, area, length, people, true, List.of(waits), Optional.empty(), Optional.empty());
+  }
+
+  /** A coat: done in one go. */
+  public static WorkStep coat(
+      String id, String name, String area, Duration length, int people, StepWait... waits) {
+    return new WorkStep(
+        id, name, area, length, people, false, List.of(waits), Optional.empty(), Optional.empty());
+  }
+
+  /** The same step with the time to abrade the floor should its window be missed. */
+  public WorkStep withAbrading(Duration time) {
+    return new WorkStep(
+        id, name, area, length, people, mayPause, waits, Optional.of(time), keepOut);
+  }
+
+  /** The same step with other trades kept out. */
+  public WorkStep withKeepOut(KeepOut out) {
+    return new WorkStep(
+        id, name, area, length, people, mayPause, waits, abrading, Optional.of(out));
+  }
+}

@@ -1,0 +1,145 @@
+package slabwright.work.handover;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import slabwright.site.Machine;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+import slabwright.work.AreaWorkPlan;
+import slabwright.work.InlayTakeoff;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.Figure;
+import slabwright.work.book.ProductKind;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.Kits;
+import slabwright.work.prep.Bond;
+import slabwright.work.prep.PrepStep;
+
+/** What goes on the van. */
+public final class LoadList {
+  private static final List<String> SAFETY =
+      List.of(
+          "Respirators and cartridges as sheet 7 says",
+          "Gloves that stand the solvent, eye and ear protection",
+          "Gas meter for flammable vapour, bump-tested",
+          "Fire extinguisher, closed metal can for rags, bonding wire",
+          "Barrier tape and signs: keep off, no flames; first-aid kit",
+          "Thermometer for surfaces, hygrometer, Mohs picks");
+
+  /** Common practice, no source. */
+  private static final List<String> SPARES =
+      List.of(
+          "Vacuum hose and filter, grinder belt or brushes, fuses, extension lead",
+          "Roller sleeve and frame, brush, sprayer nozzle and jar",
+          "Mixing pails and paddle, scale for two-part products");
+
+  private final WorkPlan plan;
+  private final UnitSystem units;
+
+  private LoadList(WorkPlan plan) {
+    this.plan = plan;
+    this.units = plan.site().units();
+  }
+
+  public static HandoverDocument of(WorkPlan plan) {
+    return new LoadList(plan).paper();
+  }
+
+  private HandoverDocument paper() {
+    return new HandoverDocument(
+        "Load list: " + plan.site().name(),
+        List.of(plan.book().origin()),
+        List.of(
+            new HandoverDocument.Section("Machines and tools", tools()),
+            new HandoverDocument.Section("Diamonds and pads, each with a spare set", diamonds()),
+            new HandoverDocument.Section("Products", products()),
+            new HandoverDocument.Section("Stencils and masking", stencils()),
+            new HandoverDocument.Section(
+                "Spares", SPARES.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList()),
+            new HandoverDocument.Section(
+                "Safety", SAFETY.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList())),
+        List.of());
+  }
+
+  private List<HandoverDocument.Row> tools() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (AreaWorkPlan a : plan.areas()) {
+      a.floor().area().machines().stream().map(Machine::name).forEach(n -> names.put(n, ""));
+    }
+    plan.book().tools().stream()
+        .filter(t -> !t.is("floor grinder"))
+        .forEach(t -> names.put(t.name(), ""));
+    for (AreaWorkPlan a : plan.areas()) {
+      if (a.bags().maybe().filter(n -> n == 0).isEmpty()) {
+        names.put("Vacuum bags, " + a.name(), a.bags().text(String::valueOf));
+      }
+    }
+    return rows(names);
+  }
+
+  /**
+   * Every pass of the plan with its tool; metal ones in the bond that the slab's reading asks for.
+   */
+  private List<HandoverDocument.Row> diamonds() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (AreaWorkPlan a : plan.areas()) {
+      String bond =
+          a.prep().bond().bonds().stream().map(Bond::word).collect(Collectors.joining(" and "));
+      for (PrepStep s : a.prep().steps()) {
+        boolean metal = s.kind() == PrepStep.Kind.METAL_PASS;
+        if (metal || s.kind() == PrepStep.Kind.FINE_PASS) {
+          names.merge(
+              s.id().substring(s.id().indexOf('.') + 1),
+              metal ? (bond.isEmpty() ? "bond by the scratch test" : bond) : "",
+              (x, y) -> x.contains(y) ? x : x + "; " + y);
+        }
+      }
+    }
+    return rows(names);
+  }
+
+  private List<HandoverDocument.Row> products() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (AreaWorkPlan a : plan.areas()) {
+      for (CoatPlan c : a.coats()) {
+        names.put(c.product().label() + ", " + a.name(), kits(c.kits()));
+      }
+      if (a.prep().filler().mm3() > 0) {
+        String label = plan.book().first(ProductKind.FILLER).map(p -> p.label()).orElse("Filler");
+        names.put(label + ", " + a.name(), kits(a.prep().filler().kits()));
+      }
+    }
+    return rows(names);
+  }
+
+  private String kits(Figure<Kits> kits) {
+    return kits.text(
+        k ->
+            String.join(
+                " + ",
+                k.lines().stream()
+                    .map(l -> l.count() + " x " + QuantityFormat.volume(l.kit().mm3(), units))
+                    .toList()));
+  }
+
+  private List<HandoverDocument.Row> stencils() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (AreaWorkPlan a : plan.areas()) {
+      for (InlayTakeoff i : a.floor().inlays()) {
+        names.put("Cut stencil, " + i.name(), QuantityFormat.area(i.blank(), units));
+        names.put("Masking tape and upright masking for " + i.name(), "");
+        names.put("Masking paper round " + i.name(), QuantityFormat.area(i.skirt(), units));
+      }
+    }
+    return rows(names);
+  }
+
+  private static List<HandoverDocument.Row> rows(Map<String, String> names) {
+    List<HandoverDocument.Row> rows = new ArrayList<>();
+    names.forEach((label, value) -> rows.add(HandoverDocument.Row.toTick(label, value)));
+    return rows;
+  }
+}

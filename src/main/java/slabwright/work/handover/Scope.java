@@ -1,0 +1,109 @@
+package slabwright.work.handover;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.site.Declined;
+import slabwright.site.Finish;
+import slabwright.site.FloorArea;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+import slabwright.work.AreaWorkPlan;
+import slabwright.work.WorkPlan;
+import slabwright.work.coat.ClientAdvice;
+import slabwright.work.coat.CoatPlan;
+
+/**
+ * What the job includes, what it does not, and the advice log.
+ *
+ * @param included one sentence each
+ * @param excluded one sentence each
+ * @param advice all advice given, declined or open
+ */
+public record Scope(
+    List<String> included, List<String> excluded, List<GivenAdvice> advice, Cost cost) {
+  public Scope {
+    included = List.copyOf(included);
+    excluded = List.copyOf(excluded);
+    advice = List.copyOf(advice);
+  }
+
+  /**
+   * Advice given for a floor area; open unless it was declined.
+   *
+   * @param key area id, a slash, the advice's id
+   * @param declined whether the client does otherwise, and signs for it
+   * @param declinedBy name or initials, if known
+   * @param declinedOn the day, if known
+   */
+  public record GivenAdvice(
+      String key,
+      String area,
+      ClientAdvice advice,
+      boolean declined,
+      Optional<String> declinedBy,
+      Optional<LocalDate> declinedOn) {
+    static GivenAdvice of(FloorArea area, ClientAdvice advice) {
+      Optional<Declined> declined = area.declined(advice.id());
+      return new GivenAdvice(
+          area.id() + "/" + advice.id().word(),
+          area.name(),
+          advice,
+          declined.isPresent(),
+          declined.map(Declined::by).filter(n -> !n.isBlank()),
+          declined.flatMap(Declined::on));
+    }
+
+    /** The advice with its reason. */
+    public String words() {
+      return area + ": " + advice.prefer() + " " + advice.why();
+    }
+
+    /** How it stands: "open", or "declined" with who and when as far as that is known. */
+    public String status() {
+      return declined
+          ? "declined"
+              + declinedBy.map(n -> " by " + n).orElse("")
+              + declinedOn.map(d -> " on " + d).orElse("")
+          : "open";
+    }
+  }
+
+  private static final List<String> NEVER =
+      List.of(
+          "Gas, electrical and sprinkler work, and isolating or restoring smoke detectors: the"
+              + " owner's.",
+          "Moisture coming from the slab, cracks that move, and settlement.",
+          "Whatever is not named above.");
+
+  /** The scope of a plan. */
+  public static Scope of(WorkPlan plan) {
+    List<String> included = new ArrayList<>();
+    List<GivenAdvice> advice = new ArrayList<>();
+    for (AreaWorkPlan area : plan.areas()) {
+      included.addAll(included(area, plan.site().units()));
+      area.advice().forEach(a -> advice.add(GivenAdvice.of(area.floor().area(), a)));
+    }
+    return new Scope(included, NEVER, advice, Cost.of(plan));
+  }
+
+  private static List<String> included(AreaWorkPlan area, UnitSystem units) {
+    List<String> lines = new ArrayList<>();
+    area.prep().steps().forEach(s -> lines.add(area.name() + ": " + s.name() + "."));
+    for (CoatPlan c : area.coats()) {
+      String where =
+          c.job().target() == Finish.Target.INLAY
+              ? "in the inlay"
+              : "on " + QuantityFormat.area(c.job().mm2(), units);
+      String coats = c.job().coats() == 1 ? "1 coat" : c.job().coats() + " coats";
+      lines.add("%s: %s, %s %s.".formatted(area.name(), c.product().label(), coats, where));
+    }
+    return lines;
+  }
+
+  /** Advice declined, to be signed line by line. */
+  public List<GivenAdvice> declined() {
+    return advice.stream().filter(GivenAdvice::declined).toList();
+  }
+}

@@ -1,0 +1,110 @@
+package slabwright.work.prep;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.work.book.Figure;
+import slabwright.work.book.GritRate;
+import slabwright.work.book.PrepRates;
+import slabwright.work.book.RateArithmetic;
+import slabwright.work.book.ShopBook;
+
+/** Lists the steps of preparing one floor. */
+final class PrepStepBuilder {
+  private final PrepParameters floor;
+  private final ShopBook book;
+  private final PrepRates rates;
+
+  PrepStepBuilder(PrepParameters floor, ShopBook book) {
+    this.floor = floor;
+    this.book = book;
+    this.rates = book.prep();
+  }
+
+  List<PrepStep> build() {
+    List<PrepStep> steps = new ArrayList<>();
+    floor.toLevel().forEach(t -> steps.add(level(t, steps.size())));
+    floor.of(PrepZone.Kind.RESIDUE).forEach(z -> steps.add(residue(z, steps.size())));
+    List<GritRate> grits = grits();
+    grits.stream().filter(PrepStepBuilder::isMetal).forEach(g -> steps.add(pass(g)));
+    if (!floor.gaps().isEmpty()) {
+      steps.add(fill());
+    }
+    grits.stream().filter(g -> !isMetal(g)).forEach(g -> steps.add(pass(g)));
+    steps.add(clean());
+    return steps;
+  }
+
+  private PrepStep level(PrepParameters.ToLevel t, int number) {
+    String how = t.kind() == PrepZone.Kind.TRENCH_LOW ? "Fill and grind flush: " : "Grind flush: ";
+    return new PrepStep(
+        "level." + number,
+        how + t.name(),
+        PrepStep.Kind.LEVEL,
+        0,
+        t.mm2(),
+        RateArithmetic.time(0, rates.trenchLevelling()),
+        RateArithmetic.time(t.mm2(), rates.trenchLevelling()),
+        RateArithmetic.dust(t.mm2(), rates.trenchDust()));
+  }
+
+  private PrepStep residue(PrepZone z, int number) {
+    return new PrepStep(
+        "residue." + number,
+        "Take off: " + z.name(),
+        PrepStep.Kind.RESIDUE,
+        z.machine(),
+        z.hand(),
+        RateArithmetic.time(z.machine(), rates.residueMachine()),
+        RateArithmetic.time(z.hand(), rates.residueHand()),
+        RateArithmetic.dust(z.area(), rates.residueDust()));
+  }
+
+  /** The passes for the wanted exposure; without a wish there are none to plan. */
+  private List<GritRate> grits() {
+    return floor
+        .wanted()
+        .map(w -> book.grits().stream().filter(g -> g.serves(w)).toList())
+        .orElse(List.of());
+  }
+
+  private static boolean isMetal(GritRate g) {
+    return g.family().maybe().filter("metal"::equals).isPresent();
+  }
+
+  private PrepStep pass(GritRate g) {
+    return new PrepStep(
+        "grit." + g.name(),
+        "Grind, " + g.name(),
+        isMetal(g) ? PrepStep.Kind.METAL_PASS : PrepStep.Kind.FINE_PASS,
+        floor.machine(),
+        floor.hand(),
+        RateArithmetic.time(floor.machine(), g.machineRate()),
+        RateArithmetic.time(floor.hand(), g.handRate()),
+        RateArithmetic.dust(floor.area(), g.dust()));
+  }
+
+  private PrepStep fill() {
+    double run = floor.gaps().stream().mapToDouble(FillerGap::run).sum();
+    return new PrepStep(
+        "fill",
+        "Fill joints, cracks and spalls",
+        PrepStep.Kind.FILL,
+        0,
+        0,
+        RateArithmetic.time(0, rates.filling()),
+        RateArithmetic.time(run, rates.filling()),
+        Figure.known(0.0));
+  }
+
+  private PrepStep clean() {
+    return new PrepStep(
+        "clean",
+        "Vacuum and clean",
+        PrepStep.Kind.CLEAN,
+        0,
+        floor.area(),
+        RateArithmetic.time(0, rates.cleaning()),
+        RateArithmetic.time(floor.area(), rates.cleaning()),
+        Figure.known(0.0));
+  }
+}

@@ -1,0 +1,28 @@
+package slabwright.desk.model.input;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.OptionalDouble;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TypedWallTest {
+  @ParameterizedTest
+  @CsvSource({
+    "4 m, , 4000",
+    "r 4 m, -90, 4000",
+    "l 4 m, 90, 4000",
+    "s 4000 mm, 0, 4000",
+    "r30 4 m, -30, 4000",
+    "r30° 4 m, -30, 4000",
+    "l 45° 4 m, 45, 4000",
+    "l22.5 10', 22.5, 3048",
+    "r 24' 6\", -90, 7467.6"
+  })
+  void a_wall_is_read_with_or_without_its_turn(String line, Double turn, double mm) {
+    TypedWall read = TypedWall.read(line).orThrow();
+    assertThat(read.turn())
+        .isEqualTo(turn == null ? OptionalDouble.empty() : OptionalDouble.of(turn));
+    assertThat(read.length().mm()).isEqualTo(mm);
+  }
+}

@@ -1,0 +1,111 @@
+package slabwright.project;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import slabwright.site.AdviceId;
+import slabwright.site.Declined;
+import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
+import slabwright.site.Form;
+import slabwright.site.Machine;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+import slabwright.site.Move;
+import slabwright.site.OutlinePiece;
+import slabwright.site.Site;
+import slabwright.site.Spot;
+import slabwright.site.edit.AreaEdit;
+import slabwright.site.edit.Edit;
+import slabwright.site.edit.MarkEdit;
+import slabwright.site.edit.Outcome;
+import slabwright.site.edit.OutlineEdit;
+import slabwright.site.edit.SiteEdit;
+import slabwright.units.Length;
+import slabwright.units.UnitSystem;
+
+class PlanChangesTest {
+  private static final Mark COUNTER =
+      Mark.of("m1", "counter", new MarkKind.Island(), box(3000, 2000, 1500));
+
+  private static Form box(double x, double y, double length) {
+    return new Form.Rectangle(Spot.mm(x, y), Length.mm(length), Length.mm(600), Length.ZERO, 0);
+  }
+
+  private static Site shed() {
+    FloorArea area =
+        FloorArea.of(
+            "a1",
+            "Shed",
+            List.of(
+                OutlinePiece.wall(Spot.mm(0, 0)),
+                OutlinePiece.wall(Spot.mm(8000, 0)),
+                OutlinePiece.wall(Spot.mm(8000, 6000)),
+                OutlinePiece.wall(Spot.mm(0, 6000))));
+    return Site.empty("Tram shed", UnitSystem.METRIC)
+        .withAreas(List.of(area.withMarks(List.of(COUNTER))));
+  }
+
+  private static List<String> after(Edit edit) {
+    Outcome outcome = edit.apply(shed());
+    assertThat(outcome.isDone()).isTrue();
+    return PlanChanges.between(shed(), ((Outcome.Done) outcome).site());
+  }
+
+  @Test
+  void a_plan_does_not_differ_from_itself() {
+    assertThat(PlanChanges.between(shed(), shed())).isEmpty();
+  }
+
+  @Test
+  void showing_other_units_changes_nothing() {
+    assertThat(after(new SiteEdit.SetUnits(UnitSystem.FEET_INCHES))).isEmpty();
+  }
+
+  @Test
+  void a_mark_is_added_moved_resized_and_removed() {
+    Mark drain = Mark.of("m2", "", new MarkKind.DrainOrBox(), box(1000, 1000, 300));
+    assertThat(after(new MarkEdit.Put("a1", drain))).containsExactly("Drain or box m2 added");
+    assertThat(after(put(COUNTER.form().map(Move.by(100, 0)))))
+        .containsExactly("Island \"counter\" moved");
+    assertThat(after(put(box(3000, 2000, 1700))))
+        .containsExactly("Island \"counter\" has another size");
+    assertThat(after(new MarkEdit.Remove("a1", Set.of("m1"))))
+        .containsExactly("Island \"counter\" removed");
+  }
+
+  private static Edit put(Form form) {
+    return new MarkEdit.Put("a1", COUNTER.withForm(form));
+  }
+
+  @Test
+  void a_moved_corner_tells_the_walls_that_changed() {
+    assertThat(after(new OutlineEdit.MoveCorner("a1", 2, Spot.mm(8000, 6500))))
+        .containsExactly(
+            "Wall 2 is 6.500 m instead of 6.000 m", "Wall 3 is 8.016 m instead of 8.000 m");
+  }
+
+  @Test
+  void machines_are_named() {
+    Machine m = new Machine("g1", "Planetary", Length.mm(700), Length.mm(650), Length.mm(10));
+    assertThat(after(new AreaEdit.SetMachines("a1", List.of(m))))
+        .containsExactly("Machine \"Planetary\" added");
+  }
+
+  @Test
+  void floor_areas_come_and_go() {
+    assertThat(after(new SiteEdit.RemoveArea("a1"))).containsExactly("Floor area \"Shed\" removed");
+  }
+
+  @Test
+  void answers_on_use_and_declined_advice_are_told() {
+    FloorUse dry = FloorUse.NOT_ASKED.withWet(Optional.of(false));
+    assertThat(after(new AreaEdit.SetUse("a1", dry)))
+        .containsExactly("Use of the floor answered otherwise");
+    assertThat(after(new AreaEdit.DeclineAdvice("a1", Declined.of(AdviceId.GRIT))))
+        .containsExactly("Refusal of the advice \"grit\" added");
+  }
+}

@@ -1,0 +1,83 @@
+package slabwright.sheets;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.SheetOptions;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+import slabwright.units.UnitSystem;
+import slabwright.work.AreaResult;
+import slabwright.work.AreaTakeoff;
+import slabwright.work.InlayTakeoff;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.ExampleBook;
+
+/** The pages of the invented tram hall, made once for all tests of a class. */
+public final class SheetSamples {
+  public static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+  private final Site site;
+  private final List<AreaResult> results;
+  private final Map<PaperSize, List<PrintedPage>> pages = new EnumMap<>(PaperSize.class);
+
+  private SheetSamples(Site site, List<AreaResult> results) {
+    this.site = site;
+    this.results = results;
+  }
+
+  static SheetSamples tramHall() {
+    Path plan = Path.of("sample-plans", "tram-hall.site.json");
+    try {
+      Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
+      return new SheetSamples(site, AreaResult.of(site, plan.getParent(), () -> false));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  Site site() {
+    return site;
+  }
+
+  List<AreaResult> results() {
+    return results;
+  }
+
+  /** The sheets on the paper, in the units that go with it. */
+  List<PrintedPage> on(PaperSize paper) {
+    return pages.computeIfAbsent(
+        paper,
+        p -> {
+          UnitSystem units = p.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
+          return make(site.withUnits(units), p);
+        });
+  }
+
+  /** The same made anew. */
+  List<PrintedPage> make(Site shown, PaperSize paper) {
+    return SheetSet.of(shown, results, Optional.of(work(shown)), new SheetOptions(paper, DAY));
+  }
+
+  /** The work by the example book. */
+  WorkPlan work(Site shown) {
+    List<AreaTakeoff> floors =
+        results.stream()
+            .map(
+                r ->
+                    AreaTakeoff.of(
+                        r.takeoff(),
+                        r.inlays().stream()
+                            .map(i -> InlayTakeoff.of(i.inlay(), i.plan()))
+                            .toList()))
+            .toList();
+    return WorkPlan.of(shown, floors, ExampleBook.book());
+  }
+}

@@ -1,0 +1,81 @@
+package slabwright.work;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.floor.FloorTakeoff;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+import slabwright.work.book.ExampleBook;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookText;
+
+/** The tram hall sample with its work planned by the example shop book. */
+public final class WorkSamples {
+  private static final List<AreaTakeoff> FLOORS = floors(tramHall());
+
+  private WorkSamples() {}
+
+  public static Site tramHall() {
+    PlanFile.Reading read = PlanFile.read(Path.of("sample-plans/tram-hall.site.json"));
+    return ((PlanFile.Reading.Good) read).site();
+  }
+
+  public static WorkPlan plan(Site site) {
+    return plan(site, ExampleBook.book());
+  }
+
+  /** The same floors as measured once; only what is known of them may differ. */
+  public static WorkPlan plan(Site site, ShopBook book) {
+    List<AreaTakeoff> floors = new ArrayList<>();
+    for (AreaTakeoff f : FLOORS) {
+      FloorArea area = site.area(f.area().id()).orElseThrow();
+      floors.add(
+          new AreaTakeoff(area, f.floor(), f.cutIn(), f.wayOut(), f.prep(), f.tops(), f.inlays()));
+    }
+    return WorkPlan.of(site, floors, book);
+  }
+
+  /** The same areas with a floor of one square metre each: quick, for odd books. */
+  static WorkPlan planSmall(Site site, ShopBook book) {
+    Region floor = Region.of(Ring.rectangle(0, 0, 1000, 1000));
+    List<AreaTakeoff> floors = new ArrayList<>();
+    for (AreaTakeoff f : FLOORS) {
+      floors.add(
+          new AreaTakeoff(
+              f.area(), floor, 4000, Optional.of(Vec.ZERO), f.prep(), f.tops(), f.inlays()));
+    }
+    return WorkPlan.of(site, floors, book);
+  }
+
+  /** The example book with one entry changed. */
+  public static ShopBook bookWith(String kind, String name, String key, String value) {
+    ShopBookText text = ExampleBook.text().with(kind, name, key, value);
+    return ShopBook.of(text);
+  }
+
+  private static List<AreaTakeoff> floors(Site site) {
+    List<AreaTakeoff> floors = new ArrayList<>();
+    for (FloorArea area : site.areas()) {
+      List<InlayTakeoff> inlays = area.inlays().stream().map(WorkSamples::inlay).toList();
+      floors.add(AreaTakeoff.of(FloorTakeoff.of(area), inlays));
+    }
+    return floors;
+  }
+
+  /** Made-up areas of the size the emblem has, so that no picture has to be read. */
+  private static InlayTakeoff inlay(Inlay inlay) {
+    List<InlayTakeoff.StencilDye> dyes =
+        List.of(
+            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6),
+            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6));
+    InlayTakeoff.VinylFromRoll film = new InlayTakeoff.VinylFromRoll(15_000, 1219.2);
+    return new InlayTakeoff(inlay.id(), inlay.name(), 13e6, film, 60_000, 9e6, dyes);
+  }
+}

@@ -1,0 +1,48 @@
+package slabwright.work.air;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import slabwright.shape.Vec;
+import slabwright.units.QuantityFormat;
+
+class FireCodeCheckTest {
+  private static final double FT2 = QuantityFormat.SQUARE_FOOT_MM2;
+  private static final double GAL = QuantityFormat.US_GALLON_MM3;
+
+  /** International Fire Code 2401.1: areas exceeding 350 ft², more than 1 gal. */
+  @Test
+  void the_thresholds_themselves_do_not_pass() {
+    assertThat(FireCodeCheck.of(350 * FT2, GAL).applies()).isFalse();
+    assertThat(FireCodeCheck.of(351 * FT2, GAL).reasons()).hasSize(1);
+    assertThat(FireCodeCheck.of(100 * FT2, 1.01 * GAL).reasons()).hasSize(1);
+    assertThat(FireCodeCheck.of(5000 * FT2, 0).applies()).isFalse();
+  }
+
+  @Test
+  void acetone_is_class_one_and_a_water_borne_product_adds_nothing() {
+    assertThat(Solvent.ACETONE.isClassOne()).isTrue();
+    assertThat(FireCodeCheck.flammable(List.of(new SolventShare(Solvent.ACETONE, 0.5)), GAL))
+        .isEqualTo(GAL);
+    assertThat(FireCodeCheck.flammable(List.of(), GAL)).isZero();
+  }
+
+  @Test
+  void what_is_drawn_on_the_plan_stands_first_on_the_ignition_list() {
+    IgnitionCheck check = IgnitionCheck.of(List.of("gas fire, north wall"), 4);
+    assertThat(check.before().get(0)).contains("gas fire, north wall");
+    assertThat(check.before()).anyMatch(s -> s.contains("The 4 smoke detectors"));
+    assertThat(check.after()).anyMatch(s -> s.contains("restored"));
+  }
+
+  @Test
+  void the_air_sweeps_between_the_openings_farthest_apart() {
+    AirPath.Place door = new AirPath.Place("door", new Vec(0, 0));
+    AirPath.Place side = new AirPath.Place("side", new Vec(3000, 0));
+    AirPath.Place fan = new AirPath.Place("fan", new Vec(9000, 0));
+    AirPath path = AirPath.of(List.of(door, side), List.of(fan)).orElseThrow();
+    assertThat(path).isEqualTo(new AirPath(door, fan));
+    assertThat(AirPath.of(List.of(door), List.of())).isEmpty();
+  }
+}

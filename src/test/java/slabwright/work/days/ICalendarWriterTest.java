@@ -1,0 +1,54 @@
+package slabwright.work.days;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ICalendarWriterTest {
+  private static final Instant MADE = Instant.parse("2026-11-25T08:00:00Z");
+
+  @Test
+  void one_event_stands_for_each_working_stretch() {
+    String text = ICalendarWriter.of(plan("Grind"), "Tram Hall Library", MADE);
+    assertThat(text)
+        .startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:")
+        .endsWith("END:VCALENDAR\r\n")
+        .contains("DTSTAMP:20261125T080000Z\r\n")
+        .contains("DTSTART:20270301T070000\r\nDTEND:20270301T160000\r\n")
+        .contains("SUMMARY:Grind (day 2 of 2)\r\n");
+    assertThat(text.split("BEGIN:VEVENT", -1)).hasSize(3);
+  }
+
+  @Test
+  void commas_semicolons_backslashes_and_line_ends_are_escaped() {
+    assertThat(ICalendarWriter.text("a,b;c\\d\ne")).isEqualTo("a\\,b\\;c\\\\d\\ne");
+  }
+
+  @Test
+  void long_lines_fold_at_75_octets_and_never_inside_a_character() {
+    String name = "Reiher €".repeat(40);
+    String folded = ICalendarWriter.folded("SUMMARY:" + name);
+    for (String line : folded.split("\r\n", -1)) {
+      assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75);
+    }
+    assertThat(folded.replace("\r\n ", "").strip()).isEqualTo("SUMMARY:" + name);
+  }
+
+  @Test
+  void a_line_of_exactly_75_octets_is_not_folded() {
+    assertThat(ICalendarWriter.folded("x".repeat(75))).isEqualTo("x".repeat(75) + "\r\n");
+    assertThat(ICalendarWriter.folded("x".repeat(76))).contains("\r\n x\r\n");
+  }
+
+  private static DayPlan plan(String name) {
+    WorkStep task = WorkStep.pausing("g", name, "hall", Duration.ofHours(12), 2);
+    WorkingWeek hours = WorkingWeek.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
+    return ((Planned.Days) DayPlanner.plan(List.of(task), hours, LocalDate.of(2027, 3, 1))).plan();
+  }
+}

@@ -1,0 +1,195 @@
+package slabwright.work.handover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import slabwright.site.AdviceId;
+import slabwright.site.Declined;
+import slabwright.site.FloorArea;
+import slabwright.site.FloorUse;
+import slabwright.site.Site;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+import slabwright.work.WorkPlan;
+import slabwright.work.WorkSamples;
+import slabwright.work.actuals.RateWriter;
+import slabwright.work.book.ExampleBook;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookText;
+
+class HandoversTest {
+  private static final Site SITE = WorkSamples.tramHall();
+  private static final WorkPlan PLAN = WorkSamples.plan(SITE);
+
+  @Test
+  void every_cost_line_names_the_sheet_it_comes_from_and_the_total_is_their_sum() {
+    Cost cost = Cost.of(PLAN);
+    assertThat(cost.lines()).allMatch(l -> l.source().startsWith("sheet "));
+    BigDecimal sum = BigDecimal.ZERO;
+    for (CostLine l : cost.lines()) {
+      sum = sum.add(l.amount().maybe().orElseThrow());
+    }
+    assertThat(cost.total().maybe().orElseThrow()).isEqualByComparingTo(sum);
+  }
+
+  @Test
+  void labour_is_the_day_plans_person_hours_times_the_books_price() {
+    long minutes = PLAN.days().maybe().orElseThrow().personTime().toMinutes();
+    BigDecimal hours =
+        BigDecimal.valueOf(minutes).divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
+    assertThat(Cost.of(PLAN).lines().get(0).amount().maybe().orElseThrow())
+        .isEqualByComparingTo(
+            hours.multiply(new BigDecimal("62.00")).setScale(2, RoundingMode.HALF_UP));
+  }
+
+  @Test
+  void a_price_that_is_not_in_the_book_leaves_the_total_open_by_name() {
+    ShopBook book = WorkSamples.bookWith("crew", "", "price an hour", "?");
+    Cost cost = Cost.of(WorkSamples.plan(SITE, book));
+    assertThat(cost.total().text(BigDecimal::toString))
+        .isEqualTo("not in the shop book: price an hour of crew");
+    assertThat(cost.known()).isPositive();
+  }
+
+  @Test
+  void vinyl_is_paid_by_what_comes_off_the_roll() {
+    CostLine vinyl =
+        Cost.of(PLAN).lines().stream()
+            .filter(l -> l.what().startsWith("Stencil vinyl"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(vinyl.what()).endsWith("49′ 2 9/16″ × 4′ 0″ off the roll");
+    assertThat(vinyl.quantity().text(q -> q)).isEqualTo("18.29 m²");
+    assertThat(vinyl.amount().maybe().orElseThrow()).isEqualByComparingTo("173.76");
+  }
+
+  @Test
+  void advice_declined_in_the_plan_stands_with_who_and_when() {
+    Scope scope = Scope.of(PLAN);
+    assertThat(scope.declined())
+        .singleElement()
+        .satisfies(
+            g -> {
+              assertThat(g.key()).isEqualTo("terrace/moisture-test");
+              assertThat(g.words()).startsWith("Terrace: Measure the slab's moisture");
+              assertThat(g.status()).isEqualTo("declined by K. R. (invented) on 2026-11-20");
+            });
+    assertThat(scope.included()).anyMatch(s -> s.contains("Two-part clear topcoat"));
+  }
+
+  @Test
+  void advice_that_nobody_declined_is_open() {
+    assertThat(Scope.of(PLAN).advice())
+        .filteredOn(g -> !g.declined())
+        .hasSizeGreaterThan(2)
+        .allMatch(g -> g.status().equals("open"));
+  }
+
+  @Test
+  void who_and_when_are_left_out_where_nobody_knows() {
+    Declined bare = Declined.of(AdviceId.MOISTURE_TEST);
+    FloorArea terrace = SITE.area("terrace").orElseThrow().withDeclined(List.of(bare));
+    WorkPlan plan = WorkSamples.plan(SITE.withAreas(List.of(SITE.areas().get(0), terrace)));
+    assertThat(Scope.of(plan).declined())
+        .extracting(Scope.GivenAdvice::status)
+        .containsExactly("declined");
+  }
+
+  @Test
+  void a_refusal_of_advice_that_is_not_given_prints_nothing() {
+    Declined other = Declined.of(AdviceId.WET_UNKNOWN);
+    FloorArea terrace = SITE.area("terrace").orElseThrow().withDeclined(List.of(other));
+    WorkPlan plan = WorkSamples.plan(SITE.withAreas(List.of(SITE.areas().get(0), terrace)));
+    assertThat(Scope.of(plan).declined()).isEmpty();
+  }
+
+  @Test
+  void the_floor_reopens_after_the_last_coats_drying_times() {
+    Reopening hall = Reopening.of(PLAN.area("reading-hall").orElseThrow(), PLAN).orElseThrow();
+    LocalDateTime last = hall.lastCoat().maybe().orElseThrow();
+    assertThat(hall.full().maybe().orElseThrow()).isEqualTo(last.plusDays(7));
+    assertThat(hall.light().maybe().orElseThrow()).isAfter(last.plusHours(12));
+    assertThat(hall.paper(PLAN).text()).contains("invented example").contains("no wax");
+  }
+
+  @Test
+  void the_approval_says_where_how_large_and_which_way() {
+    HandoverDocument paper = Handovers.of(PLAN).approvals().get(0);
+    assertThat(paper.text())
+        .contains("Heron ring")
+        .contains("7′ 10 1/2″")
+        .contains("______________________  client, date");
+  }
+
+  @Test
+  void the_load_list_has_the_kits_of_every_product_and_the_plans_machines() {
+    String text = Handovers.of(PLAN).loadList().text();
+    assertThat(text)
+        .contains("floor grinder, 29 in")
+        .contains("8 x 1.00 gal")
+        .contains("Vacuum bags");
+  }
+
+  @Test
+  void the_load_list_has_diamonds_in_their_bond_masking_and_spares() {
+    assertThat(Handovers.of(PLAN).loadList().text())
+        .contains("metal 60: ")
+        .contains(" bond")
+        .contains("resin 200")
+        .contains("Masking tape")
+        .contains("Vacuum hose and filter");
+  }
+
+  @Test
+  void the_walkthrough_asks_only_for_what_the_plan_does_not_know() {
+    String text = Walkthrough.of(SITE).text();
+    assertThat(text).contains("Is there a vapour barrier?");
+    String hall = text.substring(text.indexOf("Reading hall"), text.indexOf("Terrace"));
+    assertThat(hall).doesNotContain("Scratch hardness").doesNotContain("Ceiling height");
+    assertThat(hall).doesNotContain("wet in use").doesNotContain("many feet");
+  }
+
+  @Test
+  void the_walkthrough_asks_what_goes_on_on_a_floor_nobody_asked_about() {
+    List<FloorArea> areas = SITE.areas().stream().map(a -> a.withUse(FloorUse.NOT_ASKED)).toList();
+    String text = Walkthrough.of(SITE.withAreas(areas)).text();
+    assertThat(text.split("Does it get wet in use", -1)).hasSize(3);
+    assertThat(text.split("many feet", -1)).as("indoors alone").hasSize(2);
+  }
+
+  @Test
+  void what_really_happened_goes_back_into_the_book_with_its_comments() {
+    ShopBookText before = ExampleBook.text();
+    RateWriter feet = new RateWriter(UnitSystem.FEET_INCHES);
+    double ft2 = QuantityFormat.SQUARE_FOOT_MM2;
+    ShopBookText after = feet.machineRate(before, "metal 30", 1000 * ft2, Duration.ofMinutes(250));
+    after = feet.coverage(after, "sealer", 1900 * ft2, 1, 5 * QuantityFormat.US_GALLON_MM3, 0.05);
+    assertThat(after.value("grit", "metal 30", "machine rate")).contains("240 ft2/h");
+    assertThat(after.value("product", "sealer", "coverage")).contains("400 ft2/gal");
+    assertThat(after.text().lines().filter(l -> l.contains("#")).toList())
+        .isEqualTo(before.text().lines().filter(l -> l.contains("#")).toList());
+    assertThat(ShopBook.of(after).faults()).isEmpty();
+  }
+
+  @Test
+  void actuals_read_back_as_what_they_were_in_either_system() {
+    for (UnitSystem units : UnitSystem.values()) {
+      ShopBookText book =
+          new RateWriter(units)
+              .layingRate(ExampleBook.text(), "topcoat", 5e7, 2, Duration.ofMinutes(30));
+      double rate =
+          ShopBook.of(book).products().stream()
+              .filter(p -> p.id().equals("topcoat"))
+              .findFirst()
+              .flatMap(p -> p.laying().rate().maybe())
+              .orElseThrow();
+      assertThat(rate).isCloseTo(5e7, within(5e4));
+    }
+  }
+}
