@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 import slabwright.inlay.GraphicReader;
 import slabwright.inlay.InlayContext;
 import slabwright.inlay.InlayPlan;
-import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.project.InlayCutFiles;
 import slabwright.project.OutFolder;
 import slabwright.project.RefusedInput;
@@ -94,7 +94,8 @@ final class InlayCommand implements Callable<Integer> {
     String stem = stem(graphic);
     String prefix = graphics.size() == 1 ? "" : stem + "/";
     InlayCutFiles files =
-        new InlayCutFiles(new CutJob(stem, 0), UnitSystem.METRIC, Instant.now(), acceptFont);
+        new InlayCutFiles(
+            new CutFileParameters(stem, 0), UnitSystem.METRIC, Instant.now(), acceptFont);
     List<String> said = files.add(folder, prefix, read.artwork(), plan, settings);
     said.forEach(spec.commandLine().getErr()::println);
     folder.add(

@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.inlay.cutfile.CutStop;
 import slabwright.project.InlayCutFiles;
 import slabwright.project.OutFolder;
@@ -123,7 +123,7 @@ final class JobCommand implements Callable<Integer> {
           said.add(CutStop.changedOnDisk(i.inlay().name()).sentence());
           continue;
         }
-        CutJob job = new CutJob(i.inlay().name(), site.releaseNumber());
+        CutFileParameters job = new CutFileParameters(i.inlay().name(), site.releaseNumber());
         InlayCutFiles files = new InlayCutFiles(job, site.units(), Instant.now(), acceptFont);
         said.addAll(
             files.add(folder, "cut-" + name(a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));

@@ -13,14 +13,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.drawing.paint.SvgPainter;
+import slabwright.figures.ProofFaultInks;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.proof.Drawing;
-import slabwright.inlay.proof.FaultInks;
 import slabwright.inlay.proof.ProofCheck;
 import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofReport;
 import slabwright.inlay.proof.ReturnedFile;
-import slabwright.inlay.proof.ShadingMeans;
+import slabwright.inlay.proof.ShadingMeaning;
+import slabwright.inlay.proof.ShopDrawing;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.project.RefusedInput;
 import slabwright.site.Site;
@@ -82,7 +82,7 @@ final class ProofCommand implements Callable<Integer> {
   public Integer call() throws RefusedInput, IOException {
     Site site = PlanLoader.read(plan);
     ProofPlan wanted = wanted(site);
-    ProofReport report = ProofCheck.run(wanted, drawing(), ShadingMeans.valueOf(shading.name()));
+    ProofReport report = ProofCheck.run(wanted, drawing(), ShadingMeaning.valueOf(shading.name()));
     PrintWriter out = spec.commandLine().getOut();
     report.faults().forEach(f -> out.println("✕ " + f.sentence(site.units())));
     report.notes().forEach(n -> out.println("! " + n.sentence()));
@@ -93,7 +93,7 @@ final class ProofCommand implements Callable<Integer> {
       AtomicFile.write(
           picture,
           SvgPainter.write(
-                  FaultInks.picture(wanted, report, PICTURE_MM),
+                  ProofFaultInks.picture(wanted, report, PICTURE_MM),
                   "red: missing from the drawing; blue: added by it")
               .getBytes(StandardCharsets.UTF_8));
     }
@@ -124,7 +124,7 @@ final class ProofCommand implements Callable<Integer> {
     return ProofPlan.of(placed.plan(), number);
   }
 
-  private Drawing drawing() throws RefusedInput, IOException {
+  private ShopDrawing drawing() throws RefusedInput, IOException {
     Parsed<ReturnedFile> read = ReturnedFile.read(file, page);
     if (read instanceof Parsed.Bad<ReturnedFile> bad) {
       throw RefusedInput.of(bad.why());

@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Ways;
+import slabwright.floor.ReachAnalysis;
 import slabwright.project.RefusedInput;
 import slabwright.sheets.json.TallyJson;
 import slabwright.site.Site;
@@ -39,7 +39,7 @@ final class TallyCommand implements Callable<Integer> {
       out.print(
           TallyJson.write(
               new ReleaseArchive(plan).withoutOutdatedReleases(site),
-              takeoffs.stream().map(Ways::of).toList()));
+              takeoffs.stream().map(ReachAnalysis::of).toList()));
     } else {
       takeoffs.forEach(t -> ConsoleSummary.tally(out, t, site.units()));
     }

@@ -6,10 +6,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.BackgroundTasks;
-import slabwright.pdfin.picture.FlatFloor;
 import slabwright.pdfin.picture.PdfPicture;
 import slabwright.pdfin.picture.Picture;
-import slabwright.pdfin.picture.Placing;
+import slabwright.pdfin.picture.PicturePlacement;
+import slabwright.pdfin.picture.RectifiedPhoto;
 import slabwright.project.SiblingFiles;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
@@ -41,15 +41,15 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
   static Parsed<PlacedUnderlay> flat(
       Underlay old, UnderlayRectification asked, Path folder, BackgroundTasks.TaskProgress steps)
       throws IOException {
-    Parsed<FlatFloor> flat =
+    Parsed<RectifiedPhoto> flat =
         Picture.read(folder.resolve(old.file()), 1) instanceof Parsed.Ok<Picture> photo
             ? asked.floor(photo.value(), old.placing())
             : Parsed.bad("The picture " + old.file() + " cannot be read; lay it again.");
-    if (flat instanceof Parsed.Bad<FlatFloor> bad) {
+    if (flat instanceof Parsed.Bad<RectifiedPhoto> bad) {
       return Parsed.bad(bad.why());
     }
     steps.report(0.6);
-    FlatFloor floor = flat.orThrow();
+    RectifiedPhoto floor = flat.orThrow();
     byte[] png = floor.picture().png();
     steps.report(0.9);
     Path to = SiblingFiles.fresh(folder, old.file().replaceFirst("\\.png$", "") + "-flat.png");
@@ -70,7 +70,7 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
     Picture picture = read.orThrow().picture();
     Vec right = new Vec(picture.width(), 0);
     Affine placing =
-        Placing.byLength(Vec.ZERO, right, FIRST_WIDTH, Vec.ZERO).orElse(Affine.IDENTITY);
+        PicturePlacement.byLength(Vec.ZERO, right, FIRST_WIDTH, Vec.ZERO).orElse(Affine.IDENTITY);
     String name = from.getFileName().toString();
     int dot = name.lastIndexOf('.');
     Path to = SiblingFiles.fresh(folder, (dot < 0 ? name : name.substring(0, dot)) + ".png");

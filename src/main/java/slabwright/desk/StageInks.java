@@ -15,10 +15,10 @@ import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.model.scene.PlacedInlayInks;
 import slabwright.drawing.Ink;
 import slabwright.figures.PrepInks;
+import slabwright.figures.ProofFaultInks;
 import slabwright.figures.TapedRoomInks;
-import slabwright.floor.FloorGlance;
 import slabwright.floor.FloorTakeoff;
-import slabwright.inlay.proof.FaultInks;
+import slabwright.floor.QuickTakeoff;
 import slabwright.shape.Affine;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
@@ -31,7 +31,7 @@ final class StageInks implements SlabLayers {
   private final SelectedAreaRoutes ways;
   private final TapedRooms rooms;
   private final Supplier<Optional<Path>> plan;
-  private Optional<FloorGlance> prepOf = Optional.empty();
+  private Optional<QuickTakeoff> prepOf = Optional.empty();
   private List<Ink> prep = List.of();
 
   StageInks(DeskModel parts) {
@@ -51,7 +51,7 @@ final class StageInks implements SlabLayers {
   @Override
   public List<Ink> onFloor() {
     Stage stage = bench.focus().stage();
-    Optional<FloorGlance> now = answers.glance();
+    Optional<QuickTakeoff> now = answers.glance();
     if ((stage != Stage.PREP && stage != Stage.INLAY) || now.isEmpty()) {
       return List.of();
     }
@@ -77,7 +77,7 @@ final class StageInks implements SlabLayers {
     return rooms.of(area).map(r -> TapedRoomInks.of(r, area)).orElse(List.of());
   }
 
-  private List<Ink> prep(FloorGlance g) {
+  private List<Ink> prep(QuickTakeoff g) {
     List<Ink> inks = new ArrayList<>(PrepInks.edges(g.edges()));
     Optional<FloorTakeoff> rests = g.isExact() ? answers.takeoff() : Optional.empty();
     rests.ifPresent(t -> inks.addAll(PrepInks.ways(t, ways.ways(), bench.desk().shown().units())));
@@ -107,7 +107,8 @@ final class StageInks implements SlabLayers {
   /** Where a returned drawing differs from the plan, on the floor. */
   private List<Ink> faults(Inlay i) {
     Optional<Affine> map = answers.inlay(i.id()).flatMap(a -> a.toSite(i));
-    return map.flatMap(m -> proofs.of(i).map(s -> FaultInks.of(s.report(), m))).orElse(List.of());
+    return map.flatMap(m -> proofs.of(i).map(s -> ProofFaultInks.of(s.report(), m)))
+        .orElse(List.of());
   }
 
   @Override

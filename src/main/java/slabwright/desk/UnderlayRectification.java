@@ -3,8 +3,8 @@ package slabwright.desk;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import slabwright.pdfin.picture.FlatFloor;
 import slabwright.pdfin.picture.Picture;
+import slabwright.pdfin.picture.RectifiedPhoto;
 import slabwright.shape.Affine;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -31,9 +31,9 @@ record UnderlayRectification(List<Vec> corners, double width, double height) {
   }
 
   /** The photo laid flat; {@code placing} is how it lies now. */
-  Parsed<FlatFloor> floor(Picture photo, Affine placing) {
+  Parsed<RectifiedPhoto> floor(Picture photo, Affine placing) {
     Affine toPixels = placing.inverse();
-    return FlatFloor.of(photo, corners.stream().map(toPixels::apply).toList(), width, height);
+    return RectifiedPhoto.of(photo, corners.stream().map(toPixels::apply).toList(), width, height);
   }
 
   /**

@@ -15,12 +15,12 @@ import slabwright.drawing.Text;
 import slabwright.drawing.TextStyle;
 import slabwright.floor.Edge;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Grinding;
-import slabwright.floor.HandKind;
-import slabwright.floor.HandPiece;
+import slabwright.floor.GrindingSplit;
+import slabwright.floor.HandWorkKind;
+import slabwright.floor.HandWorkPiece;
 import slabwright.floor.MachineShare;
-import slabwright.floor.PocketWay;
-import slabwright.floor.Ways;
+import slabwright.floor.PocketAccess;
+import slabwright.floor.ReachAnalysis;
 import slabwright.shape.Vec;
 import slabwright.site.EdgeClass;
 import slabwright.units.LengthFormat;
@@ -41,27 +41,27 @@ public final class PrepInks {
 
   private PrepInks() {}
 
-  public static List<Ink> of(Grinding g) {
+  public static List<Ink> of(GrindingSplit g) {
     List<Ink> inks = new ArrayList<>();
     List<MachineShare> shares = g.shares();
     for (int i = 1; i < shares.size(); i++) {
       inks.addAll(MarkStyles.share(i).on(shares.get(i).region()));
     }
-    for (HandPiece p : g.pieces()) {
-      if (p.kind() != HandKind.TRENCH) {
-        inks.addAll((p.kind() == HandKind.POCKET ? POCKET : HAND).on(p.region()));
+    for (HandWorkPiece p : g.pieces()) {
+      if (p.kind() != HandWorkKind.TRENCH) {
+        inks.addAll((p.kind() == HandWorkKind.POCKET ? POCKET : HAND).on(p.region()));
       }
     }
     return inks;
   }
 
   /** The narrowest pass to each pocket, with its width, and free-standing ends. */
-  public static List<Ink> ways(FloorTakeoff t, Optional<Ways> ways, UnitSystem units) {
+  public static List<Ink> ways(FloorTakeoff t, Optional<ReachAnalysis> ways, UnitSystem units) {
     List<Ink> inks = new ArrayList<>();
     for (Vec end : t.tally().ends()) {
       inks.add(Symbol.of(Symbol.Kind.LOOK, end, 3.2, Palette.PURPLE));
     }
-    for (PocketWay w : ways.map(Ways::pockets).orElse(List.of())) {
+    for (PocketAccess w : ways.map(ReachAnalysis::pockets).orElse(List.of())) {
       w.pass()
           .ifPresent(
               p -> {

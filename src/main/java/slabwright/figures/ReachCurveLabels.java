@@ -2,7 +2,7 @@ package slabwright.figures;
 
 import java.util.List;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Reach;
+import slabwright.floor.ReachedFloor;
 import slabwright.site.Machine;
 
 /** How the reach curve is labelled, alike wherever it is drawn. */
@@ -11,7 +11,7 @@ public final class ReachCurveLabels {
 
   /** The plan's machines in the order of their numbers, the widest first. */
   public static List<Machine> machines(FloorTakeoff takeoff) {
-    return takeoff.asFound().reaches().stream().map(Reach::machine).toList();
+    return takeoff.asFound().reaches().stream().map(ReachedFloor::machine).toList();
   }
 
   /** What the curve is drawn for. */

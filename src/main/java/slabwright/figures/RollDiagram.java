@@ -13,7 +13,7 @@ import slabwright.drawing.TextStyle;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.Turn;
+import slabwright.inlay.panel.StripDirection;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -47,10 +47,11 @@ public final class RollDiagram {
     return Drawing.paper(width, usable * k, inks);
   }
 
-  private static List<Ink> panel(Panel panel, Region open, Turn turn, double at, double k) {
+  private static List<Ink> panel(
+      Panel panel, Region open, StripDirection turn, double at, double k) {
     Bounds b = panel.box();
     Affine lay =
-        turn == Turn.ACROSS
+        turn == StripDirection.ACROSS
             ? Affine.move(-b.minX() + at, -b.minY()).then(Affine.scale(k, k))
             : new Affine(0, -1, 1, 0, -b.minY() + at, b.maxX()).then(Affine.scale(k, k));
     Ring box = Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY()).map(lay);

@@ -3,7 +3,7 @@ package slabwright.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.floor.PocketWay;
+import slabwright.floor.PocketAccess;
 import slabwright.floor.ReachCurve;
 import slabwright.units.LengthFormat;
 import slabwright.units.QuantityFormat;
@@ -21,7 +21,7 @@ public final class WaysWords {
   }
 
   /** How a machine would get to a pocket. */
-  public String way(PocketWay way) {
+  public String way(PocketAccess way) {
     if (way.pass().isEmpty()) {
       return "No gap leads there: by hand alone, or level the trench in the way first.";
     }

@@ -23,7 +23,7 @@ import slabwright.site.Spot;
  * @param lines marks that are lines, by kind: joints, cracks, level changes, trim
  */
 public record EdgeTally(
-    Corners corners, List<Vec> ends, List<Meeting> transitions, List<Lines> lines) {
+    FloorCorners corners, List<Vec> ends, List<Meeting> transitions, List<LineMarks> lines) {
   public EdgeTally {
     ends = List.copyOf(ends);
     transitions = List.copyOf(transitions);
@@ -34,11 +34,11 @@ public record EdgeTally(
   public record Meeting(String below, String above, double length) {}
 
   /** Lines of one kind: how many, and their length on the net floor together, mm. */
-  public record Lines(MarkType kind, int count, double length) {}
+  public record LineMarks(MarkType kind, int count, double length) {}
 
   static EdgeTally of(FloorArea area, Region net, List<Transition> transitions) {
     return new EdgeTally(
-        Corners.of(net), FreeEnds.of(net), meetings(transitions), lines(area, net));
+        FloorCorners.of(net), FreeEnds.of(net), meetings(transitions), lines(area, net));
   }
 
   private static List<Meeting> meetings(List<Transition> transitions) {
@@ -52,13 +52,13 @@ public record EdgeTally(
     return meetings;
   }
 
-  private static List<Lines> lines(FloorArea area, Region net) {
-    Map<MarkType, Lines> sums = new EnumMap<>(MarkType.class);
+  private static List<LineMarks> lines(FloorArea area, Region net) {
+    Map<MarkType, LineMarks> sums = new EnumMap<>(MarkType.class);
     for (Mark m : area.marks()) {
       if (m.form() instanceof Form.Trace) {
         MarkType kind = m.kind().type();
-        Lines one = new Lines(kind, 1, length(m, net));
-        sums.merge(kind, one, (a, b) -> new Lines(kind, a.count + 1, a.length + b.length));
+        LineMarks one = new LineMarks(kind, 1, length(m, net));
+        sums.merge(kind, one, (a, b) -> new LineMarks(kind, a.count + 1, a.length + b.length));
       }
     }
     return List.copyOf(sums.values());

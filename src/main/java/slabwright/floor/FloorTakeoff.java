@@ -37,13 +37,13 @@ public record FloorTakeoff(
     Region gross,
     Region net,
     List<Zone> zones,
-    List<Standing> standing,
+    List<Obstacle> standing,
     List<Edge> edges,
     List<Transition> transitions,
     EdgeTally tally,
     Region ground,
-    Grinding asFound,
-    Grinding levelled,
+    GrindingSplit asFound,
+    GrindingSplit levelled,
     List<FloorNote> notes,
     List<Refusal> refusals) {
   /** Fine enough for floors, in mm. */
@@ -85,35 +85,35 @@ public record FloorTakeoff(
    * @throws CancellationException when {@code cancelled} turned true
    */
   public static FloorTakeoff of(FloorArea area, double tolerance, BooleanSupplier cancelled) {
-    Plan bare = new Plan(area, tolerance, cancelled);
-    Grinder asFound = new Grinder(bare, false, tolerance, cancelled);
-    Grinder levelled = new Grinder(bare, true, tolerance, cancelled);
+    FloorArrangement bare = new FloorArrangement(area, tolerance, cancelled);
+    GrindingOp asFound = new GrindingOp(bare, false, tolerance, cancelled);
+    GrindingOp levelled = new GrindingOp(bare, true, tolerance, cancelled);
     List<MachineReach.Sweep> before = asFound.sweeps();
     boolean stopped = asFound.isStopped();
     List<MachineReach.Sweep> after = stopped ? levelled.sweeps() : List.of();
-    Plan plan =
-        bare.swept(
+    FloorArrangement plan =
+        bare.withSweeps(
             MachineReach.swept(Stream.concat(before.stream(), after.stream()).toList()), cancelled);
-    Grinding found = asFound.read(plan, before, 0);
+    GrindingSplit found = asFound.compute(plan, before, 0);
     return read(
-        plan, tolerance, found, stopped ? levelled.read(plan, after, 2 * before.size()) : found);
+        plan, tolerance, found, stopped ? levelled.compute(plan, after, 2 * before.size()) : found);
   }
 
   private static FloorTakeoff read(
-      Plan plan, double tolerance, Grinding asFound, Grinding levelled) {
-    Edges edges = new Edges(plan);
+      FloorArrangement plan, double tolerance, GrindingSplit asFound, GrindingSplit levelled) {
+    EdgeClassifier edges = new EdgeClassifier(plan);
     Region gross = plan.gross();
-    Notes notes = new Notes(plan, gross);
+    FloorValidator notes = new FloorValidator(plan, gross);
     List<Zone> zones = new ArrayList<>();
-    List<Standing> standing = new ArrayList<>();
+    List<Obstacle> standing = new ArrayList<>();
     for (Map.Entry<Integer, Region> owned : new TreeMap<>(plan.owners()).entrySet()) {
       int owner = owned.getKey();
-      if (plan.stands(owner)) {
-        standing.add(new Standing(plan.mark(owner), owned.getValue()));
+      if (plan.isObstacle(owner)) {
+        standing.add(new Obstacle(plan.mark(owner), owned.getValue()));
       } else {
         zones.add(
             new Zone(
-                owner == Plan.SLAB ? Optional.empty() : Optional.of(plan.mark(owner)),
+                owner == FloorArrangement.SLAB ? Optional.empty() : Optional.of(plan.mark(owner)),
                 owned.getValue()));
       }
     }

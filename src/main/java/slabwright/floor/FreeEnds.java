@@ -38,6 +38,6 @@ final class FreeEnds {
   }
 
   private static boolean isOutside(Vec before, Vec at, Vec after) {
-    return Corners.turn(before, at, after) < -Corners.LEAST_TURN;
+    return FloorCorners.turn(before, at, after) < -FloorCorners.LEAST_TURN;
   }
 }

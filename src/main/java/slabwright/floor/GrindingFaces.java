@@ -11,7 +11,7 @@ import slabwright.shape.Region;
  * work read off it are disjoint and sum to the floor to be ground.
  */
 final class GrindingFaces {
-  private final Plan faces;
+  private final FloorArrangement faces;
   private final GrindingRules rules;
   private final int machines;
   private final int firstSweep;
@@ -21,7 +21,7 @@ final class GrindingFaces {
    *
    * @param faces with the sweeps
    */
-  GrindingFaces(Plan faces, GrindingRules rules, int machines, int firstSweep) {
+  GrindingFaces(FloorArrangement faces, GrindingRules rules, int machines, int firstSweep) {
     this.faces = faces;
     this.rules = rules;
     this.machines = machines;
@@ -31,51 +31,51 @@ final class GrindingFaces {
   /** What machine i grinds. */
   Region ground(int i) {
     return faces
-        .floorBy(
+        .partitionFloor(
             (o, swept) -> isGround(o, swept, i) ? Optional.of(true) : Optional.<Boolean>empty())
         .getOrDefault(true, Region.empty());
   }
 
   /** What each machine grinds of what the machines before it leave, by its number. */
   Map<Integer, Region> shares() {
-    return faces.floorBy(
+    return faces.partitionFloor(
         (o, swept) ->
             IntStream.range(0, machines).filter(i -> isGround(o, swept, i)).boxed().findFirst());
   }
 
   /** Hand work on trenches, by owner. */
   Map<Integer, Region> onTrenches() {
-    return faces.floorBy(
+    return faces.partitionFloor(
         (o, swept) ->
             rules.isTrench(o) && !isMachine(o, swept) ? Optional.of(o) : Optional.<Integer>empty());
   }
 
   /** What the machines grind between them (true) and what is left to hand tools (false). */
   Map<Boolean, Region> byMachine() {
-    return faces.floorBy(
+    return faces.partitionFloor(
         (o, swept) ->
             rules.isGround(o) ? Optional.of(isMachine(o, swept)) : Optional.<Boolean>empty());
   }
 
   /** Hand work by kind; corners are still among the pockets. */
-  Map<HandKind, Region> hand() {
-    return faces.floorBy(
+  Map<HandWorkKind, Region> hand() {
+    return faces.partitionFloor(
         (o, swept) ->
             rules.isGround(o) && !isMachine(o, swept)
                 ? Optional.of(kind(o, swept))
-                : Optional.<HandKind>empty());
+                : Optional.<HandWorkKind>empty());
   }
 
-  private HandKind kind(int owner, IntPredicate swept) {
+  private HandWorkKind kind(int owner, IntPredicate swept) {
     if (rules.isStopped(owner)) {
-      return HandKind.TRENCH;
+      return HandWorkKind.TRENCH;
     }
     if (rules.isHandOnly(owner)) {
-      return HandKind.HAND_ONLY;
+      return HandWorkKind.HAND_ONLY;
     }
     boolean covered =
         IntStream.range(0, machines).anyMatch(i -> swept.test(firstSweep + 2 * i + 1));
-    return covered ? HandKind.EDGE_STRIP : HandKind.POCKET;
+    return covered ? HandWorkKind.EDGE_STRIP : HandWorkKind.POCKET;
   }
 
   private boolean isMachine(int owner, IntPredicate swept) {

@@ -5,10 +5,10 @@ import slabwright.site.MarkKind;
 
 /** Who may work on the floor of which owner, with the trenches as they lie or levelled. */
 final class GrindingRules {
-  private final Plan plan;
+  private final FloorArrangement plan;
   private final boolean levelled;
 
-  GrindingRules(Plan plan, boolean levelled) {
+  GrindingRules(FloorArrangement plan, boolean levelled) {
     this.plan = plan;
     this.levelled = levelled;
   }
@@ -35,16 +35,18 @@ final class GrindingRules {
   /** A trench that keeps the machine off until it is levelled. */
   boolean isStopped(int owner) {
     return !levelled
-        && owner != Plan.SLAB
+        && owner != FloorArrangement.SLAB
         && plan.mark(owner).kind() instanceof MarkKind.Trench trench
         && trench.stopsMachine();
   }
 
   boolean isTrench(int owner) {
-    return owner != Plan.SLAB && plan.mark(owner).kind() instanceof MarkKind.Trench;
+    return owner != FloorArrangement.SLAB && plan.mark(owner).kind() instanceof MarkKind.Trench;
   }
 
   private GrindingAccess worker(int owner) {
-    return owner == Plan.SLAB ? GrindingAccess.MACHINE : plan.mark(owner).kind().type().worker();
+    return owner == FloorArrangement.SLAB
+        ? GrindingAccess.MACHINE
+        : plan.mark(owner).kind().type().worker();
   }
 }

@@ -40,7 +40,7 @@ public record ReachCurve(boolean levelled, double ground, List<ReachPoint> point
    */
   static ReachCurve of(
       FloorTakeoff takeoff, Machine like, boolean levelled, BooleanSupplier cancelled) {
-    Passage passage = new Passage(takeoff, levelled, cancelled);
+    BottleneckSearch passage = new BottleneckSearch(takeoff, levelled, cancelled);
     List<ReachPoint> points = new ArrayList<>();
     for (double body : bodies(takeoff, like)) {
       points.add(passage.point(like, body));

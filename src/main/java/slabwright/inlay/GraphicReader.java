@@ -17,7 +17,7 @@ public final class GraphicReader {
   /** A graphic that was read, or one sentence that says why not. */
   public sealed interface Reading {
     /** The artwork, and its dyed colours in laying order. */
-    record Read(Artwork artwork, Graphic graphic) implements Reading {}
+    record Read(Artwork artwork, DyedGraphic graphic) implements Reading {}
 
     /** Why it can't be used. */
     record Refused(String sentence) implements Reading {}
@@ -32,12 +32,12 @@ public final class GraphicReader {
     if (!Files.isRegularFile(svg)) {
       return new Reading.Refused("There is no graphic " + svg + "; check the path.");
     }
-    ArtworkResult result = Artwork.read(svg, Graphic.options(width, spec));
+    ArtworkResult result = Artwork.read(svg, DyedGraphic.options(width, spec));
     if (result instanceof ArtworkRefusal refusal) {
       return new Reading.Refused(refusal.sentence());
     }
     Artwork artwork = (Artwork) result;
-    Graphic graphic = Graphic.of(artwork, spec);
+    DyedGraphic graphic = DyedGraphic.of(artwork, spec);
     return graphic.layers().isEmpty()
         ? new Reading.Refused(
             artwork.name() + ": none of its colours is dyed; choose among " + names(artwork) + ".")

@@ -2,9 +2,9 @@ package slabwright.inlay;
 
 import java.util.Map;
 import java.util.Optional;
-import slabwright.inlay.masking.DyeBook;
+import slabwright.inlay.masking.DyeRates;
 import slabwright.inlay.masking.FloorAround;
-import slabwright.inlay.panel.Side;
+import slabwright.inlay.panel.BlankSide;
 import slabwright.units.UnitSystem;
 
 /**
@@ -18,10 +18,10 @@ import slabwright.units.UnitSystem;
  */
 public record InlayContext(
     boolean perColour,
-    Side trafficFrom,
+    BlankSide trafficFrom,
     Optional<OnFloor> placed,
     UnitSystem units,
-    Map<String, DyeBook> dyes) {
+    Map<String, DyeRates> dyes) {
   public InlayContext {
     dyes = Map.copyOf(dyes);
   }
@@ -31,7 +31,7 @@ public record InlayContext(
 
   /** A graphic by itself: no floor, no shop book, read from below, one stencil a colour. */
   public static InlayContext graphicAlone() {
-    return new InlayContext(true, Side.BOTTOM, Optional.empty(), UnitSystem.METRIC, Map.of());
+    return new InlayContext(true, BlankSide.BOTTOM, Optional.empty(), UnitSystem.METRIC, Map.of());
   }
 
   /** All dyed colours in one stencil. */
@@ -43,11 +43,11 @@ public record InlayContext(
     return new InlayContext(perColour, trafficFrom, Optional.of(floor), units, dyes);
   }
 
-  public InlayContext withTrafficFrom(Side side) {
+  public InlayContext withTrafficFrom(BlankSide side) {
     return new InlayContext(perColour, side, placed, units, dyes);
   }
 
-  public InlayContext withDyes(Map<String, DyeBook> book) {
+  public InlayContext withDyes(Map<String, DyeRates> book) {
     return new InlayContext(perColour, trafficFrom, placed, units, book);
   }
 

@@ -3,18 +3,18 @@ package slabwright.inlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.inlay.masking.DyeBook;
 import slabwright.inlay.masking.DyeNeed;
+import slabwright.inlay.masking.DyeRates;
 import slabwright.inlay.masking.FloorAround;
 import slabwright.inlay.masking.Masking;
+import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.PanelRules;
 import slabwright.inlay.panel.SeamCost;
 import slabwright.inlay.panel.SeamPlanner;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
-import slabwright.inlay.stencil.Ties;
+import slabwright.inlay.stencil.TiePlan;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -49,8 +49,8 @@ public record InlayPlan(
   }
 
   /** Plans an inlay; whatever stands against it is among the findings, never thrown. */
-  public static InlayPlan of(Graphic graphic, StencilSpec spec, InlayContext context) {
-    InlayRules rules = InlayRules.of(spec, context);
+  public static InlayPlan of(DyedGraphic graphic, StencilSpec spec, InlayContext context) {
+    InlayParameters rules = InlayParameters.of(spec, context);
     StencilSet set = stencils(graphic, spec, rules);
     List<Finding> findings = new ArrayList<>();
     graphic.findings().forEach(f -> findings.add(f.moved(set.fromGraphic())));
@@ -68,13 +68,13 @@ public record InlayPlan(
     return new InlayPlan(set, set.openings(), panels, best, masking, dye, toSite, findings);
   }
 
-  private static StencilSet stencils(Graphic graphic, StencilSpec spec, InlayRules rules) {
+  private static StencilSet stencils(DyedGraphic graphic, StencilSpec spec, InlayParameters rules) {
     StencilSet set = StencilSet.of(graphic.layers(), rules.stencil());
-    return spec.ties() ? Ties.in(set, rules.tieWidth()).set() : set;
+    return spec.ties() ? TiePlan.in(set, rules.tieWidth()).set() : set;
   }
 
   private static Optional<SeamPlanner> planner(
-      StencilSet set, InlayRules rules, List<Finding> findings) {
+      StencilSet set, InlayParameters rules, List<Finding> findings) {
     List<Finding> refusals = SeamPlanner.refusals(rules.panel());
     findings.addAll(refusals);
     if (set.blank().isEmpty() || !refusals.isEmpty()) {
@@ -85,14 +85,14 @@ public record InlayPlan(
 
   /** What seams cost at other places; empty when there are no panels. */
   public Optional<SeamPlanner> seamPlanner(StencilSpec spec) {
-    PanelRules rules = InlayRules.of(spec, InlayContext.graphicAlone()).panel();
+    PanelParameters rules = InlayParameters.of(spec, InlayContext.graphicAlone()).panel();
     return panels.map(p -> new SeamPlanner(stencils, rules));
   }
 
   private static Masking masking(
       StencilSet set,
       PanelPlan panels,
-      InlayRules rules,
+      InlayParameters rules,
       InlayContext context,
       Optional<Affine> toSite) {
     if (toSite.isEmpty()) {
@@ -107,7 +107,7 @@ public record InlayPlan(
         .map(
             s ->
                 DyeNeed.of(
-                    s.openings().area(), context.dyes().getOrDefault(s.colour(), DyeBook.EMPTY)))
+                    s.openings().area(), context.dyes().getOrDefault(s.colour(), DyeRates.EMPTY)))
         .toList();
   }
 

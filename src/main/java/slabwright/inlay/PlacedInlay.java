@@ -33,7 +33,7 @@ public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
       return new Placing.Refused(inlay, refused.sentence());
     }
     GraphicReader.Reading.Read read = (GraphicReader.Reading.Read) reading;
-    InlayContext context = Surroundings.of(inlay, takeoff).context().in(units);
+    InlayContext context = InlayContextBuilder.of(inlay, takeoff).build().in(units);
     InlayPlan plan = InlayPlan.of(read.graphic(), inlay.spec(), context);
     return new Placing.Done(new PlacedInlay(inlay, read.artwork(), plan));
   }

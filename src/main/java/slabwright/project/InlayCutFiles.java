@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.Artwork;
-import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.inlay.cutfile.CutStop;
 import slabwright.inlay.cutfile.FilmOrder;
 import slabwright.inlay.cutfile.ShopBundle;
@@ -17,7 +17,8 @@ import slabwright.site.StencilSpec;
 import slabwright.units.UnitSystem;
 
 /** The cut files of one inlay: SVG and PDF for each panel, proof page, and the shop's ZIP. */
-public record InlayCutFiles(CutJob job, UnitSystem units, Instant made, boolean fontAccepted) {
+public record InlayCutFiles(
+    CutFileParameters job, UnitSystem units, Instant made, boolean fontAccepted) {
   /**
    * Adds the files; a graphic whose letters changed gives none until that is accepted.
    *

@@ -11,10 +11,10 @@ import java.util.function.IntPredicate;
  */
 public final class ActiveLayers {
   private final int[] ids;
-  private final Windings windings;
+  private final WindingNumbers windings;
 
   /** Layer ids in rising order, by position. */
-  ActiveLayers(int[] ids, Windings windings) {
+  ActiveLayers(int[] ids, WindingNumbers windings) {
     this.ids = ids;
     this.windings = windings;
   }

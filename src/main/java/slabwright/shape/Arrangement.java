@@ -24,10 +24,10 @@ import org.locationtech.jts.noding.SegmentString;
 public final class Arrangement {
   private final List<Layer> layers;
   private final int[] ids;
-  private final Rung rung;
+  private final NodingMethod rung;
   private final HalfEdges halves;
-  private final Faces faces;
-  private final Tour tour;
+  private final FaceTable faces;
+  private final FaceTraversal tour;
 
   /**
    * Nodes all rings of all layers together.
@@ -56,25 +56,26 @@ public final class Arrangement {
         throw new IllegalArgumentException("two layers have the id " + ids[i]);
       }
     }
-    List<Chain> chains = Chain.of(this.layers);
+    List<GridChain> chains = GridChain.of(this.layers);
     List<SegmentString> noded = noding.run(chains);
     rung = noding.rung();
-    halves = new HalfEdges(new Edges(new Pieces(chains, noded)));
-    faces = new Faces(halves, new Cycles(halves));
-    tour = new Tour(halves, faces, cancelled);
+    halves = new HalfEdges(new ArrangementEdges(new NodedSegments(chains, noded)));
+    faces = new FaceTable(halves, new Cycles(halves));
+    tour = new FaceTraversal(halves, faces, cancelled);
   }
 
   /** Which noding method was needed. */
-  public Rung rung() {
+  public NodingMethod rung() {
     return rung;
   }
 
   /** The bounded faces. As long as all their layer lists together: meant for small drawings. */
-  public List<Face> faces() {
-    Face[] list = new Face[faces.size()];
+  public List<ArrangementFace> faces() {
+    ArrangementFace[] list = new ArrangementFace[faces.size()];
     visit(
         (face, active) ->
-            list[face] = new Face(faces.area(face), IntStream.of(active.ids()).boxed().toList()));
+            list[face] =
+                new ArrangementFace(faces.area(face), IntStream.of(active.ids()).boxed().toList()));
     return List.of(list).subList(1, list.length);
   }
 
@@ -86,7 +87,7 @@ public final class Arrangement {
   public <L> Map<L, Region> partition(Function<ActiveLayers, Optional<L>> label) {
     Labelling<L> labelling = label(label);
     List<Geometry> geometries =
-        new Dissolve(halves, faces, labelling.ofFace).run(labelling.labels.size());
+        new DissolveOp(halves, faces, labelling.ofFace).run(labelling.labels.size());
     Map<L, Region> regions = new LinkedHashMap<>();
     for (int i = 0; i < geometries.size(); i++) {
       regions.put(labelling.labels.get(i), Region.wrap(geometries.get(i)));
@@ -114,14 +115,14 @@ public final class Arrangement {
     return borders;
   }
 
-  private List<Source> sources(int edge) {
-    List<Source> list = new ArrayList<>();
-    Edges edges = halves.edges();
-    Pieces pieces = edges.pieces();
+  private List<BorderSource> sources(int edge) {
+    List<BorderSource> list = new ArrayList<>();
+    ArrangementEdges edges = halves.edges();
+    NodedSegments pieces = edges.pieces();
     for (int i = edges.lying().start(edge); i < edges.lying().end(edge); i++) {
       int p = edges.lying().member(i);
       list.add(
-          new Source(
+          new BorderSource(
               ids[pieces.layer(p)], pieces.ring(p), pieces.segment(p), edges.direction(p) > 0));
     }
     return list;
@@ -147,7 +148,7 @@ public final class Arrangement {
   }
 
   private void visit(Visitor visitor) {
-    Windings windings = new Windings(halves.edges(), layers);
+    WindingNumbers windings = new WindingNumbers(halves.edges(), layers);
     ActiveLayers active = new ActiveLayers(ids, windings);
     tour.replay(faces, windings, face -> visitor.visit(face, active));
   }

@@ -8,7 +8,7 @@ import java.util.Optional;
  * from {@code from} towards {@code to} with y up; no label is what no label was given to.
  */
 public record Border<L>(
-    Optional<L> left, Optional<L> right, Vec from, Vec to, List<Source> sources) {
+    Optional<L> left, Optional<L> right, Vec from, Vec to, List<BorderSource> sources) {
   public Border {
     sources = List.copyOf(sources);
   }
@@ -19,9 +19,9 @@ public record Border<L>(
 
   /** The same piece seen the other way. */
   public Border<L> reversed() {
-    List<Source> turned =
+    List<BorderSource> turned =
         sources.stream()
-            .map(s -> new Source(s.layer(), s.ring(), s.segment(), !s.forward()))
+            .map(s -> new BorderSource(s.layer(), s.ring(), s.segment(), !s.forward()))
             .toList();
     return new Border<>(right, left, to, from, turned);
   }

@@ -1,6 +1,10 @@
 package slabwright.shape;
 
 import java.util.Arrays;
+import slabwright.shape.ints.IntGroups;
+import slabwright.shape.ints.IntList;
+import slabwright.shape.ints.PairNumbering;
+import slabwright.shape.ints.UnionFind;
 
 /**
  * The closed walks of half-edges along faces, and the connected components they belong to. Each
@@ -9,8 +13,8 @@ import java.util.Arrays;
 final class Cycles {
   private final HalfEdges halves;
   private final int[] cycleOf;
-  private final Ints firsts = new Ints();
-  private final Partition components;
+  private final IntList firsts = new IntList();
+  private final UnionFind components;
   private final int[] leftmost;
 
   Cycles(HalfEdges halves) {
@@ -22,7 +26,7 @@ final class Cycles {
         trace(h);
       }
     }
-    components = new Partition(firsts.size());
+    components = new UnionFind(firsts.size());
     for (int h = 0; h < cycleOf.length; h += 2) {
       components.join(cycleOf[h], cycleOf[HalfEdges.twin(h)]);
     }
@@ -75,13 +79,13 @@ final class Cycles {
 
   /** All edges at the leftmost corner lie right of it, so the wedge after the last holds west. */
   int outer(int component) {
-    Groups around = halves.around();
+    IntGroups around = halves.around();
     return cycleOf[around.member(around.end(leftmost[component]) - 1)];
   }
 
   /** Twice the enclosed area in square grid steps; negative for most outer cycles. */
   double twiceArea(int cycle) {
-    PairTable corners = halves.corners();
+    PairNumbering corners = halves.corners();
     int start = firsts.get(cycle);
     long x0 = corners.first(halves.origin(start));
     long y0 = corners.second(halves.origin(start));

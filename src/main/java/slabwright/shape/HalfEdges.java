@@ -1,6 +1,8 @@
 package slabwright.shape;
 
 import java.util.stream.IntStream;
+import slabwright.shape.ints.IntGroups;
+import slabwright.shape.ints.PairNumbering;
 
 /**
  * Each edge as two half-edges, {@code 2e} from its low to its high corner and {@code 2e+1} back,
@@ -10,19 +12,19 @@ final class HalfEdges {
   /** Nearly all corners have two edges, few more than four: those are sorted by insertion. */
   private static final int FEW = 24;
 
-  private final Edges edges;
-  private final PairTable corners;
-  private final Groups around;
+  private final ArrangementEdges edges;
+  private final PairNumbering corners;
+  private final IntGroups around;
   private final int[] next;
 
-  HalfEdges(Edges edges) {
+  HalfEdges(ArrangementEdges edges) {
     this.edges = edges;
     corners = edges.pieces().corners();
     int[] origins = new int[edges.size() * 2];
     for (int h = 0; h < origins.length; h++) {
       origins[h] = origin(h);
     }
-    around = new Groups(corners.size(), origins);
+    around = new IntGroups(corners.size(), origins);
     next = new int[origins.length];
     for (int corner = 0; corner < corners.size(); corner++) {
       sort(corner);
@@ -34,11 +36,11 @@ final class HalfEdges {
     return next.length;
   }
 
-  Edges edges() {
+  ArrangementEdges edges() {
     return edges;
   }
 
-  PairTable corners() {
+  PairNumbering corners() {
     return corners;
   }
 
@@ -60,7 +62,7 @@ final class HalfEdges {
   }
 
   /** Half-edges that leave each corner, counter-clockwise, from just after west. */
-  Groups around() {
+  IntGroups around() {
     return around;
   }
 

@@ -2,6 +2,7 @@ package slabwright.shape;
 
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import slabwright.shape.ints.IntGroups;
 
 /**
  * Finds the face around each component with one ray down from its leftmost corner. A line sweeps
@@ -37,7 +38,7 @@ final class Nesting {
   }
 
   private void pass(int corner) {
-    Groups around = halves.around();
+    IntGroups around = halves.around();
     for (int i = around.start(corner); i < around.end(corner); i++) {
       if (!startsAt(corner, around.member(i))) {
         cut.remove(around.member(i) >> 1);

@@ -29,7 +29,7 @@ final class Noding {
   private final boolean joins;
   private final int mostPasses;
   private final BooleanSupplier cancelled;
-  private Rung rung = Rung.PLAIN;
+  private NodingMethod rung = NodingMethod.PLAIN;
 
   private Noding(boolean joins, int mostPasses, BooleanSupplier cancelled) {
     this.joins = joins;
@@ -54,18 +54,18 @@ final class Noding {
     return new Noding(false, MOST_PASSES, () -> false);
   }
 
-  Rung rung() {
+  NodingMethod rung() {
     return rung;
   }
 
-  List<SegmentString> run(List<Chain> chains) {
+  List<SegmentString> run(List<GridChain> chains) {
     List<SegmentString> strings = strings(chains);
     for (int pass = 0; pass < mostPasses; pass++) {
-      Splitter splitter = split(strings, joins, pass > 0);
+      SegmentSplitter splitter = split(strings, joins, pass > 0);
       if (splitter.foundNothing()) {
         return strings;
       }
-      rung = pass == 0 ? Rung.PLAIN : Rung.PLAIN_AGAIN;
+      rung = pass == 0 ? NodingMethod.PLAIN : NodingMethod.PLAIN_AGAIN;
       strings = list(NodedSegmentString.getNodedSubstrings(strings));
     }
     return snapRounded(strings);
@@ -78,11 +78,11 @@ final class Noding {
       noder.computeNodes(strings);
       strings = list(noder.getNodedSubstrings());
       if (split(strings, joins, true).foundNothing()) {
-        rung = Rung.SNAP_ROUNDED;
+        rung = NodingMethod.SNAP_ROUNDED;
         return strings;
       }
     }
-    rung = Rung.NOT_SETTLED;
+    rung = NodingMethod.NOT_SETTLED;
     if (!split(strings, false, true).foundNothing()) {
       throw new IllegalStateException("edges still cross after snap rounding again and again");
     }
@@ -90,8 +90,8 @@ final class Noding {
   }
 
   /** Marks on the strings where they are to be split. */
-  private Splitter split(List<SegmentString> strings, boolean joins, boolean late) {
-    Splitter splitter = new Splitter(joins, late, cancelled);
+  private SegmentSplitter split(List<SegmentString> strings, boolean joins, boolean late) {
+    SegmentSplitter splitter = new SegmentSplitter(joins, late, cancelled);
     new MCIndexNoder(splitter, splitter.nearness()).computeNodes(strings);
     if (cancelled.getAsBoolean()) {
       throw new CancellationException();
@@ -99,9 +99,9 @@ final class Noding {
     return splitter;
   }
 
-  private static List<SegmentString> strings(List<Chain> chains) {
+  private static List<SegmentString> strings(List<GridChain> chains) {
     List<SegmentString> list = new ArrayList<>(chains.size());
-    for (Chain chain : chains) {
+    for (GridChain chain : chains) {
       chain.runs(points -> list.add(new NodedSegmentString(points, chain)));
     }
     return list;

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Ways;
+import slabwright.floor.ReachAnalysis;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
@@ -21,7 +21,7 @@ import slabwright.units.UnitSystem;
  */
 public record AreaResult(
     FloorTakeoff takeoff,
-    Ways ways,
+    ReachAnalysis ways,
     List<PlacedInlay> inlays,
     List<PlacedInlay.Placing.Refused> refused) {
   public AreaResult {
@@ -32,7 +32,7 @@ public record AreaResult(
   /** A result of a take-off and its inlays. */
   public AreaResult(
       FloorTakeoff takeoff, List<PlacedInlay> inlays, List<PlacedInlay.Placing.Refused> refused) {
-    this(takeoff, Ways.of(takeoff), inlays, refused);
+    this(takeoff, ReachAnalysis.of(takeoff), inlays, refused);
   }
 
   /**

@@ -3,8 +3,8 @@ package slabwright.work;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import slabwright.inlay.masking.DyeBook;
 import slabwright.inlay.masking.DyeNeed;
+import slabwright.inlay.masking.DyeRates;
 import slabwright.site.Finish;
 import slabwright.units.QuantityFormat;
 import slabwright.work.book.Figure;
@@ -33,9 +33,9 @@ final class InlayDyes {
         .map(c -> DyeNeed.of(dye.openings(), book(c)));
   }
 
-  private static DyeBook book(CoatPlan coat) {
+  private static DyeRates book(CoatPlan coat) {
     Product p = coat.product();
-    return new DyeBook(
+    return new DyeRates(
         OptionalInt.of(coat.job().coats()),
         optional(p.spread().coverage()),
         optional(p.spread().loss()),

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.model.Desk;
-import slabwright.floor.FloorGlance;
+import slabwright.floor.QuickTakeoff;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Spot;
@@ -157,7 +157,7 @@ class DragBench {
               .parts()
               .answers()
               .glance()
-              .map(FloorGlance::area)
+              .map(QuickTakeoff::area)
               .map(numbers::get)
               .orElse(null);
       while (number != null && delays.size() <= number) {

@@ -64,7 +64,7 @@ class EdgeTallyTest {
             new MarkKind.Joint(Length.mm(5), Length.mm(30)),
             new Form.Trace(List.of(Spot.mm(-500, 1_000), Spot.mm(6_500, 1_000))));
     FloorArea area = with(ROOM, joint, box("i", new MarkKind.Island(), 1_000, 500, 2_000, 1_500));
-    EdgeTally.Lines lines = tally(area).lines().get(0);
+    EdgeTally.LineMarks lines = tally(area).lines().get(0);
     assertThat(lines.kind()).isEqualTo(MarkType.JOINT);
     assertThat(lines.length()).isCloseTo(5_000, within(0.1));
   }

@@ -18,7 +18,7 @@ class FloorInvariantsTest {
   void zones_are_disjoint_and_sum_to_the_net_floor(@ForAll long seed) {
     FloorTakeoff t = takeoff(new RandomFloors(seed).area());
     double zones = t.zones().stream().mapToDouble(Zone::area).sum();
-    double standing = t.standing().stream().mapToDouble(Standing::area).sum();
+    double standing = t.standing().stream().mapToDouble(Obstacle::area).sum();
     assertThat(zones).isCloseTo(t.net().area(), within(1e-9 * t.net().area()));
     assertThat(zones + standing).isCloseTo(t.gross().area(), within(1e-9 * t.gross().area()));
     Region union = Region.union(t.zones().stream().map(Zone::region).toList());
@@ -43,10 +43,10 @@ class FloorInvariantsTest {
     double body = random.between(400, 900);
     FloorTakeoff t =
         takeoff(random.area().withMachines(List.of(Floors.machine(body, body - 60, 20))));
-    for (Grinding g : List.of(t.asFound(), t.levelled())) {
+    for (GrindingSplit g : List.of(t.asFound(), t.levelled())) {
       double sum = g.machine().area() + g.hand().area();
       assertThat(sum).isCloseTo(t.ground().area(), within(1e-9 * t.ground().area()));
-      assertThat(g.pieces().stream().mapToDouble(HandPiece::area).sum())
+      assertThat(g.pieces().stream().mapToDouble(HandWorkPiece::area).sum())
           .isCloseTo(g.hand().area(), within(50.0));
     }
     assertThat(t.levelled().machine().area())

@@ -37,13 +37,13 @@ class MachineReachTest {
                 box("pit", new MarkKind.Trench(TrenchLevel.PROUD, false), 0, 2_700, 6_000, 3_300))
             .withMachines(List.of(machine(800, 700, 50)));
     FloorTakeoff t = FloorTakeoff.of(hall);
-    assertThat(t.asFound().pieces(HandKind.POCKET)).isEmpty();
+    assertThat(t.asFound().pieces(HandWorkKind.POCKET)).isEmpty();
     assertThat(t.asFound().machine().parts()).hasSize(2);
   }
 
   @Test
   void a_rectangle_keeps_a_strip_along_its_walls_and_round_corners() {
-    Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000)).asFound();
+    GrindingSplit g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000)).asFound();
     double ground = 5_800.0 * 3_800 - 4 * CORNER + DOOR;
     assertThat(g.machine().area()).isCloseTo(ground, within(1_000.0));
     assertThat(g.hand().area()).isCloseTo(24e6 - ground, within(1_000.0));
@@ -51,19 +51,19 @@ class MachineReachTest {
 
   @Test
   void hand_work_in_a_rectangle_is_one_strip_and_four_corners() {
-    Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000)).asFound();
-    assertThat(g.pieces(HandKind.CORNER)).hasSize(4);
-    assertThat(g.handArea(HandKind.CORNER))
+    GrindingSplit g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000)).asFound();
+    assertThat(g.pieces(HandWorkKind.CORNER)).hasSize(4);
+    assertThat(g.handArea(HandWorkKind.CORNER))
         .isCloseTo(4 * (1 - Math.PI / 4) * 450 * 450, within(1_000.0));
-    assertThat(g.pieces(HandKind.POCKET)).isEmpty();
-    assertThat(g.handArea(HandKind.EDGE_STRIP) + g.handArea(HandKind.CORNER))
+    assertThat(g.pieces(HandWorkKind.POCKET)).isEmpty();
+    assertThat(g.handArea(HandWorkKind.EDGE_STRIP) + g.handArea(HandWorkKind.CORNER))
         .isCloseTo(g.hand().area(), within(10.0));
   }
 
   @Test
   void an_l_turns_its_inner_corner_with_a_quarter_disc() {
     FloorArea l = walled(0, 0, 6_000, 0, 6_000, 3_000, 3_000, 3_000, 3_000, 6_000, 0, 6_000);
-    Grinding g = grind(withDoor(l, 0, 2_000, 1_000)).asFound();
+    GrindingSplit g = grind(withDoor(l, 0, 2_000, 1_000)).asFound();
     double inset = 27e6 - 24_000 * 100 + 5 * 100 * 100 - Math.PI / 4 * 100 * 100;
     assertThat(g.machine().area()).isCloseTo(inset - 5 * CORNER + DOOR, within(1_000.0));
   }
@@ -74,13 +74,13 @@ class MachineReachTest {
         walled(
             0, 0, 4_000, 0, 4_000, 1_500, 6_000, 1_500, 6_000, 0, 10_000, 0, 10_000, 4_000, 6_000,
             4_000, 6_000, 2_200, 4_000, 2_200, 4_000, 4_000, 0, 4_000);
-    Grinding g = grind(withDoor(two, 0, 1_000, 1_000)).asFound();
+    GrindingSplit g = grind(withDoor(two, 0, 1_000, 1_000)).asFound();
     double bulge = 450 - Math.sqrt(450 * 450 - 350 * 350);
     double pocket = 16e6 + 700 * 2_000 - Arcs.segmentArea(700, bulge);
-    assertThat(g.pieces(HandKind.POCKET))
+    assertThat(g.pieces(HandWorkKind.POCKET))
         .singleElement()
         .satisfies(p -> assertThat(p.area()).isCloseTo(pocket, within(500.0)));
-    assertThat(g.pieces(HandKind.POCKET).get(0).place().x()).isBetween(6_000.0, 10_000.0);
+    assertThat(g.pieces(HandWorkKind.POCKET).get(0).place().x()).isBetween(6_000.0, 10_000.0);
   }
 
   @Test
@@ -89,20 +89,20 @@ class MachineReachTest {
         walled(
             0, 0, 4_000, 0, 4_000, 1_500, 6_000, 1_500, 6_000, 0, 10_000, 0, 10_000, 4_000, 6_000,
             4_000, 6_000, 2_400, 4_000, 2_400, 4_000, 4_000, 0, 4_000);
-    Grinding g = grind(withDoor(two, 0, 1_000, 1_000)).asFound();
-    assertThat(g.pieces(HandKind.POCKET)).isEmpty();
+    GrindingSplit g = grind(withDoor(two, 0, 1_000, 1_000)).asFound();
+    assertThat(g.pieces(HandWorkKind.POCKET)).isEmpty();
   }
 
   @Test
   void a_door_narrower_than_the_body_lets_nothing_in() {
-    Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 890)).asFound();
+    GrindingSplit g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 890)).asFound();
     assertThat(g.machine().isEmpty()).isTrue();
     assertThat(g.hand().area()).isEqualTo(24e6);
   }
 
   @Test
   void a_door_just_as_wide_as_body_and_clearances_lets_it_in() {
-    Grinding g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 900)).asFound();
+    GrindingSplit g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 900)).asFound();
     assertThat(g.machine().area()).isGreaterThan(21e6);
   }
 
@@ -130,13 +130,13 @@ class MachineReachTest {
             withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
             box("t", new MarkKind.Trench(TrenchLevel.PROUD, false), 4_000, 0, 4_400, 4_000));
     FloorTakeoff t = grind(cut);
-    assertThat(t.asFound().handArea(HandKind.TRENCH)).isCloseTo(1.6e6, within(1.0));
-    assertThat(t.asFound().pieces(HandKind.POCKET))
+    assertThat(t.asFound().handArea(HandWorkKind.TRENCH)).isCloseTo(1.6e6, within(1.0));
+    assertThat(t.asFound().pieces(HandWorkKind.POCKET))
         .singleElement()
         .satisfies(p -> assertThat(p.area()).isCloseTo(3_600.0 * 4_000, within(500.0)));
     assertThat(t.levelled().machine().area())
         .isCloseTo(7_800.0 * 3_800 - 4 * CORNER + DOOR, within(1_000.0));
-    assertThat(t.levelled().pieces(HandKind.POCKET)).isEmpty();
+    assertThat(t.levelled().pieces(HandWorkKind.POCKET)).isEmpty();
   }
 
   @Test
@@ -145,7 +145,7 @@ class MachineReachTest {
         with(
             withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
             box("t", new MarkKind.Trench(TrenchLevel.FLUSH, false), 4_000, 0, 4_400, 4_000));
-    assertThat(grind(cut).asFound().pieces(HandKind.TRENCH)).isEmpty();
+    assertThat(grind(cut).asFound().pieces(HandWorkKind.TRENCH)).isEmpty();
   }
 
   @Test
@@ -154,8 +154,8 @@ class MachineReachTest {
         with(
             withDoor(rectangle(8_000, 4_000), 0, 1_000, 1_000),
             box("d", new MarkKind.DrainOrBox(), 4_000, 2_000, 4_300, 2_300));
-    Grinding g = grind(drained).asFound();
-    assertThat(g.handArea(HandKind.HAND_ONLY)).isCloseTo(300 * 300, within(0.1));
+    GrindingSplit g = grind(drained).asFound();
+    assertThat(g.handArea(HandWorkKind.HAND_ONLY)).isCloseTo(300 * 300, within(0.1));
     assertThat(g.machine().contains(new Vec(4_350, 2_150))).isTrue();
   }
 
@@ -164,7 +164,7 @@ class MachineReachTest {
     FloorArea l = walled(0, 0, 3_000, 0, 3_000, -3_000, 8_000, -3_000, 8_000, 4_000, 0, 4_000);
     FloorArea door = withDoor(l, 0, 2_000, 1_000);
     FloorArea split = with(door, box("b", new MarkKind.Booth(), 3_000, -100, 8_000, 100));
-    Grinding g = grind(split).asFound();
+    GrindingSplit g = grind(split).asFound();
     assertThat(g.machine().contains(new Vec(5_500, 2_000))).isTrue();
     assertThat(g.machine().contains(new Vec(5_500, -1_500))).isFalse();
   }

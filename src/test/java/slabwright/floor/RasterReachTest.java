@@ -45,7 +45,7 @@ class RasterReachTest {
     FloorArea area = random.area().withMachines(List.of(machine));
     FloorTakeoff t = FloorTakeoff.of(area, 0.5, () -> false);
     Bounds bounds = t.gross().bounds().grown(1_500);
-    Raster raster = new Raster(bounds, CELL);
+    DistanceRaster raster = new DistanceRaster(bounds, CELL);
     boolean[] inner = flood(raster, t, machine, ERROR);
     boolean[] outer = flood(raster, t, machine, -ERROR);
     boolean[] exact = raster.fill(t.asFound().machine());
@@ -62,7 +62,7 @@ class RasterReachTest {
   }
 
   /** Erode by the half body, flood from the ways in, dilate by the half head; {@code e} harder. */
-  private static boolean[] flood(Raster raster, FloorTakeoff t, Machine m, double e) {
+  private static boolean[] flood(DistanceRaster raster, FloorTakeoff t, Machine m, double e) {
     double depth = m.body().mm() + m.clearance().mm();
     List<Region> boxes =
         WayIn.of(t.area(), t.gross(), depth, 0.5).stream()
@@ -92,7 +92,7 @@ class RasterReachTest {
 
   /** What is not open and, for the harder flood, every cell with a point of an obstacle's edge. */
   private static boolean[] shut(
-      Raster raster, FloorTakeoff t, List<Region> boxes, boolean[] open, boolean harder) {
+      DistanceRaster raster, FloorTakeoff t, List<Region> boxes, boolean[] open, boolean harder) {
     Region all = ground(t, true).union(Region.union(boxes));
     boolean[] shut = harder ? raster.outlineOf(all) : new boolean[open.length];
     for (int i = 0; i < open.length; i++) {

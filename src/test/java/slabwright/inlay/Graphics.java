@@ -2,7 +2,7 @@ package slabwright.inlay;
 
 import java.util.List;
 import slabwright.inlay.stencil.DyeLayer;
-import slabwright.inlay.stencil.StencilRules;
+import slabwright.inlay.stencil.StencilParameters;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
@@ -35,6 +35,6 @@ public final class Graphics {
 
   /** One black stencil by the usual rules. */
   public static StencilSet one(Region artwork) {
-    return StencilSet.of(List.of(new DyeLayer("black", 0, artwork)), StencilRules.usual());
+    return StencilSet.of(List.of(new DyeLayer("black", 0, artwork)), StencilParameters.usual());
   }
 }

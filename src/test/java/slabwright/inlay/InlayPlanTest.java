@@ -16,8 +16,8 @@ import slabwright.units.Length;
 
 class InlayPlanTest {
   private static final StencilSpec SPEC = StencilSpec.forRoll(Length.mm(1220));
-  private static final Graphic RING =
-      new Graphic(
+  private static final DyedGraphic RING =
+      new DyedGraphic(
           new Bounds(0, 0, 400, 400),
           List.of(new DyeLayer("#000000", 0, Graphics.squareRing())),
           List.of());
@@ -69,7 +69,7 @@ class InlayPlanTest {
 
   @Test
   void a_graphic_with_no_dyed_colour_is_said_and_planned_no_further() {
-    Graphic empty = new Graphic(Bounds.EMPTY, List.of(), List.of());
+    DyedGraphic empty = new DyedGraphic(Bounds.EMPTY, List.of(), List.of());
     InlayPlan plan = InlayPlan.of(empty, SPEC, InlayContext.graphicAlone());
     assertThat(plan.panels()).isEmpty();
     assertThat(plan.findings()).hasSize(1);

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.cutfile.CutFile;
-import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutFileParameters;
+import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.PanelRules;
 import slabwright.inlay.panel.SeamPlanner;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
@@ -29,8 +29,8 @@ class LargeGraphicTest {
     double blank = set.blank().width() * set.blank().height();
     assertThat(stencil.openings().area() + stencil.mask().area())
         .isCloseTo(blank, within(1e-9 * blank));
-    PanelPlan plan = new SeamPlanner(set, PanelRules.usual()).best();
-    List<CutFile> files = new CutJob("cogs", 1).files(set, plan);
+    PanelPlan plan = new SeamPlanner(set, PanelParameters.usual()).best();
+    List<CutFile> files = new CutFileParameters("cogs", 1).files(set, plan);
     double cut = files.stream().mapToDouble(f -> f.openings().area()).sum();
     double twice =
         plan.laps().stream()

@@ -44,10 +44,13 @@ class ArrangementTest {
 
   @Test
   void faces_know_every_layer_that_fills_them() {
-    List<Face> faces = Arrangement.of(List.of(square(4, 0, 10), square(9, 5, 10))).faces();
+    List<ArrangementFace> faces =
+        Arrangement.of(List.of(square(4, 0, 10), square(9, 5, 10))).faces();
     assertThat(faces)
         .containsExactlyInAnyOrder(
-            new Face(75, List.of(4)), new Face(75, List.of(9)), new Face(25, List.of(4, 9)));
+            new ArrangementFace(75, List.of(4)),
+            new ArrangementFace(75, List.of(9)),
+            new ArrangementFace(25, List.of(4, 9)));
   }
 
   @Test
@@ -78,12 +81,12 @@ class ArrangementTest {
 
   @Test
   void edges_that_splitting_drew_into_a_cell_are_split_again() {
-    assertThat(rung(-325, 16)).isEqualTo(Rung.PLAIN_AGAIN);
+    assertThat(rung(-325, 16)).isEqualTo(NodingMethod.PLAIN_AGAIN);
   }
 
   @Test
   void what_splitting_does_not_settle_in_time_is_snapped() {
-    assertThat(rung(-325, 1)).isEqualTo(Rung.SNAP_ROUNDED);
+    assertThat(rung(-325, 1)).isEqualTo(NodingMethod.SNAP_ROUNDED);
   }
 
   /** The corner (1, 0.333) lies a third of a grid step off the long side. */
@@ -91,16 +94,16 @@ class ArrangementTest {
   void what_does_not_come_to_rest_in_time_says_so() {
     Layer wall = new Layer(1, List.of(Ring.of(0, 0, 3, 1, 0, 1)), FillRule.NONZERO);
     Layer post = new Layer(2, List.of(Ring.of(1, 0.333, 1.5, 0, 2, 0)), FillRule.NONZERO);
-    assertThat(rung(List.of(wall, post), 0)).isEqualTo(Rung.NOT_SETTLED);
-    assertThat(rung(List.of(wall, post), 16)).isEqualTo(Rung.PLAIN);
+    assertThat(rung(List.of(wall, post), 0)).isEqualTo(NodingMethod.NOT_SETTLED);
+    assertThat(rung(List.of(wall, post), 16)).isEqualTo(NodingMethod.PLAIN);
   }
 
-  private static Rung rung(long seed, int mostPasses) {
+  private static NodingMethod rung(long seed, int mostPasses) {
     RandomRings random = new RandomRings(seed);
     return rung(List.of(new Layer(0, random.some(4), random.rule())), mostPasses);
   }
 
-  private static Rung rung(List<Layer> layers, int mostPasses) {
+  private static NodingMethod rung(List<Layer> layers, int mostPasses) {
     return new Arrangement(layers, Noding.joining(mostPasses, () -> false), () -> false).rung();
   }
 

@@ -9,6 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.batik.gvt.GraphicsNode;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
+import slabwright.inlay.artwork.batik.FontResolver;
+import slabwright.inlay.artwork.batik.SceneBuilder;
+import slabwright.inlay.artwork.batik.SceneVisitor;
+import slabwright.inlay.artwork.css.EmbeddedFont;
+import slabwright.inlay.artwork.css.Svg11Rewriter;
+import slabwright.inlay.artwork.css.SvgElement;
+import slabwright.inlay.artwork.css.SvgReader;
+import slabwright.inlay.artwork.css.UseExpansionValidator;
 import slabwright.shape.Bounds;
 
 /**
@@ -34,7 +42,7 @@ public record Artwork(
     Optional<ColourRegion> background,
     List<ArtworkWarning> warnings)
     implements ArtworkResult {
-  static final String NOTHING =
+  public static final String NOTHING =
       "nothing in it is painted; give its shapes a fill or a stroke and save again.";
   static final int MOST_BYTES = 32 << 20;
   private static final double NARROWEST_MM = 10;
@@ -73,14 +81,15 @@ public record Artwork(
       synchronized (ONE_AT_A_TIME) {
         return read(bytes, name, options);
       }
-    } catch (Refused e) {
+    } catch (RefusedArtworkException e) {
       return e.refusal(name);
     }
   }
 
   static void checkSize(byte[] bytes) {
     if (bytes.length > MOST_BYTES) {
-      throw new Refused(Reason.TOO_LARGE, "larger than 32 MB; simplify the drawing before saving.");
+      throw new RefusedArtworkException(
+          Reason.TOO_LARGE, "larger than 32 MB; simplify the drawing before saving.");
     }
   }
 
@@ -88,20 +97,20 @@ public record Artwork(
     checkSize(bytes);
     double w = options.widthMm();
     if (!(w >= NARROWEST_MM && w <= WIDEST_MM)) {
-      throw new Refused(
+      throw new RefusedArtworkException(
           Reason.ABSURD_SIZE, "a width of %s mm; choose one from 10 mm to 100 m.".formatted(w));
     }
   }
 
   private static Artwork read(byte[] bytes, String name, ArtworkOptions options) {
-    Notes notes = new Notes();
+    WarningCollector notes = new WarningCollector();
     SvgElement root = SvgReader.read(bytes);
-    List<CarriedFont> fonts = Modernise.run(root, notes);
-    UseBudget.check(root);
-    Page page = Page.settle(root);
-    FontBook book = new FontBook(fonts, options.installedFonts());
-    GraphicsNode scene = Scene.build(root, page, book, notes);
-    List<PaintedShape> shapes = SceneWalk.shapes(scene, new AffineTransform(), notes);
-    return new Composer(shapes, page, options, notes).compose(name);
+    List<EmbeddedFont> fonts = Svg11Rewriter.rewrite(root, notes);
+    UseExpansionValidator.check(root);
+    ArtworkPage page = ArtworkPage.settle(root);
+    FontResolver book = new FontResolver(fonts, options.installedFonts());
+    GraphicsNode scene = SceneBuilder.build(root, page, book, notes);
+    List<PaintedShape> shapes = SceneVisitor.shapes(scene, new AffineTransform(), notes);
+    return new ArtworkBuilder(shapes, page, options, notes).build(name);
   }
 }

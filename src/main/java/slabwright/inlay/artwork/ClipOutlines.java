@@ -5,20 +5,21 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.Optional;
+import slabwright.inlay.artwork.batik.FineOutline;
 
 /**
  * A clip kept as the outlines it is made of, so that it can be intersected exactly later. To the
  * SVG library it looks like one path. What shows is the union of the parts, each inside its own
  * inner clip, all inside the outer clip.
  */
-final class ClipOutlines {
+public final class ClipOutlines {
   /** One outline with its fill rule, and what clips it in turn. */
-  record Part(Path2D outline, Optional<ClipOutlines> inside) {}
+  public record Part(Path2D outline, Optional<ClipOutlines> inside) {}
 
   private final List<Part> parts;
   private final Optional<ClipOutlines> inside;
 
-  ClipOutlines(List<Part> parts, Optional<ClipOutlines> inside) {
+  public ClipOutlines(List<Part> parts, Optional<ClipOutlines> inside) {
     this.parts = List.copyOf(parts);
     this.inside = inside;
   }
@@ -32,14 +33,14 @@ final class ClipOutlines {
   }
 
   /** A plain shape as a clip. */
-  static ClipOutlines of(Shape shape) {
+  public static ClipOutlines of(Shape shape) {
     return shape instanceof Carrier c
         ? c.outlines
         : new ClipOutlines(
             List.of(new Part(FineOutline.of(shape), Optional.empty())), Optional.empty());
   }
 
-  ClipOutlines transformed(AffineTransform at) {
+  public ClipOutlines transformed(AffineTransform at) {
     List<Part> moved =
         parts.stream()
             .map(
@@ -51,7 +52,7 @@ final class ClipOutlines {
   }
 
   /** A path that carries these outlines through the SVG library. */
-  Path2D carrier() {
+  public Path2D carrier() {
     return new Carrier(this);
   }
 

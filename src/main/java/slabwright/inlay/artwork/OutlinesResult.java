@@ -1,4 +1,4 @@
 package slabwright.inlay.artwork;
 
 /** What reading a drawing's outlines gives: the outlines, or why there are none. */
-public sealed interface OutlinesResult permits Outlines, ArtworkRefusal {}
+public sealed interface OutlinesResult permits DrawnOutlines, ArtworkRefusal {}

@@ -12,7 +12,7 @@ import java.util.List;
  * @param masks all of which must let it through
  * @param line whether it is a stroke's middle line, kept as a line
  */
-record PaintedShape(
+public record PaintedShape(
     Path2D outline,
     String hex,
     double alpha,

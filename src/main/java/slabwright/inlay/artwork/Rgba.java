@@ -8,12 +8,12 @@ package slabwright.inlay.artwork;
  * @param b 0 to 255
  * @param alpha 0 see-through to 1 solid
  */
-record Rgba(int r, int g, int b, double alpha) {
-  String hex() {
+public record Rgba(int r, int g, int b, double alpha) {
+  public String hex() {
     return "#%02x%02x%02x".formatted(r, g, b);
   }
 
-  static Rgba ofHex(String hex) {
+  public static Rgba ofHex(String hex) {
     int v = Integer.parseInt(hex.substring(1), 16);
     return new Rgba(v >> 16, v >> 8 & 255, v & 255, 1);
   }

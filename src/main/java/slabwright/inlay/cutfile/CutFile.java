@@ -38,7 +38,7 @@ public record CutFile(
 
   /** As a PDF of one page in true size; {@code made} is written into it. */
   public PdfFile pdf(Instant made) {
-    return CutSheets.pdf(title, made, List.of(this));
+    return PdfCutWriter.pdf(title, made, List.of(this));
   }
 
   /** As an SVG drawing in true millimetres. */

@@ -16,7 +16,8 @@ final class OrderText {
     this.units = units;
   }
 
-  String write(CutJob job, StencilSet set, PanelPlan plan, FilmOrder order, List<CutFile> files) {
+  String write(
+      CutFileParameters job, StencilSet set, PanelPlan plan, FilmOrder order, List<CutFile> files) {
     int stencils = set.stencils().size();
     line("Stencil order: " + job.inlay() + ", " + job.issue());
     line("");

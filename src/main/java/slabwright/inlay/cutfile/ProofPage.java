@@ -32,7 +32,7 @@ public final class ProofPage {
   private static final TextStyle SMALL = TextStyle.plain(3.6).in(Palette.SOFT);
   private static final TextStyle PLAIN = TextStyle.plain(3.3);
 
-  private final CutJob job;
+  private final CutFileParameters job;
   private final Stencil stencil;
   private final ProofFacts facts;
   private final ProofPicture picture;
@@ -46,7 +46,8 @@ public final class ProofPage {
    *
    * @param units feet and inches make a Letter page, metric an A4 page
    */
-  public ProofPage(CutJob job, StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units) {
+  public ProofPage(
+      CutFileParameters job, StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units) {
     this.job = job;
     this.stencil = stencil;
     this.width = units == UnitSystem.METRIC ? 210 : 215.9;

@@ -22,7 +22,7 @@ import slabwright.units.UnitSystem;
  * PDF, the proof page, and the order in plain text. The same plan and moment give the same bytes.
  */
 public record ShopBundle(
-    CutJob job,
+    CutFileParameters job,
     StencilSet stencils,
     PanelPlan panels,
     FilmOrder order,
@@ -44,7 +44,7 @@ public record ShopBundle(
   }
 
   private String base() {
-    return CutJob.slug(job.inlay()) + "_" + CutJob.slug(job.issue());
+    return CutFileParameters.slug(job.inlay()) + "_" + CutFileParameters.slug(job.issue());
   }
 
   /** Writes the ZIP; the stream stays open. */
@@ -64,7 +64,7 @@ public record ShopBundle(
 
   /** All cut files as pages in true size. */
   public PdfFile cutPdf() {
-    return CutSheets.pdf(
+    return PdfCutWriter.pdf(
         job.inlay() + ", " + job.issue() + ", cut files", made, job.files(stencils, panels));
   }
 

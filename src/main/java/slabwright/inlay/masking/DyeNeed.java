@@ -21,7 +21,7 @@ public record DyeNeed(double area, OptionalDouble litres, OptionalInt jars, List
   }
 
   /** The need by the book; nothing is guessed where the book is silent. */
-  public static DyeNeed of(double area, DyeBook book) {
+  public static DyeNeed of(double area, DyeRates book) {
     List<String> missing = new ArrayList<>();
     note(book.coats().isEmpty(), "number of mist coats", missing);
     note(book.coverage().isEmpty(), "dye coverage", missing);
@@ -39,12 +39,12 @@ public record DyeNeed(double area, OptionalDouble litres, OptionalInt jars, List
     }
   }
 
-  private static OptionalDouble litres(double area, DyeBook book) {
+  private static OptionalDouble litres(double area, DyeRates book) {
     double once = area / MM2_PER_M2 / book.coverage().getAsDouble();
     return OptionalDouble.of(once * book.coats().getAsInt() / (1 - book.loss().getAsDouble()));
   }
 
-  private static OptionalInt jars(OptionalDouble litres, DyeBook book) {
+  private static OptionalInt jars(OptionalDouble litres, DyeRates book) {
     return OptionalInt.of((int) Math.ceil(litres.getAsDouble() / book.jar().getAsDouble() - 1e-9));
   }
 }

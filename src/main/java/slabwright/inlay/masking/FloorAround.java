@@ -13,7 +13,7 @@ import slabwright.shape.Region;
  * @param floor the free floor
  * @param upright what stands at its edges and must be kept clean
  */
-public record FloorAround(Region floor, List<Standing> upright) {
+public record FloorAround(Region floor, List<UprightObstacle> upright) {
   public FloorAround {
     upright = List.copyOf(upright);
   }
@@ -22,7 +22,9 @@ public record FloorAround(Region floor, List<Standing> upright) {
   public FloorAround map(Affine to) {
     return new FloorAround(
         floor.map(to),
-        upright.stream().map(s -> new Standing(s.what(), s.foot().map(to), s.height())).toList());
+        upright.stream()
+            .map(s -> new UprightObstacle(s.what(), s.foot().map(to), s.height()))
+            .toList());
   }
 
   /**
@@ -32,5 +34,5 @@ public record FloorAround(Region floor, List<Standing> upright) {
    * @param foot its line on the floor
    * @param height how high it must be kept clean at most, mm, when that is known
    */
-  public record Standing(String what, Line foot, OptionalDouble height) {}
+  public record UprightObstacle(String what, Line foot, OptionalDouble height) {}
 }

@@ -33,13 +33,14 @@ public record Masking(
   }
 
   /** The masking on a floor without end, as before the inlay is placed. */
-  public static Masking of(StencilSet set, PanelPlan plan, MaskingRules rules) {
-    return new MaskingMaker(set, plan, rules).make();
+  public static Masking of(StencilSet set, PanelPlan plan, MaskingParameters rules) {
+    return new MaskingBuilder(set, plan, rules).make();
   }
 
   /** The masking where the inlay lies. */
-  public static Masking of(StencilSet set, PanelPlan plan, MaskingRules rules, FloorAround around) {
-    return new MaskingMaker(set, plan, rules).make(around);
+  public static Masking of(
+      StencilSet set, PanelPlan plan, MaskingParameters rules, FloorAround around) {
+    return new MaskingBuilder(set, plan, rules).make(around);
   }
 
   /** Area pressed down, all stencils together, mm². */

@@ -1,6 +1,6 @@
 package slabwright.inlay.masking;
 
-import slabwright.inlay.panel.Side;
+import slabwright.inlay.panel.BlankSide;
 
 /**
  * Masking paper along one side of the blank.
@@ -10,4 +10,4 @@ import slabwright.inlay.panel.Side;
  * @param width of the paper, mm
  * @param length of each strip, mm
  */
-public record PaperRun(Side side, int strips, double width, double length) {}
+public record PaperRun(BlankSide side, int strips, double width, double length) {}

@@ -32,7 +32,7 @@ final class UprightFinder {
 
   List<UprightMasking> on(FloorAround around) {
     List<UprightMasking> found = new ArrayList<>();
-    for (FloorAround.Standing standing : around.upright()) {
+    for (FloorAround.UprightObstacle standing : around.upright()) {
       for (Line stretch : reached.clip(standing.foot())) {
         found.add(new UprightMasking(standing.what(), stretch, height(standing, stretch)));
       }
@@ -40,7 +40,7 @@ final class UprightFinder {
     return found;
   }
 
-  private OptionalDouble height(FloorAround.Standing standing, Line stretch) {
+  private OptionalDouble height(FloorAround.UprightObstacle standing, Line stretch) {
     OptionalDouble mist = OptionalDouble.empty();
     if (overspray instanceof Overspray.Fan fan) {
       mist = OptionalDouble.of(mistHeight(fan, nearest(stretch)));

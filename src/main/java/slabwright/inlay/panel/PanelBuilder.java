@@ -11,20 +11,20 @@ import slabwright.units.LetterNumbering;
 /** From a seam layout to named panels, laps with witness marks, and the orders of work. */
 final class PanelBuilder {
   private final Bounds blank;
-  private final PanelRules rules;
-  private final Layout layout;
-  private final Turn turn;
-  private final Witnesses witnesses;
+  private final PanelParameters rules;
+  private final SeamLayout layout;
+  private final StripDirection turn;
+  private final WitnessMarkPlacer witnesses;
   private final List<Panel> panels = new ArrayList<>();
   private final List<Seam> laps = new ArrayList<>();
   private final List<Finding> findings;
 
-  PanelBuilder(Bounds blank, Region openings, PanelRules rules, Layout layout) {
+  PanelBuilder(Bounds blank, Region openings, PanelParameters rules, SeamLayout layout) {
     this.blank = blank;
     this.rules = rules;
     this.layout = layout;
     this.turn = layout.turn();
-    this.witnesses = new Witnesses(openings, turn, rules.overlap());
+    this.witnesses = new WitnessMarkPlacer(openings, turn, rules.overlap());
     this.findings = new ArrayList<>(layout.findings());
   }
 
@@ -88,12 +88,12 @@ final class PanelBuilder {
   private void checkWidths() {
     for (Panel panel : panels) {
       double width = turn.across(panel.box());
-      if (width > rules.roll().usableWidth() + StripSearch.SLACK) {
+      if (width > rules.roll().usableWidth() + SeamPlaceSearch.SLACK) {
         findings.add(
             Finding.cannot(
                 "Panel %s is %.0f mm wide, %.0f mm more than the roll can give. Move its seam."
                     .formatted(panel.name(), width, width - rules.roll().usableWidth())));
-      } else if (width < rules.narrowest() - StripSearch.SLACK && panels.size() > 1) {
+      } else if (width < rules.narrowest() - SeamPlaceSearch.SLACK && panels.size() > 1) {
         findings.add(
             Finding.look(
                 "Panel %s is only %.0f mm wide.".formatted(panel.name(), width),

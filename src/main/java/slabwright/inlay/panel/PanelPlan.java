@@ -21,7 +21,7 @@ import slabwright.shape.Bounds;
  */
 public record PanelPlan(
     Bounds blank,
-    Turn turn,
+    StripDirection turn,
     List<Double> seams,
     List<Panel> panels,
     List<String> layingOrder,

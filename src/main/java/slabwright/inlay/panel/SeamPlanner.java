@@ -19,8 +19,9 @@ public final class SeamPlanner {
   private static final double LEAST_WIDTH = 1;
 
   private final StencilSet set;
-  private final PanelRules rules;
-  private final Map<Turn, TurnSearch> searches = new EnumMap<>(Turn.class);
+  private final PanelParameters rules;
+  private final Map<StripDirection, SeamLayoutSearch> searches =
+      new EnumMap<>(StripDirection.class);
 
   /**
    * Prepares the search for both turns of the blank.
@@ -28,19 +29,19 @@ public final class SeamPlanner {
    * @throws IllegalArgumentException when {@link #refusals} has something to say, or the set is
    *     empty
    */
-  public SeamPlanner(StencilSet set, PanelRules rules) {
+  public SeamPlanner(StencilSet set, PanelParameters rules) {
     if (set.blank().isEmpty() || !refusals(rules).isEmpty()) {
       throw new IllegalArgumentException("nothing to plan, or rules that cannot be met");
     }
     this.set = set;
     this.rules = rules;
-    for (Turn turn : Turn.values()) {
-      searches.put(turn, new TurnSearch(set, turn, rules));
+    for (StripDirection turn : StripDirection.values()) {
+      searches.put(turn, new SeamLayoutSearch(set, turn, rules));
     }
   }
 
   /** Why no panel could be made by these rules; empty when they can be met. */
-  public static List<Finding> refusals(PanelRules rules) {
+  public static List<Finding> refusals(PanelParameters rules) {
     double room = 3 * rules.narrowest();
     if (rules.roll().usableWidth() > rules.roll().width()) {
       return List.of(Finding.cannot("The usable width is more than the roll's width."));
@@ -57,38 +58,38 @@ public final class SeamPlanner {
 
   /** The cheapest plan of both turns; strips down the blank when both cost the same. */
   public PanelPlan best() {
-    Layout down = searches.get(Turn.DOWN).best();
-    Layout across = searches.get(Turn.ACROSS).best();
+    SeamLayout down = searches.get(StripDirection.DOWN).best();
+    SeamLayout across = searches.get(StripDirection.ACROSS).best();
     return plan(across.cost().total() < down.cost().total() ? across : down);
   }
 
   /** The cheapest plan for strips running this way. */
-  public PanelPlan best(Turn turn) {
+  public PanelPlan best(StripDirection turn) {
     return plan(searches.get(turn).best());
   }
 
   /** The plan with as few strips as can be, evenly spaced. */
-  public PanelPlan even(Turn turn) {
+  public PanelPlan even(StripDirection turn) {
     return plan(searches.get(turn).even());
   }
 
   /** The plan with seams where a person put them; a panel too wide or narrow is a finding. */
-  public PanelPlan at(Turn turn, List<Double> seams) {
+  public PanelPlan at(StripDirection turn, List<Double> seams) {
     return plan(searches.get(turn).layout(inside(turn, seams)));
   }
 
   /** What seams cost where a person put them. */
-  public SeamCost costOf(Turn turn, List<Double> seams) {
+  public SeamCost costOf(StripDirection turn, List<Double> seams) {
     return searches.get(turn).layout(inside(turn, seams)).cost();
   }
 
   /** Rising, and held so far inside the blank that every panel has some width. */
-  private List<Double> inside(Turn turn, List<Double> seams) {
+  private List<Double> inside(StripDirection turn, List<Double> seams) {
     double last = turn.across(set.blank()) - rules.overlap() - LEAST_WIDTH;
     return seams.stream().map(s -> Math.max(LEAST_WIDTH, Math.min(last, s))).sorted().toList();
   }
 
-  private PanelPlan plan(Layout layout) {
+  private PanelPlan plan(SeamLayout layout) {
     Region open = set.openings();
     return new PanelBuilder(set.blank(), open, rules, layout).build();
   }

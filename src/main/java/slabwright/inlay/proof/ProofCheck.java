@@ -29,32 +29,33 @@ public final class ProofCheck {
   private static final double SCALES_AGREE = 0.01;
 
   /** One sheet and where it was found. */
-  private record Found(Sheet sheet, Fit fit) {}
+  private record Found(PlannedPiece sheet, PoseFit fit) {}
 
   private final ProofPlan plan;
-  private final Contours contours;
-  private final ShadingMeans shading;
+  private final DrawingContours contours;
+  private final ShadingMeaning shading;
   private final List<ProofFault> faults = new ArrayList<>();
   private final List<ProofNote> notes = new ArrayList<>();
-  private Registrar registrar;
+  private PoseSearch registrar;
 
-  private ProofCheck(ProofPlan plan, Contours contours, ShadingMeans shading) {
+  private ProofCheck(ProofPlan plan, DrawingContours contours, ShadingMeaning shading) {
     this.plan = plan;
     this.contours = contours;
     this.shading = shading;
   }
 
   /** Compares the drawing with the plan. */
-  public static ProofReport run(ProofPlan plan, Drawing drawing, ShadingMeans shading) {
-    return new ProofCheck(plan, Contours.of(drawing), shading).report();
+  public static ProofReport run(ProofPlan plan, ShopDrawing drawing, ShadingMeaning shading) {
+    return new ProofCheck(plan, DrawingContours.of(drawing), shading).report();
   }
 
   private ProofReport report() {
     if (contours.rings().isEmpty() || plan.openings().isEmpty()) {
       return notFound(0);
     }
-    registrar = new Registrar(contours);
-    List<Fit> whole = registrar.fits(new Sheet(0, plan.blank(), plan.openings()), p -> true);
+    registrar = new PoseSearch(contours);
+    List<PoseFit> whole =
+        registrar.fits(new PlannedPiece(0, plan.blank(), plan.openings()), p -> true);
     double best = whole.isEmpty() ? 0 : whole.get(0).overlap();
     List<Found> apart = best < WHOLE_IS_FINE && plan.panels().size() > 1 ? apart() : List.of();
     if (mean(apart) > best + APART_IS_BETTER) {
@@ -65,7 +66,8 @@ public final class ProofCheck {
       return notFound(best);
     }
     tellPose(whole);
-    return compared(List.of(new Found(new Sheet(0, plan.blank(), plan.openings()), whole.get(0))));
+    return compared(
+        List.of(new Found(new PlannedPiece(0, plan.blank(), plan.openings()), whole.get(0))));
   }
 
   private ProofReport notFound(double best) {
@@ -92,16 +94,16 @@ public final class ProofCheck {
   }
 
   private List<Found> apart(boolean mirrored) {
-    List<Sheet> sheets = new ArrayList<>();
+    List<PlannedPiece> sheets = new ArrayList<>();
     for (Bounds panel : plan.panels()) {
       Region open = plan.openings().intersect(Region.rectangle(panel));
-      sheets.add(new Sheet(sheets.size() + 1, panel, open));
+      sheets.add(new PlannedPiece(sheets.size() + 1, panel, open));
     }
     sheets.sort((a, b) -> Double.compare(b.openings.area(), a.openings.area()));
     List<Found> found = new ArrayList<>();
-    for (Sheet sheet : sheets) {
+    for (PlannedPiece sheet : sheets) {
       double scale = found.isEmpty() ? 0 : found.get(0).fit.pose().scale();
-      Optional<Fit> fit =
+      Optional<PoseFit> fit =
           registrar
               .fits(
                   sheet,
@@ -127,11 +129,11 @@ public final class ProofCheck {
   }
 
   /** Says when another pose fits as well as the best. */
-  private void tellPose(List<Fit> fits) {
-    Fit best = fits.get(0);
+  private void tellPose(List<PoseFit> fits) {
+    PoseFit best = fits.get(0);
     boolean mirror = false;
     boolean turn = false;
-    for (Fit other : fits.subList(1, fits.size())) {
+    for (PoseFit other : fits.subList(1, fits.size())) {
       if (best.overlap() - other.overlap() < CANNOT_TELL) {
         mirror |= other.pose().mirrored() != best.pose().mirrored();
         turn |= other.pose().mirrored() == best.pose().mirrored();
@@ -152,12 +154,12 @@ public final class ProofCheck {
     List<Region> added = new ArrayList<>();
     List<Affine> poses = new ArrayList<>();
     for (Found f : found) {
-      Comparison c = Comparison.of(f.sheet, f.fit, contours.area());
+      PieceComparison c = PieceComparison.of(f.sheet, f.fit, contours.area());
       drawn.add(c.drawn());
       missing.add(c.missing());
       added.add(c.added());
       poses.add(f.fit.pose().affine());
-      if (!registrar.edgeDrawn(f.sheet, f.fit.pose())) {
+      if (!registrar.isEdgeDrawn(f.sheet, f.fit.pose())) {
         faults.add(new ProofFault.EdgeMissing(f.sheet.panel));
       }
     }
@@ -190,9 +192,9 @@ public final class ProofCheck {
   }
 
   private void tellPolarity(boolean showsMask) {
-    if (!contours.shaded() || shading == ShadingMeans.UNKNOWN) {
+    if (!contours.shaded() || shading == ShadingMeaning.UNKNOWN) {
       notes.add(new ProofNote.PolarityCannotBeTold(contours.shaded()));
-    } else if (showsMask == (shading == ShadingMeans.PULLED_OUT)) {
+    } else if (showsMask == (shading == ShadingMeaning.PULLED_OUT)) {
       faults.add(new ProofFault.Exchanged());
     }
   }

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import slabwright.inlay.artwork.ArtworkRefusal;
-import slabwright.inlay.artwork.Outlines;
+import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
 import slabwright.pdfin.outline.PdfOutlines;
 import slabwright.units.Parsed;
@@ -16,7 +16,7 @@ import slabwright.units.Parsed;
  *
  * @param pages how many pages it has; 1 for an SVG
  */
-public record ReturnedFile(Drawing drawing, int pages) {
+public record ReturnedFile(ShopDrawing drawing, int pages) {
   /**
    * Reads an SVG, or one page of a PDF by the file's ending.
    *
@@ -30,14 +30,14 @@ public record ReturnedFile(Drawing drawing, int pages) {
     byte[] bytes = Files.readAllBytes(file);
     String name = String.valueOf(file.getFileName());
     return name.toLowerCase(Locale.ROOT).endsWith(".pdf")
-        ? PdfOutlines.read(bytes, page).map(p -> new ReturnedFile(Drawing.of(p), p.pages()))
+        ? PdfOutlines.read(bytes, page).map(p -> new ReturnedFile(ShopDrawing.of(p), p.pages()))
         : svg(bytes, name);
   }
 
   private static Parsed<ReturnedFile> svg(byte[] bytes, String name) throws IOException {
-    OutlinesResult read = Outlines.read(new ByteArrayInputStream(bytes), name);
+    OutlinesResult read = DrawnOutlines.read(new ByteArrayInputStream(bytes), name);
     return read instanceof ArtworkRefusal refusal
         ? Parsed.bad(refusal.sentence())
-        : Parsed.ok(new ReturnedFile(Drawing.of((Outlines) read), 1));
+        : Parsed.ok(new ReturnedFile(ShopDrawing.of((DrawnOutlines) read), 1));
   }
 }

@@ -15,7 +15,7 @@ import slabwright.shape.Vec;
  * @param points the four corners of each panel, as read, in the order of the panels
  * @param diagonals in the order of the panels
  */
-public record SettingOut(List<SetPoint> points, List<Diagonal> diagonals) {
+public record SettingOut(List<SettingOutPoint> points, List<DiagonalCheck> diagonals) {
   public SettingOut {
     points = List.copyOf(points);
     diagonals = List.copyOf(diagonals);
@@ -29,10 +29,14 @@ public record SettingOut(List<SetPoint> points, List<Diagonal> diagonals) {
    * @param corners that can be found on the site
    */
   public static SettingOut of(
-      PanelPlan plan, Affine toSite, Region floor, List<KnownCorner> corners, TapeRules rules) {
-    FixSearch search = new FixSearch(floor, corners, rules);
-    List<SetPoint> points = new ArrayList<>();
-    List<Diagonal> diagonals = new ArrayList<>();
+      PanelPlan plan,
+      Affine toSite,
+      Region floor,
+      List<KnownCorner> corners,
+      SettingOutParameters rules) {
+    SettingOutMethodSearch search = new SettingOutMethodSearch(floor, corners, rules);
+    List<SettingOutPoint> points = new ArrayList<>();
+    List<DiagonalCheck> diagonals = new ArrayList<>();
     for (Panel panel : plan.panels()) {
       Bounds b = panel.box();
       add(points, search, panel.name() + " top left", toSite.apply(new Vec(b.minX(), b.minY())));
@@ -43,12 +47,13 @@ public record SettingOut(List<SetPoint> points, List<Diagonal> diagonals) {
           panel.name() + " bottom right",
           toSite.apply(new Vec(b.maxX(), b.maxY())));
       add(points, search, panel.name() + " bottom left", toSite.apply(new Vec(b.minX(), b.maxY())));
-      diagonals.add(new Diagonal(panel.name(), Math.hypot(b.width(), b.height())));
+      diagonals.add(new DiagonalCheck(panel.name(), Math.hypot(b.width(), b.height())));
     }
     return new SettingOut(points, diagonals);
   }
 
-  private static void add(List<SetPoint> points, FixSearch search, String name, Vec at) {
-    points.add(new SetPoint(name, at, search.to(at)));
+  private static void add(
+      List<SettingOutPoint> points, SettingOutMethodSearch search, String name, Vec at) {
+    points.add(new SettingOutPoint(name, at, search.to(at)));
   }
 }

@@ -12,7 +12,11 @@ import slabwright.shape.Vec;
  * @param seen what was measured, when a check of one stencil found it
  */
 public record Finding(
-    Weight weight, String text, Optional<Vec> at, Optional<Fix> fix, Optional<Seen> seen) {
+    Weight weight,
+    String text,
+    Optional<Vec> at,
+    Optional<FixKind> fix,
+    Optional<FindingMeasurement> seen) {
   /** How serious a finding is. */
   public enum Weight {
     /** Worth a look; the work can go on. */
@@ -32,12 +36,12 @@ public record Finding(
   }
 
   /** The same finding with an offer to mend it. */
-  Finding offering(Fix offered) {
+  Finding offering(FixKind offered) {
     return new Finding(weight, text, at, Optional.of(offered), seen);
   }
 
   /** The same finding with what was measured. */
-  Finding measured(Seen measure) {
+  Finding measured(FindingMeasurement measure) {
     return new Finding(weight, text, at, fix, Optional.of(measure));
   }
 

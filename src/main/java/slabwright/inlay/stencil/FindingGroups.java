@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
-import slabwright.inlay.stencil.Seen.Size;
+import slabwright.inlay.stencil.FindingMeasurement.Size;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
 import slabwright.units.QuantityFormat;
@@ -30,7 +30,7 @@ public final class FindingGroups {
    * @param fix what would mend them
    */
   public record Group(
-      Finding.Weight weight, String sentence, int count, List<Vec> places, Optional<Fix> fix) {
+      Finding.Weight weight, String sentence, int count, List<Vec> places, Optional<FixKind> fix) {
     public Group {
       places = List.copyOf(places);
     }
@@ -44,7 +44,7 @@ public final class FindingGroups {
   public static List<Group> of(List<Finding> findings, UnitSystem units) {
     Map<Object, List<Finding>> kinds = new LinkedHashMap<>();
     for (Finding f : findings) {
-      Object kind = f.seen().<Object>map(Seen::kind).orElse(f.text());
+      Object kind = f.seen().<Object>map(FindingMeasurement::kind).orElse(f.text());
       kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(f);
     }
     FindingGroups words = new FindingGroups(units);
@@ -65,7 +65,7 @@ public final class FindingGroups {
     return new Group(first.weight(), sentence, count, places, first.fix());
   }
 
-  private String many(Seen seen, List<Size> sizes) {
+  private String many(FindingMeasurement seen, List<Size> sizes) {
     String n = Integer.toString(sizes.size());
     return switch (seen.kind()) {
       case THIN_MASK ->
@@ -90,7 +90,7 @@ public final class FindingGroups {
     };
   }
 
-  private String needles(Seen seen, List<Size> sizes) {
+  private String needles(FindingMeasurement seen, List<Size> sizes) {
     DoubleFunction<String> degrees = d -> "%.0f°".formatted(d);
     return range(sizes.stream().mapToDouble(Size::degrees), degrees)
         + " sharp: narrower than "

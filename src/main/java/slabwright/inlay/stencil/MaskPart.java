@@ -14,7 +14,7 @@ final class MaskPart {
   private final Region region;
   private final Region filled;
   private final Bounds bounds;
-  private final List<Side> sides = new ArrayList<>();
+  private final List<BoundarySegment> sides = new ArrayList<>();
 
   MaskPart(Region region) {
     this.region = region;
@@ -23,7 +23,7 @@ final class MaskPart {
     for (Ring ring : region.rings()) {
       List<Vec> p = ring.points();
       for (int i = 0; i < p.size(); i++) {
-        sides.add(new Side(p.get(i), p.get((i + 1) % p.size())));
+        sides.add(new BoundarySegment(p.get(i), p.get((i + 1) % p.size())));
       }
     }
   }
@@ -58,7 +58,7 @@ final class MaskPart {
     Vec origin = sides.get(0).a();
     double twice = 0;
     Vec sum = Vec.ZERO;
-    for (Side s : sides) {
+    for (BoundarySegment s : sides) {
       Vec a = s.a().minus(origin);
       Vec b = s.b().minus(origin);
       double cross = a.cross(b);
@@ -78,7 +78,7 @@ final class MaskPart {
   Vec nearest(Vec p) {
     Vec best = sides.get(0).a();
     double least = Double.POSITIVE_INFINITY;
-    for (Side s : sides) {
+    for (BoundarySegment s : sides) {
       Vec along = s.b().minus(s.a());
       double t = Math.max(0, Math.min(1, p.minus(s.a()).dot(along) / along.dot(along)));
       Vec q = s.a().plus(along.times(t));

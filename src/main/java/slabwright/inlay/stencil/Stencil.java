@@ -56,7 +56,7 @@ public record Stencil(
   private static List<LoosePiece> loose(Region mask, Bounds blank) {
     List<LoosePiece> pieces = new ArrayList<>();
     for (Region part : mask.parts()) {
-      if (!Ties.reachesRim(part.bounds(), blank)) {
+      if (!TiePlan.reachesRim(part.bounds(), blank)) {
         pieces.add(new LoosePiece(part));
       }
     }

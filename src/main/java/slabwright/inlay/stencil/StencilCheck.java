@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import slabwright.inlay.stencil.Seen.Size;
+import slabwright.inlay.stencil.FindingMeasurement.Size;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
@@ -44,16 +44,18 @@ public final class StencilCheck {
   private void narrow(Stencil stencil) {
     Function<ThinPlace, Size> size = p -> new Size(p.width(), 0);
     list(
-        Seen.Kind.THIN_MASK,
+        FindingMeasurement.Kind.THIN_MASK,
         limits.mask(),
-        ThinPlaces.in(stencil.mask(), limits.mask()),
+        ThinPlaceFinder.in(stencil.mask(), limits.mask()),
         size,
-        p -> narrow("Mask %s thin; the film holds %s.", p, limits.mask()).offering(Fix.WIDEN_VINYL),
+        p ->
+            narrow("Mask %s thin; the film holds %s.", p, limits.mask())
+                .offering(FixKind.WIDEN_VINYL),
         "places like that");
     list(
-        Seen.Kind.NARROW_OPENING,
+        FindingMeasurement.Kind.NARROW_OPENING,
         limits.opening(),
-        ThinPlaces.in(stencil.openings(), limits.opening()),
+        ThinPlaceFinder.in(stencil.openings(), limits.opening()),
         size,
         p -> narrow("Opening %s narrow; the least that weeds clean is %s.", p, limits.opening()),
         "places like that");
@@ -61,19 +63,21 @@ public final class StencilCheck {
 
   private void small(Stencil stencil) {
     list(
-        Seen.Kind.SMALL_LOOSE_PIECE,
+        FindingMeasurement.Kind.SMALL_LOOSE_PIECE,
         limits.loosePiece(),
         smaller(stencil.loosePieces().stream().map(LoosePiece::region), limits.loosePiece()),
         r -> new Size(r.area(), 0),
         r ->
-            bit("Loose piece of %s, so small that it may not hold on the tape.", r, Fix.DROP_LOOSE),
+            bit(
+                "Loose piece of %s, so small that it may not hold on the tape.",
+                r, FixKind.DROP_LOOSE),
         "small loose pieces");
     list(
-        Seen.Kind.SCRAP,
+        FindingMeasurement.Kind.SCRAP,
         limits.scrap(),
         smaller(stencil.openings().parts().stream(), limits.scrap()),
         r -> new Size(r.area(), 0),
-        r -> bit("Scrap of an opening, %s, hardly meant.", r, Fix.DROP_SCRAPS),
+        r -> bit("Scrap of an opening, %s, hardly meant.", r, FixKind.DROP_SCRAPS),
         "scraps");
   }
 
@@ -86,18 +90,18 @@ public final class StencilCheck {
 
   private void needles(Stencil stencil) {
     list(
-        Seen.Kind.NEEDLE_OF_VINYL,
+        FindingMeasurement.Kind.NEEDLE_OF_VINYL,
         limits.mask(),
-        Corners.sharper(stencil.mask(), limits.needle()),
+        SharpCornerFinder.sharper(stencil.mask(), limits.needle()),
         n -> new Size(n.narrowFor(limits.mask()), n.degrees()),
         n -> needle("vinyl", n, limits.mask()),
         "needle points of vinyl");
     list(
-        Seen.Kind.NEEDLE_OF_OPENING,
+        FindingMeasurement.Kind.NEEDLE_OF_OPENING,
         limits.opening(),
-        Corners.sharper(stencil.openings(), limits.needle()),
+        SharpCornerFinder.sharper(stencil.openings(), limits.needle()),
         n -> new Size(n.narrowFor(limits.opening()), n.degrees()),
-        n -> needle("opening", n, limits.opening()).offering(Fix.ROUND_NEEDLES),
+        n -> needle("opening", n, limits.opening()).offering(FixKind.ROUND_NEEDLES),
         "needle points of opening");
   }
 
@@ -105,31 +109,34 @@ public final class StencilCheck {
     return Finding.look(sentence.formatted(show(place.width()), show(limit)), place.at());
   }
 
-  private Finding bit(String sentence, Region region, Fix fix) {
+  private Finding bit(String sentence, Region region, FixKind fix) {
     String size = QuantityFormat.smallArea(region.area(), units);
     Vec at = region.labelPoint();
     return Finding.look(sentence.formatted(size), at).offering(fix);
   }
 
-  private Finding needle(String what, Needle n, double width) {
+  private Finding needle(String what, SharpCorner n, double width) {
     String words = "Needle point of %s, %.0f° sharp: narrower than %s for %s from its tip.";
     double length = n.narrowFor(width);
     return Finding.look(words.formatted(what, n.degrees(), show(width), show(length)), n.at());
   }
 
   private <T> void list(
-      Seen.Kind kind,
+      FindingMeasurement.Kind kind,
       double limit,
       List<T> found,
       Function<T, Size> size,
       Function<T, Finding> say,
       String name) {
     for (T t : found.subList(0, Math.min(MOST_OF_A_KIND, found.size()))) {
-      findings.add(say.apply(t).measured(new Seen(kind, layer, limit, List.of(size.apply(t)))));
+      findings.add(
+          say.apply(t)
+              .measured(new FindingMeasurement(kind, layer, limit, List.of(size.apply(t)))));
     }
     if (found.size() > MOST_OF_A_KIND) {
       List<T> rest = found.subList(MOST_OF_A_KIND, found.size());
-      Seen seen = new Seen(kind, layer, limit, rest.stream().map(size).toList());
+      FindingMeasurement seen =
+          new FindingMeasurement(kind, layer, limit, rest.stream().map(size).toList());
       String more = "… and " + rest.size() + " more " + name + ".";
       findings.add(Finding.look(more).measured(seen));
     }

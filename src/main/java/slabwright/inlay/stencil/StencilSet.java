@@ -20,7 +20,7 @@ public record StencilSet(
     Bounds blank,
     Vec origin,
     List<Stencil> stencils,
-    List<Change> changes,
+    List<FixEffect> changes,
     List<Finding> findings) {
   public StencilSet {
     changes = List.copyOf(changes);
@@ -34,8 +34,8 @@ public record StencilSet(
    * @param layers disjoint colour regions in the graphic's frame, x right, y down, in mm
    * @param rules margin, spread and the like
    */
-  public static StencilSet of(List<DyeLayer> layers, StencilRules rules) {
-    return new StencilMaker(layers, rules).make();
+  public static StencilSet of(List<DyeLayer> layers, StencilParameters rules) {
+    return new StencilSetBuilder(layers, rules).make();
   }
 
   /** Where any dye shall reach. */

@@ -29,7 +29,7 @@ final class TieSearch {
     this.group = IntStream.range(0, parts.size()).toArray();
     this.width = width;
     for (int i = 0; i < rim.length; i++) {
-      rim[i] = Ties.reachesRim(regions.get(i).bounds(), blank);
+      rim[i] = TiePlan.reachesRim(regions.get(i).bounds(), blank);
     }
   }
 

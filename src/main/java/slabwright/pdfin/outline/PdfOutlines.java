@@ -32,7 +32,7 @@ public record PdfOutlines(
       if (page < 1 || page > pages) {
         return Parsed.bad("There is no page %d: the file has %d.".formatted(page, pages));
       }
-      PageWalk walk = new PageWalk(document.getPage(page - 1));
+      PdfPathCollector walk = new PdfPathCollector(document.getPage(page - 1));
       walk.processPage(document.getPage(page - 1));
       return Parsed.ok(
           new PdfOutlines(

@@ -19,9 +19,9 @@ final class PhotoReader {
   private static final long MOST_PIXELS = 400_000_000;
 
   private final InputStream in;
-  private final Upright upright;
+  private final ExifOrientation upright;
 
-  PhotoReader(InputStream in, Upright upright) {
+  PhotoReader(InputStream in, ExifOrientation upright) {
     this.in = in;
     this.upright = upright;
   }

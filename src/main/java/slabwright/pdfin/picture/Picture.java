@@ -30,7 +30,7 @@ public record Picture(BufferedImage image) {
    */
   public static Parsed<Picture> read(byte[] file) {
     try (ByteArrayInputStream in = new ByteArrayInputStream(file)) {
-      return new PhotoReader(in, Upright.of(file)).read();
+      return new PhotoReader(in, ExifOrientation.of(file)).read();
     } catch (IOException broken) {
       return Parsed.bad("This picture cannot be read: open it elsewhere and save it again as PNG.");
     }

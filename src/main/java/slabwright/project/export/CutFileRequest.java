@@ -9,7 +9,7 @@ import java.util.Optional;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.compute.SiteComputation;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.cutfile.CutJob;
+import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.inlay.cutfile.CutStop;
 import slabwright.inlay.cutfile.FilmOrder;
 import slabwright.inlay.cutfile.ShopBundle;
@@ -92,7 +92,7 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
 
   private ShopBundle bundle(PlacedInlay i, int release) {
     return new ShopBundle(
-        new CutJob(i.inlay().name(), release),
+        new CutFileParameters(i.inlay().name(), release),
         i.plan().stencils(),
         i.plan().panels().orElseThrow(),
         FilmOrder.onRoll(i.inlay().spec().roll().mm()),

@@ -12,7 +12,7 @@ import slabwright.drawing.TextStyle;
 import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Standing;
+import slabwright.floor.Obstacle;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Heading;
@@ -73,7 +73,7 @@ public final class AirPlanSheet {
   }
 
   private void draw(PlanComposer sketch) {
-    for (Standing s : takeoff.standing()) {
+    for (Obstacle s : takeoff.standing()) {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
     sketch.addInks(AreaInks.outline(area));

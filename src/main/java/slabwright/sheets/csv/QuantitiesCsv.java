@@ -7,7 +7,7 @@ import java.util.List;
 import slabwright.floor.CutIn;
 import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.HandKind;
+import slabwright.floor.HandWorkKind;
 import slabwright.floor.MachineShare;
 import slabwright.floor.Transition;
 import slabwright.floor.Zone;
@@ -51,7 +51,7 @@ public final class QuantitiesCsv {
     row(id, "floor", "machine, once level", t.levelled().machine().area(), "mm2");
     row(id, "floor", "hand, as found", t.asFound().hand().area(), "mm2");
     row(id, "floor", "hand, once level", t.levelled().hand().area(), "mm2");
-    for (HandKind k : HandKind.values()) {
+    for (HandWorkKind k : HandWorkKind.values()) {
       row(id, "hand, as found", k.word(), t.asFound().handArea(k), "mm2");
     }
     for (Zone z : t.zones()) {

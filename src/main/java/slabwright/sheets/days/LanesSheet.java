@@ -11,7 +11,7 @@ import slabwright.figures.AreaInks;
 import slabwright.figures.BatchStyle;
 import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Standing;
+import slabwright.floor.Obstacle;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Gap;
@@ -95,7 +95,7 @@ public final class LanesSheet {
     for (Lane lane : lanes.lanes()) {
       sketch.addInks(BatchStyle.of(lane, lanes.lanes().size(), batches).on(lane.region()));
     }
-    for (Standing s : takeoff.standing()) {
+    for (Obstacle s : takeoff.standing()) {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
     sketch.addInks(cutIn());

@@ -10,8 +10,8 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.panel.Panel;
-import slabwright.inlay.stencil.Change;
 import slabwright.inlay.stencil.Finding;
+import slabwright.inlay.stencil.FixEffect;
 import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
 
@@ -113,7 +113,7 @@ public final class InlayJson {
   }
 
   private static void changes(InlayPlan plan, ArrayNode list) {
-    for (Change c : plan.stencils().changes()) {
+    for (FixEffect c : plan.stencils().changes()) {
       list.addObject()
           .put("stencil", c.layer())
           .put("fix", c.fix().step())

@@ -8,23 +8,23 @@ import slabwright.floor.CutIn;
 import slabwright.floor.EdgeStrip;
 import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.HandKind;
+import slabwright.floor.HandWorkKind;
 import slabwright.floor.LevelStep;
 import slabwright.floor.MachineShare;
-import slabwright.floor.PocketWay;
+import slabwright.floor.PocketAccess;
+import slabwright.floor.ReachAnalysis;
 import slabwright.floor.ReachCurve;
 import slabwright.floor.ReachPoint;
 import slabwright.floor.TrenchWork;
-import slabwright.floor.Ways;
 import slabwright.work.top.TopTakeoff;
 
 /** What sheet 2 shows of one floor area, as keys of its tally. */
 final class PrepJson {
-  private final Ways ways;
+  private final ReachAnalysis ways;
   private final FloorTakeoff takeoff;
   private final ObjectNode to;
 
-  PrepJson(Ways ways, ObjectNode to) {
+  PrepJson(ReachAnalysis ways, ObjectNode to) {
     this.ways = ways;
     this.takeoff = ways.takeoff();
     this.to = to;
@@ -63,7 +63,7 @@ final class PrepJson {
   }
 
   private void hand(ArrayNode list) {
-    for (HandKind k : HandKind.values()) {
+    for (HandWorkKind k : HandWorkKind.values()) {
       ObjectNode o = list.addObject().put("kind", k.word());
       o.put("pieces", takeoff.asFound().pieces(k).size());
       o.put("area_mm2", JsonText.number(takeoff.asFound().handArea(k)));
@@ -123,14 +123,14 @@ final class PrepJson {
       o.put("length_mm", JsonText.number(m.length()));
     }
     ArrayNode lines = to.putArray("lines");
-    for (EdgeTally.Lines l : tally.lines()) {
+    for (EdgeTally.LineMarks l : tally.lines()) {
       ObjectNode o = lines.addObject().put("kind", l.kind().word()).put("number", l.count());
       o.put("length_mm", JsonText.number(l.length()));
     }
   }
 
   private void pockets(ArrayNode list) {
-    for (PocketWay w : ways.pockets()) {
+    for (PocketAccess w : ways.pockets()) {
       ObjectNode o = list.addObject().put("area_mm2", JsonText.number(w.pocket().area()));
       JsonText.place(o, w.pocket().place());
       w.pass()

@@ -7,8 +7,8 @@ import java.util.List;
 import slabwright.floor.Edge;
 import slabwright.floor.FloorNote;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.ReachAnalysis;
 import slabwright.floor.Transition;
-import slabwright.floor.Ways;
 import slabwright.floor.Zone;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
@@ -21,11 +21,11 @@ public final class TallyJson {
   private TallyJson() {}
 
   /** The tally as indented JSON, one object. */
-  public static String write(Site site, List<Ways> areas) {
+  public static String write(Site site, List<ReachAnalysis> areas) {
     return JsonText.pretty(tree(site, areas));
   }
 
-  static ObjectNode tree(Site site, List<Ways> areas) {
+  static ObjectNode tree(Site site, List<ReachAnalysis> areas) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("site", site.name());
     root.put("release", site.releaseNumber());
@@ -35,7 +35,7 @@ public final class TallyJson {
     return root;
   }
 
-  private static void area(Ways ways, ObjectNode o) {
+  private static void area(ReachAnalysis ways, ObjectNode o) {
     FloorTakeoff t = ways.takeoff();
     o.put("id", t.area().id());
     o.put("name", t.area().name());

@@ -3,7 +3,7 @@ package slabwright.sheets.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Standing;
+import slabwright.floor.Obstacle;
 import slabwright.shape.Line;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
@@ -22,7 +22,7 @@ final class TallyParts {
   }
 
   private static void standing(FloorTakeoff t, ArrayNode list) {
-    for (Standing s : t.standing()) {
+    for (Obstacle s : t.standing()) {
       list.addObject()
           .put("id", s.mark().id())
           .put("kind", s.mark().kind().type().word())

@@ -10,9 +10,9 @@ import slabwright.figures.MarkStyles;
 import slabwright.figures.StencilInks;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.settingout.ReadingCheck;
+import slabwright.inlay.settingout.MarkUnderInlay;
+import slabwright.inlay.settingout.ReadingDirection;
 import slabwright.inlay.settingout.SettingOut;
-import slabwright.inlay.settingout.Underneath;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
@@ -61,15 +61,15 @@ public record PlacementColumn(
     return blocks;
   }
 
-  private List<ReadingCheck> readings() {
+  private List<ReadingDirection> readings() {
     OutlineShape shape = OutlineShape.of(takeoff.area().outline(), AreaInks.TOLERANCE);
-    List<ReadingCheck> checks = new ArrayList<>();
+    List<ReadingDirection> checks = new ArrayList<>();
     for (Doorway d : takeoff.area().doorways()) {
       if (d.wayIn()) {
         List<Vec> door = LabelCandidates.chord(shape.doorway(d)).points();
         Vec middle = door.get(0).towards(door.get(1), 0.5);
         checks.add(
-            ReadingCheck.of(
+            ReadingDirection.of(
                 d.name(), middle, placed.inlay().middle().vec(), placed.inlay().turn()));
       }
     }
@@ -79,8 +79,8 @@ public record PlacementColumn(
   private void underneath(List<Block> blocks) {
     Affine toSite = placed.plan().toSite().orElse(Affine.IDENTITY);
     Region openings = placed.plan().openings().map(toSite);
-    for (Underneath u :
-        Underneath.of(takeoff.area().marks(), Region.of(blank), openings, AreaInks.TOLERANCE)) {
+    for (MarkUnderInlay u :
+        MarkUnderInlay.of(takeoff.area().marks(), Region.of(blank), openings, AreaInks.TOLERANCE)) {
       String how = u.stands() ? "stands in the way" : "lies under it: dye takes differently there";
       blocks.add(new Paragraph("! " + u.mark().name() + " " + how + "."));
     }

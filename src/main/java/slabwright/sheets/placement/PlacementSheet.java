@@ -17,14 +17,14 @@ import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
 import slabwright.figures.StencilInks;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Standing;
+import slabwright.floor.Obstacle;
 import slabwright.floor.Zone;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.settingout.KnownCorner;
-import slabwright.inlay.settingout.PointFix;
-import slabwright.inlay.settingout.SetPoint;
 import slabwright.inlay.settingout.SettingOut;
-import slabwright.inlay.settingout.TapeRules;
+import slabwright.inlay.settingout.SettingOutMethod;
+import slabwright.inlay.settingout.SettingOutParameters;
+import slabwright.inlay.settingout.SettingOutPoint;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
@@ -72,7 +72,11 @@ public final class PlacementSheet {
         .map(
             p ->
                 SettingOut.of(
-                    p, toSite, takeoff.net(), KnownCorner.of(area.outline()), TapeRules.usual()))
+                    p,
+                    toSite,
+                    takeoff.net(),
+                    KnownCorner.of(area.outline()),
+                    SettingOutParameters.usual()))
         .orElse(new SettingOut(List.of(), List.of()));
   }
 
@@ -114,7 +118,7 @@ public final class PlacementSheet {
     for (Zone z : takeoff.zones()) {
       z.mark().ifPresent(m -> sketch.addInks(quiet(z)));
     }
-    for (Standing s : takeoff.standing()) {
+    for (Obstacle s : takeoff.standing()) {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
     sketch.addInks(onSite(StencilInks.flat(placed.plan())));
@@ -141,8 +145,8 @@ public final class PlacementSheet {
   /** The tapes to the blank's own corners, thin; the room's corners with their numbers. */
   private void ties(PlanComposer sketch) {
     List<Line> lines = new ArrayList<>();
-    for (SetPoint p : settingOut.points()) {
-      if (p.fix() instanceof PointFix.SwingTies t && isOuter(p.at())) {
+    for (SettingOutPoint p : settingOut.points()) {
+      if (p.fix() instanceof SettingOutMethod.SwingTies t && isOuter(p.at())) {
         lines.add(Line.of(t.first().at(), p.at()));
         lines.add(Line.of(t.second().at(), p.at()));
       }
@@ -160,7 +164,7 @@ public final class PlacementSheet {
 
   private void points(PlanComposer sketch) {
     int n = 0;
-    for (SetPoint p : settingOut.points()) {
+    for (SettingOutPoint p : settingOut.points()) {
       n++;
       Vec out = p.at().minus(blank.bounds().middle()).unit();
       double off = 4.2 * context.type().k() / sketch.view().scale();

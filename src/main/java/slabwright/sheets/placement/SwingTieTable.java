@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import slabwright.inlay.settingout.KnownCorner;
-import slabwright.inlay.settingout.PointFix;
-import slabwright.inlay.settingout.SetPoint;
 import slabwright.inlay.settingout.SettingOut;
+import slabwright.inlay.settingout.SettingOutMethod;
+import slabwright.inlay.settingout.SettingOutPoint;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
@@ -17,7 +17,7 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
   TableBlock ties() {
     List<List<TableCell>> rows = new ArrayList<>();
     int n = 0;
-    for (SetPoint p : settingOut.points()) {
+    for (SettingOutPoint p : settingOut.points()) {
       n++;
       List<TableCell> row = new ArrayList<>();
       row.add(new TableCell.Ringed(Integer.toString(n)));
@@ -34,14 +34,14 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
         rows);
   }
 
-  private List<TableCell> fix(SetPoint p) {
-    if (p.fix() instanceof PointFix.SwingTies t) {
+  private List<TableCell> fix(SettingOutPoint p) {
+    if (p.fix() instanceof SettingOutMethod.SwingTies t) {
       return List.of(
           TableCell.of(p.name() + "; " + side(t.side(), t.first(), t.second())),
           TableCell.of(from(t.first(), t.fromFirst())),
           TableCell.of(from(t.second(), t.fromSecond())),
           TableCell.of(error(t.error())));
-    } else if (p.fix() instanceof PointFix.Offset o) {
+    } else if (p.fix() instanceof SettingOutMethod.Offset o) {
       return List.of(
           TableCell.of(p.name() + "; square off, " + side(o.side(), o.first(), o.second())),
           TableCell.of("along " + context.length(o.along())),
@@ -55,7 +55,7 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
         TableCell.of("–"));
   }
 
-  private static String side(PointFix.Hand hand, KnownCorner first, KnownCorner second) {
+  private static String side(SettingOutMethod.Hand hand, KnownCorner first, KnownCorner second) {
     String word = hand.name().toLowerCase(Locale.ROOT);
     return word + " of " + number(first) + " → " + number(second);
   }

@@ -10,12 +10,12 @@ import slabwright.drawing.TextStyle;
 import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.HandKind;
-import slabwright.floor.HandPiece;
+import slabwright.floor.HandWorkKind;
+import slabwright.floor.HandWorkPiece;
 import slabwright.floor.MachineShare;
-import slabwright.floor.PocketWay;
-import slabwright.floor.Standing;
-import slabwright.floor.Ways;
+import slabwright.floor.Obstacle;
+import slabwright.floor.PocketAccess;
+import slabwright.floor.ReachAnalysis;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.KeyBlock;
@@ -31,12 +31,12 @@ import slabwright.site.MarkType;
 final class HandWorkDrawing {
   private static final double SIGN = 3.2;
 
-  private final Ways ways;
+  private final ReachAnalysis ways;
   private final FloorTakeoff takeoff;
   private final FloorArea area;
   private final SheetContext context;
 
-  HandWorkDrawing(Ways ways, SheetContext context) {
+  HandWorkDrawing(ReachAnalysis ways, SheetContext context) {
     this.ways = ways;
     this.takeoff = ways.takeoff();
     this.area = takeoff.area();
@@ -45,15 +45,15 @@ final class HandWorkDrawing {
 
   void draw(PlanComposer sketch) {
     sketch.addInks(floor());
-    for (Standing s : takeoff.standing()) {
+    for (Obstacle s : takeoff.standing()) {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
     sketch.addInks(AreaInks.outline(area));
-    for (Standing s : takeoff.standing()) {
+    for (Obstacle s : takeoff.standing()) {
       sketch.keepOff(s.region().rings());
     }
     new OutlineLabels(area, context.units(), sketch).avoidWalls().labelDoorways().placeDimensions();
-    for (HandPiece p : takeoff.asFound().pieces(HandKind.CORNER)) {
+    for (HandWorkPiece p : takeoff.asFound().pieces(HandWorkKind.CORNER)) {
       sketch.placeSign(corner(p.place()));
     }
     ways.takeoff().tally().ends().forEach(e -> sketch.placeSign(end(e)));
@@ -67,7 +67,7 @@ final class HandWorkDrawing {
       inks.addAll(MarkStyles.share(i).on(shares.get(i).region()));
     }
     inks.addAll(MarkStyles.HAND.on(takeoff.asFound().hand()));
-    for (HandPiece p : takeoff.asFound().pieces(HandKind.TRENCH)) {
+    for (HandWorkPiece p : takeoff.asFound().pieces(HandWorkKind.TRENCH)) {
       inks.addAll(MarkStyles.of(MarkType.TRENCH).on(p.region()));
     }
     return inks;
@@ -86,7 +86,7 @@ final class HandWorkDrawing {
     double k = context.type().k();
     TextStyle style = context.type().strong().sized(2.6 * k).in(Palette.RED);
     List<Vec> done = new ArrayList<>();
-    for (PocketWay way : ways.pockets()) {
+    for (PocketAccess way : ways.pockets()) {
       if (way.pass().isPresent() && done.stream().noneMatch(way.pass().get().where()::equals)) {
         Vec at = way.pass().get().where();
         done.add(at);
@@ -100,7 +100,7 @@ final class HandWorkDrawing {
   Block key() {
     List<KeyBlock.Entry> entries = new ArrayList<>();
     entries.add(KeyBlock.look(MarkStyles.HAND, hand()));
-    if (!takeoff.asFound().pieces(HandKind.TRENCH).isEmpty()) {
+    if (!takeoff.asFound().pieces(HandWorkKind.TRENCH).isEmpty()) {
       entries.add(
           KeyBlock.look(
               MarkStyles.of(MarkType.TRENCH),
@@ -128,7 +128,7 @@ final class HandWorkDrawing {
   }
 
   private void signs(List<KeyBlock.Entry> entries) {
-    if (!takeoff.asFound().pieces(HandKind.CORNER).isEmpty()) {
+    if (!takeoff.asFound().pieces(HandWorkKind.CORNER).isEmpty()) {
       entries.add(
           KeyBlock.sign(
               Symbol.Kind.LOOK, Palette.AMBER, "corner that the grinding head can’t reach"));

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import slabwright.floor.EdgeStrip;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Grinding;
-import slabwright.floor.HandKind;
-import slabwright.floor.HandPiece;
+import slabwright.floor.GrindingSplit;
+import slabwright.floor.HandWorkKind;
+import slabwright.floor.HandWorkPiece;
+import slabwright.floor.ReachAnalysis;
 import slabwright.floor.TrenchWork;
-import slabwright.floor.Ways;
 import slabwright.floor.Zone;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
@@ -27,7 +27,7 @@ final class HandWorkList {
   private final EdgeName names;
   private final List<EdgeStrip> strips;
 
-  HandWorkList(Ways ways, UnitSystem units) {
+  HandWorkList(ReachAnalysis ways, UnitSystem units) {
     this.takeoff = ways.takeoff();
     this.units = units;
     this.names = new EdgeName(takeoff.area());
@@ -82,20 +82,20 @@ final class HandWorkList {
 
   /** Pieces of floor: trenches, places for hand tools only and pockets each, corners as a sum. */
   List<HandWorkItem> pieces() {
-    Grinding g = takeoff.asFound();
+    GrindingSplit g = takeoff.asFound();
     List<HandWorkItem> items = new ArrayList<>(trenches());
-    for (HandPiece p : g.pieces(HandKind.HAND_ONLY)) {
+    for (HandWorkPiece p : g.pieces(HandWorkKind.HAND_ONLY)) {
       items.add(HandWorkItem.piece(at(p.place()) + ", hand tools only", p.area(), p.place()));
     }
-    List<HandPiece> pockets = new ArrayList<>(g.pieces(HandKind.POCKET));
+    List<HandWorkPiece> pockets = new ArrayList<>(g.pieces(HandWorkKind.POCKET));
     pockets.sort(Comparator.comparingDouble(p -> -p.area()));
-    for (HandPiece p : pockets) {
+    for (HandWorkPiece p : pockets) {
       items.add(HandWorkItem.piece("pocket out of reach", p.area(), p.place()));
     }
-    List<HandPiece> corners = g.pieces(HandKind.CORNER);
+    List<HandWorkPiece> corners = g.pieces(HandWorkKind.CORNER);
     if (!corners.isEmpty()) {
       String count = corners.size() + (corners.size() == 1 ? " corner" : " corners");
-      items.add(HandWorkItem.sum(count + ", ringed on the plan", g.handArea(HandKind.CORNER)));
+      items.add(HandWorkItem.sum(count + ", ringed on the plan", g.handArea(HandWorkKind.CORNER)));
     }
     return items;
   }
@@ -103,9 +103,10 @@ final class HandWorkList {
   /** A trench that a patch or a booth cuts up is listed part by part, without its whole size. */
   private List<HandWorkItem> trenches() {
     List<HandWorkItem> items = new ArrayList<>();
-    List<HandPiece> left = new ArrayList<>(takeoff.asFound().pieces(HandKind.TRENCH));
+    List<HandWorkPiece> left = new ArrayList<>(takeoff.asFound().pieces(HandWorkKind.TRENCH));
     for (TrenchWork t : TrenchWork.of(takeoff)) {
-      List<HandPiece> parts = left.stream().filter(p -> t.region().contains(p.place())).toList();
+      List<HandWorkPiece> parts =
+          left.stream().filter(p -> t.region().contains(p.place())).toList();
       left.removeAll(parts);
       for (int i = 0; i < parts.size(); i++) {
         String part = parts.size() == 1 ? size(t) : ", part " + (i + 1) + " of " + parts.size();

@@ -1,20 +1,20 @@
 package slabwright.sheets.prep;
 
 import java.util.List;
-import slabwright.floor.HandPiece;
-import slabwright.floor.Ways;
+import slabwright.floor.HandWorkPiece;
+import slabwright.floor.ReachAnalysis;
 import slabwright.units.UnitSystem;
 
 /** The numbers that pockets have on sheet 2. */
 final class PocketNumbers {
   private final List<HandWorkItem> numbered;
 
-  PocketNumbers(Ways ways, UnitSystem units) {
+  PocketNumbers(ReachAnalysis ways, UnitSystem units) {
     numbered = PrepSheet.numbered(new HandWorkList(ways, units));
   }
 
   /** Its number as on the plan. */
-  String of(HandPiece pocket) {
+  String of(HandWorkPiece pocket) {
     for (int i = 0; i < numbered.size(); i++) {
       if (numbered.get(i).at().filter(pocket.place()::equals).isPresent()) {
         return Integer.toString(i + 1);

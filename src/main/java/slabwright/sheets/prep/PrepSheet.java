@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Ways;
+import slabwright.floor.ReachAnalysis;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
@@ -27,14 +27,14 @@ import slabwright.site.FloorArea;
  * what floor, how far a machine of which width gets, and the edges.
  */
 public final class PrepSheet {
-  private final Ways ways;
+  private final ReachAnalysis ways;
   private final FloorTakeoff takeoff;
   private final FloorArea area;
   private final SheetContext context;
   private final HandWorkList list;
   private final HandWorkDrawing plan;
 
-  public PrepSheet(Ways ways, SheetContext context) {
+  public PrepSheet(ReachAnalysis ways, SheetContext context) {
     this.ways = ways;
     this.takeoff = ways.takeoff();
     this.area = takeoff.area();

@@ -11,10 +11,10 @@ import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.LevelStep;
 import slabwright.floor.MachineShare;
-import slabwright.floor.PocketWay;
+import slabwright.floor.PocketAccess;
+import slabwright.floor.ReachAnalysis;
 import slabwright.floor.ReachCurve;
 import slabwright.floor.TrenchWork;
-import slabwright.floor.Ways;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
@@ -30,11 +30,11 @@ import slabwright.work.top.TopTakeoff;
 
 /** The tables of sheet 2 that go with the plan: machines, ways, trenches, edges, tops. */
 final class PrepTables {
-  private final Ways ways;
+  private final ReachAnalysis ways;
   private final FloorTakeoff takeoff;
   private final SheetContext context;
 
-  PrepTables(Ways ways, SheetContext context) {
+  PrepTables(ReachAnalysis ways, SheetContext context) {
     this.ways = ways;
     this.takeoff = ways.takeoff();
     this.context = context;
@@ -108,7 +108,7 @@ final class PrepTables {
   private TableBlock pockets(WaysWords words) {
     List<List<TableCell>> rows = new ArrayList<>();
     PocketNumbers numbers = new PocketNumbers(ways, context.units());
-    for (PocketWay way : ways.pockets()) {
+    for (PocketAccess way : ways.pockets()) {
       rows.add(
           List.of(
               new TableCell.Ringed(numbers.of(way.pocket())),

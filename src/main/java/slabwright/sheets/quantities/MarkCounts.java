@@ -33,7 +33,7 @@ final class MarkCounts {
 
   TableBlock table() {
     Map<MarkType, Tally> tallies = new TreeMap<>();
-    for (EdgeTally.Lines l : takeoff.tally().lines()) {
+    for (EdgeTally.LineMarks l : takeoff.tally().lines()) {
       tallies.put(l.kind(), new Tally(l.count(), l.length()));
     }
     for (Mark m : takeoff.area().marks()) {

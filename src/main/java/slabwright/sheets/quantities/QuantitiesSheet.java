@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.floor.FloorNote;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Grinding;
-import slabwright.floor.HandKind;
-import slabwright.floor.Standing;
+import slabwright.floor.GrindingSplit;
+import slabwright.floor.HandWorkKind;
+import slabwright.floor.Obstacle;
 import slabwright.floor.Zone;
 import slabwright.inlay.PlacedInlay;
 import slabwright.sheets.page.Block;
@@ -94,8 +94,8 @@ public final class QuantitiesSheet {
   }
 
   private TableBlock grinding() {
-    Grinding found = takeoff.asFound();
-    Grinding level = takeoff.levelled();
+    GrindingSplit found = takeoff.asFound();
+    GrindingSplit level = takeoff.levelled();
     List<List<TableCell>> rows = new ArrayList<>();
     rows.add(pair("by machine", found.machine().area(), level.machine().area()));
     rows.add(pair("by hand", found.hand().area(), level.hand().area()));
@@ -118,7 +118,7 @@ public final class QuantitiesSheet {
 
   private TableBlock hand() {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (HandKind kind : HandKind.values()) {
+    for (HandWorkKind kind : HandWorkKind.values()) {
       int n = takeoff.asFound().pieces(kind).size();
       if (n > 0) {
         rows.add(
@@ -162,7 +162,7 @@ public final class QuantitiesSheet {
 
   private TableBlock standing() {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (Standing s : takeoff.standing()) {
+    for (Obstacle s : takeoff.standing()) {
       rows.add(areaRow(s.mark().name() + " (" + s.mark().kind().type().word() + ")", s.area()));
     }
     double all = takeoff.gross().area() - takeoff.net().area();

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
-import slabwright.shape.Rings;
+import slabwright.shape.RingSelfCrossing;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
@@ -67,7 +67,7 @@ final class OutlineRules {
     if (area.outline().size() < 3) {
       return;
     }
-    Rings.selfCrossing(OutlineShape.of(area.outline(), TOLERANCE).ring())
+    RingSelfCrossing.selfCrossing(OutlineShape.of(area.outline(), TOLERANCE).ring())
         .ifPresent(
             at ->
                 out.add(

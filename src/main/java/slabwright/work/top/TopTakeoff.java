@@ -3,7 +3,7 @@ package slabwright.work.top;
 import java.util.List;
 import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Standing;
+import slabwright.floor.Obstacle;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.site.Form;
@@ -41,7 +41,7 @@ public record TopTakeoff(
     return takeoff.standing().stream().flatMap(s -> of(s, takeoff.gross()).stream()).toList();
   }
 
-  private static Optional<TopTakeoff> of(Standing standing, Region gross) {
+  private static Optional<TopTakeoff> of(Obstacle standing, Region gross) {
     Mark mark = standing.mark();
     if (!(mark.kind() instanceof MarkKind.TopOrStep kind) || standing.area() == 0) {
       return Optional.empty();

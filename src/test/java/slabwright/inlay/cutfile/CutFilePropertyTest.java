@@ -9,8 +9,8 @@ import net.jqwik.api.Property;
 import slabwright.inlay.Graphics;
 import slabwright.inlay.RandomGraphic;
 import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.PanelRules;
 import slabwright.inlay.panel.Roll;
 import slabwright.inlay.panel.SeamPlanner;
 import slabwright.inlay.stencil.StencilSet;
@@ -19,15 +19,15 @@ import slabwright.shape.FillRule;
 import slabwright.shape.Region;
 
 class CutFilePropertyTest {
-  private static final PanelRules RULES =
-      PanelRules.usual().withRoll(Roll.ofWidth(700).withLongestPiece(1200)).withPitch(40);
+  private static final PanelParameters RULES =
+      PanelParameters.usual().withRoll(Roll.ofWidth(700).withLongestPiece(1200)).withPitch(40);
 
   @Property(tries = 8)
   void cut_files_laid_in_place_give_the_openings_back(@ForAll long seed) throws Exception {
     Region letter = Graphics.letterF(300).map(Affine.move(1600, 0));
     StencilSet set = Graphics.one(new RandomGraphic(seed, 1500).region().union(letter));
     PanelPlan plan = new SeamPlanner(set, RULES).best();
-    List<CutFile> files = new CutJob("random", 1).files(set, plan);
+    List<CutFile> files = new CutFileParameters("random", 1).files(set, plan);
     List<Region> laid = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
       Panel panel = plan.panels().get(i);

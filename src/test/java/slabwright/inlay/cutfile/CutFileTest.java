@@ -8,10 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.Graphics;
+import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.PanelRules;
 import slabwright.inlay.panel.SeamPlanner;
-import slabwright.inlay.panel.Turn;
+import slabwright.inlay.panel.StripDirection;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
 import slabwright.shape.FillRule;
@@ -20,7 +20,7 @@ import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 
 class CutFileTest {
-  private static final CutJob JOB = new CutJob("Heron & ring", 3);
+  private static final CutFileParameters JOB = new CutFileParameters("Heron & ring", 3);
 
   @Test
   void the_page_is_the_panel_in_true_millimetres() throws Exception {
@@ -52,7 +52,8 @@ class CutFileTest {
   @Test
   void no_line_is_cut_twice_where_an_opening_crosses_a_panels_edge() throws Exception {
     StencilSet set = Graphics.one(box(0, 0, 1800, 500));
-    PanelPlan plan = new SeamPlanner(set, PanelRules.usual()).at(Turn.DOWN, List.of(900.0));
+    PanelPlan plan =
+        new SeamPlanner(set, PanelParameters.usual()).at(StripDirection.DOWN, List.of(900.0));
     CutReader svg = new CutReader(JOB.files(set, plan).get(0).svg());
     double cut = svg.closedRings("cut").stream().mapToDouble(Ring::length).sum();
     double trim = svg.segments("trim").stream().mapToDouble(s -> s[0].distanceTo(s[1])).sum();
@@ -64,7 +65,8 @@ class CutFileTest {
   @Test
   void both_panels_of_a_seam_carry_the_same_witness_marks() throws Exception {
     StencilSet set = Graphics.one(box(0, 0, 1800, 500));
-    PanelPlan plan = new SeamPlanner(set, PanelRules.usual()).at(Turn.DOWN, List.of(900.0));
+    PanelPlan plan =
+        new SeamPlanner(set, PanelParameters.usual()).at(StripDirection.DOWN, List.of(900.0));
     List<CutFile> files = JOB.files(set, plan);
     List<Vec> left = crosses(files.get(0), 0);
     List<Vec> right = crosses(files.get(1), 900);
@@ -74,15 +76,15 @@ class CutFileTest {
   @Test
   void odd_names_make_sound_files_all_the_same() throws Exception {
     StencilSet set = Graphics.one(Graphics.letterF(500));
-    PanelPlan plan = new SeamPlanner(set, PanelRules.usual()).best();
-    CutFile file = new CutJob("<\u0001>", 0).files(set, plan).get(0);
+    PanelPlan plan = new SeamPlanner(set, PanelParameters.usual()).best();
+    CutFile file = new CutFileParameters("<\u0001>", 0).files(set, plan).get(0);
     assertThat(file.name()).isEqualTo("inlay_draft_panel-A");
     assertThat(new CutReader(file.svg()).words("title")).startsWith("< >, draft");
   }
 
   @Test
   void a_draft_says_so() {
-    assertThat(new CutJob("Wheel", 0).issue()).isEqualTo("draft");
+    assertThat(new CutFileParameters("Wheel", 0).issue()).isEqualTo("draft");
   }
 
   private static List<Vec> crosses(CutFile file, double shift) throws Exception {
@@ -95,7 +97,7 @@ class CutFileTest {
   }
 
   private static CutFile first(StencilSet set) {
-    PanelPlan plan = new SeamPlanner(set, PanelRules.usual()).best();
+    PanelPlan plan = new SeamPlanner(set, PanelParameters.usual()).best();
     return JOB.files(set, plan).get(0);
   }
 }

@@ -21,11 +21,11 @@ import slabwright.drawing.Drawing;
 import slabwright.drawing.TextBox;
 import slabwright.drawing.paint.PdfFile;
 import slabwright.inlay.Graphics;
+import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.PanelRules;
 import slabwright.inlay.panel.Roll;
 import slabwright.inlay.panel.SeamPlanner;
-import slabwright.inlay.panel.Turn;
+import slabwright.inlay.panel.StripDirection;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
@@ -33,10 +33,10 @@ import slabwright.units.UnitSystem;
 
 class ShopBundleTest {
   private static final StencilSet SET = Graphics.one(Graphics.letterF(2000).union(ringBeside()));
-  private static final PanelPlan PLAN = new SeamPlanner(SET, PanelRules.usual()).best();
+  private static final PanelPlan PLAN = new SeamPlanner(SET, PanelParameters.usual()).best();
   private static final ShopBundle BUNDLE =
       new ShopBundle(
-          new CutJob("Letter and ring", 2),
+          new CutFileParameters("Letter and ring", 2),
           SET,
           PLAN,
           FilmOrder.onRoll(1219.2),
@@ -76,7 +76,7 @@ class ShopBundleTest {
   @Test
   void a_page_over_200_inches_keeps_its_true_size_by_a_larger_unit() throws IOException {
     CutFile wall = new CutFile("wall", "wall", 1000, 9000, Region.empty(), List.of(), List.of());
-    PdfFile file = CutSheets.pdf("wall", Instant.EPOCH, List.of(wall));
+    PdfFile file = PdfCutWriter.pdf("wall", Instant.EPOCH, List.of(wall));
     try (PDDocument pdf = Loader.loadPDF(bytes(file))) {
       float units = pdf.getPage(0).getMediaBox().getHeight();
       assertThat(units).isLessThanOrEqualTo(14_400f);
@@ -105,10 +105,11 @@ class ShopBundleTest {
   @Test
   void a_proof_page_of_many_panels_keeps_every_word_on_the_paper() {
     StencilSet wide = Graphics.one(Graphics.letterF(9000));
-    PanelRules rules =
-        PanelRules.usual().withRoll(Roll.ofWidth(624).withLongestPiece(3000)).withPitch(50);
-    PanelPlan plan = new SeamPlanner(wide, rules).best(Turn.DOWN);
-    CutJob job = new CutJob("A name so long that no page could ever hold it ".repeat(4), 12);
+    PanelParameters rules =
+        PanelParameters.usual().withRoll(Roll.ofWidth(624).withLongestPiece(3000)).withPitch(50);
+    PanelPlan plan = new SeamPlanner(wide, rules).best(StripDirection.DOWN);
+    CutFileParameters job =
+        new CutFileParameters("A name so long that no page could ever hold it ".repeat(4), 12);
     Drawing page =
         new ProofPage(job, wide, wide.stencils().get(0), plan, UnitSystem.METRIC).drawing();
     clear(page);

@@ -23,7 +23,7 @@ class DyeNeedTest {
 
   @Test
   void what_the_shop_book_lacks_is_named_and_never_guessed() {
-    DyeNeed need = DyeNeed.of(2.5e6, DyeBook.EMPTY);
+    DyeNeed need = DyeNeed.of(2.5e6, DyeRates.EMPTY);
     assertThat(need.litres()).isEmpty();
     assertThat(need.missing())
         .contains("dye coverage: not in the shop book", "spray loss: not in the shop book");
@@ -31,16 +31,16 @@ class DyeNeedTest {
 
   @Test
   void without_a_jar_size_the_litres_are_still_known() {
-    DyeBook noJar =
-        new DyeBook(
+    DyeRates noJar =
+        new DyeRates(
             OptionalInt.of(2), OptionalDouble.of(10), OptionalDouble.of(0), OptionalDouble.empty());
     DyeNeed need = DyeNeed.of(1e6, noJar);
     assertThat(need.litres()).hasValue(0.2);
     assertThat(need.jars()).isEmpty();
   }
 
-  private static DyeBook book(int coats, double coverage, double loss, double jar) {
-    return new DyeBook(
+  private static DyeRates book(int coats, double coverage, double loss, double jar) {
+    return new DyeRates(
         OptionalInt.of(coats),
         OptionalDouble.of(coverage),
         OptionalDouble.of(loss),

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.Graphics;
+import slabwright.inlay.panel.BlankSide;
+import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.PanelRules;
 import slabwright.inlay.panel.SeamPlanner;
-import slabwright.inlay.panel.Side;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
@@ -23,7 +23,7 @@ class MaskingTest {
   /** A 600 mm square opening in a blank of 701.6 mm. */
   private static final StencilSet SQUARE = Graphics.one(box(0, 0, 600, 600));
 
-  private static final PanelPlan PLAN = new SeamPlanner(SQUARE, PanelRules.usual()).best();
+  private static final PanelPlan PLAN = new SeamPlanner(SQUARE, PanelParameters.usual()).best();
 
   @Test
   void a_margin_as_wide_as_the_band_is_all_pressed() {
@@ -35,7 +35,7 @@ class MaskingTest {
   @Test
   void the_middle_of_a_large_loose_piece_stays_loose() {
     StencilSet ring = Graphics.one(Graphics.squareRing());
-    PanelPlan plan = new SeamPlanner(ring, PanelRules.usual()).best();
+    PanelPlan plan = new SeamPlanner(ring, PanelParameters.usual()).best();
     Masking masking = Masking.of(ring, plan, reach(450));
     double inner = 200 - 2 * 50.8;
     assertThat(masking.looseMask().get(0).area()).isCloseTo(inner * inner, within(0.5));
@@ -61,7 +61,7 @@ class MaskingTest {
   @Test
   void paper_covers_each_side_in_as_few_strips_as_can_be() {
     List<PaperRun> paper = Masking.of(SQUARE, PLAN, reach(450)).paper();
-    assertThat(paper).extracting(PaperRun::side).containsExactly(Side.values());
+    assertThat(paper).extracting(PaperRun::side).containsExactly(BlankSide.values());
     assertThat(paper).allMatch(p -> p.strips() == 1 && p.width() == 457.2);
   }
 
@@ -86,15 +86,16 @@ class MaskingTest {
 
   private static UprightMasking atWall(double y, Overspray overspray) {
     Line foot = Line.of(new Vec(-3000, y), new Vec(3000, y));
-    FloorAround.Standing wall = new FloorAround.Standing("wall", foot, OptionalDouble.empty());
+    FloorAround.UprightObstacle wall =
+        new FloorAround.UprightObstacle("wall", foot, OptionalDouble.empty());
     FloorAround around = new FloorAround(box(-3000, y, 3000, 3000), List.of(wall));
-    MaskingRules rules = MaskingRules.of(50.8, overspray);
+    MaskingParameters rules = MaskingParameters.of(50.8, overspray);
     List<UprightMasking> found = Masking.of(SQUARE, PLAN, rules, around).upright();
     assertThat(found).hasSize(1);
     return found.get(0);
   }
 
-  private static MaskingRules reach(double mm) {
-    return MaskingRules.of(50.8, new Overspray.Stated(Length.mm(mm)));
+  private static MaskingParameters reach(double mm) {
+    return MaskingParameters.of(50.8, new Overspray.Stated(Length.mm(mm)));
   }
 }

@@ -8,13 +8,13 @@ import net.jqwik.api.Property;
 import slabwright.inlay.RandomGraphic;
 import slabwright.inlay.stencil.DyeLayer;
 import slabwright.inlay.stencil.Stencil;
-import slabwright.inlay.stencil.StencilRules;
+import slabwright.inlay.stencil.StencilParameters;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Region;
 
 class PanelPropertyTest {
-  private static final PanelRules RULES =
-      PanelRules.usual().withRoll(Roll.ofWidth(624).withLongestPiece(1100)).withPitch(40);
+  private static final PanelParameters RULES =
+      PanelParameters.usual().withRoll(Roll.ofWidth(624).withLongestPiece(1100)).withPitch(40);
 
   @Property(tries = 8)
   void panels_cover_the_blank_and_fit_the_roll(@ForAll long seed) {
@@ -48,6 +48,6 @@ class PanelPropertyTest {
 
   private static StencilSet graphic(long seed) {
     Region art = new RandomGraphic(seed, 1500).region();
-    return StencilSet.of(List.of(new DyeLayer("black", 0, art)), StencilRules.usual());
+    return StencilSet.of(List.of(new DyeLayer("black", 0, art)), StencilParameters.usual());
   }
 }

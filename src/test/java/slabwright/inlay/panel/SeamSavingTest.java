@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.stencil.DyeLayer;
-import slabwright.inlay.stencil.StencilRules;
+import slabwright.inlay.stencil.StencilParameters;
 import slabwright.inlay.stencil.StencilSet;
 
 /** Real drawings (Bootstrap Icons 1.13.1, MIT) as three-metre stencils, and the sample emblem. */
@@ -48,10 +48,10 @@ class SeamSavingTest {
   }
 
   private static void compare(String name, StencilSet stencils) {
-    SeamPlanner planner = new SeamPlanner(stencils, PanelRules.usual());
+    SeamPlanner planner = new SeamPlanner(stencils, PanelParameters.usual());
     SeamCost best = planner.best().cost();
     System.out.printf("seams: %s, chosen in %.0f ms%n", name, quickest(stencils));
-    for (Turn turn : Turn.values()) {
+    for (StripDirection turn : StripDirection.values()) {
       SeamCost even = planner.even(turn).cost();
       System.out.printf("  %-6s evenly %s, chosen %s%n", turn, words(even), words(best));
       assertThat(best.total()).isLessThanOrEqualTo(even.total() + 1e-9);
@@ -67,7 +67,7 @@ class SeamSavingTest {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < 3; i++) {
       long start = System.nanoTime();
-      PanelPlan plan = new SeamPlanner(stencils, PanelRules.usual()).best();
+      PanelPlan plan = new SeamPlanner(stencils, PanelParameters.usual()).best();
       long took = System.nanoTime() - start;
       assertThat(plan.panels()).isNotEmpty();
       least = Math.min(least, took / 1e6);
@@ -80,6 +80,6 @@ class SeamSavingTest {
     Artwork art = (Artwork) Artwork.read(svg, name, ArtworkOptions.ofWidth(width));
     List<DyeLayer> layers =
         art.colours().stream().map(c -> new DyeLayer(c.hex(), c.lightness(), c.region())).toList();
-    return StencilSet.of(layers, StencilRules.usual());
+    return StencilSet.of(layers, StencilParameters.usual());
   }
 }

@@ -18,8 +18,8 @@ class SeamSearchTest {
   private static final double USABLE = 420;
   private static final double HALF_GRID = 5e-4;
   private static final SeamWeights WEIGHTS = new SeamWeights(15, 1, 130, 70, 12, 0.25);
-  private static final PanelRules RULES =
-      PanelRules.usual()
+  private static final PanelParameters RULES =
+      PanelParameters.usual()
           .withRoll(Roll.ofWidth(444).withUsableWidth(USABLE))
           .withOverlap(OVERLAP)
           .withPitch(120)
@@ -47,7 +47,7 @@ class SeamSearchTest {
 
   private static void assertBestOfAll(long seed) {
     StencilSet set = Graphics.one(new RandomGraphic(seed, 900).region());
-    PanelPlan best = new SeamPlanner(set, RULES).best(Turn.DOWN);
+    PanelPlan best = new SeamPlanner(set, RULES).best(StripDirection.DOWN);
     assertThat(best.cost().total()).isCloseTo(cheapestOfAll(set), within(0.5));
   }
 
@@ -55,9 +55,10 @@ class SeamSearchTest {
   void seams_moved_by_hand_never_cost_less(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     StencilSet set = Graphics.one(new RandomGraphic(seed, 900).region());
     SeamPlanner planner = new SeamPlanner(set, RULES);
-    PanelPlan best = planner.best(Turn.DOWN);
-    PanelPlan even = planner.even(Turn.DOWN);
-    assertThat(planner.costOf(Turn.DOWN, best.seams()).total()).isEqualTo(best.cost().total());
+    PanelPlan best = planner.best(StripDirection.DOWN);
+    PanelPlan even = planner.even(StripDirection.DOWN);
+    assertThat(planner.costOf(StripDirection.DOWN, best.seams()).total())
+        .isEqualTo(best.cost().total());
     assertThat(best.cost().total()).isLessThanOrEqualTo(even.cost().total() + 1e-9);
   }
 
@@ -65,9 +66,9 @@ class SeamSearchTest {
   private static double cheapestOfAll(StencilSet set) {
     double width = set.blank().width();
     double[] places =
-        new Candidates(width, USABLE, OVERLAP)
+        new SeamCandidates(width, USABLE, OVERLAP)
             .everyStep(RULES.pitch())
-            .inGaps(SeamTerms.of(set, Turn.DOWN).gaps(width), WEIGHTS.near())
+            .inGaps(SeamCostFunction.of(set, StripDirection.DOWN).gaps(width), WEIGHTS.near())
             .sorted();
     PlainSeamCost plain = new PlainSeamCost(set, OVERLAP, WEIGHTS);
     double[] costs = Arrays.stream(places).map(plain::at).toArray();

@@ -21,7 +21,7 @@ class PdfProofTest {
   private final ProofCases bicycle = ProofCases.icon("bicycle.svg");
 
   /** The blank 100 mm from the corner of a page of 1.4 m; PDF's y runs up. */
-  private Drawing drawing(Affine pose) throws IOException {
+  private ShopDrawing drawing(Affine pose) throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDPage page = new PDPage(new PDRectangle(1400 * POINTS, 1400 * POINTS));
       document.addPage(page);
@@ -38,7 +38,7 @@ class PdfProofTest {
       }
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       document.save(out);
-      return Drawing.of(PdfOutlines.read(out.toByteArray(), 1).orThrow());
+      return ShopDrawing.of(PdfOutlines.read(out.toByteArray(), 1).orThrow());
     }
   }
 
@@ -56,16 +56,16 @@ class PdfProofTest {
 
   @Test
   void a_right_pdf_has_no_fault() throws IOException {
-    Drawing d = drawing(Affine.IDENTITY);
-    ProofReport r = ProofCheck.run(bicycle.plan(), d, ShadingMeans.PULLED_OUT);
+    ShopDrawing d = drawing(Affine.IDENTITY);
+    ProofReport r = ProofCheck.run(bicycle.plan(), d, ShadingMeaning.PULLED_OUT);
     assertThat(r.faults()).isEmpty();
     assertThat(r.notes()).isEmpty();
   }
 
   @Test
   void a_pdf_that_is_upside_down_in_y_is_mirrored() throws IOException {
-    Drawing d = drawing(new Affine(1, 0, 0, -1, 0, bicycle.blank().maxY()));
-    ProofReport r = ProofCheck.run(bicycle.plan(), d, ShadingMeans.PULLED_OUT);
+    ShopDrawing d = drawing(new Affine(1, 0, 0, -1, 0, bicycle.blank().maxY()));
+    ProofReport r = ProofCheck.run(bicycle.plan(), d, ShadingMeaning.PULLED_OUT);
     assertThat(r.faults()).containsExactly(new ProofFault.Mirrored());
   }
 }

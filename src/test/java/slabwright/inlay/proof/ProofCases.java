@@ -9,7 +9,7 @@ import java.util.Optional;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ColourRegion;
-import slabwright.inlay.artwork.Icons;
+import slabwright.inlay.artwork.batik.Icons;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -84,7 +84,7 @@ record ProofCases(String name, Region openings, Bounds blank, Optional<Region> r
     return disc.minus(openings);
   }
 
-  Drawing drawing(Case which, Affine pose, long seed) {
+  ShopDrawing drawing(Case which, Affine pose, long seed) {
     Shop shop = new Shop(pose, seed);
     Affine here = Affine.IDENTITY;
     return switch (which) {

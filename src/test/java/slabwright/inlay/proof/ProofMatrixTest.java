@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import slabwright.inlay.artwork.Icons;
+import slabwright.inlay.artwork.batik.Icons;
 import slabwright.inlay.proof.ProofCases.Case;
 import slabwright.shape.Affine;
 
@@ -95,8 +95,8 @@ class ProofMatrixTest {
   }
 
   private void run(ProofCases cases, Case which, Posed posed) {
-    Drawing drawing = cases.drawing(which, posed.affine(), cases.name().hashCode());
-    ProofReport report = ProofCheck.run(cases.plan(), drawing, ShadingMeans.PULLED_OUT);
+    ShopDrawing drawing = cases.drawing(which, posed.affine(), cases.name().hashCode());
+    ProofReport report = ProofCheck.run(cases.plan(), drawing, ShadingMeaning.PULLED_OUT);
     String told = told(report, posed);
     table.computeIfAbsent(which, k -> new TreeMap<>()).merge(told, 1, Integer::sum);
     if (!told.equals(which.name())) {

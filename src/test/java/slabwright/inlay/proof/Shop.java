@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import slabwright.inlay.artwork.ArtworkRefusal;
-import slabwright.inlay.artwork.Outlines;
+import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
@@ -58,7 +58,7 @@ final class Shop {
         Affine.IDENTITY);
   }
 
-  Drawing drawing() {
+  ShopDrawing drawing() {
     String svg =
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"20000mm\" height=\"20000mm\""
             + " viewBox=\"-10000 -10000 20000 20000\">"
@@ -66,11 +66,12 @@ final class Shop {
             + "</svg>";
     try {
       OutlinesResult read =
-          Outlines.read(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)), "shop.svg");
+          DrawnOutlines.read(
+              new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)), "shop.svg");
       if (read instanceof ArtworkRefusal r) {
         throw new AssertionError(r.sentence());
       }
-      return Drawing.of((Outlines) read);
+      return ShopDrawing.of((DrawnOutlines) read);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -48,7 +48,7 @@ final class Symmetry {
     Vec sum = Vec.ZERO;
     double area = 0;
     for (Ring r : region.rings()) {
-      RingShape s = RingShape.of(r);
+      RingMoments s = RingMoments.of(r);
       double signed = r.signedArea();
       sum = sum.plus(s.centroid().times(signed));
       area += signed;

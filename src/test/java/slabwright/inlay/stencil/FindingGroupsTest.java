@@ -33,7 +33,7 @@ class FindingGroupsTest {
             "2 needle points of opening, 9° to 17° sharp: narrower than 3 mm for 10 mm to 20 mm"
                 + " from the tip.");
     assertThat(groups.get(0).places()).hasSize(2);
-    assertThat(groups.get(0).fix()).contains(Fix.ROUND_NEEDLES);
+    assertThat(groups.get(0).fix()).contains(FixKind.ROUND_NEEDLES);
   }
 
   @Test

@@ -57,24 +57,24 @@ class StencilCheckTest {
   @Test
   void thickening_makes_the_bridge_as_wide_as_asked() {
     Region twoBars = box(0, 0, 200, 100).union(box(0, 102, 200, 200));
-    Region fixed = StencilFix.thickenMask(twoBars, box(-50, -50, 250, 250).minus(twoBars), 3);
+    Region fixed = StencilFixOp.thickenMask(twoBars, box(-50, -50, 250, 250).minus(twoBars), 3);
     Region mask = box(-50, -50, 250, 250).minus(fixed);
-    assertThat(ThinPlaces.in(mask, 2.99)).isEmpty();
+    assertThat(ThinPlaceFinder.in(mask, 2.99)).isEmpty();
     assertThat(twoBars.area() - fixed.area()).isBetween(150.0, 350.0);
   }
 
   @Test
   void dropping_scraps_leaves_the_rest_alone() {
     Region withScrap = box(0, 0, 100, 100).union(box(150, 0, 154, 4));
-    assertThat(StencilFix.dropScraps(withScrap, 18)).isEqualTo(box(0, 0, 100, 100));
+    assertThat(StencilFixOp.dropScraps(withScrap, 18)).isEqualTo(box(0, 0, 100, 100));
   }
 
   @Test
   void rounding_needles_leaves_square_corners_alone() {
     Region both = Region.of(Ring.of(0, 0, 200, -15, 200, 15)).union(box(300, 0, 400, 100));
-    Region fixed = StencilFix.roundNeedles(both, 20, 2);
+    Region fixed = StencilFixOp.roundNeedles(both, 20, 2);
     assertThat(fixed.intersect(box(300, 0, 400, 100)).area()).isCloseTo(10_000, within(1e-6));
-    assertThat(Corners.sharper(fixed, 20)).isEmpty();
+    assertThat(SharpCornerFinder.sharper(fixed, 20)).isEmpty();
     assertThat(fixed.bounds().minX()).isBetween(5.0, 40.0);
   }
 

@@ -39,6 +39,6 @@ class StencilPropertyTest {
     for (Region colour : new RandomGraphic(seed, 1000).colours(2)) {
       layers.add(new DyeLayer("colour " + layers.size(), 50, colour));
     }
-    return StencilSet.of(layers, StencilRules.usual().withSpread(spread));
+    return StencilSet.of(layers, StencilParameters.usual().withSpread(spread));
   }
 }

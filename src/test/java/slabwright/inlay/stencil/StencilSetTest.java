@@ -18,7 +18,7 @@ class StencilSetTest {
 
   @Test
   void the_blank_is_the_openings_and_a_margin_all_round() {
-    StencilSet set = StencilSet.of(List.of(PALE), StencilRules.usual());
+    StencilSet set = StencilSet.of(List.of(PALE), StencilParameters.usual());
     assertThat(set.blank()).isEqualTo(new Bounds(0, 0, 401.6, 201.6));
     assertThat(set.origin()).isEqualTo(new Vec(-50.8, -50.8));
     assertThat(set.stencils().get(0).openings().bounds())
@@ -31,14 +31,14 @@ class StencilSetTest {
         IntStream.range(0, 49)
             .mapToObj(i -> new DyeLayer("c" + i, 50, box(i * 20, 0, i * 20 + 10, 10)))
             .toList();
-    StencilSet set = StencilSet.of(layers, StencilRules.usual());
+    StencilSet set = StencilSet.of(layers, StencilParameters.usual());
     assertThat(set.stencils()).isEmpty();
     assertThat(set.findings()).extracting(Finding::text).anyMatch(t -> t.startsWith("49 colours"));
   }
 
   @Test
   void a_margin_under_the_press_band_is_made_wider_and_said() {
-    StencilSet set = StencilSet.of(List.of(PALE), StencilRules.usual().withMargin(20));
+    StencilSet set = StencilSet.of(List.of(PALE), StencilParameters.usual().withMargin(20));
     assertThat(set.blank().width()).isEqualTo(401.6);
     assertThat(set.findings()).extracting(Finding::text).anyMatch(t -> t.contains("press band"));
   }
@@ -67,14 +67,14 @@ class StencilSetTest {
 
   @Test
   void touching_openings_of_one_stencil_have_no_cut_between_them() {
-    StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilRules.usual().asOneStencil());
+    StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilParameters.usual().asOneStencil());
     assertThat(set.stencils()).hasSize(1);
     assertThat(set.cutLength()).isCloseTo(1200, within(1e-6));
   }
 
   @Test
   void spread_grows_only_under_what_is_laid_later() {
-    StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilRules.usual().withSpread(5));
+    StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilParameters.usual().withSpread(5));
     Stencil pale = set.stencils().get(0);
     assertThat(pale.artwork().area()).isCloseTo(30_000, within(1e-6));
     assertThat(pale.openings().area()).isCloseTo(30_500, within(1e-6));
@@ -85,13 +85,13 @@ class StencilSetTest {
   @Test
   void spread_does_not_jump_over_bare_floor() {
     DyeLayer apart = new DyeLayer("dark", 20, box(302, 0, 500, 100));
-    StencilSet set = StencilSet.of(List.of(PALE, apart), StencilRules.usual().withSpread(5));
+    StencilSet set = StencilSet.of(List.of(PALE, apart), StencilParameters.usual().withSpread(5));
     assertThat(set.stencils().get(0).openings().area()).isCloseTo(30_000, within(1e-6));
   }
 
   @Test
   void lighter_over_darker_is_warned_where_they_overlap() {
-    StencilSet set = StencilSet.of(List.of(DARK, PALE), StencilRules.usual().withSpread(5));
+    StencilSet set = StencilSet.of(List.of(DARK, PALE), StencilParameters.usual().withSpread(5));
     assertThat(set.findings()).hasSize(1);
     assertThat(set.findings().get(0).text()).contains("pale is laid over the darker dark");
     assertThat(set.findings().get(0).at().orElseThrow().x()).isBetween(345.0, 352.0);
@@ -99,13 +99,13 @@ class StencilSetTest {
 
   @Test
   void darker_over_lighter_is_not_warned() {
-    StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilRules.usual().withSpread(5));
+    StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilParameters.usual().withSpread(5));
     assertThat(set.findings()).isEmpty();
   }
 
   @Test
   void a_colour_lighter_than_the_base_dye_is_warned() {
-    StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilRules.usual().overBase(50));
+    StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilParameters.usual().overBase(50));
     assertThat(set.findings())
         .singleElement()
         .extracting(Finding::text)
@@ -120,7 +120,7 @@ class StencilSetTest {
 
   @Test
   void nothing_dyed_is_said_and_not_thrown() {
-    StencilSet set = StencilSet.of(List.of(), StencilRules.usual());
+    StencilSet set = StencilSet.of(List.of(), StencilParameters.usual());
     assertThat(set.findings()).extracting(Finding::weight).containsExactly(Finding.Weight.CANNOT);
     assertThat(set.stencils()).isEmpty();
   }

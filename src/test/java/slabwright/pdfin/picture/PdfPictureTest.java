@@ -49,8 +49,8 @@ class PdfPictureTest {
     int inside = (int) (19 / page.mmPerPixel());
     int outside = (int) (21 / page.mmPerPixel());
     int bottom = page.picture().height() - 1;
-    assertThat(Pictures.red(page.picture().image(), inside, bottom - inside)).isTrue();
-    assertThat(Pictures.red(page.picture().image(), outside, bottom - outside)).isFalse();
+    assertThat(SamplePictures.red(page.picture().image(), inside, bottom - inside)).isTrue();
+    assertThat(SamplePictures.red(page.picture().image(), outside, bottom - outside)).isFalse();
   }
 
   @Test
@@ -75,7 +75,9 @@ class PdfPictureTest {
   @Test
   void the_file_s_name_says_what_it_is(@TempDir Path folder) throws IOException {
     Path pdf = Files.write(folder.resolve("hall.PDF"), pdf(PDRectangle.A4, ""));
-    Path png = Files.write(folder.resolve("hall.png"), Pictures.file(Pictures.marked(8, 4), "png"));
+    Path png =
+        Files.write(
+            folder.resolve("hall.png"), SamplePictures.file(SamplePictures.marked(8, 4), "png"));
     assertThat(Picture.read(pdf, 1).orThrow().width()).isGreaterThan(1000);
     assertThat(Picture.read(png, 1).orThrow().width()).isEqualTo(8);
   }

@@ -20,28 +20,28 @@ class PictureTest {
   }
 
   private static byte[] jpeg() {
-    return Pictures.file(Pictures.marked(80, 40), "jpg");
+    return SamplePictures.file(SamplePictures.marked(80, 40), "jpg");
   }
 
   @Test
   void a_small_picture_keeps_its_pixels() {
-    Picture picture = read(Pictures.file(Pictures.marked(80, 40), "png"));
+    Picture picture = read(SamplePictures.file(SamplePictures.marked(80, 40), "png"));
     assertThat(picture.width()).isEqualTo(80);
     assertThat(picture.height()).isEqualTo(40);
-    assertThat(Pictures.red(picture.image(), 3, 3)).isTrue();
-    assertThat(Pictures.red(picture.image(), 70, 30)).isFalse();
+    assertThat(SamplePictures.red(picture.image(), 3, 3)).isTrue();
+    assertThat(SamplePictures.red(picture.image(), 70, 30)).isFalse();
   }
 
   @Test
   void a_huge_picture_is_made_smaller() {
-    Picture picture = read(Pictures.file(Pictures.marked(9000, 300), "png"));
+    Picture picture = read(SamplePictures.file(SamplePictures.marked(9000, 300), "png"));
     assertThat(picture.width()).isEqualTo(Picture.LONGEST_SIDE);
     assertThat(picture.height()).isBetween(132, 134);
   }
 
   @Test
   void what_is_kept_says_nothing_of_who_took_it() {
-    byte[] photo = Pictures.noted(jpeg(), 1, true);
+    byte[] photo = SamplePictures.noted(jpeg(), 1, true);
     assertThat(text(photo)).contains("SPY").contains("Exif");
     assertThat(text(read(photo).png())).doesNotContain("SPY").doesNotContain("Exif");
   }
@@ -58,19 +58,20 @@ class PictureTest {
   })
   void a_photo_is_turned_upright(int orientation, boolean right, boolean low, int width) {
     for (boolean little : new boolean[] {true, false}) {
-      BufferedImage image = read(Pictures.noted(jpeg(), orientation, little)).image();
+      BufferedImage image = read(SamplePictures.noted(jpeg(), orientation, little)).image();
       assertThat(image.getWidth()).isEqualTo(width);
       int x = right ? image.getWidth() - 4 : 3;
       int y = low ? image.getHeight() - 4 : 3;
-      assertThat(Pictures.red(image, x, y)).isTrue();
+      assertThat(SamplePictures.red(image, x, y)).isTrue();
     }
   }
 
   @Test
   void a_note_cut_short_is_passed_over() {
-    byte[] photo = Pictures.noted(jpeg(), 6, false);
+    byte[] photo = SamplePictures.noted(jpeg(), 6, false);
     for (int cut = 0; cut < 60; cut++) {
-      assertThat(Upright.of(Arrays.copyOf(photo, cut))).isIn(Upright.AS_IS, Upright.QUARTER_RIGHT);
+      assertThat(ExifOrientation.of(Arrays.copyOf(photo, cut)))
+          .isIn(ExifOrientation.AS_IS, ExifOrientation.QUARTER_RIGHT);
     }
   }
 
@@ -78,15 +79,16 @@ class PictureTest {
   void what_is_no_picture_is_refused() {
     assertThat(refusal("heron".getBytes(StandardCharsets.US_ASCII)))
         .isEqualTo("This is not a picture: PNG, JPEG and PDF can be traced over.");
-    assertThat(refusal(Pictures.file(Pictures.marked(8, 8), "gif"))).startsWith("A gif picture");
-    byte[] png = Pictures.file(Pictures.marked(80, 40), "png");
+    assertThat(refusal(SamplePictures.file(SamplePictures.marked(8, 8), "gif")))
+        .startsWith("A gif picture");
+    byte[] png = SamplePictures.file(SamplePictures.marked(80, 40), "png");
     assertThat(refusal(Arrays.copyOf(png, 60))).startsWith("This picture cannot be read");
   }
 
   /** A PNG header that claims 30,000 × 30,000 pixels is refused before they are asked for. */
   @Test
   void a_picture_that_claims_to_be_enormous_is_refused() {
-    byte[] png = Pictures.file(Pictures.marked(8, 8), "png");
+    byte[] png = SamplePictures.file(SamplePictures.marked(8, 8), "png");
     png[18] = 0x75;
     png[22] = 0x75;
     assertThat(refusal(png)).contains("make it smaller first");

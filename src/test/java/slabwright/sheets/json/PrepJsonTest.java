@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Ways;
+import slabwright.floor.ReachAnalysis;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
 
@@ -21,7 +21,7 @@ class PrepJsonTest {
   private static JsonNode hall() {
     Path plan = Path.of("sample-plans", "tram-hall.site.json");
     Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
-    Ways ways = Ways.of(FloorTakeoff.of(site.areas().get(0)));
+    ReachAnalysis ways = ReachAnalysis.of(FloorTakeoff.of(site.areas().get(0)));
     try {
       return new ObjectMapper().readTree(TallyJson.write(site, List.of(ways))).at("/areas/0");
     } catch (JsonProcessingException e) {

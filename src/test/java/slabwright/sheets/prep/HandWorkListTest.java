@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.TextBox;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Ways;
+import slabwright.floor.ReachAnalysis;
 import slabwright.shape.Bounds;
 import slabwright.sheets.SampleHall;
 import slabwright.sheets.SheetSamples;
@@ -28,7 +28,7 @@ import slabwright.work.AreaResult;
 /** Sheet 2 and 5 against the take-off they show. */
 class HandWorkListTest {
   private static final FloorTakeoff TAKEOFF = FloorTakeoff.of(SampleHall.area());
-  private static final Ways WAYS = Ways.of(TAKEOFF);
+  private static final ReachAnalysis WAYS = ReachAnalysis.of(TAKEOFF);
   private static final HandWorkList LIST = new HandWorkList(WAYS, UnitSystem.FEET_INCHES);
   private static final SheetContext CONTEXT =
       new SheetContext(PageFrame.of(PaperSize.TABLOID), UnitSystem.FEET_INCHES);

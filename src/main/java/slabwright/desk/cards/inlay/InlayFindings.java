@@ -8,11 +8,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.cards.PlaceCycle;
+import slabwright.inlay.FixAcceptance;
 import slabwright.inlay.InlayPlan;
-import slabwright.inlay.Mending;
-import slabwright.inlay.stencil.Change;
 import slabwright.inlay.stencil.FindingGroups;
-import slabwright.inlay.stencil.Fix;
+import slabwright.inlay.stencil.FixEffect;
+import slabwright.inlay.stencil.FixKind;
 import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Vec;
@@ -44,7 +44,7 @@ record InlayFindings(
         cant ? FindingRow.Sign.CANT : FindingRow.Sign.LOOK,
         group.sentence(),
         places(group.places()),
-        group.fix().filter(f -> !Mending.isAccepted(f, inlay.spec())).map(this::offer));
+        group.fix().filter(f -> !FixAcceptance.isAccepted(f, inlay.spec())).map(this::offer));
   }
 
   private Optional<Runnable> places(List<Vec> places) {
@@ -55,17 +55,18 @@ record InlayFindings(
     };
   }
 
-  private FindingRow.Offer offer(Fix fix) {
-    return new FindingRow.Offer("Fix", () -> picked.cut(fix.step(), s -> Mending.accept(fix, s)));
+  private FindingRow.Offer offer(FixKind fix) {
+    return new FindingRow.Offer(
+        "Fix", () -> picked.cut(fix.step(), s -> FixAcceptance.accept(fix, s)));
   }
 
   private void accepted(List<FindingRow> all) {
-    for (Fix fix : Fix.values()) {
-      if (Mending.isAccepted(fix, inlay.spec())) {
+    for (FixKind fix : FixKind.values()) {
+      if (FixAcceptance.isAccepted(fix, inlay.spec())) {
         String words =
             plan.stencils().changes().stream()
                 .filter(c -> c.fix() == fix)
-                .map((Change c) -> c.words(units))
+                .map((FixEffect c) -> c.words(units))
                 .collect(Collectors.joining(" "));
         all.add(
             new FindingRow(
@@ -77,9 +78,9 @@ record InlayFindings(
     }
   }
 
-  private FindingRow.Offer takeBack(Fix fix) {
+  private FindingRow.Offer takeBack(FixKind fix) {
     return new FindingRow.Offer(
-        "Take back", () -> picked.cut("do not " + fix.step(), s -> Mending.takeBack(fix, s)));
+        "Take back", () -> picked.cut("do not " + fix.step(), s -> FixAcceptance.withdraw(fix, s)));
   }
 
   private void loose(List<FindingRow> all) {

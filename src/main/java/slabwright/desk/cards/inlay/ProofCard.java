@@ -22,9 +22,9 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.Proofs;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.shell.Controls;
-import slabwright.inlay.proof.FaultInks;
+import slabwright.figures.ProofFaultInks;
 import slabwright.inlay.proof.ProofFault;
-import slabwright.inlay.proof.ShadingMeans;
+import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -149,20 +149,20 @@ public final class ProofCard extends Card {
   }
 
   private VBox shading(Proofs.CheckedProof seen) {
-    ShadingMeans now = seen.asked().shading();
+    ShadingMeaning now = seen.asked().shading();
     ToggleButton out =
         chip(
             "is pulled out",
             "Shading is pulled out",
-            now == ShadingMeans.PULLED_OUT,
-            () -> proofs.shading(seen, ShadingMeans.PULLED_OUT));
+            now == ShadingMeaning.PULLED_OUT,
+            () -> proofs.shading(seen, ShadingMeaning.PULLED_OUT));
     out.setId("shading-out");
     ToggleButton stays =
         chip(
             "stays",
             "Shading stays",
-            now == ShadingMeans.STAYS,
-            () -> proofs.shading(seen, ShadingMeans.STAYS));
+            now == ShadingMeaning.STAYS,
+            () -> proofs.shading(seen, ShadingMeaning.STAYS));
     stays.setId("shading-stays");
     return new VBox(
         4,
@@ -172,7 +172,7 @@ public final class ProofCard extends Card {
 
   private Canvas picture(Proofs.CheckedProof seen) {
     double k = FxPainter.SCREEN;
-    var drawing = FaultInks.picture(seen.plan(), seen.report(), WIDE / k - 1);
+    var drawing = ProofFaultInks.picture(seen.plan(), seen.report(), WIDE / k - 1);
     Canvas canvas = new Canvas(WIDE, drawing.bounds().height() * k + 2);
     GraphicsContext g = canvas.getGraphicsContext2D();
     Tone tone = bench.settings().dark() ? Tone.DARK : Tone.LIGHT;

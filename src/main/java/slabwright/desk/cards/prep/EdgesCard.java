@@ -41,7 +41,7 @@ public final class EdgesCard extends Card {
     }
     EdgeTally tally = t.tally();
     body().getChildren().add(Controls.sentence(corners(tally), "card-words"));
-    for (EdgeTally.Lines l : tally.lines()) {
+    for (EdgeTally.LineMarks l : tally.lines()) {
       plain(l.kind().word() + " × " + l.count(), l.length());
     }
     for (EdgeTally.Meeting m : tally.transitions()) {

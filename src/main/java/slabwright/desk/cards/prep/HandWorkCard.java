@@ -9,7 +9,7 @@ import slabwright.desk.cards.PlaceNavigator;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.HandKind;
+import slabwright.floor.HandWorkKind;
 import slabwright.floor.MachineShare;
 import slabwright.floor.TrenchWork;
 import slabwright.units.LengthFormat;
@@ -43,7 +43,7 @@ public final class HandWorkCard extends Card {
     } else {
       figure("By machine", t.asFound().machine().area());
     }
-    for (HandKind kind : HandKind.values()) {
+    for (HandWorkKind kind : HandWorkKind.values()) {
       double area = t.asFound().handArea(kind);
       if (area > 0) {
         figure("Hand: " + kind.word(), area);

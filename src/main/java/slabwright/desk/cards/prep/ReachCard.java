@@ -19,10 +19,10 @@ import slabwright.drawing.Ink;
 import slabwright.figures.ReachChart;
 import slabwright.figures.ReachCurveLabels;
 import slabwright.figures.WaysWords;
-import slabwright.floor.HandKind;
-import slabwright.floor.PocketWay;
+import slabwright.floor.HandWorkKind;
+import slabwright.floor.PocketAccess;
+import slabwright.floor.ReachAnalysis;
 import slabwright.floor.ReachCurve;
-import slabwright.floor.Ways;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
@@ -65,7 +65,7 @@ public final class ReachCard extends Card {
     return bench.desk().shown().units();
   }
 
-  private void fill(Ways ways) {
+  private void fill(ReachAnalysis ways) {
     List<ReachCurve> curves = ways.curves();
     chart =
         curves.isEmpty()
@@ -95,7 +95,7 @@ public final class ReachCard extends Card {
     ways.pockets().stream().limit(MOST).forEach(p -> words.getChildren().add(pocket(say, p).row()));
   }
 
-  private FindingRow pocket(WaysWords say, PocketWay p) {
+  private FindingRow pocket(WaysWords say, PocketAccess p) {
     Runnable show =
         p.pass().isPresent()
             ? () -> places.show(p.pass().get().where())
@@ -137,7 +137,7 @@ public final class ReachCard extends Card {
 
   @Override
   protected void refresh() {
-    Optional<Ways> now = source.ways();
+    Optional<ReachAnalysis> now = source.ways();
     List<Object> seen = List.of(now, units(), bench.settings().dark());
     if (!seen.equals(shown)) {
       shown = seen;
@@ -155,6 +155,6 @@ public final class ReachCard extends Card {
   }
 
   private int pockets() {
-    return answers.takeoff().map(t -> t.asFound().pieces(HandKind.POCKET).size()).orElse(0);
+    return answers.takeoff().map(t -> t.asFound().pieces(HandWorkKind.POCKET).size()).orElse(0);
   }
 }

@@ -15,7 +15,7 @@ import slabwright.inlay.proof.ProofCheck;
 import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofReport;
 import slabwright.inlay.proof.ReturnedFile;
-import slabwright.inlay.proof.ShadingMeans;
+import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.site.Inlay;
 import slabwright.site.Refusal;
@@ -30,8 +30,8 @@ public final class Proofs {
    * @param page of a PDF, from 1
    * @param shading what shading means in the drawing, as the person says
    */
-  public record Question(Inlay inlay, Path file, int stencil, int page, ShadingMeans shading) {
-    Question with(int otherStencil, int otherPage, ShadingMeans other) {
+  public record Question(Inlay inlay, Path file, int stencil, int page, ShadingMeaning shading) {
+    Question with(int otherStencil, int otherPage, ShadingMeaning other) {
       return new Question(inlay, file, otherStencil, otherPage, other);
     }
 
@@ -55,7 +55,7 @@ public final class Proofs {
       Question asked, ProofPlan plan, ProofReport report, List<String> colours, int pages) {
     /** Whether the drawing is shaded, so that it matters what shading means. */
     public boolean asksForShading() {
-      return asked.shading() != ShadingMeans.UNKNOWN
+      return asked.shading() != ShadingMeaning.UNKNOWN
           || report.notes().stream()
               .anyMatch(
                   n ->
@@ -88,11 +88,11 @@ public final class Proofs {
 
   /** Checks a file against the inlay's first stencil. */
   public void check(Inlay inlay, Path file) {
-    ask(new Question(inlay, file, 1, 1, ShadingMeans.UNKNOWN));
+    ask(new Question(inlay, file, 1, 1, ShadingMeaning.UNKNOWN));
   }
 
   /** The same drawing, and what shading means in it. */
-  public void shading(CheckedProof of, ShadingMeans means) {
+  public void shading(CheckedProof of, ShadingMeaning means) {
     ask(of.asked().with(of.asked().stencil(), of.asked().page(), means));
   }
 

@@ -14,7 +14,7 @@ import slabwright.desk.model.UnexpectedFault;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.panel.SeamCost;
 import slabwright.inlay.panel.SeamPlanner;
-import slabwright.inlay.panel.Turn;
+import slabwright.inlay.panel.StripDirection;
 import slabwright.site.FloorArea;
 import slabwright.site.HandSeams;
 import slabwright.site.Inlay;
@@ -149,7 +149,7 @@ public final class SeamCosts implements AutoCloseable {
 
     private static SeamCost cost(Priced p, HandSeams seams) {
       List<Double> places = seams.places().stream().map(Length::mm).toList();
-      return p.planner.costOf(Turn.of(seams.strips()), places);
+      return p.planner.costOf(StripDirection.of(seams.strips()), places);
     }
 
     private Optional<Priced> priced(ComputedInlay answer) {

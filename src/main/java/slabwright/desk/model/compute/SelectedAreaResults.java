@@ -13,8 +13,8 @@ import slabwright.desk.model.Latest;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
-import slabwright.floor.FloorGlance;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
@@ -37,7 +37,7 @@ public final class SelectedAreaResults implements AutoCloseable {
   private Optional<FloorArea> asked = Optional.empty();
   private UnitSystem askedIn = UnitSystem.METRIC;
   private Optional<FloorTakeoff> takeoff = Optional.empty();
-  private Optional<FloorGlance> glance = Optional.empty();
+  private Optional<QuickTakeoff> glance = Optional.empty();
   private List<ComputedInlay> inlays = List.of();
   private long round;
 
@@ -80,7 +80,7 @@ public final class SelectedAreaResults implements AutoCloseable {
   }
 
   /** What keeps up with a drag: of what is shown, or of what was shown a moment ago. */
-  public Optional<FloorGlance> glance() {
+  public Optional<QuickTakeoff> glance() {
     return glance;
   }
 
@@ -147,14 +147,14 @@ public final class SelectedAreaResults implements AutoCloseable {
     }
   }
 
-  private void take(FloorGlance g) {
+  private void take(QuickTakeoff g) {
     glance = Optional.of(g);
     changed.fire();
   }
 
   private void take(FloorTakeoff t) {
     takeoff = Optional.of(t);
-    glance = Optional.of(FloorGlance.of(t));
+    glance = Optional.of(QuickTakeoff.of(t));
     askForInlays(t);
     changed.fire();
   }

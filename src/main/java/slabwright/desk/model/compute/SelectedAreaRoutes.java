@@ -10,7 +10,7 @@ import slabwright.desk.model.Signal;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.Ways;
+import slabwright.floor.ReachAnalysis;
 
 /**
  * The machines' ways over the floor looked at, worked out once the plan rests at the Prep stage;
@@ -24,9 +24,9 @@ public final class SelectedAreaRoutes implements AutoCloseable {
   private final Selection focus;
   private final SelectedAreaResults answers;
   private final Signal changed = new Signal();
-  private final Latest<FloorTakeoff, Ways> worker;
+  private final Latest<FloorTakeoff, ReachAnalysis> worker;
   private Optional<FloorTakeoff> asked = Optional.empty();
-  private Optional<Ways> ways = Optional.empty();
+  private Optional<ReachAnalysis> ways = Optional.empty();
 
   /** Listens to the answers and the focus. */
   public SelectedAreaRoutes(
@@ -52,7 +52,7 @@ public final class SelectedAreaRoutes implements AutoCloseable {
   }
 
   /** The ways of the floor as it is taken off now; empty while they are worked out. */
-  public Optional<Ways> ways() {
+  public Optional<ReachAnalysis> ways() {
     return ways.filter(w -> answers.takeoff().filter(w.takeoff()::equals).isPresent());
   }
 
@@ -81,12 +81,12 @@ public final class SelectedAreaRoutes implements AutoCloseable {
     }
   }
 
-  private void take(Ways w) {
+  private void take(ReachAnalysis w) {
     ways = Optional.of(w);
     changed.fire();
   }
 
-  private static Ways work(FloorTakeoff t) {
+  private static ReachAnalysis work(FloorTakeoff t) {
     try {
       Thread.sleep(REST);
     } catch (InterruptedException e) {
@@ -94,7 +94,7 @@ public final class SelectedAreaRoutes implements AutoCloseable {
       throw new CancellationException();
     }
     Thread mine = Thread.currentThread();
-    Ways ways = Ways.of(t, mine::isInterrupted);
+    ReachAnalysis ways = ReachAnalysis.of(t, mine::isInterrupted);
     ways.pockets();
     ways.curves();
     return ways;

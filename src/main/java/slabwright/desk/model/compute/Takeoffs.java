@@ -5,8 +5,8 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import slabwright.desk.model.Latest;
-import slabwright.floor.FloorGlance;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.QuickTakeoff;
 import slabwright.site.FloorArea;
 
 /**
@@ -19,8 +19,8 @@ final class Takeoffs implements AutoCloseable {
 
   private record Question(FloorArea area, long rest) {}
 
-  private final Consumer<FloorGlance> glimpsed;
-  private final Latest<FloorArea, FloorGlance> rough;
+  private final Consumer<QuickTakeoff> glimpsed;
+  private final Latest<FloorArea, QuickTakeoff> rough;
   private final Latest<Question, FloorTakeoff> exact;
   private Optional<FloorArea> dragged = Optional.empty();
 
@@ -31,7 +31,7 @@ final class Takeoffs implements AutoCloseable {
    */
   Takeoffs(
       Executor home,
-      Consumer<FloorGlance> glimpsed,
+      Consumer<QuickTakeoff> glimpsed,
       Consumer<FloorTakeoff> take,
       Consumer<RuntimeException> fault) {
     this.glimpsed = glimpsed;
@@ -67,8 +67,8 @@ final class Takeoffs implements AutoCloseable {
     return rough.isBusy() || exact.isBusy();
   }
 
-  private static FloorGlance glance(FloorArea area) {
-    return FloorGlance.rough(area, Thread.currentThread()::isInterrupted);
+  private static QuickTakeoff glance(FloorArea area) {
+    return QuickTakeoff.approximate(area, Thread.currentThread()::isInterrupted);
   }
 
   private static FloorTakeoff takeOff(Question q) {
@@ -81,7 +81,7 @@ final class Takeoffs implements AutoCloseable {
     return FloorTakeoff.of(q.area(), FloorTakeoff.TOLERANCE, Thread.currentThread()::isInterrupted);
   }
 
-  private void glanced(FloorGlance g) {
+  private void glanced(QuickTakeoff g) {
     if (dragged.equals(Optional.of(g.area()))) {
       exact.ask(new Question(g.area(), REST));
     }

@@ -3,7 +3,7 @@ package slabwright.desk.model.compute;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.floor.FloorGlance;
+import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.InlayPlan;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
@@ -33,7 +33,7 @@ public final class Tally {
     return items;
   }
 
-  private static void floor(FloorGlance t, UnitSystem units, List<TallyItem> items) {
+  private static void floor(QuickTakeoff t, UnitSystem units, List<TallyItem> items) {
     String about = t.isExact() ? "" : "≈ ";
     items.add(TallyItem.of("Net floor", about + QuantityFormat.area(t.net(), units)));
     boolean machines = !t.area().machines().isEmpty();

@@ -10,8 +10,8 @@ import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
 import slabwright.figures.AreaInks;
-import slabwright.shape.Inside;
 import slabwright.shape.Line;
+import slabwright.shape.PreparedRegion;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
@@ -43,7 +43,7 @@ public final class FloorPictureMaker implements Function<FloorArea, FloorPicture
   public FloorPicture apply(FloorArea area) {
     OutlineShape shape = OutlineShape.of(area.outline(), TOLERANCE);
     Region floor = shape.region();
-    Inside inside = new Inside(floor);
+    PreparedRegion inside = new PreparedRegion(floor);
     boolean sameFloor = area.outline().equals(knownOutline);
     knownOutline = area.outline();
     Map<Mark, Made> next = new HashMap<>();
@@ -71,9 +71,9 @@ public final class FloorPictureMaker implements Function<FloorArea, FloorPicture
   }
 
   /** What was made before is kept, to the instance, where another floor changes nothing. */
-  private static Made make(Mark m, Made before, Region floor, Inside inside) {
+  private static Made make(Mark m, Made before, Region floor, PreparedRegion inside) {
     Region region = before == null ? m.form().region(TOLERANCE) : before.region();
-    boolean whole = inside.holds(region);
+    boolean whole = inside.covers(region);
     if (before != null && whole && before.whole()) {
       return before;
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.Turn;
+import slabwright.inlay.panel.StripDirection;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
@@ -68,7 +68,7 @@ public record SeamGrip(
   /** All seams with one of them moved so that its lap's middle runs through a place. */
   public HandSeams through(int seam, Vec site) {
     Vec p = toSite.inverse().apply(site);
-    double across = turn() == Turn.DOWN ? p.x() : p.y();
+    double across = turn() == StripDirection.DOWN ? p.x() : p.y();
     return moved(seam, Length.mm(Math.rint(across - overlap / 2)));
   }
 
@@ -95,11 +95,11 @@ public record SeamGrip(
         : moved(seam, Length.mm(seams.places().get(seam).mm() + Math.copySign(step, share)));
   }
 
-  private Turn turn() {
-    return Turn.of(seams.strips());
+  private StripDirection turn() {
+    return StripDirection.of(seams.strips());
   }
 
   private Vec point(double across, double along) {
-    return turn() == Turn.DOWN ? new Vec(across, along) : new Vec(along, across);
+    return turn() == StripDirection.DOWN ? new Vec(across, along) : new Vec(along, across);
   }
 }

@@ -1,0 +1,102 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import slabwright.shape.ActiveLayers;
+import slabwright.shape.Arrangement;
+import slabwright.shape.FillRule;
+import slabwright.shape.Layer;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.Machine;
+
+/**
+ * Shares the edge strips out among the things they run along: each bit to the nearest, so that the
+ * shares are disjoint and sum to all strips. Where opposite edges are closer to each other than a
+ * machine is wide, and curves are tighter than that, a bit may go to the next nearest.
+ */
+public final class EdgeStripAllocator {
+  private final List<WorkingEdge> banks;
+  private final Region strips;
+  private final double narrow;
+  private final double wide;
+
+  private EdgeStripAllocator(FloorTakeoff t) {
+    banks = WorkingEdge.of(t);
+    strips =
+        Region.union(
+            t.asFound().pieces(HandWorkKind.EDGE_STRIP).stream()
+                .map(HandWorkPiece::region)
+                .toList());
+    List<Machine> machines = t.area().machines();
+    double slack = 4 * t.tolerance();
+    narrow = slack + machines.stream().mapToDouble(Machine::strip).max().orElse(0);
+    wide = slack + machines.stream().mapToDouble(MachineReach::half).max().orElse(0);
+  }
+
+  /** The strips of a floor as found: edges in their order, then trenches and trim. */
+  public static List<EdgeStrip> allocate(FloorTakeoff takeoff) {
+    return new EdgeStripAllocator(takeoff).shared();
+  }
+
+  private List<EdgeStrip> shared() {
+    Map<Integer, List<Region>> shares = strips.isEmpty() ? Map.of() : shares();
+    List<EdgeStrip> all = new ArrayList<>();
+    for (int i = 0; i < banks.size(); i++) {
+      WorkingEdge b = banks.get(i);
+      Region region = Region.union(shares.getOrDefault(i, List.of()));
+      all.add(new EdgeStrip(b.edge(), b.along(), b.length(), region));
+    }
+    return all;
+  }
+
+  private Map<Integer, List<Region>> shares() {
+    int n = banks.size();
+    MitredBands bands = new MitredBands(banks);
+    List<Layer> layers = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      layers.add(new Layer(i, bands.of(banks.get(i), narrow), FillRule.NONZERO));
+      layers.add(new Layer(n + i, bands.of(banks.get(i), wide), FillRule.NONZERO));
+    }
+    layers.add(Layer.of(2 * n, strips));
+    Map<Integer, List<Region>> shares = new HashMap<>();
+    Arrangement.of(layers)
+        .partition(a -> a.contains(2 * n) ? Optional.of(nearest(a, n)) : Optional.empty())
+        .forEach((bank, region) -> add(shares, bank, region));
+    return shares;
+  }
+
+  /** The first of the narrow bands, else of the wide ones, that a face lies in; else -1. */
+  private static int nearest(ActiveLayers active, int n) {
+    int best = 2 * n;
+    for (int id : active.ids()) {
+      best = Math.min(best, id);
+    }
+    return best == 2 * n ? -1 : best % n;
+  }
+
+  private void add(Map<Integer, List<Region>> shares, int bank, Region region) {
+    if (bank >= 0) {
+      shares.computeIfAbsent(bank, k -> new ArrayList<>()).add(region);
+      return;
+    }
+    for (Region part : region.parts()) {
+      nearest(part).ifPresent(i -> shares.computeIfAbsent(i, k -> new ArrayList<>()).add(part));
+    }
+  }
+
+  private OptionalInt nearest(Region part) {
+    Vec place = part.labelPoint();
+    return IntStream.range(0, banks.size())
+        .boxed()
+        .min(Comparator.comparingDouble(i -> banks.get(i).distanceTo(place)))
+        .map(OptionalInt::of)
+        .orElse(OptionalInt.empty());
+  }
+}

@@ -1,0 +1,19 @@
+package slabwright.inlay.artwork;
+
+import slabwright.inlay.artwork.ArtworkRefusal.Reason;
+
+/** Carries a refusal out of a parser's callbacks to the one place that turns it into a value. */
+public final class RefusedArtworkException extends RuntimeException {
+  private static final long serialVersionUID = 1;
+
+  private final Reason reason;
+
+  public RefusedArtworkException(Reason reason, String sentence) {
+    super(sentence);
+    this.reason = reason;
+  }
+
+  ArtworkRefusal refusal(String name) {
+    return new ArtworkRefusal(reason, name + ": " + getMessage());
+  }
+}

@@ -1,0 +1,122 @@
+package slabwright.inlay.artwork.batik;
+
+import org.apache.batik.anim.dom.SVGDOMImplementation;
+import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.bridge.BridgeContext;
+import org.apache.batik.bridge.BridgeException;
+import org.apache.batik.bridge.FontFamilyResolver;
+import org.apache.batik.bridge.GVTBuilder;
+import org.apache.batik.bridge.StrokingTextPainter;
+import org.apache.batik.gvt.GraphicsNode;
+import org.w3c.dom.DOMException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.artwork.ArtworkPage;
+import slabwright.inlay.artwork.ArtworkRefusal.Reason;
+import slabwright.inlay.artwork.RefusedArtworkException;
+import slabwright.inlay.artwork.WarningCollector;
+import slabwright.inlay.artwork.css.SvgElement;
+import slabwright.inlay.artwork.css.SvgNode;
+import slabwright.inlay.artwork.css.SvgText;
+
+/** Hands checked elements to the SVG library and takes back its tree of things to paint. */
+public final class SceneBuilder {
+  private static final String XLINK = "http://www.w3.org/1999/xlink";
+  private static final String XML = "http://www.w3.org/XML/1998/namespace";
+
+  /** Lays text out with our fonts, also where the library would ask its own. */
+  private static final class TextPainter extends StrokingTextPainter {
+    private final FontResolver fonts;
+
+    TextPainter(FontResolver fonts) {
+      this.fonts = fonts;
+    }
+
+    @Override
+    protected FontFamilyResolver getFontFamilyResolver() {
+      return fonts;
+    }
+  }
+
+  /** Clips our way; the library registers its own ways only once it has the document. */
+  private static final class Context extends BridgeContext {
+    Context(SceneUserAgent agent) {
+      super(agent);
+    }
+
+    @Override
+    public void registerSVGBridges() {
+      super.registerSVGBridges();
+      putBridge(new ClipBridge());
+      putBridge(new PatternBridge());
+    }
+  }
+
+  private SceneBuilder() {}
+
+  /** The tree to paint, in the page's pixels, or a {@link RefusedArtworkException}. */
+  public static GraphicsNode build(
+      SvgElement root, ArtworkPage page, FontResolver fonts, WarningCollector notes) {
+    BridgeContext context = new Context(new SceneUserAgent(page, fonts, notes));
+    context.setDynamicState(BridgeContext.STATIC);
+    context.setTextPainter(new TextPainter(fonts));
+    try {
+      GraphicsNode node = new GVTBuilder().build(context, document(root));
+      if (node == null) {
+        throw new RefusedArtworkException(Reason.NOTHING_PAINTED, Artwork.NOTHING);
+      }
+      return node;
+    } catch (BridgeException | DOMException e) {
+      throw new RefusedArtworkException(
+          Reason.NOT_UNDERSTOOD, plain(e) + "; mend that part in the drawing program.");
+    } catch (StackOverflowError e) {
+      // depth and copies are bounded before, but style rules can still tie paints into a ring
+      throw new RefusedArtworkException(
+          Reason.USE_LOOP, "its patterns or masks refer to each other in a ring; simplify them.");
+    } finally {
+      context.dispose();
+    }
+  }
+
+  private static Document document(SvgElement root) {
+    SVGOMDocument document =
+        (SVGOMDocument)
+            SVGDOMImplementation.getDOMImplementation()
+                .createDocument(SVGDOMImplementation.SVG_NAMESPACE_URI, "svg", null);
+    document.setDocumentURI("graphic:inside");
+    fill(document, document.getDocumentElement(), root);
+    return document;
+  }
+
+  private static void fill(Document document, Element to, SvgElement from) {
+    from.attributes.forEach((name, value) -> to.setAttributeNS(namespace(name), name, value));
+    for (SvgNode child : from.children) {
+      to.appendChild(node(document, child));
+    }
+  }
+
+  private static Node node(Document document, SvgNode child) {
+    if (child instanceof SvgText t) {
+      return document.createTextNode(t.text());
+    }
+    SvgElement e = (SvgElement) child;
+    Element made = document.createElementNS(SVGDOMImplementation.SVG_NAMESPACE_URI, e.name);
+    fill(document, made, e);
+    return made;
+  }
+
+  private static String namespace(String attribute) {
+    if (attribute.startsWith("xlink:")) {
+      return XLINK;
+    }
+    return attribute.startsWith("xml:") ? XML : null;
+  }
+
+  /** The gist of the library's message, without its addresses. */
+  static String plain(Exception e) {
+    String message = String.valueOf(e.getMessage()).replaceAll("\\s+", " ");
+    return message.replaceAll("graphic:inside(:-?\\d+)?:?", "").strip();
+  }
+}

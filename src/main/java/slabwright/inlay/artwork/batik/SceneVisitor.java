@@ -1,0 +1,172 @@
+package slabwright.inlay.artwork.batik;
+
+import java.awt.AlphaComposite;
+import java.awt.Paint;
+import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.batik.bridge.TextNode;
+import org.apache.batik.gvt.CompositeGraphicsNode;
+import org.apache.batik.gvt.CompositeShapePainter;
+import org.apache.batik.gvt.FillShapePainter;
+import org.apache.batik.gvt.GraphicsNode;
+import org.apache.batik.gvt.MarkerShapePainter;
+import org.apache.batik.gvt.ProxyGraphicsNode;
+import org.apache.batik.gvt.ShapeNode;
+import org.apache.batik.gvt.ShapePainter;
+import org.apache.batik.gvt.StrokeShapePainter;
+import slabwright.inlay.artwork.ArtworkWarning.Kind;
+import slabwright.inlay.artwork.ClipOutlines;
+import slabwright.inlay.artwork.PaintedShape;
+import slabwright.inlay.artwork.Rgba;
+import slabwright.inlay.artwork.SoftMask;
+import slabwright.inlay.artwork.WarningCollector;
+import slabwright.shape.Vec;
+
+/** Walks the tree of things to paint, in paint order, and notes each as an outline on the page. */
+public final class SceneVisitor {
+  /** What is fainter than this is not painted. */
+  static final double FAINTEST = 0.002;
+
+  private final List<PaintedShape> shapes = new ArrayList<>();
+  private final WarningCollector notes;
+
+  private final boolean linesStayLines;
+
+  private SceneVisitor(WarningCollector notes, boolean linesStayLines) {
+    this.notes = notes;
+    this.linesStayLines = linesStayLines;
+  }
+
+  public static List<PaintedShape> shapes(
+      GraphicsNode root, AffineTransform toPage, WarningCollector notes) {
+    SceneVisitor walk = new SceneVisitor(notes, false);
+    walk.visit(root, SceneState.start(toPage));
+    return walk.shapes;
+  }
+
+  /** As {@link #shapes}, but strokes are kept as the lines they follow. */
+  public static List<PaintedShape> shapesAndLines(GraphicsNode root, WarningCollector notes) {
+    SceneVisitor walk = new SceneVisitor(notes, true);
+    walk.visit(root, SceneState.start(new AffineTransform()));
+    return walk.shapes;
+  }
+
+  private void visit(GraphicsNode node, SceneState outer) {
+    SceneState state = entered(node, outer);
+    if (state.alpha() < FAINTEST) {
+      return;
+    }
+    if (node.getFilter() != null) {
+      note(Kind.EFFECT_LEFT_OUT, "an effect such as a blur or a shadow is left out.", node, outer);
+    }
+    if (node instanceof CompositeGraphicsNode group) {
+      for (Object child : group.getChildren()) {
+        visit((GraphicsNode) child, state);
+      }
+    } else if (node instanceof ProxyGraphicsNode proxy) {
+      visit(proxy.getSource(), state);
+    } else if (node instanceof TextNode text) {
+      if (text.isVisible()) {
+        new TextVisitor(this, notes).visit(text, state);
+      }
+    } else if (node instanceof ShapeNode shape) {
+      if (shape.isVisible() && shape.getShape() != null) {
+        paint(shape.getShapePainter(), shape, state);
+      }
+    }
+  }
+
+  private SceneState entered(GraphicsNode node, SceneState outer) {
+    SceneState state = outer.within(node.getTransform());
+    if (node.getComposite() instanceof AlphaComposite a) {
+      state = state.faded(a.getAlpha());
+    }
+    if (node.getClip() != null) {
+      ClipOutlines clip = ClipOutlines.of(node.getClip().getClipPath());
+      state = state.clipped(clip.transformed(state.toPage()));
+    }
+    if (node.getMask() != null) {
+      state = state.masked(mask(node, state));
+    }
+    return state;
+  }
+
+  private SoftMask mask(GraphicsNode node, SceneState state) {
+    GraphicsNode content = node.getMask().getMaskNode();
+    List<PaintedShape> painted = shapes(content, state.toPage(), notes);
+    ClipOutlines extent =
+        ClipOutlines.of(node.getMask().getFilterRegion()).transformed(state.toPage());
+    note(
+        Kind.MASK,
+        "a mask is cut at half brightness: what it dims less than that is painted whole.",
+        node,
+        state);
+    return new SoftMask(painted, extent);
+  }
+
+  private void paint(ShapePainter painter, ShapeNode node, SceneState state) {
+    if (painter instanceof CompositeShapePainter all) {
+      for (int i = 0; i < all.getShapePainterCount(); i++) {
+        paint(all.getShapePainter(i), node, state);
+      }
+    } else if (painter instanceof FillShapePainter fill) {
+      fill(FineOutline.of(node.getShape()), fill.getPaint(), state);
+    } else if (painter instanceof StrokeShapePainter stroke) {
+      stroke(FineOutline.of(node.getShape()), stroke.getStroke(), stroke.getPaint(), state);
+    } else if (painter instanceof MarkerShapePainter markers) {
+      for (GraphicsNode marker : MarkerNodes.of(markers)) {
+        visit(marker, state);
+      }
+    }
+  }
+
+  void stroke(Path2D path, Stroke stroke, Paint paint, SceneState state) {
+    if (stroke != null && paint != null) {
+      Path2D drawn = linesStayLines ? path : StrokeOutliner.outline(path, stroke, notes);
+      add(drawn, paint, state, linesStayLines);
+    }
+  }
+
+  /** Notes a filled outline, given in the state's user space. */
+  void fill(Path2D path, Paint paint, SceneState state) {
+    add(path, paint, state, false);
+  }
+
+  private void add(Path2D path, Paint paint, SceneState state, boolean line) {
+    if (paint == null) {
+      return;
+    }
+    Path2D onPage = new Path2D.Double(path, state.toPage());
+    Rectangle2D box = onPage.getBounds2D();
+    Vec place = new Vec(box.getCenterX(), box.getCenterY());
+    Optional<Rgba> colour = PaintColour.of(paint, place, notes);
+    double alpha = state.alpha() * colour.map(Rgba::alpha).orElse(0.0);
+    if (colour.isEmpty() || alpha < FAINTEST) {
+      return;
+    }
+    if (alpha < 0.999) {
+      notes.add(
+          Kind.SEE_THROUGH,
+          "parts are partly see-through; they are treated as painted in full.",
+          place);
+    }
+    shapes.add(
+        new PaintedShape(onPage, colour.get().hex(), alpha, state.clips(), state.masks(), line));
+  }
+
+  private void note(Kind kind, String text, GraphicsNode node, SceneState state) {
+    Rectangle2D box = node.getGeometryBounds();
+    if (box == null) {
+      notes.add(kind, text);
+      return;
+    }
+    double[] at = {box.getCenterX(), box.getCenterY()};
+    state.toPage().transform(at, 0, at, 0, 1);
+    notes.add(kind, text, new Vec(at[0], at[1]));
+  }
+}

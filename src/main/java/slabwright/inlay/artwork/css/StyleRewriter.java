@@ -1,0 +1,168 @@
+package slabwright.inlay.artwork.css;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import slabwright.inlay.artwork.ArtworkRefusal.Reason;
+import slabwright.inlay.artwork.ArtworkWarning.Kind;
+import slabwright.inlay.artwork.RefusedArtworkException;
+import slabwright.inlay.artwork.Rgba;
+import slabwright.inlay.artwork.WarningCollector;
+
+/** Turns declarations of today's CSS into ones the SVG library understands. */
+final class StyleRewriter {
+  private static final Map<String, String> OPACITY_OF =
+      Map.of(
+          "fill", "fill-opacity",
+          "stroke", "stroke-opacity",
+          "stop-color", "stop-opacity",
+          "flood-color", "flood-opacity",
+          "color", "",
+          "lighting-color", "",
+          "solid-color", "solid-opacity");
+  private static final Pattern URL = Pattern.compile("url\\(\\s*(['\"]?)(.*?)\\1\\s*\\)");
+  private static final Pattern PERCENT = Pattern.compile("([\\d.]+)%");
+  private static final Pattern LENGTH = Pattern.compile("([+-]?[\\d.]+)(rem|Q|q)\\b");
+  private static final Set<String> LETTERS_OR_URL =
+      Set.of("font-family", "font", "src", "content", "d", "class", "id");
+
+  private final Set<String> ids;
+  private final WarningCollector notes;
+
+  StyleRewriter(Set<String> ids, WarningCollector notes) {
+    this.ids = ids;
+    this.notes = notes;
+  }
+
+  static boolean handles(String property) {
+    return OPACITY_OF.containsKey(property)
+        || property.endsWith("opacity")
+        || property.startsWith("marker")
+        || Set.of(
+                "mask",
+                "clip-path",
+                "filter",
+                "stroke-width",
+                "font-size",
+                "stroke-dasharray",
+                "vector-effect",
+                "mix-blend-mode")
+            .contains(property);
+  }
+
+  Map<String, String> rewrite(Map<String, String> declarations, CssVariables variables) {
+    Map<String, String> out = new LinkedHashMap<>();
+    declarations.forEach(
+        (property, value) -> {
+          if (!property.startsWith("--")) {
+            rewrite(property, value, variables, out);
+          }
+        });
+    return out;
+  }
+
+  private void rewrite(String property, String raw, CssVariables vars, Map<String, String> out) {
+    Optional<String> known = vars.expand(raw);
+    if (known.isEmpty()) {
+      notes.add(
+          Kind.STYLE_LEFT_OUT,
+          "\"%s: %s\" uses a variable that is set nowhere; it is left out."
+              .formatted(property, raw));
+      return;
+    }
+    String important = known.get().contains("!") ? " !important" : "";
+    String value = known.get().replaceFirst("\\s*!\\s*important\\s*$", "").trim();
+    if (!LETTERS_OR_URL.contains(property)) {
+      value = modernUnits(linked(property, value));
+    }
+    if (property.equals("clip-path") && value.matches("[a-z-]+\\(.*") && !value.startsWith("url")) {
+      notes.add(
+          Kind.STYLE_LEFT_OUT, "the clip \"%s\" is left out; clip with a path.".formatted(value));
+      return;
+    }
+    unsupported(property, value);
+    if (property.endsWith("opacity")) {
+      value = fraction(value);
+    }
+    if (OPACITY_OF.containsKey(property)) {
+      colour(property, value, important, out);
+    } else {
+      out.put(property, value + important);
+    }
+  }
+
+  private void unsupported(String property, String value) {
+    if (property.equals("vector-effect") && value.equals("non-scaling-stroke")) {
+      notes.add(
+          Kind.STYLE_LEFT_OUT,
+          "a line that keeps its width when scaled is scaled here; check its width.");
+    } else if (property.equals("mix-blend-mode") && !value.equals("normal")) {
+      notes.add(Kind.EFFECT_LEFT_OUT, "blending of colours is left out.");
+    }
+  }
+
+  private static void colour(
+      String property, String value, String important, Map<String, String> out) {
+    Optional<Rgba> parsed = CssColourParser.parse(value);
+    if (parsed.isEmpty()) {
+      out.put(property, value + important);
+      return;
+    }
+    Rgba c = parsed.get();
+    boolean paint = property.equals("fill") || property.equals("stroke");
+    out.put(property, (c.alpha() == 0 && paint ? "none" : c.hex()) + important);
+    String opacity = OPACITY_OF.getOrDefault(property, "");
+    if (c.alpha() < 1 && !opacity.isEmpty()) {
+      out.putIfAbsent(opacity, c.alpha() + important);
+    }
+  }
+
+  /** Keeps links inside the file, mends links to nothing, refuses links that lead out of it. */
+  private String linked(String property, String value) {
+    Matcher m = URL.matcher(value);
+    if (!m.find()) {
+      return value;
+    }
+    String target = m.group(2);
+    if (!target.startsWith("#")) {
+      throw external(target);
+    }
+    if (ids.contains(target.substring(1))) {
+      return value;
+    }
+    notes.add(
+        Kind.STYLE_LEFT_OUT,
+        "%s refers to \"%s\", which is not in the file; it is left out."
+            .formatted(property, target));
+    String rest = value.substring(m.end()).trim();
+    return rest.isEmpty() ? "none" : rest;
+  }
+
+  static RefusedArtworkException external(String target) {
+    String shown = target.length() > 60 ? target.substring(0, 60) + "…" : target;
+    return new RefusedArtworkException(
+        Reason.EXTERNAL_RESOURCE,
+        "refers to \"%s\" outside the file, and nothing is fetched; put it into the drawing as "
+                .formatted(shown)
+            + "paths and save again.");
+  }
+
+  private static String fraction(String value) {
+    Matcher m = PERCENT.matcher(value);
+    return m.matches() ? String.valueOf(Double.parseDouble(m.group(1)) / 100) : value;
+  }
+
+  /** {@code rem} at 16 px and {@code Q} at 1/40 cm (CSS Values 3). */
+  static String modernUnits(String value) {
+    return LENGTH
+        .matcher(value)
+        .replaceAll(
+            m -> {
+              double px = m.group(2).equals("rem") ? 16 : 96 / 2.54 / 40;
+              return Double.parseDouble(m.group(1)) * px + "px";
+            });
+  }
+}

@@ -1,0 +1,177 @@
+package slabwright.inlay.artwork.css;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import slabwright.inlay.artwork.ArtworkRefusal.Reason;
+import slabwright.inlay.artwork.ArtworkWarning.Kind;
+import slabwright.inlay.artwork.RefusedArtworkException;
+import slabwright.inlay.artwork.WarningCollector;
+
+/**
+ * Rewrites the plain parts of SVG 2 and of today's CSS into SVG 1.1, and takes out what can't be
+ * painted as outlines. Pictures and links out of the file are refused.
+ */
+public final class Svg11Rewriter {
+  private static final Set<String> SILENT =
+      Set.of(
+          "script",
+          "animate",
+          "animateTransform",
+          "animateMotion",
+          "animateColor",
+          "set",
+          "metadata",
+          "title",
+          "desc",
+          "view",
+          "cursor",
+          "feImage");
+  private static final Set<String> GEOMETRY =
+      Set.of("x", "y", "cx", "cy", "r", "rx", "ry", "width", "height", "d");
+
+  private final WarningCollector notes;
+  private final StyleRewriter rewriter;
+  private final List<StyleSheet> sheets = new ArrayList<>();
+  private final Set<String> ids;
+  private CssVariables sheetVariables = CssVariables.none();
+
+  private Svg11Rewriter(SvgElement root, WarningCollector notes) {
+    this.notes = notes;
+    this.ids = ids(root);
+    this.rewriter = new StyleRewriter(ids, notes);
+  }
+
+  /** Rewrites all below the root, and gives the fonts that the graphic carries. */
+  public static List<EmbeddedFont> rewrite(SvgElement root, WarningCollector notes) {
+    Svg11Rewriter m = new Svg11Rewriter(root, notes);
+    root.attributes.put(StyleSheet.ROOT_MARK, "1");
+    root.walk(m::plainLinks);
+    m.prune(root);
+    m.readSheets(root);
+    m.rewrite(root, m.sheetVariables);
+    PaintOrderRewriter.rewrite(root, notes);
+    return m.sheets.stream().flatMap(s -> s.fonts().stream()).toList();
+  }
+
+  private static Set<String> ids(SvgElement root) {
+    Set<String> found = new HashSet<>();
+    root.walk(e -> found.add(e.get("id")));
+    return found;
+  }
+
+  private void plainLinks(SvgElement e) {
+    String href = e.attributes.remove("href");
+    if (href != null) {
+      e.attributes.putIfAbsent("xlink:href", href);
+    }
+    String target = e.get("xlink:href").trim();
+    if (e.is("image") && !target.isEmpty()) {
+      throw picture(target);
+    }
+    if (e.is("a") || SILENT.contains(e.name)) {
+      e.attributes.remove("xlink:href");
+    } else if (!target.isEmpty() && !target.startsWith("#")) {
+      throw StyleRewriter.external(target);
+    }
+  }
+
+  private static RefusedArtworkException picture(String target) {
+    if (!target.startsWith("data:")) {
+      return StyleRewriter.external(target);
+    }
+    return new RefusedArtworkException(
+        Reason.PICTURE,
+        "holds an embedded picture, which has no outlines to cut; trace it into paths and save"
+            + " again.");
+  }
+
+  private void prune(SvgElement e) {
+    e.children.removeIf(
+        child -> child instanceof SvgElement c && (SILENT.contains(c.name) || leadsNowhere(c)));
+    for (SvgElement child : e.elements()) {
+      if (child.is("foreignObject") && !e.is("switch")) {
+        notes.add(Kind.PART_LEFT_OUT, "text or parts in another language than SVG are left out.");
+      }
+      prune(child);
+    }
+  }
+
+  private boolean leadsNowhere(SvgElement e) {
+    boolean lost = e.is("use") && !ids.contains(e.localLink());
+    if (lost) {
+      notes.add(
+          Kind.PART_LEFT_OUT,
+          "a copy of \"%s\" is left out: nothing in the file has that name."
+              .formatted(e.localLink()));
+    }
+    return lost;
+  }
+
+  private void readSheets(SvgElement root) {
+    root.walk(
+        e -> {
+          if (e.is("style")) {
+            StyleSheet sheet = new StyleSheet(e.text(), notes);
+            sheets.add(sheet);
+            sheetVariables = sheetVariables.with(sheet.variables());
+          }
+        });
+    CssVariables rootVariables = sheetVariables.with(CssDeclarations.parse(root.get("style")));
+    int[] next = {0};
+    root.walk(
+        e -> {
+          if (e.is("style")) {
+            e.children.clear();
+            e.children.add(new SvgText(sheets.get(next[0]++).rewritten(rewriter, rootVariables)));
+            e.attributes.put("type", "text/css");
+          }
+        });
+  }
+
+  private void rewrite(SvgElement e, CssVariables outer) {
+    Map<String, String> style = CssDeclarations.parse(e.get("style"));
+    CssVariables variables = outer.with(style);
+    if (!style.isEmpty()) {
+      Map<String, String> fresh = rewriter.rewrite(style, variables);
+      promote(e, fresh);
+      e.attributes.put("style", CssDeclarations.print(fresh));
+    }
+    presentation(e, variables);
+    TransformRewriter.rewrite(e, notes);
+    for (SvgElement child : e.elements()) {
+      rewrite(child, variables);
+    }
+  }
+
+  /** Geometry given as style is moved to where SVG 1.1 looks for it. */
+  private static void promote(SvgElement e, Map<String, String> style) {
+    for (String property : List.copyOf(style.keySet())) {
+      boolean placed = property.equals("transform") || property.equals("transform-origin");
+      if (placed || GEOMETRY.contains(property)) {
+        String value = style.remove(property);
+        e.attributes.put(property, value.replaceAll("^path\\(\\s*['\"]|['\"]\\s*\\)$", ""));
+      }
+    }
+  }
+
+  private void presentation(SvgElement e, CssVariables variables) {
+    Map<String, String> mine = new LinkedHashMap<>();
+    for (String name : List.copyOf(e.attributes.keySet())) {
+      if (StyleRewriter.handles(name)) {
+        mine.put(name, e.attributes.remove(name));
+      } else if (GEOMETRY.contains(name) && !name.equals("d")) {
+        e.attributes.computeIfPresent(name, (k, v) -> StyleRewriter.modernUnits(v));
+      }
+    }
+    e.attributes.putAll(rewriter.rewrite(mine, variables));
+    if (e.is("marker") && e.get("orient").equals("auto-start-reverse")) {
+      e.attributes.put("orient", "auto");
+      notes.add(
+          Kind.STYLE_LEFT_OUT, "an arrow head meant to turn round at a line's start doesn't.");
+    }
+  }
+}

@@ -1,0 +1,87 @@
+package slabwright.inlay.masking;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.Seam;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.FillRule;
+import slabwright.shape.Region;
+
+/** One making of the masking. */
+final class MaskingBuilder {
+  /** Far finer than a hand presses or paper is laid. */
+  private static final double BAND_TOLERANCE = 0.2;
+
+  /** Of each of the steps in which the skirt is grown; about a millimetre in all. */
+  private static final double PAPER_TOLERANCE = 0.15;
+
+  private final StencilSet set;
+  private final PanelPlan plan;
+  private final MaskingParameters rules;
+
+  MaskingBuilder(StencilSet set, PanelPlan plan, MaskingParameters rules) {
+    this.set = set;
+    this.plan = plan;
+    this.rules = rules;
+  }
+
+  Masking make() {
+    return make(skirt(reached()), List.of());
+  }
+
+  Masking make(FloorAround around) {
+    Region reached = reached();
+    UprightFinder finder = new UprightFinder(set.openings(), reached, rules.overspray());
+    return make(skirt(reached).intersect(around.floor()), finder.on(around));
+  }
+
+  private Masking make(Region skirt, List<UprightMasking> upright) {
+    Region frame = lapsAndRim();
+    List<Region> bands = new ArrayList<>();
+    List<Region> rest = new ArrayList<>();
+    for (Stencil stencil : set.stencils()) {
+      Region near = near(stencil.openings()).union(frame);
+      bands.add(stencil.mask().intersect(near));
+      rest.add(stencil.mask().minus(near));
+    }
+    return new Masking(
+        bands, rest, skirt, PaperRunPlanner.runs(skirt, set.blank(), rules), upright);
+  }
+
+  private Region near(Region openings) {
+    return openings.simplified(BAND_TOLERANCE).offset(rules.pressBand(), BAND_TOLERANCE);
+  }
+
+  /**
+   * Where mist lands. Holes of openings lie inside the blank, where the skirt has no part. Grown in
+   * four steps, each as long as all before it: every step rounds off bays, so the next has less to
+   * do, and growing by one length and then another is growing by both.
+   */
+  private Region reached() {
+    double reach = rules.overspray().reachMm();
+    Region grown = set.openings();
+    double step = reach / 8;
+    for (double done = 0; done < reach; done += step) {
+      step = Math.max(step, done);
+      Region filled = Region.of(grown.shells(), FillRule.NONZERO);
+      grown = filled.simplified(PAPER_TOLERANCE).offset(step, PAPER_TOLERANCE);
+    }
+    return grown;
+  }
+
+  private Region skirt(Region reached) {
+    return reached.minus(Region.rectangle(set.blank()));
+  }
+
+  private Region lapsAndRim() {
+    Region blank = Region.rectangle(set.blank());
+    List<Region> parts = new ArrayList<>();
+    parts.add(blank.minus(Region.rectangle(set.blank().grown(-rules.pressBand()))));
+    for (Seam seam : plan.laps()) {
+      parts.add(Region.rectangle(seam.lap().grown(rules.pressBand())).intersect(blank));
+    }
+    return Region.union(parts);
+  }
+}

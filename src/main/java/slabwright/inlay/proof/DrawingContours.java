@@ -1,0 +1,94 @@
+package slabwright.inlay.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import slabwright.inlay.artwork.Lab;
+import slabwright.shape.Arrangement;
+import slabwright.shape.Bounds;
+import slabwright.shape.FillRule;
+import slabwright.shape.Layer;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+
+/**
+ * The drawing as contours, and what lies between them.
+ *
+ * @param shaded whether anything is filled in a colour that shows on white
+ * @param area what is shaded; with nothing shaded, what an odd number of lines surrounds
+ * @param rings every contour once, areas and lines alike
+ */
+record DrawingContours(boolean shaded, Region area, List<RingMoments> rings) {
+  /** CIE L* from which a fill is taken for paper. */
+  private static final double PAPER = 97;
+
+  private static final double SAME = 0.002;
+
+  static DrawingContours of(ShopDrawing drawing) {
+    Region shade = shade(drawing);
+    List<RingMoments> rings = new ArrayList<>();
+    shade.rings().forEach(r -> addNew(RingMoments.of(r), rings));
+    List<Ring> lines = new ArrayList<>();
+    for (ShopDrawing.Piece piece : drawing.pieces()) {
+      if (!isDark(piece)) {
+        for (Ring ring : piece.rings()) {
+          RingMoments shape = RingMoments.of(ring);
+          if (addNew(shape, rings)) {
+            lines.add(ring);
+          }
+        }
+      }
+    }
+    Region area = shade.isEmpty() ? Region.of(lines, FillRule.EVEN_ODD) : shade;
+    return new DrawingContours(!shade.isEmpty(), area, rings);
+  }
+
+  Bounds bounds() {
+    Bounds b = Bounds.EMPTY;
+    for (RingMoments r : rings) {
+      b = b.including(r.ring().bounds());
+    }
+    return b;
+  }
+
+  private static Region shade(ShopDrawing drawing) {
+    List<ShopDrawing.Piece> filled =
+        drawing.pieces().stream().filter(p -> p.fill().isPresent()).toList();
+    List<Layer> layers =
+        IntStream.range(0, filled.size())
+            .mapToObj(i -> new Layer(i, filled.get(i).rings(), filled.get(i).rule()))
+            .toList();
+    Map<Boolean, Region> seen =
+        Arrangement.of(layers)
+            .partition(
+                active ->
+                    active.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(isDark(filled.get(active.top()))));
+    return seen.getOrDefault(true, Region.empty());
+  }
+
+  private static boolean isDark(ShopDrawing.Piece piece) {
+    return piece.fill().map(hex -> Lab.of(hex).l() < PAPER).orElse(false);
+  }
+
+  /** Adds a contour that is not there yet; the same outline is often drawn as fill and as line. */
+  private static boolean addNew(RingMoments shape, List<RingMoments> rings) {
+    if (shape.area() <= 0) {
+      return false;
+    }
+    double near = SAME * Math.sqrt(shape.area());
+    boolean known =
+        rings.stream()
+            .anyMatch(
+                r ->
+                    Math.abs(r.area() - shape.area()) <= 2 * SAME * shape.area()
+                        && r.centroid().distanceTo(shape.centroid()) <= near);
+    if (!known) {
+      rings.add(shape);
+    }
+    return !known;
+  }
+}

@@ -1,0 +1,23 @@
+package slabwright.inlay.settingout;
+
+/**
+ * What can be measured. Lengths in mm, angles in degrees.
+ *
+ * @param longest tape length
+ * @param fixedError one standard deviation of a reading, the part that does not grow
+ * @param errorShare the part that grows with the length, as a fraction of it
+ * @param leastAngle between two ties at the point; the most is 180° less this
+ * @param squareError one standard deviation of a square set by eye or 3-4-5, degrees
+ */
+public record SettingOutParameters(
+    double longest, double fixedError, double errorShare, double leastAngle, double squareError) {
+  /** A 30 m tape good to 3 mm and 0.02 %, angles 30° to 150° (common practice, no source). */
+  public static SettingOutParameters usual() {
+    return new SettingOutParameters(30_000, 3, 2e-4, 30, 0.5);
+  }
+
+  /** One standard deviation in mm of a reading. */
+  public double error(double length) {
+    return fixedError + errorShare * length;
+  }
+}

@@ -1,0 +1,46 @@
+package slabwright.inlay.stencil;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import slabwright.shape.Vec;
+
+/** Sides of a boundary by square cells, to find those near a point. */
+final class SegmentGrid {
+  private final double cell;
+  private final Map<Long, List<BoundarySegment>> cells = new HashMap<>();
+
+  SegmentGrid(double cell) {
+    this.cell = cell;
+  }
+
+  void add(BoundarySegment side) {
+    int steps = (int) Math.ceil(side.length() / cell) + 1;
+    Set<Long> keys = new LinkedHashSet<>();
+    for (int k = 0; k <= steps; k++) {
+      Vec p = side.a().towards(side.b(), (double) k / steps);
+      for (int dx = -1; dx <= 1; dx++) {
+        for (int dy = -1; dy <= 1; dy++) {
+          keys.add(key(index(p.x()) + dx, index(p.y()) + dy));
+        }
+      }
+    }
+    keys.forEach(key -> cells.computeIfAbsent(key, x -> new ArrayList<>()).add(side));
+  }
+
+  /** All sides that come within a cell's width of the point, and some that lie a little farther. */
+  List<BoundarySegment> near(Vec p) {
+    return cells.getOrDefault(key(index(p.x()), index(p.y())), List.of());
+  }
+
+  private long index(double v) {
+    return (long) Math.floor(v / cell);
+  }
+
+  private static long key(long x, long y) {
+    return x * 4_000_037L + y;
+  }
+}

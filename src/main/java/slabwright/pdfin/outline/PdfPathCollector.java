@@ -1,0 +1,198 @@
+package slabwright.pdfin.outline;
+
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.util.Matrix;
+import org.apache.pdfbox.util.Vector;
+import slabwright.shape.Bezier;
+import slabwright.shape.FillRule;
+import slabwright.shape.Line;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/** Runs a page's drawing operators and notes each path that is filled or stroked. */
+final class PdfPathCollector extends PDFGraphicsStreamEngine {
+  private static final double POINT_MM = 25.4 / 72;
+  private static final double TOLERANCE_MM = 0.02;
+  private static final double CLOSED = 1e-4;
+
+  private final List<PdfOutline> outlines = new ArrayList<>();
+  private final List<Line> lines = new ArrayList<>();
+  private final double scale;
+  private final PDRectangle sheet;
+  private final List<Subpath> path = new ArrayList<>();
+  private Vec here = Vec.ZERO;
+  private boolean hasText;
+  private boolean hasPictures;
+
+  private static final class Subpath {
+    final List<Vec> points = new ArrayList<>();
+    boolean closed;
+  }
+
+  PdfPathCollector(PDPage page) {
+    super(page);
+    sheet = page.getCropBox();
+    scale = POINT_MM * page.getUserUnit();
+  }
+
+  List<PdfOutline> outlines() {
+    return outlines;
+  }
+
+  List<Line> lines() {
+    return lines;
+  }
+
+  boolean hasText() {
+    return hasText;
+  }
+
+  boolean hasPictures() {
+    return hasPictures;
+  }
+
+  private Vec mm(double x, double y) {
+    return new Vec((x - sheet.getLowerLeftX()) * scale, (sheet.getUpperRightY() - y) * scale);
+  }
+
+  @Override
+  public void moveTo(float x, float y) {
+    Subpath next = new Subpath();
+    here = mm(x, y);
+    next.points.add(here);
+    path.add(next);
+  }
+
+  @Override
+  public void lineTo(float x, float y) {
+    here = mm(x, y);
+    current().points.add(here);
+  }
+
+  @Override
+  public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
+    Subpath p = current();
+    p.points.addAll(Bezier.cubic(here, mm(x1, y1), mm(x2, y2), mm(x3, y3), TOLERANCE_MM));
+    here = mm(x3, y3);
+  }
+
+  @Override
+  public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {
+    moveTo((float) p0.getX(), (float) p0.getY());
+    for (Point2D p : List.of(p1, p2, p3)) {
+      lineTo((float) p.getX(), (float) p.getY());
+    }
+    closePath();
+  }
+
+  @Override
+  public void closePath() {
+    if (!path.isEmpty()) {
+      Subpath last = path.get(path.size() - 1);
+      last.closed = true;
+      here = last.points.get(0);
+    }
+  }
+
+  /** The subpath to add to; what follows a closed one without a move starts at its first point. */
+  private Subpath current() {
+    if (path.isEmpty() || path.get(path.size() - 1).closed) {
+      Subpath next = new Subpath();
+      next.points.add(here);
+      path.add(next);
+    }
+    return path.get(path.size() - 1);
+  }
+
+  @Override
+  public Point2D getCurrentPoint() {
+    return new Point2D.Double(
+        here.x() / scale + sheet.getLowerLeftX(), sheet.getUpperRightY() - here.y() / scale);
+  }
+
+  @Override
+  public void endPath() {
+    path.clear();
+  }
+
+  @Override
+  public void strokePath() {
+    note(FillRule.NONZERO, Optional.empty());
+    path.clear();
+  }
+
+  @Override
+  public void fillPath(int rule) throws IOException {
+    note(rule(rule), Optional.of(fillColour()));
+    path.clear();
+  }
+
+  @Override
+  public void fillAndStrokePath(int rule) throws IOException {
+    note(rule(rule), Optional.of(fillColour()));
+    path.clear();
+  }
+
+  private static FillRule rule(int rule) {
+    return rule == Path2D.WIND_EVEN_ODD ? FillRule.EVEN_ODD : FillRule.NONZERO;
+  }
+
+  private String fillColour() throws IOException {
+    PDColor colour = getGraphicsState().getNonStrokingColor();
+    // a pattern has no one colour; any that shows on white will do
+    int rgb = colour.isPattern() ? 0x808080 : colour.toRGB();
+    return "#%06x".formatted(rgb & 0xffffff);
+  }
+
+  private void note(FillRule rule, Optional<String> fill) {
+    List<Ring> rings = new ArrayList<>();
+    for (Subpath p : path) {
+      if (p.points.size() >= 3 && (fill.isPresent() || p.closed || meets(p.points))) {
+        rings.add(new Ring(p.points));
+      } else if (fill.isEmpty() && p.points.size() >= 2) {
+        lines.add(new Line(p.points));
+      }
+    }
+    if (!rings.isEmpty()) {
+      outlines.add(new PdfOutline(rings, rule, fill));
+    }
+  }
+
+  private static boolean meets(List<Vec> points) {
+    Vec first = points.get(0);
+    double size = points.stream().mapToDouble(first::distanceTo).max().orElse(0);
+    return first.distanceTo(points.get(points.size() - 1)) <= CLOSED * size;
+  }
+
+  @Override
+  public void clip(int rule) {
+    // a clip draws nothing by itself
+  }
+
+  @Override
+  public void drawImage(PDImage image) {
+    hasPictures = true;
+  }
+
+  @Override
+  public void shadingFill(COSName name) {
+    hasPictures = true;
+  }
+
+  @Override
+  protected void showGlyph(Matrix at, PDFont font, int code, Vector displacement) {
+    hasText = true;
+  }
+}
