@@ -12,7 +12,6 @@ import org.w3c.dom.DOMException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkPage;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.RefusedArtworkException;
@@ -65,7 +64,7 @@ public final class SceneBuilder {
     try {
       GraphicsNode node = new GVTBuilder().build(context, document(root));
       if (node == null) {
-        throw new RefusedArtworkException(Reason.NOTHING_PAINTED, Artwork.NOTHING);
+        throw RefusedArtworkException.nothingPainted();
       }
       return node;
     } catch (BridgeException | DOMException e) {
