@@ -21,7 +21,7 @@ import slabwright.inlay.artwork.css.SvgNode;
 import slabwright.inlay.artwork.css.SvgText;
 
 /** Hands checked elements to the SVG library and takes back its tree of things to paint. */
-public final class SceneBuilder {
+final class SceneBuilder {
   private static final String XLINK = "http://www.w3.org/1999/xlink";
   private static final String XML = "http://www.w3.org/XML/1998/namespace";
 

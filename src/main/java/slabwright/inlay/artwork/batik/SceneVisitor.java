@@ -28,7 +28,7 @@ import slabwright.inlay.artwork.WarningCollector;
 import slabwright.shape.Vec;
 
 /** Walks the tree of things to paint, in paint order, and notes each as an outline on the page. */
-public final class SceneVisitor {
+final class SceneVisitor {
   /** What is fainter than this is not painted. */
   static final double FAINTEST = 0.002;
 
