@@ -8,7 +8,7 @@ import java.util.TreeSet;
  * The exact solution of {@code V dC = G dt - Q' C dt} for sources that are constant over stretches
  * of time, starting with clean air at minute 0. Any unit of the source carries over to C.
  */
-public final class WellMixedRoom {
+final class WellMixedRoom {
   private final double volume;
   private final double fresh;
 

@@ -19,7 +19,7 @@ import slabwright.work.prep.Bond;
 import slabwright.work.prep.PrepStep;
 
 /** What goes on the van. */
-public final class LoadList {
+final class LoadList {
   private static final List<String> SAFETY =
       List.of(
           "Respirators and cartridges as sheet 7 says",

@@ -8,14 +8,14 @@ import org.junit.jupiter.api.Test;
 import slabwright.units.Parsed;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
 import slabwright.work.coat.CoatPlan;
 
 class WriteBackTest {
   private static final WorkPlan PLAN = WorkSamples.plan(WorkSamples.tramHall());
-  private static final ShopBookText BOOK = ExampleBook.text();
+  private static final ShopBookText BOOK = BookSamples.text();
 
   @Test
   void what_was_poured_gives_the_coverage_and_planning_again_gives_that_volume() {

@@ -1,11 +1,9 @@
 package slabwright.work.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -14,14 +12,9 @@ import slabwright.site.Declined;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Site;
-import slabwright.units.QuantityFormat;
-import slabwright.units.UnitSystem;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
-import slabwright.work.actuals.RateWriter;
-import slabwright.work.book.ExampleBook;
 import slabwright.work.book.ShopBook;
-import slabwright.work.book.ShopBookText;
 
 class HandoversTest {
   private static final Site SITE = WorkSamples.tramHall();
@@ -161,35 +154,5 @@ class HandoversTest {
     String text = Walkthrough.of(SITE.withAreas(areas)).text();
     assertThat(text.split("Does it get wet in use", -1)).hasSize(3);
     assertThat(text.split("many feet", -1)).as("indoors alone").hasSize(2);
-  }
-
-  @Test
-  void what_really_happened_goes_back_into_the_book_with_its_comments() {
-    ShopBookText before = ExampleBook.text();
-    RateWriter feet = new RateWriter(UnitSystem.FEET_INCHES);
-    double ft2 = QuantityFormat.SQUARE_FOOT_MM2;
-    ShopBookText after = feet.machineRate(before, "metal 30", 1000 * ft2, Duration.ofMinutes(250));
-    after = feet.coverage(after, "sealer", 1900 * ft2, 1, 5 * QuantityFormat.US_GALLON_MM3, 0.05);
-    assertThat(after.value("grit", "metal 30", "machine rate")).contains("240 ft2/h");
-    assertThat(after.value("product", "sealer", "coverage")).contains("400 ft2/gal");
-    assertThat(after.text().lines().filter(l -> l.contains("#")).toList())
-        .isEqualTo(before.text().lines().filter(l -> l.contains("#")).toList());
-    assertThat(ShopBook.of(after).faults()).isEmpty();
-  }
-
-  @Test
-  void actuals_read_back_as_what_they_were_in_either_system() {
-    for (UnitSystem units : UnitSystem.values()) {
-      ShopBookText book =
-          new RateWriter(units)
-              .layingRate(ExampleBook.text(), "topcoat", 5e7, 2, Duration.ofMinutes(30));
-      double rate =
-          ShopBook.of(book).products().stream()
-              .filter(p -> p.id().equals("topcoat"))
-              .findFirst()
-              .flatMap(p -> p.laying().rate().maybe())
-              .orElseThrow();
-      assertThat(rate).isCloseTo(5e7, within(5e4));
-    }
   }
 }
