@@ -9,6 +9,7 @@ import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.compute.SiteComputation;
 import slabwright.drawing.paint.SvgPainter;
 import slabwright.inlay.PlacedInlay;
+import slabwright.project.InlayFileNames;
 import slabwright.sheets.csv.QuantitiesCsv;
 import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
@@ -89,10 +90,11 @@ public final class SheetExport {
         stem + "-tally.json",
         TallyJson.write(done.site(), done.areas().stream().map(AreaResult::ways).toList()));
     files.add(stem + "-work.json", WorkJson.write(done.work()));
+    InlayFileNames names = new InlayFileNames(done.site());
     for (AreaResult a : done.areas()) {
       for (PlacedInlay i : a.inlays()) {
         files.add(
-            stem + "-inlay-" + a.takeoff().area().id() + "-" + i.inlay().id() + ".json",
+            stem + "-inlay-" + names.fullId(a.takeoff().area(), i.inlay(), "-") + ".json",
             InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec()));
       }
     }

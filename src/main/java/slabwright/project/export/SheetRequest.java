@@ -5,11 +5,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.compute.SiteComputation;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.sheets.SheetSet;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
@@ -66,12 +66,7 @@ public record SheetRequest(
   /** What every file's name begins with: the site and its release. */
   public static String fileNameStem(SiteComputation.ComputedSite done) {
     int release = done.site().releaseNumber();
-    return slug(done.site().name()) + (release == 0 ? "-draft" : "-release-" + release);
-  }
-
-  private static String slug(String name) {
-    String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    String trimmed = plain.replaceAll("^-|-$", "");
-    return trimmed.isEmpty() ? "site" : trimmed;
+    return CutFileParameters.slug(done.site().name(), "site")
+        + (release == 0 ? "-draft" : "-release-" + release);
   }
 }
