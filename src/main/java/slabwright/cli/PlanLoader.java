@@ -7,10 +7,8 @@ import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
-import slabwright.store.ReleaseArchive;
 import slabwright.units.Parsed;
 import slabwright.work.AreaResult;
-import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookFile;
 
 /** Reads plans for the commands. */
@@ -42,26 +40,18 @@ final class PlanLoader {
    * command when an inlay can't be computed.
    */
   static SiteResult compute(Site site, Path plan) throws RefusedInput, IOException {
-    Path folder = plan.toAbsolutePath().getParent();
-    SiteResult result =
-        SiteResult.of(
-            new ReleaseArchive(plan).withoutOutdatedReleases(site),
-            folder,
-            book(folder),
-            () -> false);
+    SiteResult result = orRefuse(SiteResult.compute(site, plan, () -> false));
     refuse(result.areas());
     return result;
   }
 
-  private static ShopBook book(Path folder) throws RefusedInput, IOException {
-    return ShopBook.of(bookFile(folder).text());
-  }
-
   /** The shop book that a plan in this folder is worked out by. */
   static ShopBookFile bookFile(Path folder) throws RefusedInput, IOException {
-    Path home = Path.of(System.getProperty("user.home", "."));
-    Parsed<ShopBookFile> found = ShopBookFile.find(folder, home);
-    if (found instanceof Parsed.Bad<ShopBookFile> bad) {
+    return orRefuse(SiteResult.bookFile(folder));
+  }
+
+  private static <T> T orRefuse(Parsed<T> found) throws RefusedInput {
+    if (found instanceof Parsed.Bad<T> bad) {
       throw RefusedInput.of(bad.why());
     }
     return found.orThrow();

@@ -5,12 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.BackgroundTasks;
 import slabwright.pdfin.picture.PdfPicture;
 import slabwright.pdfin.picture.Picture;
 import slabwright.pdfin.picture.PicturePlacement;
 import slabwright.pdfin.picture.RectifiedPhoto;
 import slabwright.project.SiblingFiles;
+import slabwright.project.TaskProgress;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -39,7 +39,7 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
 
   /** Lays the picture that is there flat. */
   static Parsed<PlacedUnderlay> flat(
-      Underlay old, UnderlayRectification asked, Path folder, BackgroundTasks.TaskProgress steps)
+      Underlay old, UnderlayRectification asked, Path folder, TaskProgress steps)
       throws IOException {
     Parsed<RectifiedPhoto> flat =
         Picture.read(folder.resolve(old.file()), 1) instanceof Parsed.Ok<Picture> photo
@@ -60,7 +60,7 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
   }
 
   /** A first laying of a picture, or of the first page of a PDF. */
-  static Parsed<PlacedUnderlay> read(Path from, Path folder, BackgroundTasks.TaskProgress steps)
+  static Parsed<PlacedUnderlay> read(Path from, Path folder, TaskProgress steps)
       throws IOException {
     Parsed<LoadedPicture> read = Picture.isPdf(from) ? page(from, 1) : picture(from);
     if (read instanceof Parsed.Bad<LoadedPicture> bad) {
@@ -91,8 +91,7 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
   }
 
   private static PlacedUnderlay written(
-      LoadedPicture read, Affine placing, Path to, BackgroundTasks.TaskProgress steps)
-      throws IOException {
+      LoadedPicture read, Affine placing, Path to, TaskProgress steps) throws IOException {
     byte[] png = read.picture().png();
     steps.report(0.9);
     AtomicFile.write(to, png);
@@ -102,7 +101,7 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
 
   /** Another page where one lies, at the same scale of paper. */
   static Parsed<PlacedUnderlay> turned(
-      Underlay old, PdfPages.Source from, int page, Path folder, BackgroundTasks.TaskProgress steps)
+      Underlay old, PdfPages.Source from, int page, Path folder, TaskProgress steps)
       throws IOException {
     if (!Files.isReadable(from.pdf())) {
       return Parsed.bad(from.pdf() + " is not there any more; lay the PDF again.");

@@ -7,8 +7,9 @@ import slabwright.desk.cards.inlay.CutCard;
 import slabwright.desk.cards.sheets.PaperCard;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.compute.SiteComputation;
 import slabwright.inlay.PlacedInlay;
+import slabwright.project.SiteResult;
+import slabwright.project.TaskProgress;
 import slabwright.project.export.CutFileRequest;
 import slabwright.project.export.ExportFormat;
 import slabwright.project.export.SavedFiles;
@@ -78,8 +79,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
   }
 
   private static Parsed<SavedFiles> written(
-      Parsed<StagedFiles> made, Path folder, BackgroundTasks.TaskProgress steps)
-      throws java.io.IOException {
+      Parsed<StagedFiles> made, Path folder, TaskProgress steps) throws java.io.IOException {
     if (made instanceof Parsed.Bad<StagedFiles> bad) {
       return Parsed.bad(bad.why());
     }
@@ -124,10 +124,9 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
   }
 
   private static Parsed<Integer> printed(
-      Printing.PrintRun job, SheetRequest order, BackgroundTasks.TaskProgress steps)
-      throws java.io.IOException {
-    Parsed<SiteComputation.ComputedSite> work = order.compute(steps);
-    if (work instanceof Parsed.Bad<SiteComputation.ComputedSite> bad) {
+      Printing.PrintRun job, SheetRequest order, TaskProgress steps) throws java.io.IOException {
+    Parsed<SiteResult> work = order.compute(steps);
+    if (work instanceof Parsed.Bad<SiteResult> bad) {
       job.cancel();
       return Parsed.bad(bad.why());
     }

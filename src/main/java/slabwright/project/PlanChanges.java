@@ -7,13 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
-import slabwright.desk.model.edit.Walls;
 import slabwright.site.Declined;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Machine;
 import slabwright.site.Mark;
+import slabwright.site.OutlinePiece;
 import slabwright.site.Site;
 import slabwright.units.LengthFormat;
 import slabwright.units.UnitSystem;
@@ -126,7 +126,8 @@ public final class PlanChanges {
   }
 
   private static double wall(FloorArea area, int k) {
-    return Walls.start(area, k).distanceTo(Walls.end(area, k));
+    List<OutlinePiece> pieces = area.outline();
+    return pieces.get(k).from().vec().distanceTo(pieces.get((k + 1) % pieces.size()).from().vec());
   }
 
   private String length(double mm) {

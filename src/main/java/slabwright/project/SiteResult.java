@@ -5,30 +5,56 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import slabwright.site.Site;
+import slabwright.store.ReleaseArchive;
+import slabwright.units.Parsed;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaTakeoff;
 import slabwright.work.InlayTakeoff;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookFile;
 
-/** All that is computed of a site: every floor area, and the work by the shop book. */
-public record SiteResult(Site site, List<AreaResult> areas, WorkPlan work) {
+/**
+ * All that is computed of a site: every floor area, and the work by the shop book.
+ *
+ * @param site with the releases that sheets and cut files may carry: none when it changed since the
+ *     last one
+ * @param folder of the plan
+ */
+public record SiteResult(Site site, Path folder, List<AreaResult> areas, WorkPlan work) {
   public SiteResult {
     areas = List.copyOf(areas);
   }
 
   /**
-   * Computes everything.
+   * Computes a site by the shop book at hand; refused when that can't be read as one. An inlay that
+   * can't be computed is refused within its area.
    *
-   * @param folder that graphics are relative to
-   * @throws IOException when a graphic breaks while it is read
+   * @param plan its file, which graphics and releases lie beside
+   * @throws IOException when a graphic or the shop book breaks while it is read
    * @throws java.util.concurrent.CancellationException when {@code cancelled} turned true
    */
-  public static SiteResult of(Site site, Path folder, ShopBook book, BooleanSupplier cancelled)
+  public static Parsed<SiteResult> compute(Site site, Path plan, BooleanSupplier cancelled)
       throws IOException {
-    List<AreaResult> areas = AreaResult.of(site, folder, cancelled);
+    Path folder = plan.toAbsolutePath().getParent();
+    Parsed<ShopBookFile> book = bookFile(folder);
+    if (book instanceof Parsed.Bad<ShopBookFile> bad) {
+      return Parsed.bad(bad.why());
+    }
+    ShopBook shop = ShopBook.of(book.orThrow().text());
+    Site issued = new ReleaseArchive(plan).withoutOutdatedReleases(site);
+    List<AreaResult> areas = AreaResult.of(issued, folder, cancelled);
     List<AreaTakeoff> floors = areas.stream().map(SiteResult::floor).toList();
-    return new SiteResult(site, areas, WorkPlan.of(site, floors, book));
+    return Parsed.ok(new SiteResult(issued, folder, areas, WorkPlan.of(issued, floors, shop)));
+  }
+
+  /**
+   * The shop book that a plan in this folder is worked out by: its own, or the one of the person.
+   *
+   * @throws IOException when the file can't be read at all
+   */
+  public static Parsed<ShopBookFile> bookFile(Path folder) throws IOException {
+    return ShopBookFile.find(folder, Path.of(System.getProperty("user.home", ".")));
   }
 
   private static AreaTakeoff floor(AreaResult a) {

@@ -15,8 +15,8 @@ import slabwright.units.Parsed;
 
 /**
  * The fields of one JSON object, taken one by one. What is wrong goes to the fault list and a
- * harmless value comes back, so that one reading finds every fault; {@link #reportUnknown()} names what was
- * not asked for.
+ * harmless value comes back, so that one reading finds every fault; {@link #reportUnknown()} names
+ * what was not asked for.
  */
 final class FieldReader {
   private final JsonValue.Obj object;

@@ -9,6 +9,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
+import slabwright.project.TaskProgress;
 import slabwright.site.Refusal;
 import slabwright.units.Parsed;
 
@@ -26,20 +27,6 @@ public final class BackgroundTasks implements ProgressMonitor.ProgressSource, Au
      * @throws CancellationException when the steps say that it has been given up
      */
     Parsed<T> run(TaskProgress steps) throws IOException;
-  }
-
-  /** Through which work says how far it is, and hears that it has been given up. */
-  public interface TaskProgress {
-    /**
-     * Says how far the work is.
-     *
-     * @param share done, 0 to 1
-     * @throws CancellationException when it has been given up
-     */
-    void report(double share);
-
-    /** Whether it has been given up. */
-    boolean isCancelled();
   }
 
   /**

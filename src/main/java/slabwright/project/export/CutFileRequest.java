@@ -6,14 +6,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.BackgroundTasks;
-import slabwright.desk.model.compute.SiteComputation;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.inlay.cutfile.CutStop;
 import slabwright.inlay.cutfile.FilmOrder;
 import slabwright.inlay.cutfile.ShopBundle;
 import slabwright.project.InlayFileNames;
+import slabwright.project.SiteResult;
+import slabwright.project.TaskProgress;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
@@ -33,14 +33,13 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
   private record Wanted(FloorArea area, PlacedInlay placed) {}
 
   /** The files; refused with the gravest reason when any inlay must not be cut. */
-  public Parsed<StagedFiles> files(BackgroundTasks.TaskProgress steps) throws IOException {
-    Parsed<SiteComputation.ComputedSite> work =
-        SiteComputation.work(site, plan, steps::isCancelled);
-    if (work instanceof Parsed.Bad<SiteComputation.ComputedSite> bad) {
+  public Parsed<StagedFiles> files(TaskProgress steps) throws IOException {
+    Parsed<SiteResult> work = SiteResult.compute(site, plan, steps::isCancelled);
+    if (work instanceof Parsed.Bad<SiteResult> bad) {
       return Parsed.bad(bad.why());
     }
     steps.report(0.5);
-    SiteComputation.ComputedSite done = work.orThrow();
+    SiteResult done = work.orThrow();
     List<Wanted> wanted = new ArrayList<>();
     for (AreaResult area : done.areas()) {
       for (PlacedInlay.Placing.Refused r : area.refused()) {
@@ -79,8 +78,8 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     return all;
   }
 
-  private Parsed<StagedFiles> made(
-      List<Wanted> wanted, int release, BackgroundTasks.TaskProgress steps) throws IOException {
+  private Parsed<StagedFiles> made(List<Wanted> wanted, int release, TaskProgress steps)
+      throws IOException {
     if (wanted.isEmpty()) {
       return Parsed.bad("There is no inlay to cut; lay a graphic into the floor first.");
     }

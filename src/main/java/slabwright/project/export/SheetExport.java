@@ -5,11 +5,11 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import slabwright.desk.model.BackgroundTasks;
-import slabwright.desk.model.compute.SiteComputation;
 import slabwright.drawing.paint.SvgPainter;
 import slabwright.inlay.PlacedInlay;
 import slabwright.project.InlayFileNames;
+import slabwright.project.SiteResult;
+import slabwright.project.TaskProgress;
 import slabwright.sheets.csv.QuantitiesCsv;
 import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
@@ -27,15 +27,14 @@ public final class SheetExport {
   private SheetExport() {}
 
   /** Makes the files of one form. */
-  public static Parsed<StagedFiles> of(
-      ExportFormat form, SheetRequest order, BackgroundTasks.TaskProgress steps)
+  public static Parsed<StagedFiles> of(ExportFormat form, SheetRequest order, TaskProgress steps)
       throws IOException {
-    Parsed<SiteComputation.ComputedSite> work = order.compute(steps);
-    if (work instanceof Parsed.Bad<SiteComputation.ComputedSite> bad) {
+    Parsed<SiteResult> work = order.compute(steps);
+    if (work instanceof Parsed.Bad<SiteResult> bad) {
       return Parsed.bad(bad.why());
     }
     steps.report(0.3);
-    SiteComputation.ComputedSite done = work.orThrow();
+    SiteResult done = work.orThrow();
     StagedFiles files = new StagedFiles();
     switch (form) {
       case PDF -> pdf(files, order, done, steps);
@@ -51,10 +50,7 @@ public final class SheetExport {
   }
 
   private static void pdf(
-      StagedFiles files,
-      SheetRequest order,
-      SiteComputation.ComputedSite done,
-      BackgroundTasks.TaskProgress steps)
+      StagedFiles files, SheetRequest order, SiteResult done, TaskProgress steps)
       throws IOException {
     List<PrintedPage> pages = order.pages(done);
     steps.report(0.5);
@@ -70,10 +66,7 @@ public final class SheetExport {
   }
 
   private static void svg(
-      StagedFiles files,
-      SheetRequest order,
-      SiteComputation.ComputedSite done,
-      BackgroundTasks.TaskProgress steps) {
+      StagedFiles files, SheetRequest order, SiteResult done, TaskProgress steps) {
     List<PrintedPage> pages = order.pages(done);
     for (int i = 0; i < pages.size(); i++) {
       steps.report(0.5 + (MADE - 0.5) * i / pages.size());
@@ -84,7 +77,7 @@ public final class SheetExport {
     }
   }
 
-  private static void json(StagedFiles files, SiteComputation.ComputedSite done) {
+  private static void json(StagedFiles files, SiteResult done) {
     String stem = SheetRequest.fileNameStem(done);
     files.add(
         stem + "-tally.json",

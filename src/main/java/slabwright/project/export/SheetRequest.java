@@ -6,10 +6,10 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.BackgroundTasks;
-import slabwright.desk.model.compute.SiteComputation;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.cutfile.CutFileParameters;
+import slabwright.project.SiteResult;
+import slabwright.project.TaskProgress;
 import slabwright.sheets.SheetSet;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
@@ -26,23 +26,18 @@ import slabwright.work.AreaResult;
  * @param made its pages on the paper, when they have been made already; else empty
  */
 public record SheetRequest(
-    Site site,
-    Path plan,
-    PaperSize paper,
-    Optional<SiteComputation.ComputedSite> known,
-    List<PrintedPage> made) {
+    Site site, Path plan, PaperSize paper, Optional<SiteResult> known, List<PrintedPage> made) {
   public SheetRequest {
     made = List.copyOf(made);
   }
 
   /** The site worked out; refused when an inlay of it can't be. */
-  public Parsed<SiteComputation.ComputedSite> compute(BackgroundTasks.TaskProgress steps)
-      throws IOException {
-    Parsed<SiteComputation.ComputedSite> work =
+  public Parsed<SiteResult> compute(TaskProgress steps) throws IOException {
+    Parsed<SiteResult> work =
         known.isPresent()
             ? Parsed.ok(known.get())
-            : SiteComputation.work(site, plan, steps::isCancelled);
-    if (work instanceof Parsed.Bad<SiteComputation.ComputedSite>) {
+            : SiteResult.compute(site, plan, steps::isCancelled);
+    if (work instanceof Parsed.Bad<SiteResult>) {
       return work;
     }
     for (AreaResult a : work.orThrow().areas()) {
@@ -54,17 +49,17 @@ public record SheetRequest(
   }
 
   /** Its pages. */
-  public List<PrintedPage> pages(SiteComputation.ComputedSite done) {
+  public List<PrintedPage> pages(SiteResult done) {
     return made.isEmpty() ? pages(done, paper) : made;
   }
 
-  public static List<PrintedPage> pages(SiteComputation.ComputedSite done, PaperSize paper) {
+  public static List<PrintedPage> pages(SiteResult done, PaperSize paper) {
     SheetOptions options = new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()));
     return SheetSet.of(done.site(), done.areas(), Optional.of(done.work()), options);
   }
 
   /** What every file's name begins with: the site and its release. */
-  public static String fileNameStem(SiteComputation.ComputedSite done) {
+  public static String fileNameStem(SiteResult done) {
     int release = done.site().releaseNumber();
     return CutFileParameters.slug(done.site().name(), "site")
         + (release == 0 ? "-draft" : "-release-" + release);

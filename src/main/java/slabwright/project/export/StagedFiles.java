@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
-import slabwright.desk.model.BackgroundTasks;
+import slabwright.project.TaskProgress;
 
 /**
  * Files that belong together. They are written into a hidden folder first and moved to their names
@@ -44,8 +44,7 @@ public final class StagedFiles {
    * @throws IOException when the folder cannot be written to
    * @throws CancellationException when it was given up; once files are moved it no longer can be
    */
-  public int write(Path folder, BackgroundTasks.TaskProgress steps, double from)
-      throws IOException {
+  public int write(Path folder, TaskProgress steps, double from) throws IOException {
     boolean made = !Files.exists(folder);
     Files.createDirectories(folder);
     Path staging = Files.createTempDirectory(folder, ".slabwright-");
@@ -63,8 +62,7 @@ public final class StagedFiles {
     }
   }
 
-  private void stage(Path staging, BackgroundTasks.TaskProgress steps, double from)
-      throws IOException {
+  private void stage(Path staging, TaskProgress steps, double from) throws IOException {
     int done = 0;
     for (Map.Entry<String, byte[]> e : files.entrySet()) {
       steps.report(from + (1 - from) * done / files.size());

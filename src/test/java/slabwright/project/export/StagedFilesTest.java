@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import slabwright.desk.model.BackgroundTasks;
+import slabwright.project.TaskProgress;
 
 class StagedFilesTest {
   @TempDir Path folder;
@@ -27,8 +27,8 @@ class StagedFilesTest {
   }
 
   /** Gives up once so much is done. */
-  private static BackgroundTasks.TaskProgress until(double limit) {
-    return new BackgroundTasks.TaskProgress() {
+  private static TaskProgress until(double limit) {
+    return new TaskProgress() {
       @Override
       public void report(double share) {
         if (share > limit) {

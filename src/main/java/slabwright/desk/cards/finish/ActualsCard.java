@@ -12,6 +12,7 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
+import slabwright.project.SiteResult;
 import slabwright.units.Parsed;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
@@ -37,7 +38,7 @@ public final class ActualsCard extends Card {
   }
 
   private Optional<WorkPlan> work() {
-    return job.done().map(SiteComputation.ComputedSite::work);
+    return job.done().map(SiteResult::work);
   }
 
   private void fill(WorkPlan plan) {

@@ -63,7 +63,7 @@ public final class CoatsCard extends Card {
       rows.getChildren()
           .add(Controls.sentence("No finish system is set in this plan yet.", "card-words"));
     }
-    String from = job.done().map(SiteComputation.ComputedSite::bookFrom).orElse("");
+    String from = job.done().map(j -> j.work().book().origin()).orElse("");
     rows.getChildren().add(Controls.sentence(from, "card-hint"));
     rows.getChildren().add(Controls.sentence(WorkPlan.NOTICE, "card-hint"));
   }

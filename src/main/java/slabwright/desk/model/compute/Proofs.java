@@ -17,6 +17,7 @@ import slabwright.inlay.proof.ProofReport;
 import slabwright.inlay.proof.ReturnedFile;
 import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.inlay.stencil.Stencil;
+import slabwright.project.TaskProgress;
 import slabwright.site.Inlay;
 import slabwright.site.Refusal;
 import slabwright.units.Parsed;
@@ -121,8 +122,8 @@ public final class Proofs {
             this::take));
   }
 
-  private static Parsed<CheckedProof> check(
-      Question q, InlayPlan plan, BackgroundTasks.TaskProgress steps) throws IOException {
+  private static Parsed<CheckedProof> check(Question q, InlayPlan plan, TaskProgress steps)
+      throws IOException {
     Parsed<ReturnedFile> read = ReturnedFile.read(q.file(), q.page());
     steps.report(0.3);
     ProofPlan wanted = ProofPlan.of(plan, q.stencil());

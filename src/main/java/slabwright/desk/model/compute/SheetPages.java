@@ -11,6 +11,7 @@ import slabwright.desk.model.Selection;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.UnexpectedFault;
+import slabwright.project.SiteResult;
 import slabwright.project.export.SheetRequest;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
@@ -18,7 +19,7 @@ import slabwright.units.UnitSystem;
 
 /** The printed pages of the site on the paper chosen; made when the Sheets stage is looked at. */
 public final class SheetPages implements AutoCloseable {
-  private record Question(SiteComputation.ComputedSite job, PaperSize paper) {}
+  private record Question(SiteResult job, PaperSize paper) {}
 
   private final Desk desk;
   private final Selection focus;
@@ -83,7 +84,7 @@ public final class SheetPages implements AutoCloseable {
 
   /** The sheets of the site as it is now, to be made off the asking thread. */
   public Optional<SheetRequest> order() {
-    Optional<SiteComputation.ComputedSite> known = job.current();
+    Optional<SiteResult> known = job.current();
     boolean made =
         known.isPresent()
             && !worker.isBusy()

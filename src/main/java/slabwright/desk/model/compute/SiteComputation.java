@@ -3,10 +3,8 @@ package slabwright.desk.model.compute;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.Latest;
@@ -15,12 +13,7 @@ import slabwright.desk.model.UnexpectedFault;
 import slabwright.project.SiteResult;
 import slabwright.site.Refusal;
 import slabwright.site.Site;
-import slabwright.store.ReleaseArchive;
 import slabwright.units.Parsed;
-import slabwright.work.AreaResult;
-import slabwright.work.WorkPlan;
-import slabwright.work.book.ShopBook;
-import slabwright.work.book.ShopBookFile;
 
 /**
  * All of the site worked out: every floor area, and the work by the shop book. Asked for when the
@@ -30,23 +23,13 @@ public final class SiteComputation implements AutoCloseable {
   /** A plan rests when nothing changed for this long, ms. */
   private static final long REST = 400;
 
-  /**
-   * What came of it.
-   *
-   * @param site with the releases that sheets and cut files may carry: none when it changed since
-   *     the last one
-   * @param folder of the plan
-   */
-  public record ComputedSite(
-      Site site, Path folder, List<AreaResult> areas, WorkPlan work, String bookFrom) {}
-
   private record Question(Site site, Path plan) {}
 
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final Signal changed = new Signal();
-  private final Latest<Question, Parsed<ComputedSite>> worker;
-  private Optional<ComputedSite> done = Optional.empty();
+  private final Latest<Question, Parsed<SiteResult>> worker;
+  private Optional<SiteResult> done = Optional.empty();
   private boolean givenUp;
   private boolean paused;
 
@@ -76,12 +59,12 @@ public final class SiteComputation implements AutoCloseable {
   }
 
   /** The last answer; it may be of a plan a moment ago. */
-  public Optional<ComputedSite> done() {
+  public Optional<SiteResult> done() {
     return done;
   }
 
   /** The last answer, when it is of the site as it is now. */
-  public Optional<ComputedSite> current() {
+  public Optional<SiteResult> current() {
     return isWorking() || givenUp ? Optional.empty() : done;
   }
 
@@ -124,8 +107,8 @@ public final class SiteComputation implements AutoCloseable {
     changed.fire();
   }
 
-  private void take(Parsed<ComputedSite> d) {
-    if (d instanceof Parsed.Bad<ComputedSite> bad) {
+  private void take(Parsed<SiteResult> d) {
+    if (d instanceof Parsed.Bad<SiteResult> bad) {
       done = Optional.empty();
       desk.refuse(Refusal.of(bad.why()));
     } else {
@@ -134,36 +117,16 @@ public final class SiteComputation implements AutoCloseable {
     changed.fire();
   }
 
-  private static Parsed<ComputedSite> work(Question q) {
+  private static Parsed<SiteResult> work(Question q) {
     try {
       Thread.sleep(REST);
-      return work(q.site(), q.plan(), Thread.currentThread()::isInterrupted);
+      return SiteResult.compute(q.site(), q.plan(), Thread.currentThread()::isInterrupted);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("given up", e);
     }
-  }
-
-  /**
-   * Works a site out by the shop book at hand; refused when that can't be read as one.
-   *
-   * @param plan its file, which graphics and releases lie beside
-   * @throws IOException when a graphic or the shop book breaks while it is read
-   */
-  public static Parsed<ComputedSite> work(Site site, Path plan, BooleanSupplier cancelled)
-      throws IOException {
-    Path folder = plan.toAbsolutePath().getParent();
-    Parsed<ShopBookFile> book =
-        ShopBookFile.find(folder, Path.of(System.getProperty("user.home", ".")));
-    if (book instanceof Parsed.Bad<ShopBookFile> bad) {
-      return Parsed.bad(bad.why());
-    }
-    ShopBook shop = ShopBook.of(book.orThrow().text());
-    Site issued = new ReleaseArchive(plan).withoutOutdatedReleases(site);
-    SiteResult all = SiteResult.of(issued, folder, shop, cancelled);
-    return Parsed.ok(new ComputedSite(issued, folder, all.areas(), all.work(), shop.origin()));
   }
 
   @Override

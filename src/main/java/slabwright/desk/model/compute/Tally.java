@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.InlayPlan;
+import slabwright.project.SiteResult;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.air.AirFigures;
@@ -16,7 +17,7 @@ public final class Tally {
 
   public static List<TallyItem> of(
       SelectedAreaResults answers,
-      Optional<SiteComputation.ComputedSite> job,
+      Optional<SiteResult> job,
       Optional<String> areaId,
       UnitSystem units) {
     List<TallyItem> items = new ArrayList<>();
@@ -59,15 +60,14 @@ public final class Tally {
         : TallyItem.unknown("Inlay");
   }
 
-  private static TallyItem crew(Optional<SiteComputation.ComputedSite> job) {
+  private static TallyItem crew(Optional<SiteResult> job) {
     return job.flatMap(d -> d.work().days().maybe())
         .map(d -> QuantityFormat.number(d.personTime().toMinutes() / 60.0, 0) + " h")
         .map(v -> TallyItem.of("Crew, whole site", v))
         .orElse(TallyItem.unknown("Crew, whole site"));
   }
 
-  private static TallyItem air(
-      Optional<SiteComputation.ComputedSite> job, Optional<String> areaId) {
+  private static TallyItem air(Optional<SiteResult> job, Optional<String> areaId) {
     return job.flatMap(d -> areaId.flatMap(d.work()::area))
         .flatMap(a -> a.air().maybe())
         .map(a -> a.screening().map(Tally::air).orElse(TallyItem.of("Air, fan off", "no vapour")))
