@@ -23,16 +23,20 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.awt.Desktop;
+import java.io.IOException;
 import java.net.DatagramSocket;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.net.URL;
 import java.net.URLConnection;
 import java.nio.channels.NetworkChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -48,6 +52,9 @@ class HouseTest {
       new ClassFileImporter()
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
           .importPackages("slabwright");
+
+  private static final Path SOURCE = Path.of("src/main/java/slabwright");
+  private static final Pattern LINK = Pattern.compile("\\{@link[\\s*]+(\\w+)");
 
   /** Which rooms each room may use, beside itself. */
   private static final Map<String, List<String>> MAY_USE =
@@ -366,5 +373,35 @@ class HouseTest {
     String[] all =
         Stream.concat(Stream.of("slabwright"), rooms().map(HouseTest::room)).toArray(String[]::new);
     check(classes().should().resideInAnyPackage(all), "slabwright");
+  }
+
+  /** Every folder of the source with a class in it. */
+  static Stream<Path> packages() throws IOException {
+    try (Stream<Path> files = Files.walk(SOURCE)) {
+      return files
+          .filter(f -> f.toString().endsWith(".java"))
+          .map(Path::getParent)
+          .distinct()
+          .sorted()
+          .toList()
+          .stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void every_package_has_a_map_and_the_map_names_only_classes_that_stand_in_it(Path folder)
+      throws IOException {
+    Path map = folder.resolve("package-info.java");
+    assertThat(map).as("the map of %s: what it is, and where to begin reading", folder).exists();
+    String text = Files.readString(map);
+    assertThat(text.lines().count()).as("lines of %s", map).isBetween(5L, 30L);
+    List<Path> named =
+        LINK.matcher(text)
+            .results()
+            .map(link -> folder.resolve(link.group(1) + ".java"))
+            .distinct()
+            .toList();
+    assertThat(named).as("classes that %s links to", map).isNotEmpty().allMatch(Files::exists);
   }
 }

@@ -17,6 +17,7 @@ import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.inlay.cutfile.CutStop;
 import slabwright.project.InlayCutFiles;
+import slabwright.project.InlayFileNames;
 import slabwright.project.OutFolder;
 import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
@@ -94,10 +95,11 @@ final class JobCommand implements Callable<Integer> {
     folder.add("work.json", WorkJson.write(result.work()));
     folder.add("quantities.csv", QuantitiesCsv.write(areas));
     calendar(folder, result);
+    InlayFileNames names = new InlayFileNames(result.site());
     for (AreaResult a : areas) {
       for (PlacedInlay i : a.inlays()) {
         folder.add(
-            "inlay-" + name(a, i) + ".json",
+            "inlay-" + name(names, a, i) + ".json",
             InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec()));
       }
     }
@@ -117,23 +119,26 @@ final class JobCommand implements Callable<Integer> {
   private List<String> inlays(OutFolder folder, Site site, List<AreaResult> areas)
       throws IOException {
     List<String> said = new ArrayList<>();
+    InlayFileNames names = new InlayFileNames(site);
     for (AreaResult a : areas) {
       for (PlacedInlay i : a.inlays()) {
         if (GraphicFiles.isChanged(i.inlay(), plan)) {
           said.add(CutStop.changedOnDisk(i.inlay().name()).sentence());
           continue;
         }
-        CutFileParameters job = new CutFileParameters(i.inlay().name(), site.releaseNumber());
+        String title = names.title(a.takeoff().area(), i.inlay());
+        CutFileParameters job = new CutFileParameters(title, site.releaseNumber());
         InlayCutFiles files = new InlayCutFiles(job, site.units(), Instant.now(), acceptFont);
         said.addAll(
-            files.add(folder, "cut-" + name(a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
+            files.add(
+                folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
       }
     }
     return said;
   }
 
-  private static String name(AreaResult a, PlacedInlay i) {
-    return OutFolder.clean(a.takeoff().area().id() + "_" + i.inlay().id());
+  private static String name(InlayFileNames names, AreaResult a, PlacedInlay i) {
+    return OutFolder.clean(names.fullId(a.takeoff().area(), i.inlay(), "_"));
   }
 
   private void summary(Site site, List<AreaResult> areas, OutFolder folder) {

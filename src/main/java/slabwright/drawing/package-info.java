@@ -1,9 +1,17 @@
 /**
- * Drawings as display lists of inks in millimetres, and their painters.
+ * Drawings as display lists of inks in millimetres. A {@link Drawing} in a site's or graphic's own
+ * frame is set on paper with a {@link View} and painted: as SVG, as PDF, as a picture, or on a
+ * screen; {@link Drawing#plain} reduces every ink to strokes, fills and words.
  *
- * <p>Make a {@link slabwright.inlay.proof.ShopDrawing} of inks in a site's or graphic's own frame,
- * set it on paper with a {@link slabwright.drawing.View}, and paint the result: as SVG, as PDF, as
- * a picture, or on a screen from {@link slabwright.inlay.proof.ShopDrawing#plain}, which reduces
- * every ink to strokes, fills and words.
+ * <p>{@link Drawing} (entry), {@link Ink} and {@link PrimitiveInk}, then the inks {@link Stroke},
+ * {@link Fill}, {@link Text}, {@link Hatch}, {@link Dimension} and {@link Symbol}; {@link
+ * HatchParts}, {@link HatchLattice}, {@link ScanLines}, {@link DimensionParts}, {@link SymbolParts}
+ * and {@link SymbolPen} take them apart. {@link Painter} is what an output implements; {@link View}
+ * and {@link CoordinateFrame} lead from model to paper.
+ *
+ * <p>How they look: {@link Pen}, {@link Colour}, {@link Palette}, {@link TextStyle}, {@link
+ * FillStyle}, {@link HatchPattern}. How wide words are: {@link FontFace}, {@link GlyphAdvances},
+ * {@link TextMeasure}, {@link TextWrap}, {@link TextBox}. Cut to a window: {@link Clip}, {@link
+ * RingClip}, {@link SegmentClip}.
  */
 package slabwright.drawing;

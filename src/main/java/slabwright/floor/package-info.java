@@ -1,5 +1,21 @@
 /**
  * Who owns each square millimetre of a floor area: zones, net areas, classed edges, machine reach
- * and hand work. Everything is a value read off one noding of the plan.
+ * and hand work. Everything is a value read off one noding of the plan. Areas in mm², lengths in
+ * mm, the site's frame.
+ *
+ * <p>{@link FloorTakeoff} (entry), {@link QuickTakeoff} (a rough one while something is dragged).
+ * {@link FloorArrangement} is the noding, with {@link OutlineRing}; what is read off it: {@link
+ * Zone}, {@link Obstacle}, {@link EdgeClassifier} giving {@link Edge} and {@link Transition}
+ * ({@link LineMerger}), {@link EdgeTally} with {@link FloorCorners} and {@link FreeEnds}, {@link
+ * CutIn}, {@link LevelStep}, {@link TrenchWork}.
+ *
+ * <p>Machines: {@link GrindingOp} gives a {@link GrindingSplit} by way of {@link MachineReach},
+ * {@link WayIn}, {@link ReachedFloor}, {@link MachineShare}, {@link GrindingRules}, {@link
+ * GrindingFaces}, {@link HandWorkClassifier}, {@link HandWorkPiece} and {@link HandWorkKind}.
+ *
+ * <p>On request: {@link ReachAnalysis} with {@link ReachCurve} and {@link ReachPoint}, {@link
+ * BottleneckSearch} and {@link Bottleneck}, {@link PocketAccess}, {@link EdgeStripAllocator} with
+ * {@link EdgeStrip}, {@link WorkingEdge} and {@link MitredBands}. {@link FloorValidator} tells a
+ * {@link FloorNote}.
  */
 package slabwright.floor;

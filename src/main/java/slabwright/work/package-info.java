@@ -2,5 +2,13 @@
  * The work on a site: prep, coats, batches, air, days, cautions, cost and the papers handed over.
  * Everything is a value computed from a site, its floor take-offs, its inlays and the shop book, so
  * that sheets, reports and the window show the same numbers.
+ *
+ * <p>{@link WorkPlan} (entry) from {@link AreaTakeoff} and {@link InlayTakeoff}, made by {@link
+ * WorkPlanner}: {@link AreaWorkPlan} and {@link AirPlan}. Steps: {@link AreaStepPlanner}, {@link
+ * InlayStepPlanner}, {@link StepSequence}. Coats: {@link CoatList}, {@link LaneGridCache}, {@link
+ * InlayDyes}. Air: {@link AirPlanner}, {@link StepTiming}, {@link VapourStepCollector}, {@link
+ * KeepOutOp}, {@link WayOut}. Cautions: {@link AreaRuleNotes}. {@link AreaResult} is a floor area
+ * with its take-off and inlays; {@link PrepParametersOp} reads the zones to prepare off the
+ * take-off; {@link FinishSuggestion} is a finish to start from.
  */
 package slabwright.work;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -56,6 +57,26 @@ class JobCommandTest {
     assertThat(work.at("/areas/0/floor/floor/area_mm2").decimalValue().toPlainString())
         .isEqualTo(net);
     assertThat(work.get("shopBook").asText()).contains("invented");
+  }
+
+  /** Two workshops side by side, alike to the ids and names of their inlays. */
+  @Test
+  void two_areas_whose_inlays_share_id_and_name_give_cut_files_that_tell_them_apart()
+      throws IOException {
+    ObjectNode root = (ObjectNode) exact().readTree(Path.of(PLAN).toFile());
+    ObjectNode other = root.withArray("areas").get(0).deepCopy();
+    root.withArray("areas").add(other.put("id", "loft").put("name", "Loft"));
+    Path plan = folder.resolve("p.site.json");
+    Files.writeString(plan, root.toString());
+    Files.copy(Path.of("sample-plans/bike-wheel.svg"), folder.resolve("bike-wheel.svg"));
+    Path to = folder.resolve("job");
+    assertThat(run("job", plan.toString(), "--out", to.toString())).isZero();
+    List<String> names = files(to).stream().filter(f -> f.startsWith("cut-")).toList();
+    assertThat(names)
+        .contains(
+            "cut-workshop_wheel/wheel-workshop_draft_stencil-1_panel-A.svg",
+            "cut-loft_wheel/wheel-loft_draft_stencil-1_panel-A.svg");
+    assertThat(names.stream().map(f -> f.substring(f.indexOf('/')))).doesNotHaveDuplicates();
   }
 
   @Test

@@ -2,6 +2,7 @@ package slabwright.inlay.cutfile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
@@ -32,7 +33,8 @@ public record CutFileParameters(String inlay, int release) {
       title += ", stencil " + stencil.layer() + " (" + stencil.colour() + ")";
       step = "_stencil-" + stencil.layer();
     }
-    String name = slug(inlay) + "_" + slug(issue()) + step + "_panel-" + panel.name();
+    String name =
+        slug(inlay, "inlay") + "_" + slug(issue(), "draft") + step + "_panel-" + panel.name();
     return new CutFileBuilder(stencil, panel, plan.laps()).make(name, title);
   }
 
@@ -41,9 +43,10 @@ public record CutFileParameters(String inlay, int release) {
     return release > 0 ? "release " + release : "draft";
   }
 
-  static String slug(String text) {
-    String plain = text.toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+  /** Small letters and digits with single hyphens between; {@code empty} when none is left. */
+  public static String slug(String text, String empty) {
+    String plain = text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     String trimmed = plain.replaceAll("^-|-$", "");
-    return trimmed.isEmpty() ? "inlay" : trimmed;
+    return trimmed.isEmpty() ? empty : trimmed;
   }
 }

@@ -44,7 +44,9 @@ public record ShopBundle(
   }
 
   private String base() {
-    return CutFileParameters.slug(job.inlay()) + "_" + CutFileParameters.slug(job.issue());
+    return CutFileParameters.slug(job.inlay(), "inlay")
+        + "_"
+        + CutFileParameters.slug(job.issue(), "draft");
   }
 
   /** Writes the ZIP; the stream stays open. */

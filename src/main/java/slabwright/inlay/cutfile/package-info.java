@@ -1,8 +1,11 @@
 /**
  * What goes to the sign shop: one cut file for each panel of each stencil, a proof page that says
- * in words and in a picture what is weeded, and the bundle of all of it.
+ * in words and in a picture what is weeded, and the bundle of all of it. Frame of a cut file:
+ * millimetres from the panel's own top-left corner as read, x right, y down; never mirrored.
  *
- * <p>Frame of a cut file: millimetres from the panel's own top-left corner as read, x right, y
- * down; never mirrored.
+ * <p>{@link ShopBundle} (entry) of a {@link CutFileParameters}, which names each {@link CutFile};
+ * {@link CutFileBuilder}, {@link SvgCutWriter}, {@link PdfCutWriter}; {@link ProofPage} with {@link
+ * ProofPicture} and {@link ProofFacts}; {@link FilmOrder} and {@link OrderText}. {@link CutStop}
+ * says why an inlay must not be cut.
  */
 package slabwright.inlay.cutfile;

@@ -1,2 +1,8 @@
-/** The lines and areas drawn on a page of a PDF, as outlines in millimetres. */
+/**
+ * The lines and areas drawn on a page of a PDF, as outlines in millimetres: what a sign shop's PDF
+ * says.
+ *
+ * <p>{@link PdfOutlines} (entry: reads a page), {@link PdfOutline} (one line or area), {@link
+ * PdfPathCollector} (follows the page's operators).
+ */
 package slabwright.pdfin.outline;

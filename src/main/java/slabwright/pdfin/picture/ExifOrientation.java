@@ -27,7 +27,11 @@ enum ExifOrientation {
     this.value = value;
   }
 
-  /** What the file notes; as is for anything that is not a JPEG with such a note. */
+  /**
+   * What the file notes; as is for anything that is not a JPEG with such a note. Segments stand in
+   * any order, several may carry the Exif marker (XMP does), and fill bytes may part them (ITU-T
+   * T.81, B.1.1.2).
+   */
   static ExifOrientation of(byte[] file) {
     ByteBuffer in = ByteBuffer.wrap(file);
     if (file.length < 4 || in.getShort() != (short) 0xFFD8) {
@@ -35,11 +39,15 @@ enum ExifOrientation {
     }
     while (in.remaining() >= 4) {
       int marker = Short.toUnsignedInt(in.getShort());
+      if (marker == 0xFFFF) {
+        in.position(in.position() - 1);
+        continue;
+      }
       int length = Short.toUnsignedInt(in.getShort()) - 2;
       if (marker < 0xFFC0 || marker == 0xFFDA || length < 0 || length > in.remaining()) {
         return AS_IS;
       }
-      if (marker == 0xFFE1 && length > 14) {
+      if (marker == 0xFFE1 && length > 14 && in.getLong(in.position()) >>> 16 == EXIF) {
         return noted(in.slice(in.position(), length));
       }
       in.position(in.position() + length);
@@ -48,9 +56,6 @@ enum ExifOrientation {
   }
 
   private static ExifOrientation noted(ByteBuffer exif) {
-    if (exif.getLong(0) >>> 16 != EXIF) {
-      return AS_IS;
-    }
     ByteBuffer tiff = exif.slice(6, exif.limit() - 6);
     tiff.order(tiff.getShort(0) == 0x4949 ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
     int at = tiff.getInt(4);

@@ -11,8 +11,10 @@ import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.inlay.cutfile.CutStop;
 import slabwright.inlay.cutfile.FilmOrder;
 import slabwright.inlay.cutfile.ShopBundle;
+import slabwright.project.InlayFileNames;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
+import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
 import slabwright.store.GraphicFiles;
@@ -28,6 +30,8 @@ import slabwright.work.AreaResult;
  * @param lettersAccepted whether letters in a substitute font are accepted
  */
 public record CutFileRequest(Site site, Path plan, Optional<String> only, boolean lettersAccepted) {
+  private record Wanted(FloorArea area, PlacedInlay placed) {}
+
   /** The files; refused with the gravest reason when any inlay must not be cut. */
   public Parsed<StagedFiles> files(TaskProgress steps) throws IOException {
     Parsed<SiteResult> work = SiteResult.compute(site, plan, steps::isCancelled);
@@ -36,14 +40,16 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     }
     steps.report(0.5);
     SiteResult done = work.orThrow();
-    List<PlacedInlay> wanted = new ArrayList<>();
+    List<Wanted> wanted = new ArrayList<>();
     for (AreaResult area : done.areas()) {
       for (PlacedInlay.Placing.Refused r : area.refused()) {
         if (isWanted(r.inlay())) {
           return Parsed.bad("\"" + r.inlay().name() + "\": " + r.sentence());
         }
       }
-      area.inlays().stream().filter(i -> isWanted(i.inlay())).forEach(wanted::add);
+      area.inlays().stream()
+          .filter(i -> isWanted(i.inlay()))
+          .forEach(i -> wanted.add(new Wanted(area.takeoff().area(), i)));
     }
     Optional<CutStop> stop = wanted.isEmpty() ? Optional.empty() : stop(wanted);
     return stop.isPresent()
@@ -55,9 +61,9 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     return only.isEmpty() || only.get().equals(i.id());
   }
 
-  private Optional<CutStop> stop(List<PlacedInlay> wanted) {
+  private Optional<CutStop> stop(List<Wanted> wanted) {
     return wanted.stream()
-        .flatMap(i -> stops(i).stream())
+        .flatMap(w -> stops(w.placed()).stream())
         .min((a, b) -> a.kind().compareTo(b.kind()));
   }
 
@@ -72,25 +78,28 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     return all;
   }
 
-  private Parsed<StagedFiles> made(List<PlacedInlay> wanted, int release, TaskProgress steps)
+  private Parsed<StagedFiles> made(List<Wanted> wanted, int release, TaskProgress steps)
       throws IOException {
     if (wanted.isEmpty()) {
       return Parsed.bad("There is no inlay to cut; lay a graphic into the floor first.");
     }
     StagedFiles files = new StagedFiles();
-    for (PlacedInlay i : wanted) {
+    InlayFileNames names = new InlayFileNames(site);
+    for (Wanted w : wanted) {
       steps.report(0.6);
-      String folder = wanted.size() == 1 ? "" : "cut-" + i.inlay().id() + "/";
-      for (var e : bundle(i, release).files().entrySet()) {
+      Inlay inlay = w.placed().inlay();
+      String folder = wanted.size() == 1 ? "" : "cut-" + names.id(w.area(), inlay) + "/";
+      String title = names.title(w.area(), inlay);
+      for (var e : bundle(w.placed(), title, release).files().entrySet()) {
         files.add(folder + e.getKey(), e.getValue());
       }
     }
     return Parsed.ok(files);
   }
 
-  private ShopBundle bundle(PlacedInlay i, int release) {
+  private ShopBundle bundle(PlacedInlay i, String title, int release) {
     return new ShopBundle(
-        new CutFileParameters(i.inlay().name(), release),
+        new CutFileParameters(title, release),
         i.plan().stencils(),
         i.plan().panels().orElseThrow(),
         FilmOrder.onRoll(i.inlay().spec().roll().mm()),

@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import slabwright.drawing.paint.SvgPainter;
 import slabwright.inlay.PlacedInlay;
+import slabwright.project.InlayFileNames;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
 import slabwright.sheets.csv.QuantitiesCsv;
@@ -82,10 +83,11 @@ public final class SheetExport {
         stem + "-tally.json",
         TallyJson.write(done.site(), done.areas().stream().map(AreaResult::ways).toList()));
     files.add(stem + "-work.json", WorkJson.write(done.work()));
+    InlayFileNames names = new InlayFileNames(done.site());
     for (AreaResult a : done.areas()) {
       for (PlacedInlay i : a.inlays()) {
         files.add(
-            stem + "-inlay-" + a.takeoff().area().id() + "-" + i.inlay().id() + ".json",
+            stem + "-inlay-" + names.fullId(a.takeoff().area(), i.inlay(), "-") + ".json",
             InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec()));
       }
     }

@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
 import slabwright.sheets.SheetSet;
@@ -61,12 +61,7 @@ public record SheetRequest(
   /** What every file's name begins with: the site and its release. */
   public static String fileNameStem(SiteResult done) {
     int release = done.site().releaseNumber();
-    return slug(done.site().name()) + (release == 0 ? "-draft" : "-release-" + release);
-  }
-
-  private static String slug(String name) {
-    String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    String trimmed = plain.replaceAll("^-|-$", "");
-    return trimmed.isEmpty() ? "site" : trimmed;
+    return CutFileParameters.slug(done.site().name(), "site")
+        + (release == 0 ? "-draft" : "-release-" + release);
   }
 }

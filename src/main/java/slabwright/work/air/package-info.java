@@ -1,8 +1,13 @@
 /**
- * Solvent vapour in a room, as a screening estimate: how high it rises with and without fresh air,
- * against the explosive limit and the exposure limits, and how much air is needed. Volumes of air
- * and vapour in m³, airflow in m³ a minute, liquids in mm³, times in minutes, concentrations as a
- * share (1 ppm is 1e-6). Nothing is ever capped.
+ * {@link Solvent} vapour in a room, as a screening estimate: how high it rises with and without
+ * fresh air, against the explosive limit and the exposure limits, and how much air is needed.
+ * Volumes of air and vapour in m³, airflow in m³ a minute, liquids in mm³, times in minutes,
+ * concentrations as a share (1 ppm is 1e-6). Nothing is ever capped.
+ *
+ * <p>{@link AirScreening} (entry) of each {@link VapourStep}; {@link Solvent}, {@link
+ * ExposureLimit}, {@link SolventShare}, {@link Mixture}; {@link WellMixedRoom} and {@link Curve};
+ * {@link AirFigures}, {@link StepAirFigures}, {@link LimitComparison}, {@link ClearingTime}, {@link
+ * FreshAirNeed}, {@link AirVolume}; {@link FireCodeCheck}, {@link IgnitionCheck}, {@link AirPath}.
  *
  * <p>Definition: a well-mixed room, {@code V dC = G dt - Q' C dt} with {@code Q' = Q / K}; each
  * step's vapour is set free evenly while it is laid. Known limits: vapour heavier than air lies on

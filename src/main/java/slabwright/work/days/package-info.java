@@ -2,5 +2,12 @@
  * When each step of the job happens: steps with a crew, drying waits and recoat windows are placed
  * into working days; the result is a value for bars, a table and a calendar file. Times are local
  * and carry no zone.
+ *
+ * <p>{@link DayPlanner} (entry) gives {@link Planned}, at best a {@link DayPlan}. In: {@link
+ * WorkStep}, {@link StepWait}, {@link WorkingWeek}, {@link StepValidator}. Search: {@link
+ * ScheduleSearch}, {@link PartialSchedule}, {@link CrewCalendar}, {@link ScheduleLowerBound}. Out:
+ * {@link ScheduledStep}, {@link BindingConstraint}, {@link TimeSpan}. Views: {@link DayBars},
+ * {@link DayTable}, {@link LateStart}, {@link KeepOut}, {@link KeepOutPeriod}, {@link
+ * ICalendarWriter}.
  */
 package slabwright.work.days;

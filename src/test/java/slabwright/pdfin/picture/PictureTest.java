@@ -66,6 +66,30 @@ class PictureTest {
     }
   }
 
+  /** A header longer than usual, an XMP block under Exif's own marker, a colour profile. */
+  @ParameterizedTest
+  @CsvSource({
+    "E0, JFIF-with-a-small-picture-of-its-own",
+    "E1, http://ns.adobe.com/xap/1.0/",
+    "E1, short",
+    "E2, ICC_PROFILE"
+  })
+  void the_note_is_found_behind_another_block(String marker, String content) {
+    byte[] photo = SamplePictures.noted(jpeg(), 6, true);
+    byte[] block = SamplePictures.behind(photo, Integer.parseInt(marker, 16), content);
+    assertThat(read(block).width()).isEqualTo(40);
+  }
+
+  @Test
+  void fill_bytes_before_a_marker_are_passed_over() {
+    byte[] photo = SamplePictures.noted(jpeg(), 6, true);
+    byte[] filled = new byte[photo.length + 3];
+    Arrays.fill(filled, (byte) 0xFF);
+    System.arraycopy(photo, 0, filled, 0, 2);
+    System.arraycopy(photo, 2, filled, 5, photo.length - 2);
+    assertThat(ExifOrientation.of(filled)).isEqualTo(ExifOrientation.QUARTER_RIGHT);
+  }
+
   @Test
   void a_note_cut_short_is_passed_over() {
     byte[] photo = SamplePictures.noted(jpeg(), 6, false);

@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
 
 /** Pictures made for tests. */
@@ -36,6 +37,19 @@ final class SamplePictures {
   static boolean red(BufferedImage image, int x, int y) {
     Color c = new Color(image.getRGB(x, y));
     return c.getRed() > 200 && c.getGreen() < 90;
+  }
+
+  /** A JPEG with a block of this marker spliced in before all others. */
+  static byte[] behind(byte[] jpeg, int marker, String content) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    out.write(jpeg, 0, 2);
+    out.write(0xFF);
+    out.write(marker);
+    out.write((content.length() + 2) >> 8);
+    out.write((content.length() + 2) & 255);
+    out.writeBytes(content.getBytes(StandardCharsets.US_ASCII));
+    out.write(jpeg, 2, jpeg.length - 2);
+    return out.toByteArray();
   }
 
   /** A JPEG with the note of how the camera was held, and a maker's name, spliced in. */

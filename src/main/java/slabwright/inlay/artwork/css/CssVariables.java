@@ -47,7 +47,7 @@ final class CssVariables {
     String s = value;
     for (int step = 0; s.contains("var("); step++) {
       int start = s.lastIndexOf("var(");
-      int end = s.indexOf(')', start);
+      int end = closing(s, start + 3);
       if (end < 0 || step > MOST_STEPS || s.length() > LONGEST) {
         return Optional.empty();
       }
@@ -58,6 +58,19 @@ final class CssVariables {
       s = s.substring(0, start) + inner.get() + s.substring(end + 1);
     }
     return Optional.of(s);
+  }
+
+  /** Where the bracket opened at {@code open} closes, brackets inside it passed; -1 if nowhere. */
+  private static int closing(String s, int open) {
+    int depth = 0;
+    for (int k = open; k < s.length(); k++) {
+      char c = s.charAt(k);
+      depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+      if (depth == 0) {
+        return k;
+      }
+    }
+    return -1;
   }
 
   private Optional<String> lookUp(String inside) {

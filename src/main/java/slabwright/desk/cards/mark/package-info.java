@@ -1,0 +1,8 @@
+/**
+ * Cards of the Mark stage: what lies on the floor.
+ *
+ * <p>{@link MarkCard} (entry: the selected mark) with {@link KindFields} for its kind and {@link
+ * FormFields} for its form, of {@link BoxFields} and {@link PointFields}. {@link MarksCard} lists
+ * all marks, {@link MarkReordering} drags them over one another.
+ */
+package slabwright.desk.cards.mark;

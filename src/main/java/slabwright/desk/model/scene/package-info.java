@@ -1,0 +1,8 @@
+/**
+ * The plan as it lies on the screen: inks with the thing they stand for, to be painted and hit.
+ *
+ * <p>{@link Pictures} (entry) keeps a {@link FloorPicture} made by {@link FloorPictureMaker}, a
+ * list of {@link PlanItemShape}; {@link NameInks} and {@link PlacedInlayInks} are parts of it.
+ * {@link SeamGrip} and {@link DoorwayDatum} are what tools and cards hold on to.
+ */
+package slabwright.desk.model.scene;

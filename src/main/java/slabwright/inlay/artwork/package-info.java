@@ -1,0 +1,15 @@
+/**
+ * Any graphic in, disjoint colour regions in millimetres out (x right, y down, from the top-left of
+ * what is painted). Nothing in a file is trusted and nothing is fetched.
+ *
+ * <p>{@link Artwork} (entry) or an {@link ArtworkRefusal}, both an {@link ArtworkResult}; {@link
+ * ColourRegion}, {@link ArtworkOptions}, {@link ArtworkWarning}. {@link DrawnOutlines} (entry) with
+ * {@link DrawnOutline} gives bare lines, in an {@link OutlinesResult}.
+ *
+ * <p>What those who read a format feed: {@link PaintedShape}, {@link SoftMask}, {@link
+ * ClipOutlines}, {@link ArtworkPage}, {@link WarningCollector}; then {@link ArtworkBuilder} makes
+ * regions by {@link ShapeClipper}, {@link BoxClip}, {@link PathFlattener} and {@link ColourMerging}
+ * ({@link Lab}, {@link Rgba}), and {@link PageEdgeCheck} tells what was cut off. {@link
+ * RefusedArtworkException} ends a reading.
+ */
+package slabwright.inlay.artwork;

@@ -1,0 +1,8 @@
+/**
+ * Sheets, numbers and cut files as files, for a door that saves on request.
+ *
+ * <p>{@link SheetExport} (entry) makes one {@link ExportFormat} of a {@link SheetRequest}, {@link
+ * CutFileRequest} the cut files. Both give {@link StagedFiles}, which are written all or not at
+ * all; {@link SavedFiles} says what was written and what it replaced.
+ */
+package slabwright.project.export;

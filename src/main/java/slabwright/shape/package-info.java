@@ -1,0 +1,20 @@
+/**
+ * The geometry toolbox over JTS, on one grid of 0.001 mm. Only here is anything snapped, and only
+ * here is JTS imported.
+ *
+ * <p>{@link Region} (entry: sets and offsets of areas) and {@link Arrangement} (entry: layers noded
+ * once, faces labelled). Then the plain values {@link Vec}, {@link Line}, {@link Ring}, {@link
+ * Bounds}, {@link Affine}, {@link Homography}, {@link Bezier} and {@link Arcs}.
+ *
+ * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link ArrangementFace}, {@link
+ * Border} and {@link BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link
+ * PreparedRegion}, {@link FillRule}, {@link Offset}, {@link LineClip}. {@link RingValidator} tells
+ * a {@link RingFault} in words.
+ *
+ * <p>Inside: {@link GridChain}, {@link SegmentSplitter}, {@link Noding} and {@link NodedSegments};
+ * {@link ArrangementEdges}, {@link HalfEdges}, {@link Cycles}, {@link Nesting}, {@link FaceTable},
+ * {@link FaceTraversal}; {@link WindingNumbers}, {@link DissolveOp}, {@link RingFill}, {@link
+ * OffsetCurve}, {@link Overlay}, {@link RingSelfCrossing}, {@link SegmentGeometry}; {@link Jts} is
+ * the only bridge.
+ */
+package slabwright.shape;

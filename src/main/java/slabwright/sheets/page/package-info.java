@@ -1,0 +1,16 @@
+/**
+ * The layout engine: blocks and drawings to pages. Knows nothing of floors. Millimetres of paper, x
+ * right, y down.
+ *
+ * <p>{@link Paginator} (entry: drafts to pages) and {@link PageDraft}, {@link PrintedPage}, {@link
+ * SheetFiles}. The page: {@link PaperSize}, {@link PageFrame}, {@link TypeSizes}, {@link
+ * TitleBlock} with {@link TitleBlockText}, {@link CheckLine}, {@link Scale}, {@link
+ * StandardScales}, {@link PrintedScaleBar}, {@link SheetContext}, {@link SheetOptions}.
+ *
+ * <p>Blocks: {@link Block} and its {@link Slice}; {@link Heading}, {@link Paragraph}, {@link Gap},
+ * {@link CautionBlock}, {@link KeyBlock}, {@link SignatureLine}. Tables: {@link TableBlock}, {@link
+ * TableColumn}, {@link TableCell}, {@link TableColumnWidths}, {@link TableLayout}. Setting them
+ * over columns and pages: {@link ColumnFlow}, {@link ColumnLayout}, {@link ColumnPages}. {@link
+ * Words} holds times and shares as printed.
+ */
+package slabwright.sheets.page;

@@ -1,0 +1,10 @@
+/**
+ * What is handed over: cost with every line traceable, scope with declined advice, placement
+ * approval, reopening and care, the load list, the walkthrough's questions. All values, from a work
+ * plan.
+ *
+ * <p>{@link Handovers} (entry) gives each {@link HandoverDocument}: {@link PlacementApproval},
+ * {@link Reopening}, {@link LoadList}, {@link Walkthrough}. {@link Scope} (entry) is what was
+ * agreed; {@link Cost} with {@link CostLine}, made by {@link CostLineBuilder}.
+ */
+package slabwright.work.handover;
