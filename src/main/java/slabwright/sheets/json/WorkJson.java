@@ -8,7 +8,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
-import slabwright.work.air.Curve;
+import slabwright.work.air.ConcentrationCurve;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.LaneGrid;
 import slabwright.work.handover.Handovers;
@@ -24,7 +24,7 @@ public final class WorkJson {
    * give (peaks, means, lanes) is in the records beside them.
    */
   private static final Set<Class<?>> INPUTS_AND_HELPERS =
-      Set.of(Site.class, FloorArea.class, ShopBook.class, Curve.class, LaneGrid.class);
+      Set.of(Site.class, FloorArea.class, ShopBook.class, ConcentrationCurve.class, LaneGrid.class);
 
   /** The work as indented JSON, one object. */
   public static String write(WorkPlan plan) {
