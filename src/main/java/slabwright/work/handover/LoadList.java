@@ -18,6 +18,7 @@ import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.Kits;
 import slabwright.work.prep.Bond;
 import slabwright.work.prep.PrepStep;
+import slabwright.work.step.ToolKind;
 
 /** What goes on the van. */
 public final class LoadList {
@@ -68,7 +69,7 @@ public final class LoadList {
   private List<HandoverDocument.Row> tools() {
     List<HandoverDocument.Row> rows = new ArrayList<>(machines());
     plan.book().tools().stream()
-        .filter(t -> !t.is("floor grinder"))
+        .filter(t -> !t.is(ToolKind.FLOOR_GRINDER))
         .forEach(t -> rows.add(HandoverDocument.Row.toTick(t.name(), "")));
     for (AreaWorkPlan a : plan.areas()) {
       if (a.bags().maybe().filter(n -> n == 0).isEmpty()) {
