@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
 import slabwright.site.Declined;
+import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Site;
@@ -137,6 +139,36 @@ class HandoversTest {
         .contains("resin 200")
         .contains("Masking tape")
         .contains("Vacuum hose and filter");
+  }
+
+  @Test
+  void the_load_list_keeps_every_line_where_two_floor_areas_have_one_name() {
+    List<FloorArea> areas = SITE.areas().stream().map(a -> a.withName("Hall")).toList();
+    List<HandoverDocument.Section> renamed =
+        Handovers.of(WorkSamples.plan(SITE.withAreas(areas))).loadList().sections();
+    List<HandoverDocument.Section> before = Handovers.of(PLAN).loadList().sections();
+    for (int i = 0; i < before.size(); i++) {
+      assertThat(renamed.get(i).rows())
+          .as(before.get(i).heading())
+          .hasSameSizeAs(before.get(i).rows());
+    }
+  }
+
+  @Test
+  void the_load_list_keeps_every_line_where_a_product_is_laid_twice_on_a_floor() {
+    FloorArea hall = SITE.areas().get(0);
+    List<Finish.Coat> coats = new ArrayList<>(hall.finish().coats());
+    coats.add(new Finish.Coat("sealer", 1, Finish.Target.WHOLE_FLOOR));
+    FloorArea twice = hall.withFinish(new Finish(hall.finish().exposure(), coats));
+    WorkPlan plan = WorkSamples.plan(SITE.withAreas(List.of(twice, SITE.areas().get(1))));
+    assertThat(products(plan)).hasSize(products(PLAN).size() + 1);
+  }
+
+  private static List<HandoverDocument.Row> products(WorkPlan plan) {
+    return Handovers.of(plan).loadList().sections().stream()
+        .filter(s -> s.heading().equals("Products"))
+        .flatMap(s -> s.rows().stream())
+        .toList();
   }
 
   @Test
