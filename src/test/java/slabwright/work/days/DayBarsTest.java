@@ -32,10 +32,10 @@ class DayBarsTest {
 
   private static DayPlan plan() {
     WorkStep one =
-        WorkStep.coat("one", "One", "hall", Duration.ofHours(2), 1)
+        TestSteps.coat("one", "One", "hall", Duration.ofHours(2), 1)
             .withKeepOut(new KeepOut("solvent", Duration.ofHours(1)));
     StepWait wait = StepWait.window("one", Duration.ofHours(3), Duration.ofHours(24));
-    WorkStep two = WorkStep.coat("two", "Two", "hall", Duration.ofHours(2), 1, wait);
+    WorkStep two = TestSteps.coat("two", "Two", "hall", Duration.ofHours(2), 1, wait);
     WorkingWeek hours = WorkingWeek.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
     return ((Planned.Days) DayPlanner.plan(List.of(one, two), hours, MONDAY)).plan();
   }
