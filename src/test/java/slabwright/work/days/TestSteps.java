@@ -37,6 +37,21 @@ final class TestSteps {
     return step(id, name, area, type, length, people, false, waits);
   }
 
+  /** The same step with another name for its floor area. */
+  static WorkStep named(WorkStep s, String area) {
+    return new WorkStep(
+        s.id(),
+        s.name(),
+        area,
+        s.type(),
+        s.length(),
+        s.people(),
+        s.mayPause(),
+        s.waits(),
+        s.abrading(),
+        s.keepOut());
+  }
+
   private static WorkStep step(
       String id,
       String name,
