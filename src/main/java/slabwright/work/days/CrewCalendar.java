@@ -25,7 +25,7 @@ final class CrewCalendar {
     spans.forEach(s -> busy.add(new Busy(task.id(), s, task.people())));
   }
 
-  /** How much has been taken so far, to go {@link #back} to. */
+  /** How much has been taken so far, to go {@link #rollBack} to. */
   int reservations() {
     return busy.size();
   }
