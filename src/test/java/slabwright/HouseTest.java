@@ -1,26 +1,43 @@
 package slabwright;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.awt.Desktop;
 import java.io.IOException;
+import java.net.DatagramSocket;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.net.URL;
+import java.net.URLConnection;
+import java.nio.channels.NetworkChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -158,18 +175,18 @@ class HouseTest {
   }
 
   @Test
-  void awt_geometry_stands_in_artwork_drawing_pdfin_and_cutfile_alone() {
+  void awt_geometry_stands_in_artwork_drawing_and_pdfin_alone() {
     only(
         "java.awt.geom..",
-        "slabwright.inlay.artwork..",
-        "slabwright.drawing..",
-        "slabwright.pdfin..",
-        "slabwright.inlay.cutfile..");
+        "slabwright.inlay.artwork",
+        "slabwright.inlay.artwork.batik",
+        "slabwright.drawing.paint",
+        "slabwright.pdfin..");
   }
 
   @Test
-  void batik_stands_in_artwork_and_drawing_alone() {
-    only("org.apache.batik..", "slabwright.inlay.artwork..", "slabwright.drawing..");
+  void batik_stands_in_its_package_of_artwork_alone() {
+    only("org.apache.batik..", "slabwright.inlay.artwork.batik");
   }
 
   @Test
@@ -183,8 +200,8 @@ class HouseTest {
   }
 
   @Test
-  void hipparchus_stands_in_tape_alone() {
-    only("org.hipparchus..", "slabwright.tape..");
+  void hipparchus_stands_in_shape_alone() {
+    only("org.hipparchus..", "slabwright.shape..");
   }
 
   @Test
@@ -192,25 +209,166 @@ class HouseTest {
     only("picocli..", "slabwright.cli..");
   }
 
-  private static void only(String library, String... rooms) {
+  /** The library is used in these packages alone, and in each of them it is used. */
+  private static void only(String library, String... packages) {
+    for (String p : packages) {
+      assertThat(
+              CLASSES.stream()
+                  .filter(resideInAPackage(p))
+                  .anyMatch(c -> dependsOn(c, resideInAPackage(library))))
+          .as("%s uses %s; an exemption that nothing needs is taken away", p, library)
+          .isTrue();
+    }
+    forbid(not(resideInAnyPackage(packages)), library);
+  }
+
+  private static boolean dependsOn(JavaClass c, DescribedPredicate<JavaClass> library) {
+    return c.getDirectDependenciesFromSelf().stream()
+        .anyMatch(d -> library.test(d.getTargetClass()));
+  }
+
+  private static void forbid(DescribedPredicate<JavaClass> these, String... libraries) {
+    noClasses()
+        .that(these)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(libraries)
+        .check(CLASSES);
+  }
+
+  /** The packages, which must exist, know none of the others, which must exist too. */
+  private static void blind(String those, String... others) {
     check(
         noClasses()
-            .that(com.tngtech.archunit.base.DescribedPredicate.not(resideInAnyPackage(rooms)))
+            .that()
+            .resideInAPackage(those)
             .should()
             .dependOnClassesThat()
-            .resideInAPackage(library),
-        rooms);
+            .resideInAnyPackage(others),
+        Stream.concat(Stream.of(those), Stream.of(others)).toArray(String[]::new));
+  }
+
+  @Test
+  void packages_use_each_other_in_one_direction() {
+    check(slices().matching("slabwright.(**)").should().beFreeOfCycles(), "slabwright..");
+  }
+
+  @Test
+  void models_of_the_desk_know_nothing_of_what_shows_them() {
+    blind(
+        "slabwright.desk.model..",
+        "slabwright.desk.tool..",
+        "slabwright.desk.canvas..",
+        "slabwright.desk.cards..",
+        "slabwright.desk.shell..");
+  }
+
+  @Test
+  void the_layout_of_pages_knows_nothing_of_floors() {
+    blind(
+        "slabwright.sheets.page..",
+        "slabwright.site..",
+        "slabwright.floor..",
+        "slabwright.inlay..",
+        "slabwright.work..",
+        "slabwright.figures..");
+  }
+
+  @Test
+  void artwork_knows_no_format() {
+    blind(
+        "slabwright.inlay.artwork",
+        "slabwright.inlay.artwork.css..",
+        "slabwright.inlay.artwork.batik..");
+  }
+
+  @Test
+  void nothing_opens_a_connection_or_starts_another_program() {
+    DescribedPredicate<JavaClass> ways =
+        belongToAnyOf(
+                URLConnection.class,
+                Socket.class,
+                ServerSocket.class,
+                DatagramSocket.class,
+                ProcessBuilder.class,
+                Desktop.class)
+            .or(assignableTo(URLConnection.class))
+            .or(assignableTo(NetworkChannel.class))
+            .or(resideInAPackage("java.net.http.."))
+            .or(assignableTo("javafx.application.HostServices"));
+    check(
+        noClasses()
+            .should()
+            .dependOnClassesThat(ways)
+            .orShould()
+            .callMethodWhere(
+                target(owner(assignableTo(URL.class)))
+                    .and(target(nameMatching("open.*|getContent"))))
+            .orShould()
+            .callMethodWhere(
+                target(owner(assignableTo(Runtime.class))).and(target(nameMatching("exec")))),
+        "slabwright..");
+  }
+
+  /** Public for what stands outside the program: the system starts it. */
+  private static final Set<String> STARTED_FROM_OUTSIDE =
+      Set.of("slabwright.Main", "slabwright.desk.DeskApp");
+
+  @Test
+  void what_is_public_is_used_outside_its_package() {
+    Set<String> idle =
+        CLASSES.stream()
+            .filter(HouseTest::isPublicTopLevel)
+            .filter(c -> CLASSES.stream().noneMatch(user -> usesFromOutside(user, c)))
+            .filter(c -> CLASSES.stream().noneMatch(door -> handsOut(door, c)))
+            .filter(c -> c.getFields().stream().noneMatch(HouseTest::isInlined))
+            .map(JavaClass::getName)
+            .collect(Collectors.toCollection(TreeSet::new));
+
+    assertThat(idle).isEqualTo(STARTED_FROM_OUTSIDE);
+  }
+
+  private static final Set<JavaModifier> CONSTANT =
+      Set.of(JavaModifier.PUBLIC, JavaModifier.STATIC, JavaModifier.FINAL);
+
+  private static boolean isPublicTopLevel(JavaClass c) {
+    return c.isTopLevelClass() && c.getModifiers().contains(JavaModifier.PUBLIC);
+  }
+
+  private static boolean usesFromOutside(JavaClass user, JavaClass used) {
+    return !user.getPackageName().equals(used.getPackageName())
+        && user.getDirectDependenciesFromSelf().stream()
+            .anyMatch(d -> isPartOf(d.getTargetClass(), used));
+  }
+
+  /** Whether a caller of the public type's public members gets or gives the other type. */
+  private static boolean handsOut(JavaClass door, JavaClass other) {
+    return door.getPackageName().equals(other.getPackageName())
+        && door.getModifiers().contains(JavaModifier.PUBLIC)
+        && !isPartOf(door, other)
+        && door.getMembers().stream()
+            .filter(m -> m.getModifiers().contains(JavaModifier.PUBLIC))
+            .anyMatch(m -> m.getAllInvolvedRawTypes().stream().anyMatch(t -> isPartOf(t, other)));
+  }
+
+  /** A public constant that the compiler writes into its users, so that none of them shows. */
+  private static boolean isInlined(JavaField f) {
+    return f.getModifiers().containsAll(CONSTANT)
+        && (f.getRawType().isPrimitive() || f.getRawType().isEquivalentTo(String.class));
+  }
+
+  private static boolean isPartOf(JavaClass c, JavaClass topLevel) {
+    return outermost(c.getName()).equals(topLevel.getName());
+  }
+
+  private static String outermost(String name) {
+    int nested = name.indexOf('$');
+    return nested < 0 ? name : name.substring(0, nested);
   }
 
   @Test
   void nothing_keeps_changeable_static_state() {
-    check(
-        com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields()
-            .that()
-            .areStatic()
-            .should()
-            .beFinal(),
-        "slabwright..");
+    check(fields().that().areStatic().should().beFinal(), "slabwright..");
   }
 
   @Test

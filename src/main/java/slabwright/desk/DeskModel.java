@@ -25,7 +25,7 @@ import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.model.scene.Pictures;
 
 /** The desk without its screens, put together: what is open, and all that is worked out of it. */
-public record DeskModel(
+record DeskModel(
     DeskContext bench,
     PlanStorage keeper,
     Pictures pictures,

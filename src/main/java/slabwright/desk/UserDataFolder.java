@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param data the user's data folder for this program; made when first needed
  */
-public record UserDataFolder(Path data) {
+record UserDataFolder(Path data) {
   /** The data folder that the system names for this user. */
   public static UserDataFolder ofUser() {
     String home = System.getProperty("user.home", ".");

@@ -18,7 +18,7 @@ import slabwright.units.Length;
  * Questions about widths: which machine would get where. Each answer works out reach several times,
  * so ask off the screen's thread.
  */
-public final class BottleneckSearch {
+final class BottleneckSearch {
   /** Gaps narrower than twice this let no machine through, mm. */
   private static final double LEAST_HALF = 20;
 

@@ -55,7 +55,7 @@ public final class ReachAnalysis {
     return pockets.get();
   }
 
-  /** {@link EdgeStripAllocator#of}, kept. */
+  /** {@link EdgeStripAllocator#allocate}, kept. */
   public List<EdgeStrip> strips() {
     return strips.get();
   }

@@ -8,6 +8,7 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ColourRegion;
+import slabwright.inlay.artwork.batik.SvgArtworkReader;
 import slabwright.site.StencilSpec;
 
 /** From an SVG file and the person's choice of colours to the colours that are dyed. */
@@ -32,7 +33,7 @@ public final class GraphicReader {
     if (!Files.isRegularFile(svg)) {
       return new Reading.Refused("There is no graphic " + svg + "; check the path.");
     }
-    ArtworkResult result = Artwork.read(svg, DyedGraphic.options(width, spec));
+    ArtworkResult result = SvgArtworkReader.read(svg, DyedGraphic.options(width, spec));
     if (result instanceof ArtworkRefusal refusal) {
       return new Reading.Refused(refusal.sentence());
     }

@@ -6,7 +6,7 @@ package slabwright.shape;
  * @param layer id of the layer
  * @param ring index of the ring in its layer, from 0
  */
-public record RingFault(Kind kind, int layer, int ring, Vec at) {
+record RingFault(Kind kind, int layer, int ring, Vec at) {
   /** What is wrong with the ring. */
   public enum Kind {
     /** It crosses or touches itself; the rule decides what is inside. */

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Says which rings an {@link Arrangement} will put right, and where. */
-public final class RingValidator {
+final class RingValidator {
   private static final Comparator<Vec> ORDER =
       Comparator.comparingDouble(Vec::x).thenComparingDouble(Vec::y);
 

@@ -8,7 +8,7 @@ import java.util.Optional;
  * Units of length and their exact size in mm (international foot, 0.3048 m; NIST Handbook 44, App.
  * C).
  */
-public enum LengthUnit {
+enum LengthUnit {
   MM("1", "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
   CM("10", "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
   M("1000", "m", "metre", "metres", "meter", "meters"),

@@ -26,6 +26,7 @@ import slabwright.work.rule.RuleNote;
 import slabwright.work.rule.SilicaRule;
 import slabwright.work.rule.SlipClass;
 import slabwright.work.rule.TemperatureRule;
+import slabwright.work.step.ToolKind;
 
 /** Every rule that applies to one floor area. */
 final class AreaRuleNotes {
@@ -75,10 +76,10 @@ final class AreaRuleNotes {
     boolean indoors = !floor.isOutdoors();
     Optional<Double> vacuum = weakestVacuum();
     for (ShopTool t : book.tools()) {
-      if (t.is("hand grinder") && t.wheelMm().isKnown()) {
+      if (t.is(ToolKind.HAND_GRINDER) && t.wheelMm().isKnown()) {
         notes.add(SilicaRule.handGrinder(t.name(), t.wheelMm().maybe().orElseThrow(), vacuum));
       }
-      if (t.is("floor grinder")) {
+      if (t.is(ToolKind.FLOOR_GRINDER)) {
         notes.add(SilicaRule.floorGrinder(indoors, t.airflow().maybe()));
       }
     }
@@ -88,7 +89,7 @@ final class AreaRuleNotes {
   /** The vacuum on a hand grinder: the weakest the shop has, so that none is overlooked. */
   private Optional<Double> weakestVacuum() {
     return book.tools().stream()
-        .filter(t -> t.is("vacuum"))
+        .filter(t -> t.is(ToolKind.VACUUM))
         .flatMap(t -> t.airflow().maybe().stream())
         .min(Double::compare);
   }

@@ -9,7 +9,7 @@ import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
 
 /** A finish system to start from, made of the shop book's own products; for a person to change. */
-public final class FinishSuggestion {
+final class FinishSuggestion {
   private FinishSuggestion() {}
 
   /**

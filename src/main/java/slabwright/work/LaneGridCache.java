@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Laying;
+import slabwright.work.book.LayingTool;
 import slabwright.work.book.Product;
 import slabwright.work.coat.LaneGrid;
 
@@ -23,7 +24,7 @@ final class LaneGridCache {
   /** Known and empty for what is not rolled, and for a floor without a way out. */
   Figure<Optional<LaneGrid>> of(Product p) {
     Laying laying = p.laying();
-    boolean rolled = laying.tool().maybe().filter("roller"::equals).isPresent();
+    boolean rolled = laying.tool().maybe().filter(t -> t == LayingTool.ROLLER).isPresent();
     if (!rolled || floor.wayOut().isEmpty()) {
       return Figure.known(Optional.empty());
     }

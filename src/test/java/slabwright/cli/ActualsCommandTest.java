@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 
 class ActualsCommandTest {
   private final StringWriter out = new StringWriter();
@@ -23,7 +23,7 @@ class ActualsCommandTest {
     for (String name : new String[] {"bike-workshop.site.json", "bike-wheel.svg"}) {
       Files.copy(Path.of("sample-plans", name), folder.resolve(name));
     }
-    Files.writeString(folder.resolve("shop.book"), ExampleBook.text().text());
+    Files.writeString(folder.resolve("shop.book"), BookSamples.text().text());
   }
 
   private int run(String... more) {
@@ -44,27 +44,27 @@ class ActualsCommandTest {
     assertThat(out.toString())
         .contains("coverage of topcoat: 500 ft2/gal → ")
         .contains("Nothing is written");
-    assertThat(book()).isEqualTo(ExampleBook.text().text());
+    assertThat(book()).isEqualTo(BookSamples.text().text());
   }
 
   @Test
   void when_asked_the_new_value_is_written_and_all_comments_stay() throws IOException {
     assertThat(run("--machine", "metal 120=5 h", "--write")).as(err.toString()).isZero();
     assertThat(out.toString()).contains("machine rate of metal 120: 300 ft2/h → ");
-    assertThat(book()).isNotEqualTo(ExampleBook.text().text()).contains("# for one person");
+    assertThat(book()).isNotEqualTo(BookSamples.text().text()).contains("# for one person");
   }
 
   @Test
   void a_product_that_the_plan_does_not_use_is_refused() throws IOException {
     assertThat(run("--used", "varnish=2 gal", "--write")).isEqualTo(SlabwrightCommand.REFUSED);
     assertThat(err.toString()).contains("varnish");
-    assertThat(book()).isEqualTo(ExampleBook.text().text());
+    assertThat(book()).isEqualTo(BookSamples.text().text());
   }
 
   @Test
   void lines_of_the_book_that_can_not_be_read_are_named_by_the_job() throws IOException {
     Files.writeString(
-        folder.resolve("shop.book"), ExampleBook.text().with("crew", "", "hats", "3").text());
+        folder.resolve("shop.book"), BookSamples.text().with("crew", "", "hats", "3").text());
     String plan = folder.resolve("bike-workshop.site.json").toString();
     String to = folder.resolve("out").toString();
     assertThat(

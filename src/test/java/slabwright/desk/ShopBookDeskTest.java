@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.desk.model.Stage;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 
 /** The shop book changed with real keys, in its form and after a job. */
 class ShopBookDeskTest {
@@ -52,7 +52,7 @@ class ShopBookDeskTest {
       throws TimeoutException, IOException {
     hands.fill("book-people", "2");
     desk.settleAll();
-    assertThat(book()).isEqualTo(ExampleBook.text().text().replace("people = 3", "people = 2"));
+    assertThat(book()).isEqualTo(BookSamples.text().text().replace("people = 3", "people = 2"));
     assertThat(
             DeskUnderTest.on(
                 () ->

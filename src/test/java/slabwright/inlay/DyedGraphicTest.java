@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.artwork.batik.SvgArtworkReader;
 import slabwright.inlay.stencil.DyeLayer;
 import slabwright.inlay.stencil.Finding;
 import slabwright.site.ColourChoice;
@@ -72,7 +73,8 @@ class DyedGraphicTest {
     byte[] svg = FLAG.getBytes(StandardCharsets.UTF_8);
     return DyedGraphic.of(
         (Artwork)
-            Artwork.read(new ByteArrayInputStream(svg), "flag.svg", DyedGraphic.options(600, spec)),
+            SvgArtworkReader.read(
+                new ByteArrayInputStream(svg), "flag.svg", DyedGraphic.options(600, spec)),
         spec);
   }
 }

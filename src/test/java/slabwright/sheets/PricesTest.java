@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.drawing.TextBox;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.Product;
 import slabwright.work.book.ShopBook;
 import slabwright.work.handover.Cost;
@@ -23,7 +23,7 @@ class PricesTest {
       "page-\\d\\d-(quantities|day-plan|rolling|air-|scope|reopening|load-list).*";
 
   private static final SheetSamples HALL = SheetSamples.tramHall();
-  private static final ShopBook BOOK = ExampleBook.book();
+  private static final ShopBook BOOK = BookSamples.book();
 
   private static List<String> words(PrintedPage page) {
     return TextBox.of(page.drawing()).stream().map(TextBox::words).toList();
@@ -62,7 +62,7 @@ class PricesTest {
   void every_product_of_the_shipped_book_says_that_it_is_invented() {
     assertThat(BOOK.invented()).isTrue();
     assertThat(BOOK.products()).extracting(Product::label).allMatch(l -> l.endsWith("(invented)"));
-    assertThat(ExampleBook.text().text()).doesNotContain("™", "®", "©");
+    assertThat(BookSamples.text().text()).doesNotContain("™", "®", "©");
   }
 
   @Test

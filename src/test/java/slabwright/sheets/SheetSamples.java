@@ -18,7 +18,7 @@ import slabwright.work.AreaResult;
 import slabwright.work.AreaTakeoff;
 import slabwright.work.InlayTakeoff;
 import slabwright.work.WorkPlan;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 
 /** The pages of the invented tram hall, made once for all tests of a class. */
 public final class SheetSamples {
@@ -78,6 +78,6 @@ public final class SheetSamples {
                             .map(i -> InlayTakeoff.of(i.inlay(), i.plan()))
                             .toList()))
             .toList();
-    return WorkPlan.of(shown, floors, ExampleBook.book());
+    return WorkPlan.of(shown, floors, BookSamples.book());
   }
 }

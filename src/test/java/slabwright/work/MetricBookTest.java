@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.site.Site;
 import slabwright.units.UnitSystem;
 import slabwright.work.air.AirScreening;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
 import slabwright.work.coat.Batches;
@@ -19,7 +19,7 @@ import slabwright.work.coat.Kits;
 /** The same plan and the same book, in feet and gallons and in metric units throughout. */
 class MetricBookTest {
   private static final Site FEET = WorkSamples.tramHall().withUnits(UnitSystem.FEET_INCHES);
-  private static final ShopBookText METRIC = MetricBook.of(ExampleBook.text());
+  private static final ShopBookText METRIC = MetricBook.of(BookSamples.text());
   private static final WorkPlan HERE = WorkSamples.plan(FEET);
   private static final WorkPlan THERE =
       WorkSamples.plan(FEET.withUnits(UnitSystem.METRIC), ShopBook.of(METRIC));

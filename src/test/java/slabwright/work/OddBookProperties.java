@@ -9,7 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import slabwright.site.Site;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
 import slabwright.work.handover.Handovers;
@@ -18,7 +18,7 @@ import slabwright.work.handover.Scope;
 /** Whatever a person writes into the shop book gives a plan that says so, never a crash. */
 class OddBookProperties {
   private static final Site SITE = WorkSamples.tramHall();
-  private static final List<String> LINES = ExampleBook.text().text().lines().toList();
+  private static final List<String> LINES = BookSamples.text().text().lines().toList();
 
   @Property(tries = 30)
   void an_odd_value_is_said_and_never_breaks_the_plan(

@@ -12,7 +12,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
 
@@ -28,7 +28,7 @@ public final class WorkSamples {
   }
 
   public static WorkPlan plan(Site site) {
-    return plan(site, ExampleBook.book());
+    return plan(site, BookSamples.book());
   }
 
   /** The same floors as measured once; only what is known of them may differ. */
@@ -56,7 +56,7 @@ public final class WorkSamples {
 
   /** The example book with one entry changed. */
   public static ShopBook bookWith(String kind, String name, String key, String value) {
-    ShopBookText text = ExampleBook.text().with(kind, name, key, value);
+    ShopBookText text = BookSamples.text().with(kind, name, key, value);
     return ShopBook.of(text);
   }
 

@@ -25,7 +25,7 @@ import slabwright.shape.Vec;
  * Paints a drawing through {@code Graphics2D}. Words are filled from the bundled font's outlines,
  * so no font needs to be installed and every machine gives the same picture.
  */
-public final class PicturePainter implements Painter {
+final class PicturePainter implements Painter {
   private final Graphics2D g;
   private final GlyphPaths glyphs = new GlyphPaths();
 

@@ -22,7 +22,7 @@ import slabwright.shape.Vec;
  * scale follows from the bounds of the outlines; where less than those is seen (an outline without
  * area, rings that cancel), it is laid out once more from what was seen.
  */
-final class ArtworkBuilder {
+public final class ArtworkBuilder {
   private static final double TALLEST_MM = 1e6;
   private static final double WHOLE_PAGE = 1 - 1e-6;
   private static final double CLOSE = 4;
@@ -34,7 +34,7 @@ final class ArtworkBuilder {
   private final WarningCollector notes;
   private final ColourMerging palette;
 
-  ArtworkBuilder(
+  public ArtworkBuilder(
       List<PaintedShape> all, ArtworkPage page, ArtworkOptions options, WarningCollector notes) {
     this.page = page;
     this.options = options;
@@ -47,7 +47,7 @@ final class ArtworkBuilder {
             .toList();
   }
 
-  Artwork build(String name) {
+  public Artwork build(String name) {
     Rectangle2D reach = reach();
     double rough = options.widthMm() / reach.getWidth();
     List<Layer> layers = layers(placed(reach, rough));
@@ -82,7 +82,7 @@ final class ArtworkBuilder {
   private double scale(Rectangle2D painted) {
     double scale = options.widthMm() / painted.getWidth();
     if (!Double.isFinite(scale) || !(painted.getHeight() > 0)) {
-      throw new RefusedArtworkException(Reason.NOTHING_PAINTED, Artwork.NOTHING);
+      throw RefusedArtworkException.nothingPainted();
     }
     if (painted.getHeight() * scale > TALLEST_MM) {
       throw new RefusedArtworkException(
@@ -134,7 +134,7 @@ final class ArtworkBuilder {
       all = cut ? all.createIntersection(sheet) : all;
     }
     if (all == null || !(all.getWidth() > 0) || !(all.getHeight() > 0)) {
-      throw new RefusedArtworkException(Reason.NOTHING_PAINTED, Artwork.NOTHING);
+      throw RefusedArtworkException.nothingPainted();
     }
     return all;
   }

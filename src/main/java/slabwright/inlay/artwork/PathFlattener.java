@@ -30,7 +30,7 @@ public final class PathFlattener {
   }
 
   /** The path's subpaths as chains of at least two points. */
-  static List<List<Vec>> chains(Path2D path, AffineTransform at, double tolerance) {
+  public static List<List<Vec>> chains(Path2D path, AffineTransform at, double tolerance) {
     PathFlattener f = new PathFlattener();
     double[] c = new double[6];
     for (PathIterator it = path.getPathIterator(at); !it.isDone(); it.next()) {

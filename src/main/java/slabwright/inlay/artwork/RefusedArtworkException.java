@@ -13,7 +13,19 @@ public final class RefusedArtworkException extends RuntimeException {
     this.reason = reason;
   }
 
-  ArtworkRefusal refusal(String name) {
+  /** Nothing that would be dyed is in the graphic. */
+  public static RefusedArtworkException nothingPainted() {
+    return new RefusedArtworkException(
+        Reason.NOTHING_PAINTED,
+        "nothing in it is painted; give its shapes a fill or a stroke and save again.");
+  }
+
+  /**
+   * As the value a reader gives.
+   *
+   * @param name what to call the graphic
+   */
+  public ArtworkRefusal refusal(String name) {
     return new ArtworkRefusal(reason, name + ": " + getMessage());
   }
 }

@@ -23,7 +23,7 @@ import slabwright.units.UnitSystem;
  * One page for the sign shop that says, in words and in a picture, what of a stencil is weeded and
  * what is kept, with the finished size, the way it reads and one length to check with a ruler.
  */
-public final class ProofPage {
+final class ProofPage {
   private static final double EDGE = 14;
   private static final double PICTURE_TOP = 62;
   private static final double LINE = 4.6;

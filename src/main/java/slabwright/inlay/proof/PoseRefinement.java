@@ -1,6 +1,7 @@
 package slabwright.inlay.proof;
 
 import java.util.Optional;
+import slabwright.shape.SymmetricSystem;
 import slabwright.shape.Vec;
 
 /**
@@ -16,6 +17,9 @@ final class PoseRefinement {
 
   /** The first steps need not use every point. */
   private static final int[] STRIDE = {4, 4, 3, 2, 1, 1};
+
+  /** Leaves alone a direction that nothing fixes, such as a circle's turn. */
+  private static final double HOLD = 1e-9;
 
   private final PlannedPiece sheet;
   private final ContourSamples drawn;
@@ -35,7 +39,8 @@ final class PoseRefinement {
   }
 
   private Pose step(Pose pose, double reach, int stride) {
-    double[][] a = new double[4][5];
+    double[][] matrix = new double[4][4];
+    double[] right = new double[4];
     for (int i = 0; i < sheet.boundary.size(); i += stride) {
       Vec p = sheet.boundary.get(i);
       Vec q = pose.apply(p);
@@ -45,56 +50,20 @@ final class PoseRefinement {
         double x = p.x();
         double y = pose.mirrored() ? -p.y() : p.y();
         double[] row = {n.x() * x + n.y() * y, n.y() * x - n.x() * y, n.x(), n.y()};
-        accumulate(a, row, near.get().at().minus(q).dot(n));
+        accumulate(matrix, right, row, near.get().at().minus(q).dot(n));
       }
     }
-    double[] d = solve(a);
+    double[] d = new SymmetricSystem(matrix, right).solve(HOLD).orElseGet(() -> new double[4]);
     return new Pose(
         pose.mirrored(), pose.re() + d[0], pose.im() + d[1], pose.dx() + d[2], pose.dy() + d[3]);
   }
 
-  private static void accumulate(double[][] a, double[] row, double value) {
-    for (int i = 0; i < 4; i++) {
-      for (int j = 0; j < 4; j++) {
-        a[i][j] += row[i] * row[j];
+  private static void accumulate(double[][] matrix, double[] right, double[] row, double value) {
+    for (int i = 0; i < row.length; i++) {
+      for (int j = 0; j < row.length; j++) {
+        matrix[i][j] += row[i] * row[j];
       }
-      a[i][4] += row[i] * value;
+      right[i] += row[i] * value;
     }
-  }
-
-  /** Gauss with pivots; a direction that nothing fixes (a circle's turn) is left alone. */
-  private static double[] solve(double[][] a) {
-    double[] x = new double[4];
-    double largest = 0;
-    for (int i = 0; i < 4; i++) {
-      largest = Math.max(largest, a[i][i]);
-      a[i][i] += 1e-9 * a[i][i];
-    }
-    for (int k = 0; k < 4; k++) {
-      int pivot = k;
-      for (int i = k + 1; i < 4; i++) {
-        pivot = Math.abs(a[i][k]) > Math.abs(a[pivot][k]) ? i : pivot;
-      }
-      double[] swap = a[k];
-      a[k] = a[pivot];
-      a[pivot] = swap;
-      if (Math.abs(a[k][k]) <= 1e-13 * largest) {
-        return new double[4];
-      }
-      for (int i = k + 1; i < 4; i++) {
-        double f = a[i][k] / a[k][k];
-        for (int j = k; j < 5; j++) {
-          a[i][j] -= f * a[k][j];
-        }
-      }
-    }
-    for (int k = 3; k >= 0; k--) {
-      double sum = a[k][4];
-      for (int j = k + 1; j < 4; j++) {
-        sum -= a[k][j] * x[j];
-      }
-      x[k] = sum / a[k][k];
-    }
-    return x;
   }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
+import slabwright.inlay.artwork.batik.SvgOutlinesReader;
 import slabwright.pdfin.outline.PdfOutlines;
 import slabwright.units.Parsed;
 
@@ -35,7 +36,7 @@ public record ReturnedFile(ShopDrawing drawing, int pages) {
   }
 
   private static Parsed<ReturnedFile> svg(byte[] bytes, String name) throws IOException {
-    OutlinesResult read = DrawnOutlines.read(new ByteArrayInputStream(bytes), name);
+    OutlinesResult read = SvgOutlinesReader.read(new ByteArrayInputStream(bytes), name);
     return read instanceof ArtworkRefusal refusal
         ? Parsed.bad(refusal.sentence())
         : Parsed.ok(new ReturnedFile(ShopDrawing.of((DrawnOutlines) read), 1));

@@ -14,7 +14,7 @@ import slabwright.shape.Vec;
  * Offers to mend what {@link StencilCheck} finds. Each takes openings and returns changed ones, in
  * the same frame; nothing is changed until a person takes the offer.
  */
-public final class StencilFixOp {
+final class StencilFixOp {
   private static final double ARC_TOLERANCE = 0.02;
 
   /** Discs stand a third of the width apart; this much larger, their union has no waist. */

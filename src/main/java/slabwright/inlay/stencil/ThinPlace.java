@@ -8,4 +8,4 @@ import slabwright.shape.Vec;
  * @param at the middle of the narrowest spot
  * @param width there, mm
  */
-public record ThinPlace(Vec at, double width) {}
+record ThinPlace(Vec at, double width) {}

@@ -17,7 +17,7 @@ import slabwright.shape.Vec;
  * reported apart. Discs that hang together are one place. Known limit: between sample points a
  * third of the limit apart a neck may be found up to a few per cent too wide.
  */
-public final class ThinPlaceFinder {
+final class ThinPlaceFinder {
   private static final double FACING = -Math.cos(Math.toRadians(45));
   private static final double NEEDLE = 45;
 

@@ -12,7 +12,7 @@ import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.TypeSizes;
 import slabwright.sheets.page.Words;
-import slabwright.work.air.Curve;
+import slabwright.work.air.ConcentrationCurve;
 
 /** A field between two minutes and from 0 to {@code top} times a limit. */
 record VapourPlot(
@@ -30,7 +30,7 @@ record VapourPlot(
   }
 
   /** The curve times a factor; every corner included. */
-  Ink curve(Curve curve, double times, Pen pen) {
+  Ink curve(ConcentrationCurve curve, double times, Pen pen) {
     List<Vec> points = new ArrayList<>();
     points.add(at(from, curve.at(from) * times));
     curve.samples(until, SAMPLES).stream()

@@ -8,7 +8,9 @@ import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
+import slabwright.work.air.ConcentrationCurve;
 import slabwright.work.book.ShopBook;
+import slabwright.work.coat.LaneGrid;
 import slabwright.work.handover.Handovers;
 import slabwright.work.handover.Reopening;
 import slabwright.work.handover.Scope;
@@ -16,6 +18,13 @@ import slabwright.work.handover.Scope;
 /** The work plan as JSON: every number that sheets 5 to 8 and the handovers print. */
 public final class WorkJson {
   private WorkJson() {}
+
+  /**
+   * Inputs that are reported elsewhere, and helpers that are functions and no figures: what they
+   * give (peaks, means, lanes) is in the records beside them.
+   */
+  private static final Set<Class<?>> INPUTS_AND_HELPERS =
+      Set.of(Site.class, FloorArea.class, ShopBook.class, ConcentrationCurve.class, LaneGrid.class);
 
   /** The work as indented JSON, one object. */
   public static String write(WorkPlan plan) {
@@ -25,8 +34,7 @@ public final class WorkJson {
     root.put("frame", TallyJson.SITE_FRAME);
     root.put("notice", WorkPlan.NOTICE);
     root.put("shopBook", plan.book().origin());
-    RecordJson json = new RecordJson(Set.of(Site.class, FloorArea.class, ShopBook.class));
-    root.setAll(json.fields(plan));
+    root.setAll(new RecordJson(INPUTS_AND_HELPERS).fields(plan));
     RecordJson papers = new RecordJson(Set.of(AreaWorkPlan.class));
     ArrayNode totals = root.putArray("totals");
     for (AreaWorkPlan w : plan.areas()) {

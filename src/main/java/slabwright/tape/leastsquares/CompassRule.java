@@ -12,7 +12,7 @@ import slabwright.shape.Vec;
  * @param courses the courses as walked
  * @param corrections what the rule adds to each
  */
-public record CompassRule(List<Vec> courses, List<Vec> corrections) {
+record CompassRule(List<Vec> courses, List<Vec> corrections) {
   public CompassRule {
     courses = List.copyOf(courses);
     corrections = List.copyOf(corrections);

@@ -7,7 +7,7 @@ import slabwright.tape.TapeRoom;
 import slabwright.tape.text.LineScanner.TapeSyntaxException;
 
 /** The words that say how the walk turns at a corner: {@code right}, {@code left corner 135°}. */
-public final class TurnParser {
+final class TurnParser {
   private final LineScanner words;
 
   TurnParser(LineScanner words) {

@@ -12,7 +12,7 @@ import slabwright.work.book.ShopBookText;
  * What really happened, written back: each gives a new shop book and leaves the old one and all
  * comments as they are.
  */
-public final class RateWriter {
+final class RateWriter {
   private static final MathContext FOUR_DIGITS = new MathContext(4);
 
   private final UnitSystem units;

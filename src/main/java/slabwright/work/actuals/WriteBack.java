@@ -151,8 +151,12 @@ public final class WriteBack {
         : Parsed.ok(actuals.coverage(text, product, mm2, 1, mm3, loss.get()));
   }
 
+  /** Every place a product has in a finish, for an area may take it twice. */
   private List<CoatPlan> coats(String product) {
-    return plan.areas().stream().flatMap(a -> a.coat(product).stream()).toList();
+    return plan.areas().stream()
+        .flatMap(a -> a.coats().stream())
+        .filter(c -> c.product().id().equals(product))
+        .toList();
   }
 
   private int people(String product) {

@@ -20,7 +20,7 @@ import java.util.List;
  */
 public record AirFigures(
     double airflow,
-    Curve lel,
+    ConcentrationCurve lel,
     double peakLel,
     String peakStep,
     double layerPeakLel,
@@ -40,8 +40,9 @@ public record AirFigures(
   static AirFigures of(
       List<VapourStep> steps, AirVolume space, double airflow, double mixing, double celsius) {
     WellMixedRoom room = new WellMixedRoom(space.volume(), airflow / mixing);
-    Curve lel = room.curve(Mixture.sources(steps, celsius, s -> 1 / s.lel()));
-    Curve health = room.curve(Mixture.sources(steps, celsius, AirFigures::healthWeight));
+    ConcentrationCurve lel = room.curve(Mixture.sources(steps, celsius, s -> 1 / s.lel()));
+    ConcentrationCurve health =
+        room.curve(Mixture.sources(steps, celsius, AirFigures::healthWeight));
     double peak = lel.peak().share();
     return new AirFigures(
         airflow,
@@ -76,7 +77,8 @@ public record AirFigures(
       List<VapourStep> steps, WellMixedRoom room, double celsius) {
     List<LimitComparison> rows = new ArrayList<>();
     for (Solvent s : Mixture.solvents(steps)) {
-      Curve curve = room.curve(Mixture.sources(steps, celsius, x -> x.equals(s) ? 1 : 0));
+      ConcentrationCurve curve =
+          room.curve(Mixture.sources(steps, celsius, x -> x.equals(s) ? 1 : 0));
       s.limits().forEach(limit -> rows.add(LimitComparison.of(s, limit, curve)));
     }
     return rows;

@@ -8,7 +8,7 @@ package slabwright.work.air;
  * @param ratio how many times the limit that is
  */
 public record LimitComparison(Solvent solvent, ExposureLimit limit, double reached, double ratio) {
-  static LimitComparison of(Solvent solvent, ExposureLimit limit, Curve curve) {
+  static LimitComparison of(Solvent solvent, ExposureLimit limit, ConcentrationCurve curve) {
     int minutes = limit.span().minutes();
     double reached = minutes == 0 ? curve.peak().share() : curve.worstAverage(minutes);
     return new LimitComparison(solvent, limit, reached, reached / limit.share());

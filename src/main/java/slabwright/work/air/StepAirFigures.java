@@ -26,7 +26,11 @@ public record StepAirFigures(
    * end: so it is not shorter than a careful reading of the curve.
    */
   static StepAirFigures of(
-      VapourStep s, Curve lel, Curve health, WellMixedRoom room, double layer) {
+      VapourStep s,
+      ConcentrationCurve lel,
+      ConcentrationCurve health,
+      WellMixedRoom room,
+      double layer) {
     double end = s.from() + s.minutes();
     double peak = lel.peakBetween(s.from(), end);
     double breathed = health.peakBetween(s.from(), end);

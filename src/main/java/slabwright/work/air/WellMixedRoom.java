@@ -8,7 +8,7 @@ import java.util.TreeSet;
  * The exact solution of {@code V dC = G dt - Q' C dt} for sources that are constant over stretches
  * of time, starting with clean air at minute 0. Any unit of the source carries over to C.
  */
-public final class WellMixedRoom {
+final class WellMixedRoom {
   private final double volume;
   private final double fresh;
 
@@ -35,19 +35,19 @@ public final class WellMixedRoom {
   public record VapourSource(double from, double to, double rate) {}
 
   /** What the sources make of the air. */
-  public Curve curve(List<VapourSource> sources) {
+  public ConcentrationCurve curve(List<VapourSource> sources) {
     TreeSet<Double> times = new TreeSet<>(List.of(0.0));
     sources.forEach(s -> times.addAll(List.of(s.from(), s.to())));
-    List<Curve.CurvePiece> pieces = new ArrayList<>();
+    List<ConcentrationCurve.CurvePiece> pieces = new ArrayList<>();
     double c = 0;
     for (double t : times) {
       Double next = times.higher(t);
-      Curve.CurvePiece piece =
-          new Curve.CurvePiece(t, c, rateAt(sources, t) / volume, fresh / volume);
+      ConcentrationCurve.CurvePiece piece =
+          new ConcentrationCurve.CurvePiece(t, c, rateAt(sources, t) / volume, fresh / volume);
       pieces.add(piece);
       c = next == null ? c : piece.at(next);
     }
-    return new Curve(pieces);
+    return new ConcentrationCurve(pieces);
   }
 
   private static double rateAt(List<VapourSource> sources, double t) {

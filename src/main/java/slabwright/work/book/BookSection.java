@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -44,6 +45,23 @@ final class BookSection {
   /** Words that are written like the example. */
   Figure<String> word(String key, String example) {
     return read(key, example, Parsed::ok);
+  }
+
+  /** One of a closed set, written as its names in small letters. */
+  <E extends Enum<E>> Figure<E> choice(String key, String example, Class<E> type) {
+    Map<String, E> words = new LinkedHashMap<>();
+    for (E e : type.getEnumConstants()) {
+      words.put(e.name().toLowerCase(Locale.ROOT).replace('_', ' '), e);
+    }
+    return read(
+        key,
+        example,
+        v ->
+            words.containsKey(v)
+                ? Parsed.ok(words.get(v))
+                : Parsed.bad(
+                    "\"%s\" is none of %s; write one of them"
+                        .formatted(v, String.join(", ", words.keySet()))));
   }
 
   String text(String key, String otherwise) {

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /** The shop book that comes with the program: invented, and it says so. */
-public final class ExampleBook {
+final class ExampleBook {
   private ExampleBook() {}
 
   /**

@@ -17,7 +17,7 @@ import slabwright.units.Parsed;
  */
 public record GritRate(
     String name,
-    Figure<String> family,
+    Figure<GritFamily> family,
     Figure<List<Exposure>> levels,
     Figure<Double> machineRate,
     Figure<Double> handRate,
@@ -26,11 +26,16 @@ public record GritRate(
   static GritRate read(BookSection s) {
     return new GritRate(
         s.name(),
-        s.word("family", "metal, hybrid or resin"),
+        s.choice("family", "metal, hybrid or resin", GritFamily.class),
         s.list("for", "fine, medium", GritRate::level),
         s.number("machine rate", BookDimension.AREA_RATE),
         s.number("hand rate", BookDimension.AREA_RATE),
         s.number("dust", BookDimension.MASS_PER_AREA));
+  }
+
+  /** Whether its tools come in bonds. */
+  public boolean isMetal() {
+    return family.maybe().filter(f -> f == GritFamily.METAL).isPresent();
   }
 
   /** Whether the shop runs it towards this exposure. */

@@ -15,7 +15,7 @@ package slabwright.work.book;
  * @param hottest °C
  */
 public record Laying(
-    Figure<String> tool,
+    Figure<LayingTool> tool,
     Figure<Double> rate,
     Figure<Double> cutIn,
     Figure<Integer> people,
@@ -28,7 +28,7 @@ public record Laying(
 
   static Laying read(BookSection s) {
     return new Laying(
-        s.word("laid by", "roller, sprayer, brush or pad"),
+        s.choice("laid by", "roller, sprayer, brush or pad", LayingTool.class),
         s.number("laying rate", BookDimension.AREA_RATE),
         s.number("cut-in rate", BookDimension.RUN_RATE),
         s.whole("people"),

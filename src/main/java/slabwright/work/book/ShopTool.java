@@ -1,6 +1,7 @@
 package slabwright.work.book;
 
 import java.math.BigDecimal;
+import slabwright.work.step.ToolKind;
 
 /**
  * A tool the crew owns.
@@ -13,7 +14,7 @@ import java.math.BigDecimal;
  */
 public record ShopTool(
     String name,
-    Figure<String> kind,
+    Figure<ToolKind> kind,
     Figure<Double> wheelMm,
     Figure<Double> airflow,
     Figure<Double> bagKg,
@@ -23,7 +24,7 @@ public record ShopTool(
   static ShopTool read(BookSection s) {
     return new ShopTool(
         s.name(),
-        s.word("kind", "floor grinder, hand grinder, vacuum, fan or sprayer"),
+        s.choice("kind", "floor grinder, hand grinder, vacuum, fan or sprayer", ToolKind.class),
         s.number("wheel", BookDimension.LENGTH),
         s.number("airflow", BookDimension.AIRFLOW),
         s.number("bag holds", BookDimension.MASS),
@@ -32,7 +33,7 @@ public record ShopTool(
   }
 
   /** Whether the book calls it so. */
-  public boolean is(String what) {
+  public boolean is(ToolKind what) {
     return kind.maybe().filter(what::equals).isPresent();
   }
 }

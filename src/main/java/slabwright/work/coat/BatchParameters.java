@@ -19,7 +19,7 @@ import slabwright.work.book.Figure;
  * @param rate mm² an hour for one person
  * @param people who lay at once
  */
-public record BatchParameters(
+record BatchParameters(
     double needed,
     List<Double> kits,
     boolean splits,

@@ -1,7 +1,7 @@
 package slabwright.work.coat;
 
 /** How much of a product a floor takes. */
-public final class ProductAmount {
+final class ProductAmount {
   private ProductAmount() {}
 
   /** Volume in mm³: area × coats / coverage / (1 − loss). */

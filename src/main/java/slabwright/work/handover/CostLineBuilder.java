@@ -17,6 +17,7 @@ import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopTool;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
+import slabwright.work.step.ToolKind;
 
 /** Writes the lines of the cost; one use. */
 final class CostLineBuilder {
@@ -86,7 +87,7 @@ final class CostLineBuilder {
     }
     Figure<BigDecimal> price =
         plan.book().tools().stream()
-            .filter(t -> t.is("vacuum"))
+            .filter(t -> t.is(ToolKind.VACUUM))
             .max(
                 (a, b) ->
                     Double.compare(a.bagKg().maybe().orElse(0.0), b.bagKg().maybe().orElse(0.0)))
@@ -130,7 +131,7 @@ final class CostLineBuilder {
           CostLine.of(
               tool.name(),
               days.map(n -> count(n, n == 1 ? " day" : " days")),
-              "sheet 6, days with " + tool.kind().text(k -> k),
+              "sheet 6, days with " + tool.kind().text(ToolKind::word),
               tool.dayPrice()));
     }
   }
@@ -152,9 +153,9 @@ final class CostLineBuilder {
       boolean top = task.contains("/top.");
       boolean hand = top || (task.endsWith(".hand") && !task.endsWith("/fill.hand"));
       boolean grinds = hand && !task.endsWith("/clean.hand");
-      return (tool.is("floor grinder") && machine)
-          || (tool.is("hand grinder") && grinds)
-          || (tool.is("vacuum") && (machine || hand));
+      return (tool.is(ToolKind.FLOOR_GRINDER) && machine)
+          || (tool.is(ToolKind.HAND_GRINDER) && grinds)
+          || (tool.is(ToolKind.VACUUM) && (machine || hand));
     }
   }
 }

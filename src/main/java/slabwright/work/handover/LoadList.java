@@ -1,6 +1,7 @@
 package slabwright.work.handover;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,9 +18,10 @@ import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.Kits;
 import slabwright.work.prep.Bond;
 import slabwright.work.prep.PrepStep;
+import slabwright.work.step.ToolKind;
 
 /** What goes on the van. */
-public final class LoadList {
+final class LoadList {
   private static final List<String> SAFETY =
       List.of(
           "Respirators and cartridges as sheet 7 says",
@@ -65,19 +67,35 @@ public final class LoadList {
   }
 
   private List<HandoverDocument.Row> tools() {
-    Map<String, String> names = new LinkedHashMap<>();
-    for (AreaWorkPlan a : plan.areas()) {
-      a.floor().area().machines().stream().map(Machine::name).forEach(n -> names.put(n, ""));
-    }
+    List<HandoverDocument.Row> rows = new ArrayList<>(machines());
     plan.book().tools().stream()
-        .filter(t -> !t.is("floor grinder"))
-        .forEach(t -> names.put(t.name(), ""));
+        .filter(t -> !t.is(ToolKind.FLOOR_GRINDER))
+        .forEach(t -> rows.add(HandoverDocument.Row.toTick(t.name(), "")));
     for (AreaWorkPlan a : plan.areas()) {
       if (a.bags().maybe().filter(n -> n == 0).isEmpty()) {
-        names.put("Vacuum bags, " + a.name(), a.bags().text(String::valueOf));
+        rows.add(
+            HandoverDocument.Row.toTick(
+                "Vacuum bags, " + a.name(), a.bags().text(String::valueOf)));
       }
     }
-    return rows(names);
+    return rows;
+  }
+
+  /** The same machine does several floors: by name, as many as the floor with most of them has. */
+  private List<HandoverDocument.Row> machines() {
+    Map<String, Long> most = new LinkedHashMap<>();
+    for (AreaWorkPlan a : plan.areas()) {
+      a.floor().area().machines().stream()
+          .collect(Collectors.groupingBy(Machine::name, LinkedHashMap::new, Collectors.counting()))
+          .forEach((name, count) -> most.merge(name, count, Math::max));
+    }
+    List<HandoverDocument.Row> rows = new ArrayList<>();
+    most.forEach(
+        (name, count) ->
+            rows.addAll(
+                Collections.nCopies(
+                    Math.toIntExact(count), HandoverDocument.Row.toTick(name, ""))));
+    return rows;
   }
 
   /**
@@ -98,21 +116,25 @@ public final class LoadList {
         }
       }
     }
-    return rows(names);
+    List<HandoverDocument.Row> rows = new ArrayList<>();
+    names.forEach((label, value) -> rows.add(HandoverDocument.Row.toTick(label, value)));
+    return rows;
   }
 
   private List<HandoverDocument.Row> products() {
-    Map<String, String> names = new LinkedHashMap<>();
+    List<HandoverDocument.Row> rows = new ArrayList<>();
     for (AreaWorkPlan a : plan.areas()) {
       for (CoatPlan c : a.coats()) {
-        names.put(c.product().label() + ", " + a.name(), kits(c.kits()));
+        rows.add(
+            HandoverDocument.Row.toTick(c.product().label() + ", " + a.name(), kits(c.kits())));
       }
       if (a.prep().filler().mm3() > 0) {
         String label = plan.book().first(ProductKind.FILLER).map(p -> p.label()).orElse("Filler");
-        names.put(label + ", " + a.name(), kits(a.prep().filler().kits()));
+        rows.add(
+            HandoverDocument.Row.toTick(label + ", " + a.name(), kits(a.prep().filler().kits())));
       }
     }
-    return rows(names);
+    return rows;
   }
 
   private String kits(Figure<Kits> kits) {
@@ -126,20 +148,19 @@ public final class LoadList {
   }
 
   private List<HandoverDocument.Row> stencils() {
-    Map<String, String> names = new LinkedHashMap<>();
+    List<HandoverDocument.Row> rows = new ArrayList<>();
     for (AreaWorkPlan a : plan.areas()) {
       for (InlayTakeoff i : a.floor().inlays()) {
-        names.put("Cut stencil, " + i.name(), QuantityFormat.area(i.blank(), units));
-        names.put("Masking tape and upright masking for " + i.name(), "");
-        names.put("Masking paper round " + i.name(), QuantityFormat.area(i.skirt(), units));
+        rows.add(
+            HandoverDocument.Row.toTick(
+                "Cut stencil, " + i.name(), QuantityFormat.area(i.blank(), units)));
+        rows.add(
+            HandoverDocument.Row.toTick("Masking tape and upright masking for " + i.name(), ""));
+        rows.add(
+            HandoverDocument.Row.toTick(
+                "Masking paper round " + i.name(), QuantityFormat.area(i.skirt(), units)));
       }
     }
-    return rows(names);
-  }
-
-  private static List<HandoverDocument.Row> rows(Map<String, String> names) {
-    List<HandoverDocument.Row> rows = new ArrayList<>();
-    names.forEach((label, value) -> rows.add(HandoverDocument.Row.toTick(label, value)));
     return rows;
   }
 }

@@ -12,7 +12,7 @@ import slabwright.site.Site;
 import slabwright.site.Slab;
 
 /** The questions still open when one walks the site: what the plan does not know yet, and why. */
-public final class Walkthrough {
+final class Walkthrough {
   private Walkthrough() {}
 
   public static HandoverDocument of(Site site) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
+import slabwright.work.step.ToolKind;
 
 /**
  * How the floor is prepared, in order: trenches levelled first, then residue off, then grit by
@@ -48,7 +49,7 @@ public record PrepPlan(
   /** What one bag of the vacuum with the largest bag holds, in kg. */
   public static Figure<Double> largestBag(ShopBook book) {
     return book.tools().stream()
-        .filter(t -> t.is("vacuum"))
+        .filter(t -> t.is(ToolKind.VACUUM))
         .flatMap(t -> t.bagKg().maybe().stream())
         .filter(kg -> kg > 0)
         .max(Double::compare)

@@ -25,11 +25,11 @@ final class PrepStepBuilder {
     floor.toLevel().forEach(t -> steps.add(level(t, steps.size())));
     floor.of(PrepZone.Kind.RESIDUE).forEach(z -> steps.add(residue(z, steps.size())));
     List<GritRate> grits = grits();
-    grits.stream().filter(PrepStepBuilder::isMetal).forEach(g -> steps.add(pass(g)));
+    grits.stream().filter(GritRate::isMetal).forEach(g -> steps.add(pass(g)));
     if (!floor.gaps().isEmpty()) {
       steps.add(fill());
     }
-    grits.stream().filter(g -> !isMetal(g)).forEach(g -> steps.add(pass(g)));
+    grits.stream().filter(g -> !g.isMetal()).forEach(g -> steps.add(pass(g)));
     steps.add(clean());
     return steps;
   }
@@ -67,15 +67,11 @@ final class PrepStepBuilder {
         .orElse(List.of());
   }
 
-  private static boolean isMetal(GritRate g) {
-    return g.family().maybe().filter("metal"::equals).isPresent();
-  }
-
   private PrepStep pass(GritRate g) {
     return new PrepStep(
         "grit." + g.name(),
         "Grind, " + g.name(),
-        isMetal(g) ? PrepStep.Kind.METAL_PASS : PrepStep.Kind.FINE_PASS,
+        g.isMetal() ? PrepStep.Kind.METAL_PASS : PrepStep.Kind.FINE_PASS,
         floor.machine(),
         floor.hand(),
         RateArithmetic.time(floor.machine(), g.machineRate()),

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkOptions;
+import slabwright.inlay.artwork.batik.SvgArtworkReader;
 import slabwright.inlay.stencil.DyeLayer;
 import slabwright.inlay.stencil.StencilParameters;
 import slabwright.inlay.stencil.StencilSet;
@@ -77,7 +78,7 @@ class SeamSavingTest {
 
   private static StencilSet stencils(InputStream svg, String name, double width)
       throws IOException {
-    Artwork art = (Artwork) Artwork.read(svg, name, ArtworkOptions.ofWidth(width));
+    Artwork art = (Artwork) SvgArtworkReader.read(svg, name, ArtworkOptions.ofWidth(width));
     List<DyeLayer> layers =
         art.colours().stream().map(c -> new DyeLayer(c.hex(), c.lightness(), c.region())).toList();
     return StencilSet.of(layers, StencilParameters.usual());

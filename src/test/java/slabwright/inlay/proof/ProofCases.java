@@ -10,6 +10,7 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.artwork.batik.Icons;
+import slabwright.inlay.artwork.batik.SvgArtworkReader;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -35,7 +36,7 @@ record ProofCases(String name, Region openings, Bounds blank, Optional<Region> r
     try {
       Artwork art =
           (Artwork)
-              Artwork.read(
+              SvgArtworkReader.read(
                   new ByteArrayInputStream(Icons.one(name)), name, ArtworkOptions.ofWidth(1000));
       Region all = Region.union(art.colours().stream().map(ColourRegion::region).toList());
       Region moved = all.map(Affine.move(MARGIN, MARGIN));

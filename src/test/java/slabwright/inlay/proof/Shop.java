@@ -11,6 +11,7 @@ import java.util.Random;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
+import slabwright.inlay.artwork.batik.SvgOutlinesReader;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -66,7 +67,7 @@ final class Shop {
             + "</svg>";
     try {
       OutlinesResult read =
-          DrawnOutlines.read(
+          SvgOutlinesReader.read(
               new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)), "shop.svg");
       if (read instanceof ArtworkRefusal r) {
         throw new AssertionError(r.sentence());

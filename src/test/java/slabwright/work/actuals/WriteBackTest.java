@@ -3,19 +3,23 @@ package slabwright.work.actuals;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.site.Finish;
+import slabwright.site.FloorArea;
+import slabwright.site.Site;
 import slabwright.units.Parsed;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
 import slabwright.work.coat.CoatPlan;
 
 class WriteBackTest {
   private static final WorkPlan PLAN = WorkSamples.plan(WorkSamples.tramHall());
-  private static final ShopBookText BOOK = ExampleBook.text();
+  private static final ShopBookText BOOK = BookSamples.text();
 
   @Test
   void what_was_poured_gives_the_coverage_and_planning_again_gives_that_volume() {
@@ -56,6 +60,31 @@ class WriteBackTest {
       different += before.get(i).equals(lines.get(i)) ? 0 : 1;
     }
     assertThat(different).isEqualTo(1);
+  }
+
+  @Test
+  void a_product_used_twice_on_a_floor_is_written_back_by_both_of_its_places() {
+    Site site = WorkSamples.tramHall();
+    FloorArea hall = site.area("reading-hall").orElseThrow();
+    List<Finish.Coat> coats = new ArrayList<>(hall.finish().coats());
+    coats.add(new Finish.Coat("sealer", 2, Finish.Target.WHOLE_FLOOR));
+    Finish twice = new Finish(hall.finish().exposure(), coats);
+    Site sealedAgain =
+        site.withAreas(List.of(hall.withFinish(twice), site.area("terrace").orElseThrow()));
+    WriteBack.Result result =
+        WriteBack.of(
+                WorkSamples.plan(sealedAgain),
+                BOOK,
+                List.of(actual(WriteBack.ActualKind.USED, "sealer", "15 gal")))
+            .orThrow();
+    WorkPlan again = WorkSamples.plan(sealedAgain, ShopBook.of(result.text()));
+    double gallons =
+        again.area("reading-hall").orElseThrow().coats().stream()
+                .filter(c -> c.product().id().equals("sealer"))
+                .mapToDouble(c -> c.totalVolume().maybe().orElseThrow())
+                .sum()
+            / 3785411.784;
+    assertThat(gallons).isCloseTo(15, within(0.015));
   }
 
   @Test

@@ -45,7 +45,7 @@ class AirProperties {
   void the_worst_mean_of_a_stretch_lies_between_the_mean_from_the_start_and_the_peak(
       @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 200) Integer> minutes,
       @ForAll @DoubleRange(min = 0, max = 50) double air) {
-    Curve c = figures(minutes, air).lel();
+    ConcentrationCurve c = figures(minutes, air).lel();
     double worst = c.worstAverage(15);
     assertThat(worst).isLessThanOrEqualTo(c.peak().share() * (1 + 1e-9));
     for (double t = -14; t < 900; t += 1.7) {

@@ -35,7 +35,7 @@ class WellMixedRoomPublishedTest {
       double g,
       double h,
       double i) {
-    Curve curve =
+    ConcentrationCurve curve =
         new WellMixedRoom(1, n / 60)
             .curve(List.of(new WellMixedRoom.VapourSource(0, 1e6, 1 / 60.0)));
     double[] printed = {a, b, c, d, e, f, g, h, i};
@@ -47,7 +47,7 @@ class WellMixedRoomPublishedTest {
   /** C(t) = 0.117 (1 - e^(-2.4 t)) mg/m³: 500 m³, 1000 m³/h and decay of 0.4 an hour, 140 mg/h. */
   @Test
   void formaldehyde_settles_at_0_117_milligrams() {
-    Curve curve =
+    ConcentrationCurve curve =
         new WellMixedRoom(500, 2.4 * 500 / 60)
             .curve(List.of(new WellMixedRoom.VapourSource(0, 1e6, 140 / 60.0)));
     assertThat(curve.at(6000)).isCloseTo(0.11667, within(0.00001));
@@ -57,7 +57,7 @@ class WellMixedRoomPublishedTest {
   /** ACGIH Industrial Ventilation, from memory: 1.2 cfm into 100 000 ft³ with 2000 cfm. */
   @Test
   void build_up_reaches_200_ppm_after_20_3_minutes_and_419_after_an_hour() {
-    Curve curve =
+    ConcentrationCurve curve =
         new WellMixedRoom(100_000, 2000)
             .curve(List.of(new WellMixedRoom.VapourSource(0, 1e6, 1.2)));
     assertThat(curve.at(20.273) * 1e6).isCloseTo(200, within(0.005));

@@ -123,4 +123,16 @@ class ShopBookTest {
   private static Product product(String entries) {
     return book("[product p]\n" + entries + "\n").products().get(0);
   }
+
+  @Test
+  void a_tool_of_an_unknown_kind_is_named_with_the_kinds_there_are() {
+    ShopBook book =
+        ShopBook.of(ExampleBook.text().with("tool", "vacuum small", "kind", "vacuum cleaner"));
+    assertThat(book.faults())
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.sentence())
+                    .contains("\"vacuum cleaner\" is none of floor grinder, hand grinder, vacuum"));
+  }
 }

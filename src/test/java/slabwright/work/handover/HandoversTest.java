@@ -1,27 +1,22 @@
 package slabwright.work.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.Duration;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
 import slabwright.site.Declined;
+import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Site;
-import slabwright.units.QuantityFormat;
-import slabwright.units.UnitSystem;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
-import slabwright.work.actuals.RateWriter;
-import slabwright.work.book.ExampleBook;
 import slabwright.work.book.ShopBook;
-import slabwright.work.book.ShopBookText;
 
 class HandoversTest {
   private static final Site SITE = WorkSamples.tramHall();
@@ -147,6 +142,36 @@ class HandoversTest {
   }
 
   @Test
+  void the_load_list_keeps_every_line_where_two_floor_areas_have_one_name() {
+    List<FloorArea> areas = SITE.areas().stream().map(a -> a.withName("Hall")).toList();
+    List<HandoverDocument.Section> renamed =
+        Handovers.of(WorkSamples.plan(SITE.withAreas(areas))).loadList().sections();
+    List<HandoverDocument.Section> before = Handovers.of(PLAN).loadList().sections();
+    for (int i = 0; i < before.size(); i++) {
+      assertThat(renamed.get(i).rows())
+          .as(before.get(i).heading())
+          .hasSameSizeAs(before.get(i).rows());
+    }
+  }
+
+  @Test
+  void the_load_list_keeps_every_line_where_a_product_is_laid_twice_on_a_floor() {
+    FloorArea hall = SITE.areas().get(0);
+    List<Finish.Coat> coats = new ArrayList<>(hall.finish().coats());
+    coats.add(new Finish.Coat("sealer", 1, Finish.Target.WHOLE_FLOOR));
+    FloorArea twice = hall.withFinish(new Finish(hall.finish().exposure(), coats));
+    WorkPlan plan = WorkSamples.plan(SITE.withAreas(List.of(twice, SITE.areas().get(1))));
+    assertThat(products(plan)).hasSize(products(PLAN).size() + 1);
+  }
+
+  private static List<HandoverDocument.Row> products(WorkPlan plan) {
+    return Handovers.of(plan).loadList().sections().stream()
+        .filter(s -> s.heading().equals("Products"))
+        .flatMap(s -> s.rows().stream())
+        .toList();
+  }
+
+  @Test
   void the_walkthrough_asks_only_for_what_the_plan_does_not_know() {
     String text = Walkthrough.of(SITE).text();
     assertThat(text).contains("Is there a vapour barrier?");
@@ -161,35 +186,5 @@ class HandoversTest {
     String text = Walkthrough.of(SITE.withAreas(areas)).text();
     assertThat(text.split("Does it get wet in use", -1)).hasSize(3);
     assertThat(text.split("many feet", -1)).as("indoors alone").hasSize(2);
-  }
-
-  @Test
-  void what_really_happened_goes_back_into_the_book_with_its_comments() {
-    ShopBookText before = ExampleBook.text();
-    RateWriter feet = new RateWriter(UnitSystem.FEET_INCHES);
-    double ft2 = QuantityFormat.SQUARE_FOOT_MM2;
-    ShopBookText after = feet.machineRate(before, "metal 30", 1000 * ft2, Duration.ofMinutes(250));
-    after = feet.coverage(after, "sealer", 1900 * ft2, 1, 5 * QuantityFormat.US_GALLON_MM3, 0.05);
-    assertThat(after.value("grit", "metal 30", "machine rate")).contains("240 ft2/h");
-    assertThat(after.value("product", "sealer", "coverage")).contains("400 ft2/gal");
-    assertThat(after.text().lines().filter(l -> l.contains("#")).toList())
-        .isEqualTo(before.text().lines().filter(l -> l.contains("#")).toList());
-    assertThat(ShopBook.of(after).faults()).isEmpty();
-  }
-
-  @Test
-  void actuals_read_back_as_what_they_were_in_either_system() {
-    for (UnitSystem units : UnitSystem.values()) {
-      ShopBookText book =
-          new RateWriter(units)
-              .layingRate(ExampleBook.text(), "topcoat", 5e7, 2, Duration.ofMinutes(30));
-      double rate =
-          ShopBook.of(book).products().stream()
-              .filter(p -> p.id().equals("topcoat"))
-              .findFirst()
-              .flatMap(p -> p.laying().rate().maybe())
-              .orElseThrow();
-      assertThat(rate).isCloseTo(5e7, within(5e4));
-    }
   }
 }

@@ -12,13 +12,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabwright.site.Exposure;
 import slabwright.units.QuantityFormat;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 
 class PrepPlanTest {
   private static final double FT2 = QuantityFormat.SQUARE_FOOT_MM2;
-  private static final ShopBook BOOK = ExampleBook.book();
+  private static final ShopBook BOOK = BookSamples.book();
 
   /** A tool maker's guide: 2–3 extra hard, 4–5 hard, 6–7 soft, 8–9 extra soft bond. */
   @ParameterizedTest

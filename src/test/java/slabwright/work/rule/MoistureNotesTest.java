@@ -12,13 +12,13 @@ import slabwright.site.Slab;
 import slabwright.units.Length;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 
 class MoistureNotesTest {
   private static final Product TOPCOAT =
-      ExampleBook.book().first(ProductKind.TOPCOAT).orElseThrow();
+      BookSamples.book().first(ProductKind.TOPCOAT).orElseThrow();
 
   @Test
   void a_reading_over_the_data_sheets_limit_is_not_met() {

@@ -19,13 +19,13 @@ import slabwright.site.OutlinePiece;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 import slabwright.units.QuantityFormat;
-import slabwright.work.book.ExampleBook;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 
 class TopPlanTest {
   private static final Offset<Double> GRID = within(0.01);
-  private static final ShopBook BOOK = ExampleBook.book();
+  private static final ShopBook BOOK = BookSamples.book();
 
   private static TopTakeoff foot(Form form, double thickness, int steps) {
     return feet(mark("top", form, thickness, steps)).get(0);

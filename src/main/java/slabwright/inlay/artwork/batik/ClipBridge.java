@@ -36,7 +36,7 @@ final class ClipBridge extends SVGClipPathElementBridge {
       }
     }
     ClipOutlines outlines = new ClipOutlines(parts, inner(context, clip, clipped));
-    return new ClipRable8Bit(clipped.getGraphicsNodeRable(true), outlines.carrier(), false);
+    return new ClipRable8Bit(clipped.getGraphicsNodeRable(true), new ClipCarrier(outlines), false);
   }
 
   private static AffineTransform placement(
@@ -69,7 +69,7 @@ final class ClipBridge extends SVGClipPathElementBridge {
     Path2D here = new Path2D.Double(outline, placed);
     Optional<ClipOutlines> own =
         Optional.ofNullable(node.getClip())
-            .map(c -> ClipOutlines.of(c.getClipPath()).transformed(placed));
+            .map(c -> ClipCarrier.outlines(c.getClipPath()).transformed(placed));
     return Optional.of(new ClipOutlines.Part(here, own));
   }
 
@@ -83,6 +83,6 @@ final class ClipBridge extends SVGClipPathElementBridge {
   private static Optional<ClipOutlines> inner(
       BridgeContext context, Element element, GraphicsNode node) {
     ClipRable clip = CSSUtilities.convertClipPath(element, node, context);
-    return Optional.ofNullable(clip).map(c -> ClipOutlines.of(c.getClipPath()));
+    return Optional.ofNullable(clip).map(c -> ClipCarrier.outlines(c.getClipPath()));
   }
 }

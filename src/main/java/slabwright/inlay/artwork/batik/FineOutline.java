@@ -15,7 +15,7 @@ import org.apache.batik.ext.awt.geom.ExtendedShape;
  * which is 0.3 mm on a ring 2.4 m wide; here an arc takes one Bézier for every 22.5 degrees, which
  * strays by less than a ten-millionth.
  */
-public final class FineOutline {
+final class FineOutline {
   private static final double STEP = 22.5;
 
   private FineOutline() {}

@@ -22,7 +22,7 @@ import slabwright.inlay.artwork.css.EmbeddedFont;
  * installed on the computer. A family that is not at hand is remembered in the text, so that its
  * substitution can be said.
  */
-public final class FontResolver implements FontFamilyResolver {
+final class FontResolver implements FontFamilyResolver {
   /** The name the SVG library is told to use for text that names no font. */
   static final String NO_NAME = "no font named";
 

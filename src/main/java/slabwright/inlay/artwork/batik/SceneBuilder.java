@@ -12,7 +12,6 @@ import org.w3c.dom.DOMException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkPage;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.RefusedArtworkException;
@@ -22,7 +21,7 @@ import slabwright.inlay.artwork.css.SvgNode;
 import slabwright.inlay.artwork.css.SvgText;
 
 /** Hands checked elements to the SVG library and takes back its tree of things to paint. */
-public final class SceneBuilder {
+final class SceneBuilder {
   private static final String XLINK = "http://www.w3.org/1999/xlink";
   private static final String XML = "http://www.w3.org/XML/1998/namespace";
 
@@ -65,7 +64,7 @@ public final class SceneBuilder {
     try {
       GraphicsNode node = new GVTBuilder().build(context, document(root));
       if (node == null) {
-        throw new RefusedArtworkException(Reason.NOTHING_PAINTED, Artwork.NOTHING);
+        throw RefusedArtworkException.nothingPainted();
       }
       return node;
     } catch (BridgeException | DOMException e) {

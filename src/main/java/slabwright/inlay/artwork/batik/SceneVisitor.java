@@ -28,7 +28,7 @@ import slabwright.inlay.artwork.WarningCollector;
 import slabwright.shape.Vec;
 
 /** Walks the tree of things to paint, in paint order, and notes each as an outline on the page. */
-public final class SceneVisitor {
+final class SceneVisitor {
   /** What is fainter than this is not painted. */
   static final double FAINTEST = 0.002;
 
@@ -87,7 +87,7 @@ public final class SceneVisitor {
       state = state.faded(a.getAlpha());
     }
     if (node.getClip() != null) {
-      ClipOutlines clip = ClipOutlines.of(node.getClip().getClipPath());
+      ClipOutlines clip = ClipCarrier.outlines(node.getClip().getClipPath());
       state = state.clipped(clip.transformed(state.toPage()));
     }
     if (node.getMask() != null) {
@@ -100,7 +100,7 @@ public final class SceneVisitor {
     GraphicsNode content = node.getMask().getMaskNode();
     List<PaintedShape> painted = shapes(content, state.toPage(), notes);
     ClipOutlines extent =
-        ClipOutlines.of(node.getMask().getFilterRegion()).transformed(state.toPage());
+        ClipCarrier.outlines(node.getMask().getFilterRegion()).transformed(state.toPage());
     note(
         Kind.MASK,
         "a mask is cut at half brightness: what it dims less than that is painted whole.",

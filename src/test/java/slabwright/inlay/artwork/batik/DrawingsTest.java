@@ -43,7 +43,7 @@ class DrawingsTest {
   private static void check(Path svg) throws IOException {
     Artwork art =
         (Artwork)
-            Artwork.read(
+            SvgArtworkReader.read(
                 svg, ArtworkOptions.ofWidth(1500).withTolerance(0.005).withShippedFontsOnly());
     double square = art.mmPerPx() * art.mmPerPx();
     Map<String, Double> seen =

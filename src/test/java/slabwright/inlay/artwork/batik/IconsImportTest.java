@@ -98,7 +98,7 @@ class IconsImportTest {
   }
 
   private static ArtworkResult read(Map.Entry<String, byte[]> icon) throws IOException {
-    return Artwork.read(
+    return SvgArtworkReader.read(
         new ByteArrayInputStream(icon.getValue()), icon.getKey(), ArtworkOptions.ofWidth(WIDTH_MM));
   }
 }

@@ -24,7 +24,7 @@ final class Svg {
   static ArtworkResult read(String svg, ArtworkOptions options) {
     byte[] bytes = svg.getBytes(StandardCharsets.UTF_8);
     try {
-      return Artwork.read(
+      return SvgArtworkReader.read(
           new ByteArrayInputStream(bytes), "test.svg", options.withShippedFontsOnly());
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A concentration over time in minutes, known exactly at every moment from minute 0 on. */
-public final class Curve {
+public final class ConcentrationCurve {
   private final List<CurvePiece> pieces;
 
-  Curve(List<CurvePiece> pieces) {
+  ConcentrationCurve(List<CurvePiece> pieces) {
     this.pieces = List.copyOf(pieces);
   }
 
@@ -152,7 +152,7 @@ public final class Curve {
   /** Equal when the same at every moment. */
   @Override
   public boolean equals(Object o) {
-    return o instanceof Curve c && pieces.equals(c.pieces);
+    return o instanceof ConcentrationCurve c && pieces.equals(c.pieces);
   }
 
   @Override

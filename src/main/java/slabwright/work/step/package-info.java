@@ -1,0 +1,5 @@
+/**
+ * What a step of work is, as a type; knows no other package of the work. All of them read a step's
+ * type and never the text of its id or name.
+ */
+package slabwright.work.step;
