@@ -56,6 +56,9 @@ class HouseTest {
   private static final Path SOURCE = Path.of("src/main/java/slabwright");
   private static final Pattern LINK = Pattern.compile("\\{@link[\\s*]+(\\w+)");
 
+  private static final Pattern TEST =
+      Pattern.compile("\\n *@(Test|ParameterizedTest|Property|Example)\\b");
+
   /** Which rooms each room may use, beside itself. */
   private static final Map<String, List<String>> MAY_USE =
       Map.ofEntries(
@@ -396,6 +399,25 @@ class HouseTest {
           .sorted()
           .toList()
           .stream();
+    }
+  }
+
+  /** What surefire includes goes by the file's name; a test of another name would never run. */
+  @Test
+  void every_test_has_a_name_by_which_it_runs() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
+      List<Path> tests = files.filter(f -> f.toString().endsWith(".java")).toList();
+      assertThat(tests).hasSizeGreaterThan(100);
+      for (Path file : tests) {
+        String text = Files.readString(file);
+        boolean runs =
+            TEST.matcher(text).find()
+                && !text.contains("@EnabledIfSystemProperty(")
+                && !text.contains("\nabstract class");
+        assertThat(!runs || file.toString().matches(".*(Test|Properties)\\.java"))
+            .as("%s is named ...Test or ...Properties", file)
+            .isTrue();
+      }
     }
   }
 

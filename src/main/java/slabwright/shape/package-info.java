@@ -9,7 +9,8 @@
  * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link ArrangementFace}, {@link
  * Border} and {@link BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link
  * PreparedRegion}, {@link FillRule}, {@link Offset}, {@link LineClip}. {@link RingValidator} tells
- * a {@link RingFault} in words.
+ * a {@link RingFault} in words. {@link SymmetricSystem} solves the normal equations of least
+ * squares.
  *
  * <p>Inside: {@link GridChain}, {@link SegmentSplitter}, {@link Noding} and {@link NodedSegments};
  * {@link ArrangementEdges}, {@link HalfEdges}, {@link Cycles}, {@link Nesting}, {@link FaceTable},

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,6 +33,19 @@ class KillTest {
   @ParameterizedTest
   @ValueSource(ints = {7, 40})
   void at_most_the_last_edit_is_missing_after_a_kill(int edits)
+      throws IOException, TimeoutException, InterruptedException {
+    killAndRecover(edits);
+  }
+
+  @ParameterizedTest
+  @Tag("long")
+  @ValueSource(ints = {1, 2, 3, 5, 9, 14, 23, 31, 52, 77, 110, 150})
+  void at_most_the_last_edit_is_missing_after_any_of_many_kills(int edits)
+      throws IOException, TimeoutException, InterruptedException {
+    killAndRecover(edits);
+  }
+
+  private void killAndRecover(int edits)
       throws IOException, TimeoutException, InterruptedException {
     Path plan = TestSites.shed(data);
     int said = killedAfter(edits, plan);

@@ -6,6 +6,7 @@ import java.util.List;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
@@ -35,6 +36,12 @@ class RasterReachTest {
   @Example
   void the_tip_of_a_trench_between_two_cells_is_in_the_way() {
     reach_lies_between_two_flood_fills(-1458237863937041881L);
+  }
+
+  @Property(tries = 10_000)
+  @Tag("long")
+  void reach_lies_between_two_flood_fills_on_thousands_of_floors(@ForAll long seed) {
+    reach_lies_between_two_flood_fills(seed);
   }
 
   @Property(tries = 200)

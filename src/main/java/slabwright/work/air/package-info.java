@@ -5,9 +5,10 @@
  * concentrations as a share (1 ppm is 1e-6). Nothing is ever capped.
  *
  * <p>{@link AirScreening} (entry) of each {@link VapourStep}; {@link Solvent}, {@link
- * ExposureLimit}, {@link SolventShare}, {@link Mixture}; {@link WellMixedRoom} and {@link Curve};
- * {@link AirFigures}, {@link StepAirFigures}, {@link LimitComparison}, {@link ClearingTime}, {@link
- * FreshAirNeed}, {@link AirVolume}; {@link FireCodeCheck}, {@link IgnitionCheck}, {@link AirPath}.
+ * ExposureLimit}, {@link SolventShare}, {@link Mixture}; {@link WellMixedRoom} and {@link
+ * ConcentrationCurve}; {@link AirFigures}, {@link StepAirFigures}, {@link LimitComparison}, {@link
+ * ClearingTime}, {@link FreshAirNeed}, {@link AirVolume}; {@link FireCodeCheck}, {@link
+ * IgnitionCheck}, {@link AirPath}.
  *
  * <p>Definition: a well-mixed room, {@code V dC = G dt - Q' C dt} with {@code Q' = Q / K}; each
  * step's vapour is set free evenly while it is laid. Known limits: vapour heavier than air lies on

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.artwork.batik.Icons;
 import slabwright.inlay.proof.ProofCases.Case;
@@ -16,11 +17,9 @@ import slabwright.shape.Affine;
 
 /**
  * Shops' drawings of real graphics in many poses and sizes. The full matrix (8 poses and 5 odd
- * angles, 5 scales, 6 cases, every graphic) runs with {@code -Dslabwright.full=true}; otherwise a
- * fixed thin sample of it.
+ * angles, 5 scales, 6 cases, every graphic) is the long run; otherwise a fixed thin sample of it.
  */
 class ProofMatrixTest {
-  private static final boolean FULL = Boolean.getBoolean("slabwright.full");
   private static final double[] SCALES = {0.5, 0.98, 1, 1.02, 2};
   private static final double[] ODD = {7, 33.3, 101, 222.2, 311};
   private static final double SYMMETRIC = 0.98;
@@ -37,16 +36,26 @@ class ProofMatrixTest {
   private final List<String> wrong = new ArrayList<>();
 
   @Test
-  void every_fault_is_told_and_nothing_else() {
+  void in_a_thin_sample_every_fault_is_told_and_nothing_else() {
+    check(false);
+  }
+
+  @Test
+  @Tag("long")
+  void in_the_whole_matrix_every_fault_is_told_and_nothing_else() {
+    check(true);
+  }
+
+  private void check(boolean full) {
     int graphics = 0;
     int skipped = 0;
-    for (String name : names()) {
+    for (String name : names(full)) {
       ProofCases cases = ProofCases.icon(name);
       if (Symmetry.of(cases.openings()).worst() >= SYMMETRIC || cases.removable().isEmpty()) {
         skipped++;
-      } else if (FULL || graphics < 3) {
+      } else if (full || graphics < 3) {
         graphics++;
-        runAll(cases, graphics);
+        runAll(cases, graphics, full);
       }
     }
     System.out.printf(
@@ -55,25 +64,25 @@ class ProofMatrixTest {
         graphics,
         skipped);
     table.forEach((row, told) -> System.out.println("  " + row + " -> " + told));
-    assertThat(graphics).isGreaterThanOrEqualTo(FULL ? 20 : 3);
+    assertThat(graphics).isGreaterThanOrEqualTo(full ? 20 : 3);
     assertThat(wrong).isEmpty();
   }
 
   /** Every fortieth icon; the sample looks at a few of them. */
-  private static List<String> names() {
+  private static List<String> names(boolean full) {
     List<String> all = new ArrayList<>(Icons.all().keySet());
     List<String> some = new ArrayList<>();
-    for (int i = 7; i < all.size(); i += FULL ? 28 : 190) {
+    for (int i = 7; i < all.size(); i += full ? 28 : 190) {
       some.add(all.get(i));
     }
     return some;
   }
 
-  private void runAll(ProofCases cases, int graphic) {
+  private void runAll(ProofCases cases, int graphic, boolean full) {
     int i = graphic;
     for (Posed posed : poses()) {
       for (Case which : Case.values()) {
-        if (FULL || i++ % 61 == 0) {
+        if (full || i++ % 61 == 0) {
           run(cases, which, posed);
         }
       }

@@ -1,10 +1,12 @@
 /**
  * SVG 1.1 through Batik to painted shapes: the one place of Batik in the inlay.
  *
- * <p>{@link SceneBuilder} (entry) builds the scene, with {@link SceneUserAgent}, {@link
- * ClipBridge}, {@link PatternBridge}, and for letters {@link FontResolver}, {@link FontFamily} and
- * {@link HighResolutionFont}. {@link SceneVisitor} walks it with {@link SceneState}, {@link
- * TextVisitor}, {@link MarkerNodes} and {@link PaintColour}. {@link FineOutline}, {@link SvgArc}
- * and {@link StrokeOutliner} keep curves exact until they are flattened once.
+ * <p>{@link SvgArtworkReader} (entry: colour regions) and {@link SvgOutlinesReader} (entry: bare
+ * lines). {@link SceneBuilder} builds the scene, with {@link SceneUserAgent}, {@link ClipBridge}
+ * and {@link ClipCarrier}, {@link PatternBridge}, and for letters {@link FontResolver}, {@link
+ * FontFamily} and {@link HighResolutionFont}. {@link SceneVisitor} walks it with {@link
+ * SceneState}, {@link TextVisitor}, {@link MarkerNodes} and {@link PaintColour}. {@link
+ * FineOutline}, {@link SvgArc} and {@link StrokeOutliner} keep curves exact until they are
+ * flattened once.
  */
 package slabwright.inlay.artwork.batik;

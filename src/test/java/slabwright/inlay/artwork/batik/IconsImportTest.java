@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkOptions;
@@ -17,7 +18,7 @@ import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ArtworkWarning;
 
-/** Real drawings in bulk. {@code -Dslabwright.full=true} checks the area of every one. */
+/** Real drawings in bulk. The long run checks the area of every one. */
 class IconsImportTest {
   private static final int EVERY = 40;
   private static final double WIDTH_MM = 1000;
@@ -36,14 +37,23 @@ class IconsImportTest {
   }
 
   @Test
-  void areas_agree_with_counted_pixels() throws IOException {
-    boolean full = Boolean.getBoolean("slabwright.full");
+  void areas_of_every_fortieth_agree_with_counted_pixels() throws IOException {
+    checkAreas(EVERY);
+  }
+
+  @Test
+  @Tag("long")
+  void areas_of_all_agree_with_counted_pixels() throws IOException {
+    checkAreas(1);
+  }
+
+  private static void checkAreas(int every) throws IOException {
     List<String> wrong = new ArrayList<>();
     double worst = 0;
     int i = 0;
     int checked = 0;
     for (Map.Entry<String, byte[]> icon : Icons.all().entrySet()) {
-      if (full || i++ % EVERY == 0) {
+      if (i++ % every == 0) {
         double miss = miss(icon, wrong);
         worst = Math.max(worst, miss);
         checked++;
