@@ -29,6 +29,7 @@ import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.site.Site;
 import slabwright.store.GraphicFiles;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.days.ICalendarWriter;
 
@@ -59,6 +60,8 @@ final class JobCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput, IOException {
     Site site = PlanLoader.read(plan);
@@ -86,13 +89,13 @@ final class JobCommand implements Callable<Integer> {
     }
   }
 
-  private static void numbers(OutFolder folder, SiteResult result) {
+  private void numbers(OutFolder folder, SiteResult result) {
     List<AreaResult> areas = result.areas();
     folder.add(
         "tally.json",
-        TallyJson.write(result.site(), areas.stream().map(AreaResult::ways).toList()));
+        TallyJson.write(result.site(), areas.stream().map(AreaResult::ways).toList(), words));
     folder.add("work.json", WorkJson.write(result.work()));
-    folder.add("quantities.csv", QuantitiesCsv.write(areas));
+    folder.add("quantities.csv", QuantitiesCsv.write(areas, words));
     calendar(folder, result);
     for (AreaResult a : areas) {
       for (PlacedInlay i : a.inlays()) {
@@ -140,7 +143,7 @@ final class JobCommand implements Callable<Integer> {
     PrintWriter print = spec.commandLine().getOut();
     print.println(site.name() + (site.note().isBlank() ? "" : " (" + site.note() + ")"));
     for (AreaResult a : areas) {
-      ConsoleSummary.tally(print, a.takeoff(), site.units());
+      ConsoleSummary.tally(print, a.takeoff(), site.units(), words);
       a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units()));
     }
     print.println(folder.names().size() + " files in " + out);

@@ -15,6 +15,7 @@ import slabwright.project.RefusedInput;
 import slabwright.sheets.json.TallyJson;
 import slabwright.site.Site;
 import slabwright.store.ReleaseArchive;
+import slabwright.words.Words;
 
 /** {@code tally PLAN}: net floor, edges, machine and hand work of each area. */
 @Command(
@@ -30,6 +31,8 @@ final class TallyCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput {
     Site site = PlanLoader.read(plan);
@@ -39,9 +42,10 @@ final class TallyCommand implements Callable<Integer> {
       out.print(
           TallyJson.write(
               new ReleaseArchive(plan).withoutOutdatedReleases(site),
-              takeoffs.stream().map(ReachAnalysis::of).toList()));
+              takeoffs.stream().map(ReachAnalysis::of).toList(),
+              words));
     } else {
-      takeoffs.forEach(t -> ConsoleSummary.tally(out, t, site.units()));
+      takeoffs.forEach(t -> ConsoleSummary.tally(out, t, site.units(), words));
     }
     return 0;
   }

@@ -16,6 +16,7 @@ import slabwright.sheets.json.WorkJson;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /** The sheets and their numbers as files. */
@@ -42,7 +43,7 @@ public final class SheetExport {
       case CSV ->
           files.add(
               SheetRequest.fileNameStem(done) + "-quantities.csv",
-              QuantitiesCsv.write(done.areas()));
+              QuantitiesCsv.write(done.areas(), Words.english()));
       case JSON -> json(files, done);
     }
     steps.report(MADE);
@@ -87,7 +88,8 @@ public final class SheetExport {
     String stem = SheetRequest.fileNameStem(done);
     files.add(
         stem + "-tally.json",
-        TallyJson.write(done.site(), done.areas().stream().map(AreaResult::ways).toList()));
+        TallyJson.write(
+            done.site(), done.areas().stream().map(AreaResult::ways).toList(), Words.english()));
     files.add(stem + "-work.json", WorkJson.write(done.work()));
     for (AreaResult a : done.areas()) {
       for (PlacedInlay i : a.inlays()) {
