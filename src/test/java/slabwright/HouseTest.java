@@ -63,6 +63,7 @@ class HouseTest {
   private static final Map<String, List<String>> MAY_USE =
       Map.ofEntries(
           Map.entry("units", List.of()),
+          Map.entry("words", List.of("units")),
           Map.entry("shape", List.of("units")),
           Map.entry("site", List.of("units", "shape")),
           Map.entry("tape", List.of("units", "shape", "site")),
@@ -74,28 +75,29 @@ class HouseTest {
           Map.entry(
               "figures",
               List.of(
-                  "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin")),
+                  "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
+                  "pdfin")),
           Map.entry(
               "sheets",
               List.of(
-                  "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin",
-                  "figures")),
+                  "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
+                  "pdfin", "figures")),
           Map.entry(
               "project",
               List.of(
-                  "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin",
-                  "figures", "sheets", "store")),
+                  "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
+                  "pdfin", "figures", "sheets", "store")),
           Map.entry("store", List.of("units", "shape", "site")),
           Map.entry(
               "cli",
               List.of(
-                  "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin",
-                  "figures", "sheets", "store", "project")),
+                  "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
+                  "pdfin", "figures", "sheets", "store", "project")),
           Map.entry(
               "desk",
               List.of(
-                  "units", "shape", "site", "tape", "floor", "inlay", "work", "drawing", "pdfin",
-                  "figures", "sheets", "store", "project")));
+                  "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
+                  "pdfin", "figures", "sheets", "store", "project")));
 
   static Stream<String> rooms() {
     return MAY_USE.keySet().stream().sorted();

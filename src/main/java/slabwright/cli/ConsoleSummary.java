@@ -10,12 +10,13 @@ import slabwright.inlay.stencil.FindingGroups;
 import slabwright.site.EdgeClass;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** Short texts on the screen. */
 final class ConsoleSummary {
   private ConsoleSummary() {}
 
-  static void tally(PrintWriter out, FloorTakeoff t, UnitSystem units) {
+  static void tally(PrintWriter out, FloorTakeoff t, UnitSystem units, Words words) {
     out.println(t.area().name());
     row(out, "net floor", QuantityFormat.area(t.net().area(), units));
     row(out, "to be ground", QuantityFormat.area(t.ground().area(), units));
@@ -30,7 +31,7 @@ final class ConsoleSummary {
       }
     }
     row(out, "cut-in", QuantityFormat.run(t.cutIn(), units));
-    t.notes().forEach(n -> out.println("  ! " + n.sentence()));
+    t.notes().forEach(n -> out.println("  ! " + words.say(n.message())));
   }
 
   private static void row(PrintWriter out, String label, String value) {

@@ -16,6 +16,7 @@ import slabwright.project.SiteResult;
 import slabwright.project.export.JobFiles;
 import slabwright.sheets.page.PaperSize;
 import slabwright.site.Site;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /** {@code job PLAN --out DIR}: the whole main job into a folder. */
@@ -45,13 +46,15 @@ final class JobCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput, IOException {
     Site site = PlanLoader.read(plan);
     PaperSize chosen = SheetsCommand.paper(paper, site);
     SiteResult result = PlanLoader.compute(site, plan);
     OutFolder folder = new OutFolder(out);
-    List<String> said = new JobFiles(result, plan, chosen, acceptFont).addTo(folder);
+    List<String> said = new JobFiles(result, plan, chosen, acceptFont, words).addTo(folder);
     folder.commit();
     summary(site, result.areas(), folder);
     PrintWriter err = spec.commandLine().getErr();
@@ -64,7 +67,7 @@ final class JobCommand implements Callable<Integer> {
     PrintWriter print = spec.commandLine().getOut();
     print.println(site.name() + (site.note().isBlank() ? "" : " (" + site.note() + ")"));
     for (AreaResult a : areas) {
-      ConsoleSummary.tally(print, a.takeoff(), site.units());
+      ConsoleSummary.tally(print, a.takeoff(), site.units(), words);
       a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units()));
     }
     print.println(folder.names().size() + " files in " + out);

@@ -11,6 +11,7 @@ import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
 import slabwright.project.SiteTally;
 import slabwright.site.Site;
+import slabwright.words.Words;
 
 /** {@code tally PLAN}: net floor, edges, machine and hand work of each area. */
 @Command(
@@ -26,15 +27,17 @@ final class TallyCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput {
     Site site = PlanLoader.read(plan);
     SiteTally tally = SiteTally.of(site, plan);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.print(tally.json());
+      out.print(tally.json(words));
     } else {
-      tally.floors().forEach(t -> ConsoleSummary.tally(out, t, site.units()));
+      tally.floors().forEach(t -> ConsoleSummary.tally(out, t, site.units(), words));
     }
     return 0;
   }

@@ -23,6 +23,7 @@ import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.model.plan.TapeWalkJournal;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.model.scene.Pictures;
+import slabwright.words.Words;
 
 /** The desk without its screens, put together: what is open, and all that is worked out of it. */
 record DeskModel(
@@ -51,7 +52,7 @@ record DeskModel(
   public static DeskModel of(DeskSettings settings, Path data, Executor home) {
     Desk desk = new Desk();
     Selection focus = new Selection(desk);
-    DeskContext bench = new DeskContext(desk, focus, settings);
+    DeskContext bench = new DeskContext(desk, focus, settings, Words.english());
     Pictures pictures = new Pictures(desk, focus, home);
     PlanStorage keeper = new PlanStorage(desk, settings, data, home);
     SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, home);

@@ -2,6 +2,7 @@ package slabwright.floor;
 
 import java.util.Set;
 import slabwright.site.EdgeClass;
+import slabwright.units.Message;
 
 /**
  * Which edges a product is cut in along. Doorways and open edges are the ones that differ (common
@@ -9,19 +10,19 @@ import slabwright.site.EdgeClass;
  */
 public enum CutIn {
   /** What is rolled out over doorways and open edges. */
-  USUAL("usual: doorways and open edges rolled over"),
+  USUAL(Message.of("floor.cut-in.usual")),
   /** A stain or dye whose colour stops at the doors. */
-  STAIN("stain or dye that stops at the doors"),
+  STAIN(Message.of("floor.cut-in.stain")),
   /** A sealer that is brushed along every edge. */
-  SEALER("sealer brushed along every edge");
+  SEALER(Message.of("floor.cut-in.sealer"));
 
-  private final String words;
+  private final Message words;
 
-  CutIn(String words) {
+  CutIn(Message words) {
     this.words = words;
   }
 
-  public String words() {
+  public Message words() {
     return words;
   }
 

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
@@ -13,6 +14,7 @@ import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.Spot;
+import slabwright.units.Message;
 
 /**
  * The edges of a floor, counted.
@@ -31,7 +33,7 @@ public record EdgeTally(
   }
 
   /** How far two kinds of floor meet, mm; the later lies on top. */
-  public record Meeting(String below, String above, double length) {}
+  public record Meeting(Message below, Message above, double length) {}
 
   /** Lines of one kind: how many, and their length on the net floor together, mm. */
   public record LineMarks(MarkType kind, int count, double length) {}
@@ -42,10 +44,10 @@ public record EdgeTally(
   }
 
   private static List<Meeting> meetings(List<Transition> transitions) {
-    Map<List<String>, Double> sums = new LinkedHashMap<>();
+    Map<List<Message>, Double> sums = new LinkedHashMap<>();
     for (Transition tr : transitions) {
-      String below = tr.below().map(m -> m.kind().type().word()).orElse("old slab");
-      sums.merge(List.of(below, tr.above().kind().type().word()), tr.length(), Double::sum);
+      List<Message> kinds = List.of(Zone.kind(tr.below()), Zone.kind(Optional.of(tr.above())));
+      sums.merge(kinds, tr.length(), Double::sum);
     }
     List<Meeting> meetings = new ArrayList<>();
     sums.forEach((k, v) -> meetings.add(new Meeting(k.get(0), k.get(1), v)));

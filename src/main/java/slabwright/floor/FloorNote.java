@@ -2,10 +2,11 @@ package slabwright.floor;
 
 import java.util.Optional;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /**
- * Something about the take-off that the person should know, in one sentence.
+ * Something about the take-off that the person should know.
  *
  * @param markId the mark it is about, or empty
  */
-public record FloorNote(String sentence, String markId, Optional<Vec> where) {}
+public record FloorNote(Message message, String markId, Optional<Vec> where) {}

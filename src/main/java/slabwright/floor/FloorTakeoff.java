@@ -14,7 +14,7 @@ import slabwright.shape.Region;
 import slabwright.site.EdgeClass;
 import slabwright.site.FloorArea;
 import slabwright.site.MarkType;
-import slabwright.site.Refusal;
+import slabwright.units.Refusal;
 
 /**
  * The take-off of one floor area: a pure function of it and of a tolerance. All areas in mm²,

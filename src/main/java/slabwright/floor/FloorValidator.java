@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.shape.Region;
+import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
-import slabwright.site.Refusal;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** What the person should know about a take-off, and what is refused. */
 final class FloorValidator {
@@ -22,7 +24,7 @@ final class FloorValidator {
       refusals.add(
           Refusal.at(
               "outline",
-              "The outline of \"" + plan.area().name() + "\" encloses no floor; draw its walls."));
+              Message.of("floor.validator.outline-encloses-no-floor", plan.area().name())));
     }
     for (int i = 0; i < plan.area().marks().size(); i++) {
       Mark mark = plan.mark(i);
@@ -31,7 +33,7 @@ final class FloorValidator {
       if (mark.kind().type() == MarkType.LEVEL_CHANGE) {
         notes.add(
             new FloorNote(
-                "Machine reach takes level change " + name(mark) + " as passable.",
+                Message.of("floor.validator.level-change-taken-as-passable", name(mark)),
                 mark.id(),
                 Optional.of(mark.form().spots().get(0).vec())));
       }
@@ -45,17 +47,17 @@ final class FloorValidator {
       return;
     }
     if (form.area() - outside.area() < CRUMB) {
+      Vec at = form.labelPoint();
       refusals.add(
           Refusal.at(
               "marks[" + index + "].form",
-              "Mark "
-                  + name(mark)
-                  + " lies wholly outside the outline; move it inside or remove it.",
-              form.labelPoint()));
+              Message.of("floor.validator.mark-outside-outline", name(mark)),
+              at.x(),
+              at.y()));
     } else {
       notes.add(
           new FloorNote(
-              "Mark " + name(mark) + " runs past the outline; only the part inside counts.",
+              Message.of("floor.validator.mark-runs-past-outline", name(mark)),
               mark.id(),
               Optional.of(outside.labelPoint())));
     }
@@ -63,24 +65,18 @@ final class FloorValidator {
 
   private void machines(FloorArrangement plan) {
     if (plan.area().machines().isEmpty()) {
-      note(
-          "No machine is in the plan of \""
-              + plan.area().name()
-              + "\": all floor counts as hand work.");
+      note(Message.of("floor.validator.no-machine", plan.area().name()));
     } else if (plan.area().doorways().stream().noneMatch(Doorway::wayIn)) {
-      note(
-          "No doorway of \""
-              + plan.area().name()
-              + "\" is a way in: no machine reaches the floor. Say which doorway machines use.");
+      note(Message.of("floor.validator.no-way-in", plan.area().name()));
     }
   }
 
-  private void note(String sentence) {
-    notes.add(new FloorNote(sentence, "", Optional.empty()));
+  private void note(Message message) {
+    notes.add(new FloorNote(message, "", Optional.empty()));
   }
 
   private static String name(Mark m) {
-    return "\"" + (m.name().isBlank() ? m.id() : m.name()) + "\"";
+    return m.name().isBlank() ? m.id() : m.name();
   }
 
   List<FloorNote> notes() {

@@ -10,6 +10,7 @@ import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.TrenchLevel;
+import slabwright.units.Message;
 
 /**
  * A trench of new concrete, as it lies and with what hand work it asks for.
@@ -79,24 +80,26 @@ public record TrenchWork(
     return region.area();
   }
 
-  /** How it lies, in words. */
-  public String state() {
-    String lie =
+  /** How it lies. */
+  public Message state() {
+    Message lie =
         switch (kind.lie()) {
-          case PROUD -> "proud";
-          case FLUSH -> "flush";
-          case LOW -> "low";
+          case PROUD -> Message.of("floor.trench-work.proud");
+          case FLUSH -> Message.of("floor.trench-work.flush");
+          case LOW -> Message.of("floor.trench-work.low");
         };
-    return kind.levelled() && kind.lie() != TrenchLevel.FLUSH ? lie + ", levelled" : lie;
+    return kind.levelled() && kind.lie() != TrenchLevel.FLUSH
+        ? Message.of("floor.trench-work.levelled", lie)
+        : lie;
   }
 
   /** What is due by hand before the machine crosses. */
-  public String due() {
+  public Message due() {
     if (!kind.stopsMachine()) {
-      return "the machine crosses";
+      return Message.of("floor.trench-work.machine-crosses");
     }
     return kind.lie() == TrenchLevel.PROUD
-        ? "grind flush by hand first"
-        : "fill level by hand first";
+        ? Message.of("floor.trench-work.grind-flush-first")
+        : Message.of("floor.trench-work.fill-level-first");
   }
 }

@@ -3,6 +3,7 @@ package slabwright.floor;
 import java.util.Optional;
 import slabwright.shape.Region;
 import slabwright.site.Mark;
+import slabwright.units.Message;
 
 /** A part of the net floor: what a mark owns of it, or, with no mark, the bare old slab. */
 public record Zone(Optional<Mark> mark, Region region) {
@@ -12,7 +13,12 @@ public record Zone(Optional<Mark> mark, Region region) {
   }
 
   /** The word of its kind, "old slab" where nothing was marked. */
-  public String kind() {
-    return mark.map(m -> m.kind().type().word()).orElse("old slab");
+  public Message kind() {
+    return kind(mark);
+  }
+
+  static Message kind(Optional<Mark> mark) {
+    return mark.map(m -> Message.of("floor.zone.marked", m.kind().type().word()))
+        .orElse(Message.of("floor.zone.old-slab"));
   }
 }

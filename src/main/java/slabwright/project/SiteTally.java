@@ -7,6 +7,7 @@ import slabwright.floor.ReachAnalysis;
 import slabwright.sheets.json.TallyJson;
 import slabwright.site.Site;
 import slabwright.store.ReleaseArchive;
+import slabwright.words.Words;
 
 /**
  * The floors of a site alone: net areas, edges, machine and hand work.
@@ -23,9 +24,10 @@ public record SiteTally(Site site, Path plan, List<FloorTakeoff> floors) {
   }
 
   /** With how wide a machine reaches how much, and the release while it holds. */
-  public String json() {
+  public String json(Words words) {
     return TallyJson.write(
         new ReleaseArchive(plan).withoutOutdatedReleases(site),
-        floors.stream().map(ReachAnalysis::of).toList());
+        floors.stream().map(ReachAnalysis::of).toList(),
+        words);
   }
 }

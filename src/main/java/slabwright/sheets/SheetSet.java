@@ -24,6 +24,7 @@ import slabwright.sheets.site.LayoutSheet;
 import slabwright.sheets.stencil.StencilSheet;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
@@ -42,7 +43,8 @@ public final class SheetSet {
   /** All pages in the order they are handed out: first area by area, then the work on the site. */
   public static List<PrintedPage> of(
       Site site, List<AreaResult> areas, Optional<WorkPlan> work, SheetOptions options) {
-    SheetContext context = new SheetContext(PageFrame.of(options.paper()), site.units());
+    SheetContext context =
+        new SheetContext(PageFrame.of(options.paper()), site.units(), Words.english());
     TitleBlockText issue =
         new TitleBlockText(site.name(), site.note(), site.releaseNumber(), options.date());
     List<PageDraft> drafts = new ArrayList<>();

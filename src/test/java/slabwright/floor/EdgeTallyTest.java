@@ -19,8 +19,10 @@ import slabwright.site.PieceKind;
 import slabwright.site.Spot;
 import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
+import slabwright.words.Words;
 
 class EdgeTallyTest {
+  private static final Words WORDS = Words.english();
   private static final FloorArea ROOM = rectangle(6_000, 4_000);
 
   @Test
@@ -50,7 +52,8 @@ class EdgeTallyTest {
             box("p", new MarkKind.Patch(), 1_000, 1_200, 2_000, 2_400));
     List<EdgeTally.Meeting> meetings = tally(two).transitions();
     assertThat(meetings)
-        .extracting(m -> m.below() + "|" + m.above() + "|" + Math.round(m.length()))
+        .extracting(
+            m -> WORDS.say(m.below()) + "|" + WORDS.say(m.above()) + "|" + Math.round(m.length()))
         .containsExactlyInAnyOrder(
             "old slab|trench|11000", "old slab|patch|3000", "trench|patch|1400");
   }
@@ -99,7 +102,7 @@ class EdgeTallyTest {
     assertThat(work.width().orElseThrow()).isEqualTo(400);
     assertThat(work.area()).isCloseTo(400 * 5_000, within(1.0));
     assertThat(work.handFound()).isCloseTo(work.area(), within(1.0));
-    assertThat(work.due()).isEqualTo("grind flush by hand first");
+    assertThat(WORDS.say(work.due())).isEqualTo("grind flush by hand first");
   }
 
   private static EdgeTally tally(FloorArea area) {

@@ -19,6 +19,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.TypeSizes;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.WorkPlan;
 
@@ -100,7 +101,9 @@ class SheetNumbersTest {
     UnitSystem units = paper.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
     var shown = HALL.site().withUnits(units);
     List<String> files = new ArrayList<>();
-    files.add(TallyJson.write(shown, HALL.results().stream().map(AreaResult::ways).toList()));
+    files.add(
+        TallyJson.write(
+            shown, HALL.results().stream().map(AreaResult::ways).toList(), Words.english()));
     for (AreaResult a : HALL.results()) {
       a.inlays()
           .forEach(

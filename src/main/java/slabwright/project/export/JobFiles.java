@@ -16,6 +16,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.store.GraphicFiles;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.days.ICalendarWriter;
 
@@ -25,7 +26,8 @@ import slabwright.work.days.ICalendarWriter;
  * @param plan the file that graphics are relative to
  * @param fontAccepted whether letters in a substitute font are accepted
  */
-public record JobFiles(SiteResult result, Path plan, PaperSize paper, boolean fontAccepted) {
+public record JobFiles(
+    SiteResult result, Path plan, PaperSize paper, boolean fontAccepted, Words words) {
   /**
    * Adds the files; an inlay that must not be cut gives none of its own.
    *
@@ -47,7 +49,7 @@ public record JobFiles(SiteResult result, Path plan, PaperSize paper, boolean fo
   }
 
   private void numbers(OutFolder folder) {
-    SiteNumbers numbers = new SiteNumbers(result);
+    SiteNumbers numbers = new SiteNumbers(result, words);
     folder.add("tally.json", numbers.tally());
     folder.add("work.json", numbers.work());
     folder.add("quantities.csv", numbers.quantities());
@@ -87,7 +89,8 @@ public record JobFiles(SiteResult result, Path plan, PaperSize paper, boolean fo
                 Instant.now(),
                 fontAccepted);
         said.addAll(
-            files.add(folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
+            files.add(
+                folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
       }
     }
     return said;

@@ -14,6 +14,7 @@ import slabwright.project.TaskProgress;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /** The sheets and their numbers as files. */
@@ -39,7 +40,7 @@ public final class SheetExport {
       case CSV ->
           files.add(
               SheetRequest.fileNameStem(done) + "-quantities.csv",
-              new SiteNumbers(done).quantities());
+              new SiteNumbers(done, Words.english()).quantities());
       case JSON -> json(files, done);
     }
     steps.report(MADE);
@@ -82,8 +83,8 @@ public final class SheetExport {
 
   private static void json(StagedFiles files, SiteResult done) {
     String stem = SheetRequest.fileNameStem(done);
-    files.add(stem + "-tally.json", new SiteNumbers(done).tally());
-    files.add(stem + "-work.json", new SiteNumbers(done).work());
+    files.add(stem + "-tally.json", new SiteNumbers(done, Words.english()).tally());
+    files.add(stem + "-work.json", new SiteNumbers(done, Words.english()).work());
     InlayFileNames names = new InlayFileNames(done.site());
     for (AreaResult a : done.areas()) {
       for (PlacedInlay i : a.inlays()) {

@@ -6,13 +6,15 @@ import slabwright.sheets.csv.QuantitiesCsv;
 import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
-/** The numbers of a computed site as texts, the same for every door. */
-record SiteNumbers(SiteResult result) {
+/** The numbers of a computed site as texts, the same for every door, in the reader's words. */
+record SiteNumbers(SiteResult result, Words words) {
   /** Areas, edges, machine and hand work: JSON. */
   String tally() {
-    return TallyJson.write(result.site(), result.areas().stream().map(AreaResult::ways).toList());
+    return TallyJson.write(
+        result.site(), result.areas().stream().map(AreaResult::ways).toList(), words);
   }
 
   /** Passes, coats, air and days: JSON. */
@@ -22,7 +24,7 @@ record SiteNumbers(SiteResult result) {
 
   /** The quantities as a table: CSV. */
   String quantities() {
-    return QuantitiesCsv.write(result.areas());
+    return QuantitiesCsv.write(result.areas(), words);
   }
 
   /** One inlay: JSON. */

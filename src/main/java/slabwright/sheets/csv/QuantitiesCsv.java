@@ -17,19 +17,22 @@ import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.panel.Panel;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /** Every number of the take-off and the inlays as one CSV table: area, group, item, value, unit. */
 public final class QuantitiesCsv {
   private final List<List<String>> rows = new ArrayList<>();
+  private final Words words;
 
-  private QuantitiesCsv() {
+  private QuantitiesCsv(Words words) {
+    this.words = words;
     rows.add(List.of("area", "group", "item", "value", "unit"));
   }
 
   /** The table of all areas; lengths in mm, areas in mm². */
-  public static String write(List<AreaResult> areas) {
-    QuantitiesCsv q = new QuantitiesCsv();
+  public static String write(List<AreaResult> areas, Words words) {
+    QuantitiesCsv q = new QuantitiesCsv(words);
     for (AreaResult a : areas) {
       q.floor(a.takeoff());
       a.inlays().forEach(i -> q.inlay(a.takeoff().area().id(), i));
@@ -52,10 +55,15 @@ public final class QuantitiesCsv {
     row(id, "floor", "hand, as found", t.asFound().hand().area(), "mm2");
     row(id, "floor", "hand, once level", t.levelled().hand().area(), "mm2");
     for (HandWorkKind k : HandWorkKind.values()) {
-      row(id, "hand, as found", k.word(), t.asFound().handArea(k), "mm2");
+      row(id, "hand, as found", words.say(k.word()), t.asFound().handArea(k), "mm2");
     }
     for (Zone z : t.zones()) {
-      row(id, "zone, " + z.kind(), z.mark().map(Mark::id).orElse("slab"), z.area(), "mm2");
+      row(
+          id,
+          "zone, " + words.say(z.kind()),
+          z.mark().map(Mark::id).orElse("slab"),
+          z.area(),
+          "mm2");
     }
     for (EdgeClass c : EdgeClass.values()) {
       row(id, "edge", c.word(), t.edgeLength(c), "mm");
@@ -68,7 +76,7 @@ public final class QuantitiesCsv {
 
   private void prep(String id, FloorTakeoff t) {
     for (CutIn c : CutIn.values()) {
-      row(id, "cut-in", c.words(), c.length(t), "mm");
+      row(id, "cut-in", words.say(c.words()), c.length(t), "mm");
     }
     for (MachineShare m : t.asFound().shares()) {
       row(id, "machine, as found", m.machine().id(), m.area(), "mm2");

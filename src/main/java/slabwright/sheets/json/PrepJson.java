@@ -16,6 +16,7 @@ import slabwright.floor.ReachAnalysis;
 import slabwright.floor.ReachCurve;
 import slabwright.floor.ReachPoint;
 import slabwright.floor.TrenchWork;
+import slabwright.words.Words;
 import slabwright.work.top.TopTakeoff;
 
 /** What sheet 2 shows of one floor area, as keys of its tally. */
@@ -23,8 +24,10 @@ final class PrepJson {
   private final ReachAnalysis ways;
   private final FloorTakeoff takeoff;
   private final ObjectNode to;
+  private final Words words;
 
-  PrepJson(ReachAnalysis ways, ObjectNode to) {
+  PrepJson(ReachAnalysis ways, ObjectNode to, Words words) {
+    this.words = words;
     this.ways = ways;
     this.takeoff = ways.takeoff();
     this.to = to;
@@ -40,7 +43,7 @@ final class PrepJson {
     for (CutIn c : CutIn.values()) {
       to.withArray("cutIns")
           .addObject()
-          .put("product", c.words())
+          .put("product", words.say(c.words()))
           .put("length_mm", JsonText.number(c.length(takeoff)));
     }
     pockets(to.putArray("pockets"));
@@ -64,7 +67,7 @@ final class PrepJson {
 
   private void hand(ArrayNode list) {
     for (HandWorkKind k : HandWorkKind.values()) {
-      ObjectNode o = list.addObject().put("kind", k.word());
+      ObjectNode o = list.addObject().put("kind", words.say(k.word()));
       o.put("pieces", takeoff.asFound().pieces(k).size());
       o.put("area_mm2", JsonText.number(takeoff.asFound().handArea(k)));
       o.put("areaAfterLevelling_mm2", JsonText.number(takeoff.levelled().handArea(k)));
@@ -99,7 +102,7 @@ final class PrepJson {
       o.put("area_mm2", JsonText.number(t.area()));
       o.put("hand_mm2", JsonText.number(t.handFound()));
       o.put("handAfterLevelling_mm2", JsonText.number(t.handLevel()));
-      o.put("due", t.due());
+      o.put("due", words.say(t.due()));
     }
   }
 
@@ -119,7 +122,8 @@ final class PrepJson {
     tally.ends().forEach(e -> JsonText.place(ends.addObject(), e));
     ArrayNode meets = to.putArray("transitions");
     for (EdgeTally.Meeting m : tally.transitions()) {
-      ObjectNode o = meets.addObject().put("below", m.below()).put("above", m.above());
+      ObjectNode o =
+          meets.addObject().put("below", words.say(m.below())).put("above", words.say(m.above()));
       o.put("length_mm", JsonText.number(m.length()));
     }
     ArrayNode lines = to.putArray("lines");

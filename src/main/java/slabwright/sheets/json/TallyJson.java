@@ -13,6 +13,7 @@ import slabwright.floor.Zone;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
 import slabwright.site.Site;
+import slabwright.words.Words;
 
 /** The tally of a site as JSON; the keys are documented in {@code docs/json.md} and stay. */
 public final class TallyJson {
@@ -21,27 +22,27 @@ public final class TallyJson {
   private TallyJson() {}
 
   /** The tally as indented JSON, one object. */
-  public static String write(Site site, List<ReachAnalysis> areas) {
-    return JsonText.pretty(tree(site, areas));
+  public static String write(Site site, List<ReachAnalysis> areas, Words words) {
+    return JsonText.pretty(tree(site, areas, words));
   }
 
-  static ObjectNode tree(Site site, List<ReachAnalysis> areas) {
+  static ObjectNode tree(Site site, List<ReachAnalysis> areas, Words words) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("site", site.name());
     root.put("release", site.releaseNumber());
     root.put("frame", SITE_FRAME);
     ArrayNode list = root.putArray("areas");
-    areas.forEach(w -> area(w, list.addObject()));
+    areas.forEach(w -> area(w, list.addObject(), words));
     return root;
   }
 
-  private static void area(ReachAnalysis ways, ObjectNode o) {
+  private static void area(ReachAnalysis ways, ObjectNode o, Words words) {
     FloorTakeoff t = ways.takeoff();
     o.put("id", t.area().id());
     o.put("name", t.area().name());
     o.put("gross_mm2", JsonText.number(t.gross().area()));
     o.put("net_mm2", JsonText.number(t.net().area()));
-    zones(t, o.putArray("zones"));
+    zones(t, o.putArray("zones"), words);
     edges(t, o.putArray("edges"));
     double transitions = t.transitions().stream().mapToDouble(Transition::length).sum();
     o.put("transitions_mm", JsonText.number(transitions));
@@ -51,16 +52,16 @@ public final class TallyJson {
     o.put("reachAfterLevelling_mm2", JsonText.number(t.levelled().machine().area()));
     o.put("hand_mm2", JsonText.number(t.asFound().hand().area()));
     o.put("handAfterLevelling_mm2", JsonText.number(t.levelled().hand().area()));
-    new PrepJson(ways, o).write();
+    new PrepJson(ways, o, words).write();
     TallyParts.write(t, o);
-    notes(t.notes(), o.putArray("notes"));
+    notes(t.notes(), o.putArray("notes"), words);
   }
 
-  private static void zones(FloorTakeoff t, ArrayNode list) {
+  private static void zones(FloorTakeoff t, ArrayNode list, Words words) {
     for (Zone z : t.zones()) {
       ObjectNode o = list.addObject();
       o.put("id", z.mark().map(Mark::id).orElse("slab"));
-      o.put("kind", z.kind());
+      o.put("kind", words.say(z.kind()));
       o.put("area_mm2", JsonText.number(z.area()));
     }
   }
@@ -73,9 +74,9 @@ public final class TallyJson {
     }
   }
 
-  private static void notes(List<FloorNote> notes, ArrayNode list) {
+  private static void notes(List<FloorNote> notes, ArrayNode list, Words words) {
     for (FloorNote n : notes) {
-      ObjectNode o = list.addObject().put("text", n.sentence());
+      ObjectNode o = list.addObject().put("text", words.say(n.message()));
       n.where().ifPresent(w -> JsonText.place(o, w));
     }
   }

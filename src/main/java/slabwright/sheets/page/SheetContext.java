@@ -3,9 +3,10 @@ package slabwright.sheets.page;
 import slabwright.units.LengthFormat;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
-/** What every sheet is made with: the page, and how numbers are shown. */
-public record SheetContext(PageFrame page, UnitSystem units) {
+/** What every sheet is made with: the page, how numbers are shown, and the words. */
+public record SheetContext(PageFrame page, UnitSystem units, Words words) {
   public TypeSizes type() {
     return page.type();
   }

@@ -16,6 +16,7 @@ import slabwright.shape.Vec;
 import slabwright.site.Mark;
 import slabwright.units.LengthFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /**
  * The hand work of a floor area as a numbered list: edges and what else a strip is left along, each
@@ -24,10 +25,12 @@ import slabwright.units.UnitSystem;
 final class HandWorkList {
   private final FloorTakeoff takeoff;
   private final UnitSystem units;
+  private final Words words;
   private final EdgeName names;
   private final List<EdgeStrip> strips;
 
-  HandWorkList(ReachAnalysis ways, UnitSystem units) {
+  HandWorkList(ReachAnalysis ways, UnitSystem units, Words words) {
+    this.words = words;
     this.takeoff = ways.takeoff();
     this.units = units;
     this.names = new EdgeName(takeoff.area());
@@ -110,8 +113,9 @@ final class HandWorkList {
       left.removeAll(parts);
       for (int i = 0; i < parts.size(); i++) {
         String part = parts.size() == 1 ? size(t) : ", part " + (i + 1) + " of " + parts.size();
-        String words = t.mark().name() + ", " + t.state() + part + ": " + t.due();
-        items.add(HandWorkItem.piece(words, parts.get(i).area(), parts.get(i).place()));
+        String what =
+            t.mark().name() + ", " + words.say(t.state()) + part + ": " + words.say(t.due());
+        items.add(HandWorkItem.piece(what, parts.get(i).area(), parts.get(i).place()));
       }
     }
     left.forEach(p -> items.add(HandWorkItem.piece(at(p.place()), p.area(), p.place())));

@@ -4,13 +4,14 @@ import java.util.List;
 import slabwright.floor.HandWorkPiece;
 import slabwright.floor.ReachAnalysis;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** The numbers that pockets have on sheet 2. */
 final class PocketNumbers {
   private final List<HandWorkItem> numbered;
 
-  PocketNumbers(ReachAnalysis ways, UnitSystem units) {
-    numbered = PrepSheet.numbered(new HandWorkList(ways, units));
+  PocketNumbers(ReachAnalysis ways, UnitSystem units, Words words) {
+    numbered = PrepSheet.numbered(new HandWorkList(ways, units, words));
   }
 
   /** Its number as on the plan. */

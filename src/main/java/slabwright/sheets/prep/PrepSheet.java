@@ -40,7 +40,7 @@ public final class PrepSheet {
     this.area = takeoff.area();
     this.context = context;
     this.plan = new HandWorkDrawing(ways, context);
-    this.list = new HandWorkList(ways, context.units());
+    this.list = new HandWorkList(ways, context.units(), context.words());
   }
 
   public List<PageDraft> drafts() {

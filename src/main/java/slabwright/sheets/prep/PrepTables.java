@@ -26,6 +26,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.quantities.QuantitiesSheet;
 import slabwright.site.Doorway;
 import slabwright.site.EdgeClass;
+import slabwright.units.Message;
 import slabwright.work.top.TopTakeoff;
 
 /** The tables of sheet 2 that go with the plan: machines, ways, trenches, edges, tops. */
@@ -107,7 +108,7 @@ final class PrepTables {
 
   private TableBlock pockets(WaysWords words) {
     List<List<TableCell>> rows = new ArrayList<>();
-    PocketNumbers numbers = new PocketNumbers(ways, context.units());
+    PocketNumbers numbers = new PocketNumbers(ways, context.units(), context.words());
     for (PocketAccess way : ways.pockets()) {
       rows.add(
           List.of(
@@ -128,7 +129,7 @@ final class PrepTables {
     for (TrenchWork t : TrenchWork.of(takeoff)) {
       rows.add(
           List.of(
-              TableCell.of(t.mark().name() + ", " + t.state() + ": " + t.due()),
+              TableCell.of(t.mark().name() + ", " + say(t.state()) + ": " + say(t.due())),
               TableCell.of(t.length().isPresent() ? context.length(t.length().getAsDouble()) : "–"),
               TableCell.of(t.width().isPresent() ? context.length(t.width().getAsDouble()) : "–"),
               TableCell.of(context.bareArea(t.area())),
@@ -207,6 +208,10 @@ final class PrepTables {
             TableCell.of(context.length(takeoff.edgeLength()))));
   }
 
+  private String say(Message message) {
+    return context.words().say(message);
+  }
+
   private TableBlock counts() {
     EdgeTally tally = ways.takeoff().tally();
     List<List<TableCell>> rows = new ArrayList<>();
@@ -219,7 +224,7 @@ final class PrepTables {
     for (EdgeTally.Meeting m : tally.transitions()) {
       rows.add(
           List.of(
-              TableCell.of(m.below() + " to " + m.above()),
+              TableCell.of(say(m.below()) + " to " + say(m.above())),
               TableCell.of(""),
               TableCell.of(context.length(m.length()))));
     }
@@ -236,7 +241,8 @@ final class PrepTables {
   private TableBlock cutIns() {
     List<List<TableCell>> rows = new ArrayList<>();
     for (CutIn c : CutIn.values()) {
-      rows.add(List.of(TableCell.of(c.words()), TableCell.of(context.length(c.length(takeoff)))));
+      rows.add(
+          List.of(TableCell.of(say(c.words())), TableCell.of(context.length(c.length(takeoff)))));
     }
     return TableBlock.of(List.of(TableColumn.words("product"), TableColumn.number("length")), rows);
   }

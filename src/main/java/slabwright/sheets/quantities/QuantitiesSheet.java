@@ -87,7 +87,8 @@ public final class QuantitiesSheet {
   private TableBlock floor() {
     List<List<TableCell>> rows = new ArrayList<>();
     for (Zone z : takeoff.zones()) {
-      String name = z.mark().map(m -> m.name() + " (" + z.kind() + ")").orElse(z.kind());
+      String kind = context.words().say(z.kind());
+      String name = z.mark().map(m -> m.name() + " (" + kind + ")").orElse(kind);
       rows.add(areaRow(name, z.area()));
     }
     return new TableBlock(areaColumns("zone"), rows, areaRow("Net floor", takeoff.net().area()));
@@ -123,7 +124,7 @@ public final class QuantitiesSheet {
       if (n > 0) {
         rows.add(
             List.of(
-                TableCell.of(kind.word()),
+                TableCell.of(context.words().say(kind.word())),
                 TableCell.of(Integer.toString(n)),
                 TableCell.of(context.bareArea(takeoff.asFound().handArea(kind)))));
       }
@@ -181,7 +182,7 @@ public final class QuantitiesSheet {
     if (!takeoff.notes().isEmpty()) {
       blocks.add(new Heading("To look at"));
       for (FloorNote note : takeoff.notes()) {
-        blocks.add(new Paragraph(note.sentence()));
+        blocks.add(new Paragraph(context.words().say(note.message())));
       }
     }
   }

@@ -43,6 +43,7 @@ import slabwright.tape.RoomResult;
 import slabwright.units.LengthFormat;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /**
  * A taped room on a page of its own: the shape with error ellipses and residuals, every reading in
@@ -57,7 +58,7 @@ public final class TapeSheet {
 
   private TapeSheet(String name, PaperSize paper, UnitSystem units) {
     this.name = name;
-    this.context = new SheetContext(PageFrame.of(paper), units);
+    this.context = new SheetContext(PageFrame.of(paper), units, Words.english());
   }
 
   /**

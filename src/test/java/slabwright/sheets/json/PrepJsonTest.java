@@ -13,6 +13,7 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.ReachAnalysis;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
+import slabwright.words.Words;
 
 /** The tally of the invented tram hall: its parts agree with its sums. */
 class PrepJsonTest {
@@ -23,7 +24,9 @@ class PrepJsonTest {
     Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
     ReachAnalysis ways = ReachAnalysis.of(FloorTakeoff.of(site.areas().get(0)));
     try {
-      return new ObjectMapper().readTree(TallyJson.write(site, List.of(ways))).at("/areas/0");
+      return new ObjectMapper()
+          .readTree(TallyJson.write(site, List.of(ways), Words.english()))
+          .at("/areas/0");
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }

@@ -20,11 +20,13 @@ import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
 import slabwright.site.Spot;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** Floors too large for one page. */
 class TilesTest {
   private static final PageFrame A4 = PageFrame.of(PaperSize.A4);
-  private static final SheetContext CONTEXT = new SheetContext(A4, UnitSystem.METRIC);
+  private static final SheetContext CONTEXT =
+      new SheetContext(A4, UnitSystem.METRIC, Words.english());
 
   private static FloorArea hall(double width, double height) {
     return FloorArea.of(

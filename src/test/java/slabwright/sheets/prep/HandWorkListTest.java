@@ -23,15 +23,17 @@ import slabwright.sheets.page.TitleBlockText;
 import slabwright.sheets.quantities.QuantitiesSheet;
 import slabwright.site.EdgeClass;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /** Sheet 2 and 5 against the take-off they show. */
 class HandWorkListTest {
   private static final FloorTakeoff TAKEOFF = FloorTakeoff.of(SampleHall.area());
   private static final ReachAnalysis WAYS = ReachAnalysis.of(TAKEOFF);
-  private static final HandWorkList LIST = new HandWorkList(WAYS, UnitSystem.FEET_INCHES);
+  private static final HandWorkList LIST =
+      new HandWorkList(WAYS, UnitSystem.FEET_INCHES, Words.english());
   private static final SheetContext CONTEXT =
-      new SheetContext(PageFrame.of(PaperSize.TABLOID), UnitSystem.FEET_INCHES);
+      new SheetContext(PageFrame.of(PaperSize.TABLOID), UnitSystem.FEET_INCHES, Words.english());
   private static final TitleBlockText ISSUE =
       new TitleBlockText("Tram Hall", "invented", 3, SheetSamples.DAY);
 

@@ -17,6 +17,7 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.site.EdgeClass;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** Edges by what they meet, in the colours of the plan; corners, lines, transitions and cut-in. */
 public final class EdgesCard extends Card {
@@ -32,6 +33,7 @@ public final class EdgesCard extends Card {
   }
 
   private void fill(FloorTakeoff t) {
+    Words words = bench.words();
     body().getChildren().clear();
     for (EdgeClass kind : EdgeClass.values()) {
       double length = t.edgeLength(kind);
@@ -45,10 +47,10 @@ public final class EdgesCard extends Card {
       plain(l.kind().word() + " × " + l.count(), l.length());
     }
     for (EdgeTally.Meeting m : tally.transitions()) {
-      plain(m.below() + " to " + m.above(), m.length());
+      plain(words.say(m.below()) + " to " + words.say(m.above()), m.length());
     }
     for (CutIn c : CutIn.values()) {
-      plain("cut-in, " + c.words(), c.length(t));
+      plain("cut-in, " + words.say(c.words()), c.length(t));
     }
   }
 

@@ -46,7 +46,7 @@ public final class HandWorkCard extends Card {
     for (HandWorkKind kind : HandWorkKind.values()) {
       double area = t.asFound().handArea(kind);
       if (area > 0) {
-        figure("Hand: " + kind.word(), area);
+        figure("Hand: " + bench.words().say(kind.word()), area);
       }
     }
     TrenchWork.of(t).forEach(w -> rows.getChildren().add(trench(w).row()));
@@ -78,9 +78,9 @@ public final class HandWorkCard extends Card {
             + ", "
             + QuantityFormat.area(w.area(), units)
             + ", "
-            + w.state()
+            + bench.words().say(w.state())
             + ": "
-            + w.due()
+            + bench.words().say(w.due())
             + ".";
     return new FindingRow(
         w.kind().stopsMachine() ? FindingRow.Sign.LOOK : FindingRow.Sign.FINE,

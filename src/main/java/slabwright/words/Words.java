@@ -1,0 +1,114 @@
+package slabwright.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.FieldPosition;
+import java.text.Format;
+import java.text.MessageFormat;
+import java.text.ParsePosition;
+import java.util.List;
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+import slabwright.units.Message;
+
+/** The words of one language. */
+public final class Words {
+  private static final ResourceBundle.Control ASKED_LANGUAGE_ONLY =
+      ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+  private final Locale locale;
+
+  private Words(Locale locale) {
+    this.locale = locale;
+  }
+
+  /** The words of a language; English where a sentence has none in it. */
+  public static Words of(Locale locale) {
+    return new Words(locale);
+  }
+
+  public static Words english() {
+    return of(Locale.ENGLISH);
+  }
+
+  /**
+   * The sentence of a message.
+   *
+   * @throws IllegalStateException when no bundle has its key
+   */
+  public String say(Message message) {
+    MessageFormat format = format(pattern(message.key()));
+    return format.format(message.values().stream().map(this::value).toArray());
+  }
+
+  /** The sentence of a key with its values, as {@link #say(Message)}. */
+  public String say(String key, Object... values) {
+    return say(new Message(key, List.of(values)));
+  }
+
+  private Object value(Object v) {
+    return v instanceof Message m ? say(m) : v;
+  }
+
+  private String pattern(String key) {
+    int dot = key.indexOf('.');
+    try {
+      String room = "slabwright.words." + key.substring(0, Math.max(dot, 0));
+      return ResourceBundle.getBundle(room, locale, ASKED_LANGUAGE_ONLY).getString(key);
+    } catch (MissingResourceException e) {
+      throw new IllegalStateException("there are no words for " + key, e);
+    }
+  }
+
+  private MessageFormat format(String pattern) {
+    MessageFormat format = new MessageFormat(pattern, locale);
+    Format[] parts = format.getFormats();
+    for (int i = 0; i < parts.length; i++) {
+      if (parts[i] == null) {
+        format.setFormat(i, new Plain());
+      } else if (parts[i] instanceof DecimalFormat d && d.getClass() == DecimalFormat.class) {
+        format.setFormat(i, new HalfUp(d));
+      }
+    }
+    return format;
+  }
+
+  /** A value as it is, without the commas that MessageFormat puts between thousands. */
+  private static final class Plain extends Format {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public StringBuffer format(Object o, StringBuffer to, FieldPosition at) {
+      return to.append(o);
+    }
+
+    @Override
+    public Object parseObject(String text, ParsePosition at) {
+      throw new UnsupportedOperationException();
+    }
+  }
+
+  /** A number rounded half up in its decimal digits, as people round. */
+  private static final class HalfUp extends Format {
+    private static final long serialVersionUID = 1;
+    private final DecimalFormat format;
+
+    HalfUp(DecimalFormat format) {
+      this.format = format;
+      format.setRoundingMode(RoundingMode.HALF_UP);
+    }
+
+    @Override
+    public StringBuffer format(Object o, StringBuffer to, FieldPosition at) {
+      boolean exact = o instanceof Double d && Double.isFinite(d);
+      return format.format(exact ? BigDecimal.valueOf((Double) o) : o, to, at);
+    }
+
+    @Override
+    public Object parseObject(String text, ParsePosition at) {
+      throw new UnsupportedOperationException();
+    }
+  }
+}

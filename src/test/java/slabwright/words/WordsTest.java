@@ -1,0 +1,63 @@
+package slabwright.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import slabwright.units.Message;
+
+class WordsTest {
+  private final Words words = Words.english();
+
+  @Test
+  void a_message_becomes_its_sentence_with_the_values_in_place() {
+    assertThat(words.say(Message.of("words.trial.plain", "A", 3))).isEqualTo("A's 3rd wall");
+  }
+
+  @Test
+  void a_message_inside_a_message_is_said_in_its_place() {
+    Message inner = Message.of("words.trial.plain", "B", 2);
+    assertThat(words.say("words.trial.outer", inner)).isEqualTo("(B's 2rd wall)");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.25, 0.3", "0.15, 0.2", "2.5, 2.5", "-0.25, -0.3", "1234.5, 1234.5"})
+  void a_number_is_rounded_half_up_as_it_is_written(double value, String text) {
+    assertThat(words.say("words.trial.tenth", value)).isEqualTo(text + " mm");
+    assertThat(words.say("words.trial.tenth", value))
+        .isEqualTo(String.format(Locale.ROOT, "%.1f mm", value));
+  }
+
+  @Test
+  void whole_numbers_have_no_commas_unless_asked() {
+    assertThat(words.say("words.trial.plain", "A", 12345)).isEqualTo("A's 12345rd wall");
+    assertThat(words.say("words.trial.grouped", 12345)).isEqualTo("12,345");
+  }
+
+  @Test
+  void one_and_many_are_told_apart() {
+    assertThat(words.say("words.trial.choice", 1)).isEqualTo("1 seam");
+    assertThat(words.say("words.trial.choice", 2)).isEqualTo("2 seams");
+    assertThat(words.say("words.trial.choice", 0)).isEqualTo("0 seams");
+  }
+
+  @Test
+  void another_language_takes_its_own_words_and_english_where_it_has_none() {
+    Words german = Words.of(Locale.GERMAN);
+    assertThat(german.say("words.trial.tenth", 2.5)).isEqualTo("genau 2,5 mm");
+    assertThat(german.say("words.trial.plain", "A", 3)).isEqualTo("A's 3rd wall");
+  }
+
+  @Test
+  void a_key_without_words_is_a_fault_that_names_it() {
+    assertThatThrownBy(() -> words.say("words.trial.nothing"))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("words.trial.nothing");
+    assertThatThrownBy(() -> words.say("nowhere.at.all"))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("nowhere.at.all");
+  }
+}
