@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.cutfile.CutStop;
-import slabwright.project.InlayCutFiles;
-import slabwright.project.OutFolder;
 import slabwright.project.SiteResult;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
