@@ -14,4 +14,17 @@ public interface TaskProgress {
 
   /** Whether it has been given up. */
   boolean isCancelled();
+
+  /** Of work that nobody watches and nobody gives up. */
+  static TaskProgress untold() {
+    return new TaskProgress() {
+      @Override
+      public void report(double share) {}
+
+      @Override
+      public boolean isCancelled() {
+        return false;
+      }
+    };
+  }
 }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import slabwright.project.OutFolder;
+import slabwright.project.export.OutFolder;
 
 class CommandLineTest {
   private static final String WHEEL = "sample-plans/bike-wheel.svg";

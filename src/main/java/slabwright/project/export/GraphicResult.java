@@ -1,4 +1,4 @@
-package slabwright.project;
+package slabwright.project.export;
 
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,4 +1,4 @@
-package slabwright.project;
+package slabwright.project.export;
 
 import java.io.IOException;
 import java.time.Instant;
@@ -22,7 +22,7 @@ import slabwright.units.UnitSystem;
  * @param inlay its name
  * @param release the plan's release number; 0 is a draft
  */
-public record InlayCutFiles(
+record InlayCutFiles(
     String inlay, int release, UnitSystem units, Instant made, boolean fontAccepted) {
   /**
    * Adds the files; a graphic whose letters changed gives none until that is accepted.

@@ -1,29 +1,27 @@
-package slabwright.project;
+package slabwright.project.export;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
+import slabwright.project.RefusedInput;
+import slabwright.project.TaskProgress;
 
 /**
- * Where a command writes. Everything is written to a sibling folder first and moved in at the end,
- * so that a failure leaves nothing half-written. Of what is already there only files named in our
- * own manifest are ever replaced or removed; links are followed before that is judged.
+ * Where a command writes: everything or nothing, as {@link StagedFiles} are. Of what is already
+ * there only files named in our own manifest are ever replaced or removed; links are followed
+ * before that is judged.
  */
 public final class OutFolder {
   public static final String MANIFEST = "slabwright-files.txt";
   static final String HEADER = "# Written by Slabwright; only files named here are ever replaced.";
 
   private final Path target;
-  private final TreeMap<String, byte[]> files = new TreeMap<>();
+  private final StagedFiles files = new StagedFiles();
 
   public OutFolder(Path target) {
     this.target = target.toAbsolutePath().normalize();
@@ -34,9 +32,7 @@ public final class OutFolder {
     if (!name.matches("([A-Za-z0-9][A-Za-z0-9._-]*/)?[A-Za-z0-9][A-Za-z0-9._-]*")) {
       throw new IllegalArgumentException("not a clean file name: " + name);
     }
-    if (files.put(name, bytes) != null) {
-      throw new IllegalArgumentException("two files of one name: " + name);
-    }
+    files.add(name, bytes);
   }
 
   public void add(String name, String text) {
@@ -44,7 +40,7 @@ public final class OutFolder {
   }
 
   public List<String> names() {
-    return List.copyOf(files.keySet());
+    return files.names();
   }
 
   /** Letters, digits, dots, hyphens and underscores only; never empty, never a dot first. */
@@ -58,18 +54,16 @@ public final class OutFolder {
     Path real = realTarget();
     List<String> ours = manifest(real);
     refuseForeign(real, ours);
-    Path parent = real.getParent();
-    Path staging = Files.createTempDirectory(parent, "." + real.getFileName() + ".part-");
-    try {
-      for (Map.Entry<String, byte[]> e : files.entrySet()) {
-        Path file = staging.resolve(e.getKey());
-        Files.createDirectories(file.getParent());
-        Files.write(file, e.getValue());
+    files.write(real, TaskProgress.untold(), 0);
+    List<String> made = files.names();
+    for (String old : ours) {
+      if (!made.contains(old) && !throughLink(real, real.resolve(old))) {
+        Files.deleteIfExists(real.resolve(old));
       }
-      moveIn(staging, real, ours);
-    } finally {
-      deleteTree(staging);
     }
+    StagedFiles list = new StagedFiles();
+    list.add(MANIFEST, HEADER + "\n" + String.join("\n", made) + "\n");
+    list.write(real, TaskProgress.untold(), 0);
   }
 
   private Path realTarget() throws RefusedInput, IOException {
@@ -113,7 +107,7 @@ public final class OutFolder {
 
   private void refuseForeign(Path folder, List<String> ours) throws RefusedInput, IOException {
     List<String> foreign = new ArrayList<>();
-    List<String> wanted = new ArrayList<>(files.keySet());
+    List<String> wanted = new ArrayList<>(files.names());
     if (!hasManifest(folder)) {
       wanted.add(MANIFEST);
     }
@@ -137,33 +131,5 @@ public final class OutFolder {
   private static boolean throughLink(Path folder, Path file) {
     Path parent = file.getParent();
     return Files.isSymbolicLink(file) || (!parent.equals(folder) && Files.isSymbolicLink(parent));
-  }
-
-  private void moveIn(Path staging, Path folder, List<String> ours) throws IOException {
-    Files.createDirectories(folder);
-    for (String name : files.keySet()) {
-      Path to = folder.resolve(name);
-      Files.createDirectories(to.getParent());
-      Files.move(staging.resolve(name), to, StandardCopyOption.REPLACE_EXISTING);
-    }
-    for (String old : ours) {
-      if (!files.containsKey(old) && !throughLink(folder, folder.resolve(old))) {
-        Files.deleteIfExists(folder.resolve(old));
-      }
-    }
-    Path list = staging.resolve(MANIFEST);
-    Files.writeString(list, HEADER + "\n" + String.join("\n", files.keySet()) + "\n");
-    Files.move(list, folder.resolve(MANIFEST), StandardCopyOption.REPLACE_EXISTING);
-  }
-
-  private static void deleteTree(Path root) throws IOException {
-    if (!Files.exists(root)) {
-      return;
-    }
-    try (Stream<Path> all = Files.walk(root)) {
-      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(p);
-      }
-    }
   }
 }

@@ -1,4 +1,4 @@
-package slabwright.project;
+package slabwright.project.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import slabwright.project.RefusedInput;
 
 class OutFolderTest {
   @TempDir Path folder;
