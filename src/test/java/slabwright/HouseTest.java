@@ -275,6 +275,17 @@ class HouseTest {
   }
 
   @Test
+  void the_doors_ask_project_for_cut_files_and_numbers() {
+    for (String door : List.of("slabwright.cli..", "slabwright.desk..")) {
+      blind(
+          door,
+          "slabwright.inlay.cutfile..",
+          "slabwright.sheets.json..",
+          "slabwright.sheets.csv..");
+    }
+  }
+
+  @Test
   void artwork_knows_no_format() {
     blind(
         "slabwright.inlay.artwork",

@@ -3,7 +3,6 @@ package slabwright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -14,14 +13,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import slabwright.inlay.GraphicReader;
-import slabwright.inlay.InlayContext;
 import slabwright.inlay.InlayPlan;
-import slabwright.inlay.cutfile.CutFileParameters;
-import slabwright.project.InlayCutFiles;
+import slabwright.project.GraphicResult;
 import slabwright.project.OutFolder;
 import slabwright.project.RefusedInput;
-import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
@@ -65,42 +60,27 @@ final class InlayCommand implements Callable<Integer> {
   }
 
   private int one(Path graphic, StencilSpec settings, OutFolder folder) throws IOException {
-    GraphicReader.Reading reading = GraphicReader.read(graphic, options.width().mm(), settings);
+    GraphicResult result = GraphicResult.compute(graphic, options.width().mm(), settings);
     PrintWriter print = spec.commandLine().getOut();
-    if (reading instanceof GraphicReader.Reading.Refused refused) {
-      if (json) {
-        print.println(InlayJson.refused(graphic.toString(), refused.sentence()));
-      }
-      spec.commandLine().getErr().println(refused.sentence());
+    if (json) {
+      print.println(result.json());
+    }
+    if (result instanceof GraphicResult.Unusable unusable) {
+      spec.commandLine().getErr().println(unusable.sentence());
       return SlabwrightCommand.REFUSED;
     }
-    GraphicReader.Reading.Read read = (GraphicReader.Reading.Read) reading;
-    InlayPlan plan = InlayPlan.of(read.graphic(), settings, InlayContext.graphicAlone());
-    if (json) {
-      print.println(InlayJson.line(graphic.toString(), read.artwork(), plan, settings));
-    } else {
-      summary(print, graphic, read, plan);
+    GraphicResult.Planned planned = (GraphicResult.Planned) result;
+    if (!json) {
+      summary(print, planned);
     }
-    return folder == null ? 0 : write(graphic, folder, read, plan, settings);
+    return folder == null ? 0 : write(planned, folder);
   }
 
-  private int write(
-      Path graphic,
-      OutFolder folder,
-      GraphicReader.Reading.Read read,
-      InlayPlan plan,
-      StencilSpec settings)
-      throws IOException {
-    String stem = stem(graphic);
+  private int write(GraphicResult.Planned planned, OutFolder folder) throws IOException {
+    String stem = stem(planned.graphic());
     String prefix = graphics.size() == 1 ? "" : stem + "/";
-    InlayCutFiles files =
-        new InlayCutFiles(
-            new CutFileParameters(stem, 0), UnitSystem.METRIC, Instant.now(), acceptFont);
-    List<String> said = files.add(folder, prefix, read.artwork(), plan, settings);
+    List<String> said = planned.addTo(folder, prefix, stem, acceptFont);
     said.forEach(spec.commandLine().getErr()::println);
-    folder.add(
-        prefix + stem + ".json",
-        InlayJson.pretty(graphic.toString(), read.artwork(), plan, settings));
     return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
   }
 
@@ -115,10 +95,10 @@ final class InlayCommand implements Callable<Integer> {
     return name;
   }
 
-  private static void summary(
-      PrintWriter print, Path graphic, GraphicReader.Reading.Read read, InlayPlan plan) {
+  private static void summary(PrintWriter print, GraphicResult.Planned planned) {
+    InlayPlan plan = planned.plan();
     print.println(
-        graphic.getFileName()
+        planned.graphic().getFileName()
             + ": dyed "
             + QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC)
             + " in "
@@ -132,7 +112,7 @@ final class InlayCommand implements Callable<Integer> {
             + " of roll, "
             + plan.loosePieces()
             + " loose piece(s).");
-    read.artwork().warnings().forEach(w -> print.println("  ! " + w.text()));
+    planned.artwork().warnings().forEach(w -> print.println("  ! " + w.text()));
     ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC);
   }
 }

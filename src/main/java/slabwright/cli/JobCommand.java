@@ -3,35 +3,20 @@ package slabwright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.cutfile.CutFileParameters;
-import slabwright.inlay.cutfile.CutStop;
-import slabwright.project.InlayCutFiles;
-import slabwright.project.InlayFileNames;
 import slabwright.project.OutFolder;
 import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
-import slabwright.sheets.csv.QuantitiesCsv;
-import slabwright.sheets.json.InlayJson;
-import slabwright.sheets.json.TallyJson;
-import slabwright.sheets.json.WorkJson;
+import slabwright.project.export.JobFiles;
 import slabwright.sheets.page.PaperSize;
-import slabwright.sheets.page.PrintedPage;
-import slabwright.sheets.page.SheetFiles;
 import slabwright.site.Site;
-import slabwright.store.GraphicFiles;
 import slabwright.work.AreaResult;
-import slabwright.work.days.ICalendarWriter;
 
 /** {@code job PLAN --out DIR}: the whole main job into a folder. */
 @Command(
@@ -65,80 +50,14 @@ final class JobCommand implements Callable<Integer> {
     Site site = PlanLoader.read(plan);
     PaperSize chosen = SheetsCommand.paper(paper, site);
     SiteResult result = PlanLoader.compute(site, plan);
-    List<AreaResult> areas = result.areas();
     OutFolder folder = new OutFolder(out);
-    sheets(folder, result, chosen);
-    numbers(folder, result);
-    List<String> said = inlays(folder, result.site(), areas);
+    List<String> said = new JobFiles(result, plan, chosen, acceptFont).addTo(folder);
     folder.commit();
-    summary(site, areas, folder);
+    summary(site, result.areas(), folder);
     PrintWriter err = spec.commandLine().getErr();
     result.work().book().faults().forEach(f -> err.println("Shop book, " + f + "."));
     said.forEach(err::println);
     return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
-  }
-
-  private static void sheets(OutFolder folder, SiteResult result, PaperSize paper)
-      throws IOException {
-    List<PrintedPage> pages = SheetsCommand.pages(result, paper);
-    folder.add("sheets.pdf", SheetsCommand.pdf(result.site(), pages));
-    for (Map.Entry<String, String> svg : SheetFiles.svgs(pages).entrySet()) {
-      folder.add("sheets/" + OutFolder.clean(svg.getKey()), svg.getValue());
-    }
-  }
-
-  private static void numbers(OutFolder folder, SiteResult result) {
-    List<AreaResult> areas = result.areas();
-    folder.add(
-        "tally.json",
-        TallyJson.write(result.site(), areas.stream().map(AreaResult::ways).toList()));
-    folder.add("work.json", WorkJson.write(result.work()));
-    folder.add("quantities.csv", QuantitiesCsv.write(areas));
-    calendar(folder, result);
-    InlayFileNames names = new InlayFileNames(result.site());
-    for (AreaResult a : areas) {
-      for (PlacedInlay i : a.inlays()) {
-        folder.add(
-            "inlay-" + name(names, a, i) + ".json",
-            InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec()));
-      }
-    }
-  }
-
-  private static void calendar(OutFolder folder, SiteResult result) {
-    result
-        .work()
-        .days()
-        .maybe()
-        .filter(d -> result.work().dated())
-        .ifPresent(
-            d ->
-                folder.add("days.ics", ICalendarWriter.of(d, result.site().name(), Instant.now())));
-  }
-
-  private List<String> inlays(OutFolder folder, Site site, List<AreaResult> areas)
-      throws IOException {
-    List<String> said = new ArrayList<>();
-    InlayFileNames names = new InlayFileNames(site);
-    for (AreaResult a : areas) {
-      for (PlacedInlay i : a.inlays()) {
-        if (GraphicFiles.isChanged(i.inlay(), plan)) {
-          said.add(CutStop.changedOnDisk(i.inlay().name()).sentence());
-          continue;
-        }
-        String title = names.title(a.takeoff().area(), i.inlay());
-        CutFileParameters job = new CutFileParameters(title, site.releaseNumber());
-        InlayCutFiles files = new InlayCutFiles(job, site.units(), Instant.now(), acceptFont);
-        said.addAll(
-            files.add(
-                folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
-      }
-    }
-    return said;
-  }
-
-  private static String name(InlayFileNames names, AreaResult a, PlacedInlay i) {
-    return OutFolder.clean(names.fullId(a.takeoff().area(), i.inlay(), "_"));
   }
 
   private void summary(Site site, List<AreaResult> areas, OutFolder folder) {

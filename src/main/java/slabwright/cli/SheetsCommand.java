@@ -1,11 +1,8 @@
 package slabwright.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -18,11 +15,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
-import slabwright.sheets.SheetSet;
+import slabwright.project.export.SheetExport;
+import slabwright.project.export.SheetRequest;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
-import slabwright.sheets.page.SheetFiles;
-import slabwright.sheets.page.SheetOptions;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
 import slabwright.units.UnitSystem;
@@ -58,15 +54,10 @@ final class SheetsCommand implements Callable<Integer> {
     PaperSize chosen = paper(paper, site);
     refuseForeign();
     SiteResult result = PlanLoader.compute(site, plan);
-    List<PrintedPage> pages = pages(result, chosen);
-    AtomicFile.write(out, pdf(site, pages));
+    List<PrintedPage> pages = SheetRequest.pages(result, chosen);
+    AtomicFile.write(out, SheetExport.pdf(site.name(), pages));
     spec.commandLine().getOut().println(pages.size() + " pages on " + chosen.word() + ": " + out);
     return 0;
-  }
-
-  static List<PrintedPage> pages(SiteResult result, PaperSize paper) {
-    SheetOptions options = new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()));
-    return SheetSet.of(result.site(), result.areas(), Optional.of(result.work()), options);
   }
 
   /** A PDF may be made anew; anything else in its place is not ours to replace. */
@@ -98,11 +89,5 @@ final class SheetsCommand implements Callable<Integer> {
       throw RefusedInput.of("There is no paper \"" + name + "\"; choose one of " + all + ".");
     }
     return found.get();
-  }
-
-  static byte[] pdf(Site site, List<PrintedPage> pages) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    SheetFiles.pdf(pages, site.name(), LocalDate.now(ZoneId.systemDefault()), bytes);
-    return bytes.toByteArray();
   }
 }

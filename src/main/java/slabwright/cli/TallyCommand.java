@@ -2,19 +2,15 @@ package slabwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import slabwright.floor.FloorTakeoff;
-import slabwright.floor.ReachAnalysis;
 import slabwright.project.RefusedInput;
-import slabwright.sheets.json.TallyJson;
+import slabwright.project.SiteTally;
 import slabwright.site.Site;
-import slabwright.store.ReleaseArchive;
 
 /** {@code tally PLAN}: net floor, edges, machine and hand work of each area. */
 @Command(
@@ -33,15 +29,12 @@ final class TallyCommand implements Callable<Integer> {
   @Override
   public Integer call() throws RefusedInput {
     Site site = PlanLoader.read(plan);
-    List<FloorTakeoff> takeoffs = site.areas().stream().map(FloorTakeoff::of).toList();
+    SiteTally tally = SiteTally.of(site, plan);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.print(
-          TallyJson.write(
-              new ReleaseArchive(plan).withoutOutdatedReleases(site),
-              takeoffs.stream().map(ReachAnalysis::of).toList()));
+      out.print(tally.json());
     } else {
-      takeoffs.forEach(t -> ConsoleSummary.tally(out, t, site.units()));
+      tally.floors().forEach(t -> ConsoleSummary.tally(out, t, site.units()));
     }
     return 0;
   }

@@ -16,9 +16,14 @@ import slabwright.inlay.panel.PanelPlan;
 import slabwright.site.StencilSpec;
 import slabwright.units.UnitSystem;
 
-/** The cut files of one inlay: SVG and PDF for each panel, proof page, and the shop's ZIP. */
+/**
+ * The cut files of one inlay: SVG and PDF for each panel, proof page, and the shop's ZIP.
+ *
+ * @param inlay its name
+ * @param release the plan's release number; 0 is a draft
+ */
 public record InlayCutFiles(
-    CutFileParameters job, UnitSystem units, Instant made, boolean fontAccepted) {
+    String inlay, int release, UnitSystem units, Instant made, boolean fontAccepted) {
   /**
    * Adds the files; a graphic whose letters changed gives none until that is accepted.
    *
@@ -28,7 +33,7 @@ public record InlayCutFiles(
   public List<String> add(
       OutFolder out, String prefix, Artwork artwork, InlayPlan plan, StencilSpec spec)
       throws IOException {
-    List<CutStop> stops = CutStop.of(job.inlay(), artwork, plan);
+    List<CutStop> stops = CutStop.of(inlay, artwork, plan);
     List<String> said =
         stops.stream()
             .filter(s -> !fontAccepted || s.kind() != CutStop.Kind.LETTERS)
@@ -38,7 +43,7 @@ public record InlayCutFiles(
       write(out, prefix, plan, plan.panels().orElseThrow(), spec);
     } else if (stops.stream().allMatch(s -> s.kind() == CutStop.Kind.LETTERS)) {
       said.add(
-          job.inlay()
+          inlay
               + ": no cut file was written; accept the letters with --accept-font, or send the text as outlines.");
     }
     return said;
@@ -49,7 +54,12 @@ public record InlayCutFiles(
       throws IOException {
     ShopBundle bundle =
         new ShopBundle(
-            job, plan.stencils(), panels, FilmOrder.onRoll(spec.roll().mm()), units, made);
+            new CutFileParameters(inlay, release),
+            plan.stencils(),
+            panels,
+            FilmOrder.onRoll(spec.roll().mm()),
+            units,
+            made);
     for (Map.Entry<String, byte[]> e : bundle.files().entrySet()) {
       out.add(prefix + OutFolder.clean(e.getKey()), e.getValue());
     }

@@ -26,6 +26,7 @@ import slabwright.work.rule.RuleNote;
 import slabwright.work.rule.SilicaRule;
 import slabwright.work.rule.SlipClass;
 import slabwright.work.rule.TemperatureRule;
+import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
 /** Every rule that applies to one floor area. */
@@ -98,20 +99,14 @@ final class AreaRuleNotes {
   private Duration longestShift(DayPlan days) {
     Map<LocalDate, Duration> byDay = new HashMap<>();
     for (ScheduledStep p : days.steps()) {
-      if (isHandGrinding(p.task().id())) {
+      StepType type = p.task().type();
+      if (type.isOn(floor.area().id()) && type.isHandGrinding()) {
         for (TimeSpan s : p.spans()) {
           byDay.merge(s.start().toLocalDate(), s.length(), Duration::plus);
         }
       }
     }
     return byDay.values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
-  }
-
-  private boolean isHandGrinding(String id) {
-    String step = id.startsWith(floor.area().id() + "/") ? id.substring(id.indexOf('/') + 1) : "";
-    boolean onFloor =
-        step.startsWith("level") || step.startsWith("residue") || step.startsWith("grit");
-    return step.startsWith("top.") || (onFloor && step.endsWith(".hand"));
   }
 
   /**

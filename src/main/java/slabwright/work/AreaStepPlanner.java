@@ -13,6 +13,7 @@ import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.WorkStep;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.prep.PrepStep;
+import slabwright.work.step.StepMeans;
 import slabwright.work.top.TopPlan;
 
 /** The steps of one floor area in the order a crew does them. */
@@ -21,11 +22,15 @@ final class AreaStepPlanner {
   private final ShopBook book;
   private final int crew;
   private final StepSequence chain;
+  private final StepTypes types;
+  private final Optional<Product> filler;
 
   private AreaStepPlanner(AreaTakeoff floor, ShopBook book) {
     this.floor = floor;
     this.book = book;
     this.crew = book.crew().people().maybe().orElse(1);
+    this.types = new StepTypes(floor.area().id());
+    this.filler = book.first(ProductKind.FILLER);
     this.chain = new StepSequence(floor.area().id(), floor.area().name());
   }
 
@@ -44,10 +49,15 @@ final class AreaStepPlanner {
     chain.append(
         List.of(
             StepSequence.StepDraft.pausing(
-                step.id() + ".machine", step.name() + ", by machine", step.machineTime(), 1),
+                step.id() + ".machine",
+                step.name() + ", by machine",
+                types.prep(step, StepMeans.MACHINE, filler),
+                step.machineTime(),
+                1),
             StepSequence.StepDraft.pausing(
                 step.id() + ".hand",
                 step.name() + (machine ? ", by hand" : ""),
+                types.prep(step, StepMeans.HAND, filler),
                 step.handTime(),
                 hands)));
     if (step.kind() == PrepStep.Kind.FILL) {
@@ -58,11 +68,13 @@ final class AreaStepPlanner {
   /** Before the floor: what falls off a top would scratch a finished one. */
   private void top(TopPlan job) {
     String name = (job.foot().steps() > 1 ? "Grind steps: " : "Grind top: ") + job.foot().name();
-    chain.append(StepSequence.StepDraft.pausing("top." + job.foot().id(), name, job.time(), 1));
+    chain.append(
+        StepSequence.StepDraft.pausing(
+            "top." + job.foot().id(), name, types.top(job.foot()), job.time(), 1));
   }
 
   private Figure<StepSequence.RecoatGap> filled() {
-    return book.first(ProductKind.FILLER)
+    return filler
         .map(p -> p.drying().recoatFrom().flatMap(t -> temperature().flatMap(t::at)))
         .orElseGet(() -> Figure.missing("a filler"))
         .map(d -> new StepSequence.RecoatGap(d, Optional.empty()));
@@ -79,7 +91,7 @@ final class AreaStepPlanner {
 
   private void coats(CoatPlan plan) {
     if (plan.job().target() == Finish.Target.INLAY) {
-      new InlayStepPlanner(floor, book, chain).add(plan);
+      new InlayStepPlanner(floor, book, chain, types).add(plan);
     } else {
       wholeFloor(plan);
     }
@@ -94,6 +106,7 @@ final class AreaStepPlanner {
           new StepSequence.StepDraft(
               plan.stepId(i),
               p.label() + number,
+              types.coat(plan, i),
               plan.coatTime(),
               people,
               false,

@@ -15,12 +15,14 @@ final class InlayStepPlanner {
   private final AreaTakeoff floor;
   private final InlayRates rates;
   private final StepSequence chain;
+  private final StepTypes types;
   private final int layers;
 
-  InlayStepPlanner(AreaTakeoff floor, ShopBook book, StepSequence chain) {
+  InlayStepPlanner(AreaTakeoff floor, ShopBook book, StepSequence chain, StepTypes types) {
     this.floor = floor;
     this.rates = book.inlay();
     this.chain = chain;
+    this.types = types;
     this.layers = Math.min(LAYERS, book.crew().people().maybe().orElse(1));
   }
 
@@ -36,14 +38,22 @@ final class InlayStepPlanner {
     }
     chain.append(
         StepSequence.StepDraft.pausing(
-            id(inlay, plan, "lay"), "Lay stencil: " + inlay.name(), laying(inlay), layers));
+            id(inlay, plan, "lay"),
+            "Lay stencil: " + inlay.name(),
+            types.lay(inlay, plan),
+            laying(inlay),
+            layers));
     for (int i = 1; i <= plan.job().coats(); i++) {
       chain.append(mist(inlay, plan, openings, i));
       chain.setGap(AreaStepPlanner.gap(plan));
     }
     chain.append(
         StepSequence.StepDraft.pausing(
-            id(inlay, plan, "up"), "Pull up stencil: " + inlay.name(), pulling(inlay), 1));
+            id(inlay, plan, "up"),
+            "Pull up stencil: " + inlay.name(),
+            types.pullUp(inlay, plan),
+            pulling(inlay),
+            1));
   }
 
   private StepSequence.StepDraft mist(
@@ -51,13 +61,14 @@ final class InlayStepPlanner {
     return new StepSequence.StepDraft(
         id(inlay, plan, "mist." + coat),
         "Mist coat " + coat + ": " + inlay.name(),
+        types.mist(inlay, plan, coat),
         RateArithmetic.time(openings, rates.mist()),
         1,
         false,
         Figure.missing("abrading"));
   }
 
-  static String id(InlayTakeoff inlay, CoatPlan plan, String step) {
+  private static String id(InlayTakeoff inlay, CoatPlan plan, String step) {
     return "inlay."
         + inlay.id()
         + "."

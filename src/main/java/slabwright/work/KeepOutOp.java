@@ -1,7 +1,6 @@
 package slabwright.work;
 
 import java.time.Duration;
-import java.util.Comparator;
 import java.util.List;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
@@ -19,7 +18,7 @@ final class KeepOutOp {
 
   static WorkStep addTo(WorkStep task, List<AreaWorkPlan> areas, DayPlan days) {
     return areas.stream()
-        .filter(a -> task.id().startsWith(a.id() + "/"))
+        .filter(a -> task.type().isOn(a.id()))
         .flatMap(a -> a.air().maybe().stream())
         .flatMap(w -> w.screening().stream())
         .filter(s -> releases(s, task))
@@ -29,14 +28,14 @@ final class KeepOutOp {
   }
 
   private static boolean releases(AirScreening s, WorkStep task) {
-    return s.steps().stream().map(VapourStep::name).anyMatch(task.name()::equals);
+    return s.steps().stream().map(VapourStep::type).anyMatch(task.type()::equals);
   }
 
   /** The step's own, with the vapour held low: the longer of its two figures. */
   private static ClearingTime clearing(AirFigures figures, ScheduledStep step) {
     return figures.steps().stream()
-        .filter(a -> a.name().equals(step.task().name()))
-        .max(Comparator.comparing(StepAirFigures::layerPeakLel))
+        .filter(a -> a.type().equals(step.task().type()))
+        .findFirst()
         .map(StepAirFigures::layerToHealth)
         .orElse(figures.toHealth());
   }

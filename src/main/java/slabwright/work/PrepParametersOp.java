@@ -10,6 +10,7 @@ import slabwright.site.TrenchLevel;
 import slabwright.work.prep.FillerGap;
 import slabwright.work.prep.PrepParameters;
 import slabwright.work.prep.PrepZone;
+import slabwright.work.step.StepPlace;
 
 /** What a take-off says about preparing the floor: zones, with trenches taken as levelled. */
 final class PrepParametersOp {
@@ -24,7 +25,7 @@ final class PrepParametersOp {
         zones.add(zone);
       }
       if (z.mark().filter(PrepParametersOp::stops).isPresent()) {
-        toLevel.add(new PrepParameters.ToLevel(zone.name(), zone.kind(), z.area()));
+        toLevel.add(new PrepParameters.ToLevel(zone.place(), zone.name(), zone.kind(), z.area()));
       }
     }
     return new PrepParameters(
@@ -37,6 +38,7 @@ final class PrepParametersOp {
 
   private static PrepZone zone(FloorTakeoff t, Zone z) {
     return new PrepZone(
+        z.mark().<StepPlace>map(m -> new StepPlace.Zone(m.id())).orElse(StepPlace.WHOLE_FLOOR),
         z.mark().map(Mark::name).orElse("old slab"),
         z.mark().map(m -> kind(m.kind())).orElse(PrepZone.Kind.OLD_CONCRETE),
         z.region().intersect(t.levelled().machine()).area(),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import slabwright.work.book.Figure;
 import slabwright.work.days.StepWait;
 import slabwright.work.days.WorkStep;
+import slabwright.work.step.StepType;
 
 /** Strings the steps of one floor area together; what is unknown in one makes the list unknown. */
 final class StepSequence {
@@ -70,14 +71,16 @@ final class StepSequence {
   record StepDraft(
       String id,
       String name,
+      StepType type,
       Figure<Duration> length,
       int people,
       boolean mayPause,
       Figure<Duration> abrading) {
 
-    static StepDraft pausing(String id, String name, Figure<Duration> personTime, int people) {
+    static StepDraft pausing(
+        String id, String name, StepType type, Figure<Duration> personTime, int people) {
       return new StepDraft(
-          id, name, personTime.map(t -> t.dividedBy(people)), people, true, NO_ABRADING);
+          id, name, type, personTime.map(t -> t.dividedBy(people)), people, true, NO_ABRADING);
     }
 
     private static final Figure<Duration> NO_ABRADING = Figure.missing("abrading");
@@ -93,6 +96,7 @@ final class StepSequence {
                     id(step.id()),
                     step.name(),
                     areaName,
+                    step.type(),
                     minutes(length),
                     step.people(),
                     step.mayPause(),

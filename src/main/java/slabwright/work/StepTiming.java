@@ -8,29 +8,28 @@ import slabwright.work.book.Figure;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.StepType;
 
 /**
  * When a step of one floor area is laid.
  *
- * @param id within the floor area
+ * @param type what the step is
  * @param from minutes from the job's start
  * @param minutes how long
  */
-record StepTiming(String id, String name, double from, double minutes) {
+record StepTiming(StepType type, String name, double from, double minutes) {
 
   /** Along the day plan. */
   static List<StepTiming> fromDayPlan(DayPlan days, String areaId) {
-    String prefix = areaId + "/";
     return days.steps().stream()
-        .filter(p -> p.task().id().startsWith(prefix) && !p.isAbrading())
-        .map(p -> of(p, days, prefix.length()))
+        .filter(p -> p.task().type().isOn(areaId) && !p.isAbrading())
+        .map(p -> of(p, days))
         .toList();
   }
 
-  private static StepTiming of(ScheduledStep p, DayPlan days, int prefix) {
+  private static StepTiming of(ScheduledStep p, DayPlan days) {
     Duration from = Duration.between(days.firstDay().atTime(days.hours().from()), p.start());
-    return new StepTiming(
-        p.task().id().substring(prefix), p.task().name(), from.toMinutes(), minutes(p.worked()));
+    return new StepTiming(p.task().type(), p.task().name(), from.toMinutes(), minutes(p.worked()));
   }
 
   /** Without a day plan: coat after coat with no time for the air to clear in between. */
@@ -45,26 +44,28 @@ record StepTiming(String id, String name, double from, double minutes) {
   private static List<StepTiming> extended(
       List<StepTiming> before, AreaTakeoff floor, CoatPlan c, double minutes) {
     List<StepTiming> list = new ArrayList<>(before);
+    StepTypes types = new StepTypes(floor.area().id());
     for (int i = 1; i <= c.job().coats(); i++) {
       if (c.job().target() == Finish.Target.WHOLE_FLOOR) {
-        list.add(next(list, c.stepId(i), c.product().label() + ", coat " + i, minutes));
+        list.add(next(list, types.coat(c, i), c.product().label() + ", coat " + i, minutes));
       } else {
         for (InlayTakeoff inlay : floor.inlays()) {
           double share = CoatList.openings(inlay, c.product()) / Math.max(1, c.job().mm2());
-          String id = InlayStepPlanner.id(inlay, c, "mist." + i);
-          list.add(next(list, id, "Mist coat " + i + ": " + inlay.name(), minutes * share));
+          StepType type = types.mist(inlay, c, i);
+          list.add(next(list, type, "Mist coat " + i + ": " + inlay.name(), minutes * share));
         }
       }
     }
     return list;
   }
 
-  private static StepTiming next(List<StepTiming> before, String id, String name, double minutes) {
+  private static StepTiming next(
+      List<StepTiming> before, StepType type, String name, double minutes) {
     double from =
         before.isEmpty()
             ? 0
             : before.get(before.size() - 1).from() + before.get(before.size() - 1).minutes();
-    return new StepTiming(id, name, from, Math.max(1, minutes));
+    return new StepTiming(type, name, from, Math.max(1, minutes));
   }
 
   private static double minutes(Duration d) {

@@ -3,13 +3,15 @@ package slabwright.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.site.Finish;
 import slabwright.work.air.SolventShare;
 import slabwright.work.air.VapourStep;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.FillerGap;
+import slabwright.work.step.AirEffect;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.StepType;
 
 /** Every step of one floor area that sets vapour free: coats, mist coats and filler; one use. */
 final class VapourStepCollector {
@@ -47,7 +49,7 @@ final class VapourStepCollector {
   private List<VapourStep> coats(CoatPlan plan, List<SolventShare> shares, double mm3) {
     List<VapourStep> steps = new ArrayList<>();
     for (StepTiming l : laid) {
-      double part = partOf(plan, l.id());
+      double part = partOf(plan, l.type());
       if (part > 0) {
         steps.add(step(l, shares, mm3 * part));
       }
@@ -56,18 +58,9 @@ final class VapourStepCollector {
   }
 
   /** How much of one coat's volume a step lays; an inlay's is shared out by area. */
-  private double partOf(CoatPlan plan, String id) {
-    for (int i = 1; i <= plan.job().coats(); i++) {
-      if (plan.job().target() == Finish.Target.WHOLE_FLOOR && id.equals(plan.stepId(i))) {
-        return 1;
-      }
-      for (InlayTakeoff inlay : floor.inlays()) {
-        if (id.equals(InlayStepPlanner.id(inlay, plan, "mist." + i))) {
-          return CoatList.openings(inlay, plan.product()) / plan.job().mm2();
-        }
-      }
-    }
-    return 0;
+  private static double partOf(CoatPlan plan, StepType type) {
+    boolean lays = type.coat().filter(c -> c.place() == plan.job().place()).isPresent();
+    return lays && type.air() instanceof AirEffect.Vapour v ? v.share() : 0;
   }
 
   private Figure<List<VapourStep>> fill(Product p) {
@@ -79,7 +72,7 @@ final class VapourStepCollector {
     return shares.isEmpty()
         ? List.of()
         : laid.stream()
-            .filter(l -> l.id().startsWith("fill"))
+            .filter(l -> l.type().kind() == StepKind.FILL_GAPS)
             .map(l -> step(l, shares, mm3))
             .toList();
   }
@@ -87,6 +80,6 @@ final class VapourStepCollector {
   private static VapourStep step(StepTiming l, List<SolventShare> shares, double mm3) {
     List<VapourStep.Liquid> liquids =
         shares.stream().map(s -> new VapourStep.Liquid(s.solvent(), mm3 * s.share())).toList();
-    return new VapourStep(l.name(), l.from(), l.minutes(), liquids);
+    return new VapourStep(l.type(), l.name(), l.from(), l.minutes(), liquids);
   }
 }

@@ -103,6 +103,19 @@ class WorkPlanTest {
   }
 
   @Test
+  void each_of_two_inlays_of_one_name_keeps_others_out_by_its_own_vapour() {
+    WorkPlan plan = WorkPlan.of(SITE, WorkSamples.floorsWithSecondHeron(0.05), PLAN.book());
+    Duration large = keptOut(plan, HALL + "/inlay.heron.2.inlay-dye.mist.1");
+    Duration small = keptOut(plan, HALL + "/inlay.second.2.inlay-dye.mist.1");
+    assertThat(small).isLessThan(large);
+    assertThat(large).isEqualTo(keptOut(PLAN, HALL + "/inlay.heron.2.inlay-dye.mist.1"));
+  }
+
+  private static Duration keptOut(WorkPlan plan, String id) {
+    return step(plan, id).task().keepOut().orElseThrow().after();
+  }
+
+  @Test
   void without_a_ceiling_height_the_air_is_asked_for_and_the_days_are_there() {
     WorkPlan plan = WorkSamples.plan(withAir(new AirSpace(Optional.empty(), 3400, 3)));
     assertThat(hall(plan).air().text(Object::toString))

@@ -54,6 +54,28 @@ public final class WorkSamples {
     return WorkPlan.of(site, floors, book);
   }
 
+  /** The floors with a second inlay of the same name, its openings a share of the first one's. */
+  static List<AreaTakeoff> floorsWithSecondHeron(double share) {
+    List<AreaTakeoff> floors = new ArrayList<>();
+    for (AreaTakeoff f : FLOORS) {
+      List<InlayTakeoff> inlays = new ArrayList<>(f.inlays());
+      f.inlays().stream()
+          .filter(i -> i.id().equals("heron"))
+          .forEach(i -> inlays.add(second(i, share)));
+      floors.add(
+          new AreaTakeoff(f.area(), f.floor(), f.cutIn(), f.wayOut(), f.prep(), f.tops(), inlays));
+    }
+    return floors;
+  }
+
+  private static InlayTakeoff second(InlayTakeoff i, double share) {
+    List<InlayTakeoff.StencilDye> dyes =
+        i.dyes().stream()
+            .map(d -> new InlayTakeoff.StencilDye(d.colour(), d.product(), d.openings() * share))
+            .toList();
+    return new InlayTakeoff("second", i.name(), i.blank(), i.film(), i.edges(), i.skirt(), dyes);
+  }
+
   /** The example book with one entry changed. */
   public static ShopBook bookWith(String kind, String name, String key, String value) {
     ShopBookText text = BookSamples.text().with(kind, name, key, value);

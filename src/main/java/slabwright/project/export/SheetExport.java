@@ -5,15 +5,12 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.function.IntConsumer;
 import slabwright.drawing.paint.SvgPainter;
 import slabwright.inlay.PlacedInlay;
 import slabwright.project.InlayFileNames;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
-import slabwright.sheets.csv.QuantitiesCsv;
-import slabwright.sheets.json.InlayJson;
-import slabwright.sheets.json.TallyJson;
-import slabwright.sheets.json.WorkJson;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.units.Parsed;
@@ -42,7 +39,7 @@ public final class SheetExport {
       case CSV ->
           files.add(
               SheetRequest.fileNameStem(done) + "-quantities.csv",
-              QuantitiesCsv.write(done.areas()));
+              new SiteNumbers(done).quantities());
       case JSON -> json(files, done);
     }
     steps.report(MADE);
@@ -54,15 +51,21 @@ public final class SheetExport {
       throws IOException {
     List<PrintedPage> pages = order.pages(done);
     steps.report(0.5);
-    LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    byte[] pdf =
+        pdf(done.site().name(), pages, n -> steps.report(0.5 + (MADE - 0.5) * n / pages.size()));
+    files.add(SheetRequest.fileNameStem(done) + "-sheets.pdf", pdf);
+  }
+
+  /** The pages in one PDF of today. */
+  public static byte[] pdf(String siteName, List<PrintedPage> pages) throws IOException {
+    return pdf(siteName, pages, n -> {});
+  }
+
+  private static byte[] pdf(String siteName, List<PrintedPage> pages, IntConsumer written)
+      throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    SheetFiles.pdf(
-        pages,
-        done.site().name(),
-        today,
-        out,
-        n -> steps.report(0.5 + (MADE - 0.5) * n / pages.size()));
-    files.add(SheetRequest.fileNameStem(done) + "-sheets.pdf", out.toByteArray());
+    SheetFiles.pdf(pages, siteName, LocalDate.now(ZoneId.systemDefault()), out, written);
+    return out.toByteArray();
   }
 
   private static void svg(
@@ -79,16 +82,14 @@ public final class SheetExport {
 
   private static void json(StagedFiles files, SiteResult done) {
     String stem = SheetRequest.fileNameStem(done);
-    files.add(
-        stem + "-tally.json",
-        TallyJson.write(done.site(), done.areas().stream().map(AreaResult::ways).toList()));
-    files.add(stem + "-work.json", WorkJson.write(done.work()));
+    files.add(stem + "-tally.json", new SiteNumbers(done).tally());
+    files.add(stem + "-work.json", new SiteNumbers(done).work());
     InlayFileNames names = new InlayFileNames(done.site());
     for (AreaResult a : done.areas()) {
       for (PlacedInlay i : a.inlays()) {
         files.add(
             stem + "-inlay-" + names.fullId(a.takeoff().area(), i.inlay(), "-") + ".json",
-            InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec()));
+            SiteNumbers.inlay(i));
       }
     }
   }

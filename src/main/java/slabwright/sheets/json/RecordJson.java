@@ -39,7 +39,7 @@ final class RecordJson {
 
   /** The node of a value; empty for what is absent or left out. */
   Optional<JsonNode> node(Object value) {
-    if (value == null || leftOut.contains(value.getClass())) {
+    if (value == null || leftOut.stream().anyMatch(c -> c.isInstance(value))) {
       return Optional.empty();
     }
     if (value instanceof Figure<?> figure) {

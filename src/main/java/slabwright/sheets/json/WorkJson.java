@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.work.AreaWorkPlan;
@@ -14,10 +16,17 @@ import slabwright.work.coat.LaneGrid;
 import slabwright.work.handover.Handovers;
 import slabwright.work.handover.Reopening;
 import slabwright.work.handover.Scope;
+import slabwright.work.step.StepPlace;
+import slabwright.work.step.StepSubject;
+import slabwright.work.step.StepType;
 
 /** The work plan as JSON: every number that sheets 5 to 8 and the handovers print. */
 public final class WorkJson {
   private WorkJson() {}
+
+  /** What a step is, as a type: its id, name and area say it to a reader. */
+  private static final Set<Class<?>> STEP_TYPES =
+      Set.of(StepType.class, StepSubject.class, StepPlace.class);
 
   /**
    * Inputs that are reported elsewhere, and helpers that are functions and no figures: what they
@@ -34,8 +43,8 @@ public final class WorkJson {
     root.put("frame", TallyJson.SITE_FRAME);
     root.put("notice", WorkPlan.NOTICE);
     root.put("shopBook", plan.book().origin());
-    root.setAll(new RecordJson(INPUTS_AND_HELPERS).fields(plan));
-    RecordJson papers = new RecordJson(Set.of(AreaWorkPlan.class));
+    root.setAll(new RecordJson(both(INPUTS_AND_HELPERS, STEP_TYPES)).fields(plan));
+    RecordJson papers = new RecordJson(both(Set.of(AreaWorkPlan.class), STEP_TYPES));
     ArrayNode totals = root.putArray("totals");
     for (AreaWorkPlan w : plan.areas()) {
       totals.add(papers.fields(AreaTotals.of(w, Reopening.of(w, plan))));
@@ -43,5 +52,9 @@ public final class WorkJson {
     root.set("scope", papers.fields(Scope.of(plan)));
     root.set("handovers", papers.fields(Handovers.of(plan)));
     return JsonText.pretty(root);
+  }
+
+  private static Set<Class<?>> both(Set<Class<?>> some, Set<Class<?>> more) {
+    return Stream.concat(some.stream(), more.stream()).collect(Collectors.toUnmodifiableSet());
   }
 }

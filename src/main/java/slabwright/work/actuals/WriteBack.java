@@ -185,7 +185,7 @@ public final class WriteBack {
     return plan.areas().stream()
         .map(AreaWorkPlan::prep)
         .flatMap(p -> p.steps().stream())
-        .filter(s -> s.id().equals("grit." + grit))
+        .filter(s -> s.subject().grit().filter(grit::equals).isPresent())
         .toList();
   }
 }

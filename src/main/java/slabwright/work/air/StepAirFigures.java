@@ -1,8 +1,11 @@
 package slabwright.work.air;
 
+import slabwright.work.step.StepType;
+
 /**
  * What the air gets to during one step, what is left of the steps before included.
  *
+ * @param type which step of the plan it is
  * @param peakLel the highest share of the lower explosive limit while it is laid, room mean
  * @param layerPeakLel the same with all vapour in the lowest metre
  * @param health the highest level while it is laid as a multiple of the strictest 8-hour limits,
@@ -12,6 +15,7 @@ package slabwright.work.air;
  *     breathe: the longer of the two, and the one others are kept out by
  */
 public record StepAirFigures(
+    StepType type,
     String name,
     double from,
     double minutes,
@@ -35,6 +39,7 @@ public record StepAirFigures(
     double peak = lel.peakBetween(s.from(), end);
     double breathed = health.peakBetween(s.from(), end);
     return new StepAirFigures(
+        s.type(),
         s.name(),
         s.from(),
         s.minutes(),

@@ -1,14 +1,17 @@
 package slabwright.work.air;
 
 import java.util.List;
+import slabwright.work.step.StepType;
 
 /**
  * One laying step that sets vapour free, evenly over its time.
  *
+ * @param type which step of the plan it is
  * @param from minutes from the job's start
  * @param minutes how long it is laid
  */
-public record VapourStep(String name, double from, double minutes, List<Liquid> liquids) {
+public record VapourStep(
+    StepType type, String name, double from, double minutes, List<Liquid> liquids) {
   public VapourStep {
     liquids = List.copyOf(liquids);
     if (!(minutes > 0)) {

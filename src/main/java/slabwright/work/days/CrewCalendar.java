@@ -9,6 +9,9 @@ import java.util.Optional;
 
 /** Who is busy when; finds the first stretch with enough free people. One planning run's own. */
 final class CrewCalendar {
+  /** How long how many people are wanted, and whether they may go on the next morning. */
+  record Demand(Duration length, int people, boolean mayPause) {}
+
   private record Busy(String id, TimeSpan span, int people) {}
 
   /** A found place and, when the crew was the reason for it, the step that kept them. */
@@ -36,6 +39,11 @@ final class CrewCalendar {
 
   /** The first place at or after {@code earliest}; a step that may not pause fits one day. */
   Slot find(WorkStep task, LocalDateTime earliest) {
+    return find(new Demand(task.length(), task.people(), task.mayPause()), earliest);
+  }
+
+  /** The first place of work that is no step of the plan. */
+  Slot find(Demand task, LocalDateTime earliest) {
     LocalDateTime at = hours.next(earliest);
     Optional<String> waitedFor = Optional.empty();
     while (true) {

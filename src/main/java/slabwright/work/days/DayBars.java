@@ -37,9 +37,10 @@ public record DayBars(WorkingWeek hours, LocalDateTime from, LocalDateTime to, L
   /**
    * One step's row.
    *
+   * @param areaId of its floor area; two may have one name
    * @param critical whether it is part of the chain that sets the end
    */
-  public record Row(String name, String area, boolean critical, List<Bar> bars) {
+  public record Row(String name, String areaId, String area, boolean critical, List<Bar> bars) {
     public Row {
       bars = List.copyOf(bars);
     }
@@ -55,8 +56,8 @@ public record DayBars(WorkingWeek hours, LocalDateTime from, LocalDateTime to, L
   /** The rows floor area by floor area, so that what runs side by side is seen as such. */
   public List<Group> groups() {
     Map<String, List<Row>> byArea = new LinkedHashMap<>();
-    rows.forEach(r -> byArea.computeIfAbsent(r.area(), a -> new ArrayList<>()).add(r));
-    return byArea.entrySet().stream().map(e -> new Group(e.getKey(), e.getValue())).toList();
+    rows.forEach(r -> byArea.computeIfAbsent(r.areaId(), a -> new ArrayList<>()).add(r));
+    return byArea.values().stream().map(l -> new Group(l.get(0).area(), l)).toList();
   }
 
   /** When the crew is off between the first midnight and the last. */
@@ -101,7 +102,8 @@ public record DayBars(WorkingWeek hours, LocalDateTime from, LocalDateTime to, L
                 bars.add(
                     new Bar(
                         Kind.KEEP_OUT, new TimeSpan(step.start(), step.end().plus(k.after())))));
-    return new Row(step.task().name(), step.task().area(), critical, bars);
+    WorkStep task = step.task();
+    return new Row(task.name(), task.type().areaId(), task.area(), critical, bars);
   }
 
   private static void addWait(List<Bar> bars, ScheduledStep step, StepWait w) {

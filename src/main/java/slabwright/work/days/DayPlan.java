@@ -8,6 +8,8 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import slabwright.work.step.CoatNumber;
+import slabwright.work.step.StepKind;
 
 /**
  * The steps of a job in time order of their start.
@@ -21,6 +23,22 @@ public record DayPlan(WorkingWeek hours, LocalDate firstDay, List<ScheduledStep>
 
   public Optional<ScheduledStep> step(String id) {
     return steps.stream().filter(s -> s.task().id().equals(id)).findFirst();
+  }
+
+  /** A coat of a floor area's whole floor. */
+  public Optional<ScheduledStep> coat(String areaId, CoatNumber coat) {
+    return steps.stream()
+        .filter(s -> s.task().type().isOn(areaId) && s.task().type().kind() == StepKind.COAT)
+        .filter(s -> s.task().type().coat().filter(coat::equals).isPresent())
+        .findFirst();
+  }
+
+  /** The abrading that a coat's missed window made necessary, by the coat's id. */
+  public Optional<ScheduledStep> abradingFor(String coatId) {
+    return steps.stream()
+        .filter(ScheduledStep::isAbrading)
+        .filter(s -> s.abradesFor().equals(coatId))
+        .findFirst();
   }
 
   /** When the last step ends; the start of the first day when there is none. */

@@ -10,18 +10,32 @@ public record KeepOutPeriod(String area, String reason, TimeSpan span) {
 
   /** Every keep-out time of the plan, touching ones of one area joined, in time order. */
   public static List<KeepOutPeriod> of(DayPlan plan) {
-    List<KeepOutPeriod> all = new ArrayList<>();
+    List<OfArea> all = new ArrayList<>();
     for (ScheduledStep step : plan.steps()) {
       step.task().keepOut().ifPresent(k -> add(all, step, k));
     }
-    all.sort(Comparator.comparing((KeepOutPeriod o) -> o.span().start()));
-    return List.copyOf(all);
+    return all.stream()
+        .map(OfArea::period)
+        .sorted(Comparator.comparing((KeepOutPeriod o) -> o.span().start()))
+        .toList();
   }
 
-  private static void add(List<KeepOutPeriod> all, ScheduledStep step, KeepOut k) {
-    KeepOutPeriod next =
-        new KeepOutPeriod(
-            step.task().area(), k.reason(), new TimeSpan(step.start(), step.end().plus(k.after())));
+  /** A period with its floor area's id: two areas of one name are two. */
+  private record OfArea(String areaId, KeepOutPeriod period) {
+    boolean joins(OfArea o) {
+      return areaId.equals(o.areaId) && period.joins(o.period);
+    }
+
+    OfArea joined(OfArea o) {
+      return new OfArea(areaId, period.joined(o.period));
+    }
+  }
+
+  private static void add(List<OfArea> all, ScheduledStep step, KeepOut k) {
+    TimeSpan span = new TimeSpan(step.start(), step.end().plus(k.after()));
+    WorkStep task = step.task();
+    OfArea next =
+        new OfArea(task.type().areaId(), new KeepOutPeriod(task.area(), k.reason(), span));
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).joins(next)) {
         next = all.remove(i--).joined(next);
@@ -31,8 +45,7 @@ public record KeepOutPeriod(String area, String reason, TimeSpan span) {
   }
 
   private boolean joins(KeepOutPeriod o) {
-    return area.equals(o.area)
-        && reason.equals(o.reason)
+    return reason.equals(o.reason)
         && !span.end().isBefore(o.span.start())
         && !o.span.end().isBefore(span.start());
   }

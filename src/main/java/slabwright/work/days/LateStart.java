@@ -49,7 +49,7 @@ public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
   private static List<String> added(DayPlan plan, DayPlan late) {
     return late.steps().stream()
         .filter(ScheduledStep::isAbrading)
-        .filter(s -> plan.step(s.task().id()).isEmpty())
+        .filter(s -> plan.abradingFor(s.abradesFor()).isEmpty())
         .map(s -> late.step(s.abradesFor()).map(c -> c.task().name()).orElse(s.abradesFor()))
         .toList();
   }

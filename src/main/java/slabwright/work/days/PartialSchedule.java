@@ -15,14 +15,16 @@ final class PartialSchedule {
   /** A window that was missed: the step that came too late, the one before it, and when it came. */
   record Miss(WorkStep late, StepWait window, LocalDateTime start) {}
 
-  private static final String ABRADE = ".abrade";
-
   private final WorkingWeek hours;
   private final LocalDate firstDay;
   private final Map<String, LocalDateTime> asked;
   private final Map<String, LocalDateTime> held;
   private final CrewCalendar crew;
   private final Map<String, ScheduledStep> placed = new HashMap<>();
+
+  /** The abrading that is placed before a step, by that step's id. */
+  private final Map<String, ScheduledStep> abraded = new HashMap<>();
+
   private final List<ScheduledStep> order = new ArrayList<>();
   private final List<Integer> taken = new ArrayList<>();
   private final List<Miss> misses = new ArrayList<>();
@@ -73,7 +75,9 @@ final class PartialSchedule {
   /** Takes back all but the first {@code count} placed. */
   void rollBack(int count) {
     while (order.size() > count) {
-      placed.remove(order.remove(order.size() - 1).task().id());
+      ScheduledStep last = order.remove(order.size() - 1);
+      placed.remove(last.task().id());
+      abraded.remove(last.abradesFor());
       crew.rollBack(taken.remove(taken.size() - 1));
     }
   }
@@ -89,14 +93,14 @@ final class PartialSchedule {
    * which the step itself is still to place. Or says why it can't be.
    */
   Optional<String> place(WorkStep task) {
-    Optional<ScheduledStep> abraded = step(task.id() + ABRADE);
+    Optional<ScheduledStep> before = Optional.ofNullable(abraded.get(task.id()));
     List<Ready> reasons = reasons(task);
-    abraded.ifPresent(
+    before.ifPresent(
         a -> reasons.add(new Ready(a.end(), new BindingConstraint.Step(a.task().id()))));
     Ready ready = latest(reasons);
     CrewCalendar.Slot slot = crew.find(task, ready.at());
     Optional<StepWait> missed =
-        abraded.isPresent() ? Optional.empty() : missed(task, slot.spans().get(0).start());
+        before.isPresent() ? Optional.empty() : missed(task, slot.spans().get(0).start());
     if (missed.isEmpty()) {
       put(task, slot, ready.why(), "");
       return Optional.empty();
@@ -109,7 +113,7 @@ final class PartialSchedule {
   boolean abradeAnyway(WorkStep task) {
     boolean wanted =
         task.abrading().isPresent()
-            && step(task.id() + ABRADE).isEmpty()
+            && !abraded.containsKey(task.id())
             && task.waits().stream().anyMatch(w -> w.atMost().isPresent());
     return wanted && abrade(task, task.waits().get(0)).isEmpty();
   }
@@ -128,8 +132,17 @@ final class PartialSchedule {
   }
 
   private static WorkStep abrading(WorkStep coat, Duration length) {
-    return WorkStep.pausing(
-        coat.id() + ABRADE, "Abrade before: " + coat.name(), coat.area(), length, coat.people());
+    return new WorkStep(
+        coat.id() + ".abrade",
+        "Abrade before: " + coat.name(),
+        coat.area(),
+        coat.type().abrading(),
+        length,
+        coat.people(),
+        true,
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private void put(
@@ -141,6 +154,9 @@ final class PartialSchedule {
     crew.reserve(task, slot.spans());
     placed.put(task.id(), p);
     order.add(p);
+    if (p.isAbrading()) {
+      abraded.put(abradesFor, p);
+    }
   }
 
   private Optional<StepWait> missed(WorkStep task, LocalDateTime start) {

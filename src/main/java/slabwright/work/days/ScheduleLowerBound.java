@@ -60,7 +60,7 @@ final class ScheduleLowerBound {
         tasks.stream()
             .map(t -> t.length().multipliedBy(t.people()))
             .reduce(Duration.ZERO, Duration::plus);
-    WorkStep together = WorkStep.pausing("", "", "", all.dividedBy(hours.people()), 1);
+    CrewCalendar.Demand together = new CrewCalendar.Demand(all.dividedBy(hours.people()), 1, true);
     List<TimeSpan> spans =
         new CrewCalendar(hours).find(together, firstDay.atTime(hours.from())).spans();
     return spans.get(spans.size() - 1).end();

@@ -3,6 +3,7 @@ package slabwright.work.days;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import slabwright.work.step.StepKind;
 
 /**
  * A step with its place in time.
@@ -26,7 +27,7 @@ public record ScheduledStep(
   }
 
   public boolean isAbrading() {
-    return !abradesFor.isEmpty();
+    return task.type().kind() == StepKind.ABRADE;
   }
 
   public Duration worked() {

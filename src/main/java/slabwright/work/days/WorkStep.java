@@ -3,13 +3,15 @@ package slabwright.work.days;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import slabwright.work.step.StepType;
 
 /**
  * One step of the job before it has a place in time.
  *
  * @param id unique in the plan
  * @param name for people
- * @param area the floor area it happens on
+ * @param area name of the floor area it happens on
+ * @param type what it is; never read out of its id or name
  * @param length working time with its people
  * @param people how many of the crew it takes
  * @param mayPause whether it may go on the next morning; a coat may not
@@ -21,6 +23,7 @@ public record WorkStep(
     String id,
     String name,
     String area,
+    StepType type,
     Duration length,
     int people,
     boolean mayPause,
@@ -34,29 +37,15 @@ public record WorkStep(
     }
   }
 
-  /** A step that may pause overnight and shuts nobody out. */
-  public static WorkStep pausing(
-      String id, String name, String area, Duration length, int people, StepWait... waits) {
-    return new WorkStep(
-        id, name, area, length, people, true, List.of(waits), Optional.empty(), Optional.empty());
-  }
-
-  /** A coat: done in one go. */
-  public static WorkStep coat(
-      String id, String name, String area, Duration length, int people, StepWait... waits) {
-    return new WorkStep(
-        id, name, area, length, people, false, List.of(waits), Optional.empty(), Optional.empty());
-  }
-
   /** The same step with the time to abrade the floor should its window be missed. */
   public WorkStep withAbrading(Duration time) {
     return new WorkStep(
-        id, name, area, length, people, mayPause, waits, Optional.of(time), keepOut);
+        id, name, area, type, length, people, mayPause, waits, Optional.of(time), keepOut);
   }
 
   /** The same step with other trades kept out. */
   public WorkStep withKeepOut(KeepOut out) {
     return new WorkStep(
-        id, name, area, length, people, mayPause, waits, abrading, Optional.of(out));
+        id, name, area, type, length, people, mayPause, waits, abrading, Optional.of(out));
   }
 }

@@ -17,6 +17,7 @@ import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopTool;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.WorkStep;
 import slabwright.work.step.ToolKind;
 
 /** Writes the lines of the cost; one use. */
@@ -141,21 +142,15 @@ final class CostLineBuilder {
     static int of(ShopTool tool, DayPlan days) {
       return (int)
           days.steps().stream()
-              .filter(s -> uses(tool, s.task().id()))
+              .filter(s -> uses(tool, s.task()))
               .flatMap(s -> s.spans().stream())
               .map(s -> s.start().toLocalDate())
               .distinct()
               .count();
     }
 
-    private static boolean uses(ShopTool tool, String task) {
-      boolean machine = task.endsWith(".machine");
-      boolean top = task.contains("/top.");
-      boolean hand = top || (task.endsWith(".hand") && !task.endsWith("/fill.hand"));
-      boolean grinds = hand && !task.endsWith("/clean.hand");
-      return (tool.is(ToolKind.FLOOR_GRINDER) && machine)
-          || (tool.is(ToolKind.HAND_GRINDER) && grinds)
-          || (tool.is(ToolKind.VACUUM) && (machine || hand));
+    private static boolean uses(ShopTool tool, WorkStep step) {
+      return tool.kind().maybe().filter(step.type().tools()::contains).isPresent();
     }
   }
 }

@@ -110,7 +110,7 @@ final class LoadList {
         boolean metal = s.kind() == PrepStep.Kind.METAL_PASS;
         if (metal || s.kind() == PrepStep.Kind.FINE_PASS) {
           names.merge(
-              s.id().substring(s.id().indexOf('.') + 1),
+              s.subject().grit().orElseThrow(),
               metal ? (bond.isEmpty() ? "bond by the scratch test" : bond) : "",
               (x, y) -> x.contains(y) ? x : x + "; " + y);
         }

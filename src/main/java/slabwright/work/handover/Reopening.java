@@ -14,6 +14,7 @@ import slabwright.work.book.Figure;
 import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
+import slabwright.work.step.CoatNumber;
 
 /**
  * When a floor opens again.
@@ -47,11 +48,11 @@ public record Reopening(
   }
 
   private static Reopening of(AreaWorkPlan area, CoatPlan last, Figure<DayPlan> days) {
-    String id = area.id() + "/" + last.stepId(last.job().coats());
+    CoatNumber coat = new CoatNumber(last.job().place(), last.job().coats());
     Figure<LocalDateTime> end =
         days.flatMap(
             d ->
-                d.step(id)
+                d.coat(area.id(), coat)
                     .map(s -> Figure.known(s.end()))
                     .orElseGet(() -> Figure.refused("the last coat is not in the day plan")));
     return new Reopening(

@@ -2,11 +2,13 @@ package slabwright.work.prep;
 
 import java.time.Duration;
 import slabwright.work.book.Figure;
+import slabwright.work.step.StepSubject;
 
 /**
  * One step of preparing the floor.
  *
  * @param id within its floor area, such as {@code grit.2}
+ * @param subject what is worked on, for the steps of the plan
  * @param machine mm² by machine
  * @param hand mm² by hand
  * @param machineTime of the machine and the one person at it
@@ -17,6 +19,7 @@ public record PrepStep(
     String id,
     String name,
     Kind kind,
+    StepSubject subject,
     double machine,
     double hand,
     Figure<Duration> machineTime,

@@ -7,6 +7,9 @@ import slabwright.work.book.GritRate;
 import slabwright.work.book.PrepRates;
 import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.ShopBook;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.StepPlace;
+import slabwright.work.step.StepSubject;
 
 /** Lists the steps of preparing one floor. */
 final class PrepStepBuilder {
@@ -35,11 +38,13 @@ final class PrepStepBuilder {
   }
 
   private PrepStep level(PrepParameters.ToLevel t, int number) {
-    String how = t.kind() == PrepZone.Kind.TRENCH_LOW ? "Fill and grind flush: " : "Grind flush: ";
+    boolean low = t.kind() == PrepZone.Kind.TRENCH_LOW;
+    String how = low ? "Fill and grind flush: " : "Grind flush: ";
     return new PrepStep(
         "level." + number,
         how + t.name(),
         PrepStep.Kind.LEVEL,
+        StepSubject.of(low ? StepKind.FILL_TRENCH : StepKind.LEVEL_TRENCH, t.place()),
         0,
         t.mm2(),
         RateArithmetic.time(0, rates.trenchLevelling()),
@@ -52,6 +57,7 @@ final class PrepStepBuilder {
         "residue." + number,
         "Take off: " + z.name(),
         PrepStep.Kind.RESIDUE,
+        StepSubject.of(StepKind.TAKE_OFF_RESIDUE, z.place()),
         z.machine(),
         z.hand(),
         RateArithmetic.time(z.machine(), rates.residueMachine()),
@@ -72,6 +78,7 @@ final class PrepStepBuilder {
         "grit." + g.name(),
         "Grind, " + g.name(),
         g.isMetal() ? PrepStep.Kind.METAL_PASS : PrepStep.Kind.FINE_PASS,
+        StepSubject.pass(g.isMetal() ? StepKind.METAL_PASS : StepKind.FINE_PASS, g.name()),
         floor.machine(),
         floor.hand(),
         RateArithmetic.time(floor.machine(), g.machineRate()),
@@ -85,6 +92,7 @@ final class PrepStepBuilder {
         "fill",
         "Fill joints, cracks and spalls",
         PrepStep.Kind.FILL,
+        StepSubject.of(StepKind.FILL_GAPS, StepPlace.WHOLE_FLOOR),
         0,
         0,
         RateArithmetic.time(0, rates.filling()),
@@ -97,6 +105,7 @@ final class PrepStepBuilder {
         "clean",
         "Vacuum and clean",
         PrepStep.Kind.CLEAN,
+        StepSubject.of(StepKind.CLEAN, StepPlace.WHOLE_FLOOR),
         0,
         floor.area(),
         RateArithmetic.time(0, rates.cleaning()),

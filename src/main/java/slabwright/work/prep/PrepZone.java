@@ -1,12 +1,15 @@
 package slabwright.work.prep;
 
+import slabwright.work.step.StepPlace;
+
 /**
  * A part of the floor that is prepared in one way.
  *
+ * @param place its mark, or the whole floor for the old slab
  * @param machine mm² the machine reaches, after trenches are levelled
  * @param hand mm² ground by hand
  */
-public record PrepZone(String name, Kind kind, double machine, double hand) {
+public record PrepZone(StepPlace place, String name, Kind kind, double machine, double hand) {
   /** What the zone is made of, or what lies on it. */
   public enum Kind {
     OLD_CONCRETE("old concrete"),

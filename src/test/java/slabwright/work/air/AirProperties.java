@@ -11,8 +11,14 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import slabwright.work.step.AirEffect;
+import slabwright.work.step.CoatNumber;
+import slabwright.work.step.StepType;
 
 class AirProperties {
+  private static final StepType COAT =
+      StepType.coat("hall", new CoatNumber(1, 1), new AirEffect.Vapour("dye", 1));
+
   @Property(tries = 100)
   void more_air_never_raises_a_concentration(
       @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 200) Integer> minutes,
@@ -92,6 +98,6 @@ class AirProperties {
 
   private static VapourStep step(String name, double from, double minutes, double mm3) {
     return new VapourStep(
-        name, from, minutes, List.of(new VapourStep.Liquid(Solvent.ACETONE, mm3)));
+        COAT, name, from, minutes, List.of(new VapourStep.Liquid(Solvent.ACETONE, mm3)));
   }
 }

@@ -9,9 +9,15 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
+import slabwright.work.step.AirEffect;
+import slabwright.work.step.CoatNumber;
+import slabwright.work.step.StepType;
 
 /** Worked examples of dilution ventilation, each named with its source. */
 class DilutionPublishedTest {
+  private static final StepType COAT =
+      StepType.coat("hall", new CoatNumber(1, 1), new AirEffect.Vapour("dye", 1));
+
   private static final double SEVENTY_F = (70 - 32) * 5 / 9.0;
   private static final double GALLON = QuantityFormat.US_GALLON_MM3;
   private static final double FOOT3 = RateFormat.CUBIC_FOOT_M3;
@@ -139,7 +145,7 @@ class DilutionPublishedTest {
   }
 
   private static VapourStep step(Solvent s, double mm3, double minutes) {
-    return new VapourStep("step", 0, minutes, List.of(new VapourStep.Liquid(s, mm3)));
+    return new VapourStep(COAT, "step", 0, minutes, List.of(new VapourStep.Liquid(s, mm3)));
   }
 
   private static Solvent solvent(String name, double sg, double mw, double lel, double ppm) {

@@ -1,6 +1,7 @@
 package slabwright.work.days;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Duration;
 import java.time.LocalDate;
@@ -30,13 +31,40 @@ class DayBarsTest {
     assertThat(bars.rows()).allMatch(DayBars.Row::critical);
   }
 
+  @Test
+  void two_floor_areas_of_one_name_are_two_groups() {
+    DayPlan plan =
+        planOf(
+            TestSteps.named(TestSteps.coat("a", "A", "first", Duration.ofHours(2), 1), "Hall"),
+            TestSteps.named(TestSteps.coat("b", "B", "second", Duration.ofHours(2), 1), "Hall"));
+    assertThat(DayBars.of(plan).groups())
+        .extracting(DayBars.Group::area, g -> g.rows().size())
+        .containsExactly(tuple("Hall", 1), tuple("Hall", 1));
+  }
+
+  @Test
+  void keep_out_times_of_two_floor_areas_of_one_name_are_not_joined() {
+    KeepOut solvent = new KeepOut("solvent", Duration.ofHours(3));
+    DayPlan plan =
+        planOf(
+            TestSteps.named(TestSteps.coat("a", "A", "first", Duration.ofHours(2), 1), "Hall")
+                .withKeepOut(solvent),
+            TestSteps.named(TestSteps.coat("b", "B", "second", Duration.ofHours(1), 1), "Hall")
+                .withKeepOut(solvent));
+    assertThat(KeepOutPeriod.of(plan)).hasSize(2);
+  }
+
   private static DayPlan plan() {
     WorkStep one =
-        WorkStep.coat("one", "One", "hall", Duration.ofHours(2), 1)
+        TestSteps.coat("one", "One", "hall", Duration.ofHours(2), 1)
             .withKeepOut(new KeepOut("solvent", Duration.ofHours(1)));
     StepWait wait = StepWait.window("one", Duration.ofHours(3), Duration.ofHours(24));
-    WorkStep two = WorkStep.coat("two", "Two", "hall", Duration.ofHours(2), 1, wait);
+    WorkStep two = TestSteps.coat("two", "Two", "hall", Duration.ofHours(2), 1, wait);
+    return planOf(one, two);
+  }
+
+  private static DayPlan planOf(WorkStep... steps) {
     WorkingWeek hours = WorkingWeek.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
-    return ((Planned.Days) DayPlanner.plan(List.of(one, two), hours, MONDAY)).plan();
+    return ((Planned.Days) DayPlanner.plan(List.of(steps), hours, MONDAY)).plan();
   }
 }

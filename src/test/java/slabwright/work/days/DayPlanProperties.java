@@ -96,8 +96,8 @@ class DayPlanProperties {
       Duration length = Duration.ofMinutes(s.minutes());
       WorkStep task =
           s.coat()
-              ? WorkStep.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
-              : WorkStep.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
+              ? TestSteps.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
+              : TestSteps.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
       tasks.add(task.withAbrading(Duration.ofMinutes(30)));
     }
     return tasks;

@@ -16,7 +16,7 @@ class DayPlannerTest {
   private static final WorkingWeek CREW_OF_TWO =
       WorkingWeek.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
 
-  private static final WorkStep GRIND = WorkStep.pausing("grind", "Grind", "hall", hours(12), 2);
+  private static final WorkStep GRIND = TestSteps.pausing("grind", "Grind", "hall", hours(12), 2);
 
   @Test
   void grinding_goes_on_the_next_morning() {
@@ -30,7 +30,7 @@ class DayPlannerTest {
     DayPlan plan =
         plan(
             GRIND,
-            WorkStep.coat("coat", "Coat", "hall", hours(7), 2, StepWait.straightAfter("grind")));
+            TestSteps.coat("coat", "Coat", "hall", hours(7), 2, StepWait.straightAfter("grind")));
     assertThat(start(plan, "coat")).isEqualTo(MONDAY.plusDays(2).atTime(7, 0));
   }
 
@@ -38,8 +38,8 @@ class DayPlannerTest {
   void a_coat_waits_for_drying_over_night() {
     DayPlan plan =
         plan(
-            WorkStep.coat("one", "One", "hall", hours(3), 2),
-            WorkStep.coat("two", "Two", "hall", hours(3), 2, StepWait.atLeast("one", hours(23))));
+            TestSteps.coat("one", "One", "hall", hours(3), 2),
+            TestSteps.coat("two", "Two", "hall", hours(3), 2, StepWait.atLeast("one", hours(23))));
     assertThat(start(plan, "two")).isEqualTo(MONDAY.plusDays(1).atTime(9, 0));
   }
 
@@ -57,16 +57,16 @@ class DayPlannerTest {
    */
   private static final List<WorkStep> FRIDAY_COATS =
       List.of(
-          WorkStep.pausing("prep", "Prep", "hall", hours(36), 2),
-          WorkStep.coat("one", "One", "hall", hours(3), 2, StepWait.straightAfter("prep")),
-          WorkStep.coat(
+          TestSteps.pausing("prep", "Prep", "hall", hours(36), 2),
+          TestSteps.coat("one", "One", "hall", hours(3), 2, StepWait.straightAfter("prep")),
+          TestSteps.coat(
                   "two", "Two", "hall", hours(3), 2, StepWait.window("one", hours(12), hours(24)))
               .withAbrading(hours(2)));
 
   @Test
   void a_coat_is_held_back_when_the_next_one_would_miss_its_window_unabraded() {
     WorkStep two =
-        WorkStep.coat(
+        TestSteps.coat(
             "two", "Two", "hall", hours(3), 2, StepWait.window("one", hours(12), hours(24)));
     DayPlan plan = plan(FRIDAY_COATS.get(0), FRIDAY_COATS.get(1), two);
     assertThat(plan.step("one").orElseThrow().heldBy())
@@ -78,7 +78,7 @@ class DayPlannerTest {
   @Test
   void a_window_that_lies_in_the_night_without_an_abrading_rate_is_refused() {
     WorkStep two =
-        WorkStep.coat(
+        TestSteps.coat(
             "two", "Two", "hall", hours(3), 2, StepWait.window("one", hours(12), hours(13)));
     Planned planned =
         DayPlanner.plan(
@@ -92,8 +92,8 @@ class DayPlannerTest {
   void indoor_and_outdoor_run_side_by_side_when_there_are_hands() {
     DayPlan plan =
         plan(
-            WorkStep.pausing("in", "In", "hall", hours(4), 1),
-            WorkStep.pausing("out", "Out", "terrace", hours(4), 1));
+            TestSteps.pausing("in", "In", "hall", hours(4), 1),
+            TestSteps.pausing("out", "Out", "terrace", hours(4), 1));
     assertThat(start(plan, "out")).isEqualTo(start(plan, "in"));
   }
 
@@ -101,8 +101,8 @@ class DayPlannerTest {
   void the_crew_is_never_in_two_places() {
     DayPlan plan =
         plan(
-            WorkStep.pausing("in", "In", "hall", hours(4), 2),
-            WorkStep.pausing("out", "Out", "terrace", hours(4), 1));
+            TestSteps.pausing("in", "In", "hall", hours(4), 2),
+            TestSteps.pausing("out", "Out", "terrace", hours(4), 1));
     assertThat(start(plan, "out")).isEqualTo(MONDAY.atTime(11, 0));
     assertThat(plan.step("out").orElseThrow().heldBy()).isEqualTo(new BindingConstraint.Crew("in"));
   }
@@ -111,9 +111,9 @@ class DayPlannerTest {
   void the_critical_chain_runs_from_the_first_step_to_the_last() {
     DayPlan plan =
         plan(
-            WorkStep.coat("one", "One", "hall", hours(3), 1),
-            WorkStep.pausing("aside", "Aside", "terrace", hours(1), 1),
-            WorkStep.coat("two", "Two", "hall", hours(3), 1, StepWait.atLeast("one", hours(2))));
+            TestSteps.coat("one", "One", "hall", hours(3), 1),
+            TestSteps.pausing("aside", "Aside", "terrace", hours(1), 1),
+            TestSteps.coat("two", "Two", "hall", hours(3), 1, StepWait.atLeast("one", hours(2))));
     assertThat(plan.criticalChain()).extracting(s -> s.task().id()).containsExactly("one", "two");
     assertThat(plan.earliestNext("one")).contains(MONDAY.atTime(12, 0));
   }
@@ -122,7 +122,7 @@ class DayPlannerTest {
   void a_step_longer_than_a_day_in_one_go_is_refused() {
     Planned planned =
         DayPlanner.plan(
-            List.of(WorkStep.coat("c", "Topcoat", "hall", hours(10), 1)), CREW_OF_TWO, MONDAY);
+            List.of(TestSteps.coat("c", "Topcoat", "hall", hours(10), 1)), CREW_OF_TWO, MONDAY);
     assertThat(((Planned.Refused) planned).sentence())
         .contains("10 h 00 min")
         .contains("add hands");
@@ -131,7 +131,8 @@ class DayPlannerTest {
   @Test
   void more_people_than_the_crew_has_are_refused() {
     Planned planned =
-        DayPlanner.plan(List.of(WorkStep.coat("c", "C", "hall", hours(1), 3)), CREW_OF_TWO, MONDAY);
+        DayPlanner.plan(
+            List.of(TestSteps.coat("c", "C", "hall", hours(1), 3)), CREW_OF_TWO, MONDAY);
     assertThat(((Planned.Refused) planned).sentence()).contains("3 people").contains("crew has 2");
   }
 
@@ -139,7 +140,7 @@ class DayPlannerTest {
   void a_step_of_a_year_is_taken_for_a_slip_of_the_pen() {
     Planned planned =
         DayPlanner.plan(
-            List.of(WorkStep.pausing("g", "Grind", "hall", hours(9 * 251), 1)),
+            List.of(TestSteps.pausing("g", "Grind", "hall", hours(9 * 251), 1)),
             CREW_OF_TWO,
             MONDAY);
     assertThat(((Planned.Refused) planned).sentence())
@@ -151,8 +152,8 @@ class DayPlannerTest {
   void a_late_start_says_how_much_later_the_job_ends() {
     List<WorkStep> tasks =
         List.of(
-            WorkStep.coat("one", "One", "hall", hours(2), 1),
-            WorkStep.coat("two", "Two", "hall", hours(2), 1, StepWait.atLeast("one", hours(2))));
+            TestSteps.coat("one", "One", "hall", hours(2), 1),
+            TestSteps.coat("two", "Two", "hall", hours(2), 1, StepWait.atLeast("one", hours(2))));
     DayPlan plan = plan(tasks.get(0), tasks.get(1));
     LateStart.Result late = LateStart.of(plan, tasks, "one", hours(2));
     assertThat(((LateStart.Result.Later) late).consequence().end()).isEqualTo(hours(2));
@@ -162,9 +163,9 @@ class DayPlannerTest {
   void other_trades_stay_out_until_the_vapour_is_gone() {
     DayPlan plan =
         plan(
-            WorkStep.coat("dye", "Dye", "hall", hours(2), 1)
+            TestSteps.coat("dye", "Dye", "hall", hours(2), 1)
                 .withKeepOut(new KeepOut("solvent", hours(3))),
-            WorkStep.coat("again", "Dye again", "hall", hours(1), 1, StepWait.straightAfter("dye"))
+            TestSteps.coat("again", "Dye again", "hall", hours(1), 1, StepWait.straightAfter("dye"))
                 .withKeepOut(new KeepOut("solvent", hours(3))));
     assertThat(KeepOutPeriod.of(plan))
         .containsExactly(new KeepOutPeriod("hall", "solvent", span(MONDAY, 7, 13)));

@@ -14,9 +14,9 @@ class DayTableTest {
 
   private static final List<WorkStep> COATS =
       List.of(
-          WorkStep.coat("one", "One", "hall", hours(3), 2),
-          WorkStep.pausing("aside", "Aside", "terrace", hours(1), 1),
-          WorkStep.coat(
+          TestSteps.coat("one", "One", "hall", hours(3), 2),
+          TestSteps.pausing("aside", "Aside", "terrace", hours(1), 1),
+          TestSteps.coat(
                   "two", "Two", "hall", hours(3), 2, StepWait.window("one", hours(12), hours(24)))
               .withAbrading(hours(2)));
 

@@ -58,7 +58,7 @@ final class ExhaustivePlanner {
     if (t.abrading().isEmpty()) {
       return;
     }
-    WorkStep first = WorkStep.pausing("", "", "", t.abrading().get(), t.people());
+    WorkStep first = TestSteps.pausing("", "", "", t.abrading().get(), t.people());
     for (int a = opens; a < at; a++) {
       int done = work(first, a);
       if (done >= 0 && done <= at) {

@@ -47,7 +47,7 @@ class ICalendarWriterTest {
   }
 
   private static DayPlan plan(String name) {
-    WorkStep task = WorkStep.pausing("g", name, "hall", Duration.ofHours(12), 2);
+    WorkStep task = TestSteps.pausing("g", name, "hall", Duration.ofHours(12), 2);
     WorkingWeek hours = WorkingWeek.weekdays(2, LocalTime.of(7, 0), Duration.ofHours(9));
     return ((Planned.Days) DayPlanner.plan(List.of(task), hours, LocalDate.of(2027, 3, 1))).plan();
   }

@@ -79,8 +79,8 @@ class ShortestPlanProperties {
       Duration length = Duration.ofHours(s.hours());
       WorkStep task =
           s.coat()
-              ? WorkStep.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
-              : WorkStep.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
+              ? TestSteps.coat("t" + i, "T" + i, "hall", length, s.people(), waits)
+              : TestSteps.pausing("t" + i, "T" + i, "hall", length, s.people(), waits);
       tasks.add(task.withAbrading(Duration.ofHours(1)));
     }
     return tasks;

@@ -15,6 +15,7 @@ import slabwright.units.QuantityFormat;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
+import slabwright.work.step.StepPlace;
 
 class PrepPlanTest {
   private static final double FT2 = QuantityFormat.SQUARE_FOOT_MM2;
@@ -147,10 +148,15 @@ class PrepPlanTest {
   private static PrepParameters floor(Optional<Exposure> wanted) {
     return new PrepParameters(
         List.of(
-            new PrepZone("old slab", PrepZone.Kind.OLD_CONCRETE, 1000 * FT2, 0),
-            new PrepZone("trench", PrepZone.Kind.TRENCH_PROUD, 0, 90 * FT2),
-            new PrepZone("glue", PrepZone.Kind.RESIDUE, 80 * FT2, 20 * FT2)),
-        List.of(new PrepParameters.ToLevel("trench", PrepZone.Kind.TRENCH_PROUD, 60 * FT2)),
+            new PrepZone(
+                StepPlace.WHOLE_FLOOR, "old slab", PrepZone.Kind.OLD_CONCRETE, 1000 * FT2, 0),
+            new PrepZone(
+                new StepPlace.Zone("t"), "trench", PrepZone.Kind.TRENCH_PROUD, 0, 90 * FT2),
+            new PrepZone(
+                new StepPlace.Zone("t"), "glue", PrepZone.Kind.RESIDUE, 80 * FT2, 20 * FT2)),
+        List.of(
+            new PrepParameters.ToLevel(
+                new StepPlace.Zone("t"), "trench", PrepZone.Kind.TRENCH_PROUD, 60 * FT2)),
         wanted,
         OptionalDouble.of(5),
         List.of(FillerGap.of("joint", "joint", 6000, 9, 25)));

@@ -1,0 +1,70 @@
+package slabwright.project;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import slabwright.inlay.GraphicReader;
+import slabwright.inlay.InlayContext;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.artwork.Artwork;
+import slabwright.sheets.json.InlayJson;
+import slabwright.site.StencilSpec;
+import slabwright.units.UnitSystem;
+
+/** A graphic computed with no plan around it. */
+public sealed interface GraphicResult {
+  /** It on one line of JSON. */
+  String json();
+
+  /** Why it can't be used. */
+  record Unusable(Path graphic, String sentence) implements GraphicResult {
+    @Override
+    public String json() {
+      return InlayJson.refused(graphic.toString(), sentence);
+    }
+  }
+
+  /** Its stencils, panels and masking. */
+  record Planned(Path graphic, Artwork artwork, InlayPlan plan, StencilSpec spec)
+      implements GraphicResult {
+    @Override
+    public String json() {
+      return InlayJson.line(graphic.toString(), artwork, plan, spec);
+    }
+
+    /**
+     * Adds its cut files, a draft in metric units, and its numbers as JSON.
+     *
+     * @param prefix of every name, "" or ending in "/"
+     * @param stem what the files and the inlay are called
+     * @param fontAccepted whether letters in a substitute font are accepted
+     * @return sentences for the person about what was not cut
+     */
+    public List<String> addTo(OutFolder folder, String prefix, String stem, boolean fontAccepted)
+        throws IOException {
+      InlayCutFiles files =
+          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted);
+      List<String> said = files.add(folder, prefix, artwork, plan, spec);
+      folder.add(
+          prefix + stem + ".json", InlayJson.pretty(graphic.toString(), artwork, plan, spec));
+      return said;
+    }
+  }
+
+  /**
+   * Reads a graphic and plans its stencils.
+   *
+   * @param width of what it paints, mm
+   * @throws IOException when the file is there and breaks while it is read
+   */
+  static GraphicResult compute(Path graphic, double width, StencilSpec spec) throws IOException {
+    GraphicReader.Reading reading = GraphicReader.read(graphic, width, spec);
+    if (reading instanceof GraphicReader.Reading.Refused refused) {
+      return new Unusable(graphic, refused.sentence());
+    }
+    GraphicReader.Reading.Read read = (GraphicReader.Reading.Read) reading;
+    InlayPlan plan = InlayPlan.of(read.graphic(), spec, InlayContext.graphicAlone());
+    return new Planned(graphic, read.artwork(), plan, spec);
+  }
+}

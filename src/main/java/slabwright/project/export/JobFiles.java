@@ -1,0 +1,99 @@
+package slabwright.project.export;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.cutfile.CutStop;
+import slabwright.project.InlayCutFiles;
+import slabwright.project.InlayFileNames;
+import slabwright.project.OutFolder;
+import slabwright.project.SiteResult;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.SheetFiles;
+import slabwright.store.GraphicFiles;
+import slabwright.work.AreaResult;
+import slabwright.work.days.ICalendarWriter;
+
+/**
+ * The whole main job of a plan as the files of one folder: sheets, numbers, calendar, cut files.
+ *
+ * @param plan the file that graphics are relative to
+ * @param fontAccepted whether letters in a substitute font are accepted
+ */
+public record JobFiles(SiteResult result, Path plan, PaperSize paper, boolean fontAccepted) {
+  /**
+   * Adds the files; an inlay that must not be cut gives none of its own.
+   *
+   * @return sentences for the person about what was not cut
+   */
+  public List<String> addTo(OutFolder folder) throws IOException {
+    sheets(folder);
+    numbers(folder);
+    calendar(folder);
+    return cutFiles(folder);
+  }
+
+  private void sheets(OutFolder folder) throws IOException {
+    List<PrintedPage> pages = SheetRequest.pages(result, paper);
+    folder.add("sheets.pdf", SheetExport.pdf(result.site().name(), pages));
+    for (Map.Entry<String, String> svg : SheetFiles.svgs(pages).entrySet()) {
+      folder.add("sheets/" + OutFolder.clean(svg.getKey()), svg.getValue());
+    }
+  }
+
+  private void numbers(OutFolder folder) {
+    SiteNumbers numbers = new SiteNumbers(result);
+    folder.add("tally.json", numbers.tally());
+    folder.add("work.json", numbers.work());
+    folder.add("quantities.csv", numbers.quantities());
+    InlayFileNames names = new InlayFileNames(result.site());
+    for (AreaResult a : result.areas()) {
+      for (PlacedInlay i : a.inlays()) {
+        folder.add("inlay-" + name(names, a, i) + ".json", SiteNumbers.inlay(i));
+      }
+    }
+  }
+
+  private void calendar(OutFolder folder) {
+    result
+        .work()
+        .days()
+        .maybe()
+        .filter(d -> result.work().dated())
+        .ifPresent(
+            d ->
+                folder.add("days.ics", ICalendarWriter.of(d, result.site().name(), Instant.now())));
+  }
+
+  private List<String> cutFiles(OutFolder folder) throws IOException {
+    List<String> said = new ArrayList<>();
+    InlayFileNames names = new InlayFileNames(result.site());
+    for (AreaResult a : result.areas()) {
+      for (PlacedInlay i : a.inlays()) {
+        if (GraphicFiles.isChanged(i.inlay(), plan)) {
+          said.add(CutStop.changedOnDisk(i.inlay().name()).sentence());
+          continue;
+        }
+        InlayCutFiles files =
+            new InlayCutFiles(
+                names.title(a.takeoff().area(), i.inlay()),
+                result.site().releaseNumber(),
+                result.site().units(),
+                Instant.now(),
+                fontAccepted);
+        said.addAll(
+            files.add(folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
+      }
+    }
+    return said;
+  }
+
+  private static String name(InlayFileNames names, AreaResult a, PlacedInlay i) {
+    return OutFolder.clean(names.fullId(a.takeoff().area(), i.inlay(), "_"));
+  }
+}

@@ -1,0 +1,76 @@
+package slabwright.work.step;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a step of work is. Two steps of a plan never have equal types, but for the halves of one
+ * work that are laid apart in time.
+ *
+ * @param areaId of the floor area it happens on
+ * @param coat which coat of the finish, for a coat and a mist coat
+ * @param stencils of the inlay that it is done with or laid for, by their place in laying order
+ *     from 0; empty for everything else
+ * @param tools of the shop that it holds while it lasts
+ */
+public record StepType(
+    String areaId,
+    StepSubject subject,
+    StepMeans means,
+    Optional<CoatNumber> coat,
+    List<Integer> stencils,
+    Set<ToolKind> tools,
+    AirEffect air) {
+  public StepType {
+    stencils = List.copyOf(stencils);
+    tools = Set.copyOf(tools);
+  }
+
+  /** Grinding, filling and cleaning before anything is laid. */
+  public static StepType prep(
+      String areaId, StepSubject subject, StepMeans means, Set<ToolKind> tools, AirEffect air) {
+    return new StepType(areaId, subject, means, Optional.empty(), List.of(), tools, air);
+  }
+
+  /** Grinding concrete with the grinder that the means asks for and a vacuum. */
+  public static StepType grinding(String areaId, StepSubject subject, StepMeans means) {
+    ToolKind grinder = means == StepMeans.MACHINE ? ToolKind.FLOOR_GRINDER : ToolKind.HAND_GRINDER;
+    return prep(areaId, subject, means, Set.of(grinder, ToolKind.VACUUM), AirEffect.DUST);
+  }
+
+  /** A coat of the whole floor. */
+  public static StepType coat(String areaId, CoatNumber coat, AirEffect air) {
+    return new StepType(
+        areaId,
+        StepSubject.of(StepKind.COAT, StepPlace.WHOLE_FLOOR),
+        StepMeans.HAND,
+        Optional.of(coat),
+        List.of(),
+        Set.of(),
+        air);
+  }
+
+  /** Abrading before this step, which missed its recoat window. */
+  public StepType abrading() {
+    return prep(
+        areaId,
+        StepSubject.of(StepKind.ABRADE, subject.place()),
+        StepMeans.MACHINE,
+        Set.of(),
+        AirEffect.DUST);
+  }
+
+  public StepKind kind() {
+    return subject.kind();
+  }
+
+  /** Concrete ground by hand: what the silica rule counts. */
+  public boolean isHandGrinding() {
+    return means == StepMeans.HAND && kind().grindsConcrete();
+  }
+
+  public boolean isOn(String area) {
+    return areaId.equals(area);
+  }
+}

@@ -1,0 +1,76 @@
+package slabwright.work.days;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import slabwright.work.step.AirEffect;
+import slabwright.work.step.CoatNumber;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.StepMeans;
+import slabwright.work.step.StepPlace;
+import slabwright.work.step.StepSubject;
+import slabwright.work.step.StepType;
+
+/** Steps for planning tests: only their times and people matter. */
+final class TestSteps {
+  private TestSteps() {}
+
+  /** Work that may pause overnight. */
+  static WorkStep pausing(
+      String id, String name, String area, Duration length, int people, StepWait... waits) {
+    StepSubject subject = StepSubject.of(StepKind.METAL_PASS, StepPlace.WHOLE_FLOOR);
+    return step(
+        id,
+        name,
+        area,
+        StepType.grinding(area, subject, StepMeans.MACHINE),
+        length,
+        people,
+        true,
+        waits);
+  }
+
+  /** A coat: done in one go. */
+  static WorkStep coat(
+      String id, String name, String area, Duration length, int people, StepWait... waits) {
+    StepType type = StepType.coat(area, new CoatNumber(1, 1), AirEffect.NONE);
+    return step(id, name, area, type, length, people, false, waits);
+  }
+
+  /** The same step with another name for its floor area. */
+  static WorkStep named(WorkStep s, String area) {
+    return new WorkStep(
+        s.id(),
+        s.name(),
+        area,
+        s.type(),
+        s.length(),
+        s.people(),
+        s.mayPause(),
+        s.waits(),
+        s.abrading(),
+        s.keepOut());
+  }
+
+  private static WorkStep step(
+      String id,
+      String name,
+      String area,
+      StepType type,
+      Duration length,
+      int people,
+      boolean mayPause,
+      StepWait... waits) {
+    return new WorkStep(
+        id,
+        name,
+        area,
+        type,
+        length,
+        people,
+        mayPause,
+        List.of(waits),
+        Optional.empty(),
+        Optional.empty());
+  }
+}
