@@ -87,7 +87,8 @@ public record JobFiles(SiteResult result, Path plan, PaperSize paper, boolean fo
                 Instant.now(),
                 fontAccepted);
         said.addAll(
-            files.add(folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
+            files.add(
+                folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
       }
     }
     return said;
