@@ -6,5 +6,8 @@
  * InlayCutFiles}, {@link InlayFileNames} (no two inlays' files alike); {@link RefusedInput} is one
  * clear sentence for a person. Around a plan: {@link PlanChanges} (what differs between two
  * states), {@link SiblingFiles} (graphics and underlay beside it), {@link SamplePlans}.
+ *
+ * <p>Parts of a site: {@link SiteTally} (the floors alone), {@link GraphicResult} (a graphic with
+ * no plan around it).
  */
 package slabwright.project;

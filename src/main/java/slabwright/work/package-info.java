@@ -10,5 +10,7 @@
  * KeepOutOp}, {@link WayOut}. Cautions: {@link AreaRuleNotes}. {@link AreaResult} is a floor area
  * with its take-off and inlays; {@link PrepParametersOp} reads the zones to prepare off the
  * take-off; {@link FinishSuggestion} is a finish to start from.
+ *
+ * <p>{@link StepTypes} are the types of one floor area's steps, with and without a day plan.
  */
 package slabwright.work;

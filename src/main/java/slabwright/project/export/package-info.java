@@ -4,5 +4,8 @@
  * <p>{@link SheetExport} (entry) makes one {@link ExportFormat} of a {@link SheetRequest}, {@link
  * CutFileRequest} the cut files. Both give {@link StagedFiles}, which are written all or not at
  * all; {@link SavedFiles} says what was written and what it replaced.
+ *
+ * <p>{@link JobFiles} are the whole main job as the files of one folder; {@link SiteNumbers} are
+ * the numbers as texts, the same for every door.
  */
 package slabwright.project.export;
