@@ -3,8 +3,10 @@ package slabwright.work.handover;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import slabwright.site.Machine;
 import slabwright.units.QuantityFormat;
@@ -102,23 +104,29 @@ final class LoadList {
    * Every pass of the plan with its tool; metal ones in the bond that the slab's reading asks for.
    */
   private List<HandoverDocument.Row> diamonds() {
-    Map<String, String> names = new LinkedHashMap<>();
+    Map<String, Set<String>> bonds = new LinkedHashMap<>();
     for (AreaWorkPlan a : plan.areas()) {
-      String bond =
-          a.prep().bond().bonds().stream().map(Bond::word).collect(Collectors.joining(" and "));
       for (PrepStep s : a.prep().steps()) {
-        boolean metal = s.kind() == PrepStep.Kind.METAL_PASS;
-        if (metal || s.kind() == PrepStep.Kind.FINE_PASS) {
-          names.merge(
-              s.subject().grit().orElseThrow(),
-              metal ? (bond.isEmpty() ? "bond by the scratch test" : bond) : "",
-              (x, y) -> x.contains(y) ? x : x + "; " + y);
+        Set<String> known =
+            s.subject()
+                .grit()
+                .map(g -> bonds.computeIfAbsent(g, x -> new LinkedHashSet<>()))
+                .orElseGet(LinkedHashSet::new);
+        if (s.kind() == PrepStep.Kind.METAL_PASS) {
+          known.add(bond(a));
         }
       }
     }
     List<HandoverDocument.Row> rows = new ArrayList<>();
-    names.forEach((label, value) -> rows.add(HandoverDocument.Row.toTick(label, value)));
+    bonds.forEach(
+        (grit, known) -> rows.add(HandoverDocument.Row.toTick(grit, String.join("; ", known))));
     return rows;
+  }
+
+  private static String bond(AreaWorkPlan a) {
+    String bonds =
+        a.prep().bond().bonds().stream().map(Bond::word).collect(Collectors.joining(" and "));
+    return bonds.isEmpty() ? "bond by the scratch test" : bonds;
   }
 
   private List<HandoverDocument.Row> products() {

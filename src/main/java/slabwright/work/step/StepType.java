@@ -51,13 +51,16 @@ public record StepType(
         air);
   }
 
-  /** Abrading before this step, which missed its recoat window. */
+  /**
+   * Abrading before this step, which missed its recoat window: with a screen under the floor
+   * grinder and the vacuum at it. Coats are no concrete, so the silica rule does not count it.
+   */
   public StepType abrading() {
     return prep(
         areaId,
         StepSubject.of(StepKind.ABRADE, subject.place()),
         StepMeans.MACHINE,
-        Set.of(),
+        Set.of(ToolKind.FLOOR_GRINDER, ToolKind.VACUUM),
         AirEffect.DUST);
   }
 

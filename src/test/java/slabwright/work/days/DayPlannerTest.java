@@ -8,6 +8,9 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.work.step.AirEffect;
+import slabwright.work.step.StepType;
+import slabwright.work.step.ToolKind;
 
 class DayPlannerTest {
   /** A Monday. */
@@ -50,6 +53,15 @@ class DayPlannerTest {
     assertThat(abrade.abradesFor()).isEqualTo("two");
     assertThat(abrade.start()).isEqualTo(MONDAY.plusDays(7).atTime(7, 0));
     assertThat(start(plan, "two")).isEqualTo(abrade.end());
+  }
+
+  @Test
+  void an_abrading_step_holds_the_floor_grinder_and_a_vacuum_on_the_coats_floor_area() {
+    DayPlan plan = plan(FRIDAY_COATS.get(0), FRIDAY_COATS.get(1), FRIDAY_COATS.get(2));
+    StepType type = plan.abradingFor("two").orElseThrow().task().type();
+    assertThat(type.tools()).containsExactlyInAnyOrder(ToolKind.FLOOR_GRINDER, ToolKind.VACUUM);
+    assertThat(type.air()).isEqualTo(AirEffect.DUST);
+    assertThat(type.isOn("hall")).isTrue();
   }
 
   /**
