@@ -88,11 +88,11 @@ public final class MachinesCard extends Card {
         m.grinding().mm() <= body.mm()
             ? m.grinding()
             : Length.mm(Math.max(25, body.mm() - Math.max(0, lost)));
-    return new Machine(m.id(), m.name(), body, grinding, m.clearance());
+    return m.withBody(body).withGrinding(grinding);
   }
 
   private static Machine clearance(Machine m, Length c) {
-    return new Machine(m.id(), m.name(), m.body(), m.grinding(), c);
+    return m.withClearance(c);
   }
 
   private VBox machine(String id) {
@@ -101,7 +101,7 @@ public final class MachinesCard extends Card {
     r.words(
             "Name",
             () -> now(id).name(),
-            v -> set(id, m -> new Machine(id, v, m.body(), m.grinding(), m.clearance())))
+            v -> set(id, m -> m.withName(v)))
         .id("machine-name-" + id);
     r.length("Body width", () -> now(id).body(), v -> set(id, m -> body(m, v)))
         .id("machine-body-" + id);
@@ -110,7 +110,7 @@ public final class MachinesCard extends Card {
     r.length(
             "Grinding width",
             () -> now(id).grinding(),
-            v -> set(id, m -> new Machine(id, m.name(), m.body(), v, m.clearance())))
+            v -> set(id, m -> m.withGrinding(v)))
         .id("machine-head-" + id);
     r.length("Side clearance", () -> now(id).clearance(), v -> set(id, m -> clearance(m, v)))
         .id("machine-clear-" + id);

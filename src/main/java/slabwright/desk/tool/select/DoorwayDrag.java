@@ -40,6 +40,6 @@ final class DoorwayDrag implements Drag {
     return Optional.of(
         new OutlineEdit.PutDoorway(
             picture.area().id(),
-            new Doorway(d.id(), d.name(), d.piece(), Length.mm(offset), d.width(), d.wayIn())));
+            d.at(d.piece(), Length.mm(offset))));
   }
 }

@@ -75,6 +75,6 @@ final class WallGrips {
     return Optional.of(
         new OutlineEdit.PutDoorway(
             area.id(),
-            new Doorway(d.id(), d.name(), d.piece(), Length.mm(from), width, d.wayIn())));
+            d.at(d.piece(), Length.mm(from)).withWidth(width)));
   }
 }
