@@ -3,8 +3,8 @@ package slabwright.site;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import slabwright.site.job.Stop;
 import slabwright.site.job.StepHold;
+import slabwright.site.job.Stop;
 
 /**
  * What else is known of a floor area.
@@ -38,8 +38,7 @@ public record AreaDetails(
    * @param postTensioned whether tendons under tension run in the slab
    * @param heated whether heating runs in the slab
    */
-  public record Built(
-      OptionalInt year, Optional<Boolean> postTensioned, Optional<Boolean> heated) {
+  public record Built(OptionalInt year, Optional<Boolean> postTensioned, Optional<Boolean> heated) {
     public static final Built UNKNOWN =
         new Built(OptionalInt.empty(), Optional.empty(), Optional.empty());
   }

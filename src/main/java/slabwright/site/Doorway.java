@@ -12,7 +12,13 @@ import slabwright.units.Length;
  * @param wayIn whether machines come in here; a doorway that is no way in is a wall to them
  */
 public record Doorway(
-    String id, String name, int piece, Length offset, Length width, boolean wayIn, Passage passage) {
+    String id,
+    String name,
+    int piece,
+    Length offset,
+    Length width,
+    boolean wayIn,
+    Passage passage) {
   /** A doorway of which nothing more is known. */
   public Doorway(String id, String name, int piece, Length offset, Length width, boolean wayIn) {
     this(id, name, piece, offset, width, wayIn, Passage.UNKNOWN);

@@ -106,33 +106,38 @@ public record FloorArea(
 
   public FloorArea withSetting(Setting v) {
     return new FloorArea(
-        id, name, v, outline, doorways, machines, marks, inlays, slab, air, finish, use, declined, details);
+        id, name, v, outline, doorways, machines, marks, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withOutline(List<OutlinePiece> v) {
     return new FloorArea(
-        id, name, setting, v, doorways, machines, marks, inlays, slab, air, finish, use, declined, details);
+        id, name, setting, v, doorways, machines, marks, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withDoorways(List<Doorway> v) {
     return new FloorArea(
-        id, name, setting, outline, v, machines, marks, inlays, slab, air, finish, use, declined, details);
+        id, name, setting, outline, v, machines, marks, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withMachines(List<Machine> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, v, marks, inlays, slab, air, finish, use, declined, details);
+        id, name, setting, outline, doorways, v, marks, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withMarks(List<Mark> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, v, inlays, slab, air, finish, use,
-        declined, details);
+        id, name, setting, outline, doorways, machines, v, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withInlays(List<Inlay> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, v, slab, air, finish, use, declined, details);
+        id, name, setting, outline, doorways, machines, marks, v, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withSlab(Slab v) {
@@ -149,7 +154,8 @@ public record FloorArea(
 
   public FloorArea withFinish(Finish v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, v, use, declined, details);
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, v, use, declined,
+        details);
   }
 
   public FloorArea withUse(FloorUse v) {
@@ -160,7 +166,8 @@ public record FloorArea(
 
   public FloorArea withDeclined(List<Declined> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use, v, details);
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use, v,
+        details);
   }
 
   public FloorArea withDetails(AreaDetails v) {

@@ -12,8 +12,8 @@ import slabwright.site.job.PinnedPhoto;
  * What is known of the job as a whole beside its floors.
  *
  * @param clientPhoto photo that the finished floor is shown on
- * @param shopBook the shop book chosen for this job, a path relative to the plan's folder and inside
- *     it; empty is the one found beside the plan or at home
+ * @param shopBook the shop book chosen for this job, a path relative to the plan's folder and
+ *     inside it; empty is the one found beside the plan or at home
  * @param photos pinned to marks and corners
  * @param readings taken on the days of coats
  * @param forecast each day once

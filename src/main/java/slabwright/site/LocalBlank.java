@@ -3,8 +3,8 @@ package slabwright.site;
 import slabwright.units.Length;
 
 /**
- * A blank set by hand, only as large as one colour needs there. Frame: millimetres at
- * full size from the top-left corner of the graphic's painted bounds, x right, y down.
+ * A blank set by hand, only as large as one colour needs there. Frame: millimetres at full size
+ * from the top-left corner of the graphic's painted bounds, x right, y down.
  *
  * @param colour as {@code #rrggbb}, lower case
  * @param corner the top-left one as read

@@ -10,7 +10,8 @@ import slabwright.units.Length;
  * @param grinding width of the grinding head, G, at most B
  * @param clearance kept to everything at each side, c
  */
-public record Machine(String id, String name, Length body, Length grinding, Length clearance, Travel travel) {
+public record Machine(
+    String id, String name, Length body, Length grinding, Length clearance, Travel travel) {
   /** A machine of which nothing is known for its way through the building. */
   public Machine(String id, String name, Length body, Length grinding, Length clearance) {
     this(id, name, body, grinding, clearance, Travel.UNKNOWN);

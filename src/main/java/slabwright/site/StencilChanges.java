@@ -50,14 +50,7 @@ public record StencilChanges(
       OptionalDouble baseLightness,
       Optional<HandSeams> seams) {
     this(
-        thickenMask,
-        dropUnder,
-        fillUnder,
-        roundNeedles,
-        tieWidth,
-        baseLightness,
-        seams,
-        List.of());
+        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, seams, List.of());
   }
 
   public StencilChanges {
@@ -80,7 +73,8 @@ public record StencilChanges(
   }
 
   public StencilChanges withRoundNeedles(Optional<Length> v) {
-    return new StencilChanges(thickenMask, dropUnder, fillUnder, v, tieWidth, baseLightness, seams, blanks);
+    return new StencilChanges(
+        thickenMask, dropUnder, fillUnder, v, tieWidth, baseLightness, seams, blanks);
   }
 
   public StencilChanges withTieWidth(Optional<Length> v) {
@@ -89,7 +83,8 @@ public record StencilChanges(
   }
 
   public StencilChanges withBaseLightness(OptionalDouble v) {
-    return new StencilChanges(thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, v, seams, blanks);
+    return new StencilChanges(
+        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, v, seams, blanks);
   }
 
   public StencilChanges withSeams(Optional<HandSeams> v) {

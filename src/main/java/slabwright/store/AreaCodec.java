@@ -149,8 +149,7 @@ final class AreaCodec {
     o.put("wayIn", d.wayIn());
     d.passage()
         .leadsTo()
-        .ifPresent(
-            l -> o.putObject("leadsTo").put("area", l.area()).put("doorway", l.doorway()));
+        .ifPresent(l -> o.putObject("leadsTo").put("area", l.area()).put("doorway", l.doorway()));
     FieldWriter.length(o, "clear", d.passage().clear());
   }
 

@@ -51,8 +51,7 @@ final class AreaDetailsCodec {
           case OPEN -> Optional.of(new Stop.Open());
           case CLEARED -> cleared(f);
           case CONFIRMED ->
-              Optional.of(
-                  new Stop.Confirmed(f.text("by"), f.dayIf("on"), f.textOr("reason", "")));
+              Optional.of(new Stop.Confirmed(f.text("by"), f.dayIf("on"), f.textOr("reason", "")));
         };
     return kind.flatMap(k -> state.map(s -> new Stop(k, s)));
   }
@@ -89,7 +88,9 @@ final class AreaDetailsCodec {
   private static void stop(Stop s, ObjectNode o) {
     o.put("kind", EnumWords.of(s.kind()));
     if (s.state() instanceof Stop.Cleared c) {
-      o.put("state", EnumWords.of(StateWord.CLEARED)).put("by", c.by()).put("on", c.on().toString());
+      o.put("state", EnumWords.of(StateWord.CLEARED))
+          .put("by", c.by())
+          .put("on", c.on().toString());
       FieldWriter.text(o, "report", c.report());
     } else if (s.state() instanceof Stop.Confirmed c) {
       o.put("state", EnumWords.of(StateWord.CONFIRMED)).put("by", c.by());

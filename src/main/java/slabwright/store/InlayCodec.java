@@ -80,7 +80,8 @@ final class InlayCodec {
       f.fault(f.place() + " has the colour \"" + colour + "\"; write it as #rrggbb in lower case.");
     }
     ColourChoice.Use use = f.word("use", ColourChoice.Use.class, ColourChoice.Use.DYE);
-    return Optional.of(new ColourChoice(colour, use, f.textOr("product", ""), f.textOr("name", "")));
+    return Optional.of(
+        new ColourChoice(colour, use, f.textOr("product", ""), f.textOr("name", "")));
   }
 
   static void write(Inlay i, ObjectNode o) {

@@ -26,8 +26,7 @@ final class StencilChangesCodec {
 
   private static Optional<LocalBlank> blank(FieldReader f) {
     return Optional.of(
-        new LocalBlank(
-            f.text("colour"), f.spot("corner"), f.length("width"), f.length("height")));
+        new LocalBlank(f.text("colour"), f.spot("corner"), f.length("width"), f.length("height")));
   }
 
   private static HandSeams seams(FieldReader f) {

@@ -34,8 +34,7 @@ final class FullDetails {
         List.of("room Hall", "", "wall A-B 32' 9 11/16\"   # twice"),
         new AreaDetails.Built(OptionalInt.of(1958), Optional.of(true), Optional.of(false)),
         List.of(
-            new AreaDetails.CoatDivision(
-                "sealer", List.of(Spot.mm(5000, 0), Spot.mm(5000, 8000)))),
+            new AreaDetails.CoatDivision("sealer", List.of(Spot.mm(5000, 0), Spot.mm(5000, 8000)))),
         List.of(
             new Stop(Stop.Kind.ASBESTOS, new Stop.Cleared("K. R.", DAY, "lab 17")),
             new Stop(

@@ -73,10 +73,24 @@ final class FullSite {
             new OutlinePiece(Spot.mm(10_000, 0), PieceKind.KERB, Length.mm(200)),
             new OutlinePiece(Spot.mm(10_000, 8000), PieceKind.OPEN_EDGE, Length.ZERO),
             OutlinePiece.wall(Spot.mm(0, 8000))),
-        List.of(new Doorway("d", "door", 0, len("3' 2\""), Length.mm(900), true,
-            new Doorway.Passage(Optional.of(new Doorway.LeadsTo("yard", "gate")), Optional.of(len("34\""))))),
-        List.of(new Machine("m", "grinder", len("29\""), len("27\""), len("2\""),
-            new Machine.Travel(Optional.of(len("5'")), Optional.of(len("1 1/2\""))))),
+        List.of(
+            new Doorway(
+                "d",
+                "door",
+                0,
+                len("3' 2\""),
+                Length.mm(900),
+                true,
+                new Doorway.Passage(
+                    Optional.of(new Doorway.LeadsTo("yard", "gate")), Optional.of(len("34\""))))),
+        List.of(
+            new Machine(
+                "m",
+                "grinder",
+                len("29\""),
+                len("27\""),
+                len("2\""),
+                new Machine.Travel(Optional.of(len("5'")), Optional.of(len("1 1/2\""))))),
         marks(),
         List.of(inlay(), plainInlay()),
         new Slab(
@@ -168,7 +182,16 @@ final class FullSite {
             len("1/8\""),
             true,
             changes());
-    return new Inlay("i", "inlay", "a.svg", "00ff", Spot.mm(4000, 2000), len("8'"), 90, spec, FullDetails.source());
+    return new Inlay(
+        "i",
+        "inlay",
+        "a.svg",
+        "00ff",
+        Spot.mm(4000, 2000),
+        len("8'"),
+        90,
+        spec,
+        FullDetails.source());
   }
 
   private static StencilChanges changes() {

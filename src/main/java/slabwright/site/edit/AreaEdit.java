@@ -65,7 +65,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
                       .map(p -> new OutlinePiece(how.spot(p.from()), p.kind(), p.rise()))
                       .toList())
               .withMarks(area.marks().stream().map(m -> m.withForm(m.form().map(how))).toList())
-              .withInlays(area.inlays().stream().map(i -> i.withMiddle(how.spot(i.middle()))).toList())
+              .withInlays(
+                  area.inlays().stream().map(i -> i.withMiddle(how.spot(i.middle()))).toList())
               .withDetails(area.details().moved(how)));
     }
   }

@@ -13,12 +13,7 @@ import java.util.Optional;
  * @param phase whether it shows the place before or after the work, when that is known
  */
 public record PinnedPhoto(
-    String file,
-    String area,
-    Pin pin,
-    Optional<LocalDate> on,
-    String note,
-    Optional<Phase> phase) {
+    String file, String area, Pin pin, Optional<LocalDate> on, String note, Optional<Phase> phase) {
   /** What a photo is pinned to. */
   public sealed interface Pin {}
 

@@ -67,7 +67,8 @@ final class AreaDetailsRules {
       }
       if (!isSigned(stop.state())) {
         out.add(
-            Refusal.at(at + ".by", its + " is settled by nobody; write who cleared or confirmed it."));
+            Refusal.at(
+                at + ".by", its + " is settled by nobody; write who cleared or confirmed it."));
       }
     }
   }

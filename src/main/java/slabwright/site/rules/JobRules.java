@@ -147,7 +147,8 @@ final class JobRules {
       String at = "forecast[" + i + "]";
       String day = " forecast for " + d.on();
       if (!seen.add(d.on())) {
-        out.add(Refusal.at(at + ".on", "The day " + d.on() + " is forecast twice; keep one entry."));
+        out.add(
+            Refusal.at(at + ".on", "The day " + d.on() + " is forecast twice; keep one entry."));
       }
       d.lowC().ifPresent(v -> degrees(v, "The lowest °C" + day, at + ".lowC", out));
       d.highC().ifPresent(v -> degrees(v, "The highest °C" + day, at + ".highC", out));

@@ -98,19 +98,13 @@ public final class MachinesCard extends Card {
   private VBox machine(String id) {
     FieldRows r = new FieldRows(bench.desk());
     rows.add(r);
-    r.words(
-            "Name",
-            () -> now(id).name(),
-            v -> set(id, m -> m.withName(v)))
+    r.words("Name", () -> now(id).name(), v -> set(id, m -> m.withName(v)))
         .id("machine-name-" + id);
     r.length("Body width", () -> now(id).body(), v -> set(id, m -> body(m, v)))
         .id("machine-body-" + id);
     r.slider(
         slider("Body width", 300, 1200), () -> now(id).body(), v -> changed(id, m -> body(m, v)));
-    r.length(
-            "Grinding width",
-            () -> now(id).grinding(),
-            v -> set(id, m -> m.withGrinding(v)))
+    r.length("Grinding width", () -> now(id).grinding(), v -> set(id, m -> m.withGrinding(v)))
         .id("machine-head-" + id);
     r.length("Side clearance", () -> now(id).clearance(), v -> set(id, m -> clearance(m, v)))
         .id("machine-clear-" + id);

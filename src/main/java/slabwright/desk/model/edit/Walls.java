@@ -64,8 +64,8 @@ public final class Walls {
 
   /**
    * A doorway once more in a wall, at the first place along it where it fits: beside where it was,
-   * then beside each doorway that is there. Where none is long enough it lies at the wall's start. It
-   * leads nowhere yet: the other side of the first is taken.
+   * then beside each doorway that is there. Where none is long enough it lies at the wall's start.
+   * It leads nowhere yet: the other side of the first is taken.
    */
   public static Doorway fitted(FloorArea area, List<Doorway> all, Doorway d, String id, int wall) {
     double long1 = OutlineShape.of(area.outline(), 1).pieces().get(wall).length();
