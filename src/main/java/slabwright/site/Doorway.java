@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import java.util.Optional;
 import slabwright.units.Length;
 
 /**
@@ -7,7 +8,54 @@ import slabwright.units.Length;
  *
  * @param piece index of the outline piece it stands in
  * @param offset from the piece's first corner to the nearer jamb, along the piece
+ * @param width of the opening in the wall
  * @param wayIn whether machines come in here; a doorway that is no way in is a wall to them
  */
 public record Doorway(
-    String id, String name, int piece, Length offset, Length width, boolean wayIn) {}
+    String id,
+    String name,
+    int piece,
+    Length offset,
+    Length width,
+    boolean wayIn,
+    Passage passage) {
+  /** A doorway of which nothing more is known. */
+  public Doorway(String id, String name, int piece, Length offset, Length width, boolean wayIn) {
+    this(id, name, piece, offset, width, wayIn, Passage.UNKNOWN);
+  }
+
+  /**
+   * What goes through.
+   *
+   * @param leadsTo the doorway of another floor area that this one is the other side of
+   * @param clear width that is free with the leaf open, at most the opening's; absent is the
+   *     opening's width
+   */
+  public record Passage(Optional<LeadsTo> leadsTo, Optional<Length> clear) {
+    public static final Passage UNKNOWN = new Passage(Optional.empty(), Optional.empty());
+  }
+
+  /** A doorway of another floor area, both by id. */
+  public record LeadsTo(String area, String doorway) {}
+
+  public Doorway withName(String v) {
+    return new Doorway(id, v, piece, offset, width, wayIn, passage);
+  }
+
+  /** The same doorway at another place. */
+  public Doorway at(int newPiece, Length newOffset) {
+    return new Doorway(id, name, newPiece, newOffset, width, wayIn, passage);
+  }
+
+  public Doorway withWidth(Length v) {
+    return new Doorway(id, name, piece, offset, v, wayIn, passage);
+  }
+
+  public Doorway withWayIn(boolean v) {
+    return new Doorway(id, name, piece, offset, width, v, passage);
+  }
+
+  public Doorway withPassage(Passage v) {
+    return new Doorway(id, name, piece, offset, width, wayIn, v);
+  }
+}

@@ -24,7 +24,8 @@ public record FloorArea(
     AirSpace air,
     Finish finish,
     FloorUse use,
-    List<Declined> declined) {
+    List<Declined> declined,
+    AreaDetails details) {
   public FloorArea {
     outline = List.copyOf(outline);
     doorways = List.copyOf(doorways);
@@ -32,6 +33,38 @@ public record FloorArea(
     marks = List.copyOf(marks);
     inlays = List.copyOf(inlays);
     declined = List.copyOf(declined);
+  }
+
+  /** An area of which nothing more is known. */
+  public FloorArea(
+      String id,
+      String name,
+      Setting setting,
+      List<OutlinePiece> outline,
+      List<Doorway> doorways,
+      List<Machine> machines,
+      List<Mark> marks,
+      List<Inlay> inlays,
+      Slab slab,
+      AirSpace air,
+      Finish finish,
+      FloorUse use,
+      List<Declined> declined) {
+    this(
+        id,
+        name,
+        setting,
+        outline,
+        doorways,
+        machines,
+        marks,
+        inlays,
+        slab,
+        air,
+        finish,
+        use,
+        declined,
+        AreaDetails.NONE);
   }
 
   /** A bare area with an outline and nothing else known. */
@@ -68,65 +101,82 @@ public record FloorArea(
   public FloorArea withName(String v) {
     return new FloorArea(
         id, v, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use,
-        declined);
+        declined, details);
   }
 
   public FloorArea withSetting(Setting v) {
     return new FloorArea(
-        id, name, v, outline, doorways, machines, marks, inlays, slab, air, finish, use, declined);
+        id, name, v, outline, doorways, machines, marks, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withOutline(List<OutlinePiece> v) {
     return new FloorArea(
-        id, name, setting, v, doorways, machines, marks, inlays, slab, air, finish, use, declined);
+        id, name, setting, v, doorways, machines, marks, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withDoorways(List<Doorway> v) {
     return new FloorArea(
-        id, name, setting, outline, v, machines, marks, inlays, slab, air, finish, use, declined);
+        id, name, setting, outline, v, machines, marks, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withMachines(List<Machine> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, v, marks, inlays, slab, air, finish, use, declined);
+        id, name, setting, outline, doorways, v, marks, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withMarks(List<Mark> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, v, inlays, slab, air, finish, use,
-        declined);
+        id, name, setting, outline, doorways, machines, v, inlays, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withInlays(List<Inlay> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, v, slab, air, finish, use, declined);
+        id, name, setting, outline, doorways, machines, marks, v, slab, air, finish, use, declined,
+        details);
   }
 
   public FloorArea withSlab(Slab v) {
     return new FloorArea(
         id, name, setting, outline, doorways, machines, marks, inlays, v, air, finish, use,
-        declined);
+        declined, details);
   }
 
   public FloorArea withAir(AirSpace v) {
     return new FloorArea(
         id, name, setting, outline, doorways, machines, marks, inlays, slab, v, finish, use,
-        declined);
+        declined, details);
   }
 
   public FloorArea withFinish(Finish v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, v, use, declined);
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, v, use, declined,
+        details);
   }
 
   public FloorArea withUse(FloorUse v) {
     return new FloorArea(
         id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, v,
-        declined);
+        declined, details);
   }
 
   public FloorArea withDeclined(List<Declined> v) {
     return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use, v);
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use, v,
+        details);
+  }
+
+  public FloorArea withDetails(AreaDetails v) {
+    return new FloorArea(
+        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use,
+        declined, v);
+  }
+
+  public Optional<Doorway> doorway(String doorwayId) {
+    return doorways.stream().filter(d -> d.id().equals(doorwayId)).findFirst();
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import java.util.Optional;
 import slabwright.units.Length;
 
 /**
@@ -9,7 +10,43 @@ import slabwright.units.Length;
  * @param grinding width of the grinding head, G, at most B
  * @param clearance kept to everything at each side, c
  */
-public record Machine(String id, String name, Length body, Length grinding, Length clearance) {
+public record Machine(
+    String id, String name, Length body, Length grinding, Length clearance, Travel travel) {
+  /** A machine of which nothing is known for its way through the building. */
+  public Machine(String id, String name, Length body, Length grinding, Length clearance) {
+    this(id, name, body, grinding, clearance, Travel.UNKNOWN);
+  }
+
+  /**
+   * What it needs to get to its floor.
+   *
+   * @param length of the body
+   * @param passing clearance it needs at each side to roll through
+   */
+  public record Travel(Optional<Length> length, Optional<Length> passing) {
+    public static final Travel UNKNOWN = new Travel(Optional.empty(), Optional.empty());
+  }
+
+  public Machine withName(String v) {
+    return new Machine(id, v, body, grinding, clearance, travel);
+  }
+
+  public Machine withBody(Length v) {
+    return new Machine(id, name, v, grinding, clearance, travel);
+  }
+
+  public Machine withGrinding(Length v) {
+    return new Machine(id, name, body, v, clearance, travel);
+  }
+
+  public Machine withClearance(Length v) {
+    return new Machine(id, name, body, grinding, v, travel);
+  }
+
+  public Machine withTravel(Travel v) {
+    return new Machine(id, name, body, grinding, clearance, v);
+  }
+
   /** The strip it leaves along a straight wall, (B − G)/2 + c, in mm. */
   public double strip() {
     return (body.mm() - grinding.mm()) / 2 + clearance.mm();

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import java.util.Optional;
 import slabwright.units.Length;
 
 /**
@@ -7,8 +8,31 @@ import slabwright.units.Length;
  * make an edge, who may work on it.
  */
 public sealed interface MarkKind {
-  /** A strip of new concrete where a service was cut in. */
-  record Trench(TrenchLevel lie, boolean levelled) implements MarkKind {
+  /**
+   * A strip of new concrete where a service was cut in.
+   *
+   * @param off how far it lies off the old slab when it was cut in: depth of a low one, height of a
+   *     proud one; a flush one has none
+   */
+  record Trench(TrenchLevel lie, boolean levelled, Optional<Length> off) implements MarkKind {
+    /** A trench whose depth or height was not measured. */
+    public Trench(TrenchLevel lie, boolean levelled) {
+      this(lie, levelled, Optional.empty());
+    }
+
+    /** A trench that lies otherwise; a depth does not become a height. */
+    public Trench withLie(TrenchLevel v) {
+      return new Trench(v, levelled, v == lie ? off : Optional.empty());
+    }
+
+    public Trench withLevelled(boolean v) {
+      return new Trench(lie, v, off);
+    }
+
+    public Trench withOff(Optional<Length> v) {
+      return new Trench(lie, levelled, v);
+    }
+
     @Override
     public MarkType type() {
       return MarkType.TRENCH;

@@ -18,10 +18,23 @@ public record Site(
     Optional<LocalDateTime> start,
     List<FloorArea> areas,
     Optional<Underlay> underlay,
-    List<Release> releases) {
+    List<Release> releases,
+    JobDetails job) {
   public Site {
     areas = List.copyOf(areas);
     releases = List.copyOf(releases);
+  }
+
+  /** A site of which nothing more is known. */
+  public Site(
+      String name,
+      String note,
+      UnitSystem units,
+      Optional<LocalDateTime> start,
+      List<FloorArea> areas,
+      Optional<Underlay> underlay,
+      List<Release> releases) {
+    this(name, note, units, start, areas, underlay, releases, JobDetails.NONE);
   }
 
   public static Site empty(String name, UnitSystem units) {
@@ -38,30 +51,34 @@ public record Site(
   }
 
   public Site withName(String v) {
-    return new Site(v, note, units, start, areas, underlay, releases);
+    return new Site(v, note, units, start, areas, underlay, releases, job);
   }
 
   public Site withNote(String v) {
-    return new Site(name, v, units, start, areas, underlay, releases);
+    return new Site(name, v, units, start, areas, underlay, releases, job);
   }
 
   public Site withUnits(UnitSystem v) {
-    return new Site(name, note, v, start, areas, underlay, releases);
+    return new Site(name, note, v, start, areas, underlay, releases, job);
   }
 
   public Site withStart(Optional<LocalDateTime> v) {
-    return new Site(name, note, units, v, areas, underlay, releases);
+    return new Site(name, note, units, v, areas, underlay, releases, job);
   }
 
   public Site withAreas(List<FloorArea> v) {
-    return new Site(name, note, units, start, v, underlay, releases);
+    return new Site(name, note, units, start, v, underlay, releases, job);
   }
 
   public Site withUnderlay(Optional<Underlay> v) {
-    return new Site(name, note, units, start, areas, v, releases);
+    return new Site(name, note, units, start, areas, v, releases, job);
   }
 
   public Site withReleases(List<Release> v) {
-    return new Site(name, note, units, start, areas, underlay, v);
+    return new Site(name, note, units, start, areas, underlay, v, job);
+  }
+
+  public Site withJob(JobDetails v) {
+    return new Site(name, note, units, start, areas, underlay, releases, v);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.units.Length;
@@ -16,6 +17,7 @@ import slabwright.units.Length;
  * @param tieWidth width of ties; absent is twice the narrowest mask that the film holds
  * @param baseLightness CIE L* of the base dye that lies under the inlay, when there is one
  * @param seams where the seams shall be; absent means where they cost least
+ * @param blanks local blanks set by hand; none means that each colour has the blank it needs
  */
 public record StencilChanges(
     Optional<Length> thickenMask,
@@ -24,7 +26,8 @@ public record StencilChanges(
     Optional<Length> roundNeedles,
     Optional<Length> tieWidth,
     OptionalDouble baseLightness,
-    Optional<HandSeams> seams) {
+    Optional<HandSeams> seams,
+    List<LocalBlank> blanks) {
   /** Nothing changed. */
   public static final StencilChanges NONE =
       new StencilChanges(
@@ -34,38 +37,63 @@ public record StencilChanges(
           Optional.empty(),
           Optional.empty(),
           OptionalDouble.empty(),
-          Optional.empty());
+          Optional.empty(),
+          List.of());
+
+  /** Changes without blanks set by hand. */
+  public StencilChanges(
+      Optional<Length> thickenMask,
+      OptionalDouble dropUnder,
+      OptionalDouble fillUnder,
+      Optional<Length> roundNeedles,
+      Optional<Length> tieWidth,
+      OptionalDouble baseLightness,
+      Optional<HandSeams> seams) {
+    this(
+        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, seams, List.of());
+  }
+
+  public StencilChanges {
+    blanks = List.copyOf(blanks);
+  }
 
   public StencilChanges withThickenMask(Optional<Length> v) {
     return new StencilChanges(
-        v, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, seams);
+        v, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, seams, blanks);
   }
 
   public StencilChanges withDropUnder(OptionalDouble v) {
     return new StencilChanges(
-        thickenMask, v, fillUnder, roundNeedles, tieWidth, baseLightness, seams);
+        thickenMask, v, fillUnder, roundNeedles, tieWidth, baseLightness, seams, blanks);
   }
 
   public StencilChanges withFillUnder(OptionalDouble v) {
     return new StencilChanges(
-        thickenMask, dropUnder, v, roundNeedles, tieWidth, baseLightness, seams);
+        thickenMask, dropUnder, v, roundNeedles, tieWidth, baseLightness, seams, blanks);
   }
 
   public StencilChanges withRoundNeedles(Optional<Length> v) {
-    return new StencilChanges(thickenMask, dropUnder, fillUnder, v, tieWidth, baseLightness, seams);
+    return new StencilChanges(
+        thickenMask, dropUnder, fillUnder, v, tieWidth, baseLightness, seams, blanks);
   }
 
   public StencilChanges withTieWidth(Optional<Length> v) {
     return new StencilChanges(
-        thickenMask, dropUnder, fillUnder, roundNeedles, v, baseLightness, seams);
+        thickenMask, dropUnder, fillUnder, roundNeedles, v, baseLightness, seams, blanks);
   }
 
   public StencilChanges withBaseLightness(OptionalDouble v) {
-    return new StencilChanges(thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, v, seams);
+    return new StencilChanges(
+        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, v, seams, blanks);
   }
 
   public StencilChanges withSeams(Optional<HandSeams> v) {
     return new StencilChanges(
-        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, v);
+        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, v, blanks);
+  }
+
+  public StencilChanges withBlanks(List<LocalBlank> v) {
+    return new StencilChanges(
+        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, seams, v);
   }
 }

@@ -35,7 +35,8 @@ final class AreaCodec {
             f.object("air", AreaCodec::air).orElse(AirSpace.UNKNOWN),
             f.object("finish", AreaCodec::finish).orElse(Finish.NONE),
             f.object("use", FloorUseCodec::use).orElse(FloorUse.NOT_ASKED),
-            f.list("declined", FloorUseCodec::declined)));
+            f.list("declined", FloorUseCodec::declined),
+            AreaDetailsCodec.read(f)));
   }
 
   private static Optional<OutlinePiece> piece(FieldReader f) {
@@ -54,7 +55,12 @@ final class AreaCodec {
             f.whole("wall", -1),
             f.length("offset"),
             f.length("width"),
-            f.flagOr("wayIn", false)));
+            f.flagOr("wayIn", false),
+            new Doorway.Passage(f.object("leadsTo", AreaCodec::leadsTo), f.lengthIf("clear"))));
+  }
+
+  private static Doorway.LeadsTo leadsTo(FieldReader f) {
+    return new Doorway.LeadsTo(f.text("area"), f.text("doorway"));
   }
 
   private static Optional<Machine> machine(FieldReader f) {
@@ -64,7 +70,8 @@ final class AreaCodec {
             f.textOr("name", ""),
             f.length("body"),
             f.length("grinding"),
-            f.lengthOr("clearance", Length.ZERO)));
+            f.lengthOr("clearance", Length.ZERO),
+            new Machine.Travel(f.lengthIf("length"), f.lengthIf("passing"))));
   }
 
   private static Slab slab(FieldReader f) {
@@ -122,6 +129,7 @@ final class AreaCodec {
       finish(a.finish(), o.putObject("finish"));
     }
     FloorUseCodec.write(a, o);
+    AreaDetailsCodec.write(a.details(), o);
   }
 
   private static void piece(OutlinePiece p, ObjectNode o) {
@@ -139,6 +147,10 @@ final class AreaCodec {
     FieldWriter.length(o, "offset", d.offset());
     FieldWriter.length(o, "width", d.width());
     o.put("wayIn", d.wayIn());
+    d.passage()
+        .leadsTo()
+        .ifPresent(l -> o.putObject("leadsTo").put("area", l.area()).put("doorway", l.doorway()));
+    FieldWriter.length(o, "clear", d.passage().clear());
   }
 
   private static void machine(Machine m, ObjectNode o) {
@@ -147,6 +159,8 @@ final class AreaCodec {
     FieldWriter.length(o, "body", m.body());
     FieldWriter.length(o, "grinding", m.grinding());
     FieldWriter.length(o, "clearance", m.clearance());
+    FieldWriter.length(o, "length", m.travel().length());
+    FieldWriter.length(o, "passing", m.travel().passing());
   }
 
   private static void slab(Slab s, ObjectNode o) {

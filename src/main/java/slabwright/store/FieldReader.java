@@ -1,6 +1,9 @@
 package slabwright.store;
 
 import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import slabwright.shape.Vec;
 import slabwright.site.Refusal;
 import slabwright.site.Spot;
 import slabwright.units.Length;
@@ -161,6 +165,64 @@ final class FieldReader {
                   + "."));
     }
     return found;
+  }
+
+  /** A list of texts; empty when it is absent. */
+  List<String> texts(String name) {
+    List<String> out = new ArrayList<>();
+    items(name, false).forEach(v -> asText(v).ifPresent(out::add));
+    return out;
+  }
+
+  /** A day such as 2026-12-01; empty when it is absent. */
+  Optional<LocalDate> dayIf(String name) {
+    return time(name, LocalDate::parse, "a date such as 2026-12-01");
+  }
+
+  /** A local date and time such as 2026-12-07T08:00; empty when it is absent. */
+  Optional<LocalDateTime> momentIf(String name) {
+    return time(name, LocalDateTime::parse, "a date and time such as 2026-12-07T08:00");
+  }
+
+  private <T> Optional<T> time(String name, Function<String, T> parse, String wanted) {
+    Optional<String> text = take(name, this::asText);
+    try {
+      return text.map(parse);
+    } catch (DateTimeException e) {
+      JsonValue v = object.fields().get(name);
+      faults.add(
+          Refusal.at(
+              v.place().path(),
+              v.place() + " is \"" + text.orElse("") + "\"; write " + wanted + "."));
+      return Optional.empty();
+    }
+  }
+
+  /** What {@code read} finds, and a fault when it finds nothing because the field is absent. */
+  <T> Optional<T> needed(String name, Function<String, Optional<T>> read) {
+    return need(name).isPresent() ? read.apply(name) : Optional.empty();
+  }
+
+  /** A point [x, y] of a picture, in pixels. */
+  Vec pixel(String name) {
+    return need(name).map(this::asPixel).orElse(Vec.ZERO);
+  }
+
+  /** Points of a picture, in pixels; none when the list is absent. */
+  List<Vec> pixels(String name) {
+    return items(name, false).stream().map(this::asPixel).toList();
+  }
+
+  private Vec asPixel(JsonValue v) {
+    if (v instanceof JsonValue.Arr a && a.items().size() == 2) {
+      return new Vec(plain(a.items().get(0)), plain(a.items().get(1)));
+    }
+    faults.add(wrong(v, "a point [x, y] in pixels"));
+    return Vec.ZERO;
+  }
+
+  private double plain(JsonValue v) {
+    return asNumber(v).orElse(BigDecimal.ZERO).doubleValue();
   }
 
   Length length(String name) {

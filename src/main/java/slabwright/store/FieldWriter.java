@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
+import slabwright.shape.Vec;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 
@@ -28,6 +29,35 @@ final class FieldWriter {
 
   static void number(ObjectNode o, String name, OptionalDouble v) {
     v.ifPresent(d -> o.put(name, d));
+  }
+
+  /** A text, unless it is empty. */
+  static void text(ObjectNode o, String name, String v) {
+    if (!v.isEmpty()) {
+      o.put(name, v);
+    }
+  }
+
+  /** A word, a day or a flag that is known. */
+  static void known(ObjectNode o, String name, Optional<?> v) {
+    v.ifPresent(
+        k -> {
+          if (k instanceof Boolean flag) {
+            o.put(name, flag);
+          } else if (k instanceof Enum<?> word) {
+            o.put(name, EnumWords.of(word));
+          } else {
+            o.put(name, k.toString());
+          }
+        });
+  }
+
+  /** Points of a picture, in pixels. */
+  static void pixels(ObjectNode o, String name, List<Vec> points) {
+    if (!points.isEmpty()) {
+      ArrayNode list = o.putArray(name);
+      points.forEach(p -> list.addArray().add(p.x()).add(p.y()));
+    }
   }
 
   static void spot(ObjectNode o, String name, Spot s) {

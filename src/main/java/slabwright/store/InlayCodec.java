@@ -2,7 +2,9 @@ package slabwright.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import java.util.OptionalInt;
 import slabwright.site.ColourChoice;
+import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;
 import slabwright.site.Overspray;
 import slabwright.site.StencilChanges;
@@ -23,7 +25,21 @@ final class InlayCodec {
             f.spot("middle"),
             f.length("width"),
             f.numberOr("turn", 0),
-            f.child("stencil").map(InlayCodec::spec).orElse(StencilSpec.forRoll(Length.mm(1)))));
+            f.child("stencil").map(InlayCodec::spec).orElse(StencilSpec.forRoll(Length.mm(1))),
+            new GraphicSource(page(f), f.object("picture", InlayCodec::traced))));
+  }
+
+  private static OptionalInt page(FieldReader f) {
+    return f.has("page") ? OptionalInt.of(f.whole("page", 1)) : OptionalInt.empty();
+  }
+
+  private static GraphicSource.Traced traced(FieldReader f) {
+    return new GraphicSource.Traced(
+        f.text("file"),
+        f.whole("colours", 2),
+        f.lengthOr("speck", Length.ZERO),
+        f.numberOr("roundness", 0),
+        f.textOr("background", ""));
   }
 
   private static StencilSpec spec(FieldReader f) {
@@ -64,7 +80,8 @@ final class InlayCodec {
       f.fault(f.place() + " has the colour \"" + colour + "\"; write it as #rrggbb in lower case.");
     }
     ColourChoice.Use use = f.word("use", ColourChoice.Use.class, ColourChoice.Use.DYE);
-    return Optional.of(new ColourChoice(colour, use, f.textOr("product", "")));
+    return Optional.of(
+        new ColourChoice(colour, use, f.textOr("product", ""), f.textOr("name", "")));
   }
 
   static void write(Inlay i, ObjectNode o) {
@@ -78,6 +95,15 @@ final class InlayCodec {
     FieldWriter.length(o, "width", i.width());
     o.put("turn", i.turn());
     spec(i.spec(), o.putObject("stencil"));
+    i.source().page().ifPresent(p -> o.put("page", p));
+    i.source().picture().ifPresent(p -> traced(p, o.putObject("picture")));
+  }
+
+  private static void traced(GraphicSource.Traced t, ObjectNode o) {
+    o.put("file", t.file()).put("colours", t.colours());
+    FieldWriter.length(o, "speck", t.speck());
+    o.put("roundness", t.roundness());
+    FieldWriter.text(o, "background", t.background());
   }
 
   private static void spec(StencilSpec s, ObjectNode o) {
@@ -115,5 +141,6 @@ final class InlayCodec {
     if (!c.product().isEmpty()) {
       o.put("product", c.product());
     }
+    FieldWriter.text(o, "name", c.name());
   }
 }

@@ -27,9 +27,7 @@ final class MarkCodec {
 
   private static MarkKind kind(MarkType type, FieldReader f) {
     return switch (type) {
-      case TRENCH ->
-          new MarkKind.Trench(
-              f.word("lie", TrenchLevel.class, TrenchLevel.FLUSH), f.flagOr("levelled", false));
+      case TRENCH -> trench(f);
       case PATCH -> new MarkKind.Patch();
       case RESIDUE -> new MarkKind.Residue(f.textOr("what", ""));
       case ISLAND -> new MarkKind.Island();
@@ -50,6 +48,19 @@ final class MarkCodec {
     };
   }
 
+  private static MarkKind trench(FieldReader f) {
+    TrenchLevel lie = f.word("lie", TrenchLevel.class, TrenchLevel.FLUSH);
+    boolean levelled = f.flagOr("levelled", false);
+    return new MarkKind.Trench(
+        lie,
+        levelled,
+        switch (lie) {
+          case LOW -> f.lengthIf("depth");
+          case PROUD -> f.lengthIf("height");
+          case FLUSH -> Optional.<Length>empty();
+        });
+  }
+
   static void write(Mark m, ObjectNode o) {
     o.put("id", m.id());
     o.put("name", m.name());
@@ -63,6 +74,7 @@ final class MarkCodec {
     if (kind instanceof MarkKind.Trench t) {
       o.put("lie", EnumWords.of(t.lie()));
       o.put("levelled", t.levelled());
+      FieldWriter.length(o, t.lie() == TrenchLevel.LOW ? "depth" : "height", t.off());
     } else if (kind instanceof MarkKind.Residue r) {
       o.put("what", r.what());
     } else if (kind instanceof MarkKind.TopOrStep t) {

@@ -78,9 +78,9 @@ public final class PlanFile {
     if (!(json instanceof JsonValue.Obj object)) {
       return new Reading.Bad(List.of(FieldReader.wrong(json, "an object, a site plan")));
     }
-    return PlanUpgrader.toCurrent(object)
+    return PlanUpgrader.refusal(object)
         .map(fault -> (Reading) new Reading.Bad(List.of(fault)))
-        .orElseGet(() -> decode(object, faults));
+        .orElseGet(() -> decode(PlanUpgrader.toCurrent(object), faults));
   }
 
   private static Reading decode(JsonValue.Obj object, List<Refusal> faults) {

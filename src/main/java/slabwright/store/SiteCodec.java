@@ -13,9 +13,9 @@ import slabwright.site.Site;
 import slabwright.site.Underlay;
 import slabwright.units.UnitSystem;
 
-/** A site in the plan file, version 1. */
+/** A site in the plan file, version 2. */
 final class SiteCodec {
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   private SiteCodec() {}
 
@@ -30,7 +30,8 @@ final class SiteCodec {
             start(f),
             f.list("areas", AreaCodec::read),
             f.object("underlay", SiteCodec::underlay),
-            f.list("releases", SiteCodec::release));
+            f.list("releases", SiteCodec::release),
+            JobCodec.read(f));
     f.reportUnknown();
     return site;
   }
@@ -90,6 +91,7 @@ final class SiteCodec {
     FieldWriter.list(o, "areas", s.areas(), AreaCodec::write);
     s.underlay().ifPresent(u -> underlay(u, o.putObject("underlay")));
     FieldWriter.list(o, "releases", s.releases(), SiteCodec::release);
+    JobCodec.write(s.job(), o);
     return o;
   }
 

@@ -2,7 +2,9 @@ package slabwright.store;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import slabwright.site.HandSeams;
+import slabwright.site.LocalBlank;
 import slabwright.site.StencilChanges;
 import slabwright.units.Length;
 
@@ -18,7 +20,13 @@ final class StencilChangesCodec {
         f.lengthIf("roundNeedles"),
         f.lengthIf("tieWidth"),
         f.numberIf("baseLightness"),
-        f.object("seams", StencilChangesCodec::seams));
+        f.object("seams", StencilChangesCodec::seams),
+        f.list("blanks", StencilChangesCodec::blank));
+  }
+
+  private static Optional<LocalBlank> blank(FieldReader f) {
+    return Optional.of(
+        new LocalBlank(f.text("colour"), f.spot("corner"), f.length("width"), f.length("height")));
   }
 
   private static HandSeams seams(FieldReader f) {
@@ -34,6 +42,14 @@ final class StencilChangesCodec {
     FieldWriter.length(o, "tieWidth", c.tieWidth());
     FieldWriter.number(o, "baseLightness", c.baseLightness());
     c.seams().ifPresent(s -> seams(s, o.putObject("seams")));
+    FieldWriter.list(o, "blanks", c.blanks(), StencilChangesCodec::blank);
+  }
+
+  private static void blank(LocalBlank b, ObjectNode o) {
+    o.put("colour", b.colour());
+    FieldWriter.spot(o, "corner", b.corner());
+    FieldWriter.length(o, "width", b.width());
+    FieldWriter.length(o, "height", b.height());
   }
 
   private static void seams(HandSeams s, ObjectNode o) {

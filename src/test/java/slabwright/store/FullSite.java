@@ -21,6 +21,7 @@ import slabwright.site.FloorUse;
 import slabwright.site.Form;
 import slabwright.site.HandSeams;
 import slabwright.site.Inlay;
+import slabwright.site.LocalBlank;
 import slabwright.site.Machine;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -56,9 +57,10 @@ final class FullSite {
         "invented",
         UnitSystem.FEET_INCHES,
         Optional.of(LocalDateTime.of(2026, 12, 7, 7, 30)),
-        List.of(area()),
+        List.of(area(), yard()),
         Optional.of(new Underlay("photo.png", new Affine(2, 0, 0, -2, 5, 6), "walls lean away")),
-        List.of(new Release(1, LocalDate.of(2026, 12, 1), "first", graphics)));
+        List.of(new Release(1, LocalDate.of(2026, 12, 1), "first", graphics)),
+        FullDetails.job());
   }
 
   private static FloorArea area() {
@@ -71,8 +73,24 @@ final class FullSite {
             new OutlinePiece(Spot.mm(10_000, 0), PieceKind.KERB, Length.mm(200)),
             new OutlinePiece(Spot.mm(10_000, 8000), PieceKind.OPEN_EDGE, Length.ZERO),
             OutlinePiece.wall(Spot.mm(0, 8000))),
-        List.of(new Doorway("d", "door", 0, len("3' 2\""), Length.mm(900), true)),
-        List.of(new Machine("m", "grinder", len("29\""), len("27\""), len("2\""))),
+        List.of(
+            new Doorway(
+                "d",
+                "door",
+                0,
+                len("3' 2\""),
+                Length.mm(900),
+                true,
+                new Doorway.Passage(
+                    Optional.of(new Doorway.LeadsTo("yard", "gate")), Optional.of(len("34\""))))),
+        List.of(
+            new Machine(
+                "m",
+                "grinder",
+                len("29\""),
+                len("27\""),
+                len("2\""),
+                new Machine.Travel(Optional.of(len("5'")), Optional.of(len("1 1/2\""))))),
         marks(),
         List.of(inlay(), plainInlay()),
         new Slab(
@@ -91,7 +109,21 @@ final class FullSite {
         new FloorUse(Optional.of(true), Optional.of(false), Optional.of(true)),
         List.of(
             new Declined(AdviceId.GRIT, "K. R.", Optional.of(LocalDate.of(2026, 11, 20))),
-            Declined.of(AdviceId.MOISTURE_TEST)));
+            Declined.of(AdviceId.MOISTURE_TEST)),
+        FullDetails.area());
+  }
+
+  private static FloorArea yard() {
+    return FloorArea.of(
+            "yard",
+            "Yard",
+            List.of(
+                OutlinePiece.wall(Spot.mm(0, -9000)),
+                OutlinePiece.wall(Spot.mm(9000, -9000)),
+                OutlinePiece.wall(Spot.mm(9000, -1000)),
+                OutlinePiece.wall(Spot.mm(0, -1000))))
+        .withDoorways(
+            List.of(new Doorway("gate", "gate", 2, Length.mm(900), Length.mm(900), false)));
   }
 
   private static List<Mark> marks() {
@@ -108,7 +140,7 @@ final class FullSite {
     List<Mark> marks = new ArrayList<>();
     add(
         marks,
-        new MarkKind.Trench(TrenchLevel.LOW, true),
+        new MarkKind.Trench(TrenchLevel.LOW, true, Optional.of(len("3/4\""))),
         new Form.Strip(List.of(p, Spot.mm(6000, 4000)), one));
     add(marks, new MarkKind.Patch(), curved);
     add(marks, new MarkKind.Residue("glue"), polygon);
@@ -143,14 +175,23 @@ final class FullSite {
             len("4\""),
             len("2\""),
             new Overspray.Fan(len("10\""), 80, len("6\""), len("4\"")),
-            List.of(new ColourChoice("#14505c", ColourChoice.Use.LEAVE, "dye-1")),
+            List.of(new ColourChoice("#14505c", ColourChoice.Use.LEAVE, "dye-1", "petrol")),
             2.5,
             Length.mm(1),
             Optional.of(len("10'")),
             len("1/8\""),
             true,
             changes());
-    return new Inlay("i", "inlay", "a.svg", "00ff", Spot.mm(4000, 2000), len("8'"), 90, spec);
+    return new Inlay(
+        "i",
+        "inlay",
+        "a.svg",
+        "00ff",
+        Spot.mm(4000, 2000),
+        len("8'"),
+        90,
+        spec,
+        FullDetails.source());
   }
 
   private static StencilChanges changes() {
@@ -161,7 +202,8 @@ final class FullSite {
         Optional.of(len("1 mm")),
         Optional.of(len("1/4\"")),
         OptionalDouble.of(61.5),
-        Optional.of(new HandSeams(HandSeams.Strips.ACROSS, List.of(len("30\""), len("1500 mm")))));
+        Optional.of(new HandSeams(HandSeams.Strips.ACROSS, List.of(len("30\""), len("1500 mm")))),
+        List.of(new LocalBlank("#14505c", Spot.mm(10, 20), len("2'"), len("300 mm"))));
   }
 
   private static Inlay plainInlay() {

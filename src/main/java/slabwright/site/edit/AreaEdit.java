@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.shape.Vec;
 import slabwright.site.AdviceId;
 import slabwright.site.AirSpace;
+import slabwright.site.AreaDetails;
 import slabwright.site.Declined;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
@@ -64,19 +65,9 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
                       .map(p -> new OutlinePiece(how.spot(p.from()), p.kind(), p.rise()))
                       .toList())
               .withMarks(area.marks().stream().map(m -> m.withForm(m.form().map(how))).toList())
-              .withInlays(area.inlays().stream().map(i -> moved(i, how)).toList()));
-    }
-
-    private static Inlay moved(Inlay i, Move how) {
-      return new Inlay(
-          i.id(),
-          i.name(),
-          i.graphic(),
-          i.accepted(),
-          how.spot(i.middle()),
-          i.width(),
-          i.turn(),
-          i.spec());
+              .withInlays(
+                  area.inlays().stream().map(i -> i.withMiddle(how.spot(i.middle()))).toList())
+              .withDetails(area.details().moved(how)));
     }
   }
 
@@ -159,6 +150,18 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
     @Override
     public Optional<FloorArea> change(FloorArea area) {
       return Optional.of(area.withUse(to));
+    }
+  }
+
+  /**
+   * Sets what else is known of the area.
+   *
+   * @param name what undo names, such as "clear a stop"
+   */
+  record SetDetails(String areaId, String name, AreaDetails to) implements Detail {
+    @Override
+    public Optional<FloorArea> change(FloorArea area) {
+      return Optional.of(area.withDetails(to));
     }
   }
 

@@ -33,7 +33,7 @@ final class CornerEdits {
       return d;
     }
     Length offset = d.piece() == piece ? Length.mm(d.offset().mm() - first) : d.offset();
-    return new Doorway(d.id(), d.name(), d.piece() + 1, offset, d.width(), d.wayIn());
+    return d.at(d.piece() + 1, offset);
   }
 
   static FloorArea removeCorner(FloorArea area, int corner) {
@@ -59,7 +59,7 @@ final class CornerEdits {
     boolean joined = d.piece() == corner;
     Length offset = joined ? Length.mm(d.offset().mm() + shift) : d.offset();
     int piece = joined ? onto : d.piece() - 1;
-    return new Doorway(d.id(), d.name(), piece, offset, d.width(), d.wayIn());
+    return d.at(piece, offset);
   }
 
   private static double length(List<OutlinePiece> outline, int piece) {

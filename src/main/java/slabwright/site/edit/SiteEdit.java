@@ -3,7 +3,9 @@ package slabwright.site.edit;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
+import slabwright.site.JobDetails;
 import slabwright.site.Release;
 import slabwright.site.Site;
 import slabwright.site.Underlay;
@@ -76,7 +78,7 @@ public sealed interface SiteEdit extends Edit {
     }
   }
 
-  /** Takes a floor area away with all that is on it. */
+  /** Takes a floor area away with all that is on it; doorways that led to it lead nowhere. */
   record RemoveArea(String areaId) implements SiteEdit {
     @Override
     public String name() {
@@ -88,7 +90,25 @@ public sealed interface SiteEdit extends Edit {
       List<FloorArea> left = site.areas().stream().filter(a -> !a.id().equals(areaId)).toList();
       return left.size() == site.areas().size()
           ? Optional.empty()
-          : Optional.of(site.withAreas(left));
+          : Optional.of(site.withAreas(left.stream().map(this::unlinked).toList()));
+    }
+
+    private FloorArea unlinked(FloorArea area) {
+      return area.doorways().stream().noneMatch(this::leadsThere)
+          ? area
+          : area.withDoorways(
+              area.doorways().stream()
+                  .map(
+                      d ->
+                          leadsThere(d)
+                              ? d.withPassage(
+                                  new Doorway.Passage(Optional.empty(), d.passage().clear()))
+                              : d)
+                  .toList());
+    }
+
+    private boolean leadsThere(Doorway d) {
+      return d.passage().leadsTo().filter(l -> l.area().equals(areaId)).isPresent();
     }
   }
 
@@ -102,6 +122,18 @@ public sealed interface SiteEdit extends Edit {
     @Override
     public Optional<Site> change(Site site) {
       return Optional.of(site.withUnderlay(to));
+    }
+  }
+
+  /**
+   * Sets what is known of the job as a whole.
+   *
+   * @param name what undo names, such as "change client"
+   */
+  record SetJob(String name, JobDetails to) implements SiteEdit {
+    @Override
+    public Optional<Site> change(Site site) {
+      return Optional.of(site.withJob(to));
     }
   }
 

@@ -27,6 +27,13 @@ final class DetailRules {
       SizeRules.positive(m.body(), "The body width" + its, at + ".body", out);
       SizeRules.positive(m.grinding(), "The grinding width" + its, at + ".grinding", out);
       SizeRules.notNegative(m.clearance(), "The side clearance" + its, at + ".clearance", out);
+      m.travel()
+          .length()
+          .ifPresent(v -> SizeRules.positive(v, "The length" + its, at + ".length", out));
+      m.travel()
+          .passing()
+          .ifPresent(
+              v -> SizeRules.notNegative(v, "The passing clearance" + its, at + ".passing", out));
       if (m.grinding().mm() > m.body().mm()) {
         out.add(
             Refusal.at(

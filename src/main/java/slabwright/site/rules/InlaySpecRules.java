@@ -4,7 +4,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import slabwright.site.FloorArea;
+import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;
+import slabwright.site.LocalBlank;
 import slabwright.site.Refusal;
 import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
@@ -62,6 +64,7 @@ public final class InlaySpecRules {
     SizeRules.between(
         s.overspray().reachMm(), 0, 20_000, "The overspray reach in mm", path + ".overspray", out);
     changes(s.changes(), path + ".changes", out);
+    blanks(s.changes(), path + ".changes", out);
     if (s.usableMm() > s.roll().mm()) {
       out.add(
           Refusal.at(
@@ -118,6 +121,38 @@ public final class InlaySpecRules {
                 s.places()
                     .forEach(
                         p -> SizeRules.positive(p, "A seam's place", path + ".seams.places", out)));
+  }
+
+  private static void blanks(StencilChanges c, String path, List<Refusal> out) {
+    for (int i = 0; i < c.blanks().size(); i++) {
+      LocalBlank b = c.blanks().get(i);
+      String at = path + ".blanks[" + i + "]";
+      FileRules.colour(b.colour(), at + ".colour", out);
+      SizeRules.positive(b.width(), "The width of a local blank", at + ".width", out);
+      SizeRules.positive(b.height(), "The height of a local blank", at + ".height", out);
+    }
+  }
+
+  static void source(FloorArea area, String path, List<Refusal> out) {
+    for (int i = 0; i < area.inlays().size(); i++) {
+      GraphicSource source = area.inlays().get(i).source();
+      String at = path + ".inlays[" + i + "]";
+      source
+          .page()
+          .ifPresent(
+              p -> SizeRules.between(p, 1, 10_000, "The page of the graphic", at + ".page", out));
+      source.picture().ifPresent(t -> traced(t, at + ".picture", out));
+    }
+  }
+
+  private static void traced(GraphicSource.Traced t, String at, List<Refusal> out) {
+    FileRules.inside(t.file(), "traced picture", at + ".file", out);
+    SizeRules.between(t.colours(), 2, 64, "The number of traced colours", at + ".colours", out);
+    SizeRules.notNegative(t.speck(), "The speck size", at + ".speck", out);
+    SizeRules.between(t.roundness(), 0, 1, "The roundness of corners", at + ".roundness", out);
+    if (!t.background().isEmpty()) {
+      FileRules.colour(t.background(), at + ".background", out);
+    }
   }
 
   private static void small(Length v, String what, String path, List<Refusal> out) {

@@ -9,8 +9,10 @@ import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
 import slabwright.site.Mark;
+import slabwright.site.MarkKind;
 import slabwright.site.OutlineShape;
 import slabwright.site.Refusal;
+import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 
 /** What must hold of marks. */
@@ -21,6 +23,28 @@ final class MarkRules {
     Set<String> ids = new HashSet<>();
     for (int i = 0; i < area.marks().size(); i++) {
       IdRules.check(area.marks().get(i).id(), path + ".marks[" + i + "].id", ids, out);
+    }
+  }
+
+  static void trenches(FloorArea area, String path, List<Refusal> out) {
+    for (int i = 0; i < area.marks().size(); i++) {
+      Mark m = area.marks().get(i);
+      if (!(m.kind() instanceof MarkKind.Trench t) || t.off().isEmpty()) {
+        continue;
+      }
+      String field = t.lie() == TrenchLevel.LOW ? "depth" : "height";
+      String at = path + ".marks[" + i + "]." + field;
+      if (t.lie() == TrenchLevel.FLUSH) {
+        out.add(
+            Refusal.at(
+                at,
+                "Trench "
+                    + named(m)
+                    + " is flush and yet "
+                    + t.off().get()
+                    + " off the slab; say low or proud, or take the size away."));
+      }
+      SizeRules.positive(t.off().get(), the(field, m), at, out);
     }
   }
 

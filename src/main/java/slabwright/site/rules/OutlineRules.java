@@ -12,6 +12,7 @@ import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineShape;
 import slabwright.site.Refusal;
+import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 
 /** What must hold of an outline and its doorways. */
@@ -95,6 +96,7 @@ final class OutlineRules {
           d.width(), "The width of doorway \"" + d.name() + "\"", at + ".width", out);
       SizeRules.notNegative(
           d.offset(), "The offset of doorway \"" + d.name() + "\"", at + ".offset", out);
+      d.passage().clear().ifPresent(v -> clear(d, v, at + ".clear", out));
       if (d.piece() < 0 || d.piece() >= area.outline().size()) {
         out.add(
             Refusal.at(
@@ -109,6 +111,22 @@ final class OutlineRules {
       }
     }
     overlaps(area, path, out);
+  }
+
+  private static void clear(Doorway d, Length clear, String at, List<Refusal> out) {
+    SizeRules.positive(clear, "The clear width of doorway \"" + d.name() + "\"", at, out);
+    if (clear.mm() > d.width().mm() + SLACK) {
+      out.add(
+          Refusal.at(
+              at,
+              "The clear width of doorway \""
+                  + d.name()
+                  + "\", "
+                  + clear
+                  + ", is larger than its opening, "
+                  + d.width()
+                  + "; correct one of them."));
+    }
   }
 
   private static void fits(FloorArea area, Doorway d, String at, List<Refusal> out) {

@@ -26,13 +26,20 @@ public final class SiteValidator {
           MarkRules::sizes,
           MarkRules::inside,
           MarkRules::ids,
+          MarkRules::trenches,
           DetailRules::machines,
           DetailRules::slab,
           DetailRules::air,
           DetailRules::declined,
+          AreaDetailsRules::taped,
+          AreaDetailsRules::built,
+          AreaDetailsRules::divisions,
+          AreaDetailsRules::stops,
+          AreaDetailsRules::holds,
           InlaySpecRules::size,
           InlaySpecRules::roll,
-          InlaySpecRules::graphicPath);
+          InlaySpecRules::graphicPath,
+          InlaySpecRules::source);
 
   private SiteValidator() {}
 
@@ -41,7 +48,9 @@ public final class SiteValidator {
     return validateChanged(Site.empty("", site.units()), site);
   }
 
-  /** The faults of the areas that differ from those of {@code known}. */
+  /**
+   * The faults of the site as a whole, and of the areas that differ from those of {@code known}.
+   */
   public static List<Refusal> validateChanged(Site known, Site site) {
     List<Refusal> out = new ArrayList<>();
     Set<String> ids = new HashSet<>();
@@ -57,6 +66,7 @@ public final class SiteValidator {
         }
       }
     }
+    JobRules.check(site, out);
     return out;
   }
 }

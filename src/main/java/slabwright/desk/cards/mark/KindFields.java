@@ -79,12 +79,12 @@ final class KindFields {
             List.of(TrenchLevel.values()),
             l -> l.name().toLowerCase(Locale.ROOT),
             () -> trench(now.get()).lie(),
-            l -> set.accept(new MarkKind.Trench(l, trench(now.get()).levelled())))
+            l -> set.accept(trench(now.get()).withLie(l)))
         .setId("trench-lie");
     rows.tick(
             "Levelled already",
             () -> trench(now.get()).levelled(),
-            v -> set.accept(new MarkKind.Trench(trench(now.get()).lie(), v)))
+            v -> set.accept(trench(now.get()).withLevelled(v)))
         .setId("trench-levelled");
     rows.sentence(
         () ->

@@ -59,7 +59,7 @@ public final class DoorwayCard extends Card {
   }
 
   private static Doorway with(Doorway d, String name, Length offset, Length width, boolean in) {
-    return new Doorway(d.id(), name, d.piece(), offset, width, in);
+    return d.withName(name).at(d.piece(), offset).withWidth(width).withWayIn(in);
   }
 
   private Optional<Doorway> doorway() {

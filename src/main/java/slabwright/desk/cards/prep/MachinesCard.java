@@ -88,29 +88,23 @@ public final class MachinesCard extends Card {
         m.grinding().mm() <= body.mm()
             ? m.grinding()
             : Length.mm(Math.max(25, body.mm() - Math.max(0, lost)));
-    return new Machine(m.id(), m.name(), body, grinding, m.clearance());
+    return m.withBody(body).withGrinding(grinding);
   }
 
   private static Machine clearance(Machine m, Length c) {
-    return new Machine(m.id(), m.name(), m.body(), m.grinding(), c);
+    return m.withClearance(c);
   }
 
   private VBox machine(String id) {
     FieldRows r = new FieldRows(bench.desk());
     rows.add(r);
-    r.words(
-            "Name",
-            () -> now(id).name(),
-            v -> set(id, m -> new Machine(id, v, m.body(), m.grinding(), m.clearance())))
+    r.words("Name", () -> now(id).name(), v -> set(id, m -> m.withName(v)))
         .id("machine-name-" + id);
     r.length("Body width", () -> now(id).body(), v -> set(id, m -> body(m, v)))
         .id("machine-body-" + id);
     r.slider(
         slider("Body width", 300, 1200), () -> now(id).body(), v -> changed(id, m -> body(m, v)));
-    r.length(
-            "Grinding width",
-            () -> now(id).grinding(),
-            v -> set(id, m -> new Machine(id, m.name(), m.body(), v, m.clearance())))
+    r.length("Grinding width", () -> now(id).grinding(), v -> set(id, m -> m.withGrinding(v)))
         .id("machine-head-" + id);
     r.length("Side clearance", () -> now(id).clearance(), v -> set(id, m -> clearance(m, v)))
         .id("machine-clear-" + id);

@@ -46,7 +46,7 @@ public final class ColourUse {
     List<ColourChoice> choices = new ArrayList<>();
     for (ColourChoice c : spec.colours()) {
       boolean same = c.colour().equals(colour);
-      choices.add(same ? new ColourChoice(colour, use, c.product()) : c);
+      choices.add(same ? c.withUse(use) : c);
     }
     for (String other : all) {
       boolean isSpoken = choices.stream().anyMatch(c -> c.colour().equals(other));

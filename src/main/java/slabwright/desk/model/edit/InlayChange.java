@@ -10,23 +10,19 @@ public final class InlayChange {
   private InlayChange() {}
 
   public static Inlay placed(Inlay i, Spot middle, double turn) {
-    return new Inlay(
-        i.id(), i.name(), i.graphic(), i.accepted(), middle, i.width(), turn, i.spec());
+    return i.withMiddle(middle).withTurn(turn);
   }
 
   public static Inlay named(Inlay i, String name) {
-    return new Inlay(
-        i.id(), name, i.graphic(), i.accepted(), i.middle(), i.width(), i.turn(), i.spec());
+    return i.withName(name);
   }
 
   public static Inlay accepted(Inlay i, String hash) {
-    return new Inlay(
-        i.id(), i.name(), i.graphic(), hash, i.middle(), i.width(), i.turn(), i.spec());
+    return i.withAccepted(hash);
   }
 
   public static Inlay wide(Inlay i, Length width) {
-    return new Inlay(
-        i.id(), i.name(), i.graphic(), i.accepted(), i.middle(), width, i.turn(), i.spec());
+    return i.withWidth(width);
   }
 
   public static Inlay with(Inlay i, StencilSpec spec) {

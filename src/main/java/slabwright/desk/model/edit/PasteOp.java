@@ -68,7 +68,8 @@ final class PasteOp {
                   by.spot(i.middle()),
                   i.width(),
                   i.turn(),
-                  i.spec())));
+                  i.spec(),
+                  i.source())));
       picks.add(new PlanItem.OfInlay(id));
     }
   }

@@ -2,6 +2,7 @@ package slabwright.desk.model.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.shape.Line;
 import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
@@ -64,6 +65,7 @@ public final class Walls {
   /**
    * A doorway once more in a wall, at the first place along it where it fits: beside where it was,
    * then beside each doorway that is there. Where none is long enough it lies at the wall's start.
+   * It leads nowhere yet: the other side of the first is taken.
    */
   public static Doorway fitted(FloorArea area, List<Doorway> all, Doorway d, String id, int wall) {
     double long1 = OutlineShape.of(area.outline(), 1).pieces().get(wall).length();
@@ -78,7 +80,8 @@ public final class Walls {
             .filter(s -> there.stream().noneMatch(o -> overlap(o, s, d.width().mm())))
             .findFirst()
             .orElse(0.0);
-    return new Doorway(id, d.name(), wall, Length.mm(at), d.width(), d.wayIn());
+    Doorway.Passage passage = new Doorway.Passage(Optional.empty(), d.passage().clear());
+    return new Doorway(id, d.name(), wall, Length.mm(at), d.width(), d.wayIn(), passage);
   }
 
   private static boolean overlap(Doorway o, double start, double width) {
@@ -90,7 +93,7 @@ public final class Walls {
   public static Doorway slid(FloorArea area, Doorway d, double by) {
     double most = OutlineShape.of(area.outline(), 1).pieces().get(d.piece()).length();
     double at = Math.max(0, Math.min(most - d.width().mm(), d.offset().mm() + by));
-    return new Doorway(d.id(), d.name(), d.piece(), Length.mm(at), d.width(), d.wayIn());
+    return d.at(d.piece(), Length.mm(at));
   }
 
   /** The outline with some corners shifted. */

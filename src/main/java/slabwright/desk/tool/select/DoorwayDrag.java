@@ -38,8 +38,6 @@ final class DoorwayDrag implements Drag {
     double most = wall.length() - d.width().mm();
     double offset = Math.max(0, Math.min(most, d.offset().mm() + by));
     return Optional.of(
-        new OutlineEdit.PutDoorway(
-            picture.area().id(),
-            new Doorway(d.id(), d.name(), d.piece(), Length.mm(offset), d.width(), d.wayIn())));
+        new OutlineEdit.PutDoorway(picture.area().id(), d.at(d.piece(), Length.mm(offset))));
   }
 }

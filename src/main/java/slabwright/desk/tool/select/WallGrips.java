@@ -73,8 +73,6 @@ final class WallGrips {
   private static Optional<Edit> put(FloorArea area, Doorway d, double from, double to) {
     Length width = Length.mm(to - from);
     return Optional.of(
-        new OutlineEdit.PutDoorway(
-            area.id(),
-            new Doorway(d.id(), d.name(), d.piece(), Length.mm(from), width, d.wayIn())));
+        new OutlineEdit.PutDoorway(area.id(), d.at(d.piece(), Length.mm(from)).withWidth(width)));
   }
 }

@@ -1,0 +1,120 @@
+package slabwright.site.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import slabwright.shape.Vec;
+import slabwright.site.AreaDetails;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.JobDetails;
+import slabwright.site.MarkKind;
+import slabwright.site.OutlinePiece;
+import slabwright.site.Site;
+import slabwright.site.Spot;
+import slabwright.site.TrenchLevel;
+import slabwright.site.job.Party;
+import slabwright.site.job.Stop;
+import slabwright.units.Length;
+import slabwright.units.UnitSystem;
+
+class DetailsEditTest {
+  private static FloorArea square(String id, double x) {
+    return FloorArea.of(
+        id,
+        id,
+        List.of(
+            OutlinePiece.wall(Spot.mm(x, 0)),
+            OutlinePiece.wall(Spot.mm(x + 5000, 0)),
+            OutlinePiece.wall(Spot.mm(x + 5000, 5000)),
+            OutlinePiece.wall(Spot.mm(x, 5000))));
+  }
+
+  private static Doorway door(String id, int wall, String area, String doorway) {
+    return new Doorway(id, id, wall, Length.mm(1000), Length.mm(900), false)
+        .withPassage(
+            new Doorway.Passage(
+                Optional.of(new Doorway.LeadsTo(area, doorway)), Optional.of(Length.mm(800))));
+  }
+
+  private static Site site() {
+    return Site.empty("S", UnitSystem.METRIC)
+        .withAreas(
+            List.of(
+                square("a", 0).withDoorways(List.of(door("d", 1, "b", "e"))),
+                square("b", 5000).withDoorways(List.of(door("e", 3, "a", "d")))));
+  }
+
+  private static Site done(Edit edit, Site site) {
+    assertThat(edit.apply(site)).isInstanceOf(Outcome.Done.class);
+    return ((Outcome.Done) edit.apply(site)).site();
+  }
+
+  @Test
+  void details_of_an_area_are_set() {
+    AreaDetails details =
+        AreaDetails.NONE.withStops(List.of(new Stop(Stop.Kind.ASBESTOS, new Stop.Open())));
+    Site next = done(new AreaEdit.SetDetails("a", "add stop", details), site());
+    assertThat(next.area("a").orElseThrow().details()).isEqualTo(details);
+  }
+
+  @Test
+  void details_of_the_job_are_set() {
+    JobDetails job = JobDetails.NONE.withClient(new Party("Museum", "", "", "", ""));
+    assertThat(done(new SiteEdit.SetJob("change client", job), site()).job()).isEqualTo(job);
+  }
+
+  @Test
+  void details_with_a_fault_are_refused() {
+    JobDetails job = JobDetails.NONE.withShopBook("../book.json");
+    assertThat(new SiteEdit.SetJob("choose shop book", job).apply(site()))
+        .isInstanceOf(Outcome.Refused.class);
+  }
+
+  @Test
+  void a_doorway_that_another_leads_to_is_not_taken_away() {
+    assertThat(new OutlineEdit.RemoveDoorway("b", "e").apply(site()))
+        .isInstanceOfSatisfying(
+            Outcome.Refused.class,
+            r -> assertThat(r.refusal().sentence()).contains("which is not there; name another"));
+  }
+
+  @Test
+  void a_removed_area_leaves_no_doorway_that_leads_to_it() {
+    Doorway left =
+        done(new SiteEdit.RemoveArea("b"), site()).area("a").orElseThrow().doorways().get(0);
+    assertThat(left.passage())
+        .isEqualTo(new Doorway.Passage(Optional.empty(), Optional.of(Length.mm(800))));
+  }
+
+  @Test
+  void lines_that_divide_coats_move_with_their_area() {
+    AreaDetails.CoatDivision line =
+        new AreaDetails.CoatDivision("", List.of(Spot.mm(0, 1000), Spot.mm(5000, 1000)));
+    Site with =
+        done(
+            new AreaEdit.SetDetails(
+                "a", "divide coat", AreaDetails.NONE.withCoatDivisions(List.of(line))),
+            site());
+    Site moved = done(new AreaEdit.Shift("a", new Vec(10, 20)), with);
+    assertThat(moved.area("a").orElseThrow().details().coatDivisions().get(0).line())
+        .extracting(Spot::vec)
+        .containsExactly(new Vec(10, 1020), new Vec(5010, 1020));
+  }
+
+  @Test
+  void a_split_wall_keeps_what_is_known_of_its_doorway() {
+    Site next = done(new OutlineEdit.AddCorner("a", 1, Spot.mm(5000, 500)), site());
+    assertThat(next.area("a").orElseThrow().doorways().get(0).passage())
+        .isEqualTo(site().area("a").orElseThrow().doorways().get(0).passage());
+  }
+
+  @Test
+  void a_depth_does_not_become_a_height() {
+    MarkKind.Trench low = new MarkKind.Trench(TrenchLevel.LOW, false, Optional.of(Length.mm(12)));
+    assertThat(low.withLevelled(true).off()).contains(Length.mm(12));
+    assertThat(low.withLie(TrenchLevel.PROUD).off()).isEmpty();
+  }
+}

@@ -1,0 +1,45 @@
+package slabwright.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.site.Site;
+
+/** Plans that were saved by version 1, kept as they were, open and become version 2 on saving. */
+class PlanUpgraderTest {
+  static List<Path> ofVersionOne() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("src/test/resources/plans/version-1"))) {
+      return files.sorted().toList();
+    }
+  }
+
+  private static Site open(String text) {
+    assertThat(PlanFile.parse(text)).isInstanceOf(PlanFile.Reading.Good.class);
+    return ((PlanFile.Reading.Good) PlanFile.parse(text)).site();
+  }
+
+  @ParameterizedTest
+  @MethodSource("ofVersionOne")
+  void a_plan_of_version_1_opens_saves_as_version_2_and_reads_back_equal(Path plan)
+      throws IOException {
+    String old = Files.readString(plan);
+    assertThat(old).contains("\"version\": 1,");
+    Site site = open(old);
+    String saved = PlanFile.write(site);
+    assertThat(saved).contains("\"version\" : 2,");
+    assertThat(open(saved)).isEqualTo(site);
+  }
+
+  @ParameterizedTest
+  @MethodSource("ofVersionOne")
+  void a_plan_of_version_1_says_the_same_as_todays_sample(Path plan) throws IOException {
+    Path today = Path.of("sample-plans").resolve(plan.getFileName());
+    assertThat(open(Files.readString(plan))).isEqualTo(open(Files.readString(today)));
+  }
+}
