@@ -25,7 +25,8 @@ import slabwright.inlay.stencil.Stencil;
 import slabwright.project.RefusedInput;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /** {@code proof PLAN --inlay ID --file RETURNED}: the sign shop's drawing against the plan. */
@@ -125,9 +126,9 @@ final class ProofCommand implements Callable<Integer> {
   }
 
   private ShopDrawing drawing() throws RefusedInput, IOException {
-    Parsed<ReturnedFile> read = ReturnedFile.read(file, page);
-    if (read instanceof Parsed.Bad<ReturnedFile> bad) {
-      throw RefusedInput.of(bad.why());
+    Result<ReturnedFile> read = ReturnedFile.read(file, page);
+    if (read instanceof Result.Refused<ReturnedFile> refused) {
+      throw RefusedInput.of(Words.english().say(refused.message()));
     }
     return read.orThrow().drawing();
   }

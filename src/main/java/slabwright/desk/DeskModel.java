@@ -74,7 +74,7 @@ record DeskModel(
             pages,
             new Releases(desk, keeper::plan, errands),
             errands,
-            new Proofs(desk, answers, errands),
+            new Proofs(desk, answers, errands, bench.words()),
             new ProgressMonitor(home));
     parts.watch();
     parts.releases.changed().subscribe(answers::recompute);

@@ -17,6 +17,8 @@ import slabwright.shape.Vec;
 import slabwright.site.Underlay;
 import slabwright.store.AtomicFile;
 import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 /**
  * A picture written beside the plan: its pixels alone, never over another file.
@@ -39,11 +41,11 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
 
   /** Lays the picture that is there flat. */
   static Parsed<PlacedUnderlay> flat(
-      Underlay old, UnderlayRectification asked, Path folder, TaskProgress steps)
+      Underlay old, UnderlayRectification asked, Path folder, TaskProgress steps, Words words)
       throws IOException {
     Parsed<RectifiedPhoto> flat =
-        Picture.read(folder.resolve(old.file()), 1) instanceof Parsed.Ok<Picture> photo
-            ? asked.floor(photo.value(), old.placing())
+        Picture.read(folder.resolve(old.file()), 1) instanceof Result.Ok<Picture> photo
+            ? words.parsed(asked.floor(photo.value(), old.placing()))
             : Parsed.bad("The picture " + old.file() + " cannot be read; lay it again.");
     if (flat instanceof Parsed.Bad<RectifiedPhoto> bad) {
       return Parsed.bad(bad.why());
@@ -55,14 +57,17 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
     Path to = SiblingFiles.fresh(folder, old.file().replaceFirst("\\.png$", "") + "-flat.png");
     AtomicFile.write(to, png);
     Underlay made =
-        new Underlay(to.getFileName().toString(), asked.placing(floor.placing()), floor.caution());
+        new Underlay(
+            to.getFileName().toString(),
+            asked.placing(floor.placing()),
+            words.say(floor.caution()));
     return Parsed.ok(PlacedUnderlay.of(made, floor.picture(), Optional.empty()));
   }
 
   /** A first laying of a picture, or of the first page of a PDF. */
-  static Parsed<PlacedUnderlay> read(Path from, Path folder, TaskProgress steps)
+  static Parsed<PlacedUnderlay> read(Path from, Path folder, TaskProgress steps, Words words)
       throws IOException {
-    Parsed<LoadedPicture> read = Picture.isPdf(from) ? page(from, 1) : picture(from);
+    Parsed<LoadedPicture> read = words.parsed(Picture.isPdf(from) ? page(from, 1) : picture(from));
     if (read instanceof Parsed.Bad<LoadedPicture> bad) {
       return Parsed.bad(bad.why());
     }
@@ -77,11 +82,11 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
     return Parsed.ok(written(read.orThrow(), placing, to, steps));
   }
 
-  private static Parsed<LoadedPicture> picture(Path from) {
+  private static Result<LoadedPicture> picture(Path from) {
     return Picture.read(from, 1).map(p -> new LoadedPicture(p, Optional.empty()));
   }
 
-  private static Parsed<LoadedPicture> page(Path pdf, int page) {
+  private static Result<LoadedPicture> page(Path pdf, int page) {
     return PdfPicture.read(pdf, page)
         .map(
             p ->
@@ -101,12 +106,12 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
 
   /** Another page where one lies, at the same scale of paper. */
   static Parsed<PlacedUnderlay> turned(
-      Underlay old, PdfPages.Source from, int page, Path folder, TaskProgress steps)
+      Underlay old, PdfPages.Source from, int page, Path folder, TaskProgress steps, Words words)
       throws IOException {
     if (!Files.isReadable(from.pdf())) {
       return Parsed.bad(from.pdf() + " is not there any more; lay the PDF again.");
     }
-    Parsed<LoadedPicture> read = page(from.pdf(), page);
+    Parsed<LoadedPicture> read = words.parsed(page(from.pdf(), page));
     if (read instanceof Parsed.Bad<LoadedPicture> bad) {
       return Parsed.bad(bad.why());
     }

@@ -45,7 +45,8 @@ final class UnderlayActions implements RectifyTool.Rectification {
             new BackgroundTasks.BackgroundTask<>(
                 "Laying the picture",
                 "The picture could not be copied beside the plan",
-                steps -> PlacedUnderlay.read(picture, keeper.folder(), steps),
+                steps ->
+                    PlacedUnderlay.read(picture, keeper.folder(), steps, parts.bench().words()),
                 made -> lay(made, laid)));
   }
 
@@ -67,7 +68,8 @@ final class UnderlayActions implements RectifyTool.Rectification {
                         now.get(),
                         UnderlayRectification.of(corners, first, second),
                         parts.keeper().folder(),
-                        steps),
+                        steps,
+                        parts.bench().words()),
                 made -> lay(made, flattened)));
   }
 
@@ -98,7 +100,9 @@ final class UnderlayActions implements RectifyTool.Rectification {
             new BackgroundTasks.BackgroundTask<>(
                 "Laying page " + page,
                 "The page could not be written beside the plan",
-                steps -> PlacedUnderlay.turned(old.get(), from.get(), page, keeper.folder(), steps),
+                steps ->
+                    PlacedUnderlay.turned(
+                        old.get(), from.get(), page, keeper.folder(), steps, parts.bench().words()),
                 made -> lay(made, where -> {})));
   }
 

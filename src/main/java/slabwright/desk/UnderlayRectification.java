@@ -9,7 +9,7 @@ import slabwright.shape.Affine;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 /**
  * A rectangle on the floor as it was picked on a slanted picture, brought to counter-clockwise
@@ -31,7 +31,7 @@ record UnderlayRectification(List<Vec> corners, double width, double height) {
   }
 
   /** The photo laid flat; {@code placing} is how it lies now. */
-  Parsed<RectifiedPhoto> floor(Picture photo, Affine placing) {
+  Result<RectifiedPhoto> floor(Picture photo, Affine placing) {
     Affine toPixels = placing.inverse();
     return RectifiedPhoto.of(photo, corners.stream().map(toPixels::apply).toList(), width, height);
   }

@@ -10,7 +10,8 @@ import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
 import slabwright.inlay.artwork.batik.SvgOutlinesReader;
 import slabwright.pdfin.outline.PdfOutlines;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * The file the sign shop sent back.
@@ -24,9 +25,9 @@ public record ReturnedFile(ShopDrawing drawing, int pages) {
    * @param page of a PDF, from 1
    * @throws IOException when the file breaks while it is read
    */
-  public static Parsed<ReturnedFile> read(Path file, int page) throws IOException {
+  public static Result<ReturnedFile> read(Path file, int page) throws IOException {
     if (!Files.isRegularFile(file)) {
-      return Parsed.bad("There is no drawing " + file + "; check the path.");
+      return Result.refused(Message.of("inlay.returned-file.not-there", file.toString()));
     }
     byte[] bytes = Files.readAllBytes(file);
     String name = String.valueOf(file.getFileName());
@@ -35,10 +36,10 @@ public record ReturnedFile(ShopDrawing drawing, int pages) {
         : svg(bytes, name);
   }
 
-  private static Parsed<ReturnedFile> svg(byte[] bytes, String name) throws IOException {
+  private static Result<ReturnedFile> svg(byte[] bytes, String name) throws IOException {
     OutlinesResult read = SvgOutlinesReader.read(new ByteArrayInputStream(bytes), name);
     return read instanceof ArtworkRefusal refusal
-        ? Parsed.bad(refusal.sentence())
-        : Parsed.ok(new ReturnedFile(ShopDrawing.of((DrawnOutlines) read), 1));
+        ? Result.refused(Message.of("inlay.returned-file.graphic-refused", refusal.sentence()))
+        : Result.ok(new ReturnedFile(ShopDrawing.of((DrawnOutlines) read), 1));
   }
 }

@@ -6,7 +6,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import slabwright.shape.Line;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * The outlines of one page in paint order, at the size the page states (72 points to the inch,
@@ -26,21 +27,21 @@ public record PdfOutlines(
   }
 
   /** Reads page {@code page}, from 1. */
-  public static Parsed<PdfOutlines> read(byte[] file, int page) {
+  public static Result<PdfOutlines> read(byte[] file, int page) {
     try (PDDocument document = Loader.loadPDF(file)) {
       int pages = document.getNumberOfPages();
       if (page < 1 || page > pages) {
-        return Parsed.bad("There is no page %d: the file has %d.".formatted(page, pages));
+        return Result.refused(Message.of("pdfin.no-such-page", page, pages));
       }
       PdfPathCollector walk = new PdfPathCollector(document.getPage(page - 1));
       walk.processPage(document.getPage(page - 1));
-      return Parsed.ok(
+      return Result.ok(
           new PdfOutlines(
               walk.outlines(), walk.lines(), pages, walk.hasText(), walk.hasPictures()));
     } catch (InvalidPasswordException locked) {
-      return Parsed.bad("This PDF is locked with a password: save it without one first.");
+      return Result.refused(Message.of("pdfin.locked"));
     } catch (IOException broken) {
-      return Parsed.bad("This PDF cannot be read: ask the shop for it again, or for an SVG.");
+      return Result.refused(Message.of("pdfin.outlines.unreadable-pdf"));
     }
   }
 }

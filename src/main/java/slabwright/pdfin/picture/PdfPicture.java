@@ -9,7 +9,8 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * One page of a PDF as a picture.
@@ -28,34 +29,34 @@ public record PdfPicture(Picture picture, int pages, double mmPerPixel) {
    *
    * @throws java.io.UncheckedIOException when the file cannot be opened
    */
-  public static Parsed<PdfPicture> read(Path file, int page) {
+  public static Result<PdfPicture> read(Path file, int page) {
     return Picture.bytes(file).flatMap(b -> read(b, page));
   }
 
   /** Renders page {@code page}, from 1, at 200 dots an inch or what the longest side allows. */
-  public static Parsed<PdfPicture> read(byte[] file, int page) {
+  public static Result<PdfPicture> read(byte[] file, int page) {
     try (PDDocument document = Loader.loadPDF(file)) {
       int pages = document.getNumberOfPages();
       return page < 1 || page > pages
-          ? Parsed.bad("There is no page %d: the file has %d.".formatted(page, pages))
+          ? Result.refused(Message.of("pdfin.no-such-page", page, pages))
           : rendered(document, page);
     } catch (InvalidPasswordException locked) {
-      return Parsed.bad("This PDF is locked with a password: save it without one first.");
+      return Result.refused(Message.of("pdfin.locked"));
     } catch (IOException broken) {
-      return Parsed.bad("This PDF cannot be read: ask for it again, or for a PNG of the page.");
+      return Result.refused(Message.of("pdfin.picture.unreadable-pdf"));
     }
   }
 
-  private static Parsed<PdfPicture> rendered(PDDocument document, int page) throws IOException {
+  private static Result<PdfPicture> rendered(PDDocument document, int page) throws IOException {
     PDRectangle size = document.getPage(page - 1).getCropBox();
     double longest = Math.max(size.getWidth(), size.getHeight());
     if (!(longest > 0)) {
-      return Parsed.bad("Page %d has no size.".formatted(page));
+      return Result.refused(Message.of("pdfin.picture.page-without-size", page));
     }
     double scale = Math.min(USUAL_DPI / 72, Picture.LONGEST_SIDE / longest);
     BufferedImage image =
         new PDFRenderer(document).renderImage(page - 1, (float) scale, ImageType.RGB);
     double mmPerPixel = POINT_MM / scale;
-    return Parsed.ok(new PdfPicture(new Picture(image), document.getNumberOfPages(), mmPerPixel));
+    return Result.ok(new PdfPicture(new Picture(image), document.getNumberOfPages(), mmPerPixel));
   }
 }

@@ -11,7 +11,8 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** Reads a photo's pixels, thinning while it reads so that a huge one needs no huge memory. */
 final class PhotoReader {
@@ -26,12 +27,12 @@ final class PhotoReader {
     this.upright = upright;
   }
 
-  Parsed<Picture> read() throws IOException {
+  Result<Picture> read() throws IOException {
     ImageIO.setUseCache(false);
     try (ImageInputStream stream = ImageIO.createImageInputStream(in)) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
       if (!readers.hasNext()) {
-        return Parsed.bad("This is not a picture: PNG, JPEG and PDF can be traced over.");
+        return Result.refused(Message.of("pdfin.photo.not-a-picture"));
       }
       ImageReader reader = readers.next();
       try {
@@ -42,22 +43,21 @@ final class PhotoReader {
     }
   }
 
-  private Parsed<Picture> read(ImageReader reader, ImageInputStream stream) throws IOException {
+  private Result<Picture> read(ImageReader reader, ImageInputStream stream) throws IOException {
     String format = reader.getFormatName().toLowerCase(Locale.ROOT);
     if (!format.equals("png") && !format.equals("jpeg")) {
-      return Parsed.bad("A " + format + " picture cannot be traced over: save it as PNG.");
+      return Result.refused(Message.of("pdfin.photo.not-this-format", format));
     }
     reader.setInput(stream, true, true);
     long width = reader.getWidth(0);
     long height = reader.getHeight(0);
     if (width * height > MOST_PIXELS) {
-      return Parsed.bad(
-          "This picture is %d by %d pixels: make it smaller first.".formatted(width, height));
+      return Result.refused(Message.of("pdfin.photo.too-many-pixels", width, height));
     }
     ImageReadParam thin = reader.getDefaultReadParam();
     int step = Math.max(1, (int) (Math.max(width, height) / (2L * Picture.LONGEST_SIDE)));
     thin.setSourceSubsampling(step, step, 0, 0);
-    return Parsed.ok(new Picture(upright.turned(fitted(reader.read(0, thin)))));
+    return Result.ok(new Picture(upright.turned(fitted(reader.read(0, thin)))));
   }
 
   /** The picture at no more than the longest side, redrawn so that nothing but pixels is left. */

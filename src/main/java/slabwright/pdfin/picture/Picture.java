@@ -9,7 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import javax.imageio.ImageIO;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * A picture as it is kept with a plan: upright, no larger than need be, and pixels alone. Pixels
@@ -28,11 +29,11 @@ public record Picture(BufferedImage image) {
    * Reads a PNG or JPEG. Where and when a photo was taken and with what is not kept; it is turned
    * upright first, as the camera noted.
    */
-  public static Parsed<Picture> read(byte[] file) {
+  public static Result<Picture> read(byte[] file) {
     try (ByteArrayInputStream in = new ByteArrayInputStream(file)) {
       return new PhotoReader(in, ExifOrientation.of(file)).read();
     } catch (IOException broken) {
-      return Parsed.bad("This picture cannot be read: open it elsewhere and save it again as PNG.");
+      return Result.refused(Message.of("pdfin.picture.unreadable"));
     }
   }
 
@@ -42,7 +43,7 @@ public record Picture(BufferedImage image) {
    * @param page of a PDF, from 1; not looked at otherwise
    * @throws UncheckedIOException when the file cannot be opened
    */
-  public static Parsed<Picture> read(Path file, int page) {
+  public static Result<Picture> read(Path file, int page) {
     return isPdf(file)
         ? PdfPicture.read(file, page).map(PdfPicture::picture)
         : bytes(file).flatMap(Picture::read);
@@ -54,11 +55,12 @@ public record Picture(BufferedImage image) {
   }
 
   /** All of a file that is not too large. */
-  static Parsed<byte[]> bytes(Path file) {
+  static Result<byte[]> bytes(Path file) {
     try {
       return Files.size(file) > LONGEST_FILE
-          ? Parsed.bad("\"%s\" is larger than 200 MB.".formatted(file.getFileName()))
-          : Parsed.ok(Files.readAllBytes(file));
+          ? Result.refused(
+              Message.of("pdfin.picture.file-too-large", file.getFileName().toString()))
+          : Result.ok(Files.readAllBytes(file));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -2,12 +2,12 @@ package slabwright.pdfin.picture;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
-import java.util.Locale;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Homography;
 import slabwright.shape.Vec;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * A slanted photo of a floor laid flat, by the four corners of a rectangle of known size on that
@@ -19,7 +19,7 @@ import slabwright.units.Parsed;
  * @param mmPerPixel floor length of one pixel of the photo: the coarsest within the rectangle
  * @param caution what the picture does not show truly; to be said wherever it is shown
  */
-public record RectifiedPhoto(Picture picture, Affine placing, double mmPerPixel, String caution) {
+public record RectifiedPhoto(Picture picture, Affine placing, double mmPerPixel, Message caution) {
   /** What is shown about the rectangle, in times its longer side. */
   private static final double AROUND = 0.75;
 
@@ -37,20 +37,16 @@ public record RectifiedPhoto(Picture picture, Affine placing, double mmPerPixel,
    * @param width the true length of the first side, mm
    * @param height the true length of the second side, mm
    */
-  public static Parsed<RectifiedPhoto> of(
+  public static Result<RectifiedPhoto> of(
       Picture photo, List<Vec> corners, double width, double height) {
     if (!(width > 0) || !(height > 0)) {
-      return Parsed.bad("Give the rectangle's two sides in true length.");
+      return Result.refused(Message.of("pdfin.rectified.sides-not-given"));
     }
     List<Vec> floor =
         List.of(Vec.ZERO, new Vec(width, 0), new Vec(width, height), new Vec(0, height));
     return Homography.of(floor, corners)
-        .<Parsed<RectifiedPhoto>>map(h -> Parsed.ok(flat(photo, h, floor)))
-        .orElseGet(
-            () ->
-                Parsed.bad(
-                    "These four points are no rectangle seen from aside: pick its corners in order,"
-                        + " going round it."));
+        .<Result<RectifiedPhoto>>map(h -> Result.ok(flat(photo, h, floor)))
+        .orElseGet(() -> Result.refused(Message.of("pdfin.rectified.no-rectangle")));
   }
 
   private static RectifiedPhoto flat(Picture photo, Homography toPhoto, List<Vec> floor) {
@@ -73,13 +69,7 @@ public record RectifiedPhoto(Picture picture, Affine placing, double mmPerPixel,
     return 1 / toPhoto.leastScale(p);
   }
 
-  private static String caution(double mm) {
-    return String.format(
-        Locale.ROOT,
-        "Only what lies flat on the floor is in its place: walls, counters and all that stands up"
-            + " lean away from the camera, and a floor that is not level bends. One pixel of the"
-            + " photo shows up to %.0f mm; nothing traced is better than that. Check a length with"
-            + " the tape.",
-        Math.ceil(mm));
+  private static Message caution(double mm) {
+    return Message.of("pdfin.rectified.caution", Math.ceil(mm));
   }
 }

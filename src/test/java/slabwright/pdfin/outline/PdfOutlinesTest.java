@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 class PdfOutlinesTest {
   private interface Draws {
@@ -129,7 +129,7 @@ class PdfOutlinesTest {
 
   @Test
   void what_is_no_pdf_is_refused_in_a_sentence() {
-    Parsed<PdfOutlines> read = PdfOutlines.read(new byte[] {1, 2, 3}, 1);
+    Result<PdfOutlines> read = PdfOutlines.read(new byte[] {1, 2, 3}, 1);
     assertThat(read.isOk()).isFalse();
   }
 }

@@ -16,7 +16,8 @@ import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 class PdfPictureTest {
   /** An A4 page with a red block 20 mm square in its lower-left corner. */
@@ -39,7 +40,8 @@ class PdfPictureTest {
   }
 
   private static String refusal(byte[] file, int page) {
-    return ((Parsed.Bad<PdfPicture>) PdfPicture.read(file, page)).why();
+    return Words.english()
+        .say(((Result.Refused<PdfPicture>) PdfPicture.read(file, page)).message());
   }
 
   @Test

@@ -8,7 +8,8 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 class PictureTest {
   private static Picture read(byte[] file) {
@@ -16,7 +17,7 @@ class PictureTest {
   }
 
   private static String refusal(byte[] file) {
-    return ((Parsed.Bad<Picture>) Picture.read(file)).why();
+    return Words.english().say(((Result.Refused<Picture>) Picture.read(file)).message());
   }
 
   private static byte[] jpeg() {

@@ -8,7 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.shape.Homography;
 import slabwright.shape.Vec;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 /** A floor of 1 m tiles photographed by sum, laid flat again. */
 class RectifiedPhotoTest {
@@ -81,13 +82,20 @@ class RectifiedPhotoTest {
     Vec pixel = TO_PHOTO.apply(new Vec(0, 3000));
     Vec next = TO_PHOTO.inverse().apply(pixel.plus(new Vec(0, -1)));
     assertThat(flat.mmPerPixel()).isEqualTo(next.distanceTo(new Vec(0, 3000)), within(1.5));
-    assertThat(flat.caution()).contains("flat on the floor").contains("Check a length");
+    assertThat(Words.english().say(flat.caution()))
+        .contains("flat on the floor")
+        .contains("Check a length");
   }
 
   @Test
   void points_out_of_order_are_refused() {
     List<Vec> crossed = List.of(SEEN.get(0), SEEN.get(2), SEEN.get(1), SEEN.get(3));
-    assertThat(((Parsed.Bad<RectifiedPhoto>) RectifiedPhoto.of(photo(), crossed, 4000, 3000)).why())
+    assertThat(
+            Words.english()
+                .say(
+                    ((Result.Refused<RectifiedPhoto>)
+                            RectifiedPhoto.of(photo(), crossed, 4000, 3000))
+                        .message()))
         .contains("going round it");
     assertThat(RectifiedPhoto.of(photo(), SEEN, 0, 3000).isOk()).isFalse();
   }

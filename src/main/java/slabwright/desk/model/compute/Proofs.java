@@ -21,6 +21,7 @@ import slabwright.project.TaskProgress;
 import slabwright.site.Inlay;
 import slabwright.site.Refusal;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 
 /** Checks drawings that came back from the sign shop against the plan, off the asking thread. */
 public final class Proofs {
@@ -68,10 +69,12 @@ public final class Proofs {
   private final Desk desk;
   private final SelectedAreaResults answers;
   private final BackgroundTasks errands;
+  private final Words words;
   private final Signal changed = new Signal();
   private final Map<String, CheckedProof> seen = new HashMap<>();
 
-  public Proofs(Desk desk, SelectedAreaResults answers, BackgroundTasks errands) {
+  public Proofs(Desk desk, SelectedAreaResults answers, BackgroundTasks errands, Words words) {
+    this.words = words;
     this.desk = desk;
     this.answers = answers;
     this.errands = errands;
@@ -122,9 +125,9 @@ public final class Proofs {
             this::take));
   }
 
-  private static Parsed<CheckedProof> check(Question q, InlayPlan plan, TaskProgress steps)
+  private Parsed<CheckedProof> check(Question q, InlayPlan plan, TaskProgress steps)
       throws IOException {
-    Parsed<ReturnedFile> read = ReturnedFile.read(q.file(), q.page());
+    Parsed<ReturnedFile> read = words.parsed(ReturnedFile.read(q.file(), q.page()));
     steps.report(0.3);
     ProofPlan wanted = ProofPlan.of(plan, q.stencil());
     List<String> colours = plan.stencils().stencils().stream().map(Stencil::colour).toList();
