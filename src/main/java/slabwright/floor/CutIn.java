@@ -10,20 +10,18 @@ import slabwright.units.Message;
  */
 public enum CutIn {
   /** What is rolled out over doorways and open edges. */
-  USUAL(Message.of("floor.cut-in.usual")),
+  USUAL,
   /** A stain or dye whose colour stops at the doors. */
-  STAIN(Message.of("floor.cut-in.stain")),
+  STAIN,
   /** A sealer that is brushed along every edge. */
-  SEALER(Message.of("floor.cut-in.sealer"));
-
-  private final Message words;
-
-  CutIn(Message words) {
-    this.words = words;
-  }
+  SEALER;
 
   public Message words() {
-    return words;
+    return switch (this) {
+      case USUAL -> Message.of("floor.cut-in.usual");
+      case STAIN -> Message.of("floor.cut-in.stain");
+      case SEALER -> Message.of("floor.cut-in.sealer");
+    };
   }
 
   /** The classes that are not cut in. */

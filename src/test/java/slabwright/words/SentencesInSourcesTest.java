@@ -3,6 +3,7 @@ package slabwright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -19,7 +20,7 @@ class SentencesInSourcesTest {
           "cli", "desk", "figures", "inlay", "project", "sheets", "site", "store", "tape", "units",
           "work");
 
-  private static TreeMap<String, List<String>> byRoom() {
+  private static Map<String, List<String>> byRoom() {
     return SourceText.files().stream()
         .collect(
             Collectors.groupingBy(
@@ -34,7 +35,7 @@ class SentencesInSourcesTest {
 
   @Test
   void a_room_with_sentences_in_its_code_is_on_the_list_of_rooms_to_convert() {
-    TreeMap<String, List<String>> found = byRoom();
+    Map<String, List<String>> found = byRoom();
     found.keySet().removeAll(NOT_YET);
     found.values().removeIf(List::isEmpty);
     assertThat(found).isEmpty();
@@ -42,7 +43,7 @@ class SentencesInSourcesTest {
 
   @Test
   void a_room_on_the_list_still_has_sentences_in_its_code() {
-    TreeMap<String, List<String>> found = byRoom();
+    Map<String, List<String>> found = byRoom();
     found.values().removeIf(List::isEmpty);
     assertThat(new TreeSet<>(found.keySet())).containsAll(NOT_YET);
   }

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What a step of work is. Two steps of a plan never have equal types, but for the halves of one
- * work that are laid apart in time.
+ * What a step of work is. Steps that release vapour carry the number of their coat and differ by
+ * their types; laying or pulling up one stencil at two places of the finish gives equal types.
  *
  * @param areaId of the floor area it happens on
  * @param coat which coat of the finish, for a coat and a mist coat
