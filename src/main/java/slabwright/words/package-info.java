@@ -1,9 +1,9 @@
 /**
- * Messages in words. Rooms below say what they have to say as a {@link slabwright.units.Message}, a
- * key with values; here it becomes a sentence in the reader's language.
+ * Messages in words. Rooms below say what they have to say as a {@code Message} of {@code units}, a
+ * key with values; here {@link Words} makes it a sentence in the reader's language.
  *
  * <p>The sentences stand in resource bundles, one properties file a room, in UTF-8. Each is a
- * pattern of {@link java.text.MessageFormat}: an apostrophe is doubled, {@code {0}} is the first
+ * pattern of {@code java.text.MessageFormat}: an apostrophe is doubled, {@code {0}} is the first
  * value, {@code {0,number,0.0}} a number with one decimal, rounded half up. A number without a
  * format is written plainly, without commas between thousands. Inside a choice, name a number's
  * format.
