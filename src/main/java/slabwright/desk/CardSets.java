@@ -96,6 +96,8 @@ final class CardSets {
 
   private static HintCard noFloor(DeskContext bench) {
     return new HintCard(
+        bench,
+        "no-floor-yet",
         "No floor yet",
         "Take up Tape and type the walls as you measured them, or Draw and click the corners."
             + " The room closes when you come back to the first corner.",
@@ -106,6 +108,8 @@ final class CardSets {
     return List.of(
         new MarkCard(bench),
         new HintCard(
+            bench,
+            "mark-what-is-there",
             "Mark what is there",
             "Take up a tool and draw what lies or stands on the slab. Sizes can be typed while"
                 + " drawing; a picked mark shows its fields here.",

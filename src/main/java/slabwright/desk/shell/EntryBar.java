@@ -13,10 +13,12 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.Tool;
+import slabwright.words.Words;
 
 /** The line at the foot of the slab: what to do next, its choices, and a field to type into. */
 public final class EntryBar extends VBox {
   private final ActiveTool tools;
+  private final Words words;
   private final Runnable acted;
   private final Label prompt = Controls.label("", "entry-prompt");
   private final Label what = Controls.label("", "entry-what");
@@ -32,8 +34,9 @@ public final class EntryBar extends VBox {
    *
    * @param acted told after something was typed or chosen
    */
-  public EntryBar(ActiveTool tools, Runnable acted) {
+  public EntryBar(ActiveTool tools, Words words, Runnable acted) {
     this.tools = tools;
+    this.words = words;
     this.acted = acted;
     getStyleClass().add("entry-bar");
     field.setId("entry");
@@ -61,7 +64,7 @@ public final class EntryBar extends VBox {
     Controls.show(what, entry.isPresent());
     what.setText(entry.orElse(""));
     field.setPromptText(tool.example());
-    field.setAccessibleText(entry.orElse("Length"));
+    field.setAccessibleText(entry.orElse(words.say("desk.shell.entry-bar.length")));
     standing.setText(tool.standing());
     Controls.show(standing, !tool.standing().isEmpty());
     options(tool.options());

@@ -10,8 +10,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.shape.Vec;
 import slabwright.site.Refusal;
+import slabwright.words.Words;
 
 /**
  * Says why something can't be, or that it has been done: one sentence at the top of the slab, with
@@ -21,7 +23,7 @@ public final class NoticeBar extends HBox {
   private final Desk desk;
   private final Consumer<Vec> show;
   private final Label sign = Controls.label("", "sign-cant");
-  private final Label words = Controls.sentence("", "notice-words");
+  private final Label sentence = Controls.sentence("", "notice-words");
   private final Button place;
 
   /**
@@ -29,20 +31,25 @@ public final class NoticeBar extends HBox {
    *
    * @param show takes the view to a place
    */
-  public NoticeBar(Desk desk, Consumer<Vec> show) {
-    this.desk = desk;
+  public NoticeBar(DeskContext bench, Consumer<Vec> show) {
+    desk = bench.desk();
+    Words words = bench.words();
     this.show = show;
     getStyleClass().add("notice");
     setId("notice");
-    words.setId("notice-words");
+    sentence.setId("notice-words");
     setAlignment(Pos.CENTER_LEFT);
     setMaxSize(590, Region.USE_PREF_SIZE);
-    words.setMaxWidth(440);
-    place = Controls.button("Show", "link", this::goThere);
+    sentence.setMaxWidth(440);
+    place = Controls.button(words.say("desk.shell.notice-bar.show"), "link", this::goThere);
     place.setMinWidth(Region.USE_PREF_SIZE);
     Button away =
-        Controls.icon(Icons.of(Feather.X, 15), "Put the message away", "Esc", desk::clearRefusal);
-    getChildren().addAll(sign, words, Controls.spring(), place, away);
+        Controls.icon(
+            Icons.of(Feather.X, 15),
+            words.say("desk.shell.notice-bar.put-the-message-away"),
+            words.say("desk.shell.notice-bar.esc"),
+            desk::clearRefusal);
+    getChildren().addAll(sign, sentence, Controls.spring(), place, away);
   }
 
   private void goThere() {
@@ -53,7 +60,7 @@ public final class NoticeBar extends HBox {
     Optional<Refusal> r = desk.refusal();
     Optional<String> said = r.map(Refusal::sentence).or(desk::announcement);
     Controls.show(this, said.isPresent());
-    said.ifPresent(words::setText);
+    said.ifPresent(sentence::setText);
     boolean fault = r.isPresent();
     pseudoClassStateChanged(PseudoClass.getPseudoClass("fine"), !fault);
     sign.setText(fault ? "✕" : "✓");

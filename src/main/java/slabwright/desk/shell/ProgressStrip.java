@@ -8,23 +8,25 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import slabwright.desk.model.ProgressMonitor;
+import slabwright.words.Words;
 
 /** Says what takes long and how far it is, with a way to give it up. */
 public final class ProgressStrip extends HBox {
   private final ProgressMonitor waiting;
-  private final Label words = Controls.label("", "progress-words");
+  private final Label sentence = Controls.label("", "progress-words");
   private final ProgressBar bar = new ProgressBar();
 
-  public ProgressStrip(ProgressMonitor waiting) {
+  public ProgressStrip(ProgressMonitor waiting, Words words) {
     this.waiting = waiting;
     getStyleClass().add("progress-strip");
     setId("progress");
     setAlignment(Pos.CENTER_LEFT);
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     bar.setPrefWidth(170);
-    Button cancel = Controls.button("Cancel", "link", this::cancel);
+    Button cancel =
+        Controls.button(words.say("desk.shell.progress-strip.cancel"), "link", this::cancel);
     cancel.setId("cancel-work");
-    getChildren().addAll(words, bar, cancel);
+    getChildren().addAll(sentence, bar, cancel);
     Controls.show(this, false);
   }
 
@@ -37,7 +39,7 @@ public final class ProgressStrip extends HBox {
     Controls.show(this, now.isPresent());
     now.ifPresent(
         s -> {
-          words.setText(s.words());
+          sentence.setText(s.words());
           bar.setAccessibleText(s.words());
           bar.setProgress(s.share() < 0 ? ProgressBar.INDETERMINATE_PROGRESS : s.share());
         });

@@ -10,6 +10,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Stage;
+import slabwright.words.Words;
 
 /** One stop on the path: a disc with its state, the track on both sides, its word below. */
 final class StageButton extends ToggleButton {
@@ -21,11 +22,13 @@ final class StageButton extends ToggleButton {
   private final Region after = new Region();
   private final Label word;
   private final Stage stage;
+  private final Words words;
   private Optional<Stage.State> shown = Optional.empty();
 
-  StageButton(Stage stage, Runnable go) {
+  StageButton(Stage stage, Words words, Runnable go) {
     this.stage = stage;
-    setId("stage-" + stage.word());
+    this.words = words;
+    setId("stage-" + stage.name());
     getStyleClass().setAll("stage-stop");
     disc.getStyleClass().add("disc");
     before.getStyleClass().addAll("track");
@@ -64,7 +67,7 @@ final class StageButton extends ToggleButton {
     if (!shown.equals(Optional.of(state))) {
       shown = Optional.of(state);
       disc.getChildren().setAll(sign(state));
-      Controls.named(this, stage.word() + ", " + said(state), stage.key());
+      Controls.named(this, said(state), stage.key());
     }
   }
 
@@ -80,11 +83,11 @@ final class StageButton extends ToggleButton {
     };
   }
 
-  private static String said(Stage.State state) {
+  private String said(Stage.State state) {
     return switch (state) {
-      case DONE -> "done";
-      case NEEDS_A_LOOK -> "needs a look";
-      case NOT_STARTED -> "not started";
+      case DONE -> words.say("desk.shell.stage-button.done", stage.word());
+      case NEEDS_A_LOOK -> words.say("desk.shell.stage-button.needs-a-look", stage.word());
+      case NOT_STARTED -> words.say("desk.shell.stage-button.not-started", stage.word());
     };
   }
 }
