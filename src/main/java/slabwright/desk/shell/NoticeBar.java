@@ -12,7 +12,7 @@ import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskContext;
 import slabwright.shape.Vec;
-import slabwright.site.Refusal;
+import slabwright.units.Refusal;
 import slabwright.words.Words;
 
 /**
@@ -24,6 +24,7 @@ public final class NoticeBar extends HBox {
   private final Consumer<Vec> show;
   private final Label sign = Controls.label("", "sign-cant");
   private final Label sentence = Controls.sentence("", "notice-words");
+  private final Words words;
   private final Button place;
 
   /**
@@ -33,7 +34,7 @@ public final class NoticeBar extends HBox {
    */
   public NoticeBar(DeskContext bench, Consumer<Vec> show) {
     desk = bench.desk();
-    Words words = bench.words();
+    words = bench.words();
     this.show = show;
     getStyleClass().add("notice");
     setId("notice");
@@ -53,12 +54,12 @@ public final class NoticeBar extends HBox {
   }
 
   private void goThere() {
-    desk.refusal().flatMap(Refusal::where).ifPresent(show);
+    desk.refusal().flatMap(Refusal::where).map(p -> new Vec(p.x(), p.y())).ifPresent(show);
   }
 
   public void refresh() {
     Optional<Refusal> r = desk.refusal();
-    Optional<String> said = r.map(Refusal::sentence).or(desk::announcement);
+    Optional<String> said = r.map(Refusal::message).or(desk::announcement).map(words::say);
     Controls.show(this, said.isPresent());
     said.ifPresent(sentence::setText);
     boolean fault = r.isPresent();

@@ -13,10 +13,12 @@ import slabwright.words.Words;
 /** Says what takes long and how far it is, with a way to give it up. */
 public final class ProgressStrip extends HBox {
   private final ProgressMonitor waiting;
-  private final Label sentence = Controls.label("", "progress-words");
+  private final Label doing = Controls.label("", "progress-words");
+  private final Words words;
   private final ProgressBar bar = new ProgressBar();
 
   public ProgressStrip(ProgressMonitor waiting, Words words) {
+    this.words = words;
     this.waiting = waiting;
     getStyleClass().add("progress-strip");
     setId("progress");
@@ -26,7 +28,7 @@ public final class ProgressStrip extends HBox {
     Button cancel =
         Controls.button(words.say("desk.shell.progress-strip.cancel"), "link", this::cancel);
     cancel.setId("cancel-work");
-    getChildren().addAll(sentence, bar, cancel);
+    getChildren().addAll(doing, bar, cancel);
     Controls.show(this, false);
   }
 
@@ -39,8 +41,9 @@ public final class ProgressStrip extends HBox {
     Controls.show(this, now.isPresent());
     now.ifPresent(
         s -> {
-          sentence.setText(s.words());
-          bar.setAccessibleText(s.words());
+          String said = s.words().map(words::say).orElse("");
+          doing.setText(said);
+          bar.setAccessibleText(said);
           bar.setProgress(s.share() < 0 ? ProgressBar.INDETERMINATE_PROGRESS : s.share());
         });
   }

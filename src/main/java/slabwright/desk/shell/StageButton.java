@@ -33,7 +33,7 @@ final class StageButton extends ToggleButton {
     disc.getStyleClass().add("disc");
     before.getStyleClass().addAll("track");
     after.getStyleClass().addAll("track");
-    word = new Label(stage.word());
+    word = new Label(words.say(stage.word()));
     word.getStyleClass().add("word");
     setGraphic(stacked());
     setOnAction(

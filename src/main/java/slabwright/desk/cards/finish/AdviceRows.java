@@ -120,7 +120,8 @@ final class AdviceRows extends VBox {
             words.say("desk.cards.finish.advice-rows.on"),
             () -> now(advice).on().map(Object::toString).orElse(""),
             s ->
-                TypedDateTime.day(s)
+                words
+                    .parsed(TypedDateTime.day(s))
                     .map(
                         day ->
                             rows.taken(

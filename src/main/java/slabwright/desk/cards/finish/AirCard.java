@@ -69,7 +69,7 @@ public final class AirCard extends Card {
 
   private void picture(AirScreening s) {
     job.done()
-        .map(d -> VapourDrawing.of(s, d.work(), PictureRow.WIDTH))
+        .map(d -> VapourDrawing.of(s, d.work(), words(), PictureRow.WIDTH))
         .map(
             d ->
                 PictureRow.of(

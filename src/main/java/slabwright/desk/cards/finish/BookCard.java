@@ -76,7 +76,7 @@ public final class BookCard extends Card {
   }
 
   private Parsed<?> set(BookField f, String value) {
-    return keeper.set(now(f).orElse(f), value);
+    return words().parsed(keeper.set(now(f).orElse(f), value));
   }
 
   private Optional<BookField> now(BookField f) {

@@ -70,7 +70,8 @@ public final class ReleaseCard extends Card {
     if (which.getValue() == null) {
       return;
     }
-    Optional<List<String>> since = releases.since(which.getValue());
+    Optional<List<String>> since =
+        releases.since(which.getValue()).map(all -> all.stream().map(bench.words()::say).toList());
     if (since.isEmpty()) {
       say(FindingRow.look(words().say("desk.cards.sheets.release.its-frozen-copy-is-not")));
     } else if (since.get().isEmpty()) {
