@@ -20,6 +20,7 @@ import slabwright.project.export.OutFolder;
 import slabwright.site.StencilSpec;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** {@code inlay GRAPHIC…}: stencils, panels and cut files of graphics, with no plan at all. */
 @Command(
@@ -45,9 +46,11 @@ final class InlayCommand implements Callable<Integer> {
 
   private final Set<String> used = new HashSet<>();
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput, IOException {
-    StencilSpec settings = options.spec();
+    StencilSpec settings = options.spec(words);
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {

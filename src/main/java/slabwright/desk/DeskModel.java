@@ -50,11 +50,12 @@ record DeskModel(
    * @param home the asking thread, as an executor
    */
   public static DeskModel of(DeskSettings settings, Path data, Executor home) {
-    Desk desk = new Desk();
+    Words words = Words.english();
+    Desk desk = new Desk(words);
     Selection focus = new Selection(desk);
-    DeskContext bench = new DeskContext(desk, focus, settings, Words.english());
+    DeskContext bench = new DeskContext(desk, focus, settings, words);
     Pictures pictures = new Pictures(desk, focus, home);
-    PlanStorage keeper = new PlanStorage(desk, settings, data, home);
+    PlanStorage keeper = new PlanStorage(bench, data, home);
     SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, home);
     SiteComputation job = new SiteComputation(desk, keeper::plan, home);
     SheetPages pages = new SheetPages(desk, focus, job, keeper::plan, home);
@@ -72,9 +73,9 @@ record DeskModel(
             job,
             new ShopBookEditor(desk, keeper::plan, Path.of(System.getProperty("user.home", "."))),
             pages,
-            new Releases(desk, keeper::plan, errands),
+            new Releases(desk, keeper::plan, errands, words),
             errands,
-            new Proofs(desk, answers, errands, bench.words()),
+            new Proofs(desk, answers, errands, words),
             new ProgressMonitor(home));
     parts.watch();
     parts.releases.changed().subscribe(answers::recompute);

@@ -13,7 +13,6 @@ import slabwright.project.SiblingFiles;
 import slabwright.shape.Bounds;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
-import slabwright.site.Refusal;
 import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
 import slabwright.site.edit.AreaEdit;
@@ -69,7 +68,7 @@ final class InlayActions {
   }
 
   private void noFloor() {
-    bench.desk().refuse(Refusal.of("Draw a floor first; the graphic is laid into it."));
+    bench.desk().refuse("Draw a floor first; the graphic is laid into it.");
   }
 
   private void place(CopiedGraphic laid) {
@@ -79,7 +78,7 @@ final class InlayActions {
       return;
     }
     Inlay inlay = inlay(area.get(), laid);
-    if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isDone()) {
+    if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isOk()) {
       bench.focus().goTo(Stage.INLAY);
       bench.focus().select(new PlanItem.OfInlay(inlay.id()));
     }

@@ -12,7 +12,6 @@ import slabwright.desk.model.plan.PlanStorage;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
 import slabwright.project.SamplePlans;
-import slabwright.site.Refusal;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.UnitSystem;
 
@@ -112,10 +111,9 @@ final class PlanActions implements UnderlayCard.Actions {
     try {
       Optional<Path> copy = samples.tramHall();
       copy.ifPresentOrElse(
-          this::openPlan,
-          () -> desk.refuse(Refusal.of("This copy of the program came without samples.")));
+          this::openPlan, () -> desk.refuse("This copy of the program came without samples."));
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The sample could not be copied: " + e.getMessage()));
+      desk.refuse("The sample could not be copied: " + e.getMessage());
     }
   }
 

@@ -17,7 +17,6 @@ import slabwright.project.export.SheetExport;
 import slabwright.project.export.SheetRequest;
 import slabwright.project.export.StagedFiles;
 import slabwright.sheets.page.PrintedPage;
-import slabwright.site.Refusal;
 import slabwright.units.Parsed;
 
 /**
@@ -39,7 +38,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
 
   private boolean hasFloor() {
     if (desk.site().areas().isEmpty()) {
-      desk.refuse(Refusal.of("Draw a floor first; there is nothing on the sheets yet."));
+      desk.refuse("Draw a floor first; there is nothing on the sheets yet.");
       return false;
     }
     return true;
@@ -106,7 +105,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
       return;
     }
     if (!printing.isReady()) {
-      desk.refuse(Refusal.of("No printer is set up on this computer; save a PDF instead."));
+      desk.refuse("No printer is set up on this computer; save a PDF instead.");
       return;
     }
     printing

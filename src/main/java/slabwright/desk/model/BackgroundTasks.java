@@ -10,7 +10,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import slabwright.project.TaskProgress;
-import slabwright.site.Refusal;
 import slabwright.units.Parsed;
 
 /**
@@ -133,7 +132,7 @@ public final class BackgroundTasks implements ProgressMonitor.ProgressSource, Au
         Parsed<T> result = cancelled ? Parsed.bad("") : errand.work().run(this);
         return () -> take(result);
       } catch (IOException e) {
-        return () -> desk.refuse(Refusal.of(errand.failed() + said(e)));
+        return () -> desk.refuse(errand.failed() + said(e));
       } catch (RuntimeException e) {
         return () -> desk.refuse(UnexpectedFault.refusal(doing(), e));
       }
@@ -151,7 +150,7 @@ public final class BackgroundTasks implements ProgressMonitor.ProgressSource, Au
 
     private void take(Parsed<T> result) {
       if (result instanceof Parsed.Bad<T> bad) {
-        desk.refuse(Refusal.of(bad.why()));
+        desk.refuse(bad.why());
       } else {
         errand.done().accept(result.orThrow());
       }

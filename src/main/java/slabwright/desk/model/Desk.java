@@ -2,26 +2,38 @@ package slabwright.desk.model;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import slabwright.site.Refusal;
+import slabwright.shape.Vec;
 import slabwright.site.Site;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.History;
-import slabwright.site.edit.Outcome;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /**
  * The open site. {@link #push} is the one door through which it changes; undo and redo walk along
  * its history. A preview is what the site would be while something is dragged; it is never kept.
  */
 public final class Desk {
+  private final Words words;
   private final Signal changed = new Signal();
   private final Signal walked = new Signal();
   private History history = History.of(Site.empty("", UnitSystem.FEET_INCHES));
   private Optional<Site> preview = Optional.empty();
   private Optional<Path> file = Optional.empty();
-  private Optional<Refusal> refusal = Optional.empty();
+  private Optional<RefusalText> refusal = Optional.empty();
   private Optional<String> news = Optional.empty();
   private boolean open;
+
+  /**
+   * A desk with nothing open.
+   *
+   * @param words what is refused is said in
+   */
+  public Desk(Words words) {
+    this.words = words;
+  }
 
   /** Given after every change of what is shown, previews included. */
   public Signal changed() {
@@ -77,7 +89,7 @@ public final class Desk {
   }
 
   /** Why the last edit was refused; empty once another one went through. */
-  public Optional<Refusal> refusal() {
+  public Optional<RefusalText> refusal() {
     return refusal;
   }
 
@@ -94,16 +106,16 @@ public final class Desk {
   }
 
   /** Changes the site, or leaves it and keeps the refusal. */
-  public Outcome push(Edit edit) {
+  public Result<Site> push(Edit edit) {
     preview = Optional.empty();
-    Outcome outcome = edit.apply(site());
-    if (outcome instanceof Outcome.Done done) {
+    Result<Site> outcome = edit.apply(site());
+    if (outcome instanceof Result.Ok<Site> done) {
       refusal = Optional.empty();
       news = Optional.empty();
-      boolean same = done.site().equals(site());
-      set(same ? history : history.push(edit.name(), done.site()), !same);
+      boolean same = done.value().equals(site());
+      set(same ? history : history.push(edit.name(), done.value()), !same);
     } else {
-      refuse(((Outcome.Refused) outcome).refusal());
+      refuse(((Result.Refused<Site>) outcome).refusals().get(0));
     }
     return outcome;
   }
@@ -129,8 +141,18 @@ public final class Desk {
     }
   }
 
+  private void refuse(Refusal why) {
+    Optional<Vec> where = why.where().map(p -> new Vec(p.x(), p.y()));
+    refuse(new RefusalText(words.say(why.message()), where));
+  }
+
   /** Says why something can't be. */
-  public void refuse(Refusal why) {
+  public void refuse(String sentence) {
+    refuse(new RefusalText(sentence, Optional.empty()));
+  }
+
+  /** Says why something can't be, with its place. */
+  public void refuse(RefusalText why) {
     refusal = Optional.of(why);
     news = Optional.empty();
     changed.fire();

@@ -1,19 +1,16 @@
 package slabwright.desk.model;
 
-import slabwright.site.Refusal;
-
 /** Faults of the program itself, said to the person without hiding them. */
 public final class UnexpectedFault {
   private UnexpectedFault() {}
 
   /** A sentence for a fault that should not happen. */
-  public static Refusal refusal(String doing, RuntimeException e) {
-    return Refusal.of(
-        "Could not "
-            + doing
-            + " ("
-            + e.getClass().getSimpleName()
-            + (e.getMessage() == null ? "" : ": " + e.getMessage())
-            + "); undo the last step and please report this.");
+  public static String refusal(String doing, RuntimeException e) {
+    return "Could not "
+        + doing
+        + " ("
+        + e.getClass().getSimpleName()
+        + (e.getMessage() == null ? "" : ": " + e.getMessage())
+        + "); undo the last step and please report this.";
   }
 }

@@ -10,8 +10,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.RefusalText;
 import slabwright.shape.Vec;
-import slabwright.site.Refusal;
 
 /**
  * Says why something can't be, or that it has been done: one sentence at the top of the slab, with
@@ -46,18 +46,18 @@ public final class NoticeBar extends HBox {
   }
 
   private void goThere() {
-    desk.refusal().flatMap(Refusal::where).ifPresent(show);
+    desk.refusal().flatMap(RefusalText::where).ifPresent(show);
   }
 
   public void refresh() {
-    Optional<Refusal> r = desk.refusal();
-    Optional<String> said = r.map(Refusal::sentence).or(desk::announcement);
+    Optional<RefusalText> r = desk.refusal();
+    Optional<String> said = r.map(RefusalText::sentence).or(desk::announcement);
     Controls.show(this, said.isPresent());
     said.ifPresent(words::setText);
     boolean fault = r.isPresent();
     pseudoClassStateChanged(PseudoClass.getPseudoClass("fine"), !fault);
     sign.setText(fault ? "✕" : "✓");
     Controls.style(sign, fault ? "sign-cant" : "sign-fine");
-    Controls.show(place, r.flatMap(Refusal::where).isPresent());
+    Controls.show(place, r.flatMap(RefusalText::where).isPresent());
   }
 }

@@ -85,7 +85,7 @@ public final class DoorwayTool implements Tool {
     boolean first = p.get().area().doorways().isEmpty();
     String name = first ? "main doors" : "doorway " + (p.get().area().doorways().size() + 1);
     Doorway d = new Doorway(id, name, f.wall(), Length.mm(f.offset()), width, first);
-    if (bench.desk().push(new OutlineEdit.PutDoorway(p.get().area().id(), d)).isDone()) {
+    if (bench.desk().push(new OutlineEdit.PutDoorway(p.get().area().id(), d)).isOk()) {
       bench.focus().select(new PlanItem.OfDoorway(id));
     }
   }

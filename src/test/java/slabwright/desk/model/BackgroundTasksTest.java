@@ -11,12 +11,12 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import slabwright.site.Refusal;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 
 class BackgroundTasksTest {
   private final BlockingQueue<Runnable> home = new LinkedBlockingQueue<>();
-  private final Desk desk = new Desk();
+  private final Desk desk = new Desk(Words.english());
   private final BackgroundTasks errands = new BackgroundTasks(desk, home::add);
   private final List<String> told = new ArrayList<>();
 
@@ -77,10 +77,10 @@ class BackgroundTasksTest {
               throw new IOException("disk full");
             }));
     settle();
-    assertThat(desk.refusal().map(Refusal::sentence)).contains("It failed: disk full.");
+    assertThat(desk.refusal().map(RefusalText::sentence)).contains("It failed: disk full.");
     errands.run(errand(s -> Parsed.bad("This can't be.")));
     settle();
-    assertThat(desk.refusal().map(Refusal::sentence)).contains("This can't be.");
+    assertThat(desk.refusal().map(RefusalText::sentence)).contains("This can't be.");
     assertThat(told).isEmpty();
   }
 
@@ -92,6 +92,6 @@ class BackgroundTasksTest {
               throw new IllegalStateException("broken");
             }));
     settle();
-    assertThat(desk.refusal().map(Refusal::sentence).orElse("")).contains("broken", "report");
+    assertThat(desk.refusal().map(RefusalText::sentence).orElse("")).contains("broken", "report");
   }
 }

@@ -19,7 +19,6 @@ import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.project.TaskProgress;
 import slabwright.site.Inlay;
-import slabwright.site.Refusal;
 import slabwright.units.Parsed;
 import slabwright.words.Words;
 
@@ -114,7 +113,7 @@ public final class Proofs {
     Optional<InlayPlan> plan =
         answers.inlay(q.inlay().id()).filter(a -> q.isOf(a.inlay())).flatMap(ComputedInlay::plan);
     if (plan.isEmpty()) {
-      desk.refuse(Refusal.of("The inlay is not worked out yet; wait a moment and check again."));
+      desk.refuse("The inlay is not worked out yet; wait a moment and check again.");
       return;
     }
     errands.run(

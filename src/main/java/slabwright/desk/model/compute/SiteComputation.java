@@ -11,7 +11,6 @@ import slabwright.desk.model.Latest;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.project.SiteResult;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.units.Parsed;
 
@@ -110,7 +109,7 @@ public final class SiteComputation implements AutoCloseable {
   private void take(Parsed<SiteResult> d) {
     if (d instanceof Parsed.Bad<SiteResult> bad) {
       done = Optional.empty();
-      desk.refuse(Refusal.of(bad.why()));
+      desk.refuse(bad.why());
     } else {
       done = Optional.of(d.orThrow());
     }

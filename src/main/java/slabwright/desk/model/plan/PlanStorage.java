@@ -20,16 +20,18 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.DeskSettings;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.project.SiblingFiles;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.site.edit.History;
 import slabwright.store.Journal;
 import slabwright.store.PlanFile;
 import slabwright.store.ReleaseArchive;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /**
  * Opens, saves and journals the plan. After every edit the state is written to a journal off the
@@ -44,6 +46,7 @@ public final class PlanStorage implements AutoCloseable {
 
   private final Desk desk;
   private final DeskSettings settings;
+  private final Words words;
   private final Path untitledRoot;
   private final Executor home;
   private final ExecutorService writer =
@@ -66,9 +69,10 @@ public final class PlanStorage implements AutoCloseable {
    * @param data the user's data folder
    * @param home the asking thread, as an executor
    */
-  public PlanStorage(Desk desk, DeskSettings settings, Path data, Executor home) {
-    this.desk = desk;
-    this.settings = settings;
+  public PlanStorage(DeskContext bench, Path data, Executor home) {
+    this.desk = bench.desk();
+    this.settings = bench.settings();
+    this.words = bench.words();
     this.untitledRoot = data.resolve("untitled");
     this.home = home;
     desk.siteChanged().subscribe(this::journal);
@@ -105,12 +109,12 @@ public final class PlanStorage implements AutoCloseable {
 
   /** Opens a plan file; what a crash left in its journal comes back as one step. */
   public void open(Path file) {
-    PlanFile.Reading reading = PlanFile.read(file);
-    if (reading instanceof PlanFile.Reading.Bad bad) {
-      desk.refuse(first(file, bad.faults()));
+    Result<Site> reading = PlanFile.read(file);
+    if (reading instanceof Result.Refused<Site> bad) {
+      desk.refuse(first(file, bad));
       return;
     }
-    Site saved = ((PlanFile.Reading.Good) reading).site();
+    Site saved = reading.orThrow();
     folder = Optional.ofNullable(file.toAbsolutePath().getParent());
     Optional<Site> left = left(Journal.beside(file)).filter(s -> !s.equals(saved));
     History past = History.of(saved);
@@ -118,12 +122,10 @@ public final class PlanStorage implements AutoCloseable {
     settings.addRecent(file);
   }
 
-  private static Refusal first(Path file, List<Refusal> faults) {
-    String more = faults.size() == 1 ? "" : " (and " + (faults.size() - 1) + " more)";
-    return new Refusal(
-        file.getFileName() + ": " + faults.get(0).sentence() + more,
-        faults.get(0).place(),
-        faults.get(0).where());
+  private String first(Path file, Result.Refused<Site> bad) {
+    int others = bad.refusals().size() - 1;
+    String more = others == 0 ? "" : " (and " + others + " more)";
+    return file.getFileName() + ": " + words.say(bad.message()) + more;
   }
 
   private static Optional<Site> left(Journal journal) {
@@ -140,9 +142,7 @@ public final class PlanStorage implements AutoCloseable {
       Optional<Site> site = left(Journal.untitled(what, UNTITLED));
       site.ifPresentOrElse(
           s -> begin(s, what),
-          () ->
-              desk.refuse(
-                  Refusal.of("The journal in " + what + " cannot be read; it was left alone.")));
+          () -> desk.refuse("The journal in " + what + " cannot be read; it was left alone."));
     } else {
       open(what);
     }
@@ -194,12 +194,11 @@ public final class PlanStorage implements AutoCloseable {
       writer.execute(() -> old.ifPresent(this::clear));
     } catch (IOException e) {
       desk.refuse(
-          Refusal.of(
-              "The plan could not be saved to "
-                  + file
-                  + ": "
-                  + e.getMessage()
-                  + "; choose another place."));
+          "The plan could not be saved to "
+              + file
+              + ": "
+              + e.getMessage()
+              + "; choose another place.");
     }
   }
 
@@ -207,8 +206,7 @@ public final class PlanStorage implements AutoCloseable {
     try {
       journal.clear();
     } catch (IOException e) {
-      home.execute(
-          () -> desk.refuse(Refusal.of("The journal could not be cleared: " + e.getMessage())));
+      home.execute(() -> desk.refuse("The journal could not be cleared: " + e.getMessage()));
     }
   }
 
@@ -251,10 +249,7 @@ public final class PlanStorage implements AutoCloseable {
       home.execute(
           () ->
               desk.refuse(
-                  Refusal.of(
-                      "The journal could not be written ("
-                          + e.getMessage()
-                          + "); save the plan now.")));
+                  "The journal could not be written (" + e.getMessage() + "); save the plan now."));
     }
   }
 

@@ -20,16 +20,15 @@ import slabwright.desk.model.edit.InlayChange;
 import slabwright.project.PlanChanges;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
-import slabwright.site.Refusal;
 import slabwright.site.Release;
 import slabwright.site.Site;
 import slabwright.site.edit.AreaEdit;
 import slabwright.site.edit.Edit;
-import slabwright.site.edit.Outcome;
 import slabwright.site.edit.SiteEdit;
 import slabwright.store.GraphicFiles;
 import slabwright.store.ReleaseArchive;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 
 /**
  * Issues releases: the plan and its graphics frozen under a number that every sheet and cut file
@@ -41,6 +40,7 @@ public final class Releases {
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final BackgroundTasks errands;
+  private final Words words;
   private final Map<Path, Optional<Site>> frozen = new HashMap<>();
   private final Signal changed = new Signal();
   private Optional<Path> looked = Optional.empty();
@@ -50,7 +50,8 @@ public final class Releases {
   private boolean asIssued = true;
   private int looks;
 
-  public Releases(Desk desk, Supplier<Optional<Path>> plan, BackgroundTasks errands) {
+  public Releases(Desk desk, Supplier<Optional<Path>> plan, BackgroundTasks errands, Words words) {
+    this.words = words;
     this.desk = desk;
     this.plan = plan;
     this.errands = errands;
@@ -102,7 +103,7 @@ public final class Releases {
                         this::push)));
   }
 
-  private static Parsed<Issued> freeze(Site site, Path file, String note) throws IOException {
+  private Parsed<Issued> freeze(Site site, Path file, String note) throws IOException {
     ReleaseArchive copies = new ReleaseArchive(file);
     int number = Math.max(site.releaseNumber(), copies.highest()) + 1;
     SortedMap<String, String> hashes = hashes(site, file);
@@ -116,17 +117,17 @@ public final class Releases {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     edits.add(new SiteEdit.Issue(new Release(number, today, note, hashes)));
     Edit edit = new Edit.Several("issue release " + number, edits);
-    if (edit.apply(site) instanceof Outcome.Done done) {
-      copies.write(done.site(), number);
-      return Parsed.ok(new Issued(site, edit, number));
+    Parsed<Site> next = words.parsed(edit.apply(site));
+    if (next instanceof Parsed.Ok<Site> done) {
+      copies.write(done.value(), number);
     }
-    return Parsed.bad(((Outcome.Refused) edit.apply(site)).refusal().sentence());
+    return next.map(s -> new Issued(site, edit, number));
   }
 
   private void push(Issued issued) {
     if (!desk.site().equals(issued.before())) {
-      desk.refuse(Refusal.of("The plan changed while it was being frozen; issue it again."));
-    } else if (desk.push(issued.edit()).isDone()) {
+      desk.refuse("The plan changed while it was being frozen; issue it again.");
+    } else if (desk.push(issued.edit()).isOk()) {
       desk.announce(
           "Release " + issued.number() + " is issued; a frozen copy lies beside the plan.");
     }
@@ -173,7 +174,7 @@ public final class Releases {
       AreaEdit put = new AreaEdit.PutInlay(area.id(), InlayChange.accepted(i, hash));
       desk.push(new Edit.Several("accept the graphic", List.of(put)));
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The graphic cannot be read: " + e.getMessage()));
+      desk.refuse("The graphic cannot be read: " + e.getMessage());
     }
   }
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.Signal;
-import slabwright.site.Refusal;
 import slabwright.store.AtomicFile;
 import slabwright.units.Parsed;
 import slabwright.work.book.BookField;
@@ -81,14 +80,14 @@ public final class ShopBookEditor {
         take(ShopBookFile.find(folder.get(), home));
       }
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The shop book can't be read: " + e.getMessage() + "."));
+      desk.refuse("The shop book can't be read: " + e.getMessage() + ".");
     }
     form = book.map(b -> BookForm.of(b.text()));
   }
 
   private void take(Parsed<ShopBookFile> found) {
     if (found instanceof Parsed.Bad<ShopBookFile> bad) {
-      desk.refuse(Refusal.of(bad.why()));
+      desk.refuse(bad.why());
     } else {
       book = Optional.of(found.orThrow());
     }

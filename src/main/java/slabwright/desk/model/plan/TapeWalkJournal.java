@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
 import slabwright.shape.Vec;
-import slabwright.site.Refusal;
 import slabwright.store.AtomicFile;
 import slabwright.units.Length;
 
@@ -47,7 +46,7 @@ public final class TapeWalkJournal {
       }
       AtomicFile.write(file.get(), text.toString().getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The walk could not be kept on disk: " + e.getMessage()));
+      desk.refuse("The walk could not be kept on disk: " + e.getMessage());
     }
   }
 
@@ -63,7 +62,7 @@ public final class TapeWalkJournal {
                   Length.parse(parts.get(1)).orThrow(), Double.parseDouble(parts.get(0))));
         }
       } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException e) {
-        desk.refuse(Refusal.of("The unfinished walk on disk cannot be read; it was left alone."));
+        desk.refuse("The unfinished walk on disk cannot be read; it was left alone.");
         return TapeWalk.from(start);
       }
     }

@@ -16,7 +16,6 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
-import slabwright.site.Refusal;
 import slabwright.site.edit.OutlineEdit;
 import slabwright.store.AtomicFile;
 import slabwright.tape.AdjustedRoom;
@@ -121,9 +120,9 @@ public final class TapedRooms {
     if (result instanceof RoomResult.Adjusted a) {
       OutlineEdit.SetOutline edit = TapedOutline.inPlaceOf(area, a.room());
       rooms.put(edit.to(), a.room());
-      return desk.push(edit).isDone();
+      return desk.push(edit).isOk();
     }
-    desk.refuse(Refusal.of(sentence(result)));
+    desk.refuse(sentence(result));
     return true;
   }
 
@@ -152,7 +151,7 @@ public final class TapedRooms {
         written.put(file, text);
       }
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The tape file " + file + " cannot be read: " + e.getMessage()));
+      desk.refuse("The tape file " + file + " cannot be read: " + e.getMessage());
     }
   }
 
@@ -198,7 +197,7 @@ public final class TapedRooms {
       written.put(file, text);
       AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The tape file could not be written: " + e.getMessage()));
+      desk.refuse("The tape file could not be written: " + e.getMessage());
     }
   }
 }

@@ -23,9 +23,10 @@ import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class ClipboardTest {
-  private final Desk desk = new Desk();
+  private final Desk desk = new Desk(Words.english());
   private final Selection focus = new Selection(desk);
   private final Clipboard clipboard = new Clipboard();
 
@@ -72,8 +73,7 @@ class ClipboardTest {
   }
 
   private void paste(String area) {
-    assertThat(desk.push(clipboard.paste(area(area), focus).orElseThrow().edit()).isDone())
-        .isTrue();
+    assertThat(desk.push(clipboard.paste(area(area), focus).orElseThrow().edit()).isOk()).isTrue();
   }
 
   @Test
