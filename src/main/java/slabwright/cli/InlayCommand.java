@@ -48,8 +48,6 @@ final class InlayCommand implements Callable<Integer> {
 
   private final Set<String> used = new HashSet<>();
 
-  private final Words words = Words.english();
-
   @Override
   public Integer call() throws RefusedInput, IOException {
     StencilSpec settings = options.spec(words);
