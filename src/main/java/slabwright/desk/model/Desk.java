@@ -2,38 +2,27 @@ package slabwright.desk.model;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import slabwright.shape.Vec;
 import slabwright.site.Site;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.History;
+import slabwright.units.Message;
 import slabwright.units.Refusal;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
-import slabwright.words.Words;
 
 /**
  * The open site. {@link #push} is the one door through which it changes; undo and redo walk along
  * its history. A preview is what the site would be while something is dragged; it is never kept.
  */
 public final class Desk {
-  private final Words words;
   private final Signal changed = new Signal();
   private final Signal walked = new Signal();
   private History history = History.of(Site.empty("", UnitSystem.FEET_INCHES));
   private Optional<Site> preview = Optional.empty();
   private Optional<Path> file = Optional.empty();
-  private Optional<RefusalText> refusal = Optional.empty();
-  private Optional<String> news = Optional.empty();
+  private Optional<Refusal> refusal = Optional.empty();
+  private Optional<Message> news = Optional.empty();
   private boolean open;
-
-  /**
-   * A desk with nothing open.
-   *
-   * @param words what is refused is said in
-   */
-  public Desk(Words words) {
-    this.words = words;
-  }
 
   /** Given after every change of what is shown, previews included. */
   public Signal changed() {
@@ -89,17 +78,17 @@ public final class Desk {
   }
 
   /** Why the last edit was refused; empty once another one went through. */
-  public Optional<RefusalText> refusal() {
+  public Optional<Refusal> refusal() {
     return refusal;
   }
 
   /** What was last done on request and can't be seen on the slab; empty once something else is. */
-  public Optional<String> announcement() {
+  public Optional<Message> announcement() {
     return news;
   }
 
   /** Says that something asked for has been done. */
-  public void announce(String what) {
+  public void announce(Message what) {
     refusal = Optional.empty();
     news = Optional.of(what);
     changed.fire();
@@ -141,18 +130,13 @@ public final class Desk {
     }
   }
 
-  private void refuse(Refusal why) {
-    Optional<Vec> where = why.where().map(p -> new Vec(p.x(), p.y()));
-    refuse(new RefusalText(words.say(why.message()), where));
-  }
-
   /** Says why something can't be. */
-  public void refuse(String sentence) {
-    refuse(new RefusalText(sentence, Optional.empty()));
+  public void refuse(Message why) {
+    refuse(Refusal.of(why));
   }
 
-  /** Says why something can't be, with its place. */
-  public void refuse(RefusalText why) {
+  /** Says why something can't be, and where. */
+  public void refuse(Refusal why) {
     refusal = Optional.of(why);
     news = Optional.empty();
     changed.fire();

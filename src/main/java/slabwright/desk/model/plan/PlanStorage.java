@@ -20,7 +20,6 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.DeskSettings;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.project.SiblingFiles;
@@ -29,9 +28,10 @@ import slabwright.site.edit.History;
 import slabwright.store.Journal;
 import slabwright.store.PlanFile;
 import slabwright.store.ReleaseArchive;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
-import slabwright.words.Words;
 
 /**
  * Opens, saves and journals the plan. After every edit the state is written to a journal off the
@@ -46,7 +46,6 @@ public final class PlanStorage implements AutoCloseable {
 
   private final Desk desk;
   private final DeskSettings settings;
-  private final Words words;
   private final Path untitledRoot;
   private final Executor home;
   private final ExecutorService writer =
@@ -69,10 +68,9 @@ public final class PlanStorage implements AutoCloseable {
    * @param data the user's data folder
    * @param home the asking thread, as an executor
    */
-  public PlanStorage(DeskContext bench, Path data, Executor home) {
-    this.desk = bench.desk();
-    this.settings = bench.settings();
-    this.words = bench.words();
+  public PlanStorage(Desk desk, DeskSettings settings, Path data, Executor home) {
+    this.desk = desk;
+    this.settings = settings;
     this.untitledRoot = data.resolve("untitled");
     this.home = home;
     desk.siteChanged().subscribe(this::journal);
@@ -111,7 +109,7 @@ public final class PlanStorage implements AutoCloseable {
   public void open(Path file) {
     Result<Site> reading = PlanFile.read(file);
     if (reading instanceof Result.Refused<Site> bad) {
-      desk.refuse(first(file, bad));
+      desk.refuse(first(file, bad.refusals()));
       return;
     }
     Site saved = reading.orThrow();
@@ -122,10 +120,15 @@ public final class PlanStorage implements AutoCloseable {
     settings.addRecent(file);
   }
 
-  private String first(Path file, Result.Refused<Site> bad) {
-    int others = bad.refusals().size() - 1;
-    String more = others == 0 ? "" : " (and " + others + " more)";
-    return file.getFileName() + ": " + words.say(bad.message()) + more;
+  private static Refusal first(Path file, List<Refusal> faults) {
+    Refusal first = faults.get(0);
+    Message words =
+        Message.of(
+            "desk.model.plan-storage.faults",
+            file.getFileName().toString(),
+            first.message(),
+            faults.size() - 1);
+    return new Refusal(words, first.place(), first.where());
   }
 
   private static Optional<Site> left(Journal journal) {
@@ -142,7 +145,9 @@ public final class PlanStorage implements AutoCloseable {
       Optional<Site> site = left(Journal.untitled(what, UNTITLED));
       site.ifPresentOrElse(
           s -> begin(s, what),
-          () -> desk.refuse("The journal in " + what + " cannot be read; it was left alone."));
+          () ->
+              desk.refuse(
+                  Message.of("desk.model.plan-storage.journal-unreadable", what.toString())));
     } else {
       open(what);
     }
@@ -193,20 +198,20 @@ public final class PlanStorage implements AutoCloseable {
       next.set(Optional.empty());
       writer.execute(() -> old.ifPresent(this::clear));
     } catch (IOException e) {
-      desk.refuse(
-          "The plan could not be saved to "
-              + file
-              + ": "
-              + e.getMessage()
-              + "; choose another place.");
+      desk.refuse(Message.of("desk.model.plan-storage.not-saved", file.toString(), said(e)));
     }
+  }
+
+  private static String said(IOException e) {
+    return String.valueOf(e.getMessage());
   }
 
   private void clear(Journal journal) {
     try {
       journal.clear();
     } catch (IOException e) {
-      home.execute(() -> desk.refuse("The journal could not be cleared: " + e.getMessage()));
+      home.execute(
+          () -> desk.refuse(Message.of("desk.model.plan-storage.journal-not-cleared", said(e))));
     }
   }
 
@@ -235,7 +240,9 @@ public final class PlanStorage implements AutoCloseable {
       Thread.currentThread().interrupt();
     } catch (ExecutionException e) {
       desk.refuse(
-          UnexpectedFault.refusal("write the journal", new IllegalStateException(e.getCause())));
+          Message.of(
+              "desk.model.fault.journal",
+              UnexpectedFault.text(new IllegalStateException(e.getCause()))));
     } catch (TimeoutException e) {
       // It is still being written; the newest state takes the place of whatever waits behind it.
       return;
@@ -247,9 +254,7 @@ public final class PlanStorage implements AutoCloseable {
       entry.journal().write(entry.site());
     } catch (IOException e) {
       home.execute(
-          () ->
-              desk.refuse(
-                  "The journal could not be written (" + e.getMessage() + "); save the plan now."));
+          () -> desk.refuse(Message.of("desk.model.plan-storage.journal-not-written", said(e))));
     }
   }
 

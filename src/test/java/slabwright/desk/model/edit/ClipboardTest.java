@@ -23,10 +23,9 @@ import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
-import slabwright.words.Words;
 
 class ClipboardTest {
-  private final Desk desk = new Desk(Words.english());
+  private final Desk desk = new Desk();
   private final Selection focus = new Selection(desk);
   private final Clipboard clipboard = new Clipboard();
 
