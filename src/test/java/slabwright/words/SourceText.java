@@ -135,10 +135,10 @@ final class SourceText {
   private static final Pattern CODE =
       Pattern.compile("</|/>|^-fx-|=\\\\?\"|\\{[a-z-]+:|^[<@#.]|\\\\\\\\[dsw]|\\(\\?");
 
-  /** The same in every language: the program's and its fonts' names, and symbols of units. */
+  /** The same in every language: names of the program, its fonts and papers; symbols of units. */
   private static final Pattern NAME =
       Pattern.compile(
-          "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| (?:sq ft(?:/gal)?|sq in|fl oz)");
+          "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?|Letter|Tabloid|ARCH [CD]| (?:sq ft(?:/gal)?|sq in|fl oz)");
 
   static boolean isSentence(String text) {
     return !NAME.matcher(text).matches()
