@@ -48,7 +48,7 @@ public final class DayPlanSheet {
   private List<PageDraft> none(PageDraft draft) {
     String why = plan.days().text(d -> "");
     return ColumnPages.of(
-        context.page(),
+        context,
         draft,
         List.of(
             new Heading(context.say("sheets.day-plan-sheet.no-day-plan")),
@@ -78,7 +78,7 @@ public final class DayPlanSheet {
     blocks.addAll(bars);
     List<PageDraft> drafts = new ArrayList<>();
     for (List<Ink> inks : ColumnLayout.whole(context.page(), 1, blocks)) {
-      drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks));
+      drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks, context.words()));
     }
     return drafts;
   }
