@@ -51,7 +51,7 @@ public final class CoatsCard extends Card {
       rows.figure(
           words().say("desk.cards.finish.coats.to-lay-one-coat"),
           () -> c.coatTime().text(DaysCard::hours));
-      LaneDiagram.of(c, w.floor().wayOut(), PictureRow.WIDTH)
+      LaneDiagram.of(c, w.floor().wayOut(), words(), PictureRow.WIDTH)
           .map(
               d ->
                   PictureRow.of(

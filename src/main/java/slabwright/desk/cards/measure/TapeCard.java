@@ -80,7 +80,7 @@ public final class TapeCard extends Card {
               FindingRow.fine(words().say("desk.cards.measure.tape.the-readings-agree"))
                   .row(words()));
     }
-    String about = new TapeInks(r, TapedOutline.placing(area)).about();
+    String about = new TapeInks(r, TapedOutline.placing(area)).about(bench.words());
     rows.getChildren().add(Controls.sentence(about, "card-hint"));
   }
 

@@ -75,6 +75,7 @@ public final class ReachCard extends Card {
                     curves,
                     ReachCurveLabels.machines(ways.takeoff()),
                     units(),
+                    bench.words(),
                     WIDE / FxPainter.SCREEN,
                     HIGH / FxPainter.SCREEN,
                     1));
@@ -82,12 +83,12 @@ public final class ReachCard extends Card {
     Controls.show(reading, chart.isPresent());
     point(Optional.empty());
     list.getChildren().clear();
-    WaysWords say = new WaysWords(units());
+    WaysWords say = new WaysWords(units(), words());
     if (chart.isPresent()) {
       curves.stream()
           .flatMap(c -> say.drops(c).stream().limit(2))
           .forEach(s -> list.getChildren().add(FindingRow.look(s).row(words())));
-      String about = ReachCurveLabels.about(ways.takeoff());
+      String about = ReachCurveLabels.about(ways.takeoff(), words());
       String hint =
           curves.size() > 1
               ? words().say("desk.cards.prep.reach.line-as-found-dashes-once", about)
@@ -119,7 +120,7 @@ public final class ReachCard extends Card {
     chart.ifPresent(
         c -> {
           double body = x.map(c::bodyAt).orElse(c.machines().get(0).body().mm());
-          reading.setText(new WaysWords(units()).reading(c.curves(), body));
+          reading.setText(new WaysWords(units(), bench.words()).reading(c.curves(), body));
           var g = picture.getGraphicsContext2D();
           g.clearRect(0, 0, WIDE, HIGH);
           FxPainter painter =
