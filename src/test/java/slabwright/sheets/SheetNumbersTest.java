@@ -110,11 +110,15 @@ class SheetNumbersTest {
               i ->
                   files.add(
                       InlayJson.pretty(
-                          i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec())));
+                          i.inlay().graphic(),
+                          i.artwork(),
+                          i.plan(),
+                          i.inlay().spec(),
+                          Words.english())));
     }
     WorkPlan plan = HALL.work(shown);
     if (work) {
-      files.add(WorkJson.write(plan));
+      files.add(WorkJson.write(plan, Words.english()));
     }
     return files;
   }
