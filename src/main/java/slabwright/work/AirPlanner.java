@@ -34,8 +34,7 @@ final class AirPlanner {
   private final ShopBook book;
   private final Figure<DayPlan> days;
 
-  AirPlanner(
-      AreaTakeoff floor, List<CoatPlan> coats, ShopBook book, Figure<DayPlan> days) {
+  AirPlanner(AreaTakeoff floor, List<CoatPlan> coats, ShopBook book, Figure<DayPlan> days) {
     this.floor = floor;
     this.area = floor.area();
     this.coats = coats;
@@ -80,8 +79,7 @@ final class AirPlanner {
 
   /** The temperature vapour is reckoned at: the warmer of slab and air. */
   static double celsius(FloorArea area) {
-    return Math.max(
-        area.slab().airC().orElse(TAKEN_CELSIUS), area.slab().surfaceC().orElse(-273));
+    return Math.max(area.slab().airC().orElse(TAKEN_CELSIUS), area.slab().surfaceC().orElse(-273));
   }
 
   /** The careful reading of a floor's air; empty when the ceiling height is not known. */

@@ -17,9 +17,7 @@ import slabwright.work.air.BreathingProtection;
 record BreathingCrew(List<BreathingProtection> worn) {
   BreathingCrew {
     worn =
-        worn.stream()
-            .sorted(Comparator.comparing(BreathingProtection::factor).reversed())
-            .toList();
+        worn.stream().sorted(Comparator.comparing(BreathingProtection::factor).reversed()).toList();
   }
 
   static BreathingCrew of(JobCrew crew) {

@@ -16,17 +16,12 @@ import slabwright.work.days.TimeSpan;
  * @param span from the step's start to when it is clear again; empty without a date
  */
 public record ClosedAir(
-    String area,
-    String step,
-    EntryLimit limit,
-    Optional<Duration> after,
-    Optional<TimeSpan> span) {
+    String area, String step, EntryLimit limit, Optional<Duration> after, Optional<TimeSpan> span) {
 
   /** The same with the dates that a day plan has for it. */
   ClosedAir on(DayPlan days) {
     Optional<TimeSpan> dates =
-        days.step(step)
-            .flatMap(s -> after.map(a -> new TimeSpan(s.start(), s.end().plus(a))));
+        days.step(step).flatMap(s -> after.map(a -> new TimeSpan(s.start(), s.end().plus(a))));
     return new ClosedAir(area, step, limit, after, dates);
   }
 }

@@ -94,8 +94,7 @@ final class EntryPlanner {
     steps.add(task.in(stay.breathing(breathed), waits));
     AirLevel during = before.plus(stay.added());
     lays.ifPresent(l -> judge(task, l, during));
-    left.put(
-        task.id(), lays.isPresent() ? during : air.after(before, task.length().toMinutes()));
+    left.put(task.id(), lays.isPresent() ? during : air.after(before, task.length().toMinutes()));
   }
 
   private AirLevel before(List<StepWait> waits) {
@@ -203,15 +202,13 @@ final class EntryPlanner {
     /** Its part in a shift's average, inside of what is worn. */
     double breathed(AirLevel before) {
       double minutes =
-          Math.min(
-              ExposureLimit.AveragingPeriod.EIGHT_HOURS.minutes(), task.length().toMinutes());
+          Math.min(ExposureLimit.AveragingPeriod.EIGHT_HOURS.minutes(), task.length().toMinutes());
       double outside = air.shift(before, lays.map(LaidVapour::step), minutes);
       return outside / worn.map(BreathingProtection::factor).orElse(1.0);
     }
 
     StepAir breathing(double breathed) {
-      return new StepAir(
-          Math.min(1, breathed), worn.map(BreathingProtection::name).orElse(""));
+      return new StepAir(Math.min(1, breathed), worn.map(BreathingProtection::name).orElse(""));
     }
   }
 }

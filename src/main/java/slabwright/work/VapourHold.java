@@ -50,8 +50,7 @@ record VapourHold(
       ways.add(slower(laid));
     }
     air.airNeeded(laid.step(), worn)
-        .ifPresent(
-            q -> ways.add(Message.of("work.held.more-air", RateFormat.airflow(q, units))));
+        .ifPresent(q -> ways.add(Message.of("work.held.more-air", RateFormat.airflow(q, units))));
     if (air.isAired() && laid.mm2() > 0) {
       sections(laid).ifPresent(ways::add);
     }

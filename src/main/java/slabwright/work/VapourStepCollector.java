@@ -96,7 +96,6 @@ final class VapourStepCollector {
       StepTiming l, List<SolventShare> shares, double mm3, double quick) {
     List<VapourStep.Liquid> liquids =
         shares.stream().map(s -> new VapourStep.Liquid(s.solvent(), mm3 * s.share())).toList();
-    return new VapourStep(
-        l.type(), l.name(), l.from(), l.minutes(), l.minutes() * quick, liquids);
+    return new VapourStep(l.type(), l.name(), l.from(), l.minutes(), l.minutes() * quick, liquids);
   }
 }

@@ -18,7 +18,6 @@ import slabwright.tape.TapeRoom;
 import slabwright.tape.TapedOutline;
 import slabwright.tape.text.TapeText;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
@@ -59,7 +58,7 @@ public final class TapeFiles {
   }
 
   private static Optional<AdjustedRoom> room(String text, FloorArea area, UnitSystem units) {
-    return TapeText.read(text) instanceof Parsed.Ok<TapeRoom> ok
+    return TapeText.read(text) instanceof Result.Ok<TapeRoom> ok
             && RoomAdjustment.of(ok.value(), units) instanceof RoomResult.Adjusted a
             && same(TapedOutline.inPlaceOf(area, a.room()).to(), area.outline())
         ? Optional.of(a.room())

@@ -79,8 +79,7 @@ record OutlookJson(WorkPlan plan, Words words) {
     days.set("steps", steps);
   }
 
-  private static ObjectNode step(
-      ScheduledStep s, ObjectNode o, PersonRota rota, boolean dated) {
+  private static ObjectNode step(ScheduledStep s, ObjectNode o, PersonRota rota, boolean dated) {
     WorkStep task = s.task();
     o.put("id", task.id());
     o.put("kind", task.type().kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the air gets to with a stated amount of fresh air. Peaks and 15-minute means are of each step
- * at its fastest plausible laying, 8-hour means of the usual one: the vapour in all is the same.
- * Readings in the lowest metre are the careful ones and rule.
+ * What the air gets to with a stated amount of fresh air. Peaks and 15-minute means are of each
+ * step at its fastest plausible laying, 8-hour means of the usual one: the vapour in all is the
+ * same. Readings in the lowest metre are the careful ones and rule.
  *
  * @param airflow m³/min stated, 0 for a closed room
  * @param lel the share of the lower explosive limit over time, room mean
@@ -91,7 +91,8 @@ public record AirFigures(
       List<VapourStep> steps, WellMixedRoom room, double celsius, double layer) {
     List<LimitComparison> rows = new ArrayList<>();
     for (Solvent s : Mixture.solvents(steps)) {
-      ConcentrationCurve usual = room.curve(Mixture.usual(steps, celsius, x -> x.equals(s) ? 1 : 0));
+      ConcentrationCurve usual =
+          room.curve(Mixture.usual(steps, celsius, x -> x.equals(s) ? 1 : 0));
       ConcentrationCurve fastest =
           room.curve(Mixture.fastest(steps, room, celsius, x -> x.equals(s) ? 1 : 0));
       s.limits()

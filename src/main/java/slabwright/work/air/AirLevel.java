@@ -23,8 +23,7 @@ public record AirLevel(double lel, double shortTerm, double eightHour, double da
         over(solvent, ExposureLimit.AveragingPeriod.DANGER, share));
   }
 
-  private static double over(
-      Solvent solvent, ExposureLimit.AveragingPeriod period, double share) {
+  private static double over(Solvent solvent, ExposureLimit.AveragingPeriod period, double share) {
     return solvent.strictest(period).map(l -> share / l.share()).orElse(0.0);
   }
 

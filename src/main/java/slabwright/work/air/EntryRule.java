@@ -41,10 +41,7 @@ public final class EntryRule {
   static AirLevel most(Optional<BreathingProtection> worn) {
     double factor = worn.map(BreathingProtection::factor).orElse(Double.POSITIVE_INFINITY);
     return new AirLevel(
-        AirFigures.HAZARDOUS_SHARE,
-        worn.isPresent() ? Double.POSITIVE_INFINITY : 1,
-        factor,
-        1);
+        AirFigures.HAZARDOUS_SHARE, worn.isPresent() ? Double.POSITIVE_INFINITY : 1, factor, 1);
   }
 
   /** The average of a shift that must not be passed, times the 8-hour limit. */

@@ -1,6 +1,5 @@
 package slabwright.work.air;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -85,8 +84,7 @@ public final class LowestMetre {
   private double breathed(VapourStep step, double share) {
     double rate = emission(step).eightHour() * step.fastest() / step.minutes();
     double minutes = step.minutes() * share;
-    return new ConcentrationCurve.CurvePiece(
-                0, 0, rate / space.volume(), fresh() / space.volume())
+    return new ConcentrationCurve.CurvePiece(0, 0, rate / space.volume(), fresh() / space.volume())
             .sum(minutes)
         * space.layerFactor();
   }

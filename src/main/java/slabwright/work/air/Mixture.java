@@ -33,7 +33,8 @@ final class Mixture {
                         step.from() + step.minutes(),
                         step.fastest(),
                         solvents(List.of(step)).stream()
-                            .mapToDouble(s -> step.fastestRate(s, celsius) * weight.applyAsDouble(s))
+                            .mapToDouble(
+                                s -> step.fastestRate(s, celsius) * weight.applyAsDouble(s))
                             .sum())
                     .stream())
         .toList();

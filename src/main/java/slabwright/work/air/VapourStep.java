@@ -12,12 +12,7 @@ import slabwright.work.step.StepType;
  * @param fastest how long the fastest plausible laying takes, at most {@code minutes}
  */
 public record VapourStep(
-    StepType type,
-    String name,
-    double from,
-    double minutes,
-    double fastest,
-    List<Liquid> liquids) {
+    StepType type, String name, double from, double minutes, double fastest, List<Liquid> liquids) {
   public VapourStep {
     liquids = List.copyOf(liquids);
     if (!(minutes > 0 && fastest > 0 && fastest <= minutes)) {
@@ -26,8 +21,7 @@ public record VapourStep(
   }
 
   /** A step that is never laid faster than usual. */
-  public VapourStep(
-      StepType type, String name, double from, double minutes, List<Liquid> liquids) {
+  public VapourStep(StepType type, String name, double from, double minutes, List<Liquid> liquids) {
     this(type, name, from, minutes, minutes, liquids);
   }
 

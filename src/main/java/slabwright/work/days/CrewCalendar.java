@@ -52,7 +52,8 @@ final class CrewCalendar {
 
   /** The first place at or after {@code earliest}; a step that may not pause fits one day. */
   Slot find(WorkStep task, LocalDateTime earliest) {
-    return find(new Demand(task.length(), task.people(), task.mayPause(), task.air().shift()), earliest);
+    return find(
+        new Demand(task.length(), task.people(), task.mayPause(), task.air().shift()), earliest);
   }
 
   /** The first place of work that is no step of the plan. */

@@ -51,18 +51,7 @@ public record WorkStep(
       List<StepWait> waits,
       Optional<Duration> abrading,
       Optional<KeepOut> keepOut) {
-    this(
-        id,
-        name,
-        area,
-        type,
-        length,
-        people,
-        mayPause,
-        waits,
-        abrading,
-        keepOut,
-        StepAir.CLEAN);
+    this(id, name, area, type, length, people, mayPause, waits, abrading, keepOut, StepAir.CLEAN);
   }
 
   /** The same step with the time to abrade the floor should its window be missed. */
