@@ -38,7 +38,7 @@ final class ConsoleSummary {
     }
     for (EdgeClass c : EdgeClass.values()) {
       if (t.edgeLength(c) > 0) {
-        row(out, "edge, " + c.word(), QuantityFormat.run(t.edgeLength(c), units));
+        row(out, "edge, " + words.say(c.label()), QuantityFormat.run(t.edgeLength(c), units));
       }
     }
     row(out, "cut-in", QuantityFormat.run(t.cutIn(), units));

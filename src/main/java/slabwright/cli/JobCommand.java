@@ -60,7 +60,7 @@ final class JobCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     result.work().book().faults().forEach(f -> err.println("Shop book, " + f + "."));
     said.forEach(err::println);
-    return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
+    return said.isEmpty() ? 0 : ExitCode.REFUSED.code();
   }
 
   private void summary(Site site, SiteResult result, OutFolder folder) {

@@ -30,10 +30,10 @@ public final class ActualsCard extends Card {
   private List<Object> shown = List.of();
 
   public ActualsCard(DeskContext bench, SiteComputation job, ShopBookEditor keeper) {
-    super("After the job");
+    super(bench, "after-the-job", bench.words().say("desk.cards.finish.actuals.after-the-job"));
     this.keeper = keeper;
     this.job = job;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
@@ -44,13 +44,16 @@ public final class ActualsCard extends Card {
   private void fill(WorkPlan plan) {
     rows.clear();
     rows.choice(
-            "Measured",
+            words().say("desk.cards.finish.actuals.measured"),
             List.of(WriteBack.ActualKind.values()),
             WriteBack.ActualKind::word,
             () -> what,
             this::show)
         .setId("actual-what");
-    rows.getChildren().add(Controls.sentence("The " + what.asks() + ":", "card-hint"));
+    rows.getChildren()
+        .add(
+            Controls.sentence(
+                words().say("desk.cards.finish.actuals.the", what.asks()), "card-hint"));
     WriteBack.askable(plan).stream().filter(a -> a.what() == what).forEach(this::field);
     changes();
   }
@@ -97,12 +100,16 @@ public final class ActualsCard extends Card {
       return;
     }
     if (result.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
-      rows.getChildren().add(FindingRow.look(bad.why()).row());
+      rows.getChildren().add(FindingRow.look(bad.why()).row(words()));
       return;
     }
     WriteBack.Result r = result.get().orThrow();
     r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(c.sentence())));
-    var write = Controls.button("Write into the shop book", "link", () -> write(r));
+    var write =
+        Controls.button(
+            words().say("desk.cards.finish.actuals.write-into-the-shop-book"),
+            "link",
+            () -> write(r));
     write.setId("actual-write");
     rows.getChildren().add(write);
   }
