@@ -106,7 +106,10 @@ public final class WorkSamples {
   private static InlayTakeoff second(InlayTakeoff i, double share) {
     List<InlayTakeoff.StencilDye> dyes =
         i.dyes().stream()
-            .map(d -> new InlayTakeoff.StencilDye(d.colour(), d.product(), d.openings() * share))
+            .map(
+                d ->
+                    new InlayTakeoff.StencilDye(
+                        d.colour(), d.product(), d.openings() * share, d.edges(), d.name()))
             .toList();
     return new InlayTakeoff("second", i.name(), i.blank(), i.film(), i.edges(), i.skirt(), dyes);
   }
@@ -130,8 +133,8 @@ public final class WorkSamples {
   private static InlayTakeoff inlay(Inlay inlay) {
     List<InlayTakeoff.StencilDye> dyes =
         List.of(
-            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6),
-            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6));
+            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6, 40_000, "#1f3d4d"),
+            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6, 20_000, "#8a5a2b"));
     InlayTakeoff.VinylFromRoll film = new InlayTakeoff.VinylFromRoll(15_000, 1219.2);
     return new InlayTakeoff(inlay.id(), inlay.name(), 13e6, film, 60_000, 9e6, dyes);
   }
