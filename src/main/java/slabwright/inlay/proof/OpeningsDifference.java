@@ -30,11 +30,13 @@ final class OpeningsDifference {
   record Straying(double most, Vec at, int places, double slivers, boolean even) {}
 
   private static final double TOLERANCE_MM = 0.02;
-  private static final double LEAST_STEP_MM = 0.5;
-  private static final double MOST_SAMPLES = 60_000;
+  private static final double LEAST_STEP_MM = 1;
+  private static final double MOST_SAMPLES = 20_000;
   private static final double FARTHEST_MM = 60;
   private static final double ON_EDGE_MM = 0.05;
   private static final double ROUND_PIECE = 1.6;
+  private static final double LEAST_FAT_MM = 0.15;
+  private static final double MOST_MITRE = 3;
   private static final double STRIP = 40;
   private static final double STRIP_THICK = 1.7;
   private static final double EVEN_SHARE = 0.7;
@@ -45,6 +47,9 @@ final class OpeningsDifference {
   private final Region plan;
   private final Region open;
   private final Bounds inside;
+  private final double fat;
+  private final ContourSegments planEdges;
+  private final ContourSegments openEdges;
   private final List<Region> missing = new ArrayList<>();
   private final List<Region> added = new ArrayList<>();
   private final List<Region> slivers = new ArrayList<>();
@@ -64,10 +69,13 @@ final class OpeningsDifference {
     this.plan = plan;
     this.open = open;
     this.inside = inside;
+    this.fat = fat;
+    planEdges = new ContourSegments(plan.rings());
+    openEdges = new ContourSegments(open.rings());
     Region here = Region.rectangle(inside);
-    sort(plan.minus(open).intersect(here), open, missing);
-    sort(open.minus(plan).intersect(here), plan, added);
-    straying = straying(fat);
+    sort(plan.minus(open).intersect(here), missing);
+    sort(open.minus(plan).intersect(here), added);
+    straying = measured();
   }
 
   List<Region> missing() {
@@ -94,15 +102,15 @@ final class OpeningsDifference {
     return sum;
   }
 
-  private void sort(Region difference, Region other, List<Region> pieces) {
+  private void sort(Region difference, List<Region> pieces) {
     for (Region part : difference.parts()) {
       Optional<Region> piece = piece(part);
-      if (piece.isPresent() && isStrip(part) && part.meets(other)) {
+      if (piece.isPresent() && isStrip(part) && !standsAlone(part)) {
         slivers.add(part);
         strips.add(part);
       } else if (piece.isPresent()) {
         pieces.add(piece.get());
-      } else if (part.area() < limits.pieceArea() && !part.meets(other)) {
+      } else if (part.area() < limits.pieceArea() && standsAlone(part)) {
         specks.add(part);
       } else {
         slivers.add(part);
@@ -123,6 +131,19 @@ final class OpeningsDifference {
     return large || fat ? Optional.of(thick) : Optional.empty();
   }
 
+  /** A whole opening or island too many or too few: its edge belongs to one drawing alone. */
+  private boolean standsAlone(Region part) {
+    boolean planned = true;
+    boolean drawn = true;
+    for (Ring ring : part.rings()) {
+      for (Vec p : ring.points()) {
+        planned &= planEdges.nearest(p, ON_EDGE_MM).isPresent();
+        drawn &= openEdges.nearest(p, ON_EDGE_MM).isPresent();
+      }
+    }
+    return planned != drawn;
+  }
+
   /** Long and hardly thicker than a piece must be: people see an edge that strays. */
   private boolean isStrip(Region part) {
     double length = part.boundaryLength();
@@ -130,12 +151,12 @@ final class OpeningsDifference {
         && part.offset(-STRIP_THICK * limits.pieceThick() / 2, TOLERANCE_MM).isEmpty();
   }
 
-  private Straying straying(double fat) {
+  private Straying measured() {
     List<EdgeSample> all = new ArrayList<>();
     List<Double> far = new ArrayList<>();
-    measure(plan.rings(), new ContourSegments(open.rings()), all, far);
+    measure(plan.rings(), openEdges, all, far);
     int fromPlan = all.size();
-    measure(open.rings(), new ContourSegments(plan.rings()), all, far);
+    measure(open.rings(), planEdges, all, far);
     long even = 0;
     for (int i = 0; i < fromPlan; i++) {
       even += Math.abs(far.get(i) - Math.abs(fat)) <= EVEN * Math.abs(fat) ? 1 : 0;
@@ -182,7 +203,7 @@ final class OpeningsDifference {
     for (int k = 0; k < beyond.size(); k += stride) {
       int i = beyond.get(k);
       Vec p = all.get(i).at();
-      if (!isEdgeOfPiece(p) && !becomesPiece(p, far.get(i))) {
+      if (!isCornerOfFat(p, far.get(i)) && !isEdgeOfPiece(p) && !becomesPiece(p, far.get(i))) {
         strips.removeIf(r -> isNear(List.of(r), p, ON_EDGE_MM));
         places += i - last > 2 * stride ? 1 : 0;
         last = i;
@@ -199,6 +220,32 @@ final class OpeningsDifference {
     }
     double thin = slivers.stream().mapToDouble(Region::area).sum();
     return new Straying(most, at, places, thin, within.even);
+  }
+
+  /** A corner of something fatter all round within the limit strays farther than its sides do. */
+  private boolean isCornerOfFat(Vec p, double far) {
+    double by = Math.abs(fat);
+    return by >= LEAST_FAT_MM
+        && by <= limits.edge()
+        && far <= Math.min(MOST_MITRE * limits.edge(), by / sharpestNear(p) + LEAST_FAT_MM);
+  }
+
+  /** Sine of half the angle of the sharpest planned corner near by; 1 without one. */
+  private double sharpestNear(Vec p) {
+    double reach = MOST_MITRE * limits.edge();
+    double sharpest = 1;
+    for (Ring ring : plan.rings()) {
+      List<Vec> c = ring.points();
+      for (int i = 0; i < c.size(); i++) {
+        Vec at = c.get(i);
+        if (Math.abs(at.x() - p.x()) <= reach && at.distanceTo(p) <= reach) {
+          Vec before = c.get((i + c.size() - 1) % c.size()).minus(at).unit();
+          Vec after = c.get((i + 1) % c.size()).minus(at).unit();
+          sharpest = Math.min(sharpest, before.minus(after).length() / 2);
+        }
+      }
+    }
+    return Math.max(sharpest, 1 / MOST_MITRE);
   }
 
   private boolean isEdgeOfPiece(Vec p) {

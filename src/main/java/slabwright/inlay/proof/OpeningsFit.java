@@ -22,6 +22,9 @@ record OpeningsFit(Affine map, double fat) {
   private static final int STEPS = 16;
   private static final double FIRST_REACH_SHARE = 0.03;
   private static final double NARROWER = 0.65;
+  private static final double MUCH_NARROWER = 0.2;
+  private static final double NEAR_MM = 1;
+  private static final double SETTLED_MM = 0.002;
   private static final double LAST_REACH_MM = 6;
   private static final double LIKE = 0.8;
   private static final double FLOOR_MM = 0.05;
@@ -43,9 +46,10 @@ record OpeningsFit(Affine map, double fat) {
   static OpeningsFit of(PlannedPiece sheet, ContourSegments drawn, double strainX, double strainY) {
     Solver solver = new Solver(sheet, drawn, strainX, strainY);
     double reach = FIRST_REACH_SHARE * solver.size * 2;
-    for (int i = 0; i < STEPS; i++) {
-      solver.step(Math.max(reach, LAST_REACH_MM));
-      reach *= NARROWER;
+    double moved = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < STEPS && (reach > LAST_REACH_MM || moved > SETTLED_MM); i++) {
+      moved = solver.step(Math.max(reach, LAST_REACH_MM));
+      reach *= moved < NEAR_MM ? MUCH_NARROWER : NARROWER;
     }
     return new OpeningsFit(solver.map(), solver.x[6]);
   }
@@ -76,7 +80,8 @@ record OpeningsFit(Affine map, double fat) {
           .then(Affine.move(middle.x(), middle.y()));
     }
 
-    void step(double reach) {
+    /** One round; gives the largest change of an unknown, mm. */
+    double step(double reach) {
       double[][] matrix = new double[UNKNOWNS][UNKNOWNS];
       double[] right = new double[UNKNOWNS];
       double weights = 0;
@@ -106,7 +111,13 @@ record OpeningsFit(Affine map, double fat) {
         }
       }
       hold(matrix, right, weights * STRAIN_HELD);
-      new SymmetricSystem(matrix, right).solve(HOLD).ifPresent(found -> x = found);
+      double[] found = new SymmetricSystem(matrix, right).solve(HOLD).orElse(x);
+      double change = 0;
+      for (int i = 0; i < UNKNOWNS; i++) {
+        change = Math.max(change, Math.abs(found[i] - x[i]));
+      }
+      x = found;
+      return change;
     }
 
     private void hold(double[][] matrix, double[] right, double w) {

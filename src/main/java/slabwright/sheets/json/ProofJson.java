@@ -42,7 +42,7 @@ public final class ProofJson {
     o.withArray("/notes");
     figures(report.figures(), o.putObject("figures"));
     limits(report.limits(), o.putObject("limits"));
-    o.put("frame", InlayJson.FRAME);
+    o.put("frame", words.say("sheets.inlay-json.frame"));
     return JsonText.line(o);
   }
 
