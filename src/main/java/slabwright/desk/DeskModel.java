@@ -70,7 +70,8 @@ record DeskModel(
             new TapedRooms(desk, keeper::plan),
             new TapeWalkJournal(desk, keeper::plan),
             job,
-            new ShopBookEditor(desk, keeper::plan, Path.of(System.getProperty("user.home", "."))),
+            new ShopBookEditor(
+                desk, keeper::plan, Path.of(System.getProperty("user.home", ".")), bench.words()),
             pages,
             new Releases(desk, keeper::plan, errands),
             errands,

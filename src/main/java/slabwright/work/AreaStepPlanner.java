@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import slabwright.site.Finish;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
@@ -50,13 +51,13 @@ final class AreaStepPlanner {
         List.of(
             StepSequence.StepDraft.pausing(
                 step.id() + ".machine",
-                step.name() + ", by machine",
+                Message.of("work.area-step-planner.by-machine", step.name()),
                 types.prep(step, StepMeans.MACHINE, filler),
                 step.machineTime(),
                 1),
             StepSequence.StepDraft.pausing(
                 step.id() + ".hand",
-                step.name() + (machine ? ", by hand" : ""),
+                machine ? Message.of("work.area-step-planner.by-hand", step.name()) : step.name(),
                 types.prep(step, StepMeans.HAND, filler),
                 step.handTime(),
                 hands)));
@@ -67,7 +68,10 @@ final class AreaStepPlanner {
 
   /** Before the floor: what falls off a top would scratch a finished one. */
   private void top(TopPlan job) {
-    String name = (job.foot().steps() > 1 ? "Grind steps: " : "Grind top: ") + job.foot().name();
+    Message name =
+        job.foot().steps() > 1
+            ? Message.of("work.area-step-planner.grind-steps", job.foot().name())
+            : Message.of("work.area-step-planner.grind-top", job.foot().name());
     chain.append(
         StepSequence.StepDraft.pausing(
             "top." + job.foot().id(), name, types.top(job.foot()), job.time(), 1));
@@ -76,7 +80,7 @@ final class AreaStepPlanner {
   private Figure<StepSequence.RecoatGap> filled() {
     return filler
         .map(p -> p.drying().recoatFrom().flatMap(t -> temperature().flatMap(t::at)))
-        .orElseGet(() -> Figure.missing("a filler"))
+        .orElseGet(() -> Figure.missing(Message.of("work.area-step-planner.a-filler")))
         .map(d -> new StepSequence.RecoatGap(d, Optional.empty()));
   }
 
@@ -84,9 +88,7 @@ final class AreaStepPlanner {
     return floor.area().slab().airC().isPresent()
         ? Figure.known(floor.area().slab().airC().getAsDouble())
         : Figure.refused(
-            "the air temperature of \""
-                + floor.area().name()
-                + "\" is not on the plan; measure it");
+            Message.of("work.area-step-planner.the-air-temperature-of-is", floor.area().name()));
   }
 
   private void coats(CoatPlan plan) {
@@ -101,11 +103,14 @@ final class AreaStepPlanner {
     Product p = plan.product();
     int people = plan.job().people().maybe().orElse(1);
     for (int i = 1; i <= plan.job().coats(); i++) {
-      String number = plan.job().coats() == 1 ? "" : ", coat " + i;
+      Message name =
+          plan.job().coats() == 1
+              ? Message.of("work.area-step-planner.only-coat", p.label())
+              : Message.of("work.area-step-planner.coat", p.label(), i);
       chain.append(
           new StepSequence.StepDraft(
               plan.stepId(i),
-              p.label() + number,
+              name,
               types.coat(plan, i),
               plan.coatTime(),
               people,
@@ -129,8 +134,7 @@ final class AreaStepPlanner {
   private record Window(Duration opens, Optional<Duration> closes) {
     Figure<StepSequence.RecoatGap> gap(String label) {
       return closes.filter(c -> c.compareTo(opens) < 0).isPresent()
-          ? Figure.refused(
-              label + " may be recoated only after its longest recoat time; check the shop book")
+          ? Figure.refused(Message.of("work.area-step-planner.may-be-recoated-only-after", label))
           : Figure.known(new StepSequence.RecoatGap(opens, closes));
     }
   }

@@ -2,6 +2,7 @@ package slabwright.work;
 
 import java.time.Duration;
 import java.util.List;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.InlayRates;
 import slabwright.work.book.RateArithmetic;
@@ -39,7 +40,7 @@ final class InlayStepPlanner {
     chain.append(
         StepSequence.StepDraft.pausing(
             id(inlay, plan, "lay"),
-            "Lay stencil: " + inlay.name(),
+            Message.of("work.inlay-step-planner.lay-stencil", inlay.name()),
             types.lay(inlay, plan),
             laying(inlay),
             layers));
@@ -50,7 +51,7 @@ final class InlayStepPlanner {
     chain.append(
         StepSequence.StepDraft.pausing(
             id(inlay, plan, "up"),
-            "Pull up stencil: " + inlay.name(),
+            Message.of("work.inlay-step-planner.pull-up-stencil", inlay.name()),
             types.pullUp(inlay, plan),
             pulling(inlay),
             1));
@@ -60,12 +61,12 @@ final class InlayStepPlanner {
       InlayTakeoff inlay, CoatPlan plan, double openings, int coat) {
     return new StepSequence.StepDraft(
         id(inlay, plan, "mist." + coat),
-        "Mist coat " + coat + ": " + inlay.name(),
+        Message.of("work.inlay-step-planner.mist-coat", coat, inlay.name()),
         types.mist(inlay, plan, coat),
         RateArithmetic.time(openings, rates.mist()),
         1,
         false,
-        Figure.missing("abrading"));
+        StepSequence.StepDraft.NO_ABRADING);
   }
 
   private static String id(InlayTakeoff inlay, CoatPlan plan, String step) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import slabwright.site.Site;
+import slabwright.units.Message;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ProductKind;
@@ -72,7 +73,10 @@ final class WorkPlanner {
     List<Figure<List<WorkStep>>> lists = new ArrayList<>();
     for (Draft d : drafts) {
       lists.add(AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), d.coats().coats(), book));
-      d.coats().unknown().forEach(id -> lists.add(Figure.missing("the product \"" + id + "\"")));
+      d.coats()
+          .unknown()
+          .forEach(
+              id -> lists.add(Figure.missing(Message.of("work.work-planner.the-product", id))));
     }
     return Figure.all(lists).map(l -> l.stream().flatMap(List::stream).toList());
   }
@@ -119,8 +123,7 @@ final class WorkPlanner {
   private static Figure<When> fitting(When w) {
     return WorkingWeek.fits(w.from(), w.length())
         ? Figure.known(w)
-        : Figure.refused(
-            "a working day lasts an hour or more and ends by midnight; correct the crew's hours");
+        : Figure.refused(Message.of("work.work-planner.a-working-day-lasts-an"));
   }
 
   private static Figure<WorkingWeek> hours(Crew crew) {

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import slabwright.drawing.Text;
 import slabwright.sheets.json.WorkJson;
 import slabwright.sheets.page.PaperSize;
+import slabwright.words.Words;
+import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.handover.Scope;
 
@@ -43,14 +45,16 @@ class AdviceLogTest {
   void what_is_declined_stands_in_full_over_a_line_to_sign() {
     String page = texts().stream().collect(Collectors.joining(" "));
     for (Scope.GivenAdvice g : Scope.of(PLAN).declined()) {
-      assertThat(page).contains(g.words() + " This advice was " + g.status() + ".");
+      assertThat(page)
+          .contains(Said.of(g.words()) + " This advice was " + Said.of(g.status()) + ".");
     }
     assertThat(count("client, does not take this advice")).isEqualTo(1);
   }
 
   @Test
   void the_report_has_the_plans_ids_with_who_and_when() throws JsonProcessingException {
-    JsonNode log = new ObjectMapper().readTree(WorkJson.write(PLAN)).at("/scope/advice");
+    JsonNode log =
+        new ObjectMapper().readTree(WorkJson.write(PLAN, Words.english())).at("/scope/advice");
     for (JsonNode given : log) {
       boolean terrace = given.get("key").asText().equals("terrace/moisture-test");
       assertThat(given.get("declined").asBoolean()).isEqualTo(terrace);

@@ -25,7 +25,6 @@ import slabwright.work.coat.LanePlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.LateStart;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.rule.RuleNote;
 
 /** The tram hall as a whole, planned by the invented shop book. */
 class WorkPlanTest {
@@ -43,7 +42,7 @@ class WorkPlanTest {
 
   @Test
   void the_proud_trench_is_levelled_before_anything_else() {
-    assertThat(PLAN.days().maybe().orElseThrow().steps().get(0).task().name())
+    assertThat(Said.of(PLAN.days().maybe().orElseThrow().steps().get(0).task().name()))
         .isEqualTo("Grind flush: drain trench");
   }
 
@@ -82,7 +81,7 @@ class WorkPlanTest {
     WorkPlan plan = WorkSamples.plan(withAir(new AirSpace(hallOf(SITE).air().ceiling(), 0, 1)));
     assertThat(screening(plan).stated()).isEmpty();
     ScheduledStep dye = step(plan, HALL + "/coat.1.base-dye.1");
-    assertThat(dye.task().keepOut().orElseThrow().reason()).contains("does not clear");
+    assertThat(Said.of(dye.task().keepOut().orElseThrow().reason())).contains("does not clear");
     assertThat(dye.end().plus(dye.task().keepOut().orElseThrow().after()))
         .isEqualTo(plan.days().maybe().orElseThrow().end());
   }
@@ -95,7 +94,7 @@ class WorkPlanTest {
     assertThat(mist).isLessThan(dye);
     double layer =
         screening(PLAN).stated().orElseThrow().steps().stream()
-            .filter(s -> s.name().contains("coat 1"))
+            .filter(s -> Said.of(s.name()).contains("coat 1"))
             .map(s -> ((ClearingTime.After) s.layerToHealth()).minutes())
             .findFirst()
             .orElseThrow();
@@ -118,7 +117,7 @@ class WorkPlanTest {
   @Test
   void without_a_ceiling_height_the_air_is_asked_for_and_the_days_are_there() {
     WorkPlan plan = WorkSamples.plan(withAir(new AirSpace(Optional.empty(), 3400, 3)));
-    assertThat(hall(plan).air().text(Object::toString))
+    assertThat(Said.of(hall(plan).air().text(Object::toString)))
         .contains("ceiling height")
         .contains("measure");
     assertThat(plan.days().isKnown()).isTrue();
@@ -136,7 +135,7 @@ class WorkPlanTest {
     WorkPlan plan =
         WorkSamples.plan(SITE, WorkSamples.bookWith("product", "sealer", "coverage", "?"));
     CoatPlan sealer = hall(plan).coat("sealer").orElseThrow();
-    assertThat(sealer.kits().text(Object::toString))
+    assertThat(Said.of(sealer.kits().text(Object::toString)))
         .isEqualTo("not in the shop book: coverage of sealer");
     assertThat(plan.days().isKnown()).isTrue();
   }
@@ -145,7 +144,7 @@ class WorkPlanTest {
   void a_missing_rate_leaves_the_day_plan_open_by_name() {
     WorkPlan plan =
         WorkSamples.plan(SITE, WorkSamples.bookWith("prep", "", "trench levelling", "?"));
-    assertThat(plan.days().text(Object::toString))
+    assertThat(Said.of(plan.days().text(Object::toString)))
         .isEqualTo("not in the shop book: trench levelling of prep");
   }
 
@@ -156,7 +155,8 @@ class WorkPlanTest {
     assertThat(screening(plan).steps()).hasSize(2 + 3);
     assertThat(screening(plan).closed().peakLel())
         .isCloseTo(screening(PLAN).closed().peakLel(), within(1e-3));
-    assertThat(hall(plan).air().maybe().orElseThrow().assumption()).contains("no day plan yet");
+    assertThat(Said.of(hall(plan).air().maybe().orElseThrow().assumption()))
+        .contains("no day plan yet");
   }
 
   @Test
@@ -171,8 +171,8 @@ class WorkPlanTest {
 
   private static String slipClass(FloorArea area) {
     return hall(WorkSamples.plan(with(area))).notes().stream()
-        .filter(n -> n.subject().equals("Slip"))
-        .map(RuleNote::rule)
+        .filter(n -> Said.of(n.subject()).equals("Slip"))
+        .map(n -> Said.of(n.rule()))
         .findFirst()
         .orElseThrow();
   }
@@ -192,9 +192,10 @@ class WorkPlanTest {
 
   @Test
   void the_calendar_needs_a_start_date() {
-    assertThat(PLAN.calendar(Instant.EPOCH).text(s -> s)).startsWith("BEGIN:VCALENDAR");
+    assertThat(Said.of(PLAN.calendar(Instant.EPOCH, Said::of).text(s -> s)))
+        .startsWith("BEGIN:VCALENDAR");
     Site undated = SITE.withStart(Optional.empty());
-    assertThat(WorkSamples.plan(undated).calendar(Instant.EPOCH).text(s -> s))
+    assertThat(Said.of(WorkSamples.plan(undated).calendar(Instant.EPOCH, Said::of).text(s -> s)))
         .contains("no start date");
   }
 
@@ -223,7 +224,7 @@ class WorkPlanTest {
             s.humidity(),
             s.vapourBarrier());
     WorkPlan plan = WorkSamples.plan(with(hallOf(SITE).withSlab(hot)));
-    assertThat(hall(plan).coat("topcoat").orElseThrow().batches().text(Object::toString))
+    assertThat(Said.of(hall(plan).coat("topcoat").orElseThrow().batches().text(Object::toString)))
         .contains("working time of topcoat")
         .contains("35 °C");
   }
@@ -232,11 +233,12 @@ class WorkPlanTest {
   void a_kit_that_can_not_be_laid_in_time_asks_for_hands() {
     ShopBook slow = WorkSamples.bookWith("product", "topcoat", "laying rate", "200 ft2/h");
     assertThat(
-            hall(WorkSamples.plan(SITE, slow))
-                .coat("topcoat")
-                .orElseThrow()
-                .batches()
-                .text(b -> ""))
+            Said.of(
+                hall(WorkSamples.plan(SITE, slow))
+                    .coat("topcoat")
+                    .orElseThrow()
+                    .batches()
+                    .text(b -> "")))
         .startsWith("add hands");
   }
 

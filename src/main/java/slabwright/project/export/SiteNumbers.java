@@ -19,7 +19,7 @@ record SiteNumbers(SiteResult result, Words words) {
 
   /** Passes, coats, air and days: JSON. */
   String work() {
-    return WorkJson.write(result.work());
+    return WorkJson.write(result.work(), words);
   }
 
   /** The quantities as a table: CSV. */

@@ -21,7 +21,12 @@ import slabwright.work.air.LimitComparison;
 import slabwright.work.air.StepAirFigures;
 
 /** The screening of one floor area's air: picture, figures, limits, and the air it needs. */
-record AirColumn(AirScreening air, String assumption, UnitSystem units, JobClock clock) {
+record AirColumn(
+    AirScreening air,
+    String assumption,
+    UnitSystem units,
+    JobClock clock,
+    slabwright.words.Words words) {
   private static final double CUBIC_FOOT_M3 = 0.3048 * 0.3048 * 0.3048;
 
   void addTo(List<Block> blocks) {
@@ -58,7 +63,7 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units, JobClock
     rows.add(row("fresh air", f -> f.airflow() > 0 ? flow(f.airflow()) : "none"));
     rows.add(row("peak, room mean", f -> ofLel(f.peakLel())));
     rows.add(row("peak, all in the lowest metre", f -> ofLel(f.layerPeakLel())));
-    rows.add(row("reached during", AirFigures::peakStep));
+    rows.add(row("reached during", f -> words.say(f.peakStep())));
     rows.add(
         row(
             "8-hour limits, all solvents together",
@@ -77,7 +82,7 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units, JobClock
     for (StepAirFigures s : figures.steps()) {
       rows.add(
           List.of(
-              TableCell.of(s.name() + ", from " + clock.moment(s.from())),
+              TableCell.of(words.say(s.name()) + ", from " + clock.moment(s.from())),
               TableCell.of(Words.percent(s.peakLel())),
               TableCell.of(Words.percent(s.layerPeakLel())),
               TableCell.of(clearing(s.layerToHealth()))));

@@ -41,15 +41,15 @@ public final class CautionSheet {
             Optional.empty(),
             List.of());
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Paragraph(WorkPlan.NOTICE));
-    blocks.add(new Paragraph(plan.book().origin()));
+    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
+    blocks.add(new Paragraph(context.words().say(plan.book().origin())));
     blocks.add(new Gap(2));
     Optional<AirPlan> air = work.air().maybe();
     if (air.isPresent()) {
       air(blocks, air.get());
     } else {
       blocks.add(new Heading("Air"));
-      blocks.add(new CautionBlock("Not computed", work.air().text(a -> "")));
+      blocks.add(new CautionBlock("Not computed", context.words().say(work.air().text(a -> ""))));
     }
     rules(blocks);
     return ColumnPages.of(context.page(), draft, blocks);
@@ -59,7 +59,12 @@ public final class CautionSheet {
     air.screening()
         .ifPresent(
             s ->
-                new AirColumn(s, air.assumption(), context.units(), JobClock.of(plan))
+                new AirColumn(
+                        s,
+                        context.words().say(air.assumption()),
+                        context.units(),
+                        JobClock.of(plan),
+                        context.words())
                     .addTo(blocks));
     if (air.fire().applies()) {
       blocks.add(
@@ -89,7 +94,7 @@ public final class CautionSheet {
     }
     blocks.add(new Heading("Rules that apply"));
     for (RuleNote n : work.notes()) {
-      blocks.add(new RuleBlock(n));
+      blocks.add(new RuleBlock(n, context.words()));
     }
     blocks.add(new Gap(3));
   }

@@ -27,7 +27,7 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
     List<Block> blocks = new ArrayList<>();
     Figure<Optional<Batches>> batches = coat.batches();
     if (!batches.isKnown()) {
-      blocks.add(new CautionBlock("Batches", batches.text(b -> "")));
+      blocks.add(new CautionBlock("Batches", context.words().say(batches.text(b -> ""))));
     }
     coat.mixed()
         .ifPresent(
@@ -68,8 +68,9 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
   }
 
   private String words(Batches b) {
-    String open = coat.at(coat.product().mixing().workingTime()).text(Words::time);
-    String mixing = coat.product().mixing().mixingTime().text(Words::time);
+    String open =
+        context.words().say(coat.at(coat.product().mixing().workingTime()).text(Words::time));
+    String mixing = context.words().say(coat.product().mixing().mixingTime().text(Words::time));
     return "Each can be laid for "
         + open
         + " from the start of mixing at the temperature on the plan; mixing takes "

@@ -13,7 +13,7 @@ record CoatWords(CoatPlan coat, SheetContext context) {
     String takes =
         context.length(coat.job().cutIn())
             + " by brush or small roller, "
-            + coat.cutIn().text(Words::time)
+            + context.words().say(coat.cutIn().text(Words::time))
             + " for one person. ";
     return takes
         + coat.cutInOutlastsWetEdge()
@@ -23,14 +23,14 @@ record CoatWords(CoatPlan coat, SheetContext context) {
                     outlasts
                         ? "! That outlasts the wet edge: cut in as you go, only as far ahead as the"
                             + " roller follows within "
-                            + coat.wetEdge().text(Words::time)
+                            + context.words().say(coat.wetEdge().text(Words::time))
                             + "."
                         : "✓ The edge stays wet longer: cut in all round first.")
             .orElse("? Whether it outlasts the wet edge is not known: " + whyNot());
   }
 
   private String whyNot() {
-    return coat.cutInOutlastsWetEdge().text(x -> "") + ".";
+    return context.words().say(coat.cutInOutlastsWetEdge().text(x -> "")) + ".";
   }
 
   /** Whether lanes are lapped while their edge is wet; empty for a coat without lanes. */
@@ -45,10 +45,10 @@ record CoatWords(CoatPlan coat, SheetContext context) {
       return "? "
           + oldest
           + "how long it stays wet is not known: "
-          + coat.wetEdge().text(t -> "")
+          + context.words().say(coat.wetEdge().text(t -> ""))
           + ".";
     }
-    String open = "it stays wet for " + coat.wetEdge().text(Words::time) + ".";
+    String open = "it stays wet for " + context.words().say(coat.wetEdge().text(Words::time)) + ".";
     return coat.keepsWetEdge().maybe().orElse(false)
         ? "✓ " + oldest + open
         : "✕ " + oldest + open + " Add hands, or divide the floor at a joint.";

@@ -30,7 +30,7 @@ import slabwright.work.days.TimeSpan;
  *
  * @param dated whether the days are real dates
  */
-record DayChart(DayBars bars, boolean dated) implements Block {
+record DayChart(DayBars bars, boolean dated, slabwright.words.Words words) implements Block {
   private static final double NAMES = 0.27;
   private static final double LEAST_DAY = 9;
 
@@ -153,7 +153,7 @@ record DayChart(DayBars bars, boolean dated) implements Block {
     List<Ink> inks = new ArrayList<>(nights(height, width));
     TextStyle style = row.critical() ? type.strong() : type.body();
     double room = width * NAMES - 3;
-    String name = (row.critical() ? "● " : "") + row.name();
+    String name = (row.critical() ? "● " : "") + words.say(row.name());
     inks.add(
         Text.start(new Vec(0, 4.2 * k), TextMeasure.fittedBeforeComma(name, style, room), style));
     for (DayBars.Kind kind : DayBars.Kind.values()) {

@@ -13,6 +13,7 @@ import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.Words;
+import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
@@ -41,7 +42,7 @@ public final class DayPlanSheet {
             List.of());
     Optional<DayPlan> days = plan.days().maybe();
     if (days.isEmpty()) {
-      String why = plan.days().text(d -> "");
+      String why = context.words().say(plan.days().text(d -> ""));
       return ColumnPages.of(
           context.page(),
           draft,
@@ -52,9 +53,17 @@ public final class DayPlanSheet {
 
   private List<PageDraft> pages(PageDraft draft, DayPlan days) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new DayChart(DayBars.of(days), plan.dated()));
-    blocks.add(new Paragraph(together() + " " + WorkPlan.NOTICE + " " + plan.book().origin()));
-    plan.table().maybe().ifPresent(t -> blocks.addAll(new StepList(t, plan.dated()).blocks()));
+    blocks.add(new DayChart(DayBars.of(days), plan.dated(), context.words()));
+    blocks.add(
+        new Paragraph(
+            context.words().say(together())
+                + " "
+                + context.words().say(WorkPlan.NOTICE)
+                + " "
+                + context.words().say(plan.book().origin())));
+    plan.table()
+        .maybe()
+        .ifPresent(t -> blocks.addAll(new StepList(t, plan.dated(), context.words()).blocks()));
     List<PageDraft> drafts = new ArrayList<>();
     for (List<Ink> inks : ColumnLayout.whole(context.page(), 1, blocks)) {
       drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks));
@@ -62,7 +71,7 @@ public final class DayPlanSheet {
     return drafts;
   }
 
-  private String together() {
+  private Message together() {
     return plan.table()
         .text(
             t ->
@@ -73,7 +82,7 @@ public final class DayPlanSheet {
                         Words.time(t.personTime())));
   }
 
-  private static Block notice() {
-    return new CautionBlock("Estimate", WorkPlan.NOTICE);
+  private Block notice() {
+    return new CautionBlock("Estimate", context.words().say(WorkPlan.NOTICE));
   }
 }

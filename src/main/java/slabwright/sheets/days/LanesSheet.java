@@ -128,7 +128,7 @@ public final class LanesSheet {
     blocks.add(pace());
     blocks.add(new Heading("Key"));
     blocks.add(key());
-    blocks.add(new Paragraph(WorkPlan.NOTICE));
+    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
     blocks.add(new Paragraph(origin));
     return blocks;
   }

@@ -19,7 +19,7 @@ import slabwright.work.days.KeepOutPeriod;
  *
  * @param dated whether the days are real dates
  */
-record StepList(DayTable table, boolean dated) {
+record StepList(DayTable table, boolean dated, slabwright.words.Words words) {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     if (!table.others().isEmpty()) {
@@ -44,7 +44,7 @@ record StepList(DayTable table, boolean dated) {
       rows.add(
           List.of(
               TableCell.of(o.area()),
-              TableCell.of(o.reason()),
+              TableCell.of(words.say(o.reason())),
               TableCell.of(Words.moment(o.span().start(), dated)),
               TableCell.of(Words.moment(o.span().end(), dated))));
     }
@@ -95,15 +95,16 @@ record StepList(DayTable table, boolean dated) {
     return cells;
   }
 
-  private static String name(DayTable.Line l) {
-    return l.area().isEmpty() ? l.name() : l.name() + " · " + l.area();
+  private String name(DayTable.Line l) {
+    String name = words.say(l.name());
+    return l.area().isEmpty() ? name : name + " · " + l.area();
   }
 
-  private static String late(DayTable.Late late) {
+  private String late(DayTable.Late late) {
     String end =
         late.later()
             .map(d -> d.isZero() ? "no change" : Words.days(d) + " later")
-            .orElse("✕ " + late.why());
+            .orElse("✕ " + words.say(late.why()));
     int abrade = late.abrade().size();
     return abrade == 0 ? end : end + ", abrade " + (abrade == 1 ? "first" : abrade + " coats");
   }

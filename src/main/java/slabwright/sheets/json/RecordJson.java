@@ -16,6 +16,8 @@ import java.util.Set;
 import slabwright.shape.Region;
 import slabwright.site.AdviceId;
 import slabwright.units.Length;
+import slabwright.units.Message;
+import slabwright.words.Words;
 import slabwright.work.book.Figure;
 
 /**
@@ -27,14 +29,16 @@ final class RecordJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final Set<Class<?>> leftOut;
+  private final Words words;
 
   /**
    * A writer.
    *
    * @param leftOut inputs that results carry along and that are reported elsewhere
    */
-  RecordJson(Set<Class<?>> leftOut) {
+  RecordJson(Set<Class<?>> leftOut, Words words) {
     this.leftOut = Set.copyOf(leftOut);
+    this.words = words;
   }
 
   /** The node of a value; empty for what is absent or left out. */
@@ -47,6 +51,9 @@ final class RecordJson {
     }
     if (value instanceof Optional<?> optional) {
       return optional.flatMap(this::node);
+    }
+    if (value instanceof Message m) {
+      return Optional.of(NODES.textNode(words.say(m)));
     }
     if (value instanceof Collection<?> list) {
       return Optional.of(list(list));
@@ -63,10 +70,9 @@ final class RecordJson {
     }
     ObjectNode o = NODES.objectNode();
     if (figure instanceof Figure.Missing<?> missing) {
-      ArrayNode names = o.putArray("notInTheShopBook");
-      missing.names().forEach(names::add);
+      o.set("notInTheShopBook", list(missing.names()));
     } else if (figure instanceof Figure.Refused<?> refused) {
-      o.put("refused", refused.why());
+      node(refused.why()).ifPresent(why -> o.set("refused", why));
     }
     return Optional.of(o);
   }

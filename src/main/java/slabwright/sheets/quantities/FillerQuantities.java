@@ -49,9 +49,12 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
         List.of(
             List.of(
                 TableCell.of("taken off the floor"),
-                TableCell.of(work.prep().dust().text(kg -> QuantityFormat.number(kg, 1) + " kg"))),
+                TableCell.of(
+                    context
+                        .words()
+                        .say(work.prep().dust().text(kg -> QuantityFormat.number(kg, 1) + " kg")))),
             List.of(
                 TableCell.of("vacuum bags, tops and steps included"),
-                TableCell.of(work.bags().text(n -> n.toString())))));
+                TableCell.of(context.words().say(work.bags().text(n -> n))))));
   }
 }

@@ -11,6 +11,7 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.page.Words;
 import slabwright.site.Exposure;
+import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.prep.ExposureChange;
 import slabwright.work.prep.PrepPlan;
@@ -34,12 +35,16 @@ final class PrepQuantities {
     blocks.add(new Heading("Aggregate to show"));
     blocks.add(new Paragraph(wanted()));
     if (!prep.steps().isEmpty()) {
-      blocks.add(new Paragraph(prep.bond().sentence()));
+      blocks.add(new Paragraph(said(prep.bond().sentence())));
     }
     QuantitiesSheet.section(blocks, "Where it will look different", changes());
     QuantitiesSheet.section(blocks, "Prep, step by step", steps());
     QuantitiesSheet.section(blocks, "Grinding by zone, all passes", zones());
     return blocks;
+  }
+
+  private String said(Message m) {
+    return context.words().say(m);
   }
 
   private String wanted() {
@@ -48,7 +53,7 @@ final class PrepQuantities {
         .map(
             c ->
                 "Wanted: %s. Chart before 2017: %s. Chart since 2017: %s."
-                    .formatted(word, c.before2017(), c.since2017()))
+                    .formatted(word, said(c.before2017()), said(c.since2017())))
         .orElse("How much aggregate shall show is not chosen yet: no grinding is planned.");
   }
 
@@ -64,7 +69,10 @@ final class PrepQuantities {
   private TableBlock changes() {
     List<List<TableCell>> rows = new ArrayList<>();
     for (ExposureChange c : prep.changes()) {
-      rows.add(List.of(TableCell.bold(c.zone()), TableCell.of(c.looks() + " → " + c.dye())));
+      rows.add(
+          List.of(
+              TableCell.bold(said(c.zone())),
+              TableCell.of(said(c.looks()) + " → " + said(c.dye()))));
     }
     return TableBlock.of(
         List.of(TableColumn.narrow("zone"), TableColumn.words("looks → what dye does")), rows);
@@ -75,11 +83,11 @@ final class PrepQuantities {
     for (PrepStep s : prep.steps()) {
       rows.add(
           List.of(
-              TableCell.of(s.name()),
+              TableCell.of(said(s.name())),
               TableCell.of(context.bareArea(s.machine())),
-              TableCell.of(s.machineTime().text(Words::time)),
+              TableCell.of(said(s.machineTime().text(Words::time))),
               TableCell.of(context.bareArea(s.hand())),
-              TableCell.of(s.handTime().text(Words::time))));
+              TableCell.of(said(s.handTime().text(Words::time)))));
     }
     return new TableBlock(
         List.of(
@@ -92,9 +100,9 @@ final class PrepQuantities {
         List.of(
             TableCell.of("All steps"),
             TableCell.of(""),
-            TableCell.of(prep.machineTime().text(Words::time)),
+            TableCell.of(said(prep.machineTime().text(Words::time))),
             TableCell.of(""),
-            TableCell.of(prep.handTime().text(Words::time))));
+            TableCell.of(said(prep.handTime().text(Words::time)))));
   }
 
   private TableBlock zones() {
@@ -102,11 +110,11 @@ final class PrepQuantities {
     for (ZoneHours z : prep.byZone()) {
       rows.add(
           List.of(
-              TableCell.of(z.zone().name() + " (" + z.zone().kind().word() + ")"),
+              TableCell.of(said(z.zone().name()) + " (" + said(z.zone().kind().word()) + ")"),
               TableCell.of(context.bareArea(z.zone().machine())),
-              TableCell.of(z.machine().text(Words::time)),
+              TableCell.of(said(z.machine().text(Words::time))),
               TableCell.of(context.bareArea(z.zone().hand())),
-              TableCell.of(z.hand().text(Words::time))));
+              TableCell.of(said(z.hand().text(Words::time)))));
     }
     return TableBlock.of(
         List.of(

@@ -43,8 +43,16 @@ final class TopQuantities {
     jobs.stream()
         .filter(j -> !j.time().isKnown())
         .forEach(
-            j -> blocks.add(new Paragraph(j.foot().name() + ": " + j.time().text(Words::time))));
-    blocks.add(new Paragraph(treads + TopPlan.LEFT_OUT + " " + TopPlan.CAUTION));
+            j ->
+                blocks.add(
+                    new Paragraph(
+                        j.foot().name() + ": " + context.words().say(j.time().text(Words::time)))));
+    blocks.add(
+        new Paragraph(
+            treads
+                + context.words().say(TopPlan.LEFT_OUT)
+                + " "
+                + context.words().say(TopPlan.CAUTION)));
     blocks.add(new Gap(3));
     return blocks;
   }
@@ -82,8 +90,8 @@ final class TopQuantities {
             List.of(
                 TableCell.of(job.foot().name()),
                 TableCell.of(pass.grit()),
-                TableCell.of(pass.face().text(Words::time)),
-                TableCell.of(pass.edge().text(Words::time))));
+                TableCell.of(context.words().say(pass.face().text(Words::time))),
+                TableCell.of(context.words().say(pass.edge().text(Words::time)))));
       }
     }
     return TableBlock.of(

@@ -15,6 +15,7 @@ import slabwright.sheets.page.SignatureLine;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.CostLine;
@@ -42,8 +43,8 @@ public final class ScopeSheet {
             Optional.empty(),
             List.of());
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Paragraph(WorkPlan.NOTICE));
-    blocks.add(new Paragraph(plan.book().origin()));
+    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
+    blocks.add(new Paragraph(context.words().say(plan.book().origin())));
     blocks.add(new Gap(2));
     sentences(blocks, "Included", scope.included());
     sentences(blocks, "Not included", scope.excluded());
@@ -54,23 +55,25 @@ public final class ScopeSheet {
     return ColumnPages.of(context.page(), draft, blocks);
   }
 
-  private static void sentences(List<Block> blocks, String heading, List<String> lines) {
+  private void sentences(List<Block> blocks, String heading, List<Message> lines) {
     if (!lines.isEmpty()) {
       blocks.add(new Heading(heading));
-      List<List<TableCell>> rows = lines.stream().map(l -> List.of(TableCell.of(l))).toList();
+      List<List<TableCell>> rows =
+          lines.stream().map(l -> List.of(TableCell.of(context.words().say(l)))).toList();
       blocks.add(TableBlock.of(List.of(TableColumn.words("")), rows));
       blocks.add(new Gap(3));
     }
   }
 
-  private static void cost(List<Block> blocks, Cost cost) {
+  private void cost(List<Block> blocks, Cost cost) {
     List<List<TableCell>> rows = new ArrayList<>();
     for (CostLine l : cost.lines()) {
       rows.add(
           List.of(
-              TableCell.of(l.what() + " (" + l.source() + ")"),
-              TableCell.of(l.quantity().text(q -> q)),
-              TableCell.of(l.unitPrice().text(BigDecimal::toPlainString)),
+              TableCell.of(
+                  context.words().say(l.what()) + " (" + context.words().say(l.source()) + ")"),
+              TableCell.of(context.words().say(l.quantity().text(q -> q))),
+              TableCell.of(context.words().say(l.unitPrice().text(BigDecimal::toPlainString))),
               TableCell.of(l.amount().maybe().map(BigDecimal::toPlainString).orElse("open"))));
     }
     boolean whole = cost.total().isKnown();
@@ -98,7 +101,7 @@ public final class ScopeSheet {
     for (Scope.GivenAdvice g : scope.advice()) {
       TableCell tick = g.declined() ? TableCell.of("") : new TableCell.Tick();
       TableCell standing = g.declined() ? TableCell.bold("declined") : TableCell.of("open");
-      rows.add(List.of(standing, TableCell.of(g.words()), tick));
+      rows.add(List.of(standing, TableCell.of(context.words().say(g.words())), tick));
     }
     blocks.add(
         TableBlock.of(
@@ -107,7 +110,13 @@ public final class ScopeSheet {
                 TableColumn.words("advice given"),
                 TableColumn.narrow("declines")),
             rows));
-    scope.declined().forEach(g -> blocks.add(new DeclinedBlock(g.words(), g.status())));
+    scope
+        .declined()
+        .forEach(
+            g ->
+                blocks.add(
+                    new DeclinedBlock(
+                        context.words().say(g.words()), context.words().say(g.status()))));
     blocks.add(new Gap(3));
   }
 }

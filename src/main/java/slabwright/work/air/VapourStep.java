@@ -1,6 +1,7 @@
 package slabwright.work.air;
 
 import java.util.List;
+import slabwright.units.Message;
 import slabwright.work.step.StepType;
 
 /**
@@ -11,7 +12,7 @@ import slabwright.work.step.StepType;
  * @param minutes how long it is laid
  */
 public record VapourStep(
-    StepType type, String name, double from, double minutes, List<Liquid> liquids) {
+    StepType type, Message name, double from, double minutes, List<Liquid> liquids) {
   public VapourStep {
     liquids = List.copyOf(liquids);
     if (!(minutes > 0)) {

@@ -3,6 +3,7 @@ package slabwright.work.days;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.work.step.StepType;
 
 /**
@@ -21,7 +22,7 @@ import slabwright.work.step.StepType;
  */
 public record WorkStep(
     String id,
-    String name,
+    Message name,
     String area,
     StepType type,
     Duration length,

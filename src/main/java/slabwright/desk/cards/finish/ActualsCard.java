@@ -14,6 +14,7 @@ import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.project.SiteResult;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
 
@@ -25,6 +26,7 @@ public final class ActualsCard extends Card {
   private final ShopBookEditor keeper;
   private final SiteComputation job;
   private final FieldRows rows;
+  private final Words words;
   private final Map<WriteBack.Actual, String> typed = new LinkedHashMap<>();
   private WriteBack.ActualKind what = WriteBack.ActualKind.USED;
   private List<Object> shown = List.of();
@@ -32,6 +34,7 @@ public final class ActualsCard extends Card {
   public ActualsCard(DeskContext bench, SiteComputation job, ShopBookEditor keeper) {
     super("After the job");
     this.keeper = keeper;
+    this.words = bench.words();
     this.job = job;
     rows = new FieldRows(bench.desk());
     body().getChildren().add(rows);
@@ -50,7 +53,7 @@ public final class ActualsCard extends Card {
             () -> what,
             this::show)
         .setId("actual-what");
-    rows.getChildren().add(Controls.sentence("The " + what.asks() + ":", "card-hint"));
+    rows.getChildren().add(Controls.sentence("The " + words.say(what.asks()) + ":", "card-hint"));
     WriteBack.askable(plan).stream().filter(a -> a.what() == what).forEach(this::field);
     changes();
   }
@@ -71,8 +74,8 @@ public final class ActualsCard extends Card {
       refresh();
       return Parsed.ok(text);
     }
-    Optional<Parsed<WriteBack.Result>> tried = result(List.of(filled(a, text)));
-    if (tried.isPresent() && tried.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
+    Optional<Parsed<WriteBack.NewBook>> tried = result(List.of(filled(a, text)));
+    if (tried.isPresent() && tried.get() instanceof Parsed.Bad<WriteBack.NewBook> bad) {
       return bad;
     }
     typed.put(a, text.strip());
@@ -84,30 +87,30 @@ public final class ActualsCard extends Card {
     return new WriteBack.Actual(a.what(), a.name(), text.strip());
   }
 
-  private Optional<Parsed<WriteBack.Result>> result(List<WriteBack.Actual> measured) {
-    return work().flatMap(w -> keeper.text().map(t -> WriteBack.of(w, t, measured)));
+  private Optional<Parsed<WriteBack.NewBook>> result(List<WriteBack.Actual> measured) {
+    return work().flatMap(w -> keeper.text().map(t -> words.parsed(WriteBack.of(w, t, measured))));
   }
 
   /** What would be written, old and new, with the button that does it. */
   private void changes() {
     List<WriteBack.Actual> measured = new ArrayList<>();
     typed.forEach((a, text) -> measured.add(filled(a, text)));
-    Optional<Parsed<WriteBack.Result>> result = result(measured);
+    Optional<Parsed<WriteBack.NewBook>> result = result(measured);
     if (measured.isEmpty() || result.isEmpty()) {
       return;
     }
-    if (result.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
+    if (result.get() instanceof Parsed.Bad<WriteBack.NewBook> bad) {
       rows.getChildren().add(FindingRow.look(bad.why()).row());
       return;
     }
-    WriteBack.Result r = result.get().orThrow();
-    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(c.sentence())));
+    WriteBack.NewBook r = result.get().orThrow();
+    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(words.say(c.sentence()))));
     var write = Controls.button("Write into the shop book", "link", () -> write(r));
     write.setId("actual-write");
     rows.getChildren().add(write);
   }
 
-  private void write(WriteBack.Result r) {
+  private void write(WriteBack.NewBook r) {
     typed.clear();
     keeper.write(r.text(), "");
   }

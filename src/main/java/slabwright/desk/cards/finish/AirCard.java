@@ -42,7 +42,7 @@ public final class AirCard extends Card {
     rows.clear();
     Optional<AirPlan> air = figure.maybe();
     if (air.isEmpty()) {
-      rows.getChildren().add(FindingRow.look(figure.text(a -> "")).row());
+      rows.getChildren().add(FindingRow.look(bench.words().say(figure.text(a -> ""))).row());
       return;
     }
     Optional<AirScreening> s = air.get().screening();
@@ -55,8 +55,9 @@ public final class AirCard extends Card {
       s.get().stated().ifPresent(f -> figures("fan as stated", f));
     }
     air.get().advice().forEach(a -> rows.getChildren().add(FindingRow.look(a).row()));
-    if (!air.get().assumption().isBlank()) {
-      rows.getChildren().add(Controls.sentence(air.get().assumption(), "card-hint"));
+    String taken = bench.words().say(air.get().assumption());
+    if (!taken.isBlank()) {
+      rows.getChildren().add(Controls.sentence(taken, "card-hint"));
     }
     rows.getChildren().add(Controls.sentence(AirScreening.NOTICE, "card-hint"));
   }

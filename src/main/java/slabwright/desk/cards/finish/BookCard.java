@@ -9,6 +9,7 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.book.BookField;
 import slabwright.work.book.BookForm;
 
@@ -21,12 +22,14 @@ public final class BookCard extends Card {
 
   private final ShopBookEditor keeper;
   private final FieldRows rows;
+  private final Words words;
   private String section = "crew";
   private List<Object> shown = List.of();
 
   public BookCard(DeskContext bench, ShopBookEditor keeper) {
     super("Shop book");
     this.keeper = keeper;
+    this.words = bench.words();
     rows = new FieldRows(bench.desk());
     body().getChildren().add(rows);
   }
@@ -36,7 +39,8 @@ public final class BookCard extends Card {
     rows.getChildren().add(Controls.sentence("From " + keeper.place() + ".", "card-hint"));
     form.faults().stream()
         .limit(MOST_FAULTS)
-        .forEach(f -> rows.getChildren().add(FindingRow.look("In " + f + ".").row()));
+        .forEach(
+            f -> rows.getChildren().add(FindingRow.look("In " + words.say(f.said()) + ".").row()));
     String missing =
         form.missing()
             + (form.missing() == 1 ? " value is" : " values are")
@@ -70,8 +74,8 @@ public final class BookCard extends Card {
     return keeper.form().flatMap(b -> b.field(f.kind(), f.section(), f.key()));
   }
 
-  private static String hint(BookField f) {
-    String how = "such as " + f.example();
+  private String hint(BookField f) {
+    String how = "such as " + words.say(f.example());
     String source = f.comment().isEmpty() ? "no source noted" : "source: " + f.comment();
     return f.isMissing() ? "not in the shop book; " + how : how + "; " + source;
   }

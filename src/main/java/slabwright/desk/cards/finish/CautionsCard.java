@@ -53,7 +53,7 @@ public final class CautionsCard extends Card {
         List.of(FindingRow.Sign.CANT, FindingRow.Sign.LOOK, FindingRow.Sign.FINE)) {
       all.stream().filter(f -> f.sign() == sign).forEach(f -> rows.getChildren().add(f.row()));
     }
-    rows.getChildren().add(Controls.sentence(WorkPlan.NOTICE, "card-hint"));
+    rows.getChildren().add(Controls.sentence(bench.words().say(WorkPlan.NOTICE), "card-hint"));
   }
 
   private void air(List<FindingRow> all, AirPlan air, FloorArea area) {
@@ -89,16 +89,18 @@ public final class CautionsCard extends Card {
           case NOT_MET -> FindingRow.Sign.CANT;
           case LOOK, UNKNOWN -> FindingRow.Sign.LOOK;
         };
-    String todo = n.todo().isEmpty() ? "" : " " + n.todo();
-    String source = n.number().isEmpty() ? n.rule() : n.rule() + ", " + n.number();
-    String words = "%s: %s.%s (%s)".formatted(n.subject(), n.finding(), todo, source);
+    String todo = n.hasTodo() ? " " + bench.words().say(n.todo()) : "";
+    String source = bench.words().say(n.rule()) + ", " + bench.words().say(n.number());
+    String subject = bench.words().say(n.subject());
+    String words =
+        "%s: %s.%s (%s)".formatted(subject, bench.words().say(n.finding()), todo, source);
     return new FindingRow(sign, words, Optional.of(() -> places.show(where(n, w))));
   }
 
   /** A mark that the rule names, else the whole floor. */
   private static Bounds where(RuleNote n, AreaWorkPlan w) {
     return w.floor().area().marks().stream()
-        .filter(m -> !m.name().isBlank() && n.subject().contains(m.name()))
+        .filter(m -> !m.name().isBlank() && n.subject().values().contains(m.name()))
         .findFirst()
         .map(CautionsCard::bounds)
         .orElse(w.floor().floor().bounds());

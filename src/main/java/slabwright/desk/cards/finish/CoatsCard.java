@@ -47,8 +47,8 @@ public final class CoatsCard extends Card {
       rows.getChildren().add(Controls.sentence(c.product().label(), "coat-name"));
       rows.figure(
           n + (n == 1 ? " coat" : " coats"),
-          () -> c.totalVolume().text(v -> QuantityFormat.volume(v, units)));
-      rows.figure("To lay one coat", () -> c.coatTime().text(DaysCard::hours));
+          () -> bench.words().say(c.totalVolume().text(v -> QuantityFormat.volume(v, units))));
+      rows.figure("To lay one coat", () -> bench.words().say(c.coatTime().text(DaysCard::hours)));
       LaneDiagram.of(c, w.floor().wayOut(), PictureRow.WIDTH)
           .map(d -> PictureRow.of(d, bench, "Lanes of " + c.product().label()))
           .ifPresent(rows.getChildren()::add);
@@ -63,22 +63,22 @@ public final class CoatsCard extends Card {
       rows.getChildren()
           .add(Controls.sentence("No finish system is set in this plan yet.", "card-words"));
     }
-    String from = job.done().map(j -> j.work().book().origin()).orElse("");
+    String from = job.done().map(j -> bench.words().say(j.work().book().origin())).orElse("");
     rows.getChildren().add(Controls.sentence(from, "card-hint"));
-    rows.getChildren().add(Controls.sentence(WorkPlan.NOTICE, "card-hint"));
+    rows.getChildren().add(Controls.sentence(bench.words().say(WorkPlan.NOTICE), "card-hint"));
   }
 
   /** What a crew must know before it opens a can. */
   private void warnings(CoatPlan c) {
     if (!c.batches().isKnown()) {
-      look(c.batches().text(b -> ""));
+      look(bench.words().say(c.batches().text(b -> "")));
     }
     if (c.cutInOutlastsWetEdge().maybe().orElse(false)) {
       look(
           "Cutting in takes "
-              + c.cutIn().text(DaysCard::hours)
+              + bench.words().say(c.cutIn().text(DaysCard::hours))
               + " and an edge stays wet "
-              + c.wetEdge().text(t -> t.toMinutes() + " min")
+              + bench.words().say(c.wetEdge().text(t -> t.toMinutes() + " min"))
               + ": cut in as you go.");
     }
     if (!c.keepsWetEdge().maybe().orElse(true)) {

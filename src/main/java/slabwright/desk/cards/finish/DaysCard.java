@@ -45,7 +45,7 @@ public final class DaysCard extends Card {
     rows.clear();
     Optional<DayPlan> plan = days.maybe();
     if (plan.isEmpty()) {
-      rows.getChildren().add(FindingRow.look(days.text(d -> "")).row());
+      rows.getChildren().add(FindingRow.look(bench.words().say(days.text(d -> ""))).row());
       picture.setHeight(1);
       return;
     }
@@ -58,7 +58,7 @@ public final class DaysCard extends Card {
                 "Dark: work, red rim where it sets the end. Pale: drying. Green line: recoat"
                     + " window. Red dashes: others keep off.",
                 "card-hint"));
-    var drawing = DayBarChart.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN);
+    var drawing = DayBarChart.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN, bench.words());
     picture.setHeight(drawing.bounds().height() * FxPainter.SCREEN);
     var g = picture.getGraphicsContext2D();
     g.clearRect(0, 0, WIDE, picture.getHeight());

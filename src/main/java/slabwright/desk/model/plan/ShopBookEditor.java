@@ -10,6 +10,7 @@ import slabwright.desk.model.Signal;
 import slabwright.site.Refusal;
 import slabwright.store.AtomicFile;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.book.BookField;
 import slabwright.work.book.BookForm;
 import slabwright.work.book.ShopBookFile;
@@ -24,6 +25,7 @@ public final class ShopBookEditor {
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final Path home;
+  private final Words words;
   private final Signal changed = new Signal();
   private Optional<Path> folder = Optional.empty();
   private Optional<ShopBookFile> book = Optional.empty();
@@ -35,7 +37,8 @@ public final class ShopBookEditor {
    * @param plan the open plan's file
    * @param home the person's own folder
    */
-  public ShopBookEditor(Desk desk, Supplier<Optional<Path>> plan, Path home) {
+  public ShopBookEditor(Desk desk, Supplier<Optional<Path>> plan, Path home, Words words) {
+    this.words = words;
     this.desk = desk;
     this.plan = plan;
     this.home = home;
@@ -78,7 +81,7 @@ public final class ShopBookEditor {
     book = Optional.empty();
     try {
       if (folder.isPresent()) {
-        take(ShopBookFile.find(folder.get(), home));
+        take(words.parsed(ShopBookFile.find(folder.get(), home)));
       }
     } catch (IOException e) {
       desk.refuse(Refusal.of("The shop book can't be read: " + e.getMessage() + "."));
@@ -99,7 +102,9 @@ public final class ShopBookEditor {
     if (book.isEmpty()) {
       return Parsed.bad("No shop book is open; save the plan first.");
     }
-    return BookForm.changed(book.get().text(), field, value).flatMap(t -> write(t, value));
+    return words
+        .parsed(BookForm.changed(book.get().text(), field, value))
+        .flatMap(t -> write(t, value));
   }
 
   /** Writes a whole new text, as after a job. */
