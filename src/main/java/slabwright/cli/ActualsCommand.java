@@ -75,7 +75,7 @@ final class ActualsCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "Say what was measured: --used, --laid, --machine or --hand.");
     }
-    WorkPlan work = PlanLoader.compute(PlanLoader.read(plan), plan).work();
+    WorkPlan work = PlanLoader.compute(PlanLoader.read(plan, words), plan).work();
     Path folder = plan.toAbsolutePath().getParent();
     ShopBookFile book = PlanLoader.bookFile(folder);
     Result<WriteBack.NewBook> result = WriteBack.of(work, book.text(), measured);

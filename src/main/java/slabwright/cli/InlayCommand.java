@@ -20,6 +20,7 @@ import slabwright.project.export.OutFolder;
 import slabwright.site.StencilSpec;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** {@code inlay GRAPHIC…}: stencils, panels and cut files of graphics, with no plan at all. */
 @Command(
@@ -43,11 +44,13 @@ final class InlayCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   private final Set<String> used = new HashSet<>();
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    StencilSpec settings = options.spec();
+    StencilSpec settings = options.spec(words);
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {
@@ -63,7 +66,7 @@ final class InlayCommand implements Callable<Integer> {
     GraphicResult result = GraphicResult.compute(graphic, options.width().mm(), settings);
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
-      print.println(result.json());
+      print.println(result.json(words));
     }
     if (result instanceof GraphicResult.Unusable unusable) {
       spec.commandLine().getErr().println(unusable.sentence());
@@ -79,7 +82,7 @@ final class InlayCommand implements Callable<Integer> {
   private int write(GraphicResult.Planned planned, OutFolder folder) throws IOException {
     String stem = stem(planned.graphic());
     String prefix = graphics.size() == 1 ? "" : stem + "/";
-    List<String> said = planned.addTo(folder, prefix, stem, acceptFont);
+    List<String> said = planned.addTo(folder, prefix, stem, acceptFont, words);
     said.forEach(spec.commandLine().getErr()::println);
     return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
   }

@@ -20,8 +20,9 @@ import slabwright.work.days.WorkStep;
  *
  * @param dated whether the site has a start date; without one the days count from a Monday
  * @param tasks every step before it has a place in time
- * @param days when each step happens
+ * @param days when each step happens that can be done; refused where the job can't start
  * @param table the same line by line, with what a late start does
+ * @param outlook what of it can be done, and what stands against the rest
  */
 public record WorkPlan(
     Site site,
@@ -30,7 +31,8 @@ public record WorkPlan(
     List<AreaWorkPlan> areas,
     Figure<List<WorkStep>> tasks,
     Figure<DayPlan> days,
-    Figure<DayTable> table) {
+    Figure<DayTable> table,
+    JobOutlook outlook) {
   /** Stands on every sheet with figures from here. */
   public static final Message NOTICE =
       Message.of("work.work-plan.screening-estimates-for-planning");

@@ -36,7 +36,7 @@ public final class SheetSamples {
   static SheetSamples tramHall() {
     Path plan = Path.of("sample-plans", "tram-hall.site.json");
     try {
-      Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
+      Site site = PlanFile.read(plan).orThrow();
       return new SheetSamples(site, AreaResult.of(site, plan.getParent(), () -> false));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -11,16 +11,17 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** A graphic computed with no plan around it. */
 public sealed interface GraphicResult {
   /** It on one line of JSON. */
-  String json();
+  String json(Words words);
 
   /** Why it can't be used. */
   record Unusable(Path graphic, String sentence) implements GraphicResult {
     @Override
-    public String json() {
+    public String json(Words words) {
       return InlayJson.refused(graphic.toString(), sentence);
     }
   }
@@ -29,8 +30,8 @@ public sealed interface GraphicResult {
   record Planned(Path graphic, Artwork artwork, InlayPlan plan, StencilSpec spec)
       implements GraphicResult {
     @Override
-    public String json() {
-      return InlayJson.line(graphic.toString(), artwork, plan, spec);
+    public String json(Words words) {
+      return InlayJson.line(graphic.toString(), artwork, plan, spec, words);
     }
 
     /**
@@ -41,13 +42,15 @@ public sealed interface GraphicResult {
      * @param fontAccepted whether letters in a substitute font are accepted
      * @return sentences for the person about what was not cut
      */
-    public List<String> addTo(OutFolder folder, String prefix, String stem, boolean fontAccepted)
+    public List<String> addTo(
+        OutFolder folder, String prefix, String stem, boolean fontAccepted, Words words)
         throws IOException {
       InlayCutFiles files =
           new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted);
       List<String> said = files.add(folder, prefix, artwork, plan, spec);
       folder.add(
-          prefix + stem + ".json", InlayJson.pretty(graphic.toString(), artwork, plan, spec));
+          prefix + stem + ".json",
+          InlayJson.pretty(graphic.toString(), artwork, plan, spec, words));
       return said;
     }
   }

@@ -35,8 +35,8 @@ public final class CautionSheet {
     PageDraft draft =
         new PageDraft(
             "7",
-            "Air, ignition and other cautions",
-            "Screening figures and the rules they are held against; numbers are never softened",
+            context.say("sheets.caution-sheet.title"),
+            context.say("sheets.caution-sheet.subtitle"),
             work.name(),
             Optional.empty(),
             List.of());
@@ -48,8 +48,11 @@ public final class CautionSheet {
     if (air.isPresent()) {
       air(blocks, air.get());
     } else {
-      blocks.add(new Heading("Air"));
-      blocks.add(new CautionBlock("Not computed", context.words().say(work.air().text(a -> ""))));
+      blocks.add(new Heading(context.say("sheets.caution-sheet.air")));
+      blocks.add(
+          new CautionBlock(
+              context.say("sheets.caution-sheet.not-computed"),
+              context.say(work.air().text(a -> ""))));
     }
     rules(blocks);
     return ColumnPages.of(context.page(), draft, blocks);
@@ -61,17 +64,17 @@ public final class CautionSheet {
             s ->
                 new AirColumn(
                         s,
-                        context.words().say(air.assumption()),
-                        context.units(),
-                        JobClock.of(plan),
-                        context.words())
+                        context.say(air.assumption()),
+                        JobClock.of(plan, context.words()),
+                        context)
                     .addTo(blocks));
     if (air.fire().applies()) {
       blocks.add(
           new CautionBlock(
-              "Fire code: flammable finishes",
-              String.join("; ", air.fire().reasons())
-                  + ". The chapter on flammable finishes applies: ask the fire authority."));
+              context.say("sheets.caution-sheet.fire-code"),
+              context.say(
+                  "sheets.caution-sheet.fire-code-applies",
+                  String.join("; ", air.fire().reasons()))));
     }
   }
 
@@ -92,7 +95,7 @@ public final class CautionSheet {
     if (work.notes().isEmpty()) {
       return;
     }
-    blocks.add(new Heading("Rules that apply"));
+    blocks.add(new Heading(context.say("sheets.caution-sheet.rules")));
     for (RuleNote n : work.notes()) {
       blocks.add(new RuleBlock(n, context.words()));
     }

@@ -14,22 +14,23 @@ import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.FixEffect;
 import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
+import slabwright.words.Words;
 
 /** One inlay as JSON; the keys are documented in {@code docs/json.md} and stay. */
 public final class InlayJson {
-  static final String FRAME =
-      "blank: millimetres from its top-left corner as read, x right, y down";
 
   private InlayJson() {}
 
   /** One inlay on one line. */
-  public static String line(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
-    return JsonText.line(tree(file, artwork, plan, spec));
+  public static String line(
+      String file, Artwork artwork, InlayPlan plan, StencilSpec spec, Words words) {
+    return JsonText.line(tree(file, artwork, plan, spec, words));
   }
 
   /** One inlay, indented. */
-  public static String pretty(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
-    return JsonText.pretty(tree(file, artwork, plan, spec));
+  public static String pretty(
+      String file, Artwork artwork, InlayPlan plan, StencilSpec spec, Words words) {
+    return JsonText.pretty(tree(file, artwork, plan, spec, words));
   }
 
   /** A graphic that could not be read, on one line. */
@@ -38,7 +39,8 @@ public final class InlayJson {
         JsonNodeFactory.instance.objectNode().put("file", file).put("refused", sentence));
   }
 
-  static ObjectNode tree(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
+  static ObjectNode tree(
+      String file, Artwork artwork, InlayPlan plan, StencilSpec spec, Words words) {
     ObjectNode o = JsonNodeFactory.instance.objectNode();
     o.put("file", file);
     o.put("mmPerPx", artwork.mmPerPx());
@@ -61,7 +63,7 @@ public final class InlayJson {
     o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
     changes(plan, o.putArray("changes"));
     settings(spec, o.putObject("settings"));
-    o.put("frame", FRAME);
+    o.put("frame", words.say("sheets.inlay-json.frame"));
     warnings(artwork, plan, o.putArray("warnings"));
     return o;
   }

@@ -22,8 +22,8 @@ import slabwright.work.book.Figure;
 
 /**
  * Results that are records, as JSON: each component a field of its name, so that a number added to
- * a result is in the report without more. What is absent is left out; what the shop book lacks says
- * so.
+ * a result is in the report without more. A message is its sentence. What is absent is left out;
+ * what the shop book lacks says so.
  */
 final class RecordJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -77,7 +77,7 @@ final class RecordJson {
     return Optional.of(o);
   }
 
-  private static Optional<JsonNode> scalar(Object value) {
+  private Optional<JsonNode> scalar(Object value) {
     if (value instanceof Double d) {
       return Optional.of(number(d));
     }
@@ -100,10 +100,16 @@ final class RecordJson {
   }
 
   /** Not every figure is finite: no airflow clears a room never. */
-  private static JsonNode number(double d) {
+  private JsonNode number(double d) {
     return Double.isFinite(d)
         ? NODES.numberNode(JsonText.significant(d))
-        : NODES.textNode(d > 0 ? "without end" : "undefined");
+        : NODES.textNode(notFinite(d));
+  }
+
+  private String notFinite(double d) {
+    return d > 0
+        ? words.say("sheets.record-json.without-end")
+        : words.say("sheets.record-json.undefined");
   }
 
   private static Optional<JsonNode> text(Object value) {

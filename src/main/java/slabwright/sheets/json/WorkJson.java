@@ -10,6 +10,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.words.Words;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.JobOutlook;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.ConcentrationCurve;
 import slabwright.work.book.ShopBook;
@@ -34,17 +35,24 @@ public final class WorkJson {
    * give (peaks, means, lanes) is in the records beside them.
    */
   private static final Set<Class<?>> INPUTS_AND_HELPERS =
-      Set.of(Site.class, FloorArea.class, ShopBook.class, ConcentrationCurve.class, LaneGrid.class);
+      Set.of(
+          Site.class,
+          FloorArea.class,
+          ShopBook.class,
+          ConcentrationCurve.class,
+          LaneGrid.class,
+          JobOutlook.class);
 
   /** The work as indented JSON, one object. */
   public static String write(WorkPlan plan, Words words) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("site", plan.site().name());
     root.put("release", plan.site().releaseNumber());
-    root.put("frame", TallyJson.SITE_FRAME);
+    root.put("frame", TallyJson.siteFrame(words));
     root.put("notice", words.say(WorkPlan.NOTICE));
     root.put("shopBook", words.say(plan.book().origin()));
     root.setAll(new RecordJson(both(INPUTS_AND_HELPERS, STEP_TYPES), words).fields(plan));
+    new OutlookJson(plan, words).addTo(root);
     RecordJson papers = new RecordJson(both(Set.of(AreaWorkPlan.class), STEP_TYPES), words);
     ArrayNode totals = root.putArray("totals");
     for (AreaWorkPlan w : plan.areas()) {

@@ -9,7 +9,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.site.Exposure;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
@@ -85,9 +84,9 @@ final class PrepQuantities {
           List.of(
               TableCell.of(said(s.name())),
               TableCell.of(context.bareArea(s.machine())),
-              TableCell.of(said(s.machineTime().text(Words::time))),
+              TableCell.of(said(s.machineTime().text(context.times()::duration))),
               TableCell.of(context.bareArea(s.hand())),
-              TableCell.of(said(s.handTime().text(Words::time)))));
+              TableCell.of(said(s.handTime().text(context.times()::duration)))));
     }
     return new TableBlock(
         List.of(
@@ -100,9 +99,9 @@ final class PrepQuantities {
         List.of(
             TableCell.of("All steps"),
             TableCell.of(""),
-            TableCell.of(said(prep.machineTime().text(Words::time))),
+            TableCell.of(said(prep.machineTime().text(context.times()::duration))),
             TableCell.of(""),
-            TableCell.of(said(prep.handTime().text(Words::time)))));
+            TableCell.of(said(prep.handTime().text(context.times()::duration)))));
   }
 
   private TableBlock zones() {
@@ -112,9 +111,9 @@ final class PrepQuantities {
           List.of(
               TableCell.of(said(z.zone().name()) + " (" + said(z.zone().kind().word()) + ")"),
               TableCell.of(context.bareArea(z.zone().machine())),
-              TableCell.of(said(z.machine().text(Words::time))),
+              TableCell.of(said(z.machine().text(context.times()::duration))),
               TableCell.of(context.bareArea(z.zone().hand())),
-              TableCell.of(said(z.hand().text(Words::time)))));
+              TableCell.of(said(z.hand().text(context.times()::duration)))));
     }
     return TableBlock.of(
         List.of(

@@ -10,7 +10,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.units.QuantityFormat;
 import slabwright.work.top.TopPass;
 import slabwright.work.top.TopPlan;
@@ -46,13 +45,11 @@ final class TopQuantities {
             j ->
                 blocks.add(
                     new Paragraph(
-                        j.foot().name() + ": " + context.words().say(j.time().text(Words::time)))));
+                        j.foot().name()
+                            + ": "
+                            + context.say(j.time().text(context.times()::duration)))));
     blocks.add(
-        new Paragraph(
-            treads
-                + context.words().say(TopPlan.LEFT_OUT)
-                + " "
-                + context.words().say(TopPlan.CAUTION)));
+        new Paragraph(treads + context.say(TopPlan.LEFT_OUT) + " " + context.say(TopPlan.CAUTION)));
     blocks.add(new Gap(3));
     return blocks;
   }
@@ -67,7 +64,7 @@ final class TopQuantities {
               TableCell.of(context.bareArea(foot.face())),
               TableCell.of(context.length(foot.edgeLength())),
               TableCell.of(context.length(foot.thickness())),
-              TableCell.of(job.time().maybe().map(Words::time).orElse("–")),
+              TableCell.of(job.time().maybe().map(context.times()::duration).orElse("–")),
               TableCell.of(
                   job.dust().maybe().map(kg -> QuantityFormat.number(kg, 1) + " kg").orElse("–"))));
     }
@@ -90,8 +87,8 @@ final class TopQuantities {
             List.of(
                 TableCell.of(job.foot().name()),
                 TableCell.of(pass.grit()),
-                TableCell.of(context.words().say(pass.face().text(Words::time))),
-                TableCell.of(context.words().say(pass.edge().text(Words::time)))));
+                TableCell.of(context.say(pass.face().text(context.times()::duration))),
+                TableCell.of(context.say(pass.edge().text(context.times()::duration)))));
       }
     }
     return TableBlock.of(

@@ -10,7 +10,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWorkPlan;
@@ -57,8 +56,8 @@ final class WorkQuantities {
               TableCell.of(c.product().label()),
               TableCell.of(Integer.toString(c.job().coats())),
               TableCell.of(context.bareArea(c.job().mm2())),
-              TableCell.of(context.words().say(c.totalVolume().text(this::volume))),
-              TableCell.of(context.words().say(c.coatTime().text(Words::time)))));
+              TableCell.of(context.say(c.totalVolume().text(this::volume))),
+              TableCell.of(context.say(c.coatTime().text(context.times()::duration)))));
     }
     return TableBlock.of(
         List.of(

@@ -11,6 +11,7 @@ public record InlayRates(
     Figure<Double> press,
     Figure<Double> skirt,
     Figure<Double> mist,
+    Figure<Double> mistFastest,
     Figure<Double> pullUp,
     Figure<BigDecimal> vinylPriceArea) {
 
@@ -20,6 +21,7 @@ public record InlayRates(
         s.number("press_edges", BookDimension.RUN_RATE),
         s.number("lay_skirt", BookDimension.AREA_RATE),
         s.number("mist_coat", BookDimension.AREA_RATE),
+        s.number("fastest_mist_coat", BookDimension.AREA_RATE),
         s.number("pull_up", BookDimension.AREA_RATE),
         s.price("price_of_vinyl_a_m2"));
   }

@@ -7,6 +7,8 @@ import slabwright.units.Message;
  *
  * @param tool roller, sprayer, brush or pad
  * @param rate mm² an hour for one person
+ * @param fastest mm² an hour for one person at the fastest plausible laying; what vapour is
+ *     reckoned with
  * @param cutIn mm an hour of cut-in for one person
  * @param people who lay it at once
  * @param rollerMm the roller's width
@@ -19,6 +21,7 @@ import slabwright.units.Message;
 public record Laying(
     Figure<LayingTool> tool,
     Figure<Double> rate,
+    Figure<Double> fastest,
     Figure<Double> cutIn,
     Figure<Integer> people,
     Figure<Double> rollerMm,
@@ -33,6 +36,7 @@ public record Laying(
         s.choice(
             "laid_by", Message.of("work.laying.roller-sprayer-brush-or-pad"), LayingTool.class),
         s.number("laying_rate", BookDimension.AREA_RATE),
+        s.number("fastest_laying_rate", BookDimension.AREA_RATE),
         s.number("cut-in_rate", BookDimension.RUN_RATE),
         s.whole("people"),
         s.number("roller", BookDimension.LENGTH),

@@ -49,7 +49,7 @@ final class CostLineBuilder {
   }
 
   private void labour() {
-    Figure<CostLine.Count> hours = plan.days().map(d -> hours(d.personTime()));
+    Figure<CostLine.Count> hours = plan.outlook().order().map(d -> hours(d.personTime()));
     lines.add(
         CostLine.of(
             Message.of("work.cost-line-builder.labour"),
@@ -150,7 +150,7 @@ final class CostLineBuilder {
   }
 
   private void tool(ShopTool tool) {
-    Figure<Integer> days = plan.days().map(d -> ToolDays.of(tool, d));
+    Figure<Integer> days = plan.outlook().order().map(d -> ToolDays.of(tool, d));
     if (days.maybe().filter(n -> n == 0).isEmpty()) {
       lines.add(
           CostLine.of(

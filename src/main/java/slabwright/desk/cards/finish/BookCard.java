@@ -21,22 +21,23 @@ public final class BookCard extends Card {
   private static final int MOST_FAULTS = 6;
 
   private final ShopBookEditor keeper;
-  private final FieldRows rows;
   private final Words words;
+  private final FieldRows rows;
   private String section = "crew";
   private List<Object> shown = List.of();
 
   public BookCard(DeskContext bench, ShopBookEditor keeper) {
     super("Shop book");
     this.keeper = keeper;
-    this.words = bench.words();
+    words = bench.words();
     rows = new FieldRows(bench.desk());
     body().getChildren().add(rows);
   }
 
   private void fill(BookForm form) {
     rows.clear();
-    rows.getChildren().add(Controls.sentence("From " + keeper.place() + ".", "card-hint"));
+    rows.getChildren()
+        .add(Controls.sentence("From " + words.say(keeper.place()) + ".", "card-hint"));
     form.faults().stream()
         .limit(MOST_FAULTS)
         .forEach(
@@ -67,7 +68,7 @@ public final class BookCard extends Card {
   }
 
   private Parsed<?> set(BookField f, String value) {
-    return keeper.set(now(f).orElse(f), value);
+    return words.parsed(keeper.set(now(f).orElse(f), value));
   }
 
   private Optional<BookField> now(BookField f) {
