@@ -14,6 +14,7 @@ import slabwright.sheets.page.SheetOptions;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaTakeoff;
 import slabwright.work.InlayTakeoff;
@@ -63,7 +64,8 @@ public final class SheetSamples {
 
   /** The same made anew. */
   List<PrintedPage> make(Site shown, PaperSize paper) {
-    return SheetSet.of(shown, results, Optional.of(work(shown)), new SheetOptions(paper, DAY));
+    return SheetSet.of(
+        shown, results, Optional.of(work(shown)), new SheetOptions(paper, DAY, Words.english()));
   }
 
   /** The work by the example book. */

@@ -55,7 +55,7 @@ public final class CautionSheet {
               context.say(work.air().text(a -> ""))));
     }
     rules(blocks);
-    return ColumnPages.of(context.page(), draft, blocks);
+    return ColumnPages.of(context, draft, blocks);
   }
 
   private void air(List<Block> blocks, AirPlan air) {

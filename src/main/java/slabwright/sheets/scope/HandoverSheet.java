@@ -45,8 +45,8 @@ public final class HandoverSheet {
     slabwright.work.handover.HandoverDocument paper =
         PlacementApproval.of(site, area.takeoff().area(), inlay.inlay());
     List<Block> words = blocks(paper);
-    words.add(new Heading("Key"));
-    words.add(PlacementColumn.key(inlay));
+    words.add(new Heading(context.say("sheets.handover-sheet.key")));
+    words.add(PlacementColumn.key(inlay, context));
     words.addAll(signatures(paper));
     return new PlacementSheet(area, inlay, context)
         .approval(said(paper.title()), subtitle(paper), words);
@@ -61,7 +61,7 @@ public final class HandoverSheet {
         new PageDraft("", said(paper.title()), subtitle(paper), "", Optional.empty(), List.of());
     List<Block> words = blocks(paper);
     words.addAll(signatures(paper));
-    return ColumnPages.wide(context.page(), draft, words);
+    return ColumnPages.wide(context, draft, words);
   }
 
   private List<String> intro(slabwright.work.handover.HandoverDocument paper) {
@@ -83,7 +83,7 @@ public final class HandoverSheet {
 
   private List<Block> signatures(slabwright.work.handover.HandoverDocument paper) {
     return paper.signatures().stream()
-        .<Block>map(s -> new SignatureLine(said(s).replace(", date", "")))
+        .<Block>map(s -> SignatureLine.of(said(s).replace(", date", ""), context))
         .toList();
   }
 
