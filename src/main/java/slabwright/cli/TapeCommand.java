@@ -16,8 +16,9 @@ import slabwright.tape.RoomResult;
 import slabwright.tape.RoomText;
 import slabwright.tape.TapeRoom;
 import slabwright.tape.text.TapeText;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** {@code tape FILE}: adjusts a room's readings and says what to measure again. */
 @Command(
@@ -50,6 +51,8 @@ final class TapeCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput, IOException {
     RoomResult result = RoomAdjustment.of(room(), units);
@@ -68,11 +71,11 @@ final class TapeCommand implements Callable<Integer> {
       throw RefusedInput.of("There is no tape file " + file + "; check the path.");
     }
     try {
-      Parsed<TapeRoom> parsed = TapeText.read(Files.readString(file));
-      if (parsed instanceof Parsed.Bad<TapeRoom> bad) {
-        throw RefusedInput.of(bad.why());
+      Result<TapeRoom> read = TapeText.read(Files.readString(file));
+      if (read instanceof Result.Refused<TapeRoom> bad) {
+        throw RefusedInput.of(words.say(bad.message()));
       }
-      return parsed.orThrow();
+      return read.orThrow();
     } catch (MalformedInputException e) {
       throw RefusedInput.of(file + " is not text in UTF-8; save it as UTF-8 or check the path.");
     }

@@ -17,26 +17,34 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.shell.Controls;
 import slabwright.site.edit.Edit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.Parsed;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** Rows of a card: a name at the left, a field or a figure at the right. */
 public final class FieldRows extends VBox {
   private final Desk desk;
+  private final Words words;
   private final List<Runnable> refreshers = new ArrayList<>();
 
-  public FieldRows(Desk desk) {
-    this.desk = desk;
+  public FieldRows(DeskContext bench) {
+    desk = bench.desk();
+    words = bench.words();
     getStyleClass().add("field-rows");
   }
 
   public void clear() {
     getChildren().clear();
     refreshers.clear();
+  }
+
+  public Words words() {
+    return words;
   }
 
   public UnitSystem units() {
@@ -86,14 +94,14 @@ public final class FieldRows extends VBox {
   }
 
   /** A name; any text will do. */
-  public LengthField words(String name, Supplier<String> get, Consumer<String> set) {
+  public LengthField freeText(String name, Supplier<String> get, Consumer<String> set) {
     return text(name, get, s -> Parsed.ok(taken(s.strip(), set))).wide();
   }
 
   /** A plain number with a range. */
   public LengthField number(
       String name, Supplier<String> get, NumberRange range, Consumer<Double> set) {
-    return text(name, get, s -> range.read(s).map(v -> taken(v, set)));
+    return text(name, get, s -> range.read(s, words).map(v -> taken(v, set)));
   }
 
   /** A figure that is only shown. */

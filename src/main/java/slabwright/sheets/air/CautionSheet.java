@@ -3,6 +3,7 @@ package slabwright.sheets.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.sheets.days.OutlookBlocks;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
@@ -40,9 +41,10 @@ public final class CautionSheet {
             work.name(),
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
-    blocks.add(new Paragraph(context.words().say(plan.book().origin())));
+    List<Block> blocks =
+        new ArrayList<>(new OutlookBlocks(plan, Optional.of(work.id()), context).blocks());
+    blocks.add(new Paragraph(context.say(WorkPlan.NOTICE)));
+    blocks.add(new Paragraph(context.say(plan.book().origin())));
     blocks.add(new Gap(2));
     Optional<AirPlan> air = work.air().maybe();
     if (air.isPresent()) {

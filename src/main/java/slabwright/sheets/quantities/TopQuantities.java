@@ -49,7 +49,10 @@ final class TopQuantities {
                             "sheets.top-quantities.not-known",
                             j.foot().name(),
                             j.time().text(context.times()::duration)))));
-    blocks.add(new Paragraph((treads + " " + TopPlan.LEFT_OUT + " " + TopPlan.CAUTION).strip()));
+    blocks.add(
+        new Paragraph(
+            (treads + " " + context.say(TopPlan.LEFT_OUT) + " " + context.say(TopPlan.CAUTION))
+                .strip()));
     blocks.add(new Gap(3));
     return blocks;
   }

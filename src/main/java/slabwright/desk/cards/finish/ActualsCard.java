@@ -14,7 +14,6 @@ import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.project.SiteResult;
 import slabwright.units.Parsed;
-import slabwright.words.Words;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
 
@@ -26,17 +25,15 @@ public final class ActualsCard extends Card {
   private final ShopBookEditor keeper;
   private final SiteComputation job;
   private final FieldRows rows;
-  private final Words words;
   private final Map<WriteBack.Actual, String> typed = new LinkedHashMap<>();
   private WriteBack.ActualKind what = WriteBack.ActualKind.USED;
   private List<Object> shown = List.of();
 
   public ActualsCard(DeskContext bench, SiteComputation job, ShopBookEditor keeper) {
-    super("After the job");
+    super(bench, "after-the-job", bench.words().say("desk.cards.finish.actuals.after-the-job"));
     this.keeper = keeper;
-    this.words = bench.words();
     this.job = job;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
@@ -47,13 +44,16 @@ public final class ActualsCard extends Card {
   private void fill(WorkPlan plan) {
     rows.clear();
     rows.choice(
-            "Measured",
+            words().say("desk.cards.finish.actuals.measured"),
             List.of(WriteBack.ActualKind.values()),
             WriteBack.ActualKind::word,
             () -> what,
             this::show)
         .setId("actual-what");
-    rows.getChildren().add(Controls.sentence("The " + words.say(what.asks()) + ":", "card-hint"));
+    rows.getChildren()
+        .add(
+            Controls.sentence(
+                words().say("desk.cards.finish.actuals.the", what.asks()), "card-hint"));
     WriteBack.askable(plan).stream().filter(a -> a.what() == what).forEach(this::field);
     changes();
   }
@@ -88,7 +88,8 @@ public final class ActualsCard extends Card {
   }
 
   private Optional<Parsed<WriteBack.NewBook>> result(List<WriteBack.Actual> measured) {
-    return work().flatMap(w -> keeper.text().map(t -> words.parsed(WriteBack.of(w, t, measured))));
+    return work()
+        .flatMap(w -> keeper.text().map(t -> words().parsed(WriteBack.of(w, t, measured))));
   }
 
   /** What would be written, old and new, with the button that does it. */
@@ -100,12 +101,16 @@ public final class ActualsCard extends Card {
       return;
     }
     if (result.get() instanceof Parsed.Bad<WriteBack.NewBook> bad) {
-      rows.getChildren().add(FindingRow.look(bad.why()).row());
+      rows.getChildren().add(FindingRow.look(bad.why()).row(words()));
       return;
     }
     WriteBack.NewBook r = result.get().orThrow();
-    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(words.say(c.sentence()))));
-    var write = Controls.button("Write into the shop book", "link", () -> write(r));
+    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(words().say(c.sentence()))));
+    var write =
+        Controls.button(
+            words().say("desk.cards.finish.actuals.write-into-the-shop-book"),
+            "link",
+            () -> write(r));
     write.setId("actual-write");
     rows.getChildren().add(write);
   }

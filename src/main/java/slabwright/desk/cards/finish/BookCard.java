@@ -9,7 +9,6 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.units.Parsed;
-import slabwright.words.Words;
 import slabwright.work.book.BookField;
 import slabwright.work.book.BookForm;
 
@@ -21,34 +20,43 @@ public final class BookCard extends Card {
   private static final int MOST_FAULTS = 6;
 
   private final ShopBookEditor keeper;
-  private final Words words;
   private final FieldRows rows;
   private String section = "crew";
   private List<Object> shown = List.of();
 
   public BookCard(DeskContext bench, ShopBookEditor keeper) {
-    super("Shop book");
+    super(bench, "shop-book", bench.words().say("desk.cards.finish.book.shop-book"));
     this.keeper = keeper;
-    words = bench.words();
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
   private void fill(BookForm form) {
     rows.clear();
     rows.getChildren()
-        .add(Controls.sentence("From " + words.say(keeper.place()) + ".", "card-hint"));
+        .add(
+            Controls.sentence(
+                words().say("desk.cards.finish.book.from", keeper.place()), "card-hint"));
     form.faults().stream()
         .limit(MOST_FAULTS)
         .forEach(
-            f -> rows.getChildren().add(FindingRow.look("In " + words.say(f.said()) + ".").row()));
-    String missing =
-        form.missing()
-            + (form.missing() == 1 ? " value is" : " values are")
-            + " not in the shop book";
-    rows.getChildren().add(Controls.sentence(missing + ".", "card-hint"));
+            f ->
+                rows.getChildren()
+                    .add(
+                        FindingRow.look(
+                                words()
+                                    .say("desk.cards.finish.book.in-line", f.line(), f.sentence()))
+                            .row(words())));
+    String missing = words().say("desk.cards.finish.book.values-missing", form.missing());
+    rows.getChildren().add(Controls.sentence(missing, "card-hint"));
     List<String> labels = form.sections().stream().map(BookForm.Section::label).toList();
-    rows.choice("Section", labels, s -> s, () -> section, this::show).setId("book-section");
+    rows.choice(
+            words().say("desk.cards.finish.book.section"),
+            labels,
+            s -> s,
+            () -> section,
+            this::show)
+        .setId("book-section");
     form.sections().stream()
         .filter(s -> s.label().equals(section))
         .flatMap(s -> s.fields().stream())
@@ -68,7 +76,7 @@ public final class BookCard extends Card {
   }
 
   private Parsed<?> set(BookField f, String value) {
-    return words.parsed(keeper.set(now(f).orElse(f), value));
+    return words().parsed(keeper.set(now(f).orElse(f), value));
   }
 
   private Optional<BookField> now(BookField f) {
@@ -76,9 +84,12 @@ public final class BookCard extends Card {
   }
 
   private String hint(BookField f) {
-    String how = "such as " + words.say(f.example());
-    String source = f.comment().isEmpty() ? "no source noted" : "source: " + f.comment();
-    return f.isMissing() ? "not in the shop book; " + how : how + "; " + source;
+    if (f.isMissing()) {
+      return words().say("desk.cards.finish.book.hint-missing", f.example());
+    }
+    return f.comment().isEmpty()
+        ? words().say("desk.cards.finish.book.hint-without-source", f.example())
+        : words().say("desk.cards.finish.book.hint", f.example(), f.comment());
   }
 
   @Override

@@ -2,7 +2,6 @@ package slabwright.desk.cards.inlay;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -17,8 +16,10 @@ import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Vec;
 import slabwright.site.Inlay;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** What an inlay's plan has to say, as rows with a way to the place and an offer to mend it. */
 record InlayFindings(
@@ -26,12 +27,14 @@ record InlayFindings(
     Inlay inlay,
     SelectedInlay picked,
     UnitSystem units,
+    Words words,
     Function<Vec, Runnable> goTo) {
   private static final int MOST_LOOSE = 4;
 
   List<FindingRow> all() {
     List<FindingRow> all = new ArrayList<>();
-    all.add(FindingRow.fine("Weed the graphic, keep the surround; nothing is mirrored"));
+    all.add(
+        FindingRow.fine(words.say("desk.cards.inlay.inlay-findings.weed-the-graphic-keep-the")));
     accepted(all);
     FindingGroups.of(plan.findings(), units).forEach(g -> all.add(row(g)));
     loose(all);
@@ -57,13 +60,17 @@ record InlayFindings(
 
   private FindingRow.Offer offer(FixKind fix) {
     return new FindingRow.Offer(
-        "Fix", () -> picked.cut(fix.step(), s -> FixAcceptance.accept(fix, s)));
+        words.say("desk.cards.inlay.inlay-findings.fix"),
+        () ->
+            picked.cut(
+                Message.of("desk.cards.inlay.inlay-findings.accept", fix.step()),
+                s -> FixAcceptance.accept(fix, s)));
   }
 
   private void accepted(List<FindingRow> all) {
     for (FixKind fix : FixKind.values()) {
       if (FixAcceptance.isAccepted(fix, inlay.spec())) {
-        String words =
+        String changes =
             plan.stencils().changes().stream()
                 .filter(c -> c.fix() == fix)
                 .map((FixEffect c) -> c.words(units))
@@ -71,7 +78,10 @@ record InlayFindings(
         all.add(
             new FindingRow(
                 FindingRow.Sign.FINE,
-                words.isEmpty() ? "Accepted: " + fix.step() + "; none was found." : words,
+                changes.isEmpty()
+                    ? words.say(
+                        "desk.cards.inlay.inlay-findings.accepted-none-was-found", fix.step())
+                    : changes,
                 Optional.empty(),
                 Optional.of(takeBack(fix))));
       }
@@ -80,7 +90,11 @@ record InlayFindings(
 
   private FindingRow.Offer takeBack(FixKind fix) {
     return new FindingRow.Offer(
-        "Take back", () -> picked.cut("do not " + fix.step(), s -> FixAcceptance.withdraw(fix, s)));
+        words.say("desk.cards.inlay.inlay-findings.take-back"),
+        () ->
+            picked.cut(
+                Message.of("desk.cards.inlay.inlay-findings.do-not", fix.step()),
+                s -> FixAcceptance.withdraw(fix, s)));
   }
 
   private void loose(List<FindingRow> all) {
@@ -88,18 +102,15 @@ record InlayFindings(
     if (n == 0) {
       return;
     }
-    String carry = n == 1 ? " loose piece: carry it" : " loose pieces: carry them";
-    all.add(FindingRow.look(n + carry + " over on transfer tape"));
+    all.add(FindingRow.look(words.say("desk.cards.inlay.inlay-findings.loose", n)));
     for (Stencil s : plan.stencils().stencils()) {
       for (LoosePiece piece : s.loosePieces().stream().limit(MOST_LOOSE).toList()) {
-        String words =
-            String.format(
-                Locale.ROOT,
-                "Loose in %s: %s",
+        String said =
+            words.say(
+                "desk.cards.inlay.inlay-findings.loose-in",
                 s.colour(),
                 QuantityFormat.smallArea(piece.area(), units));
-        all.add(
-            new FindingRow(FindingRow.Sign.LOOK, words, Optional.of(goTo.apply(piece.place()))));
+        all.add(new FindingRow(FindingRow.Sign.LOOK, said, Optional.of(goTo.apply(piece.place()))));
       }
     }
   }

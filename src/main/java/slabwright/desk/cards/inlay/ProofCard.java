@@ -55,7 +55,7 @@ public final class ProofCard extends Card {
       Proofs proofs,
       PlaceNavigator places,
       Supplier<Optional<Path>> choose) {
-    super("Proof from the sign shop");
+    super(bench, "proof-from-the-sign-shop", "Proof from the sign shop");
     this.bench = bench;
     this.answers = answers;
     this.proofs = proofs;
@@ -118,7 +118,7 @@ public final class ProofCard extends Card {
       nodes.add(shading(seen));
     }
     nodes.add(picture(seen));
-    findings(seen, now).stream().limit(MOST).forEach(f -> nodes.add(f.row()));
+    findings(seen, now).stream().limit(MOST).forEach(f -> nodes.add(f.row(words())));
     nodes.add(
         Controls.sentence(
             "Red is missing from the drawing, blue is added by it. Differences narrower than"

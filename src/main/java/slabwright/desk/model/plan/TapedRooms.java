@@ -28,7 +28,7 @@ import slabwright.tape.TapedOutline;
 import slabwright.tape.text.TapeText;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 /**
  * The readings behind rooms that were taped. They are known by the shape they gave, so that undo
@@ -146,8 +146,8 @@ public final class TapedRooms {
   private void load(FloorArea area, Path file) {
     try {
       String text = Files.readString(file);
-      Parsed<TapeRoom> read = TapeText.read(text);
-      if (read instanceof Parsed.Ok<TapeRoom> ok
+      Result<TapeRoom> read = TapeText.read(text);
+      if (read instanceof Result.Ok<TapeRoom> ok
           && RoomAdjustment.of(ok.value(), desk.site().units()) instanceof RoomResult.Adjusted a
           && same(TapedOutline.inPlaceOf(area, a.room()).to(), area.outline())) {
         rooms.put(area.outline(), a.room());
