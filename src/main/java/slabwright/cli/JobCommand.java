@@ -64,7 +64,7 @@ final class JobCommand implements Callable<Integer> {
         .faults()
         .forEach(f -> err.println("Shop book, " + words.say(f.said()) + "."));
     said.forEach(err::println);
-    return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
+    return said.isEmpty() ? 0 : ExitCode.REFUSED.code();
   }
 
   private void summary(Site site, SiteResult result, OutFolder folder) {

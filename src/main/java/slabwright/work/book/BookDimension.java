@@ -7,7 +7,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
 import slabwright.units.Result;
@@ -135,14 +134,12 @@ enum BookDimension {
   }
 
   private Result<Double> length(String text) {
-    Parsed<Length> read = Length.parse(text);
-    if (read instanceof Parsed.Bad<Length> bad) {
-      return Result.refused(Message.of("work.book-dimension.no-length", bad.why()));
+    if (!(Length.parse(text) instanceof Result.Ok<Length> read)) {
+      return bad(text);
     }
-    double mm = read.orThrow().mm();
-    return mm <= 0
+    return read.value().mm() <= 0
         ? Result.refused(Message.of("work.book-dimension.is-out-of-range-write", text, example))
-        : Result.ok(mm);
+        : Result.ok(read.value().mm());
   }
 
   private Result<Double> temperature(String text) {

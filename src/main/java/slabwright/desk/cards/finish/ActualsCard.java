@@ -13,7 +13,7 @@ import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.project.SiteResult;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
 
@@ -68,40 +68,39 @@ public final class ActualsCard extends Card {
         .id("actual-" + a.name().replace(' ', '-'));
   }
 
-  private Parsed<?> take(WriteBack.Actual a, String text) {
+  private Result<?> take(WriteBack.Actual a, String text) {
     if (text.isBlank()) {
       typed.remove(a);
       refresh();
-      return Parsed.ok(text);
+      return Result.ok(text);
     }
-    Optional<Parsed<WriteBack.NewBook>> tried = result(List.of(filled(a, text)));
-    if (tried.isPresent() && tried.get() instanceof Parsed.Bad<WriteBack.NewBook> bad) {
+    Optional<Result<WriteBack.NewBook>> tried = result(List.of(filled(a, text)));
+    if (tried.isPresent() && tried.get() instanceof Result.Refused<WriteBack.NewBook> bad) {
       return bad;
     }
     typed.put(a, text.strip());
     refresh();
-    return Parsed.ok(text);
+    return Result.ok(text);
   }
 
   private static WriteBack.Actual filled(WriteBack.Actual a, String text) {
     return new WriteBack.Actual(a.what(), a.name(), text.strip());
   }
 
-  private Optional<Parsed<WriteBack.NewBook>> result(List<WriteBack.Actual> measured) {
-    return work()
-        .flatMap(w -> keeper.text().map(t -> words().parsed(WriteBack.of(w, t, measured))));
+  private Optional<Result<WriteBack.NewBook>> result(List<WriteBack.Actual> measured) {
+    return work().flatMap(w -> keeper.text().map(t -> WriteBack.of(w, t, measured)));
   }
 
   /** What would be written, old and new, with the button that does it. */
   private void changes() {
     List<WriteBack.Actual> measured = new ArrayList<>();
     typed.forEach((a, text) -> measured.add(filled(a, text)));
-    Optional<Parsed<WriteBack.NewBook>> result = result(measured);
+    Optional<Result<WriteBack.NewBook>> result = result(measured);
     if (measured.isEmpty() || result.isEmpty()) {
       return;
     }
-    if (result.get() instanceof Parsed.Bad<WriteBack.NewBook> bad) {
-      rows.getChildren().add(FindingRow.look(bad.why()).row(words()));
+    if (result.get() instanceof Result.Refused<WriteBack.NewBook> bad) {
+      rows.getChildren().add(FindingRow.look(words().say(bad.message())).row(words()));
       return;
     }
     WriteBack.NewBook r = result.get().orThrow();
