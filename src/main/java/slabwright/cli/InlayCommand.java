@@ -20,6 +20,7 @@ import slabwright.project.export.OutFolder;
 import slabwright.site.StencilSpec;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** {@code inlay GRAPHIC…}: stencils, panels and cut files of graphics, with no plan at all. */
 @Command(
@@ -43,6 +44,7 @@ final class InlayCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
   private final Set<String> used = new HashSet<>();
 
   @Override
@@ -63,10 +65,10 @@ final class InlayCommand implements Callable<Integer> {
     GraphicResult result = GraphicResult.compute(graphic, options.width().mm(), settings);
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
-      print.println(result.json());
+      print.println(result.json(words));
     }
     if (result instanceof GraphicResult.Unusable unusable) {
-      spec.commandLine().getErr().println(unusable.sentence());
+      spec.commandLine().getErr().println(words.say(unusable.message()));
       return SlabwrightCommand.REFUSED;
     }
     GraphicResult.Planned planned = (GraphicResult.Planned) result;
@@ -79,7 +81,7 @@ final class InlayCommand implements Callable<Integer> {
   private int write(GraphicResult.Planned planned, OutFolder folder) throws IOException {
     String stem = stem(planned.graphic());
     String prefix = graphics.size() == 1 ? "" : stem + "/";
-    List<String> said = planned.addTo(folder, prefix, stem, acceptFont);
+    List<String> said = planned.addTo(folder, prefix, stem, acceptFont, words);
     said.forEach(spec.commandLine().getErr()::println);
     return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
   }
@@ -95,7 +97,7 @@ final class InlayCommand implements Callable<Integer> {
     return name;
   }
 
-  private static void summary(PrintWriter print, GraphicResult.Planned planned) {
+  private void summary(PrintWriter print, GraphicResult.Planned planned) {
     InlayPlan plan = planned.plan();
     print.println(
         planned.graphic().getFileName()
@@ -112,7 +114,7 @@ final class InlayCommand implements Callable<Integer> {
             + " of roll, "
             + plan.loosePieces()
             + " loose piece(s).");
-    planned.artwork().warnings().forEach(w -> print.println("  ! " + w.text()));
-    ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC);
+    planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));
+    ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC, words);
   }
 }

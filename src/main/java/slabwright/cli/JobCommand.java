@@ -68,7 +68,7 @@ final class JobCommand implements Callable<Integer> {
     print.println(site.name() + (site.note().isBlank() ? "" : " (" + site.note() + ")"));
     for (AreaResult a : areas) {
       ConsoleSummary.tally(print, a.takeoff(), site.units(), words);
-      a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units()));
+      a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units(), words));
     }
     print.println(folder.names().size() + " files in " + out);
   }

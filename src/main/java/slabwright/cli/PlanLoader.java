@@ -8,6 +8,7 @@ import slabwright.project.SiteResult;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.book.ShopBookFile;
 
@@ -28,7 +29,7 @@ final class PlanLoader {
     List<String> sentences =
         areas.stream()
             .flatMap(a -> a.refused().stream())
-            .map(r -> "Inlay \"" + r.inlay().name() + "\": " + r.sentence())
+            .map(r -> "Inlay \"" + r.inlay().name() + "\": " + Words.english().say(r.message()))
             .toList();
     if (!sentences.isEmpty()) {
       throw new RefusedInput(sentences);

@@ -110,7 +110,11 @@ class SheetNumbersTest {
               i ->
                   files.add(
                       InlayJson.pretty(
-                          i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec())));
+                          i.inlay().graphic(),
+                          i.artwork(),
+                          i.plan(),
+                          i.inlay().spec(),
+                          Words.english())));
     }
     WorkPlan plan = HALL.work(shown);
     if (work) {

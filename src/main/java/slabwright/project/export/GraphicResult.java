@@ -10,18 +10,21 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** A graphic computed with no plan around it. */
 public sealed interface GraphicResult {
   /** It on one line of JSON. */
-  String json();
+  String json(Words words);
 
   /** Why it can't be used. */
-  record Unusable(Path graphic, String sentence) implements GraphicResult {
+  record Unusable(Path graphic, Message message) implements GraphicResult {
     @Override
-    public String json() {
-      return InlayJson.refused(graphic.toString(), sentence);
+    public String json(Words words) {
+      return InlayJson.refused(graphic.toString(), words.say(message));
     }
   }
 
@@ -29,8 +32,8 @@ public sealed interface GraphicResult {
   record Planned(Path graphic, Artwork artwork, InlayPlan plan, StencilSpec spec)
       implements GraphicResult {
     @Override
-    public String json() {
-      return InlayJson.line(graphic.toString(), artwork, plan, spec);
+    public String json(Words words) {
+      return InlayJson.line(graphic.toString(), artwork, plan, spec, words);
     }
 
     /**
@@ -41,13 +44,15 @@ public sealed interface GraphicResult {
      * @param fontAccepted whether letters in a substitute font are accepted
      * @return sentences for the person about what was not cut
      */
-    public List<String> addTo(OutFolder folder, String prefix, String stem, boolean fontAccepted)
+    public List<String> addTo(
+        OutFolder folder, String prefix, String stem, boolean fontAccepted, Words words)
         throws IOException {
       InlayCutFiles files =
-          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted);
+          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted, words);
       List<String> said = files.add(folder, prefix, artwork, plan, spec);
       folder.add(
-          prefix + stem + ".json", InlayJson.pretty(graphic.toString(), artwork, plan, spec));
+          prefix + stem + ".json",
+          InlayJson.pretty(graphic.toString(), artwork, plan, spec, words));
       return said;
     }
   }
@@ -59,11 +64,11 @@ public sealed interface GraphicResult {
    * @throws IOException when the file is there and breaks while it is read
    */
   static GraphicResult compute(Path graphic, double width, StencilSpec spec) throws IOException {
-    GraphicReader.Reading reading = GraphicReader.read(graphic, width, spec);
-    if (reading instanceof GraphicReader.Reading.Refused refused) {
-      return new Unusable(graphic, refused.sentence());
+    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec);
+    if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
+      return new Unusable(graphic, refused.message());
     }
-    GraphicReader.Reading.Read read = (GraphicReader.Reading.Read) reading;
+    GraphicReader.Reading read = reading.orThrow();
     InlayPlan plan = InlayPlan.of(read.graphic(), spec, InlayContext.graphicAlone());
     return new Planned(graphic, read.artwork(), plan, spec);
   }

@@ -28,7 +28,7 @@ record SiteNumbers(SiteResult result, Words words) {
   }
 
   /** One inlay: JSON. */
-  static String inlay(PlacedInlay i) {
-    return InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec());
+  String inlay(PlacedInlay i) {
+    return InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec(), words);
   }
 }

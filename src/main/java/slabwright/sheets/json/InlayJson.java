@@ -14,6 +14,7 @@ import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.FixEffect;
 import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
+import slabwright.words.Words;
 
 /** One inlay as JSON; the keys are documented in {@code docs/json.md} and stay. */
 public final class InlayJson {
@@ -23,13 +24,15 @@ public final class InlayJson {
   private InlayJson() {}
 
   /** One inlay on one line. */
-  public static String line(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
-    return JsonText.line(tree(file, artwork, plan, spec));
+  public static String line(
+      String file, Artwork artwork, InlayPlan plan, StencilSpec spec, Words words) {
+    return JsonText.line(tree(file, artwork, plan, spec, words));
   }
 
   /** One inlay, indented. */
-  public static String pretty(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
-    return JsonText.pretty(tree(file, artwork, plan, spec));
+  public static String pretty(
+      String file, Artwork artwork, InlayPlan plan, StencilSpec spec, Words words) {
+    return JsonText.pretty(tree(file, artwork, plan, spec, words));
   }
 
   /** A graphic that could not be read, on one line. */
@@ -38,7 +41,8 @@ public final class InlayJson {
         JsonNodeFactory.instance.objectNode().put("file", file).put("refused", sentence));
   }
 
-  static ObjectNode tree(String file, Artwork artwork, InlayPlan plan, StencilSpec spec) {
+  static ObjectNode tree(
+      String file, Artwork artwork, InlayPlan plan, StencilSpec spec, Words words) {
     ObjectNode o = JsonNodeFactory.instance.objectNode();
     o.put("file", file);
     o.put("mmPerPx", artwork.mmPerPx());
@@ -59,10 +63,10 @@ public final class InlayJson {
     paper(plan, o.putArray("paper"));
     o.put("pressBand_mm2", JsonText.number(plan.pressBandArea()));
     o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
-    changes(plan, o.putArray("changes"));
+    changes(plan, o.putArray("changes"), words);
     settings(spec, o.putObject("settings"));
     o.put("frame", FRAME);
-    warnings(artwork, plan, o.putArray("warnings"));
+    warnings(artwork, plan, o.putArray("warnings"), words);
     return o;
   }
 
@@ -112,23 +116,23 @@ public final class InlayJson {
     o.put("ties", s.ties());
   }
 
-  private static void changes(InlayPlan plan, ArrayNode list) {
+  private static void changes(InlayPlan plan, ArrayNode list, Words words) {
     for (FixEffect c : plan.stencils().changes()) {
       list.addObject()
           .put("stencil", c.layer())
-          .put("fix", c.fix().step())
+          .put("fix", words.say(c.fix().step()))
           .put("places", c.places())
           .put("area_mm2", JsonText.number(c.area()));
     }
   }
 
-  private static void warnings(Artwork artwork, InlayPlan plan, ArrayNode list) {
+  private static void warnings(Artwork artwork, InlayPlan plan, ArrayNode list, Words words) {
     Vec shift = plan.stencils().fromGraphic().apply(Vec.ZERO);
     for (ArtworkWarning w : artwork.warnings()) {
-      warning(list, w.text(), w.place().map(p -> p.plus(shift)));
+      warning(list, words.say(w.message()), w.place().map(p -> p.plus(shift)));
     }
     for (Finding f : plan.findings()) {
-      ObjectNode o = warning(list, f.text(), f.at());
+      ObjectNode o = warning(list, words.say(f.message()), f.at());
       f.seen().ifPresent(s -> o.put("stencil", s.layer()));
     }
   }

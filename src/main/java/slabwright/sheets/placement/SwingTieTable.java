@@ -37,19 +37,24 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
   private List<TableCell> fix(SettingOutPoint p) {
     if (p.fix() instanceof SettingOutMethod.SwingTies t) {
       return List.of(
-          TableCell.of(p.name() + "; " + side(t.side(), t.first(), t.second())),
+          TableCell.of(
+              context.words().say(p.name()) + "; " + side(t.side(), t.first(), t.second())),
           TableCell.of(from(t.first(), t.fromFirst())),
           TableCell.of(from(t.second(), t.fromSecond())),
           TableCell.of(error(t.error())));
     } else if (p.fix() instanceof SettingOutMethod.Offset o) {
       return List.of(
-          TableCell.of(p.name() + "; square off, " + side(o.side(), o.first(), o.second())),
+          TableCell.of(
+              context.words().say(p.name())
+                  + "; square off, "
+                  + side(o.side(), o.first(), o.second())),
           TableCell.of("along " + context.length(o.along())),
           TableCell.of("out " + context.length(o.out())),
           TableCell.of(error(o.error())));
     }
     return List.of(
-        TableCell.of(p.name() + ": not in sight of two corners; add a corner that is"),
+        TableCell.of(
+            context.words().say(p.name()) + ": not in sight of two corners; add a corner that is"),
         TableCell.of("–"),
         TableCell.of("–"),
         TableCell.of("–"));
@@ -57,16 +62,11 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
 
   private static String side(SettingOutMethod.Hand hand, KnownCorner first, KnownCorner second) {
     String word = hand.name().toLowerCase(Locale.ROOT);
-    return word + " of " + number(first) + " → " + number(second);
-  }
-
-  /** The bare number of "corner 3", which stands on the plan beside it. */
-  private static String number(KnownCorner corner) {
-    return corner.name().replace("corner ", "");
+    return word + " of " + first.number() + " → " + second.number();
   }
 
   private String from(KnownCorner corner, double length) {
-    return number(corner) + ": " + context.length(length);
+    return corner.number() + ": " + context.length(length);
   }
 
   private String error(double mm) {

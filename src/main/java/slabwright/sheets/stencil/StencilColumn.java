@@ -144,13 +144,13 @@ final class StencilColumn {
     }
   }
 
-  private static String words(FindingGroups.Group g) {
+  private String words(FindingGroups.Group g) {
     String sign = g.weight() == Finding.Weight.CANNOT ? "✕ " : "! ";
     int ringed = g.places().size();
     String where =
         ringed == 0
             ? ""
             : ringed == g.count() ? " Ringed in red." : " " + ringed + " of them ringed in red.";
-    return sign + g.sentence() + where;
+    return sign + context.words().say(g.sentence()) + where;
   }
 }

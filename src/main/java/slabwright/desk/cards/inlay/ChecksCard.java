@@ -57,9 +57,9 @@ public final class ChecksCard extends Card {
     }
     List<FindingRow> all = new ArrayList<>();
     answer
-        .filter(a -> !a.refusal().isEmpty())
-        .ifPresent(
-            a -> all.add(new FindingRow(FindingRow.Sign.CANT, a.refusal(), Optional.empty())));
+        .flatMap(ComputedInlay::refusal)
+        .map(why -> bench.words().say(why))
+        .ifPresent(why -> all.add(new FindingRow(FindingRow.Sign.CANT, why, Optional.empty())));
     if (changed) {
       all.add(
           new FindingRow(
@@ -120,7 +120,7 @@ public final class ChecksCard extends Card {
   private List<FindingRow> findings(ComputedInlay a, InlayPlan p, Inlay now) {
     Affine map = a.toSite(now).orElse(Affine.IDENTITY);
     UnitSystem units = bench.desk().shown().units();
-    return new InlayFindings(p, now, inlay, units, at -> goTo(map.apply(at))).all();
+    return new InlayFindings(p, now, inlay, units, bench.words(), at -> goTo(map.apply(at))).all();
   }
 
   private Runnable goTo(Vec at) {

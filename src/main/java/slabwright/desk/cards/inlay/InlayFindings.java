@@ -19,6 +19,7 @@ import slabwright.shape.Vec;
 import slabwright.site.Inlay;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** What an inlay's plan has to say, as rows with a way to the place and an offer to mend it. */
 record InlayFindings(
@@ -26,6 +27,7 @@ record InlayFindings(
     Inlay inlay,
     SelectedInlay picked,
     UnitSystem units,
+    Words words,
     Function<Vec, Runnable> goTo) {
   private static final int MOST_LOOSE = 4;
 
@@ -42,7 +44,7 @@ record InlayFindings(
     boolean cant = group.weight() == slabwright.inlay.stencil.Finding.Weight.CANNOT;
     return new FindingRow(
         cant ? FindingRow.Sign.CANT : FindingRow.Sign.LOOK,
-        group.sentence(),
+        words.say(group.sentence()),
         places(group.places()),
         group.fix().filter(f -> !FixAcceptance.isAccepted(f, inlay.spec())).map(this::offer));
   }
@@ -57,21 +59,21 @@ record InlayFindings(
 
   private FindingRow.Offer offer(FixKind fix) {
     return new FindingRow.Offer(
-        "Fix", () -> picked.cut(fix.step(), s -> FixAcceptance.accept(fix, s)));
+        "Fix", () -> picked.cut(words.say(fix.step()), s -> FixAcceptance.accept(fix, s)));
   }
 
   private void accepted(List<FindingRow> all) {
     for (FixKind fix : FixKind.values()) {
       if (FixAcceptance.isAccepted(fix, inlay.spec())) {
-        String words =
+        String said =
             plan.stencils().changes().stream()
                 .filter(c -> c.fix() == fix)
-                .map((FixEffect c) -> c.words(units))
+                .map((FixEffect c) -> words.say(c.said(units)))
                 .collect(Collectors.joining(" "));
         all.add(
             new FindingRow(
                 FindingRow.Sign.FINE,
-                words.isEmpty() ? "Accepted: " + fix.step() + "; none was found." : words,
+                said.isEmpty() ? "Accepted: " + words.say(fix.step()) + "; none was found." : said,
                 Optional.empty(),
                 Optional.of(takeBack(fix))));
       }
@@ -80,7 +82,8 @@ record InlayFindings(
 
   private FindingRow.Offer takeBack(FixKind fix) {
     return new FindingRow.Offer(
-        "Take back", () -> picked.cut("do not " + fix.step(), s -> FixAcceptance.withdraw(fix, s)));
+        "Take back",
+        () -> picked.cut("do not " + words.say(fix.step()), s -> FixAcceptance.withdraw(fix, s)));
   }
 
   private void loose(List<FindingRow> all) {
@@ -92,14 +95,13 @@ record InlayFindings(
     all.add(FindingRow.look(n + carry + " over on transfer tape"));
     for (Stencil s : plan.stencils().stencils()) {
       for (LoosePiece piece : s.loosePieces().stream().limit(MOST_LOOSE).toList()) {
-        String words =
+        String said =
             String.format(
                 Locale.ROOT,
                 "Loose in %s: %s",
                 s.colour(),
                 QuantityFormat.smallArea(piece.area(), units));
-        all.add(
-            new FindingRow(FindingRow.Sign.LOOK, words, Optional.of(goTo.apply(piece.place()))));
+        all.add(new FindingRow(FindingRow.Sign.LOOK, said, Optional.of(goTo.apply(piece.place()))));
       }
     }
   }

@@ -11,6 +11,7 @@ import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.Rgba;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /** Turns declarations of today's CSS into ones the SVG library understands. */
 final class StyleRewriter {
@@ -69,8 +70,7 @@ final class StyleRewriter {
     if (known.isEmpty()) {
       notes.add(
           Kind.STYLE_LEFT_OUT,
-          "\"%s: %s\" uses a variable that is set nowhere; it is left out."
-              .formatted(property, raw));
+          Message.of("inlay.style-rewriter.variable-set-nowhere", property, raw));
       return;
     }
     String important = known.get().contains("!") ? " !important" : "";
@@ -79,8 +79,7 @@ final class StyleRewriter {
       value = modernUnits(linked(property, value));
     }
     if (property.equals("clip-path") && value.matches("[a-z-]+\\(.*") && !value.startsWith("url")) {
-      notes.add(
-          Kind.STYLE_LEFT_OUT, "the clip \"%s\" is left out; clip with a path.".formatted(value));
+      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.clip-left-out", value));
       return;
     }
     unsupported(property, value);
@@ -96,11 +95,9 @@ final class StyleRewriter {
 
   private void unsupported(String property, String value) {
     if (property.equals("vector-effect") && value.equals("non-scaling-stroke")) {
-      notes.add(
-          Kind.STYLE_LEFT_OUT,
-          "a line that keeps its width when scaled is scaled here; check its width.");
+      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.line-keeps-its-width"));
     } else if (property.equals("mix-blend-mode") && !value.equals("normal")) {
-      notes.add(Kind.EFFECT_LEFT_OUT, "blending of colours is left out.");
+      notes.add(Kind.EFFECT_LEFT_OUT, Message.of("inlay.style-rewriter.blending-left-out"));
     }
   }
 
@@ -135,8 +132,7 @@ final class StyleRewriter {
     }
     notes.add(
         Kind.STYLE_LEFT_OUT,
-        "%s refers to \"%s\", which is not in the file; it is left out."
-            .formatted(property, target));
+        Message.of("inlay.style-rewriter.refers-to-nothing", property, target));
     String rest = value.substring(m.end()).trim();
     return rest.isEmpty() ? "none" : rest;
   }
@@ -144,10 +140,7 @@ final class StyleRewriter {
   static RefusedArtworkException external(String target) {
     String shown = target.length() > 60 ? target.substring(0, 60) + "…" : target;
     return new RefusedArtworkException(
-        Reason.EXTERNAL_RESOURCE,
-        "refers to \"%s\" outside the file, and nothing is fetched; put it into the drawing as "
-                .formatted(shown)
-            + "paths and save again.");
+        Reason.EXTERNAL_RESOURCE, Message.of("inlay.style-rewriter.outside-the-file", shown));
   }
 
   private static String fraction(String value) {

@@ -10,6 +10,7 @@ import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /**
  * Rewrites the plain parts of SVG 2 and of today's CSS into SVG 1.1, and takes out what can't be
@@ -83,10 +84,7 @@ public final class Svg11Rewriter {
     if (!target.startsWith("data:")) {
       return StyleRewriter.external(target);
     }
-    return new RefusedArtworkException(
-        Reason.PICTURE,
-        "holds an embedded picture, which has no outlines to cut; trace it into paths and save"
-            + " again.");
+    return new RefusedArtworkException(Reason.PICTURE, Message.of("inlay.svg11-rewriter.picture"));
   }
 
   private void prune(SvgElement e) {
@@ -94,7 +92,7 @@ public final class Svg11Rewriter {
         child -> child instanceof SvgElement c && (SILENT.contains(c.name) || leadsNowhere(c)));
     for (SvgElement child : e.elements()) {
       if (child.is("foreignObject") && !e.is("switch")) {
-        notes.add(Kind.PART_LEFT_OUT, "text or parts in another language than SVG are left out.");
+        notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.other-language"));
       }
       prune(child);
     }
@@ -104,9 +102,7 @@ public final class Svg11Rewriter {
     boolean lost = e.is("use") && !ids.contains(e.localLink());
     if (lost) {
       notes.add(
-          Kind.PART_LEFT_OUT,
-          "a copy of \"%s\" is left out: nothing in the file has that name."
-              .formatted(e.localLink()));
+          Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.copy-of-nothing", e.localLink()));
     }
     return lost;
   }
@@ -170,8 +166,7 @@ public final class Svg11Rewriter {
     e.attributes.putAll(rewriter.rewrite(mine, variables));
     if (e.is("marker") && e.get("orient").equals("auto-start-reverse")) {
       e.attributes.put("orient", "auto");
-      notes.add(
-          Kind.STYLE_LEFT_OUT, "an arrow head meant to turn round at a line's start doesn't.");
+      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.svg11-rewriter.arrow-head-at-start"));
     }
   }
 }

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.RefusedArtworkException;
+import slabwright.units.Message;
 
 /**
  * Counts how far a graphic grows when its {@code <use>} copies (and patterns, masks, clips and
@@ -39,16 +40,13 @@ public final class UseExpansionValidator {
     if (all.elements > MOST_ELEMENTS) {
       throw new RefusedArtworkException(
           Reason.USE_TOO_MANY,
-          "its copies unfold to more than %,d shapes; reduce the copies and save again."
-              .formatted(MOST_ELEMENTS));
+          Message.of("inlay.use-expansion-validator.too-many-copies", MOST_ELEMENTS));
     }
   }
 
   private static RefusedArtworkException tooDeep() {
     return new RefusedArtworkException(
-        Reason.TOO_DEEP,
-        "copies of copies are nested more than %d deep; turn them into plain shapes and save again."
-            .formatted(DEEPEST));
+        Reason.TOO_DEEP, Message.of("inlay.use-expansion-validator.too-deep", DEEPEST));
   }
 
   private ExpandedSize cost(SvgElement e) {
@@ -58,9 +56,7 @@ public final class UseExpansionValidator {
     }
     if (!path.add(e)) {
       throw new RefusedArtworkException(
-          Reason.USE_LOOP,
-          "the part \"%s\" contains a copy of itself; remove that copy and save again."
-              .formatted(e.get("id")));
+          Reason.USE_LOOP, Message.of("inlay.use-expansion-validator.copy-of-itself", e.get("id")));
     }
     if (path.size() > DEEPEST) {
       throw tooDeep();
