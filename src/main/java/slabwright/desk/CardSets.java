@@ -96,9 +96,8 @@ final class CardSets {
 
   private static HintCard noFloor(DeskContext bench) {
     return new HintCard(
-        "No floor yet",
-        "Take up Tape and type the walls as you measured them, or Draw and click the corners."
-            + " The room closes when you come back to the first corner.",
+        bench.words().say("desk.app.cards.no-floor-yet"),
+        bench.words().say("desk.app.cards.how-a-floor-begins"),
         () -> bench.focus().area().isEmpty());
   }
 
@@ -106,9 +105,8 @@ final class CardSets {
     return List.of(
         new MarkCard(bench),
         new HintCard(
-            "Mark what is there",
-            "Take up a tool and draw what lies or stands on the slab. Sizes can be typed while"
-                + " drawing; a picked mark shows its fields here.",
+            bench.words().say("desk.app.cards.mark-what-is-there"),
+            bench.words().say("desk.app.cards.how-marks-are-drawn"),
             () -> bench.focus().selected().isEmpty()),
         new MarksCard(bench));
   }

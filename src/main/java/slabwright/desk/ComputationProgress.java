@@ -1,10 +1,12 @@
 package slabwright.desk;
 
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import slabwright.desk.model.ProgressMonitor;
+import slabwright.units.Message;
 
 /** Work the desk does by itself, as something to wait for. */
-record ComputationProgress(String words, BooleanSupplier busy, Runnable stop)
+record ComputationProgress(Optional<Message> words, BooleanSupplier busy, Runnable stop)
     implements ProgressMonitor.ProgressSource {
   @Override
   public boolean isBusy() {

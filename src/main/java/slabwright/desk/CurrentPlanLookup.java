@@ -17,6 +17,7 @@ import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
+import slabwright.units.Message;
 
 /** What is on the slab now, for tools. */
 final class CurrentPlanLookup implements PlanLookup {
@@ -78,7 +79,7 @@ final class CurrentPlanLookup implements PlanLookup {
   }
 
   @Override
-  public String seamCost(Inlay inlay) {
+  public Message seamCost(Inlay inlay) {
     return costs.words(inlay);
   }
 

@@ -2,6 +2,7 @@ package slabwright.desk;
 
 import javafx.application.Application;
 import javafx.stage.Stage;
+import slabwright.words.Words;
 
 /** The desk: one window with one site open at a time. */
 public final class DeskApp extends Application {
@@ -9,7 +10,8 @@ public final class DeskApp extends Application {
 
   @Override
   public void start(Stage stage) {
-    window = new DeskWindow(stage, UserDataFolder.ofUser(), SystemServices.of(stage));
+    window =
+        new DeskWindow(stage, UserDataFolder.ofUser(), SystemServices.of(stage, Words.english()));
     window.show(getParameters().getUnnamed());
   }
 

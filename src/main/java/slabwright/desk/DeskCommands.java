@@ -8,60 +8,100 @@ import slabwright.desk.model.plan.Releases;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Commands.Command;
 import slabwright.project.export.ExportFormat;
+import slabwright.words.Words;
 
 /** Everything the menu and the keys can ask for. */
 final class DeskCommands {
-  private DeskCommands() {}
+  private final Commands all;
+  private final Words words;
 
-  /** What goes out of the house. */
-  static void fillExports(Commands all, SheetExports exports, Releases releases) {
-    all.group(
-        new Command(
-            "pdf", "Save the sheets as PDF…", "Shortcut+E", () -> exports.save(ExportFormat.PDF)),
-        new Command(
-            "cut-files", "Save all cut files…", "", () -> exports.save(Optional.empty(), false)),
-        new Command("print-sheets", "Print the sheets…", "Shortcut+P", exports::print),
-        new Command("release", "Issue a release", "", () -> releases.issue("")));
+  /** Commands to be added to those there are. */
+  DeskCommands(Commands all, Words words) {
+    this.all = all;
+    this.words = words;
   }
 
-  static void fill(
-      Commands all,
-      Desk desk,
-      PlanActions plans,
-      EditActions edit,
-      SlabAccess screen,
-      Runnable look) {
+  /** What goes out of the house. */
+  void fillExports(SheetExports exports, Releases releases) {
     all.group(
-        new Command("new", "New plan by tape", "Shortcut+N", plans::startByTape),
-        new Command("open", "Open a plan…", "Shortcut+O", plans::choosePlan),
-        new Command("add-area", "Add a floor area by tape", "", plans::addArea),
-        new Command("picture", "Lay a picture under the plan…", "", plans::choosePicture),
-        new Command("no-picture", "Take the picture away", "", plans::removePicture),
-        new Command("remove-area", "Remove this floor area", "", plans::removeArea),
-        new Command("save", "Save", "Shortcut+S", plans::save),
-        new Command("save-as", "Save as…", "Shortcut+Shift+S", plans::saveAs),
-        new Command("close", "Put the plan away", "Shortcut+W", plans::closePlan));
+        new Command(
+            "pdf",
+            words.say("desk.app.command.pdf"),
+            "Shortcut+E",
+            () -> exports.save(ExportFormat.PDF)),
+        new Command(
+            "cut-files",
+            words.say("desk.app.command.cut-files"),
+            "",
+            () -> exports.save(Optional.empty(), false)),
+        new Command(
+            "print-sheets",
+            words.say("desk.app.command.print-sheets"),
+            "Shortcut+P",
+            exports::print),
+        new Command(
+            "release", words.say("desk.app.command.release"), "", () -> releases.issue("")));
+  }
+
+  void fill(Desk desk, PlanActions plans, EditActions edit, SlabAccess screen, Runnable look) {
     all.group(
-        new Command("undo", "Undo", "Shortcut+Z", desk::undo),
-        new Command("redo", "Redo", "Shortcut+Y", desk::redo));
+        new Command("new", words.say("desk.app.command.new"), "Shortcut+N", plans::startByTape),
+        new Command("open", words.say("desk.app.command.open"), "Shortcut+O", plans::choosePlan),
+        new Command("add-area", words.say("desk.app.command.add-area"), "", plans::addArea),
+        new Command("picture", words.say("desk.app.command.picture"), "", plans::choosePicture),
+        new Command(
+            "no-picture", words.say("desk.app.command.no-picture"), "", plans::removePicture),
+        new Command(
+            "remove-area", words.say("desk.app.command.remove-area"), "", plans::removeArea),
+        new Command("save", words.say("desk.app.command.save"), "Shortcut+S", plans::save),
+        new Command(
+            "save-as", words.say("desk.app.command.save-as"), "Shortcut+Shift+S", plans::saveAs),
+        new Command("close", words.say("desk.app.command.close"), "Shortcut+W", plans::closePlan));
     all.group(
-        new Command("cut", "Cut", "Shortcut+X", edit::cut),
-        new Command("copy", "Copy", "Shortcut+C", edit::copy),
-        new Command("paste", "Paste", "Shortcut+V", edit::paste),
-        new Command("duplicate", "Duplicate", "Shortcut+D", edit::duplicate),
-        new Command("remove", "Remove", "Delete", edit::remove),
-        new Command("all", "Pick all marks", "Shortcut+A", edit::pickAll));
+        new Command("undo", words.say("desk.app.command.undo"), "Shortcut+Z", desk::undo),
+        new Command("redo", words.say("desk.app.command.redo"), "Shortcut+Y", desk::redo));
     all.group(
-        new Command("later", "Lay on top of the next", "Shortcut+Up", () -> edit.reorder(1)),
-        new Command("earlier", "Lay under the one before", "Shortcut+Down", () -> edit.reorder(-1)),
-        new Command("turn-left", "Turn left 15°", "Shortcut+Left", () -> edit.turn(15)),
-        new Command("turn-right", "Turn right 15°", "Shortcut+Right", () -> edit.turn(-15)));
+        new Command("cut", words.say("desk.app.command.cut"), "Shortcut+X", edit::cut),
+        new Command("copy", words.say("desk.app.command.copy"), "Shortcut+C", edit::copy),
+        new Command("paste", words.say("desk.app.command.paste"), "Shortcut+V", edit::paste),
+        new Command(
+            "duplicate", words.say("desk.app.command.duplicate"), "Shortcut+D", edit::duplicate),
+        new Command("remove", words.say("desk.app.command.remove"), "Delete", edit::remove),
+        new Command("all", words.say("desk.app.command.all"), "Shortcut+A", edit::pickAll));
     all.group(
-        new Command("fit", "Whole floor", "Shortcut+0", () -> screen.slab().fit()),
-        new Command("closer", "Closer", "Shortcut+Plus", () -> zoom(screen.slab(), 1.25)),
-        new Command("farther", "Farther", "Shortcut+Minus", () -> zoom(screen.slab(), 0.8)),
-        new Command("look", "Light or dark look", "Shortcut+L", look),
-        new Command("units", "Other units", "Shortcut+U", plans::switchUnits));
+        new Command(
+            "later", words.say("desk.app.command.later"), "Shortcut+Up", () -> edit.reorder(1)),
+        new Command(
+            "earlier",
+            words.say("desk.app.command.earlier"),
+            "Shortcut+Down",
+            () -> edit.reorder(-1)),
+        new Command(
+            "turn-left",
+            words.say("desk.app.command.turn-left"),
+            "Shortcut+Left",
+            () -> edit.turn(15)),
+        new Command(
+            "turn-right",
+            words.say("desk.app.command.turn-right"),
+            "Shortcut+Right",
+            () -> edit.turn(-15)));
+    all.group(
+        new Command(
+            "fit", words.say("desk.app.command.fit"), "Shortcut+0", () -> screen.slab().fit()),
+        new Command(
+            "closer",
+            words.say("desk.app.command.closer"),
+            "Shortcut+Plus",
+            () -> zoom(screen.slab(), 1.25)),
+        new Command(
+            "farther",
+            words.say("desk.app.command.farther"),
+            "Shortcut+Minus",
+            () -> zoom(screen.slab(), 0.8)),
+        new Command("look", words.say("desk.app.command.look"), "Shortcut+L", look),
+        new Command(
+            "units", words.say("desk.app.command.units"), "Shortcut+U", plans::switchUnits));
   }
 
   private static void zoom(SlabView slab, double factor) {

@@ -46,7 +46,7 @@ final class DeskController implements SlabAccess {
 
   DeskController(
       DeskSettings settings, UserDataFolder places, Runnable look, SystemServices outside) {
-    parts = DeskModel.of(settings, places.data(), outside.home());
+    parts = DeskModel.of(settings, outside.words(), places.data(), outside.home());
     DeskContext bench = parts.bench();
     desk = bench.desk();
     Chooser asks = outside.chooser();
@@ -68,18 +68,19 @@ final class DeskController implements SlabAccess {
     edits = new EditActions(bench, parts.pictures(), shown);
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
     drops = new FileDrops(desk, plans, inlays);
-    DeskCommands.fill(commands, desk, plans, edits, this, look);
+    DeskCommands menu = new DeskCommands(commands, bench.words());
+    menu.fill(desk, plans, edits, this, look);
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
-    DeskCommands.fillExports(commands, exports, parts.releases());
+    menu.fillExports(exports, parts.releases());
     workroom = makeWorkroom();
     CardSets sets =
         new CardSets(
             parts,
             workroom.slab()::showPlace,
             new CardSets.CardActions(inlays::choose, asks::proof, plans, exports));
-    workroom.setPages(new PageView(parts.pages()), new PageList(parts.pages()));
+    workroom.setPages(new PageView(parts.pages(), bench.words()), new PageList(parts.pages()));
     workroom.setCards(new CardColumn(bench, sets::of));
-    startNotice = new NoticeBar(desk, v -> {});
+    startNotice = new NoticeBar(desk, bench.words(), v -> {});
     start = new StartScreen(doors(), startNotice);
     parts.subscribe(this::refreshSoon);
     tools.changed().subscribe(this::refreshSoon);
@@ -215,7 +216,8 @@ final class DeskController implements SlabAccess {
         parts.answers(),
         parts.job().done(),
         parts.bench().focus().area().map(FloorArea::id),
-        desk.shown().units());
+        desk.shown().units(),
+        parts.bench().words());
   }
 
   void keyPressed(KeyEvent e) {

@@ -2,6 +2,7 @@ package slabwright.desk;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
@@ -23,6 +24,7 @@ import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.model.plan.TapeWalkJournal;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.model.scene.Pictures;
+import slabwright.units.Message;
 import slabwright.words.Words;
 
 /** The desk without its screens, put together: what is open, and all that is worked out of it. */
@@ -46,13 +48,14 @@ record DeskModel(
   /**
    * A desk with nothing open.
    *
+   * @param words of the language the person reads
    * @param data the user's data folder
    * @param home the asking thread, as an executor
    */
-  public static DeskModel of(DeskSettings settings, Path data, Executor home) {
+  public static DeskModel of(DeskSettings settings, Words words, Path data, Executor home) {
     Desk desk = new Desk();
     Selection focus = new Selection(desk);
-    DeskContext bench = new DeskContext(desk, focus, settings, Words.english());
+    DeskContext bench = new DeskContext(desk, focus, settings, words);
     Pictures pictures = new Pictures(desk, focus, home);
     PlanStorage keeper = new PlanStorage(desk, settings, data, home);
     SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, home);
@@ -74,7 +77,7 @@ record DeskModel(
             pages,
             new Releases(desk, keeper::plan, errands),
             errands,
-            new Proofs(desk, answers, errands, bench.words()),
+            new Proofs(desk, answers, errands),
             new ProgressMonitor(home));
     parts.watch();
     parts.releases.changed().subscribe(answers::recompute);
@@ -83,13 +86,14 @@ record DeskModel(
   }
 
   private void watch() {
+    Optional<Message> inlay = Optional.of(Message.of("desk.app.working-out-the-inlay"));
+    Optional<Message> sheets = Optional.of(Message.of("desk.app.making-the-sheets"));
     book.changed().subscribe(job::recompute);
     waiting.watch(errands, errands.changed());
     waiting.watch(
-        new ComputationProgress("Working out the inlay", answers::isWorking, answers::cancel),
-        answers.changed());
+        new ComputationProgress(inlay, answers::isWorking, answers::cancel), answers.changed());
     waiting.watch(
-        new ComputationProgress("Making the sheets", this::isMakingSheets, this::stopSheets),
+        new ComputationProgress(sheets, this::isMakingSheets, this::stopSheets),
         job.changed(),
         pages.changed(),
         bench.focus().changed());

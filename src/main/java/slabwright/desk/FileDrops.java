@@ -6,7 +6,7 @@ import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import slabwright.desk.model.Desk;
-import slabwright.site.Refusal;
+import slabwright.units.Message;
 
 /** Takes files that are dropped on the window, by what they are. */
 final class FileDrops {
@@ -46,8 +46,7 @@ final class FileDrops {
     } else if (name.matches(".*\\.(png|jpe?g|pdf)")) {
       plans.trace(file);
     } else {
-      desk.refuse(
-          Refusal.of("\"" + file.getFileName() + "\" is neither a plan nor an SVG nor a picture."));
+      desk.refuse(Message.of("desk.app.drops.unknown-file", file.getFileName().toString()));
     }
   }
 
@@ -55,8 +54,7 @@ final class FileDrops {
     if (desk.isOpen()) {
       inlays.add(file);
     } else {
-      desk.refuse(
-          Refusal.of("Start or open a plan first; the graphic is then laid into its floor."));
+      desk.refuse(Message.of("desk.app.drops.start-a-plan-first"));
     }
   }
 }

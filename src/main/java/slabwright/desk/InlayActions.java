@@ -13,12 +13,12 @@ import slabwright.project.SiblingFiles;
 import slabwright.shape.Bounds;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
-import slabwright.site.Refusal;
 import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
 import slabwright.site.edit.AreaEdit;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 /** Lays a graphic into the floor: copied beside the plan, never over another file. */
@@ -48,9 +48,9 @@ final class InlayActions {
         .errands()
         .run(
             new BackgroundTasks.BackgroundTask<>(
-                "Copying the graphic",
-                "The graphic could not be copied beside the plan",
-                steps -> Parsed.ok(lay(svg, floor.get())),
+                Message.of("desk.app.inlay.copying"),
+                why -> Message.of("desk.app.inlay.not-copied", why),
+                steps -> Result.ok(lay(svg, floor.get())),
                 this::place));
   }
 
@@ -69,7 +69,7 @@ final class InlayActions {
   }
 
   private void noFloor() {
-    bench.desk().refuse(Refusal.of("Draw a floor first; the graphic is laid into it."));
+    bench.desk().refuse(Message.of("desk.app.inlay.draw-a-floor-first"));
   }
 
   private void place(CopiedGraphic laid) {

@@ -16,7 +16,7 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.Underlay;
 import slabwright.store.AtomicFile;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
@@ -40,15 +40,15 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
   }
 
   /** Lays the picture that is there flat. */
-  static Parsed<PlacedUnderlay> flat(
+  static Result<PlacedUnderlay> flat(
       Underlay old, UnderlayRectification asked, Path folder, TaskProgress steps, Words words)
       throws IOException {
-    Parsed<RectifiedPhoto> flat =
+    Result<RectifiedPhoto> flat =
         Picture.read(folder.resolve(old.file()), 1) instanceof Result.Ok<Picture> photo
-            ? words.parsed(asked.floor(photo.value(), old.placing()))
-            : Parsed.bad("The picture " + old.file() + " cannot be read; lay it again.");
-    if (flat instanceof Parsed.Bad<RectifiedPhoto> bad) {
-      return Parsed.bad(bad.why());
+            ? asked.floor(photo.value(), old.placing())
+            : Result.refused(Message.of("desk.app.underlay.picture-unreadable", old.file()));
+    if (flat instanceof Result.Refused<RectifiedPhoto> refused) {
+      return Result.refused(refused.refusals());
     }
     steps.report(0.6);
     RectifiedPhoto floor = flat.orThrow();
@@ -61,15 +61,15 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
             to.getFileName().toString(),
             asked.placing(floor.placing()),
             words.say(floor.caution()));
-    return Parsed.ok(PlacedUnderlay.of(made, floor.picture(), Optional.empty()));
+    return Result.ok(PlacedUnderlay.of(made, floor.picture(), Optional.empty()));
   }
 
   /** A first laying of a picture, or of the first page of a PDF. */
-  static Parsed<PlacedUnderlay> read(Path from, Path folder, TaskProgress steps, Words words)
+  static Result<PlacedUnderlay> read(Path from, Path folder, TaskProgress steps)
       throws IOException {
-    Parsed<LoadedPicture> read = words.parsed(Picture.isPdf(from) ? page(from, 1) : picture(from));
-    if (read instanceof Parsed.Bad<LoadedPicture> bad) {
-      return Parsed.bad(bad.why());
+    Result<LoadedPicture> read = Picture.isPdf(from) ? page(from, 1) : picture(from);
+    if (read instanceof Result.Refused<LoadedPicture> refused) {
+      return Result.refused(refused.refusals());
     }
     steps.report(0.5);
     Picture picture = read.orThrow().picture();
@@ -79,7 +79,7 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
     String name = from.getFileName().toString();
     int dot = name.lastIndexOf('.');
     Path to = SiblingFiles.fresh(folder, (dot < 0 ? name : name.substring(0, dot)) + ".png");
-    return Parsed.ok(written(read.orThrow(), placing, to, steps));
+    return Result.ok(written(read.orThrow(), placing, to, steps));
   }
 
   private static Result<LoadedPicture> picture(Path from) {
@@ -105,21 +105,21 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
   }
 
   /** Another page where one lies, at the same scale of paper. */
-  static Parsed<PlacedUnderlay> turned(
-      Underlay old, PdfPages.Source from, int page, Path folder, TaskProgress steps, Words words)
+  static Result<PlacedUnderlay> turned(
+      Underlay old, PdfPages.Source from, int page, Path folder, TaskProgress steps)
       throws IOException {
     if (!Files.isReadable(from.pdf())) {
-      return Parsed.bad(from.pdf() + " is not there any more; lay the PDF again.");
+      return Result.refused(Message.of("desk.app.underlay.pdf-is-gone", from.pdf().toString()));
     }
-    Parsed<LoadedPicture> read = words.parsed(page(from.pdf(), page));
-    if (read instanceof Parsed.Bad<LoadedPicture> bad) {
-      return Parsed.bad(bad.why());
+    Result<LoadedPicture> read = page(from.pdf(), page);
+    if (read instanceof Result.Refused<LoadedPicture> refused) {
+      return Result.refused(refused.refusals());
     }
     steps.report(0.5);
     PdfPages.Source now = read.orThrow().page().orElseThrow();
     double k = now.mmPerPixel() / from.mmPerPixel();
     Affine placing = Affine.scale(k, k).then(old.placing());
     Path to = SiblingFiles.fresh(folder, now.pictureName());
-    return Parsed.ok(written(read.orThrow(), placing, to, steps));
+    return Result.ok(written(read.orThrow(), placing, to, steps));
   }
 }

@@ -12,8 +12,8 @@ import slabwright.desk.model.plan.PlanStorage;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
 import slabwright.project.SamplePlans;
-import slabwright.site.Refusal;
 import slabwright.site.edit.SiteEdit;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** Beginning, opening, saving and putting away of plans, and what concerns a plan as a whole. */
@@ -50,7 +50,10 @@ final class PlanActions implements UnderlayCard.Actions {
   }
 
   private void begin() {
-    opened(() -> keeper.begin("New site", UnitSystem.FEET_INCHES));
+    opened(
+        () ->
+            keeper.begin(
+                parts.bench().words().say("desk.app.plan.new-site"), UnitSystem.FEET_INCHES));
   }
 
   private void takeTape() {
@@ -112,10 +115,9 @@ final class PlanActions implements UnderlayCard.Actions {
     try {
       Optional<Path> copy = samples.tramHall();
       copy.ifPresentOrElse(
-          this::openPlan,
-          () -> desk.refuse(Refusal.of("This copy of the program came without samples.")));
+          this::openPlan, () -> desk.refuse(Message.of("desk.app.plan.no-samples")));
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The sample could not be copied: " + e.getMessage()));
+      desk.refuse(Message.of("desk.app.plan.sample-not-copied", String.valueOf(e.getMessage())));
     }
   }
 

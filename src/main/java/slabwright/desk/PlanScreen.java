@@ -59,9 +59,10 @@ final class PlanScreen extends BorderPane {
     top = new TopBar(bench, parts.releases(), commands);
     slab = new SlabView(bench, pictures, tools, layers);
     palette = new ToolPalette(bench, tools);
-    entry = new EntryBar(tools, this::acted);
-    notice = new NoticeBar(bench.desk(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
-    progress = new ProgressStrip(parts.waiting());
+    entry = new EntryBar(tools, bench.words(), this::acted);
+    notice =
+        new NoticeBar(bench.desk(), bench.words(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
+    progress = new ProgressStrip(parts.waiting(), bench.words());
     DimensionField field = new DimensionField(bench, parts.rooms());
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
     input.listen();

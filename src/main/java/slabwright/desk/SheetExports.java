@@ -7,6 +7,7 @@ import slabwright.desk.cards.inlay.CutCard;
 import slabwright.desk.cards.sheets.PaperCard;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.ReadySentence;
 import slabwright.inlay.PlacedInlay;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
@@ -17,8 +18,8 @@ import slabwright.project.export.SheetExport;
 import slabwright.project.export.SheetRequest;
 import slabwright.project.export.StagedFiles;
 import slabwright.sheets.page.PrintedPage;
-import slabwright.site.Refusal;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * Writes the pages or the cut files into a folder the person chooses, or sends pages to a printer;
@@ -39,7 +40,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
 
   private boolean hasFloor() {
     if (desk.site().areas().isEmpty()) {
-      desk.refuse(Refusal.of("Draw a floor first; there is nothing on the sheets yet."));
+      desk.refuse(Message.of("desk.app.exports.draw-a-floor-first"));
       return false;
     }
     return true;
@@ -49,13 +50,13 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
   public void save(ExportFormat form) {
     Optional<SheetRequest> order = hasFloor() ? parts.pages().order() : Optional.empty();
     order
-        .flatMap(o -> chooser.folder("Folder for " + form.words()))
+        .flatMap(o -> chooser.folder(parts.bench().words().say(folderFor(form))))
         .ifPresent(
             folder ->
                 write(
-                    "Saving " + form.words(),
+                    saving(form),
                     folder,
-                    steps -> SheetExport.of(form, order.get(), steps)));
+                    steps -> ReadySentence.result(SheetExport.of(form, order.get(), steps))));
   }
 
   @Override
@@ -63,29 +64,53 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
     Optional<CutFileRequest> order =
         parts.keeper().plan().map(p -> new CutFileRequest(desk.site(), p, only, lettersAccepted));
     order
-        .flatMap(o -> chooser.folder("Folder for the cut files"))
-        .ifPresent(folder -> write("Saving the cut files", folder, order.get()::files));
+        .flatMap(
+            o -> chooser.folder(parts.bench().words().say("desk.app.exports.folder-for-cut-files")))
+        .ifPresent(
+            folder ->
+                write(
+                    Message.of("desk.app.exports.saving-cut-files"),
+                    folder,
+                    steps -> ReadySentence.result(order.get().files(steps))));
   }
 
-  private void write(String words, Path folder, BackgroundTasks.TaskBody<StagedFiles> make) {
+  private static Message folderFor(ExportFormat form) {
+    return switch (form) {
+      case PDF -> Message.of("desk.app.exports.folder-for-pdf");
+      case SVG -> Message.of("desk.app.exports.folder-for-svg");
+      case CSV -> Message.of("desk.app.exports.folder-for-csv");
+      case JSON -> Message.of("desk.app.exports.folder-for-json");
+    };
+  }
+
+  private static Message saving(ExportFormat form) {
+    return switch (form) {
+      case PDF -> Message.of("desk.app.exports.saving-pdf");
+      case SVG -> Message.of("desk.app.exports.saving-svg");
+      case CSV -> Message.of("desk.app.exports.saving-csv");
+      case JSON -> Message.of("desk.app.exports.saving-json");
+    };
+  }
+
+  private void write(Message words, Path folder, BackgroundTasks.TaskBody<StagedFiles> make) {
     parts
         .errands()
         .run(
             new BackgroundTasks.BackgroundTask<>(
                 words,
-                "Could not write into " + folder + "; choose another folder",
+                why -> Message.of("desk.app.exports.not-written", folder.toString(), why),
                 steps -> written(make.run(steps), folder, steps),
-                saved -> desk.announce(saved.words(folder))));
+                saved -> desk.announce(ReadySentence.message(saved.words(folder)))));
   }
 
-  private static Parsed<SavedFiles> written(
-      Parsed<StagedFiles> made, Path folder, TaskProgress steps) throws java.io.IOException {
-    if (made instanceof Parsed.Bad<StagedFiles> bad) {
-      return Parsed.bad(bad.why());
+  private static Result<SavedFiles> written(
+      Result<StagedFiles> made, Path folder, TaskProgress steps) throws java.io.IOException {
+    if (made instanceof Result.Refused<StagedFiles> refused) {
+      return Result.refused(refused.refusals());
     }
     StagedFiles files = made.orThrow();
     int replaced = files.write(folder, steps, SheetExport.MADE);
-    return Parsed.ok(new SavedFiles(files.names(), replaced));
+    return Result.ok(new SavedFiles(files.names(), replaced));
   }
 
   @Override
@@ -106,7 +131,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
       return;
     }
     if (!printing.isReady()) {
-      desk.refuse(Refusal.of("No printer is set up on this computer; save a PDF instead."));
+      desk.refuse(Message.of("desk.app.exports.no-printer"));
       return;
     }
     printing
@@ -117,34 +142,30 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
                     .errands()
                     .run(
                         new BackgroundTasks.BackgroundTask<>(
-                            "Printing",
-                            "The sheets could not be printed",
+                            Message.of("desk.app.exports.printing"),
+                            why -> Message.of("desk.app.exports.not-printed", why),
                             steps -> printed(job, order.get(), steps),
-                            n -> desk.announce(n + " pages were sent to the printer"))));
+                            n -> desk.announce(Message.of("desk.app.exports.printed", n)))));
   }
 
-  private static Parsed<Integer> printed(
+  private static Result<Integer> printed(
       Printing.PrintRun job, SheetRequest order, TaskProgress steps) throws java.io.IOException {
-    Parsed<SiteResult> work = order.compute(steps);
-    if (work instanceof Parsed.Bad<SiteResult> bad) {
+    Result<SiteResult> work = ReadySentence.result(order.compute(steps));
+    if (work instanceof Result.Refused<SiteResult> refused) {
       job.cancel();
-      return Parsed.bad(bad.why());
+      return Result.refused(refused.refusals());
     }
     List<PrintedPage> pages = order.pages(work.orThrow());
     if (!pages.stream().allMatch(job::fits)) {
       job.cancel();
-      return Parsed.bad(
-          "The sheets are "
-              + order.paper().word()
-              + ", larger than the paper in the printer; choose that paper when printing, or"
-              + " another one for the sheets.");
+      return Result.refused(Message.of("desk.app.exports.paper-too-small", order.paper().word()));
     }
     boolean whole = false;
     try {
       for (int i = 0; i < pages.size(); i++) {
         steps.report((double) i / pages.size());
         if (!job.page(pages.get(i))) {
-          return Parsed.bad("The printer took only " + i + " pages; look at it and print again.");
+          return Result.refused(Message.of("desk.app.exports.printer-stopped", i));
         }
       }
       whole = true;
@@ -154,6 +175,6 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
       }
     }
     job.end();
-    return Parsed.ok(pages.size());
+    return Result.ok(pages.size());
   }
 }

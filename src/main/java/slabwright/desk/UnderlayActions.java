@@ -13,6 +13,7 @@ import slabwright.shape.Vec;
 import slabwright.site.Underlay;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /**
  * Lays a picture or a page of a PDF under the drawing: its pixels alone are copied beside the plan,
@@ -43,10 +44,9 @@ final class UnderlayActions implements RectifyTool.Rectification {
         .errands()
         .run(
             new BackgroundTasks.BackgroundTask<>(
-                "Laying the picture",
-                "The picture could not be copied beside the plan",
-                steps ->
-                    PlacedUnderlay.read(picture, keeper.folder(), steps, parts.bench().words()),
+                Message.of("desk.app.underlay.laying-the-picture"),
+                why -> Message.of("desk.app.underlay.not-copied", why),
+                steps -> PlacedUnderlay.read(picture, keeper.folder(), steps),
                 made -> lay(made, laid)));
   }
 
@@ -61,8 +61,8 @@ final class UnderlayActions implements RectifyTool.Rectification {
         .errands()
         .run(
             new BackgroundTasks.BackgroundTask<>(
-                "Laying the photo flat",
-                "The flat picture could not be written beside the plan",
+                Message.of("desk.app.underlay.laying-flat"),
+                why -> Message.of("desk.app.underlay.flat-not-written", why),
                 steps ->
                     PlacedUnderlay.flat(
                         now.get(),
@@ -98,11 +98,9 @@ final class UnderlayActions implements RectifyTool.Rectification {
         .errands()
         .run(
             new BackgroundTasks.BackgroundTask<>(
-                "Laying page " + page,
-                "The page could not be written beside the plan",
-                steps ->
-                    PlacedUnderlay.turned(
-                        old.get(), from.get(), page, keeper.folder(), steps, parts.bench().words()),
+                Message.of("desk.app.underlay.laying-page", page),
+                why -> Message.of("desk.app.underlay.page-not-written", why),
+                steps -> PlacedUnderlay.turned(old.get(), from.get(), page, keeper.folder(), steps),
                 made -> lay(made, where -> {})));
   }
 

@@ -7,21 +7,27 @@ import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Window;
+import slabwright.words.Words;
 
 /** Asks with the system's own dialogs. */
 final class WindowChooser implements Chooser {
-  private static final ExtensionFilter PLANS = new ExtensionFilter("Site plans", "*.site.json");
-
   private final Window window;
+  private final Words words;
 
-  WindowChooser(Window window) {
+  WindowChooser(Window window, Words words) {
+    this.words = words;
     this.window = window;
   }
 
-  private static FileChooser chooser(String title, ExtensionFilter filter) {
+  private ExtensionFilter plans() {
+    return new ExtensionFilter(words.say("desk.app.chooser.site-plans"), "*.site.json");
+  }
+
+  private FileChooser chooser(String title, ExtensionFilter filter) {
     FileChooser c = new FileChooser();
     c.setTitle(title);
-    c.getExtensionFilters().setAll(filter, new ExtensionFilter("All files", "*.*"));
+    c.getExtensionFilters()
+        .setAll(filter, new ExtensionFilter(words.say("desk.app.chooser.all-files"), "*.*"));
     return c;
   }
 
@@ -31,32 +37,36 @@ final class WindowChooser implements Chooser {
 
   @Override
   public Optional<Path> plan() {
-    return open("Open a plan", PLANS);
+    return open(words.say("desk.app.chooser.open-a-plan"), plans());
   }
 
   @Override
   public Optional<Path> planToSave(String name) {
-    FileChooser c = chooser("Save the plan", PLANS);
+    FileChooser c = chooser(words.say("desk.app.chooser.save-the-plan"), plans());
     c.setInitialFileName(name + ".site.json");
     return Optional.ofNullable(c.showSaveDialog(window)).map(File::toPath);
   }
 
   @Override
   public Optional<Path> graphic() {
-    return open("Choose a graphic", new ExtensionFilter("SVG graphics", "*.svg"));
+    return open(
+        words.say("desk.app.chooser.choose-a-graphic"),
+        new ExtensionFilter(words.say("desk.app.chooser.svg-graphics"), "*.svg"));
   }
 
   @Override
   public Optional<Path> picture() {
     return open(
-        "Choose a picture to trace over",
-        new ExtensionFilter("Pictures and plans", "*.png", "*.jpg", "*.jpeg", "*.pdf"));
+        words.say("desk.app.chooser.choose-a-picture"),
+        new ExtensionFilter(
+            words.say("desk.app.chooser.pictures-and-plans"), "*.png", "*.jpg", "*.jpeg", "*.pdf"));
   }
 
   @Override
   public Optional<Path> proof() {
     return open(
-        "Choose the drawing that came back", new ExtensionFilter("Drawings", "*.svg", "*.pdf"));
+        words.say("desk.app.chooser.choose-the-returned-drawing"),
+        new ExtensionFilter(words.say("desk.app.chooser.drawings"), "*.svg", "*.pdf"));
   }
 
   @Override

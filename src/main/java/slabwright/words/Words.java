@@ -35,6 +35,11 @@ public final class Words {
     return of(Locale.ENGLISH);
   }
 
+  /** The language, for names of days and months. */
+  public Locale locale() {
+    return locale;
+  }
+
   /**
    * The sentence of a message.
    *

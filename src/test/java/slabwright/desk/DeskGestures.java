@@ -221,7 +221,7 @@ final class DeskGestures {
   }
 
   DeskGestures stage(Stage stage) throws TimeoutException {
-    return click("stage-" + stage.word());
+    return click("stage-" + stage.name());
   }
 
   Site site() {

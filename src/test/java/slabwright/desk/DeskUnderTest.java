@@ -12,6 +12,7 @@ import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
+import slabwright.words.Words;
 
 /** A desk in a window without a display, with a data folder of its own. */
 final class DeskUnderTest implements AutoCloseable {
@@ -31,7 +32,8 @@ final class DeskUnderTest implements AutoCloseable {
   static DeskUnderTest open(
       Path data, Chooser chooser, double wide, double high, List<String> plans)
       throws TimeoutException {
-    SystemServices outside = new SystemServices(chooser, new NoPrinter(), Platform::runLater);
+    SystemServices outside =
+        new SystemServices(chooser, new NoPrinter(), Platform::runLater, Words.english());
     return open(data, wide, high, plans, outside);
   }
 

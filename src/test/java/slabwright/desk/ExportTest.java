@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.model.Stage;
 import slabwright.sheets.page.PaperSize;
+import slabwright.words.Words;
 
 class ExportTest {
   @TempDir Path data;
@@ -30,7 +31,8 @@ class ExportTest {
   @BeforeEach
   void open() throws TimeoutException, IOException {
     Path plan = TestSites.withArrow(data);
-    SystemServices outside = new SystemServices(new FixedChooser(data), printer, brake);
+    SystemServices outside =
+        new SystemServices(new FixedChooser(data), printer, brake, Words.english());
     desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()), outside);
     hands = new DeskGestures(desk);
   }

@@ -61,7 +61,7 @@ class PicturesOfTheDesk {
             });
         desk.settleAll();
         pickOne(desk, stage);
-        picture(desk, stage.word().toLowerCase(Locale.ROOT), scale);
+        picture(desk, stage.name().toLowerCase(Locale.ROOT), scale);
       }
     }
   }

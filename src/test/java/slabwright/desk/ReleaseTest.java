@@ -46,7 +46,7 @@ class ReleaseTest {
 
   /** What a reader hears of a stage. */
   private String stage(Stage s) {
-    return DeskUnderTest.on(() -> desk.node("stage-" + s.word()).getAccessibleText());
+    return DeskUnderTest.on(() -> desk.node("stage-" + s.name()).getAccessibleText());
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.drawing.Text;
 import slabwright.sheets.json.WorkJson;
 import slabwright.sheets.page.PaperSize;
+import slabwright.words.Words;
 import slabwright.work.WorkPlan;
 import slabwright.work.handover.Scope;
 
@@ -50,7 +51,8 @@ class AdviceLogTest {
 
   @Test
   void the_report_has_the_plans_ids_with_who_and_when() throws JsonProcessingException {
-    JsonNode log = new ObjectMapper().readTree(WorkJson.write(PLAN)).at("/scope/advice");
+    JsonNode log =
+        new ObjectMapper().readTree(WorkJson.write(PLAN, Words.english())).at("/scope/advice");
     for (JsonNode given : log) {
       boolean terrace = given.get("key").asText().equals("terrace/moisture-test");
       assertThat(given.get("declined").asBoolean()).isEqualTo(terrace);

@@ -118,7 +118,7 @@ class SheetNumbersTest {
     }
     WorkPlan plan = HALL.work(shown);
     if (work) {
-      files.add(WorkJson.write(plan));
+      files.add(WorkJson.write(plan, Words.english()));
     }
     return files;
   }

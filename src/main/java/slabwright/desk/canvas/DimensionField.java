@@ -7,25 +7,22 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.edit.Walls;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** A field over a dimension: the wall's true length is typed, the end nearest the click moves. */
 public final class DimensionField extends VBox {
-  private static final String TAPED =
-      "Enter: one more reading of the tape; the room is brought to agree with it.";
-  private static final String HOW =
-      "Enter: the nearer end moves along the wall.  Shift+Enter: the next wall moves with it.";
-
   private final DeskContext bench;
   private final TapedRooms rooms;
   private final TextField field = new TextField();
-  private final Label note = Controls.sentence(HOW, "field-note");
+  private final Label note = Controls.sentence("", "field-note");
   private int wall;
   private boolean far;
 
@@ -36,7 +33,7 @@ public final class DimensionField extends VBox {
     setManaged(false);
     setVisible(false);
     field.setId("dimension-field");
-    field.setAccessibleText("True length of the wall");
+    field.setAccessibleText(bench.words().say("desk.canvas.dimension.true-length"));
     getChildren().addAll(field, note);
     field.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     field
@@ -54,7 +51,13 @@ public final class DimensionField extends VBox {
     wall = target.wall();
     far = Walls.end(area, wall).distanceTo(click) < Walls.start(area, wall).distanceTo(click);
     field.setText(target.words());
-    note.setText(rooms.of(area).isPresent() ? TAPED : HOW);
+    note.setText(
+        bench
+            .words()
+            .say(
+                rooms.of(area).isPresent()
+                    ? Message.of("desk.canvas.dimension.one-more-reading")
+                    : Message.of("desk.canvas.dimension.nearer-end-moves")));
     setVisible(true);
     resizeRelocate(target.box().middle().x() - 110, target.box().middle().y() - 22, 220, 96);
     setMinHeight(Region.USE_PREF_SIZE);
@@ -77,9 +80,9 @@ public final class DimensionField extends VBox {
   }
 
   private void take(boolean whole) {
-    Parsed<Length> read = Length.parse(field.getText());
-    if (read instanceof Parsed.Bad<Length> bad) {
-      note.setText(bad.why());
+    Result<Length> read = ReadySentence.result(Length.parse(field.getText()));
+    if (read instanceof Result.Refused<Length> refused) {
+      note.setText(bench.words().say(refused.message()));
       return;
     }
     FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();

@@ -9,6 +9,7 @@ import slabwright.desk.model.compute.SheetPages;
 import slabwright.drawing.Drawing;
 import slabwright.shape.Bounds;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.words.Words;
 
 /**
  * The page looked at, as it will be printed, as large as the view allows; the wheel looks closer.
@@ -17,6 +18,7 @@ public final class PageView extends Region {
   private static final double RIM = 34;
 
   private final SheetPages pages;
+  private final Words words;
   private final Canvas canvas = new Canvas();
   private Optional<PrintedPage> shown = Optional.empty();
   private double closer = 1;
@@ -25,7 +27,8 @@ public final class PageView extends Region {
   private double lastX;
   private double lastY;
 
-  public PageView(SheetPages pages) {
+  public PageView(SheetPages pages, Words words) {
+    this.words = words;
     this.pages = pages;
     setId("page");
     getStyleClass().add("page-view");
@@ -63,7 +66,7 @@ public final class PageView extends Region {
       closer = 1;
       shiftX = 0;
       shiftY = 0;
-      now.ifPresent(p -> setAccessibleText("Sheet: " + p.title()));
+      now.ifPresent(p -> setAccessibleText(words.say("desk.canvas.sheet", p.title())));
     }
     paint();
   }

@@ -63,7 +63,7 @@ public final class SlabView extends Region {
     setId("slab");
     getStyleClass().add("slab");
     setFocusTraversable(true);
-    setAccessibleText("The slab");
+    setAccessibleText(bench.words().say("desk.canvas.slab"));
     getChildren().addAll(base, over);
     over.setMouseTransparent(true);
     base.setMouseTransparent(true);
@@ -262,7 +262,7 @@ public final class SlabView extends Region {
     g.clearRect(0, 0, getWidth(), getHeight());
     OverlayScale paper = new OverlayScale(FxPainter.SCREEN / viewport.scale(), units());
     List<Ink> inks = new ArrayList<>(tools.tool().over(paper));
-    snap.ifPresent(s -> inks.addAll(SnapInks.of(s, paper)));
+    snap.ifPresent(s -> inks.addAll(SnapInks.of(s, paper, bench.words())));
     lay(g, inks, tone);
   }
 

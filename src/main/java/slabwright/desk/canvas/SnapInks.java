@@ -14,6 +14,7 @@ import slabwright.shape.Arcs;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 
 /** Shows where a touch is drawn to and why: a ring, the lines it holds on to, a word. */
 final class SnapInks {
@@ -27,7 +28,7 @@ final class SnapInks {
         Stroke.line(pen, at.plus(new Vec(0, -r)), at.plus(new Vec(0, r))));
   }
 
-  static List<Ink> of(Snap s, OverlayScale paper) {
+  static List<Ink> of(Snap s, OverlayScale paper, Words words) {
     List<Ink> inks = new ArrayList<>();
     if (s.kind() == Snap.Kind.FREE) {
       return inks;
@@ -41,7 +42,10 @@ final class SnapInks {
     Ring ring = Arcs.circle(s.at(), 1.8 * paper.mm(), 0.05 * paper.mm());
     inks.add(Stroke.rings(Pen.of(0.55, Palette.RED), List.of(ring)));
     Vec beside = s.at().plus(new Vec(2.8 * paper.mm(), 2.2 * paper.mm()));
-    inks.add(Text.start(beside, s.kind().word(), TextStyle.plain(2.6).in(Palette.RED)));
+    s.kind()
+        .word()
+        .map(words::say)
+        .ifPresent(w -> inks.add(Text.start(beside, w, TextStyle.plain(2.6).in(Palette.RED))));
     return inks;
   }
 }

@@ -9,9 +9,10 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import slabwright.project.TaskProgress;
-import slabwright.site.Refusal;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * Long work that the person asked for (an export, a big picture), one piece after another, off the
@@ -26,18 +27,18 @@ public final class BackgroundTasks implements ProgressMonitor.ProgressSource, Au
      * @throws IOException when a file cannot be read or written
      * @throws CancellationException when the steps say that it has been given up
      */
-    Parsed<T> run(TaskProgress steps) throws IOException;
+    Result<T> run(TaskProgress steps) throws IOException;
   }
 
   /**
    * One piece of work.
    *
    * @param words what is done, as in "Saving the sheets"
-   * @param failed how a broken read or write is said, as in "The sheets could not be saved"
+   * @param failed says that a read or write broke, from what the system says of it
    * @param done told what came of it; not told when it was refused, failed or was given up
    */
   public record BackgroundTask<T>(
-      String words, String failed, TaskBody<T> work, Consumer<T> done) {}
+      Message words, Function<String, Message> failed, TaskBody<T> work, Consumer<T> done) {}
 
   private final Desk desk;
   private final Executor home;
@@ -88,8 +89,8 @@ public final class BackgroundTasks implements ProgressMonitor.ProgressSource, Au
   }
 
   @Override
-  public String words() {
-    return now.map(r -> r.errand.words()).orElse("");
+  public Optional<Message> words() {
+    return now.map(r -> r.errand.words());
   }
 
   @Override
@@ -130,12 +131,15 @@ public final class BackgroundTasks implements ProgressMonitor.ProgressSource, Au
     /** Works and gives what is to be done with what came of it. */
     private Runnable outcome() {
       try {
-        Parsed<T> result = cancelled ? Parsed.bad("") : errand.work().run(this);
+        if (cancelled) {
+          return () -> {};
+        }
+        Result<T> result = errand.work().run(this);
         return () -> take(result);
       } catch (IOException e) {
-        return () -> desk.refuse(Refusal.of(errand.failed() + said(e)));
+        return () -> desk.refuse(errand.failed().apply(said(e)));
       } catch (RuntimeException e) {
-        return () -> desk.refuse(UnexpectedFault.refusal(doing(), e));
+        return () -> desk.refuse(fault(e));
       }
     }
 
@@ -149,20 +153,20 @@ public final class BackgroundTasks implements ProgressMonitor.ProgressSource, Au
       Thread.interrupted();
     }
 
-    private void take(Parsed<T> result) {
-      if (result instanceof Parsed.Bad<T> bad) {
-        desk.refuse(Refusal.of(bad.why()));
+    private void take(Result<T> result) {
+      if (result instanceof Result.Refused<T> refused) {
+        desk.refuse(refused.refusals().get(0));
       } else {
         errand.done().accept(result.orThrow());
       }
     }
 
     private String said(IOException e) {
-      return e.getMessage() == null ? "." : ": " + e.getMessage() + ".";
+      return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }
 
-    private String doing() {
-      return "finish \"" + errand.words() + "\"";
+    private Message fault(RuntimeException e) {
+      return Message.of("desk.model.fault.task", errand.words(), UnexpectedFault.text(e));
     }
 
     private void end(Runnable what) {

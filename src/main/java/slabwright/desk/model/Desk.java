@@ -2,11 +2,12 @@ package slabwright.desk.model;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.History;
 import slabwright.site.edit.Outcome;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 import slabwright.units.UnitSystem;
 
 /**
@@ -20,7 +21,7 @@ public final class Desk {
   private Optional<Site> preview = Optional.empty();
   private Optional<Path> file = Optional.empty();
   private Optional<Refusal> refusal = Optional.empty();
-  private Optional<String> news = Optional.empty();
+  private Optional<Message> news = Optional.empty();
   private boolean open;
 
   /** Given after every change of what is shown, previews included. */
@@ -82,12 +83,12 @@ public final class Desk {
   }
 
   /** What was last done on request and can't be seen on the slab; empty once something else is. */
-  public Optional<String> announcement() {
+  public Optional<Message> announcement() {
     return news;
   }
 
   /** Says that something asked for has been done. */
-  public void announce(String what) {
+  public void announce(Message what) {
     refusal = Optional.empty();
     news = Optional.of(what);
     changed.fire();
@@ -103,7 +104,7 @@ public final class Desk {
       boolean same = done.site().equals(site());
       set(same ? history : history.push(edit.name(), done.site()), !same);
     } else {
-      refuse(((Outcome.Refused) outcome).refusal());
+      refuse(ReadySentence.refusal(((Outcome.Refused) outcome).refusal()));
     }
     return outcome;
   }
@@ -130,6 +131,11 @@ public final class Desk {
   }
 
   /** Says why something can't be. */
+  public void refuse(Message why) {
+    refuse(Refusal.of(why));
+  }
+
+  /** Says why something can't be, and where. */
   public void refuse(Refusal why) {
     refusal = Optional.of(why);
     news = Optional.empty();

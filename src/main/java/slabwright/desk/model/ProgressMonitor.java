@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
+import slabwright.units.Message;
 
 /** What the person waits for: whatever has been worked on for longer than half a second. */
 public final class ProgressMonitor {
@@ -16,8 +17,8 @@ public final class ProgressMonitor {
   public interface ProgressSource {
     boolean isBusy();
 
-    /** What is being done. */
-    String words();
+    /** What is being done; empty while nothing is. */
+    Optional<Message> words();
 
     /** How much is done, 0 to 1; negative while that is not known. */
     double share();

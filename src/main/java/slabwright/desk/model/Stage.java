@@ -2,15 +2,16 @@ package slabwright.desk.model;
 
 import java.util.Arrays;
 import java.util.Optional;
+import slabwright.units.Message;
 
 /** The stages of a job, in the order a crew meets them. */
 public enum Stage {
-  MEASURE("Measure", "1"),
-  MARK("Mark", "2"),
-  PREP("Prep", "3"),
-  INLAY("Inlay", "4"),
-  FINISH("Finish", "5"),
-  SHEETS("Sheets", "6");
+  MEASURE("1"),
+  MARK("2"),
+  PREP("3"),
+  INLAY("4"),
+  FINISH("5"),
+  SHEETS("6");
 
   /** How far a stage has come. */
   public enum State {
@@ -19,16 +20,21 @@ public enum Stage {
     DONE
   }
 
-  private final String word;
   private final String key;
 
-  Stage(String word, String key) {
-    this.word = word;
+  Stage(String key) {
     this.key = key;
   }
 
-  public String word() {
-    return word;
+  public Message word() {
+    return switch (this) {
+      case MEASURE -> Message.of("desk.model.stage.measure");
+      case MARK -> Message.of("desk.model.stage.mark");
+      case PREP -> Message.of("desk.model.stage.prep");
+      case INLAY -> Message.of("desk.model.stage.inlay");
+      case FINISH -> Message.of("desk.model.stage.finish");
+      case SHEETS -> Message.of("desk.model.stage.sheets");
+    };
   }
 
   /** The key that goes there, a digit. */

@@ -1,19 +1,12 @@
 package slabwright.desk.model;
 
-import slabwright.site.Refusal;
-
-/** Faults of the program itself, said to the person without hiding them. */
+/** Faults of the program itself, told to the person without hiding them. */
 public final class UnexpectedFault {
   private UnexpectedFault() {}
 
-  /** A sentence for a fault that should not happen. */
-  public static Refusal refusal(String doing, RuntimeException e) {
-    return Refusal.of(
-        "Could not "
-            + doing
-            + " ("
-            + e.getClass().getSimpleName()
-            + (e.getMessage() == null ? "" : ": " + e.getMessage())
-            + "); undo the last step and please report this.");
+  /** What stands in brackets in the sentence about it. */
+  public static String text(RuntimeException e) {
+    String kind = e.getClass().getSimpleName();
+    return e.getMessage() == null ? kind : kind + ": " + e.getMessage();
   }
 }

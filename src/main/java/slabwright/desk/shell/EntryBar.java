@@ -13,10 +13,12 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.Tool;
+import slabwright.words.Words;
 
 /** The line at the foot of the slab: what to do next, its choices, and a field to type into. */
 public final class EntryBar extends VBox {
   private final ActiveTool tools;
+  private final Words words;
   private final Runnable acted;
   private final Label prompt = Controls.label("", "entry-prompt");
   private final Label what = Controls.label("", "entry-what");
@@ -32,8 +34,9 @@ public final class EntryBar extends VBox {
    *
    * @param acted told after something was typed or chosen
    */
-  public EntryBar(ActiveTool tools, Runnable acted) {
+  public EntryBar(ActiveTool tools, Words words, Runnable acted) {
     this.tools = tools;
+    this.words = words;
     this.acted = acted;
     getStyleClass().add("entry-bar");
     field.setId("entry");
@@ -55,22 +58,22 @@ public final class EntryBar extends VBox {
   /** Shows what the tool says now. */
   public void refresh() {
     Tool tool = tools.tool();
-    prompt.setText(tool.prompt());
-    Optional<String> entry = tool.entry();
+    prompt.setText(words.say(tool.prompt()));
+    Optional<String> entry = tool.entry().map(words::say);
     Controls.show(field, entry.isPresent());
     Controls.show(what, entry.isPresent());
     what.setText(entry.orElse(""));
-    field.setPromptText(tool.example());
+    field.setPromptText(words.say(tool.example()));
     field.setAccessibleText(entry.orElse("Length"));
-    standing.setText(tool.standing());
-    Controls.show(standing, !tool.standing().isEmpty());
+    standing.setText(tool.standing().map(words::say).orElse(""));
+    Controls.show(standing, tool.standing().isPresent());
     options(tool.options());
-    boolean more = entry.isPresent() || !tool.options().isEmpty() || !tool.standing().isEmpty();
+    boolean more = entry.isPresent() || !tool.options().isEmpty() || tool.standing().isPresent();
     Controls.show(row, more);
   }
 
   private void options(List<Tool.Option> now) {
-    List<String> key = now.stream().map(o -> o.words() + o.chosen()).toList();
+    List<String> key = now.stream().map(o -> words.say(o.words()) + o.chosen()).toList();
     if (key.equals(shown)) {
       return;
     }
@@ -80,11 +83,12 @@ public final class EntryBar extends VBox {
   }
 
   private ToggleButton chip(Tool.Option o) {
-    ToggleButton b = new ToggleButton(o.words());
+    String said = words.say(o.words());
+    ToggleButton b = new ToggleButton(said);
     b.getStyleClass().addAll("plain-button", "option-chip");
     b.setSelected(o.chosen());
-    b.setAccessibleText(o.words());
-    b.setId("option-" + o.words().replaceAll("[^A-Za-z0-9]+", "-"));
+    b.setAccessibleText(said);
+    b.setId("option-" + said.replaceAll("[^A-Za-z0-9]+", "-"));
     b.setOnAction(
         e -> {
           o.take().run();
@@ -117,7 +121,7 @@ public final class EntryBar extends VBox {
 
   /** Takes the line as typed; empty means to close or finish. */
   public void enter() {
-    Optional<String> fault = tools.tool().type(field.getText());
+    Optional<String> fault = tools.tool().type(field.getText()).map(words::say);
     wrong.setText(fault.orElse(""));
     Controls.show(wrong, fault.isPresent());
     if (fault.isEmpty()) {

@@ -11,7 +11,8 @@ import javafx.scene.layout.Region;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Desk;
 import slabwright.shape.Vec;
-import slabwright.site.Refusal;
+import slabwright.units.Refusal;
+import slabwright.words.Words;
 
 /**
  * Says why something can't be, or that it has been done: one sentence at the top of the slab, with
@@ -21,7 +22,8 @@ public final class NoticeBar extends HBox {
   private final Desk desk;
   private final Consumer<Vec> show;
   private final Label sign = Controls.label("", "sign-cant");
-  private final Label words = Controls.sentence("", "notice-words");
+  private final Label sentence = Controls.sentence("", "notice-words");
+  private final Words words;
   private final Button place;
 
   /**
@@ -29,31 +31,32 @@ public final class NoticeBar extends HBox {
    *
    * @param show takes the view to a place
    */
-  public NoticeBar(Desk desk, Consumer<Vec> show) {
+  public NoticeBar(Desk desk, Words words, Consumer<Vec> show) {
+    this.words = words;
     this.desk = desk;
     this.show = show;
     getStyleClass().add("notice");
     setId("notice");
-    words.setId("notice-words");
+    sentence.setId("notice-words");
     setAlignment(Pos.CENTER_LEFT);
     setMaxSize(590, Region.USE_PREF_SIZE);
-    words.setMaxWidth(440);
+    sentence.setMaxWidth(440);
     place = Controls.button("Show", "link", this::goThere);
     place.setMinWidth(Region.USE_PREF_SIZE);
     Button away =
         Controls.icon(Icons.of(Feather.X, 15), "Put the message away", "Esc", desk::clearRefusal);
-    getChildren().addAll(sign, words, Controls.spring(), place, away);
+    getChildren().addAll(sign, sentence, Controls.spring(), place, away);
   }
 
   private void goThere() {
-    desk.refusal().flatMap(Refusal::where).ifPresent(show);
+    desk.refusal().flatMap(Refusal::where).map(p -> new Vec(p.x(), p.y())).ifPresent(show);
   }
 
   public void refresh() {
     Optional<Refusal> r = desk.refusal();
-    Optional<String> said = r.map(Refusal::sentence).or(desk::announcement);
+    Optional<String> said = r.map(Refusal::message).or(desk::announcement).map(words::say);
     Controls.show(this, said.isPresent());
-    said.ifPresent(words::setText);
+    said.ifPresent(sentence::setText);
     boolean fault = r.isPresent();
     pseudoClassStateChanged(PseudoClass.getPseudoClass("fine"), !fault);
     sign.setText(fault ? "✕" : "✓");

@@ -8,14 +8,17 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import slabwright.desk.model.ProgressMonitor;
+import slabwright.words.Words;
 
 /** Says what takes long and how far it is, with a way to give it up. */
 public final class ProgressStrip extends HBox {
   private final ProgressMonitor waiting;
-  private final Label words = Controls.label("", "progress-words");
+  private final Label doing = Controls.label("", "progress-words");
+  private final Words words;
   private final ProgressBar bar = new ProgressBar();
 
-  public ProgressStrip(ProgressMonitor waiting) {
+  public ProgressStrip(ProgressMonitor waiting, Words words) {
+    this.words = words;
     this.waiting = waiting;
     getStyleClass().add("progress-strip");
     setId("progress");
@@ -24,7 +27,7 @@ public final class ProgressStrip extends HBox {
     bar.setPrefWidth(170);
     Button cancel = Controls.button("Cancel", "link", this::cancel);
     cancel.setId("cancel-work");
-    getChildren().addAll(words, bar, cancel);
+    getChildren().addAll(doing, bar, cancel);
     Controls.show(this, false);
   }
 
@@ -37,8 +40,9 @@ public final class ProgressStrip extends HBox {
     Controls.show(this, now.isPresent());
     now.ifPresent(
         s -> {
-          words.setText(s.words());
-          bar.setAccessibleText(s.words());
+          String said = s.words().map(words::say).orElse("");
+          doing.setText(said);
+          bar.setAccessibleText(said);
           bar.setProgress(s.share() < 0 ? ProgressBar.INDETERMINATE_PROGRESS : s.share());
         });
   }

@@ -21,7 +21,7 @@ final class StageBar extends HBox {
     getStyleClass().add("stage-path");
     setAlignment(Pos.CENTER);
     for (Stage stage : Stage.values()) {
-      StageButton stop = new StageButton(stage, () -> bench.focus().goTo(stage));
+      StageButton stop = new StageButton(stage, bench.words(), () -> bench.focus().goTo(stage));
       stops.put(stage, stop);
       getChildren().add(stop);
     }

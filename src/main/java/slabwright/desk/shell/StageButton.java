@@ -10,6 +10,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Stage;
+import slabwright.words.Words;
 
 /** One stop on the path: a disc with its state, the track on both sides, its word below. */
 final class StageButton extends ToggleButton {
@@ -21,16 +22,18 @@ final class StageButton extends ToggleButton {
   private final Region after = new Region();
   private final Label word;
   private final Stage stage;
+  private final Words words;
   private Optional<Stage.State> shown = Optional.empty();
 
-  StageButton(Stage stage, Runnable go) {
+  StageButton(Stage stage, Words words, Runnable go) {
+    this.words = words;
     this.stage = stage;
-    setId("stage-" + stage.word());
+    setId("stage-" + stage.name());
     getStyleClass().setAll("stage-stop");
     disc.getStyleClass().add("disc");
     before.getStyleClass().addAll("track");
     after.getStyleClass().addAll("track");
-    word = new Label(stage.word());
+    word = new Label(words.say(stage.word()));
     word.getStyleClass().add("word");
     setGraphic(stacked());
     setOnAction(
@@ -64,7 +67,7 @@ final class StageButton extends ToggleButton {
     if (!shown.equals(Optional.of(state))) {
       shown = Optional.of(state);
       disc.getChildren().setAll(sign(state));
-      Controls.named(this, stage.word() + ", " + said(state), stage.key());
+      Controls.named(this, words.say(stage.word()) + ", " + said(state), stage.key());
     }
   }
 

@@ -62,24 +62,29 @@ public final class ToolPalette extends VBox {
       // Shelves are of marks alone: at other stages a marking tool stands among the few.
       if (bench.focus().stage() == Stage.MARK && t.shelf() != shelf) {
         shelf = t.shelf();
-        all.add(Controls.label(shelf.words(), "tool-shelf"));
+        all.add(Controls.label(said(shelf), "tool-shelf"));
       }
       all.add(buttons.get(t));
     }
     return all;
   }
 
+  private String said(ToolGroup shelf) {
+    return shelf.words().map(bench.words()::say).orElse("");
+  }
+
   private ToggleButton button(ToolName t) {
     ToggleButton b = new ToggleButton();
     Label key = Controls.label(t.key(), "tool-key");
-    HBox row = new HBox(Controls.label(t.words(), "tool-word"), Controls.spring(), key);
+    HBox row =
+        new HBox(Controls.label(bench.words().say(t.words()), "tool-word"), Controls.spring(), key);
     row.setAlignment(Pos.CENTER_LEFT);
     b.setGraphic(row);
     b.setId("tool-" + t.name());
     b.getStyleClass().setAll("tool");
     b.setMaxWidth(Double.MAX_VALUE);
-    b.setAccessibleHelp(t.shelf().words());
+    b.setAccessibleHelp(said(t.shelf()));
     b.setOnAction(e -> tools.activate(t));
-    return Controls.named(b, t.words(), t.key());
+    return Controls.named(b, bench.words().say(t.words()), t.key());
   }
 }

@@ -10,6 +10,7 @@ import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 import slabwright.site.Spot;
 import slabwright.site.edit.OutlineEdit;
+import slabwright.units.Message;
 
 /** Adds a corner on a wall, to be dragged out at once. */
 public final class CornerTool implements Tool {
@@ -24,8 +25,8 @@ public final class CornerTool implements Tool {
   }
 
   @Override
-  public String prompt() {
-    return "Click on a wall to add a corner; drag it where it belongs.";
+  public Message prompt() {
+    return Message.of("desk.tool.corner.click-on-a-wall");
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.edit.NewIds;
 import slabwright.desk.model.edit.Walls;
 import slabwright.desk.model.scene.FloorPicture;
@@ -15,7 +16,9 @@ import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.edit.OutlineEdit;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.LengthFormat;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** Sets a doorway into a wall; its width can be typed before, its offset after. */
 public final class DoorwayTool implements Tool {
@@ -32,25 +35,26 @@ public final class DoorwayTool implements Tool {
   }
 
   @Override
-  public String prompt() {
-    return "Type a width, then click on a wall; drag along it to adjust.";
+  public Message prompt() {
+    return Message.of("desk.tool.doorway.type-a-width");
   }
 
   @Override
-  public Optional<String> entry() {
-    return Optional.of("Width");
+  public Optional<Message> entry() {
+    return Optional.of(Message.of("desk.tool.width"));
   }
 
   @Override
-  public String standing() {
-    return new OverlayScale(1, bench.desk().site().units()).length(width.mm()) + " wide";
+  public Optional<Message> standing() {
+    return Optional.of(
+        Message.of("desk.tool.wide", LengthFormat.show(width.mm(), bench.desk().site().units())));
   }
 
   @Override
-  public Optional<String> type(String line) {
-    Parsed<Length> read = Length.parse(line);
-    if (read instanceof Parsed.Bad<Length> bad) {
-      return Optional.of(bad.why());
+  public Optional<Message> type(String line) {
+    Result<Length> read = ReadySentence.result(Length.parse(line));
+    if (read instanceof Result.Refused<Length> refused) {
+      return Optional.of(refused.message());
     }
     width = read.orThrow();
     return Optional.empty();
@@ -83,7 +87,14 @@ public final class DoorwayTool implements Tool {
     Found f = found.get();
     String id = NewIds.doorway(p.get().area());
     boolean first = p.get().area().doorways().isEmpty();
-    String name = first ? "main doors" : "doorway " + (p.get().area().doorways().size() + 1);
+    int number = p.get().area().doorways().size() + 1;
+    String name =
+        bench
+            .words()
+            .say(
+                first
+                    ? Message.of("desk.tool.doorway.main-doors")
+                    : Message.of("desk.tool.doorway.numbered", number));
     Doorway d = new Doorway(id, name, f.wall(), Length.mm(f.offset()), width, first);
     if (bench.desk().push(new OutlineEdit.PutDoorway(p.get().area().id(), d)).isDone()) {
       bench.focus().select(new PlanItem.OfDoorway(id));

@@ -6,6 +6,9 @@ import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
+import slabwright.units.LengthFormat;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** Draws a room corner by corner with the pointer; a typed length sets the leg being drawn. */
 public final class DrawTool implements Tool {
@@ -19,12 +22,12 @@ public final class DrawTool implements Tool {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     return chain.isEmpty()
-        ? "Click the first corner of the room, or type its place from 0."
+        ? Message.of("desk.tool.draw.first-corner")
         : chain.size() < 3
-            ? "Click the next corner, or press an arrow key and type the wall's length."
-            : "Click the first corner again, or press Enter, to close.";
+            ? Message.of("desk.tool.draw.next-corner")
+            : Message.of("desk.tool.draw.close");
   }
 
   @Override
@@ -43,13 +46,16 @@ public final class DrawTool implements Tool {
   }
 
   @Override
-  public Optional<String> entry() {
-    return Optional.of(chain.isEmpty() ? "Place" : "Wall " + chain.size());
+  public Optional<Message> entry() {
+    return Optional.of(
+        chain.isEmpty()
+            ? Message.of("desk.tool.place")
+            : Message.of("desk.tool.wall", chain.size()));
   }
 
   @Override
-  public String example() {
-    return chain.isEmpty() ? "12', 5' 6\"" : Tool.super.example();
+  public Message example() {
+    return chain.isEmpty() ? Message.of("desk.tool.example.place") : Tool.super.example();
   }
 
   @Override
@@ -58,29 +64,31 @@ public final class DrawTool implements Tool {
   }
 
   @Override
-  public Optional<String> type(String line) {
+  public Optional<Message> type(String line) {
     return line.isBlank() ? close() : chain.typed(line);
   }
 
-  private Optional<String> close() {
+  private Optional<Message> close() {
     if (chain.size() < 3) {
-      return Optional.of("A room needs at least three corners.");
+      return Optional.of(Message.of("desk.tool.draw.at-least-three-corners"));
     }
     if (NewFloorArea.make(bench, chain.points())) {
       chain.clear();
       done.run();
       return Optional.empty();
     }
-    return bench.desk().refusal().map(r -> r.sentence());
+    return bench.desk().refusal().map(Refusal::message);
   }
 
   @Override
-  public String standing() {
+  public Optional<Message> standing() {
     return chain.size() < 2
-        ? ""
-        : "to closing: "
-            + slabwright.units.LengthFormat.show(
-                chain.last().distanceTo(chain.first()), bench.desk().site().units());
+        ? Optional.empty()
+        : Optional.of(
+            Message.of(
+                "desk.tool.to-closing",
+                LengthFormat.show(
+                    chain.last().distanceTo(chain.first()), bench.desk().site().units())));
   }
 
   @Override

@@ -7,6 +7,7 @@ import slabwright.desk.model.DeskContext;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 
 /** Measures between two points; changes nothing. */
 public final class MeasureTool implements Tool {
@@ -20,23 +21,24 @@ public final class MeasureTool implements Tool {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     return from.isEmpty() || to.isPresent()
-        ? "Click where to measure from."
-        : "Click where to measure to.";
+        ? Message.of("desk.tool.measure.from")
+        : Message.of("desk.tool.measure.to");
   }
 
   @Override
-  public String standing() {
+  public Optional<Message> standing() {
     if (from.isEmpty()) {
-      return "";
+      return Optional.empty();
     }
     Vec d = to.orElse(tip).minus(from.get());
-    return length(d.length())
-        + "   ↔ "
-        + length(Math.abs(d.x()))
-        + "   ↕ "
-        + length(Math.abs(d.y()));
+    return Optional.of(
+        Message.of(
+            "desk.tool.measure.distances",
+            length(d.length()),
+            length(Math.abs(d.x())),
+            length(Math.abs(d.y()))));
   }
 
   private String length(double mm) {

@@ -24,7 +24,8 @@ final class NewFloorArea {
   static boolean make(DeskContext bench, BiFunction<String, String, FloorArea> made) {
     int n = bench.desk().site().areas().size() + 1;
     String id = NewIds.area(bench.desk().site());
-    boolean done = bench.desk().push(new SiteEdit.AddArea(made.apply(id, "Floor " + n))).isDone();
+    String name = bench.words().say("desk.tool.floor-name", n);
+    boolean done = bench.desk().push(new SiteEdit.AddArea(made.apply(id, name))).isDone();
     if (done) {
       bench.focus().selectArea(id);
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.edit.InlayChange;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.drawing.Ink;
@@ -13,7 +14,9 @@ import slabwright.site.Inlay;
 import slabwright.site.Spot;
 import slabwright.site.edit.AreaEdit;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
 
 /** Puts the middle of an inlay where one clicks; its width can be typed. */
 public final class PlaceTool implements Tool {
@@ -42,10 +45,10 @@ public final class PlaceTool implements Tool {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     return inlay().isEmpty()
-        ? "Drop an SVG on the slab, or click to choose one."
-        : "Click where its middle belongs, or type its place or another width.";
+        ? Message.of("desk.tool.place-tool.drop-an-svg")
+        : Message.of("desk.tool.place-tool.where-its-middle-belongs");
   }
 
   @Override
@@ -71,29 +74,29 @@ public final class PlaceTool implements Tool {
   }
 
   @Override
-  public Optional<String> entry() {
-    return inlay().map(i -> "Width");
+  public Optional<Message> entry() {
+    return inlay().map(i -> Message.of("desk.tool.width"));
   }
 
   @Override
-  public Optional<String> type(String line) {
+  public Optional<Message> type(String line) {
     if (TypedSpot.isOne(line)) {
       return place(TypedSpot.read(line));
     }
-    Parsed<Length> read = Length.parse(line);
-    if (read instanceof Parsed.Bad<Length> bad) {
-      return Optional.of(bad.why());
+    Result<Length> read = ReadySentence.result(Length.parse(line));
+    if (read instanceof Result.Refused<Length> refused) {
+      return Optional.of(refused.message());
     }
     inlay().ifPresent(i -> put(InlayChange.wide(i, read.orThrow())));
-    return bench.desk().refusal().map(r -> r.sentence());
+    return bench.desk().refusal().map(Refusal::message);
   }
 
-  private Optional<String> place(Parsed<Spot> at) {
-    if (at instanceof Parsed.Bad<Spot> bad) {
-      return Optional.of(bad.why());
+  private Optional<Message> place(Result<Spot> at) {
+    if (at instanceof Result.Refused<Spot> refused) {
+      return Optional.of(refused.message());
     }
     inlay().ifPresent(i -> put(InlayChange.placed(i, at.orThrow(), i.turn())));
-    return bench.desk().refusal().map(r -> r.sentence());
+    return bench.desk().refusal().map(Refusal::message);
   }
 
   @Override

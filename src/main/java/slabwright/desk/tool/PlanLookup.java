@@ -8,6 +8,7 @@ import slabwright.desk.model.scene.SeamGrip;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.Inlay;
+import slabwright.units.Message;
 
 /** What is on the slab now, worked out. */
 public interface PlanLookup {
@@ -24,7 +25,7 @@ public interface PlanLookup {
   List<SeamGrip> seams();
 
   /** What the seams of an inlay cost, in a few words. */
-  String seamCost(Inlay inlay);
+  Message seamCost(Inlay inlay);
 
   /** What an inlay covers on the site. */
   Optional<Bounds> inlayBounds(String id);

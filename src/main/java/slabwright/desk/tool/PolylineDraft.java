@@ -3,12 +3,14 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Spot;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** Points being set one after the other, and the place under the pointer. */
 public final class PolylineDraft {
@@ -61,24 +63,24 @@ public final class PolylineDraft {
   }
 
   /** A typed place, or a leg of the typed length towards the pointer or the steered way. */
-  public Optional<String> typed(String line) {
+  public Optional<Message> typed(String line) {
     if (TypedSpot.isOne(line)) {
-      Parsed<Spot> at = TypedSpot.read(line);
-      if (at instanceof Parsed.Bad<Spot> bad) {
-        return Optional.of(bad.why());
+      Result<Spot> at = TypedSpot.read(line);
+      if (at instanceof Result.Refused<Spot> refused) {
+        return Optional.of(refused.message());
       }
       add(at.orThrow().vec());
       return Optional.empty();
     }
-    Parsed<Length> read = Length.parse(line);
-    if (read instanceof Parsed.Bad<Length> bad) {
-      return Optional.of(bad.why());
+    Result<Length> read = ReadySentence.result(Length.parse(line));
+    if (read instanceof Result.Refused<Length> refused) {
+      return Optional.of(refused.message());
     }
     if (points.isEmpty()) {
-      return Optional.of("Click or type where it begins, such as 12', 5' 6\".");
+      return Optional.of(Message.of("desk.tool.polyline.where-it-begins"));
     }
     if (way.isEmpty() && tip.distanceTo(last()) < 1) {
-      return Optional.of("Point the way or press an arrow key first, then type the length.");
+      return Optional.of(Message.of("desk.tool.polyline.point-the-way"));
     }
     Vec along = way.orElseGet(() -> tip.minus(last()).unit());
     add(last().plus(along.times(read.orThrow().mm())));

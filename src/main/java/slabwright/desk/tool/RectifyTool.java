@@ -3,11 +3,13 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.ReadySentence;
 import slabwright.drawing.Ink;
 import slabwright.shape.Homography;
 import slabwright.shape.Vec;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * Lays a slanted photo flat: the four corners of a rectangle on the floor, then its two sides as
@@ -36,18 +38,17 @@ public final class RectifyTool implements Tool {
   }
 
   @Override
-  public String prompt() {
-    if (corners.size() < 4) {
-      return List.of(
-              "Click a corner of a rectangle on the floor that you know the sides of.",
-              "Click its next corner, going round it.",
-              "Click its third corner.",
-              "Click its last corner.")
-          .get(corners.size());
-    }
-    return first.isEmpty()
-        ? "Type the true length from corner 1 to corner 2."
-        : "Type the true length from corner 2 to corner 3.";
+  public Message prompt() {
+    return switch (corners.size()) {
+      case 0 -> Message.of("desk.tool.rectify.a-corner");
+      case 1 -> Message.of("desk.tool.rectify.next-corner");
+      case 2 -> Message.of("desk.tool.rectify.third-corner");
+      case 3 -> Message.of("desk.tool.rectify.last-corner");
+      default ->
+          first.isEmpty()
+              ? Message.of("desk.tool.rectify.first-length")
+              : Message.of("desk.tool.rectify.second-length");
+    };
   }
 
   @Override
@@ -69,25 +70,27 @@ public final class RectifyTool implements Tool {
   }
 
   @Override
-  public Optional<String> entry() {
+  public Optional<Message> entry() {
     return corners.size() < 4
         ? Optional.empty()
-        : Optional.of(first.isEmpty() ? "Side 1 to 2" : "Side 2 to 3");
+        : Optional.of(
+            first.isEmpty()
+                ? Message.of("desk.tool.rectify.side-1-to-2")
+                : Message.of("desk.tool.rectify.side-2-to-3"));
   }
 
   @Override
-  public Optional<String> type(String line) {
-    Parsed<Length> read = Length.parse(line);
-    if (read instanceof Parsed.Bad<Length> bad) {
-      return Optional.of(bad.why());
+  public Optional<Message> type(String line) {
+    Result<Length> read = ReadySentence.result(Length.parse(line));
+    if (read instanceof Result.Refused<Length> refused) {
+      return Optional.of(refused.message());
     }
     if (!(read.orThrow().mm() > 0)) {
-      return Optional.of("Type a length above nothing.");
+      return Optional.of(Message.of("desk.tool.rectify.above-nothing"));
     }
     List<Vec> square = List.of(Vec.ZERO, new Vec(1, 0), new Vec(1, 1), new Vec(0, 1));
     if (Homography.of(square, corners).isEmpty()) {
-      return Optional.of(
-          "These four points are no rectangle seen from aside: click its corners again, in order.");
+      return Optional.of(Message.of("desk.tool.rectify.no-rectangle"));
     }
     if (first.isEmpty()) {
       first = Optional.of(read.orThrow());

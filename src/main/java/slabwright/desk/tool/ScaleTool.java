@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.ReadySentence;
 import slabwright.drawing.Ink;
 import slabwright.shape.Affine;
 import slabwright.shape.Vec;
 import slabwright.site.Underlay;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** Brings the picture under the drawing to true scale: two points and their true distance. */
 public final class ScaleTool implements Tool {
@@ -25,11 +27,11 @@ public final class ScaleTool implements Tool {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     return switch (points.size()) {
-      case 0 -> "Click one end of something you know the length of.";
-      case 1 -> "Click its other end.";
-      default -> "Type its true length.";
+      case 0 -> Message.of("desk.tool.scale.one-end");
+      case 1 -> Message.of("desk.tool.scale.other-end");
+      default -> Message.of("desk.tool.scale.true-length");
     };
   }
 
@@ -52,20 +54,22 @@ public final class ScaleTool implements Tool {
   }
 
   @Override
-  public Optional<String> entry() {
-    return points.size() == 2 ? Optional.of("True length") : Optional.empty();
+  public Optional<Message> entry() {
+    return points.size() == 2
+        ? Optional.of(Message.of("desk.tool.scale.length"))
+        : Optional.empty();
   }
 
   @Override
-  public Optional<String> type(String line) {
-    Parsed<Length> read = Length.parse(line);
-    if (read instanceof Parsed.Bad<Length> bad) {
-      return Optional.of(bad.why());
+  public Optional<Message> type(String line) {
+    Result<Length> read = ReadySentence.result(Length.parse(line));
+    if (read instanceof Result.Refused<Length> refused) {
+      return Optional.of(refused.message());
     }
     Optional<Underlay> under = bench.desk().site().underlay();
     double now = points.get(0).distanceTo(points.get(1));
     if (under.isEmpty() || now < 1 || !(read.orThrow().mm() > 0)) {
-      return Optional.of("Pick two different points of the picture and a length above nothing.");
+      return Optional.of(Message.of("desk.tool.scale.two-points"));
     }
     Vec p = points.get(0);
     double k = read.orThrow().mm() / now;

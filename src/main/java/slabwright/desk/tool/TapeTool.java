@@ -15,7 +15,9 @@ import slabwright.shape.Vec;
 import slabwright.site.Spot;
 import slabwright.tape.RoomResult;
 import slabwright.units.LengthFormat;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
 
 /** Types a room wall by wall as the tape says it. */
 public final class TapeTool implements Tool {
@@ -47,35 +49,35 @@ public final class TapeTool implements Tool {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     if (walk.walls().isEmpty()) {
-      return "Type the first wall as the tape says it, then Enter.";
+      return Message.of("desk.tool.tape.type-the-first-wall");
     }
     return walk.walls().size() < 2
-        ? "Arrow keys turn; type the next wall."
-        : "Arrow keys turn; Enter alone closes the room.";
+        ? Message.of("desk.tool.tape.type-the-next-wall")
+        : Message.of("desk.tool.tape.enter-closes");
   }
 
   @Override
-  public Optional<String> entry() {
-    return Optional.of("Wall " + (walk.walls().size() + 1));
+  public Optional<Message> entry() {
+    return Optional.of(Message.of("desk.tool.wall", walk.walls().size() + 1));
   }
 
   @Override
-  public Optional<String> type(String line) {
+  public Optional<Message> type(String line) {
     if (line.isBlank()) {
       return close();
     }
     if (walk.walls().isEmpty() && TypedSpot.isOne(line)) {
       return begin(TypedSpot.read(line));
     }
-    Parsed<TypedWall> read = TypedWall.read(line);
-    if (read instanceof Parsed.Bad<TypedWall> bad) {
-      return Optional.of(bad.why());
+    Result<TypedWall> read = TypedWall.read(line);
+    if (read instanceof Result.Refused<TypedWall> refused) {
+      return Optional.of(refused.message());
     }
     TypedWall wall = read.orThrow();
     if (!(wall.length().mm() > 0)) {
-      return Optional.of("A wall must be longer than nothing.");
+      return Optional.of(Message.of("desk.tool.tape.longer-than-nothing"));
     }
     double t = walk.walls().isEmpty() ? 0 : wall.turn().orElse(turn);
     usual = Math.abs(t) == 90 ? t : usual;
@@ -85,28 +87,28 @@ public final class TapeTool implements Tool {
   }
 
   /** The first corner lies where it was typed. */
-  private Optional<String> begin(Parsed<Spot> at) {
-    if (at instanceof Parsed.Bad<Spot> bad) {
-      return Optional.of(bad.why());
+  private Optional<Message> begin(Result<Spot> at) {
+    if (at instanceof Result.Refused<Spot> refused) {
+      return Optional.of(refused.message());
     }
     set(TapeWalk.from(at.orThrow().vec()));
     return Optional.empty();
   }
 
-  private Optional<String> close() {
+  private Optional<Message> close() {
     if (walk.walls().size() < 2) {
-      return Optional.of("Type at least two walls before closing the room.");
+      return Optional.of(Message.of("desk.tool.tape.at-least-two-walls"));
     }
     RoomResult result = rooms.adjust(walk);
     if (!(result instanceof RoomResult.Adjusted adjusted)) {
-      return Optional.of(TapedRooms.sentence(result));
+      return Optional.of(TapedRooms.why(result));
     }
     if (NewFloorArea.make(bench, (id, name) -> rooms.area(id, name, adjusted.room(), walk))) {
       set(TapeWalk.from(Vec.ZERO));
       done.run();
       return Optional.empty();
     }
-    return bench.desk().refusal().map(r -> r.sentence());
+    return bench.desk().refusal().map(Refusal::message);
   }
 
   private void set(TapeWalk next) {
@@ -120,10 +122,13 @@ public final class TapeTool implements Tool {
       return List.of();
     }
     return List.of(
-        new Option("← Left", turn == LEFT, () -> turn = LEFT),
-        new Option("↑ Straight on", turn == 0, () -> turn = 0),
-        new Option("→ Right", turn == RIGHT, () -> turn = RIGHT),
-        new Option("45°", Math.abs(turn) == 45, () -> turn = Math.signum(usual) * 45));
+        new Option(Message.of("desk.tool.tape.left"), turn == LEFT, () -> turn = LEFT),
+        new Option(Message.of("desk.tool.tape.straight-on"), turn == 0, () -> turn = 0),
+        new Option(Message.of("desk.tool.tape.right"), turn == RIGHT, () -> turn = RIGHT),
+        new Option(
+            Message.of("desk.tool.tape.half-turn"),
+            Math.abs(turn) == 45,
+            () -> turn = Math.signum(usual) * 45));
   }
 
   @Override
@@ -135,10 +140,13 @@ public final class TapeTool implements Tool {
   }
 
   @Override
-  public String standing() {
+  public Optional<Message> standing() {
     return walk.walls().isEmpty()
-        ? ""
-        : "to closing: " + LengthFormat.show(walk.gap(), bench.desk().site().units());
+        ? Optional.empty()
+        : Optional.of(
+            Message.of(
+                "desk.tool.to-closing",
+                LengthFormat.show(walk.gap(), bench.desk().site().units())));
   }
 
   @Override

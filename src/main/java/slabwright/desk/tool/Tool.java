@@ -5,11 +5,12 @@ import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** What the pointer and the entry line do on the slab. Knows no screen. */
 public interface Tool {
   /** One sentence: what to do next. */
-  String prompt();
+  Message prompt();
 
   default void press(Touch t) {}
 
@@ -20,17 +21,17 @@ public interface Tool {
   default void hover(Touch t) {}
 
   /** What a typed line is for, such as "length"; empty when nothing can be typed now. */
-  default Optional<String> entry() {
+  default Optional<Message> entry() {
     return Optional.empty();
   }
 
   /** What a typed line may look like. */
-  default String example() {
-    return "24' 6\" or 7.47 m";
+  default Message example() {
+    return Message.of("desk.tool.example.length");
   }
 
-  /** Takes a typed line; returns a sentence when it can't be, else empty. */
-  default Optional<String> type(String line) {
+  /** Takes a typed line; says why when it can't be, else empty. */
+  default Optional<Message> type(String line) {
     return Optional.empty();
   }
 
@@ -40,8 +41,8 @@ public interface Tool {
   }
 
   /** Something that is always to be seen while the tool works, such as the closing gap. */
-  default String standing() {
-    return "";
+  default Optional<Message> standing() {
+    return Optional.empty();
   }
 
   /** An arrow key while the entry line is empty, such as (−1, 0) for left; false when unused. */
@@ -95,5 +96,5 @@ public interface Tool {
   }
 
   /** One choice, with the key that takes it. */
-  record Option(String words, boolean chosen, Runnable take) {}
+  record Option(Message words, boolean chosen, Runnable take) {}
 }

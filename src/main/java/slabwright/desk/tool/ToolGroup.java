@@ -1,24 +1,26 @@
 package slabwright.desk.tool;
 
+import java.util.Optional;
 import slabwright.site.MarkType;
+import slabwright.units.Message;
 
 /** Where a tool stands in the palette: with others whose marks lie in the same way. */
 public enum ToolGroup {
-  TOP(""),
-  IN_FLOOR("In the floor"),
-  LINES("Lines"),
-  ON_FLOOR("On the floor"),
-  PLACES("Places");
-
-  private final String words;
-
-  ToolGroup(String words) {
-    this.words = words;
-  }
+  TOP,
+  IN_FLOOR,
+  LINES,
+  ON_FLOOR,
+  PLACES;
 
   /** The caption over its tools; empty for those that need none. */
-  public String words() {
-    return words;
+  public Optional<Message> words() {
+    return switch (this) {
+      case TOP -> Optional.empty();
+      case IN_FLOOR -> Optional.of(Message.of("desk.tool.group.in-floor"));
+      case LINES -> Optional.of(Message.of("desk.tool.group.lines"));
+      case ON_FLOOR -> Optional.of(Message.of("desk.tool.group.on-floor"));
+      case PLACES -> Optional.of(Message.of("desk.tool.group.places"));
+    };
   }
 
   /** The shelf of the tool that draws such marks. */

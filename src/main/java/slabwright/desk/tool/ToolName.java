@@ -7,48 +7,74 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import slabwright.desk.model.Stage;
 import slabwright.site.MarkType;
+import slabwright.units.Message;
 
 /** The tools by their words and keys; a stage offers its own few. */
 public enum ToolName {
-  PICK("Pick", "V", null),
-  TAPE("Tape", "T", null),
-  DRAW("Draw", "D", null),
-  CORNER("Corner", "C", null),
-  DOORWAY("Doorway", "W", null),
-  TRENCH("Trench", "T", MarkType.TRENCH),
-  PATCH("Patch", "P", MarkType.PATCH),
-  RESIDUE("Residue", "R", MarkType.RESIDUE),
-  JOINT("Joint", "J", MarkType.JOINT),
-  CRACK("Crack", "K", MarkType.CRACK),
-  SPALL("Spall", "S", MarkType.SPALL),
-  LEVEL("Level change", "E", MarkType.LEVEL_CHANGE),
-  ISLAND("Island", "I", MarkType.ISLAND),
-  BOOTH("Booths", "B", MarkType.BOOTH),
-  COLUMN("Column", "C", MarkType.COLUMN),
-  TOP("Top or step", "O", MarkType.TOP_OR_STEP),
-  DRAIN("Drain or box", "D", MarkType.DRAIN_OR_BOX),
-  TRIM("Glass, trim", "G", MarkType.MASKED_TRIM),
-  POWER("Power point", "N", MarkType.POWER_POINT),
-  DETECTOR("Detector", "H", MarkType.DETECTOR),
-  IGNITION("Ignition", "Q", MarkType.IGNITION_SOURCE),
-  AIR("Air outlet", "A", MarkType.AIR_OUTLET),
-  SCALE("Scale picture", "S", null),
-  FLAT("Lay flat", "L", null),
-  PLACE("Place", "G", null),
-  MEASURE("Distance", "M", null);
+  PICK("V", null),
+  TAPE("T", null),
+  DRAW("D", null),
+  CORNER("C", null),
+  DOORWAY("W", null),
+  TRENCH("T", MarkType.TRENCH),
+  PATCH("P", MarkType.PATCH),
+  RESIDUE("R", MarkType.RESIDUE),
+  JOINT("J", MarkType.JOINT),
+  CRACK("K", MarkType.CRACK),
+  SPALL("S", MarkType.SPALL),
+  LEVEL("E", MarkType.LEVEL_CHANGE),
+  ISLAND("I", MarkType.ISLAND),
+  BOOTH("B", MarkType.BOOTH),
+  COLUMN("C", MarkType.COLUMN),
+  TOP("O", MarkType.TOP_OR_STEP),
+  DRAIN("D", MarkType.DRAIN_OR_BOX),
+  TRIM("G", MarkType.MASKED_TRIM),
+  POWER("N", MarkType.POWER_POINT),
+  DETECTOR("H", MarkType.DETECTOR),
+  IGNITION("Q", MarkType.IGNITION_SOURCE),
+  AIR("A", MarkType.AIR_OUTLET),
+  SCALE("S", null),
+  FLAT("L", null),
+  PLACE("G", null),
+  MEASURE("M", null);
 
-  private final String words;
   private final String key;
   private final MarkType marks;
 
-  ToolName(String words, String key, MarkType marks) {
-    this.words = words;
+  ToolName(String key, MarkType marks) {
     this.key = key;
     this.marks = marks;
   }
 
-  public String words() {
-    return words;
+  public Message words() {
+    return switch (this) {
+      case PICK -> Message.of("desk.tool.name.pick");
+      case TAPE -> Message.of("desk.tool.name.tape");
+      case DRAW -> Message.of("desk.tool.name.draw");
+      case CORNER -> Message.of("desk.tool.name.corner");
+      case DOORWAY -> Message.of("desk.tool.name.doorway");
+      case TRENCH -> Message.of("desk.tool.name.trench");
+      case PATCH -> Message.of("desk.tool.name.patch");
+      case RESIDUE -> Message.of("desk.tool.name.residue");
+      case JOINT -> Message.of("desk.tool.name.joint");
+      case CRACK -> Message.of("desk.tool.name.crack");
+      case SPALL -> Message.of("desk.tool.name.spall");
+      case LEVEL -> Message.of("desk.tool.name.level");
+      case ISLAND -> Message.of("desk.tool.name.island");
+      case BOOTH -> Message.of("desk.tool.name.booth");
+      case COLUMN -> Message.of("desk.tool.name.column");
+      case TOP -> Message.of("desk.tool.name.top");
+      case DRAIN -> Message.of("desk.tool.name.drain");
+      case TRIM -> Message.of("desk.tool.name.trim");
+      case POWER -> Message.of("desk.tool.name.power");
+      case DETECTOR -> Message.of("desk.tool.name.detector");
+      case IGNITION -> Message.of("desk.tool.name.ignition");
+      case AIR -> Message.of("desk.tool.name.air");
+      case SCALE -> Message.of("desk.tool.name.scale");
+      case FLAT -> Message.of("desk.tool.name.flat");
+      case PLACE -> Message.of("desk.tool.name.place");
+      case MEASURE -> Message.of("desk.tool.name.measure");
+    };
   }
 
   /** The letter that takes it up, in the stages that offer it. */

@@ -90,7 +90,7 @@ public final class SheetExport {
       for (PlacedInlay i : a.inlays()) {
         files.add(
             stem + "-inlay-" + names.fullId(a.takeoff().area(), i.inlay(), "-") + ".json",
-            new SiteNumbers(done, Words.english()).inlay(i));
+            SiteNumbers.inlay(i, Words.english()));
       }
     }
   }

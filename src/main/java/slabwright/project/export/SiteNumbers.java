@@ -19,7 +19,7 @@ record SiteNumbers(SiteResult result, Words words) {
 
   /** Passes, coats, air and days: JSON. */
   String work() {
-    return WorkJson.write(result.work());
+    return WorkJson.write(result.work(), words);
   }
 
   /** The quantities as a table: CSV. */
@@ -28,7 +28,7 @@ record SiteNumbers(SiteResult result, Words words) {
   }
 
   /** One inlay: JSON. */
-  String inlay(PlacedInlay i) {
+  static String inlay(PlacedInlay i, Words words) {
     return InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec(), words);
   }
 }

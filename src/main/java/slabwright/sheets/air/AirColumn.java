@@ -8,10 +8,10 @@ import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.air.AirFigures;
@@ -21,33 +21,35 @@ import slabwright.work.air.LimitComparison;
 import slabwright.work.air.StepAirFigures;
 
 /** The screening of one floor area's air: picture, figures, limits, and the air it needs. */
-record AirColumn(AirScreening air, String assumption, UnitSystem units, JobClock clock) {
+record AirColumn(AirScreening air, String assumption, JobClock clock, SheetContext context) {
   private static final double CUBIC_FOOT_M3 = 0.3048 * 0.3048 * 0.3048;
 
   void addTo(List<Block> blocks) {
-    blocks.add(new CautionBlock("Solvent vapour", AirScreening.NOTICE));
-    blocks.add(new Heading("Vapour over time"));
-    blocks.add(new VapourBlock(air, clock));
+    blocks.add(
+        new CautionBlock(context.say("sheets.air-column.solvent-vapour"), AirScreening.NOTICE));
+    blocks.add(new Heading(context.say("sheets.air-column.vapour-over-time")));
+    blocks.add(new VapourBlock(air, clock, context.words()));
     blocks.add(new Gap(3));
-    blocks.add(new Heading("What the air gets to"));
+    blocks.add(new Heading(context.say("sheets.air-column.what-the-air-gets-to")));
     blocks.add(figures());
     if (!assumption.isEmpty()) {
       blocks.add(new Paragraph(assumption));
     }
     blocks.add(new Gap(3));
-    steps(blocks, "Step by step, no fresh air", air.closed());
-    air.stated().ifPresent(f -> steps(blocks, "Step by step, with the stated air", f));
-    blocks.add(new Heading("Against published limits, no fresh air"));
+    steps(blocks, context.say("sheets.air-column.step-by-step-closed"), air.closed());
+    air.stated()
+        .ifPresent(f -> steps(blocks, context.say("sheets.air-column.step-by-step-stated"), f));
+    blocks.add(new Heading(context.say("sheets.air-column.limits-closed")));
     blocks.add(limits(air.closed()));
     blocks.add(new Gap(3));
     air.stated()
         .ifPresent(
             f -> {
-              blocks.add(new Heading("The same with the stated air"));
+              blocks.add(new Heading(context.say("sheets.air-column.limits-stated")));
               blocks.add(limits(f));
               blocks.add(new Gap(3));
             });
-    blocks.add(new Heading("Fresh air needed, worst step"));
+    blocks.add(new Heading(context.say("sheets.air-column.fresh-air-needed")));
     blocks.add(need());
     blocks.add(new Gap(3));
   }
@@ -55,20 +57,24 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units, JobClock
   private TableBlock figures() {
     Optional<AirFigures> stated = air.stated();
     List<List<TableCell>> rows = new ArrayList<>();
-    rows.add(row("fresh air", f -> f.airflow() > 0 ? flow(f.airflow()) : "none"));
-    rows.add(row("peak, room mean", f -> ofLel(f.peakLel())));
-    rows.add(row("peak, all in the lowest metre", f -> ofLel(f.layerPeakLel())));
-    rows.add(row("reached during", AirFigures::peakStep));
     rows.add(
         row(
-            "8-hour limits, all solvents together",
+            context.say("sheets.air-column.fresh-air"),
+            f -> f.airflow() > 0 ? flow(f.airflow()) : context.say("sheets.air-column.none")));
+    rows.add(row(context.say("sheets.air-column.peak-mean"), f -> ofLel(f.peakLel())));
+    rows.add(row(context.say("sheets.air-column.peak-low"), f -> ofLel(f.layerPeakLel())));
+    rows.add(row(context.say("sheets.air-column.reached-during"), AirFigures::peakStep));
+    rows.add(
+        row(
+            context.say("sheets.air-column.limits-together"),
             f -> QuantityFormat.number(f.together(), 2) + " ×"));
-    rows.add(row("clears to the 8-hour limits in", f -> clearing(f.toHealth())));
-    rows.add(row("clears to 10 % of LEL in", f -> clearing(f.toFire())));
+    rows.add(row(context.say("sheets.air-column.clears-to-health"), f -> clearing(f.toHealth())));
+    rows.add(row(context.say("sheets.air-column.clears-to-fire"), f -> clearing(f.toFire())));
     List<TableColumn> columns = new ArrayList<>();
     columns.add(TableColumn.words(""));
-    columns.add(TableColumn.number("no fresh air"));
-    stated.ifPresent(f -> columns.add(TableColumn.number("with stated air")));
+    columns.add(TableColumn.number(context.say("sheets.air-column.no-fresh-air")));
+    stated.ifPresent(
+        f -> columns.add(TableColumn.number(context.say("sheets.air-column.with-stated-air"))));
     return TableBlock.of(columns, rows);
   }
 
@@ -77,27 +83,29 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units, JobClock
     for (StepAirFigures s : figures.steps()) {
       rows.add(
           List.of(
-              TableCell.of(s.name() + ", from " + clock.moment(s.from())),
-              TableCell.of(Words.percent(s.peakLel())),
-              TableCell.of(Words.percent(s.layerPeakLel())),
+              TableCell.of(
+                  context.say("sheets.air-column.step-from", s.name(), clock.moment(s.from()))),
+              TableCell.of(ShareFormat.percent(s.peakLel())),
+              TableCell.of(ShareFormat.percent(s.layerPeakLel())),
               TableCell.of(clearing(s.layerToHealth()))));
     }
     blocks.add(new Heading(heading));
     blocks.add(
         TableBlock.of(
             List.of(
-                TableColumn.words("peak in % of LEL while laying"),
-                TableColumn.number("mixed"),
-                TableColumn.number("low"),
-                TableColumn.number("clear in")),
+                TableColumn.words(context.say("sheets.air-column.peak-while-laying")),
+                TableColumn.number(context.say("sheets.air-column.mixed")),
+                TableColumn.number(context.say("sheets.air-column.low")),
+                TableColumn.number(context.say("sheets.air-column.clear-in"))),
             rows));
     blocks.add(new Gap(3));
   }
 
   /** With a cross where it is a hazardous atmosphere. */
-  private static String ofLel(double share) {
-    String sign = share >= AirFigures.HAZARDOUS_SHARE ? "✕ " : "";
-    return sign + Words.percent(share) + " of LEL";
+  private String ofLel(double share) {
+    return share >= AirFigures.HAZARDOUS_SHARE
+        ? context.say("sheets.air-column.hazardous-of-lel", ShareFormat.percent(share))
+        : context.say("sheets.air-column.of-lel", ShareFormat.percent(share));
   }
 
   private interface Shown {
@@ -112,64 +120,77 @@ record AirColumn(AirScreening air, String assumption, UnitSystem units, JobClock
     return cells;
   }
 
-  private static String clearing(ClearingTime c) {
+  private String clearing(ClearingTime c) {
     if (c instanceof ClearingTime.After after) {
-      return QuantityFormat.number(after.minutes(), 0) + " min";
+      return context.say("sheets.air-column.minutes", QuantityFormat.number(after.minutes(), 0));
     }
-    return c instanceof ClearingTime.Never ? "never" : "not above";
+    return c instanceof ClearingTime.Never
+        ? context.say("sheets.air-column.never")
+        : context.say("sheets.air-column.not-above");
   }
 
   private String flow(double cubicMetresPerMinute) {
-    return units == UnitSystem.FEET_INCHES
+    return context.units() == UnitSystem.FEET_INCHES
         ? QuantityFormat.number(cubicMetresPerMinute / CUBIC_FOOT_M3, 0) + " cfm"
         : QuantityFormat.number(cubicMetresPerMinute * 60, 0) + " m³/h";
   }
 
-  private static TableBlock limits(AirFigures figures) {
+  private TableBlock limits(AirFigures figures) {
     List<List<TableCell>> rows = new ArrayList<>();
     for (LimitComparison r : figures.limits()) {
       boolean passed = r.isPassed();
       String times = (passed ? "✕ " : "✓ ") + QuantityFormat.number(r.ratio(), 2) + " ×";
       rows.add(
           List.of(
-              TableCell.of(r.solvent().name() + ", " + r.limit().name() + ", " + span(r)),
-              TableCell.of(Words.ppm(r.limit().share())),
-              TableCell.of(Words.ppm(r.reached())),
+              TableCell.of(limit(r)),
+              TableCell.of(ShareFormat.ppm(r.limit().share())),
+              TableCell.of(ShareFormat.ppm(r.reached())),
               passed ? TableCell.bold(times) : TableCell.of(times)));
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("limit"),
-            TableColumn.number("is"),
-            TableColumn.number("reached"),
-            TableColumn.number("times")),
+            TableColumn.words(context.say("sheets.air-column.limit")),
+            TableColumn.number(context.say("sheets.air-column.is")),
+            TableColumn.number(context.say("sheets.air-column.reached")),
+            TableColumn.number(context.say("sheets.air-column.times"))),
         rows);
   }
 
-  private static String span(LimitComparison r) {
+  private String limit(LimitComparison r) {
+    String solvent = r.solvent().name();
+    String limit = r.limit().name();
     return switch (r.limit().span()) {
-      case EIGHT_HOURS -> "8 h mean";
-      case FIFTEEN_MINUTES -> "15 min mean";
-      case DANGER -> "at any time";
+      case EIGHT_HOURS -> context.say("sheets.air-column.eight-hours", solvent, limit);
+      case FIFTEEN_MINUTES -> context.say("sheets.air-column.fifteen-minutes", solvent, limit);
+      case DANGER -> context.say("sheets.air-column.at-any-time", solvent, limit);
     };
   }
 
   private TableBlock need() {
     List<List<TableCell>> rows = new ArrayList<>();
     rows.add(
-        List.of(TableCell.of("fire: a quarter of LEL"), TableCell.of(flow(air.need().fire()))));
+        List.of(
+            TableCell.of(context.say("sheets.air-column.fire")),
+            TableCell.of(flow(air.need().fire()))));
     rows.add(
         List.of(
-            TableCell.of("health: strictest 8-hour limits"),
+            TableCell.of(context.say("sheets.air-column.health")),
             TableCell.of(flow(air.need().health()))));
     rows.add(
         List.of(
-            TableCell.of("1 cfm to the square foot"), TableCell.of(flow(air.need().byFloor()))));
-    rows.add(List.of(TableCell.of("on the plan"), TableCell.of(stated())));
-    return TableBlock.of(List.of(TableColumn.words("for"), TableColumn.number("airflow")), rows);
+            TableCell.of(context.say("sheets.air-column.by-floor")),
+            TableCell.of(flow(air.need().byFloor()))));
+    rows.add(
+        List.of(
+            TableCell.of(context.say("sheets.air-column.on-the-plan")), TableCell.of(stated())));
+    return TableBlock.of(
+        List.of(
+            TableColumn.words(context.say("sheets.air-column.for")),
+            TableColumn.number(context.say("sheets.air-column.airflow"))),
+        rows);
   }
 
   private String stated() {
-    return air.stated().map(f -> flow(f.airflow())).orElse("none");
+    return air.stated().map(f -> flow(f.airflow())).orElse(context.say("sheets.air-column.none"));
   }
 }

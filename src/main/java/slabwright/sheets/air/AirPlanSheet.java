@@ -58,8 +58,8 @@ public final class AirPlanSheet {
     return new PlanSheet(
             context,
             "7",
-            "Ignition and moving air",
-            "What is made safe before the first can is opened, and which way the air sweeps",
+            context.say("sheets.air-plan-sheet.title"),
+            context.say("sheets.air-plan-sheet.subtitle"),
             area.name(),
             CoordinateFrame.SITE,
             takeoff.gross().bounds())
@@ -104,17 +104,20 @@ public final class AirPlanSheet {
 
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    CautionSheet.checklist(blocks, "Before the first can is opened", air.ignition().before());
-    CautionSheet.checklist(blocks, "When the air is clear", air.ignition().after());
-    blocks.add(new Heading("Moving air"));
+    CautionSheet.checklist(
+        blocks, context.say("sheets.air-plan-sheet.before"), air.ignition().before());
+    CautionSheet.checklist(
+        blocks, context.say("sheets.air-plan-sheet.after"), air.ignition().after());
+    blocks.add(new Heading(context.say("sheets.air-plan-sheet.moving-air")));
     air.path()
         .ifPresent(
             p ->
                 blocks.add(
                     new Paragraph(
-                        "In by " + p.inlet().name() + ", out by " + p.outlet().name() + ".")));
+                        context.say(
+                            "sheets.air-plan-sheet.path", p.inlet().name(), p.outlet().name()))));
     air.advice().forEach(a -> blocks.add(new Paragraph(a)));
-    blocks.add(new Heading("Key"));
+    blocks.add(new Heading(context.say("sheets.air-plan-sheet.key")));
     blocks.add(key());
     blocks.add(new Paragraph(AirScreening.NOTICE));
     return blocks;
@@ -123,7 +126,10 @@ public final class AirPlanSheet {
   private KeyBlock key() {
     List<KeyBlock.Entry> entries = new ArrayList<>();
     air.path()
-        .ifPresent(p -> entries.add(KeyBlock.line(WAY, "the way of the air, inlet to outlet")));
+        .ifPresent(
+            p ->
+                entries.add(
+                    KeyBlock.line(WAY, context.say("sheets.air-plan-sheet.way-of-the-air"))));
     for (MarkType type : SHOWN) {
       if (shown().stream().anyMatch(m -> m.kind().type() == type)) {
         entries.add(KeyBlock.sign(MarkStyles.sign(type), MarkStyles.colour(type), type.word()));

@@ -35,8 +35,8 @@ public final class CautionSheet {
     PageDraft draft =
         new PageDraft(
             "7",
-            "Air, ignition and other cautions",
-            "Screening figures and the rules they are held against; numbers are never softened",
+            context.say("sheets.caution-sheet.title"),
+            context.say("sheets.caution-sheet.subtitle"),
             work.name(),
             Optional.empty(),
             List.of());
@@ -48,8 +48,10 @@ public final class CautionSheet {
     if (air.isPresent()) {
       air(blocks, air.get());
     } else {
-      blocks.add(new Heading("Air"));
-      blocks.add(new CautionBlock("Not computed", work.air().text(a -> "")));
+      blocks.add(new Heading(context.say("sheets.caution-sheet.air")));
+      blocks.add(
+          new CautionBlock(
+              context.say("sheets.caution-sheet.not-computed"), work.air().text(a -> "")));
     }
     rules(blocks);
     return ColumnPages.of(context.page(), draft, blocks);
@@ -59,14 +61,15 @@ public final class CautionSheet {
     air.screening()
         .ifPresent(
             s ->
-                new AirColumn(s, air.assumption(), context.units(), JobClock.of(plan))
+                new AirColumn(s, air.assumption(), JobClock.of(plan, context.words()), context)
                     .addTo(blocks));
     if (air.fire().applies()) {
       blocks.add(
           new CautionBlock(
-              "Fire code: flammable finishes",
-              String.join("; ", air.fire().reasons())
-                  + ". The chapter on flammable finishes applies: ask the fire authority."));
+              context.say("sheets.caution-sheet.fire-code"),
+              context.say(
+                  "sheets.caution-sheet.fire-code-applies",
+                  String.join("; ", air.fire().reasons()))));
     }
   }
 
@@ -87,7 +90,7 @@ public final class CautionSheet {
     if (work.notes().isEmpty()) {
       return;
     }
-    blocks.add(new Heading("Rules that apply"));
+    blocks.add(new Heading(context.say("sheets.caution-sheet.rules")));
     for (RuleNote n : work.notes()) {
       blocks.add(new RuleBlock(n));
     }

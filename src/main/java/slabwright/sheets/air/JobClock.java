@@ -2,7 +2,8 @@ package slabwright.sheets.air;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
-import slabwright.sheets.page.Words;
+import slabwright.sheets.page.TimeFormat;
+import slabwright.words.Words;
 import slabwright.work.WorkPlan;
 
 /**
@@ -11,10 +12,10 @@ import slabwright.work.WorkPlan;
  * @param start minute 0; empty without a day plan
  * @param dated whether the days are real dates
  */
-record JobClock(Optional<LocalDateTime> start, boolean dated) {
-  static JobClock of(WorkPlan plan) {
+record JobClock(Optional<LocalDateTime> start, boolean dated, Words words) {
+  static JobClock of(WorkPlan plan, Words words) {
     return new JobClock(
-        plan.days().maybe().map(d -> d.firstDay().atTime(d.hours().from())), plan.dated());
+        plan.days().maybe().map(d -> d.firstDay().atTime(d.hours().from())), plan.dated(), words);
   }
 
   /** Minutes from the job's start to the first midnight after a minute. */
@@ -26,13 +27,13 @@ record JobClock(Optional<LocalDateTime> start, boolean dated) {
   /** The day a minute lies in, or its hour where no day is known. */
   String day(double minute) {
     return start
-        .map(s -> Words.day(s.plusSeconds(Math.round(minute * 60)), dated))
-        .orElse(Math.round(minute / 60) + " h");
+        .map(s -> new TimeFormat(words).day(s.plusSeconds(Math.round(minute * 60)), dated))
+        .orElseGet(() -> words.say("sheets.job-clock.hour", Math.round(minute / 60)));
   }
 
   String moment(double minute) {
     return start
-        .map(s -> Words.moment(s.plusSeconds(Math.round(minute * 60)), dated))
-        .orElse(Math.round(minute) + " min");
+        .map(s -> new TimeFormat(words).moment(s.plusSeconds(Math.round(minute * 60)), dated))
+        .orElseGet(() -> words.say("sheets.job-clock.minute", Math.round(minute)));
   }
 }

@@ -11,6 +11,7 @@ import slabwright.sheets.page.Block;
 import slabwright.sheets.page.KeyBlock;
 import slabwright.sheets.page.Slice;
 import slabwright.sheets.page.TypeSizes;
+import slabwright.words.Words;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.FreshAirNeed;
@@ -21,7 +22,7 @@ import slabwright.work.air.VapourStep;
  * the stated air, each well mixed and held low, with the limits as lines. Each plot has its own
  * height, so that neither is cut off or pressed flat.
  */
-record VapourBlock(AirScreening air, JobClock clock) implements Block {
+record VapourBlock(AirScreening air, JobClock clock, Words words) implements Block {
   static final Pen MEAN = Pen.of(0.6, Palette.BLUE);
   static final Pen LOW = Pen.of(0.6, Palette.RED).dashed(3, 1);
   private static final Pen TENTH = Pen.of(0.35, Palette.INK).dashed(1, 1);
@@ -32,9 +33,10 @@ record VapourBlock(AirScreening air, JobClock clock) implements Block {
   public List<Slice> slices(TypeSizes type, double width) {
     List<Slice> slices = new ArrayList<>();
     boolean alone = air.stated().isEmpty();
-    slices.add(plot("No fresh air", air.closed(), alone, type, width));
+    slices.add(plot(words.say("sheets.vapour-block.closed"), air.closed(), alone, type, width));
     air.stated()
-        .ifPresent(f -> slices.add(plot("With the fresh air on the plan", f, true, type, width)));
+        .ifPresent(
+            f -> slices.add(plot(words.say("sheets.vapour-block.stated"), f, true, type, width)));
     List<Slice> key = key().slices(type, width);
     for (int i = 0; i < key.size(); i++) {
       slices.add(new Slice(key.get(i).height(), i < key.size() - 1, key.get(i).inks()));
@@ -43,7 +45,7 @@ record VapourBlock(AirScreening air, JobClock clock) implements Block {
   }
 
   /** The last plot stands over the key; one before it may stand in the column before. */
-  private Slice plot(String words, AirFigures figures, boolean last, TypeSizes type, double width) {
+  private Slice plot(String title, AirFigures figures, boolean last, TypeSizes type, double width) {
     double k = type.k();
     double height = 46 * k;
     double from = air.steps().stream().mapToDouble(VapourStep::from).min().orElse(0);
@@ -54,7 +56,7 @@ record VapourBlock(AirScreening air, JobClock clock) implements Block {
         new VapourPlot(
             15 * k, 9 * k, width - 2 * k, height - 8 * k, from - room / 2, until + room, top);
     List<Ink> inks = new ArrayList<>(plot.axes(type, clock));
-    inks.add(Text.start(new Vec(0, 4 * k), words, type.strong()));
+    inks.add(Text.start(new Vec(0, 4 * k), title, type.strong()));
     inks.add(plot.level(AirFigures.HAZARDOUS_SHARE, TENTH));
     if (top >= FreshAirNeed.FIRE_SHARE) {
       inks.add(plot.level(FreshAirNeed.FIRE_SHARE, QUARTER));
@@ -67,13 +69,13 @@ record VapourBlock(AirScreening air, JobClock clock) implements Block {
     return new Slice(height + 2 * k, last, inks);
   }
 
-  private static KeyBlock key() {
+  private KeyBlock key() {
     return KeyBlock.of(
         List.of(
-            KeyBlock.line(MEAN, "well mixed: the room's mean"),
-            KeyBlock.line(LOW, "held low: all vapour in the lowest metre"),
-            KeyBlock.line(TENTH, "10 % of the lower explosive limit (LEL): hazardous atmosphere"),
-            KeyBlock.line(QUARTER, "25 % of LEL: not to be passed (NFPA 30, IMC 502.7.3.3)"),
-            KeyBlock.line(WHOLE, "100 % of LEL: it can explode")));
+            KeyBlock.line(MEAN, words.say("sheets.vapour-block.mean")),
+            KeyBlock.line(LOW, words.say("sheets.vapour-block.low")),
+            KeyBlock.line(TENTH, words.say("sheets.vapour-block.tenth")),
+            KeyBlock.line(QUARTER, words.say("sheets.vapour-block.quarter")),
+            KeyBlock.line(WHOLE, words.say("sheets.vapour-block.whole"))));
   }
 }

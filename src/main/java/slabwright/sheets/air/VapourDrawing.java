@@ -6,6 +6,7 @@ import slabwright.drawing.Drawing;
 import slabwright.drawing.Ink;
 import slabwright.sheets.page.Slice;
 import slabwright.sheets.page.TypeSizes;
+import slabwright.words.Words;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.AirScreening;
 
@@ -16,10 +17,11 @@ public final class VapourDrawing {
   private VapourDrawing() {}
 
   /** A drawing on paper of the width in mm. */
-  public static Drawing of(AirScreening air, WorkPlan plan, double width) {
+  public static Drawing of(AirScreening air, WorkPlan plan, Words words, double width) {
     List<Ink> inks = new ArrayList<>();
     double y = 0;
-    for (Slice s : new VapourBlock(air, JobClock.of(plan)).slices(new TypeSizes(SIZE), width)) {
+    VapourBlock block = new VapourBlock(air, JobClock.of(plan, words), words);
+    for (Slice s : block.slices(new TypeSizes(SIZE), width)) {
       inks.addAll(s.at(0, y));
       y += s.height();
     }

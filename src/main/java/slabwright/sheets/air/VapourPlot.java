@@ -11,7 +11,6 @@ import slabwright.drawing.TextMeasure;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.TypeSizes;
-import slabwright.sheets.page.Words;
 import slabwright.work.air.ConcentrationCurve;
 
 /** A field between two minutes and from 0 to {@code top} times a limit. */
@@ -47,7 +46,7 @@ record VapourPlot(
     for (double share : ticks()) {
       Vec p = at(from, share);
       inks.add(Stroke.line(pen, p, p.minus(new Vec(1, 0))));
-      inks.add(Text.end(p.plus(new Vec(-1.6, 0.9 * k)), Words.percent(share), type.small()));
+      inks.add(Text.end(p.plus(new Vec(-1.6, 0.9 * k)), ShareFormat.percent(share), type.small()));
     }
     double free = left;
     for (double t = clock.midnightAfter(from); t < until; t += 1440) {

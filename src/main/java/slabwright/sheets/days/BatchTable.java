@@ -12,7 +12,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.units.QuantityFormat;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.BatchLanes;
@@ -27,12 +26,13 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
     List<Block> blocks = new ArrayList<>();
     Figure<Optional<Batches>> batches = coat.batches();
     if (!batches.isKnown()) {
-      blocks.add(new CautionBlock("Batches", batches.text(b -> "")));
+      blocks.add(
+          new CautionBlock(context.say("sheets.batch-table.batches"), batches.text(b -> "")));
     }
     coat.mixed()
         .ifPresent(
             b -> {
-              blocks.add(new Heading("Batches of one coat"));
+              blocks.add(new Heading(context.say("sheets.batch-table.batches-of-one-coat")));
               blocks.add(table(b));
               blocks.add(new Paragraph(words(b)));
               blocks.add(new Gap(2));
@@ -48,37 +48,29 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
       rows.add(
           List.of(
               TableCell.of(Integer.toString(b.number())),
-              TableCell.of(where.map(l -> Words.time(l.begins())).orElse("")),
+              TableCell.of(where.map(l -> context.times().duration(l.begins())).orElse("")),
               TableCell.of(volume(b.mixed())),
               TableCell.of(volume(b.used())),
               TableCell.of(context.bareArea(b.area())),
-              TableCell.of(Words.time(b.laying())),
+              TableCell.of(context.times().duration(b.laying())),
               TableCell.of(where.map(l -> l.from() + "–" + l.to()).orElse(""))));
     }
     return TableBlock.of(
         List.of(
-            TableColumn.narrow("batch"),
-            TableColumn.number("begun at"),
-            TableColumn.number("mixed"),
-            TableColumn.number("used"),
+            TableColumn.narrow(context.say("sheets.batch-table.batch")),
+            TableColumn.number(context.say("sheets.batch-table.begun-at")),
+            TableColumn.number(context.say("sheets.batch-table.mixed")),
+            TableColumn.number(context.say("sheets.batch-table.used")),
             TableColumn.number(context.areaUnit()),
-            TableColumn.number("lays in"),
-            TableColumn.number("lanes")),
+            TableColumn.number(context.say("sheets.batch-table.lays-in")),
+            TableColumn.number(context.say("sheets.batch-table.lanes"))),
         rows);
   }
 
   private String words(Batches b) {
-    String open = coat.at(coat.product().mixing().workingTime()).text(Words::time);
-    String mixing = coat.product().mixing().mixingTime().text(Words::time);
-    return "Each can be laid for "
-        + open
-        + " from the start of mixing at the temperature on the plan; mixing takes "
-        + mixing
-        + ". Begin to mix that long before. Times count from the first lane; "
-        + b.kits()
-        + " kits of "
-        + volume(b.kit())
-        + " are opened.";
+    String open = coat.at(coat.product().mixing().workingTime()).text(context.times()::duration);
+    String mixing = coat.product().mixing().mixingTime().text(context.times()::duration);
+    return context.say("sheets.batch-table.working-time", open, mixing, b.kits(), volume(b.kit()));
   }
 
   private String volume(double mm3) {

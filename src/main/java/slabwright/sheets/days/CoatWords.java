@@ -1,7 +1,6 @@
 package slabwright.sheets.days;
 
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.page.Words;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.LanePlan;
 
@@ -11,26 +10,25 @@ record CoatWords(CoatPlan coat, SheetContext context) {
   /** How long cutting in takes, and whether it can be done all round first. */
   String cutIn() {
     String takes =
-        context.length(coat.job().cutIn())
-            + " by brush or small roller, "
-            + coat.cutIn().text(Words::time)
-            + " for one person. ";
+        context.say(
+            "sheets.coat-words.cut-in-takes",
+            context.length(coat.job().cutIn()),
+            coat.cutIn().text(context.times()::duration));
     return takes
-        + coat.cutInOutlastsWetEdge()
-            .maybe()
-            .map(
-                outlasts ->
-                    outlasts
-                        ? "! That outlasts the wet edge: cut in as you go, only as far ahead as the"
-                            + " roller follows within "
-                            + coat.wetEdge().text(Words::time)
-                            + "."
-                        : "✓ The edge stays wet longer: cut in all round first.")
-            .orElse("? Whether it outlasts the wet edge is not known: " + whyNot());
+        + " "
+        + coat.cutInOutlastsWetEdge().maybe().map(this::outlasts).orElseGet(this::notKnown);
   }
 
-  private String whyNot() {
-    return coat.cutInOutlastsWetEdge().text(x -> "") + ".";
+  private String outlasts(boolean wetEdge) {
+    return wetEdge
+        ? context.say(
+            "sheets.coat-words.cut-in-as-you-go", coat.wetEdge().text(context.times()::duration))
+        : context.say("sheets.coat-words.cut-in-all-round-first");
+  }
+
+  private String notKnown() {
+    return context.say(
+        "sheets.coat-words.cut-in-not-known", coat.cutInOutlastsWetEdge().text(x -> ""));
   }
 
   /** Whether lanes are lapped while their edge is wet; empty for a coat without lanes. */
@@ -39,18 +37,14 @@ record CoatWords(CoatPlan coat, SheetContext context) {
   }
 
   private String wetEdge(LanePlan lanes) {
-    String oldest =
-        "The oldest edge that a lane laps is " + Words.time(lanes.worstEdge()) + " old; ";
+    String oldest = context.times().duration(lanes.worstEdge());
     if (!coat.wetEdge().isKnown()) {
-      return "? "
-          + oldest
-          + "how long it stays wet is not known: "
-          + coat.wetEdge().text(t -> "")
-          + ".";
+      return context.say(
+          "sheets.coat-words.wet-edge-not-known", oldest, coat.wetEdge().text(t -> ""));
     }
-    String open = "it stays wet for " + coat.wetEdge().text(Words::time) + ".";
+    String open = coat.wetEdge().text(context.times()::duration);
     return coat.keepsWetEdge().maybe().orElse(false)
-        ? "✓ " + oldest + open
-        : "✕ " + oldest + open + " Add hands, or divide the floor at a joint.";
+        ? context.say("sheets.coat-words.wet-edge-kept", oldest, open)
+        : context.say("sheets.coat-words.wet-edge-lost", oldest, open);
   }
 }

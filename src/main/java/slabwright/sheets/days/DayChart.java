@@ -19,9 +19,9 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.Slice;
 import slabwright.sheets.page.TypeSizes;
-import slabwright.sheets.page.Words;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.TimeSpan;
 
@@ -30,7 +30,7 @@ import slabwright.work.days.TimeSpan;
  *
  * @param dated whether the days are real dates
  */
-record DayChart(DayBars bars, boolean dated) implements Block {
+record DayChart(DayBars bars, boolean dated, SheetContext context) implements Block {
   private static final double NAMES = 0.27;
   private static final double LEAST_DAY = 9;
 
@@ -79,7 +79,11 @@ record DayChart(DayBars bars, boolean dated) implements Block {
     double k = type.k();
     FillStyle[] looks = {CRITICAL, WORK, DRYING, WINDOW, KEEP_OUT};
     String[] words = {
-      "● work that sets the end", "other work", "drying", "recoat window open", "others keep off"
+      context.say("sheets.day-chart.critical"),
+      context.say("sheets.day-chart.work"),
+      context.say("sheets.day-chart.drying"),
+      context.say("sheets.day-chart.window"),
+      context.say("sheets.day-chart.keep-out")
     };
     List<Ink> inks = new ArrayList<>();
     double each = width / looks.length;
@@ -115,7 +119,7 @@ record DayChart(DayBars bars, boolean dated) implements Block {
     long every = (long) Math.ceil(LEAST_DAY * 1.9 * k / wide);
     for (long i = 0; i < count; i += every) {
       LocalDateTime day = first().plusDays(i);
-      String words = Words.day(day, dated);
+      String words = context.times().day(day, dated);
       String shown = TextMeasure.fitted(words, type.small(), wide * every - 1.5);
       inks.add(Text.start(new Vec(x(day, width) + 0.8, 4.2 * k), shown, type.small()));
     }

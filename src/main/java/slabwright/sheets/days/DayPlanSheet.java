@@ -12,7 +12,6 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.page.Words;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
@@ -31,11 +30,10 @@ public final class DayPlanSheet {
     PageDraft draft =
         new PageDraft(
             "6",
-            "Day plan",
+            context.say("sheets.day-plan-sheet.title"),
             plan.dated()
-                ? "One calendar for the crew; drying and recoat windows at the temperatures on the"
-                    + " plan"
-                : "No start date is on the plan: days are counted from a Monday",
+                ? context.say("sheets.day-plan-sheet.dated")
+                : context.say("sheets.day-plan-sheet.not-dated"),
             "",
             Optional.empty(),
             List.of());
@@ -45,16 +43,21 @@ public final class DayPlanSheet {
       return ColumnPages.of(
           context.page(),
           draft,
-          List.of(new Heading("There is no day plan yet"), new Paragraph(why), notice()));
+          List.of(
+              new Heading(context.say("sheets.day-plan-sheet.no-day-plan")),
+              new Paragraph(why),
+              notice()));
     }
     return pages(draft, days.get());
   }
 
   private List<PageDraft> pages(PageDraft draft, DayPlan days) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new DayChart(DayBars.of(days), plan.dated()));
+    blocks.add(new DayChart(DayBars.of(days), plan.dated(), context));
     blocks.add(new Paragraph(together() + " " + WorkPlan.NOTICE + " " + plan.book().origin()));
-    plan.table().maybe().ifPresent(t -> blocks.addAll(new StepList(t, plan.dated()).blocks()));
+    plan.table()
+        .maybe()
+        .ifPresent(t -> blocks.addAll(new StepList(t, plan.dated(), context).blocks()));
     List<PageDraft> drafts = new ArrayList<>();
     for (List<Ink> inks : ColumnLayout.whole(context.page(), 1, blocks)) {
       drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks));
@@ -66,14 +69,14 @@ public final class DayPlanSheet {
     return plan.table()
         .text(
             t ->
-                "From %s to %s; %s of people in all."
-                    .formatted(
-                        Words.moment(t.begins(), plan.dated()),
-                        Words.moment(t.ends(), plan.dated()),
-                        Words.time(t.personTime())));
+                context.say(
+                    "sheets.day-plan-sheet.together",
+                    context.times().moment(t.begins(), plan.dated()),
+                    context.times().moment(t.ends(), plan.dated()),
+                    context.times().duration(t.personTime())));
   }
 
-  private static Block notice() {
-    return new CautionBlock("Estimate", WorkPlan.NOTICE);
+  private Block notice() {
+    return new CautionBlock(context.say("sheets.day-plan-sheet.estimate"), WorkPlan.NOTICE);
   }
 }

@@ -23,7 +23,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanSheet;
@@ -40,7 +39,7 @@ public final class LanesSheet {
   private static final Pen WALK = Pen.of(0.2, Palette.INK).dashed(1.5, 1);
 
   private static final int PACE = 5;
-  private static final List<String> QUARTERS = List.of("first", "second", "third", "last");
+  private static final int QUARTERS = 4;
 
   private final FloorTakeoff takeoff;
   private final FloorArea area;
@@ -77,13 +76,11 @@ public final class LanesSheet {
   }
 
   private List<PageDraft> drafts() {
-    String subtitle =
-        coat.product().label()
-            + " · cut in first, then lane by lane to the way out, always over dry floor";
+    String subtitle = context.say("sheets.lanes-sheet.subtitle", coat.product().label());
     return new PlanSheet(
             context,
             "6",
-            "Rolling order",
+            context.say("sheets.lanes-sheet.title"),
             subtitle,
             area.name(),
             CoordinateFrame.SITE,
@@ -118,15 +115,15 @@ public final class LanesSheet {
 
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Cut in first"));
+    blocks.add(new Heading(context.say("sheets.lanes-sheet.cut-in-first")));
     blocks.add(new Paragraph(new CoatWords(coat, context).cutIn()));
-    blocks.add(new Heading("Wet edge"));
+    blocks.add(new Heading(context.say("sheets.lanes-sheet.wet-edge")));
     blocks.add(new Paragraph(new CoatWords(coat, context).wetEdge()));
     blocks.add(new Gap(2));
     blocks.addAll(new BatchTable(coat, context).blocks());
-    blocks.add(new Heading("In step"));
+    blocks.add(new Heading(context.say("sheets.lanes-sheet.in-step")));
     blocks.add(pace());
-    blocks.add(new Heading("Key"));
+    blocks.add(new Heading(context.say("sheets.lanes-sheet.key")));
     blocks.add(key());
     blocks.add(new Paragraph(WorkPlan.NOTICE));
     blocks.add(new Paragraph(origin));
@@ -135,16 +132,28 @@ public final class LanesSheet {
 
   private KeyBlock key() {
     List<KeyBlock.Entry> entries = new ArrayList<>();
-    entries.add(KeyBlock.line(CUT_IN, "cut in by brush first"));
-    entries.add(KeyBlock.line(WALK, "a lane, begun at its number"));
+    entries.add(KeyBlock.line(CUT_IN, context.say("sheets.lanes-sheet.cut-in")));
+    entries.add(KeyBlock.line(WALK, context.say("sheets.lanes-sheet.walk")));
     batches.forEach(
-        b -> entries.add(KeyBlock.look(BatchStyle.of(b.batch()), "batch " + b.batch())));
+        b ->
+            entries.add(
+                KeyBlock.look(
+                    BatchStyle.of(b.batch()), context.say("sheets.lanes-sheet.batch", b.batch()))));
     if (batches.isEmpty()) {
-      for (int q = 1; q <= QUARTERS.size() && q <= lanes.lanes().size(); q++) {
-        entries.add(KeyBlock.look(BatchStyle.of(q), QUARTERS.get(q - 1) + " quarter of the lanes"));
+      for (int q = 1; q <= QUARTERS && q <= lanes.lanes().size(); q++) {
+        entries.add(KeyBlock.look(BatchStyle.of(q), quarter(q)));
       }
     }
     return KeyBlock.of(entries);
+  }
+
+  private String quarter(int number) {
+    return switch (number) {
+      case 1 -> context.say("sheets.lanes-sheet.first-quarter");
+      case 2 -> context.say("sheets.lanes-sheet.second-quarter");
+      case 3 -> context.say("sheets.lanes-sheet.third-quarter");
+      default -> context.say("sheets.lanes-sheet.last-quarter");
+    };
   }
 
   /** When every fifth lane should be done, counted from the first stroke. */
@@ -160,14 +169,15 @@ public final class LanesSheet {
             List.of(
                 new TableCell.Ringed(Integer.toString(lane.number())),
                 TableCell.of(context.bareArea(done)),
-                TableCell.of(Words.time(lane.to()))));
+                TableCell.of(context.times().duration(lane.to()))));
       }
     }
     return TableBlock.of(
         List.of(
-            TableColumn.narrow("lane"),
-            TableColumn.number("rolled by then, " + context.areaUnit()),
-            TableColumn.number("done after")),
+            TableColumn.narrow(context.say("sheets.lanes-sheet.lane")),
+            TableColumn.number(
+                context.say("sheets.lanes-sheet.rolled-by-then", context.areaUnit())),
+            TableColumn.number(context.say("sheets.lanes-sheet.done-after"))),
         rows);
   }
 }

@@ -1,15 +1,16 @@
 package slabwright.sheets.days;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.work.days.DayTable;
 import slabwright.work.days.KeepOutPeriod;
 
@@ -19,22 +20,17 @@ import slabwright.work.days.KeepOutPeriod;
  *
  * @param dated whether the days are real dates
  */
-record StepList(DayTable table, boolean dated) {
+record StepList(DayTable table, boolean dated, SheetContext context) {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     if (!table.others().isEmpty()) {
-      blocks.add(new Heading("Other trades stay off"));
+      blocks.add(new Heading(context.say("sheets.step-list.others-stay-off")));
       blocks.add(others());
       blocks.add(new Gap(3));
     }
-    blocks.add(new Heading("Step by step"));
+    blocks.add(new Heading(context.say("sheets.step-list.step-by-step")));
     blocks.add(steps());
-    blocks.add(
-        new Paragraph(
-            "● sets the end: each such step holds up the next. A late start is reckoned with all"
-                + " other steps in the same order; a step that can wait says \"no change\";"
-                + " \"abrade first\": a recoat window is missed and the floor is abraded before the"
-                + " coat."));
+    blocks.add(new Paragraph(context.say("sheets.step-list.how-to-read")));
     return blocks;
   }
 
@@ -45,15 +41,15 @@ record StepList(DayTable table, boolean dated) {
           List.of(
               TableCell.of(o.area()),
               TableCell.of(o.reason()),
-              TableCell.of(Words.moment(o.span().start(), dated)),
-              TableCell.of(Words.moment(o.span().end(), dated))));
+              TableCell.of(context.times().moment(o.span().start(), dated)),
+              TableCell.of(context.times().moment(o.span().end(), dated))));
     }
     return TableBlock.of(
         List.of(
-            TableColumn.narrow("where"),
-            TableColumn.words("why"),
-            TableColumn.number("from"),
-            TableColumn.number("until")),
+            TableColumn.narrow(context.say("sheets.step-list.where")),
+            TableColumn.words(context.say("sheets.step-list.why")),
+            TableColumn.number(context.say("sheets.step-list.from")),
+            TableColumn.number(context.say("sheets.step-list.until"))),
         rows);
   }
 
@@ -66,14 +62,18 @@ record StepList(DayTable table, boolean dated) {
         new ArrayList<>(
             List.of(
                 TableColumn.narrow(""),
-                TableColumn.words("step"),
-                TableColumn.number("starts"),
-                TableColumn.number("ends"),
-                TableColumn.number("takes"),
-                TableColumn.number("crew"),
-                TableColumn.number("next from"),
-                TableColumn.number("recoat until")));
-    DayTable.DELAYS.forEach(d -> columns.add(TableColumn.number(Words.days(d) + " late: ends")));
+                TableColumn.words(context.say("sheets.step-list.step")),
+                TableColumn.number(context.say("sheets.step-list.starts")),
+                TableColumn.number(context.say("sheets.step-list.ends")),
+                TableColumn.number(context.say("sheets.step-list.takes")),
+                TableColumn.number(context.say("sheets.step-list.crew")),
+                TableColumn.number(context.say("sheets.step-list.next-from")),
+                TableColumn.number(context.say("sheets.step-list.recoat-until"))));
+    DayTable.DELAYS.forEach(
+        d ->
+            columns.add(
+                TableColumn.number(
+                    context.say("sheets.step-list.late-ends", context.times().days(d)))));
     return TableBlock.of(columns, rows);
   }
 
@@ -83,12 +83,12 @@ record StepList(DayTable table, boolean dated) {
             List.of(
                 new TableCell.Tick(),
                 l.critical() ? TableCell.bold("● " + name(l)) : TableCell.of(name(l)),
-                TableCell.of(Words.moment(l.starts(), dated)),
-                TableCell.of(Words.moment(l.ends(), dated)),
-                TableCell.of(Words.time(l.works())),
+                TableCell.of(context.times().moment(l.starts(), dated)),
+                TableCell.of(context.times().moment(l.ends(), dated)),
+                TableCell.of(context.times().duration(l.works())),
                 TableCell.of(Integer.toString(l.people())),
-                TableCell.of(l.nextFrom().map(t -> Words.moment(t, dated)).orElse("")),
-                TableCell.of(l.nextUntil().map(t -> Words.moment(t, dated)).orElse(""))));
+                TableCell.of(l.nextFrom().map(t -> context.times().moment(t, dated)).orElse("")),
+                TableCell.of(l.nextUntil().map(t -> context.times().moment(t, dated)).orElse(""))));
     for (int i = 0; i < DayTable.DELAYS.size(); i++) {
       cells.add(TableCell.of(i < l.late().size() ? late(l.late().get(i)) : ""));
     }
@@ -99,12 +99,15 @@ record StepList(DayTable table, boolean dated) {
     return l.area().isEmpty() ? l.name() : l.name() + " · " + l.area();
   }
 
-  private static String late(DayTable.Late late) {
-    String end =
-        late.later()
-            .map(d -> d.isZero() ? "no change" : Words.days(d) + " later")
-            .orElse("✕ " + late.why());
-    int abrade = late.abrade().size();
-    return abrade == 0 ? end : end + ", abrade " + (abrade == 1 ? "first" : abrade + " coats");
+  private String late(DayTable.Late late) {
+    String end = late.later().map(this::later).orElse("✕ " + late.why());
+    int coats = late.abrade().size();
+    return coats == 0 ? end : context.say("sheets.step-list.late-abrade", end, coats);
+  }
+
+  private String later(Duration d) {
+    return d.isZero()
+        ? context.say("sheets.step-list.no-change")
+        : context.say("sheets.step-list.later", context.times().days(d));
   }
 }

@@ -18,8 +18,6 @@ import slabwright.words.Words;
 
 /** One inlay as JSON; the keys are documented in {@code docs/json.md} and stay. */
 public final class InlayJson {
-  static final String FRAME =
-      "blank: millimetres from its top-left corner as read, x right, y down";
 
   private InlayJson() {}
 
@@ -65,7 +63,7 @@ public final class InlayJson {
     o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
     changes(plan, o.putArray("changes"), words);
     settings(spec, o.putObject("settings"));
-    o.put("frame", FRAME);
+    o.put("frame", words.say("sheets.inlay-json.frame"));
     warnings(artwork, plan, o.putArray("warnings"), words);
     return o;
   }

@@ -16,25 +16,29 @@ import java.util.Set;
 import slabwright.shape.Region;
 import slabwright.site.AdviceId;
 import slabwright.units.Length;
+import slabwright.units.Message;
+import slabwright.words.Words;
 import slabwright.work.book.Figure;
 
 /**
  * Results that are records, as JSON: each component a field of its name, so that a number added to
- * a result is in the report without more. What is absent is left out; what the shop book lacks says
- * so.
+ * a result is in the report without more. A message is its sentence. What is absent is left out;
+ * what the shop book lacks says so.
  */
 final class RecordJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final Set<Class<?>> leftOut;
+  private final Words words;
 
   /**
    * A writer.
    *
    * @param leftOut inputs that results carry along and that are reported elsewhere
    */
-  RecordJson(Set<Class<?>> leftOut) {
+  RecordJson(Set<Class<?>> leftOut, Words words) {
     this.leftOut = Set.copyOf(leftOut);
+    this.words = words;
   }
 
   /** The node of a value; empty for what is absent or left out. */
@@ -47,6 +51,9 @@ final class RecordJson {
     }
     if (value instanceof Optional<?> optional) {
       return optional.flatMap(this::node);
+    }
+    if (value instanceof Message m) {
+      return Optional.of(NODES.textNode(words.say(m)));
     }
     if (value instanceof Collection<?> list) {
       return Optional.of(list(list));
@@ -63,15 +70,14 @@ final class RecordJson {
     }
     ObjectNode o = NODES.objectNode();
     if (figure instanceof Figure.Missing<?> missing) {
-      ArrayNode names = o.putArray("notInTheShopBook");
-      missing.names().forEach(names::add);
+      o.set("notInTheShopBook", list(missing.names()));
     } else if (figure instanceof Figure.Refused<?> refused) {
-      o.put("refused", refused.why());
+      node(refused.why()).ifPresent(why -> o.set("refused", why));
     }
     return Optional.of(o);
   }
 
-  private static Optional<JsonNode> scalar(Object value) {
+  private Optional<JsonNode> scalar(Object value) {
     if (value instanceof Double d) {
       return Optional.of(number(d));
     }
@@ -94,10 +100,16 @@ final class RecordJson {
   }
 
   /** Not every figure is finite: no airflow clears a room never. */
-  private static JsonNode number(double d) {
+  private JsonNode number(double d) {
     return Double.isFinite(d)
         ? NODES.numberNode(JsonText.significant(d))
-        : NODES.textNode(d > 0 ? "without end" : "undefined");
+        : NODES.textNode(notFinite(d));
+  }
+
+  private String notFinite(double d) {
+    return d > 0
+        ? words.say("sheets.record-json.without-end")
+        : words.say("sheets.record-json.undefined");
   }
 
   private static Optional<JsonNode> text(Object value) {

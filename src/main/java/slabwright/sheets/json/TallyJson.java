@@ -17,7 +17,6 @@ import slabwright.words.Words;
 
 /** The tally of a site as JSON; the keys are documented in {@code docs/json.md} and stay. */
 public final class TallyJson {
-  static final String SITE_FRAME = "site: millimetres, x right, y up";
 
   private TallyJson() {}
 
@@ -30,10 +29,14 @@ public final class TallyJson {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("site", site.name());
     root.put("release", site.releaseNumber());
-    root.put("frame", SITE_FRAME);
+    root.put("frame", siteFrame(words));
     ArrayNode list = root.putArray("areas");
     areas.forEach(w -> area(w, list.addObject(), words));
     return root;
+  }
+
+  static String siteFrame(Words words) {
+    return words.say("sheets.tally-json.frame");
   }
 
   private static void area(ReachAnalysis ways, ObjectNode o, Words words) {

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.words.Words;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.ConcentrationCurve;
@@ -36,15 +37,15 @@ public final class WorkJson {
       Set.of(Site.class, FloorArea.class, ShopBook.class, ConcentrationCurve.class, LaneGrid.class);
 
   /** The work as indented JSON, one object. */
-  public static String write(WorkPlan plan) {
+  public static String write(WorkPlan plan, Words words) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("site", plan.site().name());
     root.put("release", plan.site().releaseNumber());
-    root.put("frame", TallyJson.SITE_FRAME);
+    root.put("frame", TallyJson.siteFrame(words));
     root.put("notice", WorkPlan.NOTICE);
     root.put("shopBook", plan.book().origin());
-    root.setAll(new RecordJson(both(INPUTS_AND_HELPERS, STEP_TYPES)).fields(plan));
-    RecordJson papers = new RecordJson(both(Set.of(AreaWorkPlan.class), STEP_TYPES));
+    root.setAll(new RecordJson(both(INPUTS_AND_HELPERS, STEP_TYPES), words).fields(plan));
+    RecordJson papers = new RecordJson(both(Set.of(AreaWorkPlan.class), STEP_TYPES), words);
     ArrayNode totals = root.putArray("totals");
     for (AreaWorkPlan w : plan.areas()) {
       totals.add(papers.fields(AreaTotals.of(w, Reopening.of(w, plan))));

@@ -11,6 +11,15 @@ public record SheetContext(PageFrame page, UnitSystem units, Words words) {
     return page.type();
   }
 
+  /** A sentence or label, as {@link Words#say}. */
+  public String say(String key, Object... values) {
+    return words.say(key, values);
+  }
+
+  public TimeFormat times() {
+    return new TimeFormat(words);
+  }
+
   public String length(double mm) {
     return LengthFormat.show(mm, units);
   }

@@ -11,6 +11,6 @@
  * {@link CautionBlock}, {@link KeyBlock}, {@link SignatureLine}. Tables: {@link TableBlock}, {@link
  * TableColumn}, {@link TableCell}, {@link TableColumnWidths}, {@link TableLayout}. Setting them
  * over columns and pages: {@link ColumnFlow}, {@link ColumnLayout}, {@link ColumnPages}. {@link
- * Words} holds times and shares as printed.
+ * TimeFormat} holds times as printed.
  */
 package slabwright.sheets.page;

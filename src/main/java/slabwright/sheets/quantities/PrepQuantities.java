@@ -9,7 +9,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.site.Exposure;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.prep.ExposureChange;
@@ -77,9 +76,9 @@ final class PrepQuantities {
           List.of(
               TableCell.of(s.name()),
               TableCell.of(context.bareArea(s.machine())),
-              TableCell.of(s.machineTime().text(Words::time)),
+              TableCell.of(s.machineTime().text(context.times()::duration)),
               TableCell.of(context.bareArea(s.hand())),
-              TableCell.of(s.handTime().text(Words::time))));
+              TableCell.of(s.handTime().text(context.times()::duration))));
     }
     return new TableBlock(
         List.of(
@@ -92,9 +91,9 @@ final class PrepQuantities {
         List.of(
             TableCell.of("All steps"),
             TableCell.of(""),
-            TableCell.of(prep.machineTime().text(Words::time)),
+            TableCell.of(prep.machineTime().text(context.times()::duration)),
             TableCell.of(""),
-            TableCell.of(prep.handTime().text(Words::time))));
+            TableCell.of(prep.handTime().text(context.times()::duration))));
   }
 
   private TableBlock zones() {
@@ -104,9 +103,9 @@ final class PrepQuantities {
           List.of(
               TableCell.of(z.zone().name() + " (" + z.zone().kind().word() + ")"),
               TableCell.of(context.bareArea(z.zone().machine())),
-              TableCell.of(z.machine().text(Words::time)),
+              TableCell.of(z.machine().text(context.times()::duration)),
               TableCell.of(context.bareArea(z.zone().hand())),
-              TableCell.of(z.hand().text(Words::time))));
+              TableCell.of(z.hand().text(context.times()::duration))));
     }
     return TableBlock.of(
         List.of(

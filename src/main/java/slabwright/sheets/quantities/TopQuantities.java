@@ -10,7 +10,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.units.QuantityFormat;
 import slabwright.work.top.TopPass;
 import slabwright.work.top.TopPlan;
@@ -43,7 +42,10 @@ final class TopQuantities {
     jobs.stream()
         .filter(j -> !j.time().isKnown())
         .forEach(
-            j -> blocks.add(new Paragraph(j.foot().name() + ": " + j.time().text(Words::time))));
+            j ->
+                blocks.add(
+                    new Paragraph(
+                        j.foot().name() + ": " + j.time().text(context.times()::duration))));
     blocks.add(new Paragraph(treads + TopPlan.LEFT_OUT + " " + TopPlan.CAUTION));
     blocks.add(new Gap(3));
     return blocks;
@@ -59,7 +61,7 @@ final class TopQuantities {
               TableCell.of(context.bareArea(foot.face())),
               TableCell.of(context.length(foot.edgeLength())),
               TableCell.of(context.length(foot.thickness())),
-              TableCell.of(job.time().maybe().map(Words::time).orElse("–")),
+              TableCell.of(job.time().maybe().map(context.times()::duration).orElse("–")),
               TableCell.of(
                   job.dust().maybe().map(kg -> QuantityFormat.number(kg, 1) + " kg").orElse("–"))));
     }
@@ -82,8 +84,8 @@ final class TopQuantities {
             List.of(
                 TableCell.of(job.foot().name()),
                 TableCell.of(pass.grit()),
-                TableCell.of(pass.face().text(Words::time)),
-                TableCell.of(pass.edge().text(Words::time))));
+                TableCell.of(pass.face().text(context.times()::duration)),
+                TableCell.of(pass.edge().text(context.times()::duration))));
       }
     }
     return TableBlock.of(

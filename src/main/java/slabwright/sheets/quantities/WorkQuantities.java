@@ -10,7 +10,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.Words;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWorkPlan;
@@ -58,7 +57,7 @@ final class WorkQuantities {
               TableCell.of(Integer.toString(c.job().coats())),
               TableCell.of(context.bareArea(c.job().mm2())),
               TableCell.of(c.totalVolume().text(this::volume)),
-              TableCell.of(c.coatTime().text(Words::time))));
+              TableCell.of(c.coatTime().text(context.times()::duration))));
     }
     return TableBlock.of(
         List.of(

@@ -5,14 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import slabwright.site.Refusal;
-import slabwright.units.Parsed;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 class BackgroundTasksTest {
   private final BlockingQueue<Runnable> home = new LinkedBlockingQueue<>();
@@ -34,13 +36,21 @@ class BackgroundTasksTest {
   }
 
   private BackgroundTasks.BackgroundTask<String> errand(BackgroundTasks.TaskBody<String> work) {
-    return new BackgroundTasks.BackgroundTask<>("Working", "It failed", work, told::add);
+    return new BackgroundTasks.BackgroundTask<>(
+        ReadySentence.message("Working"),
+        why -> ReadySentence.message("It failed: " + why + "."),
+        work,
+        told::add);
+  }
+
+  private Optional<String> refused() {
+    return desk.refusal().map(Refusal::message).map(Words.english()::say);
   }
 
   @Test
   void what_came_of_work_is_told_in_order() throws InterruptedException {
-    errands.run(errand(s -> Parsed.ok("one")));
-    errands.run(errand(s -> Parsed.ok("two")));
+    errands.run(errand(s -> Result.ok("one")));
+    errands.run(errand(s -> Result.ok("two")));
     settle();
     assertThat(told).containsExactly("one", "two");
     assertThat(desk.refusal()).isEmpty();
@@ -58,9 +68,9 @@ class BackgroundTasksTest {
                 Thread.onSpinWait();
               }
               s.report(0.6);
-              return Parsed.ok("one");
+              return Result.ok("one");
             }));
-    errands.run(errand(s -> Parsed.ok(String.valueOf(Thread.currentThread().isInterrupted()))));
+    errands.run(errand(s -> Result.ok(String.valueOf(Thread.currentThread().isInterrupted()))));
     assertThat(begun.await(10, TimeUnit.SECONDS)).isTrue();
     assertThat(errands.share()).isEqualTo(0.5);
     errands.cancel();
@@ -77,10 +87,10 @@ class BackgroundTasksTest {
               throw new IOException("disk full");
             }));
     settle();
-    assertThat(desk.refusal().map(Refusal::sentence)).contains("It failed: disk full.");
-    errands.run(errand(s -> Parsed.bad("This can't be.")));
+    assertThat(refused()).contains("It failed: disk full.");
+    errands.run(errand(s -> Result.refused(ReadySentence.message("This can't be."))));
     settle();
-    assertThat(desk.refusal().map(Refusal::sentence)).contains("This can't be.");
+    assertThat(refused()).contains("This can't be.");
     assertThat(told).isEmpty();
   }
 
@@ -92,6 +102,9 @@ class BackgroundTasksTest {
               throw new IllegalStateException("broken");
             }));
     settle();
-    assertThat(desk.refusal().map(Refusal::sentence).orElse("")).contains("broken", "report");
+    assertThat(refused().orElse(""))
+        .isEqualTo(
+            "Could not finish \"Working\" (IllegalStateException: broken); undo the last step and"
+                + " please report this.");
   }
 }

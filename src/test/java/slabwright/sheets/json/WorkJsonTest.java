@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.words.Words;
 import slabwright.work.WorkSamples;
 
 /** The work of the invented tram hall as JSON. */
@@ -16,7 +17,8 @@ class WorkJsonTest {
 
   private static JsonNode work() {
     try {
-      return new ObjectMapper().readTree(WorkJson.write(WorkSamples.plan(WorkSamples.tramHall())));
+      return new ObjectMapper()
+          .readTree(WorkJson.write(WorkSamples.plan(WorkSamples.tramHall()), Words.english()));
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }

@@ -8,11 +8,13 @@ import javafx.scene.layout.VBox;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.input.TypedDateTime;
 import slabwright.site.AdviceId;
 import slabwright.site.Declined;
 import slabwright.site.FloorArea;
 import slabwright.site.edit.AreaEdit;
+import slabwright.words.Words;
 import slabwright.work.coat.ClientAdvice;
 
 /**
@@ -23,11 +25,13 @@ final class AdviceRows extends VBox {
   private record DisplayedAdvice(String area, List<ClientAdvice> advice, List<AdviceId> declined) {}
 
   private final Desk desk;
+  private final Words words;
   private final FieldRows rows;
   private Optional<DisplayedAdvice> shown = Optional.empty();
 
-  AdviceRows(Desk desk) {
-    this.desk = desk;
+  AdviceRows(DeskContext bench) {
+    desk = bench.desk();
+    words = bench.words();
     rows = new FieldRows(desk);
     getChildren().add(rows);
   }
@@ -98,7 +102,8 @@ final class AdviceRows extends VBox {
             "On",
             () -> now(advice).on().map(Object::toString).orElse(""),
             s ->
-                TypedDateTime.day(s)
+                words
+                    .parsed(TypedDateTime.day(s))
                     .map(
                         day ->
                             rows.taken(

@@ -63,7 +63,7 @@ public final class AirCard extends Card {
 
   private void picture(AirScreening s) {
     job.done()
-        .map(d -> VapourDrawing.of(s, d.work(), PictureRow.WIDTH))
+        .map(d -> VapourDrawing.of(s, d.work(), bench.words(), PictureRow.WIDTH))
         .map(d -> PictureRow.of(d, bench, "Vapour over time against its limits"))
         .ifPresent(rows.getChildren()::add);
   }

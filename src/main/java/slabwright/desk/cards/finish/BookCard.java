@@ -9,6 +9,7 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.book.BookField;
 import slabwright.work.book.BookForm;
 
@@ -20,6 +21,7 @@ public final class BookCard extends Card {
   private static final int MOST_FAULTS = 6;
 
   private final ShopBookEditor keeper;
+  private final Words words;
   private final FieldRows rows;
   private String section = "crew";
   private List<Object> shown = List.of();
@@ -27,13 +29,15 @@ public final class BookCard extends Card {
   public BookCard(DeskContext bench, ShopBookEditor keeper) {
     super("Shop book");
     this.keeper = keeper;
+    words = bench.words();
     rows = new FieldRows(bench.desk());
     body().getChildren().add(rows);
   }
 
   private void fill(BookForm form) {
     rows.clear();
-    rows.getChildren().add(Controls.sentence("From " + keeper.place() + ".", "card-hint"));
+    rows.getChildren()
+        .add(Controls.sentence("From " + words.say(keeper.place()) + ".", "card-hint"));
     form.faults().stream()
         .limit(MOST_FAULTS)
         .forEach(f -> rows.getChildren().add(FindingRow.look("In " + f + ".").row()));
@@ -63,7 +67,7 @@ public final class BookCard extends Card {
   }
 
   private Parsed<?> set(BookField f, String value) {
-    return keeper.set(now(f).orElse(f), value);
+    return words.parsed(keeper.set(now(f).orElse(f), value));
   }
 
   private Optional<BookField> now(BookField f) {

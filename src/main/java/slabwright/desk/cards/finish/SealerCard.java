@@ -37,7 +37,7 @@ public final class SealerCard extends Card {
     known = new FieldRows(bench.desk());
     asked = new FieldRows(bench.desk());
     indoors = new FieldRows(bench.desk());
-    advice = new AdviceRows(bench.desk());
+    advice = new AdviceRows(bench);
     Node hint =
         Controls.sentence(
             "Advice, not a rule: the product's data sheet comes first. Readings are typed under"

@@ -13,9 +13,11 @@ import slabwright.desk.model.scene.SeamGrip;
 import slabwright.desk.shell.Controls;
 import slabwright.site.HandSeams;
 import slabwright.units.Length;
+import slabwright.words.Words;
 
 /** Where the seams run, typed or dragged on the slab, and what that costs above the best. */
 public final class SeamsCard extends Card {
+  private final Words words;
   private final SelectedAreaResults answers;
   private final SeamCosts costs;
   private final SelectedInlay inlay;
@@ -27,6 +29,7 @@ public final class SeamsCard extends Card {
     super("Seams");
     this.answers = answers;
     this.costs = costs;
+    this.words = bench.words();
     this.inlay = new SelectedInlay(bench);
     this.rows = new FieldRows(bench.desk());
     this.again = Controls.button("Best again", "link", this::best);
@@ -77,7 +80,7 @@ public final class SeamsCard extends Card {
     return inlay
         .now()
         .flatMap(i -> costs.bill(i.id()))
-        .map(b -> "Set by hand: " + b.inFull() + ".")
+        .map(b -> "Set by hand: " + words.say(b.inFull()) + ".")
         .orElse("Weighing…");
   }
 

@@ -32,7 +32,9 @@ public final class SiteCard extends Card {
             "Work begins",
             () -> bench.desk().site().start().map(TypedDateTime::show).orElse(""),
             s ->
-                TypedDateTime.read(s)
+                bench
+                    .words()
+                    .parsed(TypedDateTime.read(s))
                     .map(v -> rows.taken(v, w -> bench.desk().push(new SiteEdit.SetStart(w)))))
         .wide()
         .id("site-start");

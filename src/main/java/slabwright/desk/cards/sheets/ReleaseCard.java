@@ -63,7 +63,8 @@ public final class ReleaseCard extends Card {
     if (which.getValue() == null) {
       return;
     }
-    Optional<List<String>> since = releases.since(which.getValue());
+    Optional<List<String>> since =
+        releases.since(which.getValue()).map(all -> all.stream().map(bench.words()::say).toList());
     if (since.isEmpty()) {
       say(FindingRow.look("Its frozen copy is not beside the plan, so this can't be told."));
     } else if (since.get().isEmpty()) {

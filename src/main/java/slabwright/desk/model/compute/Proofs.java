@@ -19,9 +19,8 @@ import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.project.TaskProgress;
 import slabwright.site.Inlay;
-import slabwright.site.Refusal;
-import slabwright.units.Parsed;
-import slabwright.words.Words;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** Checks drawings that came back from the sign shop against the plan, off the asking thread. */
 public final class Proofs {
@@ -69,12 +68,10 @@ public final class Proofs {
   private final Desk desk;
   private final SelectedAreaResults answers;
   private final BackgroundTasks errands;
-  private final Words words;
   private final Signal changed = new Signal();
   private final Map<String, CheckedProof> seen = new HashMap<>();
 
-  public Proofs(Desk desk, SelectedAreaResults answers, BackgroundTasks errands, Words words) {
-    this.words = words;
+  public Proofs(Desk desk, SelectedAreaResults answers, BackgroundTasks errands) {
     this.desk = desk;
     this.answers = answers;
     this.errands = errands;
@@ -114,20 +111,20 @@ public final class Proofs {
     Optional<InlayPlan> plan =
         answers.inlay(q.inlay().id()).filter(a -> q.isOf(a.inlay())).flatMap(ComputedInlay::plan);
     if (plan.isEmpty()) {
-      desk.refuse(Refusal.of("The inlay is not worked out yet; wait a moment and check again."));
+      desk.refuse(Message.of("desk.model.proofs.inlay-not-worked-out"));
       return;
     }
     errands.run(
         new BackgroundTasks.BackgroundTask<>(
-            "Checking the returned drawing",
-            "The returned file cannot be read",
+            Message.of("desk.model.proofs.checking"),
+            why -> Message.of("desk.model.proofs.cannot-be-read", why),
             steps -> check(q, plan.get(), steps),
             this::take));
   }
 
-  private Parsed<CheckedProof> check(Question q, InlayPlan plan, TaskProgress steps)
+  private static Result<CheckedProof> check(Question q, InlayPlan plan, TaskProgress steps)
       throws IOException {
-    Parsed<ReturnedFile> read = words.parsed(ReturnedFile.read(q.file(), q.page()));
+    Result<ReturnedFile> read = ReturnedFile.read(q.file(), q.page());
     steps.report(0.3);
     ProofPlan wanted = ProofPlan.of(plan, q.stencil());
     List<String> colours = plan.stencils().stencils().stream().map(Stencil::colour).toList();

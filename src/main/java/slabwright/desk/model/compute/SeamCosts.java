@@ -19,6 +19,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.HandSeams;
 import slabwright.site.Inlay;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 
 /**
@@ -42,20 +43,20 @@ public final class SeamCosts implements AutoCloseable {
     }
 
     /** Says what they cost, and how that compares. */
-    public String words() {
-      return "cost "
-          + QuantityFormat.number(now.total(), 0)
-          + (above() < 0.5
-              ? ", as cheap as the best"
-              : ", " + QuantityFormat.number(above(), 0) + " above the best");
+    public Message words() {
+      String total = QuantityFormat.number(now.total(), 0);
+      return above() < 0.5
+          ? Message.of("desk.model.seam-costs.as-cheap-as-the-best", total)
+          : Message.of(
+              "desk.model.seam-costs.above-the-best", total, QuantityFormat.number(above(), 0));
     }
 
     /** The same with loose pieces that are cut through, where that differs. */
-    public String inFull() {
-      return words()
-          + (now.looseCut() == best.looseCut()
-              ? ""
-              : "; loose pieces cut: " + now.looseCut() + ", at best " + best.looseCut());
+    public Message inFull() {
+      return now.looseCut() == best.looseCut()
+          ? words()
+          : Message.of(
+              "desk.model.seam-costs.loose-pieces-cut", words(), now.looseCut(), best.looseCut());
     }
   }
 
@@ -85,7 +86,7 @@ public final class SeamCosts implements AutoCloseable {
             home,
             weigher::bills,
             this::take,
-            e -> desk.refuse(UnexpectedFault.refusal("weigh the seams", e)));
+            e -> desk.refuse(Message.of("desk.model.fault.seams", UnexpectedFault.text(e))));
     desk.changed().subscribe(this::look);
     answers.changed().subscribe(this::look);
   }
@@ -100,10 +101,12 @@ public final class SeamCosts implements AutoCloseable {
   }
 
   /** What the seams of an inlay cost, in a few words. */
-  public String words(Inlay inlay) {
+  public Message words(Inlay inlay) {
     return inlay.spec().changes().seams().isEmpty()
-        ? "where it costs least"
-        : bill(inlay.id()).map(Bill::words).orElse("weighing…");
+        ? Message.of("desk.model.seam-costs.where-it-costs-least")
+        : bill(inlay.id())
+            .map(Bill::words)
+            .orElseGet(() -> Message.of("desk.model.seam-costs.weighing"));
   }
 
   public boolean isUpToDate() {

@@ -19,6 +19,7 @@ import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /**
@@ -57,7 +58,7 @@ public final class SelectedAreaResults implements AutoCloseable {
             home,
             this::take,
             this::take,
-            e -> desk.refuse(UnexpectedFault.refusal("take off the floor", e)));
+            e -> desk.refuse(Message.of("desk.model.fault.take-off", UnexpectedFault.text(e))));
     inlayWork =
         new Latest<>(
             "inlays",
@@ -65,7 +66,7 @@ public final class SelectedAreaResults implements AutoCloseable {
             home,
             SelectedAreaResults::place,
             this::take,
-            e -> desk.refuse(UnexpectedFault.refusal("work out the inlay", e)));
+            e -> desk.refuse(Message.of("desk.model.fault.inlay", UnexpectedFault.text(e))));
     desk.changed().subscribe(this::look);
     focus.changed().subscribe(this::look);
   }

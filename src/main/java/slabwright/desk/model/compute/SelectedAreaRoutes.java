@@ -11,6 +11,7 @@ import slabwright.desk.model.Stage;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.ReachAnalysis;
+import slabwright.units.Message;
 
 /**
  * The machines' ways over the floor looked at, worked out once the plan rests at the Prep stage;
@@ -41,7 +42,7 @@ public final class SelectedAreaRoutes implements AutoCloseable {
             home,
             SelectedAreaRoutes::work,
             this::take,
-            e -> desk.refuse(UnexpectedFault.refusal("work out the machines' ways", e)));
+            e -> desk.refuse(Message.of("desk.model.fault.routes", UnexpectedFault.text(e))));
     desk.changed().subscribe(this::look);
     answers.changed().subscribe(this::look);
     focus.changed().subscribe(this::look);

@@ -15,6 +15,7 @@ import slabwright.project.SiteResult;
 import slabwright.project.export.SheetRequest;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** The printed pages of the site on the paper chosen; made when the Sheets stage is looked at. */
@@ -55,7 +56,7 @@ public final class SheetPages implements AutoCloseable {
             home,
             SheetPages::make,
             this::take,
-            e -> desk.refuse(UnexpectedFault.refusal("make the sheets", e)));
+            e -> desk.refuse(Message.of("desk.model.fault.sheets", UnexpectedFault.text(e))));
     job.changed().subscribe(this::look);
     focus.changed().subscribe(this::look);
   }

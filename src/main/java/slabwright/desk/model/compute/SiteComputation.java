@@ -8,12 +8,13 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.Latest;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.project.SiteResult;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * All of the site worked out: every floor area, and the work by the shop book. Asked for when the
@@ -28,7 +29,7 @@ public final class SiteComputation implements AutoCloseable {
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final Signal changed = new Signal();
-  private final Latest<Question, Parsed<SiteResult>> worker;
+  private final Latest<Question, Result<SiteResult>> worker;
   private Optional<SiteResult> done = Optional.empty();
   private boolean givenUp;
   private boolean paused;
@@ -49,7 +50,7 @@ public final class SiteComputation implements AutoCloseable {
             home,
             SiteComputation::work,
             this::take,
-            e -> desk.refuse(UnexpectedFault.refusal("work out the job", e)));
+            e -> desk.refuse(Message.of("desk.model.fault.site", UnexpectedFault.text(e))));
     desk.siteChanged().subscribe(this::look);
     desk.changed().subscribe(this::pauseWhilePreviewing);
   }
@@ -107,20 +108,21 @@ public final class SiteComputation implements AutoCloseable {
     changed.fire();
   }
 
-  private void take(Parsed<SiteResult> d) {
-    if (d instanceof Parsed.Bad<SiteResult> bad) {
+  private void take(Result<SiteResult> d) {
+    if (d instanceof Result.Refused<SiteResult> refused) {
       done = Optional.empty();
-      desk.refuse(Refusal.of(bad.why()));
+      desk.refuse(refused.refusals().get(0));
     } else {
       done = Optional.of(d.orThrow());
     }
     changed.fire();
   }
 
-  private static Parsed<SiteResult> work(Question q) {
+  private static Result<SiteResult> work(Question q) {
     try {
       Thread.sleep(REST);
-      return SiteResult.compute(q.site(), q.plan(), Thread.currentThread()::isInterrupted);
+      return ReadySentence.result(
+          SiteResult.compute(q.site(), q.plan(), Thread.currentThread()::isInterrupted));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {

@@ -8,77 +8,119 @@ import slabwright.inlay.InlayPlan;
 import slabwright.project.SiteResult;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 
 /** The figures that never leave, from whatever has been worked out. */
 public final class Tally {
-  private Tally() {}
+  private final UnitSystem units;
+  private final Words words;
+
+  private Tally(UnitSystem units, Words words) {
+    this.units = units;
+    this.words = words;
+  }
 
   public static List<TallyItem> of(
       SelectedAreaResults answers,
       Optional<SiteResult> job,
       Optional<String> areaId,
-      UnitSystem units) {
+      UnitSystem units,
+      Words words) {
+    return new Tally(units, words).items(answers, job, areaId);
+  }
+
+  private List<TallyItem> items(
+      SelectedAreaResults answers, Optional<SiteResult> job, Optional<String> areaId) {
     List<TallyItem> items = new ArrayList<>();
     if (answers.glance().isPresent()) {
-      floor(answers.glance().get(), units, items);
+      floor(answers.glance().get(), items);
     } else {
-      for (String what : List.of("Net floor", "Machine", "By hand", "Edges", "Cut-in")) {
-        items.add(TallyItem.unknown(what));
-      }
+      List.of(netFloor(), machine(), byHand(), edges(), cutIn())
+          .forEach(what -> items.add(TallyItem.unknown(what)));
     }
-    items.add(inlay(answers, units));
+    items.add(inlay(answers));
     items.add(crew(job));
     items.add(air(job, areaId));
     return items;
   }
 
-  private static void floor(QuickTakeoff t, UnitSystem units, List<TallyItem> items) {
+  private String netFloor() {
+    return words.say("desk.model.tally.net-floor");
+  }
+
+  private String machine() {
+    return words.say("desk.model.tally.machine");
+  }
+
+  private String byHand() {
+    return words.say("desk.model.tally.by-hand");
+  }
+
+  private String edges() {
+    return words.say("desk.model.tally.edges");
+  }
+
+  private String cutIn() {
+    return words.say("desk.model.tally.cut-in");
+  }
+
+  private void floor(QuickTakeoff t, List<TallyItem> items) {
     String about = t.isExact() ? "" : "≈ ";
-    items.add(TallyItem.of("Net floor", about + QuantityFormat.area(t.net(), units)));
+    items.add(TallyItem.of(netFloor(), about + QuantityFormat.area(t.net(), units)));
     boolean machines = !t.area().machines().isEmpty();
     items.add(
         machines
             ? TallyItem.of(
-                "Machine", about + QuantityFormat.area(t.asFound().machine().area(), units))
-            : new TallyItem("Machine", "none set", TallyItem.Emphasis.UNKNOWN));
+                machine(), about + QuantityFormat.area(t.asFound().machine().area(), units))
+            : new TallyItem(
+                machine(), words.say("desk.model.tally.none-set"), TallyItem.Emphasis.UNKNOWN));
     String hand = about + QuantityFormat.area(t.asFound().hand().area(), units);
-    items.add(new TallyItem("By hand", hand, TallyItem.Emphasis.LOOK));
-    items.add(TallyItem.of("Edges", about + QuantityFormat.run(t.edgeLength(), units)));
-    items.add(TallyItem.of("Cut-in", about + QuantityFormat.run(t.cutIn(), units)));
+    items.add(new TallyItem(byHand(), hand, TallyItem.Emphasis.LOOK));
+    items.add(TallyItem.of(edges(), about + QuantityFormat.run(t.edgeLength(), units)));
+    items.add(TallyItem.of(cutIn(), about + QuantityFormat.run(t.cutIn(), units)));
   }
 
-  private static TallyItem inlay(SelectedAreaResults answers, UnitSystem units) {
+  private TallyItem inlay(SelectedAreaResults answers) {
     double area =
         answers.inlays().stream()
             .flatMap(i -> i.plan().stream())
             .mapToDouble(InlayPlan::openingArea)
             .sum();
+    String what = words.say("desk.model.tally.inlay");
     return area > 0
-        ? TallyItem.of("Inlay", QuantityFormat.area(area, units))
-        : TallyItem.unknown("Inlay");
+        ? TallyItem.of(what, QuantityFormat.area(area, units))
+        : TallyItem.unknown(what);
   }
 
-  private static TallyItem crew(Optional<SiteResult> job) {
+  private TallyItem crew(Optional<SiteResult> job) {
+    String what = words.say("desk.model.tally.crew-whole-site");
     return job.flatMap(d -> d.work().days().maybe())
-        .map(d -> QuantityFormat.number(d.personTime().toMinutes() / 60.0, 0) + " h")
-        .map(v -> TallyItem.of("Crew, whole site", v))
-        .orElse(TallyItem.unknown("Crew, whole site"));
+        .map(d -> QuantityFormat.number(d.personTime().toMinutes() / 60.0, 0))
+        .map(h -> words.say("desk.model.tally.hours", h))
+        .map(v -> TallyItem.of(what, v))
+        .orElse(TallyItem.unknown(what));
   }
 
-  private static TallyItem air(Optional<SiteResult> job, Optional<String> areaId) {
+  private TallyItem air(Optional<SiteResult> job, Optional<String> areaId) {
+    TallyItem none = TallyItem.of(fanOff(), words.say("desk.model.tally.no-vapour"));
     return job.flatMap(d -> areaId.flatMap(d.work()::area))
         .flatMap(a -> a.air().maybe())
-        .map(a -> a.screening().map(Tally::air).orElse(TallyItem.of("Air, fan off", "no vapour")))
-        .orElse(TallyItem.unknown("Air, fan off"));
+        .map(a -> a.screening().map(this::air).orElse(none))
+        .orElse(TallyItem.unknown(fanOff()));
   }
 
-  private static TallyItem air(AirScreening s) {
+  private String fanOff() {
+    return words.say("desk.model.tally.air-fan-off");
+  }
+
+  private TallyItem air(AirScreening s) {
     double peak = s.closed().peakLel();
-    String value = QuantityFormat.number(peak * 100, peak < 0.1 ? 1 : 0) + " % of LEL";
+    String value =
+        words.say("desk.model.tally.of-lel", QuantityFormat.number(peak * 100, peak < 0.1 ? 1 : 0));
     TallyItem.Emphasis tone =
         peak >= AirFigures.HAZARDOUS_SHARE ? TallyItem.Emphasis.CANT : TallyItem.Emphasis.PLAIN;
-    return new TallyItem("Air, fan off", value, tone);
+    return new TallyItem(fanOff(), value, tone);
   }
 }

@@ -1,8 +1,10 @@
 package slabwright.desk.model.input;
 
 import java.util.List;
+import java.util.Optional;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /**
  * Where a touch was drawn to.
@@ -12,21 +14,22 @@ import slabwright.shape.Vec;
 public record Snap(Vec at, Kind kind, List<Line> guides) {
   /** What drew it. */
   public enum Kind {
-    FREE(""),
-    CORNER("corner"),
-    EDGE("edge"),
-    SQUARE("square"),
-    PARALLEL("parallel"),
-    GRID("");
+    FREE,
+    CORNER,
+    EDGE,
+    SQUARE,
+    PARALLEL,
+    GRID;
 
-    private final String word;
-
-    Kind(String word) {
-      this.word = word;
-    }
-
-    public String word() {
-      return word;
+    /** Says it; empty for what needs no word. */
+    public Optional<Message> word() {
+      return switch (this) {
+        case CORNER -> Optional.of(Message.of("desk.model.snap.corner"));
+        case EDGE -> Optional.of(Message.of("desk.model.snap.edge"));
+        case SQUARE -> Optional.of(Message.of("desk.model.snap.square"));
+        case PARALLEL -> Optional.of(Message.of("desk.model.snap.parallel"));
+        case FREE, GRID -> Optional.empty();
+      };
     }
   }
 

@@ -7,7 +7,8 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** A day and time as people type it: {@code 2026-12-07 07:30}; without a time it is 07:00. */
 public final class TypedDateTime {
@@ -22,28 +23,28 @@ public final class TypedDateTime {
   }
 
   /** Reads a line; an empty one is no time at all. */
-  public static Parsed<Optional<LocalDateTime>> read(String line) {
+  public static Result<Optional<LocalDateTime>> read(String line) {
     String text = line.strip();
     if (text.isEmpty()) {
-      return Parsed.ok(Optional.empty());
+      return Result.ok(Optional.empty());
     }
     try {
       LocalDate day = LocalDate.parse(text.substring(0, Math.min(10, text.length())));
       String rest = text.substring(10).replaceFirst("^T", "").strip();
       String full = rest.matches("\\d:.*") ? "0" + rest : rest;
-      return Parsed.ok(Optional.of(day.atTime(full.isEmpty() ? USUAL : LocalTime.parse(full))));
+      return Result.ok(Optional.of(day.atTime(full.isEmpty() ? USUAL : LocalTime.parse(full))));
     } catch (DateTimeException e) {
-      return Parsed.bad("Write the day and the time, such as 2026-12-07 07:30.");
+      return Result.refused(Message.of("desk.model.typed-date-time.day-and-time"));
     }
   }
 
   /** Reads a day alone; an empty line is none. */
-  public static Parsed<Optional<LocalDate>> day(String line) {
+  public static Result<Optional<LocalDate>> day(String line) {
     try {
       String text = line.strip();
-      return Parsed.ok(text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text)));
+      return Result.ok(text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text)));
     } catch (DateTimeException e) {
-      return Parsed.bad("Write the day, such as 2026-12-07.");
+      return Result.refused(Message.of("desk.model.typed-date-time.day"));
     }
   }
 }

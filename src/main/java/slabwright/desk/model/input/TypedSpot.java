@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import slabwright.desk.model.ReadySentence;
 import slabwright.site.Spot;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * A place typed as two lengths, right and up from the site's zero point: {@code 19' 6", 35' 7"}. A
@@ -24,20 +26,20 @@ public final class TypedSpot {
   }
 
   /** Reads a place, each of its lengths kept as typed. */
-  public static Parsed<Spot> read(String line) {
+  public static Result<Spot> read(String line) {
     List<Spot> read = new ArrayList<>();
-    String why = "Write a place as two lengths, right and up from 0: 12', 5' 6\".";
+    Message why = Message.of("desk.model.typed-spot.two-lengths");
     Matcher m = BETWEEN.matcher(line);
     while (m.find()) {
-      Parsed<Length> right = Length.parse(line.substring(0, m.start()));
-      Parsed<Length> up = Length.parse(line.substring(m.end()));
-      if (right instanceof Parsed.Ok<Length> r && up instanceof Parsed.Ok<Length> u) {
+      Result<Length> right = ReadySentence.result(Length.parse(line.substring(0, m.start())));
+      Result<Length> up = ReadySentence.result(Length.parse(line.substring(m.end())));
+      if (right instanceof Result.Ok<Length> r && up instanceof Result.Ok<Length> u) {
         read.add(new Spot(r.value(), u.value()));
       } else {
-        why = right instanceof Parsed.Bad<Length> bad ? bad.why() : why;
-        why = up instanceof Parsed.Bad<Length> bad ? bad.why() : why;
+        why = right instanceof Result.Refused<Length> bad ? bad.message() : why;
+        why = up instanceof Result.Refused<Length> bad ? bad.message() : why;
       }
     }
-    return read.size() == 1 ? Parsed.ok(read.get(0)) : Parsed.bad(why);
+    return read.size() == 1 ? Result.ok(read.get(0)) : Result.refused(why);
   }
 }

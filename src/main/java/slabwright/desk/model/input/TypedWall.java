@@ -4,8 +4,9 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import slabwright.desk.model.ReadySentence;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 /**
  * One typed wall: a length, before it if wanted the turn: {@code r} right, {@code l} left, {@code
@@ -17,10 +18,11 @@ public record TypedWall(OptionalDouble turn, Length length) {
       Pattern.compile("^\\s*([rls])(?:(\\d+(?:\\.\\d+)?)°?|\\s+(\\d+(?:\\.\\d+)?)°)?\\s+(.*)$");
 
   /** Reads a line; a length alone has no turn. */
-  public static Parsed<TypedWall> read(String text) {
+  public static Result<TypedWall> read(String text) {
     Matcher m = TURN.matcher(text.toLowerCase(Locale.ROOT));
     if (!m.matches()) {
-      return Length.parse(text).map(l -> new TypedWall(OptionalDouble.empty(), l));
+      return ReadySentence.result(Length.parse(text))
+          .map(l -> new TypedWall(OptionalDouble.empty(), l));
     }
     String angle = m.group(2) == null ? m.group(3) : m.group(2);
     double degrees = angle == null ? 90 : Double.parseDouble(angle);
@@ -31,6 +33,7 @@ public record TypedWall(OptionalDouble turn, Length length) {
           default -> 0;
         };
     String rest = text.strip().substring(text.strip().length() - m.group(4).strip().length());
-    return Length.parse(rest).map(l -> new TypedWall(OptionalDouble.of(turn), l));
+    return ReadySentence.result(Length.parse(rest))
+        .map(l -> new TypedWall(OptionalDouble.of(turn), l));
   }
 }

@@ -21,14 +21,16 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskSettings;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.project.SiblingFiles;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.site.edit.History;
 import slabwright.store.Journal;
 import slabwright.store.PlanFile;
 import slabwright.store.ReleaseArchive;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 import slabwright.units.UnitSystem;
 
 /**
@@ -118,12 +120,15 @@ public final class PlanStorage implements AutoCloseable {
     settings.addRecent(file);
   }
 
-  private static Refusal first(Path file, List<Refusal> faults) {
-    String more = faults.size() == 1 ? "" : " (and " + (faults.size() - 1) + " more)";
-    return new Refusal(
-        file.getFileName() + ": " + faults.get(0).sentence() + more,
-        faults.get(0).place(),
-        faults.get(0).where());
+  private static Refusal first(Path file, List<slabwright.site.Refusal> faults) {
+    Refusal first = ReadySentence.refusal(faults.get(0));
+    Message words =
+        Message.of(
+            "desk.model.plan-storage.faults",
+            file.getFileName().toString(),
+            first.message(),
+            faults.size() - 1);
+    return new Refusal(words, first.place(), first.where());
   }
 
   private static Optional<Site> left(Journal journal) {
@@ -142,7 +147,7 @@ public final class PlanStorage implements AutoCloseable {
           s -> begin(s, what),
           () ->
               desk.refuse(
-                  Refusal.of("The journal in " + what + " cannot be read; it was left alone.")));
+                  Message.of("desk.model.plan-storage.journal-unreadable", what.toString())));
     } else {
       open(what);
     }
@@ -193,14 +198,12 @@ public final class PlanStorage implements AutoCloseable {
       next.set(Optional.empty());
       writer.execute(() -> old.ifPresent(this::clear));
     } catch (IOException e) {
-      desk.refuse(
-          Refusal.of(
-              "The plan could not be saved to "
-                  + file
-                  + ": "
-                  + e.getMessage()
-                  + "; choose another place."));
+      desk.refuse(Message.of("desk.model.plan-storage.not-saved", file.toString(), said(e)));
     }
+  }
+
+  private static String said(IOException e) {
+    return String.valueOf(e.getMessage());
   }
 
   private void clear(Journal journal) {
@@ -208,7 +211,7 @@ public final class PlanStorage implements AutoCloseable {
       journal.clear();
     } catch (IOException e) {
       home.execute(
-          () -> desk.refuse(Refusal.of("The journal could not be cleared: " + e.getMessage())));
+          () -> desk.refuse(Message.of("desk.model.plan-storage.journal-not-cleared", said(e))));
     }
   }
 
@@ -237,7 +240,9 @@ public final class PlanStorage implements AutoCloseable {
       Thread.currentThread().interrupt();
     } catch (ExecutionException e) {
       desk.refuse(
-          UnexpectedFault.refusal("write the journal", new IllegalStateException(e.getCause())));
+          Message.of(
+              "desk.model.fault.journal",
+              UnexpectedFault.text(new IllegalStateException(e.getCause()))));
     } catch (TimeoutException e) {
       // It is still being written; the newest state takes the place of whatever waits behind it.
       return;
@@ -249,12 +254,7 @@ public final class PlanStorage implements AutoCloseable {
       entry.journal().write(entry.site());
     } catch (IOException e) {
       home.execute(
-          () ->
-              desk.refuse(
-                  Refusal.of(
-                      "The journal could not be written ("
-                          + e.getMessage()
-                          + "); save the plan now.")));
+          () -> desk.refuse(Message.of("desk.model.plan-storage.journal-not-written", said(e))));
     }
   }
 

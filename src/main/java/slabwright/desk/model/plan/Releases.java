@@ -15,12 +15,12 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.edit.InlayChange;
 import slabwright.project.PlanChanges;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
-import slabwright.site.Refusal;
 import slabwright.site.Release;
 import slabwright.site.Site;
 import slabwright.site.edit.AreaEdit;
@@ -29,7 +29,8 @@ import slabwright.site.edit.Outcome;
 import slabwright.site.edit.SiteEdit;
 import slabwright.store.GraphicFiles;
 import slabwright.store.ReleaseArchive;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * Issues releases: the plan and its graphics frozen under a number that every sheet and cut file
@@ -96,13 +97,13 @@ public final class Releases {
             file ->
                 errands.run(
                     new BackgroundTasks.BackgroundTask<>(
-                        "Freezing the plan and its graphics",
-                        "Nothing was issued, since a file cannot be read or written",
+                        Message.of("desk.model.releases.freezing"),
+                        why -> Message.of("desk.model.releases.nothing-issued", why),
                         steps -> freeze(site, file, note),
                         this::push)));
   }
 
-  private static Parsed<Issued> freeze(Site site, Path file, String note) throws IOException {
+  private static Result<Issued> freeze(Site site, Path file, String note) throws IOException {
     ReleaseArchive copies = new ReleaseArchive(file);
     int number = Math.max(site.releaseNumber(), copies.highest()) + 1;
     SortedMap<String, String> hashes = hashes(site, file);
@@ -118,17 +119,17 @@ public final class Releases {
     Edit edit = new Edit.Several("issue release " + number, edits);
     if (edit.apply(site) instanceof Outcome.Done done) {
       copies.write(done.site(), number);
-      return Parsed.ok(new Issued(site, edit, number));
+      return Result.ok(new Issued(site, edit, number));
     }
-    return Parsed.bad(((Outcome.Refused) edit.apply(site)).refusal().sentence());
+    return Result.refused(
+        List.of(ReadySentence.refusal(((Outcome.Refused) edit.apply(site)).refusal())));
   }
 
   private void push(Issued issued) {
     if (!desk.site().equals(issued.before())) {
-      desk.refuse(Refusal.of("The plan changed while it was being frozen; issue it again."));
+      desk.refuse(Message.of("desk.model.releases.changed-meanwhile"));
     } else if (desk.push(issued.edit()).isDone()) {
-      desk.announce(
-          "Release " + issued.number() + " is issued; a frozen copy lies beside the plan.");
+      desk.announce(Message.of("desk.model.releases.issued", issued.number()));
     }
   }
 
@@ -173,7 +174,8 @@ public final class Releases {
       AreaEdit put = new AreaEdit.PutInlay(area.id(), InlayChange.accepted(i, hash));
       desk.push(new Edit.Several("accept the graphic", List.of(put)));
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The graphic cannot be read: " + e.getMessage()));
+      desk.refuse(
+          Message.of("desk.model.releases.graphic-unreadable", String.valueOf(e.getMessage())));
     }
   }
 
@@ -189,17 +191,19 @@ public final class Releases {
    *
    * @return absent when the release's frozen copy is not beside the plan
    */
-  public Optional<List<String>> since(int number) {
+  public Optional<List<Message>> since(int number) {
     Site now = desk.site();
     return frozen(number).map(then -> all(then, now));
   }
 
-  private List<String> all(Site then, Site now) {
-    List<String> words = new ArrayList<>(PlanChanges.between(then, now));
+  private List<Message> all(Site then, Site now) {
+    List<Message> words = new ArrayList<>();
+    PlanChanges.between(then, now).forEach(c -> words.add(ReadySentence.message(c)));
     for (FloorArea area : now.areas()) {
       area.inlays().stream()
           .filter(this::changedOnDisk)
-          .map(i -> "Graphic of " + PlanChanges.named(i.name(), i.id()) + " changed on disk")
+          .map(i -> PlanChanges.named(i.name(), i.id()))
+          .map(name -> Message.of("desk.model.releases.graphic-changed", name))
           .forEach(words::add);
     }
     return words;

@@ -6,10 +6,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.Signal;
-import slabwright.site.Refusal;
 import slabwright.store.AtomicFile;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.work.book.BookField;
 import slabwright.work.book.BookForm;
 import slabwright.work.book.ShopBookFile;
@@ -57,13 +58,10 @@ public final class ShopBookEditor {
   }
 
   /** Where the book lies, in words. */
-  public String place() {
+  public Message place() {
     return book.flatMap(ShopBookFile::from)
-        .map(Path::toString)
-        .orElse(
-            "the example that comes with the program; the first change makes "
-                + ShopBookFile.NAME
-                + " beside the plan");
+        .map(f -> Message.of("desk.model.shop-book.file", f.toString()))
+        .orElseGet(() -> Message.of("desk.model.shop-book.example", ShopBookFile.NAME));
   }
 
   private void look() {
@@ -78,43 +76,47 @@ public final class ShopBookEditor {
     book = Optional.empty();
     try {
       if (folder.isPresent()) {
-        take(ShopBookFile.find(folder.get(), home));
+        take(ReadySentence.result(ShopBookFile.find(folder.get(), home)));
       }
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The shop book can't be read: " + e.getMessage() + "."));
+      desk.refuse(
+          Message.of("desk.model.shop-book.cannot-be-read", String.valueOf(e.getMessage())));
     }
     form = book.map(b -> BookForm.of(b.text()));
   }
 
-  private void take(Parsed<ShopBookFile> found) {
-    if (found instanceof Parsed.Bad<ShopBookFile> bad) {
-      desk.refuse(Refusal.of(bad.why()));
+  private void take(Result<ShopBookFile> found) {
+    if (found instanceof Result.Refused<ShopBookFile> refused) {
+      desk.refuse(refused.refusals().get(0));
     } else {
       book = Optional.of(found.orThrow());
     }
   }
 
   /** Writes another value for a field; bad with the reason when it can't be read or written. */
-  public Parsed<String> set(BookField field, String value) {
+  public Result<String> set(BookField field, String value) {
     if (book.isEmpty()) {
-      return Parsed.bad("No shop book is open; save the plan first.");
+      return Result.refused(Message.of("desk.model.shop-book.none-open"));
     }
-    return BookForm.changed(book.get().text(), field, value).flatMap(t -> write(t, value));
+    return ReadySentence.result(BookForm.changed(book.get().text(), field, value))
+        .flatMap(t -> write(t, value));
   }
 
   /** Writes a whole new text, as after a job. */
-  public Parsed<String> write(ShopBookText text, String said) {
+  public Result<String> write(ShopBookText text, String said) {
     Path file =
         book.flatMap(ShopBookFile::from)
             .orElseGet(() -> folder.orElse(home).resolve(ShopBookFile.NAME));
     try {
       AtomicFile.write(file, text.text().getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      return Parsed.bad("Could not write " + file + ": " + e.getMessage() + ".");
+      return Result.refused(
+          Message.of(
+              "desk.model.shop-book.not-written", file.toString(), String.valueOf(e.getMessage())));
     }
     book = Optional.of(new ShopBookFile(text, Optional.of(file)));
     form = Optional.of(BookForm.of(text));
     changed.fire();
-    return Parsed.ok(said);
+    return Result.ok(said);
   }
 }

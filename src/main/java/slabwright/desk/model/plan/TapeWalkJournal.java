@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
 import slabwright.shape.Vec;
-import slabwright.site.Refusal;
 import slabwright.store.AtomicFile;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /** Keeps an unfinished walk on disk, wall by wall, so that a crash loses none of it. */
 public final class TapeWalkJournal {
@@ -47,7 +47,7 @@ public final class TapeWalkJournal {
       }
       AtomicFile.write(file.get(), text.toString().getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The walk could not be kept on disk: " + e.getMessage()));
+      desk.refuse(Message.of("desk.model.tape-walk.not-kept", String.valueOf(e.getMessage())));
     }
   }
 
@@ -63,7 +63,7 @@ public final class TapeWalkJournal {
                   Length.parse(parts.get(1)).orThrow(), Double.parseDouble(parts.get(0))));
         }
       } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException e) {
-        desk.refuse(Refusal.of("The unfinished walk on disk cannot be read; it was left alone."));
+        desk.refuse(Message.of("desk.model.tape-walk.unreadable"));
         return TapeWalk.from(start);
       }
     }

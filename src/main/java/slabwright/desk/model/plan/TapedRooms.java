@@ -11,12 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.ReadySentence;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
-import slabwright.site.Refusal;
 import slabwright.site.edit.OutlineEdit;
 import slabwright.store.AtomicFile;
 import slabwright.tape.AdjustedRoom;
@@ -27,6 +27,7 @@ import slabwright.tape.TapeRoom;
 import slabwright.tape.TapedOutline;
 import slabwright.tape.text.TapeText;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Parsed;
 
 /**
@@ -123,15 +124,16 @@ public final class TapedRooms {
       rooms.put(edit.to(), a.room());
       return desk.push(edit).isDone();
     }
-    desk.refuse(Refusal.of(sentence(result)));
+    desk.refuse(why(result));
     return true;
   }
 
   /** Why a room could not be adjusted. */
-  public static String sentence(RoomResult result) {
-    return result instanceof RoomResult.Refused r
-        ? r.sentence()
-        : result instanceof RoomResult.NeedsMore m ? m.sentence() : "";
+  public static Message why(RoomResult result) {
+    return ReadySentence.message(
+        result instanceof RoomResult.Refused r
+            ? r.sentence()
+            : result instanceof RoomResult.NeedsMore m ? m.sentence() : "");
   }
 
   /** Reads the tape files beside a plan that was just opened. */
@@ -152,7 +154,11 @@ public final class TapedRooms {
         written.put(file, text);
       }
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The tape file " + file + " cannot be read: " + e.getMessage()));
+      desk.refuse(
+          Message.of(
+              "desk.model.taped-rooms.unreadable",
+              file.toString(),
+              String.valueOf(e.getMessage())));
     }
   }
 
@@ -198,7 +204,7 @@ public final class TapedRooms {
       written.put(file, text);
       AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      desk.refuse(Refusal.of("The tape file could not be written: " + e.getMessage()));
+      desk.refuse(Message.of("desk.model.taped-rooms.not-written", String.valueOf(e.getMessage())));
     }
   }
 }

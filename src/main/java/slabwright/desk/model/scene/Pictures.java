@@ -8,6 +8,7 @@ import slabwright.desk.model.Selection;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.site.FloorArea;
+import slabwright.units.Message;
 
 /** Keeps the picture of the floor area looked at, worked out off the asking thread. */
 public final class Pictures implements AutoCloseable {
@@ -31,7 +32,7 @@ public final class Pictures implements AutoCloseable {
             home,
             new FloorPictureMaker(),
             this::take,
-            e -> desk.refuse(UnexpectedFault.refusal("draw the floor", e)));
+            e -> desk.refuse(Message.of("desk.model.fault.picture", UnexpectedFault.text(e))));
     desk.changed().subscribe(this::look);
     focus.changed().subscribe(this::look);
   }

@@ -14,7 +14,8 @@ import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** A rectangle, circle or round-ended strip between two corners, or of typed sizes. */
 final class BoxShaper implements Shaper {
@@ -27,15 +28,15 @@ final class BoxShaper implements Shaper {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     if (from.isEmpty()) {
       return shape == MarkShape.ROUND
-          ? "Click its middle, or type its place from 0."
-          : "Click one corner, drag across, or type its lower left corner's place from 0.";
+          ? Message.of("desk.tool.mark.click-its-middle")
+          : Message.of("desk.tool.mark.click-one-corner");
     }
     return shape == MarkShape.ROUND
-        ? "Click its rim, or type the diameter."
-        : "Click the other corner, or type 12' x 5'.";
+        ? Message.of("desk.tool.mark.click-its-rim")
+        : Message.of("desk.tool.mark.click-the-other-corner");
   }
 
   @Override
@@ -103,15 +104,22 @@ final class BoxShaper implements Shaper {
   }
 
   @Override
-  public Optional<String> entry() {
-    return Optional.of(from.isEmpty() ? "Place" : shape == MarkShape.ROUND ? "Diameter" : "Size");
+  public Optional<Message> entry() {
+    return Optional.of(
+        from.isEmpty()
+            ? Message.of("desk.tool.place")
+            : shape == MarkShape.ROUND
+                ? Message.of("desk.tool.diameter")
+                : Message.of("desk.tool.size"));
   }
 
   @Override
-  public String example() {
+  public Message example() {
     return from.isEmpty()
-        ? "12', 5' 6\""
-        : shape == MarkShape.ROUND ? "14\" or 350 mm" : "12' x 5'";
+        ? Message.of("desk.tool.example.place")
+        : shape == MarkShape.ROUND
+            ? Message.of("desk.tool.example.diameter")
+            : Message.of("desk.tool.example.size");
   }
 
   @Override
@@ -119,9 +127,9 @@ final class BoxShaper implements Shaper {
     if (from.isEmpty()) {
       return Typed.of(TypedSpot.read(line), this::begin);
     }
-    Parsed<SizePair> read = SizePair.read(line);
-    if (read instanceof Parsed.Bad<SizePair> bad) {
-      return Typed.refused(bad.why());
+    Result<SizePair> read = SizePair.read(line);
+    if (read instanceof Result.Refused<SizePair> refused) {
+      return Typed.refused(refused.message());
     }
     Form made = typed(read.orThrow());
     clear();

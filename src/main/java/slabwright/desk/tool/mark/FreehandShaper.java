@@ -9,14 +9,15 @@ import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
+import slabwright.units.Message;
 
 /** An edge drawn with the pointer held down; points closer than the eye sees are left out. */
 final class FreehandShaper implements Shaper {
   private final List<Vec> points = new ArrayList<>();
 
   @Override
-  public String prompt() {
-    return "Hold the button down and draw round it.";
+  public Message prompt() {
+    return Message.of("desk.tool.mark.hold-and-draw");
   }
 
   @Override
@@ -42,7 +43,7 @@ final class FreehandShaper implements Shaper {
 
   @Override
   public Typed type(String line) {
-    return Typed.refused("Draw round it with the pointer.");
+    return Typed.refused(Message.of("desk.tool.mark.draw-round-it"));
   }
 
   @Override

@@ -4,12 +4,13 @@ import slabwright.site.MarkKind;
 import slabwright.site.MarkType;
 import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
+import slabwright.words.Words;
 
 /** First settings of each kind of mark, to be changed on its card. */
 final class MarkDefaults {
   private MarkDefaults() {}
 
-  static MarkKind kind(MarkType type) {
+  static MarkKind kind(MarkType type, Words words) {
     return switch (type) {
       case TRENCH -> new MarkKind.Trench(TrenchLevel.PROUD, false);
       case PATCH -> new MarkKind.Patch();
@@ -26,7 +27,7 @@ final class MarkDefaults {
       case MASKED_TRIM -> new MarkKind.MaskedTrim(Length.mm(300));
       case POWER_POINT -> new MarkKind.PowerPoint("16 A");
       case DETECTOR -> new MarkKind.Detector();
-      case IGNITION_SOURCE -> new MarkKind.IgnitionSource("pilot light");
+      case IGNITION_SOURCE -> new MarkKind.IgnitionSource(words.say("desk.tool.mark.pilot-light"));
       case AIR_OUTLET -> new MarkKind.AirOutlet();
     };
   }

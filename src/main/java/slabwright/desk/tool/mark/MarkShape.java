@@ -2,28 +2,34 @@ package slabwright.desk.tool.mark;
 
 import java.util.List;
 import slabwright.site.MarkType;
+import slabwright.units.Message;
 
 /** Ways to draw a mark. */
 enum MarkShape {
-  PATH("Path"),
-  LINE("Line"),
-  CORNERS("Corners"),
-  RECTANGLE("Rectangle"),
-  ROUND("Round"),
-  ROUND_ENDED("Round-ended"),
-  FREEHAND("Freehand"),
-  WALL_TO_WALL("Wall to wall"),
-  ROW("Row on a wall"),
-  POINT("Point");
+  PATH,
+  LINE,
+  CORNERS,
+  RECTANGLE,
+  ROUND,
+  ROUND_ENDED,
+  FREEHAND,
+  WALL_TO_WALL,
+  ROW,
+  POINT;
 
-  private final String word;
-
-  MarkShape(String word) {
-    this.word = word;
-  }
-
-  String word() {
-    return word;
+  Message word() {
+    return switch (this) {
+      case PATH -> Message.of("desk.tool.shape.path");
+      case LINE -> Message.of("desk.tool.shape.line");
+      case CORNERS -> Message.of("desk.tool.shape.corners");
+      case RECTANGLE -> Message.of("desk.tool.shape.rectangle");
+      case ROUND -> Message.of("desk.tool.shape.round");
+      case ROUND_ENDED -> Message.of("desk.tool.shape.round-ended");
+      case FREEHAND -> Message.of("desk.tool.shape.freehand");
+      case WALL_TO_WALL -> Message.of("desk.tool.shape.wall-to-wall");
+      case ROW -> Message.of("desk.tool.shape.row");
+      case POINT -> Message.of("desk.tool.shape.point");
+    };
   }
 
   /** The ways that suit a kind, the usual one first. */

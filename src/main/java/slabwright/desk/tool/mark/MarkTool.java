@@ -19,6 +19,8 @@ import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.MarkEdit;
+import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** Draws marks of one kind; the way of drawing is one of a few that suit it. */
@@ -56,7 +58,7 @@ public final class MarkTool implements Tool {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     return shaper.prompt();
   }
 
@@ -69,17 +71,19 @@ public final class MarkTool implements Tool {
   }
 
   @Override
-  public String standing() {
+  public Optional<Message> standing() {
     UnitSystem units = bench.desk().site().units();
     return switch (shape) {
-      case PATH -> new OverlayScale(1, units).length(sizes.trench().mm()) + " wide";
+      case PATH ->
+          Optional.of(Message.of("desk.tool.wide", LengthFormat.show(sizes.trench().mm(), units)));
       case ROW ->
-          new OverlayScale(1, units).length(sizes.boothLength().mm())
-              + " × "
-              + new OverlayScale(1, units).length(sizes.boothDepth().mm())
-              + ", gap "
-              + new OverlayScale(1, units).length(sizes.boothGap().mm());
-      default -> "";
+          Optional.of(
+              Message.of(
+                  "desk.tool.mark.row-sizes",
+                  LengthFormat.show(sizes.boothLength().mm(), units),
+                  LengthFormat.show(sizes.boothDepth().mm(), units),
+                  LengthFormat.show(sizes.boothGap().mm(), units)));
+      default -> Optional.empty();
     };
   }
 
@@ -104,12 +108,12 @@ public final class MarkTool implements Tool {
   }
 
   @Override
-  public Optional<String> entry() {
+  public Optional<Message> entry() {
     return shaper.entry();
   }
 
   @Override
-  public String example() {
+  public Message example() {
     return shaper.example();
   }
 
@@ -119,7 +123,7 @@ public final class MarkTool implements Tool {
   }
 
   @Override
-  public Optional<String> type(String line) {
+  public Optional<Message> type(String line) {
     Shaper.Typed typed = shaper.type(line);
     make(typed.forms());
     return typed.why();
@@ -136,7 +140,7 @@ public final class MarkTool implements Tool {
     for (Form form : forms) {
       String id = NewIds.next("m", taken);
       taken.add(id);
-      Mark mark = new Mark(id, "", MarkDefaults.kind(type), form, shaper.wall());
+      Mark mark = new Mark(id, "", MarkDefaults.kind(type, bench.words()), form, shaper.wall());
       edits.add(new MarkEdit.Put(area.get().id(), mark));
       picks.add(new PlanItem.OfMark(id));
     }

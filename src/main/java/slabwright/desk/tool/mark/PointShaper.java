@@ -10,14 +10,15 @@ import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
+import slabwright.units.Message;
 
 /** A single place, set with one click. */
 final class PointShaper implements Shaper {
   private Optional<Vec> tip = Optional.empty();
 
   @Override
-  public String prompt() {
-    return "Click where it is, or type its place, right and up from 0.";
+  public Message prompt() {
+    return Message.of("desk.tool.mark.click-where-it-is");
   }
 
   @Override
@@ -31,13 +32,13 @@ final class PointShaper implements Shaper {
   }
 
   @Override
-  public Optional<String> entry() {
-    return Optional.of("Place");
+  public Optional<Message> entry() {
+    return Optional.of(Message.of("desk.tool.place"));
   }
 
   @Override
-  public String example() {
-    return "12', 5' 6\"";
+  public Message example() {
+    return Message.of("desk.tool.example.place");
   }
 
   @Override

@@ -3,6 +3,7 @@ package slabwright.desk.tool.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
@@ -17,7 +18,8 @@ import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** Corners of a polygon, the path of a strip, or a plain line. */
 final class PolylineShaper implements Shaper {
@@ -35,15 +37,15 @@ final class PolylineShaper implements Shaper {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     if (chain.isEmpty()) {
       return shape == MarkShape.PATH
-          ? "Type a width if it is another; click or type where the trench begins."
-          : "Click where it begins, or type its place from 0.";
+          ? Message.of("desk.tool.mark.where-the-trench-begins")
+          : Message.of("desk.tool.mark.where-it-begins");
     }
     return chain.size() < fewest()
-        ? "Click on, or press an arrow key and type a length."
-        : "Click on; Enter or a double click ends it.";
+        ? Message.of("desk.tool.mark.click-on")
+        : Message.of("desk.tool.mark.enter-ends-it");
   }
 
   @Override
@@ -64,7 +66,7 @@ final class PolylineShaper implements Shaper {
 
   private Typed finish() {
     if (chain.size() < fewest()) {
-      return Typed.refused("It needs at least " + fewest() + " points; click on.");
+      return Typed.refused(Message.of("desk.tool.mark.needs-points", fewest()));
     }
     List<Spot> spots = chain.points().stream().map(Spot::of).toList();
     chain.clear();
@@ -82,15 +84,18 @@ final class PolylineShaper implements Shaper {
   }
 
   @Override
-  public Optional<String> entry() {
+  public Optional<Message> entry() {
     return chain.isEmpty()
-        ? Optional.of(shape == MarkShape.PATH ? "Width" : "Place")
-        : Optional.of("Length");
+        ? Optional.of(
+            shape == MarkShape.PATH ? Message.of("desk.tool.width") : Message.of("desk.tool.place"))
+        : Optional.of(Message.of("desk.tool.length"));
   }
 
   @Override
-  public String example() {
-    return chain.isEmpty() && shape != MarkShape.PATH ? "12', 5' 6\"" : Shaper.super.example();
+  public Message example() {
+    return chain.isEmpty() && shape != MarkShape.PATH
+        ? Message.of("desk.tool.example.place")
+        : Shaper.super.example();
   }
 
   @Override
@@ -101,9 +106,9 @@ final class PolylineShaper implements Shaper {
   @Override
   public Typed type(String line) {
     if (chain.isEmpty() && shape == MarkShape.PATH && !TypedSpot.isOne(line)) {
-      Parsed<Length> read = Length.parse(line);
-      if (read instanceof Parsed.Bad<Length> bad) {
-        return Typed.refused(bad.why());
+      Result<Length> read = ReadySentence.result(Length.parse(line));
+      if (read instanceof Result.Refused<Length> refused) {
+        return Typed.refused(refused.message());
       }
       sizes.setTrench(read.orThrow());
       return Typed.taken();

@@ -19,7 +19,8 @@ import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** A row of equal booths along a wall: drag along it; as many as fit are set. */
 final class RowShaper implements Shaper {
@@ -41,8 +42,8 @@ final class RowShaper implements Shaper {
   }
 
   @Override
-  public String prompt() {
-    return "Drag along a wall; before it, type another size, gap or distance off the wall.";
+  public Message prompt() {
+    return Message.of("desk.tool.mark.drag-along-a-wall");
   }
 
   @Override
@@ -107,13 +108,13 @@ final class RowShaper implements Shaper {
   }
 
   @Override
-  public Optional<String> entry() {
-    return Optional.of("Booth");
+  public Optional<Message> entry() {
+    return Optional.of(Message.of("desk.tool.mark.booth"));
   }
 
   @Override
-  public String example() {
-    return "5' x 28\" gap 9\"";
+  public Message example() {
+    return Message.of("desk.tool.example.row");
   }
 
   @Override
@@ -123,9 +124,9 @@ final class RowShaper implements Shaper {
 
   @Override
   public Typed type(String line) {
-    Parsed<TypedRow> read = TypedRow.read(line);
-    if (read instanceof Parsed.Bad<TypedRow> bad) {
-      return Typed.refused(bad.why());
+    Result<TypedRow> read = TypedRow.read(line);
+    if (read instanceof Result.Refused<TypedRow> refused) {
+      return Typed.refused(refused.message());
     }
     sizes.setRow(read.orThrow());
     return Typed.taken();

@@ -10,12 +10,13 @@ import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** Draws the form of one mark, or of a row of them, by touches and typed lines. */
 interface Shaper {
   /** What to do next. */
-  String prompt();
+  Message prompt();
 
   /** Forms that are finished by this touch; empty while there is more to do. */
   List<Form> press(Touch t);
@@ -29,13 +30,13 @@ interface Shaper {
   default void hover(Touch t) {}
 
   /** What a typed line is for now; empty when nothing can be typed. */
-  default Optional<String> entry() {
+  default Optional<Message> entry() {
     return Optional.empty();
   }
 
   /** What a typed line may look like now. */
-  default String example() {
-    return "24' 6\" or 7.47 m";
+  default Message example() {
+    return Message.of("desk.tool.example.length");
   }
 
   /** An arrow key says which way to go on. */
@@ -66,7 +67,7 @@ interface Shaper {
   List<Ink> over(OverlayScale paper);
 
   /** What a typed line led to. */
-  record Typed(List<Form> forms, Optional<String> why) {
+  record Typed(List<Form> forms, Optional<Message> why) {
     static Typed taken() {
       return new Typed(List.of(), Optional.empty());
     }
@@ -75,18 +76,18 @@ interface Shaper {
       return new Typed(List.of(form), Optional.empty());
     }
 
-    static Typed refused(String why) {
+    static Typed refused(Message why) {
       return new Typed(List.of(), Optional.of(why));
     }
 
     /** Goes on to the forms unless the line was not understood. */
-    static Typed of(Parsed<Spot> at, Function<Spot, List<Form>> then) {
-      return at instanceof Parsed.Bad<Spot> bad
-          ? refused(bad.why())
+    static Typed of(Result<Spot> at, Function<Spot, List<Form>> then) {
+      return at instanceof Result.Refused<Spot> refused
+          ? refused(refused.message())
           : new Typed(then.apply(at.orThrow()), Optional.empty());
     }
 
-    static Typed of(Optional<String> why) {
+    static Typed of(Optional<Message> why) {
       return new Typed(List.of(), why);
     }
   }

@@ -7,6 +7,7 @@ import slabwright.desk.tool.Touch;
 import slabwright.drawing.Ink;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
+import slabwright.units.Message;
 
 /** The whole floor from wall to wall, with one click. */
 final class WholeFloorShaper implements Shaper {
@@ -17,8 +18,8 @@ final class WholeFloorShaper implements Shaper {
   }
 
   @Override
-  public String prompt() {
-    return "Click anywhere: it covers the floor from wall to wall.";
+  public Message prompt() {
+    return Message.of("desk.tool.mark.covers-the-floor");
   }
 
   @Override
@@ -33,7 +34,7 @@ final class WholeFloorShaper implements Shaper {
 
   @Override
   public Typed type(String line) {
-    return Typed.refused("Click on the floor.");
+    return Typed.refused(Message.of("desk.tool.mark.click-on-the-floor"));
   }
 
   @Override

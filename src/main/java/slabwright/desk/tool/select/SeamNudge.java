@@ -14,6 +14,7 @@ import slabwright.site.edit.AreaEdit;
 import slabwright.site.edit.Edit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 
 /** The picked seam, moved a step at a time; only where seams are seen. */
 public final class SeamNudge {
@@ -45,16 +46,17 @@ public final class SeamNudge {
   }
 
   /** Where the picked seam runs and what that costs; empty while none is. */
-  static String standing(DeskContext bench, PlanLookup shown) {
+  static Optional<Message> standing(DeskContext bench, PlanLookup shown) {
     Optional<SeamGrip> grip = grip(bench, shown);
     Optional<Inlay> inlay = inlay(bench);
     if (grip.isEmpty() || inlay.isEmpty()) {
-      return "";
+      return Optional.empty();
     }
     int i = index(bench);
     Length at = grip.get().seams().places().get(i);
     String words = LengthFormat.show(at, bench.desk().shown().units());
-    return "Seam " + (i + 1) + " at " + words + ": " + shown.seamCost(inlay.get());
+    return Optional.of(
+        Message.of("desk.tool.select.seam", i + 1, words, shown.seamCost(inlay.get())));
   }
 
   /** The inlay whose seam is picked. */

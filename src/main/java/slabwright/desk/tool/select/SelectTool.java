@@ -20,6 +20,7 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.site.edit.Edit;
+import slabwright.units.Message;
 
 /** Picks things, several with Shift or a box, and moves what is picked. */
 public final class SelectTool implements Tool {
@@ -36,14 +37,14 @@ public final class SelectTool implements Tool {
   }
 
   @Override
-  public String prompt() {
+  public Message prompt() {
     return bench.focus().selected().isEmpty()
-        ? "Click something to pick it; drag a box to pick several."
-        : "Drag or use the arrow keys to move what is picked.";
+        ? Message.of("desk.tool.select.click-something")
+        : Message.of("desk.tool.select.drag-or-arrows");
   }
 
   @Override
-  public String standing() {
+  public Optional<Message> standing() {
     return SeamNudge.standing(bench, shown);
   }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDateTime;
 import org.junit.jupiter.api.Test;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 class TypedDateTimeTest {
   @Test
@@ -25,7 +25,7 @@ class TypedDateTimeTest {
   @Test
   void anything_else_is_refused_with_an_example() {
     for (String bad : new String[] {"soon", "7 Dec", "2026-13-01", "2026-12-07 noon"}) {
-      assertThat(TypedDateTime.read(bad)).as(bad).isInstanceOf(Parsed.Bad.class);
+      assertThat(TypedDateTime.read(bad)).as(bad).isInstanceOf(Result.Refused.class);
     }
   }
 }

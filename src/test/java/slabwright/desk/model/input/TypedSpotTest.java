@@ -4,7 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import slabwright.site.Spot;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 class TypedSpotTest {
   private static Spot spot(String line) {
@@ -31,8 +32,9 @@ class TypedSpotTest {
 
   @Test
   void a_part_without_unit_says_so() {
-    assertThat(TypedSpot.read("12', 5")).isInstanceOf(Parsed.Bad.class);
-    assertThat(((Parsed.Bad<Spot>) TypedSpot.read("12', 5")).why()).contains("no unit");
-    assertThat(TypedSpot.read("12'")).isInstanceOf(Parsed.Bad.class);
+    assertThat(TypedSpot.read("12', 5")).isInstanceOf(Result.Refused.class);
+    assertThat(Words.english().say(((Result.Refused<Spot>) TypedSpot.read("12', 5")).message()))
+        .contains("no unit");
+    assertThat(TypedSpot.read("12'")).isInstanceOf(Result.Refused.class);
   }
 }

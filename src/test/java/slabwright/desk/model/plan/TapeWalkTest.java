@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.desk.model.input.TypedWall;
 import slabwright.shape.Vec;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 class TapeWalkTest {
   private static TapeWalk walk(double... lengths) {
@@ -56,6 +56,6 @@ class TapeWalkTest {
 
   @Test
   void a_line_without_a_unit_is_refused() {
-    assertThat(TypedWall.read("r 12")).isInstanceOf(Parsed.Bad.class);
+    assertThat(TypedWall.read("r 12")).isInstanceOf(Result.Refused.class);
   }
 }

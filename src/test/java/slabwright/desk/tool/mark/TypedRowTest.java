@@ -3,7 +3,7 @@ package slabwright.desk.tool.mark;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 class TypedRowTest {
   @Test
@@ -25,6 +25,6 @@ class TypedRowTest {
 
   @Test
   void a_gap_without_unit_is_refused() {
-    assertThat(TypedRow.read("gap 10")).isInstanceOf(Parsed.Bad.class);
+    assertThat(TypedRow.read("gap 10")).isInstanceOf(Result.Refused.class);
   }
 }

@@ -1,0 +1,27 @@
+package slabwright.desk.model;
+
+import slabwright.units.Message;
+import slabwright.units.Parsed;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
+
+/** Sentences that rooms below still make themselves, as messages. */
+public final class ReadySentence {
+  private ReadySentence() {}
+
+  public static Message message(String sentence) {
+    return Message.of("desk.model.ready-sentence", sentence);
+  }
+
+  public static Refusal refusal(slabwright.site.Refusal r) {
+    return new Refusal(
+        message(r.sentence()), r.place(), r.where().map(p -> new Refusal.Point(p.x(), p.y())));
+  }
+
+  /** A value, or why there is none. */
+  public static <T> Result<T> result(Parsed<T> read) {
+    return read instanceof Parsed.Bad<T> bad
+        ? Result.refused(message(bad.why()))
+        : Result.ok(read.orThrow());
+  }
+}

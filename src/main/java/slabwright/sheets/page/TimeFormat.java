@@ -1,0 +1,54 @@
+package slabwright.sheets.page;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import slabwright.words.Words;
+
+/** Days, moments and lengths of time as sheets show them. */
+public record TimeFormat(Words words) {
+  /** A day and an hour; without real dates the days are counted. */
+  public String moment(LocalDateTime t, boolean dated) {
+    return dated
+        ? pattern(words.say("sheets.time-format.moment-as-java-pattern")).format(t)
+        : words.say("sheets.time-format.numbered-moment", number(t), t.toLocalTime().toString());
+  }
+
+  public String day(LocalDateTime t, boolean dated) {
+    return dated
+        ? pattern(words.say("sheets.time-format.day-as-java-pattern")).format(t)
+        : words.say("sheets.time-format.numbered-day", number(t));
+  }
+
+  private DateTimeFormatter pattern(String pattern) {
+    return DateTimeFormatter.ofPattern(pattern, words.locale());
+  }
+
+  /** Without a start date the plan counts from the first Monday of 2001. */
+  private static int number(LocalDateTime t) {
+    return t.toLocalDate().getDayOfMonth();
+  }
+
+  /** Hours and minutes, such as {@code 3 h 20 min}. */
+  public String duration(Duration d) {
+    long minutes = Math.round(d.toSeconds() / 60.0);
+    long hours = minutes / 60;
+    if (hours == 0) {
+      return words.say("sheets.time-format.minutes", minutes);
+    }
+    return minutes % 60 == 0
+        ? words.say("sheets.time-format.hours", hours)
+        : words.say("sheets.time-format.hours-and-minutes", hours, minutes % 60);
+  }
+
+  /** A length of time that may run over days, such as {@code 1 d 3 h}. */
+  public String days(Duration d) {
+    long days = d.toDays();
+    if (days == 0) {
+      return duration(d);
+    }
+    return d.toHours() % 24 == 0 && d.toMinutesPart() == 0
+        ? words.say("sheets.time-format.days", days)
+        : words.say("sheets.time-format.days-and-hours", days, duration(d.minusDays(days)));
+  }
+}
