@@ -16,8 +16,9 @@ import slabwright.tape.RoomResult;
 import slabwright.tape.RoomText;
 import slabwright.tape.TapeRoom;
 import slabwright.tape.text.TapeText;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** {@code tape FILE}: adjusts a room's readings and says what to measure again. */
 @Command(
@@ -50,13 +51,15 @@ final class TapeCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput, IOException {
     RoomResult result = RoomAdjustment.of(room(), units);
     if (result instanceof RoomResult.Refused refused) {
-      throw RefusedInput.of(refused.sentence());
+      throw RefusedInput.of(words.say(refused.sentence()));
     }
-    spec.commandLine().getOut().print(RoomText.of(result, units));
+    spec.commandLine().getOut().print(RoomText.of(result, units, words::say));
     if (out != null) {
       TapeSheetFile.write(result, out, file, new TapeSheetFile.PaperChoice(paper, units));
     }
@@ -68,9 +71,9 @@ final class TapeCommand implements Callable<Integer> {
       throw RefusedInput.of("There is no tape file " + file + "; check the path.");
     }
     try {
-      Parsed<TapeRoom> parsed = TapeText.read(Files.readString(file));
-      if (parsed instanceof Parsed.Bad<TapeRoom> bad) {
-        throw RefusedInput.of(bad.why());
+      Result<TapeRoom> parsed = TapeText.read(Files.readString(file));
+      if (parsed instanceof Result.Refused<TapeRoom> refused) {
+        throw RefusedInput.of(words.say(refused.message()));
       }
       return parsed.orThrow();
     } catch (MalformedInputException e) {

@@ -119,7 +119,9 @@ public final class TapeSheet {
 
   private List<Block> blocks(AdjustedRoom room, TapeInks inks) {
     List<Block> blocks = new ArrayList<>();
-    room.advice().forEach(a -> blocks.add(new CautionBlock("Look at this", a.sentence())));
+    room.advice()
+        .forEach(
+            a -> blocks.add(new CautionBlock("Look at this", context.words().say(a.sentence()))));
     blocks.add(new Paragraph(inks.about()));
     blocks.add(new Heading("Readings"));
     List<List<TableCell>> rows = new ArrayList<>();
@@ -127,7 +129,7 @@ public final class TapeSheet {
       String out = r.use() == ReadingReport.Use.LEFT_OUT ? ", left out" : "";
       rows.add(
           List.of(
-              TableCell.of(r.name() + out),
+              TableCell.of(context.words().say(r.name()) + out),
               TableCell.of(value(r, r.read())),
               TableCell.of(residual(r)),
               TableCell.of(Math.round(100 * r.redundancy()) + " %"),
@@ -161,7 +163,7 @@ public final class TapeSheet {
     return sheet("The readings leave the shape free: a sketch only", Bounds.of(path))
         .drafts(
             s -> sketch(s, path, more.diagonals()),
-            List.of(new CautionBlock("Measure next", more.sentence())));
+            List.of(new CautionBlock("Measure next", context.words().say(more.sentence()))));
   }
 
   private void sketch(PlanComposer s, List<Vec> path, List<Reading.Diagonal> next) {

@@ -9,6 +9,7 @@ import slabwright.tape.Reading;
 import slabwright.tape.WallNote;
 import slabwright.tape.text.LineScanner.TapeSyntaxException;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /** A line beside the walk: a diagonal, a check, a turn once more, or a note on a wall. */
 final class CrossReadingParser {
@@ -26,15 +27,16 @@ final class CrossReadingParser {
     if (words.accept("diagonal")) {
       return diagonal();
     }
-    words.expect("check", "This is no check.");
+    words.expect("check", Message.of("tape.cross-reading-parser.no-check"));
     TapeSyntaxException place =
-        words.syntaxError("A check goes from a corner or a wall: check C to A-B is 12'");
-    String from = words.word(place.getMessage());
+        words.syntaxError(Message.of("tape.cross-reading-parser.check-from"));
+    String from = words.word(place.why());
     boolean wall = from.contains("-");
     int at = wall ? wall(from, place) : corner(from, place);
-    words.expect("to", "After where a check begins comes to: check C to A-B is 12' 3\"");
-    TapeSyntaxException opposite = words.syntaxError("A check goes to a wall, written as A-B.");
-    String wallName = words.word(opposite.getMessage());
+    words.expect("to", Message.of("tape.cross-reading-parser.to-after-check"));
+    TapeSyntaxException opposite =
+        words.syntaxError(Message.of("tape.cross-reading-parser.check-to-wall"));
+    String wallName = words.word(opposite.why());
     int to = wall(wallName, opposite);
     if (words.peek().equals("at")) {
       inOrder(wallName, to, opposite);
@@ -44,24 +46,27 @@ final class CrossReadingParser {
 
   /** A turn that was measured again: {@code turn at C right 91°}. */
   Reading turn() throws TapeSyntaxException {
-    words.expect("turn", "This is no turn.");
-    words.expect("at", "After turn comes at: turn at C right 91°");
-    TapeSyntaxException where = words.syntaxError("A turn stands at a corner: turn at C right 91°");
-    int corner = corner(words.word(where.getMessage()), where);
+    words.expect("turn", Message.of("tape.cross-reading-parser.no-turn"));
+    words.expect("at", Message.of("tape.cross-reading-parser.at-after-turn"));
+    TapeSyntaxException where =
+        words.syntaxError(Message.of("tape.cross-reading-parser.turn-at-corner"));
+    int corner = corner(words.word(where.why()), where);
     return new TurnParser(words).read(corner);
   }
 
   /** A note on a wall: {@code open A-B}, {@code kerb C-D}, {@code doorway A-B at 3' wide 36"}. */
   WallNote note() throws TapeSyntaxException {
-    String kind = words.word("This is no note.").toLowerCase(Locale.ROOT);
-    TapeSyntaxException where = words.syntaxError("A note names a wall, as in: open A-B");
-    String name = words.word(where.getMessage());
+    String kind =
+        words.word(Message.of("tape.cross-reading-parser.no-note")).toLowerCase(Locale.ROOT);
+    TapeSyntaxException where =
+        words.syntaxError(Message.of("tape.cross-reading-parser.note-names-wall"));
+    String name = words.word(where.why());
     int wall = wall(name, where);
     if (!kind.equals("doorway")) {
       return new WallNote.Ends(wall, kind.equals("kerb") ? PieceKind.KERB : PieceKind.OPEN_EDGE);
     }
     inOrder(name, wall, where);
-    String example = "A doorway is written as: doorway A-B at 3' wide 36\"";
+    Message example = Message.of("tape.cross-reading-parser.doorway");
     words.expect("at", example);
     Length along = words.lengthFromZero("wide");
     words.expect("wide", example);
@@ -71,7 +76,7 @@ final class CrossReadingParser {
   private boolean wayIn() throws TapeSyntaxException {
     boolean way = words.accept("way");
     if (way) {
-      words.expect("in", "After way comes in: doorway A-B at 3' wide 36\" way in");
+      words.expect("in", Message.of("tape.cross-reading-parser.in-after-way"));
     }
     return way;
   }
@@ -83,18 +88,18 @@ final class CrossReadingParser {
     if (!name.equalsIgnoreCase(ordered)) {
       throw new TapeSyntaxException(
           where.column(),
-          "Call this wall " + ordered + " and measure from " + CornerName.of(wall) + ".");
+          Message.of("tape.cross-reading-parser.call-this-wall", ordered, CornerName.of(wall)));
     }
   }
 
   private Reading diagonal() throws TapeSyntaxException {
-    TapeSyntaxException first =
-        words.syntaxError("A diagonal goes between two corners: diagonal A C 34' 5\"");
-    int from = corner(words.word(first.getMessage()), first);
-    TapeSyntaxException second = words.syntaxError(first.getMessage());
-    int to = corner(words.word(first.getMessage()), second);
+    TapeSyntaxException first = words.syntaxError(Message.of("tape.cross-reading-parser.diagonal"));
+    int from = corner(words.word(first.why()), first);
+    TapeSyntaxException second = words.syntaxError(first.why());
+    int to = corner(words.word(first.why()), second);
     if (from == to) {
-      throw new TapeSyntaxException(second.column(), "A diagonal needs two different corners.");
+      throw new TapeSyntaxException(
+          second.column(), Message.of("tape.cross-reading-parser.two-different-corners"));
     }
     words.accept("is");
     return new Reading.Diagonal(from, to, words.length(PLUS_MINUS), error());
@@ -104,7 +109,7 @@ final class CrossReadingParser {
       throws TapeSyntaxException {
     if (wall == opposite) {
       throw new TapeSyntaxException(
-          where.column(), "A check between walls needs two different walls.");
+          where.column(), Message.of("tape.cross-reading-parser.two-different-walls"));
     }
     return new Reading.WallToWall(wall, opposite, is(), error());
   }
@@ -114,7 +119,7 @@ final class CrossReadingParser {
     boolean spot = words.accept("at");
     if (!spot && (corner == wall || corner == (wall + 1) % corners)) {
       throw new TapeSyntaxException(
-          where.column(), "This corner stands on that wall: measure to another one.");
+          where.column(), Message.of("tape.cross-reading-parser.stands-on-that-wall"));
     }
     if (spot) {
       Length along = words.length("is");
@@ -124,7 +129,7 @@ final class CrossReadingParser {
   }
 
   private Length is() throws TapeSyntaxException {
-    words.expect("is", "Before the length of a check comes is: check C to A-B is 12' 3\"");
+    words.expect("is", Message.of("tape.cross-reading-parser.is-before-length"));
     return words.length(PLUS_MINUS);
   }
 
@@ -136,12 +141,13 @@ final class CrossReadingParser {
     OptionalInt index = CornerName.index(name);
     if (index.isEmpty()) {
       throw new TapeSyntaxException(
-          where.column(), "\"" + name + "\" is no corner: corners are called A, B, C …");
+          where.column(), Message.of("tape.cross-reading-parser.no-corner", name));
     }
     if (index.getAsInt() >= corners) {
       throw new TapeSyntaxException(
           where.column(),
-          "There is no corner " + name + ": the last one is " + CornerName.of(corners - 1) + ".");
+          Message.of(
+              "tape.cross-reading-parser.beyond-last-corner", name, CornerName.of(corners - 1)));
     }
     return index.getAsInt();
   }
@@ -151,7 +157,7 @@ final class CrossReadingParser {
     String[] ends = name.split("-", -1);
     if (ends.length != 2) {
       throw new TapeSyntaxException(
-          where.column(), "\"" + name + "\" is no wall: write two corners as A-B.");
+          where.column(), Message.of("tape.cross-reading-parser.no-wall", name));
     }
     int a = corner(ends[0], where);
     int b = corner(ends[1], where);
@@ -162,6 +168,6 @@ final class CrossReadingParser {
       return b;
     }
     throw new TapeSyntaxException(
-        where.column(), "No wall runs from " + ends[0] + " to " + ends[1] + ".");
+        where.column(), Message.of("tape.cross-reading-parser.no-wall-between", ends[0], ends[1]));
   }
 }

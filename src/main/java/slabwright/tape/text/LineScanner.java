@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Parsed;
 
 /** The words of one line, taken from the left. What can't be read is thrown with its column. */
@@ -20,9 +21,17 @@ final class LineScanner {
     private static final long serialVersionUID = 1;
     private final int column;
 
-    TapeSyntaxException(int column, String sentence) {
-      super(sentence);
+    // not kept when an exception is written out, which nobody does
+    private final transient Message why;
+
+    TapeSyntaxException(int column, Message why) {
+      super(why.toString());
       this.column = column;
+      this.why = why;
+    }
+
+    Message why() {
+      return why;
     }
 
     int column() {
@@ -74,25 +83,25 @@ final class LineScanner {
     return accept("±") || accept("+/-") || accept("+-");
   }
 
-  void expect(String word, String sentence) throws TapeSyntaxException {
+  void expect(String word, Message why) throws TapeSyntaxException {
     if (!accept(word)) {
-      throw syntaxError(sentence);
+      throw syntaxError(why);
     }
   }
 
-  TapeSyntaxException syntaxError(String sentence) {
-    return new TapeSyntaxException(column(), sentence);
+  TapeSyntaxException syntaxError(Message why) {
+    return new TapeSyntaxException(column(), why);
   }
 
   void expectEnd() throws TapeSyntaxException {
     if (!isAtEnd()) {
-      throw syntaxError("\"" + words.get(next).text() + "\" was not expected here.");
+      throw syntaxError(Message.of("tape.line-scanner.not-expected", words.get(next).text()));
     }
   }
 
-  String word(String sentence) throws TapeSyntaxException {
+  String word(Message why) throws TapeSyntaxException {
     if (isAtEnd()) {
-      throw syntaxError(sentence);
+      throw syntaxError(why);
     }
     return words.get(next++).text();
   }
@@ -119,14 +128,15 @@ final class LineScanner {
     int column = column();
     Parsed<Length> length = Length.parse(before(List.of(stops)));
     if (length instanceof Parsed.Bad<Length> bad) {
-      throw new TapeSyntaxException(column, bad.why());
+      throw new TapeSyntaxException(column, Message.of("tape.line-scanner.no-length", bad.why()));
     }
     return length.orThrow();
   }
 
   private static Length above(int column, Length length) throws TapeSyntaxException {
     if (length.mm() <= 0) {
-      throw new TapeSyntaxException(column, "\"" + length.typed() + "\" is not more than nothing.");
+      throw new TapeSyntaxException(
+          column, Message.of("tape.line-scanner.not-more-than-nothing", length.typed()));
     }
     return length;
   }
@@ -136,8 +146,7 @@ final class LineScanner {
     String text = before(List.of(stops));
     Matcher m = DEGREES.matcher(text.replace('º', '°'));
     if (!m.matches()) {
-      throw new TapeSyntaxException(
-          column, "\"" + text + "\" is not an angle: write for example 92° or 92.5 deg.");
+      throw new TapeSyntaxException(column, Message.of("tape.line-scanner.no-angle", text));
     }
     return number(m.group(1)) + (m.group(2) == null ? 0 : number(m.group(2)) / 60);
   }

@@ -6,6 +6,7 @@ import slabwright.tape.TapeError;
 import slabwright.tape.TapeRoom;
 import slabwright.tape.text.LineScanner.TapeSyntaxException;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /** The three settings of a tape file. */
 final class SettingLineParser {
@@ -16,15 +17,15 @@ final class SettingLineParser {
 
   static TapeRoom read(LineScanner words, TapeRoom room) throws TapeSyntaxException {
     if (words.accept("tape")) {
-      words.expect("error", "After tape comes error, as in: tape error 1/8\" + 0.02%");
+      words.expect("error", Message.of("tape.setting-line-parser.error-after-tape"));
       return room.withTapeError(tapeError(words));
     }
     if (words.accept("turn")) {
-      words.expect("error", "After turn comes error, as in: turn error 0.5°");
+      words.expect("error", Message.of("tape.setting-line-parser.error-after-turn"));
       return room.withTurnError(Math.max(TapeRoom.SMALLEST_TURN_ERROR, words.degrees()));
     }
-    words.expect("closing", "This is no setting.");
-    words.expect("limit", "After closing comes limit, as in: closing limit 1/500");
+    words.expect("closing", Message.of("tape.setting-line-parser.no-setting"));
+    words.expect("limit", Message.of("tape.setting-line-parser.limit-after-closing"));
     return room.withClosingLimit(limit(words));
   }
 
@@ -33,8 +34,8 @@ final class SettingLineParser {
     if (!words.accept("+")) {
       return new TapeError(fixed, 0);
     }
-    TapeSyntaxException misfit = words.syntaxError("A share is written as 0.02%.");
-    Matcher m = PERCENT.matcher(words.word("A share is written as 0.02%."));
+    TapeSyntaxException misfit = words.syntaxError(Message.of("tape.setting-line-parser.share"));
+    Matcher m = PERCENT.matcher(words.word(Message.of("tape.setting-line-parser.share")));
     if (!m.matches()) {
       throw misfit;
     }
@@ -42,8 +43,8 @@ final class SettingLineParser {
   }
 
   private static double limit(LineScanner words) throws TapeSyntaxException {
-    TapeSyntaxException misfit = words.syntaxError("A closing limit is written as 1/500.");
-    Matcher m = LIMIT.matcher(words.word("A closing limit is written as 1/500."));
+    TapeSyntaxException misfit = words.syntaxError(Message.of("tape.setting-line-parser.limit"));
+    Matcher m = LIMIT.matcher(words.word(Message.of("tape.setting-line-parser.limit")));
     if (!m.matches() || Integer.parseInt(m.group(1)) == 0) {
       throw misfit;
     }

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Set;
 import slabwright.tape.TapeRoom;
 import slabwright.tape.text.LineScanner.TapeSyntaxException;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** Reads a tape file line by line; stops at the first line that can't be understood. */
 final class TapeReader {
@@ -23,22 +24,19 @@ final class TapeReader {
             (int) lines.stream().filter(l -> WALLS.contains(new LineScanner(l).peek())).count());
   }
 
-  Parsed<TapeRoom> read() {
+  Result<TapeRoom> read() {
     if (room.corners() < TapeRoom.FEWEST_CORNERS || room.corners() > TapeRoom.MOST_CORNERS) {
-      return Parsed.bad(
-          "A room has 3 to 200 walls, each on a line that begins with wall or curve; here there are "
-              + room.corners()
-              + ".");
+      return Result.refused(Message.of("tape.tape-reader.number-of-walls", room.corners()));
     }
     for (int i = 0; i < lines.size(); i++) {
       try {
         line(new LineScanner(lines.get(i)));
       } catch (TapeSyntaxException misfit) {
-        return Parsed.bad(
-            "Line " + (i + 1) + ", column " + misfit.column() + ": " + misfit.getMessage());
+        return Result.refused(
+            Message.of("tape.tape-reader.at-line", i + 1, misfit.column(), misfit.why()));
       }
     }
-    return Parsed.ok(room);
+    return Result.ok(room);
   }
 
   private void line(LineScanner words) throws TapeSyntaxException {
@@ -56,10 +54,7 @@ final class TapeReader {
           room = room.with(new CrossReadingParser(words, room.corners()).note());
       case "turn" -> turn(words);
       case "tape", "closing" -> setting(words);
-      default ->
-          throw words.syntaxError(
-              "A line begins with wall, curve, diagonal, check, turn, open, kerb, doorway, tape error or"
-                  + " closing limit.");
+      default -> throw words.syntaxError(Message.of("tape.tape-reader.line-begins-with"));
     }
     words.expectEnd();
   }
@@ -74,7 +69,7 @@ final class TapeReader {
 
   private void setting(LineScanner words) throws TapeSyntaxException {
     if (!settings.add(words.peek())) {
-      throw words.syntaxError("This was set once already: keep one of the two lines.");
+      throw words.syntaxError(Message.of("tape.tape-reader.set-already"));
     }
     room = SettingLineParser.read(words, room);
   }

@@ -5,6 +5,7 @@ import slabwright.tape.Reading;
 import slabwright.tape.Reading.Trust;
 import slabwright.tape.TapeRoom;
 import slabwright.tape.text.LineScanner.TapeSyntaxException;
+import slabwright.units.Message;
 
 /** The words that say how the walk turns at a corner: {@code right}, {@code left corner 135°}. */
 final class TurnParser {
@@ -33,7 +34,7 @@ final class TurnParser {
     if (words.accept("right")) {
       return -1;
     }
-    words.expect("straight", "After a wall comes left, right or straight.");
+    words.expect("straight", Message.of("tape.turn-parser.side"));
     return 0;
   }
 
@@ -50,8 +51,7 @@ final class TurnParser {
     if (!corner && (words.isAtEnd() || !Character.isDigit(words.peek().charAt(0)))) {
       return 90;
     }
-    TapeSyntaxException tooMuch =
-        words.syntaxError("A turn or a corner is more than 0° and less than 180°.");
+    TapeSyntaxException tooMuch = words.syntaxError(Message.of("tape.turn-parser.size-of-turn"));
     double degrees = words.degrees("true", "±", "+/-", "+-");
     if (degrees <= 0 || degrees >= 180) {
       throw tooMuch;

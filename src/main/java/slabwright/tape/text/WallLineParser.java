@@ -6,6 +6,7 @@ import java.util.Optional;
 import slabwright.tape.Reading;
 import slabwright.tape.text.LineScanner.TapeSyntaxException;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /** A line of the walk: a wall, straight or curved, and the turn at its end. */
 final class WallLineParser {
@@ -26,7 +27,7 @@ final class WallLineParser {
     if (words.accept("curve")) {
       curve();
     } else {
-      words.expect("wall", "This is no wall.");
+      words.expect("wall", Message.of("tape.wall-line-parser.no-wall"));
       straight();
     }
     if (!words.isAtEnd()) {
@@ -44,11 +45,11 @@ final class WallLineParser {
 
   private void curve() throws TapeSyntaxException {
     Length chord = words.length("rise");
-    words.expect("rise", "After a curve's chord comes its rise: curve 10' rise 1' 2\" outward");
+    words.expect("rise", Message.of("tape.wall-line-parser.rise"));
     Length rise = words.length("outward", "inward");
     boolean outward = words.accept("outward");
     if (!outward) {
-      words.expect("inward", "Say which way the wall bulges: outward or inward.");
+      words.expect("inward", Message.of("tape.wall-line-parser.bulge"));
     }
     readings.add(new Reading.Curve(wall, chord, rise, outward, error(words, AFTER_LENGTH)));
   }

@@ -11,7 +11,8 @@ import slabwright.tape.CornerName;
 import slabwright.tape.Reading;
 import slabwright.tape.Reading.Trust;
 import slabwright.tape.TapeRoom;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 class TapeTextTest {
   private static final String EVERYTHING =
@@ -43,7 +44,7 @@ class TapeTextTest {
   }
 
   private static String refusal(String text) {
-    return ((Parsed.Bad<TapeRoom>) TapeText.read(text)).why();
+    return Words.english().say(((Result.Refused<TapeRoom>) TapeText.read(text)).message());
   }
 
   private static Reading.Turn turn(String words) {

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.ReadySentence;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -28,7 +27,8 @@ import slabwright.tape.TapedOutline;
 import slabwright.tape.text.TapeText;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 /**
  * The readings behind rooms that were taped. They are known by the shape they gave, so that undo
@@ -100,13 +100,15 @@ public final class TapedRooms {
    * A floor area of an adjusted room, its first corner where the walk began. The first room of a
    * site lies right of and above the site's zero point, whichever way it was walked, so that places
    * on it are typed without a minus.
+   *
+   * @param words name its doorways
    */
-  public FloorArea area(String id, String name, AdjustedRoom room, TapeWalk walk) {
+  public FloorArea area(String id, String name, AdjustedRoom room, TapeWalk walk, Words words) {
     boolean first = desk.site().areas().isEmpty() && walk.start().equals(Vec.ZERO);
     Bounds b = Bounds.of(room.corners().stream().map(c -> c.at()).toList());
     Affine placing =
         first ? Affine.move(-b.minX(), -b.minY()) : Affine.move(walk.start().x(), walk.start().y());
-    FloorArea area = TapedOutline.area(id, name, room, placing);
+    FloorArea area = TapedOutline.area(id, name, room, placing, words::say);
     rooms.put(area.outline(), room);
     return area;
   }
@@ -130,10 +132,13 @@ public final class TapedRooms {
 
   /** Why a room could not be adjusted. */
   public static Message why(RoomResult result) {
-    return ReadySentence.message(
-        result instanceof RoomResult.Refused r
-            ? r.sentence()
-            : result instanceof RoomResult.NeedsMore m ? m.sentence() : "");
+    if (result instanceof RoomResult.Refused r) {
+      return r.sentence();
+    }
+    if (result instanceof RoomResult.NeedsMore m) {
+      return m.sentence();
+    }
+    throw new IllegalArgumentException("an adjusted room has no reason");
   }
 
   /** Reads the tape files beside a plan that was just opened. */
@@ -146,8 +151,8 @@ public final class TapedRooms {
   private void load(FloorArea area, Path file) {
     try {
       String text = Files.readString(file);
-      Parsed<TapeRoom> read = TapeText.read(text);
-      if (read instanceof Parsed.Ok<TapeRoom> ok
+      Result<TapeRoom> read = TapeText.read(text);
+      if (read instanceof Result.Ok<TapeRoom> ok
           && RoomAdjustment.of(ok.value(), desk.site().units()) instanceof RoomResult.Adjusted a
           && same(TapedOutline.inPlaceOf(area, a.room()).to(), area.outline())) {
         rooms.put(area.outline(), a.room());
