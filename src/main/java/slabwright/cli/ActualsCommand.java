@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
 import slabwright.store.AtomicFile;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
 import slabwright.work.book.ShopBookFile;
@@ -65,6 +66,8 @@ final class ActualsCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput, IOException {
     List<WriteBack.Actual> measured = measured();
@@ -72,7 +75,7 @@ final class ActualsCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "Say what was measured: --used, --laid, --machine or --hand.");
     }
-    WorkPlan work = PlanLoader.compute(PlanLoader.read(plan), plan).work();
+    WorkPlan work = PlanLoader.compute(PlanLoader.read(plan, words), plan).work();
     Path folder = plan.toAbsolutePath().getParent();
     ShopBookFile book = PlanLoader.bookFile(folder);
     Parsed<WriteBack.Result> result = WriteBack.of(work, book.text(), measured);

@@ -9,6 +9,7 @@ import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.words.Words;
 
 /** {@code check PLAN}: says all that is wrong, with the place in the file. */
 @Command(
@@ -21,9 +22,11 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput {
-    Site site = PlanLoader.read(plan);
+    Site site = PlanLoader.read(plan, words);
     int marks = site.areas().stream().map(FloorArea::marks).mapToInt(java.util.List::size).sum();
     spec.commandLine()
         .getOut()

@@ -8,10 +8,11 @@ import picocli.CommandLine.Option;
 import slabwright.project.RefusedInput;
 import slabwright.site.ColourChoice;
 import slabwright.site.Overspray;
-import slabwright.site.Refusal;
 import slabwright.site.StencilSpec;
 import slabwright.site.rules.InlaySpecRules;
 import slabwright.units.Length;
+import slabwright.units.Refusal;
+import slabwright.words.Words;
 
 /** The options of {@code inlay} and the settings they make. */
 final class InlayOptions {
@@ -76,7 +77,7 @@ final class InlayOptions {
   }
 
   /** The settings; refused when they contradict each other. */
-  StencilSpec spec() throws RefusedInput {
+  StencilSpec spec(Words words) throws RefusedInput {
     StencilSpec base = StencilSpec.forRoll(roll);
     Length band = press == null ? base.press() : press;
     Length rim = margin != null ? margin : band.mm() > base.margin().mm() ? band : base.margin();
@@ -96,9 +97,9 @@ final class InlayOptions {
             base.ties(),
             base.changes());
     List<Refusal> faults = new ArrayList<>(InlaySpecRules.width(width, ""));
-    InlaySpecRules.spec(spec, "").forEach(f -> faults.add(Refusal.of(f.sentence())));
+    InlaySpecRules.spec(spec, "").forEach(f -> faults.add(Refusal.of(f.message())));
     if (!faults.isEmpty()) {
-      throw RefusedInput.of(faults);
+      throw RefusedInput.of(faults, words);
     }
     return spec;
   }

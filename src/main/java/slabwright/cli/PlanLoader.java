@@ -8,6 +8,7 @@ import slabwright.project.SiteResult;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
 import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.book.ShopBookFile;
@@ -16,12 +17,12 @@ import slabwright.work.book.ShopBookFile;
 final class PlanLoader {
   private PlanLoader() {}
 
-  static Site read(Path plan) throws RefusedInput {
-    PlanFile.Reading reading = PlanFile.read(plan);
-    if (reading instanceof PlanFile.Reading.Good good) {
-      return good.site();
+  static Site read(Path plan, Words words) throws RefusedInput {
+    Result<Site> reading = PlanFile.read(plan);
+    if (reading instanceof Result.Refused<Site> bad) {
+      throw RefusedInput.of(bad.refusals(), words);
     }
-    throw RefusedInput.of(((PlanFile.Reading.Bad) reading).faults());
+    return reading.orThrow();
   }
 
   /** Ends the command when an inlay of the plan could not be computed. */

@@ -81,7 +81,7 @@ final class ProofCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan);
+    Site site = PlanLoader.read(plan, Words.english());
     ProofPlan wanted = wanted(site);
     ProofReport report = ProofCheck.run(wanted, drawing(), ShadingMeaning.valueOf(shading.name()));
     PrintWriter out = spec.commandLine().getOut();

@@ -22,6 +22,7 @@ import slabwright.sheets.page.PrintedPage;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** {@code sheets PLAN}: the printed sheets as one PDF. */
 @Command(
@@ -48,9 +49,11 @@ final class SheetsCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan);
+    Site site = PlanLoader.read(plan, words);
     PaperSize chosen = paper(paper, site);
     refuseForeign();
     SiteResult result = PlanLoader.compute(site, plan);

@@ -16,6 +16,7 @@ import slabwright.sheets.tape.TapeSheet;
 import slabwright.store.AtomicFile;
 import slabwright.tape.RoomResult;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** The picture of a taped room, as a file. */
 final class TapeSheetFile {
@@ -33,7 +34,8 @@ final class TapeSheetFile {
     }
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     String name = tape.getFileName().toString().replaceAll("\\.tape$", "");
-    SheetOptions options = new SheetOptions(SheetsCommand.paper(on.paper(), on.units()), today);
+    SheetOptions options =
+        new SheetOptions(SheetsCommand.paper(on.paper(), on.units()), today, Words.english());
     List<PrintedPage> pages = TapeSheet.of(result, name, on.units(), options);
     AtomicFile.write(out, kind.endsWith(".svg") ? svg(pages) : pdf(pages, name, today));
   }

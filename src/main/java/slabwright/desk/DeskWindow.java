@@ -2,6 +2,8 @@ package slabwright.desk;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import javafx.application.Application;
 import javafx.beans.value.ChangeListener;
@@ -31,8 +33,8 @@ final class DeskWindow {
     for (FontFace face : FontFace.values()) {
       try (var in = face.open()) {
         Font.loadFont(in, 12);
-      } catch (java.io.IOException e) {
-        throw new java.io.UncheckedIOException("the bundled font cannot be read", e);
+      } catch (IOException e) {
+        throw new UncheckedIOException("the bundled font cannot be read", e);
       }
     }
     looked =

@@ -59,7 +59,7 @@ final class EditActions {
   }
 
   private void laid(Clipboard.Paste p) {
-    if (bench.desk().push(p.edit()).isDone()) {
+    if (bench.desk().push(p.edit()).isOk()) {
       bench.focus().select(p.picks());
     }
   }

@@ -79,7 +79,7 @@ final class InlayActions {
       return;
     }
     Inlay inlay = inlay(area.get(), laid);
-    if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isDone()) {
+    if (bench.desk().push(new AreaEdit.PutInlay(area.get().id(), inlay)).isOk()) {
       bench.focus().goTo(Stage.INLAY);
       bench.focus().select(new PlanItem.OfInlay(inlay.id()));
     }

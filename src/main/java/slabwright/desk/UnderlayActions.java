@@ -108,7 +108,7 @@ final class UnderlayActions implements RectifyTool.Rectification {
     asked = 0;
     made.page().ifPresent(p -> pages.remember(made.underlay().file(), p));
     SiteEdit put = new SiteEdit.SetUnderlay(Optional.of(made.underlay()));
-    if (parts.bench().desk().push(put).isDone()) {
+    if (parts.bench().desk().push(put).isOk()) {
       then.accept(made.bounds());
     }
   }

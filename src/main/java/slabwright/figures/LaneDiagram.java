@@ -16,6 +16,7 @@ import slabwright.drawing.View;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.Lane;
@@ -34,16 +35,17 @@ public final class LaneDiagram {
    * @param wayOut where the crew leaves
    * @param width of the drawing, mm of paper
    */
-  public static Optional<Drawing> of(CoatPlan coat, Optional<Vec> wayOut, double width) {
+  public static Optional<Drawing> of(
+      CoatPlan coat, Optional<Vec> wayOut, Words words, double width) {
     return coat.lanes()
         .maybe()
         .flatMap(l -> l)
         .filter(l -> !l.lanes().isEmpty())
-        .map(l -> drawing(l, coat.batchLanes(), wayOut, width));
+        .map(l -> drawing(l, coat.batchLanes(), wayOut, words, width));
   }
 
   private static Drawing drawing(
-      LanePlan lanes, List<BatchLanes> batches, Optional<Vec> wayOut, double width) {
+      LanePlan lanes, List<BatchLanes> batches, Optional<Vec> wayOut, Words words, double width) {
     Bounds b = Bounds.EMPTY;
     for (Lane l : lanes.lanes()) {
       b = b.including(l.region().bounds());
@@ -61,7 +63,7 @@ public final class LaneDiagram {
     number(lanes.lanes().get(0), view, inks);
     number(lanes.lanes().get(lanes.lanes().size() - 1), view, inks);
     wayOut.ifPresent(o -> inks.add(Symbol.of(Symbol.Kind.WAY_IN, view.onPaper(o), 4, Palette.RED)));
-    key(batches, height, inks);
+    key(batches, words, height, inks);
     return Drawing.paper(width, height + FOOT, inks);
   }
 
@@ -71,14 +73,18 @@ public final class LaneDiagram {
     inks.add(Symbol.number(at, Integer.toString(lane.number()), 4.2));
   }
 
-  private static void key(List<BatchLanes> batches, double y, List<Ink> inks) {
+  private static void key(List<BatchLanes> batches, Words words, double y, List<Ink> inks) {
     double x = 4;
     for (BatchLanes b : batches) {
       Bounds box = new Bounds(x, y, x + 5, y + 3.4);
       inks.addAll(
           BatchStyle.of(b.batch())
               .on(List.of(Ring.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY()))));
-      inks.add(Text.start(new Vec(x + 6, y + 2.6), "batch " + b.batch(), TextStyle.plain(2.4)));
+      inks.add(
+          Text.start(
+              new Vec(x + 6, y + 2.6),
+              words.say("figures.lane-diagram.batch", b.batch()),
+              TextStyle.plain(2.4)));
       x += 19;
     }
   }

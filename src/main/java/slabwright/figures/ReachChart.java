@@ -19,6 +19,7 @@ import slabwright.shape.Vec;
 import slabwright.site.Machine;
 import slabwright.units.LengthFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /**
  * The share of the floor that one machine alone would grind, against the width of its body, as inks
@@ -32,6 +33,7 @@ public record ReachChart(
     List<ReachCurve> curves,
     List<Machine> machines,
     UnitSystem units,
+    Words words,
     double width,
     double height,
     double k) {
@@ -115,8 +117,8 @@ public record ReachChart(
     for (double share = least(); share < 1 + 1e-9; share += step) {
       Vec p = at(from(), share);
       inks.add(Stroke.line(Pen.of(0.12, Palette.RULE), p, at(until(), share)));
-      String words = Math.round(share * 100) + " %";
-      inks.add(Text.end(p.plus(new Vec(-1.4 * k, 0.9 * k)), words, small()));
+      String shown = Math.round(share * 100) + " %";
+      inks.add(Text.end(p.plus(new Vec(-1.4 * k, 0.9 * k)), shown, small()));
     }
     inks.add(
         Stroke.line(
@@ -129,12 +131,12 @@ public record ReachChart(
       if (body >= from() - 1e-9) {
         Vec p = at(body, least());
         inks.add(Stroke.line(Pen.of(0.3, Palette.INK), p, p.plus(new Vec(0, k))));
-        String words = LengthFormat.show(body, units);
-        inks.add(Text.middle(p.plus(new Vec(0, 4 * k)), words, small()));
+        String shown = LengthFormat.show(body, units);
+        inks.add(Text.middle(p.plus(new Vec(0, 4 * k)), shown, small()));
       }
     }
     Vec end = new Vec(field().maxX(), height - 0.8 * k);
-    inks.add(Text.end(end, "width of the machine’s body", small()));
+    inks.add(Text.end(end, words.say("figures.reach-chart.width"), small()));
   }
 
   private void machine(List<Ink> inks, int i) {

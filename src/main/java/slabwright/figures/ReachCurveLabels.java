@@ -4,6 +4,7 @@ import java.util.List;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.ReachedFloor;
 import slabwright.site.Machine;
+import slabwright.words.Words;
 
 /** How the reach curve is labelled, alike wherever it is drawn. */
 public final class ReachCurveLabels {
@@ -15,9 +16,7 @@ public final class ReachCurveLabels {
   }
 
   /** What the curve is drawn for. */
-  public static String about(FloorTakeoff takeoff) {
-    return "One machine alone, with head and clearance of the "
-        + machines(takeoff).get(0).name()
-        + "; numbers mark the plan’s machines.";
+  public static String about(FloorTakeoff takeoff, Words words) {
+    return words.say("figures.reach-curve-labels.about", machines(takeoff).get(0).name());
   }
 }

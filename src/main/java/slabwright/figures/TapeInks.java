@@ -2,7 +2,6 @@ package slabwright.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
@@ -19,6 +18,7 @@ import slabwright.tape.AdjustedRoom;
 import slabwright.tape.ErrorEllipse;
 import slabwright.tape.ReadingReport;
 import slabwright.units.QuantityFormat;
+import slabwright.words.Words;
 
 /**
  * How well a taped room is known, as inks in the site's frame: an ellipse about every corner, drawn
@@ -79,16 +79,11 @@ public final class TapeInks {
   }
 
   /** What the ellipses say, for the key and the card. */
-  public String about() {
+  public String about(Words words) {
     if (room.corners().stream().noneMatch(c -> c.ellipse().isPresent())) {
-      return "Walls and turns alone: the compass rule shares the gap out and can’t say how well a"
-          + " corner is known. Tape a diagonal.";
+      return words.say("figures.tape-inks.not-known");
     }
-    return String.format(
-        Locale.ROOT,
-        "Ellipses hold their corner in 95 %% of cases; drawn %,.0f times as large. They count from"
-            + " corner A and the first wall. Numbers are residuals: adjusted less read.",
-        times);
+    return words.say("figures.tape-inks.ellipses", times);
   }
 
   /** The readings that run across the room. */
@@ -141,11 +136,11 @@ public final class TapeInks {
   }
 
   /** Words of the picture: corners by name and residuals, each with the point it speaks of. */
-  public record Words(Vec at, Vec inwards, String words, boolean corner, boolean doubted) {}
+  public record TapeLabel(Vec at, Vec inwards, String words, boolean corner, boolean doubted) {}
 
   /** The words: every corner, and residuals of lengths, those that stand out most first. */
-  public List<Words> words() {
-    List<Words> all = new ArrayList<>();
+  public List<TapeLabel> labels() {
+    List<TapeLabel> all = new ArrayList<>();
     double side = room.counterClockwise() ? 1 : -1;
     List<Integer> doubted = lines.doubted();
     room.readings().stream()
@@ -159,15 +154,15 @@ public final class TapeInks {
       Vec before = lines.corners().get((i + n - 1) % n);
       Vec after = lines.corners().get((i + 1) % n);
       Vec inwards = at.minus(before).unit().left().plus(after.minus(at).unit().left()).times(side);
-      all.add(new Words(at, inwards, room.corners().get(i).name(), true, false));
+      all.add(new TapeLabel(at, inwards, room.corners().get(i).name(), true, false));
     }
     return all;
   }
 
-  private Words residual(ReadingReport r, double side, boolean doubt) {
+  private TapeLabel residual(ReadingReport r, double side, boolean doubt) {
     List<Vec> ends = lines.of(r).orElseThrow().points();
     Vec inwards = ends.get(1).minus(ends.get(0)).unit().left().times(side);
     String words = (r.residual() > 0 ? "+" : "") + QuantityFormat.number(r.residual(), 1) + " mm";
-    return new Words(ends.get(0).towards(ends.get(1), 0.5), inwards, words, false, doubt);
+    return new TapeLabel(ends.get(0).towards(ends.get(1), 0.5), inwards, words, false, doubt);
   }
 }

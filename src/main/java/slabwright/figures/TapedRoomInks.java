@@ -28,7 +28,7 @@ public final class TapedRoomInks {
     List<Ink> inks = new ArrayList<>(tape.inks());
     Bounds b = Bounds.of(area.outline().stream().map(p -> p.from().vec()).toList());
     double off = OFF * Math.hypot(b.width(), b.height());
-    for (TapeInks.Words w : tape.words()) {
+    for (TapeInks.TapeLabel w : tape.labels()) {
       Vec in = w.inwards().length() == 0 ? Vec.ZERO : w.inwards().unit();
       double away = w.corner() ? 1.6 * off : off * (1 + 1.2 * Math.abs(in.x()));
       Vec at = w.at().plus(in.times(away));

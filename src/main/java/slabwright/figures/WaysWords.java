@@ -8,6 +8,7 @@ import slabwright.floor.ReachCurve;
 import slabwright.units.LengthFormat;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** What the machines' ways come to, in sentences; sheet 2 and the desk say the same. */
 public final class WaysWords {
@@ -15,49 +16,53 @@ public final class WaysWords {
   private static final double LEAST_BODY = 200;
 
   private final UnitSystem units;
+  private final Words words;
 
-  public WaysWords(UnitSystem units) {
+  public WaysWords(UnitSystem units, Words words) {
+    this.words = words;
     this.units = units;
   }
 
   /** How a machine would get to a pocket. */
   public String way(PocketAccess way) {
     if (way.pass().isEmpty()) {
-      return "No gap leads there: by hand alone, or level the trench in the way first.";
+      return words.say("figures.ways-words.no-gap");
     }
-    String gap = "Narrowest pass " + length(way.pass().get().width());
+    String gap = length(way.pass().get().width());
     if (way.body().orElse(0) < LEAST_BODY) {
-      return gap + ": too narrow for a machine with its clearance.";
+      return words.say("figures.ways-words.too-narrow", gap);
     }
-    return gap
-        + ": a machine up to "
-        + length(way.body().getAsDouble())
-        + " wide would get through"
-        + (way.clearance() > 0 ? ", " + length(way.clearance()) + " clear at each side." : ".");
+    String body = length(way.body().getAsDouble());
+    return way.clearance() > 0
+        ? words.say("figures.ways-words.passes-clear", gap, body, length(way.clearance()))
+        : words.say("figures.ways-words.passes", gap, body);
   }
 
   /** Where the curve falls: what a wider body loses; nothing for a smooth curve. */
   public List<String> drops(ReachCurve curve) {
     List<String> all = new ArrayList<>();
     for (ReachCurve.Drop d : curve.drops()) {
+      String body = length(d.from().body());
+      String lost = QuantityFormat.area(d.lost(), units);
       all.add(
-          (curve.levelled() ? "Once level: a" : "A")
-              + " body wider than "
-              + length(d.from().body())
-              + " loses "
-              + QuantityFormat.area(d.lost(), units)
-              + " more.");
+          curve.levelled()
+              ? words.say("figures.ways-words.drop-once-level", body, lost)
+              : words.say("figures.ways-words.drop", body, lost));
     }
     return all;
   }
 
   /** What a body of a width would grind, alone. */
   public String reading(List<ReachCurve> curves, double body) {
-    StringBuilder words = new StringBuilder(length(body) + " wide: ");
-    words.append(percent(curves.get(0).share(body)));
+    String width = length(body);
+    String found = percent(curves.get(0).share(body));
     Optional<ReachCurve> level = curves.stream().filter(ReachCurve::levelled).findFirst();
-    level.ifPresent(c -> words.append(", once level ").append(percent(c.share(body))));
-    return words.append(" of the floor").toString();
+    return level
+        .map(
+            c ->
+                words.say(
+                    "figures.ways-words.reading-once-level", width, found, percent(c.share(body))))
+        .orElseGet(() -> words.say("figures.ways-words.reading", width, found));
   }
 
   private static String percent(double share) {

@@ -1,7 +1,8 @@
 package slabwright.project;
 
 import java.util.List;
-import slabwright.site.Refusal;
+import slabwright.units.Refusal;
+import slabwright.words.Words;
 
 /** Input that is refused: ends the command with exit 3, one sentence a line on the error stream. */
 public final class RefusedInput extends Exception {
@@ -18,15 +19,16 @@ public final class RefusedInput extends Exception {
     return new RefusedInput(List.of(sentence));
   }
 
-  public static RefusedInput of(List<Refusal> refusals) {
-    return new RefusedInput(refusals.stream().map(RefusedInput::line).toList());
+  public static RefusedInput of(List<Refusal> refusals, Words words) {
+    return new RefusedInput(refusals.stream().map(r -> line(r, words)).toList());
   }
 
   /** The sentence with its place in the file, where the sentence does not say it already. */
-  private static String line(Refusal r) {
-    return r.place().isEmpty() || r.sentence().contains(r.place())
-        ? r.sentence()
-        : r.place() + ": " + r.sentence();
+  private static String line(Refusal r, Words words) {
+    String sentence = words.say(r.message());
+    return r.place().isEmpty() || sentence.contains(r.place())
+        ? sentence
+        : r.place() + ": " + sentence;
   }
 
   public List<String> sentences() {

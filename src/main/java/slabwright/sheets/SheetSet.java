@@ -24,7 +24,6 @@ import slabwright.sheets.site.LayoutSheet;
 import slabwright.sheets.stencil.StencilSheet;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
-import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
@@ -44,7 +43,7 @@ public final class SheetSet {
   public static List<PrintedPage> of(
       Site site, List<AreaResult> areas, Optional<WorkPlan> work, SheetOptions options) {
     SheetContext context =
-        new SheetContext(PageFrame.of(options.paper()), site.units(), Words.english());
+        new SheetContext(PageFrame.of(options.paper()), site.units(), options.words());
     TitleBlockText issue =
         new TitleBlockText(site.name(), site.note(), site.releaseNumber(), options.date());
     List<PageDraft> drafts = new ArrayList<>();

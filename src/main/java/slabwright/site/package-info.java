@@ -11,6 +11,6 @@
  * <p>Of the job: {@link Machine}, {@link Slab} with {@link MoistureReading}, {@link AirSpace},
  * {@link Setting}, {@link Finish}, {@link Exposure}, {@link FloorUse}, {@link Declined} advice by
  * {@link AdviceId}, {@link TrenchLevel}; of the plan: {@link Release} and {@link Underlay}. {@link
- * Spot} is a point as typed, {@link Move} a rigid motion, {@link Refusal} a fault with its place.
+ * Spot} is a point as typed, {@link Move} a rigid motion.
  */
 package slabwright.site;

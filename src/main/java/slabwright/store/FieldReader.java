@@ -12,10 +12,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import slabwright.shape.Vec;
-import slabwright.site.Refusal;
 import slabwright.site.Spot;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Parsed;
+import slabwright.units.Refusal;
 
 /**
  * The fields of one JSON object, taken one by one. What is wrong goes to the fault list and a
@@ -37,21 +38,21 @@ final class FieldReader {
     if (value instanceof JsonValue.Obj o) {
       return new FieldReader(o, faults);
     }
-    faults.add(wrong(value, "an object"));
+    faults.add(wrong(value, Message.of("store.field-reader.an-object")));
     return new FieldReader(new JsonValue.Obj(java.util.Map.of(), value.place()), new ArrayList<>());
   }
 
-  static Refusal wrong(JsonValue value, String wanted) {
+  static Refusal wrong(JsonValue value, Message wanted) {
     return Refusal.at(
         value.place().path(),
-        value.place() + " is " + value.word() + "; it must be " + wanted + ".");
+        Message.of("store.field-reader.is-it-must-be", value.place().said(), value.word(), wanted));
   }
 
   JsonValue.Place place() {
     return object.place();
   }
 
-  void fault(String sentence) {
+  void fault(Message sentence) {
     faults.add(Refusal.at(object.place().path(), sentence));
   }
 
@@ -65,7 +66,7 @@ final class FieldReader {
     if (has(name)) {
       return Optional.of(object.fields().get(name));
     }
-    fault(object.place() + " lacks \"" + name + "\"; add it.");
+    fault(Message.of("store.field-reader.lacks-add-it", object.place().said(), name));
     return Optional.empty();
   }
 
@@ -85,7 +86,7 @@ final class FieldReader {
     if (v instanceof JsonValue.Text t) {
       return Optional.of(t.value());
     }
-    faults.add(wrong(v, "a text"));
+    faults.add(wrong(v, Message.of("store.field-reader.a-text")));
     return Optional.empty();
   }
 
@@ -112,7 +113,7 @@ final class FieldReader {
         && n.value().abs().compareTo(BigDecimal.valueOf(1_000_000)) <= 0) {
       return n.value().intValueExact();
     }
-    faults.add(wrong(v, "a whole number"));
+    faults.add(wrong(v, Message.of("store.field-reader.a-whole-number")));
     return otherwise;
   }
 
@@ -120,7 +121,7 @@ final class FieldReader {
     if (v instanceof JsonValue.Num n && Double.isFinite(n.value().doubleValue())) {
       return Optional.of(n.value());
     }
-    faults.add(wrong(v, "a number"));
+    faults.add(wrong(v, Message.of("store.field-reader.a-number")));
     return Optional.empty();
   }
 
@@ -136,7 +137,7 @@ final class FieldReader {
     if (v instanceof JsonValue.Flag f) {
       return Optional.of(f.value());
     }
-    faults.add(wrong(v, "true or false"));
+    faults.add(wrong(v, Message.of("store.field-reader.true-or-false")));
     return Optional.empty();
   }
 
@@ -157,12 +158,11 @@ final class FieldReader {
       faults.add(
           Refusal.at(
               v.place().path(),
-              v.place()
-                  + " is \""
-                  + text.get()
-                  + "\"; it must be one of: "
-                  + EnumWords.list(type)
-                  + "."));
+              Message.of(
+                  "store.field-reader.is-it-must-be-one",
+                  v.place().said(),
+                  text.get(),
+                  EnumWords.list(type))));
     }
     return found;
   }
@@ -176,15 +176,15 @@ final class FieldReader {
 
   /** A day such as 2026-12-01; empty when it is absent. */
   Optional<LocalDate> dayIf(String name) {
-    return time(name, LocalDate::parse, "a date such as 2026-12-01");
+    return time(name, LocalDate::parse, Message.of("store.field-reader.a-date-such-as"));
   }
 
   /** A local date and time such as 2026-12-07T08:00; empty when it is absent. */
   Optional<LocalDateTime> momentIf(String name) {
-    return time(name, LocalDateTime::parse, "a date and time such as 2026-12-07T08:00");
+    return time(name, LocalDateTime::parse, Message.of("store.field-reader.a-date-and-time-such"));
   }
 
-  private <T> Optional<T> time(String name, Function<String, T> parse, String wanted) {
+  private <T> Optional<T> time(String name, Function<String, T> parse, Message wanted) {
     Optional<String> text = take(name, this::asText);
     try {
       return text.map(parse);
@@ -193,7 +193,8 @@ final class FieldReader {
       faults.add(
           Refusal.at(
               v.place().path(),
-              v.place() + " is \"" + text.orElse("") + "\"; write " + wanted + "."));
+              Message.of(
+                  "store.field-reader.is-write", v.place().said(), text.orElse(""), wanted)));
       return Optional.empty();
     }
   }
@@ -217,7 +218,7 @@ final class FieldReader {
     if (v instanceof JsonValue.Arr a && a.items().size() == 2) {
       return new Vec(plain(a.items().get(0)), plain(a.items().get(1)));
     }
-    faults.add(wrong(v, "a point [x, y] in pixels"));
+    faults.add(wrong(v, Message.of("store.field-reader.a-point-x-y-in")));
     return Vec.ZERO;
   }
 
@@ -249,13 +250,10 @@ final class FieldReader {
       faults.add(
           Refusal.at(
               v.place().path(),
-              v.place()
-                  + " is not a length: \""
-                  + t.value()
-                  + "\"; write for example \"24' 6 1/2\\\"\" or 7480.3 for mm."));
+              Message.of("store.field-reader.is-not-a-length-write", v.place().said(), t.value())));
       return Length.mm(1);
     }
-    faults.add(wrong(v, "a length: a text such as \"7.47 m\", or a number of mm"));
+    faults.add(wrong(v, Message.of("store.field-reader.a-length-a-text-such")));
     return Length.mm(1);
   }
 
@@ -276,7 +274,7 @@ final class FieldReader {
     if (v instanceof JsonValue.Arr a && a.items().size() == 2) {
       return new Spot(asLength(a.items().get(0)), asLength(a.items().get(1)));
     }
-    faults.add(wrong(v, "a point [x, y]"));
+    faults.add(wrong(v, Message.of("store.field-reader.a-point-x-y")));
     return Spot.mm(0, 0);
   }
 
@@ -296,7 +294,7 @@ final class FieldReader {
     if (v.isPresent() && v.get() instanceof JsonValue.Arr a) {
       return a.items();
     }
-    v.ifPresent(j -> faults.add(wrong(j, "a list")));
+    v.ifPresent(j -> faults.add(wrong(j, Message.of("store.field-reader.a-list"))));
     return List.of();
   }
 
@@ -329,11 +327,7 @@ final class FieldReader {
         faults.add(
             Refusal.at(
                 p.path(),
-                "Field \""
-                    + e.getKey()
-                    + "\" at "
-                    + p
-                    + " is not known; remove it or correct its name."));
+                Message.of("store.field-reader.field-at-is-not-known", e.getKey(), p.said())));
       }
     }
   }

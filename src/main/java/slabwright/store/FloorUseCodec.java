@@ -8,6 +8,7 @@ import slabwright.site.AdviceId;
 import slabwright.site.Declined;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
+import slabwright.units.Message;
 
 /** What goes on on a floor, and advice declined, in the plan file; what was not asked is absent. */
 final class FloorUseCodec {
@@ -31,7 +32,7 @@ final class FloorUseCodec {
     try {
       return Optional.of(LocalDate.parse(text));
     } catch (DateTimeException e) {
-      f.fault(f.place() + " was declined on \"" + text + "\"; write a date such as 2026-12-01.");
+      f.fault(Message.of("store.floor-use-codec.was-declined-on-write-a", f.place().said(), text));
       return Optional.empty();
     }
   }

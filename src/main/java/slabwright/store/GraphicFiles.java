@@ -9,11 +9,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.site.rules.InlaySpecRules;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /**
  * The graphics a plan names, found inside its folder only; links are followed before that is
@@ -29,18 +31,16 @@ public final class GraphicFiles {
       FloorArea area = site.areas().get(a);
       for (int i = 0; i < area.inlays().size(); i++) {
         String place = "areas[" + a + "].inlays[" + i + "].graphic";
-        String problem = problem(plan, area.inlays().get(i).graphic());
-        if (!problem.isEmpty()) {
-          out.add(Refusal.at(place, place + ": " + problem));
-        }
+        problem(plan, area.inlays().get(i).graphic(), place)
+            .ifPresent(why -> out.add(Refusal.at(place, why)));
       }
     }
     return out;
   }
 
-  private static String problem(Path plan, String graphic) {
-    String outside =
-        "the graphic \"" + graphic + "\" lies outside the plan's folder; copy it beside the plan.";
+  private static Optional<Message> problem(Path plan, String graphic, String place) {
+    Optional<Message> outside =
+        Optional.of(Message.of("store.graphic-files.the-graphic-lies-outside-the", place, graphic));
     if (!InlaySpecRules.staysInside(graphic)) {
       return outside;
     }
@@ -48,13 +48,13 @@ public final class GraphicFiles {
       Path folder = plan.toAbsolutePath().getParent().toRealPath();
       Path file = folder.resolve(graphic);
       if (!Files.isRegularFile(file)) {
-        return "there is no graphic \""
-            + graphic
-            + "\" in the plan's folder; copy it there or correct its name.";
+        return Optional.of(
+            Message.of("store.graphic-files.there-is-no-graphic-in", place, graphic));
       }
-      return file.toRealPath().startsWith(folder) ? "" : outside;
+      return file.toRealPath().startsWith(folder) ? Optional.empty() : outside;
     } catch (IOException | InvalidPathException e) {
-      return "the graphic \"" + graphic + "\" cannot be opened; check its name and permissions.";
+      return Optional.of(
+          Message.of("store.graphic-files.the-graphic-cannot-be-opened", place, graphic));
     }
   }
 

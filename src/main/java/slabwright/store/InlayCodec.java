@@ -10,6 +10,7 @@ import slabwright.site.Overspray;
 import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /** Inlays and their settings for cutting and masking in the plan file. */
 final class InlayCodec {
@@ -77,7 +78,7 @@ final class InlayCodec {
   private static Optional<ColourChoice> colour(FieldReader f) {
     String colour = f.text("colour");
     if (!colour.matches("#[0-9a-f]{6}")) {
-      f.fault(f.place() + " has the colour \"" + colour + "\"; write it as #rrggbb in lower case.");
+      f.fault(Message.of("store.inlay-codec.has-the-colour-write-it", f.place().said(), colour));
     }
     ColourChoice.Use use = f.word("use", ColourChoice.Use.class, ColourChoice.Use.DYE);
     return Optional.of(

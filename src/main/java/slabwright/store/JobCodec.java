@@ -11,6 +11,7 @@ import slabwright.site.job.DayForecast;
 import slabwright.site.job.JobCrew;
 import slabwright.site.job.Party;
 import slabwright.site.job.PinnedPhoto;
+import slabwright.units.Message;
 
 /** What is known of the job as a whole, in the plan file: fields of the site itself. */
 final class JobCodec {
@@ -80,7 +81,7 @@ final class JobCodec {
     boolean marked = f.has("mark");
     boolean cornered = f.has("corner");
     if (marked == cornered) {
-      f.fault(f.place() + " must be pinned to either a \"mark\" or a \"corner\"; give one.");
+      f.fault(Message.of("store.job-codec.must-be-pinned-to-either", f.place().said()));
     }
     return marked
         ? new PinnedPhoto.OnMark(f.textOr("mark", ""))

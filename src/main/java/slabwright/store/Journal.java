@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import slabwright.site.Site;
+import slabwright.units.Result;
 
 /**
  * The state of an open plan since it was last saved, on disk after every edit, so that a crash
@@ -44,10 +45,8 @@ public record Journal(Path file) {
     if (!Files.isRegularFile(file)) {
       return Optional.empty();
     }
-    PlanFile.Reading reading = PlanFile.parse(Files.readString(file));
-    return reading instanceof PlanFile.Reading.Good good
-        ? Optional.of(good.site())
-        : Optional.empty();
+    Result<Site> reading = PlanFile.parse(Files.readString(file));
+    return reading instanceof Result.Ok<Site> good ? Optional.of(good.value()) : Optional.empty();
   }
 
   /**

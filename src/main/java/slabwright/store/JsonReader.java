@@ -12,7 +12,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import slabwright.site.Refusal;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** Reads JSON (comments allowed) into values that know their place. Depth is bounded. */
 final class JsonReader {
@@ -42,37 +43,34 @@ final class JsonReader {
       JsonReader reader = new JsonReader(parser, faults);
       JsonToken first = parser.nextToken();
       if (first == null) {
-        faults.add(Refusal.of("The plan file is empty; write a site plan into it."));
+        faults.add(Refusal.of(Message.of("store.json-reader.the-plan-file-is-empty")));
         return null;
       }
       JsonValue value = reader.value("");
       if (parser.nextToken() != null) {
-        faults.add(reader.fault("there is more text after the end of the plan; remove it"));
+        faults.add(
+            Refusal.of(
+                Message.of(
+                    "store.json-reader.there-is-more-text-after",
+                    parser.currentTokenLocation().getLineNr())));
       }
       return value;
     } catch (JsonProcessingException e) {
-      JsonLocation at = e.getLocation();
-      String where =
-          at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
-      faults.add(
-          Refusal.of(
-              "The plan is not JSON"
-                  + where
-                  + ": "
-                  + firstLine(e.getOriginalMessage())
-                  + "; correct it there."));
+      faults.add(Refusal.of(notJson(firstLine(e.getOriginalMessage()), e.getLocation())));
       return null;
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
   }
 
-  private static String firstLine(String text) {
-    return text.lines().findFirst().orElse("unreadable").replaceAll("\\s*\\(.*$", "");
+  private static Message notJson(String fault, JsonLocation at) {
+    return at == null
+        ? Message.of("store.json-reader.the-plan-is-not-json", fault)
+        : Message.of("store.json-reader.not-json-at", at.getLineNr(), at.getColumnNr(), fault);
   }
 
-  private Refusal fault(String sentence) {
-    return Refusal.of("Line " + parser.currentTokenLocation().getLineNr() + ": " + sentence + ".");
+  private static String firstLine(String text) {
+    return text.lines().findFirst().orElse("unreadable").replaceAll("\\s*\\(.*$", "");
   }
 
   private JsonValue.Place place(String path) {
@@ -100,7 +98,10 @@ final class JsonReader {
       parser.nextToken();
       JsonValue value = value(path.isEmpty() ? name : path + "." + name);
       if (fields.put(name, value) != null) {
-        faults.add(Refusal.at(value.place().path(), value.place() + " is given twice; keep one."));
+        faults.add(
+            Refusal.at(
+                value.place().path(),
+                Message.of("store.json-reader.is-given-twice-keep-one", value.place().said())));
       }
     }
     return new JsonValue.Obj(fields, place);

@@ -11,9 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.site.rules.SiteValidator;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
 
 /**
  * The plan file, {@code *.site.json}: versioned JSON in UTF-8; {@code docs/site.schema.json}
@@ -25,70 +27,57 @@ public final class PlanFile {
 
   private PlanFile() {}
 
-  /** A plan that was read, or every reason why not. */
-  public sealed interface Reading {
-    /** A plan without fault. */
-    record Good(Site site) implements Reading {}
-
-    /** What is wrong, at least one. */
-    record Bad(List<Refusal> faults) implements Reading {
-      public Bad {
-        faults = List.copyOf(faults);
-      }
-    }
-  }
-
   /** Reads a plan from disk, with its graphics checked to be there and inside the plan's folder. */
-  public static Reading read(Path file) {
-    Reading reading = text(file);
-    if (!(reading instanceof Reading.Good good)) {
-      return reading;
-    }
-    List<Refusal> missing = GraphicFiles.check(good.site(), file);
-    return missing.isEmpty() ? reading : new Reading.Bad(missing);
+  public static Result<Site> read(Path file) {
+    return text(file).flatMap(site -> siteOr(GraphicFiles.check(site, file), site));
   }
 
-  private static Reading text(Path file) {
+  private static Result<Site> siteOr(List<Refusal> faults, Site site) {
+    return faults.isEmpty() ? Result.ok(site) : Result.refused(faults);
+  }
+
+  private static Result<Site> text(Path file) {
     if (!Files.isRegularFile(file)) {
-      return bad("There is no plan file " + file + "; check the path.");
+      return Result.refused(Message.of("store.plan-file.there-is-no-plan-file", file.toString()));
     }
     try {
       if (Files.size(file) > LARGEST_BYTES) {
-        return bad(file + " is larger than 64 MB and cannot be a site plan; check the path.");
+        return Result.refused(Message.of("store.plan-file.is-larger-than-mb-and", file.toString()));
       }
       return parse(Files.readString(file));
     } catch (MalformedInputException e) {
-      return bad(file + " is not text in UTF-8; save it as UTF-8 or check the path.");
+      return Result.refused(Message.of("store.plan-file.is-not-text-in-utf", file.toString()));
     } catch (IOException e) {
-      return bad(file + " cannot be read: " + e.getMessage() + "; check its permissions.");
+      return Result.refused(
+          Message.of(
+              "store.plan-file.cannot-be-read-check-its",
+              file.toString(),
+              String.valueOf(e.getMessage())));
     }
-  }
-
-  private static Reading bad(String sentence) {
-    return new Reading.Bad(List.of(Refusal.of(sentence)));
   }
 
   /** Reads a plan from text; graphics are not looked for. */
-  public static Reading parse(String text) {
+  public static Result<Site> parse(String text) {
     List<Refusal> faults = new ArrayList<>();
     JsonValue json = JsonReader.read(text, faults);
     if (json == null || !faults.isEmpty()) {
-      return new Reading.Bad(faults);
+      return Result.refused(faults);
     }
     if (!(json instanceof JsonValue.Obj object)) {
-      return new Reading.Bad(List.of(FieldReader.wrong(json, "an object, a site plan")));
+      return Result.refused(
+          List.of(FieldReader.wrong(json, Message.of("store.plan-file.an-object-a-site-plan"))));
     }
     return PlanUpgrader.refusal(object)
-        .map(fault -> (Reading) new Reading.Bad(List.of(fault)))
+        .map(fault -> Result.<Site>refused(List.of(fault)))
         .orElseGet(() -> decode(PlanUpgrader.toCurrent(object), faults));
   }
 
-  private static Reading decode(JsonValue.Obj object, List<Refusal> faults) {
+  private static Result<Site> decode(JsonValue.Obj object, List<Refusal> faults) {
     Site site = SiteCodec.read(new FieldReader(object, faults));
     if (faults.isEmpty()) {
       faults.addAll(SiteValidator.validate(site));
     }
-    return faults.isEmpty() ? new Reading.Good(site) : new Reading.Bad(faults);
+    return siteOr(faults, site);
   }
 
   /** The plan as text, the same for equal sites. */

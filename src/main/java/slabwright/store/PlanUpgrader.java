@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import slabwright.site.Refusal;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /**
  * Brings a plan of an older version to the current one, one step at a time. A newer version is
@@ -25,21 +26,21 @@ final class PlanUpgrader {
       return Optional.of(
           Refusal.at(
               "version",
-              "The plan lacks \"version\"; add \"version\": " + SiteCodec.VERSION + "."));
+              Message.of("store.plan-upgrader.the-plan-lacks-version-add", SiteCodec.VERSION)));
     }
     if (!(version instanceof JsonValue.Num n)) {
-      return Optional.of(FieldReader.wrong(version, "a whole number"));
+      return Optional.of(
+          FieldReader.wrong(version, Message.of("store.field-reader.a-whole-number")));
     }
     BigDecimal number = n.value();
     if (number.compareTo(BigDecimal.valueOf(SiteCodec.VERSION)) > 0) {
       return Optional.of(
           Refusal.at(
               "version",
-              "The plan is of version "
-                  + number.toPlainString()
-                  + ", newer than this program's "
-                  + SiteCodec.VERSION
-                  + "; open it with a newer Slabwright."));
+              Message.of(
+                  "store.plan-upgrader.the-plan-is-of-version",
+                  number.toPlainString(),
+                  SiteCodec.VERSION)));
     }
     boolean known = number.signum() > 0 && number.stripTrailingZeros().scale() <= 0;
     return known
@@ -47,9 +48,8 @@ final class PlanUpgrader {
         : Optional.of(
             Refusal.at(
                 "version",
-                "The plan is of version "
-                    + number.toPlainString()
-                    + ", which never was; the first is 1."));
+                Message.of(
+                    "store.plan-upgrader.the-plan-is-of-version-2", number.toPlainString())));
   }
 
   /** The plan in the current version; it must be one that is not refused. */

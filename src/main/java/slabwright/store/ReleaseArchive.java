@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import slabwright.site.Site;
 import slabwright.site.rules.InlaySpecRules;
+import slabwright.units.Result;
 
 /**
  * The frozen copies of a plan's releases: a folder for each beside the plan, with the plan and its
@@ -81,8 +82,8 @@ public record ReleaseArchive(Path plan) {
 
   /** The site as it was issued under a number; empty when its frozen copy is not there. */
   public Optional<Site> read(int number) {
-    return PlanFile.read(file(number)) instanceof PlanFile.Reading.Good good
-        ? Optional.of(good.site())
+    return PlanFile.read(file(number)) instanceof Result.Ok<Site> good
+        ? Optional.of(good.value())
         : Optional.empty();
   }
 

@@ -11,6 +11,7 @@ import slabwright.shape.Affine;
 import slabwright.site.Release;
 import slabwright.site.Site;
 import slabwright.site.Underlay;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** A site in the plan file, version 2. */
@@ -44,7 +45,7 @@ final class SiteCodec {
     try {
       return Optional.of(LocalDateTime.parse(text));
     } catch (DateTimeException e) {
-      f.fault("start is \"" + text + "\"; write a date and time such as 2026-12-07T08:00.");
+      f.fault(Message.of("store.site-codec.start-is-write-a-date", text));
       return Optional.empty();
     }
   }
@@ -76,7 +77,7 @@ final class SiteCodec {
     try {
       return Optional.of(new Release(number, LocalDate.parse(issued), note, graphics));
     } catch (DateTimeException e) {
-      f.fault(f.place() + " was issued on \"" + issued + "\"; write a date such as 2026-12-01.");
+      f.fault(Message.of("store.site-codec.was-issued-on-write-a", f.place().said(), issued));
       return Optional.empty();
     }
   }

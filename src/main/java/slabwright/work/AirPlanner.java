@@ -3,6 +3,7 @@ package slabwright.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.site.AirSpace;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -12,10 +13,11 @@ import slabwright.work.air.AirScreening;
 import slabwright.work.air.AirVolume;
 import slabwright.work.air.FireCodeCheck;
 import slabwright.work.air.IgnitionCheck;
+import slabwright.work.air.LowestMetre;
 import slabwright.work.air.SolventShare;
 import slabwright.work.air.VapourStep;
 import slabwright.work.book.Figure;
-import slabwright.work.book.Product;
+import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 
@@ -29,15 +31,14 @@ final class AirPlanner {
   private final AreaTakeoff floor;
   private final FloorArea area;
   private final List<CoatPlan> coats;
-  private final Optional<Product> filler;
+  private final ShopBook book;
   private final Figure<DayPlan> days;
 
-  AirPlanner(
-      AreaTakeoff floor, List<CoatPlan> coats, Optional<Product> filler, Figure<DayPlan> days) {
+  AirPlanner(AreaTakeoff floor, List<CoatPlan> coats, ShopBook book, Figure<DayPlan> days) {
     this.floor = floor;
     this.area = floor.area();
     this.coats = coats;
-    this.filler = filler;
+    this.book = book;
     this.days = days;
   }
 
@@ -47,7 +48,8 @@ final class AirPlanner {
             .maybe()
             .map(Figure::known)
             .orElseGet(() -> StepTiming.inSequence(floor, coats))
-            .flatMap(laid -> new VapourStepCollector(floor, coats, filler, laid).collect());
+            .flatMap(laid -> new VapourStepCollector(floor, coats, book, laid).collect())
+            .map(l -> l.stream().map(LaidVapour::step).toList());
     return steps.with(fire(), Released::new).flatMap(this::plan);
   }
 
@@ -72,7 +74,26 @@ final class AirPlanner {
         AirVolume.of(floor.net(), height),
         airflow > 0 ? Optional.of(airflow) : Optional.empty(),
         Math.max(1, area.air().mixing()),
-        area.slab().airC().orElse(TAKEN_CELSIUS));
+        celsius(area));
+  }
+
+  /** The temperature vapour is reckoned at: the warmer of slab and air. */
+  static double celsius(FloorArea area) {
+    return Math.max(area.slab().airC().orElse(TAKEN_CELSIUS), area.slab().surfaceC().orElse(-273));
+  }
+
+  /** The careful reading of a floor's air; empty when the ceiling height is not known. */
+  static Optional<LowestMetre> lowestMetre(AreaTakeoff floor) {
+    AirSpace air = floor.area().air();
+    return air.ceiling()
+        .filter(c -> c.mm() > 0 && floor.net() > 0)
+        .map(
+            c ->
+                new LowestMetre(
+                    AirVolume.of(floor.net(), c.mm()),
+                    air.airflowM3PerHour() / 60,
+                    Math.max(1, air.mixing()),
+                    celsius(floor.area())));
   }
 
   private AirPlan airWork(Optional<AirScreening> screening, FireCodeCheck fire) {

@@ -18,8 +18,9 @@ import slabwright.work.days.WorkStep;
  *
  * @param dated whether the site has a start date; without one the days count from a Monday
  * @param tasks every step before it has a place in time
- * @param days when each step happens
+ * @param days when each step happens that can be done; refused where the job can't start
  * @param table the same line by line, with what a late start does
+ * @param outlook what of it can be done, and what stands against the rest
  */
 public record WorkPlan(
     Site site,
@@ -28,7 +29,8 @@ public record WorkPlan(
     List<AreaWorkPlan> areas,
     Figure<List<WorkStep>> tasks,
     Figure<DayPlan> days,
-    Figure<DayTable> table) {
+    Figure<DayTable> table,
+    JobOutlook outlook) {
   /** Stands on every sheet with figures from here. */
   public static final String NOTICE =
       "Screening estimates for planning. Product data sheets, local codes and licensed practice"

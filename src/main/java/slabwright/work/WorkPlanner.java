@@ -11,10 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import slabwright.site.Site;
+import slabwright.units.Message;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
-import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
+import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerParameters;
 import slabwright.work.days.DayPlan;
@@ -48,33 +49,66 @@ final class WorkPlanner {
         floors.stream()
             .map(f -> new Draft(f, PrepPlan.of(f.prep(), book), tops(f), CoatList.of(f, book)))
             .toList();
-    Figure<List<WorkStep>> tasks = tasks(drafts);
+    Figure<List<AreaEntry>> entries = entries(drafts);
+    Figure<List<WorkStep>> tasks = entries.map(WorkPlanner::steps);
     Figure<DayPlan> first = tasks.flatMap(this::days);
     List<AreaWorkPlan> areas = drafts.stream().map(d -> area(d, first)).toList();
     Figure<List<WorkStep>> shut =
         tasks.with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
-    Figure<DayPlan> days = first.with(shut, DayPlan::withTasks);
+    Figure<DayPlan> order = first.with(shut, DayPlan::withTasks);
+    return dated(areas, shut, order, entries.maybe().orElse(List.of()));
+  }
+
+  /** The plan with dates for what can be done. */
+  private WorkPlan dated(
+      List<AreaWorkPlan> areas,
+      Figure<List<WorkStep>> shut,
+      Figure<DayPlan> order,
+      List<AreaEntry> entries) {
+    List<Message> cannotStart = entries.stream().flatMap(e -> e.cannotStart().stream()).toList();
+    List<HeldStep> held =
+        shut.maybe().map(t -> HeldSteps.withFollowers(t, entries)).orElse(List.of());
+    Figure<List<WorkStep>> doable = shut.map(t -> HeldSteps.without(t, held));
+    Figure<DayPlan> days =
+        held.isEmpty() || !cannotStart.isEmpty() ? order : doable.flatMap(this::days);
+    Figure<DayPlan> dated =
+        cannotStart.isEmpty() ? days : Figure.refused("the job can't start as planned");
+    List<ClosedAir> closed = entries.stream().flatMap(e -> e.closed().stream()).toList();
     return new WorkPlan(
         site,
         book,
         site.start().isPresent(),
         areas,
         shut,
-        days,
-        shut.with(days, (t, d) -> DayTable.of(d, t)));
+        dated,
+        doable.with(dated, (t, d) -> DayTable.of(d, t)),
+        new JobOutlook(
+            order,
+            held,
+            cannotStart,
+            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed),
+            BreathingCrew.numbers(site.job().crew())));
   }
 
   private List<TopPlan> tops(AreaTakeoff f) {
     return f.tops().stream().map(t -> TopPlan.of(t, f.area().finish().exposure(), book)).toList();
   }
 
-  private Figure<List<WorkStep>> tasks(List<Draft> drafts) {
-    List<Figure<List<WorkStep>>> lists = new ArrayList<>();
+  private Figure<List<AreaEntry>> entries(List<Draft> drafts) {
+    AreaEntries rule = new AreaEntries(site, book);
+    List<Figure<AreaEntry>> all = new ArrayList<>();
     for (Draft d : drafts) {
-      lists.add(AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), d.coats().coats(), book));
-      d.coats().unknown().forEach(id -> lists.add(Figure.missing("the product \"" + id + "\"")));
+      List<CoatPlan> coats = d.coats().coats();
+      all.add(
+          AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), coats, book)
+              .map(steps -> rule.of(d.floor(), coats, steps)));
+      d.coats().unknown().forEach(id -> all.add(Figure.missing("the product \"" + id + "\"")));
     }
-    return Figure.all(lists).map(l -> l.stream().flatMap(List::stream).toList());
+    return Figure.all(all);
+  }
+
+  private static List<WorkStep> steps(List<AreaEntry> entries) {
+    return entries.stream().flatMap(e -> e.steps().stream()).toList();
   }
 
   private AreaWorkPlan area(Draft d, Figure<DayPlan> days) {
@@ -85,7 +119,7 @@ final class WorkPlanner {
         bags(d),
         d.coats().coats(),
         d.coats().unknown(),
-        new AirPlanner(d.floor(), d.coats().coats(), book.first(ProductKind.FILLER), days).plan(),
+        new AirPlanner(d.floor(), d.coats().coats(), book, days).plan(),
         AreaRuleNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
         SealerAdvice.of(SealerParameters.of(d.floor().area())));
   }

@@ -24,7 +24,7 @@ final class KilledDesk {
       Mark column = column(i);
       boolean done =
           DeskUnderTest.on(
-              () -> desk.room().bench().desk().push(new MarkEdit.Put("a1", column)).isDone());
+              () -> desk.room().bench().desk().push(new MarkEdit.Put("a1", column)).isOk());
       System.out.println(done ? "set " + i : "refused");
       System.out.flush();
       Thread.sleep(40);

@@ -49,7 +49,7 @@ class RedrawTest {
   }
 
   private static Site site(Path plan) {
-    return ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
+    return PlanFile.read(plan).orThrow();
   }
 
   private static Object tally(Path plan) {

@@ -21,7 +21,6 @@ import slabwright.site.Spot;
 import slabwright.site.edit.AreaEdit;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.MarkEdit;
-import slabwright.site.edit.Outcome;
 import slabwright.site.edit.OutlineEdit;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.Length;
@@ -50,9 +49,7 @@ class PlanChangesTest {
   }
 
   private static List<String> after(Edit edit) {
-    Outcome outcome = edit.apply(shed());
-    assertThat(outcome.isDone()).isTrue();
-    return PlanChanges.between(shed(), ((Outcome.Done) outcome).site());
+    return PlanChanges.between(shed(), edit.apply(shed()).orThrow());
   }
 
   @Test

@@ -14,6 +14,7 @@ import slabwright.sheets.page.SheetOptions;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaTakeoff;
 import slabwright.work.InlayTakeoff;
@@ -36,7 +37,7 @@ public final class SheetSamples {
   static SheetSamples tramHall() {
     Path plan = Path.of("sample-plans", "tram-hall.site.json");
     try {
-      Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
+      Site site = PlanFile.read(plan).orThrow();
       return new SheetSamples(site, AreaResult.of(site, plan.getParent(), () -> false));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -63,7 +64,8 @@ public final class SheetSamples {
 
   /** The same made anew. */
   List<PrintedPage> make(Site shown, PaperSize paper) {
-    return SheetSet.of(shown, results, Optional.of(work(shown)), new SheetOptions(paper, DAY));
+    return SheetSet.of(
+        shown, results, Optional.of(work(shown)), new SheetOptions(paper, DAY, Words.english()));
   }
 
   /** The work by the example book. */

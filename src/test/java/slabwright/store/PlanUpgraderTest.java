@@ -20,8 +20,7 @@ class PlanUpgraderTest {
   }
 
   private static Site open(String text) {
-    assertThat(PlanFile.parse(text)).isInstanceOf(PlanFile.Reading.Good.class);
-    return ((PlanFile.Reading.Good) PlanFile.parse(text)).site();
+    return PlanFile.parse(text).orThrow();
   }
 
   @ParameterizedTest

@@ -22,6 +22,7 @@ import slabwright.site.Site;
 import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 class ReleaseArchiveTest {
@@ -69,7 +70,7 @@ class ReleaseArchiveTest {
     frozen.write(site(), 1);
     assertThat(frozen.read(1)).contains(site());
     assertThat(PlanFile.read(folder.resolve("shed-release-1").resolve("shed.site.json")))
-        .isEqualTo(new PlanFile.Reading.Good(site()));
+        .isEqualTo(Result.ok(site()));
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import slabwright.site.Site;
+import slabwright.units.Result;
 
 /** Every plan dropped into {@code sample-plans} must read, save and read back equal. */
 class SamplePlansTest {
@@ -22,21 +23,21 @@ class SamplePlansTest {
   @ParameterizedTest
   @MethodSource("samples")
   void a_sample_reads_without_fault(Path plan) {
-    assertThat(PlanFile.read(plan)).isInstanceOf(PlanFile.Reading.Good.class);
+    assertThat(PlanFile.read(plan)).isInstanceOf(Result.Ok.class);
   }
 
   @ParameterizedTest
   @MethodSource("samples")
   void a_saved_sample_reads_back_equal(Path plan) {
-    Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
-    PlanFile.Reading again = PlanFile.parse(PlanFile.write(site));
-    assertThat(again).isEqualTo(new PlanFile.Reading.Good(site));
+    Site site = PlanFile.read(plan).orThrow();
+    Result<Site> again = PlanFile.parse(PlanFile.write(site));
+    assertThat(again).isEqualTo(Result.ok(site));
   }
 
   @ParameterizedTest
   @MethodSource("samples")
   void a_sample_says_that_it_is_invented(Path plan) {
-    Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
+    Site site = PlanFile.read(plan).orThrow();
     assertThat(site.note()).contains("invented");
   }
 }

@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.units.Result;
 
 /** The published schema and the reader must agree; the validator is an independent library. */
 class SchemaTest {
@@ -42,7 +43,7 @@ class SchemaTest {
   void what_we_write_with_every_field_in_use_is_valid_under_the_schema() throws IOException {
     String text = PlanFile.write(FullSite.make());
     assertThat(schema().validate(MAPPER.readTree(text))).isEmpty();
-    assertThat(PlanFile.parse(text)).isEqualTo(new PlanFile.Reading.Good(FullSite.make()));
+    assertThat(PlanFile.parse(text)).isEqualTo(Result.ok(FullSite.make()));
   }
 
   @Test

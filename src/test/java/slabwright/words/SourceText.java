@@ -135,10 +135,14 @@ final class SourceText {
   private static final Pattern CODE =
       Pattern.compile("</|/>|^-fx-|=\\\\?\"|\\{[a-z-]+:|^[<@#.]|\\\\\\\\[dsw]|\\(\\?");
 
-  /** The same in every language: the program's and its fonts' names, and symbols of units. */
+  /**
+   * The same in every language: names of the program, its fonts, the system's folders and keys,
+   * symbols of units, and how a day is written in files.
+   */
   private static final Pattern NAME =
       Pattern.compile(
-          "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| (?:sq ft(?:/gal)?|sq in|fl oz)");
+          "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| (?:sq ft(?:/gal)?|sq in|fl oz)"
+              + "|Roaming|Library|Application Support|Delete|yyyy-MM-dd HH:mm");
 
   static boolean isSentence(String text) {
     return !NAME.matcher(text).matches()

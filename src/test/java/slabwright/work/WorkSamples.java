@@ -23,8 +23,7 @@ public final class WorkSamples {
   private WorkSamples() {}
 
   public static Site tramHall() {
-    PlanFile.Reading read = PlanFile.read(Path.of("sample-plans/tram-hall.site.json"));
-    return ((PlanFile.Reading.Good) read).site();
+    return PlanFile.read(Path.of("sample-plans/tram-hall.site.json")).orThrow();
   }
 
   public static WorkPlan plan(Site site) {

@@ -5,9 +5,9 @@ import java.util.Optional;
 import slabwright.site.Site;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.History;
-import slabwright.site.edit.Outcome;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 /**
@@ -95,16 +95,16 @@ public final class Desk {
   }
 
   /** Changes the site, or leaves it and keeps the refusal. */
-  public Outcome push(Edit edit) {
+  public Result<Site> push(Edit edit) {
     preview = Optional.empty();
-    Outcome outcome = edit.apply(site());
-    if (outcome instanceof Outcome.Done done) {
+    Result<Site> outcome = edit.apply(site());
+    if (outcome instanceof Result.Ok<Site> done) {
       refusal = Optional.empty();
       news = Optional.empty();
-      boolean same = done.site().equals(site());
-      set(same ? history : history.push(edit.name(), done.site()), !same);
+      boolean same = done.value().equals(site());
+      set(same ? history : history.push(edit.name(), done.value()), !same);
     } else {
-      refuse(ReadySentence.refusal(((Outcome.Refused) outcome).refusal()));
+      refuse(((Result.Refused<Site>) outcome).refusals().get(0));
     }
     return outcome;
   }

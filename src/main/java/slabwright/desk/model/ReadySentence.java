@@ -2,7 +2,6 @@ package slabwright.desk.model;
 
 import slabwright.units.Message;
 import slabwright.units.Parsed;
-import slabwright.units.Refusal;
 import slabwright.units.Result;
 
 /** Sentences that rooms below still make themselves, as messages. */
@@ -11,11 +10,6 @@ public final class ReadySentence {
 
   public static Message message(String sentence) {
     return Message.of("desk.model.ready-sentence", sentence);
-  }
-
-  public static Refusal refusal(slabwright.site.Refusal r) {
-    return new Refusal(
-        message(r.sentence()), r.place(), r.where().map(p -> new Refusal.Point(p.x(), p.y())));
   }
 
   /** A value, or why there is none. */

@@ -52,7 +52,7 @@ public final class CornerTool implements Tool {
     for (int i = 0; i < p.shape().pieces().size(); i++) {
       if (SegmentGeometry.distance(p.shape().pieces().get(i), t.at()) <= t.reach()) {
         Spot at = Spot.of(t.at());
-        if (bench.desk().push(new OutlineEdit.AddCorner(p.area().id(), i, at)).isDone()) {
+        if (bench.desk().push(new OutlineEdit.AddCorner(p.area().id(), i, at)).isOk()) {
           int corner = i + 1;
           bench.focus().select(new PlanItem.OfCorner(corner));
           drag =

@@ -96,7 +96,7 @@ public final class DoorwayTool implements Tool {
                     ? Message.of("desk.tool.doorway.main-doors")
                     : Message.of("desk.tool.doorway.numbered", number));
     Doorway d = new Doorway(id, name, f.wall(), Length.mm(f.offset()), width, first);
-    if (bench.desk().push(new OutlineEdit.PutDoorway(p.get().area().id(), d)).isDone()) {
+    if (bench.desk().push(new OutlineEdit.PutDoorway(p.get().area().id(), d)).isOk()) {
       bench.focus().select(new PlanItem.OfDoorway(id));
     }
   }

@@ -25,7 +25,7 @@ final class NewFloorArea {
     int n = bench.desk().site().areas().size() + 1;
     String id = NewIds.area(bench.desk().site());
     String name = bench.words().say("desk.tool.floor-name", n);
-    boolean done = bench.desk().push(new SiteEdit.AddArea(made.apply(id, name))).isDone();
+    boolean done = bench.desk().push(new SiteEdit.AddArea(made.apply(id, name))).isOk();
     if (done) {
       bench.focus().selectArea(id);
     }

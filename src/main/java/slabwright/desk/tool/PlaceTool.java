@@ -68,7 +68,7 @@ public final class PlaceTool implements Tool {
 
   private void put(Inlay i) {
     String area = bench.focus().area().orElseThrow().id();
-    if (bench.desk().push(new AreaEdit.PutInlay(area, i)).isDone()) {
+    if (bench.desk().push(new AreaEdit.PutInlay(area, i)).isOk()) {
       bench.focus().select(new PlanItem.OfInlay(i.id()));
     }
   }

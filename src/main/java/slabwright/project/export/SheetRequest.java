@@ -55,7 +55,8 @@ public record SheetRequest(
   }
 
   public static List<PrintedPage> pages(SiteResult done, PaperSize paper) {
-    SheetOptions options = new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()));
+    SheetOptions options =
+        new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()), Words.english());
     return SheetSet.of(done.site(), done.areas(), Optional.of(done.work()), options);
   }
 

@@ -54,7 +54,7 @@ public final class CautionSheet {
               context.say("sheets.caution-sheet.not-computed"), work.air().text(a -> "")));
     }
     rules(blocks);
-    return ColumnPages.of(context.page(), draft, blocks);
+    return ColumnPages.of(context, draft, blocks);
   }
 
   private void air(List<Block> blocks, AirPlan air) {

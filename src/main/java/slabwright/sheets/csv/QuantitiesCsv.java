@@ -27,7 +27,13 @@ public final class QuantitiesCsv {
 
   private QuantitiesCsv(Words words) {
     this.words = words;
-    rows.add(List.of("area", "group", "item", "value", "unit"));
+    rows.add(
+        List.of(
+            words.say("sheets.quantities-csv.area"),
+            words.say("sheets.quantities-csv.group"),
+            words.say("sheets.quantities-csv.item"),
+            words.say("sheets.quantities-csv.value"),
+            words.say("sheets.quantities-csv.unit")));
   }
 
   /** The table of all areas; lengths in mm, areas in mm². */
@@ -47,67 +53,171 @@ public final class QuantitiesCsv {
 
   private void floor(FloorTakeoff t) {
     String id = t.area().id();
-    row(id, "floor", "gross", t.gross().area(), "mm2");
-    row(id, "floor", "net", t.net().area(), "mm2");
-    row(id, "floor", "to be ground", t.ground().area(), "mm2");
-    row(id, "floor", "machine, as found", t.asFound().machine().area(), "mm2");
-    row(id, "floor", "machine, once level", t.levelled().machine().area(), "mm2");
-    row(id, "floor", "hand, as found", t.asFound().hand().area(), "mm2");
-    row(id, "floor", "hand, once level", t.levelled().hand().area(), "mm2");
+    row(
+        id,
+        words.say("sheets.quantities-csv.floor"),
+        words.say("sheets.quantities-csv.gross"),
+        t.gross().area(),
+        "mm2");
+    row(
+        id,
+        words.say("sheets.quantities-csv.floor"),
+        words.say("sheets.quantities-csv.net"),
+        t.net().area(),
+        "mm2");
+    row(
+        id,
+        words.say("sheets.quantities-csv.floor"),
+        words.say("sheets.quantities-csv.to-be-ground"),
+        t.ground().area(),
+        "mm2");
+    row(
+        id,
+        words.say("sheets.quantities-csv.floor"),
+        words.say("sheets.quantities-csv.machine-as-found"),
+        t.asFound().machine().area(),
+        "mm2");
+    row(
+        id,
+        words.say("sheets.quantities-csv.floor"),
+        words.say("sheets.quantities-csv.machine-once-level"),
+        t.levelled().machine().area(),
+        "mm2");
+    row(
+        id,
+        words.say("sheets.quantities-csv.floor"),
+        words.say("sheets.quantities-csv.hand-as-found"),
+        t.asFound().hand().area(),
+        "mm2");
+    row(
+        id,
+        words.say("sheets.quantities-csv.floor"),
+        words.say("sheets.quantities-csv.hand-once-level"),
+        t.levelled().hand().area(),
+        "mm2");
     for (HandWorkKind k : HandWorkKind.values()) {
-      row(id, "hand, as found", words.say(k.word()), t.asFound().handArea(k), "mm2");
+      row(
+          id,
+          words.say("sheets.quantities-csv.hand-as-found"),
+          words.say(k.word()),
+          t.asFound().handArea(k),
+          "mm2");
     }
     for (Zone z : t.zones()) {
       row(
           id,
-          "zone, " + words.say(z.kind()),
+          words.say("sheets.quantities-csv.zone", z.kind()),
           z.mark().map(Mark::id).orElse("slab"),
           z.area(),
           "mm2");
     }
     for (EdgeClass c : EdgeClass.values()) {
-      row(id, "edge", c.word(), t.edgeLength(c), "mm");
+      row(id, words.say("sheets.quantities-csv.edge"), c.word(), t.edgeLength(c), "mm");
     }
     double transitions = t.transitions().stream().mapToDouble(Transition::length).sum();
-    row(id, "edge", "transitions between zones", transitions, "mm");
-    row(id, "edge", "cut-in", t.cutIn(), "mm");
+    row(
+        id,
+        words.say("sheets.quantities-csv.edge"),
+        words.say("sheets.quantities-csv.transitions"),
+        transitions,
+        "mm");
+    row(
+        id,
+        words.say("sheets.quantities-csv.edge"),
+        words.say("sheets.quantities-csv.cut-in"),
+        t.cutIn(),
+        "mm");
     prep(id, t);
   }
 
   private void prep(String id, FloorTakeoff t) {
     for (CutIn c : CutIn.values()) {
-      row(id, "cut-in", words.say(c.words()), c.length(t), "mm");
+      row(id, words.say("sheets.quantities-csv.cut-in"), words.say(c.words()), c.length(t), "mm");
     }
     for (MachineShare m : t.asFound().shares()) {
-      row(id, "machine, as found", m.machine().id(), m.area(), "mm2");
+      row(
+          id,
+          words.say("sheets.quantities-csv.machine-as-found"),
+          m.machine().id(),
+          m.area(),
+          "mm2");
     }
     for (MachineShare m : t.levelled().shares()) {
-      row(id, "machine, once level", m.machine().id(), m.area(), "mm2");
+      row(
+          id,
+          words.say("sheets.quantities-csv.machine-once-level"),
+          m.machine().id(),
+          m.area(),
+          "mm2");
     }
     EdgeTally tally = t.tally();
-    row(id, "corners", "inside", tally.corners().inside().size(), "corners");
-    row(id, "corners", "outside", tally.corners().outside().size(), "corners");
-    row(id, "corners", "free-standing ends", tally.ends().size(), "ends");
-    tally.lines().forEach(l -> row(id, "line", l.kind().word(), l.length(), "mm"));
+    row(
+        id,
+        words.say("sheets.quantities-csv.corners"),
+        words.say("sheets.quantities-csv.inside"),
+        tally.corners().inside().size(),
+        words.say("sheets.quantities-csv.corners"));
+    row(
+        id,
+        words.say("sheets.quantities-csv.corners"),
+        words.say("sheets.quantities-csv.outside"),
+        tally.corners().outside().size(),
+        words.say("sheets.quantities-csv.corners"));
+    row(
+        id,
+        words.say("sheets.quantities-csv.corners"),
+        words.say("sheets.quantities-csv.free-standing-ends"),
+        tally.ends().size(),
+        words.say("sheets.quantities-csv.ends"));
+    tally
+        .lines()
+        .forEach(
+            l ->
+                row(
+                    id,
+                    words.say("sheets.quantities-csv.line"),
+                    l.kind().word(),
+                    l.length(),
+                    "mm"));
   }
 
   private void inlay(String area, PlacedInlay placed) {
     InlayPlan p = placed.plan();
-    String group = "inlay " + placed.inlay().id();
+    String group = words.say("sheets.quantities-csv.inlay", placed.inlay().id());
     for (ColourRegion c : placed.artwork().colours()) {
-      row(area, group, "colour " + c.hex(), c.region().area(), "mm2");
+      row(
+          area,
+          group,
+          words.say("sheets.quantities-csv.colour", c.hex()),
+          c.region().area(),
+          "mm2");
     }
-    row(area, group, "openings", p.openingArea(), "mm2");
-    row(area, group, "blank", p.blankArea(), "mm2");
-    row(area, group, "mask", p.maskArea(), "mm2");
-    row(area, group, "cut length", p.cutLength(), "mm");
-    row(area, group, "loose pieces", p.loosePieces(), "pieces");
-    row(area, group, "roll length", p.rollLength(), "mm");
-    row(area, group, "press band", p.pressBandArea(), "mm2");
-    row(area, group, "skirt", p.skirtArea(), "mm2");
+    row(area, group, words.say("sheets.quantities-csv.openings"), p.openingArea(), "mm2");
+    row(area, group, words.say("sheets.quantities-csv.blank"), p.blankArea(), "mm2");
+    row(area, group, words.say("sheets.quantities-csv.mask"), p.maskArea(), "mm2");
+    row(area, group, words.say("sheets.quantities-csv.cut-length"), p.cutLength(), "mm");
+    row(
+        area,
+        group,
+        words.say("sheets.quantities-csv.loose-pieces"),
+        p.loosePieces(),
+        words.say("sheets.quantities-csv.pieces"));
+    row(area, group, words.say("sheets.quantities-csv.roll-length"), p.rollLength(), "mm");
+    row(area, group, words.say("sheets.quantities-csv.press-band"), p.pressBandArea(), "mm2");
+    row(area, group, words.say("sheets.quantities-csv.skirt"), p.skirtArea(), "mm2");
     for (Panel panel : p.panels().map(x -> x.panels()).orElse(List.of())) {
-      row(area, group, "panel " + panel.name() + " width", panel.box().width(), "mm");
-      row(area, group, "panel " + panel.name() + " height", panel.box().height(), "mm");
+      row(
+          area,
+          group,
+          words.say("sheets.quantities-csv.panel-width", panel.name()),
+          panel.box().width(),
+          "mm");
+      row(
+          area,
+          group,
+          words.say("sheets.quantities-csv.panel-height", panel.name()),
+          panel.box().height(),
+          "mm");
     }
   }
 }

@@ -41,7 +41,7 @@ public final class DayPlanSheet {
     if (days.isEmpty()) {
       String why = plan.days().text(d -> "");
       return ColumnPages.of(
-          context.page(),
+          context,
           draft,
           List.of(
               new Heading(context.say("sheets.day-plan-sheet.no-day-plan")),
@@ -60,7 +60,7 @@ public final class DayPlanSheet {
         .ifPresent(t -> blocks.addAll(new StepList(t, plan.dated(), context).blocks()));
     List<PageDraft> drafts = new ArrayList<>();
     for (List<Ink> inks : ColumnLayout.whole(context.page(), 1, blocks)) {
-      drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks));
+      drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks, context.words()));
     }
     return drafts;
   }

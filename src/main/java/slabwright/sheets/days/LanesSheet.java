@@ -97,7 +97,7 @@ public final class LanesSheet {
     }
     sketch.addInks(cutIn());
     sketch.addInks(AreaInks.outline(area));
-    new OutlineLabels(area, context.units(), sketch).avoidWalls().labelDoorways();
+    new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways();
     for (Lane lane : lanes.lanes()) {
       sketch.addInks(List.of(Stroke.lines(WALK, List.of(lane.walk()))));
       List<Vec> walk = lane.walk().points();

@@ -10,6 +10,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.words.Words;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.JobOutlook;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.ConcentrationCurve;
 import slabwright.work.book.ShopBook;
@@ -34,7 +35,13 @@ public final class WorkJson {
    * give (peaks, means, lanes) is in the records beside them.
    */
   private static final Set<Class<?>> INPUTS_AND_HELPERS =
-      Set.of(Site.class, FloorArea.class, ShopBook.class, ConcentrationCurve.class, LaneGrid.class);
+      Set.of(
+          Site.class,
+          FloorArea.class,
+          ShopBook.class,
+          ConcentrationCurve.class,
+          LaneGrid.class,
+          JobOutlook.class);
 
   /** The work as indented JSON, one object. */
   public static String write(WorkPlan plan, Words words) {
@@ -45,6 +52,7 @@ public final class WorkJson {
     root.put("notice", WorkPlan.NOTICE);
     root.put("shopBook", plan.book().origin());
     root.setAll(new RecordJson(both(INPUTS_AND_HELPERS, STEP_TYPES), words).fields(plan));
+    new OutlookJson(plan, words).addTo(root);
     RecordJson papers = new RecordJson(both(Set.of(AreaWorkPlan.class), STEP_TYPES), words);
     ArrayNode totals = root.putArray("totals");
     for (AreaWorkPlan w : plan.areas()) {

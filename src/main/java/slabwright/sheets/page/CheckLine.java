@@ -18,16 +18,15 @@ final class CheckLine {
   }
 
   /** The line with its left end at the point, and what it says above it. */
-  static List<Ink> at(Vec at, PaperSize paper, TypeSizes type) {
+  static List<Ink> at(Vec at, SheetContext context) {
+    PaperSize paper = context.page().paper();
+    TypeSizes type = context.type();
     double length = length(paper);
     double bar = 1.5;
     Vec end = at.plus(new Vec(length, 0));
     Line left = Line.of(at.plus(new Vec(0, -bar)), at.plus(new Vec(0, bar)));
     Line right = Line.of(end.plus(new Vec(0, -bar)), end.plus(new Vec(0, bar)));
-    String words =
-        "this line measures "
-            + (paper.inches() ? "4 in" : "100 mm")
-            + "; if not, print again at full size";
+    String words = context.say("sheets.check-line.measures", paper.inches() ? "4 in" : "100 mm");
     Vec middle = at.plus(new Vec(length / 2, -1.5));
     return List.of(
         Stroke.lines(Pen.of(0.35, Palette.INK), List.of(Line.of(at, end))),

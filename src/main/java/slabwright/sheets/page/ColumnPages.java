@@ -8,21 +8,21 @@ import slabwright.drawing.Ink;
 public final class ColumnPages {
   private ColumnPages() {}
 
-  public static List<PageDraft> of(PageFrame page, PageDraft draft, List<Block> blocks) {
-    double width = page.paper().width();
-    return of(page, draft, width < 300 ? 2 : width < 500 ? 3 : 4, blocks);
+  public static List<PageDraft> of(SheetContext context, PageDraft draft, List<Block> blocks) {
+    double width = context.page().paper().width();
+    return of(context, draft, width < 300 ? 2 : width < 500 ? 3 : 4, blocks);
   }
 
   /** Fewer, wider columns, for papers that people read and sign. */
-  public static List<PageDraft> wide(PageFrame page, PageDraft draft, List<Block> blocks) {
-    return of(page, draft, page.paper().width() < 500 ? 2 : 3, blocks);
+  public static List<PageDraft> wide(SheetContext context, PageDraft draft, List<Block> blocks) {
+    return of(context, draft, context.page().paper().width() < 500 ? 2 : 3, blocks);
   }
 
   private static List<PageDraft> of(
-      PageFrame page, PageDraft draft, int columns, List<Block> blocks) {
+      SheetContext context, PageDraft draft, int columns, List<Block> blocks) {
     List<PageDraft> drafts = new ArrayList<>();
-    for (List<Ink> inks : ColumnLayout.whole(page, columns, blocks)) {
-      drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks));
+    for (List<Ink> inks : ColumnLayout.whole(context.page(), columns, blocks)) {
+      drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks, context.words()));
     }
     return drafts;
   }

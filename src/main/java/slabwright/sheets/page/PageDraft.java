@@ -3,6 +3,7 @@ package slabwright.sheets.page;
 import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.Ink;
+import slabwright.words.Words;
 
 /**
  * A page before its number among all pages is known.
@@ -28,8 +29,8 @@ public record PageDraft(
   }
 
   /** The page that goes on from this one, without its drawing. */
-  public PageDraft continued(List<Ink> v) {
-    String more = title.endsWith("continued") ? title : title + ", continued";
+  public PageDraft continued(List<Ink> v, Words words) {
+    String more = words.say("sheets.page-draft.continued", title);
     return new PageDraft(numeral, more, subtitle, area, Optional.empty(), v);
   }
 }

@@ -12,7 +12,7 @@ public final class Paginator {
 
   public static List<PrintedPage> paginate(
       List<PageDraft> drafts, SheetContext context, TitleBlockText issue) {
-    TitleBlock furniture = new TitleBlock(context.page(), issue, context.units());
+    TitleBlock furniture = new TitleBlock(context, issue);
     PaperSize paper = context.page().paper();
     List<PrintedPage> pages = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {

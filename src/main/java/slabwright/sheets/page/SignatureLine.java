@@ -11,7 +11,12 @@ import slabwright.drawing.TextMeasure;
 import slabwright.shape.Vec;
 
 /** A line to sign and date on, with who signs under it. */
-public record SignatureLine(String who) implements Block {
+public record SignatureLine(String who, String date) implements Block {
+  /** With the word for the date in the sheet's language. */
+  public static SignatureLine of(String who, SheetContext context) {
+    return new SignatureLine(who, context.say("sheets.signature-line.date"));
+  }
+
   @Override
   public List<Slice> slices(TypeSizes type, double width) {
     double k = type.k();
@@ -23,7 +28,7 @@ public record SignatureLine(String who) implements Block {
     inks.add(Stroke.line(pen, new Vec(split, y), new Vec(width, y)));
     String shown = TextMeasure.fitted(who, type.small(), split - 4);
     inks.add(Text.start(new Vec(0, y + 3.6 * k), shown, type.small()));
-    inks.add(Text.start(new Vec(split, y + 3.6 * k), "date", type.small()));
+    inks.add(Text.start(new Vec(split, y + 3.6 * k), date, type.small()));
     return List.of(new Slice(y + 6 * k, false, inks));
   }
 }

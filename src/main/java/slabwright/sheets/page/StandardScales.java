@@ -22,7 +22,7 @@ public final class StandardScales {
   /** The usual architectural scales of feet and inches. */
   private static final List<Scale> IMPERIAL =
       List.of(
-          new Scale("full size", 1),
+          Scale.fullSize(),
           Scale.toTheFoot("3", 3),
           Scale.toTheFoot("1 1/2", 1.5),
           Scale.toTheFoot("1", 1),

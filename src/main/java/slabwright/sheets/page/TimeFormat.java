@@ -1,6 +1,7 @@
 package slabwright.sheets.page;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import slabwright.words.Words;
@@ -18,6 +19,11 @@ public record TimeFormat(Words words) {
     return dated
         ? pattern(words.say("sheets.time-format.day-as-java-pattern")).format(t)
         : words.say("sheets.time-format.numbered-day", number(t));
+  }
+
+  /** A day with its year, as a paper is dated. */
+  String date(LocalDate day) {
+    return pattern(words.say("sheets.time-format.date-as-java-pattern")).format(day);
   }
 
   private DateTimeFormatter pattern(String pattern) {

@@ -12,7 +12,6 @@ import slabwright.drawing.TextStyle;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
-import slabwright.units.UnitSystem;
 
 /** What is the same on every page: the frame, the header and the title block. */
 final class TitleBlock {
@@ -21,13 +20,13 @@ final class TitleBlock {
   private final PageFrame page;
   private final TypeSizes type;
   private final TitleBlockText issue;
-  private final UnitSystem units;
+  private final SheetContext context;
 
-  TitleBlock(PageFrame page, TitleBlockText issue, UnitSystem units) {
-    this.page = page;
+  TitleBlock(SheetContext context, TitleBlockText issue) {
+    this.context = context;
+    this.page = context.page();
     this.type = page.type();
     this.issue = issue;
-    this.units = units;
   }
 
   List<Ink> draw(PageDraft draft, int number, int of) {
@@ -38,7 +37,11 @@ final class TitleBlock {
     fields(inks, draft);
     Bounds t = page.titleBlock();
     Vec corner = new Vec(t.maxX() - PAD, t.maxY() - PAD);
-    inks.add(Text.end(corner, number + " of " + of, type.strong().sized(4 * type.k())));
+    inks.add(
+        Text.end(
+            corner,
+            context.say("sheets.title-block.of", number, of),
+            type.strong().sized(4 * type.k())));
     return inks;
   }
 
@@ -90,7 +93,7 @@ final class TitleBlock {
             s ->
                 inks.addAll(
                     PrintedScaleBar.at(
-                        new Vec(x + 1, t.maxY() - 7 * k), s, units, room * 0.9, type)));
+                        new Vec(x + 1, t.maxY() - 7 * k), s, context.units(), room * 0.9, type)));
   }
 
   private double fieldsX() {
@@ -98,15 +101,32 @@ final class TitleBlock {
     return t.minX() + 0.335 * t.width();
   }
 
+  private String area(PageDraft draft) {
+    return draft.area().isEmpty() ? context.say("sheets.title-block.whole-site") : draft.area();
+  }
+
+  private String scale(PageDraft draft) {
+    return draft
+        .scale()
+        .map(s -> context.words().say(s.name()))
+        .orElseGet(() -> context.say("sheets.title-block.no-drawing"));
+  }
+
+  private String release() {
+    return issue.release() == 0
+        ? context.say("sheets.title-block.draft")
+        : Integer.toString(issue.release());
+  }
+
   private void fields(List<Ink> inks, PageDraft draft) {
     Bounds t = page.titleBlock();
     double k = type.k();
     String[][] fields = {
-      {"area", draft.area().isEmpty() ? "whole site" : draft.area()},
-      {"scale", draft.scale().map(Scale::words).orElse("no drawing")},
-      {"paper", page.paper().word()},
-      {"release", issue.releaseWords()},
-      {"date", issue.dateWords()}
+      {context.say("sheets.title-block.area"), area(draft)},
+      {context.say("sheets.title-block.scale"), scale(draft)},
+      {context.say("sheets.title-block.paper"), page.paper().word()},
+      {context.say("sheets.title-block.release"), release()},
+      {context.say("sheets.title-block.date"), context.times().date(issue.date())}
     };
     double[] shares = {0.3, 0.23, 0.13, 0.13, 0.21};
     double x = fieldsX();
@@ -119,6 +139,6 @@ final class TitleBlock {
       inks.add(Text.start(new Vec(x, t.minY() + 14 * k), words, style));
       x += wide;
     }
-    inks.addAll(CheckLine.at(new Vec(fieldsX(), t.maxY() - 6.2 * k), page.paper(), type));
+    inks.addAll(CheckLine.at(new Vec(fieldsX(), t.maxY() - 6.2 * k), context));
   }
 }

@@ -75,10 +75,9 @@ final class BlankOffsets {
   String sentence(SheetContext context) {
     Vec left = hit(middle, new Vec(-1, 0));
     Vec below = hit(middle, new Vec(0, -1));
-    return "The middle of the graphic lies "
-        + context.length(left.distanceTo(middle))
-        + " square off the wall to its left and "
-        + context.length(below.distanceTo(middle))
-        + " off the wall below it, as this sheet is read.";
+    return context.say(
+        "sheets.blank-offsets.middle",
+        context.length(left.distanceTo(middle)),
+        context.length(below.distanceTo(middle)));
   }
 }

@@ -43,7 +43,7 @@ public record PlacementColumn(
   List<Block> blocks() {
     SwingTieTable table = new SwingTieTable(settingOut, context);
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Where it lies"));
+    blocks.add(new Heading(context.say("sheets.placement-column.where")));
     blocks.add(new Paragraph(offsets.sentence(context)));
     readings()
         .forEach(
@@ -52,16 +52,13 @@ public record PlacementColumn(
                     new Paragraph((r.upright() ? "✓ " : "! ") + context.words().say(r.said()))));
     underneath(blocks);
     blocks.add(new Gap(2));
-    blocks.add(new Heading("Swing two tapes to each panel corner"));
+    blocks.add(new Heading(context.say("sheets.placement-column.swing")));
     blocks.add(table.ties());
-    blocks.add(
-        new Paragraph(
-            "Corners are numbered on the plan. ± is one standard deviation by the stated tape error"
-                + " (common practice: 3 mm and 0.02 %). Check:"));
+    blocks.add(new Paragraph(context.say("sheets.placement-column.how-to-read")));
     blocks.add(table.diagonals());
     blocks.add(new Gap(2));
-    blocks.add(new Heading("Key"));
-    blocks.add(key(placed));
+    blocks.add(new Heading(context.say("sheets.placement-column.key")));
+    blocks.add(key(placed, context));
     return blocks;
   }
 
@@ -85,21 +82,30 @@ public record PlacementColumn(
     Region openings = placed.plan().openings().map(toSite);
     for (MarkUnderInlay u :
         MarkUnderInlay.of(takeoff.area().marks(), Region.of(blank), openings, AreaInks.TOLERANCE)) {
-      String how = u.stands() ? "stands in the way" : "lies under it: dye takes differently there";
-      blocks.add(new Paragraph("! " + u.mark().name() + " " + how + "."));
+      String name = u.mark().name();
+      blocks.add(
+          new Paragraph(
+              u.stands()
+                  ? context.say("sheets.placement-column.stands", name)
+                  : context.say("sheets.placement-column.lies-under", name)));
     }
   }
 
   /** What the lines and colours of the plan mean. */
-  public static Block key(PlacedInlay placed) {
+  public static Block key(PlacedInlay placed, SheetContext context) {
     List<KeyBlock.Entry> entries = new ArrayList<>();
     for (Stencil s : placed.plan().stencils().stencils()) {
-      entries.add(KeyBlock.look(DyeStyle.flat(s.colour()), "dye " + s.layer() + ", " + s.colour()));
+      entries.add(
+          KeyBlock.look(
+              DyeStyle.flat(s.colour()),
+              context.say("sheets.placement-column.dye", s.layer(), s.colour())));
     }
-    entries.add(KeyBlock.line(Pen.of(0.4, Palette.INK), "blank: outer edge of the vinyl"));
-    entries.add(KeyBlock.line(StencilInks.seamPen(), "seam of two panels"));
-    entries.add(KeyBlock.line(StencilInks.skirtPen(), "paper skirt, out to the overspray reach"));
-    entries.add(KeyBlock.line(MarkStyles.WAY_IN, "way in"));
+    entries.add(
+        KeyBlock.line(Pen.of(0.4, Palette.INK), context.say("sheets.placement-column.blank")));
+    entries.add(KeyBlock.line(StencilInks.seamPen(), context.say("sheets.placement-column.seam")));
+    entries.add(
+        KeyBlock.line(StencilInks.skirtPen(), context.say("sheets.placement-column.skirt")));
+    entries.add(KeyBlock.line(MarkStyles.WAY_IN, context.say("sheets.placement-column.way-in")));
     return KeyBlock.of(entries);
   }
 }

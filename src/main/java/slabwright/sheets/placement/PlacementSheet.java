@@ -82,13 +82,12 @@ public final class PlacementSheet {
 
   public List<PageDraft> drafts() {
     String subtitle =
-        inlay.name()
-            + " · "
-            + inlay.graphic()
-            + " · "
-            + context.length(inlay.width().mm())
-            + " wide";
-    return sheet("3", "Inlay placement and setting out", subtitle)
+        context.say(
+            "sheets.placement-sheet.subtitle",
+            inlay.name(),
+            inlay.graphic(),
+            context.length(inlay.width().mm()));
+    return sheet("3", context.say("sheets.placement-sheet.title"), subtitle)
         .drafts(
             s -> {
               draw(s);
@@ -127,7 +126,7 @@ public final class PlacementSheet {
     sketch.addInks(List.of(Stroke.rings(Pen.of(0.4, Palette.INK), List.of(blank))));
     sketch.addInks(AreaInks.outline(area));
     sketch.keepOffWhole(blank).keepOff(List.of(blank));
-    new OutlineLabels(area, context.units(), sketch).avoidWalls().labelDoorways();
+    new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways();
     offsets.draw(sketch, context);
     reading(sketch);
   }
@@ -184,6 +183,9 @@ public final class PlacementSheet {
     Vec at = new Vec(right + off, b.middle().y());
     sketch.placeSign(Symbol.of(Symbol.Kind.NEEDLE, at, 9, Palette.INK).turned(inlay.turn()));
     TextStyle style = context.type().strong().sized(2.8 * context.type().k());
-    sketch.placeLabel(PlanLabel.of(at, "reads up this way", style).nearBy(10).on(Palette.WHITE));
+    sketch.placeLabel(
+        PlanLabel.of(at, context.say("sheets.placement-sheet.reads-up"), style)
+            .nearBy(10)
+            .on(Palette.WHITE));
   }
 }

@@ -2,7 +2,6 @@ package slabwright.sheets.placement;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import slabwright.inlay.settingout.KnownCorner;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.settingout.SettingOutMethod;
@@ -11,6 +10,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.units.Message;
 
 /** How every panel corner is found with two tapes, and the diagonals that check it. */
 record SwingTieTable(SettingOut settingOut, SheetContext context) {
@@ -27,9 +27,9 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
     return TableBlock.of(
         List.of(
             TableColumn.narrow(""),
-            TableColumn.words("panel corner, side of the baseline"),
-            TableColumn.number("first tape"),
-            TableColumn.number("second tape"),
+            TableColumn.words(context.say("sheets.swing-tie-table.panel-corner")),
+            TableColumn.number(context.say("sheets.swing-tie-table.first-tape")),
+            TableColumn.number(context.say("sheets.swing-tie-table.second-tape")),
             TableColumn.number("±")),
         rows);
   }
@@ -37,32 +37,40 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
   private List<TableCell> fix(SettingOutPoint p) {
     if (p.fix() instanceof SettingOutMethod.SwingTies t) {
       return List.of(
-          TableCell.of(
-              context.words().say(p.name()) + "; " + side(t.side(), t.first(), t.second())),
+          TableCell.of(tied(p.name(), t)),
           TableCell.of(from(t.first(), t.fromFirst())),
           TableCell.of(from(t.second(), t.fromSecond())),
           TableCell.of(error(t.error())));
     } else if (p.fix() instanceof SettingOutMethod.Offset o) {
       return List.of(
-          TableCell.of(
-              context.words().say(p.name())
-                  + "; square off, "
-                  + side(o.side(), o.first(), o.second())),
-          TableCell.of("along " + context.length(o.along())),
-          TableCell.of("out " + context.length(o.out())),
+          TableCell.of(squared(p.name(), o)),
+          TableCell.of(context.say("sheets.swing-tie-table.along", context.length(o.along()))),
+          TableCell.of(context.say("sheets.swing-tie-table.out", context.length(o.out()))),
           TableCell.of(error(o.error())));
     }
     return List.of(
-        TableCell.of(
-            context.words().say(p.name()) + ": not in sight of two corners; add a corner that is"),
+        TableCell.of(context.say("sheets.swing-tie-table.not-in-sight", p.name())),
         TableCell.of("–"),
         TableCell.of("–"),
         TableCell.of("–"));
   }
 
-  private static String side(SettingOutMethod.Hand hand, KnownCorner first, KnownCorner second) {
-    String word = hand.name().toLowerCase(Locale.ROOT);
-    return word + " of " + first.number() + " → " + second.number();
+  private String tied(Message name, SettingOutMethod.SwingTies t) {
+    int first = t.first().number();
+    int second = t.second().number();
+    return switch (t.side()) {
+      case LEFT -> context.say("sheets.swing-tie-table.left", name, first, second);
+      case RIGHT -> context.say("sheets.swing-tie-table.right", name, first, second);
+    };
+  }
+
+  private String squared(Message name, SettingOutMethod.Offset o) {
+    int first = o.first().number();
+    int second = o.second().number();
+    return switch (o.side()) {
+      case LEFT -> context.say("sheets.swing-tie-table.square-left", name, first, second);
+      case RIGHT -> context.say("sheets.swing-tie-table.square-right", name, first, second);
+    };
   }
 
   private String from(KnownCorner corner, double length) {
@@ -87,8 +95,8 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
     return TableBlock.of(
         List.of(
             TableColumn.narrow(""),
-            TableColumn.words("panel"),
-            TableColumn.number("both diagonals measure")),
+            TableColumn.words(context.say("sheets.swing-tie-table.panel")),
+            TableColumn.number(context.say("sheets.swing-tie-table.both-diagonals"))),
         rows);
   }
 }

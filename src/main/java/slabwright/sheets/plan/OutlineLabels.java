@@ -13,11 +13,10 @@ import slabwright.figures.AreaInks;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.sheets.page.SheetContext;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineShape;
-import slabwright.units.LengthFormat;
-import slabwright.units.UnitSystem;
 
 /** Dimensions, doorway names and way-in arrows around a floor area's outline. */
 public final class OutlineLabels {
@@ -25,14 +24,14 @@ public final class OutlineLabels {
 
   private final FloorArea area;
   private final OutlineShape shape;
-  private final UnitSystem units;
+  private final SheetContext context;
   private final PlanComposer sketch;
   private final double outside;
 
-  public OutlineLabels(FloorArea area, UnitSystem units, PlanComposer sketch) {
+  public OutlineLabels(FloorArea area, SheetContext context, PlanComposer sketch) {
     this.area = area;
     this.shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
-    this.units = units;
+    this.context = context;
     this.sketch = sketch;
     this.outside = shape.floorOnLeft() ? -1 : 1;
   }
@@ -46,8 +45,11 @@ public final class OutlineLabels {
   public OutlineLabels labelDoorways() {
     for (Doorway d : area.doorways()) {
       Line line = LabelCandidates.chord(shape.doorway(d));
+      String width = context.length(d.width().mm());
       String words =
-          (d.wayIn() ? "way in · " : "") + d.name() + " " + LengthFormat.show(d.width(), units);
+          d.wayIn()
+              ? context.say("sheets.outline-labels.way-in", d.name(), width)
+              : context.say("sheets.outline-labels.doorway", d.name(), width);
       beside(line, words, d.wayIn() ? Palette.RED : Palette.SOFT);
       if (d.wayIn()) {
         arrow(line);
@@ -112,6 +114,6 @@ public final class OutlineLabels {
   }
 
   private String show(double mm) {
-    return LengthFormat.show(mm, units);
+    return context.length(mm);
   }
 }

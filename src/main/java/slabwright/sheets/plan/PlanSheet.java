@@ -45,7 +45,7 @@ public record PlanSheet(
     inks.addAll(columns.get(0));
     List<PageDraft> drafts = new ArrayList<>();
     drafts.add(draft.withInks(inks));
-    columns.stream().skip(1).forEach(c -> drafts.add(draft.continued(c)));
+    columns.stream().skip(1).forEach(c -> drafts.add(draft.continued(c, context.words())));
     return drafts;
   }
 
@@ -53,23 +53,23 @@ public record PlanSheet(
     List<PageDraft> drafts = new ArrayList<>();
     for (int row = 0; row < plan.down(); row++) {
       for (int column = 0; column < plan.across(); column++) {
-        String which = plan.tiled() ? ", tile " + tileName(plan, column, row) : "";
+        String named = plan.tiled() ? tileTitle(plan, column, row) : title;
         List<Ink> inks = new ArrayList<>(tile(plan, column, row, draw));
         inks.addAll(JoinMarks.of(plan, column, row));
-        drafts.add(draft(title + which, plan.scale()).withInks(inks));
+        drafts.add(draft(named, plan.scale()).withInks(inks));
       }
     }
     int n = context.page().paper().width() > 400 ? 3 : 2;
     for (List<Ink> page : ColumnLayout.whole(context.page(), n, blocks)) {
-      drafts.add(draft(title, plan.scale()).continued(page));
+      drafts.add(draft(title, plan.scale()).continued(page, context.words()));
     }
     return drafts;
   }
 
-  /** A letter for the row and a number for the column, such as A1. */
-  private static String tileName(PlanTiling plan, int column, int row) {
+  /** With a letter for the row and a number for the column, such as A1. */
+  private String tileTitle(PlanTiling plan, int column, int row) {
     String name = Character.toString('A' + row) + (column + 1);
-    return name + " of " + plan.across() + " × " + plan.down();
+    return context.say("sheets.plan-sheet.tile", title, name, plan.across(), plan.down());
   }
 
   private List<Ink> tile(PlanTiling plan, int column, int row, Consumer<PlanComposer> draw) {

@@ -8,32 +8,39 @@ import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.OutlineShape;
+import slabwright.words.Words;
 
 /** What people call an edge: the wall at the top, the foot of the counter. */
 final class EdgeName {
   private final FloorArea area;
   private final OutlineShape shape;
+  private final Words words;
 
-  EdgeName(FloorArea area) {
+  EdgeName(FloorArea area, Words words) {
+    this.words = words;
     this.area = area;
     this.shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
   }
 
   String of(Edge edge) {
     return switch (edge.kind()) {
-      case WALL, OPEN_EDGE, KERB -> edge.kind().word() + piece(edge);
-      case DOORWAY -> "threshold, " + doorway(edge);
-      case ISLAND, BOOTH, COLUMN, TOP_OR_STEP -> "foot of " + mark(edge);
+      case WALL, OPEN_EDGE, KERB -> piece(edge);
+      case DOORWAY -> words.say("sheets.edge-name.threshold", doorway(edge));
+      case ISLAND, BOOTH, COLUMN, TOP_OR_STEP -> words.say("sheets.edge-name.foot", mark(edge));
     };
   }
 
   private String piece(Edge edge) {
     if (edge.piece().isEmpty()) {
-      return "";
+      return edge.kind().word();
     }
     int i = edge.piece().getAsInt();
     Line line = shape.pieces().get(i);
-    return ", " + SideName.of(line, shape.floorOnLeft()) + " (piece " + (i + 1) + ")";
+    return words.say(
+        "sheets.edge-name.piece",
+        edge.kind().word(),
+        SideName.of(line, shape.floorOnLeft()),
+        i + 1);
   }
 
   private String doorway(Edge edge) {

@@ -52,7 +52,7 @@ final class HandWorkDrawing {
     for (Obstacle s : takeoff.standing()) {
       sketch.keepOff(s.region().rings());
     }
-    new OutlineLabels(area, context.units(), sketch).avoidWalls().labelDoorways().placeDimensions();
+    new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways().placeDimensions();
     for (HandWorkPiece p : takeoff.asFound().pieces(HandWorkKind.CORNER)) {
       sketch.placeSign(corner(p.place()));
     }
@@ -91,7 +91,8 @@ final class HandWorkDrawing {
         Vec at = way.pass().get().where();
         done.add(at);
         sketch.addInks(List.of(Stroke.lines(MarkStyles.GAP, List.of(way.pass().get().across()))));
-        String words = "gap " + context.length(way.pass().get().width());
+        String words =
+            context.say("sheets.hand-work-drawing.gap", context.length(way.pass().get().width()));
         sketch.placeLabel(PlanLabel.of(at, words, style).nearBy(4).on(Palette.WHITE));
       }
     }
@@ -103,19 +104,25 @@ final class HandWorkDrawing {
     if (!takeoff.asFound().pieces(HandWorkKind.TRENCH).isEmpty()) {
       entries.add(
           KeyBlock.look(
-              MarkStyles.of(MarkType.TRENCH),
-              "trench of new concrete: grind flush before the machine crosses"));
+              MarkStyles.of(MarkType.TRENCH), context.say("sheets.hand-work-drawing.trench-key")));
     }
     List<MachineShare> shares = ways.takeoff().asFound().shares();
     for (int i = 0; i < shares.size(); i++) {
-      String words = shares.size() == 1 ? "machine floor" : shares.get(i).machine().name();
+      String words =
+          shares.size() == 1
+              ? context.say("sheets.hand-work-drawing.machine-floor")
+              : shares.get(i).machine().name();
       entries.add(KeyBlock.look(i == 0 ? MarkStyles.MACHINE : MarkStyles.share(i), words));
     }
     takeoff.standing().stream()
         .map(s -> s.mark().kind().type())
         .distinct()
         .forEach(
-            t -> entries.add(KeyBlock.look(MarkStyles.of(t), t.word() + ", stands on the floor")));
+            t ->
+                entries.add(
+                    KeyBlock.look(
+                        MarkStyles.of(t),
+                        context.say("sheets.hand-work-drawing.stands", t.word()))));
     signs(entries);
     return KeyBlock.of(entries);
   }
@@ -123,21 +130,23 @@ final class HandWorkDrawing {
   private String hand() {
     double strip = area.machines().stream().mapToDouble(Machine::strip).min().orElse(0);
     return strip > 0
-        ? "by hand: edge strip " + context.length(strip) + ", corners, pockets"
-        : "by hand";
+        ? context.say("sheets.hand-work-drawing.edge-strip-by-hand", context.length(strip))
+        : context.say("sheets.hand-work-drawing.by-hand");
   }
 
   private void signs(List<KeyBlock.Entry> entries) {
     if (!takeoff.asFound().pieces(HandWorkKind.CORNER).isEmpty()) {
       entries.add(
           KeyBlock.sign(
-              Symbol.Kind.LOOK, Palette.AMBER, "corner that the grinding head can’t reach"));
+              Symbol.Kind.LOOK, Palette.AMBER, context.say("sheets.hand-work-drawing.corner")));
     }
     if (!ways.takeoff().tally().ends().isEmpty()) {
-      entries.add(KeyBlock.sign(Symbol.Kind.LOOK, Palette.PURPLE, "free-standing end to go round"));
+      entries.add(
+          KeyBlock.sign(
+              Symbol.Kind.LOOK, Palette.PURPLE, context.say("sheets.hand-work-drawing.end")));
     }
     if (ways.pockets().stream().anyMatch(w -> w.pass().isPresent())) {
-      entries.add(KeyBlock.line(MarkStyles.GAP, "narrowest pass to a pocket"));
+      entries.add(KeyBlock.line(MarkStyles.GAP, context.say("sheets.hand-work-drawing.gap-key")));
     }
   }
 }

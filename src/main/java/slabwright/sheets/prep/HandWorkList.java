@@ -33,7 +33,7 @@ final class HandWorkList {
     this.words = words;
     this.takeoff = ways.takeoff();
     this.units = units;
-    this.names = new EdgeName(takeoff.area());
+    this.names = new EdgeName(takeoff.area(), words);
     this.strips = ways.strips();
   }
 
@@ -56,7 +56,7 @@ final class HandWorkList {
                 .filter(t -> t.above().equals(mark) || t.below().filter(mark::equals).isPresent())
                 .flatMap(t -> t.lines().stream())
                 .toList();
-        items.add(strip("floor along " + mark.name(), s, lines));
+        items.add(strip(words.say("sheets.hand-work-list.floor-along", mark.name()), s, lines));
       }
     }
     return items;
@@ -88,17 +88,21 @@ final class HandWorkList {
     GrindingSplit g = takeoff.asFound();
     List<HandWorkItem> items = new ArrayList<>(trenches());
     for (HandWorkPiece p : g.pieces(HandWorkKind.HAND_ONLY)) {
-      items.add(HandWorkItem.piece(at(p.place()) + ", hand tools only", p.area(), p.place()));
+      items.add(
+          HandWorkItem.piece(
+              words.say("sheets.hand-work-list.hand-tools-only", at(p.place())),
+              p.area(),
+              p.place()));
     }
     List<HandWorkPiece> pockets = new ArrayList<>(g.pieces(HandWorkKind.POCKET));
     pockets.sort(Comparator.comparingDouble(p -> -p.area()));
     for (HandWorkPiece p : pockets) {
-      items.add(HandWorkItem.piece("pocket out of reach", p.area(), p.place()));
+      items.add(HandWorkItem.piece(words.say("sheets.hand-work-list.pocket"), p.area(), p.place()));
     }
     List<HandWorkPiece> corners = g.pieces(HandWorkKind.CORNER);
     if (!corners.isEmpty()) {
-      String count = corners.size() + (corners.size() == 1 ? " corner" : " corners");
-      items.add(HandWorkItem.sum(count + ", ringed on the plan", g.handArea(HandWorkKind.CORNER)));
+      String count = words.say("sheets.hand-work-list.corners", corners.size());
+      items.add(HandWorkItem.sum(count, g.handArea(HandWorkKind.CORNER)));
     }
     return items;
   }
@@ -112,9 +116,16 @@ final class HandWorkList {
           left.stream().filter(p -> t.region().contains(p.place())).toList();
       left.removeAll(parts);
       for (int i = 0; i < parts.size(); i++) {
-        String part = parts.size() == 1 ? size(t) : ", part " + (i + 1) + " of " + parts.size();
         String what =
-            t.mark().name() + ", " + words.say(t.state()) + part + ": " + words.say(t.due());
+            parts.size() == 1
+                ? whole(t)
+                : words.say(
+                    "sheets.hand-work-list.part-of-trench",
+                    t.mark().name(),
+                    t.state(),
+                    t.due(),
+                    i + 1,
+                    parts.size());
         items.add(HandWorkItem.piece(what, parts.get(i).area(), parts.get(i).place()));
       }
     }
@@ -122,10 +133,17 @@ final class HandWorkList {
     return items;
   }
 
-  private String size(TrenchWork t) {
+  private String whole(TrenchWork t) {
+    String name = t.mark().name();
     return t.length().isPresent() && t.width().isPresent()
-        ? ", " + show(t.length().getAsDouble()) + " × " + show(t.width().getAsDouble())
-        : "";
+        ? words.say(
+            "sheets.hand-work-list.measured-trench",
+            name,
+            t.state(),
+            t.due(),
+            show(t.length().getAsDouble()),
+            show(t.width().getAsDouble()))
+        : words.say("sheets.hand-work-list.trench", name, t.state(), t.due());
   }
 
   private String show(double mm) {
@@ -138,7 +156,7 @@ final class HandWorkList {
         .filter(z -> z.mark().isPresent() && z.region().contains(p))
         .map(HandWorkList::name)
         .findFirst()
-        .orElse("floor");
+        .orElseGet(() -> words.say("sheets.hand-work-list.floor"));
   }
 
   private static String name(Zone z) {

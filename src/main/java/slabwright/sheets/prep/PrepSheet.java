@@ -48,7 +48,7 @@ public final class PrepSheet {
         new PlanSheet(
             context,
             "2",
-            "Prep and hand work",
+            context.say("sheets.prep-sheet.title"),
             subtitle(),
             area.name(),
             CoordinateFrame.SITE,
@@ -57,31 +57,31 @@ public final class PrepSheet {
     PageDraft more =
         new PageDraft(
             "2",
-            "Prep: machines, ways and edges",
+            context.say("sheets.prep-sheet.more-title"),
             subtitle(),
             area.name(),
             Optional.empty(),
             List.of());
-    drafts.addAll(ColumnPages.of(context.page(), more, new PrepTables(ways, context).blocks()));
+    drafts.addAll(ColumnPages.of(context, more, new PrepTables(ways, context).blocks()));
     return drafts;
   }
 
   private String subtitle() {
     if (area.machines().isEmpty()) {
-      return "No machine is named on the plan: all floor is ground by hand";
+      return context.say("sheets.prep-sheet.no-machine");
     }
     String machines =
         area.machines().stream()
-            .map(m -> m.name() + " (strip " + context.length(m.strip()) + ")")
+            .map(m -> context.say("sheets.prep-sheet.machine", m.name(), context.length(m.strip())))
             .collect(Collectors.joining(", "));
     String from =
         area.doorways().stream()
             .filter(Doorway::wayIn)
             .map(Doorway::name)
             .collect(Collectors.joining(", "));
-    return "Hatched floor is ground by hand, the rest by "
-        + machines
-        + (from.isEmpty() ? "; no way in is marked" : " · way in: " + from);
+    return from.isEmpty()
+        ? context.say("sheets.prep-sheet.subtitle-no-way-in", machines)
+        : context.say("sheets.prep-sheet.subtitle", machines, from);
   }
 
   private void draw(PlanComposer sketch) {
@@ -114,17 +114,15 @@ public final class PrepSheet {
 
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("By hand, to tick off"));
+    blocks.add(new Heading(context.say("sheets.prep-sheet.list")));
     blocks.add(table());
     blocks.add(new Gap(3));
-    blocks.add(new Heading("Key"));
+    blocks.add(new Heading(context.say("sheets.prep-sheet.key")));
     blocks.add(key());
     blocks.add(new Gap(3));
     blocks.add(
         new CautionBlock(
-            "Dust",
-            "Dry grinding of concrete sets free crystalline silica. Shroud and collector on every"
-                + " grinder; see sheet 7. Local rules and the makers’ instructions come first."));
+            context.say("sheets.prep-sheet.dust"), context.say("sheets.prep-sheet.dust-caution")));
     return blocks;
   }
 
@@ -151,8 +149,8 @@ public final class PrepSheet {
     return List.of(
         TableColumn.narrow(""),
         TableColumn.narrow(""),
-        TableColumn.words("what"),
-        TableColumn.number("edge"),
+        TableColumn.words(context.say("sheets.prep-sheet.what")),
+        TableColumn.number(context.say("sheets.prep-sheet.edge")),
         TableColumn.number(context.areaUnit()));
   }
 
@@ -161,7 +159,7 @@ public final class PrepSheet {
     return List.of(
         TableCell.of(""),
         TableCell.of(""),
-        TableCell.of("Total, edges and hand work"),
+        TableCell.of(context.say("sheets.prep-sheet.total")),
         TableCell.of(context.length(length)),
         TableCell.of(context.bareArea(takeoff.asFound().hand().area())));
   }

@@ -43,15 +43,15 @@ final class PrepTables {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    QuantitiesSheet.section(blocks, "Who grinds what", machines());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.who-grinds-what"), machines());
     reach(blocks);
-    QuantitiesSheet.section(blocks, "Trenches", trenches());
-    QuantitiesSheet.section(blocks, "Thresholds", thresholds());
-    QuantitiesSheet.section(blocks, "Level changes, feathered by hand", levels());
-    QuantitiesSheet.section(blocks, "Edges, by what they meet", edges());
-    QuantitiesSheet.section(blocks, "Corners, joints and transitions", counts());
-    QuantitiesSheet.section(blocks, "Cut-in, by product", cutIns());
-    QuantitiesSheet.section(blocks, "Tops and steps, a job apart", tops());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.trenches"), trenches());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.thresholds"), thresholds());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.level-changes"), levels());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.edges-by-class"), edges());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.counts"), counts());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.cut-in"), cutIns());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.tops"), tops());
     return blocks;
   }
 
@@ -70,32 +70,37 @@ final class PrepTables {
     rows.add(
         List.of(
             TableCell.of(""),
-            TableCell.of("by hand"),
+            TableCell.of(context.say("sheets.prep-tables.by-hand")),
             TableCell.of(context.bareArea(takeoff.asFound().hand().area())),
             TableCell.of(context.bareArea(takeoff.levelled().hand().area()))));
     String all = context.bareArea(takeoff.ground().area());
     return new TableBlock(
         List.of(
             TableColumn.narrow(""),
-            TableColumn.words("largest first, " + context.areaUnit()),
-            TableColumn.number("as found"),
-            TableColumn.number("trenches level")),
+            TableColumn.words(context.say("sheets.prep-tables.largest-first", context.areaUnit())),
+            TableColumn.number(context.say("sheets.prep-tables.as-found")),
+            TableColumn.number(context.say("sheets.prep-tables.trenches-level"))),
         rows,
         List.of(
-            TableCell.of(""), TableCell.of("To be ground"), TableCell.of(all), TableCell.of(all)));
+            TableCell.of(""),
+            TableCell.of(context.say("sheets.prep-tables.to-be-ground")),
+            TableCell.of(all),
+            TableCell.of(all)));
   }
 
   private void reach(List<Block> blocks) {
     List<ReachCurve> curves = ways.curves();
-    WaysWords words = new WaysWords(context.units());
+    WaysWords words = new WaysWords(context.units(), context.words());
     if (!curves.isEmpty()) {
-      blocks.add(new Heading("How wide a machine reaches how far"));
-      blocks.add(new ReachBlock(curves, ReachCurveLabels.machines(takeoff), context.units()));
-      blocks.add(new Paragraph(ReachCurveLabels.about(takeoff) + drops(words, curves)));
+      blocks.add(new Heading(context.say("sheets.prep-tables.reach")));
+      blocks.add(new ReachBlock(curves, ReachCurveLabels.machines(takeoff), context));
+      blocks.add(
+          new Paragraph(ReachCurveLabels.about(takeoff, context.words()) + drops(words, curves)));
       blocks.add(new Gap(3));
     }
     if (!ways.pockets().isEmpty()) {
-      QuantitiesSheet.section(blocks, "Ways to the pockets", pockets(words));
+      QuantitiesSheet.section(
+          blocks, context.say("sheets.prep-tables.ways-to-pockets"), pockets(words));
     }
   }
 
@@ -119,7 +124,7 @@ final class PrepTables {
     return TableBlock.of(
         List.of(
             TableColumn.narrow(""),
-            TableColumn.words("pocket"),
+            TableColumn.words(context.say("sheets.prep-tables.pocket")),
             TableColumn.number(context.areaUnit())),
         rows);
   }
@@ -129,7 +134,9 @@ final class PrepTables {
     for (TrenchWork t : TrenchWork.of(takeoff)) {
       rows.add(
           List.of(
-              TableCell.of(t.mark().name() + ", " + say(t.state()) + ": " + say(t.due())),
+              TableCell.of(
+                  context.say(
+                      "sheets.prep-tables.trench-state", t.mark().name(), t.state(), t.due())),
               TableCell.of(t.length().isPresent() ? context.length(t.length().getAsDouble()) : "–"),
               TableCell.of(t.width().isPresent() ? context.length(t.width().getAsDouble()) : "–"),
               TableCell.of(context.bareArea(t.area())),
@@ -138,12 +145,12 @@ final class PrepTables {
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("trench"),
-            TableColumn.number("length"),
-            TableColumn.number("width"),
+            TableColumn.words(context.say("sheets.prep-tables.trench")),
+            TableColumn.number(context.say("sheets.prep-tables.length")),
+            TableColumn.number(context.say("sheets.prep-tables.width")),
             TableColumn.number(context.areaUnit()),
-            TableColumn.number("by hand"),
-            TableColumn.number("once level")),
+            TableColumn.number(context.say("sheets.prep-tables.by-hand")),
+            TableColumn.number(context.say("sheets.prep-tables.once-level"))),
         rows);
   }
 
@@ -159,15 +166,17 @@ final class PrepTables {
       rows.add(
           List.of(
               TableCell.of(
-                  d.name() + (d.wayIn() ? ": way in, the machine passes" : ": shut to machines")),
+                  d.wayIn()
+                      ? context.say("sheets.prep-tables.way-in", d.name())
+                      : context.say("sheets.prep-tables.shut", d.name())),
               TableCell.of(context.length(d.width().mm())),
               TableCell.of(d.wayIn() ? "" : context.bareArea(strip))));
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("doorway"),
-            TableColumn.number("width"),
-            TableColumn.number("strip, " + context.areaUnit())),
+            TableColumn.words(context.say("sheets.prep-tables.doorway")),
+            TableColumn.number(context.say("sheets.prep-tables.width")),
+            TableColumn.number(context.say("sheets.prep-tables.strip", context.areaUnit()))),
         rows);
   }
 
@@ -182,7 +191,9 @@ final class PrepTables {
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("line"), TableColumn.number("length"), TableColumn.number("step")),
+            TableColumn.words(context.say("sheets.prep-tables.line")),
+            TableColumn.number(context.say("sheets.prep-tables.length")),
+            TableColumn.number(context.say("sheets.prep-tables.step"))),
         rows);
   }
 
@@ -200,10 +211,12 @@ final class PrepTables {
     }
     return new TableBlock(
         List.of(
-            TableColumn.words("meets"), TableColumn.number("number"), TableColumn.number("edge")),
+            TableColumn.words(context.say("sheets.prep-tables.meets")),
+            TableColumn.number(context.say("sheets.prep-tables.number")),
+            TableColumn.number(context.say("sheets.prep-tables.edge"))),
         rows,
         List.of(
-            TableCell.of("Total"),
+            TableCell.of(context.say("sheets.prep-tables.total")),
             TableCell.of(""),
             TableCell.of(context.length(takeoff.edgeLength()))));
   }
@@ -215,21 +228,29 @@ final class PrepTables {
   private TableBlock counts() {
     EdgeTally tally = ways.takeoff().tally();
     List<List<TableCell>> rows = new ArrayList<>();
-    rows.add(row("inside corners", tally.corners().inside().size(), ""));
-    rows.add(row("outside corners", tally.corners().outside().size(), ""));
-    rows.add(row("free-standing ends", tally.ends().size(), ""));
+    rows.add(
+        row(context.say("sheets.prep-tables.inside-corners"), tally.corners().inside().size(), ""));
+    rows.add(
+        row(
+            context.say("sheets.prep-tables.outside-corners"),
+            tally.corners().outside().size(),
+            ""));
+    rows.add(row(context.say("sheets.prep-tables.free-standing-ends"), tally.ends().size(), ""));
     tally.lines().stream()
         .filter(l -> l.length() > 0)
         .forEach(l -> rows.add(row(l.kind().word(), l.count(), context.length(l.length()))));
     for (EdgeTally.Meeting m : tally.transitions()) {
       rows.add(
           List.of(
-              TableCell.of(say(m.below()) + " to " + say(m.above())),
+              TableCell.of(context.say("sheets.prep-tables.transition", m.below(), m.above())),
               TableCell.of(""),
               TableCell.of(context.length(m.length()))));
     }
     return TableBlock.of(
-        List.of(TableColumn.words(""), TableColumn.number("number"), TableColumn.number("length")),
+        List.of(
+            TableColumn.words(""),
+            TableColumn.number(context.say("sheets.prep-tables.number")),
+            TableColumn.number(context.say("sheets.prep-tables.length"))),
         rows);
   }
 
@@ -244,7 +265,11 @@ final class PrepTables {
       rows.add(
           List.of(TableCell.of(say(c.words())), TableCell.of(context.length(c.length(takeoff)))));
     }
-    return TableBlock.of(List.of(TableColumn.words("product"), TableColumn.number("length")), rows);
+    return TableBlock.of(
+        List.of(
+            TableColumn.words(context.say("sheets.prep-tables.product")),
+            TableColumn.number(context.say("sheets.prep-tables.length"))),
+        rows);
   }
 
   private TableBlock tops() {
@@ -253,7 +278,10 @@ final class PrepTables {
       rows.add(
           List.of(
               new TableCell.Tick(),
-              TableCell.of(t.name() + (t.steps() > 1 ? ", " + t.steps() + " steps" : "")),
+              TableCell.of(
+                  t.steps() > 1
+                      ? context.say("sheets.prep-tables.steps", t.name(), t.steps())
+                      : t.name()),
               TableCell.of(context.bareArea(t.face())),
               TableCell.of(context.length(t.edgeLength())),
               TableCell.of(context.length(t.thickness()))));
@@ -261,10 +289,10 @@ final class PrepTables {
     return TableBlock.of(
         List.of(
             TableColumn.narrow(""),
-            TableColumn.words("top or steps"),
-            TableColumn.number("faces, " + context.areaUnit()),
-            TableColumn.number("edges"),
-            TableColumn.number("thick")),
+            TableColumn.words(context.say("sheets.prep-tables.top-or-steps")),
+            TableColumn.number(context.say("sheets.prep-tables.faces", context.areaUnit())),
+            TableColumn.number(context.say("sheets.prep-tables.edges")),
+            TableColumn.number(context.say("sheets.prep-tables.thick"))),
         rows);
   }
 }

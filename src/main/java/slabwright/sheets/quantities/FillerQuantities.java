@@ -19,9 +19,9 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
     List<Block> blocks = new ArrayList<>();
     FillerPlan filler = work.prep().filler();
     if (!filler.gaps().isEmpty()) {
-      QuantitiesSheet.section(blocks, "Filler: length × width × depth", gaps(filler));
+      QuantitiesSheet.section(blocks, context.say("sheets.filler-quantities.filler"), gaps(filler));
     }
-    QuantitiesSheet.section(blocks, "Dust", dust());
+    QuantitiesSheet.section(blocks, context.say("sheets.filler-quantities.dust"), dust());
     return blocks;
   }
 
@@ -30,15 +30,19 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
     for (FillerGap g : filler.gaps()) {
       rows.add(
           List.of(
-              TableCell.of(g.name() + " (" + g.kind() + ")"),
+              TableCell.of(
+                  context.say("sheets.filler-quantities.name-and-kind", g.name(), g.kind())),
               TableCell.of(context.length(g.run())),
               TableCell.of(QuantityFormat.volume(g.mm3(), context.units()))));
     }
     return new TableBlock(
-        List.of(TableColumn.words("gap"), TableColumn.number("run"), TableColumn.number("volume")),
+        List.of(
+            TableColumn.words(context.say("sheets.filler-quantities.gap")),
+            TableColumn.number(context.say("sheets.filler-quantities.run")),
+            TableColumn.number(context.say("sheets.filler-quantities.volume"))),
         rows,
         List.of(
-            TableCell.of("All gaps, without loss"),
+            TableCell.of(context.say("sheets.filler-quantities.all-gaps")),
             TableCell.of(""),
             TableCell.of(QuantityFormat.volume(filler.mm3(), context.units()))));
   }
@@ -48,10 +52,10 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
         List.of(TableColumn.words(""), TableColumn.number("")),
         List.of(
             List.of(
-                TableCell.of("taken off the floor"),
+                TableCell.of(context.say("sheets.filler-quantities.off-the-floor")),
                 TableCell.of(work.prep().dust().text(kg -> QuantityFormat.number(kg, 1) + " kg"))),
             List.of(
-                TableCell.of("vacuum bags, tops and steps included"),
+                TableCell.of(context.say("sheets.filler-quantities.bags")),
                 TableCell.of(work.bags().text(n -> n.toString())))));
   }
 }

@@ -8,6 +8,7 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.inlay.masking.PaperRun;
+import slabwright.inlay.panel.BlankSide;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.SheetContext;
@@ -33,27 +34,54 @@ final class InlayQuantities {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    QuantitiesSheet.section(blocks, "Inlay: " + inlay.inlay().name(), main());
-    QuantitiesSheet.section(blocks, "Dye, " + inlay.inlay().name(), dye());
-    QuantitiesSheet.section(blocks, "Masking paper, " + inlay.inlay().name(), paper());
+    QuantitiesSheet.section(
+        blocks, context.say("sheets.inlay-quantities.inlay", inlay.inlay().name()), main());
+    QuantitiesSheet.section(
+        blocks, context.say("sheets.inlay-quantities.dye", inlay.inlay().name()), dye());
+    QuantitiesSheet.section(
+        blocks,
+        context.say("sheets.inlay-quantities.masking-paper", inlay.inlay().name()),
+        paper());
     return blocks;
   }
 
   private TableBlock main() {
     List<List<TableCell>> rows = new ArrayList<>();
-    rows.add(row("painted size", size(inlay.artwork().painted())));
-    rows.add(row("blank", size(plan.stencils().blank())));
+    rows.add(
+        row(context.say("sheets.inlay-quantities.painted-size"), size(inlay.artwork().painted())));
+    rows.add(row(context.say("sheets.inlay-quantities.blank"), size(plan.stencils().blank())));
     double openings = plan.openingArea();
-    rows.add(row("openings", context.area(openings)));
-    rows.add(row("mask", context.area(plan.blankArea() - openings)));
-    rows.add(row("length of cut", context.length(plan.cutLength())));
-    rows.add(row("loose pieces", Integer.toString(plan.loosePieces())));
-    plan.panels().ifPresent(p -> rows.add(row("panels", Integer.toString(p.panels().size()))));
-    rows.add(row("film from the roll", context.length(plan.rollLength())));
+    rows.add(row(context.say("sheets.inlay-quantities.openings"), context.area(openings)));
+    rows.add(
+        row(
+            context.say("sheets.inlay-quantities.mask"),
+            context.area(plan.blankArea() - openings)));
+    rows.add(
+        row(
+            context.say("sheets.inlay-quantities.length-of-cut"),
+            context.length(plan.cutLength())));
+    rows.add(
+        row(
+            context.say("sheets.inlay-quantities.loose-pieces"),
+            Integer.toString(plan.loosePieces())));
     plan.panels()
-        .ifPresent(p -> rows.add(row("waste", QuantityFormat.number(p.waste() * 100, 0) + " %")));
-    rows.add(row("press band", context.area(plan.pressBandArea())));
-    rows.add(row("skirt of paper", context.area(plan.skirtArea())));
+        .ifPresent(
+            p ->
+                rows.add(
+                    row(
+                        context.say("sheets.inlay-quantities.panels"),
+                        Integer.toString(p.panels().size()))));
+    rows.add(row(context.say("sheets.inlay-quantities.film"), context.length(plan.rollLength())));
+    plan.panels()
+        .ifPresent(
+            p ->
+                rows.add(
+                    row(
+                        context.say("sheets.inlay-quantities.waste"),
+                        QuantityFormat.number(p.waste() * 100, 0) + " %")));
+    rows.add(
+        row(context.say("sheets.inlay-quantities.press-band"), context.area(plan.pressBandArea())));
+    rows.add(row(context.say("sheets.inlay-quantities.skirt"), context.area(plan.skirtArea())));
     return TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows);
   }
 
@@ -81,17 +109,26 @@ final class InlayQuantities {
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("dye, in laying order"),
+            TableColumn.words(context.say("sheets.inlay-quantities.dye-in-laying-order")),
             TableColumn.number(context.areaUnit()),
-            TableColumn.number("volume"),
-            TableColumn.number("jars")),
+            TableColumn.number(context.say("sheets.inlay-quantities.volume")),
+            TableColumn.number(context.say("sheets.inlay-quantities.jars"))),
         rows);
   }
 
   private String volume(OptionalDouble litres) {
     return litres.isPresent()
         ? QuantityFormat.volume(litres.getAsDouble() * QuantityFormat.LITRE_MM3, context.units())
-        : "not in the shop book";
+        : context.say("sheets.inlay-quantities.not-in-the-shop-book");
+  }
+
+  private String side(BlankSide side) {
+    return switch (side) {
+      case TOP -> context.say("sheets.inlay-quantities.top");
+      case BOTTOM -> context.say("sheets.inlay-quantities.bottom");
+      case LEFT -> context.say("sheets.inlay-quantities.left");
+      case RIGHT -> context.say("sheets.inlay-quantities.right");
+    };
   }
 
   private TableBlock paper() {
@@ -102,16 +139,16 @@ final class InlayQuantities {
               for (PaperRun run : m.paper()) {
                 rows.add(
                     List.of(
-                        TableCell.of(run.side().name().toLowerCase(java.util.Locale.ROOT)),
+                        TableCell.of(side(run.side())),
                         TableCell.of(run.strips() + " × " + context.length(run.width())),
                         TableCell.of(context.length(run.length()))));
               }
             });
     return TableBlock.of(
         List.of(
-            TableColumn.words("side as read"),
-            TableColumn.number("strips"),
-            TableColumn.number("each long")),
+            TableColumn.words(context.say("sheets.inlay-quantities.side-as-read")),
+            TableColumn.number(context.say("sheets.inlay-quantities.strips")),
+            TableColumn.number(context.say("sheets.inlay-quantities.each-long"))),
         rows);
   }
 }

@@ -51,7 +51,9 @@ final class MarkCounts {
                     TableCell.of(t.length() > 0 ? context.length(t.length()) : ""))));
     return TableBlock.of(
         List.of(
-            TableColumn.words("mark"), TableColumn.number("number"), TableColumn.number("length")),
+            TableColumn.words(context.say("sheets.mark-counts.mark")),
+            TableColumn.number(context.say("sheets.mark-counts.number")),
+            TableColumn.number(context.say("sheets.mark-counts.length"))),
         rows);
   }
 }

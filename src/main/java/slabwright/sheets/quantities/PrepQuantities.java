@@ -30,33 +30,31 @@ final class PrepQuantities {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Aggregate to show"));
+    blocks.add(new Heading(context.say("sheets.prep-quantities.aggregate")));
     blocks.add(new Paragraph(wanted()));
     if (!prep.steps().isEmpty()) {
       blocks.add(new Paragraph(prep.bond().sentence()));
     }
-    QuantitiesSheet.section(blocks, "Where it will look different", changes());
-    QuantitiesSheet.section(blocks, "Prep, step by step", steps());
-    QuantitiesSheet.section(blocks, "Grinding by zone, all passes", zones());
+    QuantitiesSheet.section(
+        blocks, context.say("sheets.prep-quantities.looks-different"), changes());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-quantities.prep-steps"), steps());
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-quantities.by-zone"), zones());
     return blocks;
   }
 
   private String wanted() {
-    String word = work.floor().prep().wanted().map(PrepQuantities::word).orElse("");
+    String word = work.floor().prep().wanted().map(this::word).orElse("");
     return prep.chart()
-        .map(
-            c ->
-                "Wanted: %s. Chart before 2017: %s. Chart since 2017: %s."
-                    .formatted(word, c.before2017(), c.since2017()))
-        .orElse("How much aggregate shall show is not chosen yet: no grinding is planned.");
+        .map(c -> context.say("sheets.prep-quantities.wanted", word, c.before2017(), c.since2017()))
+        .orElseGet(() -> context.say("sheets.prep-quantities.not-chosen"));
   }
 
-  private static String word(Exposure e) {
+  private String word(Exposure e) {
     return switch (e) {
-      case CREAM -> "cream";
-      case FINE -> "fine (salt and pepper)";
-      case MEDIUM -> "medium";
-      case COARSE -> "coarse";
+      case CREAM -> context.say("sheets.prep-quantities.cream");
+      case FINE -> context.say("sheets.prep-quantities.fine");
+      case MEDIUM -> context.say("sheets.prep-quantities.medium");
+      case COARSE -> context.say("sheets.prep-quantities.coarse");
     };
   }
 
@@ -66,7 +64,10 @@ final class PrepQuantities {
       rows.add(List.of(TableCell.bold(c.zone()), TableCell.of(c.looks() + " → " + c.dye())));
     }
     return TableBlock.of(
-        List.of(TableColumn.narrow("zone"), TableColumn.words("looks → what dye does")), rows);
+        List.of(
+            TableColumn.narrow(context.say("sheets.prep-quantities.zone")),
+            TableColumn.words(context.say("sheets.prep-quantities.looks"))),
+        rows);
   }
 
   private TableBlock steps() {
@@ -82,14 +83,14 @@ final class PrepQuantities {
     }
     return new TableBlock(
         List.of(
-            TableColumn.words("step"),
-            TableColumn.number("machine, " + context.areaUnit()),
-            TableColumn.number("time"),
-            TableColumn.number("hand, " + context.areaUnit()),
-            TableColumn.number("time")),
+            TableColumn.words(context.say("sheets.prep-quantities.step")),
+            TableColumn.number(context.say("sheets.prep-quantities.machine", context.areaUnit())),
+            TableColumn.number(context.say("sheets.prep-quantities.time")),
+            TableColumn.number(context.say("sheets.prep-quantities.hand", context.areaUnit())),
+            TableColumn.number(context.say("sheets.prep-quantities.time"))),
         rows,
         List.of(
-            TableCell.of("All steps"),
+            TableCell.of(context.say("sheets.prep-quantities.all-steps")),
             TableCell.of(""),
             TableCell.of(prep.machineTime().text(context.times()::duration)),
             TableCell.of(""),
@@ -101,7 +102,11 @@ final class PrepQuantities {
     for (ZoneHours z : prep.byZone()) {
       rows.add(
           List.of(
-              TableCell.of(z.zone().name() + " (" + z.zone().kind().word() + ")"),
+              TableCell.of(
+                  context.say(
+                      "sheets.prep-quantities.name-and-kind",
+                      z.zone().name(),
+                      z.zone().kind().word())),
               TableCell.of(context.bareArea(z.zone().machine())),
               TableCell.of(z.machine().text(context.times()::duration)),
               TableCell.of(context.bareArea(z.zone().hand())),
@@ -109,11 +114,11 @@ final class PrepQuantities {
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("zone"),
-            TableColumn.number("machine, " + context.areaUnit()),
-            TableColumn.number("time"),
-            TableColumn.number("hand, " + context.areaUnit()),
-            TableColumn.number("time")),
+            TableColumn.words(context.say("sheets.prep-quantities.zone")),
+            TableColumn.number(context.say("sheets.prep-quantities.machine", context.areaUnit())),
+            TableColumn.number(context.say("sheets.prep-quantities.time")),
+            TableColumn.number(context.say("sheets.prep-quantities.hand", context.areaUnit())),
+            TableColumn.number(context.say("sheets.prep-quantities.time"))),
         rows);
   }
 }

@@ -49,24 +49,27 @@ public final class QuantitiesSheet {
     PageDraft draft =
         new PageDraft(
             "5",
-            "Quantities",
-            "Areas at the slab, lengths along the floor; every part is counted once",
+            context.say("sheets.quantities-sheet.title"),
+            context.say("sheets.quantities-sheet.subtitle"),
             takeoff.area().name(),
             Optional.empty(),
             List.of());
-    return ColumnPages.of(context.page(), draft, blocks());
+    return ColumnPages.of(context, draft, blocks());
   }
 
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    section(blocks, "Floor", floor());
-    section(blocks, "Who grinds what", grinding());
-    section(blocks, "By hand, as found", hand());
-    section(blocks, "Edges of the free floor", edges());
+    section(blocks, context.say("sheets.quantities-sheet.floor"), floor());
+    section(blocks, context.say("sheets.quantities-sheet.who-grinds-what"), grinding());
+    section(blocks, context.say("sheets.quantities-sheet.by-hand-as-found"), hand());
+    section(blocks, context.say("sheets.quantities-sheet.edges"), edges());
     if (!takeoff.standing().isEmpty()) {
-      section(blocks, "Stands on the floor", standing());
+      section(blocks, context.say("sheets.quantities-sheet.stands"), standing());
     }
-    section(blocks, "Lines and places", new MarkCounts(takeoff, context).table());
+    section(
+        blocks,
+        context.say("sheets.quantities-sheet.lines-and-places"),
+        new MarkCounts(takeoff, context).table());
     for (PlacedInlay inlay : results.inlays()) {
       blocks.addAll(new InlayQuantities(inlay, work, context).blocks());
     }
@@ -88,26 +91,40 @@ public final class QuantitiesSheet {
     List<List<TableCell>> rows = new ArrayList<>();
     for (Zone z : takeoff.zones()) {
       String kind = context.words().say(z.kind());
-      String name = z.mark().map(m -> m.name() + " (" + kind + ")").orElse(kind);
+      String name =
+          z.mark()
+              .map(m -> context.say("sheets.quantities-sheet.name-and-kind", m.name(), kind))
+              .orElse(kind);
       rows.add(areaRow(name, z.area()));
     }
-    return new TableBlock(areaColumns("zone"), rows, areaRow("Net floor", takeoff.net().area()));
+    return new TableBlock(
+        areaColumns(context.say("sheets.quantities-sheet.zone")),
+        rows,
+        areaRow(context.say("sheets.quantities-sheet.net-floor"), takeoff.net().area()));
   }
 
   private TableBlock grinding() {
     GrindingSplit found = takeoff.asFound();
     GrindingSplit level = takeoff.levelled();
     List<List<TableCell>> rows = new ArrayList<>();
-    rows.add(pair("by machine", found.machine().area(), level.machine().area()));
-    rows.add(pair("by hand", found.hand().area(), level.hand().area()));
+    rows.add(
+        pair(
+            context.say("sheets.quantities-sheet.by-machine"),
+            found.machine().area(),
+            level.machine().area()));
+    rows.add(
+        pair(
+            context.say("sheets.quantities-sheet.by-hand"),
+            found.hand().area(),
+            level.hand().area()));
     double ground = takeoff.ground().area();
     return new TableBlock(
         List.of(
             TableColumn.words(context.areaUnit()),
-            TableColumn.number("as found"),
-            TableColumn.number("trenches level")),
+            TableColumn.number(context.say("sheets.quantities-sheet.as-found")),
+            TableColumn.number(context.say("sheets.quantities-sheet.trenches-level"))),
         rows,
-        pair("To be ground", ground, ground));
+        pair(context.say("sheets.quantities-sheet.to-be-ground"), ground, ground));
   }
 
   private List<TableCell> pair(String words, double first, double second) {
@@ -131,8 +148,8 @@ public final class QuantitiesSheet {
     }
     return new TableBlock(
         List.of(
-            TableColumn.words("kind"),
-            TableColumn.number("pieces"),
+            TableColumn.words(context.say("sheets.quantities-sheet.kind")),
+            TableColumn.number(context.say("sheets.quantities-sheet.pieces")),
             TableColumn.number(context.areaUnit())),
         rows,
         List.of());
@@ -153,10 +170,12 @@ public final class QuantitiesSheet {
     }
     return new TableBlock(
         List.of(
-            TableColumn.words("meets"), TableColumn.number("edge"), TableColumn.number("cut-in")),
+            TableColumn.words(context.say("sheets.quantities-sheet.meets")),
+            TableColumn.number(context.say("sheets.quantities-sheet.edge")),
+            TableColumn.number(context.say("sheets.quantities-sheet.cut-in"))),
         rows,
         List.of(
-            TableCell.of("Total"),
+            TableCell.of(context.say("sheets.quantities-sheet.total")),
             TableCell.of(context.length(takeoff.edgeLength())),
             TableCell.of(context.length(takeoff.cutIn()))));
   }
@@ -164,10 +183,19 @@ public final class QuantitiesSheet {
   private TableBlock standing() {
     List<List<TableCell>> rows = new ArrayList<>();
     for (Obstacle s : takeoff.standing()) {
-      rows.add(areaRow(s.mark().name() + " (" + s.mark().kind().type().word() + ")", s.area()));
+      rows.add(
+          areaRow(
+              context.say(
+                  "sheets.quantities-sheet.name-and-kind",
+                  s.mark().name(),
+                  s.mark().kind().type().word()),
+              s.area()));
     }
     double all = takeoff.gross().area() - takeoff.net().area();
-    return new TableBlock(areaColumns("what"), rows, areaRow("Gross less net", all));
+    return new TableBlock(
+        areaColumns(context.say("sheets.quantities-sheet.what")),
+        rows,
+        areaRow(context.say("sheets.quantities-sheet.gross-less-net"), all));
   }
 
   private List<TableColumn> areaColumns(String head) {
@@ -180,7 +208,7 @@ public final class QuantitiesSheet {
 
   private void notes(List<Block> blocks) {
     if (!takeoff.notes().isEmpty()) {
-      blocks.add(new Heading("To look at"));
+      blocks.add(new Heading(context.say("sheets.quantities-sheet.to-look-at")));
       for (FloorNote note : takeoff.notes()) {
         blocks.add(new Paragraph(context.words().say(note.message())));
       }

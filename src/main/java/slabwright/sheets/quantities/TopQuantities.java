@@ -31,22 +31,25 @@ final class TopQuantities {
     if (jobs.isEmpty()) {
       return blocks;
     }
-    QuantitiesSheet.section(blocks, "Tops and steps, apart from the floor", feet());
-    QuantitiesSheet.section(blocks, "Tops and steps, grit by grit", passes());
+    QuantitiesSheet.section(blocks, context.say("sheets.top-quantities.tops"), feet());
+    QuantitiesSheet.section(blocks, context.say("sheets.top-quantities.grits"), passes());
     String treads =
         jobs.stream()
             .map(TopPlan::foot)
             .filter(f -> f.steps() > 1)
             .map(this::treads)
-            .collect(Collectors.joining());
+            .collect(Collectors.joining(" "));
     jobs.stream()
         .filter(j -> !j.time().isKnown())
         .forEach(
             j ->
                 blocks.add(
                     new Paragraph(
-                        j.foot().name() + ": " + j.time().text(context.times()::duration))));
-    blocks.add(new Paragraph(treads + TopPlan.LEFT_OUT + " " + TopPlan.CAUTION));
+                        context.say(
+                            "sheets.top-quantities.not-known",
+                            j.foot().name(),
+                            j.time().text(context.times()::duration)))));
+    blocks.add(new Paragraph((treads + " " + TopPlan.LEFT_OUT + " " + TopPlan.CAUTION).strip()));
     blocks.add(new Gap(3));
     return blocks;
   }
@@ -67,12 +70,12 @@ final class TopQuantities {
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("top or steps"),
-            TableColumn.number("faces, " + context.areaUnit()),
-            TableColumn.number("edges"),
-            TableColumn.number("thick"),
-            TableColumn.number("time"),
-            TableColumn.number("dust")),
+            TableColumn.words(context.say("sheets.top-quantities.top-or-steps")),
+            TableColumn.number(context.say("sheets.top-quantities.faces-in", context.areaUnit())),
+            TableColumn.number(context.say("sheets.top-quantities.edges")),
+            TableColumn.number(context.say("sheets.top-quantities.thick")),
+            TableColumn.number(context.say("sheets.top-quantities.time")),
+            TableColumn.number(context.say("sheets.top-quantities.dust"))),
         rows);
   }
 
@@ -90,16 +93,19 @@ final class TopQuantities {
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("top or steps"),
-            TableColumn.narrow("grit"),
-            TableColumn.number("faces"),
-            TableColumn.number("edges")),
+            TableColumn.words(context.say("sheets.top-quantities.top-or-steps")),
+            TableColumn.narrow(context.say("sheets.top-quantities.grit")),
+            TableColumn.number(context.say("sheets.top-quantities.faces")),
+            TableColumn.number(context.say("sheets.top-quantities.edges"))),
         rows);
   }
 
   private String treads(TopTakeoff foot) {
-    return "%s: %d treads taken as %s deep and %s wide. "
-        .formatted(
-            foot.name(), foot.steps(), context.length(foot.tread()), context.length(foot.nosing()));
+    return context.say(
+        "sheets.top-quantities.treads",
+        foot.name(),
+        foot.steps(),
+        context.length(foot.tread()),
+        context.length(foot.nosing()));
   }
 }

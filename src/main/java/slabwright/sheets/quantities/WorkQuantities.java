@@ -30,9 +30,9 @@ final class WorkQuantities {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>(new PrepQuantities(work, context).blocks());
     blocks.addAll(new TopQuantities(work.tops(), context).blocks());
-    QuantitiesSheet.section(blocks, "Coats", coats());
-    QuantitiesSheet.section(blocks, "Film of one coat", films());
-    QuantitiesSheet.section(blocks, "Kits to buy", kits());
+    QuantitiesSheet.section(blocks, context.say("sheets.work-quantities.coats-heading"), coats());
+    QuantitiesSheet.section(blocks, context.say("sheets.work-quantities.films"), films());
+    QuantitiesSheet.section(blocks, context.say("sheets.work-quantities.kits-to-buy"), kits());
     for (CoatPlan c : work.coats()) {
       batches(blocks, c);
     }
@@ -61,11 +61,11 @@ final class WorkQuantities {
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("product"),
-            TableColumn.number("coats"),
+            TableColumn.words(context.say("sheets.work-quantities.product")),
+            TableColumn.number(context.say("sheets.work-quantities.coats")),
             TableColumn.number(context.areaUnit()),
-            TableColumn.number("in all"),
-            TableColumn.number("a coat takes")),
+            TableColumn.number(context.say("sheets.work-quantities.in-all")),
+            TableColumn.number(context.say("sheets.work-quantities.a-coat-takes"))),
         rows);
   }
 
@@ -77,10 +77,14 @@ final class WorkQuantities {
     if (work.prep().filler().mm3() > 0) {
       rows.add(
           List.of(
-              TableCell.of("joint and crack filler"),
+              TableCell.of(context.say("sheets.work-quantities.filler")),
               TableCell.of(kits(work.prep().filler().kits()))));
     }
-    return TableBlock.of(List.of(TableColumn.words("product"), TableColumn.number("kits")), rows);
+    return TableBlock.of(
+        List.of(
+            TableColumn.words(context.say("sheets.work-quantities.product")),
+            TableColumn.number(context.say("sheets.work-quantities.kits"))),
+        rows);
   }
 
   private String kits(Figure<Kits> kits) {
@@ -105,10 +109,10 @@ final class WorkQuantities {
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("product"),
-            TableColumn.number("wet"),
-            TableColumn.number("dry"),
-            TableColumn.number("grit, last coat")),
+            TableColumn.words(context.say("sheets.work-quantities.product")),
+            TableColumn.number(context.say("sheets.work-quantities.wet")),
+            TableColumn.number(context.say("sheets.work-quantities.dry")),
+            TableColumn.number(context.say("sheets.work-quantities.grit"))),
         rows);
   }
 

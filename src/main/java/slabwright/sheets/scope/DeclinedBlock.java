@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.SignatureLine;
 import slabwright.sheets.page.Slice;
 import slabwright.sheets.page.TypeSizes;
@@ -13,13 +14,15 @@ import slabwright.sheets.page.TypeSizes;
  *
  * @param standing who declined it and when, as far as known
  */
-record DeclinedBlock(String advice, String standing) implements Block {
+record DeclinedBlock(String advice, String standing, SheetContext context) implements Block {
   @Override
   public List<Slice> slices(TypeSizes type, double width) {
     List<Slice> slices = new ArrayList<>();
-    Paragraph words = new Paragraph(advice + " This advice was " + standing + ".");
+    Paragraph words =
+        new Paragraph(context.say("sheets.declined-block.declined", advice, standing));
     words.slices(type, width).forEach(s -> slices.add(new Slice(s.height(), true, s.inks())));
-    slices.addAll(new SignatureLine("client, does not take this advice").slices(type, width));
+    slices.addAll(
+        SignatureLine.of(context.say("sheets.declined-block.client"), context).slices(type, width));
     return slices;
   }
 }

@@ -44,8 +44,8 @@ public final class HandoverSheet {
     slabwright.work.handover.HandoverDocument paper =
         PlacementApproval.of(site, area.takeoff().area(), inlay.inlay());
     List<Block> words = blocks(paper);
-    words.add(new Heading("Key"));
-    words.add(PlacementColumn.key(inlay));
+    words.add(new Heading(context.say("sheets.handover-sheet.key")));
+    words.add(PlacementColumn.key(inlay, context));
     words.addAll(signatures(paper));
     return new PlacementSheet(area, inlay, context).approval(paper.title(), subtitle(paper), words);
   }
@@ -55,7 +55,7 @@ public final class HandoverSheet {
         new PageDraft("", paper.title(), subtitle(paper), "", Optional.empty(), List.of());
     List<Block> words = blocks(paper);
     words.addAll(signatures(paper));
-    return ColumnPages.wide(context.page(), draft, words);
+    return ColumnPages.wide(context, draft, words);
   }
 
   private static List<String> intro(slabwright.work.handover.HandoverDocument paper) {
@@ -75,9 +75,9 @@ public final class HandoverSheet {
     return blocks;
   }
 
-  private static List<Block> signatures(slabwright.work.handover.HandoverDocument paper) {
+  private List<Block> signatures(slabwright.work.handover.HandoverDocument paper) {
     return paper.signatures().stream()
-        .<Block>map(s -> new SignatureLine(s.replace(", date", "")))
+        .<Block>map(s -> SignatureLine.of(s.replace(", date", ""), context))
         .toList();
   }
 

@@ -36,8 +36,8 @@ public final class ScopeSheet {
     PageDraft draft =
         new PageDraft(
             "8",
-            "Scope, cost and advice",
-            "Prices from the shop book alone; what is not in it is left open, never guessed",
+            context.say("sheets.scope-sheet.title"),
+            context.say("sheets.scope-sheet.subtitle"),
             "",
             Optional.empty(),
             List.of());
@@ -45,13 +45,13 @@ public final class ScopeSheet {
     blocks.add(new Paragraph(WorkPlan.NOTICE));
     blocks.add(new Paragraph(plan.book().origin()));
     blocks.add(new Gap(2));
-    sentences(blocks, "Included", scope.included());
-    sentences(blocks, "Not included", scope.excluded());
+    sentences(blocks, context.say("sheets.scope-sheet.included"), scope.included());
+    sentences(blocks, context.say("sheets.scope-sheet.not-included"), scope.excluded());
     cost(blocks, scope.cost());
     advice(blocks);
-    blocks.add(new SignatureLine("client"));
-    blocks.add(new SignatureLine("contractor"));
-    return ColumnPages.of(context.page(), draft, blocks);
+    blocks.add(SignatureLine.of(context.say("sheets.scope-sheet.client"), context));
+    blocks.add(SignatureLine.of(context.say("sheets.scope-sheet.contractor"), context));
+    return ColumnPages.of(context, draft, blocks);
   }
 
   private static void sentences(List<Block> blocks, String heading, List<String> lines) {
@@ -63,26 +63,33 @@ public final class ScopeSheet {
     }
   }
 
-  private static void cost(List<Block> blocks, Cost cost) {
+  private void cost(List<Block> blocks, Cost cost) {
     List<List<TableCell>> rows = new ArrayList<>();
     for (CostLine l : cost.lines()) {
       rows.add(
           List.of(
-              TableCell.of(l.what() + " (" + l.source() + ")"),
+              TableCell.of(context.say("sheets.scope-sheet.what-and-source", l.what(), l.source())),
               TableCell.of(l.quantity().text(q -> q)),
               TableCell.of(l.unitPrice().text(BigDecimal::toPlainString)),
-              TableCell.of(l.amount().maybe().map(BigDecimal::toPlainString).orElse("open"))));
+              TableCell.of(
+                  l.amount()
+                      .maybe()
+                      .map(BigDecimal::toPlainString)
+                      .orElseGet(() -> context.say("sheets.scope-sheet.open")))));
     }
     boolean whole = cost.total().isKnown();
     String sum = (whole ? cost.total().maybe().orElseThrow() : cost.known()).toPlainString();
-    String label = whole ? "Total" : "Known so far; open lines come on top";
-    blocks.add(new Heading("Cost, " + cost.currency()));
+    String label =
+        whole
+            ? context.say("sheets.scope-sheet.total")
+            : context.say("sheets.scope-sheet.known-so-far");
+    blocks.add(new Heading(context.say("sheets.scope-sheet.cost", cost.currency())));
     blocks.add(
         new TableBlock(
             List.of(
-                TableColumn.words("what, and where it is counted"),
-                TableColumn.number("quantity"),
-                TableColumn.number("each"),
+                TableColumn.words(context.say("sheets.scope-sheet.what")),
+                TableColumn.number(context.say("sheets.scope-sheet.quantity")),
+                TableColumn.number(context.say("sheets.scope-sheet.each")),
                 TableColumn.number(cost.currency())),
             rows,
             List.of(TableCell.of(label), TableCell.of(""), TableCell.of(""), TableCell.of(sum))));
@@ -93,21 +100,24 @@ public final class ScopeSheet {
     if (scope.advice().isEmpty()) {
       return;
     }
-    blocks.add(new Heading("Advice log"));
+    blocks.add(new Heading(context.say("sheets.scope-sheet.advice-log")));
     List<List<TableCell>> rows = new ArrayList<>();
     for (Scope.GivenAdvice g : scope.advice()) {
       TableCell tick = g.declined() ? TableCell.of("") : new TableCell.Tick();
-      TableCell standing = g.declined() ? TableCell.bold("declined") : TableCell.of("open");
+      TableCell standing =
+          g.declined()
+              ? TableCell.bold(context.say("sheets.scope-sheet.declined"))
+              : TableCell.of(context.say("sheets.scope-sheet.open"));
       rows.add(List.of(standing, TableCell.of(g.words()), tick));
     }
     blocks.add(
         TableBlock.of(
             List.of(
-                TableColumn.narrow("stands"),
-                TableColumn.words("advice given"),
-                TableColumn.narrow("declines")),
+                TableColumn.narrow(context.say("sheets.scope-sheet.stands")),
+                TableColumn.words(context.say("sheets.scope-sheet.advice-given")),
+                TableColumn.narrow(context.say("sheets.scope-sheet.declines"))),
             rows));
-    scope.declined().forEach(g -> blocks.add(new DeclinedBlock(g.words(), g.status())));
+    scope.declined().forEach(g -> blocks.add(new DeclinedBlock(g.words(), g.status(), context)));
     blocks.add(new Gap(3));
   }
 }

@@ -33,6 +33,8 @@ import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.OutlinePiece;
 import slabwright.site.OutlineShape;
+import slabwright.site.PieceKind;
+import slabwright.units.Message;
 
 /** Sheet 1: the floor area with everything marked on it, its walls and doorways in tables. */
 public final class LayoutSheet {
@@ -57,7 +59,7 @@ public final class LayoutSheet {
         new PlanSheet(
             context,
             "1",
-            "Site layout",
+            context.say("sheets.layout-sheet.title"),
             subtitle(),
             area.name(),
             CoordinateFrame.SITE,
@@ -66,11 +68,11 @@ public final class LayoutSheet {
   }
 
   private String subtitle() {
-    return "Walls as measured at the slab; everything that stands on the floor or lies in it";
+    return context.say("sheets.layout-sheet.subtitle");
   }
 
   private void draw(PlanComposer sketch) {
-    OutlineLabels words = new OutlineLabels(area, context.units(), sketch);
+    OutlineLabels words = new OutlineLabels(area, context, sketch);
     sketch.addInks(marks);
     sketch.addInks(AreaInks.outline(area));
     area.marks().forEach(m -> keepOff(sketch, m));
@@ -113,14 +115,14 @@ public final class LayoutSheet {
 
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Key"));
+    blocks.add(new Heading(context.say("sheets.layout-sheet.key")));
     blocks.add(KeyBlock.of(looks()));
     blocks.add(new Gap(3));
-    blocks.add(new Heading("Outline"));
+    blocks.add(new Heading(context.say("sheets.layout-sheet.outline")));
     blocks.add(outline());
     if (!area.doorways().isEmpty()) {
       blocks.add(new Gap(3));
-      blocks.add(new Heading("Doorways"));
+      blocks.add(new Heading(context.say("sheets.layout-sheet.doorways")));
       blocks.add(doorways());
     }
     return blocks;
@@ -135,9 +137,9 @@ public final class LayoutSheet {
           area.marks().stream().filter(m -> m.kind().type() == type).map(Mark::form).toList();
       entries.add(entry(type, forms));
     }
-    entries.add(KeyBlock.line(MarkStyles.WALL, "wall"));
+    entries.add(KeyBlock.line(MarkStyles.WALL, context.say("sheets.layout-sheet.wall")));
     if (area.doorways().stream().anyMatch(Doorway::wayIn)) {
-      entries.add(KeyBlock.line(MarkStyles.WAY_IN, "way in"));
+      entries.add(KeyBlock.line(MarkStyles.WAY_IN, context.say("sheets.layout-sheet.way-in")));
     }
     return entries;
   }
@@ -157,22 +159,42 @@ public final class LayoutSheet {
     for (int i = 0; i < shape.pieces().size(); i++) {
       OutlinePiece piece = area.outline().get(i);
       Line line = shape.pieces().get(i);
-      String kind = piece.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-      String rise = piece.rise().mm() == 0 ? "" : ", rise " + context.length(piece.rise().mm());
+
       sum += line.length();
       rows.add(
           List.of(
               TableCell.of(Integer.toString(i + 1)),
-              TableCell.of(kind + " " + SideName.of(line, shape.floorOnLeft()) + rise),
+              TableCell.of(described(piece, SideName.of(line, shape.floorOnLeft()))),
               TableCell.of(context.length(line.length()))));
     }
     List<TableCell> total =
         List.of(
-            TableCell.of(""), TableCell.of("Round the outline"), TableCell.of(context.length(sum)));
+            TableCell.of(""),
+            TableCell.of(context.say("sheets.layout-sheet.round-the-outline")),
+            TableCell.of(context.length(sum)));
     return new TableBlock(
-        List.of(TableColumn.narrow(""), TableColumn.words("piece"), TableColumn.number("length")),
+        List.of(
+            TableColumn.narrow(""),
+            TableColumn.words(context.say("sheets.layout-sheet.piece")),
+            TableColumn.number(context.say("sheets.layout-sheet.length"))),
         rows,
         total);
+  }
+
+  private String described(OutlinePiece piece, Message side) {
+    Message kind = kind(piece.kind());
+    return piece.rise().mm() == 0
+        ? context.say("sheets.layout-sheet.straight-piece", kind, side)
+        : context.say(
+            "sheets.layout-sheet.arc-piece", kind, side, context.length(piece.rise().mm()));
+  }
+
+  private static Message kind(PieceKind kind) {
+    return switch (kind) {
+      case WALL -> Message.of("sheets.layout-sheet.wall");
+      case OPEN_EDGE -> Message.of("sheets.layout-sheet.open-edge");
+      case KERB -> Message.of("sheets.layout-sheet.kerb");
+    };
   }
 
   private Block doorways() {
@@ -180,15 +202,18 @@ public final class LayoutSheet {
     for (Doorway d : area.doorways()) {
       rows.add(
           List.of(
-              TableCell.of(d.name() + (d.wayIn() ? ", way in" : "")),
+              TableCell.of(
+                  d.wayIn()
+                      ? context.say("sheets.layout-sheet.doorway-way-in", d.name())
+                      : d.name()),
               TableCell.of(Integer.toString(d.piece() + 1)),
               TableCell.of(context.length(d.width().mm()))));
     }
     return TableBlock.of(
         List.of(
-            TableColumn.words("doorway"),
-            TableColumn.number("in piece"),
-            TableColumn.number("width")),
+            TableColumn.words(context.say("sheets.layout-sheet.doorway")),
+            TableColumn.number(context.say("sheets.layout-sheet.in-piece")),
+            TableColumn.number(context.say("sheets.layout-sheet.width"))),
         rows);
   }
 }

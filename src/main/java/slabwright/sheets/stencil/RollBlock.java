@@ -39,7 +39,7 @@ record RollBlock(PanelPlan plan, double roll, SheetContext context) implements B
     for (Panel p : plan.panels()) {
       x += panel(inks, p, x, film.middle().y(), scale, type);
     }
-    String words = "along the roll of " + context.length(roll);
+    String words = context.say("sheets.roll-block.along-the-roll", context.length(roll));
     inks.add(Text.start(new Vec(0, film.maxY() + 4 * k), words, type.small()));
     return List.of(new Slice(top + high + 7 * k, false, inks));
   }

@@ -45,12 +45,12 @@ final class StencilColumn {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Weed the shaded, keep the rest"));
+    blocks.add(new Heading(context.say("sheets.stencil-column.weed")));
     blocks.add(key());
     blocks.add(new Gap(3));
     plan.panels().ifPresent(p -> panelBlocks(blocks, p));
     if (!stencil.loosePieces().isEmpty()) {
-      blocks.add(new Heading("Loose pieces"));
+      blocks.add(new Heading(context.say("sheets.stencil-column.loose-pieces")));
       blocks.add(looseTable());
       blocks.add(new Gap(3));
     }
@@ -62,22 +62,20 @@ final class StencilColumn {
     List<KeyBlock.Entry> entries = new ArrayList<>();
     entries.add(
         KeyBlock.look(
-            DyeStyle.of(stencil.colour(), place),
-            "weeded: pulled out, so that dye reaches the floor"));
-    entries.add(KeyBlock.look(MarkStyles.MACHINE, "mask: the vinyl that stays"));
+            DyeStyle.of(stencil.colour(), place), context.say("sheets.stencil-column.weeded")));
+    entries.add(KeyBlock.look(MarkStyles.MACHINE, context.say("sheets.stencil-column.mask")));
     if (plan.panels().filter(p -> !p.laps().isEmpty()).isPresent()) {
-      entries.add(
-          KeyBlock.line(StencilInks.seamPen(), "seam: both panels cover what lies between"));
+      entries.add(KeyBlock.line(StencilInks.seamPen(), context.say("sheets.stencil-column.seam")));
       entries.add(
           KeyBlock.sign(
-              Symbol.Kind.WITNESS, Palette.INK, "witness cross, on both panels of a seam"));
+              Symbol.Kind.WITNESS, Palette.INK, context.say("sheets.stencil-column.witness")));
     }
-    entries.add(KeyBlock.line(Pen.of(0.5, Palette.INK), "edge of the blank"));
+    entries.add(KeyBlock.line(Pen.of(0.5, Palette.INK), context.say("sheets.stencil-column.edge")));
     return KeyBlock.of(entries);
   }
 
   private void panelBlocks(List<Block> blocks, PanelPlan p) {
-    blocks.add(new Heading("Panels, in the order of laying"));
+    blocks.add(new Heading(context.say("sheets.stencil-column.panels")));
     List<List<TableCell>> rows = new ArrayList<>();
     for (String name : p.layingOrder()) {
       p.panels().stream()
@@ -95,25 +93,28 @@ final class StencilColumn {
         TableBlock.of(
             List.of(
                 TableColumn.narrow(""),
-                TableColumn.words("panel"),
-                TableColumn.number("width"),
-                TableColumn.number("height")),
+                TableColumn.words(context.say("sheets.stencil-column.panel")),
+                TableColumn.number(context.say("sheets.stencil-column.width")),
+                TableColumn.number(context.say("sheets.stencil-column.height"))),
             rows));
-    blocks.add(
-        new Paragraph(
-            "Sizes include the overlap"
-                + p.laps().stream().findFirst().map(this::overlap).orElse("")
-                + ". Roll used: "
-                + context.length(p.rollLength())
-                + ", waste "
-                + QuantityFormat.number(p.waste() * 100, 0)
-                + " %."));
+    blocks.add(new Paragraph(rollUse(p)));
     blocks.add(new RollBlock(p, inlay.inlay().spec().roll().mm(), context));
     blocks.add(new Gap(4));
   }
 
+  private String rollUse(PanelPlan p) {
+    String used = context.length(p.rollLength());
+    String waste = QuantityFormat.number(p.waste() * 100, 0);
+    return p.laps().stream()
+        .findFirst()
+        .map(
+            s ->
+                context.say("sheets.stencil-column.roll-use-with-overlap", overlap(s), used, waste))
+        .orElseGet(() -> context.say("sheets.stencil-column.roll-use", used, waste));
+  }
+
   private String overlap(Seam s) {
-    return " of " + context.length(Math.min(s.lap().width(), s.lap().height()));
+    return context.length(Math.min(s.lap().width(), s.lap().height()));
   }
 
   private Block looseTable() {
@@ -123,12 +124,14 @@ final class StencilColumn {
       rows.add(
           List.of(
               new TableCell.Ringed(Integer.toString(i + 1)),
-              TableCell.of("carry on transfer tape"),
+              TableCell.of(context.say("sheets.stencil-column.carry")),
               TableCell.of(context.length(b.width()) + " × " + context.length(b.height()))));
     }
     return TableBlock.of(
         List.of(
-            TableColumn.narrow(""), TableColumn.words("loose piece"), TableColumn.number("size")),
+            TableColumn.narrow(""),
+            TableColumn.words(context.say("sheets.stencil-column.loose-piece")),
+            TableColumn.number(context.say("sheets.stencil-column.size"))),
         rows);
   }
 
@@ -139,18 +142,22 @@ final class StencilColumn {
             .filter(f -> f.isOf(stencil) || (place == 0 && f.seen().isEmpty()))
             .toList();
     if (!here.isEmpty()) {
-      blocks.add(new Heading("Before it is cut"));
+      blocks.add(new Heading(context.say("sheets.stencil-column.before-it-is-cut")));
       FindingGroups.of(here, context.units()).forEach(g -> blocks.add(new Paragraph(words(g))));
     }
   }
 
   private String words(FindingGroups.Group g) {
     String sign = g.weight() == Finding.Weight.CANNOT ? "✕ " : "! ";
+    String sentence = sign + context.words().say(g.sentence());
     int ringed = g.places().size();
+    if (ringed == 0) {
+      return sentence;
+    }
     String where =
-        ringed == 0
-            ? ""
-            : ringed == g.count() ? " Ringed in red." : " " + ringed + " of them ringed in red.";
-    return sign + context.words().say(g.sentence()) + where;
+        ringed == g.count()
+            ? context.say("sheets.stencil-column.ringed")
+            : context.say("sheets.stencil-column.some-ringed", ringed);
+    return sentence + " " + where;
   }
 }

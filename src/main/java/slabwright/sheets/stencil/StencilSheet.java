@@ -57,15 +57,15 @@ public final class StencilSheet {
   }
 
   private PlanSheet sheet(Stencil stencil, int of) {
-    String which = of == 1 ? "" : ", stencil " + stencil.layer() + " of " + of;
+    String title =
+        of == 1
+            ? context.say("sheets.stencil-sheet.title")
+            : context.say("sheets.stencil-sheet.title-of-many", stencil.layer(), of);
     return new PlanSheet(
         context,
         "4",
-        "Stencil panels and weed picture" + which,
-        inlay.inlay().name()
-            + " · dye "
-            + stencil.colour()
-            + " · seen from the face of the film, as it reads on the floor, not mirrored",
+        title,
+        context.say("sheets.stencil-sheet.subtitle", inlay.inlay().name(), stencil.colour()),
         area.name(),
         CoordinateFrame.GRAPHIC,
         plan.stencils().blank());
@@ -120,7 +120,7 @@ public final class StencilSheet {
     Vec at = new Vec(b.maxX() + off, b.middle().y());
     sketch.placeSign(Symbol.of(Symbol.Kind.NEEDLE, at, 8, Palette.INK));
     TextStyle style = context.type().strong().sized(2.8 * context.type().k());
-    sketch.placeLabel(PlanLabel.of(at, "top", style).nearBy(9));
+    sketch.placeLabel(PlanLabel.of(at, context.say("sheets.stencil-sheet.top"), style).nearBy(9));
   }
 
   private void panels(PlanComposer sketch, PanelPlan p) {

@@ -23,7 +23,6 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.Paginator;
-import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetContext;
@@ -40,10 +39,8 @@ import slabwright.tape.CornerName;
 import slabwright.tape.Reading;
 import slabwright.tape.ReadingReport;
 import slabwright.tape.RoomResult;
-import slabwright.units.LengthFormat;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
-import slabwright.words.Words;
 
 /**
  * A taped room on a page of its own: the shape with error ellipses and residuals, every reading in
@@ -56,9 +53,9 @@ public final class TapeSheet {
   private final SheetContext context;
   private final String name;
 
-  private TapeSheet(String name, PaperSize paper, UnitSystem units) {
+  private TapeSheet(String name, UnitSystem units, SheetOptions options) {
     this.name = name;
-    this.context = new SheetContext(PageFrame.of(paper), units, Words.english());
+    this.context = new SheetContext(PageFrame.of(options.paper()), units, options.words());
   }
 
   /**
@@ -68,7 +65,7 @@ public final class TapeSheet {
    */
   public static List<PrintedPage> of(
       RoomResult result, String name, UnitSystem units, SheetOptions options) {
-    TapeSheet sheet = new TapeSheet(name, options.paper(), units);
+    TapeSheet sheet = new TapeSheet(name, units, options);
     List<PageDraft> drafts = new ArrayList<>();
     if (result instanceof RoomResult.Adjusted a) {
       drafts.addAll(sheet.adjusted(a.room()));
@@ -76,19 +73,30 @@ public final class TapeSheet {
       drafts.addAll(sheet.free(m));
     }
     return Paginator.paginate(
-        drafts, sheet.context, new TitleBlockText(name, "as taped", 0, options.date()));
+        drafts,
+        sheet.context,
+        new TitleBlockText(
+            name, sheet.context.say("sheets.tape-sheet.as-taped"), 0, options.date()));
   }
 
   private List<PageDraft> adjusted(AdjustedRoom room) {
     List<Vec> corners = room.corners().stream().map(AdjustedRoom.Corner::at).toList();
     TapeInks inks = new TapeInks(room, Affine.IDENTITY);
-    return sheet("Area " + context.area(room.area()) + ", brought to agree", Bounds.of(corners))
+    return sheet(
+            context.say("sheets.tape-sheet.subtitle", context.area(room.area())),
+            Bounds.of(corners))
         .drafts(s -> draw(s, inks, room, corners), blocks(room, inks));
   }
 
   private PlanSheet sheet(String subtitle, Bounds bounds) {
     return new PlanSheet(
-        context, "", "Tape, residuals and ellipses", subtitle, name, CoordinateFrame.SITE, bounds);
+        context,
+        "",
+        context.say("sheets.tape-sheet.title"),
+        subtitle,
+        name,
+        CoordinateFrame.SITE,
+        bounds);
   }
 
   private void draw(PlanComposer sketch, TapeInks inks, AdjustedRoom room, List<Vec> corners) {
@@ -98,7 +106,7 @@ public final class TapeSheet {
     inks.across().forEach(l -> sketch.keepOff(l.points().get(0), l.points().get(1)));
     double k = context.type().k();
     TextStyle plain = TextStyle.plain(2.5 * k);
-    for (TapeInks.Words w : inks.words()) {
+    for (TapeInks.TapeLabel w : inks.labels()) {
       TextStyle style = w.corner() ? TextStyle.bold(3.4 * k) : plain;
       style = w.doubted() ? style.in(Palette.RED) : style;
       Vec p = sketch.view().onPaper(w.at());
@@ -121,15 +129,22 @@ public final class TapeSheet {
     List<Block> blocks = new ArrayList<>();
     room.advice()
         .forEach(
-            a -> blocks.add(new CautionBlock("Look at this", context.words().say(a.sentence()))));
-    blocks.add(new Paragraph(inks.about()));
-    blocks.add(new Heading("Readings"));
+            a ->
+                blocks.add(
+                    new CautionBlock(
+                        context.say("sheets.tape-sheet.look-at-this"),
+                        context.words().say(a.sentence()))));
+    blocks.add(new Paragraph(inks.about(context.words())));
+    blocks.add(new Heading(context.say("sheets.tape-sheet.readings")));
     List<List<TableCell>> rows = new ArrayList<>();
     for (ReadingReport r : room.readings()) {
-      String out = r.use() == ReadingReport.Use.LEFT_OUT ? ", left out" : "";
+      boolean out = r.use() == ReadingReport.Use.LEFT_OUT;
       rows.add(
           List.of(
-              TableCell.of(context.words().say(r.name()) + out),
+              TableCell.of(
+                  out
+                      ? context.say("sheets.tape-sheet.left-out", r.name())
+                      : context.words().say(r.name())),
               TableCell.of(value(r, r.read())),
               TableCell.of(residual(r)),
               TableCell.of(Math.round(100 * r.redundancy()) + " %"),
@@ -138,13 +153,13 @@ public final class TapeSheet {
     blocks.add(
         TableBlock.of(
             List.of(
-                TableColumn.words("reading"),
-                TableColumn.number("read"),
-                TableColumn.number("residual"),
-                TableColumn.number("checked"),
-                TableColumn.number("stands out")),
+                TableColumn.words(context.say("sheets.tape-sheet.reading")),
+                TableColumn.number(context.say("sheets.tape-sheet.read")),
+                TableColumn.number(context.say("sheets.tape-sheet.residual")),
+                TableColumn.number(context.say("sheets.tape-sheet.checked")),
+                TableColumn.number(context.say("sheets.tape-sheet.stands-out"))),
             rows));
-    blocks.add(new Paragraph("A reading that stands out by more than 3.29 is suspect."));
+    blocks.add(new Paragraph(context.say("sheets.tape-sheet.suspect")));
     return blocks;
   }
 
@@ -160,10 +175,13 @@ public final class TapeSheet {
 
   private List<PageDraft> free(RoomResult.NeedsMore more) {
     List<Vec> path = more.sketch().path();
-    return sheet("The readings leave the shape free: a sketch only", Bounds.of(path))
+    return sheet(context.say("sheets.tape-sheet.free"), Bounds.of(path))
         .drafts(
             s -> sketch(s, path, more.diagonals()),
-            List.of(new CautionBlock("Measure next", context.words().say(more.sentence()))));
+            List.of(
+                new CautionBlock(
+                    context.say("sheets.tape-sheet.measure-next"),
+                    context.words().say(more.sentence()))));
   }
 
   private void sketch(PlanComposer s, List<Vec> path, List<Reading.Diagonal> next) {
@@ -173,7 +191,7 @@ public final class TapeSheet {
       Vec from = path.get(d.from());
       Vec to = path.get(d.to());
       s.addInks(List.of(Stroke.lines(NEXT, List.of(Line.of(from, to)))));
-      String words = "about " + LengthFormat.show(d.length(), context.units());
+      String words = context.say("sheets.tape-sheet.about", context.length(d.length().mm()));
       TextStyle style = TextStyle.bold(2.8 * k).in(Palette.RED);
       s.placeLabel(PlanLabel.of(from.towards(to, 0.5), words, style).nearBy(6).on(Palette.WHITE));
     }

@@ -4,9 +4,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.site.rules.SiteValidator;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
 
 /**
  * A change of a site. Applying it gives the next site, or a refusal that says why and where; it
@@ -20,19 +22,18 @@ public sealed interface Edit permits SiteEdit, AreaEdit, Edit.Several {
   Optional<Site> change(Site site);
 
   /** Changes and checks. */
-  default Outcome apply(Site site) {
+  default Result<Site> apply(Site site) {
     Optional<Site> next = change(site);
     if (next.isEmpty()) {
-      return new Outcome.Refused(
-          Refusal.of("Cannot " + name() + ": it is no longer on the plan; pick it again."));
+      return Result.refused(Message.of("site.edit.cannot-it-is-no-longer", name()));
     }
-    Set<String> before = new HashSet<>();
-    SiteValidator.validateChanged(next.get(), site).forEach(r -> before.add(r.sentence()));
-    return SiteValidator.validateChanged(site, next.get()).stream()
-        .filter(r -> !before.contains(r.sentence()))
-        .findFirst()
-        .<Outcome>map(Outcome.Refused::new)
-        .orElseGet(() -> new Outcome.Done(next.get()));
+    Set<Message> before = new HashSet<>();
+    SiteValidator.validateChanged(next.get(), site).forEach(r -> before.add(r.message()));
+    List<Refusal> fresh =
+        SiteValidator.validateChanged(site, next.get()).stream()
+            .filter(r -> !before.contains(r.message()))
+            .toList();
+    return fresh.isEmpty() ? Result.ok(next.get()) : Result.refused(fresh);
   }
 
   /** Several edits as one step of undo. */

@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Set;
 import slabwright.site.AreaDetails;
 import slabwright.site.FloorArea;
-import slabwright.site.Refusal;
 import slabwright.site.job.StepHold;
 import slabwright.site.job.Stop;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** What must hold of what else is known of a floor area. */
 final class AreaDetailsRules {
@@ -21,11 +22,7 @@ final class AreaDetailsRules {
         out.add(
             Refusal.at(
                 path + ".taped[" + i + "]",
-                "Taped line "
-                    + (i + 1)
-                    + " of \""
-                    + area.name()
-                    + "\" holds a line break; give each line of the tape file its own text."));
+                Message.of("site.area-details-rules.taped-line-of-holds-a", i + 1, area.name())));
       }
     }
   }
@@ -35,7 +32,14 @@ final class AreaDetailsRules {
         .built()
         .year()
         .ifPresent(
-            y -> SizeRules.between(y, 1000, 2200, "The year built", path + ".built.year", out));
+            y ->
+                SizeRules.between(
+                    y,
+                    1000,
+                    2200,
+                    Message.of("site.area-details-rules.the-year-built"),
+                    path + ".built.year",
+                    out));
   }
 
   static void divisions(FloorArea area, String path, List<Refusal> out) {
@@ -45,11 +49,8 @@ final class AreaDetailsRules {
         out.add(
             Refusal.at(
                 path + ".coatDivisions[" + i + "].line",
-                "Line "
-                    + (i + 1)
-                    + " that divides a coat of \""
-                    + area.name()
-                    + "\" has no length; give at least 2 different points."));
+                Message.of(
+                    "site.area-details-rules.line-that-divides-a-coat", i + 1, area.name())));
       }
     }
   }
@@ -61,14 +62,17 @@ final class AreaDetailsRules {
       Stop stop = stops.get(i);
       String at = path + ".stops[" + i + "]";
       String word = stop.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
-      String its = "Stop \"" + word + "\" of \"" + area.name() + "\"";
       if (!seen.add(stop.kind())) {
-        out.add(Refusal.at(at + ".kind", its + " stands twice; keep one entry."));
+        out.add(
+            Refusal.at(
+                at + ".kind",
+                Message.of("site.area-details-rules.stop-stands-twice", word, area.name())));
       }
       if (!isSigned(stop.state())) {
         out.add(
             Refusal.at(
-                at + ".by", its + " is settled by nobody; write who cleared or confirmed it."));
+                at + ".by",
+                Message.of("site.area-details-rules.stop-settled-by-nobody", word, area.name())));
       }
     }
   }
@@ -86,15 +90,25 @@ final class AreaDetailsRules {
     for (int i = 0; i < holds.size(); i++) {
       StepHold hold = holds.get(i);
       String at = path + ".holds[" + i + "]";
-      String its = "The step \"" + hold.step() + "\" held on \"" + area.name() + "\"";
       if (!hold.step().matches("[a-z][a-z0-9]*(-[a-z0-9]+)*")) {
         out.add(
-            Refusal.at(at + ".step", its + " must be a word in lower case, parts joined by -."));
+            Refusal.at(
+                at + ".step",
+                Message.of(
+                    "site.area-details-rules.held-step-is-no-word", hold.step(), area.name())));
       } else if (!seen.add(hold.step())) {
-        out.add(Refusal.at(at + ".step", its + " is held twice; keep one entry."));
+        out.add(
+            Refusal.at(
+                at + ".step",
+                Message.of(
+                    "site.area-details-rules.step-is-held-twice", hold.step(), area.name())));
       }
       if (hold.reason().isBlank()) {
-        out.add(Refusal.at(at + ".reason", its + " has no reason; write why it waits."));
+        out.add(
+            Refusal.at(
+                at + ".reason",
+                Message.of(
+                    "site.area-details-rules.hold-has-no-reason", hold.step(), area.name())));
       }
     }
   }

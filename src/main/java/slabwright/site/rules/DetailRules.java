@@ -9,9 +9,10 @@ import slabwright.site.AirSpace;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 import slabwright.site.MoistureReading;
-import slabwright.site.Refusal;
 import slabwright.site.Slab;
 import slabwright.units.Length;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** What must hold of machines, slab, air and declined advice. */
 final class DetailRules {
@@ -22,23 +23,42 @@ final class DetailRules {
     for (int i = 0; i < area.machines().size(); i++) {
       Machine m = area.machines().get(i);
       String at = path + ".machines[" + i + "]";
-      String its = " of machine \"" + m.name() + "\"";
       IdRules.check(m.id(), at + ".id", ids, out);
-      SizeRules.positive(m.body(), "The body width" + its, at + ".body", out);
-      SizeRules.positive(m.grinding(), "The grinding width" + its, at + ".grinding", out);
-      SizeRules.notNegative(m.clearance(), "The side clearance" + its, at + ".clearance", out);
+      SizeRules.positive(
+          m.body(), Message.of("site.detail-rules.the-body-width", m.name()), at + ".body", out);
+      SizeRules.positive(
+          m.grinding(),
+          Message.of("site.detail-rules.the-grinding-width", m.name()),
+          at + ".grinding",
+          out);
+      SizeRules.notNegative(
+          m.clearance(),
+          Message.of("site.detail-rules.the-side-clearance", m.name()),
+          at + ".clearance",
+          out);
       m.travel()
           .length()
-          .ifPresent(v -> SizeRules.positive(v, "The length" + its, at + ".length", out));
+          .ifPresent(
+              v ->
+                  SizeRules.positive(
+                      v,
+                      Message.of("site.detail-rules.the-length", m.name()),
+                      at + ".length",
+                      out));
       m.travel()
           .passing()
           .ifPresent(
-              v -> SizeRules.notNegative(v, "The passing clearance" + its, at + ".passing", out));
+              v ->
+                  SizeRules.notNegative(
+                      v,
+                      Message.of("site.detail-rules.the-passing-clearance", m.name()),
+                      at + ".passing",
+                      out));
       if (m.grinding().mm() > m.body().mm()) {
         out.add(
             Refusal.at(
                 at + ".grinding",
-                "The grinding width" + its + " is larger than its body; swap or correct them."));
+                Message.of("site.detail-rules.the-grinding-width-is-larger", m.name())));
       }
     }
   }
@@ -46,23 +66,59 @@ final class DetailRules {
   static void slab(FloorArea area, String path, List<Refusal> out) {
     Slab s = area.slab();
     String at = path + ".slab";
-    s.mohs().ifPresent(v -> SizeRules.between(v, 1, 10, "The Mohs reading", at + ".mohs", out));
+    s.mohs()
+        .ifPresent(
+            v ->
+                SizeRules.between(
+                    v, 1, 10, Message.of("site.detail-rules.the-mohs-reading"), at + ".mohs", out));
     s.ageYears()
         .ifPresent(
-            v -> SizeRules.between(v, 0, 500, "The slab's age in years", at + ".ageYears", out));
+            v ->
+                SizeRules.between(
+                    v,
+                    0,
+                    500,
+                    Message.of("site.detail-rules.the-slabs-age-in-years"),
+                    at + ".ageYears",
+                    out));
     s.surfaceC()
         .ifPresent(
             v ->
                 SizeRules.between(
-                    v, -30, 80, "The surface temperature in °C", at + ".surfaceC", out));
+                    v,
+                    -30,
+                    80,
+                    Message.of("site.detail-rules.the-surface-temperature-in-c"),
+                    at + ".surfaceC",
+                    out));
     s.airC()
         .ifPresent(
-            v -> SizeRules.between(v, -30, 60, "The air temperature in °C", at + ".airC", out));
+            v ->
+                SizeRules.between(
+                    v,
+                    -30,
+                    60,
+                    Message.of("site.detail-rules.the-air-temperature-in-c"),
+                    at + ".airC",
+                    out));
     s.humidity()
         .ifPresent(
-            v -> SizeRules.between(v, 1, 100, "The relative humidity in %", at + ".humidity", out));
+            v ->
+                SizeRules.between(
+                    v,
+                    1,
+                    100,
+                    Message.of("site.detail-rules.the-relative-humidity-in"),
+                    at + ".humidity",
+                    out));
     s.thickness()
-        .ifPresent(v -> SizeRules.positive(v, "The slab's thickness", at + ".thickness", out));
+        .ifPresent(
+            v ->
+                SizeRules.positive(
+                    v,
+                    Message.of("site.detail-rules.the-slabs-thickness"),
+                    at + ".thickness",
+                    out));
     for (int i = 0; i < s.moisture().size(); i++) {
       moisture(s.moisture().get(i), at + ".moisture[" + i + "].value", out);
     }
@@ -75,7 +131,13 @@ final class DetailRules {
           case F1869 -> 50;
           case D4263 -> 1;
         };
-    SizeRules.between(r.value(), 0, high, "The " + r.test() + " moisture reading", at, out);
+    SizeRules.between(
+        r.value(),
+        0,
+        high,
+        Message.of("site.detail-rules.the-moisture-reading", r.test().name()),
+        at,
+        out);
   }
 
   static void air(FloorArea area, String path, List<Refusal> out) {
@@ -85,10 +147,26 @@ final class DetailRules {
         .ifPresent(
             v ->
                 SizeRules.between(
-                    v, 1500, 100_000, "The ceiling height in mm", path + ".air.ceiling", out));
+                    v,
+                    1500,
+                    100_000,
+                    Message.of("site.detail-rules.the-ceiling-height-in-mm"),
+                    path + ".air.ceiling",
+                    out));
     SizeRules.between(
-        a.airflowM3PerHour(), 0, 1e7, "The airflow in m³/h", path + ".air.airflowM3PerHour", out);
-    SizeRules.between(a.mixing(), 1, 20, "The mixing factor K", path + ".air.mixing", out);
+        a.airflowM3PerHour(),
+        0,
+        1e7,
+        Message.of("site.detail-rules.the-airflow-in-m-h"),
+        path + ".air.airflowM3PerHour",
+        out);
+    SizeRules.between(
+        a.mixing(),
+        1,
+        20,
+        Message.of("site.detail-rules.the-mixing-factor-k"),
+        path + ".air.mixing",
+        out);
   }
 
   static void declined(FloorArea area, String path, List<Refusal> out) {
@@ -99,11 +177,8 @@ final class DetailRules {
         out.add(
             Refusal.at(
                 path + ".declined[" + i + "].advice",
-                "Advice \""
-                    + advice.word()
-                    + "\" is declined twice for floor area \""
-                    + area.name()
-                    + "\"; keep one entry."));
+                Message.of(
+                    "site.detail-rules.advice-is-declined-twice-for", advice.word(), area.name())));
       }
     }
   }

@@ -7,10 +7,11 @@ import slabwright.site.FloorArea;
 import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;
 import slabwright.site.LocalBlank;
-import slabwright.site.Refusal;
 import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** What must hold of inlays; the graphic itself is read elsewhere. */
 public final class InlaySpecRules {
@@ -50,45 +51,59 @@ public final class InlaySpecRules {
         ? List.of()
         : List.of(
             Refusal.at(
-                path, "The inlay's width is " + width + "; it must lie between 10 mm and 100 m."));
+                path,
+                Message.of("site.inlay-spec-rules.the-inlays-width-is-it", width.toString())));
   }
 
   /** Faults of the settings for cutting and masking. */
   public static List<Refusal> spec(StencilSpec s, String path) {
     List<Refusal> out = new java.util.ArrayList<>();
-    SizeRules.between(s.roll().mm(), 50, 10_000, "The roll width in mm", path + ".roll", out);
-    SizeRules.notNegative(s.overlap(), "The overlap", path + ".overlap", out);
-    SizeRules.notNegative(s.margin(), "The margin", path + ".margin", out);
-    SizeRules.notNegative(s.press(), "The press band", path + ".press", out);
-    SizeRules.notNegative(s.spread(), "The spread", path + ".spread", out);
     SizeRules.between(
-        s.overspray().reachMm(), 0, 20_000, "The overspray reach in mm", path + ".overspray", out);
+        s.roll().mm(),
+        50,
+        10_000,
+        Message.of("site.inlay-spec-rules.the-roll-width-in-mm"),
+        path + ".roll",
+        out);
+    SizeRules.notNegative(
+        s.overlap(), Message.of("site.inlay-spec-rules.the-overlap"), path + ".overlap", out);
+    SizeRules.notNegative(
+        s.margin(), Message.of("site.inlay-spec-rules.the-margin"), path + ".margin", out);
+    SizeRules.notNegative(
+        s.press(), Message.of("site.inlay-spec-rules.the-press-band"), path + ".press", out);
+    SizeRules.notNegative(
+        s.spread(), Message.of("site.inlay-spec-rules.the-spread"), path + ".spread", out);
+    SizeRules.between(
+        s.overspray().reachMm(),
+        0,
+        20_000,
+        Message.of("site.inlay-spec-rules.the-overspray-reach-in-mm"),
+        path + ".overspray",
+        out);
     changes(s.changes(), path + ".changes", out);
     blanks(s.changes(), path + ".changes", out);
     if (s.usableMm() > s.roll().mm()) {
       out.add(
           Refusal.at(
-              path + ".usable", "The usable width is larger than the roll; correct one of them."));
+              path + ".usable", Message.of("site.inlay-spec-rules.the-usable-width-is-larger")));
     }
     if (s.usableMm() <= s.overlap().mm()) {
       out.add(
           Refusal.at(
               path + ".roll",
-              "The roll's usable width, "
-                  + Length.mm(s.usableMm())
-                  + ", is not wider than the overlap, "
-                  + s.overlap()
-                  + "; take a wider roll or a smaller overlap."));
+              Message.of(
+                  "site.inlay-spec-rules.the-rolls-usable-width-is",
+                  Length.mm(s.usableMm()).toString(),
+                  s.overlap().toString())));
     }
     if (s.margin().mm() < s.press().mm()) {
       out.add(
           Refusal.at(
               path + ".margin",
-              "The margin, "
-                  + s.margin()
-                  + ", is narrower than the press band, "
-                  + s.press()
-                  + "; make it at least as wide."));
+              Message.of(
+                  "site.inlay-spec-rules.the-margin-is-narrower-than",
+                  s.margin().toString(),
+                  s.press().toString())));
     }
     return out;
   }
@@ -96,31 +111,69 @@ public final class InlaySpecRules {
   private static void changes(StencilChanges c, String path, List<Refusal> out) {
     c.thickenMask()
         .ifPresent(
-            v -> small(v, "The width that thin vinyl is widened to", path + ".thickenMask", out));
+            v ->
+                small(
+                    v,
+                    Message.of("site.inlay-spec-rules.the-width-that-thin-vinyl"),
+                    path + ".thickenMask",
+                    out));
     c.roundNeedles()
-        .ifPresent(v -> small(v, "The radius of needle points", path + ".roundNeedles", out));
-    c.tieWidth().ifPresent(v -> small(v, "The width of ties", path + ".tieWidth", out));
+        .ifPresent(
+            v ->
+                small(
+                    v,
+                    Message.of("site.inlay-spec-rules.the-radius-of-needle-points"),
+                    path + ".roundNeedles",
+                    out));
+    c.tieWidth()
+        .ifPresent(
+            v ->
+                small(
+                    v,
+                    Message.of("site.inlay-spec-rules.the-width-of-ties"),
+                    path + ".tieWidth",
+                    out));
     c.dropUnder()
         .ifPresent(
             v ->
                 SizeRules.between(
-                    v, 0, BIT, "The area of scraps in mm²", path + ".dropUnder", out));
+                    v,
+                    0,
+                    BIT,
+                    Message.of("site.inlay-spec-rules.the-area-of-scraps-in"),
+                    path + ".dropUnder",
+                    out));
     c.fillUnder()
         .ifPresent(
             v ->
                 SizeRules.between(
-                    v, 0, BIT, "The area of small loose pieces in mm²", path + ".fillUnder", out));
+                    v,
+                    0,
+                    BIT,
+                    Message.of("site.inlay-spec-rules.the-area-of-small-loose"),
+                    path + ".fillUnder",
+                    out));
     c.baseLightness()
         .ifPresent(
             v ->
                 SizeRules.between(
-                    v, 0, 100, "The lightness of the base dye", path + ".baseLightness", out));
+                    v,
+                    0,
+                    100,
+                    Message.of("site.inlay-spec-rules.the-lightness-of-the-base"),
+                    path + ".baseLightness",
+                    out));
     c.seams()
         .ifPresent(
             s ->
                 s.places()
                     .forEach(
-                        p -> SizeRules.positive(p, "A seam's place", path + ".seams.places", out)));
+                        p ->
+                            SizeRules.positive(
+                                p,
+                                Message.of("site.inlay-spec-rules.a-seams-place"),
+                                path + ".seams.places",
+                                out)));
   }
 
   private static void blanks(StencilChanges c, String path, List<Refusal> out) {
@@ -128,8 +181,13 @@ public final class InlaySpecRules {
       LocalBlank b = c.blanks().get(i);
       String at = path + ".blanks[" + i + "]";
       FileRules.colour(b.colour(), at + ".colour", out);
-      SizeRules.positive(b.width(), "The width of a local blank", at + ".width", out);
-      SizeRules.positive(b.height(), "The height of a local blank", at + ".height", out);
+      SizeRules.positive(
+          b.width(), Message.of("site.inlay-spec-rules.the-width-of-a-local"), at + ".width", out);
+      SizeRules.positive(
+          b.height(),
+          Message.of("site.inlay-spec-rules.the-height-of-a-local"),
+          at + ".height",
+          out);
     }
   }
 
@@ -140,23 +198,47 @@ public final class InlaySpecRules {
       source
           .page()
           .ifPresent(
-              p -> SizeRules.between(p, 1, 10_000, "The page of the graphic", at + ".page", out));
+              p ->
+                  SizeRules.between(
+                      p,
+                      1,
+                      10_000,
+                      Message.of("site.inlay-spec-rules.the-page-of-the-graphic"),
+                      at + ".page",
+                      out));
       source.picture().ifPresent(t -> traced(t, at + ".picture", out));
     }
   }
 
   private static void traced(GraphicSource.Traced t, String at, List<Refusal> out) {
-    FileRules.inside(t.file(), "traced picture", at + ".file", out);
-    SizeRules.between(t.colours(), 2, 64, "The number of traced colours", at + ".colours", out);
-    SizeRules.notNegative(t.speck(), "The speck size", at + ".speck", out);
-    SizeRules.between(t.roundness(), 0, 1, "The roundness of corners", at + ".roundness", out);
+    FileRules.inside(
+        t.file(),
+        Message.of("site.file-rules.traced-picture-lies-outside", t.file()),
+        at + ".file",
+        out);
+    SizeRules.between(
+        t.colours(),
+        2,
+        64,
+        Message.of("site.inlay-spec-rules.the-number-of-traced-colours"),
+        at + ".colours",
+        out);
+    SizeRules.notNegative(
+        t.speck(), Message.of("site.inlay-spec-rules.the-speck-size"), at + ".speck", out);
+    SizeRules.between(
+        t.roundness(),
+        0,
+        1,
+        Message.of("site.inlay-spec-rules.the-roundness-of-corners"),
+        at + ".roundness",
+        out);
     if (!t.background().isEmpty()) {
       FileRules.colour(t.background(), at + ".background", out);
     }
   }
 
-  private static void small(Length v, String what, String path, List<Refusal> out) {
-    SizeRules.between(v.mm(), LEAST_CHANGE, MOST_CHANGE, what + " in mm", path, out);
+  private static void small(Length v, Message what, String path, List<Refusal> out) {
+    SizeRules.between(v.mm(), LEAST_CHANGE, MOST_CHANGE, what, path, out);
   }
 
   static void graphicPath(FloorArea area, String path, List<Refusal> out) {
@@ -166,9 +248,7 @@ public final class InlaySpecRules {
         out.add(
             Refusal.at(
                 path + ".inlays[" + i + "].graphic",
-                "The graphic \""
-                    + file
-                    + "\" lies outside the plan's folder; copy it beside the plan and name it by a relative path."));
+                Message.of("site.inlay-spec-rules.the-graphic-lies-outside-the", file)));
       }
     }
   }

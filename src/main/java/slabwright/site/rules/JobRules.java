@@ -8,12 +8,13 @@ import slabwright.site.ClientPhoto;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.JobDetails;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.site.job.CoatReading;
 import slabwright.site.job.DayForecast;
 import slabwright.site.job.JobCrew;
 import slabwright.site.job.PinnedPhoto;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** What must hold of a site as a whole: the job's details, and what leads from area to area. */
 final class JobRules {
@@ -25,7 +26,11 @@ final class JobRules {
     job.clientPhoto().ifPresent(p -> clientPhoto(p, out));
     crew(job.crew(), out);
     if (!job.shopBook().isEmpty()) {
-      FileRules.inside(job.shopBook(), "shop book", "shopBook", out);
+      FileRules.inside(
+          job.shopBook(),
+          Message.of("site.file-rules.shop-book-lies-outside", job.shopBook()),
+          "shopBook",
+          out);
     }
     photos(job.photos(), out);
     readings(job.readings(), out);
@@ -45,37 +50,40 @@ final class JobRules {
 
   private static void link(
       Site site, FloorArea area, Doorway door, Doorway.LeadsTo to, String at, List<Refusal> out) {
-    String its = "Doorway \"" + door.name() + "\" of \"" + area.name() + "\"";
     if (to.area().equals(area.id())) {
-      out.add(Refusal.at(at, its + " leads to its own floor area; name another or none."));
+      out.add(
+          Refusal.at(
+              at, Message.of("site.job-rules.leads-to-its-own-floor", door.name(), area.name())));
     } else if (site.area(to.area()).flatMap(o -> o.doorway(to.doorway())).isEmpty()) {
       out.add(
           Refusal.at(
               at,
-              its
-                  + " leads to doorway \""
-                  + to.doorway()
-                  + "\" of floor area \""
-                  + to.area()
-                  + "\", which is not there; name another or none."));
+              Message.of(
+                  "site.job-rules.leads-to-doorway-of-floor",
+                  door.name(),
+                  area.name(),
+                  to.doorway(),
+                  to.area())));
     }
   }
 
   private static void clientPhoto(ClientPhoto photo, List<Refusal> out) {
-    FileRules.inside(photo.file(), "client's photo", "clientPhoto.file", out);
+    FileRules.inside(
+        photo.file(),
+        Message.of("site.file-rules.clients-photo-lies-outside", photo.file()),
+        "clientPhoto.file",
+        out);
     if (photo.points().size() != 4) {
       out.add(
           Refusal.at(
               "clientPhoto.points",
-              "The client's photo has " + photo.points().size() + " floor points; give 4."));
+              Message.of("site.job-rules.the-clients-photo-has-floor", photo.points().size())));
     }
     if (!photo.mask().isEmpty() && photo.mask().size() < 3) {
       out.add(
           Refusal.at(
               "clientPhoto.mask",
-              "The mask of the client's photo has "
-                  + photo.mask().size()
-                  + " corners; give at least 3 or none."));
+              Message.of("site.job-rules.the-mask-of-the-clients", photo.mask().size())));
     }
   }
 
@@ -84,21 +92,24 @@ final class JobRules {
       out.add(
           Refusal.at(
               "crew.language",
-              "The crew's language is \""
-                  + crew.language()
-                  + "\"; write a tag such as en or es-MX."));
+              Message.of("site.job-rules.the-crews-language-is-write", crew.language())));
     }
     crew.tools()
         .forEach(
             (tool, n) ->
                 SizeRules.between(
-                    n, 0, 1000, "The number of tool \"" + tool + "\"", "crew.tools." + tool, out));
+                    n,
+                    0,
+                    1000,
+                    Message.of("site.job-rules.the-number-of-tool", tool),
+                    "crew.tools." + tool,
+                    out));
     for (int i = 0; i < crew.persons().size(); i++) {
       if (crew.persons().get(i).name().isBlank()) {
         out.add(
             Refusal.at(
                 "crew.persons[" + i + "].name",
-                "Person " + (i + 1) + " of the crew has no name; write a name or initials."));
+                Message.of("site.job-rules.person-of-the-crew-has", i + 1)));
       }
     }
   }
@@ -106,16 +117,17 @@ final class JobRules {
   private static void photos(List<PinnedPhoto> photos, List<Refusal> out) {
     for (int i = 0; i < photos.size(); i++) {
       String at = "photos[" + i + "]";
-      FileRules.inside(photos.get(i).file(), "photo", at + ".file", out);
+      FileRules.inside(
+          photos.get(i).file(),
+          Message.of("site.file-rules.photo-lies-outside", photos.get(i).file()),
+          at + ".file",
+          out);
       if (photos.get(i).pin() instanceof PinnedPhoto.OnCorner c && c.corner() < 0) {
         out.add(
             Refusal.at(
                 at + ".corner",
-                "Photo \""
-                    + photos.get(i).file()
-                    + "\" is pinned to corner "
-                    + c.corner()
-                    + "; corners count from 0."));
+                Message.of(
+                    "site.job-rules.photo-is-pinned-to-corner", photos.get(i).file(), c.corner())));
       }
     }
   }
@@ -124,19 +136,35 @@ final class JobRules {
     for (int i = 0; i < readings.size(); i++) {
       CoatReading r = readings.get(i);
       String at = "coatReadings[" + i + "]";
-      String when = " read at " + r.at();
-      r.slabC().ifPresent(v -> degrees(v, "The slab's °C" + when, at + ".slabC", out));
-      r.airC().ifPresent(v -> degrees(v, "The air's °C" + when, at + ".airC", out));
-      r.dewPointC().ifPresent(v -> degrees(v, "The dew point's °C" + when, at + ".dewPointC", out));
+      String when = r.at().toString();
+      r.slabC()
+          .ifPresent(
+              v -> degrees(v, Message.of("site.job-rules.the-slabs-c", when), at + ".slabC", out));
+      r.airC()
+          .ifPresent(
+              v -> degrees(v, Message.of("site.job-rules.the-airs-c", when), at + ".airC", out));
+      r.dewPointC()
+          .ifPresent(
+              v ->
+                  degrees(
+                      v,
+                      Message.of("site.job-rules.the-dew-points-c", when),
+                      at + ".dewPointC",
+                      out));
       r.humidity()
           .ifPresent(
               v ->
                   SizeRules.between(
-                      v, 1, 100, "The relative humidity in %" + when, at + ".humidity", out));
+                      v,
+                      1,
+                      100,
+                      Message.of("site.job-rules.humidity-read-at", when),
+                      at + ".humidity",
+                      out));
     }
   }
 
-  private static void degrees(double v, String what, String at, List<Refusal> out) {
+  private static void degrees(double v, Message what, String at, List<Refusal> out) {
     SizeRules.between(v, -60, 80, what, at, out);
   }
 
@@ -145,29 +173,41 @@ final class JobRules {
     for (int i = 0; i < days.size(); i++) {
       DayForecast d = days.get(i);
       String at = "forecast[" + i + "]";
-      String day = " forecast for " + d.on();
+      String day = d.on().toString();
       if (!seen.add(d.on())) {
         out.add(
-            Refusal.at(at + ".on", "The day " + d.on() + " is forecast twice; keep one entry."));
+            Refusal.at(at + ".on", Message.of("site.job-rules.the-day-is-forecast-twice", day)));
       }
-      d.lowC().ifPresent(v -> degrees(v, "The lowest °C" + day, at + ".lowC", out));
-      d.highC().ifPresent(v -> degrees(v, "The highest °C" + day, at + ".highC", out));
+      d.lowC()
+          .ifPresent(
+              v -> degrees(v, Message.of("site.job-rules.the-lowest-c", day), at + ".lowC", out));
+      d.highC()
+          .ifPresent(
+              v -> degrees(v, Message.of("site.job-rules.the-highest-c", day), at + ".highC", out));
       d.humidity()
           .ifPresent(
               v ->
                   SizeRules.between(
-                      v, 1, 100, "The relative humidity in %" + day, at + ".humidity", out));
+                      v,
+                      1,
+                      100,
+                      Message.of("site.job-rules.humidity-forecast", day),
+                      at + ".humidity",
+                      out));
       d.rain()
           .ifPresent(
               v ->
-                  SizeRules.between(v, 0, 100, "The chance of rain in %" + day, at + ".rain", out));
+                  SizeRules.between(
+                      v,
+                      0,
+                      100,
+                      Message.of("site.job-rules.the-chance-of-rain-in", day),
+                      at + ".rain",
+                      out));
       if (d.lowC().isPresent()
           && d.highC().isPresent()
           && d.lowC().getAsDouble() > d.highC().getAsDouble()) {
-        out.add(
-            Refusal.at(
-                at + ".lowC",
-                "The lowest °C" + day + " is above the highest; swap or correct them."));
+        out.add(Refusal.at(at + ".lowC", Message.of("site.job-rules.the-lowest-c-is-above", day)));
       }
     }
   }

@@ -11,9 +11,10 @@ import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.OutlineShape;
-import slabwright.site.Refusal;
 import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** What must hold of marks. */
 final class MarkRules {
@@ -38,13 +39,12 @@ final class MarkRules {
         out.add(
             Refusal.at(
                 at,
-                "Trench "
-                    + named(m)
-                    + " is flush and yet "
-                    + t.off().get()
-                    + " off the slab; say low or proud, or take the size away."));
+                Message.of(
+                    "site.mark-rules.trench-is-flush-and-yet",
+                    named(m),
+                    t.off().get().toString())));
       }
-      SizeRules.positive(t.off().get(), the(field, m), at, out);
+      SizeRules.positive(t.off().get(), size(field, m), at, out);
     }
   }
 
@@ -53,29 +53,35 @@ final class MarkRules {
       Mark m = area.marks().get(i);
       String at = path + ".marks[" + i + "].form";
       new TreeMap<>(m.form().sizes())
-          .forEach((what, v) -> SizeRules.positive(v, the(what, m), at + "." + what, out));
+          .forEach((what, v) -> SizeRules.positive(v, size(what, m), at + "." + what, out));
       if (m.form().spots().size() < m.form().fewestSpots()) {
         out.add(
             Refusal.at(
                 at,
-                "Mark "
-                    + named(m)
-                    + " has "
-                    + m.form().spots().size()
-                    + " corners; give at least "
-                    + m.form().fewestSpots()
-                    + "."));
+                Message.of(
+                    "site.mark-rules.mark-has-corners-give-at",
+                    named(m),
+                    m.form().spots().size(),
+                    m.form().fewestSpots())));
       }
     }
   }
 
-  private static String the(String what, Mark m) {
-    return "The " + what + " of mark " + named(m);
+  private static Message size(String which, Mark m) {
+    return switch (which) {
+      case "length" -> Message.of("site.mark-rules.length", named(m));
+      case "width" -> Message.of("site.mark-rules.width", named(m));
+      case "radius" -> Message.of("site.mark-rules.radius", named(m));
+      case "depth" -> Message.of("site.mark-rules.depth", named(m));
+      case "height" -> Message.of("site.mark-rules.height", named(m));
+      default -> throw new IllegalArgumentException("no words for the " + which + " of a mark");
+    };
   }
 
-  static String named(Mark m) {
-    String word = m.kind().type().word();
-    return "\"" + (m.name().isBlank() ? word + " " + m.id() : m.name()) + "\"";
+  private static Message named(Mark m) {
+    return m.name().isBlank()
+        ? Message.of("site.mark-rules.without-name", m.kind().type().word(), m.id())
+        : Message.of("site.mark-rules.named", m.name());
   }
 
   /** A mark partly outside is clipped with a note elsewhere; wholly outside it can't be meant. */
@@ -91,14 +97,13 @@ final class MarkRules {
         out.add(
             Refusal.at(
                 path + ".marks[" + i + "].form",
-                "Mark "
-                    + named(m)
-                    + " lies wholly outside the outline of \""
-                    + area.name()
-                    + "\", at "
-                    + OutlineRules.place(at)
-                    + "; move it inside or remove it.",
-                at));
+                Message.of(
+                    "site.mark-rules.mark-lies-wholly-outside-the",
+                    named(m),
+                    area.name(),
+                    OutlineRules.place(at)),
+                at.x(),
+                at.y()));
       }
     }
   }

@@ -11,9 +11,10 @@ import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineShape;
-import slabwright.site.Refusal;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** What must hold of an outline and its doorways. */
 final class OutlineRules {
@@ -32,19 +33,16 @@ final class OutlineRules {
       out.add(
           Refusal.at(
               path + ".outline",
-              "The outline of \"" + area.name() + "\" has " + n + " corners; give at least 3."));
+              Message.of("site.outline-rules.the-outline-of-has-corners", area.name(), n)));
     }
     for (int i = 0; i < n; i++) {
       if (n > 1 && length(area, i) < 1) {
         out.add(
             Refusal.at(
                 path + ".outline[" + i + "]",
-                "Wall "
-                    + (i + 1)
-                    + " of \""
-                    + area.name()
-                    + "\" has no length; move or remove a corner.",
-                area.outline().get(i).from().vec()));
+                Message.of("site.outline-rules.wall-of-has-no-length", i + 1, area.name()),
+                area.outline().get(i).from().vec().x(),
+                area.outline().get(i).from().vec().y()));
       }
     }
   }
@@ -60,7 +58,7 @@ final class OutlineRules {
       out.add(
           Refusal.at(
               path + ".outline",
-              "\"" + area.name() + "\" is longer than 2 km; check the unit of its corners."));
+              Message.of("site.outline-rules.is-longer-than-km-check", area.name())));
     }
   }
 
@@ -74,16 +72,15 @@ final class OutlineRules {
                 out.add(
                     Refusal.at(
                         path + ".outline",
-                        "The outline of \""
-                            + area.name()
-                            + "\" crosses or touches itself at "
-                            + place(at)
-                            + "; move a corner there.",
-                        at)));
+                        Message.of(
+                            "site.outline-rules.the-outline-of-crosses-or", area.name(), place(at)),
+                        at.x(),
+                        at.y())));
   }
 
-  static String place(Vec at) {
-    return "x " + LengthFormat.plain(at.x()) + " mm, y " + LengthFormat.plain(at.y()) + " mm";
+  static Message place(Vec at) {
+    return Message.of(
+        "site.outline-rules.place", LengthFormat.plain(at.x()), LengthFormat.plain(at.y()));
   }
 
   static void doorways(FloorArea area, String path, List<Refusal> out) {
@@ -93,19 +90,22 @@ final class OutlineRules {
       String at = path + ".doorways[" + i + "]";
       IdRules.check(d.id(), at + ".id", ids, out);
       SizeRules.positive(
-          d.width(), "The width of doorway \"" + d.name() + "\"", at + ".width", out);
+          d.width(),
+          Message.of("site.outline-rules.the-width-of-doorway", d.name()),
+          at + ".width",
+          out);
       SizeRules.notNegative(
-          d.offset(), "The offset of doorway \"" + d.name() + "\"", at + ".offset", out);
+          d.offset(),
+          Message.of("site.outline-rules.the-offset-of-doorway", d.name()),
+          at + ".offset",
+          out);
       d.passage().clear().ifPresent(v -> clear(d, v, at + ".clear", out));
       if (d.piece() < 0 || d.piece() >= area.outline().size()) {
         out.add(
             Refusal.at(
                 at + ".piece",
-                "Doorway \""
-                    + d.name()
-                    + "\" stands in wall "
-                    + d.piece()
-                    + ", which is not there; walls count from 0."));
+                Message.of(
+                    "site.outline-rules.doorway-stands-in-wall-which", d.name(), d.piece())));
       } else if (area.outline().size() >= 2) {
         fits(area, d, at, out);
       }
@@ -114,33 +114,33 @@ final class OutlineRules {
   }
 
   private static void clear(Doorway d, Length clear, String at, List<Refusal> out) {
-    SizeRules.positive(clear, "The clear width of doorway \"" + d.name() + "\"", at, out);
+    SizeRules.positive(
+        clear, Message.of("site.outline-rules.the-clear-width-of-doorway", d.name()), at, out);
     if (clear.mm() > d.width().mm() + SLACK) {
       out.add(
           Refusal.at(
               at,
-              "The clear width of doorway \""
-                  + d.name()
-                  + "\", "
-                  + clear
-                  + ", is larger than its opening, "
-                  + d.width()
-                  + "; correct one of them."));
+              Message.of(
+                  "site.outline-rules.the-clear-width-of-doorway-2",
+                  d.name(),
+                  clear.toString(),
+                  d.width().toString())));
     }
   }
 
   private static void fits(FloorArea area, Doorway d, String at, List<Refusal> out) {
     Line wall = OutlineShape.of(area.outline(), TOLERANCE).pieces().get(d.piece());
     if (d.offset().mm() + d.width().mm() > wall.length() + SLACK) {
+      Vec end = wall.points().get(wall.points().size() - 1);
       out.add(
           Refusal.at(
               at,
-              "Doorway \""
-                  + d.name()
-                  + "\" ends "
-                  + LengthFormat.plain(d.offset().mm() + d.width().mm() - wall.length())
-                  + " mm beyond its wall; move it or make it narrower.",
-              wall.points().get(wall.points().size() - 1)));
+              Message.of(
+                  "site.outline-rules.doorway-ends-mm-beyond-its",
+                  d.name(),
+                  LengthFormat.plain(d.offset().mm() + d.width().mm() - wall.length())),
+              end.x(),
+              end.y()));
     }
   }
 
@@ -156,7 +156,8 @@ final class OutlineRules {
         out.add(
             Refusal.at(
                 path + ".doorways",
-                "Doorways \"" + a.name() + "\" and \"" + b.name() + "\" overlap; move one."));
+                Message.of(
+                    "site.outline-rules.doorways-and-overlap-move-one", a.name(), b.name())));
       }
     }
   }

@@ -7,8 +7,8 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import slabwright.site.FloorArea;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
+import slabwright.units.Refusal;
 
 /** What must hold of a site. A list of small rules, used by edits and by the plan file alike. */
 public final class SiteValidator {

@@ -1,8 +1,9 @@
 package slabwright.site.rules;
 
 import java.util.List;
-import slabwright.site.Refusal;
 import slabwright.units.Length;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 
 /** Sizes that make sense on a site. */
 final class SizeRules {
@@ -11,24 +12,25 @@ final class SizeRules {
 
   private SizeRules() {}
 
-  static void positive(Length v, String what, String path, List<Refusal> out) {
+  static void positive(Length v, Message what, String path, List<Refusal> out) {
     if (!(v.mm() > 0) || v.mm() > LONGEST_MM) {
-      out.add(Refusal.at(path, what + " is " + v + "; it must be more than 0 and at most 2 km."));
+      out.add(
+          Refusal.at(path, Message.of("site.size-rules.is-it-must-be-more", what, v.toString())));
     }
   }
 
-  static void notNegative(Length v, String what, String path, List<Refusal> out) {
+  static void notNegative(Length v, Message what, String path, List<Refusal> out) {
     if (!(v.mm() >= 0) || v.mm() > LONGEST_MM) {
-      out.add(Refusal.at(path, what + " is " + v + "; it must be 0 or more and at most 2 km."));
+      out.add(Refusal.at(path, Message.of("site.size-rules.is-it-must-be-or", what, v.toString())));
     }
   }
 
   static void between(
-      double v, double low, double high, String what, String path, List<Refusal> out) {
+      double v, double low, double high, Message what, String path, List<Refusal> out) {
     if (!(v >= low && v <= high)) {
       out.add(
           Refusal.at(
-              path, what + " is " + v + "; it must lie between " + low + " and " + high + "."));
+              path, Message.of("site.size-rules.is-it-must-lie-between", what, v, low, high)));
     }
   }
 }

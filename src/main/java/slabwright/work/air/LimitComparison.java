@@ -6,16 +6,26 @@ package slabwright.work.air;
  * @param reached the worst mean over the limit's time, or the peak for one that holds at any time;
  *     a share of the air
  * @param ratio how many times the limit that is
+ * @param layerReached the same in the lowest metre, which rules
+ * @param layerRatio how many times the limit that is
  */
-public record LimitComparison(Solvent solvent, ExposureLimit limit, double reached, double ratio) {
-  static LimitComparison of(Solvent solvent, ExposureLimit limit, ConcentrationCurve curve) {
+public record LimitComparison(
+    Solvent solvent,
+    ExposureLimit limit,
+    double reached,
+    double ratio,
+    double layerReached,
+    double layerRatio) {
+  static LimitComparison of(
+      Solvent solvent, ExposureLimit limit, ConcentrationCurve curve, double layer) {
     int minutes = limit.span().minutes();
     double reached = minutes == 0 ? curve.peak().share() : curve.worstAverage(minutes);
-    return new LimitComparison(solvent, limit, reached, reached / limit.share());
+    double ratio = reached / limit.share();
+    return new LimitComparison(solvent, limit, reached, ratio, reached * layer, ratio * layer);
   }
 
   public boolean isPassed() {
-    return reached > limit.share();
+    return layerReached > limit.share();
   }
 
   public double reachedPpm() {

@@ -18,7 +18,30 @@ final class Mixture {
         .toList();
   }
 
-  static List<WellMixedRoom.VapourSource> sources(
+  /** Each step as fast as is plausible and at the worst moment of its time. */
+  static List<WellMixedRoom.VapourSource> fastest(
+      List<VapourStep> steps,
+      WellMixedRoom room,
+      double celsius,
+      ToDoubleFunction<Solvent> weight) {
+    return steps.stream()
+        .flatMap(
+            step ->
+                room
+                    .atWorst(
+                        step.from(),
+                        step.from() + step.minutes(),
+                        step.fastest(),
+                        solvents(List.of(step)).stream()
+                            .mapToDouble(
+                                s -> step.fastestRate(s, celsius) * weight.applyAsDouble(s))
+                            .sum())
+                    .stream())
+        .toList();
+  }
+
+  /** Each step as usual, evenly over its time. */
+  static List<WellMixedRoom.VapourSource> usual(
       List<VapourStep> steps, double celsius, ToDoubleFunction<Solvent> weight) {
     return steps.stream()
         .map(

@@ -26,6 +26,26 @@ final class WellMixedRoom {
     this.fresh = fresh;
   }
 
+  /**
+   * What a constant source makes of clean air in some minutes.
+   *
+   * @param fresh m³/min that really mixes
+   */
+  static double plateau(double rate, double minutes, double volume, double fresh) {
+    return new ConcentrationCurve.CurvePiece(0, 0, rate / volume, fresh / volume).at(minutes);
+  }
+
+  /**
+   * The most that a source of this time can make of the air when it may run at any moment between
+   * {@code from} and {@code to}: it rises, and where the source could come later the level is held.
+   * A quicker source is never lower at any moment, nor is one that lasts longer in all.
+   */
+  List<VapourSource> atWorst(double from, double to, double minutes, double rate) {
+    double held = fresh * plateau(rate, minutes, volume, fresh);
+    return List.of(
+        new VapourSource(from, from + minutes, rate), new VapourSource(from + minutes, to, held));
+  }
+
   /** How long until a share has fallen to a level once nothing is laid any more. */
   ClearingTime clearing(double share, double level) {
     return ClearingTime.of(share, level, volume, fresh);

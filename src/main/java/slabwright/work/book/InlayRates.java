@@ -11,6 +11,7 @@ public record InlayRates(
     Figure<Double> press,
     Figure<Double> skirt,
     Figure<Double> mist,
+    Figure<Double> mistFastest,
     Figure<Double> pullUp,
     Figure<BigDecimal> vinylPriceArea) {
 
@@ -20,6 +21,7 @@ public record InlayRates(
         s.number("press edges", BookDimension.RUN_RATE),
         s.number("lay skirt", BookDimension.AREA_RATE),
         s.number("mist coat", BookDimension.AREA_RATE),
+        s.number("fastest mist coat", BookDimension.AREA_RATE),
         s.number("pull up", BookDimension.AREA_RATE),
         s.price("price of vinyl a m2"));
   }

@@ -5,6 +5,8 @@ package slabwright.work.book;
  *
  * @param tool roller, sprayer, brush or pad
  * @param rate mm² an hour for one person
+ * @param fastest mm² an hour for one person at the fastest plausible laying; what vapour is
+ *     reckoned with
  * @param cutIn mm an hour of cut-in for one person
  * @param people who lay it at once
  * @param rollerMm the roller's width
@@ -17,6 +19,7 @@ package slabwright.work.book;
 public record Laying(
     Figure<LayingTool> tool,
     Figure<Double> rate,
+    Figure<Double> fastest,
     Figure<Double> cutIn,
     Figure<Integer> people,
     Figure<Double> rollerMm,
@@ -30,6 +33,7 @@ public record Laying(
     return new Laying(
         s.choice("laid by", "roller, sprayer, brush or pad", LayingTool.class),
         s.number("laying rate", BookDimension.AREA_RATE),
+        s.number("fastest laying rate", BookDimension.AREA_RATE),
         s.number("cut-in rate", BookDimension.RUN_RATE),
         s.whole("people"),
         s.number("roller", BookDimension.LENGTH),

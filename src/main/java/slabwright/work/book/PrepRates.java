@@ -11,6 +11,7 @@ public record PrepRates(
     Figure<Double> residueHand,
     Figure<Double> residueDust,
     Figure<Double> filling,
+    Figure<Double> fillingFastest,
     Figure<Double> cleaning,
     Figure<Double> abrading) {
 
@@ -22,6 +23,7 @@ public record PrepRates(
         s.number("residue by hand", BookDimension.AREA_RATE),
         s.number("residue dust", BookDimension.MASS_PER_AREA),
         s.number("filling", BookDimension.RUN_RATE),
+        s.number("fastest filling", BookDimension.RUN_RATE),
         s.number("cleaning", BookDimension.AREA_RATE),
         s.number("abrading between coats", BookDimension.AREA_RATE));
   }

@@ -11,6 +11,9 @@ public sealed interface BindingConstraint {
   /** The people are busy on another step until it ends. */
   record Crew(String id) implements BindingConstraint {}
 
+  /** The people have breathed what a shift may hold on another step that day. */
+  record Air(String id) implements BindingConstraint {}
+
   /** It could start earlier, but then the coat after it would miss its recoat window. */
   record Window(String id) implements BindingConstraint {}
 

@@ -1,6 +1,7 @@
 package slabwright.work.days;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,13 +10,21 @@ import java.util.Optional;
 
 /** Who is busy when; finds the first stretch with enough free people. One planning run's own. */
 final class CrewCalendar {
-  /** How long how many people are wanted, and whether they may go on the next morning. */
-  record Demand(Duration length, int people, boolean mayPause) {}
+  /**
+   * How long how many people are wanted, and whether they may go on the next morning.
+   *
+   * @param shift what they breathe of a shift's average
+   */
+  record Demand(Duration length, int people, boolean mayPause, double shift) {}
 
-  private record Busy(String id, TimeSpan span, int people) {}
+  /** A stretch of a step; what is breathed on it counts on the day it starts. */
+  private record Busy(String id, TimeSpan span, int people, double shift) {}
 
-  /** A found place and, when the crew was the reason for it, the step that kept them. */
-  record Slot(List<TimeSpan> spans, Optional<String> waitedFor) {}
+  /** A found place and, when the crew was the reason for it, what kept them. */
+  record Slot(List<TimeSpan> spans, Optional<BindingConstraint> waitedFor) {}
+
+  /** Sums of shares within this count as the whole. */
+  private static final double SLACK = 1e-9;
 
   private final WorkingWeek hours;
   private final List<Busy> busy = new ArrayList<>();
@@ -25,7 +34,11 @@ final class CrewCalendar {
   }
 
   void reserve(WorkStep task, List<TimeSpan> spans) {
-    spans.forEach(s -> busy.add(new Busy(task.id(), s, task.people())));
+    double shift = task.air().shift();
+    for (TimeSpan s : spans) {
+      busy.add(new Busy(task.id(), s, task.people(), shift));
+      shift = 0;
+    }
   }
 
   /** How much has been taken so far, to go {@link #rollBack} to. */
@@ -39,13 +52,14 @@ final class CrewCalendar {
 
   /** The first place at or after {@code earliest}; a step that may not pause fits one day. */
   Slot find(WorkStep task, LocalDateTime earliest) {
-    return find(new Demand(task.length(), task.people(), task.mayPause()), earliest);
+    return find(
+        new Demand(task.length(), task.people(), task.mayPause(), task.air().shift()), earliest);
   }
 
   /** The first place of work that is no step of the plan. */
   Slot find(Demand task, LocalDateTime earliest) {
     LocalDateTime at = hours.next(earliest);
-    Optional<String> waitedFor = Optional.empty();
+    Optional<BindingConstraint> waitedFor = Optional.empty();
     while (true) {
       List<TimeSpan> spans = spread(task.length(), at);
       if (spans.size() > 1 && !task.mayPause()) {
@@ -53,12 +67,33 @@ final class CrewCalendar {
         continue;
       }
       Optional<Busy> block = firstBlock(spans, task.people());
-      if (block.isEmpty()) {
+      if (block.isPresent()) {
+        waitedFor = Optional.of(new BindingConstraint.Crew(block.get().id()));
+        at = hours.next(block.get().span().end());
+        continue;
+      }
+      Optional<Busy> breathed = breathed(spans.get(0).start().toLocalDate(), task.shift());
+      if (breathed.isEmpty()) {
         return new Slot(spans, waitedFor);
       }
-      waitedFor = Optional.of(block.get().id());
-      at = hours.next(block.get().span().end());
+      waitedFor = Optional.of(new BindingConstraint.Air(breathed.get().id()));
+      at = hours.next(hours.end(at));
     }
+  }
+
+  /**
+   * The last step of a day with vapour when a shift can't hold one more; as if one person did them
+   * all, so that nobody has to be kept from swapping.
+   */
+  private Optional<Busy> breathed(LocalDate day, double more) {
+    List<Busy> that =
+        busy.stream()
+            .filter(b -> b.shift() > 0 && b.span().start().toLocalDate().equals(day))
+            .toList();
+    double all = that.stream().mapToDouble(Busy::shift).sum() + more;
+    return more > 0 && all > 1 + SLACK
+        ? that.stream().max(Comparator.comparing((Busy b) -> b.span().end()))
+        : Optional.empty();
   }
 
   private List<TimeSpan> spread(Duration length, LocalDateTime from) {

@@ -86,6 +86,9 @@ public record DayPlan(WorkingWeek hours, LocalDate firstDay, List<ScheduledStep>
     if (why instanceof BindingConstraint.Step s) {
       return step(s.id());
     }
+    if (why instanceof BindingConstraint.Air a) {
+      return step(a.id());
+    }
     return why instanceof BindingConstraint.Crew c ? step(c.id()) : Optional.empty();
   }
 

@@ -147,8 +147,7 @@ final class PartialSchedule {
 
   private void put(
       WorkStep task, CrewCalendar.Slot slot, BindingConstraint ready, String abradesFor) {
-    BindingConstraint why =
-        slot.waitedFor().<BindingConstraint>map(BindingConstraint.Crew::new).orElse(ready);
+    BindingConstraint why = slot.waitedFor().orElse(ready);
     ScheduledStep p = new ScheduledStep(task, slot.spans(), why, abradesFor);
     taken.add(crew.reservations());
     crew.reserve(task, slot.spans());

@@ -18,6 +18,7 @@ import slabwright.work.step.StepType;
  * @param waits on earlier tasks
  * @param abrading time to abrade this floor if a recoat window is missed; empty when unknown
  * @param keepOut who else must stay off, and for how long after
+ * @param air what the people on it breathe
  */
 public record WorkStep(
     String id,
@@ -29,7 +30,8 @@ public record WorkStep(
     boolean mayPause,
     List<StepWait> waits,
     Optional<Duration> abrading,
-    Optional<KeepOut> keepOut) {
+    Optional<KeepOut> keepOut,
+    StepAir air) {
   public WorkStep {
     waits = List.copyOf(waits);
     if (people < 1 || length.isNegative()) {
@@ -37,15 +39,36 @@ public record WorkStep(
     }
   }
 
+  /** A step in clean air. */
+  public WorkStep(
+      String id,
+      String name,
+      String area,
+      StepType type,
+      Duration length,
+      int people,
+      boolean mayPause,
+      List<StepWait> waits,
+      Optional<Duration> abrading,
+      Optional<KeepOut> keepOut) {
+    this(id, name, area, type, length, people, mayPause, waits, abrading, keepOut, StepAir.CLEAN);
+  }
+
   /** The same step with the time to abrade the floor should its window be missed. */
   public WorkStep withAbrading(Duration time) {
     return new WorkStep(
-        id, name, area, type, length, people, mayPause, waits, Optional.of(time), keepOut);
+        id, name, area, type, length, people, mayPause, waits, Optional.of(time), keepOut, air);
   }
 
   /** The same step with other trades kept out. */
   public WorkStep withKeepOut(KeepOut out) {
     return new WorkStep(
-        id, name, area, type, length, people, mayPause, waits, abrading, Optional.of(out));
+        id, name, area, type, length, people, mayPause, waits, abrading, Optional.of(out), air);
+  }
+
+  /** The same step with other waits, and what is breathed on it. */
+  public WorkStep in(StepAir around, List<StepWait> waiting) {
+    return new WorkStep(
+        id, name, area, type, length, people, mayPause, waiting, abrading, keepOut, around);
   }
 }

@@ -47,7 +47,7 @@ final class CostLineBuilder {
   }
 
   private void labour() {
-    Figure<CostLine.Count> hours = plan.days().map(d -> hours(d.personTime()));
+    Figure<CostLine.Count> hours = plan.outlook().order().map(d -> hours(d.personTime()));
     lines.add(
         CostLine.of("Labour", hours, "sheet 6, person hours", plan.book().crew().hourPrice()));
   }
@@ -126,7 +126,7 @@ final class CostLineBuilder {
   }
 
   private void tool(ShopTool tool) {
-    Figure<Integer> days = plan.days().map(d -> ToolDays.of(tool, d));
+    Figure<Integer> days = plan.outlook().order().map(d -> ToolDays.of(tool, d));
     if (days.maybe().filter(n -> n == 0).isEmpty()) {
       lines.add(
           CostLine.of(

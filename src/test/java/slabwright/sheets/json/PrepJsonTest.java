@@ -21,7 +21,7 @@ class PrepJsonTest {
 
   private static JsonNode hall() {
     Path plan = Path.of("sample-plans", "tram-hall.site.json");
-    Site site = ((PlanFile.Reading.Good) PlanFile.read(plan)).site();
+    Site site = PlanFile.read(plan).orThrow();
     ReachAnalysis ways = ReachAnalysis.of(FloorTakeoff.of(site.areas().get(0)));
     try {
       return new ObjectMapper()

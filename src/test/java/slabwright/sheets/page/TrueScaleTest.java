@@ -18,6 +18,7 @@ import slabwright.drawing.Drawing;
 import slabwright.shape.Vec;
 import slabwright.sheets.SheetSamples;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class TrueScaleTest {
   /** ISO 216; ANSI/ASME Y14.1 (A, B); ARCH series as in drafting tables. Inches times 25.4. */
@@ -56,7 +57,7 @@ class TrueScaleTest {
     assertThat(StandardScales.of(UnitSystem.FEET_INCHES))
         .anySatisfy(
             s -> {
-              assertThat(s.words()).isEqualTo(inches + "″ = 1′ 0″");
+              assertThat(Words.english().say(s.name())).isEqualTo(inches + "″ = 1′ 0″");
               assertThat(s.denominator()).isCloseTo(factor, within(1e-9));
             });
   }
@@ -80,14 +81,19 @@ class TrueScaleTest {
   }
 
   private static String fit(double w, double h, double rw, double rh, UnitSystem units) {
-    return StandardScales.fitting(w, h, rw, rh, units).words();
+    return Words.english().say(StandardScales.fitting(w, h, rw, rh, units).name());
   }
 
   @ParameterizedTest
   @EnumSource(PaperSize.class)
   void the_check_line_measures_true_in_a_rendered_page(PaperSize paper) throws IOException {
     Drawing page =
-        Drawing.paper(paper.width(), 60, CheckLine.at(new Vec(30, 40), paper, TypeSizes.of(paper)));
+        Drawing.paper(
+            paper.width(),
+            60,
+            CheckLine.at(
+                new Vec(30, 40),
+                new SheetContext(PageFrame.of(paper), UnitSystem.METRIC, Words.english())));
     double length = paper.inches() ? 101.6 : 100;
     try (PDDocument document = Loader.loadPDF(pdf(paper, page))) {
       BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 254f);

@@ -44,8 +44,7 @@ class TilesTest {
     List<PageDraft> drafts = new LayoutSheet(hall(60_000, 9_000), CONTEXT).drafts();
     List<PageDraft> tiles = drafts.stream().filter(d -> d.title().contains("tile")).toList();
     assertThat(tiles).hasSize(3);
-    assertThat(tiles)
-        .allSatisfy(d -> assertThat(d.scale().orElseThrow().words()).isEqualTo("1:100"));
+    assertThat(tiles).allSatisfy(d -> assertThat(scale(d)).isEqualTo("1:100"));
     assertThat(drafts.get(drafts.size() - 1).title()).endsWith("continued");
   }
 
@@ -99,7 +98,7 @@ class TilesTest {
   void a_floor_that_fits_is_not_tiled() {
     List<PageDraft> drafts = new LayoutSheet(hall(9_000, 7_000), CONTEXT).drafts();
     assertThat(drafts).hasSize(1);
-    assertThat(drafts.get(0).scale().orElseThrow().words()).isEqualTo("1:75");
+    assertThat(scale(drafts.get(0))).isEqualTo("1:75");
     assertThat(TextBox.of(Paginator.paginate(drafts, CONTEXT, issue()).get(0).drawing()))
         .extracting(TextBox::words)
         .contains("9.000 m", "7.000 m", "1:75");
@@ -107,5 +106,9 @@ class TilesTest {
 
   private static TitleBlockText issue() {
     return new TitleBlockText("Site", "invented", 0, SheetSamples.DAY);
+  }
+
+  private static String scale(PageDraft draft) {
+    return CONTEXT.words().say(draft.scale().orElseThrow().name());
   }
 }

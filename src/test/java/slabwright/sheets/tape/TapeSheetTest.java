@@ -28,9 +28,11 @@ import slabwright.tape.TapeRoom;
 import slabwright.tape.text.TapeText;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class TapeSheetTest {
-  private static final SheetOptions TABLOID = new SheetOptions(PaperSize.TABLOID, SheetSamples.DAY);
+  private static final SheetOptions TABLOID =
+      new SheetOptions(PaperSize.TABLOID, SheetSamples.DAY, Words.english());
 
   private static RoomResult adjusted(String text) {
     return RoomAdjustment.of(TapeText.read(text).orThrow(), UnitSystem.FEET_INCHES);

@@ -11,10 +11,11 @@ import slabwright.site.Declined;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.OutlinePiece;
-import slabwright.site.Refusal;
 import slabwright.site.Site;
 import slabwright.site.Spot;
 import slabwright.site.rules.SiteValidator;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 import slabwright.units.UnitSystem;
 
 class DeclinedTest {
@@ -33,9 +34,7 @@ class DeclinedTest {
   }
 
   private static Site done(Edit edit, Site site) {
-    Outcome outcome = edit.apply(site);
-    assertThat(outcome).isInstanceOf(Outcome.Done.class);
-    return ((Outcome.Done) outcome).site();
+    return edit.apply(site).orThrow();
   }
 
   private static List<Declined> declined(Site site) {
@@ -57,7 +56,7 @@ class DeclinedTest {
 
   @Test
   void what_was_not_declined_cannot_be_taken_up() {
-    assertThat(new AreaEdit.ReinstateAdvice("a", AdviceId.GRIT).apply(square()).isDone()).isFalse();
+    assertThat(new AreaEdit.ReinstateAdvice("a", AdviceId.GRIT).apply(square()).isOk()).isFalse();
   }
 
   @Test
@@ -65,8 +64,8 @@ class DeclinedTest {
     FloorArea twice = square().areas().get(0).withDeclined(List.of(GRIT, GRIT.withBy("K. R.")));
     assertThat(SiteValidator.validate(square().withAreas(List.of(twice))))
         .singleElement()
-        .extracting(Refusal::sentence)
-        .isEqualTo("Advice \"grit\" is declined twice for floor area \"A\"; keep one entry.");
+        .extracting(Refusal::message)
+        .isEqualTo(Message.of("site.detail-rules.advice-is-declined-twice-for", "grit", "A"));
   }
 
   @Test

@@ -18,6 +18,7 @@ import slabwright.site.TrenchLevel;
 import slabwright.site.job.Party;
 import slabwright.site.job.Stop;
 import slabwright.units.Length;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 class DetailsEditTest {
@@ -48,8 +49,7 @@ class DetailsEditTest {
   }
 
   private static Site done(Edit edit, Site site) {
-    assertThat(edit.apply(site)).isInstanceOf(Outcome.Done.class);
-    return ((Outcome.Done) edit.apply(site)).site();
+    return edit.apply(site).orThrow();
   }
 
   @Test
@@ -70,15 +70,19 @@ class DetailsEditTest {
   void details_with_a_fault_are_refused() {
     JobDetails job = JobDetails.NONE.withShopBook("../book.json");
     assertThat(new SiteEdit.SetJob("choose shop book", job).apply(site()))
-        .isInstanceOf(Outcome.Refused.class);
+        .isInstanceOfSatisfying(
+            Result.Refused.class,
+            r -> assertThat(r.message().key()).isEqualTo("site.file-rules.shop-book-lies-outside"));
   }
 
   @Test
   void a_doorway_that_another_leads_to_is_not_taken_away() {
     assertThat(new OutlineEdit.RemoveDoorway("b", "e").apply(site()))
         .isInstanceOfSatisfying(
-            Outcome.Refused.class,
-            r -> assertThat(r.refusal().sentence()).contains("which is not there; name another"));
+            Result.Refused.class,
+            r ->
+                assertThat(r.message().key())
+                    .isEqualTo("site.job-rules.leads-to-doorway-of-floor"));
   }
 
   @Test

@@ -21,6 +21,8 @@ import slabwright.site.OutlineShape;
 import slabwright.site.Site;
 import slabwright.site.Spot;
 import slabwright.units.Length;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 class EditTest {
@@ -41,28 +43,29 @@ class EditTest {
     return Mark.of(id, id, new MarkKind.Patch(), new Form.Circle(Spot.mm(x, y), Length.mm(300)));
   }
 
-  private static Site done(Outcome outcome) {
-    assertThat(outcome).isInstanceOf(Outcome.Done.class);
-    return ((Outcome.Done) outcome).site();
+  private static Site done(Result<Site> outcome) {
+    return outcome.orThrow();
   }
 
   @Test
   void a_corner_that_would_make_the_outline_cross_itself_is_refused_with_the_place() {
-    Outcome o = new OutlineEdit.MoveCorner("a", 0, Spot.mm(12_000, 3000)).apply(square());
-    assertThat(o).isInstanceOf(Outcome.Refused.class);
-    assertThat(((Outcome.Refused) o).refusal().where()).isPresent();
+    Result<Site> o = new OutlineEdit.MoveCorner("a", 0, Spot.mm(12_000, 3000)).apply(square());
+    assertThat(o).isInstanceOf(Result.Refused.class);
+    Refusal why = ((Result.Refused<Site>) o).refusals().get(0);
+    assertThat(why.message().key()).isEqualTo("site.outline-rules.the-outline-of-crosses-or");
+    assertThat(why.where()).isPresent();
   }
 
   @Test
   void a_mark_outside_is_refused_and_a_mark_over_the_wall_is_not() {
-    assertThat(new MarkEdit.Put("a", patch("m", 20_000, 0)).apply(square()).isDone()).isFalse();
-    assertThat(new MarkEdit.Put("a", patch("m", 9000, 0)).apply(square()).isDone()).isTrue();
+    assertThat(new MarkEdit.Put("a", patch("m", 20_000, 0)).apply(square()).isOk()).isFalse();
+    assertThat(new MarkEdit.Put("a", patch("m", 9000, 0)).apply(square()).isOk()).isTrue();
   }
 
   @Test
   void an_edit_of_what_is_gone_is_refused() {
-    assertThat(new MarkEdit.Remove("a", Set.of("m")).apply(square()).isDone()).isFalse();
-    assertThat(new AreaEdit.Rename("b", "B").apply(square()).isDone()).isFalse();
+    assertThat(new MarkEdit.Remove("a", Set.of("m")).apply(square()).isOk()).isFalse();
+    assertThat(new AreaEdit.Rename("b", "B").apply(square()).isOk()).isFalse();
   }
 
   @Test
@@ -114,7 +117,7 @@ class EditTest {
   @Test
   void a_doorway_longer_than_its_wall_is_refused() {
     Doorway d = new Doorway("d", "d", 0, Length.mm(8500), Length.mm(1000), true);
-    assertThat(new OutlineEdit.PutDoorway("a", d).apply(square()).isDone()).isFalse();
+    assertThat(new OutlineEdit.PutDoorway("a", d).apply(square()).isOk()).isFalse();
   }
 
   /** Invariant: undo all gives the first site, bit for bit; redo all the last. */
@@ -123,8 +126,8 @@ class EditTest {
     Site first = square();
     History h = History.of(first);
     for (int i = 0; i < 12; i++) {
-      if (randomEdit(random, i).apply(h.now()) instanceof Outcome.Done done) {
-        h = h.push("edit " + i, done.site());
+      if (randomEdit(random, i).apply(h.now()) instanceof Result.Ok<Site> done) {
+        h = h.push("edit " + i, done.value());
       }
     }
     Site last = h.now();

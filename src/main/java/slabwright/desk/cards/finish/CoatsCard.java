@@ -49,7 +49,7 @@ public final class CoatsCard extends Card {
           n + (n == 1 ? " coat" : " coats"),
           () -> c.totalVolume().text(v -> QuantityFormat.volume(v, units)));
       rows.figure("To lay one coat", () -> c.coatTime().text(DaysCard::hours));
-      LaneDiagram.of(c, w.floor().wayOut(), PictureRow.WIDTH)
+      LaneDiagram.of(c, w.floor().wayOut(), bench.words(), PictureRow.WIDTH)
           .map(d -> PictureRow.of(d, bench, "Lanes of " + c.product().label()))
           .ifPresent(rows.getChildren()::add);
       warnings(c);

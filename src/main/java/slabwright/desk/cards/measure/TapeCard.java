@@ -72,7 +72,7 @@ public final class TapeCard extends Card {
     if (r.advice().isEmpty()) {
       rows.getChildren().add(FindingRow.fine("The readings agree.").row());
     }
-    String about = new TapeInks(r, TapedOutline.placing(area)).about();
+    String about = new TapeInks(r, TapedOutline.placing(area)).about(bench.words());
     rows.getChildren().add(Controls.sentence(about, "card-hint"));
   }
 

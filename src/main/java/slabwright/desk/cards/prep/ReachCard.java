@@ -75,6 +75,7 @@ public final class ReachCard extends Card {
                     curves,
                     ReachCurveLabels.machines(ways.takeoff()),
                     units(),
+                    bench.words(),
                     WIDE / FxPainter.SCREEN,
                     HIGH / FxPainter.SCREEN,
                     1));
@@ -82,7 +83,7 @@ public final class ReachCard extends Card {
     Controls.show(reading, chart.isPresent());
     point(Optional.empty());
     words.getChildren().clear();
-    WaysWords say = new WaysWords(units());
+    WaysWords say = new WaysWords(units(), bench.words());
     if (chart.isPresent()) {
       curves.stream()
           .flatMap(c -> say.drops(c).stream().limit(2))
@@ -90,7 +91,9 @@ public final class ReachCard extends Card {
       String key = curves.size() > 1 ? "Line: as found. Dashes: once every trench is level. " : "";
       words
           .getChildren()
-          .add(Controls.sentence(key + ReachCurveLabels.about(ways.takeoff()), "card-hint"));
+          .add(
+              Controls.sentence(
+                  key + ReachCurveLabels.about(ways.takeoff(), bench.words()), "card-hint"));
     }
     ways.pockets().stream().limit(MOST).forEach(p -> words.getChildren().add(pocket(say, p).row()));
   }
@@ -114,7 +117,7 @@ public final class ReachCard extends Card {
     chart.ifPresent(
         c -> {
           double body = x.map(c::bodyAt).orElse(c.machines().get(0).body().mm());
-          reading.setText(new WaysWords(units()).reading(c.curves(), body));
+          reading.setText(new WaysWords(units(), bench.words()).reading(c.curves(), body));
           var g = picture.getGraphicsContext2D();
           g.clearRect(0, 0, WIDE, HIGH);
           FxPainter painter =

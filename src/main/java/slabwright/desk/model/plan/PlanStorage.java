@@ -21,7 +21,6 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskSettings;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.project.SiblingFiles;
 import slabwright.site.Site;
@@ -31,6 +30,7 @@ import slabwright.store.PlanFile;
 import slabwright.store.ReleaseArchive;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 /**
@@ -107,12 +107,12 @@ public final class PlanStorage implements AutoCloseable {
 
   /** Opens a plan file; what a crash left in its journal comes back as one step. */
   public void open(Path file) {
-    PlanFile.Reading reading = PlanFile.read(file);
-    if (reading instanceof PlanFile.Reading.Bad bad) {
-      desk.refuse(first(file, bad.faults()));
+    Result<Site> reading = PlanFile.read(file);
+    if (reading instanceof Result.Refused<Site> bad) {
+      desk.refuse(first(file, bad.refusals()));
       return;
     }
-    Site saved = ((PlanFile.Reading.Good) reading).site();
+    Site saved = reading.orThrow();
     folder = Optional.ofNullable(file.toAbsolutePath().getParent());
     Optional<Site> left = left(Journal.beside(file)).filter(s -> !s.equals(saved));
     History past = History.of(saved);
@@ -120,8 +120,8 @@ public final class PlanStorage implements AutoCloseable {
     settings.addRecent(file);
   }
 
-  private static Refusal first(Path file, List<slabwright.site.Refusal> faults) {
-    Refusal first = ReadySentence.refusal(faults.get(0));
+  private static Refusal first(Path file, List<Refusal> faults) {
+    Refusal first = faults.get(0);
     Message words =
         Message.of(
             "desk.model.plan-storage.faults",

@@ -25,7 +25,6 @@ import slabwright.site.Release;
 import slabwright.site.Site;
 import slabwright.site.edit.AreaEdit;
 import slabwright.site.edit.Edit;
-import slabwright.site.edit.Outcome;
 import slabwright.site.edit.SiteEdit;
 import slabwright.store.GraphicFiles;
 import slabwright.store.ReleaseArchive;
@@ -117,18 +116,17 @@ public final class Releases {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     edits.add(new SiteEdit.Issue(new Release(number, today, note, hashes)));
     Edit edit = new Edit.Several("issue release " + number, edits);
-    if (edit.apply(site) instanceof Outcome.Done done) {
-      copies.write(done.site(), number);
-      return Result.ok(new Issued(site, edit, number));
+    Result<Site> next = edit.apply(site);
+    if (next instanceof Result.Ok<Site> done) {
+      copies.write(done.value(), number);
     }
-    return Result.refused(
-        List.of(ReadySentence.refusal(((Outcome.Refused) edit.apply(site)).refusal())));
+    return next.map(s -> new Issued(site, edit, number));
   }
 
   private void push(Issued issued) {
     if (!desk.site().equals(issued.before())) {
       desk.refuse(Message.of("desk.model.releases.changed-meanwhile"));
-    } else if (desk.push(issued.edit()).isDone()) {
+    } else if (desk.push(issued.edit()).isOk()) {
       desk.announce(Message.of("desk.model.releases.issued", issued.number()));
     }
   }

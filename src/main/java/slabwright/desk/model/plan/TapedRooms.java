@@ -124,7 +124,7 @@ public final class TapedRooms {
     if (result instanceof RoomResult.Adjusted a) {
       OutlineEdit.SetOutline edit = TapedOutline.inPlaceOf(area, a.room());
       rooms.put(edit.to(), a.room());
-      return desk.push(edit).isDone();
+      return desk.push(edit).isOk();
     }
     desk.refuse(why(result));
     return true;

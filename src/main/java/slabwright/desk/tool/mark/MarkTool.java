@@ -146,7 +146,7 @@ public final class MarkTool implements Tool {
     }
     Edit edit =
         edits.size() == 1 ? edits.get(0) : new Edit.Several("mark " + type.word() + " row", edits);
-    if (bench.desk().push(edit).isDone()) {
+    if (bench.desk().push(edit).isOk()) {
       bench.focus().select(picks);
     }
   }

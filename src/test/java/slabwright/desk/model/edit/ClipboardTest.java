@@ -72,8 +72,7 @@ class ClipboardTest {
   }
 
   private void paste(String area) {
-    assertThat(desk.push(clipboard.paste(area(area), focus).orElseThrow().edit()).isDone())
-        .isTrue();
+    assertThat(desk.push(clipboard.paste(area(area), focus).orElseThrow().edit()).isOk()).isTrue();
   }
 
   @Test

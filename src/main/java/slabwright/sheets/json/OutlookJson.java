@@ -1,0 +1,112 @@
+package slabwright.sheets.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import slabwright.units.Message;
+import slabwright.words.Words;
+import slabwright.work.ClosedAir;
+import slabwright.work.HeldStep;
+import slabwright.work.WorkPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.PersonRota;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.TimeSpan;
+import slabwright.work.days.WorkStep;
+import slabwright.work.step.StepPlace;
+import slabwright.work.step.ToolKind;
+
+/** What of the work can be done, who does it and what is closed; part of {@code work.json}. */
+record OutlookJson(WorkPlan plan, Words words) {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  void addTo(ObjectNode root) {
+    ArrayNode cannot = root.putArray("cannotStart");
+    plan.outlook().cannotStart().forEach(m -> cannot.add(message(m)));
+    ArrayNode held = root.putArray("held");
+    plan.outlook().held().forEach(h -> held.add(held(h)));
+    ArrayNode closed = root.putObject("air").putArray("closed");
+    plan.outlook().closed().forEach(c -> closed.add(closed(c)));
+    days(root);
+  }
+
+  private ObjectNode message(Message m) {
+    ObjectNode o = NODES.objectNode().put("key", m.key());
+    ArrayNode values = o.putArray("values");
+    for (Object v : m.values()) {
+      if (v instanceof Number n) {
+        values.add(JsonText.significant(n.doubleValue()));
+      } else {
+        values.add(v instanceof Message inner ? words.say(inner) : v.toString());
+      }
+    }
+    return o.put("reason", words.say(m));
+  }
+
+  private ObjectNode held(HeldStep h) {
+    ObjectNode o = message(h.why()).put("area", h.area()).put("step", h.step());
+    ArrayNode frees = o.putArray("frees");
+    h.frees().forEach(f -> frees.add(words.say(f)));
+    return o;
+  }
+
+  private static ObjectNode closed(ClosedAir c) {
+    ObjectNode o = NODES.objectNode().put("area", c.area()).put("step", c.step());
+    c.span().ifPresent(s -> o.put("from", s.start().toString()).put("to", s.end().toString()));
+    o.put("for", c.limit().isForEveryone() ? "everyone" : "unprotected");
+    o.put("limit", c.limit().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    return o.put("after", c.after().map(Object::toString).orElse("never"));
+  }
+
+  /** Adds who does each step; where the job can't start the steps in order, without dates. */
+  private void days(ObjectNode root) {
+    Optional<DayPlan> dated = plan.days().maybe();
+    Optional<DayPlan> known = dated.or(() -> plan.outlook().order().maybe());
+    if (known.isEmpty() || !(root.get("days") instanceof ObjectNode days)) {
+      return;
+    }
+    PersonRota rota = PersonRota.of(known.get(), plan.outlook().protectedPersons());
+    ArrayNode old = days.get("steps") instanceof ArrayNode a ? a : NODES.arrayNode();
+    ArrayNode steps = NODES.arrayNode();
+    List<ScheduledStep> all = known.get().steps();
+    for (int i = 0; i < all.size(); i++) {
+      ObjectNode o = old.get(i) instanceof ObjectNode there ? there : NODES.objectNode();
+      steps.add(step(all.get(i), o, rota, dated.isPresent()));
+    }
+    days.set("steps", steps);
+  }
+
+  private static ObjectNode step(ScheduledStep s, ObjectNode o, PersonRota rota, boolean dated) {
+    WorkStep task = s.task();
+    o.put("id", task.id());
+    o.put("kind", task.type().kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    o.put("area", task.type().areaId());
+    o.put("stencil", stencil(task).orElse(null));
+    ArrayNode persons = o.putArray("persons");
+    rota.letters(task.id()).forEach(persons::add);
+    ArrayNode tools = o.putArray("tools");
+    task.type().tools().stream().map(ToolKind::word).sorted().forEach(tools::add);
+    o.put("protection", task.air().protection());
+    o.put("length", task.length().toString());
+    ArrayNode spans = o.putArray("spans");
+    if (dated) {
+      s.spans().forEach(t -> spans.add(span(t)));
+    }
+    return o;
+  }
+
+  private static ObjectNode span(TimeSpan t) {
+    return NODES.objectNode().put("start", t.start().toString()).put("end", t.end().toString());
+  }
+
+  /** The inlay's id and the stencil's place in laying order, from 1. */
+  private static Optional<String> stencil(WorkStep task) {
+    return task.type().subject().place() instanceof StepPlace.Inlay i
+            && task.type().stencils().size() == 1
+        ? Optional.of(i.id() + "/" + (task.type().stencils().get(0) + 1))
+        : Optional.empty();
+  }
+}

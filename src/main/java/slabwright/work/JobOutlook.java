@@ -1,0 +1,41 @@
+package slabwright.work;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import slabwright.units.Message;
+import slabwright.work.book.Figure;
+import slabwright.work.days.DayPlan;
+
+/**
+ * How the job stands: what is held, and whether it can start at all.
+ *
+ * @param order all steps one after the other as if nothing stood against any; its order and lengths
+ *     hold, its dates are nobody's
+ * @param held steps that are not done as the plan stands, in the order of the steps
+ * @param cannotStart why the job can't start as planned; empty when it can
+ * @param closed when floor areas are closed for vapour
+ * @param protectedPersons numbers of those of the crew, from 0, who have breathing protection
+ */
+public record JobOutlook(
+    Figure<DayPlan> order,
+    List<HeldStep> held,
+    List<Message> cannotStart,
+    List<ClosedAir> closed,
+    Set<Integer> protectedPersons) {
+  public JobOutlook {
+    held = List.copyOf(held);
+    cannotStart = List.copyOf(cannotStart);
+    closed = List.copyOf(closed);
+    protectedPersons = Set.copyOf(protectedPersons);
+  }
+
+  public boolean canStart() {
+    return cannotStart.isEmpty();
+  }
+
+  /** Why a step is held, if it is. */
+  public Optional<HeldStep> hold(String stepId) {
+    return held.stream().filter(h -> h.step().equals(stepId)).findFirst();
+  }
+}

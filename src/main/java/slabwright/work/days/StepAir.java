@@ -1,0 +1,18 @@
+package slabwright.work.days;
+
+/**
+ * What people breathe on a step.
+ *
+ * @param shift its part in the average of a shift, as a multiple of the 8-hour limits inside any
+ *     protection that is worn; 0 in clean air, at most 1
+ * @param protection the breathing protection worn, by name; empty where none is
+ */
+public record StepAir(double shift, String protection) {
+  public static final StepAir CLEAN = new StepAir(0, "");
+
+  public StepAir {
+    if (!(shift >= 0 && shift <= 1)) {
+      throw new IllegalArgumentException("a shift holds at most its limit");
+    }
+  }
+}
