@@ -28,7 +28,8 @@ final class FontResolver implements FontFamilyResolver {
   /** The name the SVG library is told to use for text that names no font. */
   static final String NO_NAME = "unnamed-font";
 
-  private static final Set<String> SHIPPED = Set.of("dejavu sans", "dejavusans", "sans-serif");
+  /** Without spaces: it is asked for by either spelling. */
+  private static final Set<String> SHIPPED = Set.of("dejavusans", "sans-serif");
 
   /** Loaded once, when the first text is met: each loading leaves a temporary file behind. */
   private static final class Shipped {
@@ -70,7 +71,7 @@ final class FontResolver implements FontFamilyResolver {
     if (own.stream().anyMatch(c -> c.font().isPresent())) {
       return FontFamily.of(family, own);
     }
-    if (SHIPPED.contains(family.toLowerCase(Locale.ROOT))) {
+    if (SHIPPED.contains(family.toLowerCase(Locale.ROOT).replace(" ", ""))) {
       return getDefault();
     }
     if (useInstalled && isInstalled(family)) {
