@@ -51,6 +51,7 @@ final class SceneBuilder {
       super.registerSVGBridges();
       putBridge(new ClipBridge());
       putBridge(new PatternBridge());
+      putBridge(new MaskBridge());
     }
   }
 

@@ -33,6 +33,8 @@ final class SceneVisitor {
   /** What is fainter than this is not painted. */
   static final double FAINTEST = 0.002;
 
+  private static final String WHITE = "#ffffff";
+
   private final List<PaintedShape> shapes = new ArrayList<>();
   private final WarningCollector notes;
 
@@ -100,6 +102,9 @@ final class SceneVisitor {
   private SoftMask mask(GraphicsNode node, SceneState state) {
     GraphicsNode content = node.getMask().getMaskNode();
     List<PaintedShape> painted = shapes(content, state.toPage(), notes);
+    if (node.getMask() instanceof MaskBridge.AlphaMask) {
+      painted = painted.stream().map(s -> s.in(WHITE)).toList();
+    }
     ClipOutlines extent =
         ClipCarrier.outlines(node.getMask().getFilterRegion()).transformed(state.toPage());
     note(Kind.MASK, Message.of("inlay.scene-visitor.mask-at-half-brightness"), node, state);

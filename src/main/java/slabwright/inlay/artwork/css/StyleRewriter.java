@@ -27,14 +27,17 @@ final class StyleRewriter {
   private static final Pattern URL = Pattern.compile("url\\(\\s*(['\"]?)(.*?)\\1\\s*\\)");
   private static final Pattern PERCENT = Pattern.compile("([\\d.]+)%");
   private static final Pattern LENGTH = Pattern.compile("([+-]?[\\d.]+)(rem|Q|q)\\b");
+  private static final Pattern NEGATIVE = Pattern.compile("(^|[\\s,])-\\s*[\\d.]*[1-9]");
   private static final Set<String> LETTERS_OR_URL =
       Set.of("font-family", "font", "src", "content", "d", "class", "id");
 
   private final Set<String> ids;
+  private final Viewport viewport;
   private final WarningCollector notes;
 
-  StyleRewriter(Set<String> ids, WarningCollector notes) {
+  StyleRewriter(Set<String> ids, Viewport viewport, WarningCollector notes) {
     this.ids = ids;
+    this.viewport = viewport;
     this.notes = notes;
   }
 
@@ -76,7 +79,10 @@ final class StyleRewriter {
     String important = known.get().contains("!") ? " !important" : "";
     String value = known.get().replaceFirst("\\s*!\\s*important\\s*$", "").trim();
     if (!LETTERS_OR_URL.contains(property)) {
-      value = modernUnits(linked(property, value));
+      value = plainLength(property, linked(property, value));
+    }
+    if (value.isEmpty() || isImpossible(property, value)) {
+      return;
     }
     if (property.equals("clip-path") && value.matches("[a-z-]+\\(.*") && !value.startsWith("url")) {
       notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.clip-left-out", value));
@@ -101,11 +107,32 @@ final class StyleRewriter {
     }
   }
 
-  private static void colour(
-      String property, String value, String important, Map<String, String> out) {
+  /** Lengths in units the library knows; "" for a sum that can't be worked out. */
+  String plainLength(String property, String value) {
+    Optional<String> plain = CssCalc.plain(modernUnits(value), viewport.whole(property));
+    if (plain.isEmpty()) {
+      notes.add(
+          Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.calc-left-out", property, value));
+    }
+    return plain.orElse("");
+  }
+
+  /** CSS drops such a value; the library would stop at it. */
+  private boolean isImpossible(String property, String value) {
+    boolean size = property.equals("stroke-width") || property.equals("stroke-dasharray");
+    boolean less = size && NEGATIVE.matcher(value).find();
+    if (less) {
+      notes.add(
+          Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.less-than-nothing", property, value));
+    }
+    return less;
+  }
+
+  private void colour(String property, String raw, String important, Map<String, String> out) {
+    String value = CssPaint.plain(property, raw);
     Optional<Rgba> parsed = CssColourParser.parse(value);
     if (parsed.isEmpty()) {
-      out.put(property, value + important);
+      paint(property, value, important, out);
       return;
     }
     Rgba c = parsed.get();
@@ -114,6 +141,21 @@ final class StyleRewriter {
     String opacity = OPACITY_OF.getOrDefault(property, "");
     if (c.alpha() < 1 && !opacity.isEmpty()) {
       out.putIfAbsent(opacity, c.alpha() + important);
+    }
+  }
+
+  /** A paint that isn't understood paints nothing: black would be a colour nobody chose. */
+  private void paint(String property, String value, String important, Map<String, String> out) {
+    if (CssPaint.isUnderstood(value)) {
+      out.put(property, value + important);
+      return;
+    }
+    notes.add(
+        Kind.PART_LEFT_OUT, Message.of("inlay.style-rewriter.paint-not-understood", value));
+    if (property.equals("fill") || property.equals("stroke")) {
+      out.put(property, "none" + important);
+    } else if (!OPACITY_OF.getOrDefault(property, "").isEmpty()) {
+      out.put(OPACITY_OF.get(property), "0" + important);
     }
   }
 

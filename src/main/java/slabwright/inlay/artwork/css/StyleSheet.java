@@ -50,6 +50,11 @@ final class StyleSheet {
     return CssVariables.none().with(anywhere).with(outer);
   }
 
+  /** Adds what may hold for elements. */
+  void addTo(MatchedRules matched) {
+    rules.forEach(r -> matched.add(r.selectors, r.declarations));
+  }
+
   String rewritten(StyleRewriter rewriter, CssVariables variables) {
     StringBuilder out = new StringBuilder();
     for (Rule rule : rules) {

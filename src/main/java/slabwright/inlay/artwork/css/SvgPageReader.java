@@ -111,15 +111,7 @@ public final class SvgPageReader {
   }
 
   private static double pxPer(String unit) {
-    return switch (unit == null ? "px" : unit) {
-      case "in" -> 96;
-      case "cm" -> 96 / 2.54;
-      case "mm" -> 96 / 25.4;
-      case "q" -> 96 / 101.6;
-      case "pt" -> 96 / 72.0;
-      case "pc" -> 16;
-      case "em", "rem" -> 16;
-      default -> 1;
-    };
+    String plain = unit == null ? "px" : unit.equals("em") ? "rem" : unit;
+    return CssLength.pxPer(plain).orElse(1.0);
   }
 }
