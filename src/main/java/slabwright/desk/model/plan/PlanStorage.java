@@ -116,7 +116,10 @@ public final class PlanStorage implements AutoCloseable {
     folder = Optional.ofNullable(file.toAbsolutePath().getParent());
     Optional<Site> left = left(Journal.beside(file)).filter(s -> !s.equals(saved));
     History past = History.of(saved);
-    desk.open(left.map(s -> past.push("recovered work", s)).orElse(past), Optional.of(file));
+    desk.open(
+        left.map(s -> past.push(Message.of("desk.model.plan-storage.recovered-work"), s))
+            .orElse(past),
+        Optional.of(file));
     settings.addRecent(file);
   }
 

@@ -115,7 +115,7 @@ public final class Releases {
     }
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     edits.add(new SiteEdit.Issue(new Release(number, today, note, hashes)));
-    Edit edit = new Edit.Several("issue release " + number, edits);
+    Edit edit = new Edit.Several(Message.of("desk.model.releases.issue-step", number), edits);
     Result<Site> next = edit.apply(site);
     if (next instanceof Result.Ok<Site> done) {
       copies.write(done.value(), number);
@@ -170,7 +170,7 @@ public final class Releases {
       Path file = plan.get().orElseThrow(() -> new IOException("no plan is open"));
       String hash = GraphicFiles.hash(GraphicFiles.file(file, i.graphic()));
       AreaEdit put = new AreaEdit.PutInlay(area.id(), InlayChange.accepted(i, hash));
-      desk.push(new Edit.Several("accept the graphic", List.of(put)));
+      desk.push(new Edit.Several(Message.of("desk.model.releases.accept-step"), List.of(put)));
     } catch (IOException e) {
       desk.refuse(
           Message.of("desk.model.releases.graphic-unreadable", String.valueOf(e.getMessage())));
