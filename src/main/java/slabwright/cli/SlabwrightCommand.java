@@ -9,7 +9,7 @@ import slabwright.units.Length;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
-/** The command line: one class a command. Exit 0 fine, 1 our fault, 2 usage, 3 input refused. */
+/** The command line: one class a command. How they end: {@link ExitCode}. */
 @Command(
     name = "slabwright",
     description = "Site plans for crews that finish concrete floors.",
@@ -27,9 +27,6 @@ import slabwright.words.Words;
     version = "Slabwright 0.1.0",
     synopsisSubcommandLabel = "COMMAND")
 public final class SlabwrightCommand {
-  static final int OUR_FAULT = 1;
-  static final int REFUSED = 3;
-
   /** Runs a command and returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     CommandLine line = new CommandLine(new SlabwrightCommand());
@@ -55,7 +52,7 @@ public final class SlabwrightCommand {
   private static int exitCode(Exception e, PrintWriter err) {
     if (e instanceof RefusedInput refusal) {
       refusal.sentences().forEach(err::println);
-      return REFUSED;
+      return ExitCode.REFUSED.code();
     }
     if (e instanceof FileSystemException f) {
       err.println(
@@ -64,10 +61,10 @@ public final class SlabwrightCommand {
               + " could not be used: "
               + (f.getReason() == null ? f.getClass().getSimpleName() : f.getReason())
               + "; check the path and its permissions.");
-      return REFUSED;
+      return ExitCode.REFUSED.code();
     }
     err.println(
         "Slabwright stopped by a fault of its own, " + e + "; please report it with the plan.");
-    return OUR_FAULT;
+    return ExitCode.OWN_FAULT.code();
   }
 }

@@ -63,7 +63,7 @@ final class TapeCommand implements Callable<Integer> {
     if (out != null) {
       TapeSheetFile.write(result, out, file, new TapeSheetFile.PaperChoice(paper, units));
     }
-    return result instanceof RoomResult.Adjusted ? 0 : SlabwrightCommand.REFUSED;
+    return result instanceof RoomResult.Adjusted ? 0 : ExitCode.REFUSED.code();
   }
 
   private TapeRoom room() throws RefusedInput, IOException {

@@ -49,14 +49,25 @@ record StepTiming(StepType type, String name, double from, double minutes) {
       if (c.job().target() == Finish.Target.WHOLE_FLOOR) {
         list.add(next(list, types.coat(c, i), c.product().label() + ", coat " + i, minutes));
       } else {
-        for (InlayTakeoff inlay : floor.inlays()) {
-          double share = CoatList.openings(inlay, c.product()) / Math.max(1, c.job().mm2());
-          StepType type = types.mist(inlay, c, i);
-          list.add(next(list, type, "Mist coat " + i + ": " + inlay.name(), minutes * share));
-        }
+        mists(list, floor, c, i, minutes);
       }
     }
     return list;
+  }
+
+  private static void mists(
+      List<StepTiming> list, AreaTakeoff floor, CoatPlan c, int number, double minutes) {
+    StepTypes types = new StepTypes(floor.area().id());
+    for (InlayTakeoff inlay : floor.inlays()) {
+      for (int s = 0; s < inlay.dyes().size(); s++) {
+        InlayTakeoff.StencilDye dye = inlay.dyes().get(s);
+        if (dye.product().equals(c.product().id())) {
+          double share = dye.openings() / Math.max(1, c.job().mm2());
+          StepType type = types.mist(inlay, c, s, number);
+          list.add(next(list, type, "Mist coat " + number + ": " + inlay.name(), minutes * share));
+        }
+      }
+    }
   }
 
   private static StepTiming next(

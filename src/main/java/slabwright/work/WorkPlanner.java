@@ -15,6 +15,7 @@ import slabwright.units.Message;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
+import slabwright.work.coat.ClientAdvice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerParameters;
@@ -121,7 +122,16 @@ final class WorkPlanner {
         d.coats().unknown(),
         new AirPlanner(d.floor(), d.coats().coats(), book, days).plan(),
         AreaRuleNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
-        SealerAdvice.of(SealerParameters.of(d.floor().area())));
+        advice(d));
+  }
+
+  private static List<ClientAdvice> advice(Draft d) {
+    List<ClientAdvice> advice =
+        new ArrayList<>(SealerAdvice.of(SealerParameters.of(d.floor().area())));
+    if (d.coats().coats().stream().anyMatch(AreaStepPlanner::dyes)) {
+      advice.add(SealerAdvice.samplePanel());
+    }
+    return advice;
   }
 
   private Figure<Integer> bags(Draft d) {

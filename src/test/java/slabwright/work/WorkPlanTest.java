@@ -15,6 +15,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Site;
 import slabwright.site.Slab;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ClearingTime;
@@ -29,7 +30,7 @@ import slabwright.work.rule.RuleNote;
 
 /** The tram hall as a whole, planned by the invented shop book. */
 class WorkPlanTest {
-  private static final Site SITE = WorkSamples.tramHall();
+  private static final Site SITE = WorkSamples.solventHall();
   private static final WorkPlan PLAN = WorkSamples.plan(SITE);
   private static final String HALL = "reading-hall";
 
@@ -73,25 +74,31 @@ class WorkPlanTest {
   }
 
   @Test
-  void every_coat_of_a_solvent_product_is_in_the_screening() {
-    assertThat(screening(PLAN).steps()).hasSize(2 + 3);
+  void every_coat_of_a_solvent_product_is_in_the_screening_of_a_graphic_colour_by_colour() {
+    assertThat(screening(PLAN).steps()).hasSize(2 + 2 * 3);
   }
 
   @Test
-  void without_any_airflow_the_vapour_stays_and_others_are_kept_out_to_the_end() {
+  void without_any_airflow_the_vapour_stays_and_the_job_can_not_start() {
     WorkPlan plan = WorkSamples.plan(withAir(new AirSpace(hallOf(SITE).air().ceiling(), 0, 1)));
     assertThat(screening(plan).stated()).isEmpty();
-    ScheduledStep dye = step(plan, HALL + "/coat.1.base-dye.1");
-    assertThat(dye.task().keepOut().orElseThrow().reason()).contains("does not clear");
-    assertThat(dye.end().plus(dye.task().keepOut().orElseThrow().after()))
-        .isEqualTo(plan.days().maybe().orElseThrow().end());
+    assertThat(plan.days().isKnown()).isFalse();
+    assertThat(plan.outlook().cannotStart())
+        .extracting(Message::key)
+        .contains("work.start.never-clear", "work.start.over-a-quarter");
+    assertThat(plan.calendar(Instant.EPOCH).isKnown()).isFalse();
+    assertThat(ordered(plan, HALL + "/coat.1.base-dye.1").worked()).isPositive();
   }
 
   @Test
   void others_are_kept_out_by_each_steps_own_vapour() {
     Duration dye = step(PLAN, HALL + "/coat.1.base-dye.1").task().keepOut().orElseThrow().after();
     Duration mist =
-        step(PLAN, HALL + "/inlay.heron.2.inlay-dye.mist.1").task().keepOut().orElseThrow().after();
+        step(PLAN, HALL + "/inlay.heron.2.inlay-dye.1.mist.1")
+            .task()
+            .keepOut()
+            .orElseThrow()
+            .after();
     assertThat(mist).isLessThan(dye);
     double layer =
         screening(PLAN).stated().orElseThrow().steps().stream()
@@ -104,15 +111,22 @@ class WorkPlanTest {
 
   @Test
   void each_of_two_inlays_of_one_name_keeps_others_out_by_its_own_vapour() {
-    WorkPlan plan = WorkPlan.of(SITE, WorkSamples.floorsWithSecondHeron(0.05), PLAN.book());
-    Duration large = keptOut(plan, HALL + "/inlay.heron.2.inlay-dye.mist.1");
-    Duration small = keptOut(plan, HALL + "/inlay.second.2.inlay-dye.mist.1");
+    Site little = withAir(new AirSpace(hallOf(SITE).air().ceiling(), 3400, 3));
+    WorkPlan one = WorkSamples.plan(little);
+    WorkPlan plan =
+        WorkPlan.of(little, WorkSamples.floorsWithSecondHeron(little, 0.05), PLAN.book());
+    Duration large = keptOut(plan, HALL + "/inlay.heron.2.inlay-dye.1.mist.1");
+    Duration small = keptOut(plan, HALL + "/inlay.second.2.inlay-dye.1.mist.1");
     assertThat(small).isLessThan(large);
-    assertThat(large).isEqualTo(keptOut(PLAN, HALL + "/inlay.heron.2.inlay-dye.mist.1"));
+    assertThat(large).isEqualTo(keptOut(one, HALL + "/inlay.heron.2.inlay-dye.1.mist.1"));
   }
 
   private static Duration keptOut(WorkPlan plan, String id) {
-    return step(plan, id).task().keepOut().orElseThrow().after();
+    return ordered(plan, id).task().keepOut().orElseThrow().after();
+  }
+
+  private static ScheduledStep ordered(WorkPlan plan, String id) {
+    return plan.outlook().order().maybe().orElseThrow().step(id).orElseThrow();
   }
 
   @Test
@@ -153,7 +167,7 @@ class WorkPlanTest {
   void without_a_day_plan_the_air_is_still_screened_coat_after_coat() {
     WorkPlan plan =
         WorkSamples.plan(SITE, WorkSamples.bookWith("prep", "", "trench levelling", "?"));
-    assertThat(screening(plan).steps()).hasSize(2 + 3);
+    assertThat(screening(plan).steps()).hasSize(2 + 2 * 3);
     assertThat(screening(plan).closed().peakLel())
         .isCloseTo(screening(PLAN).closed().peakLel(), within(1e-3));
     assertThat(hall(plan).air().maybe().orElseThrow().assumption()).contains("no day plan yet");

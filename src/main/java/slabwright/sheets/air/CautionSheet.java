@@ -3,6 +3,7 @@ package slabwright.sheets.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.sheets.days.OutlookBlocks;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
@@ -40,7 +41,8 @@ public final class CautionSheet {
             work.name(),
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
+    List<Block> blocks =
+        new ArrayList<>(new OutlookBlocks(plan, Optional.of(work.id()), context).blocks());
     blocks.add(new Paragraph(WorkPlan.NOTICE));
     blocks.add(new Paragraph(plan.book().origin()));
     blocks.add(new Gap(2));

@@ -39,14 +39,18 @@ public record SheetContext(PageFrame page, UnitSystem units, Words words) {
   }
 
   public String areaUnit() {
-    return units == UnitSystem.METRIC ? "m²" : "sq ft";
+    return unit(QuantityFormat.area(0, units));
   }
 
   String runUnit() {
-    return units == UnitSystem.METRIC ? "m" : "ft";
+    return unit(QuantityFormat.run(0, units));
   }
 
   private static String bare(String withUnit) {
     return withUnit.substring(0, withUnit.indexOf(' '));
+  }
+
+  private static String unit(String withNumber) {
+    return withNumber.substring(withNumber.indexOf(' ') + 1);
   }
 }
