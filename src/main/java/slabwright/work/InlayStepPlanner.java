@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.InlayRates;
 import slabwright.work.book.RateArithmetic;
@@ -61,7 +62,7 @@ final class InlayStepPlanner {
       chain.append(
           StepSequence.StepDraft.pausing(
               id(inlay, place, "tack"),
-              "Tack test: " + inlay.name(),
+              Message.of("work.inlay-step-planner.tack-test", inlay.name()),
               types.plain(StepKind.TACK_TEST, new StepPlace.Inlay(inlay.id()), Set.of()),
               Figure.known(rates.tackTest().maybe().orElse(TACK_TEST)),
               1));
@@ -87,7 +88,7 @@ final class InlayStepPlanner {
     chain.append(
         StepSequence.StepDraft.pausing(
             id,
-            "Take dye residue off, dry",
+            Message.of("work.inlay-step-planner.residue-off"),
             types.plain(StepKind.DYE_RESIDUE_OFF, place, Set.of(ToolKind.VACUUM)),
             RateArithmetic.time(mm2, book.prep().cleaning()),
             layers));
@@ -95,15 +96,20 @@ final class InlayStepPlanner {
 
   private void cycle(InlayTakeoff inlay, int stencil, CoatPlan plan) {
     InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
-    String which =
-        "%d/%d, %s: %s".formatted(stencil + 1, inlay.dyes().size(), dye.name(), inlay.name());
+    Message which =
+        Message.of(
+            "work.inlay-step-planner.which-stencil",
+            stencil + 1,
+            inlay.dyes().size(),
+            dye.name(),
+            inlay.name());
     append(
         inlay,
         stencil,
         plan,
         StepKind.LAY_STENCIL,
         "lay",
-        "Lay stencil " + which,
+        Message.of("work.inlay-step-planner.lay-stencil", which),
         RateArithmetic.time(inlay.blankOfOne(), rates.layStencil()),
         layers);
     append(
@@ -112,7 +118,7 @@ final class InlayStepPlanner {
         plan,
         StepKind.PRESS_EDGES,
         "press",
-        "Press edges, " + which,
+        Message.of("work.inlay-step-planner.press-edges", which),
         RateArithmetic.time(dye.edges(), rates.press()),
         layers);
     append(
@@ -121,19 +127,19 @@ final class InlayStepPlanner {
         plan,
         StepKind.LAY_PAPER,
         "paper",
-        "Lay paper, " + which,
+        Message.of("work.inlay-step-planner.lay-paper", which),
         RateArithmetic.time(inlay.skirt(), rates.skirt()),
         layers);
     for (int i = 1; i <= plan.job().coats(); i++) {
       chain.append(
           new StepSequence.StepDraft(
               id(inlay, stencil, plan, "mist." + i),
-              "Mist coat " + i + ", " + which,
+              Message.of("work.inlay-step-planner.mist-coat", i, which),
               types.mist(inlay, plan, stencil, i),
               RateArithmetic.time(dye.openings(), rates.mist()),
               1,
               false,
-              Figure.missing("abrading")));
+              StepSequence.StepDraft.NO_ABRADING));
       chain.setGap(AreaStepPlanner.gap(plan));
     }
     chain.setGap(
@@ -145,7 +151,7 @@ final class InlayStepPlanner {
         plan,
         StepKind.PULL_UP_STENCIL,
         "up",
-        "Pull up stencil " + which,
+        Message.of("work.inlay-step-planner.pull-up-stencil", which),
         RateArithmetic.time(inlay.blankOfOne() + inlay.skirt(), rates.pullUp()),
         1);
   }
@@ -156,7 +162,7 @@ final class InlayStepPlanner {
       CoatPlan plan,
       StepKind kind,
       String part,
-      String name,
+      Message name,
       Figure<Duration> personTime,
       int people) {
     chain.append(
