@@ -88,7 +88,7 @@ public final class EntryBar extends VBox {
     b.getStyleClass().addAll("plain-button", "option-chip");
     b.setSelected(o.chosen());
     b.setAccessibleText(said);
-    b.setId("option-" + said.replaceAll("[^A-Za-z0-9]+", "-"));
+    Controls.identify(b, "option", o.words());
     b.setOnAction(
         e -> {
           o.take().run();

@@ -47,11 +47,11 @@ public final class TallyBar extends HBox {
   }
 
   private void fill(VBox box, TallyItem item) {
-    ((Label) box.getChildren().get(0)).setText(item.what());
+    ((Label) box.getChildren().get(0)).setText(words.say(item.what()));
     Label value = (Label) box.getChildren().get(1);
     value.setText(item.value());
     Controls.style(value, "tone-" + item.tone().name().toLowerCase(Locale.ROOT));
-    value.setId("tally-" + item.what().toLowerCase(Locale.ROOT).replace(' ', '-'));
+    Controls.identify(value, "tally", item.what());
     box.setAccessibleText(words.say("desk.shell.tally-bar.figure", item.what(), item.value()));
   }
 }
