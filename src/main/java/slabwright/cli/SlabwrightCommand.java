@@ -6,7 +6,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import slabwright.project.RefusedInput;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 /** The command line: one class a command. How they end: {@link ExitCode}. */
 @Command(
@@ -41,10 +42,11 @@ public final class SlabwrightCommand {
   }
 
   private static Length length(String text) {
-    if (Length.parse(text) instanceof Parsed.Ok<Length> ok) {
-      return ok.value();
+    Result<Length> read = Length.parse(text);
+    if (read instanceof Result.Refused<Length> bad) {
+      throw new CommandLine.TypeConversionException(Words.english().say(bad.message()));
     }
-    throw new CommandLine.TypeConversionException(((Parsed.Bad<Length>) Length.parse(text)).why());
+    return read.orThrow();
   }
 
   private static int exitCode(Exception e, PrintWriter err) {

@@ -22,7 +22,7 @@ import slabwright.desk.shell.Controls;
 import slabwright.site.edit.Edit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
@@ -81,13 +81,13 @@ public final class FieldRows extends VBox {
         name,
         () -> get.get().map(v -> LengthFormat.show(v, units())).orElse(""),
         s ->
-            (s.isBlank() ? Parsed.ok(Optional.<Length>empty()) : Length.parse(s).map(Optional::of))
+            (s.isBlank() ? Result.ok(Optional.<Length>empty()) : Length.parse(s).map(Optional::of))
                 .map(v -> taken(v, set)));
   }
 
   /** Anything that can be typed. */
-  public LengthField text(String name, Supplier<String> get, Function<String, Parsed<?>> take) {
-    LengthField field = new LengthField(name, get, take);
+  public LengthField text(String name, Supplier<String> get, Function<String, Result<?>> take) {
+    LengthField field = new LengthField(name, get, take, words);
     row(name, field);
     follow(field);
     return field;
@@ -95,13 +95,13 @@ public final class FieldRows extends VBox {
 
   /** A name; any text will do. */
   public LengthField freeText(String name, Supplier<String> get, Consumer<String> set) {
-    return text(name, get, s -> Parsed.ok(taken(s.strip(), set))).wide();
+    return text(name, get, s -> Result.ok(taken(s.strip(), set))).wide();
   }
 
   /** A plain number with a range. */
   public LengthField number(
       String name, Supplier<String> get, NumberRange range, Consumer<Double> set) {
-    return text(name, get, s -> range.read(s, words).map(v -> taken(v, set)));
+    return text(name, get, s -> range.read(s).map(v -> taken(v, set)));
   }
 
   /** A figure that is only shown. */

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 /** The words of one line, taken from the left. What can't be read is thrown with its column. */
 final class LineScanner {
@@ -124,9 +124,9 @@ final class LineScanner {
 
   Length lengthFromZero(String... stops) throws TapeSyntaxException {
     int column = column();
-    Parsed<Length> length = Length.parse(before(List.of(stops)));
-    if (length instanceof Parsed.Bad<Length> bad) {
-      throw new TapeSyntaxException(column, Message.of("tape.line-scanner.no-length", bad.why()));
+    Result<Length> length = Length.parse(before(List.of(stops)));
+    if (length instanceof Result.Refused<Length> bad) {
+      throw new TapeSyntaxException(column, bad.message());
     }
     return length.orThrow();
   }

@@ -9,6 +9,7 @@ import slabwright.units.Length;
 import slabwright.units.Parsed;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
+import slabwright.units.Result;
 
 /**
  * What kind of number a shop book entry is, the units it may be written in and the unit it is kept
@@ -133,10 +134,12 @@ enum BookDimension {
   }
 
   private Parsed<Double> length(String text) {
-    Parsed<Double> mm = Length.parse(text).map(Length::mm);
-    return mm instanceof Parsed.Ok<Double> ok && ok.value() <= 0
+    if (!(Length.parse(text) instanceof Result.Ok<Length> read)) {
+      return bad(text);
+    }
+    return read.value().mm() <= 0
         ? Parsed.bad("\"%s\" is out of range; write for example %s".formatted(text, example))
-        : mm;
+        : Parsed.ok(read.value().mm());
   }
 
   private Parsed<Double> temperature(String text) {

@@ -51,7 +51,7 @@ class TapeTextTest {
 
   /** The key, then the texts in it. */
   private static String flat(Message why) {
-    return why.key().equals("tape.line-scanner.no-length")
+    return why.key().equals("tape.units.length-reader.is-not-a-length 1 m left")
         ? why.key()
         : Stream.concat(Stream.of(why.key()), why.values().stream().map(String::valueOf))
             .collect(Collectors.joining(" "))
@@ -122,33 +122,33 @@ class TapeTextTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "wall 6 | 6 | line-scanner.no-length",
-        "wall | 5 | line-scanner.no-length",
-        "wall 6 m left 95 | 15 | line-scanner.no-angle 95",
-        "wall 6 m left 190° | 15 | turn-parser.a-turn-or-a-corner",
-        "wall 6 m left now | 15 | line-scanner.not-expected now",
-        "wll 6 m | 1 | tape-reader.a-line-begins-with",
-        "diagonal A K 3 m | 12 | cross-reading-parser.beyond-the-last K C",
-        "diagonal A A 3 m | 12 | cross-reading-parser.diagonal-of-one-corner",
-        "diagonal A 3 m | 12 | cross-reading-parser.no-corner 3",
-        "check A to A-B is 3 m | 12 | cross-reading-parser.corner-on-its-wall",
-        "check A to C is 3 m | 12 | cross-reading-parser.no-wall C",
-        "check A to B-C 3 m | 16 | cross-reading-parser.before-the-length-of-a",
-        "curve 3 m outward | 7 | line-scanner.no-length",
-        "curve 3 m rise 1 m left | 16 | line-scanner.no-length",
-        "tape error 1/8\" + a bit | 19 | setting-line-parser.a-share-is-written-as",
-        "turn error | 11 | line-scanner.no-angle",
-        "closing limit 500 | 15 | setting-line-parser.a-closing-limit-is-written",
-        "check A to C-B at 1 m is 1 m | 12 | cross-reading-parser.call-this-wall B-C B",
-        "doorway A-B 3 m | 13 | cross-reading-parser.a-doorway-is-written-as",
-        "kerb A-A | 6 | cross-reading-parser.no-wall-between A A",
-        "wall 0 m | 6 | line-scanner.is-nothing 0 m"
+        "wall 6 | 6 | units.length-reader.has-no-unit 6 6",
+        "wall | 5 | units.length-reader.no-length-given",
+        "wall 6 m left 95 | 15 | tape.line-scanner.no-angle 95",
+        "wall 6 m left 190° | 15 | tape.turn-parser.a-turn-or-a-corner",
+        "wall 6 m left now | 15 | tape.line-scanner.not-expected now",
+        "wll 6 m | 1 | tape.tape-reader.a-line-begins-with",
+        "diagonal A K 3 m | 12 | tape.cross-reading-parser.beyond-the-last K C",
+        "diagonal A A 3 m | 12 | tape.cross-reading-parser.diagonal-of-one-corner",
+        "diagonal A 3 m | 12 | tape.cross-reading-parser.no-corner 3",
+        "check A to A-B is 3 m | 12 | tape.cross-reading-parser.corner-on-its-wall",
+        "check A to C is 3 m | 12 | tape.cross-reading-parser.no-wall C",
+        "check A to B-C 3 m | 16 | tape.cross-reading-parser.before-the-length-of-a",
+        "curve 3 m outward | 7 | units.length-reader.is-not-a-length 3 m outward",
+        "curve 3 m rise 1 m left | 16 | units.length-reader.is-not-a-length 1 m left",
+        "tape error 1/8\" + a bit | 19 | tape.setting-line-parser.a-share-is-written-as",
+        "turn error | 11 | tape.line-scanner.no-angle",
+        "closing limit 500 | 15 | tape.setting-line-parser.a-closing-limit-is-written",
+        "check A to C-B at 1 m is 1 m | 12 | tape.cross-reading-parser.call-this-wall B-C B",
+        "doorway A-B 3 m | 13 | tape.cross-reading-parser.a-doorway-is-written-as",
+        "kerb A-A | 6 | tape.cross-reading-parser.no-wall-between A A",
+        "wall 0 m | 6 | tape.line-scanner.is-nothing 0 m"
       })
   void a_bad_line_is_refused_with_its_place(String line, int column, String why) {
     String walls = "wall 1 m left\nwall 1 m left\nwall 1 m left\n";
     Message refused = refusal(walls + line.stripTrailing());
     assertThat(refused.values().subList(0, 2)).isEqualTo(List.of(4, column));
-    assertThat(flat((Message) refused.values().get(2))).isEqualTo("tape." + why);
+    assertThat(flat((Message) refused.values().get(2))).isEqualTo(why);
   }
 
   @Test

@@ -9,11 +9,13 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.project.SiteResult;
 import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
 
@@ -68,19 +70,19 @@ public final class ActualsCard extends Card {
         .id("actual-" + a.name().replace(' ', '-'));
   }
 
-  private Parsed<?> take(WriteBack.Actual a, String text) {
+  private Result<?> take(WriteBack.Actual a, String text) {
     if (text.isBlank()) {
       typed.remove(a);
       refresh();
-      return Parsed.ok(text);
+      return Result.ok(text);
     }
     Optional<Parsed<WriteBack.Result>> tried = result(List.of(filled(a, text)));
     if (tried.isPresent() && tried.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
-      return bad;
+      return ReadySentence.result(bad);
     }
     typed.put(a, text.strip());
     refresh();
-    return Parsed.ok(text);
+    return Result.ok(text);
   }
 
   private static WriteBack.Actual filled(WriteBack.Actual a, String text) {

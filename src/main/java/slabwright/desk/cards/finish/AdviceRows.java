@@ -120,8 +120,7 @@ final class AdviceRows extends VBox {
             words.say("desk.cards.finish.advice-rows.on"),
             () -> now(advice).on().map(Object::toString).orElse(""),
             s ->
-                words
-                    .parsed(TypedDateTime.day(s))
+                TypedDateTime.day(s)
                     .map(
                         day ->
                             rows.taken(

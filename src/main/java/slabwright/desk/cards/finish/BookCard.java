@@ -8,7 +8,7 @@ import slabwright.desk.cards.FindingRow;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.work.book.BookField;
 import slabwright.work.book.BookForm;
 
@@ -75,8 +75,8 @@ public final class BookCard extends Card {
     rows.getChildren().add(Controls.sentence(hint(f), "card-hint"));
   }
 
-  private Parsed<?> set(BookField f, String value) {
-    return words().parsed(keeper.set(now(f).orElse(f), value));
+  private Result<?> set(BookField f, String value) {
+    return keeper.set(now(f).orElse(f), value);
   }
 
   private Optional<BookField> now(BookField f) {

@@ -89,7 +89,7 @@ final class MoistureFields extends VBox {
             () -> text(reading(i)),
             s ->
                 range(reading(i).test())
-                    .read(plain(s), words)
+                    .read(plain(s))
                     .map(
                         v -> {
                           put(i, reading(i).test(), v, reading(i).place());

@@ -13,8 +13,8 @@ import slabwright.site.FloorArea;
 import slabwright.site.Slab;
 import slabwright.site.edit.AreaEdit;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
 
 /** What is known of the slab and the air over it; what was not measured stays empty. */
 public final class SlabCard extends Card {
@@ -145,8 +145,8 @@ public final class SlabCard extends Card {
             },
             text ->
                 (text.isBlank()
-                        ? Parsed.ok(OptionalDouble.empty())
-                        : range.read(text, words()).map(OptionalDouble::of))
+                        ? Result.ok(OptionalDouble.empty())
+                        : range.read(text).map(OptionalDouble::of))
                     .map(v -> rows.taken(v, d -> set(SlabChange.with(slab(), what, d)))))
         .id(id);
   }

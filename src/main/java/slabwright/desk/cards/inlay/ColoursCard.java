@@ -20,8 +20,8 @@ import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
 
 /** What happens with each colour of the graphic, the base dye under it, and ties. */
 public final class ColoursCard extends Card {
@@ -123,14 +123,12 @@ public final class ColoursCard extends Card {
     return l.isPresent() ? QuantityFormat.number(l.getAsDouble(), 0) : "";
   }
 
-  private Parsed<?> takeLightness(String text) {
+  private Result<?> takeLightness(String text) {
     if (text.isBlank()) {
       setLightness(OptionalDouble.empty());
-      return Parsed.ok(0.0);
+      return Result.ok(0.0);
     }
-    return LIGHTNESS
-        .read(text, words())
-        .map(v -> rows.taken(v, x -> setLightness(OptionalDouble.of(x))));
+    return LIGHTNESS.read(text).map(v -> rows.taken(v, x -> setLightness(OptionalDouble.of(x))));
   }
 
   private void setLightness(OptionalDouble v) {

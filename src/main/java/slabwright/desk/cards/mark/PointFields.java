@@ -126,7 +126,8 @@ final class PointFields {
         new LengthField(
             name,
             () -> LengthFormat.show(get.get(), rows.units()),
-            s -> Length.parse(s).map(v -> rows.taken(v, put)));
+            s -> Length.parse(s).map(v -> rows.taken(v, put)),
+            rows.words());
     f.narrow().id(id);
     HBox.setHgrow(f, Priority.ALWAYS);
     rows.follow(f);

@@ -32,9 +32,7 @@ public final class SiteCard extends Card {
             words().say("desk.cards.measure.site.work-begins"),
             () -> bench.desk().site().start().map(TypedDateTime::show).orElse(""),
             s ->
-                bench
-                    .words()
-                    .parsed(TypedDateTime.read(s))
+                TypedDateTime.read(s)
                     .map(v -> rows.taken(v, w -> bench.desk().push(new SiteEdit.SetStart(w)))))
         .wide()
         .id("site-start");

@@ -21,8 +21,8 @@ import slabwright.tape.TapeAdvice;
 import slabwright.tape.TapedOutline;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
-import slabwright.units.Parsed;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
 
 /** How well the tape closes, what to measure again, and a line to type a diagonal. */
 public final class TapeCard extends Card {
@@ -123,9 +123,9 @@ public final class TapeCard extends Card {
               "desk.cards.measure.tape.the-corners-of-this-room",
               CornerName.of(Math.max(0, n - 1)));
     }
-    Parsed<Length> length = Length.parse(m.group(3));
-    if (length instanceof Parsed.Bad<Length> bad) {
-      return bad.why();
+    Result<Length> length = Length.parse(m.group(3));
+    if (length instanceof Result.Refused<Length> bad) {
+      return words().say(bad.message());
     }
     FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
     rooms.typed(area, from, to, length.orThrow());

@@ -7,7 +7,8 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.shell.Controls;
 import slabwright.site.Underlay;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** The picture under the plan: what it is, what it does not show truly, what to do with it. */
 public final class UnderlayCard extends Card {
@@ -96,14 +97,15 @@ public final class UnderlayCard extends Card {
     Controls.show(page, all > 1);
   }
 
-  private Parsed<Integer> read(String text, int all) {
+  private Result<Integer> read(String text, int all) {
     String typed = text.strip();
     int n = typed.matches("[0-9]{1,6}") ? Integer.parseInt(typed) : 0;
     if (n < 1 || n > all) {
-      return Parsed.bad(words().say("desk.cards.measure.underlay.write-a-page-number-from", all));
+      return Result.refused(
+          Message.of("desk.cards.measure.underlay.write-a-page-number-from", all));
     }
     actions.turnTo(n);
-    return Parsed.ok(n);
+    return Result.ok(n);
   }
 
   @Override
