@@ -58,7 +58,11 @@ final class JobCommand implements Callable<Integer> {
     folder.commit();
     summary(site, result, folder);
     PrintWriter err = spec.commandLine().getErr();
-    result.work().book().faults().forEach(f -> err.println("Shop book, " + f + "."));
+    result
+        .work()
+        .book()
+        .faults()
+        .forEach(f -> err.println("Shop book, " + words.say(f.said()) + "."));
     said.forEach(err::println);
     return said.isEmpty() ? 0 : ExitCode.REFUSED.code();
   }

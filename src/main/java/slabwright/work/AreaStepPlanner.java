@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import slabwright.site.AdviceId;
 import slabwright.site.Finish;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
@@ -57,13 +58,13 @@ final class AreaStepPlanner {
         List.of(
             StepSequence.StepDraft.pausing(
                 step.id() + ".machine",
-                step.name() + ", by machine",
+                Message.of("work.area-step-planner.by-machine", step.name()),
                 types.prep(step, StepMeans.MACHINE, filler),
                 step.machineTime(),
                 1),
             StepSequence.StepDraft.pausing(
                 step.id() + ".hand",
-                step.name() + (machine ? ", by hand" : ""),
+                machine ? Message.of("work.area-step-planner.by-hand", step.name()) : step.name(),
                 types.prep(step, StepMeans.HAND, filler),
                 step.handTime(),
                 hands)));
@@ -74,7 +75,10 @@ final class AreaStepPlanner {
 
   /** Before the floor: what falls off a top would scratch a finished one. */
   private void top(TopPlan job) {
-    String name = (job.foot().steps() > 1 ? "Grind steps: " : "Grind top: ") + job.foot().name();
+    Message name =
+        job.foot().steps() > 1
+            ? Message.of("work.area-step-planner.grind-steps", job.foot().name())
+            : Message.of("work.area-step-planner.grind-top", job.foot().name());
     chain.append(
         StepSequence.StepDraft.pausing(
             "top." + job.foot().id(), name, types.top(job.foot()), job.time(), 1));
@@ -83,7 +87,7 @@ final class AreaStepPlanner {
   private Figure<StepSequence.RecoatGap> filled() {
     return filler
         .map(p -> p.drying().recoatFrom().flatMap(t -> temperature().flatMap(t::at)))
-        .orElseGet(() -> Figure.missing("a filler"))
+        .orElseGet(() -> Figure.missing(Message.of("work.area-step-planner.a-filler")))
         .map(d -> new StepSequence.RecoatGap(d, Optional.empty()));
   }
 
@@ -91,9 +95,7 @@ final class AreaStepPlanner {
     return floor.area().slab().airC().isPresent()
         ? Figure.known(floor.area().slab().airC().getAsDouble())
         : Figure.refused(
-            "the air temperature of \""
-                + floor.area().name()
-                + "\" is not on the plan; measure it");
+            Message.of("work.area-step-planner.the-air-temperature-of-is", floor.area().name()));
   }
 
   /** Coats of inlays that follow each other are one job: it goes by colours, not by products. */
@@ -130,7 +132,7 @@ final class AreaStepPlanner {
       chain.append(
           StepSequence.StepDraft.pausing(
               "sample",
-              "Sample panel, for approval",
+              Message.of("work.area-step-planner.sample-panel"),
               types.plain(StepKind.SAMPLE_PANEL, StepPlace.WHOLE_FLOOR, Set.of()),
               Figure.known(book.inlay().samplePanel().maybe().orElse(SAMPLE_PANEL)),
               1));
@@ -141,11 +143,14 @@ final class AreaStepPlanner {
     Product p = plan.product();
     int people = plan.job().people().maybe().orElse(1);
     for (int i = 1; i <= plan.job().coats(); i++) {
-      String number = plan.job().coats() == 1 ? "" : ", coat " + i;
+      Message name =
+          plan.job().coats() == 1
+              ? Message.of("work.area-step-planner.only-coat", p.label())
+              : Message.of("work.area-step-planner.coat", p.label(), i);
       chain.append(
           new StepSequence.StepDraft(
               plan.stepId(i),
-              p.label() + number,
+              name,
               types.coat(plan, i),
               plan.coatTime(),
               people,
@@ -169,8 +174,7 @@ final class AreaStepPlanner {
   private record Window(Duration opens, Optional<Duration> closes) {
     Figure<StepSequence.RecoatGap> gap(String label) {
       return closes.filter(c -> c.compareTo(opens) < 0).isPresent()
-          ? Figure.refused(
-              label + " may be recoated only after its longest recoat time; check the shop book")
+          ? Figure.refused(Message.of("work.area-step-planner.may-be-recoated-only-after", label))
           : Figure.known(new StepSequence.RecoatGap(opens, closes));
     }
   }

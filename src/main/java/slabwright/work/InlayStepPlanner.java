@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.InlayRates;
 import slabwright.work.book.RateArithmetic;
@@ -61,7 +62,7 @@ final class InlayStepPlanner {
       chain.append(
           StepSequence.StepDraft.pausing(
               id(inlay, place, "tack"),
-              "Tack test: " + inlay.name(),
+              Message.of("work.inlay-step-planner.tack-test", inlay.name()),
               types.plain(StepKind.TACK_TEST, new StepPlace.Inlay(inlay.id()), Set.of()),
               Figure.known(rates.tackTest().maybe().orElse(TACK_TEST)),
               1));
@@ -87,7 +88,7 @@ final class InlayStepPlanner {
     chain.append(
         StepSequence.StepDraft.pausing(
             id,
-            "Take dye residue off, dry",
+            Message.of("work.inlay-step-planner.residue-off"),
             types.plain(StepKind.DYE_RESIDUE_OFF, place, Set.of(ToolKind.VACUUM)),
             RateArithmetic.time(mm2, book.prep().cleaning()),
             layers));
@@ -95,75 +96,65 @@ final class InlayStepPlanner {
 
   private void cycle(InlayTakeoff inlay, int stencil, CoatPlan plan) {
     InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
-    String which =
-        "%d/%d, %s: %s".formatted(stencil + 1, inlay.dyes().size(), dye.name(), inlay.name());
+    Object[] which = {stencil + 1, inlay.dyes().size(), dye.name(), inlay.name()};
     append(
-        inlay,
-        stencil,
-        plan,
-        StepKind.LAY_STENCIL,
-        "lay",
-        "Lay stencil " + which,
+        new Part(inlay, stencil, plan, StepKind.LAY_STENCIL, "lay"),
+        Message.of("work.inlay-step-planner.lay", which),
         RateArithmetic.time(inlay.blankOfOne(), rates.layStencil()),
         layers);
     append(
-        inlay,
-        stencil,
-        plan,
-        StepKind.PRESS_EDGES,
-        "press",
-        "Press edges, " + which,
+        new Part(inlay, stencil, plan, StepKind.PRESS_EDGES, "press"),
+        Message.of("work.inlay-step-planner.press", which),
         RateArithmetic.time(dye.edges(), rates.press()),
         layers);
     append(
-        inlay,
-        stencil,
-        plan,
-        StepKind.LAY_PAPER,
-        "paper",
-        "Lay paper, " + which,
+        new Part(inlay, stencil, plan, StepKind.LAY_PAPER, "paper"),
+        Message.of("work.inlay-step-planner.paper", which),
         RateArithmetic.time(inlay.skirt(), rates.skirt()),
         layers);
+    mists(inlay, stencil, plan);
+    append(
+        new Part(inlay, stencil, plan, StepKind.PULL_UP_STENCIL, "up"),
+        Message.of("work.inlay-step-planner.pull-up", which),
+        RateArithmetic.time(inlay.blankOfOne() + inlay.skirt(), rates.pullUp()),
+        1);
+  }
+
+  /** After the last one the stencil may be pulled up as late as one likes. */
+  private void mists(InlayTakeoff inlay, int stencil, CoatPlan plan) {
+    InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
     for (int i = 1; i <= plan.job().coats(); i++) {
       chain.append(
           new StepSequence.StepDraft(
               id(inlay, stencil, plan, "mist." + i),
-              "Mist coat " + i + ", " + which,
+              Message.of(
+                  "work.inlay-step-planner.mist",
+                  i,
+                  stencil + 1,
+                  inlay.dyes().size(),
+                  dye.name(),
+                  inlay.name()),
               types.mist(inlay, plan, stencil, i),
               RateArithmetic.time(dye.openings(), rates.mist()),
               1,
               false,
-              Figure.missing("abrading")));
+              StepSequence.StepDraft.NO_ABRADING));
       chain.setGap(AreaStepPlanner.gap(plan));
     }
     chain.setGap(
         AreaStepPlanner.gap(plan)
             .map(g -> new StepSequence.RecoatGap(g.opens(), Optional.empty())));
-    append(
-        inlay,
-        stencil,
-        plan,
-        StepKind.PULL_UP_STENCIL,
-        "up",
-        "Pull up stencil " + which,
-        RateArithmetic.time(inlay.blankOfOne() + inlay.skirt(), rates.pullUp()),
-        1);
   }
 
-  private void append(
-      InlayTakeoff inlay,
-      int stencil,
-      CoatPlan plan,
-      StepKind kind,
-      String part,
-      String name,
-      Figure<Duration> personTime,
-      int people) {
+  /** A step with one stencil. */
+  private record Part(InlayTakeoff inlay, int stencil, CoatPlan plan, StepKind kind, String word) {}
+
+  private void append(Part part, Message name, Figure<Duration> personTime, int people) {
     chain.append(
         StepSequence.StepDraft.pausing(
-            id(inlay, stencil, plan, part),
+            id(part.inlay(), part.stencil(), part.plan(), part.word()),
             name,
-            types.stencil(kind, inlay, stencil),
+            types.stencil(part.kind(), part.inlay(), part.stencil()),
             personTime,
             people));
   }

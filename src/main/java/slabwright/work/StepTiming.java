@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.Finish;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
@@ -17,7 +18,7 @@ import slabwright.work.step.StepType;
  * @param from minutes from the job's start
  * @param minutes how long
  */
-record StepTiming(StepType type, String name, double from, double minutes) {
+record StepTiming(StepType type, Message name, double from, double minutes) {
 
   /** Along the day plan. */
   static List<StepTiming> fromDayPlan(DayPlan days, String areaId) {
@@ -47,7 +48,12 @@ record StepTiming(StepType type, String name, double from, double minutes) {
     StepTypes types = new StepTypes(floor.area().id());
     for (int i = 1; i <= c.job().coats(); i++) {
       if (c.job().target() == Finish.Target.WHOLE_FLOOR) {
-        list.add(next(list, types.coat(c, i), c.product().label() + ", coat " + i, minutes));
+        list.add(
+            next(
+                list,
+                types.coat(c, i),
+                Message.of("work.step-timing.coat", c.product().label(), i),
+                minutes));
       } else {
         mists(list, floor, c, i, minutes);
       }
@@ -64,14 +70,19 @@ record StepTiming(StepType type, String name, double from, double minutes) {
         if (dye.product().equals(c.product().id())) {
           double share = dye.openings() / Math.max(1, c.job().mm2());
           StepType type = types.mist(inlay, c, s, number);
-          list.add(next(list, type, "Mist coat " + number + ": " + inlay.name(), minutes * share));
+          list.add(
+              next(
+                  list,
+                  type,
+                  Message.of("work.step-timing.mist-coat", number, inlay.name()),
+                  minutes * share));
         }
       }
     }
   }
 
   private static StepTiming next(
-      List<StepTiming> before, StepType type, String name, double minutes) {
+      List<StepTiming> before, StepType type, Message name, double minutes) {
     double from =
         before.isEmpty()
             ? 0

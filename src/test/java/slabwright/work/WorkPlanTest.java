@@ -26,7 +26,6 @@ import slabwright.work.coat.LanePlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.LateStart;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.rule.RuleNote;
 
 /** The tram hall as a whole, planned by the invented shop book. */
 class WorkPlanTest {
@@ -44,7 +43,7 @@ class WorkPlanTest {
 
   @Test
   void the_proud_trench_is_levelled_before_anything_else() {
-    assertThat(PLAN.days().maybe().orElseThrow().steps().get(0).task().name())
+    assertThat(Said.of(PLAN.days().maybe().orElseThrow().steps().get(0).task().name()))
         .isEqualTo("Grind flush: drain trench");
   }
 
@@ -86,7 +85,7 @@ class WorkPlanTest {
     assertThat(plan.outlook().cannotStart())
         .extracting(Message::key)
         .contains("work.start.never-clear", "work.start.over-a-quarter");
-    assertThat(plan.calendar(Instant.EPOCH).isKnown()).isFalse();
+    assertThat(plan.calendar(Instant.EPOCH, Said::of).isKnown()).isFalse();
     assertThat(ordered(plan, HALL + "/coat.1.base-dye.1").worked()).isPositive();
   }
 
@@ -102,7 +101,7 @@ class WorkPlanTest {
     assertThat(mist).isLessThan(dye);
     double layer =
         screening(PLAN).stated().orElseThrow().steps().stream()
-            .filter(s -> s.name().contains("coat 1"))
+            .filter(s -> Said.of(s.name()).contains("coat 1"))
             .map(s -> ((ClearingTime.After) s.layerToHealth()).minutes())
             .findFirst()
             .orElseThrow();
@@ -132,7 +131,7 @@ class WorkPlanTest {
   @Test
   void without_a_ceiling_height_the_air_is_asked_for_and_the_days_are_there() {
     WorkPlan plan = WorkSamples.plan(withAir(new AirSpace(Optional.empty(), 3400, 3)));
-    assertThat(hall(plan).air().text(Object::toString))
+    assertThat(Said.of(hall(plan).air().text(Object::toString)))
         .contains("ceiling height")
         .contains("measure");
     assertThat(plan.days().isKnown()).isTrue();
@@ -150,7 +149,7 @@ class WorkPlanTest {
     WorkPlan plan =
         WorkSamples.plan(SITE, WorkSamples.bookWith("product", "sealer", "coverage", "?"));
     CoatPlan sealer = hall(plan).coat("sealer").orElseThrow();
-    assertThat(sealer.kits().text(Object::toString))
+    assertThat(Said.of(sealer.kits().text(Object::toString)))
         .isEqualTo("not in the shop book: coverage of sealer");
     assertThat(plan.days().isKnown()).isTrue();
   }
@@ -159,7 +158,7 @@ class WorkPlanTest {
   void a_missing_rate_leaves_the_day_plan_open_by_name() {
     WorkPlan plan =
         WorkSamples.plan(SITE, WorkSamples.bookWith("prep", "", "trench levelling", "?"));
-    assertThat(plan.days().text(Object::toString))
+    assertThat(Said.of(plan.days().text(Object::toString)))
         .isEqualTo("not in the shop book: trench levelling of prep");
   }
 
@@ -170,7 +169,8 @@ class WorkPlanTest {
     assertThat(screening(plan).steps()).hasSize(2 + 2 * 3);
     assertThat(screening(plan).closed().peakLel())
         .isCloseTo(screening(PLAN).closed().peakLel(), within(1e-3));
-    assertThat(hall(plan).air().maybe().orElseThrow().assumption()).contains("no day plan yet");
+    assertThat(Said.of(hall(plan).air().maybe().orElseThrow().assumption()))
+        .contains("no day plan yet");
   }
 
   @Test
@@ -185,8 +185,8 @@ class WorkPlanTest {
 
   private static String slipClass(FloorArea area) {
     return hall(WorkSamples.plan(with(area))).notes().stream()
-        .filter(n -> n.subject().equals("Slip"))
-        .map(RuleNote::rule)
+        .filter(n -> Said.of(n.subject()).equals("Slip"))
+        .map(n -> Said.of(n.rule()))
         .findFirst()
         .orElseThrow();
   }
@@ -206,9 +206,10 @@ class WorkPlanTest {
 
   @Test
   void the_calendar_needs_a_start_date() {
-    assertThat(PLAN.calendar(Instant.EPOCH).text(s -> s)).startsWith("BEGIN:VCALENDAR");
+    assertThat(Said.of(PLAN.calendar(Instant.EPOCH, Said::of).text(s -> s)))
+        .startsWith("BEGIN:VCALENDAR");
     Site undated = SITE.withStart(Optional.empty());
-    assertThat(WorkSamples.plan(undated).calendar(Instant.EPOCH).text(s -> s))
+    assertThat(Said.of(WorkSamples.plan(undated).calendar(Instant.EPOCH, Said::of).text(s -> s)))
         .contains("no start date");
   }
 
@@ -237,7 +238,7 @@ class WorkPlanTest {
             s.humidity(),
             s.vapourBarrier());
     WorkPlan plan = WorkSamples.plan(with(hallOf(SITE).withSlab(hot)));
-    assertThat(hall(plan).coat("topcoat").orElseThrow().batches().text(Object::toString))
+    assertThat(Said.of(hall(plan).coat("topcoat").orElseThrow().batches().text(Object::toString)))
         .contains("working time of topcoat")
         .contains("35 °C");
   }
@@ -246,11 +247,12 @@ class WorkPlanTest {
   void a_kit_that_can_not_be_laid_in_time_asks_for_hands() {
     ShopBook slow = WorkSamples.bookWith("product", "topcoat", "laying rate", "200 ft2/h");
     assertThat(
-            hall(WorkSamples.plan(SITE, slow))
-                .coat("topcoat")
-                .orElseThrow()
-                .batches()
-                .text(b -> ""))
+            Said.of(
+                hall(WorkSamples.plan(SITE, slow))
+                    .coat("topcoat")
+                    .orElseThrow()
+                    .batches()
+                    .text(b -> "")))
         .startsWith("add hands");
   }
 

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import slabwright.store.AtomicFile;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
 import slabwright.units.Result;
 import slabwright.work.book.ShopBookFile;
 import slabwright.work.book.ShopBookText;
@@ -22,10 +21,7 @@ public final class ShopBookFiles {
    */
   public static Result<ShopBookFile> find(Path planFolder, Path home) {
     try {
-      Parsed<ShopBookFile> found = ShopBookFile.find(planFolder, home);
-      return found instanceof Parsed.Bad<ShopBookFile> bad
-          ? Result.refused(Message.of("project.plan.book-refused", bad.why()))
-          : Result.ok(found.orThrow());
+      return ShopBookFile.find(planFolder, home);
     } catch (IOException e) {
       return Result.refused(
           Message.of("project.plan.book-unreadable", String.valueOf(e.getMessage())));

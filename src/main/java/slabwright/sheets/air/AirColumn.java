@@ -65,7 +65,7 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
             f -> f.airflow() > 0 ? flow(f.airflow()) : context.say("sheets.air-column.none")));
     rows.add(row(context.say("sheets.air-column.peak-low"), f -> ofLel(f.layerPeakLel())));
     rows.add(row(context.say("sheets.air-column.peak-mean"), f -> ofLel(f.peakLel())));
-    rows.add(row(context.say("sheets.air-column.reached-during"), AirFigures::peakStep));
+    rows.add(row(context.say("sheets.air-column.reached-during"), f -> context.say(f.peakStep())));
     rows.add(
         row(
             context.say("sheets.air-column.limits-together"),

@@ -12,6 +12,7 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
+import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
@@ -46,7 +47,7 @@ public final class DayPlanSheet {
   }
 
   private List<PageDraft> none(PageDraft draft) {
-    String why = plan.days().text(d -> "");
+    String why = context.say(plan.days().text(d -> ""));
     return ColumnPages.of(
         context,
         draft,
@@ -59,7 +60,13 @@ public final class DayPlanSheet {
   private List<Block> bars(DayPlan days) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new DayChart(DayBars.of(days), plan.dated(), context));
-    blocks.add(new Paragraph(together() + " " + WorkPlan.NOTICE + " " + plan.book().origin()));
+    blocks.add(
+        new Paragraph(
+            context.say(together())
+                + " "
+                + context.say(WorkPlan.NOTICE)
+                + " "
+                + context.say(plan.book().origin())));
     PersonRota rota = PersonRota.of(days, plan.outlook().protectedPersons());
     plan.table()
         .maybe()
@@ -72,7 +79,8 @@ public final class DayPlanSheet {
     OutlookBlocks outlook = new OutlookBlocks(plan, Optional.empty(), context);
     List<Block> blocks = new ArrayList<>(outlook.blocks());
     if (bars.isEmpty()) {
-      blocks.add(new Paragraph(WorkPlan.NOTICE + " " + plan.book().origin()));
+      blocks.add(
+          new Paragraph(context.say(WorkPlan.NOTICE) + " " + context.say(plan.book().origin())));
       blocks.addAll(outlook.order());
     }
     blocks.addAll(bars);
@@ -83,7 +91,7 @@ public final class DayPlanSheet {
     return drafts;
   }
 
-  private String together() {
+  private Message together() {
     return plan.table()
         .text(
             t ->
@@ -95,6 +103,7 @@ public final class DayPlanSheet {
   }
 
   private Block notice() {
-    return new CautionBlock(context.say("sheets.day-plan-sheet.estimate"), WorkPlan.NOTICE);
+    return new CautionBlock(
+        context.say("sheets.day-plan-sheet.estimate"), context.say(WorkPlan.NOTICE));
   }
 }

@@ -95,7 +95,7 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
         .order()
         .maybe()
         .flatMap(d -> d.step(stepId))
-        .map(s -> s.task().name())
+        .map(s -> context.say(s.task().name()))
         .orElse(stepId);
   }
 

@@ -42,7 +42,7 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
       rows.add(
           List.of(
               TableCell.of(o.area()),
-              TableCell.of(o.reason()),
+              TableCell.of(context.say(o.reason())),
               TableCell.of(context.times().moment(o.span().start(), dated)),
               TableCell.of(context.times().moment(o.span().end(), dated))));
     }
@@ -97,12 +97,13 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
     return cells;
   }
 
-  private static String name(DayTable.Line l) {
-    return l.area().isEmpty() ? l.name() : l.name() + " · " + l.area();
+  private String name(DayTable.Line l) {
+    String name = context.say(l.name());
+    return l.area().isEmpty() ? name : name + " · " + l.area();
   }
 
   private String late(DayTable.Late late) {
-    String end = late.later().map(this::later).orElse("✕ " + late.why());
+    String end = late.later().map(this::later).orElse("✕ " + context.say(late.why()));
     int coats = late.abrade().size();
     return coats == 0 ? end : context.say("sheets.step-list.late-abrade", end, coats);
   }

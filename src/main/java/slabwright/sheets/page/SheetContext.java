@@ -1,6 +1,7 @@
 package slabwright.sheets.page;
 
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -9,6 +10,10 @@ import slabwright.words.Words;
 public record SheetContext(PageFrame page, UnitSystem units, Words words) {
   public TypeSizes type() {
     return page.type();
+  }
+
+  public String say(Message message) {
+    return words.say(message);
   }
 
   /** A sentence or label, as {@link Words#say}. */

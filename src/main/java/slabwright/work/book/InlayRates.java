@@ -20,14 +20,14 @@ public record InlayRates(
 
   static InlayRates read(BookSection s) {
     return new InlayRates(
-        s.number("lay stencil", BookDimension.AREA_RATE),
-        s.number("press edges", BookDimension.RUN_RATE),
-        s.number("lay skirt", BookDimension.AREA_RATE),
-        s.number("mist coat", BookDimension.AREA_RATE),
-        s.number("fastest mist coat", BookDimension.AREA_RATE),
-        s.number("pull up", BookDimension.AREA_RATE),
-        s.time("tack test"),
-        s.time("sample panel"),
-        s.price("price of vinyl a m2"));
+        s.number("lay_stencil", BookDimension.AREA_RATE),
+        s.number("press_edges", BookDimension.RUN_RATE),
+        s.number("lay_skirt", BookDimension.AREA_RATE),
+        s.number("mist_coat", BookDimension.AREA_RATE),
+        s.number("fastest_mist_coat", BookDimension.AREA_RATE),
+        s.number("pull_up", BookDimension.AREA_RATE),
+        s.time("tack_test"),
+        s.time("sample_panel"),
+        s.price("price_of_vinyl_a_m2"));
   }
 }

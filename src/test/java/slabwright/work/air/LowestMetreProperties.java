@@ -155,6 +155,6 @@ class LowestMetreProperties {
 
   private static VapourStep laying(double from, double minutes, double fastest, double mm3) {
     List<VapourStep.Liquid> liquids = List.of(new VapourStep.Liquid(Solvent.ACETONE, mm3));
-    return new VapourStep(COAT, "step", from, minutes, fastest, liquids);
+    return new VapourStep(COAT, slabwright.work.Said.text("step"), from, minutes, fastest, liquids);
   }
 }

@@ -9,12 +9,10 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.project.SiteResult;
-import slabwright.units.Parsed;
 import slabwright.units.Result;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
@@ -76,9 +74,9 @@ public final class ActualsCard extends Card {
       refresh();
       return Result.ok(text);
     }
-    Optional<Parsed<WriteBack.Result>> tried = result(List.of(filled(a, text)));
-    if (tried.isPresent() && tried.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
-      return ReadySentence.result(bad);
+    Optional<Result<WriteBack.NewBook>> tried = result(List.of(filled(a, text)));
+    if (tried.isPresent() && tried.get() instanceof Result.Refused<WriteBack.NewBook> bad) {
+      return bad;
     }
     typed.put(a, text.strip());
     refresh();
@@ -89,7 +87,7 @@ public final class ActualsCard extends Card {
     return new WriteBack.Actual(a.what(), a.name(), text.strip());
   }
 
-  private Optional<Parsed<WriteBack.Result>> result(List<WriteBack.Actual> measured) {
+  private Optional<Result<WriteBack.NewBook>> result(List<WriteBack.Actual> measured) {
     return work().flatMap(w -> keeper.text().map(t -> WriteBack.of(w, t, measured)));
   }
 
@@ -97,16 +95,16 @@ public final class ActualsCard extends Card {
   private void changes() {
     List<WriteBack.Actual> measured = new ArrayList<>();
     typed.forEach((a, text) -> measured.add(filled(a, text)));
-    Optional<Parsed<WriteBack.Result>> result = result(measured);
+    Optional<Result<WriteBack.NewBook>> result = result(measured);
     if (measured.isEmpty() || result.isEmpty()) {
       return;
     }
-    if (result.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
-      rows.getChildren().add(FindingRow.look(bad.why()).row(words()));
+    if (result.get() instanceof Result.Refused<WriteBack.NewBook> bad) {
+      rows.getChildren().add(FindingRow.look(words().say(bad.message())).row(words()));
       return;
     }
-    WriteBack.Result r = result.get().orThrow();
-    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(c.sentence())));
+    WriteBack.NewBook r = result.get().orThrow();
+    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(words().say(c.sentence()))));
     var write =
         Controls.button(
             words().say("desk.cards.finish.actuals.write-into-the-shop-book"),
@@ -116,7 +114,7 @@ public final class ActualsCard extends Card {
     rows.getChildren().add(write);
   }
 
-  private void write(WriteBack.Result r) {
+  private void write(WriteBack.NewBook r) {
     typed.clear();
     keeper.write(r.text(), "");
   }

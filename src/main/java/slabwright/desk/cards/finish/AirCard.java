@@ -42,7 +42,7 @@ public final class AirCard extends Card {
     rows.clear();
     Optional<AirPlan> air = figure.maybe();
     if (air.isEmpty()) {
-      rows.getChildren().add(FindingRow.look(figure.text(a -> "")).row(words()));
+      rows.getChildren().add(FindingRow.look(words().say(figure.text(a -> ""))).row(words()));
       return;
     }
     Optional<AirScreening> s = air.get().screening();
@@ -61,8 +61,9 @@ public final class AirCard extends Card {
       s.get().stated().ifPresent(this::stated);
     }
     air.get().advice().forEach(a -> rows.getChildren().add(FindingRow.look(a).row(words())));
-    if (!air.get().assumption().isBlank()) {
-      rows.getChildren().add(Controls.sentence(air.get().assumption(), "card-hint"));
+    String taken = words().say(air.get().assumption());
+    if (!taken.isBlank()) {
+      rows.getChildren().add(Controls.sentence(taken, "card-hint"));
     }
     rows.getChildren().add(Controls.sentence(AirScreening.NOTICE, "card-hint"));
   }

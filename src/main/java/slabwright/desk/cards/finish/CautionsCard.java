@@ -55,7 +55,7 @@ public final class CautionsCard extends Card {
           .filter(f -> f.sign() == sign)
           .forEach(f -> rows.getChildren().add(f.row(words())));
     }
-    rows.getChildren().add(Controls.sentence(WorkPlan.NOTICE, "card-hint"));
+    rows.getChildren().add(Controls.sentence(bench.words().say(WorkPlan.NOTICE), "card-hint"));
   }
 
   private void air(List<FindingRow> all, AirPlan air, FloorArea area) {
@@ -103,27 +103,24 @@ public final class CautionsCard extends Card {
           case NOT_MET -> FindingRow.Sign.CANT;
           case LOOK, UNKNOWN -> FindingRow.Sign.LOOK;
         };
-    String source =
-        n.number().isEmpty()
-            ? n.rule()
-            : words().say("desk.cards.finish.cautions.source", n.rule(), n.number());
+    String source = words().say("desk.cards.finish.cautions.source", n.rule(), n.number());
     String said =
-        n.todo().isEmpty()
-            ? words().say("desk.cards.finish.cautions.rule", n.subject(), n.finding(), source)
-            : words()
+        n.hasTodo()
+            ? words()
                 .say(
                     "desk.cards.finish.cautions.rule-with-duty",
                     n.subject(),
                     n.finding(),
                     n.todo(),
-                    source);
+                    source)
+            : words().say("desk.cards.finish.cautions.rule", n.subject(), n.finding(), source);
     return new FindingRow(sign, said, Optional.of(() -> places.show(where(n, w))));
   }
 
   /** A mark that the rule names, else the whole floor. */
   private static Bounds where(RuleNote n, AreaWorkPlan w) {
     return w.floor().area().marks().stream()
-        .filter(m -> !m.name().isBlank() && n.subject().contains(m.name()))
+        .filter(m -> !m.name().isBlank() && n.subject().values().contains(m.name()))
         .findFirst()
         .map(CautionsCard::bounds)
         .orElse(w.floor().floor().bounds());

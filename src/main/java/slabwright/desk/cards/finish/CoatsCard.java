@@ -47,10 +47,10 @@ public final class CoatsCard extends Card {
       rows.getChildren().add(Controls.sentence(c.product().label(), "coat-name"));
       rows.figure(
           words().say("desk.cards.finish.coats.count", n),
-          () -> c.totalVolume().text(v -> QuantityFormat.volume(v, units)));
+          () -> words().say(c.totalVolume().text(v -> QuantityFormat.volume(v, units))));
       rows.figure(
           words().say("desk.cards.finish.coats.to-lay-one-coat"),
-          () -> c.coatTime().text(DaysCard::hours));
+          () -> words().say(c.coatTime().text(DaysCard::hours)));
       LaneDiagram.of(c, w.floor().wayOut(), words(), PictureRow.WIDTH)
           .map(
               d ->
@@ -75,15 +75,15 @@ public final class CoatsCard extends Card {
               Controls.sentence(
                   words().say("desk.cards.finish.coats.no-finish-system-is-set"), "card-words"));
     }
-    String from = job.done().map(j -> j.work().book().origin()).orElse("");
+    String from = job.done().map(j -> bench.words().say(j.work().book().origin())).orElse("");
     rows.getChildren().add(Controls.sentence(from, "card-hint"));
-    rows.getChildren().add(Controls.sentence(WorkPlan.NOTICE, "card-hint"));
+    rows.getChildren().add(Controls.sentence(bench.words().say(WorkPlan.NOTICE), "card-hint"));
   }
 
   /** What a crew must know before it opens a can. */
   private void warnings(CoatPlan c) {
     if (!c.batches().isKnown()) {
-      look(c.batches().text(b -> ""));
+      look(bench.words().say(c.batches().text(b -> "")));
     }
     if (c.cutInOutlastsWetEdge().maybe().orElse(false)) {
       look(

@@ -45,7 +45,7 @@ public final class DaysCard extends Card {
     rows.clear();
     Optional<DayPlan> plan = days.maybe();
     if (plan.isEmpty()) {
-      rows.getChildren().add(FindingRow.look(days.text(d -> "")).row(words()));
+      rows.getChildren().add(FindingRow.look(words().say(days.text(d -> ""))).row(words()));
       picture.setHeight(1);
       return;
     }
@@ -59,7 +59,7 @@ public final class DaysCard extends Card {
         .add(
             Controls.sentence(
                 words().say("desk.cards.finish.days.dark-work-red-rim-where"), "card-hint"));
-    var drawing = DayBarChart.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN);
+    var drawing = DayBarChart.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN, words());
     picture.setHeight(drawing.bounds().height() * FxPainter.SCREEN);
     var g = picture.getGraphicsContext2D();
     g.clearRect(0, 0, WIDE, picture.getHeight());

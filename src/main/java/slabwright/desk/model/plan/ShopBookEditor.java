@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.Signal;
 import slabwright.project.plan.ShopBookFiles;
 import slabwright.units.Message;
@@ -89,8 +88,7 @@ public final class ShopBookEditor {
     if (book.isEmpty()) {
       return Result.refused(Message.of("desk.model.shop-book.none-open"));
     }
-    return ReadySentence.result(BookForm.changed(book.get().text(), field, value))
-        .flatMap(t -> write(t, value));
+    return BookForm.changed(book.get().text(), field, value).flatMap(t -> write(t, value));
   }
 
   /** Writes a whole new text, as after a job. */
