@@ -28,6 +28,7 @@ import slabwright.project.RefusedInput;
 import slabwright.sheets.json.ProofJson;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
+import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -92,7 +93,7 @@ final class ProofCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan, Words.english());
+    Site site = PlanLoader.read(plan);
     ProofPlan wanted = wanted(site);
     ProofReport report =
         ProofCheck.run(wanted, drawing(), ShadingMeaning.valueOf(shading.name()), limits.limits());
@@ -139,15 +140,13 @@ final class ProofCommand implements Callable<Integer> {
         }
       }
     }
-    throw RefusedInput.of(
-        "There is no inlay \"" + inlay + "\" in the plan; it has: " + String.join(", ", ids) + ".");
+    throw RefusedInput.of(Message.of("cli.proof.no-inlay", inlay, String.join(", ", ids)));
   }
 
   private ProofPlan wanted(PlacedInlay placed) throws RefusedInput {
     List<Stencil> stencils = placed.plan().stencils().stencils();
     if (number < 1 || number > stencils.size()) {
-      throw RefusedInput.of(
-          "There is no stencil " + number + "; the inlay has " + stencils.size() + ".");
+      throw RefusedInput.of(Message.of("cli.proof.no-stencil", number, stencils.size()));
     }
     return ProofPlan.of(placed.plan(), number);
   }
@@ -155,7 +154,7 @@ final class ProofCommand implements Callable<Integer> {
   private ShopDrawing drawing() throws RefusedInput, IOException {
     Result<ReturnedFile> read = ReturnedFile.read(file, page);
     if (read instanceof Result.Refused<ReturnedFile> refused) {
-      throw RefusedInput.of(words.say(refused.message()));
+      throw RefusedInput.of(refused.refusals());
     }
     return read.orThrow().drawing();
   }
