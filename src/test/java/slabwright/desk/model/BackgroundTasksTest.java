@@ -12,10 +12,9 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import slabwright.units.Message;
 import slabwright.units.Refusal;
 import slabwright.units.Result;
-import slabwright.words.Words;
-import slabwright.units.Message;
 
 class BackgroundTasksTest {
   private final BlockingQueue<Runnable> home = new LinkedBlockingQueue<>();
@@ -38,10 +37,7 @@ class BackgroundTasksTest {
 
   private BackgroundTasks.BackgroundTask<String> errand(BackgroundTasks.TaskBody<String> work) {
     return new BackgroundTasks.BackgroundTask<>(
-        trial("working"),
-        why -> new Message("trial.failed", List.of(why)),
-        work,
-        told::add);
+        trial("working"), why -> new Message("trial.failed", List.of(why)), work, told::add);
   }
 
   private static Message trial(String key) {
@@ -109,8 +105,6 @@ class BackgroundTasksTest {
     settle();
     assertThat(refused())
         .contains(
-            Message.of(
-                "desk.model.fault.task", trial("working"), "IllegalStateException: broken")); undo the last step and"
-                + " please report this.");
+            Message.of("desk.model.fault.task", trial("working"), "IllegalStateException: broken"));
   }
 }
