@@ -82,11 +82,11 @@ final class ProofCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan, words);
+    Site site = PlanLoader.read(plan);
     ShadingMeaning meaning = ShadingMeaning.valueOf(shading.name());
     ProofRequest.Checked checked =
         new ProofRequest(inlay, number, file, page, meaning, limits.limits())
-            .check(site, plan.toAbsolutePath().getParent(), words);
+            .check(site, plan.toAbsolutePath().getParent());
     ProofReport report = checked.report();
     say(checked, site.units());
     if (picture != null) {

@@ -45,43 +45,39 @@ public record ProofRequest(
    * @param folder the plan's, where its graphics lie
    * @throws RefusedInput when the plan has no such stencil or the drawing can't be read
    */
-  public Checked check(Site site, Path folder, Words words) throws RefusedInput, IOException {
-    ProofPlan wanted = wanted(site, folder, words);
-    return new Checked(this, wanted, ProofCheck.run(wanted, drawing(words), shading, limits));
+  public Checked check(Site site, Path folder) throws RefusedInput, IOException {
+    ProofPlan wanted = wanted(site, folder);
+    return new Checked(this, wanted, ProofCheck.run(wanted, drawing(), shading, limits));
   }
 
-  private ProofPlan wanted(Site site, Path folder, Words words) throws RefusedInput, IOException {
+  private ProofPlan wanted(Site site, Path folder) throws RefusedInput, IOException {
     List<String> ids = new ArrayList<>();
     for (AreaResult area : AreaResult.of(site, folder, () -> false)) {
       for (PlacedInlay placed : area.inlays()) {
         ids.add(placed.inlay().id());
         if (placed.inlay().id().equals(inlay)) {
-          return wanted(placed, words);
+          return wanted(placed);
         }
       }
     }
-    throw refused(
-        Message.of("project.proof-request.no-inlay", inlay, String.join(", ", ids)), words);
+    throw RefusedInput.of(
+        Message.of("project.proof-request.no-inlay", inlay, String.join(", ", ids)));
   }
 
-  private ProofPlan wanted(PlacedInlay placed, Words words) throws RefusedInput {
+  private ProofPlan wanted(PlacedInlay placed) throws RefusedInput {
     List<Stencil> stencils = placed.plan().stencils().stencils();
     if (stencil < 1 || stencil > stencils.size()) {
-      throw refused(
-          Message.of("project.proof-request.no-stencil", stencil, stencils.size()), words);
+      throw RefusedInput.of(
+          Message.of("project.proof-request.no-stencil", stencil, stencils.size()));
     }
     return ProofPlan.of(placed.plan(), stencil);
   }
 
-  private ShopDrawing drawing(Words words) throws RefusedInput, IOException {
+  private ShopDrawing drawing() throws RefusedInput, IOException {
     Result<ReturnedFile> read = ReturnedFile.read(file, page);
     if (read instanceof Result.Refused<ReturnedFile> refused) {
-      throw refused(refused.message(), words);
+      throw RefusedInput.of(refused.refusals());
     }
     return read.orThrow().drawing();
-  }
-
-  private static RefusedInput refused(Message why, Words words) {
-    return RefusedInput.of(words.say(why));
   }
 }
