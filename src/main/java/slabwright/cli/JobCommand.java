@@ -73,7 +73,7 @@ final class JobCommand implements Callable<Integer> {
     ConsoleSummary.outlook(print, result.work().outlook(), words);
     for (AreaResult a : result.areas()) {
       ConsoleSummary.tally(print, a.takeoff(), site.units(), words);
-      a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units()));
+      a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units(), words));
     }
     print.println(folder.names().size() + " files in " + out);
   }

@@ -30,7 +30,7 @@ final class PlanLoader {
     List<String> sentences =
         areas.stream()
             .flatMap(a -> a.refused().stream())
-            .map(r -> "Inlay \"" + r.inlay().name() + "\": " + r.sentence())
+            .map(r -> "Inlay \"" + r.inlay().name() + "\": " + Words.english().say(r.message()))
             .toList();
     if (!sentences.isEmpty()) {
       throw new RefusedInput(sentences);

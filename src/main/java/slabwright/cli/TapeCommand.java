@@ -57,9 +57,9 @@ final class TapeCommand implements Callable<Integer> {
   public Integer call() throws RefusedInput, IOException {
     RoomResult result = RoomAdjustment.of(room(), units);
     if (result instanceof RoomResult.Refused refused) {
-      throw RefusedInput.of(refused.sentence());
+      throw RefusedInput.of(words.say(refused.sentence()));
     }
-    spec.commandLine().getOut().print(RoomText.of(result, units));
+    spec.commandLine().getOut().print(RoomText.of(result, units, words::say));
     if (out != null) {
       TapeSheetFile.write(result, out, file, new TapeSheetFile.PaperChoice(paper, units));
     }

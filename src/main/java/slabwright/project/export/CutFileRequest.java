@@ -19,6 +19,7 @@ import slabwright.site.Inlay;
 import slabwright.site.Site;
 import slabwright.store.GraphicFiles;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /**
@@ -44,7 +45,7 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     for (AreaResult area : done.areas()) {
       for (PlacedInlay.Placing.Refused r : area.refused()) {
         if (isWanted(r.inlay())) {
-          return Parsed.bad("\"" + r.inlay().name() + "\": " + r.sentence());
+          return Parsed.bad("\"" + r.inlay().name() + "\": " + Words.english().say(r.message()));
         }
       }
       area.inlays().stream()
@@ -53,7 +54,7 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     }
     Optional<CutStop> stop = wanted.isEmpty() ? Optional.empty() : stop(wanted);
     return stop.isPresent()
-        ? Parsed.bad(stop.get().sentence())
+        ? Parsed.bad(Words.english().say(stop.get().sentence()))
         : made(wanted, done.site().releaseNumber(), steps);
   }
 
@@ -104,6 +105,7 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
         i.plan().panels().orElseThrow(),
         FilmOrder.onRoll(i.inlay().spec().roll().mm()),
         site.units(),
-        Instant.now());
+        Instant.now(),
+        Words.english()::say);
   }
 }

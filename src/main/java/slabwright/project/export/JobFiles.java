@@ -78,7 +78,7 @@ public record JobFiles(
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
         if (GraphicFiles.isChanged(i.inlay(), plan)) {
-          said.add(CutStop.changedOnDisk(i.inlay().name()).sentence());
+          said.add(words.say(CutStop.changedOnDisk(i.inlay().name()).sentence()));
           continue;
         }
         InlayCutFiles files =
@@ -87,7 +87,8 @@ public record JobFiles(
                 result.site().releaseNumber(),
                 result.site().units(),
                 Instant.now(),
-                fontAccepted);
+                fontAccepted,
+                words);
         said.addAll(
             files.add(
                 folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));

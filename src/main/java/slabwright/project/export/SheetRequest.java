@@ -43,7 +43,7 @@ public record SheetRequest(
     }
     for (AreaResult a : work.orThrow().areas()) {
       for (PlacedInlay.Placing.Refused r : a.refused()) {
-        return Parsed.bad("\"" + r.inlay().name() + "\": " + r.sentence());
+        return Parsed.bad("\"" + r.inlay().name() + "\": " + Words.english().say(r.message()));
       }
     }
     return work;
