@@ -35,7 +35,18 @@ final class SheetJudgement {
   private final OpeningsDifference difference;
   private double move;
 
-  SheetJudgement(ProofLimits limits, PlannedPiece sheet, PoseFit fit, DrawingContours contours) {
+  /**
+   * Judges a sheet.
+   *
+   * @param byEdge whether the openings are laid by the sheet's edge alone, because they are so
+   *     different that they say nothing about their own place
+   */
+  SheetJudgement(
+      ProofLimits limits,
+      PlannedPiece sheet,
+      PoseFit fit,
+      DrawingContours contours,
+      boolean byEdge) {
     this.limits = limits;
     this.sheet = sheet;
     this.fit = fit;
@@ -44,11 +55,13 @@ final class SheetJudgement {
     List<Ring> nearly = rings(pose.inverse());
     BlankFit rough = BlankFit.of(nearly, sheet.bounds);
     openings =
-        OpeningsFit.of(
-            sheet,
-            new ContourSegments(nearly),
-            rough.found() ? rough.width() / sheet.bounds.width() - 1 : 0,
-            rough.found() ? rough.height() / sheet.bounds.height() - 1 : 0);
+        byEdge && rough.found()
+            ? new OpeningsFit(rough.whole(sheet.bounds), 0)
+            : OpeningsFit.of(
+                sheet,
+                new ContourSegments(nearly),
+                rough.found() ? rough.width() / sheet.bounds.width() - 1 : 0,
+                rough.found() ? rough.height() / sheet.bounds.height() - 1 : 0);
     toDrawing = openings.map().then(pose);
     DrawnStrain strain = DrawnStrain.of(toDrawing, sheet.bounds.middle());
     BlankEdgeCheck edge =

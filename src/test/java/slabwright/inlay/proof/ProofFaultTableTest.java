@@ -275,7 +275,7 @@ class ProofFaultTableTest {
     Job job = job(2500);
     Region facets = job.openings().simplified(3);
     ProofFault f = only(check(job, whole(facets, job.blank(), Affine.IDENTITY)), "edge-off");
-    assertThat(f.sizeMm()).isBetween(1.5, 3.1);
+    assertThat(f.sizeMm()).isBetween(1.5, 3.4);
     assertThat(((ProofFault.EdgeOff) f).places()).isGreaterThan(10);
     Region fine = job.openings().simplified(0.3);
     assertThat(check(job, whole(fine, job.blank(), Affine.IDENTITY)).verdict())
