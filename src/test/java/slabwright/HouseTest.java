@@ -97,7 +97,7 @@ class HouseTest {
               "desk",
               List.of(
                   "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
-                  "pdfin", "figures", "sheets", "store", "project")));
+                  "pdfin", "figures", "sheets", "project")));
 
   static Stream<String> rooms() {
     return MAY_USE.keySet().stream().sorted();

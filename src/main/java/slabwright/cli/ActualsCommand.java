@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
 import slabwright.store.AtomicFile;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
@@ -64,9 +64,9 @@ final class ActualsCommand implements Callable<Integer> {
   @Option(names = "--write", description = "Write the new values into the shop book.")
   private boolean write;
 
-  @Spec private CommandSpec spec;
-
   private final Words words = Words.english();
+
+  @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws RefusedInput, IOException {
@@ -78,17 +78,17 @@ final class ActualsCommand implements Callable<Integer> {
     WorkPlan work = PlanLoader.compute(PlanLoader.read(plan, words), plan).work();
     Path folder = plan.toAbsolutePath().getParent();
     ShopBookFile book = PlanLoader.bookFile(folder);
-    Parsed<WriteBack.Result> result = WriteBack.of(work, book.text(), measured);
-    if (result instanceof Parsed.Bad<WriteBack.Result> bad) {
-      throw RefusedInput.of(bad.why());
+    Result<WriteBack.NewBook> result = WriteBack.of(work, book.text(), measured);
+    if (result instanceof Result.Refused<WriteBack.NewBook> bad) {
+      throw RefusedInput.of(words.say(bad.message()));
     }
     print(result.orThrow(), book, folder);
     return 0;
   }
 
-  private void print(WriteBack.Result result, ShopBookFile book, Path folder) throws IOException {
+  private void print(WriteBack.NewBook result, ShopBookFile book, Path folder) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    result.changes().forEach(c -> out.println(c.sentence()));
+    result.changes().forEach(c -> out.println(words.say(c.sentence())));
     Path file = book.from().orElse(folder.resolve(ShopBookFile.NAME));
     if (write) {
       AtomicFile.write(file, result.text().text().getBytes(StandardCharsets.UTF_8));

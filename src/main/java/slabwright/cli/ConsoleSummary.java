@@ -11,10 +11,21 @@ import slabwright.site.EdgeClass;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
+import slabwright.work.JobOutlook;
 
 /** Short texts on the screen. */
 final class ConsoleSummary {
   private ConsoleSummary() {}
+
+  /** First of all: why the job can't start, and what of it is held for a reason of its own. */
+  static void outlook(PrintWriter out, JobOutlook outlook, Words words) {
+    outlook.cannotStart().stream()
+        .distinct()
+        .forEach(m -> out.println("✕ " + words.say("cli.console-summary.cannot-start", m)));
+    outlook.held().stream()
+        .filter(h -> !h.frees().isEmpty())
+        .forEach(h -> out.println("✕ " + words.say("cli.console-summary.held", h.why())));
+  }
 
   static void tally(PrintWriter out, FloorTakeoff t, UnitSystem units, Words words) {
     out.println(t.area().name());
@@ -27,7 +38,7 @@ final class ConsoleSummary {
     }
     for (EdgeClass c : EdgeClass.values()) {
       if (t.edgeLength(c) > 0) {
-        row(out, "edge, " + c.word(), QuantityFormat.run(t.edgeLength(c), units));
+        row(out, "edge, " + words.say(c.label()), QuantityFormat.run(t.edgeLength(c), units));
       }
     }
     row(out, "cut-in", QuantityFormat.run(t.cutIn(), units));

@@ -69,7 +69,7 @@ final class InlayCommand implements Callable<Integer> {
     }
     if (result instanceof GraphicResult.Unusable unusable) {
       spec.commandLine().getErr().println(words.say(unusable.message()));
-      return SlabwrightCommand.REFUSED;
+      return ExitCode.REFUSED.code();
     }
     GraphicResult.Planned planned = (GraphicResult.Planned) result;
     if (!json) {
@@ -83,7 +83,7 @@ final class InlayCommand implements Callable<Integer> {
     String prefix = graphics.size() == 1 ? "" : stem + "/";
     List<String> said = planned.addTo(folder, prefix, stem, acceptFont, words);
     said.forEach(spec.commandLine().getErr()::println);
-    return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
+    return said.isEmpty() ? 0 : ExitCode.REFUSED.code();
   }
 
   /** The file's name without its ending, cleaned and unlike any before. */

@@ -56,17 +56,22 @@ final class JobCommand implements Callable<Integer> {
     OutFolder folder = new OutFolder(out);
     List<String> said = new JobFiles(result, plan, chosen, acceptFont, words).addTo(folder);
     folder.commit();
-    summary(site, result.areas(), folder);
+    summary(site, result, folder);
     PrintWriter err = spec.commandLine().getErr();
-    result.work().book().faults().forEach(f -> err.println("Shop book, " + f + "."));
+    result
+        .work()
+        .book()
+        .faults()
+        .forEach(f -> err.println("Shop book, " + words.say(f.said()) + "."));
     said.forEach(err::println);
-    return said.isEmpty() ? 0 : SlabwrightCommand.REFUSED;
+    return said.isEmpty() ? 0 : ExitCode.REFUSED.code();
   }
 
-  private void summary(Site site, List<AreaResult> areas, OutFolder folder) {
+  private void summary(Site site, SiteResult result, OutFolder folder) {
     PrintWriter print = spec.commandLine().getOut();
     print.println(site.name() + (site.note().isBlank() ? "" : " (" + site.note() + ")"));
-    for (AreaResult a : areas) {
+    ConsoleSummary.outlook(print, result.work().outlook(), words);
+    for (AreaResult a : result.areas()) {
       ConsoleSummary.tally(print, a.takeoff(), site.units(), words);
       a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units(), words));
     }

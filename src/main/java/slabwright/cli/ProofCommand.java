@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -18,14 +19,17 @@ import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.proof.ProofCheck;
 import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofReport;
+import slabwright.inlay.proof.ProofVerdict;
 import slabwright.inlay.proof.ReturnedFile;
 import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.inlay.proof.ShopDrawing;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.project.RefusedInput;
+import slabwright.sheets.json.ProofJson;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
 import slabwright.units.Result;
+import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
@@ -74,22 +78,25 @@ final class ProofCommand implements Callable<Integer> {
   @Option(names = "--page", paramLabel = "N", defaultValue = "1", description = "Page of a PDF.")
   private int page;
 
+  @Option(names = "--json", description = "Print one JSON object instead of sentences.")
+  private boolean json;
+
+  @Mixin private ProofOptions limits;
+
   @Option(names = "--picture", paramLabel = "FILE.svg", description = "Draw where the faults are.")
   private Path picture;
 
   @Spec private CommandSpec spec;
 
+  private final Words words = Words.english();
+
   @Override
   public Integer call() throws RefusedInput, IOException {
     Site site = PlanLoader.read(plan, Words.english());
     ProofPlan wanted = wanted(site);
-    ProofReport report = ProofCheck.run(wanted, drawing(), ShadingMeaning.valueOf(shading.name()));
-    PrintWriter out = spec.commandLine().getOut();
-    report.faults().forEach(f -> out.println("✕ " + f.sentence(site.units())));
-    report.notes().forEach(n -> out.println("! " + n.sentence()));
-    if (report.isRight()) {
-      out.println("✓ No fault found: the drawing agrees with the plan.");
-    }
+    ProofReport report =
+        ProofCheck.run(wanted, drawing(), ShadingMeaning.valueOf(shading.name()), limits.limits());
+    say(report, site.units());
     if (picture != null) {
       AtomicFile.write(
           picture,
@@ -98,7 +105,27 @@ final class ProofCommand implements Callable<Integer> {
                   "red: missing from the drawing; blue: added by it")
               .getBytes(StandardCharsets.UTF_8));
     }
-    return report.isRight() ? 0 : SlabwrightCommand.REFUSED;
+    return code(report.verdict()).code();
+  }
+
+  private static ExitCode code(ProofVerdict verdict) {
+    return switch (verdict) {
+      case CUT -> ExitCode.DONE;
+      case DO_NOT_CUT -> ExitCode.DO_NOT_CUT;
+      case CANNOT_TELL -> ExitCode.CANNOT_TELL;
+    };
+  }
+
+  private void say(ProofReport report, UnitSystem units) {
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.println(ProofJson.line(report, inlay, number, units, words));
+      return;
+    }
+    out.println(words.say(report.verdict().message()));
+    report.faults().forEach(f -> out.println("✕ " + words.say(f.message(units))));
+    report.notes().forEach(n -> out.println("! " + words.say(n.message(units))));
+    out.println(words.say(report.limits().message(units)));
   }
 
   private ProofPlan wanted(Site site) throws RefusedInput, IOException {
@@ -128,7 +155,7 @@ final class ProofCommand implements Callable<Integer> {
   private ShopDrawing drawing() throws RefusedInput, IOException {
     Result<ReturnedFile> read = ReturnedFile.read(file, page);
     if (read instanceof Result.Refused<ReturnedFile> refused) {
-      throw RefusedInput.of(Words.english().say(refused.message()));
+      throw RefusedInput.of(words.say(refused.message()));
     }
     return read.orThrow().drawing();
   }

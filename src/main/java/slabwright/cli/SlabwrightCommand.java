@@ -6,9 +6,10 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import slabwright.project.RefusedInput;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
-/** The command line: one class a command. Exit 0 fine, 1 our fault, 2 usage, 3 input refused. */
+/** The command line: one class a command. How they end: {@link ExitCode}. */
 @Command(
     name = "slabwright",
     description = "Site plans for crews that finish concrete floors.",
@@ -26,9 +27,6 @@ import slabwright.units.Parsed;
     version = "Slabwright 0.1.0",
     synopsisSubcommandLabel = "COMMAND")
 public final class SlabwrightCommand {
-  static final int OUR_FAULT = 1;
-  static final int REFUSED = 3;
-
   /** Runs a command and returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     CommandLine line = new CommandLine(new SlabwrightCommand());
@@ -44,16 +42,17 @@ public final class SlabwrightCommand {
   }
 
   private static Length length(String text) {
-    if (Length.parse(text) instanceof Parsed.Ok<Length> ok) {
-      return ok.value();
+    Result<Length> read = Length.parse(text);
+    if (read instanceof Result.Refused<Length> bad) {
+      throw new CommandLine.TypeConversionException(Words.english().say(bad.message()));
     }
-    throw new CommandLine.TypeConversionException(((Parsed.Bad<Length>) Length.parse(text)).why());
+    return read.orThrow();
   }
 
   private static int exitCode(Exception e, PrintWriter err) {
     if (e instanceof RefusedInput refusal) {
       refusal.sentences().forEach(err::println);
-      return REFUSED;
+      return ExitCode.REFUSED.code();
     }
     if (e instanceof FileSystemException f) {
       err.println(
@@ -62,10 +61,10 @@ public final class SlabwrightCommand {
               + " could not be used: "
               + (f.getReason() == null ? f.getClass().getSimpleName() : f.getReason())
               + "; check the path and its permissions.");
-      return REFUSED;
+      return ExitCode.REFUSED.code();
     }
     err.println(
         "Slabwright stopped by a fault of its own, " + e + "; please report it with the plan.");
-    return OUR_FAULT;
+    return ExitCode.OWN_FAULT.code();
   }
 }

@@ -63,7 +63,7 @@ final class TapeCommand implements Callable<Integer> {
     if (out != null) {
       TapeSheetFile.write(result, out, file, new TapeSheetFile.PaperChoice(paper, units));
     }
-    return result instanceof RoomResult.Adjusted ? 0 : SlabwrightCommand.REFUSED;
+    return result instanceof RoomResult.Adjusted ? 0 : ExitCode.REFUSED.code();
   }
 
   private TapeRoom room() throws RefusedInput, IOException {
@@ -71,11 +71,11 @@ final class TapeCommand implements Callable<Integer> {
       throw RefusedInput.of("There is no tape file " + file + "; check the path.");
     }
     try {
-      Result<TapeRoom> parsed = TapeText.read(Files.readString(file));
-      if (parsed instanceof Result.Refused<TapeRoom> refused) {
-        throw RefusedInput.of(words.say(refused.message()));
+      Result<TapeRoom> read = TapeText.read(Files.readString(file));
+      if (read instanceof Result.Refused<TapeRoom> bad) {
+        throw RefusedInput.of(words.say(bad.message()));
       }
-      return parsed.orThrow();
+      return read.orThrow();
     } catch (MalformedInputException e) {
       throw RefusedInput.of(file + " is not text in UTF-8; save it as UTF-8 or check the path.");
     }

@@ -1,11 +1,11 @@
 /**
  * The command line, one class a command: it parses, asks the rooms below and prints.
  *
- * <p>{@link SlabwrightCommand} (entry: the commands and the exit codes); {@link PlanLoader} reads
+ * <p>{@link SlabwrightCommand} (entry: the commands) and {@link ExitCode}; {@link PlanLoader} reads
  * and computes a plan for all of them; {@link JobCommand} writes everything of it; {@link
- * SheetsCommand}, {@link TallyCommand}, {@link CheckCommand}, {@link ProofCommand} and {@link
- * ActualsCommand} one thing each. {@link InlayCommand} with {@link InlayOptions} and {@link
- * TapeCommand} with {@link TapeSheetFile} need no plan. {@link ConsoleSummary} is what a person
- * reads after a job.
+ * SheetsCommand}, {@link TallyCommand}, {@link CheckCommand}, {@link ProofCommand} (with {@link
+ * ProofOptions}) and {@link ActualsCommand} one thing each. {@link InlayCommand} with {@link
+ * InlayOptions} and {@link TapeCommand} with {@link TapeSheetFile} need no plan. {@link
+ * ConsoleSummary} is what a person reads after a job.
  */
 package slabwright.cli;

@@ -96,6 +96,8 @@ final class CardSets {
 
   private static HintCard noFloor(DeskContext bench) {
     return new HintCard(
+        bench,
+        "no-floor-yet",
         bench.words().say("desk.app.cards.no-floor-yet"),
         bench.words().say("desk.app.cards.how-a-floor-begins"),
         () -> bench.focus().area().isEmpty());
@@ -105,6 +107,8 @@ final class CardSets {
     return List.of(
         new MarkCard(bench),
         new HintCard(
+            bench,
+            "mark-what-is-there",
             bench.words().say("desk.app.cards.mark-what-is-there"),
             bench.words().say("desk.app.cards.how-marks-are-drawn"),
             () -> bench.focus().selected().isEmpty()),

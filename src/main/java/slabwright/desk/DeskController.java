@@ -78,10 +78,11 @@ final class DeskController implements SlabAccess {
             parts,
             workroom.slab()::showPlace,
             new CardSets.CardActions(inlays::choose, asks::proof, plans, exports));
-    workroom.setPages(new PageView(parts.pages(), bench.words()), new PageList(parts.pages()));
+    workroom.setPages(
+        new PageView(parts.pages(), bench.words()), new PageList(parts.pages(), bench.words()));
     workroom.setCards(new CardColumn(bench, sets::of));
-    startNotice = new NoticeBar(desk, bench.words(), v -> {});
-    start = new StartScreen(doors(), startNotice);
+    startNotice = new NoticeBar(bench, v -> {});
+    start = new StartScreen(doors(), bench.words(), startNotice);
     parts.subscribe(this::refreshSoon);
     tools.changed().subscribe(this::refreshSoon);
   }

@@ -15,7 +15,6 @@ import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.Underlay;
-import slabwright.store.AtomicFile;
 import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.words.Words;
@@ -54,11 +53,10 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
     RectifiedPhoto floor = flat.orThrow();
     byte[] png = floor.picture().png();
     steps.report(0.9);
-    Path to = SiblingFiles.fresh(folder, old.file().replaceFirst("\\.png$", "") + "-flat.png");
-    AtomicFile.write(to, png);
+    String wanted = old.file().replaceFirst("\\.png$", "") + "-flat.png";
     Underlay made =
         new Underlay(
-            to.getFileName().toString(),
+            SiblingFiles.write(folder, wanted, png),
             asked.placing(floor.placing()),
             words.say(floor.caution()));
     return Result.ok(PlacedUnderlay.of(made, floor.picture(), Optional.empty()));
@@ -78,8 +76,8 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
         PicturePlacement.byLength(Vec.ZERO, right, FIRST_WIDTH, Vec.ZERO).orElse(Affine.IDENTITY);
     String name = from.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    Path to = SiblingFiles.fresh(folder, (dot < 0 ? name : name.substring(0, dot)) + ".png");
-    return Result.ok(written(read.orThrow(), placing, to, steps));
+    String wanted = (dot < 0 ? name : name.substring(0, dot)) + ".png";
+    return Result.ok(written(read.orThrow(), placing, folder, wanted, steps));
   }
 
   private static Result<LoadedPicture> picture(Path from) {
@@ -96,11 +94,11 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
   }
 
   private static PlacedUnderlay written(
-      LoadedPicture read, Affine placing, Path to, TaskProgress steps) throws IOException {
+      LoadedPicture read, Affine placing, Path folder, String wanted, TaskProgress steps)
+      throws IOException {
     byte[] png = read.picture().png();
     steps.report(0.9);
-    AtomicFile.write(to, png);
-    Underlay made = new Underlay(to.getFileName().toString(), placing);
+    Underlay made = new Underlay(SiblingFiles.write(folder, wanted, png), placing);
     return PlacedUnderlay.of(made, read.picture(), read.page());
   }
 
@@ -119,7 +117,6 @@ record PlacedUnderlay(Underlay underlay, Bounds bounds, Optional<PdfPages.Source
     PdfPages.Source now = read.orThrow().page().orElseThrow();
     double k = now.mmPerPixel() / from.mmPerPixel();
     Affine placing = Affine.scale(k, k).then(old.placing());
-    Path to = SiblingFiles.fresh(folder, now.pictureName());
-    return Result.ok(written(read.orThrow(), placing, to, steps));
+    return Result.ok(written(read.orThrow(), placing, folder, now.pictureName(), steps));
   }
 }

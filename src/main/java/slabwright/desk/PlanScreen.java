@@ -43,7 +43,7 @@ final class PlanScreen extends BorderPane {
   private final ProgressStrip progress;
   private final VBox messages = new VBox();
   private CardColumn cards;
-  private final TallyBar tally = new TallyBar();
+  private final TallyBar tally;
   private final SlabKeys keys;
   private final StackPane pane = new StackPane();
   private final ZoomButtons zoom;
@@ -60,15 +60,15 @@ final class PlanScreen extends BorderPane {
     slab = new SlabView(bench, pictures, tools, layers);
     palette = new ToolPalette(bench, tools);
     entry = new EntryBar(tools, bench.words(), this::acted);
-    notice =
-        new NoticeBar(bench.desk(), bench.words(), v -> slab.showPlace(Bounds.EMPTY.including(v)));
+    notice = new NoticeBar(bench, v -> slab.showPlace(Bounds.EMPTY.including(v)));
     progress = new ProgressStrip(parts.waiting(), bench.words());
     DimensionField field = new DimensionField(bench, parts.rooms());
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
     input.listen();
+    tally = new TallyBar(bench.words());
     keys = new SlabKeys(bench, tools, entry, slab);
     setTop(top);
-    zoom = new ZoomButtons(commands);
+    zoom = new ZoomButtons(commands, bench.words());
     setCenter(slabWith(field, zoom));
     setBottom(tally);
   }

@@ -18,6 +18,7 @@ import slabwright.drawing.TextStyle;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.TimeSpan;
 
@@ -29,16 +30,18 @@ public final class DayBarChart {
 
   private final DayBars bars;
   private final double width;
+  private final Words names;
   private final List<Ink> inks = new ArrayList<>();
 
-  private DayBarChart(DayBars bars, double width) {
+  private DayBarChart(DayBars bars, double width, Words names) {
+    this.names = names;
     this.bars = bars;
     this.width = width;
   }
 
   /** A drawing on paper of the width in mm. */
-  public static Drawing of(DayBars bars, double width) {
-    return new DayBarChart(bars, width).drawing();
+  public static Drawing of(DayBars bars, double width, Words words) {
+    return new DayBarChart(bars, width, words).drawing();
   }
 
   private Drawing drawing() {
@@ -90,7 +93,7 @@ public final class DayBarChart {
         thin(bar.kind(), b);
       }
     }
-    String words = TextMeasure.fittedBeforeComma(row.name(), WORDS, width);
+    String words = TextMeasure.fittedBeforeComma(names.say(row.name()), WORDS, width);
     double w = TextMeasure.width(words, WORDS);
     double at = row.bars().isEmpty() ? 0 : x(row.bars().get(0).span().start());
     inks.add(Text.start(new Vec(Math.max(0, Math.min(at, width - w)), y + 2.3), words, WORDS));

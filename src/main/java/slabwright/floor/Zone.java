@@ -18,7 +18,7 @@ public record Zone(Optional<Mark> mark, Region region) {
   }
 
   static Message kind(Optional<Mark> mark) {
-    return mark.map(m -> Message.of("floor.zone.marked", m.kind().type().word()))
+    return mark.map(m -> Message.of("floor.zone.marked", m.kind().type().label()))
         .orElse(Message.of("floor.zone.old-slab"));
   }
 }

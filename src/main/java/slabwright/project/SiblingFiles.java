@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import slabwright.site.Site;
 import slabwright.site.rules.InlaySpecRules;
+import slabwright.store.AtomicFile;
 
 /** Files that lie beside a plan: graphics and the underlay. Nothing is ever written over. */
 public final class SiblingFiles {
@@ -40,9 +41,16 @@ public final class SiblingFiles {
     return to;
   }
 
-  /** A name in the folder that nothing has. */
-  public static Path fresh(Path folder, String name) throws IOException {
-    return free(folder, name, null);
+  /**
+   * Writes a new file into the folder under a name, or the first like it that nothing has; gives
+   * that name.
+   *
+   * @throws IOException when it can't be written
+   */
+  public static String write(Path folder, String name, byte[] bytes) throws IOException {
+    Path to = free(folder, name, null);
+    AtomicFile.write(to, bytes);
+    return to.getFileName().toString();
   }
 
   /** Copies what a site names from one folder to another; a file already there is kept. */

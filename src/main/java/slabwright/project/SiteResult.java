@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 import slabwright.site.Site;
 import slabwright.store.ReleaseArchive;
 import slabwright.units.Parsed;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaTakeoff;
 import slabwright.work.InlayTakeoff;
@@ -54,7 +55,8 @@ public record SiteResult(Site site, Path folder, List<AreaResult> areas, WorkPla
    * @throws IOException when the file can't be read at all
    */
   public static Parsed<ShopBookFile> bookFile(Path folder) throws IOException {
-    return ShopBookFile.find(folder, Path.of(System.getProperty("user.home", ".")));
+    return Words.english()
+        .parsed(ShopBookFile.find(folder, Path.of(System.getProperty("user.home", "."))));
   }
 
   private static AreaTakeoff floor(AreaResult a) {

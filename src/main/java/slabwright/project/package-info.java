@@ -7,6 +7,7 @@
  * {@link PlanChanges} (what differs between two states), {@link SiblingFiles} (graphics and
  * underlay beside it), {@link SamplePlans}.
  *
- * <p>What is written stands in {@code project.export}.
+ * <p>What is written stands in {@code project.export}; opening and saving a plan, its journal, and
+ * what lies beside it in {@code project.plan}.
  */
 package slabwright.project;

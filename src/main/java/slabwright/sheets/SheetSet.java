@@ -72,7 +72,9 @@ public final class SheetSet {
     }
     Optional<AreaWorkPlan> known = work.flatMap(w -> w.area(area.id()));
     drafts.addAll(
-        new QuantitiesSheet(result, known, work.map(w -> w.book().origin()), context).drafts());
+        new QuantitiesSheet(
+                result, known, work.map(w -> context.words().say(w.book().origin())), context)
+            .drafts());
     return drafts;
   }
 
@@ -95,7 +97,11 @@ public final class SheetSet {
           .ifPresent(
               a ->
                   drafts.addAll(
-                      LanesSheet.all(r.takeoff(), a.coats(), plan.book().origin(), context)));
+                      LanesSheet.all(
+                          r.takeoff(),
+                          a.coats(),
+                          context.words().say(plan.book().origin()),
+                          context)));
     }
     for (AreaWorkPlan a : plan.areas()) {
       drafts.addAll(new CautionSheet(a, plan, context).drafts());

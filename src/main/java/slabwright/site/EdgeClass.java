@@ -1,23 +1,35 @@
 package slabwright.site;
 
+import java.util.Locale;
+import slabwright.units.Message;
+
 /** What the free floor meets along an edge, in the order sheets list them. */
 public enum EdgeClass {
-  WALL("wall"),
-  OPEN_EDGE("open edge"),
-  KERB("kerb"),
-  DOORWAY("doorway"),
-  ISLAND("island"),
-  BOOTH("booth"),
-  COLUMN("column"),
-  TOP_OR_STEP("top or step");
+  WALL,
+  OPEN_EDGE,
+  KERB,
+  DOORWAY,
+  ISLAND,
+  BOOTH,
+  COLUMN,
+  TOP_OR_STEP;
 
-  private final String word;
-
-  EdgeClass(String word) {
-    this.word = word;
+  /** The word of the reports that programs read. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  public String word() {
-    return word;
+  /** What people call it. */
+  public Message label() {
+    return switch (this) {
+      case WALL -> Message.of("site.edge-class.wall");
+      case OPEN_EDGE -> Message.of("site.edge-class.open-edge");
+      case KERB -> Message.of("site.edge-class.kerb");
+      case DOORWAY -> Message.of("site.edge-class.doorway");
+      case ISLAND -> Message.of("site.edge-class.island");
+      case BOOTH -> Message.of("site.edge-class.booth");
+      case COLUMN -> Message.of("site.edge-class.column");
+      case TOP_OR_STEP -> Message.of("site.edge-class.top-or-step");
+    };
   }
 }

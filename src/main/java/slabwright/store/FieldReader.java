@@ -15,8 +15,8 @@ import slabwright.shape.Vec;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
 import slabwright.units.Refusal;
+import slabwright.units.Result;
 
 /**
  * The fields of one JSON object, taken one by one. What is wrong goes to the fault list and a
@@ -244,7 +244,7 @@ final class FieldReader {
       return Length.mm(n.value().doubleValue());
     }
     if (v instanceof JsonValue.Text t) {
-      if (Length.parse(t.value()) instanceof Parsed.Ok<Length> ok) {
+      if (Length.parse(t.value()) instanceof Result.Ok<Length> ok) {
         return ok.value();
       }
       faults.add(

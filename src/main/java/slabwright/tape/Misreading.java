@@ -3,7 +3,7 @@ package slabwright.tape;
 import java.util.Optional;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 /** Whether a slip of the pen or the eye explains a length that does not fit. */
 final class Misreading {
@@ -30,7 +30,7 @@ final class Misreading {
       char b = text.charAt(i + 1);
       if (Character.isDigit(a) && Character.isDigit(b) && a != b) {
         String other = text.substring(0, i) + b + a + text.substring(i + 2);
-        if (Length.parse(other) instanceof Parsed.Ok<Length> ok
+        if (Length.parse(other) instanceof Result.Ok<Length> ok
             && Math.abs(ok.value().mm() - fits) <= within) {
           return Optional.of(other);
         }

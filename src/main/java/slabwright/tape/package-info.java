@@ -11,6 +11,7 @@
  *
  * <p>Advice: {@link TapeAdvisor} gives {@link TapeAdvice} by {@link SuspectAdvice}, {@link
  * TraverseAdvice}, {@link NextDiagonal}, {@link LineOfSight}, {@link Misreading}. {@link
- * TapedOutline} makes a floor area of it, {@link RoomText} and {@link ReadingWords} say it.
+ * TapedOutline} makes a floor area of it, {@link TapeWalk} is a room being walked along, {@link
+ * RoomText} and {@link ReadingWords} say it.
  */
 package slabwright.tape;

@@ -20,7 +20,7 @@ public record Length(double mm, String typed) implements Comparable<Length> {
   }
 
   /** Reads what people write; see {@link LengthReader}. A number without a unit is refused. */
-  public static Parsed<Length> parse(String text) {
+  public static Result<Length> parse(String text) {
     return LengthReader.read(text);
   }
 

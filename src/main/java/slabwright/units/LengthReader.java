@@ -14,8 +14,8 @@ import java.util.regex.Pattern;
  * {@code 12' + 3' 4"} or {@code 3 m - 20 mm}. The arithmetic is decimal and exact; thirds are kept
  * to 34 digits.
  *
- * <p>Refused, with a sentence: a number without a unit (only 0 needs none), a comma that may be a
- * decimal or a thousands mark ({@code 7,470}), anything left over.
+ * <p>Refused: a number without a unit (only 0 needs none), a comma that may be a decimal or a
+ * thousands mark ({@code 7,470}), anything left over.
  */
 final class LengthReader {
   private static final String NUMBER = "\\d+(?:[.,]\\d+)?|[.,]\\d+";
@@ -31,27 +31,26 @@ final class LengthReader {
 
   private LengthReader() {}
 
-  static Parsed<Length> read(String text) {
+  static Result<Length> read(String text) {
     String plain = plain(text);
     if (plain.isBlank()) {
-      return Parsed.bad("No length was given: write for example 24' 6 1/2\" or 7.47 m.");
+      return Result.refused(Message.of("units.length-reader.no-length-given"));
     }
     if (UNCERTAIN_COMMA.matcher(plain).find()) {
-      return Parsed.bad(
-          "\"" + text + "\" can be read two ways: write 7470 mm or 7.470 m, without a comma.");
+      return Result.refused(Message.of("units.length-reader.can-be-read-two-ways", text));
     }
     if (plain.strip().equals("0")) {
-      return Parsed.ok(new Length(0, text.strip()));
+      return Result.ok(new Length(0, text.strip()));
     }
     BigDecimal sum = BigDecimal.ZERO;
     for (Term term : terms(plain)) {
       Optional<BigDecimal> mm = term(term.text());
       if (mm.isEmpty()) {
-        return Parsed.bad(refusal(text, term.text()));
+        return Result.refused(refusal(text, term.text()));
       }
       sum = term.minus() ? sum.subtract(mm.get()) : sum.add(mm.get());
     }
-    return Parsed.ok(new Length(sum.doubleValue(), text.strip()));
+    return Result.ok(new Length(sum.doubleValue(), text.strip()));
   }
 
   private record Term(boolean minus, String text) {}
@@ -121,22 +120,10 @@ final class LengthReader {
         : Optional.of(v.add(new BigDecimal(top).divide(below, MathContext.DECIMAL128)));
   }
 
-  private static String refusal(String text, String part) {
-    if (part.strip().matches(NUMBER)) {
-      String n = part.strip();
-      return "\""
-          + text
-          + "\" has no unit: write "
-          + n
-          + " mm, "
-          + n
-          + " m, "
-          + n
-          + "' or "
-          + n
-          + "\".";
-    }
-    return "\"" + text + "\" is not a length: write for example 24' 6 1/2\", 7.47 m or 7470 mm.";
+  private static Message refusal(String text, String part) {
+    return part.strip().matches(NUMBER)
+        ? Message.of("units.length-reader.has-no-unit", text, part.strip())
+        : Message.of("units.length-reader.is-not-a-length", text);
   }
 
   /** Typographic primes, quotes and fractions in their typewriter form. */

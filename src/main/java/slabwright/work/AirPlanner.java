@@ -8,6 +8,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.work.air.AirPath;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.AirVolume;
@@ -60,8 +61,7 @@ final class AirPlanner {
       return Figure.known(airWork(Optional.empty(), r.fire()));
     }
     if (area.air().ceiling().filter(c -> c.mm() > 0).isEmpty()) {
-      return Figure.refused(
-          "the ceiling height of \"" + area.name() + "\" is not on the plan; measure it");
+      return Figure.refused(Message.of("work.air-planner.the-ceiling-height-of-is", area.name()));
     }
     return Figure.known(airWork(Optional.of(screening(r.steps())), r.fire()));
   }
@@ -106,16 +106,14 @@ final class AirPlanner {
         AirPath.ADVICE);
   }
 
-  private String assumption() {
-    List<String> taken = new ArrayList<>();
-    if (area.slab().airC().isEmpty()) {
-      taken.add(
-          "The air's temperature is not on the plan; %.0f °C was taken.".formatted(TAKEN_CELSIUS));
+  private Message assumption() {
+    boolean warm = area.slab().airC().isEmpty();
+    Message temperature = Message.of("work.air-planner.the-airs-temperature-is-not", TAKEN_CELSIUS);
+    if (days.isKnown()) {
+      return warm ? temperature : Message.of("work.air-planner.nothing-taken");
     }
-    if (!days.isKnown()) {
-      taken.add("There is no day plan yet: the coats are taken one straight after the other.");
-    }
-    return String.join(" ", taken);
+    Message sequence = Message.of("work.air-planner.there-is-no-day-plan");
+    return warm ? Message.of("work.air-planner.both-taken", temperature, sequence) : sequence;
   }
 
   private Figure<FireCodeCheck> fire() {

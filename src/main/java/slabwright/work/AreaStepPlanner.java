@@ -3,7 +3,10 @@ package slabwright.work;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import slabwright.site.AdviceId;
 import slabwright.site.Finish;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
@@ -13,11 +16,16 @@ import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.WorkStep;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.prep.PrepStep;
+import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
+import slabwright.work.step.StepPlace;
 import slabwright.work.top.TopPlan;
 
 /** The steps of one floor area in the order a crew does them. */
 final class AreaStepPlanner {
+  /** Taken where the book is silent: common practice, no source. */
+  private static final Duration SAMPLE_PANEL = Duration.ofHours(2);
+
   private final AreaTakeoff floor;
   private final ShopBook book;
   private final int crew;
@@ -39,7 +47,7 @@ final class AreaStepPlanner {
     AreaStepPlanner tasks = new AreaStepPlanner(floor, book);
     tops.stream().filter(t -> !t.passes().isEmpty()).forEach(tasks::top);
     prep.steps().forEach(tasks::prep);
-    coats.forEach(tasks::coats);
+    tasks.coats(coats);
     return tasks.chain.tasks();
   }
 
@@ -50,13 +58,13 @@ final class AreaStepPlanner {
         List.of(
             StepSequence.StepDraft.pausing(
                 step.id() + ".machine",
-                step.name() + ", by machine",
+                Message.of("work.area-step-planner.by-machine", step.name()),
                 types.prep(step, StepMeans.MACHINE, filler),
                 step.machineTime(),
                 1),
             StepSequence.StepDraft.pausing(
                 step.id() + ".hand",
-                step.name() + (machine ? ", by hand" : ""),
+                machine ? Message.of("work.area-step-planner.by-hand", step.name()) : step.name(),
                 types.prep(step, StepMeans.HAND, filler),
                 step.handTime(),
                 hands)));
@@ -67,7 +75,10 @@ final class AreaStepPlanner {
 
   /** Before the floor: what falls off a top would scratch a finished one. */
   private void top(TopPlan job) {
-    String name = (job.foot().steps() > 1 ? "Grind steps: " : "Grind top: ") + job.foot().name();
+    Message name =
+        job.foot().steps() > 1
+            ? Message.of("work.area-step-planner.grind-steps", job.foot().name())
+            : Message.of("work.area-step-planner.grind-top", job.foot().name());
     chain.append(
         StepSequence.StepDraft.pausing(
             "top." + job.foot().id(), name, types.top(job.foot()), job.time(), 1));
@@ -76,7 +87,7 @@ final class AreaStepPlanner {
   private Figure<StepSequence.RecoatGap> filled() {
     return filler
         .map(p -> p.drying().recoatFrom().flatMap(t -> temperature().flatMap(t::at)))
-        .orElseGet(() -> Figure.missing("a filler"))
+        .orElseGet(() -> Figure.missing(Message.of("work.area-step-planner.a-filler")))
         .map(d -> new StepSequence.RecoatGap(d, Optional.empty()));
   }
 
@@ -84,16 +95,47 @@ final class AreaStepPlanner {
     return floor.area().slab().airC().isPresent()
         ? Figure.known(floor.area().slab().airC().getAsDouble())
         : Figure.refused(
-            "the air temperature of \""
-                + floor.area().name()
-                + "\" is not on the plan; measure it");
+            Message.of("work.area-step-planner.the-air-temperature-of-is", floor.area().name()));
   }
 
-  private void coats(CoatPlan plan) {
-    if (plan.job().target() == Finish.Target.INLAY) {
-      new InlayStepPlanner(floor, book, chain, types).add(plan);
-    } else {
-      wholeFloor(plan);
+  /** Coats of inlays that follow each other are one job: it goes by colours, not by products. */
+  private void coats(List<CoatPlan> plans) {
+    if (plans.stream().anyMatch(AreaStepPlanner::dyes)) {
+      samplePanel();
+    }
+    boolean dyed = false;
+    for (int i = 0; i < plans.size(); i++) {
+      if (isInlay(plans.get(i))) {
+        int from = i;
+        while (i + 1 < plans.size() && isInlay(plans.get(i + 1))) {
+          i++;
+        }
+        new InlayStepPlanner(floor, book, chain, types).add(plans.subList(from, i + 1), dyed);
+      } else {
+        dyed |= dyes(plans.get(i));
+        wholeFloor(plans.get(i));
+      }
+    }
+  }
+
+  private static boolean isInlay(CoatPlan plan) {
+    return plan.job().target() == Finish.Target.INLAY;
+  }
+
+  static boolean dyes(CoatPlan plan) {
+    return plan.product().is(ProductKind.BASE_DYE) || plan.product().is(ProductKind.INLAY_DYE);
+  }
+
+  /** Before any dye, unless the client declined it. */
+  private void samplePanel() {
+    if (floor.area().declined(AdviceId.SAMPLE_PANEL).isEmpty()) {
+      chain.append(
+          StepSequence.StepDraft.pausing(
+              "sample",
+              Message.of("work.area-step-planner.sample-panel"),
+              types.plain(StepKind.SAMPLE_PANEL, StepPlace.WHOLE_FLOOR, Set.of()),
+              Figure.known(book.inlay().samplePanel().maybe().orElse(SAMPLE_PANEL)),
+              1));
     }
   }
 
@@ -101,11 +143,14 @@ final class AreaStepPlanner {
     Product p = plan.product();
     int people = plan.job().people().maybe().orElse(1);
     for (int i = 1; i <= plan.job().coats(); i++) {
-      String number = plan.job().coats() == 1 ? "" : ", coat " + i;
+      Message name =
+          plan.job().coats() == 1
+              ? Message.of("work.area-step-planner.only-coat", p.label())
+              : Message.of("work.area-step-planner.coat", p.label(), i);
       chain.append(
           new StepSequence.StepDraft(
               plan.stepId(i),
-              p.label() + number,
+              name,
               types.coat(plan, i),
               plan.coatTime(),
               people,
@@ -129,8 +174,7 @@ final class AreaStepPlanner {
   private record Window(Duration opens, Optional<Duration> closes) {
     Figure<StepSequence.RecoatGap> gap(String label) {
       return closes.filter(c -> c.compareTo(opens) < 0).isPresent()
-          ? Figure.refused(
-              label + " may be recoated only after its longest recoat time; check the shop book")
+          ? Figure.refused(Message.of("work.area-step-planner.may-be-recoated-only-after", label))
           : Figure.known(new StepSequence.RecoatGap(opens, closes));
     }
   }

@@ -150,7 +150,10 @@ final class EntryPlanner {
   }
 
   private void never(WorkStep task) {
-    cannotStart.add(Message.of("work.start.never-clear", task.area(), task.name()));
+    boolean said = cannotStart.stream().anyMatch(m -> m.key().equals("work.start.never-clear"));
+    if (!said) {
+      cannotStart.add(Message.of("work.start.never-clear", task.area(), task.name()));
+    }
   }
 
   private void hold(Stay stay, EntryLimit limit) {
@@ -160,7 +163,9 @@ final class EntryPlanner {
   }
 
   private void judge(WorkStep task, LaidVapour lays, AirLevel during) {
-    if (during.lel() > FreshAirNeed.FIRE_SHARE) {
+    double alone = air.added(lays.step()).lel();
+    boolean over = during.lel() > FreshAirNeed.FIRE_SHARE;
+    if (over && (alone > FreshAirNeed.FIRE_SHARE || cannotStart.isEmpty())) {
       cannotStart.add(
           Message.of("work.start.over-a-quarter", task.area(), task.name(), during.lel() * 100));
     }

@@ -2,6 +2,7 @@ package slabwright.work;
 
 import java.time.Duration;
 import java.util.List;
+import slabwright.units.Message;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ClearingTime;
@@ -44,13 +45,14 @@ final class KeepOutOp {
     ClearingTime clearing = clearing(s.stated().orElse(s.closed()), step);
     if (clearing instanceof ClearingTime.After after) {
       long minutes = (long) Math.ceil(after.minutes());
-      return new KeepOut("solvent vapour", Duration.ofMinutes(minutes));
+      return new KeepOut(
+          Message.of("work.keep-out-op.solvent-vapour"), Duration.ofMinutes(minutes));
     }
     if (clearing instanceof ClearingTime.Never) {
       return new KeepOut(
-          "solvent vapour; without fresh air it does not clear by this estimate",
+          Message.of("work.keep-out-op.solvent-vapour-without-fresh"),
           Duration.between(step.end(), days.end()));
     }
-    return new KeepOut("solvent work", Duration.ZERO);
+    return new KeepOut(Message.of("work.keep-out-op.solvent-work"), Duration.ZERO);
   }
 }

@@ -3,6 +3,7 @@ package slabwright.work;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Laying;
 import slabwright.work.book.LayingTool;
@@ -37,8 +38,7 @@ final class LaneGridCache {
   private Figure<Optional<LaneGrid>> grid(double pitch) {
     return pitch >= NARROWEST
         ? Figure.known(Optional.of(byPitch.computeIfAbsent(pitch, this::made)))
-        : Figure.refused(
-            "a roller this narrow lays no floor; correct roller and lap in the shop book");
+        : Figure.refused(Message.of("work.lane-grid-cache.a-roller-this-narrow-lays"));
   }
 
   private LaneGrid made(double pitch) {

@@ -7,6 +7,7 @@ import slabwright.floor.Zone;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.TrenchLevel;
+import slabwright.units.Message;
 import slabwright.work.prep.FillerGap;
 import slabwright.work.prep.PrepParameters;
 import slabwright.work.prep.PrepZone;
@@ -39,7 +40,9 @@ final class PrepParametersOp {
   private static PrepZone zone(FloorTakeoff t, Zone z) {
     return new PrepZone(
         z.mark().<StepPlace>map(m -> new StepPlace.Zone(m.id())).orElse(StepPlace.WHOLE_FLOOR),
-        z.mark().map(Mark::name).orElse("old slab"),
+        z.mark()
+            .map(m -> Message.of("work.prep-parameters-op.marked", m.name()))
+            .orElse(Message.of("work.prep-parameters-op.old-slab")),
         z.mark().map(m -> kind(m.kind())).orElse(PrepZone.Kind.OLD_CONCRETE),
         z.region().intersect(t.levelled().machine()).area(),
         z.region().intersect(t.levelled().hand()).area());

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.days.StepWait;
 import slabwright.work.days.WorkStep;
@@ -70,7 +71,7 @@ final class StepSequence {
    */
   record StepDraft(
       String id,
-      String name,
+      Message name,
       StepType type,
       Figure<Duration> length,
       int people,
@@ -78,12 +79,13 @@ final class StepSequence {
       Figure<Duration> abrading) {
 
     static StepDraft pausing(
-        String id, String name, StepType type, Figure<Duration> personTime, int people) {
+        String id, Message name, StepType type, Figure<Duration> personTime, int people) {
       return new StepDraft(
           id, name, type, personTime.map(t -> t.dividedBy(people)), people, true, NO_ABRADING);
     }
 
-    private static final Figure<Duration> NO_ABRADING = Figure.missing("abrading");
+    static final Figure<Duration> NO_ABRADING =
+        Figure.missing(Message.of("work.step-sequence.abrading"));
   }
 
   private Figure<WorkStep> task(StepDraft step) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.Finish;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
@@ -17,7 +18,7 @@ import slabwright.work.step.StepType;
  * @param from minutes from the job's start
  * @param minutes how long
  */
-record StepTiming(StepType type, String name, double from, double minutes) {
+record StepTiming(StepType type, Message name, double from, double minutes) {
 
   /** Along the day plan. */
   static List<StepTiming> fromDayPlan(DayPlan days, String areaId) {
@@ -47,20 +48,37 @@ record StepTiming(StepType type, String name, double from, double minutes) {
     StepTypes types = new StepTypes(floor.area().id());
     for (int i = 1; i <= c.job().coats(); i++) {
       if (c.job().target() == Finish.Target.WHOLE_FLOOR) {
-        list.add(next(list, types.coat(c, i), c.product().label() + ", coat " + i, minutes));
+        list.add(
+            next(
+                list,
+                types.coat(c, i),
+                Message.of("work.step-timing.coat", c.product().label(), i),
+                minutes));
       } else {
-        for (InlayTakeoff inlay : floor.inlays()) {
-          double share = CoatList.openings(inlay, c.product()) / Math.max(1, c.job().mm2());
-          StepType type = types.mist(inlay, c, i);
-          list.add(next(list, type, "Mist coat " + i + ": " + inlay.name(), minutes * share));
-        }
+        mists(list, floor, c, i, minutes);
       }
     }
     return list;
   }
 
+  private static void mists(
+      List<StepTiming> list, AreaTakeoff floor, CoatPlan c, int number, double minutes) {
+    StepTypes types = new StepTypes(floor.area().id());
+    for (InlayTakeoff inlay : floor.inlays()) {
+      for (int s = 0; s < inlay.dyes().size(); s++) {
+        InlayTakeoff.StencilDye dye = inlay.dyes().get(s);
+        if (dye.product().equals(c.product().id())) {
+          double share = dye.openings() / Math.max(1, c.job().mm2());
+          StepType type = types.mist(inlay, c, s, number);
+          Message name = Message.of("work.step-timing.mist-coat", number, inlay.name());
+          list.add(next(list, type, name, minutes * share));
+        }
+      }
+    }
+  }
+
   private static StepTiming next(
-      List<StepTiming> before, StepType type, String name, double minutes) {
+      List<StepTiming> before, StepType type, Message name, double minutes) {
     double from =
         before.isEmpty()
             ? 0

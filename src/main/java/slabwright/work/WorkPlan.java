@@ -4,7 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import slabwright.site.Site;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.days.DayPlan;
@@ -32,9 +34,8 @@ public record WorkPlan(
     Figure<DayTable> table,
     JobOutlook outlook) {
   /** Stands on every sheet with figures from here. */
-  public static final String NOTICE =
-      "Screening estimates for planning. Product data sheets, local codes and licensed practice"
-          + " come first.";
+  public static final Message NOTICE =
+      Message.of("work.work-plan.screening-estimates-for-planning");
 
   public WorkPlan {
     areas = List.copyOf(areas);
@@ -54,11 +55,11 @@ public record WorkPlan(
     return tasks.with(days, (t, d) -> LateStart.of(d, t, stepId, by));
   }
 
-  /** The day plan as iCalendar text; refused without a start date. */
-  public Figure<String> calendar(Instant made) {
+  /** The day plan as iCalendar text, in the words of {@code say}; refused without a start date. */
+  public Figure<String> calendar(Instant made, Function<Message, String> say) {
     return dated
-        ? days.map(d -> ICalendarWriter.of(d, site.name(), made))
-        : Figure.refused("the site has no start date; set one before exporting the calendar");
+        ? days.map(d -> ICalendarWriter.of(d, site.name(), made, say))
+        : Figure.refused(Message.of("work.work-plan.the-site-has-no-start"));
   }
 
   public Optional<AreaWorkPlan> area(String id) {

@@ -15,6 +15,7 @@ import slabwright.units.Message;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
+import slabwright.work.coat.ClientAdvice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerParameters;
@@ -72,7 +73,9 @@ final class WorkPlanner {
     Figure<DayPlan> days =
         held.isEmpty() || !cannotStart.isEmpty() ? order : doable.flatMap(this::days);
     Figure<DayPlan> dated =
-        cannotStart.isEmpty() ? days : Figure.refused("the job can't start as planned");
+        cannotStart.isEmpty()
+            ? days
+            : Figure.refused(Message.of("work.work-planner.can-not-start"));
     List<ClosedAir> closed = entries.stream().flatMap(e -> e.closed().stream()).toList();
     return new WorkPlan(
         site,
@@ -102,7 +105,9 @@ final class WorkPlanner {
       all.add(
           AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), coats, book)
               .map(steps -> rule.of(d.floor(), coats, steps)));
-      d.coats().unknown().forEach(id -> all.add(Figure.missing("the product \"" + id + "\"")));
+      d.coats()
+          .unknown()
+          .forEach(id -> all.add(Figure.missing(Message.of("work.work-planner.the-product", id))));
     }
     return Figure.all(all);
   }
@@ -121,7 +126,16 @@ final class WorkPlanner {
         d.coats().unknown(),
         new AirPlanner(d.floor(), d.coats().coats(), book, days).plan(),
         AreaRuleNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
-        SealerAdvice.of(SealerParameters.of(d.floor().area())));
+        advice(d));
+  }
+
+  private static List<ClientAdvice> advice(Draft d) {
+    List<ClientAdvice> advice =
+        new ArrayList<>(SealerAdvice.of(SealerParameters.of(d.floor().area())));
+    if (d.coats().coats().stream().anyMatch(AreaStepPlanner::dyes)) {
+      advice.add(SealerAdvice.samplePanel());
+    }
+    return advice;
   }
 
   private Figure<Integer> bags(Draft d) {
@@ -153,8 +167,7 @@ final class WorkPlanner {
   private static Figure<When> fitting(When w) {
     return WorkingWeek.fits(w.from(), w.length())
         ? Figure.known(w)
-        : Figure.refused(
-            "a working day lasts an hour or more and ends by midnight; correct the crew's hours");
+        : Figure.refused(Message.of("work.work-planner.a-working-day-lasts-an"));
   }
 
   private static Figure<WorkingWeek> hours(Crew crew) {

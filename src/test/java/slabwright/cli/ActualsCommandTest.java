@@ -56,7 +56,7 @@ class ActualsCommandTest {
 
   @Test
   void a_product_that_the_plan_does_not_use_is_refused() throws IOException {
-    assertThat(run("--used", "varnish=2 gal", "--write")).isEqualTo(SlabwrightCommand.REFUSED);
+    assertThat(run("--used", "varnish=2 gal", "--write")).isEqualTo(ExitCode.REFUSED.code());
     assertThat(err.toString()).contains("varnish");
     assertThat(book()).isEqualTo(BookSamples.text().text());
   }

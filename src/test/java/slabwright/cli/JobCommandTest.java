@@ -45,7 +45,8 @@ class JobCommandTest {
     Path to = folder.resolve("job");
     assertThat(run("job", PLAN, "--out", to.toString())).isZero();
     assertThat(files(to))
-        .contains("sheets.pdf", "tally.json", "work.json", "quantities.csv", "days.ics")
+        .contains("sheets.pdf", "tally.json", "work.json", "quantities.csv")
+        .doesNotContain("days.ics")
         .anyMatch(f -> f.startsWith("cut-") && f.endsWith("panel-A.svg"))
         .anyMatch(f -> f.startsWith("cut-") && f.endsWith("panel-A.pdf"))
         .anyMatch(f -> f.endsWith("sign-shop.zip"));
@@ -54,6 +55,8 @@ class JobCommandTest {
     assertThat(Files.readString(to.resolve("quantities.csv")))
         .contains("workshop,floor,net," + net + ",mm2\r\n");
     JsonNode work = exact().readTree(to.resolve("work.json").toFile());
+    assertThat(work.at("/cannotStart/0/key").asText()).isEqualTo("work.start.over-a-quarter");
+    assertThat(work.at("/days/steps/0/spans")).isEmpty();
     assertThat(work.at("/areas/0/floor/floor/area_mm2").decimalValue().toPlainString())
         .isEqualTo(net);
     assertThat(work.get("shopBook").asText()).contains("invented");

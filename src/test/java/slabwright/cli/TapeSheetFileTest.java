@@ -33,7 +33,7 @@ class TapeSheetFileTest {
 
   @Test
   void a_picture_of_another_kind_is_refused() {
-    assertThat(tape(folder.resolve("room.png"))).isEqualTo(SlabwrightCommand.REFUSED);
+    assertThat(tape(folder.resolve("room.png"))).isEqualTo(ExitCode.REFUSED.code());
     assertThat(err.toString()).contains("must end in .svg or .pdf");
   }
 }

@@ -22,6 +22,7 @@ import slabwright.site.AdviceId;
 import slabwright.site.Declined;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
+import slabwright.work.Said;
 import slabwright.work.handover.Scope;
 
 /** The Finish stage with the tram hall open. */
@@ -130,6 +131,7 @@ class FinishStageTest {
         () ->
             Scope.of(desk.room().parts().job().done().orElseThrow().work()).declined().stream()
                 .map(Scope.GivenAdvice::status)
+                .map(Said::of)
                 .toList());
   }
 

@@ -26,7 +26,7 @@ class KeyboardTest extends RoomOnDesk {
 
   @Test
   void residue_covers_the_floor_from_wall_to_wall_with_one_click() throws TimeoutException {
-    hands.click("tool-RESIDUE").click("option-Wall-to-wall").clickSlab(3000, 3000);
+    hands.click("tool-RESIDUE").click("option-wall-to-wall").clickSlab(3000, 3000);
     assertThat(hands.area().marks().get(0).form().region(0.1).area()).isEqualTo(48e6);
   }
 

@@ -2,6 +2,7 @@ package slabwright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
@@ -47,6 +48,22 @@ class PrepStageTest {
       desk.settle();
       assertThat(scale(desk)).isGreaterThan(before);
       assertThat(desk.room().slab().viewport().toScreen(pass).x()).isBetween(0.0, 1280.0);
+    }
+  }
+
+  @Test
+  void a_trench_drawn_by_its_corners_is_named_without_a_length()
+      throws IOException, TimeoutException {
+    Path plan = TestSites.withTrench(data);
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()))) {
+      desk.settle();
+      DeskUnderTest.on(
+          () -> {
+            desk.room().bench().focus().goTo(Stage.PREP);
+            return null;
+          });
+      desk.settleAll();
+      assertThat(words(desk)).anyMatch(w -> w.startsWith("pipe trench, 2.00 m², "));
     }
   }
 

@@ -59,13 +59,17 @@ class ProofTest {
       throws TimeoutException, IOException {
     returned("");
     hands.stage(Stage.INLAY).click("choose-proof");
-    assertThat(result()).anyMatch(s -> s.contains("ask the shop whether shading is pulled out"));
+    assertThat(result())
+        .anyMatch(s -> s.contains("ask the shop whether shading is pulled out"))
+        .anyMatch(s -> s.startsWith("Cannot tell"))
+        .doesNotContain("✓");
     hands.click("shading-out");
     assertThat(result())
-        .contains("No fault found: the drawing agrees with the plan.")
+        .contains("✓", "Cut: no fault found; the drawing agrees with the plan.")
         .noneMatch(s -> s.contains("ask the shop whether shading"));
     hands.click("shading-stays");
-    assertThat(result()).contains("What is pulled out and what stays are exchanged.");
+    assertThat(result())
+        .contains("Do not cut.", "What is pulled out and what stays are exchanged.");
   }
 
   @Test

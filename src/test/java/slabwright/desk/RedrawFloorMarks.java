@@ -21,20 +21,20 @@ final class RedrawFloorMarks {
   }
 
   void residue() throws TimeoutException {
-    box("RESIDUE", "Rectangle", "2' 6\", 4' 5\"", "10' 8\" x 8' 2\"", "old carpet glue");
+    box("RESIDUE", "rectangle", "2' 6\", 4' 5\"", "10' 8\" x 8' 2\"", "old carpet glue");
     hands.fill("kind-of-what", "carpet adhesive");
   }
 
   void patches() throws TimeoutException {
-    hands.click("tool-PATCH").click("option-Corners");
+    hands.click("tool-PATCH").click("option-corners");
     hands.line("3' 2\", 24' 6\"").line("11' 8\", 24' 4\"").line("3' 10\", 31'");
     hands.press(KeyCode.ENTER).fill("mark-name", "levelled spot");
     hands.fill("point-bulge-1", "2' 6\"").fill("point-bulge-2", "1' 2\"");
-    box("PATCH", "Rectangle", "41', 4' 6\"", "4' x 3'", "pit cover");
+    box("PATCH", "rectangle", "41', 4' 6\"", "4' x 3'", "pit cover");
   }
 
   void counter() throws TimeoutException {
-    box("ISLAND", "Round-ended", "23' 2\", 23' 1\"", "15' 8\" x 6' 2\"", "lending counter");
+    box("ISLAND", "round-ended", "23' 2\", 23' 1\"", "15' 8\" x 6' 2\"", "lending counter");
   }
 
   /** A row along the wall, each then set to the inch. */
@@ -50,8 +50,8 @@ final class RedrawFloorMarks {
   }
 
   void columns() throws TimeoutException {
-    box("COLUMN", "Round", "14', 17' 9\"", "14\"", "column");
-    box("COLUMN", "Round", "40', 17' 9\"", "14\"", "column");
+    box("COLUMN", "round", "14', 17' 9\"", "14\"", "column");
+    box("COLUMN", "round", "40', 17' 9\"", "14\"", "column");
   }
 
   void box(String tool, String way, String place, String size, String name)

@@ -25,7 +25,7 @@ final class RedrawSmallMarks {
   }
 
   void boxAndGlass() throws TimeoutException {
-    hands.click("tool-DRAIN").click("option-Rectangle").line("24' 6\", 20'").line("12\" x 12\"");
+    hands.click("tool-DRAIN").click("option-rectangle").line("24' 6\", 20'").line("12\" x 12\"");
     hands.fill("mark-name", "floor box");
     hands.click("tool-TRIM").line("34' 4\", 0").press(KeyCode.RIGHT).line("4'");
     hands.press(KeyCode.ENTER).fill("mark-name", "glass beside the doors");

@@ -40,10 +40,10 @@ final class RedrawTerrace {
   void marks() throws TimeoutException {
     hands.stage(Stage.MARK);
     RedrawFloorMarks marks = new RedrawFloorMarks(hands);
-    marks.box("TOP", "Rectangle", "25', -5' 8\"", "9' 4\" x 1' 8\"", "step up to the doors");
+    marks.box("TOP", "rectangle", "25', -5' 8\"", "9' 4\" x 1' 8\"", "step up to the doors");
     hands.fill("kind-edge", "2\"").fill("kind-treads", "2");
-    marks.box("DRAIN", "Round", "20', -11'", "10\"", "yard drain");
-    hands.click("tool-SPALL").click("option-Corners").line("12', -18'").line("13' 2\", -18'");
+    marks.box("DRAIN", "round", "20', -11'", "10\"", "yard drain");
+    hands.click("tool-SPALL").click("option-corners").line("12', -18'").line("13' 2\", -18'");
     hands.line("12', -16' 10\"").press(KeyCode.ENTER).fill("mark-name", "broken corner");
     hands.fill("kind-depth", "1/2\"");
   }

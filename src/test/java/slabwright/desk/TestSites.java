@@ -5,11 +5,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import slabwright.site.FloorArea;
+import slabwright.site.Form;
 import slabwright.site.Inlay;
+import slabwright.site.Machine;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
 import slabwright.site.OutlinePiece;
 import slabwright.site.Site;
 import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
+import slabwright.site.TrenchLevel;
 import slabwright.store.PlanFile;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
@@ -72,6 +77,23 @@ final class TestSites {
             0,
             StencilSpec.forRoll(Length.mm(1220)));
     return save(shed().withInlays(List.of(comb)), folder);
+  }
+
+  /** The shed with a level trench of 2 by 1 m that was drawn by its corners, and a machine. */
+  static Path withTrench(Path folder) throws IOException {
+    Mark trench =
+        Mark.of(
+            "m1",
+            "pipe trench",
+            new MarkKind.Trench(TrenchLevel.FLUSH, false),
+            new Form.Polygon(
+                List.of(
+                    Spot.mm(1000, 1000),
+                    Spot.mm(3000, 1000),
+                    Spot.mm(3000, 2000),
+                    Spot.mm(1000, 2000))));
+    Machine machine = new Machine("g1", "grinder", Length.mm(710), Length.mm(660), Length.mm(25));
+    return save(shed().withMarks(List.of(trench)).withMachines(List.of(machine)), folder);
   }
 
   /** Draws the arrow, 20 wide and so many units long. */

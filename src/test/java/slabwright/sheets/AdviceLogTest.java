@@ -12,6 +12,7 @@ import slabwright.drawing.Text;
 import slabwright.sheets.json.WorkJson;
 import slabwright.sheets.page.PaperSize;
 import slabwright.words.Words;
+import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.handover.Scope;
 
@@ -44,7 +45,8 @@ class AdviceLogTest {
   void what_is_declined_stands_in_full_over_a_line_to_sign() {
     String page = texts().stream().collect(Collectors.joining(" "));
     for (Scope.GivenAdvice g : Scope.of(PLAN).declined()) {
-      assertThat(page).contains(g.words() + " This advice was " + g.status() + ".");
+      assertThat(page)
+          .contains(Said.of(g.words()) + " This advice was " + Said.of(g.status()) + ".");
     }
     assertThat(count("client, does not take this advice")).isEqualTo(1);
   }

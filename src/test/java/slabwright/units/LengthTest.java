@@ -9,7 +9,6 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class LengthTest {
   @ParameterizedTest
@@ -50,22 +49,25 @@ class LengthTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "24",
-        "",
-        "7,470 mm",
-        "abc",
-        "24' abc",
-        "3 in 2 ft",
-        "1/0 in",
-        "5 mm mm",
-        "1e9 m",
-        "3 m +"
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '~',
+      value = {
+        "24; has-no-unit",
+        "~~; no-length-given",
+        "7,470 mm; can-be-read-two-ways",
+        "abc; is-not-a-length",
+        "24' abc; is-not-a-length",
+        "3 in 2 ft; is-not-a-length",
+        "1/0 in; is-not-a-length",
+        "5 mm mm; is-not-a-length",
+        "1e9 m; is-not-a-length",
+        "3 m +; is-not-a-length"
       })
-  void refuses_with_one_sentence_what_it_cannot_read(String text) {
-    assertThat(Length.parse(text)).isInstanceOf(Parsed.Bad.class);
-    assertThat(((Parsed.Bad<Length>) Length.parse(text)).why()).endsWith(".").doesNotContain("\n");
+  void refuses_with_a_reason_what_it_cannot_read(String text, String why) {
+    assertThat(Length.parse(text)).isInstanceOf(Result.Refused.class);
+    assertThat(((Result.Refused<Length>) Length.parse(text)).message().key())
+        .isEqualTo("units.length-reader." + why);
   }
 
   /** Factors: 1 in = 25.4 mm and 1 ft = 0.3048 m exactly (NIST Handbook 44, Appendix C). */

@@ -136,13 +136,13 @@ final class SourceText {
       Pattern.compile("</|/>|^-fx-|=\\\\?\"|\\{[a-z-]+:|^[<@#.]|\\\\\\\\[dsw]|\\(\\?");
 
   /**
-   * The same in every language: names of the program, its fonts, the system's folders and keys,
-   * symbols of units, and how a day is written in files.
+   * The same in every language: names of the program, its fonts, papers, the system's folders and
+   * keys, symbols of units, and how a day is written in files.
    */
   private static final Pattern NAME =
       Pattern.compile(
           "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| (?:sq ft(?:/gal)?|sq in|fl oz)"
-              + "|Roaming|Library|Application Support|Delete|yyyy-MM-dd HH:mm");
+              + "|Letter|Tabloid|ARCH [CD]|Roaming|Library|Application Support|Delete|yyyy-MM-dd HH:mm");
 
   static boolean isSentence(String text) {
     return !NAME.matcher(text).matches()

@@ -4,13 +4,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import slabwright.floor.FloorTakeoff;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.site.AirSpace;
+import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
+import slabwright.site.job.JobCrew;
 import slabwright.store.PlanFile;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
@@ -24,6 +28,37 @@ public final class WorkSamples {
 
   public static Site tramHall() {
     return PlanFile.read(Path.of("sample-plans/tram-hall.site.json")).orThrow();
+  }
+
+  /**
+   * The tram hall with a solvent dye on the whole floor, more air than the sample has and masks for
+   * the crew: vapour to reckon with, and the job can still be done.
+   */
+  public static Site solventHall() {
+    Site site = tramHall();
+    FloorArea hall = site.area("reading-hall").orElseThrow();
+    List<Finish.Coat> coats =
+        hall.finish().coats().stream()
+            .map(
+                c ->
+                    c.product().equals("water-dye")
+                        ? new Finish.Coat("base-dye", c.coats(), c.target())
+                        : c)
+            .toList();
+    FloorArea solvent =
+        hall.withFinish(new Finish(hall.finish().exposure(), coats))
+            .withAir(new AirSpace(hall.air().ceiling(), 30_000, 3));
+    List<FloorArea> areas =
+        site.areas().stream().map(a -> a.id().equals(hall.id()) ? solvent : a).toList();
+    String mask = "half mask, organic vapour";
+    JobCrew crew =
+        new JobCrew(
+            "",
+            List.of(
+                new JobCrew.Person("lead", "A. (invented)", mask),
+                new JobCrew.Person("hand", "B. (invented)", mask)),
+            new TreeMap<>());
+    return site.withAreas(areas).withJob(site.job().withCrew(crew));
   }
 
   public static WorkPlan plan(Site site) {
@@ -54,15 +89,16 @@ public final class WorkSamples {
   }
 
   /** The floors with a second inlay of the same name, its openings a share of the first one's. */
-  static List<AreaTakeoff> floorsWithSecondHeron(double share) {
+  static List<AreaTakeoff> floorsWithSecondHeron(Site site, double share) {
     List<AreaTakeoff> floors = new ArrayList<>();
     for (AreaTakeoff f : FLOORS) {
       List<InlayTakeoff> inlays = new ArrayList<>(f.inlays());
       f.inlays().stream()
           .filter(i -> i.id().equals("heron"))
           .forEach(i -> inlays.add(second(i, share)));
+      FloorArea area = site.area(f.area().id()).orElseThrow();
       floors.add(
-          new AreaTakeoff(f.area(), f.floor(), f.cutIn(), f.wayOut(), f.prep(), f.tops(), inlays));
+          new AreaTakeoff(area, f.floor(), f.cutIn(), f.wayOut(), f.prep(), f.tops(), inlays));
     }
     return floors;
   }
@@ -70,7 +106,10 @@ public final class WorkSamples {
   private static InlayTakeoff second(InlayTakeoff i, double share) {
     List<InlayTakeoff.StencilDye> dyes =
         i.dyes().stream()
-            .map(d -> new InlayTakeoff.StencilDye(d.colour(), d.product(), d.openings() * share))
+            .map(
+                d ->
+                    new InlayTakeoff.StencilDye(
+                        d.colour(), d.product(), d.openings() * share, d.edges(), d.name()))
             .toList();
     return new InlayTakeoff("second", i.name(), i.blank(), i.film(), i.edges(), i.skirt(), dyes);
   }
@@ -94,8 +133,8 @@ public final class WorkSamples {
   private static InlayTakeoff inlay(Inlay inlay) {
     List<InlayTakeoff.StencilDye> dyes =
         List.of(
-            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6),
-            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6));
+            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6, 40_000, "#1f3d4d"),
+            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6, 20_000, "#8a5a2b"));
     InlayTakeoff.VinylFromRoll film = new InlayTakeoff.VinylFromRoll(15_000, 1219.2);
     return new InlayTakeoff(inlay.id(), inlay.name(), 13e6, film, 60_000, 9e6, dyes);
   }

@@ -7,7 +7,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.edit.Walls;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
@@ -80,7 +79,7 @@ public final class DimensionField extends VBox {
   }
 
   private void take(boolean whole) {
-    Result<Length> read = ReadySentence.result(Length.parse(field.getText()));
+    Result<Length> read = Length.parse(field.getText());
     if (read instanceof Result.Refused<Length> refused) {
       note.setText(bench.words().say(refused.message()));
       return;

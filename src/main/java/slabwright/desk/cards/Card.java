@@ -1,18 +1,20 @@
 package slabwright.desk.cards;
 
-import java.util.Locale;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.DeskSettings;
 import slabwright.desk.shell.Controls;
+import slabwright.words.Words;
 
 /** A card of the right-hand column: a heading that folds it, and short rows. */
 public abstract class Card extends VBox {
   private static final PseudoClass FOLDED = PseudoClass.getPseudoClass("folded");
 
-  private final String name;
+  private final Words words;
   private final String key;
+  private final String name;
   private final CardHead head;
   private final VBox body = new VBox();
   private Runnable turn = () -> {};
@@ -20,14 +22,16 @@ public abstract class Card extends VBox {
   /**
    * An open card.
    *
-   * @param name its heading, and by which it is remembered that it is folded
+   * @param key by which it is remembered that it is folded, the same in every language
+   * @param name its heading
    */
-  protected Card(String name) {
+  protected Card(DeskContext bench, String key, String name) {
+    words = bench.words();
+    this.key = key;
     this.name = name;
-    key = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");
     getStyleClass().add("card");
     body.getStyleClass().add("card-body");
-    head = new CardHead(key, () -> turn.run());
+    head = new CardHead(key, words, () -> turn.run());
     getChildren().addAll(head, body);
   }
 
@@ -62,6 +66,10 @@ public abstract class Card extends VBox {
   /** Puts a control at the right of the heading. */
   protected final void beside(Node node) {
     head.beside(node);
+  }
+
+  protected final Words words() {
+    return words;
   }
 
   protected final VBox body() {

@@ -11,11 +11,13 @@ import org.kordamp.ikonli.feather.Feather;
 import org.kordamp.ikonli.javafx.FontIcon;
 import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.Icons;
+import slabwright.words.Words;
 
 /** The heading of a card, which folds and unfolds it, and what stands beside it. */
 final class CardHead extends HBox {
   private final FontIcon sign = Icons.of(Feather.CHEVRON_DOWN, 14);
   private final Button heading;
+  private final Words words;
   private final HBox beside = new HBox();
 
   /**
@@ -23,7 +25,8 @@ final class CardHead extends HBox {
    *
    * @param turn folds or unfolds the card
    */
-  CardHead(String key, Runnable turn) {
+  CardHead(String key, Words words, Runnable turn) {
+    this.words = words;
     heading = Controls.button("", "card-title", turn);
     heading.setId("fold-" + key);
     heading.setGraphic(sign);
@@ -50,7 +53,10 @@ final class CardHead extends HBox {
     heading.setText(title);
     sign.setIconCode(folded ? Feather.CHEVRON_RIGHT : Feather.CHEVRON_DOWN);
     Controls.show(beside, !folded);
-    String said = title + (folded ? ", folded" : ", open");
+    String said =
+        folded
+            ? words.say("desk.cards.card-head.folded", title)
+            : words.say("desk.cards.card-head.open", title);
     if (!said.equals(heading.getAccessibleText())) {
       heading.setAccessibleText(said);
       heading.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);

@@ -17,26 +17,34 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.shell.Controls;
 import slabwright.site.edit.Edit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** Rows of a card: a name at the left, a field or a figure at the right. */
 public final class FieldRows extends VBox {
   private final Desk desk;
+  private final Words words;
   private final List<Runnable> refreshers = new ArrayList<>();
 
-  public FieldRows(Desk desk) {
-    this.desk = desk;
+  public FieldRows(DeskContext bench) {
+    desk = bench.desk();
+    words = bench.words();
     getStyleClass().add("field-rows");
   }
 
   public void clear() {
     getChildren().clear();
     refreshers.clear();
+  }
+
+  public Words words() {
+    return words;
   }
 
   public UnitSystem units() {
@@ -73,21 +81,21 @@ public final class FieldRows extends VBox {
         name,
         () -> get.get().map(v -> LengthFormat.show(v, units())).orElse(""),
         s ->
-            (s.isBlank() ? Parsed.ok(Optional.<Length>empty()) : Length.parse(s).map(Optional::of))
+            (s.isBlank() ? Result.ok(Optional.<Length>empty()) : Length.parse(s).map(Optional::of))
                 .map(v -> taken(v, set)));
   }
 
   /** Anything that can be typed. */
-  public LengthField text(String name, Supplier<String> get, Function<String, Parsed<?>> take) {
-    LengthField field = new LengthField(name, get, take);
+  public LengthField text(String name, Supplier<String> get, Function<String, Result<?>> take) {
+    LengthField field = new LengthField(name, get, take, words);
     row(name, field);
     follow(field);
     return field;
   }
 
   /** A name; any text will do. */
-  public LengthField words(String name, Supplier<String> get, Consumer<String> set) {
-    return text(name, get, s -> Parsed.ok(taken(s.strip(), set))).wide();
+  public LengthField freeText(String name, Supplier<String> get, Consumer<String> set) {
+    return text(name, get, s -> Result.ok(taken(s.strip(), set))).wide();
   }
 
   /** A plain number with a range. */

@@ -11,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.shell.Controls;
+import slabwright.words.Words;
 
 /**
  * One short sentence with its sign, and a way to the place.
@@ -18,9 +19,10 @@ import slabwright.desk.shell.Controls;
  * @param offer mends it; empty when nothing here can
  * @param show takes the canvas to the place; empty when there is none
  */
-public record FindingRow(Sign sign, String words, Optional<Runnable> show, Optional<Offer> offer) {
-  public FindingRow(Sign sign, String words, Optional<Runnable> show) {
-    this(sign, words, show, Optional.empty());
+public record FindingRow(
+    Sign sign, String sentence, Optional<Runnable> show, Optional<Offer> offer) {
+  public FindingRow(Sign sign, String sentence, Optional<Runnable> show) {
+    this(sign, sentence, show, Optional.empty());
   }
 
   /** Something to be done about it, as a button with one word. */
@@ -41,57 +43,60 @@ public record FindingRow(Sign sign, String words, Optional<Runnable> show, Optio
     }
   }
 
-  public static FindingRow fine(String words) {
-    return new FindingRow(Sign.FINE, words, Optional.empty());
+  public static FindingRow fine(String sentence) {
+    return new FindingRow(Sign.FINE, sentence, Optional.empty());
   }
 
-  public static FindingRow look(String words) {
-    return new FindingRow(Sign.LOOK, words, Optional.empty());
+  public static FindingRow look(String sentence) {
+    return new FindingRow(Sign.LOOK, sentence, Optional.empty());
   }
 
-  public HBox row() {
+  public HBox row(Words words) {
     Label glyph = Controls.label(sign.glyph, sign.style);
     glyph.setMinWidth(14);
-    Label sentence = Controls.sentence(words);
-    HBox.setHgrow(sentence, Priority.ALWAYS);
-    sentence.setMaxWidth(Double.MAX_VALUE);
-    HBox row = new HBox(glyph, sentence);
+    Label label = Controls.sentence(sentence);
+    HBox.setHgrow(label, Priority.ALWAYS);
+    label.setMaxWidth(Double.MAX_VALUE);
+    HBox row = new HBox(glyph, label);
     row.getStyleClass().add("finding");
     row.setAlignment(Pos.TOP_LEFT);
-    show.ifPresent(r -> row.getChildren().add(shower(r)));
+    show.ifPresent(r -> row.getChildren().add(shower(r, words)));
     offer.ifPresent(
         o -> {
           var b = Controls.button(o.word(), "solid", o.take());
-          b.setAccessibleText(o.word() + ": " + words);
+          b.setAccessibleText(words.say("desk.cards.finding-row.offer", o.word(), sentence));
           b.setMinWidth(56);
           row.getChildren().add(b);
         });
     return row;
   }
 
-  private Node shower(Runnable goes) {
+  private Node shower(Runnable goes, Words words) {
     return goes instanceof PlaceCycle many
-        ? stepper(many)
-        : shows(Controls.button("Show", "link", goes));
+        ? stepper(many, words)
+        : shows(Controls.button(words.say("desk.cards.finding-row.show"), "link", goes), words);
   }
 
-  private Button shows(Button b) {
-    b.setAccessibleText("Show where: " + words);
+  private Button shows(Button b, Words words) {
+    b.setAccessibleText(words.say("desk.cards.finding-row.show-where", sentence));
     b.setMinWidth(56);
     return b;
   }
 
   /** Below the button stands at which of the places one is. */
-  private VBox stepper(PlaceCycle many) {
+  private VBox stepper(PlaceCycle many, Words words) {
     Label where = Controls.label("", "step-where");
     Controls.show(where, false);
-    Button b = shows(Controls.button("Show", "link", many));
+    Button b =
+        shows(Controls.button(words.say("desk.cards.finding-row.show"), "link", many), words);
     b.setOnAction(
         e -> {
           many.run();
-          where.setText(many.where());
+          where.setText(many.where(words));
           Controls.show(where, true);
-          b.setAccessibleText("Show the next. Now at " + many.where() + ": " + words);
+          b.setAccessibleText(
+              words.say(
+                  "desk.cards.finding-row.show-the-next-now-at", many.where(words), sentence));
           b.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
         });
     VBox both = new VBox(b, where);

@@ -1,16 +1,18 @@
 package slabwright.desk.cards;
 
 import java.util.function.BooleanSupplier;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.shell.Controls;
 
 /** A short sentence on how to begin a stage, shown while there is nothing else to show. */
 public final class HintCard extends Card {
   private final BooleanSupplier wanted;
 
-  public HintCard(String title, String words, BooleanSupplier wanted) {
-    super(title);
+  public HintCard(
+      DeskContext bench, String key, String title, String hint, BooleanSupplier wanted) {
+    super(bench, key, title);
     this.wanted = wanted;
-    body().getChildren().add(Controls.sentence(words, "card-words"));
+    body().getChildren().add(Controls.sentence(hint, "card-words"));
   }
 
   @Override

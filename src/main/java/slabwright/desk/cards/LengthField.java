@@ -11,14 +11,16 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.shell.Controls;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.words.Words;
 
 /** A field that reads one value; a refused text stays, with the sentence that says why. */
 public final class LengthField extends VBox {
   private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
+  private final Words words;
   private final Supplier<String> now;
-  private final Function<String, Parsed<?>> take;
+  private final Function<String, Result<?>> take;
   private final TextField field = new TextField();
   private final Label why = Controls.sentence("", "field-wrong");
 
@@ -27,8 +29,11 @@ public final class LengthField extends VBox {
    *
    * @param now the value as shown
    * @param take reads and applies a text
+   * @param words what is refused is said in
    */
-  public LengthField(String name, Supplier<String> now, Function<String, Parsed<?>> take) {
+  public LengthField(
+      String name, Supplier<String> now, Function<String, Result<?>> take, Words words) {
+    this.words = words;
     this.now = now;
     this.take = take;
     getStyleClass().add("value-field");
@@ -109,9 +114,9 @@ public final class LengthField extends VBox {
       right();
       return;
     }
-    Parsed<?> read = take.apply(field.getText());
-    if (read instanceof Parsed.Bad<?> bad) {
-      why.setText(bad.why());
+    Result<?> read = take.apply(field.getText());
+    if (read instanceof Result.Refused<?> bad) {
+      why.setText(words.say(bad.message()));
       Controls.show(why, true);
       field.pseudoClassStateChanged(WRONG, true);
     } else {

@@ -1,25 +1,25 @@
 package slabwright.desk.cards;
 
-import slabwright.units.Parsed;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
 
 /** Plain numbers between two ends. */
 public record NumberRange(double low, double high) {
-  public Parsed<Double> read(String text) {
+  public Result<Double> read(String text) {
     try {
       double v =
           Double.parseDouble(text.replace("°", "").replace("%", "").replace(',', '.').strip());
       if (v >= low && v <= high) {
-        return Parsed.ok(v);
+        return Result.ok(v);
       }
     } catch (NumberFormatException e) {
-      return Parsed.bad("\"" + text + "\" is not a number.");
+      return Result.refused(Message.of("desk.cards.number-range.is-not-a-number", text));
     }
-    return Parsed.bad(
-        "Write a number between "
-            + QuantityFormat.number(low, 0)
-            + " and "
-            + QuantityFormat.number(high, 0)
-            + ".");
+    return Result.refused(
+        Message.of(
+            "desk.cards.number-range.write-a-number-between-and",
+            QuantityFormat.number(low, 0),
+            QuantityFormat.number(high, 0)));
   }
 }

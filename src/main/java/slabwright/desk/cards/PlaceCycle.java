@@ -1,6 +1,7 @@
 package slabwright.desk.cards;
 
 import java.util.List;
+import slabwright.words.Words;
 
 /** Goes to the next place each time, and after the last to the first; says at which it is. */
 public final class PlaceCycle implements Runnable {
@@ -18,7 +19,9 @@ public final class PlaceCycle implements Runnable {
   }
 
   /** As in "2 of 11"; empty before the first. */
-  String where() {
-    return gone == 0 ? "" : (gone - 1) % places.size() + 1 + " of " + places.size();
+  String where(Words words) {
+    return gone == 0
+        ? ""
+        : words.say("desk.cards.place-cycle.of", (gone - 1) % places.size() + 1, places.size());
   }
 }

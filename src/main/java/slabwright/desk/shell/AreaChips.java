@@ -9,6 +9,7 @@ import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.DeskContext;
 import slabwright.site.FloorArea;
 import slabwright.site.Setting;
+import slabwright.words.Words;
 
 /** One chip a floor area; indoor and outdoor are two jobs on one site. */
 final class AreaChips extends HBox {
@@ -45,7 +46,7 @@ final class AreaChips extends HBox {
     var add =
         Controls.icon(
             Icons.of(Feather.PLUS, 15),
-            "Add a floor area by tape",
+            bench.words().say("desk.shell.area-chips.add-a-floor-area-by"),
             "",
             () -> commands.run("add-area"));
     add.setId("add-area");
@@ -63,7 +64,11 @@ final class AreaChips extends HBox {
           b.setSelected(true);
           bench.focus().selectArea(area.id());
         });
-    String where = area.setting() == Setting.INDOOR ? "indoors" : "outdoors";
-    return Controls.named(b, "Look at " + area.name() + ", " + where, "");
+    Words words = bench.words();
+    String said =
+        area.setting() == Setting.INDOOR
+            ? words.say("desk.shell.area-chips.look-at-indoors", area.name())
+            : words.say("desk.shell.area-chips.look-at-outdoors", area.name());
+    return Controls.named(b, said, "");
   }
 }

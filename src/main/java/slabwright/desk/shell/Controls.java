@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.util.Duration;
+import slabwright.units.Message;
 
 /** Small controls in the desk's style, each with a name for readers and a tooltip with its key. */
 public final class Controls {
@@ -48,6 +49,11 @@ public final class Controls {
       control.getTooltip().setText(said);
     }
     return control;
+  }
+
+  /** Names a control after what it says, the same in every language. */
+  public static void identify(Node node, String sort, Message said) {
+    node.setId(sort + "-" + said.key().substring(said.key().lastIndexOf('.') + 1));
   }
 
   /** Puts words into a field, unless they stand there already: the cursor then stays as it is. */

@@ -64,7 +64,7 @@ public final class EntryBar extends VBox {
     Controls.show(what, entry.isPresent());
     what.setText(entry.orElse(""));
     field.setPromptText(words.say(tool.example()));
-    field.setAccessibleText(entry.orElse("Length"));
+    field.setAccessibleText(entry.orElse(words.say("desk.shell.entry-bar.length")));
     standing.setText(tool.standing().map(words::say).orElse(""));
     Controls.show(standing, tool.standing().isPresent());
     options(tool.options());
@@ -88,7 +88,7 @@ public final class EntryBar extends VBox {
     b.getStyleClass().addAll("plain-button", "option-chip");
     b.setSelected(o.chosen());
     b.setAccessibleText(said);
-    b.setId("option-" + said.replaceAll("[^A-Za-z0-9]+", "-"));
+    Controls.identify(b, "option", o.words());
     b.setOnAction(
         e -> {
           o.take().run();

@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.shape.Vec;
 import slabwright.units.Refusal;
 import slabwright.words.Words;
@@ -31,9 +32,9 @@ public final class NoticeBar extends HBox {
    *
    * @param show takes the view to a place
    */
-  public NoticeBar(Desk desk, Words words, Consumer<Vec> show) {
-    this.words = words;
-    this.desk = desk;
+  public NoticeBar(DeskContext bench, Consumer<Vec> show) {
+    desk = bench.desk();
+    words = bench.words();
     this.show = show;
     getStyleClass().add("notice");
     setId("notice");
@@ -41,10 +42,14 @@ public final class NoticeBar extends HBox {
     setAlignment(Pos.CENTER_LEFT);
     setMaxSize(590, Region.USE_PREF_SIZE);
     sentence.setMaxWidth(440);
-    place = Controls.button("Show", "link", this::goThere);
+    place = Controls.button(words.say("desk.shell.notice-bar.show"), "link", this::goThere);
     place.setMinWidth(Region.USE_PREF_SIZE);
     Button away =
-        Controls.icon(Icons.of(Feather.X, 15), "Put the message away", "Esc", desk::clearRefusal);
+        Controls.icon(
+            Icons.of(Feather.X, 15),
+            words.say("desk.shell.notice-bar.put-the-message-away"),
+            words.say("desk.shell.notice-bar.esc"),
+            desk::clearRefusal);
     getChildren().addAll(sign, sentence, Controls.spring(), place, away);
   }
 

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import slabwright.desk.model.compute.SheetPages;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.words.Words;
 
 /** The pages by their titles; a click shows one. */
 public final class PageList extends ScrollPane {
@@ -18,11 +19,13 @@ public final class PageList extends ScrollPane {
   private static final double TITLE = 168;
 
   private final SheetPages pages;
+  private final Words words;
   private final VBox list = new VBox();
   private List<Object> shown = List.of();
 
-  public PageList(SheetPages pages) {
+  public PageList(SheetPages pages, Words words) {
     this.pages = pages;
+    this.words = words;
     getStyleClass().addAll("tool-palette", "page-list");
     list.setSpacing(2);
     setContent(list);
@@ -43,7 +46,11 @@ public final class PageList extends ScrollPane {
       PrintedPage page = pages.pages().get(i);
       if (i == 0 || !page.area().equals(area)) {
         area = page.area();
-        list.getChildren().add(Controls.label(area.isEmpty() ? "Whole site" : area, "page-area"));
+        list.getChildren()
+            .add(
+                Controls.label(
+                    area.isEmpty() ? words.say("desk.shell.page-list.whole-site") : area,
+                    "page-area"));
       }
       list.getChildren().add(row(i, page));
     }
@@ -65,6 +72,6 @@ public final class PageList extends ScrollPane {
     b.setMaxWidth(Double.MAX_VALUE);
     b.setAlignment(Pos.CENTER_LEFT);
     b.setOnAction(e -> pages.show(i));
-    return Controls.named(b, "Page " + (i + 1) + ", " + page.title(), "");
+    return Controls.named(b, words.say("desk.shell.page-list.page", i + 1, page.title()), "");
   }
 }

@@ -25,7 +25,8 @@ public final class ProgressStrip extends HBox {
     setAlignment(Pos.CENTER_LEFT);
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     bar.setPrefWidth(170);
-    Button cancel = Controls.button("Cancel", "link", this::cancel);
+    Button cancel =
+        Controls.button(words.say("desk.shell.progress-strip.cancel"), "link", this::cancel);
     cancel.setId("cancel-work");
     getChildren().addAll(doing, bar, cancel);
     Controls.show(this, false);

@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** The site's name, to be typed over, whether it is saved, and the units it is shown in. */
 final class SiteTitle extends VBox {
@@ -24,7 +25,7 @@ final class SiteTitle extends VBox {
     setAlignment(Pos.CENTER_LEFT);
     name.getStyleClass().add("site-name");
     name.setId("site-name");
-    name.setAccessibleText("Name of the site");
+    name.setAccessibleText(bench.words().say("desk.shell.site-title.name-of-the-site"));
     name.setOnAction(e -> rename());
     name.focusedProperty()
         .addListener(
@@ -55,15 +56,25 @@ final class SiteTitle extends VBox {
     }
     saved.setText(state());
     boolean feet = bench.desk().site().units() == UnitSystem.FEET_INCHES;
-    units.setText(feet ? "feet and inches" : "metres");
-    Controls.named(units, feet ? "Show metres" : "Show feet and inches", "Ctrl+U");
+    Words words = bench.words();
+    units.setText(
+        feet
+            ? words.say("desk.shell.site-title.feet-and-inches")
+            : words.say("desk.shell.site-title.metres"));
+    String other =
+        feet
+            ? words.say("desk.shell.site-title.show-metres")
+            : words.say("desk.shell.site-title.show-feet-and-inches");
+    Controls.named(units, other, "Ctrl+U");
   }
 
   private String state() {
     if (bench.desk().file().isEmpty()) {
-      return "no file yet";
+      return bench.words().say("desk.shell.site-title.no-file-yet");
     }
-    return bench.desk().history().isSaved() ? "saved" : "in the journal";
+    return bench.desk().history().isSaved()
+        ? bench.words().say("desk.shell.site-title.saved")
+        : bench.words().say("desk.shell.site-title.in-the-journal");
   }
 
   private void rename() {

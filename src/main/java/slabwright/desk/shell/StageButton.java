@@ -26,8 +26,8 @@ final class StageButton extends ToggleButton {
   private Optional<Stage.State> shown = Optional.empty();
 
   StageButton(Stage stage, Words words, Runnable go) {
-    this.words = words;
     this.stage = stage;
+    this.words = words;
     setId("stage-" + stage.name());
     getStyleClass().setAll("stage-stop");
     disc.getStyleClass().add("disc");
@@ -67,7 +67,7 @@ final class StageButton extends ToggleButton {
     if (!shown.equals(Optional.of(state))) {
       shown = Optional.of(state);
       disc.getChildren().setAll(sign(state));
-      Controls.named(this, words.say(stage.word()) + ", " + said(state), stage.key());
+      Controls.named(this, said(state), stage.key());
     }
   }
 
@@ -83,11 +83,11 @@ final class StageButton extends ToggleButton {
     };
   }
 
-  private static String said(Stage.State state) {
+  private String said(Stage.State state) {
     return switch (state) {
-      case DONE -> "done";
-      case NEEDS_A_LOOK -> "needs a look";
-      case NOT_STARTED -> "not started";
+      case DONE -> words.say("desk.shell.stage-button.done", stage.word());
+      case NEEDS_A_LOOK -> words.say("desk.shell.stage-button.needs-a-look", stage.word());
+      case NOT_STARTED -> words.say("desk.shell.stage-button.not-started", stage.word());
     };
   }
 }

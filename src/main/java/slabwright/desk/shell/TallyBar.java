@@ -8,12 +8,15 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.compute.TallyItem;
+import slabwright.words.Words;
 
 /** The figures that never leave: one column each along the bottom. */
 public final class TallyBar extends HBox {
+  private final Words words;
   private List<TallyItem> shown = List.of();
 
-  public TallyBar() {
+  public TallyBar(Words words) {
+    this.words = words;
     getStyleClass().add("tally");
     setId("tally");
   }
@@ -43,12 +46,12 @@ public final class TallyBar extends HBox {
     return box;
   }
 
-  private static void fill(VBox box, TallyItem item) {
-    ((Label) box.getChildren().get(0)).setText(item.what());
+  private void fill(VBox box, TallyItem item) {
+    ((Label) box.getChildren().get(0)).setText(words.say(item.what()));
     Label value = (Label) box.getChildren().get(1);
     value.setText(item.value());
     Controls.style(value, "tone-" + item.tone().name().toLowerCase(Locale.ROOT));
-    value.setId("tally-" + item.what().toLowerCase(Locale.ROOT).replace(' ', '-'));
-    box.setAccessibleText(item.what() + ": " + item.value());
+    Controls.identify(value, "tally", item.what());
+    box.setAccessibleText(words.say("desk.shell.tally-bar.figure", item.what(), item.value()));
   }
 }

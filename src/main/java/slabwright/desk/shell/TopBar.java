@@ -21,7 +21,7 @@ public final class TopBar extends HBox {
     path = new StageBar(bench, releases);
     undo = new UndoButtons(bench, commands);
     HBox.setHgrow(path, Priority.ALWAYS);
-    getChildren().addAll(new MainMenuButton(commands), title, chips, path, undo);
+    getChildren().addAll(new MainMenuButton(commands, bench.words()), title, chips, path, undo);
   }
 
   /** Shows the site as it is now. */

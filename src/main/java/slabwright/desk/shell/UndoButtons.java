@@ -8,6 +8,7 @@ import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.DeskContext;
 import slabwright.site.edit.History;
+import slabwright.words.Words;
 
 /** Undo and redo, each naming what it would do, and the look switch. */
 final class UndoButtons extends HBox {
@@ -21,11 +22,14 @@ final class UndoButtons extends HBox {
     this.bench = bench;
     getStyleClass().add("undo-buttons");
     setAlignment(Pos.CENTER_RIGHT);
-    undo = step("Undo", "undo", undoName, commands);
-    redo = step("Redo", "redo", redoName, commands);
+    undo = step(bench.words().say("desk.shell.undo-buttons.undo"), "undo", undoName, commands);
+    redo = step(bench.words().say("desk.shell.undo-buttons.redo"), "redo", redoName, commands);
     Button look =
         Controls.icon(
-            Icons.of(Feather.SUN, 16), "Light or dark look", "Ctrl+L", () -> commands.run("look"));
+            Icons.of(Feather.SUN, 16),
+            bench.words().say("desk.shell.undo-buttons.light-or-dark-look"),
+            "Ctrl+L",
+            () -> commands.run("look"));
     look.setId("look");
     getChildren().addAll(undo, redo, look);
   }
@@ -45,7 +49,16 @@ final class UndoButtons extends HBox {
     redo.setDisable(!h.canRedo());
     undoName.setText(h.canUndo() ? h.undoName() : "–");
     redoName.setText(h.canRedo() ? h.redoName() : "–");
-    Controls.named(undo, h.canUndo() ? "Undo: " + h.undoName() : "Nothing to undo", "Ctrl+Z");
-    Controls.named(redo, h.canRedo() ? "Redo: " + h.redoName() : "Nothing to redo", "Ctrl+Y");
+    Words words = bench.words();
+    String back =
+        h.canUndo()
+            ? words.say("desk.shell.undo-buttons.undo-step", h.undoName())
+            : words.say("desk.shell.undo-buttons.nothing-to-undo");
+    String again =
+        h.canRedo()
+            ? words.say("desk.shell.undo-buttons.redo-step", h.redoName())
+            : words.say("desk.shell.undo-buttons.nothing-to-redo");
+    Controls.named(undo, back, "Ctrl+Z");
+    Controls.named(redo, again, "Ctrl+Y");
   }
 }

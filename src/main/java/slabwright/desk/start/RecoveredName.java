@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import slabwright.words.Words;
 
 /** What a plan that can be gone on with is called: its file, or when it was begun. */
 final class RecoveredName {
@@ -13,7 +14,7 @@ final class RecoveredName {
 
   private RecoveredName() {}
 
-  static String of(Path plan) {
+  static String of(Path plan, Words words) {
     String name = plan.getFileName().toString();
     if (name.length() < 15) {
       return name;
@@ -22,7 +23,7 @@ final class RecoveredName {
       LocalDateTime begun =
           LocalDateTime.parse(
               name.substring(0, 15), DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT));
-      return "Begun " + BEGUN.format(begun);
+      return words.say("desk.start.recovered-name.begun", BEGUN.format(begun));
     } catch (DateTimeParseException e) {
       return name;
     }

@@ -24,6 +24,7 @@ import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 
 /** A small slab in our inks, so that the first screen shows what will be made. */
 final class StartPicture extends Canvas {
@@ -31,9 +32,9 @@ final class StartPicture extends Canvas {
   private static final double HIGH = 470;
   private static final double SCALE = 0.0118;
 
-  StartPicture() {
+  StartPicture(Words words) {
     super(WIDE, HIGH);
-    setAccessibleText("A floor plan with a trench, hand work and a graphic");
+    setAccessibleText(words.say("desk.start.start-picture.a-floor-plan-with-a"));
     paint(Tone.LIGHT);
   }
 

@@ -14,20 +14,24 @@ import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.canvas.Tone;
 import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.NoticeBar;
+import slabwright.words.Words;
 
 /** The empty first screen: ways to begin at the left, plans to go on with at the right. */
 public final class StartScreen extends StackPane {
   private final StartActions doors;
+  private final Words words;
   private final VBox resume = new VBox();
-  private final StartPicture picture = new StartPicture();
+  private final StartPicture picture;
 
   /**
    * A screen.
    *
    * @param notice says why something could not be opened
    */
-  public StartScreen(StartActions doors, NoticeBar notice) {
+  public StartScreen(StartActions doors, Words words, NoticeBar notice) {
     this.doors = doors;
+    this.words = words;
+    picture = new StartPicture(words);
     getStyleClass().add("start");
     resume.getStyleClass().add("resume");
     StackPane right = new StackPane(picture, resume);
@@ -44,34 +48,33 @@ public final class StartScreen extends StackPane {
     VBox box =
         new VBox(
             Controls.label("Slabwright", "wordmark"),
-            Controls.sentence(
-                "From a taped room to net floor, hand work, stencils and printed sheets.", "motto"),
+            Controls.sentence(words.say("desk.start.start-screen.from-a-taped-room-to"), "motto"),
             new StartChoice(
                 "start-tape",
                 Feather.EDIT_3,
-                "Start by tape",
-                "Type each wall as measured; the arrow keys turn.",
+                words.say("desk.start.start-screen.start-by-tape"),
+                words.say("desk.start.start-screen.type-each-wall-as-measured"),
                 "T",
                 doors::byTape),
             new StartChoice(
                 "start-trace",
                 Feather.IMAGE,
-                "Trace over a picture",
-                "Lay a photo or a PDF page underneath and draw on it.",
+                words.say("desk.start.start-screen.trace-over-a-picture"),
+                words.say("desk.start.start-screen.lay-a-photo-or-a"),
                 "P",
                 doors::byPicture),
             new StartChoice(
                 "start-sample",
                 Feather.COMPASS,
-                "Open a sample",
-                "Tram Hall Library, an invented site, all filled in.",
+                words.say("desk.start.start-screen.open-a-sample"),
+                words.say("desk.start.start-screen.tram-hall-library-an-invented"),
                 "S",
                 doors::sample),
             new StartChoice(
                 "start-open",
                 Feather.FOLDER,
-                "Open a plan",
-                "Choose a plan file, or drop one anywhere on this window.",
+                words.say("desk.start.start-screen.open-a-plan"),
+                words.say("desk.start.start-screen.choose-a-plan-file-or"),
                 "O",
                 doors::choose));
     box.getStyleClass().add("begin");
@@ -100,8 +103,8 @@ public final class StartScreen extends StackPane {
   /** Lists what can be gone on with. */
   public void show(List<Path> recovered, List<Path> recent) {
     resume.getChildren().clear();
-    section("Not saved last time", recovered, true);
-    section("Recent plans", recent, false);
+    section(words.say("desk.start.start-screen.not-saved-last-time"), recovered, true);
+    section(words.say("desk.start.start-screen.recent-plans"), recent, false);
     Controls.show(resume, !resume.getChildren().isEmpty());
     picture.setVisible(resume.getChildren().isEmpty());
   }
@@ -120,11 +123,16 @@ public final class StartScreen extends StackPane {
             "", "resume-row", () -> (rescued ? doors.recover() : doors.open()).accept(plan));
     VBox lines =
         new VBox(
-            Controls.label(RecoveredName.of(plan), "resume-name"),
+            Controls.label(RecoveredName.of(plan, words), "resume-name"),
             Controls.label(String.valueOf(plan.getParent()), "resume-folder"));
     b.setGraphic(lines);
     b.setMaxWidth(Double.MAX_VALUE);
     b.setAlignment(Pos.CENTER_LEFT);
-    return Controls.named(b, (rescued ? "Recover " : "Open ") + plan.getFileName(), "");
+    String file = String.valueOf(plan.getFileName());
+    String said =
+        rescued
+            ? words.say("desk.start.start-screen.recover", file)
+            : words.say("desk.start.start-screen.open", file);
+    return Controls.named(b, said, "");
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.edit.NewIds;
 import slabwright.desk.model.edit.Walls;
 import slabwright.desk.model.scene.FloorPicture;
@@ -52,7 +51,7 @@ public final class DoorwayTool implements Tool {
 
   @Override
   public Optional<Message> type(String line) {
-    Result<Length> read = ReadySentence.result(Length.parse(line));
+    Result<Length> read = Length.parse(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.edit.InlayChange;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.drawing.Ink;
@@ -83,7 +82,7 @@ public final class PlaceTool implements Tool {
     if (TypedSpot.isOne(line)) {
       return place(TypedSpot.read(line));
     }
-    Result<Length> read = ReadySentence.result(Length.parse(line));
+    Result<Length> read = Length.parse(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }

@@ -3,7 +3,6 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
@@ -72,7 +71,7 @@ public final class PolylineDraft {
       add(at.orThrow().vec());
       return Optional.empty();
     }
-    Result<Length> read = ReadySentence.result(Length.parse(line));
+    Result<Length> read = Length.parse(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }

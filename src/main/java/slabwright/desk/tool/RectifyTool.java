@@ -3,7 +3,6 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.ReadySentence;
 import slabwright.drawing.Ink;
 import slabwright.shape.Homography;
 import slabwright.shape.Vec;
@@ -81,7 +80,7 @@ public final class RectifyTool implements Tool {
 
   @Override
   public Optional<Message> type(String line) {
-    Result<Length> read = ReadySentence.result(Length.parse(line));
+    Result<Length> read = Length.parse(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }

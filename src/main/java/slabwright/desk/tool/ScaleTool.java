@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.ReadySentence;
 import slabwright.drawing.Ink;
 import slabwright.shape.Affine;
 import slabwright.shape.Vec;
@@ -62,7 +61,7 @@ public final class ScaleTool implements Tool {
 
   @Override
   public Optional<Message> type(String line) {
-    Result<Length> read = ReadySentence.result(Length.parse(line));
+    Result<Length> read = Length.parse(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }

@@ -24,7 +24,8 @@ record DrawingContours(boolean shaded, Region area, List<RingMoments> rings) {
   /** CIE L* from which a fill is taken for paper. */
   private static final double PAPER = 97;
 
-  private static final double SAME = 0.002;
+  private static final double SAME = 1e-4;
+  private static final double SAME_MM = 0.05;
 
   static DrawingContours of(ShopDrawing drawing) {
     Region shade = shade(drawing);
@@ -79,16 +80,24 @@ record DrawingContours(boolean shaded, Region area, List<RingMoments> rings) {
     if (shape.area() <= 0) {
       return false;
     }
-    double near = SAME * Math.sqrt(shape.area());
+    Bounds box = shape.ring().bounds();
+    double near = Math.max(SAME_MM, SAME * Math.max(box.width(), box.height()));
     boolean known =
         rings.stream()
             .anyMatch(
                 r ->
-                    Math.abs(r.area() - shape.area()) <= 2 * SAME * shape.area()
-                        && r.centroid().distanceTo(shape.centroid()) <= near);
+                    Math.abs(r.area() - shape.area()) <= near * shape.ring().length()
+                        && same(r.ring().bounds(), box, near));
     if (!known) {
       rings.add(shape);
     }
     return !known;
+  }
+
+  private static boolean same(Bounds a, Bounds b, double near) {
+    return Math.abs(a.minX() - b.minX()) <= near
+        && Math.abs(a.minY() - b.minY()) <= near
+        && Math.abs(a.maxX() - b.maxX()) <= near
+        && Math.abs(a.maxY() - b.maxY()) <= near;
   }
 }

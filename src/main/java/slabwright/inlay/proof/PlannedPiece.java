@@ -11,19 +11,21 @@ import slabwright.shape.Vec;
 /** One piece of vinyl as planned: the blank, or a panel of it, with the openings that lie in it. */
 final class PlannedPiece {
   private static final double SAMPLE_SHARE = 1 / 900.0;
+  private static final double FIT_SAMPLES = 1800;
 
-  final int panel;
+  final String panel;
   final Bounds bounds;
   final Region openings;
   final List<RingMoments> rings;
   final List<Vec> boundary;
+  private final List<EdgeSample> edgeSamples;
   private final Bitmap coarse;
   private final Bitmap fine;
 
   /**
-   * @param panel from 1, or 0 for the whole blank
+   * @param panel its name; empty for the whole blank
    */
-  PlannedPiece(int panel, Bounds bounds, Region openings) {
+  PlannedPiece(String panel, Bounds bounds, Region openings) {
     this.panel = panel;
     this.bounds = bounds;
     this.openings = openings;
@@ -34,6 +36,7 @@ final class PlannedPiece {
     all.forEach(r -> rings.add(RingMoments.of(r)));
     rings.sort(Comparator.comparingDouble(RingMoments::area).reversed());
     boundary = samples(all);
+    edgeSamples = edgeSamples(all);
   }
 
   RingMoments edge() {
@@ -45,6 +48,19 @@ final class PlannedPiece {
   private static List<Vec> samples(List<Ring> rings) {
     double length = rings.stream().mapToDouble(Ring::length).sum();
     return ContourSamples.along(rings, length * SAMPLE_SHARE);
+  }
+
+  /** Points of the openings' edges to fit by; where a panel is cut through one is no edge of it. */
+  List<EdgeSample> edgeSamples() {
+    return edgeSamples;
+  }
+
+  private List<EdgeSample> edgeSamples(List<Ring> rings) {
+    double length = rings.stream().mapToDouble(Ring::length).sum();
+    Bounds inside = bounds.grown(-1);
+    return EdgeSample.spaced(rings, length / FIT_SAMPLES).stream()
+        .filter(s -> inside.contains(s.at()))
+        .toList();
   }
 
   PoseFit roughly(Pose pose, Bitmap drawn) {

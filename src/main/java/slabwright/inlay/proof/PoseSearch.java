@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import slabwright.shape.Ring;
-import slabwright.shape.Vec;
 
 /** Finds a sheet in the drawing. */
 final class PoseSearch {
@@ -74,15 +73,5 @@ final class PoseSearch {
         .sorted(Comparator.comparingDouble(PoseFit::overlap).reversed())
         .limit(most)
         .toList();
-  }
-
-  /** Whether the sheet's outer edge is drawn where the pose puts it. */
-  boolean isEdgeDrawn(PlannedPiece sheet, Pose pose) {
-    List<Vec> along =
-        ContourSamples.along(List.of(sheet.edge().ring()), sheet.edge().ring().length() / 80);
-    double reach = 0.004 * Math.max(sheet.bounds.width(), sheet.bounds.height()) * pose.scale();
-    long met =
-        along.stream().filter(p -> samples.nearest(pose.apply(p), reach).isPresent()).count();
-    return met >= 0.95 * along.size();
   }
 }

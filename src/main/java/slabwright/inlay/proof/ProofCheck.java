@@ -1,10 +1,11 @@
 package slabwright.inlay.proof;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
-import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 
@@ -12,68 +13,85 @@ import slabwright.shape.Vec;
  * Checks the sign shop's drawing against the plan before anything is cut.
  *
  * <p>The drawing is laid on the plan by its contours (any place, turn and size, mirrored or not);
- * when the panels lie apart, each by itself. Then every fault is said: mirrored, another size,
- * pulled out and staying exchanged, the blank's edge missing, openings missing or added. A turn
- * alone is a note. What can't be told (polarity of bare lines, mirroring of a symmetric graphic) is
- * said to be so.
+ * when the panels lie apart, each by itself. Then every fault is said, each as one kind with its
+ * place and size: mirrored, another size, stretched, turned or shifted in the blank, pulled out and
+ * staying exchanged, an edge of the blank missing or elsewhere, panels and openings missing or
+ * added, edges that stray. {@link ProofLimits} say from where on. A turn alone is a note.
  *
- * <p>Known limits: differences narrower than 1.2 mm or smaller than 0.05 % of the openings are not
- * seen; one stencil is checked at a time.
+ * <p>What can't be told is never right: polarity of bare lines, shading without a meaning, a
+ * drawing less sure of its edges than a limit asks.
+ *
+ * <p>Known limits: one stencil is checked at a time; lines that lie within the blank and bound no
+ * shading are not looked at.
  */
 public final class ProofCheck {
   private static final double WHOLE_IS_FINE = 0.97;
   private static final double APART_IS_BETTER = 0.02;
   private static final double CANNOT_TELL = 0.005;
-  private static final double SIZE_OFF = 0.002;
-  private static final double TURN_OFF = 0.2;
+  private static final double WORTH_A_LOOK = 0.03;
+  private static final int MOST_LOOKS = 6;
+  private static final double TURN_NOTED = 0.2;
   private static final double SCALES_AGREE = 0.01;
-
-  /** One sheet and where it was found. */
-  private record Found(PlannedPiece sheet, PoseFit fit) {}
+  private static final double SAME_PLACE = 0.2;
 
   private final ProofPlan plan;
   private final DrawingContours contours;
   private final ShadingMeaning shading;
+  private final ProofLimits limits;
+  private final double doubt;
   private final List<ProofFault> faults = new ArrayList<>();
   private final List<ProofNote> notes = new ArrayList<>();
-  private PoseSearch registrar;
+  private PoseSearch search;
 
-  private ProofCheck(ProofPlan plan, DrawingContours contours, ShadingMeaning shading) {
+  private ProofCheck(
+      ProofPlan plan, ShopDrawing drawing, ShadingMeaning shading, ProofLimits limits) {
     this.plan = plan;
-    this.contours = contours;
+    this.contours = DrawingContours.of(drawing);
     this.shading = shading;
+    this.limits = limits;
+    this.doubt = drawing.doubt();
+  }
+
+  /** Compares the drawing with the plan by the usual limits. */
+  public static ProofReport run(ProofPlan plan, ShopDrawing drawing, ShadingMeaning shading) {
+    return run(plan, drawing, shading, ProofLimits.USUAL);
   }
 
   /** Compares the drawing with the plan. */
-  public static ProofReport run(ProofPlan plan, ShopDrawing drawing, ShadingMeaning shading) {
-    return new ProofCheck(plan, DrawingContours.of(drawing), shading).report();
+  public static ProofReport run(
+      ProofPlan plan, ShopDrawing drawing, ShadingMeaning shading, ProofLimits limits) {
+    return new ProofCheck(plan, drawing, shading, limits).report();
   }
 
   private ProofReport report() {
     if (contours.rings().isEmpty() || plan.openings().isEmpty()) {
       return notFound(0);
     }
-    registrar = new PoseSearch(contours);
-    List<PoseFit> whole =
-        registrar.fits(new PlannedPiece(0, plan.blank(), plan.openings()), p -> true);
+    search = new PoseSearch(contours);
+    PlannedPiece blank = new PlannedPiece("", plan.blank(), plan.openings());
+    List<PoseFit> whole = search.fits(blank, p -> true);
     double best = whole.isEmpty() ? 0 : whole.get(0).overlap();
-    List<Found> apart = best < WHOLE_IS_FINE && plan.panels().size() > 1 ? apart() : List.of();
-    if (mean(apart) > best + APART_IS_BETTER) {
-      notes.add(new ProofNote.PanelsApart(apart.size()));
-      return compared(apart);
+    if (best < WHOLE_IS_FINE && plan.panels().size() > 1) {
+      List<SheetJudgement> apart = apart();
+      if (mean(apart) > best + APART_IS_BETTER && !lieTogether(apart)) {
+        return apart(apart);
+      }
     }
     if (whole.isEmpty() || !whole.get(0).isFound()) {
       return notFound(best);
     }
-    tellPose(whole);
-    return compared(
-        List.of(new Found(new PlannedPiece(0, plan.blank(), plan.openings()), whole.get(0))));
+    SheetJudgement judged = judge(blank, whole);
+    tellPose(whole, judged);
+    return compared(List.of(judged));
   }
 
   private ProofReport notFound(double best) {
     return new ProofReport(
+        limits,
+        panelNames(),
         List.of(new ProofFault.NotFound(best)),
         List.of(),
+        ProofFigures.NONE,
         best,
         Region.empty(),
         plan.openings(),
@@ -81,46 +99,67 @@ public final class ProofCheck {
         List.of());
   }
 
-  /** Each panel by itself, all mirrored or none, all of one size; empty when one is not found. */
-  private List<Found> apart() {
-    List<Found> plain = apart(false);
-    List<Found> mirrored = apart(true);
-    double difference = mean(plain) - mean(mirrored);
-    if (Math.abs(difference) < CANNOT_TELL && !plain.isEmpty()) {
-      notes.add(new ProofNote.MirroringCannotBeTold());
-      return plain;
-    }
-    return difference > 0 ? plain : mirrored;
+  private List<String> panelNames() {
+    return plan.panels().stream().map(Panel::name).toList();
   }
 
-  private List<Found> apart(boolean mirrored) {
+  /**
+   * The pose that judges best. Those that fit as well by their cells are looked at too, unmirrored
+   * ones first, unless the first is right.
+   */
+  private SheetJudgement judge(PlannedPiece sheet, List<PoseFit> fits) {
+    double top = fits.get(0).overlap();
+    List<SheetJudgement> judged = new ArrayList<>();
+    fits.stream()
+        .filter(f -> f.overlap() >= top - WORTH_A_LOOK)
+        .sorted(Comparator.comparing(f -> f.pose().mirrored()))
+        .limit(MOST_LOOKS)
+        .forEach(
+            f -> {
+              if (judged.stream().noneMatch(SheetJudgement::isRight)) {
+                judged.add(new SheetJudgement(limits, sheet, f, contours));
+              }
+            });
+    return judged.stream().min(SheetJudgement.best()).orElseThrow();
+  }
+
+  /** Each panel by itself, no two in the same place; without those that are not found. */
+  private List<SheetJudgement> apart() {
     List<PlannedPiece> sheets = new ArrayList<>();
-    for (Bounds panel : plan.panels()) {
-      Region open = plan.openings().intersect(Region.rectangle(panel));
-      sheets.add(new PlannedPiece(sheets.size() + 1, panel, open));
+    for (Panel panel : plan.panels()) {
+      Region open = plan.openings().intersect(Region.rectangle(panel.box()));
+      if (!open.isEmpty()) {
+        sheets.add(new PlannedPiece(panel.name(), panel.box(), open));
+      }
     }
-    sheets.sort((a, b) -> Double.compare(b.openings.area(), a.openings.area()));
-    List<Found> found = new ArrayList<>();
+    sheets.sort(Comparator.comparingDouble((PlannedPiece s) -> s.openings.area()).reversed());
+    List<SheetJudgement> found = new ArrayList<>();
     for (PlannedPiece sheet : sheets) {
       double scale = found.isEmpty() ? 0 : found.get(0).fit.pose().scale();
-      Optional<PoseFit> fit =
-          registrar
-              .fits(
-                  sheet,
-                  p ->
-                      p.mirrored() == mirrored
-                          && (scale == 0 || Math.abs(p.scale() / scale - 1) < SCALES_AGREE))
+      List<PoseFit> fits =
+          search
+              .fits(sheet, p -> scale == 0 || Math.abs(p.scale() / scale - 1) < SCALES_AGREE)
               .stream()
-              .findFirst();
-      fit.ifPresent(f -> found.add(new Found(sheet, f)));
+              .filter(f -> f.isFound() && found.stream().noneMatch(o -> samePlace(o, sheet, f)))
+              .toList();
+      if (!fits.isEmpty()) {
+        found.add(judge(sheet, fits));
+      }
     }
-    return found.size() == sheets.size() ? found : List.of();
+    return found;
   }
 
-  private static double mean(List<Found> found) {
+  private static boolean samePlace(SheetJudgement there, PlannedPiece sheet, PoseFit fit) {
+    Vec a = there.fit.pose().apply(there.sheet.bounds.middle());
+    Vec b = fit.pose().apply(sheet.bounds.middle());
+    double size = Math.min(sheet.bounds.width(), sheet.bounds.height());
+    return a.distanceTo(b) < SAME_PLACE * size * fit.pose().scale();
+  }
+
+  private static double mean(List<SheetJudgement> found) {
     double sum = 0;
     double weight = 0;
-    for (Found f : found) {
+    for (SheetJudgement f : found) {
       double w = f.sheet.openings.area();
       sum += w * f.fit.overlap();
       weight += w;
@@ -128,13 +167,49 @@ public final class ProofCheck {
     return weight == 0 ? 0 : sum / weight;
   }
 
-  /** Says when another pose fits as well as the best. */
-  private void tellPose(List<PoseFit> fits) {
-    PoseFit best = fits.get(0);
+  /** Whether the panels lie as the plan has them, so that it is one drawing with faults. */
+  private boolean lieTogether(List<SheetJudgement> found) {
+    Affine first = found.get(0).toDrawing();
+    Vec middle = plan.blank().middle();
+    double size = Math.max(plan.blank().width(), plan.blank().height());
+    Vec corner = new Vec(plan.blank().minX(), plan.blank().minY());
+    return found.stream()
+        .map(SheetJudgement::toDrawing)
+        .allMatch(
+            a ->
+                a.apply(middle).distanceTo(first.apply(middle)) < CANNOT_TELL * size
+                    && a.apply(corner).distanceTo(first.apply(corner)) < CANNOT_TELL * size);
+  }
+
+  private ProofReport apart(List<SheetJudgement> found) {
+    notes.add(new ProofNote.PanelsApart(found.size()));
+    for (Panel panel : plan.panels()) {
+      boolean bare = plan.openings().intersect(Region.rectangle(panel.box())).isEmpty();
+      if (!bare && found.stream().noneMatch(f -> f.sheet.panel.equals(panel.name()))) {
+        double size = Math.max(panel.box().width(), panel.box().height());
+        faults.add(new ProofFault.PanelMissing(panel.name(), panel.box().middle(), size));
+      }
+    }
+    List<SheetJudgement> mirrored = found.stream().filter(f -> f.fit.pose().mirrored()).toList();
+    if (mirrored.size() == found.size()) {
+      faults.add(new ProofFault.Mirrored());
+    } else {
+      for (SheetJudgement f : mirrored) {
+        double size = Math.max(f.sheet.bounds.width(), f.sheet.bounds.height());
+        faults.add(new ProofFault.PanelMirrored(f.sheet.panel, f.sheet.bounds.middle(), size));
+      }
+    }
+    tellTurn(found.get(0).fit.pose());
+    return compared(found);
+  }
+
+  /** Says when another pose fits as well as the one taken. */
+  private void tellPose(List<PoseFit> fits, SheetJudgement taken) {
+    PoseFit best = taken.fit;
     boolean mirror = false;
     boolean turn = false;
-    for (PoseFit other : fits.subList(1, fits.size())) {
-      if (best.overlap() - other.overlap() < CANNOT_TELL) {
+    for (PoseFit other : fits) {
+      if (other != best && best.overlap() - other.overlap() < CANNOT_TELL) {
         mirror |= other.pose().mirrored() != best.pose().mirrored();
         turn |= other.pose().mirrored() == best.pose().mirrored();
       }
@@ -145,50 +220,61 @@ public final class ProofCheck {
     if (turn) {
       notes.add(new ProofNote.TurnCannotBeTold());
     }
-  }
-
-  private ProofReport compared(List<Found> found) {
-    tellPlace(found.get(0).fit.pose());
-    List<Region> drawn = new ArrayList<>();
-    List<Region> missing = new ArrayList<>();
-    List<Region> added = new ArrayList<>();
-    List<Affine> poses = new ArrayList<>();
-    for (Found f : found) {
-      PieceComparison c = PieceComparison.of(f.sheet, f.fit, contours.area());
-      drawn.add(c.drawn());
-      missing.add(c.missing());
-      added.add(c.added());
-      poses.add(f.fit.pose().affine());
-      if (!registrar.isEdgeDrawn(f.sheet, f.fit.pose())) {
-        faults.add(new ProofFault.EdgeMissing(f.sheet.panel));
-      }
-    }
-    tellPolarity(found.get(0).fit.showsMask());
-    Region lost = Region.union(missing);
-    Region extra = Region.union(added);
-    lost.parts().forEach(p -> faults.add(new ProofFault.PieceMissing(p.labelPoint(), p.area())));
-    extra.parts().forEach(p -> faults.add(new ProofFault.PieceAdded(p.labelPoint(), p.area())));
-    tellBeside(found);
-    Region all = Region.union(drawn);
-    return new ProofReport(faults, notes, overlap(all), all, lost, extra, poses);
-  }
-
-  private double overlap(Region drawn) {
-    return plan.openings().intersect(drawn).area() / plan.openings().union(drawn).area();
-  }
-
-  private void tellPlace(Pose pose) {
-    boolean unsure = notes.stream().anyMatch(n -> n instanceof ProofNote.MirroringCannotBeTold);
-    if (pose.mirrored() && !unsure) {
+    // as the mirror image it is right and as it is it is wrong, so it is the mirror image
+    if (best.pose().mirrored() && (!mirror || taken.isRight())) {
       faults.add(new ProofFault.Mirrored());
     }
-    if (Math.abs(pose.scale() - 1) > SIZE_OFF) {
-      faults.add(new ProofFault.WrongSize((pose.scale() - 1) * 100));
+    if (!mirror) {
+      tellTurn(best.pose());
     }
-    double turn = Math.min(pose.degrees(), 360 - pose.degrees());
-    if (turn > TURN_OFF && !unsure) {
+  }
+
+  private void tellTurn(Pose pose) {
+    if (Math.min(pose.degrees(), 360 - pose.degrees()) > TURN_NOTED) {
       notes.add(new ProofNote.Turned(pose.degrees()));
     }
+  }
+
+  private ProofReport compared(List<SheetJudgement> found) {
+    tellPolarity(found.get(0).fit.showsMask());
+    ProofFigures figures = ProofFigures.NONE;
+    for (SheetJudgement f : found) {
+      faults.addAll(f.faults);
+      figures = figures.and(f.figures(doubt));
+    }
+    found.stream().flatMap(f -> f.notes().stream()).limit(1).forEach(notes::add);
+    if (doubt > limits.smallest()) {
+      notes.add(new ProofNote.DrawingInDoubt(doubt, limits.smallest()));
+    }
+    tellBeside(found);
+    Region drawn = Region.union(found.stream().map(SheetJudgement::drawn).toList());
+    return new ProofReport(
+        limits,
+        panelNames(),
+        onceEach(faults),
+        notes,
+        figures,
+        plan.openings().intersect(drawn).area() / plan.openings().union(drawn).area(),
+        drawn,
+        Region.union(SheetJudgement.all(found, SheetJudgement::missing)),
+        Region.union(SheetJudgement.all(found, SheetJudgement::added)),
+        found.stream().map(SheetJudgement::toDrawing).toList());
+  }
+
+  /** Of what is wrong with all panels alike, the worst is said. */
+  private static List<ProofFault> onceEach(List<ProofFault> all) {
+    List<ProofFault> once = new ArrayList<>();
+    for (ProofFault f : all) {
+      boolean everywhere = f.place().isEmpty() && !(f instanceof ProofFault.EdgeMissing);
+      Optional<ProofFault> other =
+          once.stream().filter(o -> everywhere && o.kind().equals(f.kind())).findFirst();
+      if (other.isEmpty()) {
+        once.add(f);
+      } else if (other.get().sizeMm() < f.sizeMm()) {
+        once.set(once.indexOf(other.get()), f);
+      }
+    }
+    return once;
   }
 
   private void tellPolarity(boolean showsMask) {
@@ -199,7 +285,7 @@ public final class ProofCheck {
     }
   }
 
-  private void tellBeside(List<Found> found) {
+  private void tellBeside(List<SheetJudgement> found) {
     long beside =
         contours.rings().stream()
             .filter(r -> found.stream().noneMatch(f -> holds(f, r.centroid())))
@@ -209,8 +295,7 @@ public final class ProofCheck {
     }
   }
 
-  private static boolean holds(Found f, Vec drawn) {
-    Vec p = f.fit.pose().affine().inverse().apply(drawn);
-    return f.sheet.bounds.grown(1).contains(p);
+  private static boolean holds(SheetJudgement f, Vec drawn) {
+    return f.sheet.bounds.grown(1).contains(f.toDrawing().inverse().apply(drawn));
   }
 }

@@ -1,24 +1,40 @@
 package slabwright.inlay.proof;
 
+import java.util.Optional;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
-/** Something in the shop's drawing that must be put right before cutting. */
+/** Something in the shop's drawing that must be put right before cutting; one kind each. */
 public sealed interface ProofFault {
-  /** One sentence for the person, lengths in millimetres. */
-  String sentence();
+  /** Its kind as it stands in JSON. */
+  String kind();
 
-  /** One sentence for the person, lengths in the units that the site shows. */
-  default String sentence(UnitSystem units) {
-    return sentence();
+  /** One sentence, with lengths in the units that the site shows. */
+  Message message(UnitSystem units);
+
+  /** Where it is, in the blank's frame, mm; empty when it is everywhere. */
+  default Optional<Vec> place() {
+    return Optional.empty();
+  }
+
+  /** How much, mm: a deviation, or the longer side of a piece; 0 where there is no length. */
+  default double sizeMm() {
+    return 0;
   }
 
   /** The drawing is a mirror image of the plan. */
   record Mirrored() implements ProofFault {
     @Override
-    public String sentence() {
-      return "The drawing is mirrored: lettering would read backwards on the floor.";
+    public String kind() {
+      return "mirrored";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-fault.mirrored");
     }
   }
 
@@ -26,70 +42,331 @@ public sealed interface ProofFault {
    * The drawing has another size than the plan.
    *
    * @param percent of the plan's size, plus when the drawing is too large
+   * @param sizeMm how far it moves the outermost point of an opening
    */
-  record WrongSize(double percent) implements ProofFault {
+  record WrongSize(double percent, double sizeMm) implements ProofFault {
     @Override
-    public String sentence() {
-      return "The drawing is %.1f %% too %s."
-          .formatted(Math.abs(percent), percent > 0 ? "large" : "small");
+    public String kind() {
+      return "size-off";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      String by = ProofFigures.percent(percent);
+      String far = LengthFormat.fine(sizeMm, units);
+      return percent > 0
+          ? Message.of("inlay.proof-fault.too-large", by, far)
+          : Message.of("inlay.proof-fault.too-small", by, far);
     }
   }
 
-  /** What should be pulled out stays, and the other way round. */
+  /**
+   * The drawing is stretched in one direction.
+   *
+   * @param percent more than across it; positive
+   * @param degrees of that direction, clockwise from the blank's top side, 0 to 180
+   * @param sizeMm how far it moves the outermost point of an opening
+   */
+  record Stretched(double percent, double degrees, double sizeMm) implements ProofFault {
+    private static final double UPRIGHT = 8;
+
+    @Override
+    public String kind() {
+      return "stretched";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      String by = ProofFigures.percent(percent);
+      String far = LengthFormat.fine(sizeMm, units);
+      if (degrees < UPRIGHT || degrees > 180 - UPRIGHT) {
+        return Message.of("inlay.proof-fault.stretched-wide", by, far);
+      }
+      return Math.abs(degrees - 90) < UPRIGHT
+          ? Message.of("inlay.proof-fault.stretched-high", by, far)
+          : Message.of("inlay.proof-fault.stretched-aslant", by, far);
+    }
+  }
+
+  /**
+   * The openings are turned inside their blank.
+   *
+   * @param degrees clockwise as read when positive
+   * @param sizeMm how far it moves the outermost point of an opening
+   */
+  record TurnedInBlank(double degrees, double sizeMm) implements ProofFault {
+    @Override
+    public String kind() {
+      return "turned-in-blank";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      String by = QuantityFormat.number(Math.abs(degrees), 2);
+      String far = LengthFormat.fine(sizeMm, units);
+      return degrees > 0
+          ? Message.of("inlay.proof-fault.turned-clockwise", by, far)
+          : Message.of("inlay.proof-fault.turned-counter-clockwise", by, far);
+    }
+  }
+
+  /** The openings are shifted inside their blank, by mm to the right and down as read. */
+  record ShiftedInBlank(double right, double down) implements ProofFault {
+    @Override
+    public String kind() {
+      return "shifted-in-blank";
+    }
+
+    @Override
+    public double sizeMm() {
+      return Math.hypot(right, down);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      String across = LengthFormat.fine(Math.abs(right), units);
+      String along = LengthFormat.fine(Math.abs(down), units);
+      if (right >= 0) {
+        return down >= 0
+            ? Message.of("inlay.proof-fault.shifted-right-down", across, along)
+            : Message.of("inlay.proof-fault.shifted-right-up", across, along);
+      }
+      return down >= 0
+          ? Message.of("inlay.proof-fault.shifted-left-down", across, along)
+          : Message.of("inlay.proof-fault.shifted-left-up", across, along);
+    }
+  }
+
+  /** What is pulled out and what stays are exchanged. */
   record Exchanged() implements ProofFault {
     @Override
-    public String sentence() {
-      return "What is pulled out and what stays are exchanged.";
+    public String kind() {
+      return "polarity-exchanged";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-fault.exchanged");
     }
   }
 
   /**
    * The outer edge of the blank or of a panel is not drawn.
    *
-   * @param panel from 1, or 0 for the whole blank
+   * @param panel its name; empty for the whole blank
    */
-  record EdgeMissing(int panel) implements ProofFault {
+  record EdgeMissing(String panel) implements ProofFault {
     @Override
-    public String sentence() {
-      return panel == 0
-          ? "The blank's outer edge is not drawn."
-          : "The outer edge of panel " + panel + " is not drawn.";
+    public String kind() {
+      return "blank-edge-missing";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return panel.isEmpty()
+          ? Message.of("inlay.proof-fault.edge-missing")
+          : Message.of("inlay.proof-fault.panel-edge-missing", panel);
+    }
+  }
+
+  /**
+   * The outer edge of the blank or of a panel lies elsewhere.
+   *
+   * @param panel its name; empty for the whole blank
+   * @param at where it is worst
+   */
+  record BlankEdgeOff(String panel, Vec at, double sizeMm) implements ProofFault {
+    @Override
+    public String kind() {
+      return "blank-edge-off";
+    }
+
+    @Override
+    public Optional<Vec> place() {
+      return Optional.of(at);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      String far = LengthFormat.fine(sizeMm, units);
+      String x = LengthFormat.show(at.x(), units);
+      String y = LengthFormat.show(at.y(), units);
+      return panel.isEmpty()
+          ? Message.of("inlay.proof-fault.blank-edge-off", far, x, y)
+          : Message.of("inlay.proof-fault.panel-edge-off", far, x, y, panel);
+    }
+  }
+
+  /** A panel of the plan is not in the drawing. */
+  record PanelMissing(String panel, Vec at, double sizeMm) implements ProofFault {
+    @Override
+    public String kind() {
+      return "panel-missing";
+    }
+
+    @Override
+    public Optional<Vec> place() {
+      return Optional.of(at);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-fault.panel-missing", panel);
+    }
+  }
+
+  /** One panel is a mirror image and others are not. */
+  record PanelMirrored(String panel, Vec at, double sizeMm) implements ProofFault {
+    @Override
+    public String kind() {
+      return "panel-mirrored";
+    }
+
+    @Override
+    public Optional<Vec> place() {
+      return Optional.of(at);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-fault.panel-mirrored", panel);
     }
   }
 
   /**
    * An opening of the plan, or a part of one, that is not in the drawing.
    *
-   * @param place in the blank's frame, mm
+   * @param at in the blank's frame, mm
    * @param area mm²
+   * @param sizeMm the longer side of its box
    */
-  record PieceMissing(Vec place, double area) implements ProofFault {
+  record PieceMissing(Vec at, double area, double sizeMm) implements ProofFault {
     @Override
-    public String sentence() {
-      return sentence(UnitSystem.METRIC);
+    public String kind() {
+      return "piece-missing";
     }
 
     @Override
-    public String sentence(UnitSystem units) {
-      return "An opening of %s is missing, %s.".formatted(size(area, units), at(place, units));
+    public Optional<Vec> place() {
+      return Optional.of(at);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of(
+          "inlay.proof-fault.piece-missing",
+          QuantityFormat.smallArea(area, units),
+          LengthFormat.show(at.x(), units),
+          LengthFormat.show(at.y(), units));
     }
   }
 
   /**
    * An opening in the drawing that is not in the plan.
    *
-   * @param place in the blank's frame, mm
+   * @param at in the blank's frame, mm
    * @param area mm²
+   * @param sizeMm the longer side of its box
    */
-  record PieceAdded(Vec place, double area) implements ProofFault {
+  record PieceAdded(Vec at, double area, double sizeMm) implements ProofFault {
     @Override
-    public String sentence() {
-      return sentence(UnitSystem.METRIC);
+    public String kind() {
+      return "piece-added";
     }
 
     @Override
-    public String sentence(UnitSystem units) {
-      return "An opening of %s is added, %s.".formatted(size(area, units), at(place, units));
+    public Optional<Vec> place() {
+      return Optional.of(at);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of(
+          "inlay.proof-fault.piece-added",
+          QuantityFormat.smallArea(area, units),
+          LengthFormat.show(at.x(), units),
+          LengthFormat.show(at.y(), units));
+    }
+  }
+
+  /**
+   * Letters, or other small openings in a row, have another shape.
+   *
+   * @param count how many openings
+   * @param at the middle of the row
+   * @param sizeMm its length
+   */
+  record OtherTypeface(int count, Vec at, double sizeMm) implements ProofFault {
+    @Override
+    public String kind() {
+      return "other-typeface";
+    }
+
+    @Override
+    public Optional<Vec> place() {
+      return Optional.of(at);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of(
+          "inlay.proof-fault.other-typeface",
+          count,
+          LengthFormat.show(at.x(), units),
+          LengthFormat.show(at.y(), units));
+    }
+  }
+
+  /**
+   * Edges of openings stray.
+   *
+   * @param at where it is worst
+   * @param places how many stretches of edge lie beyond the limit
+   * @param slivers mm² of all slivers together
+   */
+  record EdgeOff(Vec at, double sizeMm, int places, double slivers) implements ProofFault {
+    @Override
+    public String kind() {
+      return "edge-off";
+    }
+
+    @Override
+    public Optional<Vec> place() {
+      return Optional.of(at);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of(
+          "inlay.proof-fault.edge-off",
+          LengthFormat.fine(sizeMm, units),
+          LengthFormat.show(at.x(), units),
+          LengthFormat.show(at.y(), units),
+          places,
+          QuantityFormat.smallArea(slivers, units));
+    }
+  }
+
+  /**
+   * All openings are fatter all round, or thinner when {@code fat} is negative; mm on each side.
+   */
+  record FatterAllRound(double fat) implements ProofFault {
+    @Override
+    public String kind() {
+      return fat > 0 ? "fatter-all-round" : "thinner-all-round";
+    }
+
+    @Override
+    public double sizeMm() {
+      return Math.abs(fat);
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      String by = LengthFormat.fine(Math.abs(fat), units);
+      return fat > 0
+          ? Message.of("inlay.proof-fault.fatter", by)
+          : Message.of("inlay.proof-fault.thinner", by);
     }
   }
 
@@ -100,25 +377,13 @@ public sealed interface ProofFault {
    */
   record NotFound(double overlap) implements ProofFault {
     @Override
-    public String sentence() {
-      return "The graphic is not found in the drawing (best overlap %.0f %%); ask the shop for the"
-              .formatted(overlap * 100)
-          + " outlines of this stencil.";
+    public String kind() {
+      return "not-found";
     }
-  }
 
-  private static String size(double area, UnitSystem units) {
-    return units == UnitSystem.METRIC
-        ? "%.0f cm²".formatted(area / 100)
-        : "%.1f sq in".formatted(area / (25.4 * 25.4));
-  }
-
-  private static String at(Vec p, UnitSystem units) {
-    return "%s from the left and %s from the top of the blank"
-        .formatted(length(p.x(), units), length(p.y(), units));
-  }
-
-  private static String length(double mm, UnitSystem units) {
-    return units == UnitSystem.METRIC ? "%.0f mm".formatted(mm) : LengthFormat.show(mm, units);
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-fault.not-found", QuantityFormat.number(overlap * 100, 0));
+    }
   }
 }

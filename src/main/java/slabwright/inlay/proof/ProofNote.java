@@ -1,9 +1,22 @@
 package slabwright.inlay.proof;
 
+import slabwright.units.LengthFormat;
+import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+
 /** Something about the shop's drawing that is no fault, or that can't be told. */
 public sealed interface ProofNote {
-  /** One sentence for the person. */
-  String sentence();
+  /** Its kind as it stands in JSON. */
+  String kind();
+
+  /** One sentence, with lengths in the units that the site shows. */
+  Message message(UnitSystem units);
+
+  /** Whether it leaves open if the drawing is right. */
+  default boolean isDoubt() {
+    return false;
+  }
 
   /**
    * The drawing is turned; it cuts the same.
@@ -12,50 +25,120 @@ public sealed interface ProofNote {
    */
   record Turned(double degrees) implements ProofNote {
     @Override
-    public String sentence() {
-      return "The drawing is turned by %.1f° clockwise; this cuts the same.".formatted(degrees);
+    public String kind() {
+      return "turned";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.turned", QuantityFormat.number(degrees, 1));
     }
   }
 
   /** Nothing says what is pulled out. */
   record PolarityCannotBeTold(boolean shaded) implements ProofNote {
     @Override
-    public String sentence() {
+    public String kind() {
+      return "polarity-cannot-be-told";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
       return shaded
-          ? "Polarity cannot be told: ask the shop whether shading is pulled out or stays."
-          : "Polarity cannot be told: the drawing has lines only; ask for a shaded one.";
+          ? Message.of("inlay.proof-note.shading-unknown")
+          : Message.of("inlay.proof-note.lines-only");
+    }
+
+    @Override
+    public boolean isDoubt() {
+      return true;
+    }
+  }
+
+  /** The drawing says where its edges are less well than a limit asks; mm. */
+  record DrawingInDoubt(double doubt, double limit) implements ProofNote {
+    @Override
+    public String kind() {
+      return "drawing-in-doubt";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of(
+          "inlay.proof-note.in-doubt", LengthFormat.plain(doubt), LengthFormat.plain(limit));
+    }
+
+    @Override
+    public boolean isDoubt() {
+      return true;
     }
   }
 
   /** The graphic is its own mirror image. */
   record MirroringCannotBeTold() implements ProofNote {
     @Override
-    public String sentence() {
-      return "Mirroring cannot be told: the graphic is (nearly) its own mirror image.";
+    public String kind() {
+      return "mirroring-cannot-be-told";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.mirroring");
     }
   }
 
   /** The graphic looks the same turned by some angle. */
   record TurnCannotBeTold() implements ProofNote {
     @Override
-    public String sentence() {
-      return "The turn cannot be told: the graphic looks (nearly) the same turned.";
+    public String kind() {
+      return "turn-cannot-be-told";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.turn");
     }
   }
 
   /** Panels lie apart in the drawing. */
   record PanelsApart(int count) implements ProofNote {
     @Override
-    public String sentence() {
-      return "The %d panels lie apart in the drawing; each was checked by itself.".formatted(count);
+    public String kind() {
+      return "panels-apart";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.panels-apart", count);
     }
   }
 
   /** Things beside the stencil were taken for the shop's labels. */
   record BesideIgnored(int count) implements ProofNote {
     @Override
-    public String sentence() {
-      return "%d outlines beside the stencil were taken for labels.".formatted(count);
+    public String kind() {
+      return "beside-ignored";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.beside", count);
+    }
+  }
+
+  /** All openings are a little fatter, or thinner when negative, within the limit; mm. */
+  record Fat(double fat) implements ProofNote {
+    @Override
+    public String kind() {
+      return fat > 0 ? "a-little-fatter" : "a-little-thinner";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      String by = LengthFormat.fine(Math.abs(fat), units);
+      return fat > 0
+          ? Message.of("inlay.proof-note.fatter", by)
+          : Message.of("inlay.proof-note.thinner", by);
     }
   }
 }

@@ -3,6 +3,7 @@ package slabwright.inlay.proof;
 import java.util.List;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 
@@ -15,7 +16,7 @@ import slabwright.shape.Region;
  * @param blank the vinyl's outer rectangle
  * @param panels the pieces the blank is cut in, overlaps included; may be empty or the blank alone
  */
-public record ProofPlan(Region openings, Bounds blank, List<Bounds> panels) {
+public record ProofPlan(Region openings, Bounds blank, List<Panel> panels) {
   public ProofPlan {
     panels = List.copyOf(panels);
   }
@@ -26,8 +27,7 @@ public record ProofPlan(Region openings, Bounds blank, List<Bounds> panels) {
    * @param stencil from 1, in laying order
    */
   public static ProofPlan of(InlayPlan plan, int stencil) {
-    List<Bounds> panels =
-        plan.panels().stream().flatMap(p -> p.panels().stream()).map(Panel::box).toList();
+    List<Panel> panels = plan.panels().map(PanelPlan::panels).orElse(List.of());
     return new ProofPlan(
         plan.stencils().stencils().get(stencil - 1).openings(), plan.stencils().blank(), panels);
   }

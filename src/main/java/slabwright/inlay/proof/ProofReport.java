@@ -7,6 +7,9 @@ import slabwright.shape.Region;
 /**
  * All that was found, and the picture of it. Regions are in the blank's frame.
  *
+ * @param limits what it was judged by
+ * @param panels names of the panels that the stencil is cut in
+ * @param figures how much the drawing differs, faults or not
  * @param overlap intersection over union of the drawing's openings and the plan's, once laid on
  *     each other; 1 is alike
  * @param drawn the drawing's openings, laid on the plan
@@ -15,20 +18,30 @@ import slabwright.shape.Region;
  * @param poses from the blank to the drawing: one, or one for each panel
  */
 public record ProofReport(
+    ProofLimits limits,
+    List<String> panels,
     List<ProofFault> faults,
     List<ProofNote> notes,
+    ProofFigures figures,
     double overlap,
     Region drawn,
     Region missing,
     Region added,
     List<Affine> poses) {
   public ProofReport {
+    panels = List.copyOf(panels);
     faults = List.copyOf(faults);
     notes = List.copyOf(notes);
     poses = List.copyOf(poses);
   }
 
-  public boolean isRight() {
-    return faults.isEmpty();
+  /** What is said first. What is open is never a yes. */
+  public ProofVerdict verdict() {
+    if (!faults.isEmpty()) {
+      return ProofVerdict.DO_NOT_CUT;
+    }
+    return notes.stream().anyMatch(ProofNote::isDoubt)
+        ? ProofVerdict.CANNOT_TELL
+        : ProofVerdict.CUT;
   }
 }

@@ -14,8 +14,13 @@ import slabwright.shape.Ring;
 /**
  * The shop's drawing as closed outlines in paint order, at the drawing's true size in mm, x right,
  * y down.
+ *
+ * @param doubt mm that an edge may lie elsewhere than the outlines say
  */
-public record ShopDrawing(List<Piece> pieces) {
+public record ShopDrawing(List<Piece> pieces, double doubt) {
+  /** Curves are flattened within 0.02 mm, and both sides are rounded to the grid of 0.001 mm. */
+  private static final double OUTLINES_MM = 0.022;
+
   /** One outline; a bare line has no fill. The fill is {@code #rrggbb}. */
   public record Piece(List<Ring> rings, FillRule rule, Optional<String> fill) {
     public Piece {
@@ -25,6 +30,11 @@ public record ShopDrawing(List<Piece> pieces) {
 
   public ShopDrawing {
     pieces = List.copyOf(pieces);
+  }
+
+  /** A drawing made of outlines. */
+  public ShopDrawing(List<Piece> pieces) {
+    this(pieces, OUTLINES_MM);
   }
 
   /** Closed outlines, and single lines that are joined where they meet end to end. */

@@ -4,10 +4,14 @@
  * apart and shop labels beside them; then everything that differs is said with its place.
  *
  * <p>{@link ReturnedFile} (entry: reads a file) and {@link ProofCheck} (entry) give a {@link
- * ProofReport} of {@link ProofFault} and {@link ProofNote}. The plan's side: {@link ProofPlan},
- * {@link PlannedPiece} with {@link Bitmap} and {@link ContourSamples}. The shop's: {@link
- * ShopDrawing}, {@link RingJoiner}, {@link DrawingContours}, {@link RingMoments}. Finding: {@link
- * PoseSearch}, {@link PoseCandidates}, {@link PoseRefinement}, {@link Pose}, {@link PoseFit}.
- * Judging: {@link PieceComparison}, {@link ShadingMeaning}.
+ * ProofReport}: a {@link ProofVerdict} by {@link ProofLimits}, with {@link ProofFault}, {@link
+ * ProofNote} and {@link ProofFigures}. The plan's side: {@link ProofPlan}, {@link PlannedPiece}
+ * with {@link Bitmap}, {@link ContourSamples} and {@link EdgeSample}. The shop's: {@link
+ * ShopDrawing}, {@link RingJoiner}, {@link DrawingContours}, {@link ContourSegments}, {@link
+ * RingMoments}. Finding: {@link PoseSearch}, {@link PoseCandidates}, {@link PoseRefinement}, {@link
+ * Pose}, {@link PoseFit}. Judging, sheet by sheet: {@link SheetJudgement} lays the openings with
+ * {@link OpeningsFit} and {@link DrawnStrain}, the sheet's edge with {@link BlankEdgeCheck} and
+ * {@link BlankFit}, and compares with {@link OpeningsDifference}; {@link ShadingMeaning} is what
+ * the person says.
  */
 package slabwright.inlay.proof;

@@ -67,7 +67,9 @@ public record JobFiles(
         .filter(d -> result.work().dated())
         .ifPresent(
             d ->
-                folder.add("days.ics", ICalendarWriter.of(d, result.site().name(), Instant.now())));
+                folder.add(
+                    "days.ics",
+                    ICalendarWriter.of(d, result.site().name(), Instant.now(), words::say)));
   }
 
   private List<String> cutFiles(OutFolder folder) throws IOException {

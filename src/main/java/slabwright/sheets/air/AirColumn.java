@@ -17,6 +17,7 @@ import slabwright.units.UnitSystem;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ClearingTime;
+import slabwright.work.air.FreshAirNeed;
 import slabwright.work.air.LimitComparison;
 import slabwright.work.air.StepAirFigures;
 
@@ -32,6 +33,7 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
     blocks.add(new Gap(3));
     blocks.add(new Heading(context.say("sheets.air-column.what-the-air-gets-to")));
     blocks.add(figures());
+    blocks.add(new Paragraph(context.say("sheets.air-column.careful")));
     if (!assumption.isEmpty()) {
       blocks.add(new Paragraph(assumption));
     }
@@ -61,15 +63,16 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
         row(
             context.say("sheets.air-column.fresh-air"),
             f -> f.airflow() > 0 ? flow(f.airflow()) : context.say("sheets.air-column.none")));
-    rows.add(row(context.say("sheets.air-column.peak-mean"), f -> ofLel(f.peakLel())));
     rows.add(row(context.say("sheets.air-column.peak-low"), f -> ofLel(f.layerPeakLel())));
-    rows.add(row(context.say("sheets.air-column.reached-during"), AirFigures::peakStep));
+    rows.add(row(context.say("sheets.air-column.peak-mean"), f -> ofLel(f.peakLel())));
+    rows.add(row(context.say("sheets.air-column.reached-during"), f -> context.say(f.peakStep())));
     rows.add(
         row(
             context.say("sheets.air-column.limits-together"),
-            f -> QuantityFormat.number(f.together(), 2) + " ×"));
-    rows.add(row(context.say("sheets.air-column.clears-to-health"), f -> clearing(f.toHealth())));
-    rows.add(row(context.say("sheets.air-column.clears-to-fire"), f -> clearing(f.toFire())));
+            f -> QuantityFormat.number(f.layerTogether(), 2) + " ×"));
+    rows.add(
+        row(context.say("sheets.air-column.clears-to-health"), f -> clearing(f.layerToHealth())));
+    rows.add(row(context.say("sheets.air-column.clears-to-fire"), f -> clearing(f.layerToFire())));
     List<TableColumn> columns = new ArrayList<>();
     columns.add(TableColumn.words(""));
     columns.add(TableColumn.number(context.say("sheets.air-column.no-fresh-air")));
@@ -139,12 +142,12 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
     List<List<TableCell>> rows = new ArrayList<>();
     for (LimitComparison r : figures.limits()) {
       boolean passed = r.isPassed();
-      String times = (passed ? "✕ " : "✓ ") + QuantityFormat.number(r.ratio(), 2) + " ×";
+      String times = (passed ? "✕ " : "✓ ") + QuantityFormat.number(r.layerRatio(), 2) + " ×";
       rows.add(
           List.of(
               TableCell.of(limit(r)),
               TableCell.of(ShareFormat.ppm(r.limit().share())),
-              TableCell.of(ShareFormat.ppm(r.reached())),
+              TableCell.of(ShareFormat.ppm(r.layerReached())),
               passed ? TableCell.bold(times) : TableCell.of(times)));
     }
     return TableBlock.of(
@@ -167,27 +170,26 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
   }
 
   private TableBlock need() {
-    List<List<TableCell>> rows = new ArrayList<>();
-    rows.add(
-        List.of(
-            TableCell.of(context.say("sheets.air-column.fire")),
-            TableCell.of(flow(air.need().fire()))));
-    rows.add(
-        List.of(
-            TableCell.of(context.say("sheets.air-column.health")),
-            TableCell.of(flow(air.need().health()))));
-    rows.add(
-        List.of(
-            TableCell.of(context.say("sheets.air-column.by-floor")),
-            TableCell.of(flow(air.need().byFloor()))));
-    rows.add(
-        List.of(
-            TableCell.of(context.say("sheets.air-column.on-the-plan")), TableCell.of(stated())));
+    FreshAirNeed need = air.need();
+    String floor = flow(need.byFloor());
     return TableBlock.of(
         List.of(
             TableColumn.words(context.say("sheets.air-column.for")),
-            TableColumn.number(context.say("sheets.air-column.airflow"))),
-        rows);
+            TableColumn.number(context.say("sheets.air-column.low")),
+            TableColumn.number(context.say("sheets.air-column.mixed"))),
+        List.of(
+            need(context.say("sheets.air-column.fire"), flow(need.layerFire()), flow(need.fire())),
+            need(
+                context.say("sheets.air-column.health"),
+                flow(need.layerHealth()),
+                flow(need.health())),
+            need(context.say("sheets.air-column.by-floor"), floor, floor),
+            need(context.say("sheets.air-column.on-the-plan"), stated(), stated())));
+  }
+
+  /** The careful reading in bold: it rules. */
+  private static List<TableCell> need(String what, String low, String mixed) {
+    return List.of(TableCell.of(what), TableCell.bold(low), TableCell.of(mixed));
   }
 
   private String stated() {

@@ -3,6 +3,7 @@ package slabwright.sheets.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.sheets.days.OutlookBlocks;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
@@ -40,9 +41,10 @@ public final class CautionSheet {
             work.name(),
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Paragraph(WorkPlan.NOTICE));
-    blocks.add(new Paragraph(plan.book().origin()));
+    List<Block> blocks =
+        new ArrayList<>(new OutlookBlocks(plan, Optional.of(work.id()), context).blocks());
+    blocks.add(new Paragraph(context.say(WorkPlan.NOTICE)));
+    blocks.add(new Paragraph(context.say(plan.book().origin())));
     blocks.add(new Gap(2));
     Optional<AirPlan> air = work.air().maybe();
     if (air.isPresent()) {
@@ -51,7 +53,8 @@ public final class CautionSheet {
       blocks.add(new Heading(context.say("sheets.caution-sheet.air")));
       blocks.add(
           new CautionBlock(
-              context.say("sheets.caution-sheet.not-computed"), work.air().text(a -> "")));
+              context.say("sheets.caution-sheet.not-computed"),
+              context.say(work.air().text(a -> ""))));
     }
     rules(blocks);
     return ColumnPages.of(context, draft, blocks);
@@ -61,7 +64,11 @@ public final class CautionSheet {
     air.screening()
         .ifPresent(
             s ->
-                new AirColumn(s, air.assumption(), JobClock.of(plan, context.words()), context)
+                new AirColumn(
+                        s,
+                        context.say(air.assumption()),
+                        JobClock.of(plan, context.words()),
+                        context)
                     .addTo(blocks));
     if (air.fire().applies()) {
       blocks.add(
@@ -92,7 +99,7 @@ public final class CautionSheet {
     }
     blocks.add(new Heading(context.say("sheets.caution-sheet.rules")));
     for (RuleNote n : work.notes()) {
-      blocks.add(new RuleBlock(n));
+      blocks.add(new RuleBlock(n, context.words()));
     }
     blocks.add(new Gap(3));
   }

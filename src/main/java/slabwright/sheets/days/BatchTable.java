@@ -12,6 +12,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.BatchLanes;
@@ -27,7 +28,8 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
     Figure<Optional<Batches>> batches = coat.batches();
     if (!batches.isKnown()) {
       blocks.add(
-          new CautionBlock(context.say("sheets.batch-table.batches"), batches.text(b -> "")));
+          new CautionBlock(
+              context.say("sheets.batch-table.batches"), context.say(batches.text(b -> ""))));
     }
     coat.mixed()
         .ifPresent(
@@ -68,8 +70,8 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
   }
 
   private String words(Batches b) {
-    String open = coat.at(coat.product().mixing().workingTime()).text(context.times()::duration);
-    String mixing = coat.product().mixing().mixingTime().text(context.times()::duration);
+    Message open = coat.at(coat.product().mixing().workingTime()).text(context.times()::duration);
+    Message mixing = coat.product().mixing().mixingTime().text(context.times()::duration);
     return context.say("sheets.batch-table.working-time", open, mixing, b.kits(), volume(b.kit()));
   }
 

@@ -1,6 +1,7 @@
 package slabwright.sheets.days;
 
 import slabwright.sheets.page.SheetContext;
+import slabwright.units.Message;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.LanePlan;
 
@@ -42,7 +43,7 @@ record CoatWords(CoatPlan coat, SheetContext context) {
       return context.say(
           "sheets.coat-words.wet-edge-not-known", oldest, coat.wetEdge().text(t -> ""));
     }
-    String open = coat.wetEdge().text(context.times()::duration);
+    Message open = coat.wetEdge().text(context.times()::duration);
     return coat.keepsWetEdge().maybe().orElse(false)
         ? context.say("sheets.coat-words.wet-edge-kept", oldest, open)
         : context.say("sheets.coat-words.wet-edge-lost", oldest, open);

@@ -157,7 +157,7 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
     List<Ink> inks = new ArrayList<>(nights(height, width));
     TextStyle style = row.critical() ? type.strong() : type.body();
     double room = width * NAMES - 3;
-    String name = (row.critical() ? "● " : "") + row.name();
+    String name = (row.critical() ? "● " : "") + context.say(row.name());
     inks.add(
         Text.start(new Vec(0, 4.2 * k), TextMeasure.fittedBeforeComma(name, style, room), style));
     for (DayBars.Kind kind : DayBars.Kind.values()) {

@@ -12,9 +12,11 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
+import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.PersonRota;
 
 /** Sheet 6: what happens on which day, as bars and as a list. */
 public final class DayPlanSheet {
@@ -39,25 +41,49 @@ public final class DayPlanSheet {
             List.of());
     Optional<DayPlan> days = plan.days().maybe();
     if (days.isEmpty()) {
-      String why = plan.days().text(d -> "");
-      return ColumnPages.of(
-          context,
-          draft,
-          List.of(
-              new Heading(context.say("sheets.day-plan-sheet.no-day-plan")),
-              new Paragraph(why),
-              notice()));
+      return plan.outlook().canStart() ? none(draft) : pages(draft, List.of());
     }
-    return pages(draft, days.get());
+    return pages(draft, bars(days.get()));
   }
 
-  private List<PageDraft> pages(PageDraft draft, DayPlan days) {
+  private List<PageDraft> none(PageDraft draft) {
+    String why = context.say(plan.days().text(d -> ""));
+    return ColumnPages.of(
+        context,
+        draft,
+        List.of(
+            new Heading(context.say("sheets.day-plan-sheet.no-day-plan")),
+            new Paragraph(why),
+            notice()));
+  }
+
+  private List<Block> bars(DayPlan days) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new DayChart(DayBars.of(days), plan.dated(), context));
-    blocks.add(new Paragraph(together() + " " + WorkPlan.NOTICE + " " + plan.book().origin()));
+    blocks.add(
+        new Paragraph(
+            context.say(together())
+                + " "
+                + context.say(WorkPlan.NOTICE)
+                + " "
+                + context.say(plan.book().origin())));
+    PersonRota rota = PersonRota.of(days, plan.outlook().protectedPersons());
     plan.table()
         .maybe()
-        .ifPresent(t -> blocks.addAll(new StepList(t, plan.dated(), context).blocks()));
+        .ifPresent(t -> blocks.addAll(new StepList(t, plan.dated(), rota, context).blocks()));
+    return blocks;
+  }
+
+  /** What stands against the job first; without dates the order of the steps. */
+  private List<PageDraft> pages(PageDraft draft, List<Block> bars) {
+    OutlookBlocks outlook = new OutlookBlocks(plan, Optional.empty(), context);
+    List<Block> blocks = new ArrayList<>(outlook.blocks());
+    if (bars.isEmpty()) {
+      blocks.add(
+          new Paragraph(context.say(WorkPlan.NOTICE) + " " + context.say(plan.book().origin())));
+      blocks.addAll(outlook.order());
+    }
+    blocks.addAll(bars);
     List<PageDraft> drafts = new ArrayList<>();
     for (List<Ink> inks : ColumnLayout.whole(context.page(), 1, blocks)) {
       drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks, context.words()));
@@ -65,7 +91,7 @@ public final class DayPlanSheet {
     return drafts;
   }
 
-  private String together() {
+  private Message together() {
     return plan.table()
         .text(
             t ->
@@ -77,6 +103,7 @@ public final class DayPlanSheet {
   }
 
   private Block notice() {
-    return new CautionBlock(context.say("sheets.day-plan-sheet.estimate"), WorkPlan.NOTICE);
+    return new CautionBlock(
+        context.say("sheets.day-plan-sheet.estimate"), context.say(WorkPlan.NOTICE));
   }
 }

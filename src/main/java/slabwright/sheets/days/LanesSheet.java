@@ -125,7 +125,7 @@ public final class LanesSheet {
     blocks.add(pace());
     blocks.add(new Heading(context.say("sheets.lanes-sheet.key")));
     blocks.add(key());
-    blocks.add(new Paragraph(WorkPlan.NOTICE));
+    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
     blocks.add(new Paragraph(origin));
     return blocks;
   }

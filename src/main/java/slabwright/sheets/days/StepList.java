@@ -13,14 +13,16 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.work.days.DayTable;
 import slabwright.work.days.KeepOutPeriod;
+import slabwright.work.days.PersonRota;
 
 /**
  * The steps of the day plan to tick off: when, who, when the next may follow, and what a late start
  * does.
  *
  * @param dated whether the days are real dates
+ * @param rota who does which step
  */
-record StepList(DayTable table, boolean dated, SheetContext context) {
+record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext context) {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     if (!table.others().isEmpty()) {
@@ -40,7 +42,7 @@ record StepList(DayTable table, boolean dated, SheetContext context) {
       rows.add(
           List.of(
               TableCell.of(o.area()),
-              TableCell.of(o.reason()),
+              TableCell.of(context.say(o.reason())),
               TableCell.of(context.times().moment(o.span().start(), dated)),
               TableCell.of(context.times().moment(o.span().end(), dated))));
     }
@@ -86,7 +88,7 @@ record StepList(DayTable table, boolean dated, SheetContext context) {
                 TableCell.of(context.times().moment(l.starts(), dated)),
                 TableCell.of(context.times().moment(l.ends(), dated)),
                 TableCell.of(context.times().duration(l.works())),
-                TableCell.of(Integer.toString(l.people())),
+                TableCell.of(String.join(" ", rota.letters(l.id()))),
                 TableCell.of(l.nextFrom().map(t -> context.times().moment(t, dated)).orElse("")),
                 TableCell.of(l.nextUntil().map(t -> context.times().moment(t, dated)).orElse(""))));
     for (int i = 0; i < DayTable.DELAYS.size(); i++) {
@@ -95,12 +97,13 @@ record StepList(DayTable table, boolean dated, SheetContext context) {
     return cells;
   }
 
-  private static String name(DayTable.Line l) {
-    return l.area().isEmpty() ? l.name() : l.name() + " · " + l.area();
+  private String name(DayTable.Line l) {
+    String name = context.say(l.name());
+    return l.area().isEmpty() ? name : name + " · " + l.area();
   }
 
   private String late(DayTable.Late late) {
-    String end = late.later().map(this::later).orElse("✕ " + late.why());
+    String end = late.later().map(this::later).orElse("✕ " + context.say(late.why()));
     int coats = late.abrade().size();
     return coats == 0 ? end : context.say("sheets.step-list.late-abrade", end, coats);
   }

@@ -49,8 +49,8 @@ public final class WorkJson {
     root.put("site", plan.site().name());
     root.put("release", plan.site().releaseNumber());
     root.put("frame", TallyJson.siteFrame(words));
-    root.put("notice", WorkPlan.NOTICE);
-    root.put("shopBook", plan.book().origin());
+    root.put("notice", words.say(WorkPlan.NOTICE));
+    root.put("shopBook", words.say(plan.book().origin()));
     root.setAll(new RecordJson(both(INPUTS_AND_HELPERS, STEP_TYPES), words).fields(plan));
     new OutlookJson(plan, words).addTo(root);
     RecordJson papers = new RecordJson(both(Set.of(AreaWorkPlan.class), STEP_TYPES), words);

@@ -1,6 +1,7 @@
 package slabwright.sheets.page;
 
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -9,6 +10,10 @@ import slabwright.words.Words;
 public record SheetContext(PageFrame page, UnitSystem units, Words words) {
   public TypeSizes type() {
     return page.type();
+  }
+
+  public String say(Message message) {
+    return words.say(message);
   }
 
   /** A sentence or label, as {@link Words#say}. */
@@ -39,14 +44,18 @@ public record SheetContext(PageFrame page, UnitSystem units, Words words) {
   }
 
   public String areaUnit() {
-    return units == UnitSystem.METRIC ? "m²" : "sq ft";
+    return unit(QuantityFormat.area(0, units));
   }
 
   String runUnit() {
-    return units == UnitSystem.METRIC ? "m" : "ft";
+    return unit(QuantityFormat.run(0, units));
   }
 
   private static String bare(String withUnit) {
     return withUnit.substring(0, withUnit.indexOf(' '));
+  }
+
+  private static String unit(String withNumber) {
+    return withNumber.substring(withNumber.indexOf(' ') + 1);
   }
 }

@@ -53,9 +53,11 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
         List.of(
             List.of(
                 TableCell.of(context.say("sheets.filler-quantities.off-the-floor")),
-                TableCell.of(work.prep().dust().text(kg -> QuantityFormat.number(kg, 1) + " kg"))),
+                TableCell.of(
+                    context.say(
+                        work.prep().dust().text(kg -> QuantityFormat.number(kg, 1) + " kg")))),
             List.of(
                 TableCell.of(context.say("sheets.filler-quantities.bags")),
-                TableCell.of(work.bags().text(n -> n.toString())))));
+                TableCell.of(context.say(work.bags().text(n -> n))))));
   }
 }

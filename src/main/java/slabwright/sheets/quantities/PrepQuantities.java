@@ -10,6 +10,7 @@ import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.site.Exposure;
+import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.prep.ExposureChange;
 import slabwright.work.prep.PrepPlan;
@@ -33,13 +34,17 @@ final class PrepQuantities {
     blocks.add(new Heading(context.say("sheets.prep-quantities.aggregate")));
     blocks.add(new Paragraph(wanted()));
     if (!prep.steps().isEmpty()) {
-      blocks.add(new Paragraph(prep.bond().sentence()));
+      blocks.add(new Paragraph(said(prep.bond().sentence())));
     }
     QuantitiesSheet.section(
         blocks, context.say("sheets.prep-quantities.looks-different"), changes());
     QuantitiesSheet.section(blocks, context.say("sheets.prep-quantities.prep-steps"), steps());
     QuantitiesSheet.section(blocks, context.say("sheets.prep-quantities.by-zone"), zones());
     return blocks;
+  }
+
+  private String said(Message m) {
+    return context.words().say(m);
   }
 
   private String wanted() {
@@ -61,7 +66,10 @@ final class PrepQuantities {
   private TableBlock changes() {
     List<List<TableCell>> rows = new ArrayList<>();
     for (ExposureChange c : prep.changes()) {
-      rows.add(List.of(TableCell.bold(c.zone()), TableCell.of(c.looks() + " → " + c.dye())));
+      rows.add(
+          List.of(
+              TableCell.bold(said(c.zone())),
+              TableCell.of(said(c.looks()) + " → " + said(c.dye()))));
     }
     return TableBlock.of(
         List.of(
@@ -75,11 +83,11 @@ final class PrepQuantities {
     for (PrepStep s : prep.steps()) {
       rows.add(
           List.of(
-              TableCell.of(s.name()),
+              TableCell.of(said(s.name())),
               TableCell.of(context.bareArea(s.machine())),
-              TableCell.of(s.machineTime().text(context.times()::duration)),
+              TableCell.of(said(s.machineTime().text(context.times()::duration))),
               TableCell.of(context.bareArea(s.hand())),
-              TableCell.of(s.handTime().text(context.times()::duration))));
+              TableCell.of(said(s.handTime().text(context.times()::duration)))));
     }
     return new TableBlock(
         List.of(
@@ -92,9 +100,9 @@ final class PrepQuantities {
         List.of(
             TableCell.of(context.say("sheets.prep-quantities.all-steps")),
             TableCell.of(""),
-            TableCell.of(prep.machineTime().text(context.times()::duration)),
+            TableCell.of(said(prep.machineTime().text(context.times()::duration))),
             TableCell.of(""),
-            TableCell.of(prep.handTime().text(context.times()::duration))));
+            TableCell.of(said(prep.handTime().text(context.times()::duration)))));
   }
 
   private TableBlock zones() {
@@ -108,9 +116,9 @@ final class PrepQuantities {
                       z.zone().name(),
                       z.zone().kind().word())),
               TableCell.of(context.bareArea(z.zone().machine())),
-              TableCell.of(z.machine().text(context.times()::duration)),
+              TableCell.of(said(z.machine().text(context.times()::duration))),
               TableCell.of(context.bareArea(z.zone().hand())),
-              TableCell.of(z.hand().text(context.times()::duration))));
+              TableCell.of(said(z.hand().text(context.times()::duration)))));
     }
     return TableBlock.of(
         List.of(

@@ -49,7 +49,10 @@ final class TopQuantities {
                             "sheets.top-quantities.not-known",
                             j.foot().name(),
                             j.time().text(context.times()::duration)))));
-    blocks.add(new Paragraph((treads + " " + TopPlan.LEFT_OUT + " " + TopPlan.CAUTION).strip()));
+    blocks.add(
+        new Paragraph(
+            (treads + " " + context.say(TopPlan.LEFT_OUT) + " " + context.say(TopPlan.CAUTION))
+                .strip()));
     blocks.add(new Gap(3));
     return blocks;
   }
@@ -87,8 +90,8 @@ final class TopQuantities {
             List.of(
                 TableCell.of(job.foot().name()),
                 TableCell.of(pass.grit()),
-                TableCell.of(pass.face().text(context.times()::duration)),
-                TableCell.of(pass.edge().text(context.times()::duration))));
+                TableCell.of(context.say(pass.face().text(context.times()::duration))),
+                TableCell.of(context.say(pass.edge().text(context.times()::duration)))));
       }
     }
     return TableBlock.of(

@@ -56,8 +56,8 @@ final class WorkQuantities {
               TableCell.of(c.product().label()),
               TableCell.of(Integer.toString(c.job().coats())),
               TableCell.of(context.bareArea(c.job().mm2())),
-              TableCell.of(c.totalVolume().text(this::volume)),
-              TableCell.of(c.coatTime().text(context.times()::duration))));
+              TableCell.of(context.say(c.totalVolume().text(this::volume))),
+              TableCell.of(context.say(c.coatTime().text(context.times()::duration)))));
     }
     return TableBlock.of(
         List.of(
@@ -88,11 +88,14 @@ final class WorkQuantities {
   }
 
   private String kits(Figure<Kits> kits) {
-    return kits.text(
-        k ->
-            k.lines().stream()
-                .map(l -> l.count() + " × " + volume(l.kit().mm3()))
-                .collect(Collectors.joining(" + ")));
+    return context
+        .words()
+        .say(
+            kits.text(
+                k ->
+                    k.lines().stream()
+                        .map(l -> l.count() + " × " + volume(l.kit().mm3()))
+                        .collect(Collectors.joining(" + "))));
   }
 
   private TableBlock films() {
@@ -102,8 +105,8 @@ final class WorkQuantities {
         rows.add(
             List.of(
                 TableCell.of(c.product().label()),
-                TableCell.of(c.film().text(f -> thickness(f.wet()))),
-                TableCell.of(c.film().text(f -> thickness(f.dry()))),
+                TableCell.of(context.words().say(c.film().text(f -> thickness(f.wet())))),
+                TableCell.of(context.words().say(c.film().text(f -> thickness(f.dry())))),
                 TableCell.of(c.product().spread().gritPerVolume().isKnown() ? grit(c) : "")));
       }
     }
@@ -117,7 +120,7 @@ final class WorkQuantities {
   }
 
   private String grit(CoatPlan c) {
-    return c.grit().text(kg -> QuantityFormat.number(kg, 2) + " kg");
+    return context.words().say(c.grit().text(kg -> QuantityFormat.number(kg, 2) + " kg"));
   }
 
   private String thickness(double mm) {

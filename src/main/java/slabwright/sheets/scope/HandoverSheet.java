@@ -18,6 +18,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.placement.PlacementColumn;
 import slabwright.sheets.placement.PlacementSheet;
 import slabwright.site.Site;
+import slabwright.units.Message;
 import slabwright.work.AreaResult;
 import slabwright.work.handover.Handovers;
 import slabwright.work.handover.PlacementApproval;
@@ -47,26 +48,31 @@ public final class HandoverSheet {
     words.add(new Heading(context.say("sheets.handover-sheet.key")));
     words.add(PlacementColumn.key(inlay, context));
     words.addAll(signatures(paper));
-    return new PlacementSheet(area, inlay, context).approval(paper.title(), subtitle(paper), words);
+    return new PlacementSheet(area, inlay, context)
+        .approval(said(paper.title()), subtitle(paper), words);
+  }
+
+  private String said(Message m) {
+    return context.words().say(m);
   }
 
   private List<PageDraft> drafts(slabwright.work.handover.HandoverDocument paper) {
     PageDraft draft =
-        new PageDraft("", paper.title(), subtitle(paper), "", Optional.empty(), List.of());
+        new PageDraft("", said(paper.title()), subtitle(paper), "", Optional.empty(), List.of());
     List<Block> words = blocks(paper);
     words.addAll(signatures(paper));
     return ColumnPages.wide(context, draft, words);
   }
 
-  private static List<String> intro(slabwright.work.handover.HandoverDocument paper) {
-    return paper.intro().stream().filter(s -> !s.isBlank()).toList();
+  private List<String> intro(slabwright.work.handover.HandoverDocument paper) {
+    return paper.intro().stream().map(this::said).filter(s -> !s.isBlank()).toList();
   }
 
-  private static String subtitle(slabwright.work.handover.HandoverDocument paper) {
+  private String subtitle(slabwright.work.handover.HandoverDocument paper) {
     return intro(paper).stream().findFirst().orElse("");
   }
 
-  private static List<Block> blocks(slabwright.work.handover.HandoverDocument paper) {
+  private List<Block> blocks(slabwright.work.handover.HandoverDocument paper) {
     List<Block> blocks = new ArrayList<>();
     intro(paper).stream().skip(1).forEach(s -> blocks.add(new Paragraph(s)));
     paper.sections().stream()
@@ -77,11 +83,11 @@ public final class HandoverSheet {
 
   private List<Block> signatures(slabwright.work.handover.HandoverDocument paper) {
     return paper.signatures().stream()
-        .<Block>map(s -> SignatureLine.of(s.replace(", date", ""), context))
+        .<Block>map(s -> SignatureLine.of(said(s).replace(", date", ""), context))
         .toList();
   }
 
-  private static List<Block> section(slabwright.work.handover.HandoverDocument.Section section) {
+  private List<Block> section(slabwright.work.handover.HandoverDocument.Section section) {
     boolean ticks =
         section.rows().stream().anyMatch(slabwright.work.handover.HandoverDocument.Row::tick);
     List<List<TableCell>> rows = new ArrayList<>();
@@ -90,8 +96,8 @@ public final class HandoverSheet {
       if (ticks) {
         cells.add(row.tick() ? new TableCell.Tick() : TableCell.of(""));
       }
-      cells.add(TableCell.of(row.label()));
-      cells.add(TableCell.of(row.value()));
+      cells.add(TableCell.of(said(row.label())));
+      cells.add(TableCell.of(said(row.value())));
       rows.add(cells);
     }
     List<TableColumn> columns = new ArrayList<>();
@@ -100,6 +106,6 @@ public final class HandoverSheet {
     }
     columns.add(TableColumn.words(""));
     columns.add(TableColumn.words(""));
-    return List.of(new Heading(section.heading()), TableBlock.of(columns, rows), new Gap(3));
+    return List.of(new Heading(said(section.heading())), TableBlock.of(columns, rows), new Gap(3));
   }
 }

@@ -15,6 +15,7 @@ import slabwright.sheets.page.SignatureLine;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.CostLine;
@@ -42,8 +43,8 @@ public final class ScopeSheet {
             Optional.empty(),
             List.of());
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Paragraph(WorkPlan.NOTICE));
-    blocks.add(new Paragraph(plan.book().origin()));
+    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
+    blocks.add(new Paragraph(context.words().say(plan.book().origin())));
     blocks.add(new Gap(2));
     sentences(blocks, context.say("sheets.scope-sheet.included"), scope.included());
     sentences(blocks, context.say("sheets.scope-sheet.not-included"), scope.excluded());
@@ -54,10 +55,11 @@ public final class ScopeSheet {
     return ColumnPages.of(context, draft, blocks);
   }
 
-  private static void sentences(List<Block> blocks, String heading, List<String> lines) {
+  private void sentences(List<Block> blocks, String heading, List<Message> lines) {
     if (!lines.isEmpty()) {
       blocks.add(new Heading(heading));
-      List<List<TableCell>> rows = lines.stream().map(l -> List.of(TableCell.of(l))).toList();
+      List<List<TableCell>> rows =
+          lines.stream().map(l -> List.of(TableCell.of(context.words().say(l)))).toList();
       blocks.add(TableBlock.of(List.of(TableColumn.words("")), rows));
       blocks.add(new Gap(3));
     }
@@ -69,8 +71,8 @@ public final class ScopeSheet {
       rows.add(
           List.of(
               TableCell.of(context.say("sheets.scope-sheet.what-and-source", l.what(), l.source())),
-              TableCell.of(l.quantity().text(q -> q)),
-              TableCell.of(l.unitPrice().text(BigDecimal::toPlainString)),
+              TableCell.of(context.say(l.quantity().text(q -> q))),
+              TableCell.of(context.say(l.unitPrice().text(BigDecimal::toPlainString))),
               TableCell.of(
                   l.amount()
                       .maybe()
@@ -108,7 +110,7 @@ public final class ScopeSheet {
           g.declined()
               ? TableCell.bold(context.say("sheets.scope-sheet.declined"))
               : TableCell.of(context.say("sheets.scope-sheet.open"));
-      rows.add(List.of(standing, TableCell.of(g.words()), tick));
+      rows.add(List.of(standing, TableCell.of(context.say(g.words())), tick));
     }
     blocks.add(
         TableBlock.of(
@@ -117,7 +119,12 @@ public final class ScopeSheet {
                 TableColumn.words(context.say("sheets.scope-sheet.advice-given")),
                 TableColumn.narrow(context.say("sheets.scope-sheet.declines"))),
             rows));
-    scope.declined().forEach(g -> blocks.add(new DeclinedBlock(g.words(), g.status(), context)));
+    scope
+        .declined()
+        .forEach(
+            g ->
+                blocks.add(
+                    new DeclinedBlock(context.say(g.words()), context.say(g.status()), context)));
     blocks.add(new Gap(3));
   }
 }

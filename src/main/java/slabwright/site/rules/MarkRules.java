@@ -80,7 +80,7 @@ final class MarkRules {
 
   private static Message named(Mark m) {
     return m.name().isBlank()
-        ? Message.of("site.mark-rules.without-name", m.kind().type().word(), m.id())
+        ? Message.of("site.mark-rules.without-name", m.kind().type().label(), m.id())
         : Message.of("site.mark-rules.named", m.name());
   }
 

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 
 /** The words of one line, taken from the left. What can't be read is thrown with its column. */
 final class LineScanner {
@@ -20,22 +20,20 @@ final class LineScanner {
   static final class TapeSyntaxException extends Exception {
     private static final long serialVersionUID = 1;
     private final int column;
-
-    // not kept when an exception is written out, which nobody does
     private final transient Message why;
 
     TapeSyntaxException(int column, Message why) {
-      super(why.toString());
+      super(why.key());
       this.column = column;
       this.why = why;
     }
 
-    Message why() {
-      return why;
-    }
-
     int column() {
       return column;
+    }
+
+    Message why() {
+      return why;
     }
   }
 
@@ -83,9 +81,9 @@ final class LineScanner {
     return accept("±") || accept("+/-") || accept("+-");
   }
 
-  void expect(String word, Message why) throws TapeSyntaxException {
+  void expect(String word, Message otherwise) throws TapeSyntaxException {
     if (!accept(word)) {
-      throw syntaxError(why);
+      throw syntaxError(otherwise);
     }
   }
 
@@ -99,9 +97,9 @@ final class LineScanner {
     }
   }
 
-  String word(Message why) throws TapeSyntaxException {
+  String word(Message otherwise) throws TapeSyntaxException {
     if (isAtEnd()) {
-      throw syntaxError(why);
+      throw syntaxError(otherwise);
     }
     return words.get(next++).text();
   }
@@ -126,9 +124,9 @@ final class LineScanner {
 
   Length lengthFromZero(String... stops) throws TapeSyntaxException {
     int column = column();
-    Parsed<Length> length = Length.parse(before(List.of(stops)));
-    if (length instanceof Parsed.Bad<Length> bad) {
-      throw new TapeSyntaxException(column, Message.of("tape.line-scanner.no-length", bad.why()));
+    Result<Length> length = Length.parse(before(List.of(stops)));
+    if (length instanceof Result.Refused<Length> bad) {
+      throw new TapeSyntaxException(column, bad.message());
     }
     return length.orThrow();
   }
@@ -136,7 +134,7 @@ final class LineScanner {
   private static Length above(int column, Length length) throws TapeSyntaxException {
     if (length.mm() <= 0) {
       throw new TapeSyntaxException(
-          column, Message.of("tape.line-scanner.not-more-than-nothing", length.typed()));
+          column, Message.of("tape.line-scanner.is-nothing", length.typed()));
     }
     return length;
   }

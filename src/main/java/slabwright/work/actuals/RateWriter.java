@@ -15,6 +15,12 @@ import slabwright.work.book.ShopBookText;
 final class RateWriter {
   private static final MathContext FOUR_DIGITS = new MathContext(4);
 
+  /** Keys of the shop book. */
+  static final String MACHINE_RATE = ShopBookText.key("machine_rate");
+
+  static final String HAND_RATE = ShopBookText.key("hand_rate");
+  static final String LAYING_RATE = ShopBookText.key("laying_rate");
+
   private final UnitSystem units;
 
   /** Writes values in the units of a system. */
@@ -41,18 +47,18 @@ final class RateWriter {
 
   /** The rate of a grinding pass by machine, from the floor in mm² and the time it took. */
   public ShopBookText machineRate(ShopBookText book, String grit, double mm2, Duration took) {
-    return book.with("grit", grit, "machine rate", areaRate(mm2, took));
+    return book.with("grit", grit, MACHINE_RATE, areaRate(mm2, took));
   }
 
   /** The rate of a grinding pass by hand, from the floor in mm² and one person's time. */
   public ShopBookText handRate(ShopBookText book, String grit, double mm2, Duration took) {
-    return book.with("grit", grit, "hand rate", areaRate(mm2, took));
+    return book.with("grit", grit, HAND_RATE, areaRate(mm2, took));
   }
 
   /** The rate one person laid a product at. */
   public ShopBookText layingRate(
       ShopBookText book, String product, double mm2, int people, Duration took) {
-    return book.with("product", product, "laying rate", areaRate(mm2, took.multipliedBy(people)));
+    return book.with("product", product, LAYING_RATE, areaRate(mm2, took.multipliedBy(people)));
   }
 
   private String areaRate(double mm2, Duration took) {

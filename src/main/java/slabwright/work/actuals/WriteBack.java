@@ -3,7 +3,8 @@ package slabwright.work.actuals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.BookValueReader;
@@ -19,20 +20,18 @@ public final class WriteBack {
   /** What can be written back. */
   public enum ActualKind {
     /** A product's volume over all its coats → coverage. */
-    USED("used", "volume poured, all coats"),
+    USED("used"),
     /** Time to lay all coats of a product without cutting in → laying rate of one person. */
-    LAID("laid", "time to lay all coats, without cut-in"),
+    LAID("laid"),
     /** The machine's time on one grinding pass → machine rate. */
-    MACHINE("machine", "machine time of the pass"),
+    MACHINE("machine"),
     /** One person's time by hand on one grinding pass → hand rate. */
-    HAND("hand", "one person's time by hand on the pass");
+    HAND("hand");
 
     private final String word;
-    private final String asks;
 
-    ActualKind(String word, String asks) {
+    ActualKind(String word) {
       this.word = word;
-      this.asks = asks;
     }
 
     public String word() {
@@ -40,8 +39,13 @@ public final class WriteBack {
     }
 
     /** What the amount is of. */
-    public String asks() {
-      return asks;
+    public Message asks() {
+      return switch (this) {
+        case USED -> Message.of("work.write-back.volume-poured-all-coats");
+        case LAID -> Message.of("work.write-back.time-to-lay-all-coats");
+        case MACHINE -> Message.of("work.write-back.machine-time-of-the-pass");
+        case HAND -> Message.of("work.write-back.one-persons-time-by-hand");
+      };
     }
   }
 
@@ -60,14 +64,14 @@ public final class WriteBack {
    */
   public record Change(String kind, String name, String key, String old, String now) {
     /** The change in words. */
-    public String sentence() {
-      return "%s of %s: %s → %s".formatted(key, name, old, now);
+    public Message sentence() {
+      return Message.of("work.write-back.of", key, name, old, now);
     }
   }
 
   /** The new text with what changed in it. */
-  public record Result(ShopBookText text, List<Change> changes) {
-    public Result {
+  public record NewBook(ShopBookText text, List<Change> changes) {
+    public NewBook {
       changes = List.copyOf(changes);
     }
   }
@@ -92,19 +96,19 @@ public final class WriteBack {
   }
 
   /** The book with all that was measured; bad at the first that can't be used. */
-  public static Parsed<Result> of(WorkPlan plan, ShopBookText book, List<Actual> measured) {
+  public static Result<NewBook> of(WorkPlan plan, ShopBookText book, List<Actual> measured) {
     WriteBack back = new WriteBack(plan);
     ShopBookText text = book;
     List<Change> changes = new ArrayList<>();
     for (Actual a : measured) {
-      Parsed<ShopBookText> next = back.written(text, a);
-      if (next instanceof Parsed.Bad<ShopBookText> bad) {
-        return Parsed.bad(bad.why());
+      Result<ShopBookText> next = back.written(text, a);
+      if (next instanceof Result.Refused<ShopBookText> bad) {
+        return Result.refused(bad.refusals());
       }
       changes.add(change(book, next.orThrow(), a));
       text = next.orThrow();
     }
-    return Parsed.ok(new Result(text, changes));
+    return Result.ok(new NewBook(text, changes));
   }
 
   private static Change change(ShopBookText before, ShopBookText after, Actual a) {
@@ -112,9 +116,9 @@ public final class WriteBack {
     String key =
         switch (a.what()) {
           case USED -> "coverage";
-          case LAID -> "laying rate";
-          case MACHINE -> "machine rate";
-          case HAND -> "hand rate";
+          case LAID -> RateWriter.LAYING_RATE;
+          case MACHINE -> RateWriter.MACHINE_RATE;
+          case HAND -> RateWriter.HAND_RATE;
         };
     return new Change(
         kind,
@@ -124,12 +128,11 @@ public final class WriteBack {
         after.value(kind, a.name(), key).orElse("?"));
   }
 
-  private Parsed<ShopBookText> written(ShopBookText text, Actual a) {
+  private Result<ShopBookText> written(ShopBookText text, Actual a) {
     double floor = floor(a);
     if (floor <= 0) {
-      return Parsed.bad(
-          "The plan has no floor for \"%s %s\"; name a product or a pass that it uses."
-              .formatted(a.what().word(), a.name()));
+      return Result.refused(
+          Message.of("work.write-back.the-plan-has-no-floor", a.what().word(), a.name()));
     }
     return switch (a.what()) {
       case USED ->
@@ -144,11 +147,11 @@ public final class WriteBack {
     };
   }
 
-  private Parsed<ShopBookText> coverage(ShopBookText text, String product, double mm2, double mm3) {
+  private Result<ShopBookText> coverage(ShopBookText text, String product, double mm2, double mm3) {
     Optional<Double> loss = coats(product).get(0).product().spread().loss().maybe();
     return loss.isEmpty()
-        ? Parsed.bad("The loss of %s is not in the shop book; put it in first.".formatted(product))
-        : Parsed.ok(actuals.coverage(text, product, mm2, 1, mm3, loss.get()));
+        ? Result.refused(Message.of("work.write-back.the-loss-of-is-not", product))
+        : Result.ok(actuals.coverage(text, product, mm2, 1, mm3, loss.get()));
   }
 
   /** Every place a product has in a finish, for an area may take it twice. */

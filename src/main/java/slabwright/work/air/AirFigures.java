@@ -2,6 +2,7 @@ package slabwright.work.air;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.units.Message;
 
 /**
  * What the air gets to with a stated amount of fresh air. Peaks and 15-minute means are of each
@@ -27,7 +28,7 @@ public record AirFigures(
     double airflow,
     ConcentrationCurve lel,
     double peakLel,
-    String peakStep,
+    Message peakStep,
     double layerPeakLel,
     List<LimitComparison> limits,
     double together,
@@ -79,12 +80,12 @@ public record AirFigures(
         .orElse(0.0);
   }
 
-  private static String stepAt(List<VapourStep> steps, double minute) {
+  private static Message stepAt(List<VapourStep> steps, double minute) {
     return steps.stream()
         .filter(s -> s.from() < minute && minute <= s.from() + s.minutes())
         .findFirst()
         .map(VapourStep::name)
-        .orElse("");
+        .orElse(Message.of("work.air-figures.no-step"));
   }
 
   private static List<LimitComparison> rows(

@@ -1,5 +1,6 @@
 package slabwright.work.air;
 
+import slabwright.units.Message;
 import slabwright.work.step.StepType;
 
 /**
@@ -16,7 +17,7 @@ import slabwright.work.step.StepType;
  */
 public record StepAirFigures(
     StepType type,
-    String name,
+    Message name,
     double from,
     double minutes,
     double peakLel,

@@ -1,6 +1,7 @@
 package slabwright.work.air;
 
 import java.util.List;
+import slabwright.units.Message;
 import slabwright.work.step.StepType;
 
 /**
@@ -12,7 +13,12 @@ import slabwright.work.step.StepType;
  * @param fastest how long the fastest plausible laying takes, at most {@code minutes}
  */
 public record VapourStep(
-    StepType type, String name, double from, double minutes, double fastest, List<Liquid> liquids) {
+    StepType type,
+    Message name,
+    double from,
+    double minutes,
+    double fastest,
+    List<Liquid> liquids) {
   public VapourStep {
     liquids = List.copyOf(liquids);
     if (!(minutes > 0 && fastest > 0 && fastest <= minutes)) {
@@ -21,7 +27,8 @@ public record VapourStep(
   }
 
   /** A step that is never laid faster than usual. */
-  public VapourStep(StepType type, String name, double from, double minutes, List<Liquid> liquids) {
+  public VapourStep(
+      StepType type, Message name, double from, double minutes, List<Liquid> liquids) {
     this(type, name, from, minutes, minutes, liquids);
   }
 

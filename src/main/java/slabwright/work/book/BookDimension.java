@@ -6,9 +6,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
+import slabwright.units.Result;
 
 /**
  * What kind of number a shop book entry is, the units it may be written in and the unit it is kept
@@ -96,7 +97,7 @@ enum BookDimension {
   }
 
   /** The number in the kept unit. */
-  Parsed<Double> read(String text) {
+  Result<Double> read(String text) {
     return switch (this) {
       case LENGTH -> length(text);
       case TEMPERATURE -> temperature(text);
@@ -104,7 +105,7 @@ enum BookDimension {
     };
   }
 
-  private Parsed<Double> scaled(String text) {
+  private Result<Double> scaled(String text) {
     Matcher m = VALUE.matcher(text.strip());
     if (!m.matches()) {
       return bad(text);
@@ -115,13 +116,13 @@ enum BookDimension {
     return unit.isEmpty() ? bad(text) : checked(text, m.group(1), unit.get());
   }
 
-  private Parsed<Double> checked(String text, String number, Unit unit) {
+  private Result<Double> checked(String text, String number, Unit unit) {
     double value = Double.parseDouble(number) * unit.size();
     boolean tooLittle = needsMoreThanNothing() ? value <= 0 : value < 0;
     if (tooLittle || (this == SHARE && value >= 1)) {
-      return Parsed.bad("\"%s\" is out of range; write for example %s".formatted(text, example));
+      return Result.refused(Message.of("work.book-dimension.is-out-of-range-write", text, example));
     }
-    return Parsed.ok(value);
+    return Result.ok(value);
   }
 
   /** What is divided by, or makes no sense as nothing. */
@@ -132,27 +133,29 @@ enum BookDimension {
     };
   }
 
-  private Parsed<Double> length(String text) {
-    Parsed<Double> mm = Length.parse(text).map(Length::mm);
-    return mm instanceof Parsed.Ok<Double> ok && ok.value() <= 0
-        ? Parsed.bad("\"%s\" is out of range; write for example %s".formatted(text, example))
-        : mm;
+  private Result<Double> length(String text) {
+    if (!(Length.parse(text) instanceof Result.Ok<Length> read)) {
+      return bad(text);
+    }
+    return read.value().mm() <= 0
+        ? Result.refused(Message.of("work.book-dimension.is-out-of-range-write", text, example))
+        : Result.ok(read.value().mm());
   }
 
-  private Parsed<Double> temperature(String text) {
+  private Result<Double> temperature(String text) {
     Matcher m = VALUE.matcher(text.strip());
     if (!m.matches()) {
       return bad(text);
     }
     double number = Double.parseDouble(m.group(1));
     return switch (m.group(2).replace("°", "").strip()) {
-      case "C" -> Parsed.ok(number);
-      case "F" -> Parsed.ok((number - 32) * 5 / 9);
+      case "C" -> Result.ok(number);
+      case "F" -> Result.ok((number - 32) * 5 / 9);
       default -> bad(text);
     };
   }
 
-  private Parsed<Double> bad(String text) {
-    return Parsed.bad("\"%s\" can't be read; write for example %s".formatted(text, example));
+  private Result<Double> bad(String text) {
+    return Result.refused(Message.of("work.book-dimension.cant-be-read-write-for", text, example));
   }
 }

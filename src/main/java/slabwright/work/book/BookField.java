@@ -1,5 +1,8 @@
 package slabwright.work.book;
 
+import java.util.Optional;
+import slabwright.units.Message;
+
 /**
  * One value of the shop book as a form shows it.
  *
@@ -8,16 +11,16 @@ package slabwright.work.book;
  * @param value as written, unit included; empty or {@code ?} when it is not known
  * @param example how such a value is written
  * @param comment what stands beside it in the file, often its source; may be empty
- * @param fault why it can't be read, or empty
+ * @param fault why it can't be read, if it can't
  */
 public record BookField(
     String kind,
     String section,
     String key,
     String value,
-    String example,
+    Message example,
     String comment,
-    String fault) {
+    Optional<Message> fault) {
   /** Whether the book is silent on it. */
   public boolean isMissing() {
     return value.isBlank() || value.equals("?");

@@ -2,7 +2,8 @@ package slabwright.work.book;
 
 import java.util.List;
 import java.util.Optional;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * The shop book as a form: every value it may hold, section by section, whether it is there or not.
@@ -52,15 +53,17 @@ public record BookForm(List<Section> sections, List<BookFault> faults) {
   }
 
   /** The text with another value for a field; bad with the reason when it can't be read. */
-  public static Parsed<ShopBookText> changed(ShopBookText text, BookField field, String value) {
+  public static Result<ShopBookText> changed(ShopBookText text, BookField field, String value) {
     String clean = value.strip();
     if (clean.contains("#") || clean.contains("\n")) {
-      return Parsed.bad("A value can't hold \"#\"; comments are written in the file itself.");
+      return Result.refused(Message.of("work.book-form.a-value-cant-hold-comments"));
     }
     ShopBookText next =
         text.with(field.kind(), field.section(), field.key(), clean.isEmpty() ? "?" : clean);
-    String fault =
-        of(next).field(field.kind(), field.section(), field.key()).map(BookField::fault).orElse("");
-    return fault.isEmpty() ? Parsed.ok(next) : Parsed.bad(fault);
+    return of(next)
+        .field(field.kind(), field.section(), field.key())
+        .flatMap(BookField::fault)
+        .map(Result::<ShopBookText>refused)
+        .orElseGet(() -> Result.ok(next));
   }
 }

@@ -9,7 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * One section of a shop book while it is being read: gives typed values, collects what can't be
@@ -20,7 +21,7 @@ final class BookSection {
   private final String name;
   private final Map<String, ShopBookText.Entry> entries;
   private final List<BookFault> faults;
-  private final Map<String, String> asked = new LinkedHashMap<>();
+  private final Map<String, Message> asked = new LinkedHashMap<>();
 
   BookSection(
       String kind, String name, Map<String, ShopBookText.Entry> entries, List<BookFault> faults) {
@@ -39,16 +40,16 @@ final class BookSection {
   }
 
   Figure<String> text(String key) {
-    return word(key, "words");
+    return word(key, Message.of("work.book-section.words"));
   }
 
   /** Words that are written like the example. */
-  Figure<String> word(String key, String example) {
-    return read(key, example, Parsed::ok);
+  Figure<String> word(String key, Message example) {
+    return read(key, example, Result::ok);
   }
 
   /** One of a closed set, written as its names in small letters. */
-  <E extends Enum<E>> Figure<E> choice(String key, String example, Class<E> type) {
+  <E extends Enum<E>> Figure<E> choice(String key, Message example, Class<E> type) {
     Map<String, E> words = new LinkedHashMap<>();
     for (E e : type.getEnumConstants()) {
       words.put(e.name().toLowerCase(Locale.ROOT).replace('_', ' '), e);
@@ -58,48 +59,51 @@ final class BookSection {
         example,
         v ->
             words.containsKey(v)
-                ? Parsed.ok(words.get(v))
-                : Parsed.bad(
-                    "\"%s\" is none of %s; write one of them"
-                        .formatted(v, String.join(", ", words.keySet()))));
+                ? Result.ok(words.get(v))
+                : Result.refused(
+                    Message.of(
+                        "work.book-section.is-none-of-write-one",
+                        v,
+                        String.join(", ", words.keySet()))));
   }
 
-  String text(String key, String otherwise) {
-    return text(key).maybe().orElse(otherwise);
+  /** A value as it may be written. */
+  static Message example(String value) {
+    return Message.of("work.book-section.example", value);
   }
 
   Figure<Double> number(String key, BookDimension dimension) {
-    return read(key, dimension.example(), dimension::read);
+    return read(key, example(dimension.example()), dimension::read);
   }
 
   Figure<Integer> whole(String key) {
     return read(
         key,
-        "3",
+        example("3"),
         v ->
             v.matches("[1-9]\\d{0,3}")
-                ? Parsed.ok(Integer.valueOf(v))
-                : Parsed.bad("\"%s\" is no number from 1 to 9999".formatted(v)));
+                ? Result.ok(Integer.valueOf(v))
+                : Result.refused(Message.of("work.book-section.is-no-number-from-to", v)));
   }
 
   Figure<Duration> time(String key) {
-    return read(key, BookDimension.TIME.example(), BookSection::duration);
+    return read(key, example(BookDimension.TIME.example()), BookSection::duration);
   }
 
   /** A price; money is decimal. */
   Figure<BigDecimal> price(String key) {
-    return read(key, "95.00", BookSection::money);
+    return read(key, example("95.00"), BookSection::money);
   }
 
   Figure<Boolean> yes(String key) {
     return read(
         key,
-        "yes or no",
+        Message.of("work.book-section.yes-or-no"),
         v ->
             switch (v) {
-              case "yes" -> Parsed.ok(true);
-              case "no" -> Parsed.ok(false);
-              default -> Parsed.bad("\"%s\" must be yes or no".formatted(v));
+              case "yes" -> Result.ok(true);
+              case "no" -> Result.ok(false);
+              default -> Result.refused(Message.of("work.book-section.must-be-yes-or-no", v));
             });
   }
 
@@ -107,46 +111,51 @@ final class BookSection {
   Figure<Optional<Duration>> timeOrNone(String key) {
     return read(
         key,
-        "48 h, or none",
-        v -> v.equals("none") ? Parsed.ok(Optional.empty()) : duration(v).map(Optional::of));
+        Message.of("work.book-section.h-or-none"),
+        v -> v.equals("none") ? Result.ok(Optional.empty()) : duration(v).map(Optional::of));
   }
 
   /** {@code 4 h}, or {@code 15 C: 6 h, 25 C: 3 h}. */
-  Figure<TemperatureTable> table(String key) {
-    String subject = key + " of " + label();
-    return read(key, "60 F: 40 min, 80 F: 20 min", v -> TemperatureTableReader.read(subject, v));
+  Figure<TemperatureTable> table(String written) {
+    String key = ShopBookText.key(written);
+    Message subject = Message.of("work.book-section.of", key, label());
+    return read(
+        key, Message.of("work.book-section.table"), v -> TemperatureTableReader.read(subject, v));
   }
 
   /** Several values parted by commas; {@code none} is the empty list. */
-  <T> Figure<List<T>> list(String key, String example, Function<String, Parsed<T>> item) {
+  <T> Figure<List<T>> list(String key, Message example, Function<String, Result<T>> item) {
     return read(key, example, v -> items(v, item));
   }
 
-  private static <T> Parsed<List<T>> items(String text, Function<String, Parsed<T>> item) {
+  private static <T> Result<List<T>> items(String text, Function<String, Result<T>> item) {
     List<T> all = new ArrayList<>();
     if (text.equals("none")) {
-      return Parsed.ok(List.of());
+      return Result.ok(List.of());
     }
     for (String part : text.split(",", -1)) {
-      Parsed<T> one = item.apply(part.strip());
-      if (one instanceof Parsed.Bad<T> bad) {
-        return Parsed.bad(bad.why());
+      Result<T> one = item.apply(part.strip());
+      if (one instanceof Result.Refused<T> bad) {
+        return Result.refused(bad.refusals());
       }
       all.add(one.orThrow());
     }
-    return Parsed.ok(List.copyOf(all));
+    return Result.ok(List.copyOf(all));
   }
 
-  private <T> Figure<T> read(String key, String example, Function<String, Parsed<T>> reader) {
+  private <T> Figure<T> read(String written, Message example, Function<String, Result<T>> reader) {
+    String key = ShopBookText.key(written);
     asked.put(key, example);
     ShopBookText.Entry e = entries.get(key);
     if (e == null || e.value().isBlank() || e.value().equals("?")) {
-      return Figure.missing(key + " of " + label());
+      return Figure.missing(Message.of("work.book-section.of", key, label()));
     }
-    Parsed<T> value = reader.apply(e.value());
-    if (value instanceof Parsed.Bad<T> bad) {
-      faults.add(new BookFault(e.line(), key + ": " + bad.why()));
-      return Figure.refused("shop book, line " + e.line() + ": " + bad.why());
+    Result<T> value = reader.apply(e.value());
+    if (value instanceof Result.Refused<T> bad) {
+      faults.add(
+          new BookFault(e.line(), Message.of("work.book-section.key-fault", key, bad.message())));
+      return Figure.refused(
+          Message.of("work.book-section.shop-book-line", e.line(), bad.message()));
     }
     return Figure.known(value.orThrow());
   }
@@ -165,17 +174,13 @@ final class BookSection {
                   e == null ? "" : e.value(),
                   example,
                   e == null ? "" : text.comment(e.line()),
-                  e == null ? "" : fault(e.line())));
+                  e == null ? Optional.empty() : fault(e.line())));
         });
     return fields;
   }
 
-  private String fault(int line) {
-    return faults.stream()
-        .filter(f -> f.line() == line)
-        .map(BookFault::sentence)
-        .findFirst()
-        .orElse("");
+  private Optional<Message> fault(int line) {
+    return faults.stream().filter(f -> f.line() == line).map(BookFault::sentence).findFirst();
   }
 
   /** The section as people call it: its name, or its kind when it has none. */
@@ -192,17 +197,19 @@ final class BookSection {
                 faults.add(
                     new BookFault(
                         e.line(),
-                        "\"%s\" is not known in [%s] and is left alone"
-                            .formatted(e.key(), (kind + " " + name).strip()))));
+                        Message.of(
+                            "work.book-section.is-not-known-in-and",
+                            e.key(),
+                            (kind + " " + name).strip()))));
   }
 
-  static Parsed<Duration> duration(String text) {
+  static Result<Duration> duration(String text) {
     return BookDimension.TIME.read(text).map(m -> Duration.ofSeconds(Math.round(m * 60)));
   }
 
-  static Parsed<BigDecimal> money(String text) {
+  static Result<BigDecimal> money(String text) {
     return text.matches("\\d+(\\.\\d+)?")
-        ? Parsed.ok(new BigDecimal(text))
-        : Parsed.bad("\"%s\" is no price; write a number such as 95.00".formatted(text));
+        ? Result.ok(new BigDecimal(text))
+        : Result.refused(Message.of("work.book-section.is-no-price-write-a", text));
   }
 }

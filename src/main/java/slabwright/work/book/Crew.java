@@ -9,7 +9,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * Who works and when.
@@ -26,31 +27,31 @@ public record Crew(
   static Crew read(BookSection s) {
     return new Crew(
         s.whole("people"),
-        s.word("starts", "07:30").flatMap(Crew::clock),
+        s.word("starts", BookSection.example("07:30")).flatMap(Crew::clock),
         s.time("day"),
-        s.list("days", "Mon, Tue, Wed", Crew::dayOfWeek).flatMap(Crew::some),
-        s.price("price an hour"));
+        s.list("days", Message.of("work.crew.mon-tue-wed"), Crew::dayOfWeek).flatMap(Crew::some),
+        s.price("price_an_hour"));
   }
 
   private static Figure<LocalTime> clock(String text) {
     return text.matches("([01]\\d|2[0-3]):[0-5]\\d")
         ? Figure.known(LocalTime.parse(text))
-        : Figure.refused("\"%s\" is no time of day; write for example 07:30".formatted(text));
+        : Figure.refused(Message.of("work.crew.is-no-time-of-day", text));
   }
 
   private static Figure<Set<DayOfWeek>> some(List<DayOfWeek> days) {
     return days.isEmpty()
-        ? Figure.refused("the crew works on no day; write for example days = Mon, Tue")
+        ? Figure.refused(Message.of("work.crew.the-crew-works-on-no"))
         : Figure.known(Collections.unmodifiableSet(EnumSet.copyOf(days)));
   }
 
-  private static Parsed<DayOfWeek> dayOfWeek(String text) {
+  private static Result<DayOfWeek> dayOfWeek(String text) {
     for (DayOfWeek day : DayOfWeek.values()) {
       if (day.name().toLowerCase(Locale.ROOT).startsWith(text.toLowerCase(Locale.ROOT))
           && text.length() >= 3) {
-        return Parsed.ok(day);
+        return Result.ok(day);
       }
     }
-    return Parsed.bad("\"%s\" is no day; write for example Mon, Tue, Wed".formatted(text));
+    return Result.refused(Message.of("work.crew.is-no-day-write-for", text));
   }
 }

@@ -19,9 +19,9 @@ public record Drying(
 
   static Drying read(BookSection s) {
     return new Drying(
-        s.table("recoat from"),
-        s.timeOrNone("recoat until"),
-        s.table("light traffic"),
-        s.table("full traffic"));
+        s.table("recoat_from"),
+        s.timeOrNone("recoat_until"),
+        s.table("light_traffic"),
+        s.table("full_traffic"));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import slabwright.units.Message;
 
 /**
  * A value that may not be known: what a computation from the shop book gives. A value that misses
@@ -16,24 +17,24 @@ public sealed interface Figure<T> {
   record Known<T>(T value) implements Figure<T> {}
 
   /** Not in the shop book; the names say what is. */
-  record Missing<T>(List<String> names) implements Figure<T> {
+  record Missing<T>(List<Message> names) implements Figure<T> {
     public Missing {
       names = List.copyOf(new LinkedHashSet<>(names));
     }
   }
 
-  /** Known, but it can't be done so; one sentence that says why and what to do. */
-  record Refused<T>(String why) implements Figure<T> {}
+  /** Known, but it can't be done so; it says why and what to do. */
+  record Refused<T>(Message why) implements Figure<T> {}
 
   static <T> Figure<T> known(T value) {
     return new Known<>(value);
   }
 
-  static <T> Figure<T> missing(String name) {
+  static <T> Figure<T> missing(Message name) {
     return new Missing<>(List.of(name));
   }
 
-  static <T> Figure<T> refused(String why) {
+  static <T> Figure<T> refused(Message why) {
     return new Refused<>(why);
   }
 
@@ -64,7 +65,7 @@ public sealed interface Figure<T> {
       return known(f.apply(a.value(), b.value()));
     }
     if (this instanceof Missing<T> a && other instanceof Missing<U> b) {
-      List<String> names = new ArrayList<>(a.names());
+      List<Message> names = new ArrayList<>(a.names());
       names.addAll(b.names());
       return new Missing<>(names);
     }
@@ -88,16 +89,20 @@ public sealed interface Figure<T> {
     return sum;
   }
 
-  /** The value as text, or why there is none. */
-  default String text(Function<? super T, String> show) {
+  /** The value as it is shown, a text or a message, or why there is none. */
+  default Message text(Function<? super T, ?> show) {
     if (this instanceof Known<T> k) {
-      return show.apply(k.value());
+      Object shown = show.apply(k.value());
+      return shown instanceof Message m ? m : Message.of("work.figure.shown", shown);
     }
-    return this instanceof Refused<T> r ? r.why() : "not in the shop book: " + names();
+    return this instanceof Refused<T> r
+        ? r.why()
+        : Message.of("work.figure.not-in-the-shop-book", names());
   }
 
-  private String names() {
-    return this instanceof Missing<T> m ? String.join(", ", m.names()) : "";
+  private Message names() {
+    return ((Missing<T>) this)
+        .names().stream().reduce((a, b) -> Message.of("work.figure.and-also", a, b)).orElseThrow();
   }
 
   /** This figure as one of another type; only for one that is not known. */

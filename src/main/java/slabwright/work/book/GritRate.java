@@ -3,7 +3,8 @@ package slabwright.work.book;
 import java.util.List;
 import java.util.Locale;
 import slabwright.site.Exposure;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * One grinding pass as this shop does it.
@@ -26,10 +27,10 @@ public record GritRate(
   static GritRate read(BookSection s) {
     return new GritRate(
         s.name(),
-        s.choice("family", "metal, hybrid or resin", GritFamily.class),
-        s.list("for", "fine, medium", GritRate::level),
-        s.number("machine rate", BookDimension.AREA_RATE),
-        s.number("hand rate", BookDimension.AREA_RATE),
+        s.choice("family", Message.of("work.grit-rate.metal-hybrid-or-resin"), GritFamily.class),
+        s.list("for", Message.of("work.grit-rate.fine-medium"), GritRate::level),
+        s.number("machine_rate", BookDimension.AREA_RATE),
+        s.number("hand_rate", BookDimension.AREA_RATE),
         s.number("dust", BookDimension.MASS_PER_AREA));
   }
 
@@ -43,12 +44,12 @@ public record GritRate(
     return levels.maybe().filter(l -> l.contains(wanted)).isPresent();
   }
 
-  private static Parsed<Exposure> level(String word) {
+  private static Result<Exposure> level(String word) {
     for (Exposure e : Exposure.values()) {
       if (e.name().toLowerCase(Locale.ROOT).equals(word)) {
-        return Parsed.ok(e);
+        return Result.ok(e);
       }
     }
-    return Parsed.bad("\"%s\" is none of cream, fine, medium, coarse".formatted(word));
+    return Result.refused(Message.of("work.grit-rate.is-none-of-cream-fine", word));
   }
 }

@@ -1,6 +1,7 @@
 package slabwright.work.book;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 
 /**
  * How fast the shop lays and dyes a stencil: rates of areas in mm² an hour, of lengths in mm an
@@ -13,16 +14,20 @@ public record InlayRates(
     Figure<Double> mist,
     Figure<Double> mistFastest,
     Figure<Double> pullUp,
+    Figure<Duration> tackTest,
+    Figure<Duration> samplePanel,
     Figure<BigDecimal> vinylPriceArea) {
 
   static InlayRates read(BookSection s) {
     return new InlayRates(
-        s.number("lay stencil", BookDimension.AREA_RATE),
-        s.number("press edges", BookDimension.RUN_RATE),
-        s.number("lay skirt", BookDimension.AREA_RATE),
-        s.number("mist coat", BookDimension.AREA_RATE),
-        s.number("fastest mist coat", BookDimension.AREA_RATE),
-        s.number("pull up", BookDimension.AREA_RATE),
-        s.price("price of vinyl a m2"));
+        s.number("lay_stencil", BookDimension.AREA_RATE),
+        s.number("press_edges", BookDimension.RUN_RATE),
+        s.number("lay_skirt", BookDimension.AREA_RATE),
+        s.number("mist_coat", BookDimension.AREA_RATE),
+        s.number("fastest_mist_coat", BookDimension.AREA_RATE),
+        s.number("pull_up", BookDimension.AREA_RATE),
+        s.time("tack_test"),
+        s.time("sample_panel"),
+        s.price("price_of_vinyl_a_m2"));
   }
 }

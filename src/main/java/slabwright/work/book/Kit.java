@@ -1,7 +1,8 @@
 package slabwright.work.book;
 
 import java.math.BigDecimal;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * A product as it is sold.
@@ -11,16 +12,18 @@ import slabwright.units.Parsed;
 public record Kit(double mm3, Figure<BigDecimal> price) {
 
   /** Reads {@code 5 gal @ 190.00} or {@code 5 gal @ ?}. */
-  static Parsed<Kit> read(String text) {
+  static Result<Kit> read(String text) {
     String[] sides = text.split("@", -1);
-    Parsed<Double> volume = BookDimension.VOLUME.read(sides[0].strip());
-    if (volume instanceof Parsed.Bad<Double> bad) {
-      return Parsed.bad(bad.why());
+    Result<Double> volume = BookDimension.VOLUME.read(sides[0].strip());
+    if (volume instanceof Result.Refused<Double> bad) {
+      return Result.refused(bad.refusals());
     }
     String price = sides.length > 1 ? sides[1].strip() : "?";
     return price.equals("?")
-        ? Parsed.ok(
-            new Kit(volume.orThrow(), Figure.missing("price of the " + sides[0].strip() + " kit")))
+        ? Result.ok(
+            new Kit(
+                volume.orThrow(),
+                Figure.missing(Message.of("work.kit.price-of-the-kit", sides[0].strip()))))
         : BookSection.money(price).map(p -> new Kit(volume.orThrow(), Figure.known(p)));
   }
 }

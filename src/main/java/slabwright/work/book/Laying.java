@@ -1,5 +1,7 @@
 package slabwright.work.book;
 
+import slabwright.units.Message;
+
 /**
  * How a product gets onto the floor.
  *
@@ -31,14 +33,15 @@ public record Laying(
 
   static Laying read(BookSection s) {
     return new Laying(
-        s.choice("laid by", "roller, sprayer, brush or pad", LayingTool.class),
-        s.number("laying rate", BookDimension.AREA_RATE),
-        s.number("fastest laying rate", BookDimension.AREA_RATE),
-        s.number("cut-in rate", BookDimension.RUN_RATE),
+        s.choice(
+            "laid_by", Message.of("work.laying.roller-sprayer-brush-or-pad"), LayingTool.class),
+        s.number("laying_rate", BookDimension.AREA_RATE),
+        s.number("fastest_laying_rate", BookDimension.AREA_RATE),
+        s.number("cut-in_rate", BookDimension.RUN_RATE),
         s.whole("people"),
         s.number("roller", BookDimension.LENGTH),
         s.number("lap", BookDimension.SHARE),
-        s.table("wet edge"),
+        s.table("wet_edge"),
         s.number("jar", BookDimension.VOLUME),
         s.number("coldest", BookDimension.TEMPERATURE),
         s.number("hottest", BookDimension.TEMPERATURE));

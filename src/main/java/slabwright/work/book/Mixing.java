@@ -19,8 +19,8 @@ public record Mixing(
   static Mixing read(BookSection s) {
     return new Mixing(
         s.yes("two-part"),
-        s.table("working time"),
-        s.time("mixing time"),
-        s.number("largest batch", BookDimension.VOLUME));
+        s.table("working_time"),
+        s.time("mixing_time"),
+        s.number("largest_batch", BookDimension.VOLUME));
   }
 }

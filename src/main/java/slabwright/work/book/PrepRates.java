@@ -17,14 +17,14 @@ public record PrepRates(
 
   static PrepRates read(BookSection s) {
     return new PrepRates(
-        s.number("trench levelling", BookDimension.AREA_RATE),
-        s.number("trench dust", BookDimension.MASS_PER_AREA),
-        s.number("residue by machine", BookDimension.AREA_RATE),
-        s.number("residue by hand", BookDimension.AREA_RATE),
-        s.number("residue dust", BookDimension.MASS_PER_AREA),
+        s.number("trench_levelling", BookDimension.AREA_RATE),
+        s.number("trench_dust", BookDimension.MASS_PER_AREA),
+        s.number("residue_by_machine", BookDimension.AREA_RATE),
+        s.number("residue_by_hand", BookDimension.AREA_RATE),
+        s.number("residue_dust", BookDimension.MASS_PER_AREA),
         s.number("filling", BookDimension.RUN_RATE),
-        s.number("fastest filling", BookDimension.RUN_RATE),
+        s.number("fastest_filling", BookDimension.RUN_RATE),
         s.number("cleaning", BookDimension.AREA_RATE),
-        s.number("abrading between coats", BookDimension.AREA_RATE));
+        s.number("abrading_between_coats", BookDimension.AREA_RATE));
   }
 }

@@ -1,6 +1,7 @@
 package slabwright.work.book;
 
 import java.util.List;
+import slabwright.units.Message;
 
 /**
  * How far a product goes.
@@ -26,15 +27,16 @@ public record ProductCoverage(
         s.whole("coats"),
         s.number("coverage", BookDimension.COVERAGE),
         s.number("loss", BookDimension.SHARE),
-        s.number("volume solids", BookDimension.SHARE),
-        s.list("kits", "1 gal @ ?, 5 gal @ ?", Kit::read).flatMap(ProductCoverage::some),
-        s.yes("kits may be split"),
+        s.number("volume_solids", BookDimension.SHARE),
+        s.list("kits", Message.of("work.product-coverage.kits"), Kit::read)
+            .flatMap(ProductCoverage::some),
+        s.yes("kits_may_be_split"),
         s.number("grit", BookDimension.MASS_PER_VOLUME));
   }
 
   private static Figure<List<Kit>> some(List<Kit> kits) {
     return kits.isEmpty()
-        ? Figure.refused("a product is sold in some kit; write for example kits = 1 gal @ ?")
+        ? Figure.refused(Message.of("work.product-coverage.a-product-is-sold-in"))
         : Figure.known(kits);
   }
 }

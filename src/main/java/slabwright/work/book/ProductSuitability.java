@@ -11,8 +11,8 @@ public record ProductSuitability(
     Figure<Double> slabHumidity, Figure<Double> emission, Figure<Boolean> breathing) {
   static ProductSuitability read(BookSection s) {
     return new ProductSuitability(
-        s.number("highest slab humidity", BookDimension.SHARE),
-        s.number("highest emission", BookDimension.NUMBER),
+        s.number("highest_slab_humidity", BookDimension.SHARE),
+        s.number("highest_emission", BookDimension.NUMBER),
         s.yes("breathing"));
   }
 }

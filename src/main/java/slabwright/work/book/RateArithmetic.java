@@ -1,6 +1,7 @@
 package slabwright.work.book;
 
 import java.time.Duration;
+import slabwright.units.Message;
 
 /** Time and dust from an amount and a rate; nothing to do needs no rate. */
 public final class RateArithmetic {
@@ -15,7 +16,7 @@ public final class RateArithmetic {
         r ->
             r > 0
                 ? Figure.known(Duration.ofSeconds(Math.round(amount / r * 3600)))
-                : Figure.refused("a rate of 0 in the shop book never ends; correct it"));
+                : Figure.refused(Message.of("work.rate-arithmetic.a-rate-of-in-the")));
   }
 
   /** The mass in kg that comes off an area in mm². */

@@ -2,16 +2,18 @@ package slabwright.work.book;
 
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 
 /**
  * The shop book read.
  *
+ * @param name as the book calls itself
  * @param invented whether its numbers are made up; every sheet that uses them says so
  * @param currency for prices
  * @param faults unknown keys and values that could not be read
  */
 public record ShopBook(
-    String name,
+    Optional<String> name,
     boolean invented,
     String currency,
     Crew crew,
@@ -38,11 +40,10 @@ public record ShopBook(
   }
 
   /** What a sheet has to say about where its rates come from. */
-  public String origin() {
+  public Message origin() {
+    Object called = name.isPresent() ? name.get() : Message.of("work.shop-book.without-a-name");
     return invented
-        ? "Rates, coverages, times and prices are from the invented example shop book \""
-            + name
-            + "\". Put in your own and the data sheets' values before you rely on them."
-        : "Rates, coverages, times and prices are from the shop book \"" + name + "\".";
+        ? Message.of("work.shop-book.rates-coverages-times-and-prices", called)
+        : Message.of("work.shop-book.rates-coverages-times-and-prices-2", called);
   }
 }

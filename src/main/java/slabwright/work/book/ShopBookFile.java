@@ -5,7 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * Finds the shop book: {@code shop.book} beside the plan, else {@code .slabwright/shop.book} in the
@@ -23,13 +24,13 @@ public record ShopBookFile(ShopBookText text, Optional<Path> from) {
    *
    * @throws IOException when a file is there and can't be read
    */
-  public static Parsed<ShopBookFile> find(Path planFolder, Path home) throws IOException {
+  public static Result<ShopBookFile> find(Path planFolder, Path home) throws IOException {
     for (Path file : List.of(planFolder.resolve(NAME), home.resolve(".slabwright").resolve(NAME))) {
       if (Files.isRegularFile(file)) {
         return read(file);
       }
     }
-    return Parsed.ok(new ShopBookFile(ExampleBook.text(), Optional.empty()));
+    return Result.ok(new ShopBookFile(ExampleBook.text(), Optional.empty()));
   }
 
   /**
@@ -37,10 +38,11 @@ public record ShopBookFile(ShopBookText text, Optional<Path> from) {
    *
    * @throws IOException when it can't be read
    */
-  public static Parsed<ShopBookFile> read(Path file) throws IOException {
-    Parsed<ShopBookText> text = ShopBookText.parse(Files.readString(file));
-    if (text instanceof Parsed.Bad<ShopBookText> bad) {
-      return Parsed.bad(file + ": " + bad.why());
+  public static Result<ShopBookFile> read(Path file) throws IOException {
+    Result<ShopBookText> text = ShopBookText.parse(Files.readString(file));
+    if (text instanceof Result.Refused<ShopBookText> bad) {
+      return Result.refused(
+          Message.of("work.shop-book-file.fault", file.toString(), bad.message()));
     }
     return text.map(t -> new ShopBookFile(t, Optional.of(file)));
   }

@@ -6,7 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.work.air.Solvent;
 import slabwright.work.air.SolventShare;
 
@@ -32,9 +33,9 @@ final class ShopBookReader {
     BookSection book = one("book");
     ShopBook read =
         new ShopBook(
-            book.text("name", "without a name"),
+            book.text("name").maybe(),
             book.yes("invented").maybe().orElse(false),
-            book.text("currency", ""),
+            book.text("currency").maybe().orElse(""),
             Crew.read(one("crew")),
             PrepRates.read(one("prep")),
             InlayRates.read(one("inlay")),
@@ -68,33 +69,33 @@ final class ShopBookReader {
   private Product product(BookSection s) {
     return new Product(
         s.name(),
-        s.text("label", s.name()),
-        s.word("kind", "sealer").flatMap(ShopBookReader::kind),
+        s.text("label").maybe().orElse(s.name()),
+        s.word("kind", BookSection.example("sealer")).flatMap(ShopBookReader::kind),
         ProductCoverage.read(s),
         Mixing.read(s),
         Laying.read(s),
         Drying.read(s),
         ProductSuitability.read(s),
-        s.list("solvents", "acetone 92 %, or none", this::share));
+        s.list("solvents", Message.of("work.shop-book-reader.acetone-or-none"), this::share));
   }
 
   private static Figure<ProductKind> kind(String word) {
     return ProductKind.named(word)
         .map(Figure::known)
-        .orElse(Figure.refused("\"%s\" is no kind of product".formatted(word)));
+        .orElse(Figure.refused(Message.of("work.shop-book-reader.is-no-kind-of-product", word)));
   }
 
   /** Reads {@code acetone 85 %}. */
-  private Parsed<SolventShare> share(String text) {
+  private Result<SolventShare> share(String text) {
     int gap = text.indexOf(' ');
     String name = gap < 0 ? text : text.substring(0, gap);
     Optional<Solvent> solvent = Optional.ofNullable(solvents.get(name));
     if (solvent.isEmpty()) {
-      return Parsed.bad("there is no complete [solvent %s] in the shop book".formatted(name));
+      return Result.refused(Message.of("work.shop-book-reader.there-is-no-complete-solvent", name));
     }
     String rest = gap < 0 ? "" : text.substring(gap).strip();
     return rest.equals("100 %")
-        ? Parsed.ok(new SolventShare(solvent.get(), 1))
+        ? Result.ok(new SolventShare(solvent.get(), 1))
         : BookDimension.SHARE.read(rest).map(x -> new SolventShare(solvent.get(), x));
   }
 
@@ -123,14 +124,19 @@ final class ShopBookReader {
   private void put(Map<String, ShopBookText.Entry> byKey, ShopBookText.Entry e) {
     if (byKey.put(e.key(), e) != null) {
       faults.add(
-          new BookFault(e.line(), "\"%s\" is given twice; the last counts".formatted(e.key())));
+          new BookFault(
+              e.line(), Message.of("work.shop-book-reader.is-given-twice-the-last", e.key())));
     }
   }
 
   private void nameUnknownSections() {
     text.entries().stream()
         .filter(e -> !KINDS.contains(e.kind()))
-        .map(e -> new BookFault(e.line(), "the section [%s] is not known".formatted(e.kind())))
+        .map(
+            e ->
+                new BookFault(
+                    e.line(),
+                    Message.of("work.shop-book-reader.the-section-is-not-known", e.kind())))
         .forEach(faults::add);
   }
 }

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /**
  * The shop book as text: a first line {@code slabwright-shop-book 1}, sections {@code [kind name]},
@@ -36,18 +37,17 @@ public final class ShopBookText {
   }
 
   /** Reads the text; bad only when it is no shop book or a newer one. */
-  public static Parsed<ShopBookText> parse(String text) {
+  public static Result<ShopBookText> parse(String text) {
     List<String> lines = text.lines().toList();
     Matcher first = FIRST.matcher(lines.isEmpty() ? "" : lines.get(0));
     if (!first.matches()) {
-      return Parsed.bad("This is no shop book: its first line must be \"slabwright-shop-book 1\".");
+      return Result.refused(Message.of("work.shop-book-text.this-is-no-shop-book"));
     }
     if (!first.group(1).equals(String.valueOf(VERSION))) {
-      return Parsed.bad(
-          "This shop book is of version %s and this program reads version %d; get a newer program."
-              .formatted(first.group(1), VERSION));
+      return Result.refused(
+          Message.of("work.shop-book-text.this-shop-book-is-of", first.group(1), VERSION));
     }
-    return Parsed.ok(read(lines));
+    return Result.ok(read(lines));
   }
 
   private static ShopBookText read(List<String> lines) {
@@ -66,10 +66,16 @@ public final class ShopBookText {
         entries.add(new Entry(i + 1, kind, name, entry.group(2), entry.group(3)));
       } else if (!bare.isEmpty()) {
         faults.add(
-            new BookFault(i + 1, "\"%s\" is neither [section] nor key = value".formatted(bare)));
+            new BookFault(
+                i + 1, Message.of("work.shop-book-text.is-neither-section-nor-key", bare)));
       }
     }
     return new ShopBookText(lines, entries, faults);
+  }
+
+  /** A key of the file from its name in the code, where {@code _} stands for each space. */
+  public static String key(String name) {
+    return name.replace('_', ' ');
   }
 
   List<Entry> entries() {

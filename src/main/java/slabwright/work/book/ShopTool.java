@@ -1,6 +1,7 @@
 package slabwright.work.book;
 
 import java.math.BigDecimal;
+import slabwright.units.Message;
 import slabwright.work.step.ToolKind;
 
 /**
@@ -24,12 +25,13 @@ public record ShopTool(
   static ShopTool read(BookSection s) {
     return new ShopTool(
         s.name(),
-        s.choice("kind", "floor grinder, hand grinder, vacuum, fan or sprayer", ToolKind.class),
+        s.choice(
+            "kind", Message.of("work.shop-tool.floor-grinder-hand-grinder-vacuum"), ToolKind.class),
         s.number("wheel", BookDimension.LENGTH),
         s.number("airflow", BookDimension.AIRFLOW),
-        s.number("bag holds", BookDimension.MASS),
-        s.price("price a bag"),
-        s.price("price a day"));
+        s.number("bag_holds", BookDimension.MASS),
+        s.price("price_a_bag"),
+        s.price("price_a_day"));
   }
 
   /** Whether the book calls it so. */

@@ -1,6 +1,7 @@
 package slabwright.work.book;
 
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.work.air.Solvent;
 
 /** Reads a solvent's data-sheet values; a solvent that lacks one can't be used. */
@@ -8,12 +9,12 @@ final class SolventReader {
   private SolventReader() {}
 
   static Optional<Solvent> read(BookSection s) {
-    Figure<Double> gravity = s.number("specific gravity", BookDimension.NUMBER);
-    Figure<Double> mass = s.number("molar mass", BookDimension.MOLAR_MASS);
-    Figure<Double> lel = s.number("lower explosive limit", BookDimension.SHARE);
-    Figure<Double> flash = s.number("flash point", BookDimension.TEMPERATURE);
-    Figure<Double> eightHour = s.number("8-hour limit", BookDimension.PPM);
-    Figure<Double> short15 = s.number("15-minute limit", BookDimension.PPM);
+    Figure<Double> gravity = s.number("specific_gravity", BookDimension.NUMBER);
+    Figure<Double> mass = s.number("molar_mass", BookDimension.MOLAR_MASS);
+    Figure<Double> lel = s.number("lower_explosive_limit", BookDimension.SHARE);
+    Figure<Double> flash = s.number("flash_point", BookDimension.TEMPERATURE);
+    Figure<Double> eightHour = s.number("8-hour_limit", BookDimension.PPM);
+    Figure<Double> short15 = s.number("15-minute_limit", BookDimension.PPM);
     return gravity
         .with(mass, Physical::new)
         .with(lel.flatMap(SolventReader::some), (p, l) -> new Fire(p, l, 0))
@@ -25,7 +26,7 @@ final class SolventReader {
   private static Figure<Double> some(double lel) {
     return lel > 0
         ? Figure.known(lel)
-        : Figure.refused("a lower explosive limit of 0 can't be right; see the data sheet");
+        : Figure.refused(Message.of("work.solvent-reader.a-lower-explosive-limit-of"));
   }
 
   private record Physical(double gravity, double mass) {}

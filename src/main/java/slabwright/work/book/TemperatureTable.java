@@ -3,6 +3,7 @@ package slabwright.work.book;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
+import slabwright.units.Message;
 
 /**
  * A time that depends on the temperature, as a data sheet gives it: straight lines between its
@@ -11,7 +12,7 @@ import java.util.List;
  * @param subject what it is the time of, for messages
  * @param points by rising temperature; one point with {@link #anyTemperature} holds everywhere
  */
-public record TemperatureTable(String subject, List<Point> points, boolean anyTemperature) {
+public record TemperatureTable(Message subject, List<Point> points, boolean anyTemperature) {
   public TemperatureTable {
     points = points.stream().sorted(Comparator.comparing(Point::celsius)).toList();
     if (points.isEmpty()) {
@@ -23,7 +24,7 @@ public record TemperatureTable(String subject, List<Point> points, boolean anyTe
   public record Point(double celsius, Duration time) {}
 
   /** A time that the book states without a temperature. */
-  public static TemperatureTable always(String subject, Duration time) {
+  public static TemperatureTable always(Message subject, Duration time) {
     return new TemperatureTable(subject, List.of(new Point(0, time)), true);
   }
 
@@ -58,9 +59,13 @@ public record TemperatureTable(String subject, List<Point> points, boolean anyTe
     return points.get(points.size() - 1);
   }
 
-  private String outside(double celsius) {
-    return "the shop book gives the %s from %s to %s and it is %s; take the time from the data sheet or wait for another day"
-        .formatted(subject, text(points.get(0).celsius()), text(last().celsius()), text(celsius));
+  private Message outside(double celsius) {
+    return Message.of(
+        "work.temperature-table.the-shop-book-gives-the",
+        subject,
+        text(points.get(0).celsius()),
+        text(last().celsius()),
+        text(celsius));
   }
 
   private static String text(double celsius) {

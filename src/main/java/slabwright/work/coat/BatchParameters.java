@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 
 /**
@@ -41,7 +42,7 @@ record BatchParameters(
   public Figure<Batches> plan() {
     Duration left = workingTime.minus(mixing);
     if (left.isNegative() || left.isZero()) {
-      return Figure.refused("mixing takes longer than the working time; it can't be laid this hot");
+      return Figure.refused(Message.of("work.batch-parameters.mixing-takes-longer"));
     }
     double most = Math.min(rolledIn(left), largest.orElse(Double.POSITIVE_INFINITY));
     return splits ? Figure.known(Batches.even(this, most)) : whole(most);
@@ -55,17 +56,17 @@ record BatchParameters(
         .orElseGet(() -> Figure.refused(addHands()));
   }
 
-  private String addHands() {
+  private Message addHands() {
     double kit = kits.get(kits.size() - 1);
     if (largest.filter(l -> l < kit).isPresent()) {
-      return "the smallest kit is more than the shop mixes at once; a kit is not split";
+      return Message.of("work.batch-parameters.smallest-kit-too-large");
     }
-    return "add hands: one kit takes %s to lay with %d at it and can be laid for %s; it takes %d"
-        .formatted(text(timeFor(kit)), people, text(workingTime.minus(mixing)), handsFor(kit));
-  }
-
-  private static String text(Duration d) {
-    return d.toMinutes() + " min";
+    return Message.of(
+        "work.batch-parameters.add-hands",
+        timeFor(kit).toMinutes(),
+        people,
+        workingTime.minus(mixing).toMinutes(),
+        handsFor(kit));
   }
 
   /** How many people lay a volume within the working time. */

@@ -3,6 +3,7 @@ package slabwright.work.coat;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.site.Finish;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 
@@ -36,6 +37,6 @@ public record CoatParameters(
   Figure<Double> temperature() {
     return celsius.isPresent()
         ? Figure.known(celsius.getAsDouble())
-        : Figure.refused("the air temperature of \"" + area + "\" is not on the plan; measure it");
+        : Figure.refused(Message.of("work.coat-parameters.air-temperature-not-on-plan", area));
   }
 }

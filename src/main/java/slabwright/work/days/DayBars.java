@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import slabwright.units.Message;
 
 /**
  * The day plan as bars to draw: one row a step, each with what happens when.
@@ -40,7 +41,7 @@ public record DayBars(WorkingWeek hours, LocalDateTime from, LocalDateTime to, L
    * @param areaId of its floor area; two may have one name
    * @param critical whether it is part of the chain that sets the end
    */
-  public record Row(String name, String areaId, String area, boolean critical, List<Bar> bars) {
+  public record Row(Message name, String areaId, String area, boolean critical, List<Bar> bars) {
     public Row {
       bars = List.copyOf(bars);
     }

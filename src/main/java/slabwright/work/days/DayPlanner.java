@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slabwright.units.Message;
 
 /**
  * Finds each step its day, so that the job ends as early as its waits, the crew and the working day
@@ -32,7 +33,7 @@ public final class DayPlanner {
       WorkingWeek hours,
       LocalDate firstDay,
       Map<String, LocalDateTime> notBefore) {
-    Optional<String> fault = StepValidator.findFault(tasks, hours);
+    Optional<Message> fault = StepValidator.findFault(tasks, hours);
     return fault.isPresent()
         ? new Planned.Refused(fault.get())
         : new ScheduleSearch(tasks, hours, firstDay, notBefore).best();
@@ -57,7 +58,7 @@ public final class DayPlanner {
             .toList();
     PartialSchedule pass = new PartialSchedule(plan.hours(), plan.firstDay(), asked, Map.of());
     for (WorkStep task : order) {
-      Optional<String> fault = pass.placeWhole(task);
+      Optional<Message> fault = pass.placeWhole(task);
       if (fault.isPresent()) {
         return new Planned.Refused(fault.get());
       }

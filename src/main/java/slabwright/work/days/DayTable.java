@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import slabwright.units.Message;
 
 /**
  * The day plan line by line, for a list to carry.
@@ -41,7 +42,7 @@ public record DayTable(
    */
   public record Line(
       String id,
-      String name,
+      Message name,
       String area,
       LocalDateTime starts,
       LocalDateTime ends,
@@ -62,9 +63,9 @@ public record DayTable(
    * @param by how much later it starts
    * @param later how much later the job ends; empty when it can't be done any more
    * @param abrade the coats that then need abrading first, by name
-   * @param why why it can't be done, or empty
+   * @param why why it can't be done, or an empty sentence
    */
-  public record Late(Duration by, Optional<Duration> later, List<String> abrade, String why) {
+  public record Late(Duration by, Optional<Duration> later, List<Message> abrade, Message why) {
     public Late {
       abrade = List.copyOf(abrade);
     }
@@ -112,6 +113,7 @@ public record DayTable(
       return new Late(by, Optional.empty(), List.of(), r.sentence());
     }
     LateStart l = ((LateStart.Result.Later) result).consequence();
-    return new Late(by, Optional.of(l.end()), l.newAbrading(), "");
+    return new Late(
+        by, Optional.of(l.end()), l.newAbrading(), Message.of("work.day-table.no-reason"));
   }
 }

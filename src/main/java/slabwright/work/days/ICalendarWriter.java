@@ -7,6 +7,8 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import slabwright.units.Message;
 
 /**
  * The day plan as an iCalendar text (RFC 5545): one event a working stretch, one a keep-out time.
@@ -21,8 +23,10 @@ public final class ICalendarWriter {
   private final StringBuilder out = new StringBuilder();
   private final String stamp;
   private final String site;
+  private final Function<Message, String> say;
 
-  private ICalendarWriter(String site, Instant made) {
+  private ICalendarWriter(String site, Instant made, Function<Message, String> say) {
+    this.say = say;
     this.site = site;
     this.stamp = LOCAL.format(made.atZone(ZoneOffset.UTC)) + "Z";
   }
@@ -32,9 +36,10 @@ public final class ICalendarWriter {
    *
    * @param made when, for the required time stamp; passed in so that the same plan gives the same
    *     text
+   * @param say gives messages their words
    */
-  public static String of(DayPlan plan, String site, Instant made) {
-    return new ICalendarWriter(site, made).write(plan);
+  public static String of(DayPlan plan, String site, Instant made, Function<Message, String> say) {
+    return new ICalendarWriter(site, made, say).write(plan);
   }
 
   private String write(DayPlan plan) {
@@ -51,13 +56,16 @@ public final class ICalendarWriter {
   private void step(ScheduledStep step) {
     List<TimeSpan> spans = step.spans();
     for (int i = 0; i < spans.size(); i++) {
-      String part = spans.size() > 1 ? " (day %d of %d)".formatted(i + 1, spans.size()) : "";
-      String people = step.task().people() == 1 ? "1 person" : step.task().people() + " people";
+      Message name = step.task().name();
+      Message summary =
+          spans.size() > 1
+              ? Message.of("work.icalendar-writer.day-of", name, i + 1, spans.size())
+              : name;
       event(
           "step." + step.task().id() + "." + i,
           spans.get(i),
-          step.task().name() + part,
-          people + ", " + step.task().area());
+          summary,
+          Message.of("work.icalendar-writer.people", step.task().people(), step.task().area()));
     }
   }
 
@@ -65,19 +73,19 @@ public final class ICalendarWriter {
     event(
         "out." + o.area() + "." + LOCAL.format(o.span().start()),
         o.span(),
-        "Keep off: " + o.area(),
+        Message.of("work.icalendar-writer.keep-off", o.area()),
         o.reason());
   }
 
-  private void event(String uid, TimeSpan span, String summary, String description) {
+  private void event(String uid, TimeSpan span, Message summary, Message description) {
     line("BEGIN:VEVENT");
     line("UID:" + text(uid + "@" + site).replace(' ', '-'));
     line("DTSTAMP:" + stamp);
     line("DTSTART:" + local(span.start()));
     line("DTEND:" + local(span.end()));
-    line("SUMMARY:" + text(summary));
+    line("SUMMARY:" + text(say.apply(summary)));
     line("LOCATION:" + text(site));
-    line("DESCRIPTION:" + text(description));
+    line("DESCRIPTION:" + text(say.apply(description)));
     line("END:VEVENT");
   }
 

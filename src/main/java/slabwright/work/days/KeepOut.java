@@ -1,6 +1,7 @@
 package slabwright.work.days;
 
 import java.time.Duration;
+import slabwright.units.Message;
 
 /**
  * Other trades stay off the floor area during a step and some time after it.
@@ -8,4 +9,4 @@ import java.time.Duration;
  * @param reason in a few words
  * @param after how long past the step's end
  */
-public record KeepOut(String reason, Duration after) {}
+public record KeepOut(Message reason, Duration after) {}

@@ -4,9 +4,10 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import slabwright.units.Message;
 
 /** When other trades stay off a floor area, and why. */
-public record KeepOutPeriod(String area, String reason, TimeSpan span) {
+public record KeepOutPeriod(String area, Message reason, TimeSpan span) {
 
   /** Every keep-out time of the plan, touching ones of one area joined, in time order. */
   public static List<KeepOutPeriod> of(DayPlan plan) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import slabwright.units.Message;
 
 /**
  * What it does to the job when one step starts late.
@@ -12,7 +13,7 @@ import java.util.Map;
  * @param end how much later the job ends
  * @param newAbrading the coats that now need an abrading step first, by name
  */
-public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
+public record LateStart(DayPlan late, Duration end, List<Message> newAbrading) {
   public LateStart {
     newAbrading = List.copyOf(newAbrading);
   }
@@ -23,7 +24,7 @@ public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
     record Later(LateStart consequence) implements Result {}
 
     /** It no longer does. */
-    record Refused(String sentence) implements Result {}
+    record Refused(Message sentence) implements Result {}
   }
 
   /**
@@ -46,11 +47,12 @@ public record LateStart(DayPlan late, Duration end, List<String> newAbrading) {
         new LateStart(late, Duration.between(plan.end(), late.end()), added(plan, late)));
   }
 
-  private static List<String> added(DayPlan plan, DayPlan late) {
+  private static List<Message> added(DayPlan plan, DayPlan late) {
     return late.steps().stream()
         .filter(ScheduledStep::isAbrading)
         .filter(s -> plan.abradingFor(s.abradesFor()).isEmpty())
-        .map(s -> late.step(s.abradesFor()).map(c -> c.task().name()).orElse(s.abradesFor()))
+        .flatMap(s -> late.step(s.abradesFor()).stream())
+        .map(c -> c.task().name())
         .toList();
   }
 }

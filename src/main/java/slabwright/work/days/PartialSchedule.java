@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slabwright.units.Message;
 
 /** Steps placed one after the other, each as early as can be; the last ones can be taken back. */
 final class PartialSchedule {
@@ -83,8 +84,8 @@ final class PartialSchedule {
   }
 
   /** Places a step with the abrading it may need; or says why it can't be. */
-  Optional<String> placeWhole(WorkStep task) {
-    Optional<String> fault = place(task);
+  Optional<Message> placeWhole(WorkStep task) {
+    Optional<Message> fault = place(task);
     return fault.isEmpty() && step(task.id()).isEmpty() ? place(task) : fault;
   }
 
@@ -92,7 +93,7 @@ final class PartialSchedule {
    * Places a step whose waits are placed; where its window would be missed only the abrading, after
    * which the step itself is still to place. Or says why it can't be.
    */
-  Optional<String> place(WorkStep task) {
+  Optional<Message> place(WorkStep task) {
     Optional<ScheduledStep> before = Optional.ofNullable(abraded.get(task.id()));
     List<Ready> reasons = reasons(task);
     before.ifPresent(
@@ -119,11 +120,13 @@ final class PartialSchedule {
   }
 
   /** As soon as the floor is dry, also where the coat itself is held back. */
-  private Optional<String> abrade(WorkStep task, StepWait missed) {
+  private Optional<Message> abrade(WorkStep task, StepWait missed) {
     if (task.abrading().isEmpty()) {
       return Optional.of(
-          "\"%s\" can't start within the longest recoat time after \"%s\" and there is no abrading rate; put one in the shop book or move the coats closer"
-              .formatted(task.name(), placed.get(missed.after()).task().name()));
+          Message.of(
+              "work.partial-schedule.cant-start-within-the-longest",
+              task.name(),
+              placed.get(missed.after()).task().name()));
     }
     WorkStep abrade = abrading(task, task.abrading().get());
     Ready dry = latest(waits(task));
@@ -134,7 +137,7 @@ final class PartialSchedule {
   private static WorkStep abrading(WorkStep coat, Duration length) {
     return new WorkStep(
         coat.id() + ".abrade",
-        "Abrade before: " + coat.name(),
+        Message.of("work.partial-schedule.abrade-before", coat.name()),
         coat.area(),
         coat.type().abrading(),
         length,

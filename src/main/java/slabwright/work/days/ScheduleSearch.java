@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import slabwright.units.Message;
 
 /**
  * Branch and bound over the orders in which steps are placed, and over steps held back for the
@@ -32,7 +33,7 @@ final class ScheduleSearch {
   private final Deque<Map<String, LocalDateTime>> holds = new ArrayDeque<>();
   private final Set<Map<String, LocalDateTime>> known = new HashSet<>();
   private Optional<DayPlan> best = Optional.empty();
-  private Optional<String> fault = Optional.empty();
+  private Optional<Message> fault = Optional.empty();
   private int placed;
 
   ScheduleSearch(
@@ -115,7 +116,7 @@ final class ScheduleSearch {
       pass.rollBack(0);
     }
 
-    private boolean noted(Optional<String> why) {
+    private boolean noted(Optional<Message> why) {
       if (fault.isEmpty()) {
         fault = why;
       }

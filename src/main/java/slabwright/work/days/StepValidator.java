@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.units.Message;
 
 /** What makes a list of steps impossible to plan, found before planning starts. */
 final class StepValidator {
@@ -13,10 +14,10 @@ final class StepValidator {
 
   private StepValidator() {}
 
-  static Optional<String> findFault(List<WorkStep> tasks, WorkingWeek hours) {
+  static Optional<Message> findFault(List<WorkStep> tasks, WorkingWeek hours) {
     Set<String> seen = new HashSet<>();
     for (WorkStep task : tasks) {
-      Optional<String> fault = faultOf(task, hours, seen);
+      Optional<Message> fault = faultOf(task, hours, seen);
       if (fault.isPresent()) {
         return fault;
       }
@@ -25,32 +26,37 @@ final class StepValidator {
     return Optional.empty();
   }
 
-  private static Optional<String> faultOf(WorkStep task, WorkingWeek hours, Set<String> seen) {
+  private static Optional<Message> faultOf(WorkStep task, WorkingWeek hours, Set<String> seen) {
     if (seen.contains(task.id())) {
-      return Optional.of("two steps are called \"%s\"; give each its own id".formatted(task.id()));
+      return Optional.of(Message.of("work.step-validator.two-steps-are-called-give", task.id()));
     }
     if (task.people() > hours.people()) {
       return Optional.of(
-          "\"%s\" takes %d people and the crew has %d; add hands"
-              .formatted(task.name(), task.people(), hours.people()));
+          Message.of(
+              "work.step-validator.takes-people-and-the-crew",
+              task.name(),
+              task.people(),
+              hours.people()));
     }
     if (!task.mayPause() && task.length().compareTo(hours.length()) > 0) {
       return Optional.of(
-          "\"%s\" takes %s in one go and the day has %s; add hands or divide the floor at a joint"
-              .formatted(task.name(), text(task.length()), text(hours.length())));
+          Message.of(
+              "work.step-validator.takes-in-one-go-and",
+              task.name(),
+              text(task.length()),
+              text(hours.length())));
     }
     if (task.length().compareTo(hours.length().multipliedBy(LONGEST_DAYS)) > 0) {
       return Optional.of(
-          "\"%s\" takes more than %d working days; check its rate in the shop book"
-              .formatted(task.name(), LONGEST_DAYS));
+          Message.of(
+              "work.step-validator.takes-more-than-working-days", task.name(), LONGEST_DAYS));
     }
     return task.waits().stream()
         .filter(w -> !seen.contains(w.after()))
         .findFirst()
         .map(
             w ->
-                "\"%s\" waits for \"%s\", which does not come before it"
-                    .formatted(task.name(), w.after()));
+                Message.of("work.step-validator.waits-for-which-does-not", task.name(), w.after()));
   }
 
   private static String text(Duration d) {

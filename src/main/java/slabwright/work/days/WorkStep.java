@@ -3,6 +3,7 @@ package slabwright.work.days;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.work.step.StepType;
 
 /**
@@ -22,7 +23,7 @@ import slabwright.work.step.StepType;
  */
 public record WorkStep(
     String id,
-    String name,
+    Message name,
     String area,
     StepType type,
     Duration length,
@@ -42,7 +43,7 @@ public record WorkStep(
   /** A step in clean air. */
   public WorkStep(
       String id,
-      String name,
+      Message name,
       String area,
       StepType type,
       Duration length,

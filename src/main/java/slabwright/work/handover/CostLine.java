@@ -2,6 +2,7 @@ package slabwright.work.handover;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 
 /**
@@ -13,17 +14,17 @@ import slabwright.work.book.Figure;
  * @param amount rounded to the cent
  */
 public record CostLine(
-    String what,
-    Figure<String> quantity,
-    String source,
+    Message what,
+    Figure<Message> quantity,
+    Message source,
     Figure<BigDecimal> unitPrice,
     Figure<BigDecimal> amount) {
 
   /** A number of something, with the text that says what it counts. */
-  record Count(BigDecimal number, String text) {}
+  record Count(BigDecimal number, Message text) {}
 
   static CostLine of(
-      String what, Figure<Count> count, String source, Figure<BigDecimal> unitPrice) {
+      Message what, Figure<Count> count, Message source, Figure<BigDecimal> unitPrice) {
     return new CostLine(
         what,
         count.map(Count::text),

@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.InlayTakeoff;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopTool;
 import slabwright.work.coat.Kits;
@@ -35,7 +37,7 @@ final class CostLineBuilder {
     labour();
     for (AreaWorkPlan area : plan.areas()) {
       area.coats().forEach(c -> kits(area.name(), c.product().label(), c.kits()));
-      String filler = plan.book().first(ProductKind.FILLER).map(p -> p.label()).orElse("filler");
+      Object filler = fillerLabel();
       if (area.prep().filler().mm3() > 0) {
         kits(area.name(), filler, area.prep().filler().kits());
       }
@@ -49,36 +51,54 @@ final class CostLineBuilder {
   private void labour() {
     Figure<CostLine.Count> hours = plan.outlook().order().map(d -> hours(d.personTime()));
     lines.add(
-        CostLine.of("Labour", hours, "sheet 6, person hours", plan.book().crew().hourPrice()));
+        CostLine.of(
+            Message.of("work.cost-line-builder.labour"),
+            hours,
+            Message.of("work.cost-line-builder.sheet-person-hours"),
+            plan.book().crew().hourPrice()));
   }
 
   private static CostLine.Count hours(Duration time) {
     BigDecimal h =
         BigDecimal.valueOf(time.toMinutes())
             .divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
-    return new CostLine.Count(h, h + " h");
+    return new CostLine.Count(h, Message.of("work.cost-line-builder.hours", h));
   }
 
-  private void kits(String area, String label, Figure<Kits> kits) {
-    String what = label + ", " + area;
-    String source = "sheet 5, kits to buy";
+  private Object fillerLabel() {
+    Optional<Product> filler = plan.book().first(ProductKind.FILLER);
+    return filler.isPresent() ? filler.get().label() : Message.of("work.cost-line-builder.filler");
+  }
+
+  private void kits(String area, Object label, Figure<Kits> kits) {
+    Message what = Message.of("work.cost-line-builder.of-area", label, area);
+    Message source = Message.of("work.cost-line-builder.sheet-kits-to-buy");
     Optional<Kits> known = kits.maybe();
     if (known.isEmpty()) {
       lines.add(
           CostLine.of(
-              what, kits.map(k -> count(k.count(), "")), source, kits.map(k -> BigDecimal.ZERO)));
+              what,
+              kits.map(k -> count(k.count(), Message.of("work.cost-line-builder.kits", k.count()))),
+              source,
+              kits.map(k -> BigDecimal.ZERO)));
       return;
     }
     for (Kits.Line line : known.get().lines()) {
       String size = QuantityFormat.volume(line.kit().mm3(), units);
       lines.add(
           CostLine.of(
-              what, Figure.known(count(line.count(), " x " + size)), source, line.kit().price()));
+              what,
+              Figure.known(
+                  count(
+                      line.count(),
+                      Message.of("work.cost-line-builder.kits-of-size", line.count(), size))),
+              source,
+              line.kit().price()));
     }
   }
 
-  private static CostLine.Count count(int n, String unit) {
-    return new CostLine.Count(BigDecimal.valueOf(n), n + unit);
+  private static CostLine.Count count(int n, Message text) {
+    return new CostLine.Count(BigDecimal.valueOf(n), text);
   }
 
   private void bags(AreaWorkPlan area) {
@@ -93,12 +113,12 @@ final class CostLineBuilder {
                 (a, b) ->
                     Double.compare(a.bagKg().maybe().orElse(0.0), b.bagKg().maybe().orElse(0.0)))
             .map(ShopTool::bagPrice)
-            .orElseGet(() -> Figure.missing("a vacuum"));
+            .orElseGet(() -> Figure.missing(Message.of("work.cost-line-builder.a-vacuum")));
     lines.add(
         CostLine.of(
-            "Vacuum bags, " + area.name(),
-            bags.map(n -> count(n, " bags")),
-            "sheet 5, vacuum bags",
+            Message.of("work.cost-line-builder.vacuum-bags", area.name()),
+            bags.map(n -> count(n, Message.of("work.cost-line-builder.bags", n))),
+            Message.of("work.cost-line-builder.sheet-vacuum-bags"),
             price));
   }
 
@@ -106,10 +126,13 @@ final class CostLineBuilder {
   private void vinyl(AreaWorkPlan area, InlayTakeoff inlay) {
     lines.add(
         CostLine.of(
-            "Stencil vinyl, %s, %s, %s off the roll"
-                .formatted(inlay.name(), area.name(), rolled(inlay.film())),
+            Message.of(
+                "work.cost-line-builder.stencil-vinyl-off-the-roll",
+                inlay.name(),
+                area.name(),
+                rolled(inlay.film())),
             film(inlay.film()),
-            "sheet 5, film from the roll",
+            Message.of("work.cost-line-builder.sheet-film-from-the-roll"),
             plan.book().inlay().vinylPriceArea()));
   }
 
@@ -119,10 +142,11 @@ final class CostLineBuilder {
 
   private static Figure<CostLine.Count> film(InlayTakeoff.VinylFromRoll film) {
     if (film.length() <= 0) {
-      return Figure.refused("the stencil is not laid out on the roll yet; see sheet 4");
+      return Figure.refused(Message.of("work.cost-line-builder.the-stencil-is-not-laid"));
     }
     BigDecimal m2 = BigDecimal.valueOf(film.area() / 1e6).setScale(2, RoundingMode.HALF_UP);
-    return Figure.known(new CostLine.Count(m2, m2 + " m²"));
+    return Figure.known(
+        new CostLine.Count(m2, Message.of("work.cost-line-builder.square-metres", m2)));
   }
 
   private void tool(ShopTool tool) {
@@ -130,9 +154,10 @@ final class CostLineBuilder {
     if (days.maybe().filter(n -> n == 0).isEmpty()) {
       lines.add(
           CostLine.of(
-              tool.name(),
-              days.map(n -> count(n, n == 1 ? " day" : " days")),
-              "sheet 6, days with " + tool.kind().text(ToolKind::word),
+              HandoverDocument.said(tool.name()),
+              days.map(n -> count(n, Message.of("work.cost-line-builder.days", n))),
+              Message.of(
+                  "work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::word)),
               tool.dayPrice()));
     }
   }

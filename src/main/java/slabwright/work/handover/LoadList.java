@@ -6,15 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slabwright.site.Machine;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.InlayTakeoff;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.Kits;
@@ -24,21 +27,21 @@ import slabwright.work.step.ToolKind;
 
 /** What goes on the van. */
 final class LoadList {
-  private static final List<String> SAFETY =
+  private static final List<Message> SAFETY =
       List.of(
-          "Respirators and cartridges as sheet 7 says",
-          "Gloves that stand the solvent, eye and ear protection",
-          "Gas meter for flammable vapour, bump-tested",
-          "Fire extinguisher, closed metal can for rags, bonding wire",
-          "Barrier tape and signs: keep off, no flames; first-aid kit",
-          "Thermometer for surfaces, hygrometer, Mohs picks");
+          Message.of("work.load-list.respirators-and-cartridges-as"),
+          Message.of("work.load-list.gloves-that-stand-the-solvent"),
+          Message.of("work.load-list.gas-meter-for-flammable-vapour"),
+          Message.of("work.load-list.fire-extinguisher-closed-metal"),
+          Message.of("work.load-list.barrier-tape-and-signs-keep"),
+          Message.of("work.load-list.thermometer-for-surfaces-hygrometer"));
 
   /** Common practice, no source. */
-  private static final List<String> SPARES =
+  private static final List<Message> SPARES =
       List.of(
-          "Vacuum hose and filter, grinder belt or brushes, fuses, extension lead",
-          "Roller sleeve and frame, brush, sprayer nozzle and jar",
-          "Mixing pails and paddle, scale for two-part products");
+          Message.of("work.load-list.vacuum-hose-and-filter-grinder"),
+          Message.of("work.load-list.roller-sleeve-and-frame-brush"),
+          Message.of("work.load-list.mixing-pails-and-paddle-scale"));
 
   private final WorkPlan plan;
   private final UnitSystem units;
@@ -54,17 +57,21 @@ final class LoadList {
 
   private HandoverDocument paper() {
     return new HandoverDocument(
-        "Load list: " + plan.site().name(),
+        Message.of("work.load-list.load-list", plan.site().name()),
         List.of(plan.book().origin()),
         List.of(
-            new HandoverDocument.Section("Machines and tools", tools()),
-            new HandoverDocument.Section("Diamonds and pads, each with a spare set", diamonds()),
-            new HandoverDocument.Section("Products", products()),
-            new HandoverDocument.Section("Stencils and masking", stencils()),
+            new HandoverDocument.Section(Message.of("work.load-list.machines-and-tools"), tools()),
             new HandoverDocument.Section(
-                "Spares", SPARES.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList()),
+                Message.of("work.load-list.diamonds-and-pads-each-with"), diamonds()),
+            new HandoverDocument.Section(Message.of("work.load-list.products"), products()),
             new HandoverDocument.Section(
-                "Safety", SAFETY.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList())),
+                Message.of("work.load-list.stencils-and-masking"), stencils()),
+            new HandoverDocument.Section(
+                Message.of("work.load-list.spares"),
+                SPARES.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList()),
+            new HandoverDocument.Section(
+                Message.of("work.load-list.safety"),
+                SAFETY.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList())),
         List.of());
   }
 
@@ -77,7 +84,8 @@ final class LoadList {
       if (a.bags().maybe().filter(n -> n == 0).isEmpty()) {
         rows.add(
             HandoverDocument.Row.toTick(
-                "Vacuum bags, " + a.name(), a.bags().text(String::valueOf)));
+                Message.of("work.load-list.vacuum-bags", a.name()),
+                a.bags().text(String::valueOf)));
       }
     }
     return rows;
@@ -104,10 +112,10 @@ final class LoadList {
    * Every pass of the plan with its tool; metal ones in the bond that the slab's reading asks for.
    */
   private List<HandoverDocument.Row> diamonds() {
-    Map<String, Set<String>> bonds = new LinkedHashMap<>();
+    Map<String, Set<Message>> bonds = new LinkedHashMap<>();
     for (AreaWorkPlan a : plan.areas()) {
       for (PrepStep s : a.prep().steps()) {
-        Set<String> known =
+        Set<Message> known =
             s.subject()
                 .grit()
                 .map(g -> bonds.computeIfAbsent(g, x -> new LinkedHashSet<>()))
@@ -118,15 +126,19 @@ final class LoadList {
       }
     }
     List<HandoverDocument.Row> rows = new ArrayList<>();
-    bonds.forEach(
-        (grit, known) -> rows.add(HandoverDocument.Row.toTick(grit, String.join("; ", known))));
+    bonds.forEach((grit, known) -> rows.add(HandoverDocument.Row.toTick(grit, all(known))));
     return rows;
   }
 
-  private static String bond(AreaWorkPlan a) {
-    String bonds =
-        a.prep().bond().bonds().stream().map(Bond::word).collect(Collectors.joining(" and "));
-    return bonds.isEmpty() ? "bond by the scratch test" : bonds;
+  private static Object all(Set<Message> bonds) {
+    Optional<Message> all =
+        bonds.stream().reduce((a, b) -> Message.of("work.load-list.this-and-that", a, b));
+    return all.isPresent() ? all.get() : "";
+  }
+
+  private static Message bond(AreaWorkPlan a) {
+    return Bond.words(a.prep().bond().bonds())
+        .orElse(Message.of("work.load-list.bond-by-the-scratch-test"));
   }
 
   private List<HandoverDocument.Row> products() {
@@ -134,18 +146,27 @@ final class LoadList {
     for (AreaWorkPlan a : plan.areas()) {
       for (CoatPlan c : a.coats()) {
         rows.add(
-            HandoverDocument.Row.toTick(c.product().label() + ", " + a.name(), kits(c.kits())));
+            HandoverDocument.Row.toTick(
+                Message.of("work.load-list.of-area", c.product().label(), a.name()),
+                kits(c.kits())));
       }
       if (a.prep().filler().mm3() > 0) {
-        String label = plan.book().first(ProductKind.FILLER).map(p -> p.label()).orElse("Filler");
+        Object label = fillerLabel();
         rows.add(
-            HandoverDocument.Row.toTick(label + ", " + a.name(), kits(a.prep().filler().kits())));
+            HandoverDocument.Row.toTick(
+                Message.of("work.load-list.of-area", label, a.name()),
+                kits(a.prep().filler().kits())));
       }
     }
     return rows;
   }
 
-  private String kits(Figure<Kits> kits) {
+  private Object fillerLabel() {
+    Optional<Product> filler = plan.book().first(ProductKind.FILLER);
+    return filler.isPresent() ? filler.get().label() : Message.of("work.load-list.filler");
+  }
+
+  private Message kits(Figure<Kits> kits) {
     return kits.text(
         k ->
             String.join(
@@ -161,12 +182,15 @@ final class LoadList {
       for (InlayTakeoff i : a.floor().inlays()) {
         rows.add(
             HandoverDocument.Row.toTick(
-                "Cut stencil, " + i.name(), QuantityFormat.area(i.blank(), units)));
-        rows.add(
-            HandoverDocument.Row.toTick("Masking tape and upright masking for " + i.name(), ""));
+                Message.of("work.load-list.cut-stencil", i.name()),
+                QuantityFormat.area(i.blank(), units)));
         rows.add(
             HandoverDocument.Row.toTick(
-                "Masking paper round " + i.name(), QuantityFormat.area(i.skirt(), units)));
+                Message.of("work.load-list.masking-tape-and-upright-masking", i.name()), ""));
+        rows.add(
+            HandoverDocument.Row.toTick(
+                Message.of("work.load-list.masking-paper-round", i.name()),
+                QuantityFormat.area(i.skirt(), units)));
       }
     }
     return rows;

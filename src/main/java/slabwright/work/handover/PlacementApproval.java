@@ -6,6 +6,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** The client's approval of where and how large a graphic lies, before vinyl is cut. */
@@ -16,41 +17,57 @@ public final class PlacementApproval {
     UnitSystem units = site.units();
     List<HandoverDocument.Row> rows =
         List.of(
-            HandoverDocument.Row.fact("Graphic", inlay.graphic()),
-            HandoverDocument.Row.fact("Width as painted", LengthFormat.show(inlay.width(), units)),
             HandoverDocument.Row.fact(
-                "Its middle, from the plan's zero",
-                "%s right, %s up"
-                    .formatted(
-                        LengthFormat.show(inlay.middle().x(), units),
-                        LengthFormat.show(inlay.middle().y(), units))),
-            HandoverDocument.Row.fact("Turn", turn(inlay.turn())),
+                Message.of("work.placement-approval.graphic"), inlay.graphic()),
             HandoverDocument.Row.fact(
-                "Release", site.releaseNumber() == 0 ? "draft" : "" + site.releaseNumber()));
+                Message.of("work.placement-approval.width-as-painted"),
+                LengthFormat.show(inlay.width(), units)),
+            HandoverDocument.Row.fact(
+                Message.of("work.placement-approval.its-middle-from-the-plans"),
+                Message.of(
+                    "work.placement-approval.right-up",
+                    LengthFormat.show(inlay.middle().x(), units),
+                    LengthFormat.show(inlay.middle().y(), units))),
+            HandoverDocument.Row.fact(
+                Message.of("work.placement-approval.turn"), turn(inlay.turn())),
+            HandoverDocument.Row.fact(
+                Message.of("work.placement-approval.release"),
+                site.releaseNumber() == 0
+                    ? Message.of("work.placement-approval.draft")
+                    : site.releaseNumber()));
     List<HandoverDocument.Row> checks =
         List.of(
             HandoverDocument.Row.toTick(
-                "The place is right", "marked on the floor with tape and seen"),
-            HandoverDocument.Row.toTick("It reads the right way for people coming in", ""),
-            HandoverDocument.Row.toTick("The size is right", ""),
+                Message.of("work.placement-approval.the-place-is-right"),
+                Message.of("work.placement-approval.marked-on-the-floor-with")),
             HandoverDocument.Row.toTick(
-                "The colours are understood: dye is translucent and every slab differs", ""));
+                Message.of("work.placement-approval.it-reads-the-right-way"), ""),
+            HandoverDocument.Row.toTick(
+                Message.of("work.placement-approval.the-size-is-right"), ""),
+            HandoverDocument.Row.toTick(
+                Message.of("work.placement-approval.the-colours-are-understood-dye"), ""));
     return new HandoverDocument(
-        "Placement approval: " + inlay.name() + ", " + area.name(),
+        Message.of("work.placement-approval.placement-approval", inlay.name(), area.name()),
         List.of(
-            site.note().isBlank() ? site.name() : site.name() + " · " + site.note(),
-            "Dye can't be taken out of concrete. Vinyl is cut only after this is signed."),
+            HandoverDocument.said(
+                site.note().isBlank() ? site.name() : site.name() + " · " + site.note()),
+            Message.of("work.placement-approval.dye-cant-be-taken-out")),
         List.of(
-            new HandoverDocument.Section("On the plan", rows),
-            new HandoverDocument.Section("Seen on site", checks)),
-        List.of("client, date", "contractor, date"));
+            new HandoverDocument.Section(Message.of("work.placement-approval.on-the-plan"), rows),
+            new HandoverDocument.Section(
+                Message.of("work.placement-approval.seen-on-site"), checks)),
+        List.of(
+            Message.of("work.placement-approval.client-date"),
+            Message.of("work.placement-approval.contractor-date")));
   }
 
-  private static String turn(double degrees) {
+  private static Message turn(double degrees) {
     String size = String.format(Locale.ROOT, "%.1f°", Math.abs(degrees));
     if (size.equals("0.0°")) {
-      return "none: its top is at the top of the plan";
+      return Message.of("work.placement-approval.none-its-top-is-at");
     }
-    return size + (degrees > 0 ? " counter-clockwise" : " clockwise");
+    return degrees > 0
+        ? Message.of("work.placement-approval.counter-clockwise", size)
+        : Message.of("work.placement-approval.clockwise", size);
   }
 }

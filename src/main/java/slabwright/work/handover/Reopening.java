@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import slabwright.site.Finish;
+import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
@@ -31,13 +32,13 @@ public record Reopening(
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
 
-  private static final List<String> CARE =
+  private static final List<Message> CARE =
       List.of(
-          "No mats, tape or plants before full traffic; nothing rubber for a month.",
-          "Felt under chairs; lift, don't drag.",
-          "Dust mop daily; damp mop with a neutral cleaner, no vinegar, no bleach, no wax.",
-          "Wipe up oil, wine and acids at once.",
-          "Recoat when water no longer beads where people turn.");
+          Message.of("work.reopening.no-mats-tape-or-plants"),
+          Message.of("work.reopening.felt-under-chairs-lift-dont"),
+          Message.of("work.reopening.dust-mop-daily-damp-mop"),
+          Message.of("work.reopening.wipe-up-oil-wine-and"),
+          Message.of("work.reopening.recoat-when-water-no-longer"));
 
   /** One floor area's, or empty when it gets no coat. */
   public static Optional<Reopening> of(AreaWorkPlan area, WorkPlan plan) {
@@ -54,7 +55,8 @@ public record Reopening(
             d ->
                 d.coat(area.id(), coat)
                     .map(s -> Figure.known(s.end()))
-                    .orElseGet(() -> Figure.refused("the last coat is not in the day plan")));
+                    .orElseGet(
+                        () -> Figure.refused(Message.of("work.reopening.the-last-coat-is-not"))));
     return new Reopening(
         area,
         end,
@@ -71,24 +73,31 @@ public record Reopening(
   /** The sheet to leave with the client. */
   public HandoverDocument paper(WorkPlan plan) {
     List<HandoverDocument.Row> when = new ArrayList<>();
-    when.add(HandoverDocument.Row.fact("Last coat done", lastCoat.text(WHEN::format)));
-    when.add(HandoverDocument.Row.fact("Socks and soft soles from", light.text(WHEN::format)));
-    when.add(HandoverDocument.Row.fact("Furniture and full traffic from", full.text(WHEN::format)));
     when.add(
         HandoverDocument.Row.fact(
-            "First wash, damp and with a neutral cleaner, from", full.text(WHEN::format)));
+            Message.of("work.reopening.last-coat-done"), lastCoat.text(WHEN::format)));
+    when.add(
+        HandoverDocument.Row.fact(
+            Message.of("work.reopening.socks-and-soft-soles-from"), light.text(WHEN::format)));
+    when.add(
+        HandoverDocument.Row.fact(
+            Message.of("work.reopening.furniture-and-full-traffic-from"), full.text(WHEN::format)));
+    when.add(
+        HandoverDocument.Row.fact(
+            Message.of("work.reopening.first-wash-damp-and-with"), full.text(WHEN::format)));
     List<HandoverDocument.Row> care =
         CARE.stream().map(c -> HandoverDocument.Row.fact(c, "")).toList();
     return new HandoverDocument(
-        "Reopening and care: " + area.name(),
+        Message.of("work.reopening.reopening-and-care", area.name()),
         List.of(
             plan.book().origin(),
-            "Times are for the temperature on the plan; cold or damp air makes them longer. The"
-                + " data sheet comes first.",
-            plan.dated() ? "" : "The site has no start date: days count from a Monday."),
+            Message.of("work.reopening.times-are-for-the-temperature"),
+            plan.dated()
+                ? HandoverDocument.said("")
+                : Message.of("work.reopening.the-site-has-no-start")),
         List.of(
-            new HandoverDocument.Section("When", when),
-            new HandoverDocument.Section("Care (common practice)", care)),
+            new HandoverDocument.Section(Message.of("work.reopening.when"), when),
+            new HandoverDocument.Section(Message.of("work.reopening.care-common-practice"), care)),
         List.of());
   }
 }

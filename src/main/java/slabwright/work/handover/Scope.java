@@ -7,6 +7,7 @@ import java.util.Optional;
 import slabwright.site.Declined;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWorkPlan;
@@ -22,7 +23,7 @@ import slabwright.work.coat.CoatPlan;
  * @param advice all advice given, declined or open
  */
 public record Scope(
-    List<String> included, List<String> excluded, List<GivenAdvice> advice, Cost cost) {
+    List<Message> included, List<Message> excluded, List<GivenAdvice> advice, Cost cost) {
   public Scope {
     included = List.copyOf(included);
     excluded = List.copyOf(excluded);
@@ -56,30 +57,36 @@ public record Scope(
     }
 
     /** The advice with its reason. */
-    public String words() {
-      return area + ": " + advice.prefer() + " " + advice.why();
+    public Message words() {
+      return Message.of("work.scope.advice", area, advice.prefer(), advice.why());
     }
 
     /** How it stands: "open", or "declined" with who and when as far as that is known. */
-    public String status() {
-      return declined
-          ? "declined"
-              + declinedBy.map(n -> " by " + n).orElse("")
-              + declinedOn.map(d -> " on " + d).orElse("")
-          : "open";
+    public Message status() {
+      if (!declined) {
+        return Message.of("work.scope.open");
+      }
+      if (declinedBy.isEmpty() && declinedOn.isEmpty()) {
+        return Message.of("work.scope.declined");
+      }
+      if (declinedBy.isEmpty()) {
+        return Message.of("work.scope.declined-on", declinedOn.get().toString());
+      }
+      return declinedOn
+          .map(d -> Message.of("work.scope.declined-by-on", declinedBy.get(), d.toString()))
+          .orElse(Message.of("work.scope.declined-by", declinedBy.get()));
     }
   }
 
-  private static final List<String> NEVER =
+  private static final List<Message> NEVER =
       List.of(
-          "Gas, electrical and sprinkler work, and isolating or restoring smoke detectors: the"
-              + " owner's.",
-          "Moisture coming from the slab, cracks that move, and settlement.",
-          "Whatever is not named above.");
+          Message.of("work.scope.gas-electrical-and-sprinkler"),
+          Message.of("work.scope.moisture-coming-from-the-slab"),
+          Message.of("work.scope.whatever-is-not-named-above"));
 
   /** The scope of a plan. */
   public static Scope of(WorkPlan plan) {
-    List<String> included = new ArrayList<>();
+    List<Message> included = new ArrayList<>();
     List<GivenAdvice> advice = new ArrayList<>();
     for (AreaWorkPlan area : plan.areas()) {
       included.addAll(included(area, plan.site().units()));
@@ -88,16 +95,18 @@ public record Scope(
     return new Scope(included, NEVER, advice, Cost.of(plan));
   }
 
-  private static List<String> included(AreaWorkPlan area, UnitSystem units) {
-    List<String> lines = new ArrayList<>();
-    area.prep().steps().forEach(s -> lines.add(area.name() + ": " + s.name() + "."));
+  private static List<Message> included(AreaWorkPlan area, UnitSystem units) {
+    List<Message> lines = new ArrayList<>();
+    area.prep()
+        .steps()
+        .forEach(s -> lines.add(Message.of("work.scope.step", area.name(), s.name())));
     for (CoatPlan c : area.coats()) {
-      String where =
+      Message where =
           c.job().target() == Finish.Target.INLAY
-              ? "in the inlay"
-              : "on " + QuantityFormat.area(c.job().mm2(), units);
-      String coats = c.job().coats() == 1 ? "1 coat" : c.job().coats() + " coats";
-      lines.add("%s: %s, %s %s.".formatted(area.name(), c.product().label(), coats, where));
+              ? Message.of("work.scope.in-the-inlay")
+              : Message.of("work.scope.on-area", QuantityFormat.area(c.job().mm2(), units));
+      lines.add(
+          Message.of("work.scope.coats", area.name(), c.product().label(), c.job().coats(), where));
     }
     return lines;
   }

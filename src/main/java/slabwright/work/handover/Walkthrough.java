@@ -10,6 +10,7 @@ import slabwright.site.MoistureReading;
 import slabwright.site.Setting;
 import slabwright.site.Site;
 import slabwright.site.Slab;
+import slabwright.units.Message;
 
 /** The questions still open when one walks the site: what the plan does not know yet, and why. */
 final class Walkthrough {
@@ -17,28 +18,57 @@ final class Walkthrough {
 
   public static HandoverDocument of(Site site) {
     List<HandoverDocument.Section> sections = new ArrayList<>();
-    sections.add(new HandoverDocument.Section("The site", always(site)));
-    site.areas().forEach(a -> sections.add(new HandoverDocument.Section(a.name(), open(a))));
+    sections.add(
+        new HandoverDocument.Section(Message.of("work.walkthrough.the-site"), always(site)));
+    site.areas()
+        .forEach(
+            a ->
+                sections.add(
+                    new HandoverDocument.Section(HandoverDocument.said(a.name()), open(a))));
     return new HandoverDocument(
-        "Walkthrough: " + site.name(), List.of(site.note()), sections, List.of());
+        Message.of("work.walkthrough.walkthrough", site.name()),
+        List.of(HandoverDocument.said(site.note())),
+        sections,
+        List.of());
   }
 
   private static List<HandoverDocument.Row> always(Site site) {
     List<HandoverDocument.Row> rows = new ArrayList<>();
     if (site.start().isEmpty()) {
-      ask(rows, "When can work start?", "the day plan needs a date");
+      ask(
+          rows,
+          Message.of("work.walkthrough.when-can-work-start"),
+          Message.of("work.walkthrough.the-day-plan-needs-a"));
     }
-    ask(rows, "Who opens, who locks, who may say stop?", "");
-    ask(rows, "Which other trades are there, and when are they off the floor?", "solvent work");
+    ask(rows, Message.of("work.walkthrough.who-opens-who-locks-who"), "");
     ask(
         rows,
-        "Which neighbours share air, gas or a wall?",
-        "vapour travels along floors and ducts");
-    ask(rows, "Where is power, of which rating, and where is water?", "grinders and vacuums");
-    ask(rows, "From when to when may there be noise?", "grinding hours");
-    ask(rows, "Which alarms are there, and who switches them off and on?", "dust and vapour");
-    ask(rows, "Where may dust, slurry, cans and rags go?", "waste");
-    ask(rows, "How wide are doors, ramps and lifts on the way in?", "the machine has to get there");
+        Message.of("work.walkthrough.which-other-trades-are-there"),
+        Message.of("work.walkthrough.solvent-work"));
+    ask(
+        rows,
+        Message.of("work.walkthrough.which-neighbours-share-air-gas"),
+        Message.of("work.walkthrough.vapour-travels-along-floors"));
+    ask(
+        rows,
+        Message.of("work.walkthrough.where-is-power-of-which"),
+        Message.of("work.walkthrough.grinders-and-vacuums"));
+    ask(
+        rows,
+        Message.of("work.walkthrough.from-when-to-when-may"),
+        Message.of("work.walkthrough.grinding-hours"));
+    ask(
+        rows,
+        Message.of("work.walkthrough.which-alarms-are-there-and"),
+        Message.of("work.walkthrough.dust-and-vapour"));
+    ask(
+        rows,
+        Message.of("work.walkthrough.where-may-dust-slurry-cans"),
+        Message.of("work.walkthrough.waste"));
+    ask(
+        rows,
+        Message.of("work.walkthrough.how-wide-are-doors-ramps"),
+        Message.of("work.walkthrough.the-machine-has-to-get"));
     return rows;
   }
 
@@ -50,40 +80,106 @@ final class Walkthrough {
     }
     use(rows, area.use(), area.setting() == Setting.INDOOR);
     if (area.finish().exposure().isEmpty()) {
-      ask(rows, "How much aggregate shall show?", "without it no grinding can be planned");
+      ask(
+          rows,
+          Message.of("work.walkthrough.how-much-aggregate-shall-show"),
+          Message.of("work.walkthrough.without-it-no-grinding-can"));
     }
     if (area.finish().coats().isEmpty()) {
-      ask(rows, "Which finish?", "no product is chosen");
+      ask(
+          rows,
+          Message.of("work.walkthrough.which-finish"),
+          Message.of("work.walkthrough.no-product-is-chosen"));
     }
     return rows;
   }
 
   private static void slab(List<HandoverDocument.Row> rows, Slab slab) {
-    askIf(rows, slab.mohs().isEmpty(), "Scratch hardness (Mohs)?", "chooses the bond");
+    askIf(
+        rows,
+        slab.mohs().isEmpty(),
+        Message.of("work.walkthrough.scratch-hardness-mohs"),
+        Message.of("work.walkthrough.chooses-the-bond"));
     boolean probed = slab.moisture().stream().anyMatch(m -> m.test() == MoistureReading.Test.F2170);
-    askIf(rows, !probed, "Moisture in the slab (ASTM F2170)?", "chooses the sealer");
-    askIf(rows, slab.vapourBarrier().isEmpty(), "Is there a vapour barrier?", "chooses the sealer");
-    askIf(rows, slab.thickness().isEmpty(), "How thick is the slab?", "probes sit at 40 % of it");
+    askIf(
+        rows,
+        !probed,
+        Message.of("work.walkthrough.moisture-in-the-slab-astm"),
+        Message.of("work.walkthrough.chooses-the-sealer"));
+    askIf(
+        rows,
+        slab.vapourBarrier().isEmpty(),
+        Message.of("work.walkthrough.is-there-a-vapour-barrier"),
+        Message.of("work.walkthrough.chooses-the-sealer"));
+    askIf(
+        rows,
+        slab.thickness().isEmpty(),
+        Message.of("work.walkthrough.how-thick-is-the-slab"),
+        Message.of("work.walkthrough.probes-sit-at-of-it"));
     boolean temperatures =
         slab.airC().isPresent() && slab.surfaceC().isPresent() && slab.humidity().isPresent();
-    askIf(rows, !temperatures, "Air, humidity, surface temperature?", "dew point, working time");
+    askIf(
+        rows,
+        !temperatures,
+        Message.of("work.walkthrough.air-humidity-surface-temperature"),
+        Message.of("work.walkthrough.dew-point-working-time"));
   }
 
   private static void use(List<HandoverDocument.Row> rows, FloorUse use, boolean indoors) {
-    askIf(rows, use.wet().isEmpty(), "Does it get wet in use?", "grit in the last coat");
-    askIf(rows, use.sun().isEmpty(), "Does the sun fall on it?", "dye and sealer fast to sunlight");
+    askIf(
+        rows,
+        use.wet().isEmpty(),
+        Message.of("work.walkthrough.does-it-get-wet-in"),
+        Message.of("work.walkthrough.grit-in-the-last-coat"));
+    askIf(
+        rows,
+        use.sun().isEmpty(),
+        Message.of("work.walkthrough.does-the-sun-fall-on"),
+        Message.of("work.walkthrough.dye-and-sealer-fast-to"));
     boolean traffic = indoors && use.traffic().isEmpty();
-    askIf(rows, traffic, "Chairs, carts, many feet?", "a topcoat over the sealer");
+    askIf(
+        rows,
+        traffic,
+        Message.of("work.walkthrough.chairs-carts-many-feet"),
+        Message.of("work.walkthrough.a-topcoat-over-the-sealer"));
   }
 
   private static void indoor(List<HandoverDocument.Row> rows, FloorArea area) {
-    askIf(rows, area.air().ceiling().isEmpty(), "Ceiling height?", "vapour");
-    askIf(rows, area.air().airflowM3PerHour() == 0, "How much fresh air can be moved?", "vapour");
-    askIf(rows, none(area, MarkType.IGNITION_SOURCE), "Pilot lights, heaters, flames?", "vapour");
-    askIf(rows, none(area, MarkType.DETECTOR), "Smoke detectors and sprinkler heads?", "dust");
-    askIf(rows, none(area, MarkType.AIR_OUTLET), "Where can air be drawn out?", "vapour");
-    askIf(rows, none(area, MarkType.POWER_POINT), "Power points?", "machines");
-    askIf(rows, area.machines().isEmpty(), "Which machine comes?", "hand work follows from it");
+    askIf(
+        rows,
+        area.air().ceiling().isEmpty(),
+        Message.of("work.walkthrough.ceiling-height"),
+        Message.of("work.walkthrough.vapour"));
+    askIf(
+        rows,
+        area.air().airflowM3PerHour() == 0,
+        Message.of("work.walkthrough.how-much-fresh-air-can"),
+        Message.of("work.walkthrough.vapour"));
+    askIf(
+        rows,
+        none(area, MarkType.IGNITION_SOURCE),
+        Message.of("work.walkthrough.pilot-lights-heaters-flames"),
+        Message.of("work.walkthrough.vapour"));
+    askIf(
+        rows,
+        none(area, MarkType.DETECTOR),
+        Message.of("work.walkthrough.smoke-detectors-and-sprinkler"),
+        Message.of("work.walkthrough.dust"));
+    askIf(
+        rows,
+        none(area, MarkType.AIR_OUTLET),
+        Message.of("work.walkthrough.where-can-air-be-drawn"),
+        Message.of("work.walkthrough.vapour"));
+    askIf(
+        rows,
+        none(area, MarkType.POWER_POINT),
+        Message.of("work.walkthrough.power-points"),
+        Message.of("work.walkthrough.machines"));
+    askIf(
+        rows,
+        area.machines().isEmpty(),
+        Message.of("work.walkthrough.which-machine-comes"),
+        Message.of("work.walkthrough.hand-work-follows-from-it"));
   }
 
   private static boolean none(FloorArea area, MarkType type) {
@@ -91,13 +187,13 @@ final class Walkthrough {
   }
 
   private static void askIf(
-      List<HandoverDocument.Row> rows, boolean open, String question, String why) {
+      List<HandoverDocument.Row> rows, boolean open, Message question, Object why) {
     if (open) {
       ask(rows, question, why);
     }
   }
 
-  private static void ask(List<HandoverDocument.Row> rows, String question, String why) {
+  private static void ask(List<HandoverDocument.Row> rows, Message question, Object why) {
     rows.add(HandoverDocument.Row.toTick(question, why));
   }
 }

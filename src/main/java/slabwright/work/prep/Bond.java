@@ -2,6 +2,8 @@ package slabwright.work.prep;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import slabwright.units.Message;
 
 /**
  * The hardness of the metal that holds the diamonds. Hard concrete takes a soft bond, soft concrete
@@ -9,23 +11,31 @@ import java.util.List;
  * a tool maker's guide, common practice; the trade press agrees on the direction.
  */
 public enum Bond {
-  EXTRA_HARD("extra hard bond", 2, 3),
-  HARD("hard bond", 4, 5),
-  SOFT("soft bond", 6, 7),
-  EXTRA_SOFT("extra soft bond", 8, 9);
+  EXTRA_HARD(2, 3),
+  HARD(4, 5),
+  SOFT(6, 7),
+  EXTRA_SOFT(8, 9);
 
-  private final String word;
   private final double from;
   private final double to;
 
-  Bond(String word, double from, double to) {
-    this.word = word;
+  Bond(double from, double to) {
     this.from = from;
     this.to = to;
   }
 
-  public String word() {
-    return word;
+  public Message word() {
+    return switch (this) {
+      case EXTRA_HARD -> Message.of("work.bond.extra-hard-bond");
+      case HARD -> Message.of("work.bond.hard-bond");
+      case SOFT -> Message.of("work.bond.soft-bond");
+      case EXTRA_SOFT -> Message.of("work.bond.extra-soft-bond");
+    };
+  }
+
+  /** The words of several; empty for none. */
+  public static Optional<Message> words(List<Bond> bonds) {
+    return bonds.stream().map(Bond::word).reduce((a, b) -> Message.of("work.bond.and", a, b));
   }
 
   /**

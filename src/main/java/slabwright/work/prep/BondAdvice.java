@@ -2,34 +2,29 @@ package slabwright.work.prep;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
+import slabwright.units.Message;
 
 /**
  * Which bond to start with.
  *
  * @param bonds one, or two to try side by side; empty when the slab was not scratched
  */
-public record BondAdvice(List<Bond> bonds, String sentence) {
+public record BondAdvice(List<Bond> bonds, Message sentence) {
   public BondAdvice {
     bonds = List.copyOf(bonds);
   }
 
   static BondAdvice of(OptionalDouble mohs) {
     if (mohs.isEmpty()) {
-      return new BondAdvice(
-          List.of(), "Scratch the slab with Mohs picks before choosing a bond; it was not read.");
+      return new BondAdvice(List.of(), Message.of("work.bond-advice.scratch-the-slab-with-mohs"));
     }
     List<Bond> bonds = Bond.of(mohs.getAsDouble());
-    String words = bonds.stream().map(Bond::word).collect(Collectors.joining(" and "));
-    String first =
+    Message words = Bond.words(bonds).orElseThrow();
+    Message first =
         bonds.size() == 1
-            ? "Mohs %.1f: start with %s.".formatted(mohs.getAsDouble(), words)
-            : "Mohs %.1f lies between bands: try %s side by side."
-                .formatted(mohs.getAsDouble(), words);
+            ? Message.of("work.bond-advice.mohs-start-with", mohs.getAsDouble(), words)
+            : Message.of("work.bond-advice.mohs-lies-between-bands-try", mohs.getAsDouble(), words);
     return new BondAdvice(
-        bonds,
-        first
-            + " Scratch again after the first pass: the skin differs from the concrete under it."
-            + " (Common practice.)");
+        bonds, Message.of("work.bond-advice.scratch-again-after-the-first", first));
   }
 }

@@ -1,6 +1,7 @@
 package slabwright.work.prep;
 
 import slabwright.site.Exposure;
+import slabwright.units.Message;
 
 /**
  * What an exposure is called in the two published charts. The old chart (A cream, B salt and pepper
@@ -10,20 +11,25 @@ import slabwright.site.Exposure;
  * @param before2017 class and depth
  * @param since2017 class and share of the surface
  */
-public record ExposureChart(String before2017, String since2017) {
+public record ExposureChart(Message before2017, Message since2017) {
   public static ExposureChart of(Exposure exposure) {
     return switch (exposure) {
       case CREAM ->
-          new ExposureChart("A, cream", "A, cement fines: 85–95 % fines, 5–15 % fine aggregate");
+          new ExposureChart(
+              Message.of("work.exposure-chart.a-cream"),
+              Message.of("work.exposure-chart.a-cement-fines-fines-fine"));
       case FINE ->
           new ExposureChart(
-              "B, salt and pepper, 1/16 in", "B, fine aggregate: 85–95 %, 5–15 % fines and coarse");
+              Message.of("work.exposure-chart.b-salt-and-pepper-in"),
+              Message.of("work.exposure-chart.b-fine-aggregate-fines-and"));
       case MEDIUM ->
           new ExposureChart(
-              "C, medium, 1/8 in", "between B and C: the 2017 chart has no medium class");
+              Message.of("work.exposure-chart.c-medium-in"),
+              Message.of("work.exposure-chart.between-b-and-c-the"));
       case COARSE ->
           new ExposureChart(
-              "D, large, 1/4 in", "C, coarse aggregate: 80–90 %, 10–20 % fines and fine aggregate");
+              Message.of("work.exposure-chart.d-large-in"),
+              Message.of("work.exposure-chart.c-coarse-aggregate-fines-and"));
     };
   }
 }

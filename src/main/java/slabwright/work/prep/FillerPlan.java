@@ -1,6 +1,7 @@
 package slabwright.work.prep;
 
 import java.util.List;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
@@ -30,7 +31,7 @@ public record FillerPlan(List<FillerGap> gaps, double mm3, Figure<Kits> kits) {
   private static Figure<Kits> kits(double mm3, ShopBook book) {
     return book.first(ProductKind.FILLER)
         .map(p -> kits(mm3, p))
-        .orElseGet(() -> Figure.missing("a filler"));
+        .orElseGet(() -> Figure.missing(Message.of("work.filler-plan.a-filler")));
   }
 
   private static Figure<Kits> kits(double mm3, Product p) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.site.Exposure;
+import slabwright.units.Message;
 import slabwright.work.step.StepPlace;
 
 /**
@@ -21,7 +22,7 @@ public record PrepParameters(
     OptionalDouble mohs,
     List<FillerGap> gaps) {
   /** A trench to level before the machine crosses it. */
-  public record ToLevel(StepPlace place, String name, PrepZone.Kind kind, double mm2) {}
+  public record ToLevel(StepPlace place, Message name, PrepZone.Kind kind, double mm2) {}
 
   public PrepParameters {
     zones = List.copyOf(zones);

@@ -3,6 +3,7 @@ package slabwright.work.prep;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.step.ToolKind;
@@ -54,7 +55,7 @@ public record PrepPlan(
         .filter(kg -> kg > 0)
         .max(Double::compare)
         .map(Figure::known)
-        .orElseGet(() -> Figure.missing("bag holds of a vacuum"));
+        .orElseGet(() -> Figure.missing(Message.of("work.prep-plan.bag-holds-of-a-vacuum")));
   }
 
   private static Figure<Double> dust(List<PrepStep> steps) {

@@ -1,6 +1,7 @@
 package slabwright.work.prep;
 
 import java.time.Duration;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.step.StepSubject;
 
@@ -17,7 +18,7 @@ import slabwright.work.step.StepSubject;
  */
 public record PrepStep(
     String id,
-    String name,
+    Message name,
     Kind kind,
     StepSubject subject,
     double machine,

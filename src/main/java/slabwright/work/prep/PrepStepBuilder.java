@@ -2,6 +2,7 @@ package slabwright.work.prep;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.GritRate;
 import slabwright.work.book.PrepRates;
@@ -39,10 +40,13 @@ final class PrepStepBuilder {
 
   private PrepStep level(PrepParameters.ToLevel t, int number) {
     boolean low = t.kind() == PrepZone.Kind.TRENCH_LOW;
-    String how = low ? "Fill and grind flush: " : "Grind flush: ";
+    Message name =
+        low
+            ? Message.of("work.prep-step-builder.fill-and-grind-flush", t.name())
+            : Message.of("work.prep-step-builder.grind-flush", t.name());
     return new PrepStep(
         "level." + number,
-        how + t.name(),
+        name,
         PrepStep.Kind.LEVEL,
         StepSubject.of(low ? StepKind.FILL_TRENCH : StepKind.LEVEL_TRENCH, t.place()),
         0,
@@ -55,7 +59,7 @@ final class PrepStepBuilder {
   private PrepStep residue(PrepZone z, int number) {
     return new PrepStep(
         "residue." + number,
-        "Take off: " + z.name(),
+        Message.of("work.prep-step-builder.take-off", z.name()),
         PrepStep.Kind.RESIDUE,
         StepSubject.of(StepKind.TAKE_OFF_RESIDUE, z.place()),
         z.machine(),
@@ -76,7 +80,7 @@ final class PrepStepBuilder {
   private PrepStep pass(GritRate g) {
     return new PrepStep(
         "grit." + g.name(),
-        "Grind, " + g.name(),
+        Message.of("work.prep-step-builder.grind", g.name()),
         g.isMetal() ? PrepStep.Kind.METAL_PASS : PrepStep.Kind.FINE_PASS,
         StepSubject.pass(g.isMetal() ? StepKind.METAL_PASS : StepKind.FINE_PASS, g.name()),
         floor.machine(),
@@ -90,7 +94,7 @@ final class PrepStepBuilder {
     double run = floor.gaps().stream().mapToDouble(FillerGap::run).sum();
     return new PrepStep(
         "fill",
-        "Fill joints, cracks and spalls",
+        Message.of("work.prep-step-builder.fill-joints-cracks-and-spalls"),
         PrepStep.Kind.FILL,
         StepSubject.of(StepKind.FILL_GAPS, StepPlace.WHOLE_FLOOR),
         0,
@@ -103,7 +107,7 @@ final class PrepStepBuilder {
   private PrepStep clean() {
     return new PrepStep(
         "clean",
-        "Vacuum and clean",
+        Message.of("work.prep-step-builder.vacuum-and-clean"),
         PrepStep.Kind.CLEAN,
         StepSubject.of(StepKind.CLEAN, StepPlace.WHOLE_FLOOR),
         0,

@@ -1,5 +1,6 @@
 package slabwright.work.prep;
 
+import slabwright.units.Message;
 import slabwright.work.step.StepPlace;
 
 /**
@@ -9,24 +10,25 @@ import slabwright.work.step.StepPlace;
  * @param machine mm² the machine reaches, after trenches are levelled
  * @param hand mm² ground by hand
  */
-public record PrepZone(StepPlace place, String name, Kind kind, double machine, double hand) {
+public record PrepZone(StepPlace place, Message name, Kind kind, double machine, double hand) {
   /** What the zone is made of, or what lies on it. */
   public enum Kind {
-    OLD_CONCRETE("old concrete"),
-    TRENCH_PROUD("trench, proud"),
-    TRENCH_LOW("trench, low"),
-    TRENCH_FLUSH("trench, flush"),
-    PATCH("patch"),
-    RESIDUE("residue");
+    OLD_CONCRETE,
+    TRENCH_PROUD,
+    TRENCH_LOW,
+    TRENCH_FLUSH,
+    PATCH,
+    RESIDUE;
 
-    private final String word;
-
-    Kind(String word) {
-      this.word = word;
-    }
-
-    public String word() {
-      return word;
+    public Message word() {
+      return switch (this) {
+        case OLD_CONCRETE -> Message.of("work.prep-zone.old-concrete");
+        case TRENCH_PROUD -> Message.of("work.prep-zone.trench-proud");
+        case TRENCH_LOW -> Message.of("work.prep-zone.trench-low");
+        case TRENCH_FLUSH -> Message.of("work.prep-zone.trench-flush");
+        case PATCH -> Message.of("work.prep-zone.patch");
+        case RESIDUE -> Message.of("work.prep-zone.residue");
+      };
     }
 
     boolean isTrench() {

@@ -3,6 +3,7 @@ package slabwright.work.rule;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.Slab;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
@@ -45,48 +46,60 @@ public final class DewPoint {
     double humidity = slab.humidity().getAsDouble();
     double surface = slab.surfaceC().getAsDouble();
     double dew = of(air, humidity);
-    String finding =
-        "dew point %s, surface %s"
-            .formatted(
-                QuantityFormat.temperature(dew, units), QuantityFormat.temperature(surface, units));
+    Message finding =
+        Message.of(
+            "work.dew-point.dew-point-surface",
+            QuantityFormat.temperature(dew, units),
+            QuantityFormat.temperature(surface, units));
     List<RuleNote> notes = new ArrayList<>();
-    notes.add(note("ISO 8502-4", "surface at least 3 °C above it", surface - dew >= 3, finding));
+    notes.add(
+        note(
+            Message.of("work.dew-point.iso"),
+            Message.of("work.dew-point.surface-at-least-c-above"),
+            surface - dew >= 3,
+            finding));
     boolean fiveFahrenheit = surface - dew >= 25 / 9.0;
     notes.add(
-        note("MIL-HDBK-1110 9.6.6", "at least 5 °F above it and rising", fiveFahrenheit, finding));
+        note(
+            Message.of("work.dew-point.mil"),
+            Message.of("work.dew-point.at-least-f-above-it"),
+            fiveFahrenheit,
+            finding));
     if (humidity > HIGHEST_HUMIDITY) {
       notes.add(tooHumid(humidity));
     }
     return List.copyOf(notes);
   }
 
-  private static RuleNote note(String rule, String number, boolean fine, String finding) {
+  private static RuleNote note(Message rule, Message number, boolean fine, Message finding) {
     return new RuleNote(
-        "Dew point",
+        Message.of("work.dew-point.dew-point"),
         fine ? RuleNote.Verdict.FINE : RuleNote.Verdict.NOT_MET,
         rule,
         number,
         finding,
-        fine ? "Measure again about every 4 h." : "Do not coat: warm the slab or dry the air.");
+        fine
+            ? Message.of("work.dew-point.measure-again-about-every-h")
+            : Message.of("work.dew-point.do-not-coat-warm-the"));
   }
 
   private static RuleNote tooHumid(double humidity) {
     return new RuleNote(
-        "Humidity",
+        Message.of("work.dew-point.humidity"),
         RuleNote.Verdict.NOT_MET,
-        "common upper limit, 85 % RH",
-        "85 %",
-        "%.0f %%".formatted(humidity),
-        "Do not coat before the air is drier.");
+        Message.of("work.dew-point.common-upper-limit-rh"),
+        Message.of("work.dew-point.highest-humidity"),
+        Message.of("work.dew-point.humidity-found", humidity),
+        Message.of("work.dew-point.do-not-coat-before-the"));
   }
 
   private static RuleNote missing() {
     return new RuleNote(
-        "Dew point",
+        Message.of("work.dew-point.dew-point"),
         RuleNote.Verdict.UNKNOWN,
-        "ISO 8502-4; MIL-HDBK-1110 9.6.6",
-        "surface at least 3 °C above it; at least 5 °F and rising",
-        "air, humidity or surface temperature not measured",
-        "Measure all three just before coating.");
+        Message.of("work.dew-point.iso-mil-hdbk"),
+        Message.of("work.dew-point.surface-at-least-c-above-2"),
+        Message.of("work.dew-point.air-humidity-or-surface-temperature"),
+        Message.of("work.dew-point.measure-all-three-just-before"));
   }
 }

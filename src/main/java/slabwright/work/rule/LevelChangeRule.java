@@ -1,5 +1,7 @@
 package slabwright.work.rule;
 
+import slabwright.units.Message;
+
 /**
  * Changes in level along a way for everyone (ADA Standards 303): up to 1/4 in upright, from 1/4 to
  * 1/2 in bevelled 1:2, above that a ramp.
@@ -18,15 +20,15 @@ public final class LevelChangeRule {
             ? RuleNote.Verdict.FINE
             : height <= HALF_INCH ? RuleNote.Verdict.LOOK : RuleNote.Verdict.NOT_MET;
     return new RuleNote(
-        "Change in level, " + name,
+        Message.of("work.level-change-rule.change-in-level", name),
         verdict,
-        "ADA Standards 303",
-        "1/4 in upright, to 1/2 in bevelled 1:2",
-        "%.2f in".formatted(height / 25.4),
+        Message.of("work.level-change-rule.ada-standards"),
+        Message.of("work.level-change-rule.in-upright-to-in-bevelled"),
+        Message.of("work.level-change-rule.inches", height / 25.4),
         switch (verdict) {
-          case FINE, UNKNOWN -> "";
-          case LOOK -> "Bevel it 1:2.";
-          case NOT_MET -> "More than a bevel may bridge: a ramp, or grind it down.";
+          case FINE, UNKNOWN -> RuleNote.NOTHING;
+          case LOOK -> Message.of("work.level-change-rule.bevel-it");
+          case NOT_MET -> Message.of("work.level-change-rule.more-than-a-bevel-may");
         });
   }
 }

@@ -6,6 +6,7 @@ import slabwright.site.MoistureReading;
 import slabwright.site.Slab;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.book.Product;
@@ -37,63 +38,82 @@ public final class MoistureNotes {
   private static RuleNote note(MoistureReading r, Product p) {
     return switch (r.test()) {
       case F2170 ->
-          against(r, p.suits().slabHumidity().maybe().map(h -> h * 100).orElse(null), "% RH", p);
-      case F1869 -> against(r, p.suits().emission().maybe().orElse(null), "lb/1000 ft² in 24 h", p);
+          against(
+              r,
+              p.suits().slabHumidity().maybe().map(h -> h * 100).orElse(null),
+              Message.of("work.moisture-notes.rh"),
+              p);
+      case F1869 ->
+          against(
+              r,
+              p.suits().emission().maybe().orElse(null),
+              Message.of("work.moisture-notes.emission-unit"),
+              p);
       case D4263 -> sheet(r);
     };
   }
 
-  private static RuleNote against(MoistureReading r, Double limit, String unit, Product p) {
+  private static RuleNote against(MoistureReading r, Double limit, Message unit, Product p) {
     RuleNote.Verdict verdict =
         limit == null
             ? RuleNote.Verdict.UNKNOWN
             : r.value() > limit ? RuleNote.Verdict.NOT_MET : RuleNote.Verdict.FINE;
-    String number =
+    Message number =
         limit == null
-            ? p.label() + ": not in the shop book"
-            : "%s: at most %s %s".formatted(p.label(), QuantityFormat.number(limit, 1), unit);
+            ? Message.of("work.moisture-notes.not-in-the-shop-book", p.label())
+            : Message.of(
+                "work.moisture-notes.at-most", p.label(), QuantityFormat.number(limit, 1), unit);
     return new RuleNote(
-        "Moisture",
+        Message.of("work.moisture-notes.moisture"),
         verdict,
-        "ASTM " + r.test(),
+        Message.of("work.moisture-notes.astm", r.test().name()),
         number,
-        "%s %s%s".formatted(QuantityFormat.number(r.value(), 1), unit, place(r)),
+        at(r, Message.of("work.moisture-notes.reading", QuantityFormat.number(r.value(), 1), unit)),
         verdict == RuleNote.Verdict.NOT_MET
-            ? "Do not lay it: choose a breathing finish or a moisture treatment, or let it dry."
-            : "");
+            ? Message.of("work.moisture-notes.do-not-lay-it-choose")
+            : RuleNote.NOTHING);
   }
 
-  private static String place(MoistureReading r) {
-    return r.place().isBlank() ? "" : " (" + r.place() + ")";
+  private static Message at(MoistureReading r, Message found) {
+    return r.place().isBlank()
+        ? found
+        : Message.of("work.moisture-notes.at-place", found, r.place());
   }
 
   private static RuleNote sheet(MoistureReading r) {
     boolean damp = r.value() > 0;
     return new RuleNote(
-        "Moisture",
+        Message.of("work.moisture-notes.moisture"),
         damp ? RuleNote.Verdict.NOT_MET : RuleNote.Verdict.LOOK,
-        "ASTM D4263",
-        "18 x 18 in sheet, 4 mil, at least 16 h",
-        (damp ? "damp" : "no moisture seen") + place(r),
-        damp ? "Find the source and measure by F2170." : "A pass does not prove a dry slab.");
+        Message.of("work.moisture-notes.astm-d"),
+        Message.of("work.moisture-notes.x-in-sheet-mil-at"),
+        at(
+            r,
+            damp
+                ? Message.of("work.moisture-notes.damp")
+                : Message.of("work.moisture-notes.no-moisture-seen")),
+        damp
+            ? Message.of("work.moisture-notes.find-the-source-and-measure")
+            : Message.of("work.moisture-notes.a-pass-does-not-prove"));
   }
 
   private static RuleNote toTest(Slab slab, double floorMm2, UnitSystem units) {
     int probes = MoistureFormulas.probes(floorMm2 / QuantityFormat.SQUARE_FOOT_MM2);
-    String depth =
+    Message depth =
         slab.thickness()
             .map(Length::mm)
             .map(
                 t ->
-                    LengthFormat.show(MoistureFormulas.probeDepth(t, false), units)
-                        + " deep (40 % of the slab)")
-            .orElse("40 % of the slab deep; its thickness is not known");
+                    Message.of(
+                        "work.moisture-notes.deep-of-the-slab",
+                        LengthFormat.show(MoistureFormulas.probeDepth(t, false), units)))
+            .orElse(Message.of("work.moisture-notes.of-the-slab-deep-its"));
     return new RuleNote(
-        "Moisture",
+        Message.of("work.moisture-notes.moisture"),
         RuleNote.Verdict.UNKNOWN,
-        "ASTM F2170",
-        "%d probes, %s".formatted(probes, depth),
-        "not measured",
-        "Measure before the finish is chosen; 24 h after drilling at the earliest.");
+        Message.of("work.moisture-notes.astm-f"),
+        Message.of("work.moisture-notes.probes", probes, depth),
+        Message.of("work.moisture-notes.not-measured"),
+        Message.of("work.moisture-notes.measure-before-the-finish-is"));
   }
 }

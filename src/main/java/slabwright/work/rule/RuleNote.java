@@ -1,5 +1,7 @@
 package slabwright.work.rule;
 
+import slabwright.units.Message;
+
 /**
  * A published rule held against this job.
  *
@@ -7,10 +9,13 @@ package slabwright.work.rule;
  * @param rule the rule and its row
  * @param number the rule's own number, with its unit
  * @param finding what holds here
- * @param todo what follows; empty when nothing does
+ * @param todo what follows
  */
 public record RuleNote(
-    String subject, Verdict verdict, String rule, String number, String finding, String todo) {
+    Message subject, Verdict verdict, Message rule, Message number, Message finding, Message todo) {
+  /** What is said where nothing follows: an empty sentence. */
+  static final Message NOTHING = Message.of("work.rule-note.nothing");
+
   /** How the job stands against the rule. */
   public enum Verdict {
     FINE,
@@ -19,5 +24,10 @@ public record RuleNote(
     NOT_MET,
     /** A reading is missing. */
     UNKNOWN
+  }
+
+  /** Whether something follows for the crew. */
+  public boolean hasTodo() {
+    return !todo.equals(NOTHING);
   }
 }

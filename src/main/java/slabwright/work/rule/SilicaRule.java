@@ -1,9 +1,8 @@
 package slabwright.work.rule;
 
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
 
@@ -21,7 +20,8 @@ public final class SilicaRule {
   /** Assigned protection factor asked for by row (xii) indoors past four hours a shift. */
   public static final int APF = 10;
 
-  private static final String TABLE = "29 CFR 1926.1153 Table 1 ";
+  private static final Message ROW_XII = Message.of("work.silica-rule.row-xii");
+  private static final Message ROW_XIII = Message.of("work.silica-rule.row-xiii");
   private static final Duration FOUR_HOURS = Duration.ofHours(4);
 
   private SilicaRule() {}
@@ -41,67 +41,77 @@ public final class SilicaRule {
   public static RuleNote handGrinder(String name, double wheelMm, Optional<Double> vacuum) {
     double needed = shroudAirflow(wheelMm);
     double cfm = needed / RateFormat.CUBIC_FOOT_M3;
-    String number = "%s cfm (25 cfm an inch of wheel)".formatted(QuantityFormat.number(cfm, 1));
+    Message number =
+        Message.of("work.silica-rule.cfm-cfm-an-inch-of", QuantityFormat.number(cfm, 1));
     RuleNote.Verdict verdict =
         vacuum
             .map(v -> v < needed ? RuleNote.Verdict.NOT_MET : RuleNote.Verdict.FINE)
             .orElse(RuleNote.Verdict.UNKNOWN);
-    String has =
+    Message has =
         vacuum
-            .map(v -> "the vacuum pulls %.0f cfm".formatted(v / RateFormat.CUBIC_FOOT_M3))
-            .orElse("the vacuum's airflow is not in the shop book");
+            .map(
+                v ->
+                    Message.of(
+                        "work.silica-rule.the-vacuum-pulls-cfm", v / RateFormat.CUBIC_FOOT_M3))
+            .orElse(Message.of("work.silica-rule.the-vacuums-airflow-is-not"));
     return new RuleNote(
-        "Silica, " + name,
+        Message.of("work.silica-rule.silica", name),
         verdict,
-        TABLE + "(xii)",
+        ROW_XII,
         number,
-        "%.1f in wheel; %s".formatted(wheelMm / 25.4, has),
-        "Shroud and collector, filter of at least 99 %, cyclonic pre-separator or filter cleaning.");
+        Message.of("work.silica-rule.in-wheel", wheelMm / 25.4, has),
+        Message.of("work.silica-rule.shroud-and-collector-filter"));
   }
 
   /** Respirators for hand grinding. */
   public static RuleNote handHours(boolean indoors, Optional<Duration> aShift) {
     if (aShift.isEmpty()) {
-      return hours(RuleNote.Verdict.UNKNOWN, "hours a shift are not known", "Count them.");
+      return hours(
+          RuleNote.Verdict.UNKNOWN,
+          Message.of("work.silica-rule.hours-a-shift-are-not"),
+          Message.of("work.silica-rule.count-them"));
     }
-    String finding =
-        "%s, %.1f h of hand grinding a shift"
-            .formatted(indoors ? "indoors" : "outdoors", aShift.get().toMinutes() / 60.0);
+    double hours = aShift.get().toMinutes() / 60.0;
+    Message finding =
+        indoors
+            ? Message.of("work.silica-rule.hand-grinding-indoors", hours)
+            : Message.of("work.silica-rule.hand-grinding-outdoors", hours);
     return respirator(indoors, aShift.get())
         .map(
             apf ->
                 hours(
                     RuleNote.Verdict.LOOK,
                     finding,
-                    "Respirators with APF %d for everyone at it.".formatted(apf)))
-        .orElse(hours(RuleNote.Verdict.FINE, finding, ""));
+                    Message.of("work.silica-rule.respirators-with-apf-for-everyone", apf)))
+        .orElse(hours(RuleNote.Verdict.FINE, finding, RuleNote.NOTHING));
   }
 
-  private static RuleNote hours(RuleNote.Verdict verdict, String finding, String todo) {
+  private static RuleNote hours(RuleNote.Verdict verdict, Message finding, Message todo) {
     return new RuleNote(
-        "Silica, respirators",
+        Message.of("work.silica-rule.silica-respirators"),
         verdict,
-        TABLE + "(xii)",
-        "indoors over 4 h a shift: APF 10",
+        ROW_XII,
+        Message.of("work.silica-rule.indoors-over-h-a-shift"),
         finding,
         todo);
   }
 
   /** The floor grinder: water, or the collector its maker asks for. */
   public static RuleNote floorGrinder(boolean indoors, Optional<Double> makersAirflow) {
-    List<String> todo = new ArrayList<>();
-    todo.add("Collector with at least 99 % filter and filter cleaning.");
-    if (indoors) {
-      todo.add("Vacuum loose dust with a HEPA vacuum between passes.");
-    }
+    Message collector = Message.of("work.silica-rule.collector-with-at-least-filter");
+    Message todo =
+        indoors ? Message.of("work.silica-rule.vacuum-loose-dust-with-a", collector) : collector;
     return new RuleNote(
-        "Silica, floor grinder",
+        Message.of("work.silica-rule.silica-floor-grinder"),
         makersAirflow.isPresent() ? RuleNote.Verdict.LOOK : RuleNote.Verdict.UNKNOWN,
-        TABLE + "(xiii)",
-        "the maker's airflow, no respirator",
+        ROW_XIII,
+        Message.of("work.silica-rule.the-makers-airflow-no-respirator"),
         makersAirflow
-            .map(a -> "the maker asks for %.0f cfm".formatted(a / RateFormat.CUBIC_FOOT_M3))
-            .orElse("the maker's airflow is not in the shop book"),
-        String.join(" ", todo));
+            .map(
+                a ->
+                    Message.of(
+                        "work.silica-rule.the-maker-asks-for-cfm", a / RateFormat.CUBIC_FOOT_M3))
+            .orElse(Message.of("work.silica-rule.the-makers-airflow-is-not")),
+        todo);
   }
 }

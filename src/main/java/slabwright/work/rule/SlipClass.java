@@ -1,23 +1,22 @@
 package slabwright.work.rule;
 
 import java.util.Optional;
+import slabwright.units.Message;
 
 /** Dynamic coefficient of friction by use class, ANSI A326.3-2021. Static figures never compare. */
 public enum SlipClass {
-  INTERIOR_DRY("ID", "Interior, Dry", 0.42, false),
-  INTERIOR_WET("IW", "Interior, Wet", 0.42, true),
-  INTERIOR_WET_PLUS("IW+", "Interior, Wet Plus", 0.50, true),
-  EXTERIOR_WET("EW", "Exterior, Wet", 0.55, true),
-  OILS_GREASES("O/G", "Oils/Greases", 0.55, true);
+  INTERIOR_DRY("ID", 0.42, false),
+  INTERIOR_WET("IW", 0.42, true),
+  INTERIOR_WET_PLUS("IW+", 0.50, true),
+  EXTERIOR_WET("EW", 0.55, true),
+  OILS_GREASES("O/G", 0.55, true);
 
   private final String code;
-  private final String title;
   private final double minimum;
   private final boolean wet;
 
-  SlipClass(String code, String title, double minimum, boolean wet) {
+  SlipClass(String code, double minimum, boolean wet) {
     this.code = code;
-    this.title = title;
     this.minimum = minimum;
     this.wet = wet;
   }
@@ -26,8 +25,15 @@ public enum SlipClass {
     return code;
   }
 
-  public String title() {
-    return title;
+  /** What the standard calls it. */
+  public Message title() {
+    return switch (this) {
+      case INTERIOR_DRY -> Message.of("work.slip-class.interior-dry");
+      case INTERIOR_WET -> Message.of("work.slip-class.interior-wet");
+      case INTERIOR_WET_PLUS -> Message.of("work.slip-class.interior-wet-plus");
+      case EXTERIOR_WET -> Message.of("work.slip-class.exterior-wet");
+      case OILS_GREASES -> Message.of("work.slip-class.oils-greases");
+    };
   }
 
   /** The least coefficient where the maker declares none. */
@@ -66,12 +72,15 @@ public enum SlipClass {
             .map(m -> passes(m) ? RuleNote.Verdict.FINE : RuleNote.Verdict.NOT_MET)
             .orElse(RuleNote.Verdict.UNKNOWN);
     return new RuleNote(
-        "Slip",
+        Message.of("work.slip-class.slip"),
         verdict,
-        "ANSI A326.3-2021, " + code + " (" + title + ")",
-        "DCOF %.2f %s".formatted(minimum, wet ? "wet" : "dry"),
-        measured.map("measured %.2f"::formatted).orElse("not measured on the finished floor"),
-        "Measure on the finished floor; grit in the last coat where it may get wet. The class says"
-            + " nothing of ramps or stairs.");
+        Message.of("work.slip-class.ansi-a", code, title()),
+        wet
+            ? Message.of("work.slip-class.dcof-wet", minimum)
+            : Message.of("work.slip-class.dcof-dry", minimum),
+        measured
+            .map(m -> Message.of("work.slip-class.measured", m))
+            .orElse(Message.of("work.slip-class.not-measured-on-the-finished")),
+        Message.of("work.slip-class.measure-on-the-finished-floor"));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.site.Setting;
 import slabwright.site.Slab;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.book.Product;
@@ -23,51 +24,62 @@ public final class TemperatureRule {
   }
 
   private static RuleNote range(Slab slab, Product p, UnitSystem units) {
-    String number =
+    Message number =
         p.laying()
             .coldest()
             .with(
                 p.laying().hottest(),
                 (c, h) ->
-                    QuantityFormat.temperature(c, units)
-                        + " to "
-                        + QuantityFormat.temperature(h, units))
+                    Message.of(
+                        "work.temperature-rule.to",
+                        QuantityFormat.temperature(c, units),
+                        QuantityFormat.temperature(h, units)))
             .text(s -> s);
     if (slab.surfaceC().isEmpty()) {
-      return note(p, RuleNote.Verdict.UNKNOWN, number, "surface not measured", "Measure it.");
+      return note(
+          p,
+          RuleNote.Verdict.UNKNOWN,
+          number,
+          Message.of("work.temperature-rule.surface-not-measured"),
+          Message.of("work.temperature-rule.measure-it"));
     }
     double surface = slab.surfaceC().getAsDouble();
-    String finding = "surface " + QuantityFormat.temperature(surface, units);
+    Message finding =
+        Message.of("work.temperature-rule.surface", QuantityFormat.temperature(surface, units));
     return p.laying()
         .coldest()
         .with(p.laying().hottest(), (cold, hot) -> surface >= cold && surface <= hot)
         .maybe()
         .map(fits -> fits(p, number, finding, fits))
-        .orElse(note(p, RuleNote.Verdict.UNKNOWN, number, finding, ""));
+        .orElse(note(p, RuleNote.Verdict.UNKNOWN, number, finding, RuleNote.NOTHING));
   }
 
-  private static RuleNote fits(Product p, String number, String finding, boolean fits) {
+  private static RuleNote fits(Product p, Message number, Message finding, boolean fits) {
     return note(
         p,
         fits ? RuleNote.Verdict.FINE : RuleNote.Verdict.NOT_MET,
         number,
         finding,
-        fits ? "" : "Do not lay it at this temperature.");
+        fits ? RuleNote.NOTHING : Message.of("work.temperature-rule.do-not-lay-it-at"));
   }
 
   private static RuleNote sun(Product p) {
     return note(
         p,
         RuleNote.Verdict.LOOK,
-        "acetone's vapour pressure 180 mmHg at 20 °C, 270 at 30 °C (NTP)",
-        "outdoors",
-        "Keep the sun off: coat in shade or in the evening and measure the surface, not the air. Heat"
-            + " shortens working time and raises evaporation.");
+        Message.of("work.temperature-rule.acetones-vapour-pressure-mmhg"),
+        Message.of("work.temperature-rule.outdoors"),
+        Message.of("work.temperature-rule.keep-the-sun-off-coat"));
   }
 
   private static RuleNote note(
-      Product p, RuleNote.Verdict verdict, String number, String finding, String todo) {
+      Product p, RuleNote.Verdict verdict, Message number, Message finding, Message todo) {
     return new RuleNote(
-        "Temperature, " + p.label(), verdict, "the product's data sheet", number, finding, todo);
+        Message.of("work.temperature-rule.temperature", p.label()),
+        verdict,
+        Message.of("work.temperature-rule.the-products-data-sheet"),
+        number,
+        finding,
+        todo);
   }
 }

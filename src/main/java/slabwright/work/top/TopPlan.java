@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import slabwright.site.Exposure;
+import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 
@@ -18,14 +19,10 @@ import slabwright.work.book.ShopBook;
 public record TopPlan(
     TopTakeoff foot, List<TopPass> passes, Figure<Duration> time, Figure<Double> dust) {
   /** Common practice; to be said with every such job. */
-  public static final String CAUTION =
-      "A grinder at a counter throws its dust at face height: shroud, vacuum and the respirator"
-          + " that the silica rule asks for. Prop a top before its edge is ground.";
+  public static final Message CAUTION = Message.of("work.top-plan.a-grinder-at-a-counter");
 
   /** What is not in the figures. */
-  public static final String LEFT_OUT =
-      "Risers are not counted, since their height is not on the plan. Edges are taken at the shop's"
-          + " rate for hand grinding; thin ones take longer: time the first.";
+  public static final Message LEFT_OUT = Message.of("work.top-plan.risers-are-not-counted-since");
 
   public TopPlan {
     passes = List.copyOf(passes);
@@ -34,7 +31,7 @@ public record TopPlan(
   /** Plans the passes for the exposure wanted on the floor area it stands in. */
   public static TopPlan of(TopTakeoff foot, Optional<Exposure> wanted, ShopBook book) {
     if (wanted.isEmpty()) {
-      String why = "choose the aggregate exposure wanted first";
+      Message why = Message.of("work.top-plan.choose-the-aggregate-exposure");
       return new TopPlan(foot, List.of(), Figure.refused(why), Figure.refused(why));
     }
     List<TopPass> passes =

@@ -11,6 +11,7 @@ import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.artwork.batik.Icons;
 import slabwright.inlay.artwork.batik.SvgArtworkReader;
+import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -52,10 +53,11 @@ record ProofCases(String name, Region openings, Bounds blank, Optional<Region> r
   }
 
   /** Two panels that overlap by 12 mm. */
-  List<Bounds> panels() {
+  List<Panel> panels() {
     double cut = blank.width() * 0.55;
     return List.of(
-        new Bounds(0, 0, cut + 12, blank.maxY()), new Bounds(cut, 0, blank.maxX(), blank.maxY()));
+        new Panel("A", new Bounds(0, 0, cut + 12, blank.maxY())),
+        new Panel("B", new Bounds(cut, 0, blank.maxX(), blank.maxY())));
   }
 
   ProofPlan plan() {
@@ -98,7 +100,7 @@ record ProofCases(String name, Region openings, Bounds blank, Optional<Region> r
       case APART -> {
         for (int i = 0; i < 2; i++) {
           Affine where = Affine.move(i * 160, i * 75);
-          Bounds panel = panels().get(i);
+          Bounds panel = panels().get(i).box();
           shop.edge(panel, where).shade(openings.intersect(Region.rectangle(panel)), where);
         }
         yield shop.drawing();

@@ -43,6 +43,7 @@ class ProofCheckTest {
         check(bicycle, bicycle.drawing(Case.EXCHANGED, HERE, 1), ShadingMeaning.UNKNOWN);
     assertThat(r.faults()).isEmpty();
     assertThat(r.notes()).containsExactly(new ProofNote.PolarityCannotBeTold(true));
+    assertThat(r.verdict()).isEqualTo(ProofVerdict.CANNOT_TELL);
   }
 
   @Test
@@ -62,7 +63,7 @@ class ProofCheckTest {
   void a_missing_edge_is_said() {
     ShopDrawing bare = new Shop(HERE, 3).shade(bicycle.openings(), HERE).drawing();
     ProofReport r = check(bicycle, bare, ShadingMeaning.PULLED_OUT);
-    assertThat(r.faults()).containsExactly(new ProofFault.EdgeMissing(0));
+    assertThat(r.faults()).containsExactly(new ProofFault.EdgeMissing(""));
   }
 
   @Test
@@ -109,7 +110,7 @@ class ProofCheckTest {
     ProofReport r = check(bicycle, d, ShadingMeaning.PULLED_OUT);
     assertThat(r.faults()).hasSize(1);
     ProofFault.PieceAdded added = (ProofFault.PieceAdded) r.faults().get(0);
-    assertThat(bicycle.addition().contains(added.place())).isTrue();
+    assertThat(bicycle.addition().contains(added.at())).isTrue();
     assertThat(added.area()).isCloseTo(bicycle.addition().area(), within(500.0));
   }
 
@@ -125,7 +126,7 @@ class ProofCheckTest {
     ProofReport r = check(cup, d, ShadingMeaning.PULLED_OUT);
     assertThat(r.faults()).hasSize(1);
     ProofFault.PieceMissing missing = (ProofFault.PieceMissing) r.faults().get(0);
-    assertThat(lost.contains(missing.place())).isTrue();
+    assertThat(lost.contains(missing.at())).isTrue();
     assertThat(missing.area()).isCloseTo(lost.area(), within(lost.area() * 0.02));
   }
 

@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
 import slabwright.work.book.BookSamples;
@@ -23,9 +24,9 @@ class WriteBackTest {
 
   @Test
   void what_was_poured_gives_the_coverage_and_planning_again_gives_that_volume() {
-    WriteBack.Result result = back(actual(WriteBack.ActualKind.USED, "sealer", "5 gal"));
+    WriteBack.NewBook result = back(actual(WriteBack.ActualKind.USED, "sealer", "5 gal"));
     WriteBack.Change change = result.changes().get(0);
-    assertThat(change.sentence()).startsWith("coverage of sealer: 400 ft2/gal → 34");
+    assertThat(Said.of(change.sentence())).startsWith("coverage of sealer: 400 ft2/gal → 34");
     WorkPlan again = WorkSamples.plan(WorkSamples.tramHall(), ShopBook.of(result.text()));
     CoatPlan sealer = again.area("reading-hall").orElseThrow().coat("sealer").orElseThrow();
     double gallons = sealer.totalVolume().maybe().orElseThrow() / 3785411.784;
@@ -34,7 +35,7 @@ class WriteBackTest {
 
   @Test
   void hours_of_a_pass_give_its_rate() {
-    WriteBack.Result result =
+    WriteBack.NewBook result =
         back(
             actual(WriteBack.ActualKind.MACHINE, "metal 60", "8 h"),
             actual(WriteBack.ActualKind.HAND, "metal 60", "150 min"));
@@ -71,7 +72,7 @@ class WriteBackTest {
     Finish twice = new Finish(hall.finish().exposure(), coats);
     Site sealedAgain =
         site.withAreas(List.of(hall.withFinish(twice), site.area("terrace").orElseThrow()));
-    WriteBack.Result result =
+    WriteBack.NewBook result =
         WriteBack.of(
                 WorkSamples.plan(sealedAgain),
                 BOOK,
@@ -89,9 +90,9 @@ class WriteBackTest {
 
   @Test
   void what_the_plan_does_not_use_is_refused() {
-    Parsed<WriteBack.Result> bad =
+    Result<WriteBack.NewBook> bad =
         WriteBack.of(PLAN, BOOK, List.of(actual(WriteBack.ActualKind.USED, "varnish", "1 gal")));
-    assertThat(((Parsed.Bad<WriteBack.Result>) bad).why()).contains("varnish").contains("no floor");
+    assertThat(Said.why(bad)).contains("varnish").contains("no floor");
   }
 
   @Test
@@ -121,7 +122,7 @@ class WriteBackTest {
     return new WriteBack.Actual(what, name, amount);
   }
 
-  private static WriteBack.Result back(WriteBack.Actual... measured) {
+  private static WriteBack.NewBook back(WriteBack.Actual... measured) {
     return WriteBack.of(PLAN, BOOK, List.of(measured)).orThrow();
   }
 }

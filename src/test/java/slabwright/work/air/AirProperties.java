@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import slabwright.work.Said;
 import slabwright.work.step.AirEffect;
 import slabwright.work.step.CoatNumber;
 import slabwright.work.step.StepType;
@@ -98,6 +99,6 @@ class AirProperties {
 
   private static VapourStep step(String name, double from, double minutes, double mm3) {
     return new VapourStep(
-        COAT, name, from, minutes, List.of(new VapourStep.Liquid(Solvent.ACETONE, mm3)));
+        COAT, Said.text(name), from, minutes, List.of(new VapourStep.Liquid(Solvent.ACETONE, mm3)));
   }
 }

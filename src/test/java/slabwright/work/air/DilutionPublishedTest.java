@@ -9,6 +9,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
+import slabwright.work.Said;
 import slabwright.work.step.AirEffect;
 import slabwright.work.step.CoatNumber;
 import slabwright.work.step.StepType;
@@ -145,7 +146,8 @@ class DilutionPublishedTest {
   }
 
   private static VapourStep step(Solvent s, double mm3, double minutes) {
-    return new VapourStep(COAT, "step", 0, minutes, List.of(new VapourStep.Liquid(s, mm3)));
+    return new VapourStep(
+        COAT, Said.text("step"), 0, minutes, List.of(new VapourStep.Liquid(s, mm3)));
   }
 
   private static Solvent solvent(String name, double sg, double mw, double lel, double ppm) {

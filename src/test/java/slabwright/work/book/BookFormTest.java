@@ -3,7 +3,8 @@ package slabwright.work.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.work.Said;
 
 class BookFormTest {
   private static final ShopBookText BOOK = ExampleBook.text();
@@ -14,7 +15,7 @@ class BookFormTest {
     for (ShopBookText.Entry e : BOOK.entries()) {
       BookField field = form.field(e.kind(), e.name(), e.key()).orElseThrow();
       assertThat(field.value()).isEqualTo(e.value());
-      assertThat(field.example()).isNotBlank();
+      assertThat(Said.of(field.example())).isNotBlank();
     }
     assertThat(form.field("crew", "", "price an hour").orElseThrow().comment())
         .isEqualTo("for one person");
@@ -25,7 +26,7 @@ class BookFormTest {
   void what_the_book_is_silent_on_is_in_the_form_as_missing() {
     BookField field = BookForm.of(BOOK).field("product", "filler", "coverage").orElseThrow();
     assertThat(field.isMissing()).isTrue();
-    assertThat(field.example()).isEqualTo("300 ft2/gal");
+    assertThat(Said.of(field.example())).isEqualTo("300 ft2/gal");
   }
 
   @Test
@@ -47,9 +48,9 @@ class BookFormTest {
   @Test
   void a_value_that_can_not_be_read_is_refused_with_an_example() {
     BookField field = BookForm.of(BOOK).field("product", "sealer", "coverage").orElseThrow();
-    Parsed<ShopBookText> bad = BookForm.changed(BOOK, field, "a lot");
-    assertThat(((Parsed.Bad<ShopBookText>) bad).why()).contains("a lot").contains("300 ft2/gal");
-    Parsed<ShopBookText> comment = BookForm.changed(BOOK, field, "300 ft2/gal # mine");
+    Result<ShopBookText> bad = BookForm.changed(BOOK, field, "a lot");
+    assertThat(Said.why(bad)).contains("a lot").contains("300 ft2/gal");
+    Result<ShopBookText> comment = BookForm.changed(BOOK, field, "300 ft2/gal # mine");
     assertThat(comment.isOk()).isFalse();
   }
 
@@ -57,7 +58,7 @@ class BookFormTest {
   void faults_of_the_file_are_sentences_with_their_line() {
     ShopBookText odd = BOOK.with("crew", "", "people", "many").with("crew", "", "hats", "3");
     assertThat(BookForm.of(odd).faults())
-        .extracting(BookFault::toString)
+        .extracting(f -> Said.of(f.said()))
         .anyMatch(s -> s.matches("line \\d+: people: \"many\" is no number from 1 to 9999"))
         .anyMatch(s -> s.contains("\"hats\" is not known in [crew]"));
   }

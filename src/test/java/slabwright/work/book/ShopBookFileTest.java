@@ -7,7 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
+import slabwright.work.Said;
 
 class ShopBookFileTest {
   @TempDir Path folder;
@@ -31,17 +32,15 @@ class ShopBookFileTest {
   @Test
   void a_file_that_is_no_shop_book_is_named() throws IOException {
     Files.writeString(folder.resolve("shop.book"), "hello\n");
-    Parsed<ShopBookFile> found = ShopBookFile.find(folder, folder);
-    assertThat(((Parsed.Bad<ShopBookFile>) found).why())
-        .contains("shop.book")
-        .contains("first line");
+    Result<ShopBookFile> found = ShopBookFile.find(folder, folder);
+    assertThat(Said.why(found)).contains("shop.book").contains("first line");
   }
 
   private static void write(Path file, String name) throws IOException {
     Files.writeString(file, "slabwright-shop-book 1\n[book]\nname = " + name + "\n");
   }
 
-  private static String name(Parsed<ShopBookFile> found) {
-    return ShopBook.of(found.orThrow().text()).name();
+  private static String name(Result<ShopBookFile> found) {
+    return ShopBook.of(found.orThrow().text()).name().orElseThrow();
   }
 }

@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
-import slabwright.units.Parsed;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
+import slabwright.work.Said;
 
 class ShopBookTest {
   private static final String FIRST = "slabwright-shop-book 1\n";
@@ -16,7 +17,7 @@ class ShopBookTest {
     ShopBook book = ExampleBook.book();
     assertThat(book.faults()).isEmpty();
     assertThat(book.invented()).isTrue();
-    assertThat(book.origin()).contains("invented example").contains("data sheets");
+    assertThat(Said.of(book.origin())).contains("invented example").contains("data sheets");
   }
 
   @Test
@@ -32,7 +33,7 @@ class ShopBookTest {
   @Test
   void a_value_that_is_not_there_is_missing_by_name_and_never_guessed() {
     Product p = product("kind = sealer\ncoverage = ?");
-    assertThat(p.spread().coverage().text(String::valueOf))
+    assertThat(Said.of(p.spread().coverage().text(String::valueOf)))
         .isEqualTo("not in the shop book: coverage of p");
     assertThat(p.spread().loss().isKnown()).isFalse();
   }
@@ -51,7 +52,8 @@ class ShopBookTest {
   void an_unknown_key_is_named_with_its_line_and_left_alone() {
     ShopBook book = book("[crew]\npeople = 2\ncofee = 4 h\n");
     assertThat(book.faults())
-        .containsExactly(new BookFault(4, "\"cofee\" is not known in [crew] and is left alone"));
+        .extracting(f -> Said.of(f.said()))
+        .containsExactly("line 4: \"cofee\" is not known in [crew] and is left alone");
     assertThat(book.crew().people()).isEqualTo(Figure.known(2));
   }
 
@@ -59,18 +61,17 @@ class ShopBookTest {
   void a_value_that_can_not_be_read_is_refused_with_an_example() {
     ShopBook book = book("[prep]\ncleaning = 900 gal\n");
     assertThat(book.prep().cleaning()).isInstanceOf(Figure.Refused.class);
-    assertThat(book.faults().get(0).toString())
+    assertThat(Said.of(book.faults().get(0).said()))
         .isEqualTo("line 3: cleaning: \"900 gal\" can't be read; write for example 250 ft2/h");
   }
 
   @Test
   void no_shop_book_and_a_newer_one_are_refused() {
-    assertThat(ShopBookText.parse("people = 2")).isInstanceOf(Parsed.Bad.class);
-    assertThat(ShopBookText.parse("slabwright-shop-book 2\n"))
+    assertThat(ShopBookText.parse("people = 2")).isInstanceOf(Result.Refused.class);
+    assertThat(Said.why(ShopBookText.parse("slabwright-shop-book 2\n")))
         .isEqualTo(
-            Parsed.bad(
-                "This shop book is of version 2 and this program reads version 1; get a newer"
-                    + " program."));
+            "This shop book is of version 2 and this program reads version 1; get a newer"
+                + " program.");
   }
 
   @Test
@@ -105,7 +106,7 @@ class ShopBookTest {
     assertThat(table.at(10)).isEqualTo(Figure.known(Duration.ofMinutes(60)));
     assertThat(table.at(20)).isEqualTo(Figure.known(Duration.ofMinutes(40)));
     assertThat(table.at(30)).isEqualTo(Figure.known(Duration.ofMinutes(20)));
-    assertThat(table.at(30.1).text(Duration::toString))
+    assertThat(Said.of(table.at(30.1).text(Duration::toString)))
         .contains("working time of p")
         .contains("from 10 °C (50 °F) to 30 °C (86 °F)");
   }
@@ -132,7 +133,7 @@ class ShopBookTest {
         .singleElement()
         .satisfies(
             f ->
-                assertThat(f.sentence())
+                assertThat(Said.of(f.sentence()))
                     .contains("\"vacuum cleaner\" is none of floor grinder, hand grinder, vacuum"));
   }
 }

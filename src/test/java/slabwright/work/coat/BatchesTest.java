@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.work.Said;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Kit;
 
@@ -19,7 +20,7 @@ class BatchesTest {
   @Test
   void a_kit_that_outlasts_its_working_time_asks_for_hands_and_is_never_made_smaller() {
     Figure<Batches> plan = job(20e6, 10e6, 1, Optional.empty()).plan();
-    assertThat(plan.text(Object::toString))
+    assertThat(Said.of(plan.text(Object::toString)))
         .isEqualTo(
             "add hands: one kit takes 100 min to lay with 1 at it and can be laid for 35 min; it"
                 + " takes 3");
@@ -37,7 +38,7 @@ class BatchesTest {
 
   @Test
   void a_kit_larger_than_the_mixing_bucket_is_refused() {
-    assertThat(job(25e6, 10e6, 5, Optional.of(5e6)).plan().text(Object::toString))
+    assertThat(Said.of(job(25e6, 10e6, 5, Optional.of(5e6)).plan().text(Object::toString)))
         .contains("mixes at once");
   }
 

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import slabwright.work.Said;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Kit;
 
@@ -63,7 +64,7 @@ class ProductAmountProperties {
   }
 
   private static Kit kit(double mm3) {
-    return new Kit(mm3, Figure.missing("price"));
+    return new Kit(mm3, Figure.missing(Said.text("price")));
   }
 
   private static BatchParameters job(double needed, double kit, boolean splits, int people) {

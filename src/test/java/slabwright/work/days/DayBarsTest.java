@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.work.Said;
 
 class DayBarsTest {
   private static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
@@ -44,7 +45,7 @@ class DayBarsTest {
 
   @Test
   void keep_out_times_of_two_floor_areas_of_one_name_are_not_joined() {
-    KeepOut solvent = new KeepOut("solvent", Duration.ofHours(3));
+    KeepOut solvent = new KeepOut(Said.text("solvent"), Duration.ofHours(3));
     DayPlan plan =
         planOf(
             TestSteps.named(TestSteps.coat("a", "A", "first", Duration.ofHours(2), 1), "Hall")
@@ -57,7 +58,7 @@ class DayBarsTest {
   private static DayPlan plan() {
     WorkStep one =
         TestSteps.coat("one", "One", "hall", Duration.ofHours(2), 1)
-            .withKeepOut(new KeepOut("solvent", Duration.ofHours(1)));
+            .withKeepOut(new KeepOut(Said.text("solvent"), Duration.ofHours(1)));
     StepWait wait = StepWait.window("one", Duration.ofHours(3), Duration.ofHours(24));
     WorkStep two = TestSteps.coat("two", "Two", "hall", Duration.ofHours(2), 1, wait);
     return planOf(one, two);

@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.work.Said;
 import slabwright.work.step.AirEffect;
 import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
@@ -95,7 +96,7 @@ class DayPlannerTest {
     Planned planned =
         DayPlanner.plan(
             List.of(FRIDAY_COATS.get(0), FRIDAY_COATS.get(1), two), CREW_OF_TWO, MONDAY);
-    assertThat(((Planned.Refused) planned).sentence())
+    assertThat(Said.of(((Planned.Refused) planned).sentence()))
         .contains("\"Two\"")
         .contains("abrading rate");
   }
@@ -135,7 +136,7 @@ class DayPlannerTest {
     Planned planned =
         DayPlanner.plan(
             List.of(TestSteps.coat("c", "Topcoat", "hall", hours(10), 1)), CREW_OF_TWO, MONDAY);
-    assertThat(((Planned.Refused) planned).sentence())
+    assertThat(Said.of(((Planned.Refused) planned).sentence()))
         .contains("10 h 00 min")
         .contains("add hands");
   }
@@ -145,7 +146,9 @@ class DayPlannerTest {
     Planned planned =
         DayPlanner.plan(
             List.of(TestSteps.coat("c", "C", "hall", hours(1), 3)), CREW_OF_TWO, MONDAY);
-    assertThat(((Planned.Refused) planned).sentence()).contains("3 people").contains("crew has 2");
+    assertThat(Said.of(((Planned.Refused) planned).sentence()))
+        .contains("3 people")
+        .contains("crew has 2");
   }
 
   @Test
@@ -155,7 +158,7 @@ class DayPlannerTest {
             List.of(TestSteps.pausing("g", "Grind", "hall", hours(9 * 251), 1)),
             CREW_OF_TWO,
             MONDAY);
-    assertThat(((Planned.Refused) planned).sentence())
+    assertThat(Said.of(((Planned.Refused) planned).sentence()))
         .contains("250 working days")
         .contains("rate");
   }
@@ -176,11 +179,11 @@ class DayPlannerTest {
     DayPlan plan =
         plan(
             TestSteps.coat("dye", "Dye", "hall", hours(2), 1)
-                .withKeepOut(new KeepOut("solvent", hours(3))),
+                .withKeepOut(new KeepOut(Said.text("solvent"), hours(3))),
             TestSteps.coat("again", "Dye again", "hall", hours(1), 1, StepWait.straightAfter("dye"))
-                .withKeepOut(new KeepOut("solvent", hours(3))));
+                .withKeepOut(new KeepOut(Said.text("solvent"), hours(3))));
     assertThat(KeepOutPeriod.of(plan))
-        .containsExactly(new KeepOutPeriod("hall", "solvent", span(MONDAY, 7, 13)));
+        .containsExactly(new KeepOutPeriod("hall", Said.text("solvent"), span(MONDAY, 7, 13)));
   }
 
   private static DayPlan plan(WorkStep... tasks) {

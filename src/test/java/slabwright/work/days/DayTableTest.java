@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.work.Said;
 
 class DayTableTest {
   /** A Monday. */
@@ -56,7 +57,7 @@ class DayTableTest {
     assertThat(twoHours.abrade()).isEmpty();
     DayTable.Late aDay = line("two").late().get(1);
     assertThat(aDay.by()).isEqualTo(Duration.ofDays(1));
-    assertThat(aDay.abrade()).containsExactly("Two");
+    assertThat(aDay.abrade()).containsExactly(Said.text("Two"));
     assertThat(aDay.later()).contains(hours(24));
   }
 

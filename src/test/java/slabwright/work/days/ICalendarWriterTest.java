@@ -9,13 +9,14 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.work.Said;
 
 class ICalendarWriterTest {
   private static final Instant MADE = Instant.parse("2026-11-25T08:00:00Z");
 
   @Test
   void one_event_stands_for_each_working_stretch() {
-    String text = ICalendarWriter.of(plan("Grind"), "Tram Hall Library", MADE);
+    String text = ICalendarWriter.of(plan("Grind"), "Tram Hall Library", MADE, Said::of);
     assertThat(text)
         .startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:")
         .endsWith("END:VCALENDAR\r\n")

@@ -3,6 +3,7 @@ package slabwright.work.days;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import slabwright.work.Said;
 import slabwright.work.step.AirEffect;
 import slabwright.work.step.CoatNumber;
 import slabwright.work.step.StepKind;
@@ -63,7 +64,7 @@ final class TestSteps {
       StepWait... waits) {
     return new WorkStep(
         id,
-        name,
+        Said.text(name),
         area,
         type,
         length,

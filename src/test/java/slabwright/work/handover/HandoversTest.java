@@ -14,6 +14,7 @@ import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Site;
+import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
 import slabwright.work.book.ShopBook;
@@ -25,7 +26,7 @@ class HandoversTest {
   @Test
   void every_cost_line_names_the_sheet_it_comes_from_and_the_total_is_their_sum() {
     Cost cost = Cost.of(PLAN);
-    assertThat(cost.lines()).allMatch(l -> l.source().startsWith("sheet "));
+    assertThat(cost.lines()).allMatch(l -> Said.of(l.source()).startsWith("sheet "));
     BigDecimal sum = BigDecimal.ZERO;
     for (CostLine l : cost.lines()) {
       sum = sum.add(l.amount().maybe().orElseThrow());
@@ -47,7 +48,7 @@ class HandoversTest {
   void a_price_that_is_not_in_the_book_leaves_the_total_open_by_name() {
     ShopBook book = WorkSamples.bookWith("crew", "", "price an hour", "?");
     Cost cost = Cost.of(WorkSamples.plan(SITE, book));
-    assertThat(cost.total().text(BigDecimal::toString))
+    assertThat(Said.of(cost.total().text(BigDecimal::toString)))
         .isEqualTo("not in the shop book: price an hour of crew");
     assertThat(cost.known()).isPositive();
   }
@@ -56,11 +57,11 @@ class HandoversTest {
   void vinyl_is_paid_by_what_comes_off_the_roll() {
     CostLine vinyl =
         Cost.of(PLAN).lines().stream()
-            .filter(l -> l.what().startsWith("Stencil vinyl"))
+            .filter(l -> Said.of(l.what()).startsWith("Stencil vinyl"))
             .findFirst()
             .orElseThrow();
-    assertThat(vinyl.what()).endsWith("49′ 2 9/16″ × 4′ 0″ off the roll");
-    assertThat(vinyl.quantity().text(q -> q)).isEqualTo("18.29 m²");
+    assertThat(Said.of(vinyl.what())).endsWith("49′ 2 9/16″ × 4′ 0″ off the roll");
+    assertThat(Said.of(vinyl.quantity().text(q -> q))).isEqualTo("18.29 m²");
     assertThat(vinyl.amount().maybe().orElseThrow()).isEqualByComparingTo("173.76");
   }
 
@@ -72,10 +73,11 @@ class HandoversTest {
         .satisfies(
             g -> {
               assertThat(g.key()).isEqualTo("terrace/moisture-test");
-              assertThat(g.words()).startsWith("Terrace: Measure the slab's moisture");
-              assertThat(g.status()).isEqualTo("declined by K. R. (invented) on 2026-11-20");
+              assertThat(Said.of(g.words())).startsWith("Terrace: Measure the slab's moisture");
+              assertThat(Said.of(g.status()))
+                  .isEqualTo("declined by K. R. (invented) on 2026-11-20");
             });
-    assertThat(scope.included()).anyMatch(s -> s.contains("Two-part clear topcoat"));
+    assertThat(scope.included()).anyMatch(s -> Said.of(s).contains("Two-part clear topcoat"));
   }
 
   @Test
@@ -83,7 +85,7 @@ class HandoversTest {
     assertThat(Scope.of(PLAN).advice())
         .filteredOn(g -> !g.declined())
         .hasSizeGreaterThan(2)
-        .allMatch(g -> g.status().equals("open"));
+        .allMatch(g -> Said.of(g.status()).equals("open"));
   }
 
   @Test
@@ -92,7 +94,7 @@ class HandoversTest {
     FloorArea terrace = SITE.area("terrace").orElseThrow().withDeclined(List.of(bare));
     WorkPlan plan = WorkSamples.plan(SITE.withAreas(List.of(SITE.areas().get(0), terrace)));
     assertThat(Scope.of(plan).declined())
-        .extracting(Scope.GivenAdvice::status)
+        .extracting(g -> Said.of(g.status()))
         .containsExactly("declined");
   }
 
@@ -110,13 +112,13 @@ class HandoversTest {
     LocalDateTime last = hall.lastCoat().maybe().orElseThrow();
     assertThat(hall.full().maybe().orElseThrow()).isEqualTo(last.plusDays(7));
     assertThat(hall.light().maybe().orElseThrow()).isAfter(last.plusHours(12));
-    assertThat(hall.paper(PLAN).text()).contains("invented example").contains("no wax");
+    assertThat(hall.paper(PLAN).text(Said::of)).contains("invented example").contains("no wax");
   }
 
   @Test
   void the_approval_says_where_how_large_and_which_way() {
     HandoverDocument paper = Handovers.of(PLAN).approvals().get(0);
-    assertThat(paper.text())
+    assertThat(paper.text(Said::of))
         .contains("Heron ring")
         .contains("7′ 10 1/2″")
         .contains("______________________  client, date");
@@ -124,7 +126,7 @@ class HandoversTest {
 
   @Test
   void the_load_list_has_the_kits_of_every_product_and_the_plans_machines() {
-    String text = Handovers.of(PLAN).loadList().text();
+    String text = Handovers.of(PLAN).loadList().text(Said::of);
     assertThat(text)
         .contains("floor grinder, 29 in")
         .contains("8 x 1.00 gal")
@@ -133,7 +135,7 @@ class HandoversTest {
 
   @Test
   void the_load_list_has_diamonds_in_their_bond_masking_and_spares() {
-    assertThat(Handovers.of(PLAN).loadList().text())
+    assertThat(Handovers.of(PLAN).loadList().text(Said::of))
         .contains("metal 60: ")
         .contains(" bond")
         .contains("resin 200")
@@ -149,7 +151,7 @@ class HandoversTest {
     List<HandoverDocument.Section> before = Handovers.of(PLAN).loadList().sections();
     for (int i = 0; i < before.size(); i++) {
       assertThat(renamed.get(i).rows())
-          .as(before.get(i).heading())
+          .as(Said.of(before.get(i).heading()))
           .hasSameSizeAs(before.get(i).rows());
     }
   }
@@ -166,14 +168,14 @@ class HandoversTest {
 
   private static List<HandoverDocument.Row> products(WorkPlan plan) {
     return Handovers.of(plan).loadList().sections().stream()
-        .filter(s -> s.heading().equals("Products"))
+        .filter(s -> Said.of(s.heading()).equals("Products"))
         .flatMap(s -> s.rows().stream())
         .toList();
   }
 
   @Test
   void the_walkthrough_asks_only_for_what_the_plan_does_not_know() {
-    String text = Walkthrough.of(SITE).text();
+    String text = Walkthrough.of(SITE).text(Said::of);
     assertThat(text).contains("Is there a vapour barrier?");
     String hall = text.substring(text.indexOf("Reading hall"), text.indexOf("Terrace"));
     assertThat(hall).doesNotContain("Scratch hardness").doesNotContain("Ceiling height");
@@ -183,7 +185,7 @@ class HandoversTest {
   @Test
   void the_walkthrough_asks_what_goes_on_on_a_floor_nobody_asked_about() {
     List<FloorArea> areas = SITE.areas().stream().map(a -> a.withUse(FloorUse.NOT_ASKED)).toList();
-    String text = Walkthrough.of(SITE.withAreas(areas)).text();
+    String text = Walkthrough.of(SITE.withAreas(areas)).text(Said::of);
     assertThat(text.split("Does it get wet in use", -1)).hasSize(3);
     assertThat(text.split("many feet", -1)).as("indoors alone").hasSize(2);
   }

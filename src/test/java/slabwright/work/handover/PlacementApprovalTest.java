@@ -13,6 +13,7 @@ import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.work.Said;
 
 class PlacementApprovalTest {
   private static final Site SITE = Site.empty("Tram Hall Library", UnitSystem.METRIC);
@@ -35,15 +36,15 @@ class PlacementApprovalTest {
 
   @Test
   void a_site_without_a_note_stands_by_its_name() {
-    assertThat(paper(0).intro().get(0)).isEqualTo("Tram Hall Library");
+    assertThat(Said.of(paper(0).intro().get(0))).isEqualTo("Tram Hall Library");
   }
 
   private static String fact(String label, double turn) {
     return paper(turn).sections().get(0).rows().stream()
-        .filter(r -> r.label().equals(label))
+        .filter(r -> Said.of(r.label()).equals(label))
         .findFirst()
-        .orElseThrow()
-        .value();
+        .map(r -> Said.of(r.value()))
+        .orElseThrow();
   }
 
   private static HandoverDocument paper(double turn) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabwright.site.Exposure;
 import slabwright.units.QuantityFormat;
+import slabwright.work.Said;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
@@ -44,7 +45,7 @@ class PrepPlanTest {
   void between_two_bands_both_bonds_are_tried() {
     assertThat(Bond.of(5.5)).containsExactly(Bond.HARD, Bond.SOFT);
     assertThat(Bond.of(3.5)).containsExactly(Bond.EXTRA_HARD, Bond.HARD);
-    assertThat(BondAdvice.of(OptionalDouble.of(5.5)).sentence()).contains("side by side");
+    assertThat(Said.of(BondAdvice.of(OptionalDouble.of(5.5)).sentence())).contains("side by side");
   }
 
   @Test
@@ -103,16 +104,18 @@ class PrepPlanTest {
   @Test
   void the_exposure_changes_at_trench_and_residue_and_says_what_dye_does_there() {
     assertThat(plan(BOOK).changes())
-        .extracting(ExposureChange::zone)
+        .extracting(c -> Said.of(c.zone()))
         .containsExactly("trench", "glue");
-    assertThat(plan(BOOK).changes()).allMatch(c -> !c.dye().isBlank());
+    assertThat(plan(BOOK).changes()).allMatch(c -> !Said.of(c.dye()).isBlank());
   }
 
   /** Both published charts are kept: four classes before 2017, three since. */
   @Test
   void salt_and_pepper_is_class_b_in_both_charts() {
-    assertThat(ExposureChart.of(Exposure.FINE).before2017()).startsWith("B, salt and pepper");
-    assertThat(ExposureChart.of(Exposure.FINE).since2017()).startsWith("B, fine aggregate");
+    assertThat(Said.of(ExposureChart.of(Exposure.FINE).before2017()))
+        .startsWith("B, salt and pepper");
+    assertThat(Said.of(ExposureChart.of(Exposure.FINE).since2017()))
+        .startsWith("B, fine aggregate");
   }
 
   @Test
@@ -149,14 +152,29 @@ class PrepPlanTest {
     return new PrepParameters(
         List.of(
             new PrepZone(
-                StepPlace.WHOLE_FLOOR, "old slab", PrepZone.Kind.OLD_CONCRETE, 1000 * FT2, 0),
+                StepPlace.WHOLE_FLOOR,
+                Said.text("old slab"),
+                PrepZone.Kind.OLD_CONCRETE,
+                1000 * FT2,
+                0),
             new PrepZone(
-                new StepPlace.Zone("t"), "trench", PrepZone.Kind.TRENCH_PROUD, 0, 90 * FT2),
+                new StepPlace.Zone("t"),
+                Said.text("trench"),
+                PrepZone.Kind.TRENCH_PROUD,
+                0,
+                90 * FT2),
             new PrepZone(
-                new StepPlace.Zone("t"), "glue", PrepZone.Kind.RESIDUE, 80 * FT2, 20 * FT2)),
+                new StepPlace.Zone("t"),
+                Said.text("glue"),
+                PrepZone.Kind.RESIDUE,
+                80 * FT2,
+                20 * FT2)),
         List.of(
             new PrepParameters.ToLevel(
-                new StepPlace.Zone("t"), "trench", PrepZone.Kind.TRENCH_PROUD, 60 * FT2)),
+                new StepPlace.Zone("t"),
+                Said.text("trench"),
+                PrepZone.Kind.TRENCH_PROUD,
+                60 * FT2)),
         wanted,
         OptionalDouble.of(5),
         List.of(FillerGap.of("joint", "joint", 6000, 9, 25)));

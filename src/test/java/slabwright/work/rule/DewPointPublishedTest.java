@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabwright.site.Slab;
 import slabwright.units.UnitSystem;
+import slabwright.work.Said;
 
 class DewPointPublishedTest {
   private static final UnitSystem METRIC = UnitSystem.METRIC;
@@ -85,7 +86,9 @@ class DewPointPublishedTest {
   @Test
   void humid_air_is_not_met_and_a_missing_reading_is_unknown() {
     assertThat(DewPoint.notes(slab(20, 86, 25), METRIC))
-        .anyMatch(n -> n.subject().equals("Humidity") && n.verdict() == RuleNote.Verdict.NOT_MET);
+        .anyMatch(
+            n ->
+                Said.of(n.subject()).equals("Humidity") && n.verdict() == RuleNote.Verdict.NOT_MET);
     assertThat(DewPoint.notes(Slab.UNKNOWN, METRIC))
         .extracting(RuleNote::verdict)
         .containsExactly(RuleNote.Verdict.UNKNOWN);

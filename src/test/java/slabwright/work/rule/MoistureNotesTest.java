@@ -12,6 +12,7 @@ import slabwright.site.Slab;
 import slabwright.units.Length;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.work.Said;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
@@ -31,7 +32,7 @@ class MoistureNotesTest {
   void a_dry_sheet_is_no_proof_of_a_dry_slab() {
     RuleNote note = notes(MoistureReading.Test.D4263, 0).get(0);
     assertThat(note.verdict()).isEqualTo(RuleNote.Verdict.LOOK);
-    assertThat(note.todo()).contains("does not prove");
+    assertThat(Said.of(note.todo())).contains("does not prove");
   }
 
   @Test
@@ -42,7 +43,7 @@ class MoistureNotesTest {
             2500 * QuantityFormat.SQUARE_FOOT_MM2,
             List.of(TOPCOAT),
             UnitSystem.METRIC);
-    assertThat(notes.get(0).number()).isEqualTo("5 probes, 60 mm deep (40 % of the slab)");
+    assertThat(Said.of(notes.get(0).number())).isEqualTo("5 probes, 60 mm deep (40 % of the slab)");
     assertThat(notes.get(0).verdict()).isEqualTo(RuleNote.Verdict.UNKNOWN);
   }
 

@@ -19,6 +19,7 @@ import slabwright.site.OutlinePiece;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 import slabwright.units.QuantityFormat;
+import slabwright.work.Said;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
@@ -139,6 +140,7 @@ class TopPlanTest {
   void without_a_wish_nothing_is_guessed() {
     TopTakeoff top = foot(box(3000, 2500, 2000, 600, 0), 40, 1);
     TopPlan job = TopPlan.of(top, Optional.empty(), BOOK);
-    assertThat(job.time().text(Duration::toString)).contains("choose the aggregate exposure");
+    assertThat(Said.of(job.time().text(Duration::toString)))
+        .contains("choose the aggregate exposure");
   }
 }

@@ -13,7 +13,7 @@ import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.project.SiteResult;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
 
@@ -30,10 +30,10 @@ public final class ActualsCard extends Card {
   private List<Object> shown = List.of();
 
   public ActualsCard(DeskContext bench, SiteComputation job, ShopBookEditor keeper) {
-    super("After the job");
+    super(bench, "after-the-job", bench.words().say("desk.cards.finish.actuals.after-the-job"));
     this.keeper = keeper;
     this.job = job;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
@@ -44,13 +44,16 @@ public final class ActualsCard extends Card {
   private void fill(WorkPlan plan) {
     rows.clear();
     rows.choice(
-            "Measured",
+            words().say("desk.cards.finish.actuals.measured"),
             List.of(WriteBack.ActualKind.values()),
             WriteBack.ActualKind::word,
             () -> what,
             this::show)
         .setId("actual-what");
-    rows.getChildren().add(Controls.sentence("The " + what.asks() + ":", "card-hint"));
+    rows.getChildren()
+        .add(
+            Controls.sentence(
+                words().say("desk.cards.finish.actuals.the", what.asks()), "card-hint"));
     WriteBack.askable(plan).stream().filter(a -> a.what() == what).forEach(this::field);
     changes();
   }
@@ -65,26 +68,26 @@ public final class ActualsCard extends Card {
         .id("actual-" + a.name().replace(' ', '-'));
   }
 
-  private Parsed<?> take(WriteBack.Actual a, String text) {
+  private Result<?> take(WriteBack.Actual a, String text) {
     if (text.isBlank()) {
       typed.remove(a);
       refresh();
-      return Parsed.ok(text);
+      return Result.ok(text);
     }
-    Optional<Parsed<WriteBack.Result>> tried = result(List.of(filled(a, text)));
-    if (tried.isPresent() && tried.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
+    Optional<Result<WriteBack.NewBook>> tried = result(List.of(filled(a, text)));
+    if (tried.isPresent() && tried.get() instanceof Result.Refused<WriteBack.NewBook> bad) {
       return bad;
     }
     typed.put(a, text.strip());
     refresh();
-    return Parsed.ok(text);
+    return Result.ok(text);
   }
 
   private static WriteBack.Actual filled(WriteBack.Actual a, String text) {
     return new WriteBack.Actual(a.what(), a.name(), text.strip());
   }
 
-  private Optional<Parsed<WriteBack.Result>> result(List<WriteBack.Actual> measured) {
+  private Optional<Result<WriteBack.NewBook>> result(List<WriteBack.Actual> measured) {
     return work().flatMap(w -> keeper.text().map(t -> WriteBack.of(w, t, measured)));
   }
 
@@ -92,22 +95,26 @@ public final class ActualsCard extends Card {
   private void changes() {
     List<WriteBack.Actual> measured = new ArrayList<>();
     typed.forEach((a, text) -> measured.add(filled(a, text)));
-    Optional<Parsed<WriteBack.Result>> result = result(measured);
+    Optional<Result<WriteBack.NewBook>> result = result(measured);
     if (measured.isEmpty() || result.isEmpty()) {
       return;
     }
-    if (result.get() instanceof Parsed.Bad<WriteBack.Result> bad) {
-      rows.getChildren().add(FindingRow.look(bad.why()).row());
+    if (result.get() instanceof Result.Refused<WriteBack.NewBook> bad) {
+      rows.getChildren().add(FindingRow.look(words().say(bad.message())).row(words()));
       return;
     }
-    WriteBack.Result r = result.get().orThrow();
-    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(c.sentence())));
-    var write = Controls.button("Write into the shop book", "link", () -> write(r));
+    WriteBack.NewBook r = result.get().orThrow();
+    r.changes().forEach(c -> rows.getChildren().add(Controls.sentence(words().say(c.sentence()))));
+    var write =
+        Controls.button(
+            words().say("desk.cards.finish.actuals.write-into-the-shop-book"),
+            "link",
+            () -> write(r));
     write.setId("actual-write");
     rows.getChildren().add(write);
   }
 
-  private void write(WriteBack.Result r) {
+  private void write(WriteBack.NewBook r) {
     typed.clear();
     keeper.write(r.text(), "");
   }

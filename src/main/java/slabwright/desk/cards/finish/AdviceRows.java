@@ -32,7 +32,7 @@ final class AdviceRows extends VBox {
   AdviceRows(DeskContext bench) {
     desk = bench.desk();
     words = bench.words();
-    rows = new FieldRows(desk);
+    rows = new FieldRows(bench);
     getChildren().add(rows);
   }
 
@@ -62,26 +62,44 @@ final class AdviceRows extends VBox {
     rows.clear();
     now.advice().forEach(a -> row(now, a));
     if (now.advice().isEmpty()) {
-      rows.getChildren().add(FindingRow.fine("Nothing speaks against a film here.").row());
+      rows.getChildren()
+          .add(
+              FindingRow.fine(
+                      words.say("desk.cards.finish.advice-rows.nothing-speaks-against-a-film"))
+                  .row(words));
     }
     now.declined().stream()
         .filter(d -> now.advice().stream().noneMatch(a -> a.id() == d))
-        .forEach(d -> tick(now.area(), d, "Declined; not given as things are: " + d.word()));
+        .forEach(
+            d ->
+                tick(
+                    now.area(),
+                    d,
+                    words.say(
+                        "desk.cards.finish.advice-rows.declined-not-given-as-things", d.word())));
   }
 
   private void row(DisplayedAdvice now, ClientAdvice a) {
-    rows.getChildren().add(FindingRow.look(a.prefer() + " " + a.why()).row());
-    CheckBox tick = tick(now.area(), a.id(), "The client declines this");
-    tick.setAccessibleText("The client declines: " + a.prefer());
+    rows.getChildren()
+        .add(
+            FindingRow.look(words.say("desk.cards.finish.advice-rows.advice", a.prefer(), a.why()))
+                .row(words));
+    CheckBox tick =
+        tick(
+            now.area(),
+            a.id(),
+            words.say("desk.cards.finish.advice-rows.the-client-declines-this"));
+    tick.setAccessibleText(
+        words.say("desk.cards.finish.advice-rows.the-client-declines", a.prefer()));
     if (now.declined().contains(a.id())) {
       declined(now.area(), a.id());
     }
   }
 
-  private CheckBox tick(String area, AdviceId advice, String words) {
+  private CheckBox tick(String area, AdviceId advice, String name) {
     CheckBox tick =
         rows.tick(
-            words,
+            name,
             () -> declined(advice).isPresent(),
             on ->
                 desk.push(
@@ -93,17 +111,16 @@ final class AdviceRows extends VBox {
   }
 
   private void declined(String area, AdviceId advice) {
-    rows.words(
-            "Declined by",
+    rows.freeText(
+            words.say("desk.cards.finish.advice-rows.declined-by"),
             () -> now(advice).by(),
             v -> desk.push(new AreaEdit.DeclineAdvice(area, now(advice).withBy(v))))
         .id("declined-by-" + advice.word());
     rows.text(
-            "On",
+            words.say("desk.cards.finish.advice-rows.on"),
             () -> now(advice).on().map(Object::toString).orElse(""),
             s ->
-                words
-                    .parsed(TypedDateTime.day(s))
+                TypedDateTime.day(s)
                     .map(
                         day ->
                             rows.taken(

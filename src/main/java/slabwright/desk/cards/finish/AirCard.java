@@ -26,10 +26,10 @@ public final class AirCard extends Card {
   private List<Object> shown = List.of();
 
   public AirCard(DeskContext bench, SiteComputation job) {
-    super("Air while coating");
+    super(bench, "air-while-coating", bench.words().say("desk.cards.finish.air.air-while-coating"));
     this.bench = bench;
     this.job = job;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
@@ -42,51 +42,71 @@ public final class AirCard extends Card {
     rows.clear();
     Optional<AirPlan> air = figure.maybe();
     if (air.isEmpty()) {
-      rows.getChildren().add(FindingRow.look(figure.text(a -> "")).row());
+      rows.getChildren().add(FindingRow.look(words().say(figure.text(a -> ""))).row(words()));
       return;
     }
     Optional<AirScreening> s = air.get().screening();
     if (s.isEmpty()) {
       rows.getChildren()
-          .add(FindingRow.fine("No solvent vapour indoors to screen for this area.").row());
+          .add(
+              FindingRow.fine(words().say("desk.cards.finish.air.no-solvent-vapour-indoors-to"))
+                  .row(words()));
     } else {
       picture(s.get());
-      figures("fan off", s.get().closed());
-      s.get().stated().ifPresent(f -> figures("fan as stated", f));
+      figures(words().say("desk.cards.finish.air.peak-fan-off"), s.get().closed());
+      warning(
+          s.get().closed(),
+          words().say("desk.cards.finish.air.hazardous-fan-off"),
+          words().say("desk.cards.finish.air.hazardous-low-fan-off"));
+      s.get().stated().ifPresent(this::stated);
     }
-    air.get().advice().forEach(a -> rows.getChildren().add(FindingRow.look(a).row()));
-    if (!air.get().assumption().isBlank()) {
-      rows.getChildren().add(Controls.sentence(air.get().assumption(), "card-hint"));
+    air.get().advice().forEach(a -> rows.getChildren().add(FindingRow.look(a).row(words())));
+    String taken = words().say(air.get().assumption());
+    if (!taken.isBlank()) {
+      rows.getChildren().add(Controls.sentence(taken, "card-hint"));
     }
     rows.getChildren().add(Controls.sentence(AirScreening.NOTICE, "card-hint"));
   }
 
   private void picture(AirScreening s) {
     job.done()
-        .map(d -> VapourDrawing.of(s, d.work(), bench.words(), PictureRow.WIDTH))
-        .map(d -> PictureRow.of(d, bench, "Vapour over time against its limits"))
+        .map(d -> VapourDrawing.of(s, d.work(), words(), PictureRow.WIDTH))
+        .map(
+            d ->
+                PictureRow.of(
+                    d, bench, words().say("desk.cards.finish.air.vapour-over-time-against-its")))
         .ifPresent(rows.getChildren()::add);
   }
 
-  private void figures(String when, AirFigures f) {
-    rows.figure("Peak, " + when, () -> percent(f.peakLel()) + " of LEL");
-    rows.figure("In the lowest metre", () -> percent(f.layerPeakLel()) + " of LEL");
-    rows.figure("8-hour limits, together", () -> QuantityFormat.number(f.together(), 2) + " times");
+  private void stated(AirFigures f) {
+    figures(words().say("desk.cards.finish.air.peak-fan-as-stated"), f);
+    warning(
+        f,
+        words().say("desk.cards.finish.air.hazardous-fan-as-stated"),
+        words().say("desk.cards.finish.air.hazardous-low-fan-as-stated"));
+  }
+
+  private void figures(String peak, AirFigures f) {
+    rows.figure(peak, () -> words().say("desk.cards.finish.air.of-lel", percent(f.peakLel())));
+    rows.figure(
+        words().say("desk.cards.finish.air.in-the-lowest-metre"),
+        () -> words().say("desk.cards.finish.air.of-lel", percent(f.layerPeakLel())));
+    rows.figure(
+        words().say("desk.cards.finish.air.hour-limits-together"),
+        () -> words().say("desk.cards.finish.air.times", QuantityFormat.number(f.together(), 2)));
+  }
+
+  private void warning(AirFigures f, String hazardous, String hazardousLow) {
     if (f.peakLel() >= AirFigures.HAZARDOUS_SHARE) {
-      cant(
-          "Above a tenth of the explosive limit with the "
-              + when
-              + ": a hazardous atmosphere (29 CFR 1926.1202).");
+      cant(hazardous);
     } else if (f.layerPeakLel() >= AirFigures.HAZARDOUS_SHARE) {
-      cant(
-          "Where vapour lies low it passes a tenth of the explosive limit with the "
-              + when
-              + ": measure at the floor (29 CFR 1926.1202).");
+      cant(hazardousLow);
     }
   }
 
-  private void cant(String words) {
-    rows.getChildren().add(new FindingRow(FindingRow.Sign.CANT, words, Optional.empty()).row());
+  private void cant(String said) {
+    rows.getChildren()
+        .add(new FindingRow(FindingRow.Sign.CANT, said, Optional.empty()).row(words()));
   }
 
   static String percent(double share) {

@@ -8,8 +8,7 @@ import slabwright.desk.cards.FindingRow;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
-import slabwright.units.Parsed;
-import slabwright.words.Words;
+import slabwright.units.Result;
 import slabwright.work.book.BookField;
 import slabwright.work.book.BookForm;
 
@@ -21,33 +20,43 @@ public final class BookCard extends Card {
   private static final int MOST_FAULTS = 6;
 
   private final ShopBookEditor keeper;
-  private final Words words;
   private final FieldRows rows;
   private String section = "crew";
   private List<Object> shown = List.of();
 
   public BookCard(DeskContext bench, ShopBookEditor keeper) {
-    super("Shop book");
+    super(bench, "shop-book", bench.words().say("desk.cards.finish.book.shop-book"));
     this.keeper = keeper;
-    words = bench.words();
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
   private void fill(BookForm form) {
     rows.clear();
     rows.getChildren()
-        .add(Controls.sentence("From " + words.say(keeper.place()) + ".", "card-hint"));
+        .add(
+            Controls.sentence(
+                words().say("desk.cards.finish.book.from", keeper.place()), "card-hint"));
     form.faults().stream()
         .limit(MOST_FAULTS)
-        .forEach(f -> rows.getChildren().add(FindingRow.look("In " + f + ".").row()));
-    String missing =
-        form.missing()
-            + (form.missing() == 1 ? " value is" : " values are")
-            + " not in the shop book";
-    rows.getChildren().add(Controls.sentence(missing + ".", "card-hint"));
+        .forEach(
+            f ->
+                rows.getChildren()
+                    .add(
+                        FindingRow.look(
+                                words()
+                                    .say("desk.cards.finish.book.in-line", f.line(), f.sentence()))
+                            .row(words())));
+    String missing = words().say("desk.cards.finish.book.values-missing", form.missing());
+    rows.getChildren().add(Controls.sentence(missing, "card-hint"));
     List<String> labels = form.sections().stream().map(BookForm.Section::label).toList();
-    rows.choice("Section", labels, s -> s, () -> section, this::show).setId("book-section");
+    rows.choice(
+            words().say("desk.cards.finish.book.section"),
+            labels,
+            s -> s,
+            () -> section,
+            this::show)
+        .setId("book-section");
     form.sections().stream()
         .filter(s -> s.label().equals(section))
         .flatMap(s -> s.fields().stream())
@@ -66,18 +75,21 @@ public final class BookCard extends Card {
     rows.getChildren().add(Controls.sentence(hint(f), "card-hint"));
   }
 
-  private Parsed<?> set(BookField f, String value) {
-    return words.parsed(keeper.set(now(f).orElse(f), value));
+  private Result<?> set(BookField f, String value) {
+    return keeper.set(now(f).orElse(f), value);
   }
 
   private Optional<BookField> now(BookField f) {
     return keeper.form().flatMap(b -> b.field(f.kind(), f.section(), f.key()));
   }
 
-  private static String hint(BookField f) {
-    String how = "such as " + f.example();
-    String source = f.comment().isEmpty() ? "no source noted" : "source: " + f.comment();
-    return f.isMissing() ? "not in the shop book; " + how : how + "; " + source;
+  private String hint(BookField f) {
+    if (f.isMissing()) {
+      return words().say("desk.cards.finish.book.hint-missing", f.example());
+    }
+    return f.comment().isEmpty()
+        ? words().say("desk.cards.finish.book.hint-without-source", f.example())
+        : words().say("desk.cards.finish.book.hint", f.example(), f.comment());
   }
 
   @Override

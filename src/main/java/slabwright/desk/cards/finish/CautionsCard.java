@@ -31,11 +31,11 @@ public final class CautionsCard extends Card {
   private Optional<AreaWorkPlan> shown = Optional.empty();
 
   public CautionsCard(DeskContext bench, SiteComputation job, PlaceNavigator places) {
-    super("Cautions");
+    super(bench, "cautions", bench.words().say("desk.cards.finish.cautions.cautions"));
     this.bench = bench;
     this.job = job;
     this.places = places;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
@@ -51,9 +51,11 @@ public final class CautionsCard extends Card {
     w.notes().forEach(n -> all.add(rule(n, w)));
     for (FindingRow.Sign sign :
         List.of(FindingRow.Sign.CANT, FindingRow.Sign.LOOK, FindingRow.Sign.FINE)) {
-      all.stream().filter(f -> f.sign() == sign).forEach(f -> rows.getChildren().add(f.row()));
+      all.stream()
+          .filter(f -> f.sign() == sign)
+          .forEach(f -> rows.getChildren().add(f.row(words())));
     }
-    rows.getChildren().add(Controls.sentence(WorkPlan.NOTICE, "card-hint"));
+    rows.getChildren().add(Controls.sentence(bench.words().say(WorkPlan.NOTICE), "card-hint"));
   }
 
   private void air(List<FindingRow> all, AirPlan air, FloorArea area) {
@@ -63,14 +65,20 @@ public final class CautionsCard extends Card {
             r ->
                 all.add(
                     look(
-                        "Fire code, flammable finishes: " + r + ". Ask the authority.",
+                        words().say("desk.cards.finish.cautions.fire-code-flammable-finishes", r),
                         this::showFloor)));
     if (air.screening().isPresent() || air.fire().applies()) {
       for (Mark m : area.marks()) {
         if (m.kind() instanceof MarkKind.IgnitionSource) {
-          all.add(look(m.name() + ": made safe before the first can is opened.", place(m)));
+          all.add(
+              look(
+                  words().say("desk.cards.finish.cautions.made-safe-before-the-first", m.name()),
+                  place(m)));
         } else if (m.kind() instanceof MarkKind.Detector) {
-          all.add(look(m.name() + ": isolated by the owner, and restored after.", place(m)));
+          all.add(
+              look(
+                  words().say("desk.cards.finish.cautions.isolated-by-the-owner-and", m.name()),
+                  place(m)));
         }
       }
       air.path().ifPresent(p -> path(all, p));
@@ -78,8 +86,14 @@ public final class CautionsCard extends Card {
   }
 
   private void path(List<FindingRow> all, AirPath p) {
-    all.add(look("Fresh air comes in by " + p.inlet().name() + ".", at(p.inlet().at())));
-    all.add(look("Air is drawn out low by " + p.outlet().name() + ".", at(p.outlet().at())));
+    all.add(
+        look(
+            words().say("desk.cards.finish.cautions.fresh-air-comes-in-by", p.inlet().name()),
+            at(p.inlet().at())));
+    all.add(
+        look(
+            words().say("desk.cards.finish.cautions.air-is-drawn-out-low", p.outlet().name()),
+            at(p.outlet().at())));
   }
 
   private FindingRow rule(RuleNote n, AreaWorkPlan w) {
@@ -89,16 +103,24 @@ public final class CautionsCard extends Card {
           case NOT_MET -> FindingRow.Sign.CANT;
           case LOOK, UNKNOWN -> FindingRow.Sign.LOOK;
         };
-    String todo = n.todo().isEmpty() ? "" : " " + n.todo();
-    String source = n.number().isEmpty() ? n.rule() : n.rule() + ", " + n.number();
-    String words = "%s: %s.%s (%s)".formatted(n.subject(), n.finding(), todo, source);
-    return new FindingRow(sign, words, Optional.of(() -> places.show(where(n, w))));
+    String source = words().say("desk.cards.finish.cautions.source", n.rule(), n.number());
+    String said =
+        n.hasTodo()
+            ? words()
+                .say(
+                    "desk.cards.finish.cautions.rule-with-duty",
+                    n.subject(),
+                    n.finding(),
+                    n.todo(),
+                    source)
+            : words().say("desk.cards.finish.cautions.rule", n.subject(), n.finding(), source);
+    return new FindingRow(sign, said, Optional.of(() -> places.show(where(n, w))));
   }
 
   /** A mark that the rule names, else the whole floor. */
   private static Bounds where(RuleNote n, AreaWorkPlan w) {
     return w.floor().area().marks().stream()
-        .filter(m -> !m.name().isBlank() && n.subject().contains(m.name()))
+        .filter(m -> !m.name().isBlank() && n.subject().values().contains(m.name()))
         .findFirst()
         .map(CautionsCard::bounds)
         .orElse(w.floor().floor().bounds());

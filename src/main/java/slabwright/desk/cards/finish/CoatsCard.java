@@ -27,11 +27,11 @@ public final class CoatsCard extends Card {
   private List<Object> shown = List.of();
 
   public CoatsCard(DeskContext bench, SiteComputation job) {
-    super("Coats");
+    super(bench, "coats", bench.words().say("desk.cards.finish.coats.coats"));
     this.bench = bench;
     this.job = job;
-    rows = new FieldRows(bench.desk());
-    body().getChildren().addAll(working.node(job::cancel), rows);
+    rows = new FieldRows(bench);
+    body().getChildren().addAll(working.node(words(), job::cancel), rows);
   }
 
   private Optional<AreaWorkPlan> work() {
@@ -46,11 +46,18 @@ public final class CoatsCard extends Card {
       int n = c.job().coats();
       rows.getChildren().add(Controls.sentence(c.product().label(), "coat-name"));
       rows.figure(
-          n + (n == 1 ? " coat" : " coats"),
-          () -> c.totalVolume().text(v -> QuantityFormat.volume(v, units)));
-      rows.figure("To lay one coat", () -> c.coatTime().text(DaysCard::hours));
-      LaneDiagram.of(c, w.floor().wayOut(), bench.words(), PictureRow.WIDTH)
-          .map(d -> PictureRow.of(d, bench, "Lanes of " + c.product().label()))
+          words().say("desk.cards.finish.coats.count", n),
+          () -> words().say(c.totalVolume().text(v -> QuantityFormat.volume(v, units))));
+      rows.figure(
+          words().say("desk.cards.finish.coats.to-lay-one-coat"),
+          () -> words().say(c.coatTime().text(DaysCard::hours)));
+      LaneDiagram.of(c, w.floor().wayOut(), words(), PictureRow.WIDTH)
+          .map(
+              d ->
+                  PictureRow.of(
+                      d,
+                      bench,
+                      words().say("desk.cards.finish.coats.lanes-of", c.product().label())))
           .ifPresent(rows.getChildren()::add);
       warnings(c);
     }
@@ -58,36 +65,41 @@ public final class CoatsCard extends Card {
         .forEach(
             id ->
                 rows.getChildren()
-                    .add(FindingRow.look("The shop book has no product \"" + id + "\".").row()));
+                    .add(
+                        FindingRow.look(
+                                words().say("desk.cards.finish.coats.the-shop-book-has-no", id))
+                            .row(words())));
     if (w.coats().isEmpty()) {
       rows.getChildren()
-          .add(Controls.sentence("No finish system is set in this plan yet.", "card-words"));
+          .add(
+              Controls.sentence(
+                  words().say("desk.cards.finish.coats.no-finish-system-is-set"), "card-words"));
     }
-    String from = job.done().map(j -> j.work().book().origin()).orElse("");
+    String from = job.done().map(j -> bench.words().say(j.work().book().origin())).orElse("");
     rows.getChildren().add(Controls.sentence(from, "card-hint"));
-    rows.getChildren().add(Controls.sentence(WorkPlan.NOTICE, "card-hint"));
+    rows.getChildren().add(Controls.sentence(bench.words().say(WorkPlan.NOTICE), "card-hint"));
   }
 
   /** What a crew must know before it opens a can. */
   private void warnings(CoatPlan c) {
     if (!c.batches().isKnown()) {
-      look(c.batches().text(b -> ""));
+      look(bench.words().say(c.batches().text(b -> "")));
     }
     if (c.cutInOutlastsWetEdge().maybe().orElse(false)) {
       look(
-          "Cutting in takes "
-              + c.cutIn().text(DaysCard::hours)
-              + " and an edge stays wet "
-              + c.wetEdge().text(t -> t.toMinutes() + " min")
-              + ": cut in as you go.");
+          words()
+              .say(
+                  "desk.cards.finish.coats.cutting-in-takes-and-an",
+                  c.cutIn().text(DaysCard::hours),
+                  c.wetEdge().text(t -> t.toMinutes() + " min")));
     }
     if (!c.keepsWetEdge().maybe().orElse(true)) {
-      look("A lane is lapped after its edge has dried: add hands, or divide at a joint.");
+      look(words().say("desk.cards.finish.coats.a-lane-is-lapped-after"));
     }
   }
 
   private void look(String words) {
-    rows.getChildren().add(FindingRow.look(words).row());
+    rows.getChildren().add(FindingRow.look(words).row(words()));
   }
 
   @Override

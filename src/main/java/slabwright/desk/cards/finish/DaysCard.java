@@ -29,10 +29,10 @@ public final class DaysCard extends Card {
   private List<Object> shown = List.of();
 
   public DaysCard(DeskContext bench, SiteComputation job) {
-    super("Days, whole site");
+    super(bench, "days-whole-site", bench.words().say("desk.cards.finish.days.days-whole-site"));
     this.bench = bench;
     this.job = job;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().addAll(rows, picture);
   }
 
@@ -45,20 +45,21 @@ public final class DaysCard extends Card {
     rows.clear();
     Optional<DayPlan> plan = days.maybe();
     if (plan.isEmpty()) {
-      rows.getChildren().add(FindingRow.look(days.text(d -> "")).row());
+      rows.getChildren().add(FindingRow.look(words().say(days.text(d -> ""))).row(words()));
       picture.setHeight(1);
       return;
     }
-    rows.figure("Hours of people", () -> hours(plan.get().personTime()));
-    rows.figure("From", () -> plan.get().firstDay().toString());
-    rows.figure("To", () -> plan.get().end().toLocalDate().toString());
+    rows.figure(
+        words().say("desk.cards.finish.days.hours-of-people"),
+        () -> hours(plan.get().personTime()));
+    rows.figure(words().say("desk.cards.finish.days.from"), () -> plan.get().firstDay().toString());
+    rows.figure(
+        words().say("desk.cards.finish.days.to"), () -> plan.get().end().toLocalDate().toString());
     rows.getChildren()
         .add(
             Controls.sentence(
-                "Dark: work, red rim where it sets the end. Pale: drying. Green line: recoat"
-                    + " window. Red dashes: others keep off.",
-                "card-hint"));
-    var drawing = DayBarChart.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN);
+                words().say("desk.cards.finish.days.dark-work-red-rim-where"), "card-hint"));
+    var drawing = DayBarChart.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN, words());
     picture.setHeight(drawing.bounds().height() * FxPainter.SCREEN);
     var g = picture.getGraphicsContext2D();
     g.clearRect(0, 0, WIDE, picture.getHeight());

@@ -27,12 +27,13 @@ public final class FinishCard extends Card {
   private List<Object> shown = List.of();
 
   public FinishCard(DeskContext bench, SiteComputation job) {
-    super("Finish system");
+    super(bench, "finish-system", bench.words().say("desk.cards.finish.finish.finish-system"));
     this.bench = bench;
     this.job = job;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    var add = Controls.button("Add a coat", "link", this::add);
+    var add =
+        Controls.button(words().say("desk.cards.finish.finish.add-a-coat"), "link", this::add);
     add.setId("add-coat");
     beside(add);
   }
@@ -102,16 +103,16 @@ public final class FinishCard extends Card {
     area.ifPresent(a -> bench.desk().push(new AreaEdit.SetFinish(a.id(), new Finish(to, coats()))));
   }
 
-  private static String word(Optional<Exposure> e) {
+  private String word(Optional<Exposure> e) {
     return e.map(
             v ->
                 switch (v) {
-                  case CREAM -> "cream";
-                  case FINE -> "fine aggregate";
-                  case MEDIUM -> "medium aggregate";
-                  case COARSE -> "coarse aggregate";
+                  case CREAM -> words().say("desk.cards.finish.finish.cream");
+                  case FINE -> words().say("desk.cards.finish.finish.fine-aggregate");
+                  case MEDIUM -> words().say("desk.cards.finish.finish.medium-aggregate");
+                  case COARSE -> words().say("desk.cards.finish.finish.coarse-aggregate");
                 })
-        .orElse("not chosen");
+        .orElse(words().say("desk.cards.finish.finish.not-chosen"));
   }
 
   private static List<Optional<Exposure>> exposures() {
@@ -122,7 +123,12 @@ public final class FinishCard extends Card {
 
   private void fill() {
     rows.clear();
-    rows.choice("Ground to", exposures(), FinishCard::word, this::exposure, this::set)
+    rows.choice(
+            words().say("desk.cards.finish.finish.ground-to"),
+            exposures(),
+            this::word,
+            this::exposure,
+            this::set)
         .setId("finish-exposure");
     List<String> ids = products().stream().map(Product::id).toList();
     for (int i = 0; i < coats().size(); i++) {
@@ -132,7 +138,7 @@ public final class FinishCard extends Card {
       rows.getChildren()
           .add(
               Controls.sentence(
-                  "Nothing goes on yet. Add the coats in the order they are laid.", "card-words"));
+                  words().say("desk.cards.finish.finish.nothing-goes-on-yet-add"), "card-words"));
     }
   }
 
@@ -153,12 +159,13 @@ public final class FinishCard extends Card {
     product.setId("product-" + i);
     HBox line = new HBox();
     rows.number(
-            "Coats",
+            words().say("desk.cards.finish.finish.coats"),
             () -> i < coats().size() ? String.valueOf(coats().get(i).coats()) : "",
             new NumberRange(1, 20),
             v -> replace(i, coat(coats().get(i).product(), (int) Math.rint(v))))
         .id("coats-" + i);
-    var away = Controls.button("Leave out", "link", () -> remove(i));
+    var away =
+        Controls.button(words().say("desk.cards.finish.finish.leave-out"), "link", () -> remove(i));
     line.getChildren().addAll(Controls.spring(), away);
     rows.getChildren().add(line);
   }

@@ -6,26 +6,33 @@ import java.util.function.Supplier;
 import javafx.scene.layout.VBox;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
-import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.edit.SlabChange;
 import slabwright.desk.shell.Controls;
 import slabwright.site.MoistureReading;
 import slabwright.site.MoistureReading.Test;
 import slabwright.site.Slab;
 import slabwright.units.QuantityFormat;
+import slabwright.words.Words;
 
 /** The moisture readings of a slab: by which test, what it read, where. */
 final class MoistureFields extends VBox {
   private final Supplier<Slab> now;
   private final Consumer<Slab> set;
   private final FieldRows rows;
+  private final Words words;
   private int shown = -1;
 
-  MoistureFields(Desk desk, Supplier<Slab> now, Consumer<Slab> set) {
+  MoistureFields(DeskContext bench, Supplier<Slab> now, Consumer<Slab> set) {
     this.now = now;
     this.set = set;
-    rows = new FieldRows(desk);
-    var add = Controls.button("Add a moisture reading", "link", this::add);
+    rows = new FieldRows(bench);
+    words = bench.words();
+    var add =
+        Controls.button(
+            words.say("desk.cards.finish.moisture-fields.add-a-moisture-reading"),
+            "link",
+            this::add);
     add.setId("moisture-add");
     getChildren().addAll(rows, add);
     setSpacing(6);
@@ -36,11 +43,11 @@ final class MoistureFields extends VBox {
   }
 
   /** Each test with the range that its readings can lie in. */
-  private static String word(Test t) {
+  private String word(Test t) {
     return switch (t) {
-      case F2170 -> "% RH in the slab (F2170)";
-      case F1869 -> "lb per 1000 sq ft (F1869)";
-      case D4263 -> "plastic sheet (D4263)";
+      case F2170 -> words.say("desk.cards.finish.moisture-fields.rh-in-the-slab-f");
+      case F1869 -> words.say("desk.cards.finish.moisture-fields.lb-per-sq-ft-f");
+      case D4263 -> words.say("desk.cards.finish.moisture-fields.plastic-sheet-d");
     };
   }
 
@@ -71,14 +78,14 @@ final class MoistureFields extends VBox {
 
   private void row(int i) {
     rows.choice(
-            "Moisture " + (i + 1),
+            words.say("desk.cards.finish.moisture-fields.moisture", i + 1),
             List.of(Test.values()),
-            MoistureFields::word,
+            this::word,
             () -> reading(i).test(),
             t -> put(i, t, reading(i).value(), reading(i).place()))
         .setId("moisture-test-" + i);
     rows.text(
-            "Reads",
+            words.say("desk.cards.finish.moisture-fields.reads"),
             () -> text(reading(i)),
             s ->
                 range(reading(i).test())
@@ -89,29 +96,37 @@ final class MoistureFields extends VBox {
                           return v;
                         }))
         .id("moisture-value-" + i);
-    rows.words(
-            "Where",
+    rows.freeText(
+            words.say("desk.cards.finish.moisture-fields.where"),
             () -> reading(i).place(),
             v -> put(i, reading(i).test(), reading(i).value(), v))
         .id("moisture-place-" + i);
     var away =
         Controls.button(
-            "Leave this reading out",
+            words.say("desk.cards.finish.moisture-fields.leave-this-reading-out"),
             "link",
             () -> set.accept(SlabChange.withoutReading(now.get(), i)));
     rows.getChildren().add(away);
   }
 
   /** The sheet test says dry or damp; the others a number. */
-  private static String text(MoistureReading r) {
+  private String text(MoistureReading r) {
     return r.test() == Test.D4263
-        ? r.value() > 0 ? "damp" : "dry"
+        ? r.value() > 0 ? damp() : dry()
         : QuantityFormat.number(r.value(), r.value() % 1 == 0 ? 0 : 1);
   }
 
-  private static String plain(String typed) {
-    String word = typed.strip().toLowerCase(java.util.Locale.ROOT);
-    return word.equals("dry") ? "0" : word.equals("damp") ? "1" : typed;
+  private String damp() {
+    return words.say("desk.cards.finish.moisture-fields.damp");
+  }
+
+  private String dry() {
+    return words.say("desk.cards.finish.moisture-fields.dry");
+  }
+
+  private String plain(String typed) {
+    String word = typed.strip();
+    return word.equalsIgnoreCase(dry()) ? "0" : word.equalsIgnoreCase(damp()) ? "1" : typed;
   }
 
   void refresh() {

@@ -32,43 +32,95 @@ public final class SealerCard extends Card {
   private final AdviceRows advice;
 
   public SealerCard(DeskContext bench) {
-    super("Choosing a sealer");
+    super(
+        bench,
+        "choosing-a-sealer",
+        bench.words().say("desk.cards.finish.sealer.choosing-a-sealer"));
     this.bench = bench;
-    known = new FieldRows(bench.desk());
-    asked = new FieldRows(bench.desk());
-    indoors = new FieldRows(bench.desk());
+    known = new FieldRows(bench);
+    asked = new FieldRows(bench);
+    indoors = new FieldRows(bench);
     advice = new AdviceRows(bench);
     Node hint =
         Controls.sentence(
-            "Advice, not a rule: the product's data sheet comes first. Readings are typed under"
-                + " \"Slab and air\". Declined advice is printed on sheet 8 with a line to sign.",
-            "card-hint");
+            words().say("desk.cards.finish.sealer.advice-not-a-rule-the"), "card-hint");
     body().getChildren().addAll(known, asked, indoors, advice, hint);
     known();
-    ask(asked, "Gets wet in use", "sealer-wet", FloorUse::wet, FloorUse::withWet);
-    ask(asked, "Sun falls on it", "sealer-sun", FloorUse::sun, FloorUse::withSun);
-    ask(indoors, "Much traffic", "sealer-traffic", FloorUse::traffic, FloorUse::withTraffic);
+    ask(
+        asked,
+        words().say("desk.cards.finish.sealer.gets-wet-in-use"),
+        "sealer-wet",
+        FloorUse::wet,
+        FloorUse::withWet);
+    ask(
+        asked,
+        words().say("desk.cards.finish.sealer.sun-falls-on-it"),
+        "sealer-sun",
+        FloorUse::sun,
+        FloorUse::withSun);
+    ask(
+        indoors,
+        words().say("desk.cards.finish.sealer.much-traffic"),
+        "sealer-traffic",
+        FloorUse::traffic,
+        FloorUse::withTraffic);
   }
 
   private void known() {
-    reading("Moisture in the slab, F2170", SealerParameters::humidity, " % RH");
-    reading("Moisture given off, F1869", SealerParameters::emission, " lb/1000 ft²·24 h");
     known.figure(
-        "Plastic sheet, D4263",
-        () -> questions().damp().map(d -> d ? "damp" : "no moisture seen").orElse("not done"));
+        words().say("desk.cards.finish.sealer.moisture-in-the-slab-f"),
+        () ->
+            reading(SealerParameters::humidity)
+                .map(v -> words().say("desk.cards.finish.sealer.rh", v))
+                .orElseGet(this::notMeasured));
     known.figure(
-        "Vapour barrier",
-        () -> questions().barrier().map(b -> b ? "there is one" : "none").orElse("nobody knows"));
-    known.figure("Where", () -> questions().outdoors() ? "outdoors" : "indoors");
+        words().say("desk.cards.finish.sealer.moisture-given-off-f"),
+        () ->
+            reading(SealerParameters::emission)
+                .map(v -> words().say("desk.cards.finish.sealer.emission", v))
+                .orElseGet(this::notMeasured));
+    known.figure(words().say("desk.cards.finish.sealer.plastic-sheet-d"), this::sheetTest);
+    known.figure(words().say("desk.cards.finish.sealer.vapour-barrier"), this::barrier);
+    known.figure(words().say("desk.cards.finish.sealer.where"), this::setting);
   }
 
-  private void reading(String name, Function<SealerParameters, OptionalDouble> value, String unit) {
-    known.figure(
-        name,
-        () -> {
-          OptionalDouble v = value.apply(questions());
-          return v.isPresent() ? QuantityFormat.number(v.getAsDouble(), 1) + unit : "not measured";
-        });
+  private String sheetTest() {
+    return questions()
+        .damp()
+        .map(
+            d ->
+                d
+                    ? words().say("desk.cards.finish.sealer.damp")
+                    : words().say("desk.cards.finish.sealer.no-moisture-seen"))
+        .orElseGet(() -> words().say("desk.cards.finish.sealer.not-done"));
+  }
+
+  private String barrier() {
+    return questions()
+        .barrier()
+        .map(
+            b ->
+                b
+                    ? words().say("desk.cards.finish.sealer.there-is-one")
+                    : words().say("desk.cards.finish.sealer.no-barrier"))
+        .orElseGet(() -> words().say("desk.cards.finish.sealer.nobody-knows"));
+  }
+
+  private String setting() {
+    return questions().outdoors()
+        ? words().say("desk.cards.finish.sealer.outdoors")
+        : words().say("desk.cards.finish.sealer.indoors");
+  }
+
+  private Optional<String> reading(Function<SealerParameters, OptionalDouble> value) {
+    OptionalDouble v = value.apply(questions());
+    return v.isPresent()
+        ? Optional.of(QuantityFormat.number(v.getAsDouble(), 1))
+        : Optional.empty();
+  }
+
+  private String notMeasured() {
+    return words().say("desk.cards.finish.sealer.not-measured");
   }
 
   private void ask(
@@ -80,14 +132,19 @@ public final class SealerCard extends Card {
     rows.choice(
             question,
             List.of(Optional.<Boolean>empty(), Optional.of(true), Optional.of(false)),
-            SealerCard::answer,
+            this::said,
             () -> now.apply(area().use()),
             v -> answer(with.apply(area().use(), v)))
         .setId(id);
   }
 
-  private static String answer(Optional<Boolean> v) {
-    return v.map(b -> b ? "yes" : "no").orElse("not asked");
+  private String said(Optional<Boolean> v) {
+    return v.map(
+            b ->
+                b
+                    ? words().say("desk.cards.finish.sealer.yes")
+                    : words().say("desk.cards.finish.sealer.no"))
+        .orElseGet(() -> words().say("desk.cards.finish.sealer.not-asked"));
   }
 
   private void answer(FloorUse to) {

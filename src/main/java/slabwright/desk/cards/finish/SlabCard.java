@@ -13,8 +13,8 @@ import slabwright.site.FloorArea;
 import slabwright.site.Slab;
 import slabwright.site.edit.AreaEdit;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
 
 /** What is known of the slab and the air over it; what was not measured stays empty. */
 public final class SlabCard extends Card {
@@ -24,48 +24,82 @@ public final class SlabCard extends Card {
   private final MoistureFields moisture;
 
   public SlabCard(DeskContext bench) {
-    super("Slab and air, as measured");
+    super(
+        bench,
+        "slab-and-air-as-measured",
+        bench.words().say("desk.cards.finish.slab.slab-and-air-as-measured"));
     this.bench = bench;
-    rows = new FieldRows(bench.desk());
-    air = new FieldRows(bench.desk());
-    moisture = new MoistureFields(bench.desk(), this::slab, this::set);
+    rows = new FieldRows(bench);
+    air = new FieldRows(bench);
+    moisture = new MoistureFields(bench, this::slab, this::set);
     body().getChildren().addAll(rows, moisture, air);
-    number("Mohs hardness", "slab-mohs", SlabChange.Reading.MOHS, new NumberRange(1, 10));
-    number("Age, years", "slab-age", SlabChange.Reading.AGE, new NumberRange(0, 500));
-    rows.maybe("Thickness", () -> slab().thickness(), v -> set(SlabChange.thick(slab(), v)))
+    number(
+        words().say("desk.cards.finish.slab.mohs-hardness"),
+        "slab-mohs",
+        SlabChange.Reading.MOHS,
+        new NumberRange(1, 10));
+    number(
+        words().say("desk.cards.finish.slab.age-years"),
+        "slab-age",
+        SlabChange.Reading.AGE,
+        new NumberRange(0, 500));
+    rows.maybe(
+            words().say("desk.cards.finish.slab.thickness"),
+            () -> slab().thickness(),
+            v -> set(SlabChange.thick(slab(), v)))
         .id("slab-thickness");
     rows.choice(
-            "Vapour barrier",
+            words().say("desk.cards.finish.slab.vapour-barrier"),
             List.of(Optional.<Boolean>empty(), Optional.of(true), Optional.of(false)),
-            SlabCard::barrier,
+            this::barrier,
             () -> slab().vapourBarrier(),
             v -> set(SlabChange.barrier(slab(), v)))
         .setId("slab-barrier");
-    number("Slab, °C", "slab-surface", SlabChange.Reading.SURFACE, new NumberRange(-30, 80));
-    number("Air, °C", "slab-air", SlabChange.Reading.AIR, new NumberRange(-30, 60));
-    number("Humidity, %", "slab-humidity", SlabChange.Reading.HUMIDITY, new NumberRange(1, 100));
+    number(
+        words().say("desk.cards.finish.slab.slab-c"),
+        "slab-surface",
+        SlabChange.Reading.SURFACE,
+        new NumberRange(-30, 80));
+    number(
+        words().say("desk.cards.finish.slab.air-c"),
+        "slab-air",
+        SlabChange.Reading.AIR,
+        new NumberRange(-30, 60));
+    number(
+        words().say("desk.cards.finish.slab.humidity"),
+        "slab-humidity",
+        SlabChange.Reading.HUMIDITY,
+        new NumberRange(1, 100));
     air();
   }
 
   private void air() {
-    air.maybe("Ceiling", () -> space().ceiling(), v -> set(space(v, flow(), mixing())))
+    air.maybe(
+            words().say("desk.cards.finish.slab.ceiling"),
+            () -> space().ceiling(),
+            v -> set(space(v, flow(), mixing())))
         .id("ceiling");
     air.number(
-            "Fresh air, m³/h",
+            words().say("desk.cards.finish.slab.fresh-air-m-h"),
             () -> QuantityFormat.number(flow(), 0),
             new NumberRange(0, 1e7),
             v -> set(space(space().ceiling(), v, mixing())))
         .id("airflow");
     air.number(
-            "Mixing factor K",
+            words().say("desk.cards.finish.slab.mixing-factor-k"),
             () -> QuantityFormat.number(mixing(), 1),
             new NumberRange(1, 20),
             v -> set(space(space().ceiling(), flow(), v)))
         .id("mixing");
   }
 
-  private static String barrier(Optional<Boolean> v) {
-    return v.map(b -> b ? "lies under it" : "none").orElse("not known");
+  private String barrier(Optional<Boolean> v) {
+    return v.map(
+            b ->
+                b
+                    ? words().say("desk.cards.finish.slab.lies-under-it")
+                    : words().say("desk.cards.finish.slab.no-barrier"))
+        .orElseGet(() -> words().say("desk.cards.finish.slab.not-known"));
   }
 
   private FloorArea area() {
@@ -111,7 +145,7 @@ public final class SlabCard extends Card {
             },
             text ->
                 (text.isBlank()
-                        ? Parsed.ok(OptionalDouble.empty())
+                        ? Result.ok(OptionalDouble.empty())
                         : range.read(text).map(OptionalDouble::of))
                     .map(v -> rows.taken(v, d -> set(SlabChange.with(slab(), what, d)))))
         .id(id);

@@ -37,7 +37,7 @@ public final class ChecksCard extends Card {
 
   public ChecksCard(
       DeskContext bench, SelectedAreaResults answers, PlaceNavigator places, Releases releases) {
-    super("Before it is cut");
+    super(bench, "before-it-is-cut", bench.words().say("desk.cards.inlay.checks.before-it-is-cut"));
     this.bench = bench;
     this.answers = answers;
     this.places = places;
@@ -45,8 +45,12 @@ public final class ChecksCard extends Card {
     this.inlay = new SelectedInlay(bench);
     ProgressBar bar = new ProgressBar();
     bar.setPrefWidth(150);
-    bar.setAccessibleText("The inlay is being worked out");
-    working = new HBox(bar, Controls.button("Cancel", "link", answers::cancel));
+    bar.setAccessibleText(words().say("desk.cards.inlay.checks.the-inlay-is-being-worked"));
+    working =
+        new HBox(
+            bar,
+            Controls.button(
+                words().say("desk.cards.inlay.checks.cancel"), "link", answers::cancel));
     working.setSpacing(10);
   }
 
@@ -58,33 +62,35 @@ public final class ChecksCard extends Card {
     List<FindingRow> all = new ArrayList<>();
     answer
         .flatMap(ComputedInlay::refusal)
-        .map(why -> bench.words().say(why))
+        .map(why -> words().say(why))
         .ifPresent(why -> all.add(new FindingRow(FindingRow.Sign.CANT, why, Optional.empty())));
     if (changed) {
       all.add(
           new FindingRow(
               FindingRow.Sign.CANT,
-              "The graphic changed on disk since it was accepted. Look at it well; nothing is cut"
-                  + " until you accept it.",
+              words().say("desk.cards.inlay.checks.the-graphic-changed-on-disk"),
               Optional.empty()));
     }
     reading(i).ifPresent(all::add);
     answer.ifPresent(a -> a.plan().ifPresent(p -> all.addAll(findings(a, p, i))));
-    all.stream().limit(MOST).forEach(f -> body().getChildren().add(f.row()));
+    all.stream().limit(MOST).forEach(f -> body().getChildren().add(f.row(words())));
     if (changed) {
       body().getChildren().add(accept(i));
     }
     if (all.size() > MOST) {
       body()
           .getChildren()
-          .add(Controls.label("and " + (all.size() - MOST) + " more of the kind", "card-hint"));
+          .add(
+              Controls.label(
+                  words().say("desk.cards.inlay.checks.and-more-of-the-kind", all.size() - MOST),
+                  "card-hint"));
     }
   }
 
   private Button accept(Inlay i) {
     Button b =
         Controls.button(
-            "Accept the graphic as it is now",
+            words().say("desk.cards.inlay.checks.accept-the-graphic-as-it"),
             "soft-button",
             () -> bench.focus().area().ifPresent(a -> releases.accept(a, i)));
     b.setId("accept-graphic");
@@ -101,26 +107,23 @@ public final class ChecksCard extends Card {
               double askew = j.askew(i);
               String door = j.doorway().name();
               return Math.abs(askew) <= 45
-                  ? FindingRow.fine("Reads the right way up from " + door)
-                  : FindingRow.look(
-                      "Reads "
-                          + word(askew)
-                          + " from "
-                          + door
-                          + ": turn it by "
-                          + QuantityFormat.number(-askew, 0)
-                          + "° to read from there");
+                  ? FindingRow.fine(
+                      words().say("desk.cards.inlay.checks.reads-the-right-way-up", door))
+                  : FindingRow.look(turned(askew, door));
             });
   }
 
-  private static String word(double askew) {
-    return Math.abs(askew) > 135 ? "upside down" : "sideways";
+  private String turned(double askew, String door) {
+    String back = QuantityFormat.number(-askew, 0);
+    return Math.abs(askew) > 135
+        ? words().say("desk.cards.inlay.checks.reads-upside-down", door, back)
+        : words().say("desk.cards.inlay.checks.reads-sideways", door, back);
   }
 
   private List<FindingRow> findings(ComputedInlay a, InlayPlan p, Inlay now) {
     Affine map = a.toSite(now).orElse(Affine.IDENTITY);
     UnitSystem units = bench.desk().shown().units();
-    return new InlayFindings(p, now, inlay, units, bench.words(), at -> goTo(map.apply(at))).all();
+    return new InlayFindings(p, now, inlay, units, words(), at -> goTo(map.apply(at))).all();
   }
 
   private Runnable goTo(Vec at) {

@@ -1,7 +1,6 @@
 package slabwright.desk.cards.inlay;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.scene.control.ChoiceBox;
@@ -20,8 +19,9 @@ import slabwright.site.Inlay;
 import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
 
 /** What happens with each colour of the graphic, the base dye under it, and ties. */
 public final class ColoursCard extends Card {
@@ -34,10 +34,11 @@ public final class ColoursCard extends Card {
   private boolean filled;
 
   public ColoursCard(DeskContext bench, SelectedAreaResults answers) {
-    super("Colours and ties");
+    super(
+        bench, "colours-and-ties", bench.words().say("desk.cards.inlay.colours.colours-and-ties"));
     this.answers = answers;
     this.inlay = new SelectedInlay(bench);
-    this.rows = new FieldRows(bench.desk());
+    this.rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
@@ -57,16 +58,28 @@ public final class ColoursCard extends Card {
   private void fill() {
     rows.clear();
     colours.forEach(this::colour);
-    rows.text("Base dye, lightness L*", this::lightness, this::takeLightness).id("base-lightness");
+    rows.text(
+            words().say("desk.cards.inlay.colours.base-dye-lightness-l"),
+            this::lightness,
+            this::takeLightness)
+        .id("base-lightness");
     rows.tick(
-            "Tie loose pieces in, for a stiff stencil that is used again",
+            words().say("desk.cards.inlay.colours.tie-loose-pieces-in-for"),
             () -> spec().ties(),
-            v -> inlay.cut(v ? "tie loose pieces" : "leave ties out", s -> s.withTies(v)))
+            v ->
+                inlay.cut(
+                    v
+                        ? Message.of("desk.cards.inlay.colours.tie-loose-pieces")
+                        : Message.of("desk.cards.inlay.colours.leave-ties-out"),
+                    s -> s.withTies(v)))
         .setId("ties");
     rows.maybe(
-            "Tie width",
+            words().say("desk.cards.inlay.colours.tie-width"),
             () -> changes().tieWidth(),
-            v -> inlay.cut("change tie width", s -> s.withChanges(s.changes().withTieWidth(v))))
+            v ->
+                inlay.cut(
+                    Message.of("desk.cards.inlay.colours.change-tie-width"),
+                    s -> s.withChanges(s.changes().withTieWidth(v))))
         .id("tie-width");
   }
 
@@ -75,7 +88,7 @@ public final class ColoursCard extends Card {
         rows.choice(
             hex,
             List.of(Use.values()),
-            ColoursCard::word,
+            this::word,
             () -> ColourUse.of(spec(), hex),
             u -> inlay.cut(step(u, hex), s -> ColourUse.with(s, colours, hex, u)));
     box.setId("colour-" + hex.substring(1));
@@ -89,16 +102,20 @@ public final class ColoursCard extends Card {
     }
   }
 
-  private static String word(Use u) {
+  private String word(Use u) {
     return switch (u) {
-      case DYE -> "Dye";
-      case LEAVE -> "Leave as floor";
-      case IGNORE -> "Ignore";
+      case DYE -> words().say("desk.cards.inlay.colours.dye");
+      case LEAVE -> words().say("desk.cards.inlay.colours.leave-as-floor");
+      case IGNORE -> words().say("desk.cards.inlay.colours.ignore");
     };
   }
 
-  private static String step(Use u, String hex) {
-    return u.name().toLowerCase(Locale.ROOT) + " " + hex;
+  private static Message step(Use u, String hex) {
+    return switch (u) {
+      case DYE -> Message.of("desk.cards.inlay.colours.dye-step", hex);
+      case LEAVE -> Message.of("desk.cards.inlay.colours.leave-step", hex);
+      case IGNORE -> Message.of("desk.cards.inlay.colours.ignore-step", hex);
+    };
   }
 
   private String lightness() {
@@ -106,16 +123,18 @@ public final class ColoursCard extends Card {
     return l.isPresent() ? QuantityFormat.number(l.getAsDouble(), 0) : "";
   }
 
-  private Parsed<?> takeLightness(String text) {
+  private Result<?> takeLightness(String text) {
     if (text.isBlank()) {
       setLightness(OptionalDouble.empty());
-      return Parsed.ok(0.0);
+      return Result.ok(0.0);
     }
     return LIGHTNESS.read(text).map(v -> rows.taken(v, x -> setLightness(OptionalDouble.of(x))));
   }
 
   private void setLightness(OptionalDouble v) {
-    inlay.cut("change base dye", s -> s.withChanges(s.changes().withBaseLightness(v)));
+    inlay.cut(
+        Message.of("desk.cards.inlay.colours.change-base-dye"),
+        s -> s.withChanges(s.changes().withBaseLightness(v)));
   }
 
   @Override

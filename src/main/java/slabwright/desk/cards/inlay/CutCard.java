@@ -26,10 +26,11 @@ public final class CutCard extends Card {
   private final DeskContext bench;
   private final CutActions cuts;
   private final SelectedInlay inlay;
-  private final CheckBox letters = new CheckBox("Accept the letters as they are drawn here");
+  private final CheckBox letters =
+      new CheckBox(words().say("desk.cards.inlay.cut.accept-the-letters-as-they"));
 
   public CutCard(DeskContext bench, CutActions cuts) {
-    super("Cut files");
+    super(bench, "cut-files", bench.words().say("desk.cards.inlay.cut.cut-files"));
     this.bench = bench;
     this.cuts = cuts;
     inlay = new SelectedInlay(bench);
@@ -37,16 +38,16 @@ public final class CutCard extends Card {
     letters.setWrapText(true);
     var save =
         Controls.button(
-            "Save cut files…", "soft-button", () -> cuts.save(only(), letters.isSelected()));
+            words().say("desk.cards.inlay.cut.save-cut-files"),
+            "soft-button",
+            () -> cuts.save(only(), letters.isSelected()));
     save.setId("export-cut");
     save.setMaxWidth(Double.MAX_VALUE);
     body()
         .getChildren()
         .addAll(
             Controls.sentence(
-                "One ZIP for the sign shop, with order and proof page, and each panel beside it as"
-                    + " SVG and PDF in true size.",
-                "card-words"),
+                words().say("desk.cards.inlay.cut.one-zip-for-the-sign"), "card-words"),
             letters,
             save);
   }

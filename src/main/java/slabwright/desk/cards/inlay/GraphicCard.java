@@ -10,17 +10,19 @@ public final class GraphicCard extends Card {
   private final DeskContext bench;
 
   public GraphicCard(DeskContext bench, Runnable choose) {
-    super("A graphic for the floor");
+    super(
+        bench,
+        "a-graphic-for-the-floor",
+        bench.words().say("desk.cards.inlay.graphic.a-graphic-for-the-floor"));
     this.bench = bench;
-    var button = Controls.button("Choose an SVG…", "solid", choose);
+    var button =
+        Controls.button(words().say("desk.cards.inlay.graphic.choose-an-svg"), "solid", choose);
     button.setId("choose-graphic");
     body()
         .getChildren()
         .addAll(
             Controls.sentence(
-                "Drop an SVG on the slab or choose one. It is copied beside the plan; its width,"
-                    + " turn and place are typed here or set by dragging.",
-                "card-words"),
+                words().say("desk.cards.inlay.graphic.drop-an-svg-on-the"), "card-words"),
             button);
   }
 

@@ -26,13 +26,14 @@ public final class InlayCard extends Card {
    * @param choose asks for a graphic and places it
    */
   public InlayCard(DeskContext bench, Runnable choose) {
-    super("Size and place");
+    super(bench, "size-and-place", bench.words().say("desk.cards.inlay.inlay.size-and-place"));
     this.bench = bench;
     this.inlay = new SelectedInlay(bench);
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    var add = Controls.button("Another graphic", "link", choose);
-    Controls.named(add, "Choose a graphic and place it", "");
+    var add =
+        Controls.button(words().say("desk.cards.inlay.inlay.another-graphic"), "link", choose);
+    Controls.named(add, words().say("desk.cards.inlay.inlay.choose-a-graphic-and-place"), "");
     beside(add);
   }
 
@@ -48,31 +49,52 @@ public final class InlayCard extends Card {
 
   private void fill() {
     rows.clear();
-    rows.words("Name", () -> inlay.now().map(Inlay::name).orElse(""), this::rename)
+    rows.freeText(
+            words().say("desk.cards.inlay.inlay.name"),
+            () -> inlay.now().map(Inlay::name).orElse(""),
+            this::rename)
         .id("inlay-name");
-    rows.figure("Graphic", () -> inlay.now().map(Inlay::graphic).orElse(""));
-    rows.length("Width", () -> inlay.now().map(Inlay::width).orElse(Length.ZERO), this::widen)
+    rows.figure(
+        words().say("desk.cards.inlay.inlay.graphic"),
+        () -> inlay.now().map(Inlay::graphic).orElse(""));
+    rows.length(
+            words().say("desk.cards.inlay.inlay.width"),
+            () -> inlay.now().map(Inlay::width).orElse(Length.ZERO),
+            this::widen)
         .id("inlay-width");
     rows.number(
-            "Turn",
+            words().say("desk.cards.inlay.inlay.turn"),
             () -> QuantityFormat.number(turn(), turn() % 1 == 0 ? 0 : 1) + "°",
             new NumberRange(-360, 360),
             v -> inlay.change(i -> InlayChange.placed(i, i.middle(), v)))
         .id("inlay-turn");
     jamb().ifPresent(j -> offsets(j.doorway().name()));
     if (jamb().isEmpty()) {
-      rows.length("Middle, right", () -> middle().x(), v -> put(new Spot(v, middle().y())));
-      rows.length("Middle, up", () -> middle().y(), v -> put(new Spot(middle().x(), v)));
+      rows.length(
+          words().say("desk.cards.inlay.inlay.middle-right"),
+          () -> middle().x(),
+          v -> put(new Spot(v, middle().y())));
+      rows.length(
+          words().say("desk.cards.inlay.inlay.middle-up"),
+          () -> middle().y(),
+          v -> put(new Spot(middle().x(), v)));
     }
   }
 
   private void offsets(String doorway) {
-    rows.length("Along from jamb", () -> Length.mm(along()), v -> put(at(v.mm(), off())))
+    rows.length(
+            words().say("desk.cards.inlay.inlay.along-from-jamb"),
+            () -> Length.mm(along()),
+            v -> put(at(v.mm(), off())))
         .id("inlay-along");
-    rows.length("Off that wall", () -> Length.mm(off()), v -> put(at(along(), v.mm())))
+    rows.length(
+            words().say("desk.cards.inlay.inlay.off-that-wall"),
+            () -> Length.mm(off()),
+            v -> put(at(along(), v.mm())))
         .id("inlay-off");
     rows.sentence(
-        () -> "Its middle, measured from the first jamb of " + doorway + ".", "card-hint");
+        () -> words().say("desk.cards.inlay.inlay.its-middle-measured-from-the", doorway),
+        "card-hint");
   }
 
   private double along() {

@@ -2,7 +2,6 @@ package slabwright.desk.cards.inlay;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -17,6 +16,7 @@ import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Vec;
 import slabwright.site.Inlay;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -33,7 +33,8 @@ record InlayFindings(
 
   List<FindingRow> all() {
     List<FindingRow> all = new ArrayList<>();
-    all.add(FindingRow.fine("Weed the graphic, keep the surround; nothing is mirrored"));
+    all.add(
+        FindingRow.fine(words.say("desk.cards.inlay.inlay-findings.weed-the-graphic-keep-the")));
     accepted(all);
     FindingGroups.of(plan.findings(), units).forEach(g -> all.add(row(g)));
     loose(all);
@@ -59,13 +60,17 @@ record InlayFindings(
 
   private FindingRow.Offer offer(FixKind fix) {
     return new FindingRow.Offer(
-        "Fix", () -> picked.cut(words.say(fix.step()), s -> FixAcceptance.accept(fix, s)));
+        words.say("desk.cards.inlay.inlay-findings.fix"),
+        () ->
+            picked.cut(
+                Message.of("desk.cards.inlay.inlay-findings.accept", fix.step()),
+                s -> FixAcceptance.accept(fix, s)));
   }
 
   private void accepted(List<FindingRow> all) {
     for (FixKind fix : FixKind.values()) {
       if (FixAcceptance.isAccepted(fix, inlay.spec())) {
-        String said =
+        String changes =
             plan.stencils().changes().stream()
                 .filter(c -> c.fix() == fix)
                 .map((FixEffect c) -> words.say(c.said(units)))
@@ -73,7 +78,10 @@ record InlayFindings(
         all.add(
             new FindingRow(
                 FindingRow.Sign.FINE,
-                said.isEmpty() ? "Accepted: " + words.say(fix.step()) + "; none was found." : said,
+                changes.isEmpty()
+                    ? words.say(
+                        "desk.cards.inlay.inlay-findings.accepted-none-was-found", fix.step())
+                    : changes,
                 Optional.empty(),
                 Optional.of(takeBack(fix))));
       }
@@ -82,8 +90,11 @@ record InlayFindings(
 
   private FindingRow.Offer takeBack(FixKind fix) {
     return new FindingRow.Offer(
-        "Take back",
-        () -> picked.cut("do not " + words.say(fix.step()), s -> FixAcceptance.withdraw(fix, s)));
+        words.say("desk.cards.inlay.inlay-findings.take-back"),
+        () ->
+            picked.cut(
+                Message.of("desk.cards.inlay.inlay-findings.do-not", fix.step()),
+                s -> FixAcceptance.withdraw(fix, s)));
   }
 
   private void loose(List<FindingRow> all) {
@@ -91,14 +102,12 @@ record InlayFindings(
     if (n == 0) {
       return;
     }
-    String carry = n == 1 ? " loose piece: carry it" : " loose pieces: carry them";
-    all.add(FindingRow.look(n + carry + " over on transfer tape"));
+    all.add(FindingRow.look(words.say("desk.cards.inlay.inlay-findings.loose", n)));
     for (Stencil s : plan.stencils().stencils()) {
       for (LoosePiece piece : s.loosePieces().stream().limit(MOST_LOOSE).toList()) {
         String said =
-            String.format(
-                Locale.ROOT,
-                "Loose in %s: %s",
+            words.say(
+                "desk.cards.inlay.inlay-findings.loose-in",
                 s.colour(),
                 QuantityFormat.smallArea(piece.area(), units));
         all.add(new FindingRow(FindingRow.Sign.LOOK, said, Optional.of(goTo.apply(piece.place()))));

@@ -17,16 +17,24 @@ public final class OnFloorCard extends Card {
   private final FieldRows rows;
 
   public OnFloorCard(DeskContext bench, SelectedAreaResults answers) {
-    super("On the floor");
+    super(bench, "on-the-floor", bench.words().say("desk.cards.inlay.on-floor.on-the-floor"));
     this.answers = answers;
     this.inlay = new SelectedInlay(bench);
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    rows.figure("Dyed", () -> area(plan().map(InlayPlan::openingArea)));
-    rows.figure("Press band", () -> area(plan().map(InlayPlan::pressBandArea)));
-    rows.figure("Skirt of paper", () -> area(plan().map(InlayPlan::skirtArea)));
-    rows.figure("Upright masking", this::upright);
-    rows.figure("Loose pieces", () -> plan().map(p -> p.loosePieces() + "").orElse("–"));
+    rows.figure(
+        words().say("desk.cards.inlay.on-floor.dyed"),
+        () -> area(plan().map(InlayPlan::openingArea)));
+    rows.figure(
+        words().say("desk.cards.inlay.on-floor.press-band"),
+        () -> area(plan().map(InlayPlan::pressBandArea)));
+    rows.figure(
+        words().say("desk.cards.inlay.on-floor.skirt-of-paper"),
+        () -> area(plan().map(InlayPlan::skirtArea)));
+    rows.figure(words().say("desk.cards.inlay.on-floor.upright-masking"), this::upright);
+    rows.figure(
+        words().say("desk.cards.inlay.on-floor.loose-pieces"),
+        () -> plan().map(p -> p.loosePieces() + "").orElse("–"));
   }
 
   private Optional<InlayPlan> plan() {
@@ -39,7 +47,7 @@ public final class OnFloorCard extends Card {
 
   private String upright() {
     int n = plan().flatMap(InlayPlan::masking).map(Masking::upright).map(u -> u.size()).orElse(0);
-    return n == 0 ? "none" : n + (n == 1 ? " place" : " places");
+    return words().say("desk.cards.inlay.on-floor.upright", n);
   }
 
   @Override

@@ -6,11 +6,12 @@ import java.util.function.Supplier;
 import javafx.scene.layout.VBox;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
-import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.site.Overspray;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.QuantityFormat;
+import slabwright.words.Words;
 
 /** How far mist lands beyond the openings: stated, or worked out from the nozzle. */
 final class OversprayFields extends VBox {
@@ -20,21 +21,26 @@ final class OversprayFields extends VBox {
 
   private final Supplier<Overspray> now;
   private final Consumer<Overspray> set;
+  private final Words words;
   private final FieldRows kind;
   private final FieldRows rows;
   private Class<?> shown = Void.class;
 
-  OversprayFields(Desk desk, Supplier<Overspray> now, Consumer<Overspray> set) {
+  OversprayFields(DeskContext bench, Supplier<Overspray> now, Consumer<Overspray> set) {
     this.now = now;
     this.set = set;
-    kind = new FieldRows(desk);
-    rows = new FieldRows(desk);
+    words = bench.words();
+    kind = new FieldRows(bench);
+    rows = new FieldRows(bench);
     getChildren().addAll(kind, rows);
     setSpacing(7);
     kind.choice(
-            "Overspray",
+            words.say("desk.cards.inlay.overspray-fields.overspray"),
             List.of(false, true),
-            fan -> fan ? "from the nozzle" : "stated",
+            fan ->
+                fan
+                    ? words.say("desk.cards.inlay.overspray-fields.from-the-nozzle")
+                    : words.say("desk.cards.inlay.overspray-fields.stated"),
             () -> now.get() instanceof Overspray.Fan,
             fan -> set.accept(fan ? FIRST : new Overspray.Stated(Length.mm(now.get().reachMm()))))
         .setId("stencil-overspray");
@@ -50,7 +56,7 @@ final class OversprayFields extends VBox {
 
   private void stated() {
     rows.length(
-            "Overspray reach",
+            words.say("desk.cards.inlay.overspray-fields.overspray-reach"),
             () -> Length.mm(now.get().reachMm()),
             v -> set.accept(new Overspray.Stated(v)))
         .id("stencil-overspray-reach");
@@ -58,12 +64,12 @@ final class OversprayFields extends VBox {
 
   private void nozzle() {
     rows.length(
-            "Nozzle height",
+            words.say("desk.cards.inlay.overspray-fields.nozzle-height"),
             () -> fan().height(),
             v -> fan(v, fan().fanDegrees(), fan().overrun(), fan().drift()))
         .id("fan-height");
     rows.number(
-            "Angle of its fan",
+            words.say("desk.cards.inlay.overspray-fields.angle-of-its-fan"),
             () ->
                 QuantityFormat.number(fan().fanDegrees(), fan().fanDegrees() % 1 == 0 ? 0 : 1)
                     + "°",
@@ -71,17 +77,18 @@ final class OversprayFields extends VBox {
             v -> fan(fan().height(), v, fan().overrun(), fan().drift()))
         .id("fan-degrees");
     rows.length(
-            "Strokes run past",
+            words.say("desk.cards.inlay.overspray-fields.strokes-run-past"),
             () -> fan().overrun(),
             v -> fan(fan().height(), fan().fanDegrees(), v, fan().drift()))
         .id("fan-overrun");
     rows.length(
-            "Drift in the air",
+            words.say("desk.cards.inlay.overspray-fields.drift-in-the-air"),
             () -> fan().drift(),
             v -> fan(fan().height(), fan().fanDegrees(), fan().overrun(), v))
         .id("fan-drift");
     rows.figure(
-        "Overspray reach", () -> LengthFormat.show(Length.mm(now.get().reachMm()), rows.units()));
+        words.say("desk.cards.inlay.overspray-fields.overspray-reach"),
+        () -> LengthFormat.show(Length.mm(now.get().reachMm()), rows.units()));
   }
 
   void refresh() {

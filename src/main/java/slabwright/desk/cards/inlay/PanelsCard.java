@@ -33,7 +33,10 @@ public final class PanelsCard extends Card {
   private boolean dark;
 
   public PanelsCard(DeskContext bench, SelectedAreaResults answers) {
-    super("Panels for the sign shop");
+    super(
+        bench,
+        "panels-for-the-sign-shop",
+        bench.words().say("desk.cards.inlay.panels.panels-for-the-sign-shop"));
     this.bench = bench;
     this.answers = answers;
     this.inlay = new SelectedInlay(bench);
@@ -43,23 +46,21 @@ public final class PanelsCard extends Card {
   private void fill(InlayPlan plan, PanelPlan p) {
     int stencils = plan.stencils().stencils().size();
     sum.setText(
-        p.panels().size()
-            + (p.panels().size() == 1 ? " panel · " : " panels · ")
-            + p.laps().size()
-            + (p.laps().size() == 1 ? " seam · " : " seams · ")
-            + QuantityFormat.run(plan.rollLength(), units)
-            + " of roll · waste "
-            + Math.round(p.waste() * 100)
-            + " %");
+        words()
+            .say(
+                "desk.cards.inlay.panels.of-roll-waste",
+                p.panels().size(),
+                p.laps().size(),
+                QuantityFormat.run(plan.rollLength(), units),
+                Math.round(p.waste() * 100)));
     roll.setText(
-        stencils
-            + (stencils == 1 ? " stencil" : " stencils, one a colour")
-            + ", blank "
-            + LengthFormat.show(plan.stencils().blank().width(), units)
-            + " × "
-            + LengthFormat.show(plan.stencils().blank().height(), units)
-            + ", cut "
-            + QuantityFormat.run(plan.cutLength(), units));
+        words()
+            .say(
+                "desk.cards.inlay.panels.blank-cut",
+                stencils,
+                LengthFormat.show(plan.stencils().blank().width(), units),
+                LengthFormat.show(plan.stencils().blank().height(), units),
+                QuantityFormat.run(plan.cutLength(), units)));
   }
 
   private void draw(ComputedInlay answer, PanelPlan p) {

@@ -55,7 +55,7 @@ public final class ProofCard extends Card {
       Proofs proofs,
       PlaceNavigator places,
       Supplier<Optional<Path>> choose) {
-    super("Proof from the sign shop");
+    super(bench, "proof-from-the-sign-shop", "Proof from the sign shop");
     this.bench = bench;
     this.answers = answers;
     this.proofs = proofs;
@@ -118,11 +118,11 @@ public final class ProofCard extends Card {
       nodes.add(shading(seen));
     }
     nodes.add(picture(seen));
-    findings(seen, now).stream().limit(MOST).forEach(f -> nodes.add(f.row()));
+    findings(seen, now).stream().limit(MOST).forEach(f -> nodes.add(f.row(words())));
     nodes.add(
         Controls.sentence(
-            "Red is missing from the drawing, blue is added by it. Differences narrower than"
-                + " 1.2 mm are not seen.",
+            "Red is missing from the drawing, blue is added by it. "
+                + bench.words().say(seen.report().limits().message(bench.desk().shown().units())),
             "card-hint"));
     result.getChildren().setAll(nodes);
   }
@@ -182,29 +182,28 @@ public final class ProofCard extends Card {
 
   private List<FindingRow> findings(Proofs.CheckedProof seen, Inlay now) {
     List<FindingRow> all = new ArrayList<>();
-    if (seen.report().isRight()) {
-      all.add(FindingRow.fine("No fault found: the drawing agrees with the plan."));
-    }
     UnitSystem units = bench.desk().shown().units();
+    String verdict = bench.words().say(seen.report().verdict().message());
+    all.add(
+        switch (seen.report().verdict()) {
+          case CUT -> FindingRow.fine(verdict);
+          case DO_NOT_CUT -> new FindingRow(FindingRow.Sign.CANT, verdict, Optional.empty());
+          case CANNOT_TELL -> FindingRow.look(verdict);
+        });
     Optional<Affine> map = answers.inlay(now.id()).flatMap(a -> a.toSite(now));
     for (ProofFault f : seen.report().faults()) {
       Optional<Runnable> show =
-          map.flatMap(m -> place(f).map(p -> () -> places.show(around(m.apply(p)))));
-      all.add(new FindingRow(FindingRow.Sign.CANT, f.sentence(units), show));
+          map.flatMap(m -> f.place().map(p -> () -> places.show(around(m.apply(p)))));
+      all.add(new FindingRow(FindingRow.Sign.CANT, bench.words().say(f.message(units)), show));
     }
-    seen.report().notes().forEach(n -> all.add(FindingRow.look(n.sentence())));
+    seen.report()
+        .notes()
+        .forEach(n -> all.add(FindingRow.look(bench.words().say(n.message(units)))));
     return all;
   }
 
   private static Bounds around(Vec at) {
     return Bounds.EMPTY.including(at);
-  }
-
-  private static Optional<Vec> place(ProofFault f) {
-    if (f instanceof ProofFault.PieceMissing m) {
-      return Optional.of(m.place());
-    }
-    return f instanceof ProofFault.PieceAdded a ? Optional.of(a.place()) : Optional.empty();
   }
 
   @Override

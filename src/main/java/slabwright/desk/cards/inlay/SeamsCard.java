@@ -13,11 +13,10 @@ import slabwright.desk.model.scene.SeamGrip;
 import slabwright.desk.shell.Controls;
 import slabwright.site.HandSeams;
 import slabwright.units.Length;
-import slabwright.words.Words;
+import slabwright.units.Message;
 
 /** Where the seams run, typed or dragged on the slab, and what that costs above the best. */
 public final class SeamsCard extends Card {
-  private final Words words;
   private final SelectedAreaResults answers;
   private final SeamCosts costs;
   private final SelectedInlay inlay;
@@ -26,15 +25,15 @@ public final class SeamsCard extends Card {
   private int fields = -1;
 
   public SeamsCard(DeskContext bench, SelectedAreaResults answers, SeamCosts costs) {
-    super("Seams");
+    super(bench, "seams", bench.words().say("desk.cards.inlay.seams.seams"));
     this.answers = answers;
     this.costs = costs;
-    this.words = bench.words();
     this.inlay = new SelectedInlay(bench);
-    this.rows = new FieldRows(bench.desk());
-    this.again = Controls.button("Best again", "link", this::best);
+    this.rows = new FieldRows(bench);
+    this.again =
+        Controls.button(words().say("desk.cards.inlay.seams.best-again"), "link", this::best);
     again.setId("best-seams");
-    Controls.named(again, "Put the seams back where they cost least", "");
+    Controls.named(again, words().say("desk.cards.inlay.seams.put-the-seams-back-where"), "");
     beside(again);
     body().getChildren().add(rows);
   }
@@ -50,11 +49,13 @@ public final class SeamsCard extends Card {
   private void fill(int count) {
     fields = count;
     rows.clear();
-    rows.sentence(this::words, "card-words");
+    rows.sentence(this::standing, "card-words");
     for (int i = 0; i < count; i++) {
       int seam = i;
       rows.length(
-              count == 1 ? "Seam" : "Seam " + (i + 1),
+              count == 1
+                  ? words().say("desk.cards.inlay.seams.seam")
+                  : words().say("desk.cards.inlay.seams.seam-2", i + 1),
               () -> seam < places().size() ? places().get(seam) : Length.ZERO,
               v -> move(seam, v))
           .id("seam-" + (i + 1))
@@ -62,10 +63,9 @@ public final class SeamsCard extends Card {
     }
     rows.sentence(
         () ->
-            "From the blank's "
-                + (isAcross() ? "top" : "left side")
-                + " as read, to where the lap begins. Seams can be dragged on the slab too, or picked"
-                + " there and moved by the arrow keys.",
+            isAcross()
+                ? words().say("desk.cards.inlay.seams.from-the-top")
+                : words().say("desk.cards.inlay.seams.from-the-left"),
         "card-hint");
   }
 
@@ -73,15 +73,15 @@ public final class SeamsCard extends Card {
     return grip().map(g -> g.seams().strips() == HandSeams.Strips.ACROSS).orElse(false);
   }
 
-  private String words() {
+  private String standing() {
     if (!isByHand()) {
-      return "Where they cost least.";
+      return words().say("desk.cards.inlay.seams.where-they-cost-least");
     }
     return inlay
         .now()
         .flatMap(i -> costs.bill(i.id()))
-        .map(b -> "Set by hand: " + words.say(b.inFull()) + ".")
-        .orElse("Weighing…");
+        .map(b -> words().say("desk.cards.inlay.seams.set-by-hand", b.inFull()))
+        .orElseGet(() -> words().say("desk.cards.inlay.seams.weighing"));
   }
 
   private boolean isByHand() {
@@ -93,7 +93,7 @@ public final class SeamsCard extends Card {
         .ifPresent(
             g ->
                 inlay.cut(
-                    "move seam",
+                    Message.of("desk.cards.inlay.seams.move-seam"),
                     s -> s.withChanges(s.changes().withSeams(Optional.of(g.moved(seam, to))))));
   }
 
@@ -104,7 +104,9 @@ public final class SeamsCard extends Card {
   }
 
   private void best() {
-    inlay.cut("best seams", s -> s.withChanges(s.changes().withSeams(Optional.empty())));
+    inlay.cut(
+        Message.of("desk.cards.inlay.seams.best-seams"),
+        s -> s.withChanges(s.changes().withSeams(Optional.empty())));
   }
 
   @Override

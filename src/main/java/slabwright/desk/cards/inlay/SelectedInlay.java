@@ -8,6 +8,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.StencilSpec;
 import slabwright.site.edit.AreaEdit;
+import slabwright.units.Message;
 
 /** The inlay that cards speak of: the picked one, else the area's first. */
 final class SelectedInlay {
@@ -40,14 +41,16 @@ final class SelectedInlay {
    *
    * @param step what undo names
    */
-  void cut(String step, UnaryOperator<StencilSpec> how) {
+  void cut(Message step, UnaryOperator<StencilSpec> how) {
     FloorArea area = bench.focus().area().orElseThrow();
     now()
         .ifPresent(
             i ->
                 bench
                     .desk()
-                    .push(new AreaEdit.SetStencil(area.id(), i.id(), step, how.apply(i.spec()))));
+                    .push(
+                        new AreaEdit.SetStencil(
+                            area.id(), i.id(), bench.words().say(step), how.apply(i.spec()))));
   }
 
   void change(UnaryOperator<Inlay> how) {

@@ -1,6 +1,5 @@
 package slabwright.desk.cards.inlay;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -23,26 +22,58 @@ public final class StencilCard extends Card {
   private final OversprayFields overspray;
 
   public StencilCard(DeskContext bench) {
-    super("Vinyl and masking");
+    super(
+        bench,
+        "vinyl-and-masking",
+        bench.words().say("desk.cards.inlay.stencil.vinyl-and-masking"));
     inlay = new SelectedInlay(bench);
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    field("Roll width", StencilSpec::roll, StencilSpecChange::roll);
-    maybe("Usable width", StencilSpec::usable, FilmSpecChange::usable);
-    field("Overlap", StencilSpec::overlap, StencilSpecChange::overlap);
-    field("Margin", StencilSpec::margin, StencilSpecChange::margin);
-    field("Press band", StencilSpec::press, StencilSpecChange::press);
-    field("Vinyl holds", StencilSpec::vinylHolds, FilmSpecChange::holds);
-    maybe("Longest piece", StencilSpec::longestPiece, FilmSpecChange::longest);
+    field(
+        "roll-width",
+        words().say("desk.cards.inlay.stencil.roll-width"),
+        StencilSpec::roll,
+        StencilSpecChange::roll);
+    maybe(
+        "usable-width",
+        words().say("desk.cards.inlay.stencil.usable-width"),
+        StencilSpec::usable,
+        FilmSpecChange::usable);
+    field(
+        "overlap",
+        words().say("desk.cards.inlay.stencil.overlap"),
+        StencilSpec::overlap,
+        StencilSpecChange::overlap);
+    field(
+        "margin",
+        words().say("desk.cards.inlay.stencil.margin"),
+        StencilSpec::margin,
+        StencilSpecChange::margin);
+    field(
+        "press-band",
+        words().say("desk.cards.inlay.stencil.press-band"),
+        StencilSpec::press,
+        StencilSpecChange::press);
+    field(
+        "vinyl-holds",
+        words().say("desk.cards.inlay.stencil.vinyl-holds"),
+        StencilSpec::vinylHolds,
+        FilmSpecChange::holds);
+    maybe(
+        "longest-piece",
+        words().say("desk.cards.inlay.stencil.longest-piece"),
+        StencilSpec::longestPiece,
+        FilmSpecChange::longest);
     overspray =
         new OversprayFields(
-            bench.desk(),
+            bench,
             () -> spec().overspray(),
             v -> inlay.change(i -> InlayChange.with(i, FilmSpecChange.overspray(i.spec(), v))));
     body().getChildren().add(overspray);
   }
 
   private void field(
+      String id,
       String name,
       Function<StencilSpec, Length> get,
       BiFunction<StencilSpec, Length, StencilSpec> with) {
@@ -50,7 +81,7 @@ public final class StencilCard extends Card {
             name,
             () -> get.apply(spec()),
             v -> inlay.change(i -> InlayChange.with(i, with.apply(i.spec(), v))))
-        .id(id(name));
+        .id("stencil-" + id);
   }
 
   private StencilSpec spec() {
@@ -58,6 +89,7 @@ public final class StencilCard extends Card {
   }
 
   private void maybe(
+      String id,
       String name,
       Function<StencilSpec, Optional<Length>> get,
       BiFunction<StencilSpec, Optional<Length>, StencilSpec> with) {
@@ -65,11 +97,7 @@ public final class StencilCard extends Card {
             name,
             () -> get.apply(spec()),
             v -> inlay.change(i -> InlayChange.with(i, with.apply(i.spec(), v))))
-        .id(id(name));
-  }
-
-  private static String id(String name) {
-    return "stencil-" + name.toLowerCase(Locale.ROOT).replace(' ', '-');
+        .id("stencil-" + id);
   }
 
   @Override

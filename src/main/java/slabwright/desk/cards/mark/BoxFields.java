@@ -21,12 +21,20 @@ final class BoxFields {
   }
 
   void rectangle() {
-    rows.length("Length", () -> rect().length(), v -> rect(v, rect().width(), rect().corner()))
+    rows.length(
+            rows.words().say("desk.cards.mark.box-fields.length"),
+            () -> rect().length(),
+            v -> rect(v, rect().width(), rect().corner()))
         .id("mark-length");
-    rows.length("Width", () -> rect().width(), v -> rect(rect().length(), v, rect().corner()))
+    rows.length(
+            rows.words().say("desk.cards.mark.box-fields.width"),
+            () -> rect().width(),
+            v -> rect(rect().length(), v, rect().corner()))
         .id("mark-width");
     rows.length(
-            "Round corners", () -> rect().corner(), v -> rect(rect().length(), rect().width(), v))
+            rows.words().say("desk.cards.mark.box-fields.round-corners"),
+            () -> rect().corner(),
+            v -> rect(rect().length(), rect().width(), v))
         .id("mark-round");
     turn(
         () -> rect().turn(),
@@ -54,18 +62,21 @@ final class BoxFields {
 
   void roundEnded() {
     rows.length(
-            "Length over all",
+            rows.words().say("desk.cards.mark.box-fields.length-over-all"),
             () -> ended().length(),
             v -> ended(v, ended().width(), ended().turn()))
         .id("mark-length");
-    rows.length("Width", () -> ended().width(), v -> ended(ended().length(), v, ended().turn()))
+    rows.length(
+            rows.words().say("desk.cards.mark.box-fields.width"),
+            () -> ended().width(),
+            v -> ended(ended().length(), v, ended().turn()))
         .id("mark-width");
     turn(() -> ended().turn(), v -> ended(ended().length(), ended().width(), v));
   }
 
   private void turn(Supplier<Double> get, Consumer<Double> put) {
     rows.number(
-            "Turn",
+            rows.words().say("desk.cards.mark.box-fields.turn"),
             () -> QuantityFormat.number(get.get(), get.get() % 1 == 0 ? 0 : 1) + "°",
             new NumberRange(-360, 360),
             put)

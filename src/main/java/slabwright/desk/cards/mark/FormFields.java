@@ -41,11 +41,13 @@ final class FormFields {
       circle();
     } else if (form instanceof Form.Strip) {
       rows.length(
-              "Width", () -> strip().width(), v -> set.accept(new Form.Strip(strip().path(), v)))
+              rows.words().say("desk.cards.mark.form-fields.width"),
+              () -> strip().width(),
+              v -> set.accept(new Form.Strip(strip().path(), v)))
           .id("mark-width");
-      rows.figure("Length", this::length);
+      rows.figure(rows.words().say("desk.cards.mark.form-fields.length"), this::length);
     } else if (form instanceof Form.Trace) {
-      rows.figure("Length", this::length);
+      rows.figure(rows.words().say("desk.cards.mark.form-fields.length"), this::length);
     }
   }
 
@@ -60,7 +62,7 @@ final class FormFields {
 
   private void circle() {
     rows.length(
-            "Diameter",
+            rows.words().say("desk.cards.mark.form-fields.diameter"),
             () -> Length.mm(2 * ((Form.Circle) now.get()).radius().mm()),
             v -> set.accept(new Form.Circle(spot(), Length.mm(v.mm() / 2))))
         .id("mark-diameter");
@@ -68,8 +70,16 @@ final class FormFields {
 
   /** Where its middle lies from the site's zero point. */
   private void place() {
-    rows.length("Middle, right", () -> spot().x(), v -> move(new Spot(v, spot().y()))).id("mark-x");
-    rows.length("Middle, up", () -> spot().y(), v -> move(new Spot(spot().x(), v))).id("mark-y");
+    rows.length(
+            rows.words().say("desk.cards.mark.form-fields.middle-right"),
+            () -> spot().x(),
+            v -> move(new Spot(v, spot().y())))
+        .id("mark-x");
+    rows.length(
+            rows.words().say("desk.cards.mark.form-fields.middle-up"),
+            () -> spot().y(),
+            v -> move(new Spot(spot().x(), v)))
+        .id("mark-y");
   }
 
   private Spot spot() {

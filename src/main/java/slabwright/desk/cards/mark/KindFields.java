@@ -1,7 +1,6 @@
 package slabwright.desk.cards.mark;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import slabwright.desk.cards.FieldRows;
@@ -30,21 +29,33 @@ final class KindFields {
       case TOP_OR_STEP -> f.top();
       case JOINT, CRACK -> f.filler();
       case SPALL ->
-          f.length("Depth", k -> ((MarkKind.Spall) k).depth(), v -> new MarkKind.Spall(v));
+          f.length(
+              "depth",
+              rows.words().say("desk.cards.mark.kind-fields.depth"),
+              k -> ((MarkKind.Spall) k).depth(),
+              v -> new MarkKind.Spall(v));
       case LEVEL_CHANGE ->
           f.length(
-              "Height", k -> ((MarkKind.LevelChange) k).height(), v -> new MarkKind.LevelChange(v));
+              "height",
+              rows.words().say("desk.cards.mark.kind-fields.height"),
+              k -> ((MarkKind.LevelChange) k).height(),
+              v -> new MarkKind.LevelChange(v));
       case MASKED_TRIM ->
           f.length(
-              "Masked up to",
+              "masked-up-to",
+              rows.words().say("desk.cards.mark.kind-fields.masked-up-to"),
               k -> ((MarkKind.MaskedTrim) k).height(),
               v -> new MarkKind.MaskedTrim(v));
       case POWER_POINT ->
-          f.words(
-              "Gives", k -> ((MarkKind.PowerPoint) k).rating(), v -> new MarkKind.PowerPoint(v));
+          f.text(
+              "gives",
+              rows.words().say("desk.cards.mark.kind-fields.gives"),
+              k -> ((MarkKind.PowerPoint) k).rating(),
+              v -> new MarkKind.PowerPoint(v));
       case IGNITION_SOURCE ->
-          f.words(
-              "What",
+          f.text(
+              "what",
+              rows.words().say("desk.cards.mark.kind-fields.what"),
               k -> ((MarkKind.IgnitionSource) k).what(),
               v -> new MarkKind.IgnitionSource(v));
       default -> {}
@@ -61,37 +72,41 @@ final class KindFields {
     MarkKind of(T value);
   }
 
-  private void length(String name, Get<Length> get, Make<Length> make) {
-    rows.length(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id(id(name));
+  private void length(String id, String name, Get<Length> get, Make<Length> make) {
+    rows.length(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id("kind-" + id);
   }
 
-  private void words(String name, Get<String> get, Make<String> make) {
-    rows.words(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id(id(name));
-  }
-
-  private static String id(String name) {
-    return "kind-" + name.toLowerCase(Locale.ROOT).replace(' ', '-');
+  private void text(String id, String name, Get<String> get, Make<String> make) {
+    rows.freeText(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id("kind-" + id);
   }
 
   private void trench() {
     rows.choice(
-            "Lies",
+            rows.words().say("desk.cards.mark.kind-fields.lies"),
             List.of(TrenchLevel.values()),
-            l -> l.name().toLowerCase(Locale.ROOT),
+            this::lie,
             () -> trench(now.get()).lie(),
             l -> set.accept(trench(now.get()).withLie(l)))
         .setId("trench-lie");
     rows.tick(
-            "Levelled already",
+            rows.words().say("desk.cards.mark.kind-fields.levelled-already"),
             () -> trench(now.get()).levelled(),
             v -> set.accept(trench(now.get()).withLevelled(v)))
         .setId("trench-levelled");
     rows.sentence(
         () ->
             trench(now.get()).stopsMachine()
-                ? "The machine stays off until it is ground or filled flush."
+                ? rows.words().say("desk.cards.mark.kind-fields.the-machine-stays-off-until")
                 : "",
         "card-hint");
+  }
+
+  private String lie(TrenchLevel l) {
+    return switch (l) {
+      case FLUSH -> rows.words().say("desk.cards.mark.kind-fields.flush");
+      case PROUD -> rows.words().say("desk.cards.mark.kind-fields.proud");
+      case LOW -> rows.words().say("desk.cards.mark.kind-fields.low");
+    };
   }
 
   private static MarkKind.Trench trench(MarkKind k) {
@@ -99,7 +114,11 @@ final class KindFields {
   }
 
   private void residue() {
-    words("Of what", k -> ((MarkKind.Residue) k).what(), MarkKind.Residue::new);
+    text(
+        "of-what",
+        rows.words().say("desk.cards.mark.kind-fields.of-what"),
+        k -> ((MarkKind.Residue) k).what(),
+        MarkKind.Residue::new);
   }
 
   private static MarkKind.TopOrStep top(MarkKind k) {
@@ -107,9 +126,13 @@ final class KindFields {
   }
 
   private void top() {
-    length("Edge", k -> top(k).thickness(), v -> new MarkKind.TopOrStep(v, top(now.get()).steps()));
+    length(
+        "edge",
+        rows.words().say("desk.cards.mark.kind-fields.edge"),
+        k -> top(k).thickness(),
+        v -> new MarkKind.TopOrStep(v, top(now.get()).steps()));
     rows.number(
-            "Treads",
+            rows.words().say("desk.cards.mark.kind-fields.treads"),
             () -> String.valueOf(top(now.get()).steps()),
             new NumberRange(1, 60),
             v ->
@@ -128,14 +151,16 @@ final class KindFields {
   private void filler() {
     boolean joint = now.get() instanceof MarkKind.Joint;
     length(
-        "Width",
+        "width",
+        rows.words().say("desk.cards.mark.kind-fields.width"),
         KindFields::width,
         v ->
             joint
                 ? new MarkKind.Joint(v, depth(now.get()))
                 : new MarkKind.Crack(v, depth(now.get())));
     length(
-        "Depth",
+        "depth",
+        rows.words().say("desk.cards.mark.kind-fields.depth"),
         KindFields::depth,
         v ->
             joint

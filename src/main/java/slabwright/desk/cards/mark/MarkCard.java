@@ -21,9 +21,9 @@ public final class MarkCard extends Card {
   private String shape = "";
 
   public MarkCard(DeskContext bench) {
-    super("Mark");
+    super(bench, "mark", bench.words().say("desk.cards.mark.mark.mark"));
     this.bench = bench;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
@@ -50,8 +50,8 @@ public final class MarkCard extends Card {
 
   private void fill(Mark m) {
     rows.clear();
-    rows.words(
-            "Name",
+    rows.freeText(
+            words().say("desk.cards.mark.mark.name"),
             () -> mark().map(Mark::name).orElse(""),
             v -> mark().ifPresent(x -> put(new Mark(x.id(), v, x.kind(), x.form(), x.follows()))))
         .id("mark-name");
@@ -64,9 +64,12 @@ public final class MarkCard extends Card {
   private void follows() {
     int walls = bench.focus().area().map(a -> a.outline().size()).orElse(0);
     rows.choice(
-            "Moves with",
+            words().say("desk.cards.mark.mark.moves-with"),
             IntStream.range(-1, walls).boxed().toList(),
-            w -> w < 0 ? "no wall" : "wall " + CornerName.wall(w, walls),
+            w ->
+                w < 0
+                    ? words().say("desk.cards.mark.mark.no-wall")
+                    : words().say("desk.cards.mark.mark.wall", CornerName.wall(w, walls)),
             () -> mark().map(Mark::follows).orElse(OptionalInt.empty()).orElse(-1),
             w -> mark().ifPresent(m -> put(m, w < 0 ? OptionalInt.empty() : OptionalInt.of(w))))
         .setId("mark-follows");

@@ -32,7 +32,10 @@ public final class MarksCard extends Card {
   private Set<PlanItem> picked = Set.of();
 
   public MarksCard(DeskContext bench) {
-    super("Marks, topmost first");
+    super(
+        bench,
+        "marks-topmost-first",
+        bench.words().say("desk.cards.mark.marks.marks-topmost-first"));
     this.bench = bench;
     list.setSpacing(1);
     order = new MarkReordering(list, this::moved);
@@ -46,7 +49,10 @@ public final class MarksCard extends Card {
     marks.stream().limit(MOST).forEach(m -> list.getChildren().add(row(m)));
     if (marks.size() > MOST) {
       list.getChildren()
-          .add(Controls.label("and " + (marks.size() - MOST) + " more under these", "card-hint"));
+          .add(
+              Controls.label(
+                  words().say("desk.cards.mark.marks.and-more-under-these", marks.size() - MOST),
+                  "card-hint"));
     }
   }
 
@@ -75,7 +81,7 @@ public final class MarksCard extends Card {
     b.setOnAction(e -> bench.focus().select(new PlanItem.OfMark(m.id())));
     b.setOnMouseClicked(e -> also(new PlanItem.OfMark(m.id()), e));
     order.listenTo(b);
-    b.setAccessibleText(name + ", " + m.kind().type().word());
+    b.setAccessibleText(words().say("desk.cards.mark.marks.row", name, m.kind().type().word()));
     return b;
   }
 

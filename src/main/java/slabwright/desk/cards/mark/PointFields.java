@@ -16,6 +16,7 @@ import slabwright.site.Form;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
+import slabwright.words.Words;
 
 /** One row a point of a form: right and up from the site's zero point, and how its side bulges. */
 final class PointFields {
@@ -39,7 +40,12 @@ final class PointFields {
     int n = now.get().spots().size();
     if (n > MOST) {
       rows.sentence(
-          () -> now.get().spots().size() + " corners; drag them on the slab.", "card-hint");
+          () ->
+              rows.words()
+                  .say(
+                      "desk.cards.mark.point-fields.corners-drag-them-on-the",
+                      now.get().spots().size()),
+          "card-hint");
       return;
     }
     f.head();
@@ -49,19 +55,25 @@ final class PointFields {
     rows.sentence(
         () ->
             f.sides
-                ? "Places from the site's 0; bulge is how far the side to the next point arches."
-                : "Places from the site's 0.",
+                ? rows.words().say("desk.cards.mark.point-fields.places-from-the-sites-bulge")
+                : rows.words().say("desk.cards.mark.point-fields.places-from-the-sites"),
         "card-hint");
     Button more =
-        Controls.button("Add a point", "link", () -> set.accept(FormPoints.more(now.get())));
+        Controls.button(
+            rows.words().say("desk.cards.mark.point-fields.add-a-point"),
+            "link",
+            () -> set.accept(FormPoints.more(now.get())));
     more.setId("point-add");
     rows.getChildren().add(more);
   }
 
   private void head() {
     HBox line = new HBox(Controls.label("", "point-name"));
-    List<String> words = sides ? List.of("Right", "Up", "Bulge") : List.of("Right", "Up");
-    for (String word : words) {
+    Words words = rows.words();
+    String right = words.say("desk.cards.mark.point-fields.right");
+    String up = words.say("desk.cards.mark.point-fields.up");
+    String bulge = words.say("desk.cards.mark.point-fields.bulge");
+    for (String word : sides ? List.of(right, up, bulge) : List.of(right, up)) {
       var label = Controls.label(word, "row-name");
       label.setMaxWidth(Double.MAX_VALUE);
       label.setPrefWidth(10);
@@ -75,21 +87,33 @@ final class PointFields {
 
   private void row(int i) {
     HBox line = new HBox(Controls.label(String.valueOf(i + 1), "point-name"));
-    String point = "Point " + (i + 1);
+    Words words = rows.words();
     line.getChildren()
-        .add(field(point + ", right", "point-x-" + i, () -> spot(i).x(), v -> x(i, v)));
-    line.getChildren().add(field(point + ", up", "point-y-" + i, () -> spot(i).y(), v -> y(i, v)));
+        .add(
+            field(
+                words.say("desk.cards.mark.point-fields.right-of-point", i + 1),
+                "point-x-" + i,
+                () -> spot(i).x(),
+                v -> x(i, v)));
+    line.getChildren()
+        .add(
+            field(
+                words.say("desk.cards.mark.point-fields.up-of-point", i + 1),
+                "point-y-" + i,
+                () -> spot(i).y(),
+                v -> y(i, v)));
     if (sides) {
       line.getChildren()
           .add(
               field(
-                  "Bulge of the side after point " + (i + 1),
+                  rows.words().say("desk.cards.mark.point-fields.bulge-of-the-side-after", i + 1),
                   "point-bulge-" + i,
                   () -> FormPoints.rise(now.get(), i),
                   v -> set.accept(FormPoints.bulged(now.get(), i, v))));
     }
     Button away = Controls.button("×", "point-away", () -> leaveOut(i));
-    Controls.named(away, "Leave point " + (i + 1) + " out", "");
+    Controls.named(
+        away, rows.words().say("desk.cards.mark.point-fields.leave-point-out", i + 1), "");
     away.setDisable(now.get().spots().size() <= now.get().fewestSpots());
     line.getChildren().add(away);
     line.setAlignment(Pos.BASELINE_LEFT);
@@ -102,7 +126,8 @@ final class PointFields {
         new LengthField(
             name,
             () -> LengthFormat.show(get.get(), rows.units()),
-            s -> Length.parse(s).map(v -> rows.taken(v, put)));
+            s -> Length.parse(s).map(v -> rows.taken(v, put)),
+            rows.words());
     f.narrow().id(id);
     HBox.setHgrow(f, Priority.ALWAYS);
     rows.follow(f);

@@ -18,25 +18,35 @@ public final class AreaCard extends Card {
   private final Pictures pictures;
 
   public AreaCard(DeskContext bench, Pictures pictures) {
-    super("Floor area");
+    super(bench, "floor-area", bench.words().say("desk.cards.measure.area.floor-area"));
     this.bench = bench;
     this.pictures = pictures;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    rows.words("Name", () -> area().name(), this::rename).id("area-name");
+    rows.freeText(words().say("desk.cards.measure.area.name"), () -> area().name(), this::rename)
+        .id("area-name");
     rows.choice(
-            "Under a roof",
+            words().say("desk.cards.measure.area.under-a-roof"),
             java.util.List.of(Setting.values()),
-            s -> s == Setting.INDOOR ? "indoors" : "outdoors",
+            s ->
+                s == Setting.INDOOR
+                    ? words().say("desk.cards.measure.area.indoors")
+                    : words().say("desk.cards.measure.area.outdoors"),
             () -> area().setting(),
             v -> bench.desk().push(new AreaEdit.SetSetting(area().id(), v)))
         .setId("area-setting");
-    rows.length("Corner A, right", () -> first().x(), v -> shift(new Spot(v, first().y())))
+    rows.length(
+            words().say("desk.cards.measure.area.corner-a-right"),
+            () -> first().x(),
+            v -> shift(new Spot(v, first().y())))
         .id("area-x");
-    rows.length("Corner A, up", () -> first().y(), v -> shift(new Spot(first().x(), v)))
+    rows.length(
+            words().say("desk.cards.measure.area.corner-a-up"),
+            () -> first().y(),
+            v -> shift(new Spot(first().x(), v)))
         .id("area-y");
-    rows.figure("Outline", this::size);
-    rows.figure("Around", this::around);
+    rows.figure(words().say("desk.cards.measure.area.outline"), this::size);
+    rows.figure(words().say("desk.cards.measure.area.around"), this::around);
   }
 
   private void rename(String to) {

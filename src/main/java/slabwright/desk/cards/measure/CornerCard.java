@@ -20,14 +20,24 @@ public final class CornerCard extends Card {
   private final FieldRows rows;
 
   public CornerCard(DeskContext bench) {
-    super("Corner");
+    super(bench, "corner", bench.words().say("desk.cards.measure.corner.corner"));
     this.bench = bench;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    rows.length("Right of 0", () -> spot().x(), v -> move(new Spot(v, spot().y()))).id("corner-x");
-    rows.length("Up from 0", () -> spot().y(), v -> move(new Spot(spot().x(), v))).id("corner-y");
-    rows.figure("Between walls", this::angle);
-    var away = Controls.button("Leave this corner out", "link", this::leaveOut);
+    rows.length(
+            words().say("desk.cards.measure.corner.right-of"),
+            () -> spot().x(),
+            v -> move(new Spot(v, spot().y())))
+        .id("corner-x");
+    rows.length(
+            words().say("desk.cards.measure.corner.up-from"),
+            () -> spot().y(),
+            v -> move(new Spot(spot().x(), v)))
+        .id("corner-y");
+    rows.figure(words().say("desk.cards.measure.corner.between-walls"), this::angle);
+    var away =
+        Controls.button(
+            words().say("desk.cards.measure.corner.leave-this-corner-out"), "link", this::leaveOut);
     away.setId("corner-away");
     body().getChildren().add(away);
   }
@@ -81,7 +91,9 @@ public final class CornerCard extends Card {
 
   @Override
   protected String title() {
-    return corner().map(i -> "Corner " + CornerName.of(i)).orElseGet(super::title);
+    return corner()
+        .map(i -> words().say("desk.cards.measure.corner.corner-2", CornerName.of(i)))
+        .orElseGet(super::title);
   }
 
   @Override

@@ -20,26 +20,28 @@ public final class DoorwayCard extends Card {
   private final FieldRows rows;
 
   public DoorwayCard(DeskContext bench) {
-    super("Doorway");
+    super(bench, "doorway", bench.words().say("desk.cards.measure.doorway.doorway"));
     this.bench = bench;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    rows.words(
-            "Name", () -> now().name(), v -> put(d -> with(d, v, d.offset(), d.width(), d.wayIn())))
+    rows.freeText(
+            words().say("desk.cards.measure.doorway.name"),
+            () -> now().name(),
+            v -> put(d -> with(d, v, d.offset(), d.width(), d.wayIn())))
         .id("door-name");
     rows.length(
-            "From the corner",
+            words().say("desk.cards.measure.doorway.from-the-corner"),
             () -> now().offset(),
             v -> put(d -> with(d, d.name(), v, d.width(), d.wayIn())))
         .id("door-offset");
     rows.length(
-            "Width",
+            words().say("desk.cards.measure.doorway.width"),
             () -> now().width(),
             v -> put(d -> with(d, d.name(), d.offset(), v, d.wayIn())))
         .id("door-width");
     rows.sentence(this::where, "card-hint");
     rows.tick(
-            "Machines come in here",
+            words().say("desk.cards.measure.doorway.machines-come-in-here"),
             () -> now().wayIn(),
             v -> put(d -> with(d, d.name(), d.offset(), d.width(), v)))
         .setId("door-way-in");
@@ -50,11 +52,11 @@ public final class DoorwayCard extends Card {
     return doorway()
         .map(
             d ->
-                "In wall "
-                    + CornerName.wall(d.piece(), walls)
-                    + ", from corner "
-                    + CornerName.of(d.piece())
-                    + " to the nearer jamb.")
+                words()
+                    .say(
+                        "desk.cards.measure.doorway.in-wall-from-corner-to",
+                        CornerName.wall(d.piece(), walls),
+                        CornerName.of(d.piece())))
         .orElse("");
   }
 

@@ -11,11 +11,11 @@ public final class SiteCard extends Card {
   private final FieldRows rows;
 
   public SiteCard(DeskContext bench) {
-    super("Site");
-    rows = new FieldRows(bench.desk());
+    super(bench, "site", bench.words().say("desk.cards.measure.site.site"));
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    rows.words(
-            "Name",
+    rows.freeText(
+            words().say("desk.cards.measure.site.name"),
             () -> bench.desk().site().name(),
             v -> {
               if (!v.isEmpty()) {
@@ -23,18 +23,16 @@ public final class SiteCard extends Card {
               }
             })
         .id("site-name-field");
-    rows.words(
-            "Line under it",
+    rows.freeText(
+            words().say("desk.cards.measure.site.line-under-it"),
             () -> bench.desk().site().note(),
             v -> bench.desk().push(new SiteEdit.SetNote(v)))
         .id("site-note");
     rows.text(
-            "Work begins",
+            words().say("desk.cards.measure.site.work-begins"),
             () -> bench.desk().site().start().map(TypedDateTime::show).orElse(""),
             s ->
-                bench
-                    .words()
-                    .parsed(TypedDateTime.read(s))
+                TypedDateTime.read(s)
                     .map(v -> rows.taken(v, w -> bench.desk().push(new SiteEdit.SetStart(w)))))
         .wide()
         .id("site-start");

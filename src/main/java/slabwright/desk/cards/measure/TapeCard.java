@@ -21,8 +21,8 @@ import slabwright.tape.TapeAdvice;
 import slabwright.tape.TapedOutline;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
-import slabwright.units.Parsed;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
 
 /** How well the tape closes, what to measure again, and a line to type a diagonal. */
 public final class TapeCard extends Card {
@@ -40,14 +40,14 @@ public final class TapeCard extends Card {
   private List<Object> shown = List.of();
 
   public TapeCard(DeskContext bench, TapedRooms rooms, PlaceNavigator places) {
-    super("Tape");
+    super(bench, "tape", bench.words().say("desk.cards.measure.tape.tape"));
     this.bench = bench;
     this.rooms = rooms;
     this.places = places;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     diagonal.setId("diagonal");
-    diagonal.setPromptText("diagonal, such as: A C 34' 5\"");
-    diagonal.setAccessibleText("A diagonal: two corners and a length");
+    diagonal.setPromptText(words().say("desk.cards.measure.tape.diagonal-such-as-a-c"));
+    diagonal.setAccessibleText(words().say("desk.cards.measure.tape.a-diagonal-two-corners-and"));
     diagonal.setOnAction(e -> type());
     Controls.show(wrong, false);
     body().getChildren().addAll(rows, diagonal, wrong);
@@ -60,17 +60,25 @@ public final class TapeCard extends Card {
   private void fill(AdjustedRoom r, FloorArea area) {
     rows.clear();
     double gap = r.closing().gap().length();
-    rows.figure("Closing gap", () -> LengthFormat.show(gap, rows.units()));
+    rows.figure(
+        words().say("desk.cards.measure.tape.closing-gap"),
+        () -> LengthFormat.show(gap, rows.units()));
     if (gap > 0.5) {
       rows.figure(
-          "One part in", () -> QuantityFormat.number(Math.floor(r.closing().perimeter() / gap), 0));
+          words().say("desk.cards.measure.tape.one-part-in"),
+          () -> QuantityFormat.number(Math.floor(r.closing().perimeter() / gap), 0));
     }
-    rows.figure("Readings to spare", () -> String.valueOf(r.redundancy()));
+    rows.figure(
+        words().say("desk.cards.measure.tape.readings-to-spare"),
+        () -> String.valueOf(r.redundancy()));
     for (TapeAdvice a : r.advice()) {
-      rows.getChildren().add(row(a, area).row());
+      rows.getChildren().add(row(a, area).row(words()));
     }
     if (r.advice().isEmpty()) {
-      rows.getChildren().add(FindingRow.fine("The readings agree.").row());
+      rows.getChildren()
+          .add(
+              FindingRow.fine(words().say("desk.cards.measure.tape.the-readings-agree"))
+                  .row(words()));
     }
     String about = new TapeInks(r, TapedOutline.placing(area)).about(bench.words());
     rows.getChildren().add(Controls.sentence(about, "card-hint"));
@@ -105,16 +113,19 @@ public final class TapeCard extends Card {
     int n = bench.focus().area().map(a -> a.outline().size()).orElse(0);
     Matcher m = (n <= 26 ? ONE_LETTER : LETTERS).matcher(line);
     if (!m.matches()) {
-      return "Write two corners and a length, such as A C 34' 5\".";
+      return words().say("desk.cards.measure.tape.write-two-corners-and-a");
     }
     int from = CornerName.index(m.group(1)).orElse(n);
     int to = CornerName.index(m.group(2)).orElse(n);
     if (from >= n || to >= n || from == to) {
-      return "The corners of this room are A to " + CornerName.of(Math.max(0, n - 1)) + ".";
+      return words()
+          .say(
+              "desk.cards.measure.tape.the-corners-of-this-room",
+              CornerName.of(Math.max(0, n - 1)));
     }
-    Parsed<Length> length = Length.parse(m.group(3));
-    if (length instanceof Parsed.Bad<Length> bad) {
-      return bad.why();
+    Result<Length> length = Length.parse(m.group(3));
+    if (length instanceof Result.Refused<Length> bad) {
+      return words().say(bad.message());
     }
     FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
     rooms.typed(area, from, to, length.orThrow());

@@ -7,7 +7,8 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.shell.Controls;
 import slabwright.site.Underlay;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 
 /** The picture under the plan: what it is, what it does not show truly, what to do with it. */
 public final class UnderlayCard extends Card {
@@ -40,12 +41,17 @@ public final class UnderlayCard extends Card {
   private final Label caution = Controls.sentence("", "card-words");
 
   public UnderlayCard(DeskContext bench, Actions actions) {
-    super("Picture under the plan");
+    super(
+        bench,
+        "picture-under-the-plan",
+        bench.words().say("desk.cards.measure.underlay.picture-under-the-plan"));
     this.bench = bench;
     this.actions = actions;
-    page = new FieldRows(bench.desk());
-    rows = new FieldRows(bench.desk());
-    rows.figure("File", () -> underlay().map(Underlay::file).orElse(""));
+    page = new FieldRows(bench);
+    rows = new FieldRows(bench);
+    rows.figure(
+        words().say("desk.cards.measure.underlay.file"),
+        () -> underlay().map(Underlay::file).orElse(""));
     caution.setId("picture-caution");
     body()
         .getChildren()
@@ -53,9 +59,18 @@ public final class UnderlayCard extends Card {
             rows,
             page,
             caution,
-            button("Scale it by a known length", "picture-scale", actions::scalePicture),
-            button("Lay a slanted photo flat", "picture-flat", actions::flattenPicture),
-            button("Take it away", "picture-remove", actions::removePicture));
+            button(
+                words().say("desk.cards.measure.underlay.scale-it-by-a-known"),
+                "picture-scale",
+                actions::scalePicture),
+            button(
+                words().say("desk.cards.measure.underlay.lay-a-slanted-photo-flat"),
+                "picture-flat",
+                actions::flattenPicture),
+            button(
+                words().say("desk.cards.measure.underlay.take-it-away"),
+                "picture-remove",
+                actions::removePicture));
   }
 
   private static javafx.scene.Node button(String words, String id, Runnable does) {
@@ -74,7 +89,7 @@ public final class UnderlayCard extends Card {
     page.clear();
     if (all > 1) {
       page.text(
-              "Page (1 to " + all + ")",
+              words().say("desk.cards.measure.underlay.page-to", all),
               () -> actions.pages().map(p -> String.valueOf(p.now())).orElse(""),
               s -> read(s, all))
           .id("picture-page");
@@ -82,14 +97,15 @@ public final class UnderlayCard extends Card {
     Controls.show(page, all > 1);
   }
 
-  private Parsed<Integer> read(String text, int all) {
+  private Result<Integer> read(String text, int all) {
     String typed = text.strip();
     int n = typed.matches("[0-9]{1,6}") ? Integer.parseInt(typed) : 0;
     if (n < 1 || n > all) {
-      return Parsed.bad("Write a page number from 1 to " + all + ".");
+      return Result.refused(
+          Message.of("desk.cards.measure.underlay.write-a-page-number-from", all));
     }
     actions.turnTo(n);
-    return Parsed.ok(n);
+    return Result.ok(n);
   }
 
   @Override
@@ -100,9 +116,9 @@ public final class UnderlayCard extends Card {
     }
     page.refresh();
     rows.refresh();
-    String words = underlay().map(Underlay::caution).orElse("");
-    caution.setText(words);
-    Controls.show(caution, !words.isEmpty());
+    String said = underlay().map(Underlay::caution).orElse("");
+    caution.setText(said);
+    Controls.show(caution, !said.isEmpty());
   }
 
   @Override

@@ -20,35 +20,32 @@ public final class WallCard extends Card {
   private final FieldRows rows;
 
   public WallCard(DeskContext bench) {
-    super("Wall");
+    super(bench, "wall", bench.words().say("desk.cards.measure.wall.wall"));
     this.bench = bench;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
     rows.choice(
-            "Ends at",
+            words().say("desk.cards.measure.wall.ends-at"),
             List.of(PieceKind.values()),
-            WallCard::word,
+            this::word,
             () -> piece().map(OutlinePiece::kind).orElse(PieceKind.WALL),
             k -> set(k, piece().orElseThrow().rise()))
         .setId("wall-kind");
-    rows.length("Length", this::length, this::setLength).id("wall-length");
+    rows.length(words().say("desk.cards.measure.wall.length"), this::length, this::setLength)
+        .id("wall-length");
     rows.length(
-            "Bulge",
+            words().say("desk.cards.measure.wall.bulge"),
             () -> piece().map(OutlinePiece::rise).orElse(Length.ZERO),
             v -> set(piece().orElseThrow().kind(), v))
         .id("wall-bulge");
-    rows.sentence(
-        () ->
-            "Bulge: how far the wall arches out to the right as the corners are walked; 0 is"
-                + " straight. Or drag its dot.",
-        "card-hint");
+    rows.sentence(() -> words().say("desk.cards.measure.wall.bulge-how-far-the-wall"), "card-hint");
   }
 
-  private static String word(PieceKind k) {
+  private String word(PieceKind k) {
     return switch (k) {
-      case WALL -> "a wall";
-      case OPEN_EDGE -> "an open edge";
-      case KERB -> "a kerb";
+      case WALL -> words().say("desk.cards.measure.wall.a-wall");
+      case OPEN_EDGE -> words().say("desk.cards.measure.wall.an-open-edge");
+      case KERB -> words().say("desk.cards.measure.wall.a-kerb");
     };
   }
 
@@ -91,7 +88,12 @@ public final class WallCard extends Card {
   @Override
   protected String title() {
     return wall()
-        .map(i -> "Wall " + CornerName.wall(i, area().outline().size()))
+        .map(
+            i ->
+                words()
+                    .say(
+                        "desk.cards.measure.wall.wall-2",
+                        CornerName.wall(i, area().outline().size())))
         .orElseGet(super::title);
   }
 

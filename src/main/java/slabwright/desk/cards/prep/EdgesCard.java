@@ -17,7 +17,6 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.site.EdgeClass;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
-import slabwright.words.Words;
 
 /** Edges by what they meet, in the colours of the plan; corners, lines, transitions and cut-in. */
 public final class EdgesCard extends Card {
@@ -27,13 +26,12 @@ public final class EdgesCard extends Card {
   private UnitSystem units = UnitSystem.FEET_INCHES;
 
   public EdgesCard(DeskContext bench, SelectedAreaResults answers) {
-    super("Edges");
+    super(bench, "edges", bench.words().say("desk.cards.prep.edges.edges"));
     this.bench = bench;
     this.answers = answers;
   }
 
   private void fill(FloorTakeoff t) {
-    Words words = bench.words();
     body().getChildren().clear();
     for (EdgeClass kind : EdgeClass.values()) {
       double length = t.edgeLength(kind);
@@ -44,25 +42,24 @@ public final class EdgesCard extends Card {
     EdgeTally tally = t.tally();
     body().getChildren().add(Controls.sentence(corners(tally), "card-words"));
     for (EdgeTally.LineMarks l : tally.lines()) {
-      plain(l.kind().word() + " × " + l.count(), l.length());
+      plain(words().say("desk.cards.prep.edges.times", l.kind().word(), l.count()), l.length());
     }
     for (EdgeTally.Meeting m : tally.transitions()) {
-      plain(words.say(m.below()) + " to " + words.say(m.above()), m.length());
+      plain(words().say("desk.cards.prep.edges.to", m.below(), m.above()), m.length());
     }
     for (CutIn c : CutIn.values()) {
-      plain("cut-in, " + words.say(c.words()), c.length(t));
+      plain(words().say("desk.cards.prep.edges.cut-in", c.words()), c.length(t));
     }
   }
 
-  private static String corners(EdgeTally tally) {
+  private String corners(EdgeTally tally) {
     int ends = tally.ends().size();
-    return tally.corners().inside().size()
-        + " inside corners, "
-        + tally.corners().outside().size()
-        + " outside"
-        + (ends == 0
-            ? "."
-            : ", " + ends + (ends == 1 ? " free-standing end." : " free-standing ends."));
+    return words()
+        .say(
+            "desk.cards.prep.edges.corners",
+            tally.corners().inside().size(),
+            tally.corners().outside().size(),
+            ends);
   }
 
   private void plain(String words, double length) {

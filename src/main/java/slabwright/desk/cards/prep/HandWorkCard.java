@@ -26,65 +26,64 @@ public final class HandWorkCard extends Card {
   private UnitSystem units = UnitSystem.FEET_INCHES;
 
   public HandWorkCard(DeskContext bench, SelectedAreaResults answers, PlaceNavigator places) {
-    super("Machine and hand");
+    super(
+        bench, "machine-and-hand", bench.words().say("desk.cards.prep.hand-work.machine-and-hand"));
     this.bench = bench;
     this.answers = answers;
     this.places = places;
-    rows = new FieldRows(bench.desk());
+    rows = new FieldRows(bench);
     body().getChildren().add(rows);
   }
 
   private void fill(FloorTakeoff t) {
     rows.clear();
-    figure("To be ground", t.ground().area());
+    figure(words().say("desk.cards.prep.hand-work.to-be-ground"), t.ground().area());
     List<MachineShare> shares = t.asFound().shares();
     if (shares.size() > 1) {
-      shares.forEach(m -> figure("By " + m.machine().name(), m.area()));
+      shares.forEach(
+          m -> figure(words().say("desk.cards.prep.hand-work.by", m.machine().name()), m.area()));
     } else {
-      figure("By machine", t.asFound().machine().area());
+      figure(words().say("desk.cards.prep.hand-work.by-machine"), t.asFound().machine().area());
     }
     for (HandWorkKind kind : HandWorkKind.values()) {
       double area = t.asFound().handArea(kind);
       if (area > 0) {
-        figure("Hand: " + bench.words().say(kind.word()), area);
+        figure(words().say("desk.cards.prep.hand-work.hand", kind.word()), area);
       }
     }
-    TrenchWork.of(t).forEach(w -> rows.getChildren().add(trench(w).row()));
+    TrenchWork.of(t).forEach(w -> rows.getChildren().add(trench(w).row(words())));
     double before = t.asFound().hand().area();
     double after = t.levelled().hand().area();
     if (before - after > 1e4) {
       rows.getChildren()
           .add(
               FindingRow.look(
-                      "Level the trenches first: "
-                          + QuantityFormat.area(before - after, units)
-                          + " of hand work then goes to the machine.")
-                  .row());
+                      words()
+                          .say(
+                              "desk.cards.prep.hand-work.level-the-trenches-first-of",
+                              QuantityFormat.area(before - after, units)))
+                  .row(words()));
     }
   }
 
   private FindingRow trench(TrenchWork w) {
-    String size =
+    String area = QuantityFormat.area(w.area(), units);
+    String said =
         w.length().isPresent() && w.width().isPresent()
-            ? " "
-                + LengthFormat.show(w.length().getAsDouble(), units)
-                + " × "
-                + LengthFormat.show(w.width().getAsDouble(), units)
-            : "";
-    String words =
-        w.mark().name()
-            + ","
-            + size
-            + ", "
-            + QuantityFormat.area(w.area(), units)
-            + ", "
-            + bench.words().say(w.state())
-            + ": "
-            + bench.words().say(w.due())
-            + ".";
+            ? words()
+                .say(
+                    "desk.cards.prep.hand-work.trench-sized",
+                    w.mark().name(),
+                    LengthFormat.show(w.length().getAsDouble(), units),
+                    LengthFormat.show(w.width().getAsDouble(), units),
+                    area,
+                    w.state(),
+                    w.due())
+            : words()
+                .say("desk.cards.prep.hand-work.trench", w.mark().name(), area, w.state(), w.due());
     return new FindingRow(
         w.kind().stopsMachine() ? FindingRow.Sign.LOOK : FindingRow.Sign.FINE,
-        words,
+        said,
         Optional.of(() -> places.show(w.region().bounds())));
   }
 

@@ -24,11 +24,11 @@ public final class MachinesCard extends Card {
   private final List<FieldRows> rows = new ArrayList<>();
 
   public MachinesCard(DeskContext bench) {
-    super("Machines");
+    super(bench, "machines", bench.words().say("desk.cards.prep.machines.machines"));
     this.bench = bench;
-    var add = Controls.button("Add", "link", this::add);
+    var add = Controls.button(words().say("desk.cards.prep.machines.add"), "link", this::add);
     add.setId("add-machine");
-    Controls.named(add, "Add a machine", "");
+    Controls.named(add, words().say("desk.cards.prep.machines.add-a-machine"), "");
     beside(add);
   }
 
@@ -44,7 +44,11 @@ public final class MachinesCard extends Card {
               List<Machine> next = new ArrayList<>(a.machines());
               next.add(
                   new Machine(
-                      id, "floor grinder", Length.inches(28), Length.inches(26), Length.inches(1)));
+                      id,
+                      words().say("desk.cards.prep.machines.floor-grinder"),
+                      Length.inches(28),
+                      Length.inches(26),
+                      Length.inches(1)));
               bench.desk().push(new AreaEdit.SetMachines(a.id(), next));
             });
   }
@@ -96,32 +100,53 @@ public final class MachinesCard extends Card {
   }
 
   private VBox machine(String id) {
-    FieldRows r = new FieldRows(bench.desk());
+    FieldRows r = new FieldRows(bench);
     rows.add(r);
-    r.words("Name", () -> now(id).name(), v -> set(id, m -> m.withName(v)))
+    r.freeText(
+            words().say("desk.cards.prep.machines.name"),
+            () -> now(id).name(),
+            v -> set(id, m -> m.withName(v)))
         .id("machine-name-" + id);
-    r.length("Body width", () -> now(id).body(), v -> set(id, m -> body(m, v)))
+    r.length(
+            words().say("desk.cards.prep.machines.body-width"),
+            () -> now(id).body(),
+            v -> set(id, m -> body(m, v)))
         .id("machine-body-" + id);
     r.slider(
-        slider("Body width", 300, 1200), () -> now(id).body(), v -> changed(id, m -> body(m, v)));
-    r.length("Grinding width", () -> now(id).grinding(), v -> set(id, m -> m.withGrinding(v)))
+        slider(words().say("desk.cards.prep.machines.body-width"), 300, 1200),
+        () -> now(id).body(),
+        v -> changed(id, m -> body(m, v)));
+    r.length(
+            words().say("desk.cards.prep.machines.grinding-width"),
+            () -> now(id).grinding(),
+            v -> set(id, m -> m.withGrinding(v)))
         .id("machine-head-" + id);
-    r.length("Side clearance", () -> now(id).clearance(), v -> set(id, m -> clearance(m, v)))
+    r.length(
+            words().say("desk.cards.prep.machines.side-clearance"),
+            () -> now(id).clearance(),
+            v -> set(id, m -> clearance(m, v)))
         .id("machine-clear-" + id);
     r.slider(
-        slider("Side clearance", 0, 200),
+        slider(words().say("desk.cards.prep.machines.side-clearance"), 0, 200),
         () -> now(id).clearance(),
         v -> changed(id, m -> clearance(m, v)));
     r.sentence(() -> strip(now(id)), "card-hint");
-    VBox box = new VBox(r, Controls.button("Remove this machine", "link", () -> remove(id)));
+    VBox box =
+        new VBox(
+            r,
+            Controls.button(
+                words().say("desk.cards.prep.machines.remove-this-machine"),
+                "link",
+                () -> remove(id)));
     box.setSpacing(4);
     return box;
   }
 
   private String strip(Machine m) {
-    return "Leaves a strip of "
-        + LengthFormat.show(m.strip(), bench.desk().shown().units())
-        + " along a straight wall.";
+    return words()
+        .say(
+            "desk.cards.prep.machines.leaves-a-strip-of-along",
+            LengthFormat.show(m.strip(), bench.desk().shown().units()));
   }
 
   private static Slider slider(String name, double low, double high) {
@@ -149,9 +174,7 @@ public final class MachinesCard extends Card {
             .getChildren()
             .add(
                 Controls.sentence(
-                    "No machine yet: all of the floor counts as hand work. Add one to see where it"
-                        + " reaches.",
-                    "card-words"));
+                    words().say("desk.cards.prep.machines.no-machine-yet-all-of"), "card-words"));
       }
     }
     rows.forEach(FieldRows::refresh);

@@ -40,7 +40,7 @@ public final class ReachCard extends Card {
   private final PlaceNavigator places;
   private final Canvas picture = new Canvas(WIDE, HIGH);
   private final Label reading = Controls.sentence("", "card-words");
-  private final VBox words = new VBox();
+  private final VBox list = new VBox();
   private List<Object> shown = List.of();
   private Optional<ReachChart> chart = Optional.empty();
 
@@ -49,7 +49,7 @@ public final class ReachCard extends Card {
       SelectedAreaResults answers,
       SelectedAreaRoutes source,
       PlaceNavigator places) {
-    super("How wide, how far");
+    super(bench, "how-wide-how-far", bench.words().say("desk.cards.prep.reach.how-wide-how-far"));
     this.bench = bench;
     this.answers = answers;
     this.source = source;
@@ -57,8 +57,8 @@ public final class ReachCard extends Card {
     picture.setId("reach-curve");
     picture.setOnMouseMoved(e -> point(Optional.of(e.getX() / FxPainter.SCREEN)));
     picture.setOnMouseExited(e -> point(Optional.empty()));
-    words.getStyleClass().add("field-rows");
-    body().getChildren().addAll(picture, reading, words);
+    list.getStyleClass().add("field-rows");
+    body().getChildren().addAll(picture, reading, list);
   }
 
   private UnitSystem units() {
@@ -82,20 +82,22 @@ public final class ReachCard extends Card {
     Controls.show(picture, chart.isPresent());
     Controls.show(reading, chart.isPresent());
     point(Optional.empty());
-    words.getChildren().clear();
-    WaysWords say = new WaysWords(units(), bench.words());
+    list.getChildren().clear();
+    WaysWords say = new WaysWords(units(), words());
     if (chart.isPresent()) {
       curves.stream()
           .flatMap(c -> say.drops(c).stream().limit(2))
-          .forEach(s -> words.getChildren().add(FindingRow.look(s).row()));
-      String key = curves.size() > 1 ? "Line: as found. Dashes: once every trench is level. " : "";
-      words
-          .getChildren()
-          .add(
-              Controls.sentence(
-                  key + ReachCurveLabels.about(ways.takeoff(), bench.words()), "card-hint"));
+          .forEach(s -> list.getChildren().add(FindingRow.look(s).row(words())));
+      String about = ReachCurveLabels.about(ways.takeoff(), words());
+      String hint =
+          curves.size() > 1
+              ? words().say("desk.cards.prep.reach.line-as-found-dashes-once", about)
+              : about;
+      list.getChildren().add(Controls.sentence(hint, "card-hint"));
     }
-    ways.pockets().stream().limit(MOST).forEach(p -> words.getChildren().add(pocket(say, p).row()));
+    ways.pockets().stream()
+        .limit(MOST)
+        .forEach(p -> list.getChildren().add(pocket(say, p).row(words())));
   }
 
   private FindingRow pocket(WaysWords say, PocketAccess p) {
@@ -105,10 +107,11 @@ public final class ReachCard extends Card {
             : () -> places.show(p.pocket().region().bounds());
     return new FindingRow(
         FindingRow.Sign.LOOK,
-        "Pocket of "
-            + QuantityFormat.area(p.pocket().area(), units())
-            + " out of reach. "
-            + say.way(p),
+        words()
+            .say(
+                "desk.cards.prep.reach.pocket-of-out-of-reach",
+                QuantityFormat.area(p.pocket().area(), units()),
+                say.way(p)),
         Optional.of(show));
   }
 
@@ -134,8 +137,10 @@ public final class ReachCard extends Card {
     Controls.show(picture, false);
     Controls.show(reading, true);
     reading.setText(
-        "Working out the curve" + (pockets == 0 ? " …" : " and the ways to the pockets …"));
-    words.getChildren().clear();
+        pockets == 0
+            ? words().say("desk.cards.prep.reach.working-out-the-curve")
+            : words().say("desk.cards.prep.reach.working-out-the-curve-and-ways"));
+    list.getChildren().clear();
   }
 
   @Override

@@ -21,19 +21,40 @@ public final class PaperCard extends Card {
   private final FieldRows rows;
 
   public PaperCard(DeskContext bench, SheetPages pages, SheetActions exports) {
-    super("Sheets");
-    rows = new FieldRows(bench.desk());
+    super(bench, "sheets", bench.words().say("desk.cards.sheets.paper.sheets"));
+    rows = new FieldRows(bench);
     rows.choice(
-            "Paper", List.of(PaperSize.values()), PaperSize::word, pages::paper, pages::setPaper)
+            words().say("desk.cards.sheets.paper.paper"),
+            List.of(PaperSize.values()),
+            PaperSize::word,
+            pages::paper,
+            pages::setPaper)
         .setId("paper");
     rows.figure(
-        "Pages", () -> pages.isWorking() ? "being made" : String.valueOf(pages.pages().size()));
+        words().say("desk.cards.sheets.paper.pages"),
+        () ->
+            pages.isWorking()
+                ? words().say("desk.cards.sheets.paper.being-made")
+                : String.valueOf(pages.pages().size()));
     body().getChildren().add(rows);
-    save("Save as one PDF…", "solid", ExportFormat.PDF, exports);
-    save("Save each page as SVG…", "soft-button", ExportFormat.SVG, exports);
-    save("Save quantities as CSV…", "soft-button", ExportFormat.CSV, exports);
-    save("Save all numbers as JSON…", "soft-button", ExportFormat.JSON, exports);
-    action("Print…", "print", "soft-button", exports::print);
+    save(
+        words().say("desk.cards.sheets.paper.save-as-one-pdf"), "solid", ExportFormat.PDF, exports);
+    save(
+        words().say("desk.cards.sheets.paper.save-each-page-as-svg"),
+        "soft-button",
+        ExportFormat.SVG,
+        exports);
+    save(
+        words().say("desk.cards.sheets.paper.save-quantities-as-csv"),
+        "soft-button",
+        ExportFormat.CSV,
+        exports);
+    save(
+        words().say("desk.cards.sheets.paper.save-all-numbers-as-json"),
+        "soft-button",
+        ExportFormat.JSON,
+        exports);
+    action(words().say("desk.cards.sheets.paper.print"), "print", "soft-button", exports::print);
   }
 
   private void save(String words, String style, ExportFormat form, SheetActions exports) {

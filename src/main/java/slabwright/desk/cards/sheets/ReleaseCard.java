@@ -29,22 +29,29 @@ public final class ReleaseCard extends Card {
   private List<Object> shown = List.of();
 
   public ReleaseCard(DeskContext bench, Releases releases) {
-    super("Release");
+    super(bench, "release", bench.words().say("desk.cards.sheets.release.release"));
     this.bench = bench;
     this.releases = releases;
-    rows = new FieldRows(bench.desk());
-    rows.figure("Last issued", this::last);
-    note.setPromptText("Note, such as: sent to the client");
+    rows = new FieldRows(bench);
+    rows.figure(words().say("desk.cards.sheets.release.last-issued"), this::last);
+    note.setPromptText(words().say("desk.cards.sheets.release.note-such-as-sent-to"));
     note.setId("release-note");
-    note.setAccessibleText("Note of the release");
-    var issue = Controls.button("Issue release", "soft-button", this::issue);
+    note.setAccessibleText(words().say("desk.cards.sheets.release.note-of-the-release"));
+    var issue =
+        Controls.button(
+            words().say("desk.cards.sheets.release.issue-release"), "soft-button", this::issue);
     issue.setId("issue");
     issue.setMaxWidth(Double.MAX_VALUE);
     which.setId("since-release");
-    which.setAccessibleText("What changed since release");
+    which.setAccessibleText(words().say("desk.cards.sheets.release.what-changed-since-release"));
     which.valueProperty().addListener((o, was, is) -> fill());
     compare.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-    compare.getChildren().setAll(Controls.label("Changed since release", "row-name"), which);
+    compare
+        .getChildren()
+        .setAll(
+            Controls.label(
+                words().say("desk.cards.sheets.release.changed-since-release"), "row-name"),
+            which);
     changes.setId("changes");
     body().getChildren().addAll(rows, compare, changes, note, issue);
   }
@@ -52,10 +59,10 @@ public final class ReleaseCard extends Card {
   private String last() {
     List<Release> all = bench.desk().site().releases();
     if (all.isEmpty()) {
-      return "none yet";
+      return words().say("desk.cards.sheets.release.none-yet");
     }
     Release r = all.get(all.size() - 1);
-    return r.number() + " on " + r.issued();
+    return words().say("desk.cards.sheets.release.on", r.number(), r.issued().toString());
   }
 
   private void fill() {
@@ -66,24 +73,24 @@ public final class ReleaseCard extends Card {
     Optional<List<String>> since =
         releases.since(which.getValue()).map(all -> all.stream().map(bench.words()::say).toList());
     if (since.isEmpty()) {
-      say(FindingRow.look("Its frozen copy is not beside the plan, so this can't be told."));
+      say(FindingRow.look(words().say("desk.cards.sheets.release.its-frozen-copy-is-not")));
     } else if (since.get().isEmpty()) {
-      say(FindingRow.fine("Nothing changed; sheets and cut files carry the release."));
+      say(FindingRow.fine(words().say("desk.cards.sheets.release.nothing-changed-sheets-and-cut")));
     } else {
-      say(FindingRow.look("Sheets and cut files say draft until the next release."));
+      say(FindingRow.look(words().say("desk.cards.sheets.release.sheets-and-cut-files-say")));
       since.get().stream().limit(MOST).forEach(this::change);
       if (since.get().size() > MOST) {
-        change("and " + (since.get().size() - MOST) + " more");
+        change(words().say("desk.cards.sheets.release.and-more", since.get().size() - MOST));
       }
     }
   }
 
   private void say(FindingRow f) {
-    changes.getChildren().add(f.row());
+    changes.getChildren().add(f.row(words()));
   }
 
-  private void change(String words) {
-    changes.getChildren().add(Controls.sentence("· " + words, "card-words", "change"));
+  private void change(String said) {
+    changes.getChildren().add(Controls.sentence("· " + said, "card-words", "change"));
   }
 
   private void issue() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.InlayPlan;
 import slabwright.project.SiteResult;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -46,24 +47,24 @@ public final class Tally {
     return items;
   }
 
-  private String netFloor() {
-    return words.say("desk.model.tally.net-floor");
+  private Message netFloor() {
+    return Message.of("desk.model.tally.net-floor");
   }
 
-  private String machine() {
-    return words.say("desk.model.tally.machine");
+  private Message machine() {
+    return Message.of("desk.model.tally.machine");
   }
 
-  private String byHand() {
-    return words.say("desk.model.tally.by-hand");
+  private Message byHand() {
+    return Message.of("desk.model.tally.by-hand");
   }
 
-  private String edges() {
-    return words.say("desk.model.tally.edges");
+  private Message edges() {
+    return Message.of("desk.model.tally.edges");
   }
 
-  private String cutIn() {
-    return words.say("desk.model.tally.cut-in");
+  private Message cutIn() {
+    return Message.of("desk.model.tally.cut-in");
   }
 
   private void floor(QuickTakeoff t, List<TallyItem> items) {
@@ -88,14 +89,14 @@ public final class Tally {
             .flatMap(i -> i.plan().stream())
             .mapToDouble(InlayPlan::openingArea)
             .sum();
-    String what = words.say("desk.model.tally.inlay");
+    Message what = Message.of("desk.model.tally.inlay");
     return area > 0
         ? TallyItem.of(what, QuantityFormat.area(area, units))
         : TallyItem.unknown(what);
   }
 
   private TallyItem crew(Optional<SiteResult> job) {
-    String what = words.say("desk.model.tally.crew-whole-site");
+    Message what = Message.of("desk.model.tally.crew-whole-site");
     return job.flatMap(d -> d.work().days().maybe())
         .map(d -> QuantityFormat.number(d.personTime().toMinutes() / 60.0, 0))
         .map(h -> words.say("desk.model.tally.hours", h))
@@ -111,8 +112,8 @@ public final class Tally {
         .orElse(TallyItem.unknown(fanOff()));
   }
 
-  private String fanOff() {
-    return words.say("desk.model.tally.air-fan-off");
+  private Message fanOff() {
+    return Message.of("desk.model.tally.air-fan-off");
   }
 
   private TallyItem air(AirScreening s) {

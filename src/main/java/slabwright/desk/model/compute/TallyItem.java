@@ -1,11 +1,13 @@
 package slabwright.desk.model.compute;
 
+import slabwright.units.Message;
+
 /**
  * One figure of the tally.
  *
  * @param value as shown; a dash while it is not known
  */
-public record TallyItem(String what, String value, Emphasis tone) {
+public record TallyItem(Message what, String value, Emphasis tone) {
   /** How a figure is stressed. */
   public enum Emphasis {
     PLAIN,
@@ -14,11 +16,11 @@ public record TallyItem(String what, String value, Emphasis tone) {
     UNKNOWN
   }
 
-  public static TallyItem of(String what, String value) {
+  public static TallyItem of(Message what, String value) {
     return new TallyItem(what, value, Emphasis.PLAIN);
   }
 
-  public static TallyItem unknown(String what) {
+  public static TallyItem unknown(Message what) {
     return new TallyItem(what, "–", Emphasis.UNKNOWN);
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import slabwright.desk.model.ReadySentence;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 import slabwright.units.Message;
@@ -31,8 +30,8 @@ public final class TypedSpot {
     Message why = Message.of("desk.model.typed-spot.two-lengths");
     Matcher m = BETWEEN.matcher(line);
     while (m.find()) {
-      Result<Length> right = ReadySentence.result(Length.parse(line.substring(0, m.start())));
-      Result<Length> up = ReadySentence.result(Length.parse(line.substring(m.end())));
+      Result<Length> right = Length.parse(line.substring(0, m.start()));
+      Result<Length> up = Length.parse(line.substring(m.end()));
       if (right instanceof Result.Ok<Length> r && up instanceof Result.Ok<Length> u) {
         read.add(new Spot(r.value(), u.value()));
       } else {

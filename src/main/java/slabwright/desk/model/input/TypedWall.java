@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import slabwright.desk.model.ReadySentence;
 import slabwright.units.Length;
 import slabwright.units.Result;
 
@@ -21,8 +20,7 @@ public record TypedWall(OptionalDouble turn, Length length) {
   public static Result<TypedWall> read(String text) {
     Matcher m = TURN.matcher(text.toLowerCase(Locale.ROOT));
     if (!m.matches()) {
-      return ReadySentence.result(Length.parse(text))
-          .map(l -> new TypedWall(OptionalDouble.empty(), l));
+      return Length.parse(text).map(l -> new TypedWall(OptionalDouble.empty(), l));
     }
     String angle = m.group(2) == null ? m.group(3) : m.group(2);
     double degrees = angle == null ? 90 : Double.parseDouble(angle);
@@ -33,7 +31,6 @@ public record TypedWall(OptionalDouble turn, Length length) {
           default -> 0;
         };
     String rest = text.strip().substring(text.strip().length() - m.group(4).strip().length());
-    return ReadySentence.result(Length.parse(rest))
-        .map(l -> new TypedWall(OptionalDouble.of(turn), l));
+    return Length.parse(rest).map(l -> new TypedWall(OptionalDouble.of(turn), l));
   }
 }

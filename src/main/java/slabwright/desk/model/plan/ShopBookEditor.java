@@ -1,14 +1,11 @@
 package slabwright.desk.model.plan;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.Signal;
-import slabwright.store.AtomicFile;
+import slabwright.project.plan.ShopBookFiles;
 import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.work.book.BookField;
@@ -74,14 +71,7 @@ public final class ShopBookEditor {
 
   private void read() {
     book = Optional.empty();
-    try {
-      if (folder.isPresent()) {
-        take(ReadySentence.result(ShopBookFile.find(folder.get(), home)));
-      }
-    } catch (IOException e) {
-      desk.refuse(
-          Message.of("desk.model.shop-book.cannot-be-read", String.valueOf(e.getMessage())));
-    }
+    folder.map(f -> ShopBookFiles.find(f, home)).ifPresent(this::take);
     form = book.map(b -> BookForm.of(b.text()));
   }
 
@@ -98,25 +88,21 @@ public final class ShopBookEditor {
     if (book.isEmpty()) {
       return Result.refused(Message.of("desk.model.shop-book.none-open"));
     }
-    return ReadySentence.result(BookForm.changed(book.get().text(), field, value))
-        .flatMap(t -> write(t, value));
+    return BookForm.changed(book.get().text(), field, value).flatMap(t -> write(t, value));
   }
 
   /** Writes a whole new text, as after a job. */
   public Result<String> write(ShopBookText text, String said) {
-    Path file =
-        book.flatMap(ShopBookFile::from)
-            .orElseGet(() -> folder.orElse(home).resolve(ShopBookFile.NAME));
-    try {
-      AtomicFile.write(file, text.text().getBytes(StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      return Result.refused(
-          Message.of(
-              "desk.model.shop-book.not-written", file.toString(), String.valueOf(e.getMessage())));
+    if (book.isEmpty()) {
+      return Result.refused(Message.of("desk.model.shop-book.none-open"));
     }
-    book = Optional.of(new ShopBookFile(text, Optional.of(file)));
-    form = Optional.of(BookForm.of(text));
+    return ShopBookFiles.write(book.get(), text, folder.orElse(home)).map(b -> written(b, said));
+  }
+
+  private String written(ShopBookFile now, String said) {
+    book = Optional.of(now);
+    form = Optional.of(BookForm.of(now.text()));
     changed.fire();
-    return Result.ok(said);
+    return said;
   }
 }

@@ -1,8 +1,5 @@
 package slabwright.desk.model.plan;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,20 +8,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
+import slabwright.project.plan.TapeFiles;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
 import slabwright.site.edit.OutlineEdit;
-import slabwright.store.AtomicFile;
 import slabwright.tape.AdjustedRoom;
 import slabwright.tape.Reading;
 import slabwright.tape.RoomAdjustment;
 import slabwright.tape.RoomResult;
 import slabwright.tape.TapeRoom;
+import slabwright.tape.TapeWalk;
 import slabwright.tape.TapedOutline;
-import slabwright.tape.text.TapeText;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -42,7 +39,7 @@ public final class TapedRooms {
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final Map<List<OutlinePiece>, AdjustedRoom> rooms = new HashMap<>();
-  private final Map<Path, String> written = new HashMap<>();
+  private final TapeFiles files = new TapeFiles();
 
   /**
    * Listens to the desk.
@@ -144,72 +141,25 @@ public final class TapedRooms {
   /** Reads the tape files beside a plan that was just opened. */
   public void load() {
     for (FloorArea area : desk.site().areas()) {
-      file(area).filter(Files::isReadable).ifPresent(f -> load(area, f));
+      plan.get().map(p -> files.read(p, area, desk.site().units())).ifPresent(r -> take(area, r));
     }
   }
 
-  private void load(FloorArea area, Path file) {
-    try {
-      String text = Files.readString(file);
-      Result<TapeRoom> read = TapeText.read(text);
-      if (read instanceof Result.Ok<TapeRoom> ok
-          && RoomAdjustment.of(ok.value(), desk.site().units()) instanceof RoomResult.Adjusted a
-          && same(TapedOutline.inPlaceOf(area, a.room()).to(), area.outline())) {
-        rooms.put(area.outline(), a.room());
-        written.put(file, text);
-      }
-    } catch (IOException e) {
-      desk.refuse(
-          Message.of(
-              "desk.model.taped-rooms.unreadable",
-              file.toString(),
-              String.valueOf(e.getMessage())));
+  private void take(FloorArea area, Result<Optional<AdjustedRoom>> read) {
+    if (read instanceof Result.Refused<Optional<AdjustedRoom>> refused) {
+      desk.refuse(refused.refusals().get(0));
+    } else {
+      read.orThrow().ifPresent(room -> rooms.put(area.outline(), room));
     }
-  }
-
-  private static boolean same(List<OutlinePiece> a, List<OutlinePiece> b) {
-    if (a.size() != b.size()) {
-      return false;
-    }
-    for (int i = 0; i < a.size(); i++) {
-      if (a.get(i).from().vec().distanceTo(b.get(i).from().vec()) > 1) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private Optional<Path> file(FloorArea area) {
-    return plan.get()
-        .map(
-            p -> {
-              String stem = p.getFileName().toString().replaceAll("\\.site\\.json$", "");
-              return p.toAbsolutePath().resolveSibling(stem + "-" + area.id() + ".tape");
-            });
   }
 
   private void keep() {
-    if (!desk.isOpen()) {
+    Optional<Path> now = plan.get();
+    if (!desk.isOpen() || now.isEmpty()) {
       return;
     }
     for (FloorArea area : new ArrayList<>(desk.site().areas())) {
-      Optional<AdjustedRoom> room = of(area);
-      Optional<Path> file = file(area);
-      if (room.isPresent() && file.isPresent()) {
-        keep(file.get(), TapeText.write(room.get().room()));
-      }
-    }
-  }
-
-  private void keep(Path file, String text) {
-    if (text.equals(written.get(file))) {
-      return;
-    }
-    try {
-      written.put(file, text);
-      AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      desk.refuse(Message.of("desk.model.taped-rooms.not-written", String.valueOf(e.getMessage())));
+      of(area).flatMap(room -> files.write(now.get(), area, room)).ifPresent(desk::refuse);
     }
   }
 }

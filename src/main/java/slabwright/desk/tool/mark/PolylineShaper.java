@@ -3,7 +3,6 @@ package slabwright.desk.tool.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
@@ -106,7 +105,7 @@ final class PolylineShaper implements Shaper {
   @Override
   public Typed type(String line) {
     if (chain.isEmpty() && shape == MarkShape.PATH && !TypedSpot.isOne(line)) {
-      Result<Length> read = ReadySentence.result(Length.parse(line));
+      Result<Length> read = Length.parse(line);
       if (read instanceof Result.Refused<Length> refused) {
         return Typed.refused(refused.message());
       }

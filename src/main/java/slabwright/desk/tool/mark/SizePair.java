@@ -1,6 +1,5 @@
 package slabwright.desk.tool.mark;
 
-import slabwright.desk.model.ReadySentence;
 import slabwright.units.Length;
 import slabwright.units.Result;
 
@@ -8,8 +7,8 @@ import slabwright.units.Result;
 record SizePair(Length first, Length second) {
   static Result<SizePair> read(String line) {
     String[] parts = line.split("[x×X*]", 2);
-    Result<Length> a = ReadySentence.result(Length.parse(parts[0]));
-    Result<Length> b = parts.length == 2 ? ReadySentence.result(Length.parse(parts[1])) : a;
+    Result<Length> a = Length.parse(parts[0]);
+    Result<Length> b = parts.length == 2 ? Length.parse(parts[1]) : a;
     return a.flatMap(first -> b.map(second -> new SizePair(first, second)));
   }
 }

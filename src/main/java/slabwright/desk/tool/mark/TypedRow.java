@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import slabwright.desk.model.ReadySentence;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -36,8 +35,6 @@ record TypedRow(Optional<SizePair> size, Optional<Length> gap, Optional<Length> 
   }
 
   private static Result<Optional<Length>> length(String text) {
-    return text == null
-        ? Result.ok(Optional.empty())
-        : ReadySentence.result(Length.parse(text)).map(Optional::of);
+    return text == null ? Result.ok(Optional.empty()) : Length.parse(text).map(Optional::of);
   }
 }

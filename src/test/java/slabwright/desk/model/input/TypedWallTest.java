@@ -3,8 +3,10 @@ package slabwright.desk.model.input;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import slabwright.units.Result;
 
 class TypedWallTest {
   @ParameterizedTest
@@ -24,5 +26,19 @@ class TypedWallTest {
     assertThat(read.turn())
         .isEqualTo(turn == null ? OptionalDouble.empty() : OptionalDouble.of(turn));
     assertThat(read.length().mm()).isEqualTo(mm);
+  }
+
+  @Test
+  void a_line_may_begin_with_its_turn() {
+    TypedWall line = TypedWall.read("l 12' 3\"").orThrow();
+    assertThat(line.turn()).hasValue(90);
+    assertThat(line.length().typed()).isEqualTo("12' 3\"");
+    assertThat(TypedWall.read("r45 3 m").orThrow().turn()).hasValue(-45);
+    assertThat(TypedWall.read("24' 6\"").orThrow().turn()).isEmpty();
+  }
+
+  @Test
+  void a_line_without_a_unit_is_refused() {
+    assertThat(TypedWall.read("r 12")).isInstanceOf(Result.Refused.class);
   }
 }

@@ -1,13 +1,11 @@
-package slabwright.desk.model.plan;
+package slabwright.tape;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import slabwright.desk.model.input.TypedWall;
 import slabwright.shape.Vec;
 import slabwright.units.Length;
-import slabwright.units.Result;
 
 class TapeWalkTest {
   private static TapeWalk walk(double... lengths) {
@@ -43,19 +41,5 @@ class TapeWalkTest {
   @Test
   void taking_back_a_wall_gives_the_walk_before_it() {
     assertThat(walk(4000, 3000).withoutLast()).isEqualTo(walk(4000));
-  }
-
-  @Test
-  void a_line_may_begin_with_its_turn() {
-    TypedWall line = TypedWall.read("l 12' 3\"").orThrow();
-    assertThat(line.turn()).hasValue(90);
-    assertThat(line.length().typed()).isEqualTo("12' 3\"");
-    assertThat(TypedWall.read("r45 3 m").orThrow().turn()).hasValue(-45);
-    assertThat(TypedWall.read("24' 6\"").orThrow().turn()).isEmpty();
-  }
-
-  @Test
-  void a_line_without_a_unit_is_refused() {
-    assertThat(TypedWall.read("r 12")).isInstanceOf(Result.Refused.class);
   }
 }

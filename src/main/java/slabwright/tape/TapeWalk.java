@@ -1,4 +1,4 @@
-package slabwright.desk.model.plan;
+package slabwright.tape;
 
 import java.util.ArrayList;
 import java.util.List;

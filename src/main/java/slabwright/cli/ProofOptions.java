@@ -1,0 +1,65 @@
+package slabwright.cli;
+
+import picocli.CommandLine.Option;
+import slabwright.inlay.proof.ProofLimits;
+import slabwright.project.RefusedInput;
+import slabwright.units.Length;
+
+/** What a returned drawing may differ by, as options. */
+final class ProofOptions {
+  private static final String LEN = "LEN";
+
+  @Option(
+      names = "--edge-limit",
+      paramLabel = LEN,
+      description = "Largest deviation of an edge; default 1 mm.")
+  private Length edge;
+
+  @Option(
+      names = "--move-limit",
+      paramLabel = LEN,
+      description =
+          "Farthest that scale, stretch, turn and shift in the blank may move an opening;"
+              + " default 2 mm.")
+  private Length move;
+
+  @Option(
+      names = "--thin-limit",
+      paramLabel = LEN,
+      description = "What is no thicker is no piece; default 1 mm.")
+  private Length thin;
+
+  @Option(
+      names = "--piece-area",
+      paramLabel = "MM2",
+      description = "Least area of a piece missing or added, in mm²; default 25.")
+  private Double pieceArea;
+
+  @Option(
+      names = "--piece-thick",
+      paramLabel = LEN,
+      description = "Thickness that makes a piece of it, however small; default 3 mm.")
+  private Length pieceThick;
+
+  ProofLimits limits() throws RefusedInput {
+    ProofLimits usual = ProofLimits.USUAL;
+    double[] given = {
+      mm(edge, usual.edge()),
+      mm(move, usual.move()),
+      mm(thin, usual.thin()),
+      pieceArea == null ? usual.pieceArea() : pieceArea,
+      mm(pieceThick, usual.pieceThick())
+    };
+    for (double limit : given) {
+      if (!(limit > 0) || Double.isInfinite(limit)) {
+        throw RefusedInput.of(
+            "A limit of the proof check is more than 0; leave it out or give one.");
+      }
+    }
+    return new ProofLimits(given[0], given[1], given[2], given[3], given[4]);
+  }
+
+  private static double mm(Length given, double usual) {
+    return given == null ? usual : given.mm();
+  }
+}

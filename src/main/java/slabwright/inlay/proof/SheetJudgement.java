@@ -1,0 +1,186 @@
+package slabwright.inlay.proof;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+
+/**
+ * One sheet found in the drawing, judged by the limits: where its openings lie in it, where its
+ * edge lies, and what differs once they lie on each other.
+ */
+final class SheetJudgement {
+  private static final double STRAIN_TOLD = 0.5;
+  private static final double UNEVEN = 0.35;
+  private static final double BESIDE_EDGE_MM = 1.5;
+  private static final double NOTEWORTHY_FAT_MM = 0.2;
+  private static final double FAT_SHARE = 0.6;
+  private static final double LITTLE_FAULT_MM2 = 20;
+
+  final PlannedPiece sheet;
+  final PoseFit fit;
+  final List<ProofFault> faults = new ArrayList<>();
+  private final ProofLimits limits;
+  private final DrawingContours contours;
+  private final Affine toDrawing;
+  private final OpeningsFit openings;
+  private final Region open;
+  private final OpeningsDifference difference;
+  private double move;
+
+  SheetJudgement(ProofLimits limits, PlannedPiece sheet, PoseFit fit, DrawingContours contours) {
+    this.limits = limits;
+    this.sheet = sheet;
+    this.fit = fit;
+    this.contours = contours;
+    Affine pose = fit.pose().affine();
+    List<Ring> nearly = rings(pose.inverse());
+    BlankFit rough = BlankFit.of(nearly, sheet.bounds);
+    openings =
+        OpeningsFit.of(
+            sheet,
+            new ContourSegments(nearly),
+            rough.found() ? rough.width() / sheet.bounds.width() - 1 : 0,
+            rough.found() ? rough.height() / sheet.bounds.height() - 1 : 0);
+    toDrawing = openings.map().then(pose);
+    DrawnStrain strain = DrawnStrain.of(toDrawing, sheet.bounds.middle());
+    BlankEdgeCheck edge =
+        new BlankEdgeCheck(limits, sheet, strain, rings(strain.rigid().inverse()));
+    edge.fault().ifPresent(faults::add);
+    place(strain, edge.fit());
+    open = open();
+    double rim = BESIDE_EDGE_MM * limits.edge() + edge.worst();
+    difference =
+        new OpeningsDifference(
+            limits, sheet.openings, open, sheet.bounds.grown(-rim), openings.fat());
+    differences();
+  }
+
+  private List<Ring> rings(Affine map) {
+    return contours.rings().stream().map(r -> r.ring().map(map)).toList();
+  }
+
+  /** The drawn openings laid on the planned ones. */
+  private Region open() {
+    Region here = contours.area().map(toDrawing.inverse());
+    Region vinyl = Region.rectangle(sheet.bounds);
+    return fit.showsMask() ? vinyl.minus(here) : vinyl.intersect(here);
+  }
+
+  /** Size, stretch, turn and shift, each by itself, when together they move too much. */
+  private void place(DrawnStrain strain, BlankFit blank) {
+    Affine inBlank = strain.stretch().then(blank.map(sheet.bounds).inverse());
+    double reach = 0;
+    for (EdgeSample s : sheet.edgeSamples()) {
+      move = Math.max(move, inBlank.apply(s.at()).distanceTo(s.at()));
+      reach = Math.max(reach, s.at().distanceTo(sheet.bounds.middle()));
+    }
+    if (move <= limits.move()) {
+      return;
+    }
+    double size = Math.abs(strain.size()) * reach;
+    double stretch = (Math.abs(strain.size()) + strain.uneven()) * reach;
+    boolean uneven = strain.uneven() > UNEVEN * (Math.abs(strain.size()) + strain.uneven());
+    double turn = Math.abs(blank.turn()) * reach;
+    double shift = blank.shift().length();
+    double told = STRAIN_TOLD * limits.move();
+    double largest = Math.max(Math.max(uneven ? stretch : size, turn), shift);
+    told = Math.min(told, largest);
+    if (uneven && stretch >= told) {
+      faults.add(stretched(strain, stretch));
+    } else if (!uneven && size >= told) {
+      faults.add(new ProofFault.WrongSize(strain.size() * 100, size));
+    }
+    if (turn >= told) {
+      faults.add(new ProofFault.TurnedInBlank(-Math.toDegrees(blank.turn()), turn));
+    }
+    if (shift >= told) {
+      Vec s = Affine.turn(-blank.turn()).apply(blank.shift()).times(-1);
+      faults.add(new ProofFault.ShiftedInBlank(s.x(), s.y()));
+    }
+  }
+
+  /** Along the direction that is farther from the planned size. */
+  private static ProofFault stretched(DrawnStrain strain, double far) {
+    double degrees = Math.toDegrees(strain.direction());
+    double by = 200 * strain.uneven() / (1 + strain.size() - strain.uneven());
+    return new ProofFault.Stretched(by, (degrees + 180) % 180, far);
+  }
+
+  private void differences() {
+    difference.missing().stream()
+        .map(r -> new ProofFault.PieceMissing(r.labelPoint(), r.area(), longer(r.bounds())))
+        .forEach(faults::add);
+    difference.added().stream()
+        .map(r -> new ProofFault.PieceAdded(r.labelPoint(), r.area(), longer(r.bounds())))
+        .forEach(faults::add);
+    OpeningsDifference.Straying s = difference.straying();
+    if (s.most() <= limits.edge()) {
+      return;
+    }
+    boolean fat = s.even() && Math.abs(openings.fat()) > FAT_SHARE * limits.edge();
+    faults.add(
+        fat
+            ? new ProofFault.FatterAllRound(openings.fat())
+            : new ProofFault.EdgeOff(s.at(), s.most(), s.places(), s.slivers()));
+  }
+
+  private static double longer(Bounds b) {
+    return Math.max(b.width(), b.height());
+  }
+
+  /** A note when the openings are a little fatter or thinner within the limits. */
+  List<ProofNote> notes() {
+    boolean said = faults.stream().anyMatch(f -> f instanceof ProofFault.FatterAllRound);
+    return !said && Math.abs(openings.fat()) >= NOTEWORTHY_FAT_MM
+        ? List.of(new ProofNote.Fat(openings.fat()))
+        : List.of();
+  }
+
+  boolean isRight() {
+    return faults.isEmpty();
+  }
+
+  /** The lower the better the drawing lies on the plan. */
+  double badness() {
+    return difference.area()
+        + LITTLE_FAULT_MM2 * faults.size()
+        + Math.max(0, move - limits.move()) * sheet.openings.boundaryLength();
+  }
+
+  static Comparator<SheetJudgement> best() {
+    return Comparator.comparing((SheetJudgement j) -> !j.isRight())
+        .thenComparingDouble(SheetJudgement::badness);
+  }
+
+  Region drawn() {
+    return open;
+  }
+
+  List<Region> missing() {
+    return difference.missing();
+  }
+
+  List<Region> added() {
+    return difference.added();
+  }
+
+  Affine toDrawing() {
+    return toDrawing;
+  }
+
+  ProofFigures figures(double doubt) {
+    OpeningsDifference.Straying s = difference.straying();
+    return new ProofFigures(s.most(), move, openings.fat(), s.slivers(), doubt);
+  }
+
+  static <T> List<T> all(List<SheetJudgement> sheets, Function<SheetJudgement, List<T>> what) {
+    return sheets.stream().flatMap(j -> what.apply(j).stream()).collect(Collectors.toList());
+  }
+}

@@ -1,0 +1,11 @@
+package slabwright.project.plan;
+
+import java.util.Optional;
+import slabwright.site.Site;
+
+/**
+ * A plan that was read.
+ *
+ * @param recovered what a crash left in its journal, where that is something else
+ */
+public record OpenedPlan(Site saved, Optional<Site> recovered) {}

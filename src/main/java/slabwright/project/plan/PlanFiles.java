@@ -1,0 +1,119 @@
+package slabwright.project.plan;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import slabwright.project.SiblingFiles;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+import slabwright.store.ReleaseArchive;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
+import slabwright.units.Result;
+
+/**
+ * Opens and saves plans, and finds those that were not saved when the program last ended.
+ *
+ * @param data the user's data folder: plans without a file lie in folders of their own in it
+ */
+public record PlanFiles(Path data) {
+  private static final int MOST_UNTITLED = 5;
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS", Locale.ROOT);
+
+  private Path untitled() {
+    return data.resolve("untitled");
+  }
+
+  /** A place for a plan begun now; nothing is made there yet. */
+  public PlanLocation fresh(LocalDateTime now) {
+    return PlanLocation.untitled(untitled().resolve(STAMP.format(now)));
+  }
+
+  /** Reads a plan, and what a crash left in its journal. Refused with the first fault. */
+  public static Result<OpenedPlan> open(Path file) {
+    Result<Site> reading = PlanFile.read(file);
+    if (reading instanceof Result.Refused<Site> refused) {
+      return Result.refused(List.of(first(file, refused.refusals())));
+    }
+    Site saved = reading.orThrow();
+    Optional<Site> left = left(PlanLocation.file(file)).filter(s -> !s.equals(saved));
+    return Result.ok(new OpenedPlan(saved, left));
+  }
+
+  private static Refusal first(Path file, List<Refusal> faults) {
+    Refusal first = faults.get(0);
+    Message words =
+        Message.of(
+            "project.plan.faults",
+            file.getFileName().toString(),
+            first.message(),
+            faults.size() - 1);
+    return new Refusal(words, first.place(), first.where());
+  }
+
+  /** What a crash left of a plan; empty when there is nothing or it can't be read. */
+  private static Optional<Site> left(PlanLocation of) {
+    try {
+      return of.journal().recover();
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** A plan that was never saved, from the journal in its folder. */
+  public static Result<Site> recover(Path folder) {
+    return left(PlanLocation.untitled(folder))
+        .map(Result::ok)
+        .orElseGet(
+            () -> Result.refused(Message.of("project.plan.journal-unreadable", folder.toString())));
+  }
+
+  /** Plans with a journal: files of those given, then folders of untitled ones, latest first. */
+  public List<Path> recoverable(List<Path> recent) {
+    List<Path> found = new ArrayList<>();
+    recent.stream().filter(p -> hasJournal(PlanLocation.file(p))).forEach(found::add);
+    if (Files.isDirectory(untitled())) {
+      try (Stream<Path> all = Files.list(untitled())) {
+        all.filter(d -> hasJournal(PlanLocation.untitled(d)))
+            .sorted(Comparator.reverseOrder())
+            .limit(MOST_UNTITLED)
+            .forEach(found::add);
+      } catch (IOException e) {
+        return found;
+      }
+    }
+    return found;
+  }
+
+  private static boolean hasJournal(PlanLocation of) {
+    return Files.exists(of.journal().file());
+  }
+
+  /**
+   * Saves a plan to a file, with its graphics and the frozen copies of its releases where it lay
+   * elsewhere before. The journal is left as it is.
+   *
+   * @throws IOException when something can't be written; the file is then as it was
+   */
+  public static void save(Site site, Optional<PlanLocation> before, Path file) throws IOException {
+    Path to = file.toAbsolutePath().getParent();
+    if (before.isPresent() && !before.get().folder().equals(to)) {
+      SiblingFiles.copyAll(site, before.get().folder(), to);
+    }
+    Optional<Path> other =
+        before.map(b -> b.plan().toAbsolutePath()).filter(p -> !p.equals(file.toAbsolutePath()));
+    if (other.isPresent()) {
+      new ReleaseArchive(other.get()).copyTo(file, site);
+    }
+    PlanFile.save(site, file);
+  }
+}

@@ -1,0 +1,78 @@
+package slabwright.sheets.json;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import slabwright.inlay.proof.ProofFault;
+import slabwright.inlay.proof.ProofFigures;
+import slabwright.inlay.proof.ProofLimits;
+import slabwright.inlay.proof.ProofNote;
+import slabwright.inlay.proof.ProofReport;
+import slabwright.units.UnitSystem;
+import slabwright.words.Words;
+
+/** A proof check as JSON; the keys are documented in {@code docs/json.md} and stay. */
+public final class ProofJson {
+  private ProofJson() {}
+
+  /**
+   * One check on one line.
+   *
+   * @param inlay its id
+   * @param stencil from 1, in laying order
+   */
+  public static String line(
+      ProofReport report, String inlay, int stencil, UnitSystem units, Words words) {
+    ObjectNode o = JsonNodeFactory.instance.objectNode();
+    o.put("verdict", report.verdict().key());
+    o.put("words", words.say(report.verdict().message()));
+    o.put("inlay", inlay);
+    o.put("stencil", stencil);
+    report.panels().forEach(o.putArray("panels")::add);
+    for (ProofFault f : report.faults()) {
+      fault(f, o.withArray("/faults").addObject()).put("words", words.say(f.message(units)));
+    }
+    o.withArray("/faults");
+    for (ProofNote n : report.notes()) {
+      o.withArray("/notes")
+          .addObject()
+          .put("kind", n.kind())
+          .put("open", n.isDoubt())
+          .put("words", words.say(n.message(units)));
+    }
+    o.withArray("/notes");
+    figures(report.figures(), o.putObject("figures"));
+    limits(report.limits(), o.putObject("limits"));
+    o.put("frame", words.say("sheets.inlay-json.frame"));
+    return JsonText.line(o);
+  }
+
+  private static ObjectNode fault(ProofFault f, ObjectNode o) {
+    o.put("kind", f.kind());
+    o.put("x_mm", f.place().map(p -> JsonText.number(p.x())).orElse(null));
+    o.put("y_mm", f.place().map(p -> JsonText.number(p.y())).orElse(null));
+    o.put("size_mm", JsonText.number(f.sizeMm()));
+    if (f instanceof ProofFault.PieceMissing piece) {
+      o.put("area_mm2", JsonText.number(piece.area()));
+    }
+    if (f instanceof ProofFault.PieceAdded piece) {
+      o.put("area_mm2", JsonText.number(piece.area()));
+    }
+    return o;
+  }
+
+  private static void figures(ProofFigures f, ObjectNode o) {
+    o.put("edge_mm", JsonText.number(f.edge()));
+    o.put("move_mm", JsonText.number(f.move()));
+    o.put("fat_mm", JsonText.number(f.fat()));
+    o.put("slivers_mm2", JsonText.number(f.slivers()));
+    o.put("doubt_mm", JsonText.number(f.doubt()));
+  }
+
+  private static void limits(ProofLimits l, ObjectNode o) {
+    o.put("edge_mm", JsonText.number(l.edge()));
+    o.put("move_mm", JsonText.number(l.move()));
+    o.put("thin_mm", JsonText.number(l.thin()));
+    o.put("pieceArea_mm2", JsonText.number(l.pieceArea()));
+    o.put("pieceThick_mm", JsonText.number(l.pieceThick()));
+  }
+}

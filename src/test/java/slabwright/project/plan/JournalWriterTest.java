@@ -1,0 +1,70 @@
+package slabwright.project.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slabwright.site.Site;
+import slabwright.units.Message;
+import slabwright.words.Words;
+
+class JournalWriterTest {
+  @TempDir Path folder;
+
+  private final List<Message> faults = new CopyOnWriteArrayList<>();
+
+  private PlanLocation plan() {
+    return PlanLocation.file(folder.resolve("shed.site.json"));
+  }
+
+  @Test
+  void once_closed_the_last_state_is_on_disk() throws IOException {
+    Site last = PlansOnDisk.shed();
+    try (JournalWriter writer = new JournalWriter(faults::add)) {
+      for (int i = 0; i < 5; i++) {
+        last = last.withNote("edit " + i);
+        writer.write(plan(), last);
+      }
+    }
+    assertThat(plan().journal().recover()).contains(last);
+    assertThat(faults).isEmpty();
+  }
+
+  @Test
+  void the_state_before_is_on_disk_when_the_next_is_handed_over() throws IOException {
+    try (JournalWriter writer = new JournalWriter(faults::add)) {
+      writer.write(plan(), PlansOnDisk.shed());
+      writer.write(PlanLocation.untitled(folder.resolve("other")), PlansOnDisk.shed());
+      assertThat(plan().journal().recover()).contains(PlansOnDisk.shed());
+    }
+  }
+
+  @Test
+  void a_cleared_journal_is_gone() {
+    try (JournalWriter writer = new JournalWriter(faults::add)) {
+      writer.write(plan(), PlansOnDisk.shed());
+      writer.clear(plan());
+    }
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void a_folder_that_cannot_be_made_is_told() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "in the way");
+    try (JournalWriter writer = new JournalWriter(faults::add)) {
+      writer.write(PlanLocation.untitled(file), PlansOnDisk.shed());
+    }
+    assertThat(faults)
+        .singleElement()
+        .satisfies(
+            m ->
+                assertThat(Words.english().say(m))
+                    .startsWith("The journal could not be written (")
+                    .endsWith("); save the plan now."));
+  }
+}

@@ -1,0 +1,64 @@
+package slabwright.project.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import slabwright.shape.Vec;
+import slabwright.tape.TapeWalk;
+import slabwright.units.Length;
+import slabwright.units.Result;
+import slabwright.words.Words;
+
+class UnfinishedWalkFileTest {
+  private static final Vec START = new Vec(100, 200);
+
+  @TempDir Path folder;
+
+  private UnfinishedWalkFile file;
+
+  @BeforeEach
+  void plan() {
+    file = new UnfinishedWalkFile(folder.resolve("shed.site.json"));
+  }
+
+  private static TapeWalk walk() {
+    return TapeWalk.from(START)
+        .with(new TapeWalk.Wall(Length.parse("24' 6 1/2\"").orThrow(), 0))
+        .with(new TapeWalk.Wall(Length.parse("7.47 m").orThrow(), -90));
+  }
+
+  @Test
+  void a_walk_comes_back_with_its_lengths_as_typed() {
+    assertThat(file.write(walk())).isEmpty();
+    assertThat(file.read(START)).isEqualTo(Result.ok(walk()));
+  }
+
+  @Test
+  void where_none_was_left_it_begins_anew() {
+    assertThat(file.read(START)).isEqualTo(Result.ok(TapeWalk.from(START)));
+  }
+
+  @Test
+  void a_walk_without_walls_leaves_nothing() {
+    file.write(walk());
+    file.write(TapeWalk.from(START));
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-90", "left\t3 m", "-90\t3 parsecs"})
+  void what_cannot_be_read_is_left_alone(String line) throws IOException {
+    Path walk = Files.writeString(folder.resolve("unfinished-walk.txt"), line);
+    Result<TapeWalk> read = file.read(START);
+    assertThat(Words.english().say(((Result.Refused<TapeWalk>) read).message()))
+        .isEqualTo("The unfinished walk on disk cannot be read; it was left alone.");
+    assertThat(walk).hasContent(line);
+  }
+}
