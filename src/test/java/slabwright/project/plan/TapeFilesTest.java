@@ -74,7 +74,9 @@ class TapeFilesTest {
   @Test
   void an_outline_that_was_drawn_over_is_no_longer_the_taped_one() {
     new TapeFiles().write(plan, area, room);
-    FloorArea other = TapedOutline.area("a1", "Shed", room("4.2 m", "3000 mm"), Affine.IDENTITY, Words.english()::say);
+    FloorArea other =
+        TapedOutline.area(
+            "a1", "Shed", room("4.2 m", "3000 mm"), Affine.IDENTITY, Words.english()::say);
     assertThat(read(other)).isEmpty();
     FloorArea three =
         FloorArea.of(

@@ -119,7 +119,8 @@ final class CssCalc {
     return switch (m.group(2)) {
       case "" -> new Amount(number, 0, false);
       case "%" -> new Amount(0, number, true);
-      default -> new Amount(number * CssLength.pxPer(m.group(2)).orElseThrow(CssCalc::unknown), 0, true);
+      default ->
+          new Amount(number * CssLength.pxPer(m.group(2)).orElseThrow(CssCalc::unknown), 0, true);
     };
   }
 

@@ -2,7 +2,9 @@ package slabwright.inlay.artwork.css;
 
 import java.util.Optional;
 
-/** Units of length of CSS Values 3: 96 px to the inch, 2.54 cm to the inch; a font's em is 16 px. */
+/**
+ * Units of length of CSS Values 3: 96 px to the inch, 2.54 cm to the inch; a font's em is 16 px.
+ */
 final class CssLength {
   private CssLength() {}
 

@@ -123,7 +123,8 @@ final class StyleRewriter {
     boolean less = size && NEGATIVE.matcher(value).find();
     if (less) {
       notes.add(
-          Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.less-than-nothing", property, value));
+          Kind.STYLE_LEFT_OUT,
+          Message.of("inlay.style-rewriter.less-than-nothing", property, value));
     }
     return less;
   }
@@ -150,8 +151,7 @@ final class StyleRewriter {
       out.put(property, value + important);
       return;
     }
-    notes.add(
-        Kind.PART_LEFT_OUT, Message.of("inlay.style-rewriter.paint-not-understood", value));
+    notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.style-rewriter.paint-not-understood", value));
     if (property.equals("fill") || property.equals("stroke")) {
       out.put(property, "none" + important);
     } else if (!OPACITY_OF.getOrDefault(property, "").isEmpty()) {

@@ -32,6 +32,7 @@ public final class Svg11Rewriter {
           "view",
           "cursor",
           "feImage");
+
   /** Which kind of mask it is: by brightness, or {@code alpha}. */
   public static final String MASK_TYPE = "mask-type";
 

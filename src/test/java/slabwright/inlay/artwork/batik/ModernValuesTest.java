@@ -64,15 +64,15 @@ class ModernValuesTest {
     for (String how : new String[] {"fill='%s'", "style='fill:%s'"}) {
       Artwork art = read("<rect y='20' width='50' height='50' " + how.formatted(paint) + "/>");
       assertThat(art.colours()).hasSize(1);
-      assertThat(art.warnings())
-          .anyMatch(w -> w.kind() == ArtworkWarning.Kind.PART_LEFT_OUT);
+      assertThat(art.warnings()).anyMatch(w -> w.kind() == ArtworkWarning.Kind.PART_LEFT_OUT);
     }
   }
 
   @Test
   void a_paint_that_is_not_understood_in_a_rule_is_not_painted_black_either() {
     Artwork art =
-        read("<style>.a{fill:oklch(60% 0.2 30)}</style><rect class='a' y='20' width='9' height='9'/>");
+        read(
+            "<style>.a{fill:oklch(60% 0.2 30)}</style><rect class='a' y='20' width='9' height='9'/>");
     assertThat(art.colours()).hasSize(1);
   }
 
