@@ -77,10 +77,13 @@ public final class ProofCheck {
         return apart(apart);
       }
     }
-    if (whole.isEmpty() || !whole.get(0).isFound()) {
+    if (whole.isEmpty() || !whole.get(0).mayBeFound()) {
       return notFound(best);
     }
     SheetJudgement judged = judge(blank, whole);
+    if (!judged.fit.isFound() && !judged.isOtherLettering()) {
+      return notFound(best);
+    }
     tellPose(whole, judged);
     return compared(List.of(judged));
   }

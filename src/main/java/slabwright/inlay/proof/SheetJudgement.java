@@ -22,6 +22,7 @@ final class SheetJudgement {
   private static final double NOTEWORTHY_FAT_MM = 0.2;
   private static final double FAT_SHARE = 0.6;
   private static final double LITTLE_FAULT_MM2 = 20;
+  private static final double MOSTLY_LETTERS = 0.6;
 
   final PlannedPiece sheet;
   final PoseFit fit;
@@ -114,14 +115,33 @@ final class SheetJudgement {
   }
 
   private void differences() {
+    List<LetterRows.Found> rows =
+        new LetterRows(sheet.openings, open, difference.missing(), difference.added()).found();
+    double lettering = rows.stream().mapToDouble(LetterRows.Found::area).sum();
+    if (lettering >= MOSTLY_LETTERS * sheet.openings.area()) {
+      // what was laid on other letters says nothing about size or place
+      faults.removeIf(f -> !(f instanceof ProofFault.EdgeMissing));
+    }
+    rows.forEach(r -> faults.add(r.fault()));
     difference.missing().stream()
+        .filter(r -> isTold(r, rows))
         .map(r -> new ProofFault.PieceMissing(r.labelPoint(), r.area(), longer(r.bounds())))
         .forEach(faults::add);
     difference.added().stream()
+        .filter(r -> isTold(r, rows))
         .map(r -> new ProofFault.PieceAdded(r.labelPoint(), r.area(), longer(r.bounds())))
         .forEach(faults::add);
+    straying(rows);
+  }
+
+  private static boolean isTold(Region piece, List<LetterRows.Found> rows) {
+    return rows.stream().noneMatch(r -> r.box().contains(piece.labelPoint()));
+  }
+
+  private void straying(List<LetterRows.Found> rows) {
     OpeningsDifference.Straying s = difference.straying();
-    if (s.most() <= limits.edge()) {
+    boolean within = s.places() == 0 && s.most() <= limits.edge();
+    if (within || rows.stream().anyMatch(r -> r.box().contains(s.at()))) {
       return;
     }
     boolean fat = s.even() && Math.abs(openings.fat()) > FAT_SHARE * limits.edge();
@@ -141,6 +161,11 @@ final class SheetJudgement {
     return !said && Math.abs(openings.fat()) >= NOTEWORTHY_FAT_MM
         ? List.of(new ProofNote.Fat(openings.fat()))
         : List.of();
+  }
+
+  /** Whether what differs is lettering alone, so that a poor overlap is no other graphic. */
+  boolean isOtherLettering() {
+    return faults.stream().anyMatch(f -> f instanceof ProofFault.OtherTypeface);
   }
 
   boolean isRight() {
