@@ -38,7 +38,7 @@ class TapeFilesTest {
     plan = folder.resolve("shed.site.json");
     file = folder.resolve("shed-a1.tape");
     room = room("4 m", "3000 mm");
-    area = TapedOutline.area("a1", "Shed", room, Affine.IDENTITY);
+    area = TapedOutline.area("a1", "Shed", room, Affine.IDENTITY, Words.english()::say);
   }
 
   /** A square-cornered room of four walls. */
@@ -74,7 +74,9 @@ class TapeFilesTest {
   @Test
   void an_outline_that_was_drawn_over_is_no_longer_the_taped_one() {
     new TapeFiles().write(plan, area, room);
-    FloorArea other = TapedOutline.area("a1", "Shed", room("4.2 m", "3000 mm"), Affine.IDENTITY);
+    FloorArea other =
+        TapedOutline.area(
+            "a1", "Shed", room("4.2 m", "3000 mm"), Affine.IDENTITY, Words.english()::say);
     assertThat(read(other)).isEmpty();
     FloorArea three =
         FloorArea.of(
