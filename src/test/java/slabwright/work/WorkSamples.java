@@ -84,7 +84,13 @@ public final class WorkSamples {
     for (AreaTakeoff f : FLOORS) {
       floors.add(
           new AreaTakeoff(
-              f.area(), floor, 4000, Optional.of(Vec.ZERO), f.prep(), f.tops(), f.inlays()));
+              site.area(f.area().id()).orElseThrow(),
+              floor,
+              4000,
+              Optional.of(Vec.ZERO),
+              f.prep(),
+              f.tops(),
+              f.inlays()));
     }
     return WorkPlan.of(site, floors, book);
   }
