@@ -49,7 +49,7 @@ final class ConsoleSummary {
     out.printf("  %-22s%16s%n", label, value);
   }
 
-  static void inlay(PrintWriter out, PlacedInlay placed, UnitSystem units) {
+  static void inlay(PrintWriter out, PlacedInlay placed, UnitSystem units, Words words) {
     InlayPlan plan = placed.plan();
     out.println("  inlay " + placed.inlay().name());
     row(out, "dyed", QuantityFormat.area(plan.openingArea(), units));
@@ -58,14 +58,15 @@ final class ConsoleSummary {
     row(out, "roll", QuantityFormat.run(plan.rollLength(), units));
     row(out, "cut", QuantityFormat.run(plan.cutLength(), units));
     row(out, "loose pieces", Integer.toString(plan.loosePieces()));
-    placed.artwork().warnings().forEach(w -> out.println("  ! " + w.text()));
-    findings(out, plan.findings(), units);
+    placed.artwork().warnings().forEach(w -> out.println("  ! " + words.say(w.message())));
+    findings(out, plan.findings(), units, words);
   }
 
   /** One line for each kind of finding; the places are in the JSON and on the sheets. */
-  static void findings(PrintWriter out, List<Finding> findings, UnitSystem units) {
+  static void findings(PrintWriter out, List<Finding> findings, UnitSystem units, Words words) {
     for (FindingGroups.Group g : FindingGroups.of(findings, units)) {
-      out.println((g.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ") + g.sentence());
+      String sign = g.weight() == Finding.Weight.CANNOT ? "  ✕ " : "  ! ";
+      out.println(sign + words.say(g.sentence()));
     }
   }
 }

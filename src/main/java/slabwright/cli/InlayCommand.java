@@ -45,12 +45,11 @@ final class InlayCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   private final Words words = Words.english();
-
   private final Set<String> used = new HashSet<>();
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    StencilSpec settings = options.spec(words);
+    StencilSpec settings = options.spec();
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {
@@ -69,7 +68,7 @@ final class InlayCommand implements Callable<Integer> {
       print.println(result.json(words));
     }
     if (result instanceof GraphicResult.Unusable unusable) {
-      spec.commandLine().getErr().println(unusable.sentence());
+      spec.commandLine().getErr().println(words.say(unusable.message()));
       return ExitCode.REFUSED.code();
     }
     GraphicResult.Planned planned = (GraphicResult.Planned) result;
@@ -98,7 +97,7 @@ final class InlayCommand implements Callable<Integer> {
     return name;
   }
 
-  private static void summary(PrintWriter print, GraphicResult.Planned planned) {
+  private void summary(PrintWriter print, GraphicResult.Planned planned) {
     InlayPlan plan = planned.plan();
     print.println(
         planned.graphic().getFileName()
@@ -115,7 +114,7 @@ final class InlayCommand implements Callable<Integer> {
             + " of roll, "
             + plan.loosePieces()
             + " loose piece(s).");
-    planned.artwork().warnings().forEach(w -> print.println("  ! " + w.text()));
-    ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC);
+    planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));
+    ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC, words);
   }
 }

@@ -50,7 +50,7 @@ final class JobCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan, words);
+    Site site = PlanLoader.read(plan);
     PaperSize chosen = SheetsCommand.paper(paper, site);
     SiteResult result = PlanLoader.compute(site, plan);
     OutFolder folder = new OutFolder(out);
@@ -73,7 +73,7 @@ final class JobCommand implements Callable<Integer> {
     ConsoleSummary.outlook(print, result.work().outlook(), words);
     for (AreaResult a : result.areas()) {
       ConsoleSummary.tally(print, a.takeoff(), site.units(), words);
-      a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units()));
+      a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units(), words));
     }
     print.println(folder.names().size() + " files in " + out);
   }

@@ -10,6 +10,7 @@ import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.site.Inlay;
+import slabwright.units.Message;
 
 /**
  * An inlay worked out: its plan, or why not.
@@ -18,16 +19,20 @@ import slabwright.site.Inlay;
  * @param cutOut what is weeded out of each panel, in the panels' order
  */
 public record ComputedInlay(
-    Inlay inlay, Optional<PlacedInlay> placed, String refusal, List<Region> cutOut) {
+    Inlay inlay, Optional<PlacedInlay> placed, Optional<Message> refusal, List<Region> cutOut) {
   public ComputedInlay {
     cutOut = List.copyOf(cutOut);
   }
 
   public static ComputedInlay of(Inlay inlay, PlacedInlay.Placing placing) {
     return placing instanceof PlacedInlay.Placing.Done done
-        ? new ComputedInlay(inlay, Optional.of(done.placed()), "", cutOut(done.placed().plan()))
+        ? new ComputedInlay(
+            inlay, Optional.of(done.placed()), Optional.empty(), cutOut(done.placed().plan()))
         : new ComputedInlay(
-            inlay, Optional.empty(), ((PlacedInlay.Placing.Refused) placing).sentence(), List.of());
+            inlay,
+            Optional.empty(),
+            Optional.of(((PlacedInlay.Placing.Refused) placing).message()),
+            List.of());
   }
 
   private static List<Region> cutOut(InlayPlan plan) {

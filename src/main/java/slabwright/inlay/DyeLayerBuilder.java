@@ -9,6 +9,7 @@ import slabwright.inlay.stencil.DyeLayer;
 import slabwright.inlay.stencil.Finding;
 import slabwright.site.ColourChoice;
 import slabwright.site.StencilSpec;
+import slabwright.units.Message;
 
 /** Sorts a graphic's colours into dyes by a person's choices. */
 final class DyeLayerBuilder {
@@ -45,7 +46,8 @@ final class DyeLayerBuilder {
                 () ->
                     findings.add(
                         Finding.look(
-                            choice.colour() + " is to be dyed but is not seen in the graphic.")));
+                            Message.of(
+                                "inlay.dye-layer-builder.not-seen-in-graphic", choice.colour()))));
       }
     }
     artwork.colours().stream().filter(c -> !isChosen(c.hex())).forEach(this::leave);
@@ -55,7 +57,7 @@ final class DyeLayerBuilder {
   private void leave(ColourRegion colour) {
     findings.add(
         Finding.look(
-            colour.hex() + " has no choice yet and is left as floor: dye, leave or ignore it.",
+            Message.of("inlay.dye-layer-builder.no-choice-yet", colour.hex()),
             colour.region().labelPoint()));
   }
 

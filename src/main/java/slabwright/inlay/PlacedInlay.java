@@ -5,17 +5,19 @@ import java.nio.file.Path;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.site.Inlay;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 /** An inlay of the plan with its graphic read and all that follows from where it lies. */
 public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
-  /** The inlay computed, or one sentence that says why not. */
+  /** The inlay computed, or why not. */
   public sealed interface Placing {
     /** Computed. */
     record Done(PlacedInlay placed) implements Placing {}
 
     /** Not computed. */
-    record Refused(Inlay inlay, String sentence) implements Placing {}
+    record Refused(Inlay inlay, Message message) implements Placing {}
   }
 
   /**
@@ -28,11 +30,12 @@ public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
    */
   public static Placing of(Inlay inlay, Path graphic, FloorTakeoff takeoff, UnitSystem units)
       throws IOException {
-    GraphicReader.Reading reading = GraphicReader.read(graphic, inlay.width().mm(), inlay.spec());
-    if (reading instanceof GraphicReader.Reading.Refused refused) {
-      return new Placing.Refused(inlay, refused.sentence());
+    Result<GraphicReader.Reading> reading =
+        GraphicReader.read(graphic, inlay.width().mm(), inlay.spec());
+    if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
+      return new Placing.Refused(inlay, refused.message());
     }
-    GraphicReader.Reading.Read read = (GraphicReader.Reading.Read) reading;
+    GraphicReader.Reading read = reading.orThrow();
     InlayContext context = InlayContextBuilder.of(inlay, takeoff).build().in(units);
     InlayPlan plan = InlayPlan.of(read.graphic(), inlay.spec(), context);
     return new Placing.Done(new PlacedInlay(inlay, read.artwork(), plan));

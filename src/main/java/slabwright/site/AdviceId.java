@@ -19,7 +19,8 @@ public enum AdviceId {
   WET_UNKNOWN,
   GRIT,
   TRAFFIC_UNKNOWN,
-  TWO_PART_TRAFFIC;
+  TWO_PART_TRAFFIC,
+  SAMPLE_PANEL;
 
   /** As the plan file and the reports write it. */
   public String word() {

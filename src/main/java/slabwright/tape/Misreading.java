@@ -2,6 +2,7 @@ package slabwright.tape;
 
 import java.util.Optional;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Result;
 
 /** Whether a slip of the pen or the eye explains a length that does not fit. */
@@ -9,15 +10,15 @@ final class Misreading {
   private Misreading() {}
 
   /**
-   * Half a sentence that explains the difference, as {@code 42' reads like 24'}; empty where
+   * Part of a sentence that explains the difference, as {@code 42' reads like 24'}; empty where
    * nothing simple does.
    *
    * @param fits the length that the other readings give, mm
    * @param within how far from it an explanation may be, mm
    */
-  static Optional<String> of(Length read, double fits, double within) {
+  static Optional<Message> of(Length read, double fits, double within) {
     return swapped(read, fits, within)
-        .map(text -> read + " reads like " + text)
+        .map(text -> Message.of("tape.misreading.reads-like", read.toString(), text))
         .or(() -> wholeUnit(read, fits, within));
   }
 
@@ -38,13 +39,23 @@ final class Misreading {
     return Optional.empty();
   }
 
-  private static Optional<String> wholeUnit(Length read, double fits, double within) {
+  private static Optional<Message> wholeUnit(Length read, double fits, double within) {
     boolean feet = read.typed().matches(".*('|′|’|ft|feet|foot|-).*");
     double unit = feet ? 304.8 : 1000;
     double out = fits - read.mm();
     return within < unit / 4 && Math.abs(Math.abs(out) - unit) <= within
-        ? Optional.of(
-            "it would fit one " + (feet ? "foot" : "metre") + (out < 0 ? " shorter" : " longer"))
+        ? Optional.of(one(feet, out < 0))
         : Optional.empty();
+  }
+
+  private static Message one(boolean feet, boolean shorter) {
+    if (feet) {
+      return shorter
+          ? Message.of("tape.misreading.one-foot-shorter")
+          : Message.of("tape.misreading.one-foot-longer");
+    }
+    return shorter
+        ? Message.of("tape.misreading.one-metre-shorter")
+        : Message.of("tape.misreading.one-metre-longer");
   }
 }

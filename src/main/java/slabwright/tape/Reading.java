@@ -2,14 +2,15 @@ package slabwright.tape;
 
 import java.util.Optional;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /**
  * One thing measured in the room. Corners are counted from 0 in walking order; wall {@code k} runs
  * from corner {@code k} to the next, the last one back to the first. Lengths keep what was typed.
  */
 public sealed interface Reading {
-  /** What was read, in the words of a tape file: {@code wall A-B}, {@code turn at C}. */
-  String name(int corners);
+  /** What was read: {@code wall A-B}, {@code turn at C}. */
+  Message name(int corners);
 
   /** A reading made with the tape. */
   sealed interface Taped extends Reading {
@@ -24,8 +25,8 @@ public sealed interface Reading {
     int wall();
 
     @Override
-    default String name(int corners) {
-      return "wall " + CornerName.wall(wall(), corners);
+    default Message name(int corners) {
+      return Message.of("tape.reading.wall", CornerName.wall(wall(), corners));
     }
   }
 
@@ -50,16 +51,16 @@ public sealed interface Reading {
    */
   record Turn(int corner, double degrees, Trust trust, Optional<Double> error) implements Reading {
     @Override
-    public String name(int corners) {
-      return "turn at " + CornerName.of(corner);
+    public Message name(int corners) {
+      return Message.of("tape.reading.turn", CornerName.of(corner));
     }
   }
 
   /** Straight across from one corner to another; between neighbours, a wall measured again. */
   record Diagonal(int from, int to, Length length, Optional<Length> error) implements Taped {
     @Override
-    public String name(int corners) {
-      return "diagonal " + CornerName.of(from) + " " + CornerName.of(to);
+    public Message name(int corners) {
+      return Message.of("tape.reading.diagonal", CornerName.of(from), CornerName.of(to));
     }
   }
 
@@ -67,8 +68,9 @@ public sealed interface Reading {
   record CornerToWall(int corner, int wall, Length length, Optional<Length> error)
       implements Taped {
     @Override
-    public String name(int corners) {
-      return "check " + CornerName.of(corner) + " to " + CornerName.wall(wall, corners);
+    public Message name(int corners) {
+      return Message.of(
+          "tape.reading.corner-to-wall", CornerName.of(corner), CornerName.wall(wall, corners));
     }
   }
 
@@ -76,9 +78,12 @@ public sealed interface Reading {
   record CornerToSpot(int corner, int wall, Length along, Length length, Optional<Length> error)
       implements Taped {
     @Override
-    public String name(int corners) {
-      String spot = CornerName.wall(wall, corners) + " at " + along;
-      return "check " + CornerName.of(corner) + " to " + spot;
+    public Message name(int corners) {
+      return Message.of(
+          "tape.reading.corner-to-spot",
+          CornerName.of(corner),
+          CornerName.wall(wall, corners),
+          along.toString());
     }
   }
 
@@ -86,9 +91,9 @@ public sealed interface Reading {
   record WallToWall(int wall, int opposite, Length length, Optional<Length> error)
       implements Taped {
     @Override
-    public String name(int corners) {
+    public Message name(int corners) {
       String other = CornerName.wall(opposite, corners);
-      return "check " + CornerName.wall(wall, corners) + " to " + other;
+      return Message.of("tape.reading.wall-to-wall", CornerName.wall(wall, corners), other);
     }
   }
 

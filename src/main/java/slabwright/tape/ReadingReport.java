@@ -1,12 +1,13 @@
 package slabwright.tape;
 
 import slabwright.tape.leastsquares.Reliability;
+import slabwright.units.Message;
 
 /**
  * How one reading came out. Millimetres; degrees for a turn.
  *
  * @param index its place among the room's readings
- * @param name in the words of a tape file
+ * @param name what was read
  * @param turn whether the figures are degrees
  * @param read the value read
  * @param adjusted what the adjusted room gives for it
@@ -18,7 +19,7 @@ import slabwright.tape.leastsquares.Reliability;
  */
 public record ReadingReport(
     int index,
-    String name,
+    Message name,
     boolean turn,
     double read,
     double adjusted,

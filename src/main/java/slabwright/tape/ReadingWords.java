@@ -1,12 +1,11 @@
 package slabwright.tape;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import slabwright.tape.leastsquares.DistanceObservation;
 import slabwright.tape.leastsquares.TurnObservation;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** Readings and their values in the words of sentences; readings by their row. */
@@ -27,39 +26,52 @@ final class ReadingWords {
     return room.readings().get(observations.reading(row));
   }
 
-  String name(int row) {
+  Message name(int row) {
     return reading(row).name(room.corners());
   }
 
-  String names(List<Integer> rows) {
+  Message names(List<Integer> rows) {
     return list(rows, this::name);
   }
 
   /** The first few by name, and how many more. */
-  static <T> String list(List<T> items, Function<T, String> name) {
-    String head = items.stream().limit(NAMED_AT_MOST).map(name).collect(Collectors.joining(", "));
+  static <T> Message list(List<T> items, Function<T, Message> name) {
+    Message head = list(items.stream().limit(NAMED_AT_MOST).map(name).toList());
     int more = items.size() - NAMED_AT_MOST;
-    return more > 0 ? head + " and " + more + " more" : head;
+    return more > 0 ? Message.of("tape.reading-words.and-more", head, more) : head;
   }
 
-  static String corners(DistanceObservation diagonal) {
-    return CornerName.of(diagonal.from()) + " to " + CornerName.of(diagonal.to());
+  /** With commas between; there is at least one. */
+  static Message list(List<Message> names) {
+    return names.stream()
+        .reduce((a, b) -> Message.of("tape.reading-words.list", a, b))
+        .orElseThrow();
+  }
+
+  static Message corners(DistanceObservation diagonal) {
+    return Message.of(
+        "tape.reading-words.corners", CornerName.of(diagonal.from()), CornerName.of(diagonal.to()));
   }
 
   /** The value as it was typed. */
-  String typed(int row) {
+  Message typed(int row) {
     return reading(row) instanceof Reading.Taped t
-        ? t.length().toString()
+        ? plain(t.length().toString())
         : shown(row, observations.rows().get(row).read());
   }
 
   /** A value for a row: a length, or a turn in degrees. */
-  String shown(int row, double value) {
+  Message shown(int row, double value) {
     if (!(observations.rows().get(row) instanceof TurnObservation)) {
-      return LengthFormat.show(value, units);
+      return plain(LengthFormat.show(value, units));
     }
     double degrees = Math.toDegrees(Math.IEEEremainder(value, 2 * Math.PI));
-    return String.format(
-        Locale.ROOT, "%.1f° to the %s", Math.abs(degrees), degrees < 0 ? "right" : "left");
+    return degrees < 0
+        ? Message.of("tape.reading-words.degrees-right", Math.abs(degrees))
+        : Message.of("tape.reading-words.degrees-left", Math.abs(degrees));
+  }
+
+  private static Message plain(String length) {
+    return Message.of("tape.reading-words.length", length);
   }
 }

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Collectors;
 import slabwright.tape.leastsquares.DistanceObservation;
 import slabwright.tape.leastsquares.LeastSquaresFit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /**
@@ -52,8 +52,7 @@ public final class RoomAdjustment {
     RoomObservations observations = new RoomObservations(room);
     AdjustmentSolution solution = new AdjustmentSolver(observations, cancelled).solve();
     if (!solution.fit().settled() || fliesOff(solution.fit())) {
-      return new RoomResult.Refused(
-          "The readings do not settle into one shape: check the turns and the longest walls first.");
+      return new RoomResult.Refused(Message.of("tape.room-adjustment.does-not-settle"));
     }
     if (solution.quality().isEmpty()) {
       return needsMore(observations, solution, units);
@@ -80,23 +79,21 @@ public final class RoomAdjustment {
     return new Reading.Diagonal(s.from(), s.to(), Length.mm(s.read()), Optional.empty());
   }
 
-  private static String sentence(List<Reading.Diagonal> diagonals, UnitSystem units) {
+  private static Message sentence(List<Reading.Diagonal> diagonals, UnitSystem units) {
     if (diagonals.isEmpty()) {
-      return "These readings leave the shape free: measure more walls and turns.";
+      return Message.of("tape.room-adjustment.measure-more");
     }
-    String list =
-        diagonals.stream()
-            .map(
-                d ->
-                    CornerName.of(d.from())
-                        + " to "
-                        + CornerName.of(d.to())
-                        + " (about "
-                        + LengthFormat.show(d.length(), units)
-                        + ")")
-            .collect(Collectors.joining(", "));
-    return "These readings leave the shape free: measure the diagonal "
-        + list
-        + (diagonals.size() > 1 ? ", one after the other." : ".");
+    Message list = ReadingWords.list(diagonals.stream().map(d -> about(d, units)).toList());
+    return diagonals.size() > 1
+        ? Message.of("tape.room-adjustment.measure-diagonals", list)
+        : Message.of("tape.room-adjustment.measure-diagonal", list);
+  }
+
+  private static Message about(Reading.Diagonal d, UnitSystem units) {
+    return Message.of(
+        "tape.room-adjustment.diagonal-about",
+        CornerName.of(d.from()),
+        CornerName.of(d.to()),
+        LengthFormat.show(d.length(), units));
   }
 }

@@ -1,6 +1,7 @@
 package slabwright.tape;
 
 import java.util.List;
+import slabwright.units.Message;
 
 /** What came of adjusting a room's readings. */
 public sealed interface RoomResult {
@@ -14,7 +15,7 @@ public sealed interface RoomResult {
    * @param diagonals the readings that would fix it, with the lengths they would have in the walk
    *     as sketched
    */
-  record NeedsMore(String sentence, List<Reading.Diagonal> diagonals, ClosingReport sketch)
+  record NeedsMore(Message sentence, List<Reading.Diagonal> diagonals, ClosingReport sketch)
       implements RoomResult {
     public NeedsMore {
       diagonals = List.copyOf(diagonals);
@@ -22,5 +23,5 @@ public sealed interface RoomResult {
   }
 
   /** The readings can't be used; the sentence says what to do. */
-  record Refused(String sentence) implements RoomResult {}
+  record Refused(Message sentence) implements RoomResult {}
 }

@@ -2,23 +2,31 @@ package slabwright.tape;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import slabwright.tape.AdjustedRoom.Corner;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
 /** The outcome of an adjustment as plain text, for the command line and for notes. */
 public final class RoomText {
   private final UnitSystem units;
+  private final Function<Message, String> words;
   private final StringBuilder out = new StringBuilder();
 
-  private RoomText(UnitSystem units) {
+  private RoomText(UnitSystem units, Function<Message, String> words) {
     this.units = units;
+    this.words = words;
   }
 
-  /** Several lines, each ended; lengths in these units, corner places in mm. */
-  public static String of(RoomResult result, UnitSystem units) {
-    return new RoomText(units).write(result);
+  /**
+   * Several lines, each ended; lengths in these units, corner places in mm.
+   *
+   * @param words of the door that shows it
+   */
+  public static String of(RoomResult result, UnitSystem units, Function<Message, String> words) {
+    return new RoomText(units, words).write(result);
   }
 
   private String write(RoomResult result) {
@@ -32,24 +40,28 @@ public final class RoomText {
     return out.toString();
   }
 
-  private void line(String format, Object... values) {
-    out.append(values.length == 0 ? format : String.format(Locale.ROOT, format, values))
-        .append('\n');
+  private void line(Message message) {
+    line(words.apply(message));
+  }
+
+  private void line(String text) {
+    out.append(text).append('\n');
   }
 
   private void room(AdjustedRoom room) {
-    line("Area %s%s", area(room.area()), room.areaSd().map(sd -> " ± " + area(sd)).orElse(""));
+    String sd = room.areaSd().map(a -> " ± " + area(a)).orElse("");
+    line(Message.of("tape.room-text.area", area(room.area()) + sd));
+    int corners = room.corners().size();
+    int readings = room.readings().size();
     line(
-        "%s, %d corners, %d readings, %d more than needed",
         switch (room.method()) {
-          case COMPASS_RULE -> "Compass rule";
-          case LEAST_SQUARES -> "Least squares";
-        },
-        room.corners().size(),
-        room.readings().size(),
-        room.redundancy());
+          case COMPASS_RULE ->
+              Message.of("tape.room-text.compass-rule", corners, readings, room.redundancy());
+          case LEAST_SQUARES ->
+              Message.of("tape.room-text.least-squares", corners, readings, room.redundancy());
+        });
     closing(room.closing());
-    room.advice().forEach(a -> line("! " + a.sentence()));
+    room.advice().forEach(a -> line("! " + words.apply(a.sentence())));
     corners(room.corners());
     readings(room.readings());
   }
@@ -62,42 +74,51 @@ public final class RoomText {
     if (closing.complete()) {
       String gap = LengthFormat.show(closing.gap().length(), units);
       String way = LengthFormat.show(closing.perimeter(), units);
-      line("The plain walk ends %s off after %s%s", gap, way, oneIn(closing));
+      line(
+          closing.oneIn() > 1_000_000
+              ? Message.of("tape.room-text.walk-ends", gap, way)
+              : Message.of("tape.room-text.walk-ends-one-in", gap, way, closing.oneIn()));
     }
-  }
-
-  private static String oneIn(ClosingReport closing) {
-    return closing.oneIn() > 1_000_000 ? "" : ", 1/" + closing.oneIn();
   }
 
   private void corners(List<Corner> corners) {
     line("");
-    line("corner          x mm         y mm   ± long  ± short  bearing");
+    line(Message.of("tape.room-text.head-of-corners"));
     for (Corner c : corners) {
       String ellipse =
           c.ellipse()
               .map(e -> "%8.1f %8.1f %7.0f°".formatted(e.major(), e.minor(), e.bearing()))
               .orElse("");
-      line("%-6s %13.1f %12.1f %s", c.name(), c.at().x(), c.at().y(), ellipse);
+      line(
+          String.format(
+              Locale.ROOT, "%-6s %13.1f %12.1f %s", c.name(), c.at().x(), c.at().y(), ellipse));
     }
   }
 
   private void readings(List<ReadingReport> readings) {
     line("");
-    line("reading                             read       adjusted  residual  checked  stands out");
+    line(Message.of("tape.room-text.head-of-readings"));
     for (ReadingReport r : readings) {
-      line(
-          "%-30s %12s %12s %9s %7.0f%% %10.1f%s",
-          r.name(),
-          value(r, r.read()),
-          value(r, r.adjusted()),
-          r.turn()
-              ? QuantityFormat.number(r.residual(), 2) + "°"
-              : QuantityFormat.number(r.residual(), 1) + " mm",
-          100 * r.redundancy(),
-          Math.abs(r.statistic()),
-          r.use() == ReadingReport.Use.LEFT_OUT ? "  left out" : "");
+      line(reading(r));
     }
+  }
+
+  private String reading(ReadingReport r) {
+    String row =
+        String.format(
+            Locale.ROOT,
+            "%-30s %12s %12s %9s %7.0f%% %10.1f",
+            words.apply(r.name()),
+            value(r, r.read()),
+            value(r, r.adjusted()),
+            r.turn()
+                ? QuantityFormat.number(r.residual(), 2) + "°"
+                : QuantityFormat.number(r.residual(), 1) + " mm",
+            100 * r.redundancy(),
+            Math.abs(r.statistic()));
+    return r.use() == ReadingReport.Use.LEFT_OUT
+        ? row + "  " + words.apply(Message.of("tape.room-text.left-out"))
+        : row;
   }
 
   private String value(ReadingReport r, double v) {

@@ -1,6 +1,7 @@
 package slabwright.tape;
 
 import java.util.Optional;
+import slabwright.units.Message;
 
 /** What makes a room's readings unusable before any sum is done. */
 final class RoomValidator {
@@ -10,45 +11,41 @@ final class RoomValidator {
     this.room = room;
   }
 
-  static Optional<String> refusal(TapeRoom room) {
+  static Optional<Message> refusal(TapeRoom room) {
     if (room.corners() < TapeRoom.FEWEST_CORNERS || room.corners() > TapeRoom.MOST_CORNERS) {
-      return Optional.of("A room has 3 to 200 walls; this one has " + room.corners() + ".");
+      return Optional.of(Message.of("tape.room-validator.number-of-walls", room.corners()));
     }
     if (!(room.tapeError().fixed().mm() > 0) || !(room.tapeError().share() >= 0)) {
-      return Optional.of("The tape's error must be more than nothing: 1/8\" + 0.02% is usual.");
+      return Optional.of(Message.of("tape.room-validator.tape-error"));
     }
     RoomValidator check = new RoomValidator(room);
     return check.firstBad().or(check::curved).or(check::badNote);
   }
 
-  private Optional<String> firstBad() {
+  private Optional<Message> firstBad() {
     return room.readings().stream()
         .filter(r -> !placed(r) || !measured(r))
         .findFirst()
         .map(
             r ->
                 placed(r)
-                    ? "The " + r.name(room.corners()) + " has no usable size: measure it again."
-                    : "A reading names a corner that this room does not have; the last one is "
-                        + CornerName.of(room.corners() - 1)
-                        + ".");
+                    ? Message.of("tape.room-validator.no-usable-size", r.name(room.corners()))
+                    : Message.of(
+                        "tape.room-validator.no-such-corner", CornerName.of(room.corners() - 1)));
   }
 
-  private Optional<String> curved() {
+  private Optional<Message> curved() {
     return room.readings().stream()
         .filter(r -> target(r) >= 0 && isCurved(target(r)))
         .findFirst()
-        .map(
-            r ->
-                "The %s ends on a curved wall: measure to the ends of its chord instead."
-                    .formatted(r.name(room.corners())));
+        .map(r -> Message.of("tape.room-validator.ends-on-curve", r.name(room.corners())));
   }
 
-  private Optional<String> badNote() {
+  private Optional<Message> badNote() {
     return room.notes().stream()
         .filter(n -> !is(n.wall()))
         .findFirst()
-        .map(n -> "A note names a wall that this room does not have: strike it out.");
+        .map(n -> Message.of("tape.room-validator.no-such-wall"));
   }
 
   /** The wall a check ends on, or -1. */

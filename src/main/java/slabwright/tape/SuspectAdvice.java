@@ -6,6 +6,7 @@ import java.util.Optional;
 import slabwright.tape.TapeAdvice.Kind;
 import slabwright.tape.leastsquares.Observation;
 import slabwright.tape.leastsquares.Suspect;
+import slabwright.units.Message;
 
 /** What to say of a reading that does not fit. */
 final class SuspectAdvice {
@@ -20,17 +21,16 @@ final class SuspectAdvice {
   }
 
   TapeAdvice leftOut(Suspect s) {
-    String says = s.tellable() ? "the others say " : "most likely it is ";
-    boolean rivals = !s.tellable() && !s.rivals().isEmpty();
-    String sentence =
-        "Measure %s again: %s does not fit, %s%s%s. It is left out until then.%s"
-            .formatted(
-                words.name(s.reading()),
-                words.typed(s.reading()),
-                says,
-                words.shown(s.reading(), s.fits()),
-                explained(s),
-                rivals ? " Check " + words.names(s.rivals()) + " too." : "");
+    Message name = words.name(s.reading());
+    Message typed = words.typed(s.reading());
+    Message sentence =
+        s.tellable()
+            ? Message.of("tape.suspect-advice.left-out", name, typed, explained(s))
+            : Message.of("tape.suspect-advice.left-out-as-likely", name, typed, explained(s));
+    if (!s.tellable() && !s.rivals().isEmpty()) {
+      sentence =
+          Message.of("tape.suspect-advice.check-others-too", sentence, words.names(s.rivals()));
+    }
     return advice(Kind.LEFT_OUT, sentence, List.of(s.reading()));
   }
 
@@ -40,48 +40,62 @@ final class SuspectAdvice {
   }
 
   private TapeAdvice standsOut(Suspect s) {
-    String sentence =
-        "Measure %s again: %s stands out, the others say %s%s."
-            .formatted(
-                words.name(s.reading()),
-                words.typed(s.reading()),
-                words.shown(s.reading(), s.fits()),
-                explained(s));
+    Message sentence =
+        Message.of(
+            "tape.suspect-advice.stands-out",
+            words.name(s.reading()),
+            words.typed(s.reading()),
+            explained(s));
     return advice(Kind.MEASURE_AGAIN, sentence, List.of(s.reading()));
   }
 
   private TapeAdvice cannotTell(Suspect s) {
     List<Integer> rows = new ArrayList<>(List.of(s.reading()));
     rows.addAll(s.rivals());
-    String next =
+    Message names = words.names(rows);
+    boolean one = rows.size() == 1;
+    Message sentence =
         new NextDiagonal(observations, xy)
             .best()
-            .map(d -> ", or tape the diagonal " + ReadingWords.corners(d))
-            .orElse("");
-    String sentence =
-        rows.size() == 1
-            ? "Something does not fit, perhaps %s, but too little checks it: measure it again%s."
-            : "Something does not fit, and the readings cannot tell between %s: measure them"
-                + " again%s.";
-    return advice(Kind.CANNOT_TELL, sentence.formatted(words.names(rows), next), rows);
+            .map(ReadingWords::corners)
+            .map(d -> one ? perhapsOrDiagonal(names, d) : amongOrDiagonal(names, d))
+            .orElseGet(
+                () ->
+                    one
+                        ? Message.of("tape.suspect-advice.perhaps", names)
+                        : Message.of("tape.suspect-advice.among", names));
+    return advice(Kind.CANNOT_TELL, sentence, rows);
   }
 
-  /** In brackets, the slip that explains it; nothing where none does. */
-  private String explained(Suspect s) {
+  private static Message perhapsOrDiagonal(Message name, Message diagonal) {
+    return Message.of("tape.suspect-advice.perhaps-or-diagonal", name, diagonal);
+  }
+
+  private static Message amongOrDiagonal(Message names, Message diagonal) {
+    return Message.of("tape.suspect-advice.among-or-diagonal", names, diagonal);
+  }
+
+  /** What it would be by the others, and in brackets the slip that explains it if one does. */
+  private Message explained(Suspect s) {
+    Message fits = words.shown(s.reading(), s.fits());
     Observation o = observations.rows().get(s.reading());
     double within = 4 * o.sd() / Math.sqrt(Math.max(s.redundancy(), 1e-3));
-    return why(s, o, within).map(w -> " (" + w + ")").orElse("");
+    return why(s, o, within)
+        .map(w -> Message.of("tape.suspect-advice.explained", fits, w))
+        .orElse(fits);
   }
 
-  private Optional<String> why(Suspect s, Observation o, double within) {
+  private Optional<Message> why(Suspect s, Observation o, double within) {
     if (words.reading(s.reading()) instanceof Reading.Taped taped) {
       return Misreading.of(taped.length(), s.fits(), within);
     }
     boolean flipped = Math.abs(Math.IEEEremainder(o.read() + s.fits(), 2 * Math.PI)) <= within;
-    return flipped ? Optional.of("left and right exchanged") : Optional.empty();
+    return flipped
+        ? Optional.of(Message.of("tape.suspect-advice.left-and-right-exchanged"))
+        : Optional.empty();
   }
 
-  private TapeAdvice advice(Kind kind, String sentence, List<Integer> rows) {
+  private TapeAdvice advice(Kind kind, Message sentence, List<Integer> rows) {
     List<Integer> places = rows.stream().map(observations::reading).toList();
     List<Integer> corners =
         rows.stream()

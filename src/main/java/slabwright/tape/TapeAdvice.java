@@ -1,6 +1,7 @@
 package slabwright.tape;
 
 import java.util.List;
+import slabwright.units.Message;
 
 /**
  * One sentence about the readings, for a person in the room.
@@ -9,7 +10,7 @@ import java.util.List;
  * @param corners the corners it is about, for showing the place
  */
 public record TapeAdvice(
-    Kind kind, String sentence, List<Integer> readings, List<Integer> corners) {
+    Kind kind, Message sentence, List<Integer> readings, List<Integer> corners) {
   public TapeAdvice {
     readings = List.copyOf(readings);
     corners = List.copyOf(corners);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.tape.TapeAdvice.Kind;
 import slabwright.tape.leastsquares.DistanceObservation;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** What to say about a room's readings, the most pressing first. */
@@ -45,9 +46,9 @@ final class TapeAdvisor {
     for (int a = 0; a < n; a++) {
       for (int b = a + 2; b < n - (a == 0 ? 1 : 0); b++) {
         if (sight.crosses(a, (a + 1) % n, b, (b + 1) % n)) {
-          String sentence =
-              "Walls %s and %s cross: a turn may be on the wrong side."
-                  .formatted(CornerName.wall(a, n), CornerName.wall(b, n));
+          Message sentence =
+              Message.of(
+                  "tape.tape-advisor.walls-cross", CornerName.wall(a, n), CornerName.wall(b, n));
           advice.add(new TapeAdvice(Kind.WALLS_CROSS, sentence, List.of(), List.of(a, b)));
           return this;
         }
@@ -63,12 +64,13 @@ final class TapeAdvisor {
       return this;
     }
     Optional<DistanceObservation> next = new NextDiagonal(observations, xy).best();
-    String sentence =
-        "Nothing checks %s: a misreading there would not be noticed.%s"
-            .formatted(
-                ReadingWords.list(loose, ReadingReport::name),
-                next.map(d -> " Tape the diagonal " + ReadingWords.corners(d) + " to check more.")
-                    .orElse(""));
+    Message unchecked =
+        Message.of(
+            "tape.tape-advisor.nothing-checks", ReadingWords.list(loose, ReadingReport::name));
+    Message sentence =
+        next.map(ReadingWords::corners)
+            .map(d -> Message.of("tape.tape-advisor.tape-the-diagonal", unchecked, d))
+            .orElse(unchecked);
     List<Integer> places = loose.stream().map(ReadingReport::index).toList();
     advice.add(new TapeAdvice(Kind.NOT_CHECKED, sentence, places, List.of()));
     return this;

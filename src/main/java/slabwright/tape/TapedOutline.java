@@ -3,6 +3,7 @@ package slabwright.tape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import slabwright.shape.Affine;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
@@ -12,6 +13,7 @@ import slabwright.site.PieceKind;
 import slabwright.site.Spot;
 import slabwright.site.edit.OutlineEdit;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /**
  * An adjusted room as the outline of a floor area. Piece {@code k} is wall {@code k}; the outline
@@ -25,10 +27,12 @@ public final class TapedOutline {
    *
    * @param placing from the room's frame (first corner at the origin, first wall along x) to the
    *     site's; it may move and turn, no more
+   * @param words name the doorways
    */
-  public static FloorArea area(String id, String name, AdjustedRoom room, Affine placing) {
+  public static FloorArea area(
+      String id, String name, AdjustedRoom room, Affine placing, Function<Message, String> words) {
     return FloorArea.of(id, name, outline(room, kinds(room.room()), placing))
-        .withDoorways(doorways(room.room()));
+        .withDoorways(doorways(room.room(), words));
   }
 
   /**
@@ -128,7 +132,7 @@ public final class TapedOutline {
     return kinds;
   }
 
-  private static List<Doorway> doorways(TapeRoom room) {
+  private static List<Doorway> doorways(TapeRoom room, Function<Message, String> words) {
     List<Doorway> doorways = new ArrayList<>();
     for (WallNote note : room.notes()) {
       if (note instanceof WallNote.Door d) {
@@ -136,7 +140,7 @@ public final class TapedOutline {
         doorways.add(
             new Doorway(
                 "doorway-" + number,
-                "Doorway " + number,
+                words.apply(Message.of("tape.taped-outline.doorway", number)),
                 d.wall(),
                 d.along(),
                 d.width(),

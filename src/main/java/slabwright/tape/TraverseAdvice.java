@@ -3,11 +3,10 @@ package slabwright.tape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import slabwright.shape.Vec;
 import slabwright.tape.TapeAdvice.Kind;
-import slabwright.units.Length;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** What a plain walk that closes badly says about where to look. */
@@ -30,25 +29,24 @@ final class TraverseAdvice {
       return Optional.empty();
     }
     List<Integer> walls = alongTheGap();
-    String sentence =
-        "The walk does not close: the gap is %s in %s, 1/%d, and 1/%d or better is expected.%s"
-            .formatted(
-                LengthFormat.show(closing.gap().length(), units),
-                LengthFormat.show(closing.perimeter(), units),
-                closing.oneIn(),
-                Math.round(1 / room.closingLimit()),
-                where(walls));
-    return Optional.of(new TapeAdvice(Kind.WIDE_GAP, sentence, List.of(), walls));
+    Message gap =
+        Message.of(
+            "tape.traverse-advice.does-not-close",
+            LengthFormat.show(closing.gap().length(), units),
+            LengthFormat.show(closing.perimeter(), units),
+            closing.oneIn(),
+            Math.round(1 / room.closingLimit()));
+    return Optional.of(new TapeAdvice(Kind.WIDE_GAP, withPlace(gap, walls), List.of(), walls));
   }
 
-  private String where(List<Integer> walls) {
-    return swapped()
-        .or(this::otherSide)
+  private Message withPlace(Message gap, List<Integer> walls) {
+    return swapped(gap)
+        .or(() -> otherSide(gap))
         .orElseGet(
             () ->
                 walls.isEmpty()
-                    ? " No wall runs that way: look at the turns."
-                    : " It runs along %s: look there first.".formatted(names(walls)));
+                    ? Message.of("tape.traverse-advice.no-wall-that-way", gap)
+                    : Message.of("tape.traverse-advice.runs-along", gap, names(walls)));
   }
 
   private List<Integer> alongTheGap() {
@@ -64,7 +62,7 @@ final class TraverseAdvice {
   }
 
   /** A wall whose digits exchanged would close the walk. */
-  private Optional<String> swapped() {
+  private Optional<Message> swapped(Message gap) {
     for (Reading r : room.readings()) {
       if (r instanceof Reading.Along a) {
         int k = a.wall();
@@ -74,28 +72,31 @@ final class TraverseAdvice {
         Optional<String> text =
             along ? Misreading.swapped(a.length(), fits, allowed()) : Optional.empty();
         if (text.isPresent()) {
-          return Optional.of(closes(a, a.length(), text.get()));
+          return Optional.of(closes(gap, a, text.get()));
         }
       }
     }
     return Optional.empty();
   }
 
-  private String closes(Reading.Along a, Length read, String text) {
-    return " It would close with %s instead of %s for %s: measure that again."
-        .formatted(text, read, a.name(room.corners()));
+  private Message closes(Message gap, Reading.Along a, String text) {
+    return Message.of(
+        "tape.traverse-advice.digits-exchanged",
+        gap,
+        text,
+        a.length().toString(),
+        a.name(room.corners()));
   }
 
   /** A turn that would close the walk if it went the other way. */
-  private Optional<String> otherSide() {
+  private Optional<Message> otherSide(Message gap) {
     for (int i = 0; i < room.readings().size(); i++) {
       if (room.readings().get(i) instanceof Reading.Turn t) {
         Reading other = new Reading.Turn(t.corner(), -t.degrees(), t.trust(), t.error());
         ClosingReport flipped = ClosingReport.of(room.replacing(i, other));
         if (flipped.gap().length() <= allowed()) {
           return Optional.of(
-              " It would close with left and right exchanged for the %s: look at that again."
-                  .formatted(t.name(room.corners())));
+              Message.of("tape.traverse-advice.turn-exchanged", gap, t.name(room.corners())));
         }
       }
     }
@@ -106,9 +107,10 @@ final class TraverseAdvice {
     return room.closingLimit() * closing.perimeter();
   }
 
-  private String names(List<Integer> walls) {
+  private Message names(List<Integer> walls) {
     return walls.stream()
-        .map(k -> "wall " + CornerName.wall(k, room.corners()))
-        .collect(Collectors.joining(" and "));
+        .map(k -> Message.of("tape.reading.wall", CornerName.wall(k, room.corners())))
+        .reduce((a, b) -> Message.of("tape.traverse-advice.and", a, b))
+        .orElseThrow();
   }
 }

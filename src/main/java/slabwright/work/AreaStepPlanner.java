@@ -3,6 +3,8 @@ package slabwright.work;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import slabwright.site.AdviceId;
 import slabwright.site.Finish;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
@@ -14,11 +16,16 @@ import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.WorkStep;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.prep.PrepStep;
+import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
+import slabwright.work.step.StepPlace;
 import slabwright.work.top.TopPlan;
 
 /** The steps of one floor area in the order a crew does them. */
 final class AreaStepPlanner {
+  /** Taken where the book is silent: common practice, no source. */
+  private static final Duration SAMPLE_PANEL = Duration.ofHours(2);
+
   private final AreaTakeoff floor;
   private final ShopBook book;
   private final int crew;
@@ -40,7 +47,7 @@ final class AreaStepPlanner {
     AreaStepPlanner tasks = new AreaStepPlanner(floor, book);
     tops.stream().filter(t -> !t.passes().isEmpty()).forEach(tasks::top);
     prep.steps().forEach(tasks::prep);
-    coats.forEach(tasks::coats);
+    tasks.coats(coats);
     return tasks.chain.tasks();
   }
 
@@ -91,11 +98,44 @@ final class AreaStepPlanner {
             Message.of("work.area-step-planner.the-air-temperature-of-is", floor.area().name()));
   }
 
-  private void coats(CoatPlan plan) {
-    if (plan.job().target() == Finish.Target.INLAY) {
-      new InlayStepPlanner(floor, book, chain, types).add(plan);
-    } else {
-      wholeFloor(plan);
+  /** Coats of inlays that follow each other are one job: it goes by colours, not by products. */
+  private void coats(List<CoatPlan> plans) {
+    if (plans.stream().anyMatch(AreaStepPlanner::dyes)) {
+      samplePanel();
+    }
+    boolean dyed = false;
+    for (int i = 0; i < plans.size(); i++) {
+      if (isInlay(plans.get(i))) {
+        int from = i;
+        while (i + 1 < plans.size() && isInlay(plans.get(i + 1))) {
+          i++;
+        }
+        new InlayStepPlanner(floor, book, chain, types).add(plans.subList(from, i + 1), dyed);
+      } else {
+        dyed |= dyes(plans.get(i));
+        wholeFloor(plans.get(i));
+      }
+    }
+  }
+
+  private static boolean isInlay(CoatPlan plan) {
+    return plan.job().target() == Finish.Target.INLAY;
+  }
+
+  static boolean dyes(CoatPlan plan) {
+    return plan.product().is(ProductKind.BASE_DYE) || plan.product().is(ProductKind.INLAY_DYE);
+  }
+
+  /** Before any dye, unless the client declined it. */
+  private void samplePanel() {
+    if (floor.area().declined(AdviceId.SAMPLE_PANEL).isEmpty()) {
+      chain.append(
+          StepSequence.StepDraft.pausing(
+              "sample",
+              Message.of("work.area-step-planner.sample-panel"),
+              types.plain(StepKind.SAMPLE_PANEL, StepPlace.WHOLE_FLOOR, Set.of()),
+              Figure.known(book.inlay().samplePanel().maybe().orElse(SAMPLE_PANEL)),
+              1));
     }
   }
 

@@ -2,18 +2,31 @@ package slabwright.work;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.InlayRates;
 import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.StepPlace;
+import slabwright.work.step.ToolKind;
 
-/** The steps of the inlays on a floor: lay and mask, mist coat by coat, pull up. */
+/**
+ * The steps of the inlays on a floor. Before: what the dye left is taken off and a tack test made.
+ * Then colour by colour in laying order, for stencils of one blank can't lie together: lay to the
+ * marks, press, paper, mist coat by coat, pull up. After the last: dye residue off again.
+ */
 final class InlayStepPlanner {
   private static final int LAYERS = 2;
 
+  /** Taken where the book is silent: common practice, no source. */
+  static final Duration TACK_TEST = Duration.ofMinutes(30);
+
   private final AreaTakeoff floor;
+  private final ShopBook book;
   private final InlayRates rates;
   private final StepSequence chain;
   private final StepTypes types;
@@ -21,75 +34,137 @@ final class InlayStepPlanner {
 
   InlayStepPlanner(AreaTakeoff floor, ShopBook book, StepSequence chain, StepTypes types) {
     this.floor = floor;
+    this.book = book;
     this.rates = book.inlay();
     this.chain = chain;
     this.types = types;
     this.layers = Math.min(LAYERS, book.crew().people().maybe().orElse(1));
   }
 
-  /** All inlays with the product that this plan is of. */
-  void add(CoatPlan plan) {
-    floor.inlays().forEach(inlay -> add(inlay, plan));
-  }
-
-  private void add(InlayTakeoff inlay, CoatPlan plan) {
-    double openings = CoatList.openings(inlay, plan.product());
-    if (openings == 0) {
+  /**
+   * All inlays with the dyes of these coats, which follow each other in the finish.
+   *
+   * @param dyed whether the floor under them has been dyed
+   */
+  void add(List<CoatPlan> coats, boolean dyed) {
+    List<InlayTakeoff> wanted =
+        floor.inlays().stream()
+            .filter(i -> i.dyes().stream().anyMatch(d -> coat(coats, d).isPresent()))
+            .toList();
+    if (wanted.isEmpty()) {
       return;
     }
+    int place = coats.get(0).job().place();
+    if (dyed) {
+      residue("inlay." + place + ".residue", floor.net(), StepPlace.WHOLE_FLOOR);
+    }
+    for (InlayTakeoff inlay : wanted) {
+      chain.append(
+          StepSequence.StepDraft.pausing(
+              id(inlay, place, "tack"),
+              Message.of("work.inlay-step-planner.tack-test", inlay.name()),
+              types.plain(StepKind.TACK_TEST, new StepPlace.Inlay(inlay.id()), Set.of()),
+              Figure.known(rates.tackTest().maybe().orElse(TACK_TEST)),
+              1));
+      for (int s = 0; s < inlay.dyes().size(); s++) {
+        int stencil = s;
+        coat(coats, inlay.dyes().get(s)).ifPresent(c -> cycle(inlay, stencil, c));
+      }
+      residue(
+          id(inlay, place, "residue"),
+          inlay.blankOfOne() + inlay.skirt(),
+          new StepPlace.Inlay(inlay.id()));
+    }
+  }
+
+  private static Optional<CoatPlan> coat(List<CoatPlan> coats, InlayTakeoff.StencilDye dye) {
+    return dye.openings() <= 0
+        ? Optional.empty()
+        : coats.stream().filter(c -> c.product().id().equals(dye.product())).findFirst();
+  }
+
+  /** Dry, so that nothing has to dry before the film. */
+  private void residue(String id, double mm2, StepPlace place) {
     chain.append(
         StepSequence.StepDraft.pausing(
-            id(inlay, plan, "lay"),
-            Message.of("work.inlay-step-planner.lay-stencil", inlay.name()),
-            types.lay(inlay, plan),
-            laying(inlay),
+            id,
+            Message.of("work.inlay-step-planner.residue-off"),
+            types.plain(StepKind.DYE_RESIDUE_OFF, place, Set.of(ToolKind.VACUUM)),
+            RateArithmetic.time(mm2, book.prep().cleaning()),
             layers));
+  }
+
+  private void cycle(InlayTakeoff inlay, int stencil, CoatPlan plan) {
+    InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
+    Object[] which = {stencil + 1, inlay.dyes().size(), dye.name(), inlay.name()};
+    append(
+        new Part(inlay, stencil, plan, StepKind.LAY_STENCIL, "lay"),
+        Message.of("work.inlay-step-planner.lay", which),
+        RateArithmetic.time(inlay.blankOfOne(), rates.layStencil()),
+        layers);
+    append(
+        new Part(inlay, stencil, plan, StepKind.PRESS_EDGES, "press"),
+        Message.of("work.inlay-step-planner.press", which),
+        RateArithmetic.time(dye.edges(), rates.press()),
+        layers);
+    append(
+        new Part(inlay, stencil, plan, StepKind.LAY_PAPER, "paper"),
+        Message.of("work.inlay-step-planner.paper", which),
+        RateArithmetic.time(inlay.skirt(), rates.skirt()),
+        layers);
+    mists(inlay, stencil, plan);
+    append(
+        new Part(inlay, stencil, plan, StepKind.PULL_UP_STENCIL, "up"),
+        Message.of("work.inlay-step-planner.pull-up", which),
+        RateArithmetic.time(inlay.blankOfOne() + inlay.skirt(), rates.pullUp()),
+        1);
+  }
+
+  /** After the last one the stencil may be pulled up as late as one likes. */
+  private void mists(InlayTakeoff inlay, int stencil, CoatPlan plan) {
+    InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
     for (int i = 1; i <= plan.job().coats(); i++) {
-      chain.append(mist(inlay, plan, openings, i));
+      chain.append(
+          new StepSequence.StepDraft(
+              id(inlay, stencil, plan, "mist." + i),
+              Message.of(
+                  "work.inlay-step-planner.mist",
+                  i,
+                  stencil + 1,
+                  inlay.dyes().size(),
+                  dye.name(),
+                  inlay.name()),
+              types.mist(inlay, plan, stencil, i),
+              RateArithmetic.time(dye.openings(), rates.mist()),
+              1,
+              false,
+              StepSequence.StepDraft.NO_ABRADING));
       chain.setGap(AreaStepPlanner.gap(plan));
     }
+    chain.setGap(
+        AreaStepPlanner.gap(plan)
+            .map(g -> new StepSequence.RecoatGap(g.opens(), Optional.empty())));
+  }
+
+  /** A step with one stencil. */
+  private record Part(InlayTakeoff inlay, int stencil, CoatPlan plan, StepKind kind, String word) {}
+
+  private void append(Part part, Message name, Figure<Duration> personTime, int people) {
     chain.append(
         StepSequence.StepDraft.pausing(
-            id(inlay, plan, "up"),
-            Message.of("work.inlay-step-planner.pull-up-stencil", inlay.name()),
-            types.pullUp(inlay, plan),
-            pulling(inlay),
-            1));
+            id(part.inlay(), part.stencil(), part.plan(), part.word()),
+            name,
+            types.stencil(part.kind(), part.inlay(), part.stencil()),
+            personTime,
+            people));
   }
 
-  private StepSequence.StepDraft mist(
-      InlayTakeoff inlay, CoatPlan plan, double openings, int coat) {
-    return new StepSequence.StepDraft(
-        id(inlay, plan, "mist." + coat),
-        Message.of("work.inlay-step-planner.mist-coat", coat, inlay.name()),
-        types.mist(inlay, plan, coat),
-        RateArithmetic.time(openings, rates.mist()),
-        1,
-        false,
-        StepSequence.StepDraft.NO_ABRADING);
+  private static String id(InlayTakeoff inlay, int stencil, CoatPlan plan, String part) {
+    String of = plan.job().place() + "." + plan.product().id() + "." + (stencil + 1);
+    return "inlay." + inlay.id() + "." + of + "." + part;
   }
 
-  private static String id(InlayTakeoff inlay, CoatPlan plan, String step) {
-    return "inlay."
-        + inlay.id()
-        + "."
-        + plan.job().place()
-        + "."
-        + plan.product().id()
-        + "."
-        + step;
-  }
-
-  private Figure<Duration> laying(InlayTakeoff inlay) {
-    return Figure.all(
-            List.of(
-                RateArithmetic.time(inlay.blank(), rates.layStencil()),
-                RateArithmetic.time(inlay.edges(), rates.press()),
-                RateArithmetic.time(inlay.skirt(), rates.skirt())))
-        .map(l -> l.stream().reduce(Duration.ZERO, Duration::plus));
-  }
-
-  private Figure<Duration> pulling(InlayTakeoff inlay) {
-    return RateArithmetic.time(inlay.blank() + inlay.skirt(), rates.pullUp());
+  private static String id(InlayTakeoff inlay, int place, String part) {
+    return "inlay." + inlay.id() + "." + place + "." + part;
   }
 }

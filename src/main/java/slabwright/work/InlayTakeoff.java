@@ -13,7 +13,7 @@ import slabwright.site.Inlay;
  * @param blank area of the vinyl, all stencils
  * @param film what comes off the roll for it
  * @param edges length of opening edges to press down, all stencils
- * @param skirt area of paper around it
+ * @param skirt area of paper around it, for one stencil
  * @param dyes what each stencil takes, in laying order
  */
 public record InlayTakeoff(
@@ -42,8 +42,15 @@ public record InlayTakeoff(
    *
    * @param product id in the shop book, or empty for the finish system's inlay dye
    * @param openings mm² misted
+   * @param edges mm of opening edges to press down
+   * @param name what people call the colour; the colour itself where it has no name
    */
-  public record StencilDye(String colour, String product, double openings) {}
+  public record StencilDye(
+      String colour, String product, double openings, double edges, String name) {
+    StencilDye withProduct(String id) {
+      return new StencilDye(colour, id, openings, edges, name);
+    }
+  }
 
   public InlayTakeoff {
     dyes = List.copyOf(dyes);
@@ -53,7 +60,13 @@ public record InlayTakeoff(
   public static InlayTakeoff of(Inlay inlay, InlayPlan plan) {
     List<StencilDye> dyes = new ArrayList<>();
     for (Stencil s : plan.stencils().stencils()) {
-      dyes.add(new StencilDye(s.colour(), product(inlay, s.colour()), s.openings().area()));
+      dyes.add(
+          new StencilDye(
+              s.colour(),
+              product(inlay, s.colour()),
+              s.openings().area(),
+              s.cutLength(),
+              name(inlay, s.colour())));
     }
     double blank = plan.blankArea() * plan.stencils().stencils().size();
     VinylFromRoll film = new VinylFromRoll(plan.rollLength(), inlay.spec().roll().mm());
@@ -69,12 +82,23 @@ public record InlayTakeoff(
         .orElse("");
   }
 
+  private static String name(Inlay inlay, String colour) {
+    return inlay.spec().colours().stream()
+        .filter(c -> c.colour().equals(colour) && !c.name().isBlank())
+        .map(ColourChoice::name)
+        .findFirst()
+        .orElse(colour);
+  }
+
+  /** Area of one stencil's vinyl. */
+  public double blankOfOne() {
+    return dyes.isEmpty() ? 0 : blank / dyes.size();
+  }
+
   /** The same with a product for the colours that name none. */
   InlayTakeoff withDye(String product) {
     List<StencilDye> named =
-        dyes.stream()
-            .map(d -> d.product().isEmpty() ? new StencilDye(d.colour(), product, d.openings()) : d)
-            .toList();
+        dyes.stream().map(d -> d.product().isEmpty() ? d.withProduct(product) : d).toList();
     return new InlayTakeoff(id, name, blank, film, edges, skirt, named);
   }
 

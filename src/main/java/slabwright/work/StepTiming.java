@@ -55,19 +55,30 @@ record StepTiming(StepType type, Message name, double from, double minutes) {
                 Message.of("work.step-timing.coat", c.product().label(), i),
                 minutes));
       } else {
-        for (InlayTakeoff inlay : floor.inlays()) {
-          double share = CoatList.openings(inlay, c.product()) / Math.max(1, c.job().mm2());
-          StepType type = types.mist(inlay, c, i);
+        mists(list, floor, c, i, minutes);
+      }
+    }
+    return list;
+  }
+
+  private static void mists(
+      List<StepTiming> list, AreaTakeoff floor, CoatPlan c, int number, double minutes) {
+    StepTypes types = new StepTypes(floor.area().id());
+    for (InlayTakeoff inlay : floor.inlays()) {
+      for (int s = 0; s < inlay.dyes().size(); s++) {
+        InlayTakeoff.StencilDye dye = inlay.dyes().get(s);
+        if (dye.product().equals(c.product().id())) {
+          double share = dye.openings() / Math.max(1, c.job().mm2());
+          StepType type = types.mist(inlay, c, s, number);
           list.add(
               next(
                   list,
                   type,
-                  Message.of("work.step-timing.mist-coat", i, inlay.name()),
+                  Message.of("work.step-timing.mist-coat", number, inlay.name()),
                   minutes * share));
         }
       }
     }
-    return list;
   }
 
   private static StepTiming next(

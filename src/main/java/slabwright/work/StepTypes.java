@@ -3,7 +3,6 @@ package slabwright.work;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import slabwright.work.book.Product;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepStep;
@@ -53,38 +52,40 @@ record StepTypes(String areaId) {
         areaId, new CoatNumber(plan.job().place(), number), vapour(plan.product(), 1));
   }
 
-  /** A mist coat through the stencils of one inlay that take the product, counted from 1. */
-  StepType mist(InlayTakeoff inlay, CoatPlan plan, int number) {
-    double share = CoatList.openings(inlay, plan.product()) / plan.job().mm2();
+  /**
+   * A mist coat through one stencil, counted from 1.
+   *
+   * @param stencil its place in laying order from 0
+   */
+  StepType mist(InlayTakeoff inlay, CoatPlan plan, int stencil, int number) {
+    double share = inlay.dyes().get(stencil).openings() / plan.job().mm2();
     return inlay(
         StepKind.MIST_COAT,
         inlay,
-        plan,
+        stencil,
         Optional.of(new CoatNumber(plan.job().place(), number)),
         vapour(plan.product(), share));
   }
 
-  StepType lay(InlayTakeoff inlay, CoatPlan plan) {
-    return inlay(StepKind.LAY_STENCIL, inlay, plan, Optional.empty(), AirEffect.NONE);
+  /** A step with one stencil that sets no vapour free. */
+  StepType stencil(StepKind kind, InlayTakeoff inlay, int stencil) {
+    return inlay(kind, inlay, stencil, Optional.empty(), AirEffect.NONE);
   }
 
-  StepType pullUp(InlayTakeoff inlay, CoatPlan plan) {
-    return inlay(StepKind.PULL_UP_STENCIL, inlay, plan, Optional.empty(), AirEffect.NONE);
+  /** A step of an inlay's whole place or of the whole floor that sets nothing free. */
+  StepType plain(StepKind kind, StepPlace place, Set<ToolKind> tools) {
+    return StepType.prep(
+        areaId, StepSubject.of(kind, place), StepMeans.HAND, tools, AirEffect.NONE);
   }
 
   private StepType inlay(
-      StepKind kind, InlayTakeoff inlay, CoatPlan plan, Optional<CoatNumber> coat, AirEffect air) {
-    List<Integer> stencils =
-        IntStream.range(0, inlay.dyes().size())
-            .filter(i -> inlay.dyes().get(i).product().equals(plan.product().id()))
-            .boxed()
-            .toList();
+      StepKind kind, InlayTakeoff inlay, int stencil, Optional<CoatNumber> coat, AirEffect air) {
     return new StepType(
         areaId,
         StepSubject.of(kind, new StepPlace.Inlay(inlay.id())),
         StepMeans.HAND,
         coat,
-        stencils,
+        List.of(stencil),
         Set.of(),
         air);
   }

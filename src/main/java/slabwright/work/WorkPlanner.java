@@ -15,6 +15,7 @@ import slabwright.units.Message;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
+import slabwright.work.coat.ClientAdvice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerParameters;
@@ -128,7 +129,7 @@ final class WorkPlanner {
         d.coats().unknown(),
         air,
         AreaRuleNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
-        SealerAdvice.of(SealerParameters.of(d.floor().area())),
+        advice(d),
         StopFinder.of(d.floor().area(), air.maybe().filter(a -> a.fire().applies()).isPresent()));
   }
 
@@ -141,6 +142,15 @@ final class WorkPlanner {
         .forEach(s -> why.add(s.reason()));
     entries.forEach(e -> why.addAll(e.cannotStart()));
     return List.copyOf(why);
+  }
+
+  private static List<ClientAdvice> advice(Draft d) {
+    List<ClientAdvice> advice =
+        new ArrayList<>(SealerAdvice.of(SealerParameters.of(d.floor().area())));
+    if (d.coats().coats().stream().anyMatch(AreaStepPlanner::dyes)) {
+      advice.add(SealerAdvice.samplePanel());
+    }
+    return advice;
   }
 
   private Figure<Integer> bags(Draft d) {

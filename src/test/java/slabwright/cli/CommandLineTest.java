@@ -187,4 +187,26 @@ class CommandLineTest {
             run(Stream.concat(Stream.of(args), Stream.of("--accept-font")).toArray(String[]::new)))
         .isZero();
   }
+
+  @Test
+  void a_fault_in_one_graphic_does_not_end_the_run_of_several() throws IOException {
+    Path dashed =
+        svg("a.svg", "<path d='M9 9H80' stroke='red' stroke-width='9' stroke-dasharray='5 -3'/>");
+    Path empty = svg("b.svg", "");
+    Path good = svg("c.svg", "<rect width='50' height='50'/>");
+    assertThat(
+            run(
+                "inlay",
+                dashed.toString(),
+                empty.toString(),
+                good.toString(),
+                "--width",
+                "1 m",
+                "--roll",
+                "24 in",
+                "--json"))
+        .isEqualTo(3);
+    assertThat(out.toString().strip().lines()).hasSize(3);
+    assertThat(out.toString()).contains("c.svg");
+  }
 }

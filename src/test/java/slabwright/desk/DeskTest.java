@@ -23,6 +23,7 @@ import slabwright.site.OutlinePiece;
 import slabwright.site.Site;
 import slabwright.site.Spot;
 import slabwright.store.PlanFile;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 class DeskTest {
@@ -213,7 +214,7 @@ class DeskTest {
     desk.settle();
     assertThat(hands.site()).isEqualTo(before);
     assertThat(DeskUnderTest.on(() -> desk.room().bench().desk().history().undoName()))
-        .isEqualTo("recovered work");
+        .contains(Message.of("desk.model.plan-storage.recovered-work"));
   }
 
   private void waitForJournal() throws TimeoutException {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.scene.SeamGrip;
 import slabwright.shape.Line;
@@ -111,8 +112,12 @@ class InlayStageTest {
     return line.points().get(0).towards(line.points().get(1), 0.3);
   }
 
+  private static String undoName(DeskContext bench) {
+    return bench.desk().history().undoName().map(bench.words()::say).orElse("");
+  }
+
   private String undoName() {
-    return DeskUnderTest.on(() -> desk.room().bench().desk().history().undoName());
+    return DeskUnderTest.on(() -> undoName(desk.room().bench()));
   }
 
   private String card() {

@@ -92,7 +92,7 @@ class RedrawTest {
     hands.choose("finish-exposure", "fine aggregate");
     details.coats(
         List.of(
-            "Solvent dye for the floor",
+            "Water-borne dye for the floor",
             "Solvent dye for graphics",
             "Water-borne penetrating sealer",
             "Two-part clear topcoat"),

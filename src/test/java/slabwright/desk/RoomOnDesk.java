@@ -73,6 +73,7 @@ abstract class RoomOnDesk {
   }
 
   String undoName() {
-    return DeskUnderTest.on(() -> desk.room().bench().desk().history().undoName());
+    return DeskUnderTest.on(
+        () -> desk.room().bench().desk().history().undoName().orElseThrow().key());
   }
 }

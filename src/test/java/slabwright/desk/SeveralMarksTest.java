@@ -27,7 +27,7 @@ class SeveralMarksTest extends RoomOnDesk {
   void a_row_of_the_list_is_dragged_to_lie_elsewhere() throws TimeoutException {
     hands.dragRow("mark-row-top", "mark-row-low");
     assertThat(order()).containsExactly("low", "top", "mid");
-    assertThat(undoName()).isEqualTo("reorder");
+    assertThat(undoName()).isEqualTo("site.mark-edit.reorder");
     hands.press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(order()).containsExactly("low", "mid", "top");
   }
@@ -61,7 +61,7 @@ class SeveralMarksTest extends RoomOnDesk {
     hands.clickSlab(4000, 3000).press(KeyCode.SHORTCUT, KeyCode.C);
     hands.press(KeyCode.SHORTCUT, KeyCode.V).press(KeyCode.SHORTCUT, KeyCode.V);
     assertThat(hands.area().marks()).hasSize(5);
-    assertThat(undoName()).isEqualTo("paste");
+    assertThat(undoName()).isEqualTo("desk.model.clipboard.paste");
   }
 
   @Test

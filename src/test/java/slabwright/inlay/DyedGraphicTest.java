@@ -10,11 +10,11 @@ import org.junit.jupiter.api.Test;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.batik.SvgArtworkReader;
 import slabwright.inlay.stencil.DyeLayer;
-import slabwright.inlay.stencil.Finding;
 import slabwright.site.ColourChoice;
 import slabwright.site.ColourChoice.Use;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
+import slabwright.words.Words;
 
 class DyedGraphicTest {
   private static final String FLAG =
@@ -43,7 +43,7 @@ class DyedGraphicTest {
     DyedGraphic graphic = graphic(List.of(dye("#202020"), dye("#4060a0")));
     assertThat(graphic.findings())
         .singleElement()
-        .extracting(Finding::text)
+        .extracting(f -> Words.english().say(f.message()))
         .asString()
         .startsWith("#e0c040 has no choice yet");
   }
@@ -54,7 +54,7 @@ class DyedGraphicTest {
         graphic(List.of(dye("#202020"), dye("#4060a0"), dye("#e0c040"), dye("#ffffff")));
     assertThat(graphic.findings())
         .singleElement()
-        .extracting(Finding::text)
+        .extracting(f -> Words.english().say(f.message()))
         .asString()
         .contains("#ffffff is to be dyed but is not seen");
   }

@@ -19,6 +19,7 @@ import slabwright.site.HandSeams;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class FixAcceptanceTest {
   private static final StencilSpec SPEC = StencilSpec.forRoll(Length.mm(1220));
@@ -27,7 +28,7 @@ class FixAcceptanceTest {
   void widened_vinyl_is_said_no_more_and_counted_once() {
     Region bars = box(0, 0, 200, 100).union(box(0, 102, 200, 200));
     InlayPlan plan = mended(bars, FixKind.WIDEN_VINYL);
-    assertThat(plan.findings()).noneMatch(f -> f.text().contains("thin"));
+    assertThat(plan.findings()).noneMatch(f -> Words.english().say(f.message()).contains("thin"));
     FixEffect change = plan.stencils().changes().get(0);
     assertThat(change.fix()).isEqualTo(FixKind.WIDEN_VINYL);
     assertThat(bars.area() - plan.openingArea()).isCloseTo(change.area(), within(1e-6));
@@ -39,7 +40,7 @@ class FixAcceptanceTest {
     InlayPlan plan = mended(scrap, FixKind.DROP_SCRAPS);
     assertThat(plan.openingArea()).isCloseTo(10_000, within(1e-6));
     assertThat(plan.stencils().blank().width()).isEqualTo(254);
-    assertThat(plan.stencils().changes().get(0).words(UnitSystem.METRIC))
+    assertThat(Words.english().say(plan.stencils().changes().get(0).said(UnitSystem.METRIC)))
         .isEqualTo("1 scrap under 18.0 mm² left out; 16.0 mm² less is dyed.");
   }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import slabwright.tape.text.TapeText;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** Rooms written as tape files and what comes of them. */
 final class AdjustmentFixtures {
@@ -18,7 +19,7 @@ final class AdjustmentFixtures {
   }
 
   static List<String> sentences(String... lines) {
-    return adjusted(lines).advice().stream().map(TapeAdvice::sentence).toList();
+    return adjusted(lines).advice().stream().map(a -> Words.english().say(a.sentence())).toList();
   }
 
   static List<TapeAdvice.Kind> kinds(String... lines) {

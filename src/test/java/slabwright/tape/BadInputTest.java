@@ -16,6 +16,7 @@ import slabwright.tape.Reading.Trust;
 import slabwright.tape.text.TapeText;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** Nothing that people may type is answered with an exception. */
 class BadInputTest {
@@ -93,7 +94,9 @@ class BadInputTest {
     }
     RoomResult result =
         RoomAdjustment.of(TapeRoom.of(n).withReadings(readings), UnitSystem.FEET_INCHES);
-    assertThat(RoomText.of(result, UnitSystem.METRIC)).isNotBlank().doesNotContain("NaN");
+    assertThat(RoomText.of(result, UnitSystem.METRIC, Words.english()::say))
+        .isNotBlank()
+        .doesNotContain("NaN");
   }
 
   private static Reading reading(Random random, int n) {

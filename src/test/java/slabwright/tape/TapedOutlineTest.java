@@ -13,6 +13,7 @@ import slabwright.site.OutlineShape;
 import slabwright.site.PieceKind;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class TapedOutlineTest {
   private static final String[] HALL = {
@@ -31,7 +32,7 @@ class TapedOutlineTest {
   private final AdjustedRoom hall = adjusted(HALL);
 
   private FloorArea area() {
-    return TapedOutline.area("hall", "Hall", hall, AWAY);
+    return TapedOutline.area("hall", "Hall", hall, AWAY, Words.english()::say);
   }
 
   @Test
@@ -63,7 +64,8 @@ class TapedOutlineTest {
             "wall 6 m right",
             "diagonal A C 11.662 m",
             "diagonal B D 11.662 m");
-    FloorArea area = TapedOutline.area("hall", "Hall", right, Affine.IDENTITY);
+    FloorArea area =
+        TapedOutline.area("hall", "Hall", right, Affine.IDENTITY, Words.english()::say);
     double floor = OutlineShape.of(area.outline(), 0.01).region().area();
     assertThat(floor).isEqualTo(hall.area(), within(hall.area() * 1e-5));
   }

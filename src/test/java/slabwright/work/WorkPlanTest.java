@@ -73,8 +73,8 @@ class WorkPlanTest {
   }
 
   @Test
-  void every_coat_of_a_solvent_product_is_in_the_screening() {
-    assertThat(screening(PLAN).steps()).hasSize(2 + 3);
+  void every_coat_of_a_solvent_product_is_in_the_screening_of_a_graphic_colour_by_colour() {
+    assertThat(screening(PLAN).steps()).hasSize(2 + 2 * 3);
   }
 
   @Test
@@ -93,7 +93,11 @@ class WorkPlanTest {
   void others_are_kept_out_by_each_steps_own_vapour() {
     Duration dye = step(PLAN, HALL + "/coat.1.base-dye.1").task().keepOut().orElseThrow().after();
     Duration mist =
-        step(PLAN, HALL + "/inlay.heron.2.inlay-dye.mist.1").task().keepOut().orElseThrow().after();
+        step(PLAN, HALL + "/inlay.heron.2.inlay-dye.1.mist.1")
+            .task()
+            .keepOut()
+            .orElseThrow()
+            .after();
     assertThat(mist).isLessThan(dye);
     double layer =
         screening(PLAN).stated().orElseThrow().steps().stream()
@@ -110,10 +114,10 @@ class WorkPlanTest {
     WorkPlan one = WorkSamples.plan(little);
     WorkPlan plan =
         WorkPlan.of(little, WorkSamples.floorsWithSecondHeron(little, 0.05), PLAN.book());
-    Duration large = keptOut(plan, HALL + "/inlay.heron.2.inlay-dye.mist.1");
-    Duration small = keptOut(plan, HALL + "/inlay.second.2.inlay-dye.mist.1");
+    Duration large = keptOut(plan, HALL + "/inlay.heron.2.inlay-dye.1.mist.1");
+    Duration small = keptOut(plan, HALL + "/inlay.second.2.inlay-dye.1.mist.1");
     assertThat(small).isLessThan(large);
-    assertThat(large).isEqualTo(keptOut(one, HALL + "/inlay.heron.2.inlay-dye.mist.1"));
+    assertThat(large).isEqualTo(keptOut(one, HALL + "/inlay.heron.2.inlay-dye.1.mist.1"));
   }
 
   private static Duration keptOut(WorkPlan plan, String id) {
@@ -162,7 +166,7 @@ class WorkPlanTest {
   void without_a_day_plan_the_air_is_still_screened_coat_after_coat() {
     WorkPlan plan =
         WorkSamples.plan(SITE, WorkSamples.bookWith("prep", "", "trench levelling", "?"));
-    assertThat(screening(plan).steps()).hasSize(2 + 3);
+    assertThat(screening(plan).steps()).hasSize(2 + 2 * 3);
     assertThat(screening(plan).closed().peakLel())
         .isCloseTo(screening(PLAN).closed().peakLel(), within(1e-3));
     assertThat(Said.of(hall(plan).air().maybe().orElseThrow().assumption()))

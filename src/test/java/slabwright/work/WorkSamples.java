@@ -19,6 +19,7 @@ import slabwright.store.PlanFile;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
+import slabwright.work.prep.PrepParameters;
 
 /** The tram hall sample with its work planned by the example shop book. */
 public final class WorkSamples {
@@ -106,9 +107,21 @@ public final class WorkSamples {
   private static InlayTakeoff second(InlayTakeoff i, double share) {
     List<InlayTakeoff.StencilDye> dyes =
         i.dyes().stream()
-            .map(d -> new InlayTakeoff.StencilDye(d.colour(), d.product(), d.openings() * share))
+            .map(
+                d ->
+                    new InlayTakeoff.StencilDye(
+                        d.colour(), d.product(), d.openings() * share, d.edges(), d.name()))
             .toList();
     return new InlayTakeoff("second", i.name(), i.blank(), i.film(), i.edges(), i.skirt(), dyes);
+  }
+
+  /** What is prepared of a floor area of the sample. */
+  static PrepParameters prep(String areaId) {
+    return FLOORS.stream()
+        .filter(f -> f.area().id().equals(areaId))
+        .findFirst()
+        .orElseThrow()
+        .prep();
   }
 
   /** The example book with one entry changed. */
@@ -130,8 +143,8 @@ public final class WorkSamples {
   private static InlayTakeoff inlay(Inlay inlay) {
     List<InlayTakeoff.StencilDye> dyes =
         List.of(
-            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6),
-            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6));
+            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6, 40_000, "#1f3d4d"),
+            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6, 20_000, "#8a5a2b"));
     InlayTakeoff.VinylFromRoll film = new InlayTakeoff.VinylFromRoll(15_000, 1219.2);
     return new InlayTakeoff(inlay.id(), inlay.name(), 13e6, film, 60_000, 9e6, dyes);
   }

@@ -45,19 +45,19 @@ final class UndoButtons extends HBox {
 
   void refresh() {
     History h = bench.desk().history();
+    Words words = bench.words();
     undo.setDisable(!h.canUndo());
     redo.setDisable(!h.canRedo());
-    undoName.setText(h.canUndo() ? h.undoName() : "–");
-    redoName.setText(h.canRedo() ? h.redoName() : "–");
-    Words words = bench.words();
+    undoName.setText(h.undoName().map(words::say).orElse("–"));
+    redoName.setText(h.redoName().map(words::say).orElse("–"));
     String back =
-        h.canUndo()
-            ? words.say("desk.shell.undo-buttons.undo-step", h.undoName())
-            : words.say("desk.shell.undo-buttons.nothing-to-undo");
+        h.undoName()
+            .map(step -> words.say("desk.shell.undo-buttons.undo-step", step))
+            .orElseGet(() -> words.say("desk.shell.undo-buttons.nothing-to-undo"));
     String again =
-        h.canRedo()
-            ? words.say("desk.shell.undo-buttons.redo-step", h.redoName())
-            : words.say("desk.shell.undo-buttons.nothing-to-redo");
+        h.redoName()
+            .map(step -> words.say("desk.shell.undo-buttons.redo-step", step))
+            .orElseGet(() -> words.say("desk.shell.undo-buttons.nothing-to-redo"));
     Controls.named(undo, back, "Ctrl+Z");
     Controls.named(redo, again, "Ctrl+Y");
   }

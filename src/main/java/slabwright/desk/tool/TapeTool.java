@@ -103,7 +103,8 @@ public final class TapeTool implements Tool {
     if (!(result instanceof RoomResult.Adjusted adjusted)) {
       return Optional.of(TapedRooms.why(result));
     }
-    if (NewFloorArea.make(bench, (id, name) -> rooms.area(id, name, adjusted.room(), walk))) {
+    if (NewFloorArea.make(
+        bench, (id, name) -> rooms.area(id, name, adjusted.room(), walk, bench.words()))) {
       set(TapeWalk.from(Vec.ZERO));
       done.run();
       return Optional.empty();

@@ -16,6 +16,7 @@ import slabwright.shape.Layer;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /**
  * Brings painted shapes to their size on the floor and lets paint order decide what is seen. The
@@ -86,7 +87,7 @@ public final class ArtworkBuilder {
     }
     if (painted.getHeight() * scale > TALLEST_MM) {
       throw new RefusedArtworkException(
-          Reason.ABSURD_SIZE, "at this width it would be more than 1 km high; check its shape.");
+          Reason.ABSURD_SIZE, Message.of("inlay.artwork-builder.too-high"));
     }
     return scale;
   }
@@ -206,9 +207,6 @@ public final class ArtworkBuilder {
   }
 
   private void sayBackground(String hex) {
-    notes.add(
-        Kind.BACKGROUND,
-        "%s fills the whole page behind everything else: it is taken as background and not dyed."
-            .formatted(hex));
+    notes.add(Kind.BACKGROUND, Message.of("inlay.artwork-builder.background", hex));
   }
 }

@@ -1,12 +1,14 @@
 package slabwright.inlay.artwork;
 
+import slabwright.units.Message;
+
 /**
  * Why a graphic can't be used.
  *
  * @param reason the kind of refusal
- * @param sentence one sentence that says what, where and what to do
+ * @param message becomes one sentence that says what, where and what to do
  */
-public record ArtworkRefusal(Reason reason, String sentence)
+public record ArtworkRefusal(Reason reason, Message message)
     implements ArtworkResult, OutlinesResult {
   /** The kinds of refusal. */
   public enum Reason {

@@ -2,15 +2,16 @@ package slabwright.inlay.artwork;
 
 import java.util.Optional;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /**
  * Something about a graphic that a person should see before vinyl is cut.
  *
- * @param text one sentence
+ * @param message becomes one sentence
  * @param place where, in mm from the painted bounds' top-left, y down; empty when it concerns the
  *     whole graphic
  */
-public record ArtworkWarning(Kind kind, String text, Optional<Vec> place) {
+public record ArtworkWarning(Kind kind, Message message, Optional<Vec> place) {
   /** The kinds of warning. */
   public enum Kind {
     /** Letters are drawn in another font than the graphic asks for; stop until accepted. */

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
+import slabwright.units.Message;
 
 /**
  * The colours of a graphic in the order they are first painted; each stands for itself or for an
@@ -25,7 +26,7 @@ final class ColourMerging {
     palette.standsFor.forEach(
         (hex, as) -> {
           if (!hex.equals(as)) {
-            notes.add(Kind.COLOURS_MERGED, "the colour %s counts as %s.".formatted(hex, as));
+            notes.add(Kind.COLOURS_MERGED, Message.of("inlay.colour-merging.counts-as", hex, as));
           }
         });
     return palette;

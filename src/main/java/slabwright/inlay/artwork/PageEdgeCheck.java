@@ -9,6 +9,7 @@ import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /**
  * Says what the page's edge cuts off. Told by the boxes of a shape and of its clips, so a shape
@@ -62,10 +63,7 @@ final class PageEdgeCheck {
     double under = box.maxY() - sheet.maxY();
     double most = Math.max(Math.max(left, right), Math.max(over, under));
     if (most > least) {
-      String text =
-          colour
-              + " reaches over the edge of the page and is cut off there; if that part is wanted,"
-              + " make the page larger in the drawing program and save again.";
+      Message text = Message.of("inlay.page-edge-check.cut-at-page", colour);
       Vec m = box.middle();
       double x = most == left ? sheet.minX() : most == right ? sheet.maxX() : m.x();
       double y = most == over ? sheet.minY() : most == under ? sheet.maxY() : m.y();

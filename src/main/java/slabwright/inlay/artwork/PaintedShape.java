@@ -18,4 +18,9 @@ public record PaintedShape(
     double alpha,
     List<ClipOutlines> clips,
     List<SoftMask> masks,
-    boolean line) {}
+    boolean line) {
+  /** The same in another colour. */
+  public PaintedShape in(String colour) {
+    return new PaintedShape(outline, colour, alpha, clips, masks, line);
+  }
+}

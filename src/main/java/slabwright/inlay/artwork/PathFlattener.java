@@ -9,6 +9,7 @@ import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.shape.Bezier;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** Paths to rings of points. Open subpaths are closed, as filling does. */
 public final class PathFlattener {
@@ -75,12 +76,11 @@ public final class PathFlattener {
   private void add(Vec p) {
     if (!(Math.abs(p.x()) < FARTHEST) || !(Math.abs(p.y()) < FARTHEST)) {
       throw new RefusedArtworkException(
-          Reason.ABSURD_SIZE,
-          "a part lies absurdly far out; delete or move it in the drawing program.");
+          Reason.ABSURD_SIZE, Message.of("inlay.path-flattener.far-out"));
     }
     if (++count > MOST_POINTS) {
       throw new RefusedArtworkException(
-          Reason.TOO_LARGE, "its outlines have too many points; simplify them and save again.");
+          Reason.TOO_LARGE, Message.of("inlay.path-flattener.too-many-points"));
     }
     points.add(p);
   }

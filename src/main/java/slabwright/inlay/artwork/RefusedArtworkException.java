@@ -1,6 +1,7 @@
 package slabwright.inlay.artwork;
 
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
+import slabwright.units.Message;
 
 /** Carries a refusal out of a parser's callbacks to the one place that turns it into a value. */
 public final class RefusedArtworkException extends RuntimeException {
@@ -8,16 +9,19 @@ public final class RefusedArtworkException extends RuntimeException {
 
   private final Reason reason;
 
-  public RefusedArtworkException(Reason reason, String sentence) {
-    super(sentence);
+  // not kept when an exception is written out, which nobody does
+  private final transient Message why;
+
+  public RefusedArtworkException(Reason reason, Message why) {
+    super(why.toString());
+    this.why = why;
     this.reason = reason;
   }
 
   /** Nothing that would be dyed is in the graphic. */
   public static RefusedArtworkException nothingPainted() {
     return new RefusedArtworkException(
-        Reason.NOTHING_PAINTED,
-        "nothing in it is painted; give its shapes a fill or a stroke and save again.");
+        Reason.NOTHING_PAINTED, Message.of("inlay.artwork.nothing-painted"));
   }
 
   /**
@@ -26,6 +30,6 @@ public final class RefusedArtworkException extends RuntimeException {
    * @param name what to call the graphic
    */
   public ArtworkRefusal refusal(String name) {
-    return new ArtworkRefusal(reason, name + ": " + getMessage());
+    return new ArtworkRefusal(reason, Message.of("inlay.artwork.refused", name, why));
   }
 }

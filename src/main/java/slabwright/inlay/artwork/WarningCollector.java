@@ -8,27 +8,28 @@ import java.util.Optional;
 import java.util.function.Function;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** Warnings gathered while a graphic is read; each is said once, at the first place it was met. */
 public final class WarningCollector {
-  private record Key(Kind kind, String text) {}
+  private record Key(Kind kind, Message message) {}
 
   private final Map<Key, Optional<Vec>> seen = new LinkedHashMap<>();
 
-  public void add(Kind kind, String text) {
-    seen.putIfAbsent(new Key(kind, text), Optional.empty());
+  public void add(Kind kind, Message message) {
+    seen.putIfAbsent(new Key(kind, message), Optional.empty());
   }
 
   /** A note with a place in the page's pixels. */
-  public void add(Kind kind, String text, Vec place) {
-    seen.putIfAbsent(new Key(kind, text), Optional.of(place));
+  public void add(Kind kind, Message message, Vec place) {
+    seen.putIfAbsent(new Key(kind, message), Optional.of(place));
   }
 
   /** All notes, their places carried from page pixels to the frame the warnings are shown in. */
   List<ArtworkWarning> warnings(Function<Vec, Vec> toFrame) {
     List<ArtworkWarning> list = new ArrayList<>();
     seen.forEach(
-        (key, place) -> list.add(new ArtworkWarning(key.kind, key.text, place.map(toFrame))));
+        (key, place) -> list.add(new ArtworkWarning(key.kind, key.message, place.map(toFrame))));
     return list;
   }
 }

@@ -2,10 +2,12 @@ package slabwright.inlay.cutfile;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Function;
 import slabwright.drawing.paint.PdfFile;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.units.Message;
 
 /**
  * What is cut from one panel, in the panel's own frame.
@@ -20,7 +22,7 @@ import slabwright.shape.Ring;
  */
 public record CutFile(
     String name,
-    String title,
+    Message title,
     double width,
     double height,
     Region openings,
@@ -36,13 +38,22 @@ public record CutFile(
     return openings.rings();
   }
 
-  /** As a PDF of one page in true size; {@code made} is written into it. */
-  public PdfFile pdf(Instant made) {
-    return PdfCutWriter.pdf(title, made, List.of(this));
+  /**
+   * As a PDF of one page in true size.
+   *
+   * @param made is written into it
+   * @param words of the door that makes it
+   */
+  public PdfFile pdf(Instant made, Function<Message, String> words) {
+    return PdfCutWriter.pdf(words.apply(title), made, List.of(this));
   }
 
-  /** As an SVG drawing in true millimetres. */
-  public String svg() {
-    return new SvgCutWriter(this).write();
+  /**
+   * As an SVG drawing in true millimetres.
+   *
+   * @param words of the door that makes it
+   */
+  public String svg(Function<Message, String> words) {
+    return new SvgCutWriter(this, words).write();
   }
 }

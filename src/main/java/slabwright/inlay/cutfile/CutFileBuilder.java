@@ -12,6 +12,7 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** Takes one panel out of the blank. */
 final class CutFileBuilder {
@@ -27,7 +28,7 @@ final class CutFileBuilder {
     this.toPanel = Affine.move(-panel.box().minX(), -panel.box().minY());
   }
 
-  CutFile make(String name, String title) {
+  CutFile make(String name, Message title) {
     Region open = panel.openings(stencil).map(toPanel);
     double width = panel.box().width();
     double height = panel.box().height();

@@ -7,6 +7,7 @@ import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.units.Message;
 
 /**
  * Names the cut files of one inlay.
@@ -27,20 +28,37 @@ public record CutFileParameters(String inlay, int release) {
   }
 
   private CutFile file(StencilSet set, PanelPlan plan, Stencil stencil, Panel panel) {
-    String title = inlay + ", " + issue() + ", panel " + panel.name();
-    String step = "";
-    if (set.stencils().size() > 1) {
-      title += ", stencil " + stencil.layer() + " (" + stencil.colour() + ")";
-      step = "_stencil-" + stencil.layer();
-    }
-    String name =
-        slug(inlay, "inlay") + "_" + slug(issue(), "draft") + step + "_panel-" + panel.name();
+    boolean one = set.stencils().size() == 1;
+    String step = one ? "" : "_stencil-" + stencil.layer();
+    String name = fileNameStem() + step + "_panel-" + panel.name();
+    Message title = one ? title(panel) : title(panel, stencil);
     return new CutFileBuilder(stencil, panel, plan.laps()).make(name, title);
   }
 
+  private Message title(Panel panel) {
+    return Message.of("inlay.cut-file.title", inlay, issue(), panel.name());
+  }
+
+  private Message title(Panel panel, Stencil stencil) {
+    return Message.of(
+        "inlay.cut-file.title-of-stencil",
+        inlay,
+        issue(),
+        panel.name(),
+        stencil.layer(),
+        stencil.colour());
+  }
+
   /** "release 3", or "draft" before the first. */
-  public String issue() {
-    return release > 0 ? "release " + release : "draft";
+  public Message issue() {
+    return release > 0
+        ? Message.of("inlay.cut-file.release", release)
+        : Message.of("inlay.cut-file.draft");
+  }
+
+  /** What every file's name begins with, the same in every language. */
+  String fileNameStem() {
+    return slug(inlay, "inlay") + "_" + (release > 0 ? "release-" + release : "draft");
   }
 
   /** Small letters and digits with single hyphens between; {@code empty} when none is left. */

@@ -5,13 +5,14 @@ import java.util.List;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.stencil.Finding;
+import slabwright.units.Message;
 
 /**
  * Why an inlay must not go to the sign shop as it is.
  *
  * @param sentence what is wrong and what to do
  */
-public record CutStop(Kind kind, String sentence) {
+public record CutStop(Kind kind, Message sentence) {
   /** The kinds of reason, gravest first. */
   public enum Kind {
     /** The graphic on disk is not the one that was accepted. */
@@ -24,11 +25,7 @@ public record CutStop(Kind kind, String sentence) {
 
   /** The stop for a graphic that is no longer what was accepted. */
   public static CutStop changedOnDisk(String inlay) {
-    return new CutStop(
-        Kind.CHANGED_ON_DISK,
-        inlay
-            + ": the graphic changed on disk since it was accepted; look at it and accept it, or put"
-            + " the old file back.");
+    return new CutStop(Kind.CHANGED_ON_DISK, Message.of("inlay.cut-stop.changed-on-disk", inlay));
   }
 
   /** What the graphic and its plan say against cutting; empty when nothing does. */
@@ -36,14 +33,17 @@ public record CutStop(Kind kind, String sentence) {
     List<CutStop> stops = new ArrayList<>();
     plan.findings().stream()
         .filter(f -> f.weight() == Finding.Weight.CANNOT)
-        .map(f -> new CutStop(Kind.BLOCKED, inlay + ": no cut file. " + f.text()))
+        .map(f -> Message.of("inlay.cut-stop.no-cut-file", inlay, f.message()))
+        .map(why -> new CutStop(Kind.BLOCKED, why))
         .forEach(stops::add);
     if (plan.panels().isEmpty() && stops.isEmpty()) {
-      stops.add(new CutStop(Kind.BLOCKED, inlay + ": no cut file, since no panel fits."));
+      stops.add(new CutStop(Kind.BLOCKED, Message.of("inlay.cut-stop.no-panel-fits", inlay)));
     }
     artwork.warnings().stream()
         .filter(w -> w.kind().changesLetters())
-        .map(w -> new CutStop(Kind.LETTERS, inlay + ": " + w.text()))
+        .map(
+            w ->
+                new CutStop(Kind.LETTERS, Message.of("inlay.cut-stop.letters", inlay, w.message())))
         .forEach(stops::add);
     return stops;
   }

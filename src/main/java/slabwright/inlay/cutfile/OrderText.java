@@ -1,41 +1,53 @@
 package slabwright.inlay.cutfile;
 
 import java.util.List;
+import java.util.function.Function;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** The order as plain text. */
 final class OrderText {
+  private static final String END = "\r\n";
+
   private final UnitSystem units;
+  private final Function<Message, String> words;
   private final StringBuilder out = new StringBuilder();
 
-  OrderText(UnitSystem units) {
+  OrderText(UnitSystem units, Function<Message, String> words) {
     this.units = units;
+    this.words = words;
   }
 
   String write(
       CutFileParameters job, StencilSet set, PanelPlan plan, FilmOrder order, List<CutFile> files) {
     int stencils = set.stencils().size();
-    line("Stencil order: " + job.inlay() + ", " + job.issue());
-    line("");
-    line("Film width: " + show(order.rollWidth()));
-    line("Film kind: " + orAgree(order.kind()));
-    line("Tack: " + orAgree(order.tack()));
-    line("Film length: " + show(plan.rollLength() * stencils * order.quantity()));
-    line("Transfer tape, to cover every panel: " + show(tape(plan, stencils, order)));
-    line("Quantity: " + order.quantity() + " of each file");
-    line("Finished size, panels laid together: " + size(set.blank().width(), set.blank().height()));
-    line("Length of cut: " + show(set.cutLength() * order.quantity()));
-    line("Loose pieces that must stay in place on the transfer tape: " + set.looseCount());
-    line("");
-    line("Weed what the cut lines enclose. Keep the rest. Do not mirror. Do not scale.");
-    line("Witness crosses line panels up: mark them, do not weed them.");
-    line("Send a proof before cutting.");
-    line("");
-    files.forEach(f -> line(f.name() + ".svg  " + size(f.width(), f.height())));
+    line(Message.of("inlay.order-text.title", job.inlay(), job.issue()));
+    out.append(END);
+    line(Message.of("inlay.order-text.film-width", show(order.rollWidth())));
+    line(Message.of("inlay.order-text.film-kind", orAgree(order.kind())));
+    line(Message.of("inlay.order-text.tack", orAgree(order.tack())));
+    double film = plan.rollLength() * stencils * order.quantity();
+    line(Message.of("inlay.order-text.film-length", show(film)));
+    line(Message.of("inlay.order-text.transfer-tape", show(tape(plan, stencils, order))));
+    line(Message.of("inlay.order-text.quantity", order.quantity()));
+    line(
+        Message.of(
+            "inlay.order-text.finished-size",
+            show(set.blank().width()),
+            show(set.blank().height())));
+    double cut = set.cutLength() * order.quantity();
+    line(Message.of("inlay.order-text.length-of-cut", show(cut)));
+    line(Message.of("inlay.order-text.loose-pieces", set.looseCount()));
+    out.append(END);
+    line(Message.of("inlay.order-text.what-to-weed"));
+    line(Message.of("inlay.order-text.witness-crosses"));
+    line(Message.of("inlay.order-text.send-a-proof"));
+    out.append(END);
+    files.forEach(this::line);
     return out.toString();
   }
 
@@ -44,12 +56,12 @@ final class OrderText {
     return one * stencils * order.quantity();
   }
 
-  private static String orAgree(String text) {
-    return text.isBlank() ? "to be agreed with the sign shop" : text;
+  private static Object orAgree(String text) {
+    return text.isBlank() ? Message.of("inlay.order-text.to-be-agreed") : text;
   }
 
-  private String size(double width, double height) {
-    return show(width) + " wide, " + show(height) + " high";
+  private void line(CutFile f) {
+    line(Message.of("inlay.order-text.file", f.name() + ".svg", show(f.width()), show(f.height())));
   }
 
   /** In the person's units, and in millimetres as the files are. */
@@ -57,7 +69,7 @@ final class OrderText {
     return LengthFormat.fine(mm, units);
   }
 
-  private void line(String text) {
-    out.append(text).append("\r\n");
+  private void line(Message message) {
+    out.append(words.apply(message)).append(END);
   }
 }

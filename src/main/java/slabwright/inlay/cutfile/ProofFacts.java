@@ -8,32 +8,41 @@ import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Bounds;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
-/** What the proof page says in words. */
+/** What the proof page has to say. */
 record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units) {
   private static final int MOST_LISTED = 12;
 
   /** One line of the table. */
-  record Row(String label, String words) {}
+  record Row(Message label, Message words) {}
 
   List<Row> rows() {
     return List.of(
-        new Row("Finished size", size(set.blank()) + ", all panels laid together"),
-        new Row("Panels", panels()),
         new Row(
-            "Reads",
-            "as in the picture, seen from the face of the film: top is top, left is left."),
-        new Row("Mirror image", "no. Never mirror these files."),
+            Message.of("inlay.proof-facts.finished-size"),
+            Message.of("inlay.proof-facts.all-panels-together", size(set.blank()))),
+        new Row(Message.of("inlay.proof-facts.panels"), panels()),
         new Row(
-            "Check with a ruler",
-            "panel " + plan.panels().get(0).name() + ", cut, is " + checkWords() + " wide."),
-        new Row("Loose pieces", loose()),
+            Message.of("inlay.proof-facts.reads"),
+            Message.of("inlay.proof-facts.reads-as-in-the-picture")),
         new Row(
-            "Length of cut",
-            LengthFormat.show(stencil.cutLength(), units) + ", panel outlines not counted"),
-        new Row("Changed", changes()),
-        new Row("Picture", "not to scale; the cut files are in true millimetres."));
+            Message.of("inlay.proof-facts.mirror-image"),
+            Message.of("inlay.proof-facts.never-mirror")),
+        new Row(
+            Message.of("inlay.proof-facts.check-with-a-ruler"),
+            Message.of(
+                "inlay.proof-facts.panel-is-wide", plan.panels().get(0).name(), checkWords())),
+        new Row(Message.of("inlay.proof-facts.loose-pieces"), loose()),
+        new Row(
+            Message.of("inlay.proof-facts.length-of-cut"),
+            Message.of(
+                "inlay.proof-facts.outlines-not-counted",
+                LengthFormat.show(stencil.cutLength(), units))),
+        new Row(Message.of("inlay.proof-facts.changed"), changes()),
+        new Row(
+            Message.of("inlay.proof-facts.picture"), Message.of("inlay.proof-facts.not-to-scale")));
   }
 
   /** The one length to check: the width of the first panel. */
@@ -41,38 +50,39 @@ record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem un
     return show(plan.panels().get(0).box().width());
   }
 
-  private String panels() {
+  private Message panels() {
     if (plan.panels().size() > MOST_LISTED) {
-      return "%d, %s to %s, on %d strips; the order lists each with its size, overlap included."
-          .formatted(
-              plan.panels().size(),
-              plan.panels().get(0).name(),
-              plan.panels().get(plan.panels().size() - 1).name(),
-              plan.seams().size() + 1);
+      return Message.of(
+          "inlay.proof-facts.panels-on-strips",
+          plan.panels().size(),
+          plan.panels().get(0).name(),
+          plan.panels().get(plan.panels().size() - 1).name(),
+          plan.seams().size() + 1);
     }
     String each =
         plan.panels().stream()
             .map((Panel p) -> p.name() + " " + size(p.box()))
             .collect(Collectors.joining("; "));
-    return plan.laps().isEmpty() ? each : each + ". Sizes include the overlap.";
+    return plan.laps().isEmpty()
+        ? Message.of("inlay.proof-facts.panel-list", each)
+        : Message.of("inlay.proof-facts.panel-list-with-overlap", each);
   }
 
-  private String loose() {
+  private Message loose() {
     int n = stencil.loosePieces().size();
     return switch (n) {
-      case 0 -> "none";
-      case 1 -> "1, marked with a ring: it must stay in its place on the transfer tape.";
-      default -> n + ", marked with rings: they must stay in their places on the transfer tape.";
+      case 0 -> Message.of("inlay.proof-facts.no-loose-piece");
+      case 1 -> Message.of("inlay.proof-facts.one-loose-piece");
+      default -> Message.of("inlay.proof-facts.marked-with-rings", n);
     };
   }
 
-  private String changes() {
-    String all =
-        set.changes().stream()
-            .filter(c -> c.layer() == stencil.layer())
-            .map(c -> c.words(units))
-            .collect(Collectors.joining(" "));
-    return all.isEmpty() ? "nothing: the stencil is as the graphic." : all;
+  private Message changes() {
+    return set.changes().stream()
+        .filter(c -> c.layer() == stencil.layer())
+        .map(c -> c.said(units))
+        .reduce((first, next) -> Message.of("inlay.proof-facts.two-sentences", first, next))
+        .orElse(Message.of("inlay.proof-facts.as-the-graphic"));
   }
 
   private String size(Bounds b) {

@@ -2,6 +2,7 @@ package slabwright.inlay.cutfile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
@@ -17,6 +18,7 @@ import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /**
@@ -34,6 +36,7 @@ final class ProofPage {
 
   private final CutFileParameters job;
   private final Stencil stencil;
+  private final Function<Message, String> words;
   private final ProofFacts facts;
   private final ProofPicture picture;
   private final double width;
@@ -45,17 +48,24 @@ final class ProofPage {
    * Sets up the page of one stencil.
    *
    * @param units feet and inches make a Letter page, metric an A4 page
+   * @param words of the door that makes it
    */
   public ProofPage(
-      CutFileParameters job, StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units) {
+      CutFileParameters job,
+      StencilSet set,
+      Stencil stencil,
+      PanelPlan plan,
+      UnitSystem units,
+      Function<Message, String> words) {
     this.job = job;
+    this.words = words;
     this.stencil = stencil;
     this.width = units == UnitSystem.METRIC ? 210 : 215.9;
     this.height = units == UnitSystem.METRIC ? 297 : 279.4;
     this.facts = new ProofFacts(set, stencil, plan, units);
     this.factsTop = height - EDGE - factsHeight();
     Bounds box = new Bounds(EDGE + 8, PICTURE_TOP, width - EDGE, factsTop - EDGE / 2);
-    this.picture = new ProofPicture(stencil, plan, box, facts.checkWords());
+    this.picture = new ProofPicture(stencil, plan, box, facts.checkWords(), words);
   }
 
   /** The page on its paper. */
@@ -71,31 +81,34 @@ final class ProofPage {
     inks.add(
         Text.start(
             new Vec(EDGE, 22), fitted(job.inlay(), TextStyle.bold(6.5)), TextStyle.bold(6.5)));
-    String step = "proof page, " + job.issue() + ", dye " + stencil.colour();
+    String step =
+        words.apply(Message.of("inlay.proof-page.subtitle", job.issue(), stencil.colour()));
     inks.add(Text.start(new Vec(EDGE, 29), fitted(step, SMALL), SMALL));
     inks.add(Stroke.line(Pen.of(0.4, Palette.INK), new Vec(EDGE, 32), new Vec(width - EDGE, 32)));
   }
 
-  private String fitted(String words, TextStyle style) {
-    return TextMeasure.fitted(words, style, width - 2 * EDGE);
+  private String fitted(String text, TextStyle style) {
+    return TextMeasure.fitted(text, style, width - 2 * EDGE);
   }
 
   private void polarity() {
     inks.add(
         Text.start(
-            new Vec(EDGE, 41), "Weed the shaded parts. Keep the rest.", TextStyle.bold(5.5)));
-    swatch(EDGE, true, "weeded: pulled out, so that dye reaches the floor");
-    swatch(EDGE + 98, false, "kept: stays in one piece on the tape");
+            new Vec(EDGE, 41),
+            words.apply(Message.of("inlay.proof-page.what-to-weed")),
+            TextStyle.bold(5.5)));
+    swatch(EDGE, true, Message.of("inlay.proof-page.weeded"));
+    swatch(EDGE + 98, false, Message.of("inlay.proof-page.kept"));
   }
 
-  private void swatch(double x, boolean weeded, String words) {
+  private void swatch(double x, boolean weeded, Message meaning) {
     Ring box = Ring.rectangle(x, 46, x + 10, 53);
     inks.add(Fill.of(Palette.WHITE, box));
     if (weeded) {
       inks.addAll(ProofPicture.SHADE.on(List.of(box)));
     }
     inks.add(Stroke.rings(Pen.of(0.25, Palette.INK), List.of(box)));
-    inks.add(Text.start(new Vec(x + 13, 50.8), words, TextStyle.plain(3.3)));
+    inks.add(Text.start(new Vec(x + 13, 50.8), words.apply(meaning), TextStyle.plain(3.3)));
   }
 
   private double factsHeight() {
@@ -103,13 +116,13 @@ final class ProofPage {
   }
 
   private List<String> lines(ProofFacts.Row row) {
-    return TextMeasure.wrap(row.words(), PLAIN, width - 2 * EDGE - LABELS);
+    return TextMeasure.wrap(words.apply(row.words()), PLAIN, width - 2 * EDGE - LABELS);
   }
 
   private void facts() {
     double y = factsTop;
     for (ProofFacts.Row row : facts.rows()) {
-      inks.add(Text.start(new Vec(EDGE, y), row.label(), TextStyle.bold(3.3)));
+      inks.add(Text.start(new Vec(EDGE, y), words.apply(row.label()), TextStyle.bold(3.3)));
       for (String line : lines(row)) {
         inks.add(Text.start(new Vec(EDGE + LABELS, y), line, PLAIN));
         y += LINE;

@@ -2,6 +2,7 @@ package slabwright.inlay.cutfile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Dimension;
 import slabwright.drawing.Drawing;
@@ -23,6 +24,7 @@ import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** The picture of a stencil on its proof page. */
 final class ProofPicture {
@@ -36,13 +38,16 @@ final class ProofPicture {
   private final Stencil stencil;
   private final PanelPlan plan;
   private final String check;
+  private final String top;
   private final View view;
   private final List<Ink> inks = new ArrayList<>();
 
-  ProofPicture(Stencil stencil, PanelPlan plan, Bounds box, String check) {
+  ProofPicture(
+      Stencil stencil, PanelPlan plan, Bounds box, String check, Function<Message, String> words) {
     this.stencil = stencil;
     this.plan = plan;
     this.check = check;
+    this.top = words.apply(Message.of("inlay.proof-picture.top"));
     Bounds inner = new Bounds(box.minX(), box.minY() + SPACE, box.maxX(), box.maxY() - SPACE / 2);
     Bounds blank = plan.blank();
     double denominator = Math.max(blank.width() / inner.width(), blank.height() / inner.height());
@@ -101,7 +106,7 @@ final class ProofPicture {
     inks.add(
         Stroke.line(
             pen, tip.plus(new Vec(-2 * mm, 3 * mm)), tip, tip.plus(new Vec(2 * mm, 3 * mm))));
-    inks.add(Text.middle(new Vec(x, y - 12 * mm), "top", TextStyle.plain(3.2)));
+    inks.add(Text.middle(new Vec(x, y - 12 * mm), top, TextStyle.plain(3.2)));
   }
 
   private static Ring box(Bounds b) {

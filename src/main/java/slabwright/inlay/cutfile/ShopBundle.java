@@ -10,16 +10,21 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import slabwright.drawing.paint.PdfFile;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /**
  * Everything the sign shop gets, in one ZIP: a cut file for each panel as SVG, all of them as one
  * PDF, the proof page, and the order in plain text. The same plan and moment give the same bytes.
+ *
+ * @param made is written into the files
+ * @param words of the door that makes them
  */
 public record ShopBundle(
     CutFileParameters job,
@@ -27,39 +32,34 @@ public record ShopBundle(
     PanelPlan panels,
     FilmOrder order,
     UnitSystem units,
-    Instant made) {
+    Instant made,
+    Function<Message, String> words) {
 
   /** Every file by its name: SVG and PDF of each panel, the proof page, and the ZIP of it all. */
   public SortedMap<String, byte[]> files() throws IOException {
     SortedMap<String, byte[]> all = new TreeMap<>();
     for (CutFile file : job.files(stencils, panels)) {
-      all.put(file.name() + ".svg", file.svg().getBytes(StandardCharsets.UTF_8));
-      all.put(file.name() + ".pdf", bytes(file.pdf(made)));
+      all.put(file.name() + ".svg", file.svg(words).getBytes(StandardCharsets.UTF_8));
+      all.put(file.name() + ".pdf", bytes(file.pdf(made, words)));
     }
-    all.put(base() + "_proof.pdf", bytes(proofPdf()));
+    all.put(job.fileNameStem() + "_proof.pdf", bytes(proofPdf()));
     ByteArrayOutputStream zip = new ByteArrayOutputStream();
     write(zip);
-    all.put(base() + "_sign-shop.zip", zip.toByteArray());
+    all.put(job.fileNameStem() + "_sign-shop.zip", zip.toByteArray());
     return all;
-  }
-
-  private String base() {
-    return CutFileParameters.slug(job.inlay(), "inlay")
-        + "_"
-        + CutFileParameters.slug(job.issue(), "draft");
   }
 
   /** Writes the ZIP; the stream stays open. */
   public void write(OutputStream out) throws IOException {
     List<CutFile> files = job.files(stencils, panels);
     ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
-    String base = base();
+    String base = job.fileNameStem();
     for (CutFile file : files) {
-      add(zip, file.name() + ".svg", file.svg().getBytes(StandardCharsets.UTF_8));
+      add(zip, file.name() + ".svg", file.svg(words).getBytes(StandardCharsets.UTF_8));
     }
     add(zip, base + "_cut.pdf", bytes(cutPdf()));
     add(zip, base + "_proof.pdf", bytes(proofPdf()));
-    String text = new OrderText(units).write(job, stencils, panels, order, files);
+    String text = new OrderText(units, words).write(job, stencils, panels, order, files);
     add(zip, base + "_order.txt", text.getBytes(StandardCharsets.UTF_8));
     zip.finish();
   }
@@ -67,16 +67,18 @@ public record ShopBundle(
   /** All cut files as pages in true size. */
   public PdfFile cutPdf() {
     return PdfCutWriter.pdf(
-        job.inlay() + ", " + job.issue() + ", cut files", made, job.files(stencils, panels));
+        words.apply(Message.of("inlay.shop-bundle.cut-files", job.inlay(), job.issue())),
+        made,
+        job.files(stencils, panels));
   }
 
   /** The proof page of every stencil. */
   public PdfFile proofPdf() {
     return new PdfFile(
-        job.inlay() + ", " + job.issue() + ", proof",
+        words.apply(Message.of("inlay.shop-bundle.proof", job.inlay(), job.issue())),
         made,
         stencils.stencils().stream()
-            .map(s -> new ProofPage(job, stencils, s, panels, units).drawing())
+            .map(s -> new ProofPage(job, stencils, s, panels, units, words).drawing())
             .toList());
   }
 

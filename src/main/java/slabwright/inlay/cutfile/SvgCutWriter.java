@@ -1,11 +1,13 @@
 package slabwright.inlay.cutfile;
 
 import java.util.List;
+import java.util.function.Function;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 
 /**
  * Writes a cut file as SVG: width, height and viewBox in true millimetres. The group {@code cut}
@@ -16,10 +18,12 @@ final class SvgCutWriter {
   private static final double HAIRLINE = 0.05;
 
   private final CutFile file;
+  private final Function<Message, String> words;
   private final StringBuilder out = new StringBuilder();
 
-  SvgCutWriter(CutFile file) {
+  SvgCutWriter(CutFile file, Function<Message, String> words) {
     this.file = file;
+    this.words = words;
   }
 
   String write() {
@@ -29,21 +33,15 @@ final class SvgCutWriter {
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"").append(w);
     out.append("mm\" height=\"").append(h).append("mm\" viewBox=\"0 0 ").append(w).append(' ');
     out.append(h).append("\" fill=\"none\" stroke-width=\"").append(HAIRLINE).append("\">\n");
-    out.append("<title>").append(escaped(file.title())).append("</title>\n<desc>");
-    out.append(escaped(description())).append("</desc>\n");
+    out.append("<title>").append(escaped(words.apply(file.title()))).append("</title>\n<desc>");
+    out.append(escaped(words.apply(Message.of("inlay.svg-cut-writer.description"))))
+        .append("</desc>\n");
     open("cut", "#000000");
     file.openings().parts().forEach(this::part);
     out.append("</g>\n");
     lines("trim", "#0060a0", file.trim());
     lines("witness", "#a06000", file.witness());
     return out.append("</svg>\n").toString();
-  }
-
-  private String description() {
-    return "Millimetres, seen from the face of the film, not mirrored."
-        + " Group cut: weed what these lines enclose, keep the rest."
-        + " Group trim: the panel's outline."
-        + " Group witness: crosses to line panels up by; mark them, do not weed.";
   }
 
   private void open(String id, String colour) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import slabwright.units.Message;
 
 /**
  * The dye for one stencil: litres = area × coats / coverage / (1 − loss).
@@ -13,7 +14,7 @@ import java.util.OptionalInt;
  * @param jars sprayer jars, rounded up; empty when litres or the jar's size is not known
  * @param missing what is not in the shop book
  */
-public record DyeNeed(double area, OptionalDouble litres, OptionalInt jars, List<String> missing) {
+public record DyeNeed(double area, OptionalDouble litres, OptionalInt jars, List<Message> missing) {
   private static final double MM2_PER_M2 = 1e6;
 
   public DyeNeed {
@@ -22,20 +23,20 @@ public record DyeNeed(double area, OptionalDouble litres, OptionalInt jars, List
 
   /** The need by the book; nothing is guessed where the book is silent. */
   public static DyeNeed of(double area, DyeRates book) {
-    List<String> missing = new ArrayList<>();
-    note(book.coats().isEmpty(), "number of mist coats", missing);
-    note(book.coverage().isEmpty(), "dye coverage", missing);
-    note(book.loss().isEmpty(), "spray loss", missing);
+    List<Message> missing = new ArrayList<>();
+    note(book.coats().isEmpty(), Message.of("inlay.dye-need.no-coats"), missing);
+    note(book.coverage().isEmpty(), Message.of("inlay.dye-need.no-coverage"), missing);
+    note(book.loss().isEmpty(), Message.of("inlay.dye-need.no-loss"), missing);
     OptionalDouble litres = missing.isEmpty() ? litres(area, book) : OptionalDouble.empty();
-    note(book.jar().isEmpty(), "jar size", missing);
+    note(book.jar().isEmpty(), Message.of("inlay.dye-need.no-jar-size"), missing);
     return new DyeNeed(area, litres, missing.isEmpty() ? jars(litres, book) : NO_JARS, missing);
   }
 
   private static final OptionalInt NO_JARS = OptionalInt.empty();
 
-  private static void note(boolean absent, String what, List<String> missing) {
+  private static void note(boolean absent, Message what, List<Message> missing) {
     if (absent) {
-      missing.add(what + ": not in the shop book");
+      missing.add(what);
     }
   }
 

@@ -7,6 +7,7 @@ import slabwright.inlay.stencil.Finding;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.units.LetterNumbering;
+import slabwright.units.Message;
 
 /** From a seam layout to named panels, laps with witness marks, and the orders of work. */
 final class PanelBuilder {
@@ -71,8 +72,7 @@ final class PanelBuilder {
     if (marks.size() < 2) {
       findings.add(
           Finding.look(
-              "No room clear of the openings for two witness marks where %s meets %s."
-                  .formatted(first, second),
+              Message.of("inlay.panel-builder.no-room-for-witness-marks", first, second),
               box.middle()));
     }
     return new Seam(first, second, box, marks);
@@ -91,12 +91,15 @@ final class PanelBuilder {
       if (width > rules.roll().usableWidth() + SeamPlaceSearch.SLACK) {
         findings.add(
             Finding.cannot(
-                "Panel %s is %.0f mm wide, %.0f mm more than the roll can give. Move its seam."
-                    .formatted(panel.name(), width, width - rules.roll().usableWidth())));
+                Message.of(
+                    "inlay.panel-builder.panel-too-wide",
+                    panel.name(),
+                    width,
+                    width - rules.roll().usableWidth())));
       } else if (width < rules.narrowest() - SeamPlaceSearch.SLACK && panels.size() > 1) {
         findings.add(
             Finding.look(
-                "Panel %s is only %.0f mm wide.".formatted(panel.name(), width),
+                Message.of("inlay.panel-builder.panel-narrow", panel.name(), width),
                 panel.box().middle()));
       }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.units.Message;
 
 /** Seam layouts for one way of turning the strips. */
 final class SeamLayoutSearch {
@@ -91,8 +92,7 @@ final class SeamLayoutSearch {
     double[] costs = costs(inner, places);
     Optional<List<Double>> staggered = search.cheapest(awayFrom(beside, places, costs));
     if (staggered.isEmpty()) {
-      findings.add(
-          Finding.look("Inner joints of neighbouring strips could not be kept apart everywhere."));
+      findings.add(Finding.look(Message.of("inlay.seam-layout-search.joints-not-apart")));
     }
     return staggered.or(() -> search.cheapest(costs)).orElseThrow();
   }

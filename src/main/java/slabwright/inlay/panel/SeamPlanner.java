@@ -6,6 +6,7 @@ import java.util.Map;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Region;
+import slabwright.units.Message;
 
 /**
  * Plans the panels of one inlay. All its stencils get the same panels, so the cost of a seam counts
@@ -44,14 +45,13 @@ public final class SeamPlanner {
   public static List<Finding> refusals(PanelParameters rules) {
     double room = 3 * rules.narrowest();
     if (rules.roll().usableWidth() > rules.roll().width()) {
-      return List.of(Finding.cannot("The usable width is more than the roll's width."));
+      return List.of(Finding.cannot(Message.of("inlay.seam-planner.usable-width-more-than-roll")));
     }
     if (rules.overlap() < 0 || rules.roll().usableWidth() < room) {
-      return List.of(
-          Finding.cannot("The overlap takes up too much of the usable roll width; make it less."));
+      return List.of(Finding.cannot(Message.of("inlay.seam-planner.overlap-too-wide")));
     }
     if (rules.roll().longestPiece() < room) {
-      return List.of(Finding.cannot("The longest piece is too short for its overlaps."));
+      return List.of(Finding.cannot(Message.of("inlay.seam-planner.longest-piece-too-short")));
     }
     return List.of();
   }

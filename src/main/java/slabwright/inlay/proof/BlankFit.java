@@ -16,8 +16,9 @@ import slabwright.shape.Vec;
  * @param height of it
  * @param turn of the sheet against its openings, radians from x to y
  * @param shift of the sheet against its openings, mm
+ * @param middle of the drawn rectangle
  */
-record BlankFit(double width, double height, double turn, Vec shift) {
+record BlankFit(double width, double height, double turn, Vec shift, Vec middle) {
   private static final double SIZE_LIKE = 0.12;
   private static final double PLACE_LIKE = 0.15;
   private static final double FULL = 0.985;
@@ -57,6 +58,15 @@ record BlankFit(double width, double height, double turn, Vec shift) {
         .then(Affine.move(m.x() + shift.x(), m.y() + shift.y()));
   }
 
+  /** From the planned sheet onto the drawn one, its size included. */
+  Affine whole(Bounds sheet) {
+    Vec m = sheet.middle();
+    return Affine.move(-m.x(), -m.y())
+        .then(Affine.scale(width / sheet.width(), height / sheet.height()))
+        .then(Affine.turn(turn))
+        .then(Affine.move(middle.x(), middle.y()));
+  }
+
   /** Looks for the rectangle that is most like the planned one. */
   static BlankFit of(List<Ring> drawn, Bounds sheet) {
     return drawn.stream()
@@ -65,7 +75,7 @@ record BlankFit(double width, double height, double turn, Vec shift) {
         .filter(r -> off(r, sheet) < SIZE_LIKE + PLACE_LIKE)
         .min(Comparator.comparingDouble(r -> off(r, sheet)))
         .map(r -> placed(r, sheet))
-        .orElse(new BlankFit(0, 0, 0, Vec.ZERO));
+        .orElse(new BlankFit(0, 0, 0, Vec.ZERO, Vec.ZERO));
   }
 
   private static double off(Rectangle r, Bounds sheet) {
@@ -127,7 +137,7 @@ record BlankFit(double width, double height, double turn, Vec shift) {
         new Vec(
             common(own.x(), (r.width - sheet.width()) / 2),
             common(own.y(), (r.height - sheet.height()) / 2));
-    return new BlankFit(r.width, r.height, r.turn, Affine.turn(r.turn).apply(shift));
+    return new BlankFit(r.width, r.height, r.turn, Affine.turn(r.turn).apply(shift), r.middle);
   }
 
   /** The move that both sides share, when their middle moved and each of them grew. */

@@ -23,7 +23,7 @@ final class OpeningsDifference {
    *
    * @param most how far at worst, mm
    * @param at where that is
-   * @param places runs along the outlines beyond the limit
+   * @param places runs along the outlines beyond the limit; 0 when all is within it
    * @param slivers mm² of difference that is no piece
    * @param even whether nearly all edges stray by the openings' fat
    */
@@ -37,7 +37,7 @@ final class OpeningsDifference {
   private static final double ROUND_PIECE = 1.6;
   private static final double LEAST_FAT_MM = 0.15;
   private static final double MOST_MITRE = 3;
-  private static final double STRIP = 40;
+  private static final double STRIP = 25;
   private static final double STRIP_THICK = 1.7;
   private static final double EVEN_SHARE = 0.7;
   private static final double EVEN = 0.35;
@@ -136,7 +136,9 @@ final class OpeningsDifference {
     boolean planned = true;
     boolean drawn = true;
     for (Ring ring : part.rings()) {
-      for (Vec p : ring.points()) {
+      List<Vec> c = ring.points();
+      for (int i = 0; i < c.size(); i++) {
+        Vec p = c.get(i).towards(c.get((i + 1) % c.size()), 0.5);
         planned &= planEdges.nearest(p, ON_EDGE_MM).isPresent();
         drawn &= openEdges.nearest(p, ON_EDGE_MM).isPresent();
       }
@@ -199,7 +201,7 @@ final class OpeningsDifference {
     double most = within.most;
     Vec at = within.at;
     int places = 0;
-    int last = -2 * stride;
+    int last = Integer.MIN_VALUE / 2;
     for (int k = 0; k < beyond.size(); k += stride) {
       int i = beyond.get(k);
       Vec p = all.get(i).at();
@@ -215,8 +217,11 @@ final class OpeningsDifference {
     }
     for (Region strip : strips) {
       // no single point of its edges strays too far, yet it is too thick
-      slivers.remove(strip);
-      (plan.contains(strip.labelPoint()) ? missing : added).add(strip);
+      places++;
+      if (limits.thin() > most) {
+        most = limits.thin();
+        at = strip.labelPoint();
+      }
     }
     double thin = slivers.stream().mapToDouble(Region::area).sum();
     return new Straying(most, at, places, thin, within.even);
@@ -264,7 +269,7 @@ final class OpeningsDifference {
 
   /** A thin strip whose edges have nothing near them is a piece after all, if it has the area. */
   private boolean becomesPiece(Vec p, double far) {
-    if (far < limits.pieceThick()) {
+    if (far < STRIP_THICK * limits.pieceThick()) {
       return false;
     }
     for (Region r : List.copyOf(slivers)) {

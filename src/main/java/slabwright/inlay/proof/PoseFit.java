@@ -9,8 +9,14 @@ package slabwright.inlay.proof;
  */
 record PoseFit(Pose pose, double overlap, double inside, boolean showsMask) {
   private static final double MOSTLY = 0.55;
+  private static final double HARDLY = 0.25;
   private static final double PARTLY = 0.3;
   private static final double WHOLLY_INSIDE = 0.95;
+
+  /** Whether it is worth a close look: other letters overlap little. */
+  boolean mayBeFound() {
+    return overlap >= HARDLY;
+  }
 
   /** Whether this is the graphic at all, be it with much missing or added. */
   boolean isFound() {

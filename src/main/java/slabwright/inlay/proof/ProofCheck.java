@@ -29,6 +29,7 @@ public final class ProofCheck {
   private static final double APART_IS_BETTER = 0.02;
   private static final double CANNOT_TELL = 0.005;
   private static final double WORTH_A_LOOK = 0.03;
+  private static final double LETTERS_DIFFER = 0.85;
   private static final int MOST_LOOKS = 6;
   private static final double TURN_NOTED = 0.2;
   private static final double SCALES_AGREE = 0.01;
@@ -77,10 +78,16 @@ public final class ProofCheck {
         return apart(apart);
       }
     }
-    if (whole.isEmpty() || !whole.get(0).isFound()) {
+    if (whole.isEmpty() || !whole.get(0).mayBeFound()) {
       return notFound(best);
     }
     SheetJudgement judged = judge(blank, whole);
+    if (best < LETTERS_DIFFER) {
+      judged = byEdge(blank, judged);
+    }
+    if (!judged.fit.isFound() && !judged.isOtherLettering()) {
+      return notFound(best);
+    }
     tellPose(whole, judged);
     return compared(List.of(judged));
   }
@@ -117,10 +124,16 @@ public final class ProofCheck {
         .forEach(
             f -> {
               if (judged.stream().noneMatch(SheetJudgement::isRight)) {
-                judged.add(new SheetJudgement(limits, sheet, f, contours));
+                judged.add(new SheetJudgement(limits, sheet, f, contours, false));
               }
             });
     return judged.stream().min(SheetJudgement.best()).orElseThrow();
+  }
+
+  /** Laid by the blank's edge instead, when that shows that only the lettering is another. */
+  private SheetJudgement byEdge(PlannedPiece blank, SheetJudgement judged) {
+    SheetJudgement other = new SheetJudgement(limits, blank, judged.fit, contours, true);
+    return other.isOtherLettering() && other.faults.size() < judged.faults.size() ? other : judged;
   }
 
   /** Each panel by itself, no two in the same place; without those that are not found. */

@@ -39,7 +39,7 @@ public record ReturnedFile(ShopDrawing drawing, int pages) {
   private static Result<ReturnedFile> svg(byte[] bytes, String name) throws IOException {
     OutlinesResult read = SvgOutlinesReader.read(new ByteArrayInputStream(bytes), name);
     return read instanceof ArtworkRefusal refusal
-        ? Result.refused(Message.of("inlay.returned-file.graphic-refused", refusal.sentence()))
+        ? Result.refused(Message.of("inlay.returned-file.graphic-refused", refusal.message()))
         : Result.ok(new ReturnedFile(ShopDrawing.of((DrawnOutlines) read), 1));
   }
 }

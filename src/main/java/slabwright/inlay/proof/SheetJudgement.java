@@ -22,6 +22,7 @@ final class SheetJudgement {
   private static final double NOTEWORTHY_FAT_MM = 0.2;
   private static final double FAT_SHARE = 0.6;
   private static final double LITTLE_FAULT_MM2 = 20;
+  private static final double MOSTLY_LETTERS = 0.6;
 
   final PlannedPiece sheet;
   final PoseFit fit;
@@ -34,7 +35,18 @@ final class SheetJudgement {
   private final OpeningsDifference difference;
   private double move;
 
-  SheetJudgement(ProofLimits limits, PlannedPiece sheet, PoseFit fit, DrawingContours contours) {
+  /**
+   * Judges a sheet.
+   *
+   * @param byEdge whether the openings are laid by the sheet's edge alone, because they are so
+   *     different that they say nothing about their own place
+   */
+  SheetJudgement(
+      ProofLimits limits,
+      PlannedPiece sheet,
+      PoseFit fit,
+      DrawingContours contours,
+      boolean byEdge) {
     this.limits = limits;
     this.sheet = sheet;
     this.fit = fit;
@@ -43,11 +55,13 @@ final class SheetJudgement {
     List<Ring> nearly = rings(pose.inverse());
     BlankFit rough = BlankFit.of(nearly, sheet.bounds);
     openings =
-        OpeningsFit.of(
-            sheet,
-            new ContourSegments(nearly),
-            rough.found() ? rough.width() / sheet.bounds.width() - 1 : 0,
-            rough.found() ? rough.height() / sheet.bounds.height() - 1 : 0);
+        byEdge && rough.found()
+            ? new OpeningsFit(rough.whole(sheet.bounds), 0)
+            : OpeningsFit.of(
+                sheet,
+                new ContourSegments(nearly),
+                rough.found() ? rough.width() / sheet.bounds.width() - 1 : 0,
+                rough.found() ? rough.height() / sheet.bounds.height() - 1 : 0);
     toDrawing = openings.map().then(pose);
     DrawnStrain strain = DrawnStrain.of(toDrawing, sheet.bounds.middle());
     BlankEdgeCheck edge =
@@ -114,14 +128,33 @@ final class SheetJudgement {
   }
 
   private void differences() {
+    List<LetterRows.Found> rows =
+        new LetterRows(sheet.openings, open, difference.missing(), difference.added()).found();
+    double lettering = rows.stream().mapToDouble(LetterRows.Found::area).sum();
+    if (lettering >= MOSTLY_LETTERS * sheet.openings.area()) {
+      // what was laid on other letters says nothing about size or place
+      faults.removeIf(f -> !(f instanceof ProofFault.EdgeMissing));
+    }
+    rows.forEach(r -> faults.add(r.fault()));
     difference.missing().stream()
+        .filter(r -> isTold(r, rows))
         .map(r -> new ProofFault.PieceMissing(r.labelPoint(), r.area(), longer(r.bounds())))
         .forEach(faults::add);
     difference.added().stream()
+        .filter(r -> isTold(r, rows))
         .map(r -> new ProofFault.PieceAdded(r.labelPoint(), r.area(), longer(r.bounds())))
         .forEach(faults::add);
+    straying(rows);
+  }
+
+  private static boolean isTold(Region piece, List<LetterRows.Found> rows) {
+    return rows.stream().noneMatch(r -> r.box().contains(piece.labelPoint()));
+  }
+
+  private void straying(List<LetterRows.Found> rows) {
     OpeningsDifference.Straying s = difference.straying();
-    if (s.most() <= limits.edge()) {
+    boolean within = s.places() == 0 && s.most() <= limits.edge();
+    if (within || rows.stream().anyMatch(r -> r.box().contains(s.at()))) {
       return;
     }
     boolean fat = s.even() && Math.abs(openings.fat()) > FAT_SHARE * limits.edge();
@@ -141,6 +174,11 @@ final class SheetJudgement {
     return !said && Math.abs(openings.fat()) >= NOTEWORTHY_FAT_MM
         ? List.of(new ProofNote.Fat(openings.fat()))
         : List.of();
+  }
+
+  /** Whether what differs is lettering alone, so that a poor overlap is no other graphic. */
+  boolean isOtherLettering() {
+    return faults.stream().anyMatch(f -> f instanceof ProofFault.OtherTypeface);
   }
 
   boolean isRight() {

@@ -1,6 +1,7 @@
 package slabwright.inlay.settingout;
 
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /**
  * How an inlay reads to someone who comes in.
@@ -28,12 +29,12 @@ public record ReadingDirection(String from, double angle) {
   }
 
   /** One sentence for a card or sheet. */
-  public String words() {
+  public Message said() {
     if (upright()) {
-      return "Reads upright from " + from + ".";
+      return Message.of("inlay.reading-direction.upright", from);
     }
     return angle < 135
-        ? "Reads sideways from " + from + ", turned by %.0f°.".formatted(angle)
-        : "Reads upside down from " + from + ".";
+        ? Message.of("inlay.reading-direction.sideways", from, angle)
+        : Message.of("inlay.reading-direction.upside-down", from);
   }
 }

@@ -39,21 +39,12 @@ public record SettingOut(List<SettingOutPoint> points, List<DiagonalCheck> diago
     List<DiagonalCheck> diagonals = new ArrayList<>();
     for (Panel panel : plan.panels()) {
       Bounds b = panel.box();
-      add(points, search, panel.name() + " top left", toSite.apply(new Vec(b.minX(), b.minY())));
-      add(points, search, panel.name() + " top right", toSite.apply(new Vec(b.maxX(), b.minY())));
-      add(
-          points,
-          search,
-          panel.name() + " bottom right",
-          toSite.apply(new Vec(b.maxX(), b.maxY())));
-      add(points, search, panel.name() + " bottom left", toSite.apply(new Vec(b.minX(), b.maxY())));
+      for (SettingOutPoint.Corner corner : SettingOutPoint.Corner.values()) {
+        Vec at = toSite.apply(corner.of(b));
+        points.add(new SettingOutPoint(panel.name(), corner, at, search.to(at)));
+      }
       diagonals.add(new DiagonalCheck(panel.name(), Math.hypot(b.width(), b.height())));
     }
     return new SettingOut(points, diagonals);
-  }
-
-  private static void add(
-      List<SettingOutPoint> points, SettingOutMethodSearch search, String name, Vec at) {
-    points.add(new SettingOutPoint(name, at, search.to(at)));
   }
 }

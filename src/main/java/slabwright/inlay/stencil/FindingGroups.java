@@ -10,6 +10,7 @@ import java.util.stream.DoubleStream;
 import slabwright.inlay.stencil.FindingMeasurement.Size;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
@@ -30,7 +31,7 @@ public final class FindingGroups {
    * @param fix what would mend them
    */
   public record Group(
-      Finding.Weight weight, String sentence, int count, List<Vec> places, Optional<FixKind> fix) {
+      Finding.Weight weight, Message sentence, int count, List<Vec> places, Optional<FixKind> fix) {
     public Group {
       places = List.copyOf(places);
     }
@@ -44,7 +45,7 @@ public final class FindingGroups {
   public static List<Group> of(List<Finding> findings, UnitSystem units) {
     Map<Object, List<Finding>> kinds = new LinkedHashMap<>();
     for (Finding f : findings) {
-      Object kind = f.seen().<Object>map(FindingMeasurement::kind).orElse(f.text());
+      Object kind = f.seen().<Object>map(FindingMeasurement::kind).orElse(f.message());
       kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(f);
     }
     FindingGroups words = new FindingGroups(units);
@@ -56,55 +57,45 @@ public final class FindingGroups {
     List<Size> sizes =
         alike.stream().flatMap(f -> f.seen().stream()).flatMap(s -> s.sizes().stream()).toList();
     int count = Math.max(alike.size(), sizes.size());
-    String sentence = first.text();
+    Message sentence = first.message();
     if (count > 1) {
       sentence =
-          first.seen().map(s -> many(s, sizes)).orElse(first.text() + " (" + count + " places)");
+          first
+              .seen()
+              .map(s -> many(s, sizes))
+              .orElse(Message.of("inlay.finding-groups.places", first.message(), count));
     }
     List<Vec> places = alike.stream().flatMap(f -> f.at().stream()).toList();
     return new Group(first.weight(), sentence, count, places, first.fix());
   }
 
-  private String many(FindingMeasurement seen, List<Size> sizes) {
-    String n = Integer.toString(sizes.size());
+  private Message many(FindingMeasurement seen, List<Size> sizes) {
+    int n = sizes.size();
+    String limit = length(seen.limit());
     return switch (seen.kind()) {
-      case THIN_MASK ->
-          n
-              + " places where the mask is "
-              + lengths(sizes)
-              + " thin; the film holds "
-              + length(seen.limit())
-              + ".";
+      case THIN_MASK -> Message.of("inlay.finding-groups.masks-thin", n, lengths(sizes), limit);
       case NARROW_OPENING ->
-          n
-              + " places where an opening is "
-              + lengths(sizes)
-              + " narrow; the least that weeds clean is "
-              + length(seen.limit())
-              + ".";
-      case SMALL_LOOSE_PIECE ->
-          n + " loose pieces of " + areas(sizes) + ", so small that they may not hold on the tape.";
-      case SCRAP -> n + " scraps of openings, " + areas(sizes) + ", hardly meant.";
-      case NEEDLE_OF_VINYL -> n + " needle points of vinyl, " + needles(seen, sizes);
-      case NEEDLE_OF_OPENING -> n + " needle points of opening, " + needles(seen, sizes);
+          Message.of("inlay.finding-groups.openings-narrow", n, lengths(sizes), limit);
+      case SMALL_LOOSE_PIECE -> Message.of("inlay.finding-groups.loose-pieces", n, areas(sizes));
+      case SCRAP -> Message.of("inlay.finding-groups.scraps", n, areas(sizes));
+      case NEEDLE_OF_VINYL ->
+          Message.of(
+              "inlay.finding-groups.needles-of-vinyl", n, degrees(sizes), limit, lengths(sizes));
+      case NEEDLE_OF_OPENING ->
+          Message.of(
+              "inlay.finding-groups.needles-of-opening", n, degrees(sizes), limit, lengths(sizes));
     };
   }
 
-  private String needles(FindingMeasurement seen, List<Size> sizes) {
-    DoubleFunction<String> degrees = d -> "%.0f°".formatted(d);
-    return range(sizes.stream().mapToDouble(Size::degrees), degrees)
-        + " sharp: narrower than "
-        + length(seen.limit())
-        + " for "
-        + lengths(sizes)
-        + " from the tip.";
+  private static Object degrees(List<Size> sizes) {
+    return range(sizes.stream().mapToDouble(Size::degrees), "%.0f°"::formatted);
   }
 
-  private String lengths(List<Size> sizes) {
+  private Object lengths(List<Size> sizes) {
     return range(sizes.stream().mapToDouble(Size::amount), this::length);
   }
 
-  private String areas(List<Size> sizes) {
+  private Object areas(List<Size> sizes) {
     return range(
         sizes.stream().mapToDouble(Size::amount), area -> QuantityFormat.smallArea(area, units));
   }
@@ -114,10 +105,10 @@ public final class FindingGroups {
   }
 
   /** One figure when all are written alike. */
-  private static String range(DoubleStream amounts, DoubleFunction<String> show) {
+  private static Object range(DoubleStream amounts, DoubleFunction<String> show) {
     var all = amounts.summaryStatistics();
     String least = show.apply(all.getMin());
     String most = show.apply(all.getMax());
-    return least.equals(most) ? least : least + " to " + most;
+    return least.equals(most) ? least : Message.of("inlay.finding-groups.range", least, most);
   }
 }

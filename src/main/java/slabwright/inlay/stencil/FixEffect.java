@@ -1,6 +1,7 @@
 package slabwright.inlay.stencil;
 
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
@@ -13,26 +14,20 @@ import slabwright.units.UnitSystem;
  * @param area how much of the opening came or went, mm²
  */
 public record FixEffect(FixKind fix, int layer, double limit, int places, double area) {
-  /** One sentence for people. */
-  public String words(UnitSystem units) {
+  /**
+   * One sentence for people.
+   *
+   * @param units in which sizes are written
+   */
+  public Message said(UnitSystem units) {
     String size = QuantityFormat.smallArea(area, units);
+    String width = LengthFormat.fine(limit, units);
+    String least = QuantityFormat.smallArea(limit, units);
     return switch (fix) {
-      case WIDEN_VINYL ->
-          "Vinyl thinner than %s widened in %s; %s less is dyed."
-              .formatted(LengthFormat.fine(limit, units), count("place"), size);
-      case DROP_SCRAPS ->
-          "%s under %s left out; %s less is dyed."
-              .formatted(count("scrap"), QuantityFormat.smallArea(limit, units), size);
-      case DROP_LOOSE ->
-          "%s under %s left out; %s more is dyed."
-              .formatted(count("loose piece"), QuantityFormat.smallArea(limit, units), size);
-      case ROUND_NEEDLES ->
-          "%s of the opening rounded to a radius of %s; %s less is dyed."
-              .formatted(count("needle point"), LengthFormat.fine(limit, units), size);
+      case WIDEN_VINYL -> Message.of("inlay.fix-effect.vinyl-widened", width, places, size);
+      case DROP_SCRAPS -> Message.of("inlay.fix-effect.scraps-left-out", places, least, size);
+      case DROP_LOOSE -> Message.of("inlay.fix-effect.loose-pieces-left-out", places, least, size);
+      case ROUND_NEEDLES -> Message.of("inlay.fix-effect.needles-rounded", places, width, size);
     };
-  }
-
-  private String count(String what) {
-    return places + " " + what + (places == 1 ? "" : "s");
   }
 }

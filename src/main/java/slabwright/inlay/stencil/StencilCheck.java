@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import slabwright.inlay.stencil.FindingMeasurement.Size;
 import slabwright.shape.Region;
-import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
@@ -49,16 +50,23 @@ public final class StencilCheck {
         ThinPlaceFinder.in(stencil.mask(), limits.mask()),
         size,
         p ->
-            narrow("Mask %s thin; the film holds %s.", p, limits.mask())
+            Finding.look(
+                    Message.of(
+                        "inlay.stencil-check.mask-thin", show(p.width()), show(limits.mask())),
+                    p.at())
                 .offering(FixKind.WIDEN_VINYL),
-        "places like that");
+        n -> Message.of("inlay.stencil-check.more-places-like-that", n));
     list(
         FindingMeasurement.Kind.NARROW_OPENING,
         limits.opening(),
         ThinPlaceFinder.in(stencil.openings(), limits.opening()),
         size,
-        p -> narrow("Opening %s narrow; the least that weeds clean is %s.", p, limits.opening()),
-        "places like that");
+        p ->
+            Finding.look(
+                Message.of(
+                    "inlay.stencil-check.opening-narrow", show(p.width()), show(limits.opening())),
+                p.at()),
+        n -> Message.of("inlay.stencil-check.more-places-like-that", n));
   }
 
   private void small(Stencil stencil) {
@@ -68,17 +76,18 @@ public final class StencilCheck {
         smaller(stencil.loosePieces().stream().map(LoosePiece::region), limits.loosePiece()),
         r -> new Size(r.area(), 0),
         r ->
-            bit(
-                "Loose piece of %s, so small that it may not hold on the tape.",
-                r, FixKind.DROP_LOOSE),
-        "small loose pieces");
+            Finding.look(Message.of("inlay.stencil-check.loose-piece", area(r)), r.labelPoint())
+                .offering(FixKind.DROP_LOOSE),
+        n -> Message.of("inlay.stencil-check.more-small-loose-pieces", n));
     list(
         FindingMeasurement.Kind.SCRAP,
         limits.scrap(),
         smaller(stencil.openings().parts().stream(), limits.scrap()),
         r -> new Size(r.area(), 0),
-        r -> bit("Scrap of an opening, %s, hardly meant.", r, FixKind.DROP_SCRAPS),
-        "scraps");
+        r ->
+            Finding.look(Message.of("inlay.stencil-check.scrap", area(r)), r.labelPoint())
+                .offering(FixKind.DROP_SCRAPS),
+        n -> Message.of("inlay.stencil-check.more-scraps", n));
   }
 
   private static List<Region> smaller(Stream<Region> regions, double limit) {
@@ -94,31 +103,33 @@ public final class StencilCheck {
         limits.mask(),
         SharpCornerFinder.sharper(stencil.mask(), limits.needle()),
         n -> new Size(n.narrowFor(limits.mask()), n.degrees()),
-        n -> needle("vinyl", n, limits.mask()),
-        "needle points of vinyl");
+        this::needleOfVinyl,
+        n -> Message.of("inlay.stencil-check.more-needle-points-of-vinyl", n));
     list(
         FindingMeasurement.Kind.NEEDLE_OF_OPENING,
         limits.opening(),
         SharpCornerFinder.sharper(stencil.openings(), limits.needle()),
         n -> new Size(n.narrowFor(limits.opening()), n.degrees()),
-        n -> needle("opening", n, limits.opening()).offering(FixKind.ROUND_NEEDLES),
-        "needle points of opening");
+        this::needleOfOpening,
+        n -> Message.of("inlay.stencil-check.more-needle-points-of-opening", n));
   }
 
-  private Finding narrow(String sentence, ThinPlace place, double limit) {
-    return Finding.look(sentence.formatted(show(place.width()), show(limit)), place.at());
+  private Finding needleOfVinyl(SharpCorner n) {
+    double width = limits.mask();
+    String length = show(n.narrowFor(width));
+    return Finding.look(
+        Message.of("inlay.stencil-check.needle-point-of-vinyl", n.degrees(), show(width), length),
+        n.at());
   }
 
-  private Finding bit(String sentence, Region region, FixKind fix) {
-    String size = QuantityFormat.smallArea(region.area(), units);
-    Vec at = region.labelPoint();
-    return Finding.look(sentence.formatted(size), at).offering(fix);
-  }
-
-  private Finding needle(String what, SharpCorner n, double width) {
-    String words = "Needle point of %s, %.0f° sharp: narrower than %s for %s from its tip.";
-    double length = n.narrowFor(width);
-    return Finding.look(words.formatted(what, n.degrees(), show(width), show(length)), n.at());
+  private Finding needleOfOpening(SharpCorner n) {
+    double width = limits.opening();
+    String length = show(n.narrowFor(width));
+    return Finding.look(
+            Message.of(
+                "inlay.stencil-check.needle-point-of-opening", n.degrees(), show(width), length),
+            n.at())
+        .offering(FixKind.ROUND_NEEDLES);
   }
 
   private <T> void list(
@@ -127,7 +138,7 @@ public final class StencilCheck {
       List<T> found,
       Function<T, Size> size,
       Function<T, Finding> say,
-      String name) {
+      IntFunction<Message> more) {
     for (T t : found.subList(0, Math.min(MOST_OF_A_KIND, found.size()))) {
       findings.add(
           say.apply(t)
@@ -137,9 +148,12 @@ public final class StencilCheck {
       List<T> rest = found.subList(MOST_OF_A_KIND, found.size());
       FindingMeasurement seen =
           new FindingMeasurement(kind, layer, limit, rest.stream().map(size).toList());
-      String more = "… and " + rest.size() + " more " + name + ".";
-      findings.add(Finding.look(more).measured(seen));
+      findings.add(Finding.look(more.apply(rest.size())).measured(seen));
     }
+  }
+
+  private String area(Region region) {
+    return QuantityFormat.smallArea(region.area(), units);
   }
 
   private String show(double mm) {

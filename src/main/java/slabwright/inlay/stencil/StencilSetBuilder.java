@@ -8,6 +8,7 @@ import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** One making of a stencil set. */
 final class StencilSetBuilder {
@@ -32,14 +33,12 @@ final class StencilSetBuilder {
       painted = painted.including(layer.artwork().bounds());
     }
     if (painted.isEmpty()) {
-      findings.add(Finding.cannot("No colour is dyed, so there is nothing to cut."));
+      findings.add(Finding.cannot(Message.of("inlay.stencil-set-builder.no-colour-dyed")));
       return new StencilSet(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
     }
     if (layers.size() > MOST) {
       findings.add(
-          Finding.cannot(
-              "%,d colours would need as many stencils; merge near-equal colours or name those to dye."
-                  .formatted(layers.size())));
+          Finding.cannot(Message.of("inlay.stencil-set-builder.too-many-colours", layers.size())));
       return new StencilSet(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
     }
     Bounds around = painted.grown(margin());
@@ -54,9 +53,7 @@ final class StencilSetBuilder {
   private double margin() {
     if (rules.margin() < rules.pressBand()) {
       findings.add(
-          Finding.look(
-              "The margin is narrower than the press band; the blank is made with a margin as wide"
-                  + " as the press band."));
+          Finding.look(Message.of("inlay.stencil-set-builder.margin-narrower-than-press-band")));
     }
     return grid(Math.max(rules.margin(), rules.pressBand()));
   }
@@ -98,8 +95,7 @@ final class StencilSetBuilder {
     if (base.isPresent() && layer.lightness() > base.getAsDouble()) {
       findings.add(
           Finding.look(
-              stencil.colour()
-                  + " is lighter than the base dye under it. Dye is translucent: it will not show.",
+              Message.of("inlay.stencil-set-builder.lighter-than-base-dye", stencil.colour()),
               stencil.openings().labelPoint()));
     }
   }
@@ -109,8 +105,8 @@ final class StencilSetBuilder {
     if (!both.isEmpty()) {
       findings.add(
           Finding.look(
-              "%s is laid over the darker %s. Dye is translucent: lay the darker one later."
-                  .formatted(over.colour(), under.colour()),
+              Message.of(
+                  "inlay.stencil-set-builder.laid-over-darker", over.colour(), under.colour()),
               both.labelPoint()));
     }
   }

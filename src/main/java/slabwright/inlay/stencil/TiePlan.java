@@ -6,6 +6,7 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /**
  * Ties for a stiff, reusable stencil: each loose piece gets two, of least total length, that stand
@@ -63,15 +64,13 @@ public record TiePlan(StencilSet set, List<Tie> ties) {
     List<Finding> found = new ArrayList<>();
     for (Stencil s : tied) {
       for (LoosePiece piece : s.loosePieces()) {
-        found.add(Finding.look("A loose piece could not be tied.", piece.place()));
+        found.add(Finding.look(Message.of("inlay.tie-plan.piece-not-tied"), piece.place()));
       }
     }
     if (!ties.isEmpty()) {
       double area = tied.stream().mapToDouble(Stencil::touchUpArea).sum();
       found.add(
-          Finding.look(
-              "%d ties leave %.0f cm² of floor to be touched up by hand after the stencil is lifted."
-                  .formatted(ties.size(), area / 100)));
+          Finding.look(Message.of("inlay.tie-plan.to-be-touched-up", ties.size(), area / 100)));
     }
     return found;
   }

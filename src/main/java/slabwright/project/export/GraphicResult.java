@@ -10,6 +10,8 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
@@ -19,10 +21,10 @@ public sealed interface GraphicResult {
   String json(Words words);
 
   /** Why it can't be used. */
-  record Unusable(Path graphic, String sentence) implements GraphicResult {
+  record Unusable(Path graphic, Message message) implements GraphicResult {
     @Override
     public String json(Words words) {
-      return InlayJson.refused(graphic.toString(), sentence);
+      return InlayJson.refused(graphic.toString(), words.say(message));
     }
   }
 
@@ -46,7 +48,7 @@ public sealed interface GraphicResult {
         OutFolder folder, String prefix, String stem, boolean fontAccepted, Words words)
         throws IOException {
       InlayCutFiles files =
-          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted);
+          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted, words);
       List<String> said = files.add(folder, prefix, artwork, plan, spec);
       folder.add(
           prefix + stem + ".json",
@@ -62,11 +64,11 @@ public sealed interface GraphicResult {
    * @throws IOException when the file is there and breaks while it is read
    */
   static GraphicResult compute(Path graphic, double width, StencilSpec spec) throws IOException {
-    GraphicReader.Reading reading = GraphicReader.read(graphic, width, spec);
-    if (reading instanceof GraphicReader.Reading.Refused refused) {
-      return new Unusable(graphic, refused.sentence());
+    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec);
+    if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
+      return new Unusable(graphic, refused.message());
     }
-    GraphicReader.Reading.Read read = (GraphicReader.Reading.Read) reading;
+    GraphicReader.Reading read = reading.orThrow();
     InlayPlan plan = InlayPlan.of(read.graphic(), spec, InlayContext.graphicAlone());
     return new Planned(graphic, read.artwork(), plan, spec);
   }

@@ -15,6 +15,7 @@ import slabwright.inlay.cutfile.ShopBundle;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.site.StencilSpec;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /**
  * The cut files of one inlay: SVG and PDF for each panel, proof page, and the shop's ZIP.
@@ -23,7 +24,7 @@ import slabwright.units.UnitSystem;
  * @param release the plan's release number; 0 is a draft
  */
 record InlayCutFiles(
-    String inlay, int release, UnitSystem units, Instant made, boolean fontAccepted) {
+    String inlay, int release, UnitSystem units, Instant made, boolean fontAccepted, Words words) {
   /**
    * Adds the files; a graphic whose letters changed gives none until that is accepted.
    *
@@ -37,14 +38,12 @@ record InlayCutFiles(
     List<String> said =
         stops.stream()
             .filter(s -> !fontAccepted || s.kind() != CutStop.Kind.LETTERS)
-            .map(CutStop::sentence)
+            .map(s -> words.say(s.sentence()))
             .collect(Collectors.toCollection(ArrayList::new));
     if (said.isEmpty()) {
       write(out, prefix, plan, plan.panels().orElseThrow(), spec);
     } else if (stops.stream().allMatch(s -> s.kind() == CutStop.Kind.LETTERS)) {
-      said.add(
-          inlay
-              + ": no cut file was written; accept the letters with --accept-font, or send the text as outlines.");
+      said.add(words.say("project.inlay-cut-files.not-written", inlay));
     }
     return said;
   }
@@ -59,7 +58,8 @@ record InlayCutFiles(
             panels,
             FilmOrder.onRoll(spec.roll().mm()),
             units,
-            made);
+            made,
+            words::say);
     for (Map.Entry<String, byte[]> e : bundle.files().entrySet()) {
       out.add(prefix + OutFolder.clean(e.getKey()), e.getValue());
     }

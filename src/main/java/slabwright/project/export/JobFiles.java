@@ -39,7 +39,7 @@ public record JobFiles(
   }
 
   private void sheets(OutFolder folder) throws IOException {
-    List<PrintedPage> pages = SheetRequest.pages(result, paper);
+    List<PrintedPage> pages = SheetRequest.pages(result, paper, words);
     folder.add("sheets.pdf", SheetExport.pdf(result.site().name(), pages));
     for (Map.Entry<String, String> svg : SheetFiles.svgs(pages).entrySet()) {
       folder.add("sheets/" + OutFolder.clean(svg.getKey()), svg.getValue());
@@ -78,7 +78,7 @@ public record JobFiles(
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
         if (GraphicFiles.isChanged(i.inlay(), plan)) {
-          said.add(CutStop.changedOnDisk(i.inlay().name()).sentence());
+          said.add(words.say(CutStop.changedOnDisk(i.inlay().name()).sentence()));
           continue;
         }
         InlayCutFiles files =
@@ -87,7 +87,8 @@ public record JobFiles(
                 result.site().releaseNumber(),
                 result.site().units(),
                 Instant.now(),
-                fontAccepted);
+                fontAccepted,
+                words);
         said.addAll(
             files.add(
                 folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));

@@ -66,7 +66,7 @@ public final class ReleaseFiles {
       }
     }
     edits.add(new SiteEdit.Issue(new Release(number, today, note, hashes)));
-    Edit edit = new Edit.Several("issue release " + number, edits);
+    Edit edit = new Edit.Several(Message.of("project.release-files.issue-step", number), edits);
     Result<Site> next = edit.apply(site);
     if (next instanceof Result.Ok<Site> done) {
       copies.write(done.value(), number);
@@ -113,7 +113,9 @@ public final class ReleaseFiles {
   public Result<Edit> accept(FloorArea area, Inlay i) {
     try {
       String hash = GraphicFiles.hash(GraphicFiles.file(plan, i.graphic()));
-      return Result.ok(new Edit.Several("accept the graphic", List.of(accepted(area, i, hash))));
+      return Result.ok(
+          new Edit.Several(
+              Message.of("project.release-files.accept-step"), List.of(accepted(area, i, hash))));
     } catch (IOException e) {
       return Result.refused(
           Message.of("project.plan.graphic-unreadable", String.valueOf(e.getMessage())));

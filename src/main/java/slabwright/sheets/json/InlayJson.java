@@ -61,10 +61,10 @@ public final class InlayJson {
     paper(plan, o.putArray("paper"));
     o.put("pressBand_mm2", JsonText.number(plan.pressBandArea()));
     o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
-    changes(plan, o.putArray("changes"));
+    changes(plan, o.putArray("changes"), words);
     settings(spec, o.putObject("settings"));
     o.put("frame", words.say("sheets.inlay-json.frame"));
-    warnings(artwork, plan, o.putArray("warnings"));
+    warnings(artwork, plan, o.putArray("warnings"), words);
     return o;
   }
 
@@ -114,23 +114,23 @@ public final class InlayJson {
     o.put("ties", s.ties());
   }
 
-  private static void changes(InlayPlan plan, ArrayNode list) {
+  private static void changes(InlayPlan plan, ArrayNode list, Words words) {
     for (FixEffect c : plan.stencils().changes()) {
       list.addObject()
           .put("stencil", c.layer())
-          .put("fix", c.fix().step())
+          .put("fix", words.say(c.fix().step()))
           .put("places", c.places())
           .put("area_mm2", JsonText.number(c.area()));
     }
   }
 
-  private static void warnings(Artwork artwork, InlayPlan plan, ArrayNode list) {
+  private static void warnings(Artwork artwork, InlayPlan plan, ArrayNode list, Words words) {
     Vec shift = plan.stencils().fromGraphic().apply(Vec.ZERO);
     for (ArtworkWarning w : artwork.warnings()) {
-      warning(list, w.text(), w.place().map(p -> p.plus(shift)));
+      warning(list, words.say(w.message()), w.place().map(p -> p.plus(shift)));
     }
     for (Finding f : plan.findings()) {
-      ObjectNode o = warning(list, f.text(), f.at());
+      ObjectNode o = warning(list, words.say(f.message()), f.at());
       f.seen().ifPresent(s -> o.put("stencil", s.layer()));
     }
   }

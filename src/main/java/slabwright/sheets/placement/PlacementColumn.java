@@ -45,7 +45,11 @@ public record PlacementColumn(
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(context.say("sheets.placement-column.where")));
     blocks.add(new Paragraph(offsets.sentence(context)));
-    readings().forEach(r -> blocks.add(new Paragraph((r.upright() ? "✓ " : "! ") + r.words())));
+    readings()
+        .forEach(
+            r ->
+                blocks.add(
+                    new Paragraph((r.upright() ? "✓ " : "! ") + context.words().say(r.said()))));
     underneath(blocks);
     blocks.add(new Gap(2));
     blocks.add(new Heading(context.say("sheets.placement-column.swing")));

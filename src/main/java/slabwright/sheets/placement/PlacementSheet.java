@@ -153,7 +153,8 @@ public final class PlacementSheet {
     sketch.addInks(List.of(Stroke.lines(Pen.of(0.13, Palette.SOFT), lines)));
     TextStyle style = context.type().strong().in(Palette.SOFT);
     for (KnownCorner c : KnownCorner.of(area.outline())) {
-      sketch.placeLabel(PlanLabel.of(c.at(), c.name(), style).nearBy(6).on(Palette.WHITE));
+      sketch.placeLabel(
+          PlanLabel.of(c.at(), context.words().say(c.name()), style).nearBy(6).on(Palette.WHITE));
     }
   }
 

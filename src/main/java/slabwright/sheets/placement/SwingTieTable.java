@@ -10,6 +10,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.units.Message;
 
 /** How every panel corner is found with two tapes, and the diagonals that check it. */
 record SwingTieTable(SettingOut settingOut, SheetContext context) {
@@ -54,31 +55,26 @@ record SwingTieTable(SettingOut settingOut, SheetContext context) {
         TableCell.of("–"));
   }
 
-  private String tied(String name, SettingOutMethod.SwingTies t) {
-    String first = number(t.first());
-    String second = number(t.second());
+  private String tied(Message name, SettingOutMethod.SwingTies t) {
+    int first = t.first().number();
+    int second = t.second().number();
     return switch (t.side()) {
       case LEFT -> context.say("sheets.swing-tie-table.left", name, first, second);
       case RIGHT -> context.say("sheets.swing-tie-table.right", name, first, second);
     };
   }
 
-  private String squared(String name, SettingOutMethod.Offset o) {
-    String first = number(o.first());
-    String second = number(o.second());
+  private String squared(Message name, SettingOutMethod.Offset o) {
+    int first = o.first().number();
+    int second = o.second().number();
     return switch (o.side()) {
       case LEFT -> context.say("sheets.swing-tie-table.square-left", name, first, second);
       case RIGHT -> context.say("sheets.swing-tie-table.square-right", name, first, second);
     };
   }
 
-  /** The bare number of "corner 3", which stands on the plan beside it. */
-  private static String number(KnownCorner corner) {
-    return corner.name().replace("corner ", "");
-  }
-
   private String from(KnownCorner corner, double length) {
-    return number(corner) + ": " + context.length(length);
+    return corner.number() + ": " + context.length(length);
   }
 
   private String error(double mm) {

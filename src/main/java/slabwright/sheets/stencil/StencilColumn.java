@@ -149,14 +149,15 @@ final class StencilColumn {
 
   private String words(FindingGroups.Group g) {
     String sign = g.weight() == Finding.Weight.CANNOT ? "✕ " : "! ";
+    String sentence = sign + context.words().say(g.sentence());
     int ringed = g.places().size();
     if (ringed == 0) {
-      return sign + g.sentence();
+      return sentence;
     }
     String where =
         ringed == g.count()
             ? context.say("sheets.stencil-column.ringed")
             : context.say("sheets.stencil-column.some-ringed", ringed);
-    return sign + g.sentence() + " " + where;
+    return sentence + " " + where;
   }
 }

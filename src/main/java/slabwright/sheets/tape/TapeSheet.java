@@ -131,7 +131,9 @@ public final class TapeSheet {
         .forEach(
             a ->
                 blocks.add(
-                    new CautionBlock(context.say("sheets.tape-sheet.look-at-this"), a.sentence())));
+                    new CautionBlock(
+                        context.say("sheets.tape-sheet.look-at-this"),
+                        context.words().say(a.sentence()))));
     blocks.add(new Paragraph(inks.about(context.words())));
     blocks.add(new Heading(context.say("sheets.tape-sheet.readings")));
     List<List<TableCell>> rows = new ArrayList<>();
@@ -139,7 +141,10 @@ public final class TapeSheet {
       boolean out = r.use() == ReadingReport.Use.LEFT_OUT;
       rows.add(
           List.of(
-              TableCell.of(out ? context.say("sheets.tape-sheet.left-out", r.name()) : r.name()),
+              TableCell.of(
+                  out
+                      ? context.say("sheets.tape-sheet.left-out", r.name())
+                      : context.words().say(r.name())),
               TableCell.of(value(r, r.read())),
               TableCell.of(residual(r)),
               TableCell.of(Math.round(100 * r.redundancy()) + " %"),
@@ -174,7 +179,9 @@ public final class TapeSheet {
         .drafts(
             s -> sketch(s, path, more.diagonals()),
             List.of(
-                new CautionBlock(context.say("sheets.tape-sheet.measure-next"), more.sentence())));
+                new CautionBlock(
+                    context.say("sheets.tape-sheet.measure-next"),
+                    context.words().say(more.sentence()))));
   }
 
   private void sketch(PlanComposer s, List<Vec> path, List<Reading.Diagonal> next) {

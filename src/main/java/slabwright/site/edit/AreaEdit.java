@@ -18,6 +18,7 @@ import slabwright.site.Setting;
 import slabwright.site.Site;
 import slabwright.site.Slab;
 import slabwright.site.StencilSpec;
+import slabwright.units.Message;
 
 /** Edits of one floor area. */
 public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, AreaEdit.Detail {
@@ -39,8 +40,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Names the area. */
   record Rename(String areaId, String to) implements Detail {
     @Override
-    public String name() {
-      return "rename floor area";
+    public Message name() {
+      return Message.of("site.area-edit.rename-floor-area");
     }
 
     @Override
@@ -52,8 +53,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Moves the whole area with all that is on it; nothing in it changes its place to another. */
   record Shift(String areaId, Vec by) implements Detail {
     @Override
-    public String name() {
-      return "move floor area";
+    public Message name() {
+      return Message.of("site.area-edit.move-floor-area");
     }
 
     @Override
@@ -74,8 +75,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Says whether it is indoors. */
   record SetSetting(String areaId, Setting to) implements Detail {
     @Override
-    public String name() {
-      return "change indoor or outdoor";
+    public Message name() {
+      return Message.of("site.area-edit.change-indoor-or-outdoor");
     }
 
     @Override
@@ -91,8 +92,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
     }
 
     @Override
-    public String name() {
-      return "change machines";
+    public Message name() {
+      return Message.of("site.area-edit.change-machines");
     }
 
     @Override
@@ -104,8 +105,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Sets what is known of the slab. */
   record SetSlab(String areaId, Slab to) implements Detail {
     @Override
-    public String name() {
-      return "change slab";
+    public Message name() {
+      return Message.of("site.area-edit.change-slab");
     }
 
     @Override
@@ -117,8 +118,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Sets the air space. */
   record SetAir(String areaId, AirSpace to) implements Detail {
     @Override
-    public String name() {
-      return "change air";
+    public Message name() {
+      return Message.of("site.area-edit.change-air");
     }
 
     @Override
@@ -130,8 +131,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Sets the finish system. */
   record SetFinish(String areaId, Finish to) implements Detail {
     @Override
-    public String name() {
-      return "change finish";
+    public Message name() {
+      return Message.of("site.area-edit.change-finish");
     }
 
     @Override
@@ -143,8 +144,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Answers what goes on on the floor. */
   record SetUse(String areaId, FloorUse to) implements Detail {
     @Override
-    public String name() {
-      return "change use of the floor";
+    public Message name() {
+      return Message.of("site.area-edit.change-use-of-the-floor");
     }
 
     @Override
@@ -158,7 +159,7 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
    *
    * @param name what undo names, such as "clear a stop"
    */
-  record SetDetails(String areaId, String name, AreaDetails to) implements Detail {
+  record SetDetails(String areaId, Message name, AreaDetails to) implements Detail {
     @Override
     public Optional<FloorArea> change(FloorArea area) {
       return Optional.of(area.withDetails(to));
@@ -168,8 +169,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Records that advice was declined, or changes by whom and when. */
   record DeclineAdvice(String areaId, Declined declined) implements Detail {
     @Override
-    public String name() {
-      return "decline advice";
+    public Message name() {
+      return Message.of("site.area-edit.decline-advice");
     }
 
     @Override
@@ -182,8 +183,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Lets declined advice stand again. */
   record ReinstateAdvice(String areaId, AdviceId advice) implements Detail {
     @Override
-    public String name() {
-      return "take advice after all";
+    public Message name() {
+      return Message.of("site.area-edit.take-advice-after-all");
     }
 
     @Override
@@ -196,8 +197,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Adds an inlay, or changes the one with its id. */
   record PutInlay(String areaId, Inlay inlay) implements Detail {
     @Override
-    public String name() {
-      return "place inlay";
+    public Message name() {
+      return Message.of("site.area-edit.place-inlay");
     }
 
     @Override
@@ -211,7 +212,7 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
    *
    * @param name what undo names, such as "thicken the vinyl"
    */
-  record SetStencil(String areaId, String inlayId, String name, StencilSpec to) implements Detail {
+  record SetStencil(String areaId, String inlayId, Message name, StencilSpec to) implements Detail {
     @Override
     public Optional<FloorArea> change(FloorArea area) {
       return area.inlay(inlayId)
@@ -223,8 +224,8 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
   /** Takes an inlay away. */
   record RemoveInlay(String areaId, String inlayId) implements Detail {
     @Override
-    public String name() {
-      return "remove inlay";
+    public Message name() {
+      return Message.of("site.area-edit.remove-inlay");
     }
 
     @Override

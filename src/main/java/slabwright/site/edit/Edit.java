@@ -16,7 +16,7 @@ import slabwright.units.Result;
  */
 public sealed interface Edit permits SiteEdit, AreaEdit, Edit.Several {
   /** What undo names, such as "move corner". */
-  String name();
+  Message name();
 
   /** The changed site, unchecked; empty when what it is about is not there. */
   Optional<Site> change(Site site);
@@ -37,7 +37,7 @@ public sealed interface Edit permits SiteEdit, AreaEdit, Edit.Several {
   }
 
   /** Several edits as one step of undo. */
-  record Several(String name, List<Edit> edits) implements Edit {
+  record Several(Message name, List<Edit> edits) implements Edit {
     public Several {
       edits = List.copyOf(edits);
     }

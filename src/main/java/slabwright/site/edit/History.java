@@ -2,7 +2,9 @@ package slabwright.site.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.site.Site;
+import slabwright.units.Message;
 
 /**
  * Every state of a site since it was opened, and where we are. Immutable.
@@ -12,14 +14,14 @@ import slabwright.site.Site;
  * @param position index of the current state
  * @param saved index of the state on disk; −1 when that state is gone
  */
-public record History(List<Site> sites, List<String> names, int position, int saved) {
+public record History(List<Site> sites, List<Optional<Message>> names, int position, int saved) {
   public History {
     sites = List.copyOf(sites);
     names = List.copyOf(names);
   }
 
   public static History of(Site opened) {
-    return new History(List.of(opened), List.of(""), 0, 0);
+    return new History(List.of(opened), List.of(Optional.empty()), 0, 0);
   }
 
   public Site now() {
@@ -27,11 +29,11 @@ public record History(List<Site> sites, List<String> names, int position, int sa
   }
 
   /** The history with a next state; what had been undone is dropped. */
-  public History push(String name, Site next) {
+  public History push(Message name, Site next) {
     List<Site> kept = new ArrayList<>(sites.subList(0, position + 1));
-    List<String> keptNames = new ArrayList<>(names.subList(0, position + 1));
+    List<Optional<Message>> keptNames = new ArrayList<>(names.subList(0, position + 1));
     kept.add(next);
-    keptNames.add(name);
+    keptNames.add(Optional.of(name));
     return new History(kept, keptNames, position + 1, saved > position ? -1 : saved);
   }
 
@@ -52,12 +54,12 @@ public record History(List<Site> sites, List<String> names, int position, int sa
   }
 
   /** What undo would take back; empty when there is nothing. */
-  public String undoName() {
-    return canUndo() ? names.get(position) : "";
+  public Optional<Message> undoName() {
+    return canUndo() ? names.get(position) : Optional.empty();
   }
 
-  public String redoName() {
-    return canRedo() ? names.get(position + 1) : "";
+  public Optional<Message> redoName() {
+    return canRedo() ? names.get(position + 1) : Optional.empty();
   }
 
   public History markSaved() {

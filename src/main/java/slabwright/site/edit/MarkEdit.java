@@ -8,14 +8,15 @@ import java.util.TreeSet;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.Move;
+import slabwright.units.Message;
 
 /** Edits of the marks of one floor area. */
 public sealed interface MarkEdit extends AreaEdit {
   /** Adds a mark on top, or changes the one with its id where it lies. */
   record Put(String areaId, Mark mark) implements MarkEdit {
     @Override
-    public String name() {
-      return "mark " + mark.kind().type().word();
+    public Message name() {
+      return Message.of("site.mark-edit.mark", mark.kind().type().label());
     }
 
     @Override
@@ -31,8 +32,10 @@ public sealed interface MarkEdit extends AreaEdit {
     }
 
     @Override
-    public String name() {
-      return ids.size() == 1 ? "remove mark" : "remove marks";
+    public Message name() {
+      return ids.size() == 1
+          ? Message.of("site.mark-edit.remove-mark")
+          : Message.of("site.mark-edit.remove-marks");
     }
 
     @Override
@@ -51,8 +54,10 @@ public sealed interface MarkEdit extends AreaEdit {
     }
 
     @Override
-    public String name() {
-      return how.turn() == 0 ? "move" : "turn";
+    public Message name() {
+      return how.turn() == 0
+          ? Message.of("site.mark-edit.move")
+          : Message.of("site.mark-edit.turn");
     }
 
     @Override
@@ -68,8 +73,8 @@ public sealed interface MarkEdit extends AreaEdit {
   /** Puts a mark at another place in the order of laying; the last lies on top. */
   record Reorder(String areaId, String id, int to) implements MarkEdit {
     @Override
-    public String name() {
-      return "reorder";
+    public Message name() {
+      return Message.of("site.mark-edit.reorder");
     }
 
     @Override

@@ -9,6 +9,7 @@ import slabwright.site.OutlinePiece;
 import slabwright.site.PieceKind;
 import slabwright.site.Spot;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /** Edits of a floor area's outline and its doorways. Marks that follow a wall move with it. */
 public sealed interface OutlineEdit extends AreaEdit {
@@ -19,8 +20,8 @@ public sealed interface OutlineEdit extends AreaEdit {
     }
 
     @Override
-    public String name() {
-      return "change outline";
+    public Message name() {
+      return Message.of("site.outline-edit.change-outline");
     }
 
     @Override
@@ -32,8 +33,8 @@ public sealed interface OutlineEdit extends AreaEdit {
   /** Moves one corner. */
   record MoveCorner(String areaId, int corner, Spot to) implements OutlineEdit {
     @Override
-    public String name() {
-      return "move corner";
+    public Message name() {
+      return Message.of("site.outline-edit.move-corner");
     }
 
     @Override
@@ -51,8 +52,8 @@ public sealed interface OutlineEdit extends AreaEdit {
   /** Adds a corner on a piece, which becomes two straight pieces of the same kind. */
   record AddCorner(String areaId, int piece, Spot at) implements OutlineEdit {
     @Override
-    public String name() {
-      return "add corner";
+    public Message name() {
+      return Message.of("site.outline-edit.add-corner");
     }
 
     @Override
@@ -67,8 +68,8 @@ public sealed interface OutlineEdit extends AreaEdit {
   /** Takes a corner away; the pieces on both sides become one. */
   record RemoveCorner(String areaId, int corner) implements OutlineEdit {
     @Override
-    public String name() {
-      return "remove corner";
+    public Message name() {
+      return Message.of("site.outline-edit.remove-corner");
     }
 
     @Override
@@ -83,8 +84,8 @@ public sealed interface OutlineEdit extends AreaEdit {
   /** Says what a piece is and how far it bulges. */
   record SetPiece(String areaId, int piece, PieceKind kind, Length rise) implements OutlineEdit {
     @Override
-    public String name() {
-      return "change wall";
+    public Message name() {
+      return Message.of("site.outline-edit.change-wall");
     }
 
     @Override
@@ -101,8 +102,8 @@ public sealed interface OutlineEdit extends AreaEdit {
   /** Adds a doorway, or changes the one with its id. */
   record PutDoorway(String areaId, Doorway doorway) implements OutlineEdit {
     @Override
-    public String name() {
-      return "place doorway";
+    public Message name() {
+      return Message.of("site.outline-edit.place-doorway");
     }
 
     @Override
@@ -114,8 +115,8 @@ public sealed interface OutlineEdit extends AreaEdit {
   /** Takes a doorway away. */
   record RemoveDoorway(String areaId, String doorwayId) implements OutlineEdit {
     @Override
-    public String name() {
-      return "remove doorway";
+    public Message name() {
+      return Message.of("site.outline-edit.remove-doorway");
     }
 
     @Override

@@ -9,6 +9,7 @@ import slabwright.site.JobDetails;
 import slabwright.site.Release;
 import slabwright.site.Site;
 import slabwright.site.Underlay;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** Edits of the site as a whole. */
@@ -16,8 +17,8 @@ public sealed interface SiteEdit extends Edit {
   /** Names the site. */
   record Rename(String to) implements SiteEdit {
     @Override
-    public String name() {
-      return "rename site";
+    public Message name() {
+      return Message.of("site.site-edit.rename-site");
     }
 
     @Override
@@ -29,8 +30,8 @@ public sealed interface SiteEdit extends Edit {
   /** Sets the line under the site's name. */
   record SetNote(String to) implements SiteEdit {
     @Override
-    public String name() {
-      return "change note";
+    public Message name() {
+      return Message.of("site.site-edit.change-note");
     }
 
     @Override
@@ -42,8 +43,8 @@ public sealed interface SiteEdit extends Edit {
   /** Chooses how numbers are shown. */
   record SetUnits(UnitSystem to) implements SiteEdit {
     @Override
-    public String name() {
-      return "change units";
+    public Message name() {
+      return Message.of("site.site-edit.change-units");
     }
 
     @Override
@@ -55,8 +56,8 @@ public sealed interface SiteEdit extends Edit {
   /** Says when work begins. */
   record SetStart(Optional<LocalDateTime> to) implements SiteEdit {
     @Override
-    public String name() {
-      return "change start of work";
+    public Message name() {
+      return Message.of("site.site-edit.change-start-of-work");
     }
 
     @Override
@@ -68,8 +69,8 @@ public sealed interface SiteEdit extends Edit {
   /** Adds a floor area after the others. */
   record AddArea(FloorArea area) implements SiteEdit {
     @Override
-    public String name() {
-      return "add floor area";
+    public Message name() {
+      return Message.of("site.site-edit.add-floor-area");
     }
 
     @Override
@@ -81,8 +82,8 @@ public sealed interface SiteEdit extends Edit {
   /** Takes a floor area away with all that is on it; doorways that led to it lead nowhere. */
   record RemoveArea(String areaId) implements SiteEdit {
     @Override
-    public String name() {
-      return "remove floor area";
+    public Message name() {
+      return Message.of("site.site-edit.remove-floor-area");
     }
 
     @Override
@@ -115,8 +116,10 @@ public sealed interface SiteEdit extends Edit {
   /** Puts a picture under the drawing, or takes it away. */
   record SetUnderlay(Optional<Underlay> to) implements SiteEdit {
     @Override
-    public String name() {
-      return to.isEmpty() ? "take picture away" : "lay picture";
+    public Message name() {
+      return to.isEmpty()
+          ? Message.of("site.site-edit.take-picture-away")
+          : Message.of("site.site-edit.lay-picture");
     }
 
     @Override
@@ -130,7 +133,7 @@ public sealed interface SiteEdit extends Edit {
    *
    * @param name what undo names, such as "change client"
    */
-  record SetJob(String name, JobDetails to) implements SiteEdit {
+  record SetJob(Message name, JobDetails to) implements SiteEdit {
     @Override
     public Optional<Site> change(Site site) {
       return Optional.of(site.withJob(to));
@@ -140,8 +143,8 @@ public sealed interface SiteEdit extends Edit {
   /** Records a release. */
   record Issue(Release release) implements SiteEdit {
     @Override
-    public String name() {
-      return "issue release " + release.number();
+    public Message name() {
+      return Message.of("site.site-edit.issue-release", release.number());
     }
 
     @Override

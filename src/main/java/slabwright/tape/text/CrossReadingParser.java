@@ -27,15 +27,15 @@ final class CrossReadingParser {
     if (words.accept("diagonal")) {
       return diagonal();
     }
-    words.expect("check", Message.of("tape.cross-reading-parser.this-is-no-check"));
+    words.expect("check", Message.of("tape.cross-reading-parser.no-check"));
     TapeSyntaxException place =
-        words.syntaxError(Message.of("tape.cross-reading-parser.a-check-goes-from-a"));
+        words.syntaxError(Message.of("tape.cross-reading-parser.check-from"));
     String from = words.word(place.why());
     boolean wall = from.contains("-");
     int at = wall ? wall(from, place) : corner(from, place);
-    words.expect("to", Message.of("tape.cross-reading-parser.after-where-a-check-begins"));
+    words.expect("to", Message.of("tape.cross-reading-parser.to-after-check"));
     TapeSyntaxException opposite =
-        words.syntaxError(Message.of("tape.cross-reading-parser.a-check-goes-to-a"));
+        words.syntaxError(Message.of("tape.cross-reading-parser.check-to-wall"));
     String wallName = words.word(opposite.why());
     int to = wall(wallName, opposite);
     if (words.peek().equals("at")) {
@@ -46,10 +46,10 @@ final class CrossReadingParser {
 
   /** A turn that was measured again: {@code turn at C right 91°}. */
   Reading turn() throws TapeSyntaxException {
-    words.expect("turn", Message.of("tape.cross-reading-parser.this-is-no-turn"));
-    words.expect("at", Message.of("tape.cross-reading-parser.after-turn-comes-at-turn"));
+    words.expect("turn", Message.of("tape.cross-reading-parser.no-turn"));
+    words.expect("at", Message.of("tape.cross-reading-parser.at-after-turn"));
     TapeSyntaxException where =
-        words.syntaxError(Message.of("tape.cross-reading-parser.a-turn-stands-at-a"));
+        words.syntaxError(Message.of("tape.cross-reading-parser.turn-at-corner"));
     int corner = corner(words.word(where.why()), where);
     return new TurnParser(words).read(corner);
   }
@@ -57,18 +57,16 @@ final class CrossReadingParser {
   /** A note on a wall: {@code open A-B}, {@code kerb C-D}, {@code doorway A-B at 3' wide 36"}. */
   WallNote note() throws TapeSyntaxException {
     String kind =
-        words
-            .word(Message.of("tape.cross-reading-parser.this-is-no-note"))
-            .toLowerCase(Locale.ROOT);
+        words.word(Message.of("tape.cross-reading-parser.no-note")).toLowerCase(Locale.ROOT);
     TapeSyntaxException where =
-        words.syntaxError(Message.of("tape.cross-reading-parser.a-note-names-a-wall"));
+        words.syntaxError(Message.of("tape.cross-reading-parser.note-names-wall"));
     String name = words.word(where.why());
     int wall = wall(name, where);
     if (!kind.equals("doorway")) {
       return new WallNote.Ends(wall, kind.equals("kerb") ? PieceKind.KERB : PieceKind.OPEN_EDGE);
     }
     inOrder(name, wall, where);
-    Message example = Message.of("tape.cross-reading-parser.a-doorway-is-written-as");
+    Message example = Message.of("tape.cross-reading-parser.doorway");
     words.expect("at", example);
     Length along = words.lengthFromZero("wide");
     words.expect("wide", example);
@@ -78,7 +76,7 @@ final class CrossReadingParser {
   private boolean wayIn() throws TapeSyntaxException {
     boolean way = words.accept("way");
     if (way) {
-      words.expect("in", Message.of("tape.cross-reading-parser.after-way-comes-in-doorway"));
+      words.expect("in", Message.of("tape.cross-reading-parser.in-after-way"));
     }
     return way;
   }
@@ -95,14 +93,13 @@ final class CrossReadingParser {
   }
 
   private Reading diagonal() throws TapeSyntaxException {
-    TapeSyntaxException first =
-        words.syntaxError(Message.of("tape.cross-reading-parser.a-diagonal-goes-between-two"));
+    TapeSyntaxException first = words.syntaxError(Message.of("tape.cross-reading-parser.diagonal"));
     int from = corner(words.word(first.why()), first);
     TapeSyntaxException second = words.syntaxError(first.why());
     int to = corner(words.word(first.why()), second);
     if (from == to) {
       throw new TapeSyntaxException(
-          second.column(), Message.of("tape.cross-reading-parser.diagonal-of-one-corner"));
+          second.column(), Message.of("tape.cross-reading-parser.two-different-corners"));
     }
     words.accept("is");
     return new Reading.Diagonal(from, to, words.length(PLUS_MINUS), error());
@@ -112,7 +109,7 @@ final class CrossReadingParser {
       throws TapeSyntaxException {
     if (wall == opposite) {
       throw new TapeSyntaxException(
-          where.column(), Message.of("tape.cross-reading-parser.check-of-one-wall"));
+          where.column(), Message.of("tape.cross-reading-parser.two-different-walls"));
     }
     return new Reading.WallToWall(wall, opposite, is(), error());
   }
@@ -122,7 +119,7 @@ final class CrossReadingParser {
     boolean spot = words.accept("at");
     if (!spot && (corner == wall || corner == (wall + 1) % corners)) {
       throw new TapeSyntaxException(
-          where.column(), Message.of("tape.cross-reading-parser.corner-on-its-wall"));
+          where.column(), Message.of("tape.cross-reading-parser.stands-on-that-wall"));
     }
     if (spot) {
       Length along = words.length("is");
@@ -132,7 +129,7 @@ final class CrossReadingParser {
   }
 
   private Length is() throws TapeSyntaxException {
-    words.expect("is", Message.of("tape.cross-reading-parser.before-the-length-of-a"));
+    words.expect("is", Message.of("tape.cross-reading-parser.is-before-length"));
     return words.length(PLUS_MINUS);
   }
 
@@ -150,7 +147,7 @@ final class CrossReadingParser {
       throw new TapeSyntaxException(
           where.column(),
           Message.of(
-              "tape.cross-reading-parser.beyond-the-last", name, CornerName.of(corners - 1)));
+              "tape.cross-reading-parser.beyond-last-corner", name, CornerName.of(corners - 1)));
     }
     return index.getAsInt();
   }

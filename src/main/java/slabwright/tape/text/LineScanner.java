@@ -20,20 +20,22 @@ final class LineScanner {
   static final class TapeSyntaxException extends Exception {
     private static final long serialVersionUID = 1;
     private final int column;
+
+    // not kept when an exception is written out, which nobody does
     private final transient Message why;
 
     TapeSyntaxException(int column, Message why) {
-      super(why.key());
+      super(why.toString());
       this.column = column;
       this.why = why;
     }
 
-    int column() {
-      return column;
-    }
-
     Message why() {
       return why;
+    }
+
+    int column() {
+      return column;
     }
   }
 
@@ -81,9 +83,9 @@ final class LineScanner {
     return accept("±") || accept("+/-") || accept("+-");
   }
 
-  void expect(String word, Message otherwise) throws TapeSyntaxException {
+  void expect(String word, Message why) throws TapeSyntaxException {
     if (!accept(word)) {
-      throw syntaxError(otherwise);
+      throw syntaxError(why);
     }
   }
 
@@ -97,9 +99,9 @@ final class LineScanner {
     }
   }
 
-  String word(Message otherwise) throws TapeSyntaxException {
+  String word(Message why) throws TapeSyntaxException {
     if (isAtEnd()) {
-      throw syntaxError(otherwise);
+      throw syntaxError(why);
     }
     return words.get(next++).text();
   }
@@ -134,7 +136,7 @@ final class LineScanner {
   private static Length above(int column, Length length) throws TapeSyntaxException {
     if (length.mm() <= 0) {
       throw new TapeSyntaxException(
-          column, Message.of("tape.line-scanner.is-nothing", length.typed()));
+          column, Message.of("tape.line-scanner.not-more-than-nothing", length.typed()));
     }
     return length;
   }

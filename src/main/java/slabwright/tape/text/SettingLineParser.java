@@ -17,15 +17,15 @@ final class SettingLineParser {
 
   static TapeRoom read(LineScanner words, TapeRoom room) throws TapeSyntaxException {
     if (words.accept("tape")) {
-      words.expect("error", Message.of("tape.setting-line-parser.after-tape-comes-error-as"));
+      words.expect("error", Message.of("tape.setting-line-parser.error-after-tape"));
       return room.withTapeError(tapeError(words));
     }
     if (words.accept("turn")) {
-      words.expect("error", Message.of("tape.setting-line-parser.after-turn-comes-error-as"));
+      words.expect("error", Message.of("tape.setting-line-parser.error-after-turn"));
       return room.withTurnError(Math.max(TapeRoom.SMALLEST_TURN_ERROR, words.degrees()));
     }
-    words.expect("closing", Message.of("tape.setting-line-parser.this-is-no-setting"));
-    words.expect("limit", Message.of("tape.setting-line-parser.after-closing-comes-limit-as"));
+    words.expect("closing", Message.of("tape.setting-line-parser.no-setting"));
+    words.expect("limit", Message.of("tape.setting-line-parser.limit-after-closing"));
     return room.withClosingLimit(limit(words));
   }
 
@@ -34,10 +34,8 @@ final class SettingLineParser {
     if (!words.accept("+")) {
       return new TapeError(fixed, 0);
     }
-    TapeSyntaxException misfit =
-        words.syntaxError(Message.of("tape.setting-line-parser.a-share-is-written-as"));
-    Matcher m =
-        PERCENT.matcher(words.word(Message.of("tape.setting-line-parser.a-share-is-written-as")));
+    TapeSyntaxException misfit = words.syntaxError(Message.of("tape.setting-line-parser.share"));
+    Matcher m = PERCENT.matcher(words.word(Message.of("tape.setting-line-parser.share")));
     if (!m.matches()) {
       throw misfit;
     }
@@ -45,11 +43,8 @@ final class SettingLineParser {
   }
 
   private static double limit(LineScanner words) throws TapeSyntaxException {
-    TapeSyntaxException misfit =
-        words.syntaxError(Message.of("tape.setting-line-parser.a-closing-limit-is-written"));
-    Matcher m =
-        LIMIT.matcher(
-            words.word(Message.of("tape.setting-line-parser.a-closing-limit-is-written")));
+    TapeSyntaxException misfit = words.syntaxError(Message.of("tape.setting-line-parser.limit"));
+    Matcher m = LIMIT.matcher(words.word(Message.of("tape.setting-line-parser.limit")));
     if (!m.matches() || Integer.parseInt(m.group(1)) == 0) {
       throw misfit;
     }

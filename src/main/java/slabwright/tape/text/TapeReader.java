@@ -26,14 +26,14 @@ final class TapeReader {
 
   Result<TapeRoom> read() {
     if (room.corners() < TapeRoom.FEWEST_CORNERS || room.corners() > TapeRoom.MOST_CORNERS) {
-      return Result.refused(Message.of("tape.tape-reader.a-room-has-to-walls", room.corners()));
+      return Result.refused(Message.of("tape.tape-reader.number-of-walls", room.corners()));
     }
     for (int i = 0; i < lines.size(); i++) {
       try {
         line(new LineScanner(lines.get(i)));
       } catch (TapeSyntaxException misfit) {
         return Result.refused(
-            Message.of("tape.tape-reader.line-column", i + 1, misfit.column(), misfit.why()));
+            Message.of("tape.tape-reader.at-line", i + 1, misfit.column(), misfit.why()));
       }
     }
     return Result.ok(room);
@@ -54,7 +54,7 @@ final class TapeReader {
           room = room.with(new CrossReadingParser(words, room.corners()).note());
       case "turn" -> turn(words);
       case "tape", "closing" -> setting(words);
-      default -> throw words.syntaxError(Message.of("tape.tape-reader.a-line-begins-with"));
+      default -> throw words.syntaxError(Message.of("tape.tape-reader.line-begins-with"));
     }
     words.expectEnd();
   }
@@ -69,7 +69,7 @@ final class TapeReader {
 
   private void setting(LineScanner words) throws TapeSyntaxException {
     if (!settings.add(words.peek())) {
-      throw words.syntaxError(Message.of("tape.tape-reader.set-once"));
+      throw words.syntaxError(Message.of("tape.tape-reader.set-already"));
     }
     room = SettingLineParser.read(words, room);
   }

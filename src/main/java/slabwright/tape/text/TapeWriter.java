@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.site.PieceKind;
 import slabwright.tape.CornerName;
 import slabwright.tape.Reading;
@@ -25,10 +27,10 @@ final class TapeWriter {
 
   String write() {
     TapeError error = room.tapeError();
-    line(
-        "tape error " + error.fixed() + (error.share() == 0 ? "" : " + " + percent(error.share())));
-    line("turn error " + number(room.turnError()) + "°");
-    line("closing limit 1/" + Math.round(1 / room.closingLimit()));
+    String share = error.share() == 0 ? "" : " + " + percent(error.share());
+    line(line("tape", "error", error.fixed() + share));
+    line(line("turn", "error", number(room.turnError()) + "°"));
+    line(line("closing", "limit", "1/" + Math.round(1 / room.closingLimit())));
     out.append('\n');
     List<Reading> across = new ArrayList<>(room.readings());
     for (int wall = 0; wall < room.corners(); wall++) {
@@ -41,6 +43,11 @@ final class TapeWriter {
 
   private void line(String text) {
     out.append(text).append('\n');
+  }
+
+  /** The file's own words, the same in every language, one beside the other. */
+  private static String line(Object... words) {
+    return Stream.of(words).map(String::valueOf).collect(Collectors.joining(" "));
   }
 
   /** Takes a wall's first length and first turn; what was read again goes below as across. */
@@ -57,11 +64,11 @@ final class TapeWriter {
 
   private String length(Reading r) {
     if (r instanceof Reading.Curve c) {
-      String side = c.outward() ? " outward" : " inward";
-      return "curve " + c.length() + " rise " + c.rise() + side + error(c.error());
+      String side = c.outward() ? "outward" : "inward";
+      return line("curve", c.length(), "rise", c.rise(), side + error(c.error()));
     }
     Reading.Wall w = (Reading.Wall) r;
-    return "wall " + w.length() + error(w.error());
+    return line("wall", w.length() + error(w.error()));
   }
 
   private String turn(Reading r) {
@@ -85,20 +92,39 @@ final class TapeWriter {
     if (r instanceof Along a) {
       across(new Reading.Diagonal(a.wall(), next(a.wall()), a.length(), a.error()));
     } else if (r instanceof Reading.Turn t) {
-      line(t.name(room.corners()) + turn(t));
+      line(line("turn", "at", CornerName.of(t.corner())) + turn(t));
     } else if (r instanceof Reading.Taped t) {
-      String is = r instanceof Reading.Diagonal ? " " : " is ";
-      line(r.name(room.corners()) + is + t.length() + error(t.error()));
+      line(line(ends(t), t.length() + error(t.error())));
     }
   }
 
+  /** What a length across the room runs between. */
+  private String ends(Reading.Taped t) {
+    if (t instanceof Reading.CornerToWall c) {
+      return line("check", CornerName.of(c.corner()), "to", wall(c.wall()), "is");
+    }
+    if (t instanceof Reading.CornerToSpot c) {
+      String corner = CornerName.of(c.corner());
+      return line("check", corner, "to", wall(c.wall()), "at", c.along(), "is");
+    }
+    if (t instanceof Reading.WallToWall w) {
+      return line("check", wall(w.wall()), "to", wall(w.opposite()), "is");
+    }
+    Reading.Diagonal d = (Reading.Diagonal) t;
+    return line("diagonal", CornerName.of(d.from()), CornerName.of(d.to()));
+  }
+
+  private String wall(int wall) {
+    return CornerName.wall(wall, room.corners());
+  }
+
   private void note(WallNote note) {
-    String wall = CornerName.wall(note.wall(), room.corners());
+    String wall = wall(note.wall());
     if (note instanceof WallNote.Door d) {
-      String in = d.wayIn() ? " way in" : "";
-      line("doorway " + wall + " at " + d.along() + " wide " + d.width() + in);
+      String in = d.wayIn() ? line("", "way", "in") : "";
+      line(line("doorway", wall, "at", d.along(), "wide", d.width()) + in);
     } else if (note instanceof WallNote.Ends e && e.kind() != PieceKind.WALL) {
-      line((e.kind() == PieceKind.KERB ? "kerb " : "open ") + wall);
+      line(line(e.kind() == PieceKind.KERB ? "kerb" : "open", wall));
     }
   }
 

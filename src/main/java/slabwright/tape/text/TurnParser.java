@@ -34,7 +34,7 @@ final class TurnParser {
     if (words.accept("right")) {
       return -1;
     }
-    words.expect("straight", Message.of("tape.turn-parser.after-a-wall-comes-left"));
+    words.expect("straight", Message.of("tape.turn-parser.side"));
     return 0;
   }
 
@@ -51,8 +51,7 @@ final class TurnParser {
     if (!corner && (words.isAtEnd() || !Character.isDigit(words.peek().charAt(0)))) {
       return 90;
     }
-    TapeSyntaxException tooMuch =
-        words.syntaxError(Message.of("tape.turn-parser.a-turn-or-a-corner"));
+    TapeSyntaxException tooMuch = words.syntaxError(Message.of("tape.turn-parser.size-of-turn"));
     double degrees = words.degrees("true", "±", "+/-", "+-");
     if (degrees <= 0 || degrees >= 180) {
       throw tooMuch;

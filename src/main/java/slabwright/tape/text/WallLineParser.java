@@ -27,7 +27,7 @@ final class WallLineParser {
     if (words.accept("curve")) {
       curve();
     } else {
-      words.expect("wall", Message.of("tape.wall-line-parser.this-is-no-wall"));
+      words.expect("wall", Message.of("tape.wall-line-parser.no-wall"));
       straight();
     }
     if (!words.isAtEnd()) {
@@ -45,11 +45,11 @@ final class WallLineParser {
 
   private void curve() throws TapeSyntaxException {
     Length chord = words.length("rise");
-    words.expect("rise", Message.of("tape.wall-line-parser.after-a-curves-chord-comes"));
+    words.expect("rise", Message.of("tape.wall-line-parser.rise"));
     Length rise = words.length("outward", "inward");
     boolean outward = words.accept("outward");
     if (!outward) {
-      words.expect("inward", Message.of("tape.wall-line-parser.say-which-way-the-wall"));
+      words.expect("inward", Message.of("tape.wall-line-parser.bulge"));
     }
     readings.add(new Reading.Curve(wall, chord, rise, outward, error(words, AFTER_LENGTH)));
   }

@@ -1,6 +1,7 @@
 package slabwright.work.book;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 
 /**
  * How fast the shop lays and dyes a stencil: rates of areas in mm² an hour, of lengths in mm an
@@ -13,6 +14,8 @@ public record InlayRates(
     Figure<Double> mist,
     Figure<Double> mistFastest,
     Figure<Double> pullUp,
+    Figure<Duration> tackTest,
+    Figure<Duration> samplePanel,
     Figure<BigDecimal> vinylPriceArea) {
 
   static InlayRates read(BookSection s) {
@@ -23,6 +26,8 @@ public record InlayRates(
         s.number("mist_coat", BookDimension.AREA_RATE),
         s.number("fastest_mist_coat", BookDimension.AREA_RATE),
         s.number("pull_up", BookDimension.AREA_RATE),
+        s.time("tack_test"),
+        s.time("sample_panel"),
         s.price("price_of_vinyl_a_m2"));
   }
 }

@@ -25,6 +25,14 @@ public final class SealerAdvice {
     return List.copyOf(advice);
   }
 
+  /** Where anything is dyed. */
+  public static ClientAdvice samplePanel() {
+    return new ClientAdvice(
+        AdviceId.SAMPLE_PANEL,
+        "Approve a sample panel in the job's own colours on this slab before anything is dyed.",
+        "Dye is translucent and can't be taken out: every slab shows it differently.");
+  }
+
   private static ClientAdvice measure() {
     return new ClientAdvice(
         AdviceId.MOISTURE_TEST,

@@ -13,8 +13,16 @@ public enum StepKind {
   FILL_GAPS,
   FINE_PASS,
   CLEAN,
+  /** A small field in the job's own colours, for the client to approve. */
+  SAMPLE_PANEL,
   COAT,
+  /** What dye leaves lying on the floor. */
+  DYE_RESIDUE_OFF,
+  /** Film laid and pulled on the dyed floor. */
+  TACK_TEST,
   LAY_STENCIL,
+  PRESS_EDGES,
+  LAY_PAPER,
   MIST_COAT,
   PULL_UP_STENCIL,
   /** What a missed recoat window asks for before the next coat. */
@@ -31,7 +39,19 @@ public enum StepKind {
           METAL_PASS,
           FINE_PASS ->
           true;
-      case FILL_GAPS, CLEAN, COAT, LAY_STENCIL, MIST_COAT, PULL_UP_STENCIL, ABRADE -> false;
+      case FILL_GAPS,
+          CLEAN,
+          SAMPLE_PANEL,
+          COAT,
+          DYE_RESIDUE_OFF,
+          TACK_TEST,
+          LAY_STENCIL,
+          PRESS_EDGES,
+          LAY_PAPER,
+          MIST_COAT,
+          PULL_UP_STENCIL,
+          ABRADE ->
+          false;
     };
   }
 }

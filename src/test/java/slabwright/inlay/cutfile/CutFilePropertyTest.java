@@ -17,6 +17,7 @@ import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
+import slabwright.words.Words;
 
 class CutFilePropertyTest {
   private static final PanelParameters RULES =
@@ -32,7 +33,7 @@ class CutFilePropertyTest {
     for (int i = 0; i < files.size(); i++) {
       Panel panel = plan.panels().get(i);
       Affine place = Affine.move(panel.box().minX(), panel.box().minY());
-      CutReader svg = new CutReader(files.get(i).svg());
+      CutReader svg = new CutReader(files.get(i).svg(Words.english()::say));
       laid.add(Region.of(svg.closedRings("cut"), FillRule.EVEN_ODD).map(place));
     }
     Region read = Region.union(laid);

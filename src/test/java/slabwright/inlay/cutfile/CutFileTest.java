@@ -18,13 +18,15 @@ import slabwright.shape.FillRule;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 
 class CutFileTest {
   private static final CutFileParameters JOB = new CutFileParameters("Heron & ring", 3);
 
   @Test
   void the_page_is_the_panel_in_true_millimetres() throws Exception {
-    CutReader svg = new CutReader(first(Graphics.one(Graphics.letterF(500))).svg());
+    CutReader svg =
+        new CutReader(first(Graphics.one(Graphics.letterF(500))).svg(Words.english()::say));
     assertThat(svg.attribute("width")).isEqualTo("401.6mm");
     assertThat(svg.attribute("height")).isEqualTo("601.6mm");
     assertThat(svg.attribute("viewBox")).isEqualTo("0 0 401.6 601.6");
@@ -33,7 +35,7 @@ class CutFileTest {
   @Test
   void the_release_stands_in_name_and_title_and_not_on_the_cut_layer() throws Exception {
     CutFile file = first(Graphics.one(Graphics.letterF(500)));
-    CutReader svg = new CutReader(file.svg());
+    CutReader svg = new CutReader(file.svg(Words.english()::say));
     assertThat(file.name()).isEqualTo("heron-ring_release-3_panel-A");
     assertThat(svg.words("title")).contains("release 3").contains("Heron & ring");
     assertThat(svg.elements("cut")).containsOnly("path");
@@ -42,7 +44,7 @@ class CutFileTest {
   @Test
   void read_back_the_cut_layer_is_the_openings_and_no_mirror_image() throws Exception {
     StencilSet set = Graphics.one(Graphics.letterF(500));
-    CutReader svg = new CutReader(first(set).svg());
+    CutReader svg = new CutReader(first(set).svg(Words.english()::say));
     Region read = Region.of(svg.closedRings("cut"), FillRule.EVEN_ODD);
     assertThat(read).isEqualTo(set.openings());
     Region mirrored = read.map(Affine.scale(-1, 1).then(Affine.move(401.6, 0)));
@@ -54,7 +56,7 @@ class CutFileTest {
     StencilSet set = Graphics.one(box(0, 0, 1800, 500));
     PanelPlan plan =
         new SeamPlanner(set, PanelParameters.usual()).at(StripDirection.DOWN, List.of(900.0));
-    CutReader svg = new CutReader(JOB.files(set, plan).get(0).svg());
+    CutReader svg = new CutReader(JOB.files(set, plan).get(0).svg(Words.english()::say));
     double cut = svg.closedRings("cut").stream().mapToDouble(Ring::length).sum();
     double trim = svg.segments("trim").stream().mapToDouble(s -> s[0].distanceTo(s[1])).sum();
     double outline = 2 * (912.7 + set.blank().height());
@@ -79,17 +81,18 @@ class CutFileTest {
     PanelPlan plan = new SeamPlanner(set, PanelParameters.usual()).best();
     CutFile file = new CutFileParameters("<\u0001>", 0).files(set, plan).get(0);
     assertThat(file.name()).isEqualTo("inlay_draft_panel-A");
-    assertThat(new CutReader(file.svg()).words("title")).startsWith("< >, draft");
+    assertThat(new CutReader(file.svg(Words.english()::say)).words("title"))
+        .startsWith("< >, draft");
   }
 
   @Test
   void a_draft_says_so() {
-    assertThat(new CutFileParameters("Wheel", 0).issue()).isEqualTo("draft");
+    assertThat(Words.english().say(new CutFileParameters("Wheel", 0).issue())).isEqualTo("draft");
   }
 
   private static List<Vec> crosses(CutFile file, double shift) throws Exception {
     List<Vec> middles = new ArrayList<>();
-    for (Vec[] bar : new CutReader(file.svg()).segments("witness")) {
+    for (Vec[] bar : new CutReader(file.svg(Words.english()::say)).segments("witness")) {
       Vec m = bar[0].towards(bar[1], 0.5);
       middles.add(new Vec(Math.rint((m.x() + shift) * 100) / 100, Math.rint(m.y() * 100) / 100));
     }

@@ -29,7 +29,9 @@ import slabwright.inlay.panel.StripDirection;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class ShopBundleTest {
   private static final StencilSet SET = Graphics.one(Graphics.letterF(2000).union(ringBeside()));
@@ -41,7 +43,8 @@ class ShopBundleTest {
           PLAN,
           FilmOrder.onRoll(1219.2),
           UnitSystem.FEET_INCHES,
-          Instant.parse("2026-11-25T08:00:00Z"));
+          Instant.parse("2026-11-25T08:00:00Z"),
+          Words.english()::say);
 
   @Test
   void the_zip_holds_a_cut_file_for_each_panel_the_pdfs_and_the_order() throws IOException {
@@ -75,7 +78,15 @@ class ShopBundleTest {
 
   @Test
   void a_page_over_200_inches_keeps_its_true_size_by_a_larger_unit() throws IOException {
-    CutFile wall = new CutFile("wall", "wall", 1000, 9000, Region.empty(), List.of(), List.of());
+    CutFile wall =
+        new CutFile(
+            "wall",
+            Message.of("inlay.cut-file.draft"),
+            1000,
+            9000,
+            Region.empty(),
+            List.of(),
+            List.of());
     PdfFile file = PdfCutWriter.pdf("wall", Instant.EPOCH, List.of(wall));
     try (PDDocument pdf = Loader.loadPDF(bytes(file))) {
       float units = pdf.getPage(0).getMediaBox().getHeight();
@@ -111,7 +122,9 @@ class ShopBundleTest {
     CutFileParameters job =
         new CutFileParameters("A name so long that no page could ever hold it ".repeat(4), 12);
     Drawing page =
-        new ProofPage(job, wide, wide.stencils().get(0), plan, UnitSystem.METRIC).drawing();
+        new ProofPage(
+                job, wide, wide.stencils().get(0), plan, UnitSystem.METRIC, Words.english()::say)
+            .drawing();
     clear(page);
     for (TextBox box : TextBox.of(page)) {
       assertThat(box.bounds().maxX()).as(box.words()).isLessThan(200);

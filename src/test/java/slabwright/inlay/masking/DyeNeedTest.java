@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import slabwright.words.Words;
 
 class DyeNeedTest {
   @Test
@@ -26,6 +27,7 @@ class DyeNeedTest {
     DyeNeed need = DyeNeed.of(2.5e6, DyeRates.EMPTY);
     assertThat(need.litres()).isEmpty();
     assertThat(need.missing())
+        .extracting(Words.english()::say)
         .contains("dye coverage: not in the shop book", "spray loss: not in the shop book");
   }
 

@@ -17,6 +17,7 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 
 /** A sign shop that redraws a stencil: other points, other transforms, 0.2 mm of unsteadiness. */
 final class Shop {
@@ -70,7 +71,7 @@ final class Shop {
           SvgOutlinesReader.read(
               new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)), "shop.svg");
       if (read instanceof ArtworkRefusal r) {
-        throw new AssertionError(r.sentence());
+        throw new AssertionError(Words.english().say(r.message()));
       }
       return ShopDrawing.of((DrawnOutlines) read);
     } catch (IOException e) {

@@ -13,6 +13,7 @@ import slabwright.site.MarkKind;
 import slabwright.site.Spot;
 import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
+import slabwright.words.Words;
 
 class ReadingDirectionTest {
   private static final Vec DOOR = new Vec(5000, 0);
@@ -22,12 +23,12 @@ class ReadingDirectionTest {
   void its_top_away_from_the_door_reads_upright() {
     ReadingDirection check = ReadingDirection.of("the main doors", DOOR, MIDDLE, 0);
     assertThat(check.angle()).isCloseTo(0, within(1e-9));
-    assertThat(check.words()).isEqualTo("Reads upright from the main doors.");
+    assertThat(Words.english().say(check.said())).isEqualTo("Reads upright from the main doors.");
   }
 
   @Test
   void its_top_towards_the_door_is_upside_down() {
-    assertThat(ReadingDirection.of("the main doors", DOOR, MIDDLE, 180).words())
+    assertThat(Words.english().say(ReadingDirection.of("the main doors", DOOR, MIDDLE, 180).said()))
         .isEqualTo("Reads upside down from the main doors.");
   }
 
@@ -35,7 +36,7 @@ class ReadingDirectionTest {
   void a_quarter_turn_is_sideways_either_way() {
     assertThat(ReadingDirection.of("the yard", DOOR, MIDDLE, 90).angle())
         .isCloseTo(90, within(1e-9));
-    assertThat(ReadingDirection.of("the yard", DOOR, MIDDLE, 270).words())
+    assertThat(Words.english().say(ReadingDirection.of("the yard", DOOR, MIDDLE, 270).said()))
         .isEqualTo("Reads sideways from the yard, turned by 90°.");
   }
 

@@ -11,7 +11,9 @@ import slabwright.inlay.Graphics;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class FindingGroupsTest {
   private static final StencilLimits LIMITS = StencilLimits.forFilm(3);
@@ -19,7 +21,7 @@ class FindingGroupsTest {
   @Test
   void a_single_finding_keeps_its_own_words() {
     List<Finding> one = check(box(0, 0, 200, 2));
-    assertThat(sentences(one)).containsExactly(one.get(0).text());
+    assertThat(sentences(one)).containsExactly(Words.english().say(one.get(0).message()));
   }
 
   @Test
@@ -28,7 +30,7 @@ class FindingGroupsTest {
     Region sharp = Region.of(Ring.of(0, 100, 200, 85, 200, 115));
     var groups = FindingGroups.of(check(blunt.union(sharp)), UnitSystem.METRIC);
     assertThat(groups).hasSize(1);
-    assertThat(groups.get(0).sentence())
+    assertThat(Words.english().say(groups.get(0).sentence()))
         .isEqualTo(
             "2 needle points of opening, 9° to 17° sharp: narrower than 3 mm for 10 mm to 20 mm"
                 + " from the tip.");
@@ -44,7 +46,7 @@ class FindingGroupsTest {
     assertThat(groups).hasSize(1);
     assertThat(groups.get(0).count()).isEqualTo(15);
     assertThat(groups.get(0).places()).hasSize(12);
-    assertThat(groups.get(0).sentence())
+    assertThat(Words.english().say(groups.get(0).sentence()))
         .startsWith("15 places where an opening is 1 mm to 2.4 mm narrow;");
   }
 
@@ -57,7 +59,7 @@ class FindingGroupsTest {
 
   @Test
   void kinds_stay_apart_and_unmeasured_findings_are_told_by_their_words() {
-    Finding said = Finding.look("A loose piece could not be tied.", Vec.ZERO);
+    Finding said = Finding.look(Message.of("inlay.tie-plan.piece-not-tied"), Vec.ZERO);
     List<Finding> all =
         Stream.concat(Stream.of(said, said), check(box(0, 0, 200, 2)).stream()).toList();
     assertThat(sentences(all))
@@ -84,7 +86,7 @@ class FindingGroupsTest {
 
   private static List<String> sentences(List<Finding> findings) {
     return FindingGroups.of(findings, UnitSystem.METRIC).stream()
-        .map(FindingGroups.Group::sentence)
+        .map(g -> Words.english().say(g.sentence()))
         .toList();
   }
 

@@ -10,6 +10,7 @@ import slabwright.inlay.Graphics;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class StencilCheckTest {
   private static final StencilLimits LIMITS = StencilLimits.forFilm(3);
@@ -19,14 +20,15 @@ class StencilCheckTest {
     Region twoBars = box(0, 0, 200, 100).union(box(0, 102, 200, 200));
     List<Finding> found = check(twoBars);
     assertThat(found).hasSize(1);
-    assertThat(found.get(0).text()).isEqualTo("Mask 2 mm thin; the film holds 3 mm.");
+    assertThat(Words.english().say(found.get(0).message()))
+        .isEqualTo("Mask 2 mm thin; the film holds 3 mm.");
     assertThat(found.get(0).at().orElseThrow().y()).isCloseTo(50.8 + 101, within(0.01));
   }
 
   @Test
   void a_narrow_slot_is_said() {
     assertThat(check(box(0, 0, 200, 2)))
-        .extracting(Finding::text)
+        .extracting(f -> Words.english().say(f.message()))
         .containsExactly("Opening 2 mm narrow; the least that weeds clean is 3 mm.");
   }
 
@@ -34,7 +36,7 @@ class StencilCheckTest {
   void a_small_loose_piece_and_a_scrap_are_said() {
     Region small = box(0, 0, 100, 100).minus(box(45, 45, 55, 55)).union(box(150, 0, 154, 4));
     assertThat(check(small))
-        .extracting(Finding::text)
+        .extracting(f -> Words.english().say(f.message()))
         .containsExactly(
             "Loose piece of 1.0 cm², so small that it may not hold on the tape.",
             "Scrap of an opening, 16.0 mm², hardly meant.");
@@ -44,7 +46,7 @@ class StencilCheckTest {
   void a_needle_of_the_opening_is_said() {
     Region wedge = Region.of(Ring.of(0, 0, 200, -15, 200, 15));
     assertThat(check(wedge))
-        .extracting(Finding::text)
+        .extracting(f -> Words.english().say(f.message()))
         .containsExactly(
             "Needle point of opening, 9° sharp: narrower than 3 mm for 20 mm from its tip.");
   }

@@ -11,6 +11,7 @@ import slabwright.inlay.Graphics;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 
 class StencilSetTest {
   private static final DyeLayer PALE = new DyeLayer("pale", 80, box(0, 0, 300, 100));
@@ -33,14 +34,18 @@ class StencilSetTest {
             .toList();
     StencilSet set = StencilSet.of(layers, StencilParameters.usual());
     assertThat(set.stencils()).isEmpty();
-    assertThat(set.findings()).extracting(Finding::text).anyMatch(t -> t.startsWith("49 colours"));
+    assertThat(set.findings())
+        .extracting(f -> Words.english().say(f.message()))
+        .anyMatch(t -> t.startsWith("49 colours"));
   }
 
   @Test
   void a_margin_under_the_press_band_is_made_wider_and_said() {
     StencilSet set = StencilSet.of(List.of(PALE), StencilParameters.usual().withMargin(20));
     assertThat(set.blank().width()).isEqualTo(401.6);
-    assertThat(set.findings()).extracting(Finding::text).anyMatch(t -> t.contains("press band"));
+    assertThat(set.findings())
+        .extracting(f -> Words.english().say(f.message()))
+        .anyMatch(t -> t.contains("press band"));
   }
 
   @Test
@@ -93,7 +98,8 @@ class StencilSetTest {
   void lighter_over_darker_is_warned_where_they_overlap() {
     StencilSet set = StencilSet.of(List.of(DARK, PALE), StencilParameters.usual().withSpread(5));
     assertThat(set.findings()).hasSize(1);
-    assertThat(set.findings().get(0).text()).contains("pale is laid over the darker dark");
+    assertThat(Words.english().say(set.findings().get(0).message()))
+        .contains("pale is laid over the darker dark");
     assertThat(set.findings().get(0).at().orElseThrow().x()).isBetween(345.0, 352.0);
   }
 
@@ -108,7 +114,7 @@ class StencilSetTest {
     StencilSet set = StencilSet.of(List.of(PALE, DARK), StencilParameters.usual().overBase(50));
     assertThat(set.findings())
         .singleElement()
-        .extracting(Finding::text)
+        .extracting(f -> Words.english().say(f.message()))
         .asString()
         .contains("pale is lighter than the base dye");
   }

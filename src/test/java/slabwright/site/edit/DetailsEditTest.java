@@ -18,10 +18,13 @@ import slabwright.site.TrenchLevel;
 import slabwright.site.job.Party;
 import slabwright.site.job.Stop;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 class DetailsEditTest {
+  private static final Message STEP = new Message("site.trial", List.of());
+
   private static FloorArea square(String id, double x) {
     return FloorArea.of(
         id,
@@ -56,20 +59,20 @@ class DetailsEditTest {
   void details_of_an_area_are_set() {
     AreaDetails details =
         AreaDetails.NONE.withStops(List.of(new Stop(Stop.Kind.ASBESTOS, new Stop.Open())));
-    Site next = done(new AreaEdit.SetDetails("a", "add stop", details), site());
+    Site next = done(new AreaEdit.SetDetails("a", STEP, details), site());
     assertThat(next.area("a").orElseThrow().details()).isEqualTo(details);
   }
 
   @Test
   void details_of_the_job_are_set() {
     JobDetails job = JobDetails.NONE.withClient(new Party("Museum", "", "", "", ""));
-    assertThat(done(new SiteEdit.SetJob("change client", job), site()).job()).isEqualTo(job);
+    assertThat(done(new SiteEdit.SetJob(STEP, job), site()).job()).isEqualTo(job);
   }
 
   @Test
   void details_with_a_fault_are_refused() {
     JobDetails job = JobDetails.NONE.withShopBook("../book.json");
-    assertThat(new SiteEdit.SetJob("choose shop book", job).apply(site()))
+    assertThat(new SiteEdit.SetJob(STEP, job).apply(site()))
         .isInstanceOfSatisfying(
             Result.Refused.class,
             r -> assertThat(r.message().key()).isEqualTo("site.file-rules.shop-book-lies-outside"));
@@ -99,8 +102,7 @@ class DetailsEditTest {
         new AreaDetails.CoatDivision("", List.of(Spot.mm(0, 1000), Spot.mm(5000, 1000)));
     Site with =
         done(
-            new AreaEdit.SetDetails(
-                "a", "divide coat", AreaDetails.NONE.withCoatDivisions(List.of(line))),
+            new AreaEdit.SetDetails("a", STEP, AreaDetails.NONE.withCoatDivisions(List.of(line))),
             site());
     Site moved = done(new AreaEdit.Shift("a", new Vec(10, 20)), with);
     assertThat(moved.area("a").orElseThrow().details().coatDivisions().get(0).line())

@@ -21,11 +21,14 @@ import slabwright.site.OutlineShape;
 import slabwright.site.Site;
 import slabwright.site.Spot;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Refusal;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 class EditTest {
+  private static final Message STEP = new Message("site.trial", List.of());
+
   private static Site square() {
     FloorArea area =
         FloorArea.of(
@@ -127,7 +130,7 @@ class EditTest {
     History h = History.of(first);
     for (int i = 0; i < 12; i++) {
       if (randomEdit(random, i).apply(h.now()) instanceof Result.Ok<Site> done) {
-        h = h.push("edit " + i, done.value());
+        h = h.push(STEP, done.value());
       }
     }
     Site last = h.now();
@@ -165,10 +168,10 @@ class EditTest {
 
   @Test
   void saved_means_a_position_and_is_lost_when_it_was_undone_and_overwritten() {
-    History h = History.of(square()).push("one", square().withName("1")).markSaved();
+    History h = History.of(square()).push(STEP, square().withName("1")).markSaved();
     assertThat(h.isSaved()).isTrue();
     assertThat(h.undo().isSaved()).isFalse();
     assertThat(h.undo().redo().isSaved()).isTrue();
-    assertThat(h.undo().push("two", square().withName("2")).isSaved()).isFalse();
+    assertThat(h.undo().push(STEP, square().withName("2")).isSaved()).isFalse();
   }
 }

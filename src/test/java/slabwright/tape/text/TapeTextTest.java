@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,8 +11,8 @@ import slabwright.tape.CornerName;
 import slabwright.tape.Reading;
 import slabwright.tape.Reading.Trust;
 import slabwright.tape.TapeRoom;
-import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.words.Words;
 
 class TapeTextTest {
   private static final String EVERYTHING =
@@ -45,17 +43,8 @@ class TapeTextTest {
     return TapeText.read(text).orThrow();
   }
 
-  private static Message refusal(String text) {
-    return ((Result.Refused<TapeRoom>) TapeText.read(text)).message();
-  }
-
-  /** The key, then the texts in it. */
-  private static String flat(Message why) {
-    return why.key().equals("tape.units.length-reader.is-not-a-length 1 m left")
-        ? why.key()
-        : Stream.concat(Stream.of(why.key()), why.values().stream().map(String::valueOf))
-            .collect(Collectors.joining(" "))
-            .strip();
+  private static String refusal(String text) {
+    return Words.english().say(((Result.Refused<TapeRoom>) TapeText.read(text)).message());
   }
 
   private static Reading.Turn turn(String words) {
@@ -122,47 +111,45 @@ class TapeTextTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "wall 6 | 6 | units.length-reader.has-no-unit 6 6",
-        "wall | 5 | units.length-reader.no-length-given",
-        "wall 6 m left 95 | 15 | tape.line-scanner.no-angle 95",
-        "wall 6 m left 190° | 15 | tape.turn-parser.a-turn-or-a-corner",
-        "wall 6 m left now | 15 | tape.line-scanner.not-expected now",
-        "wll 6 m | 1 | tape.tape-reader.a-line-begins-with",
-        "diagonal A K 3 m | 12 | tape.cross-reading-parser.beyond-the-last K C",
-        "diagonal A A 3 m | 12 | tape.cross-reading-parser.diagonal-of-one-corner",
-        "diagonal A 3 m | 12 | tape.cross-reading-parser.no-corner 3",
-        "check A to A-B is 3 m | 12 | tape.cross-reading-parser.corner-on-its-wall",
-        "check A to C is 3 m | 12 | tape.cross-reading-parser.no-wall C",
-        "check A to B-C 3 m | 16 | tape.cross-reading-parser.before-the-length-of-a",
-        "curve 3 m outward | 7 | units.length-reader.is-not-a-length 3 m outward",
-        "curve 3 m rise 1 m left | 16 | units.length-reader.is-not-a-length 1 m left",
-        "tape error 1/8\" + a bit | 19 | tape.setting-line-parser.a-share-is-written-as",
-        "turn error | 11 | tape.line-scanner.no-angle",
-        "closing limit 500 | 15 | tape.setting-line-parser.a-closing-limit-is-written",
-        "check A to C-B at 1 m is 1 m | 12 | tape.cross-reading-parser.call-this-wall B-C B",
-        "doorway A-B 3 m | 13 | tape.cross-reading-parser.a-doorway-is-written-as",
-        "kerb A-A | 6 | tape.cross-reading-parser.no-wall-between A A",
-        "wall 0 m | 6 | tape.line-scanner.is-nothing 0 m"
+        "wall 6 | Line 4, column 6: \"6\" has no unit: write 6 mm, 6 m, 6' or 6\".",
+        "wall | Line 4, column 5: No length was given: write for example 24' 6 1/2\" or 7.47 m.",
+        "wall 6 m left 95 | Line 4, column 15: \"95\" is not an angle: write for example 92° or 92.5 deg.",
+        "wall 6 m left 190° | Line 4, column 15: A turn or a corner is more than 0° and less than 180°.",
+        "wall 6 m left now | Line 4, column 15: \"now\" was not expected here.",
+        "wll 6 m | Line 4, column 1: A line begins with wall, curve, diagonal, check, turn, open, kerb, doorway, tape error or closing limit.",
+        "diagonal A K 3 m | Line 4, column 12: There is no corner K: the last one is C.",
+        "diagonal A A 3 m | Line 4, column 12: A diagonal needs two different corners.",
+        "diagonal A 3 m | Line 4, column 12: \"3\" is no corner: corners are called A, B, C …",
+        "check A to A-B is 3 m | Line 4, column 12: This corner stands on that wall: measure to another one.",
+        "check A to C is 3 m | Line 4, column 12: \"C\" is no wall: write two corners as A-B.",
+        "check A to B-C 3 m | Line 4, column 16: Before the length of a check comes is: check C to A-B is 12' 3\"",
+        "curve 3 m outward | Line 4, column 7: \"3 m outward\" is not a length: write for example 24' 6 1/2\", 7.47 m or 7470 mm.",
+        "curve 3 m rise 1 m left | Line 4, column 16: \"1 m left\" is not a length: write for example 24' 6 1/2\", 7.47 m or 7470 mm.",
+        "tape error 1/8\" + a bit | Line 4, column 19: A share is written as 0.02%.",
+        "turn error | Line 4, column 11: \"\" is not an angle: write for example 92° or 92.5 deg.",
+        "closing limit 500 | Line 4, column 15: A closing limit is written as 1/500.",
+        "check A to C-B at 1 m is 1 m | Line 4, column 12: Call this wall B-C and measure from B.",
+        "doorway A-B 3 m | Line 4, column 13: A doorway is written as: doorway A-B at 3' wide 36\"",
+        "kerb A-A | Line 4, column 6: No wall runs from A to A.",
+        "wall 0 m | Line 4, column 6: \"0 m\" is not more than nothing."
       })
-  void a_bad_line_is_refused_with_its_place(String line, int column, String why) {
+  void a_bad_line_is_refused_with_its_place(String line, String sentence) {
     String walls = "wall 1 m left\nwall 1 m left\nwall 1 m left\n";
-    Message refused = refusal(walls + line.stripTrailing());
-    assertThat(refused.values().subList(0, 2)).isEqualTo(List.of(4, column));
-    assertThat(flat((Message) refused.values().get(2))).isEqualTo(why);
+    assertThat(refusal(walls + line.stripTrailing())).isEqualTo(sentence);
   }
 
   @Test
   void a_setting_stands_once() {
     assertThat(refusal("turn error 1°\nturn error 2°\nwall 1 m\nwall 1 m\nwall 1 m"))
-        .isEqualTo(
-            Message.of(
-                "tape.tape-reader.line-column", 2, 1, Message.of("tape.tape-reader.set-once")));
+        .startsWith("Line 2, column 1: This was set once already");
   }
 
   @Test
   void fewer_than_three_walls_are_no_room() {
     assertThat(refusal("wall 3 m left\nwall 3 m left"))
-        .isEqualTo(Message.of("tape.tape-reader.a-room-has-to-walls", 2));
+        .isEqualTo(
+            "A room has 3 to 200 walls, each on a line that begins with wall or curve; here there"
+                + " are 2.");
   }
 
   @Test

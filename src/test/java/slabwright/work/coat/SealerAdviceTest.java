@@ -89,6 +89,7 @@ class SealerAdviceTest {
       given.addAll(ids(indoors(OptionalDouble.empty(), barrier)));
       given.addAll(ids(indoors(OptionalDouble.of(4), barrier)));
     }
+    given.add(SealerAdvice.samplePanel().id());
     assertThat(given).isEqualTo(EnumSet.allOf(AdviceId.class));
   }
 

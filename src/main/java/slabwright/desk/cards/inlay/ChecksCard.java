@@ -61,9 +61,9 @@ public final class ChecksCard extends Card {
     }
     List<FindingRow> all = new ArrayList<>();
     answer
-        .filter(a -> !a.refusal().isEmpty())
-        .ifPresent(
-            a -> all.add(new FindingRow(FindingRow.Sign.CANT, a.refusal(), Optional.empty())));
+        .flatMap(ComputedInlay::refusal)
+        .map(why -> bench.words().say(why))
+        .ifPresent(why -> all.add(new FindingRow(FindingRow.Sign.CANT, why, Optional.empty())));
     if (changed) {
       all.add(
           new FindingRow(

@@ -45,7 +45,7 @@ record InlayFindings(
     boolean cant = group.weight() == slabwright.inlay.stencil.Finding.Weight.CANNOT;
     return new FindingRow(
         cant ? FindingRow.Sign.CANT : FindingRow.Sign.LOOK,
-        group.sentence(),
+        words.say(group.sentence()),
         places(group.places()),
         group.fix().filter(f -> !FixAcceptance.isAccepted(f, inlay.spec())).map(this::offer));
   }
@@ -73,7 +73,7 @@ record InlayFindings(
         String changes =
             plan.stencils().changes().stream()
                 .filter(c -> c.fix() == fix)
-                .map((FixEffect c) -> c.words(units))
+                .map((FixEffect c) -> words.say(c.said(units)))
                 .collect(Collectors.joining(" "));
         all.add(
             new FindingRow(

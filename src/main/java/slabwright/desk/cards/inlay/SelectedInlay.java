@@ -48,9 +48,7 @@ final class SelectedInlay {
             i ->
                 bench
                     .desk()
-                    .push(
-                        new AreaEdit.SetStencil(
-                            area.id(), i.id(), bench.words().say(step), how.apply(i.spec()))));
+                    .push(new AreaEdit.SetStencil(area.id(), i.id(), step, how.apply(i.spec()))));
   }
 
   void change(UnaryOperator<Inlay> how) {

@@ -96,7 +96,7 @@ public final class TapeCard extends Card {
                                 .filter(c -> c < area.outline().size())
                                 .map(c -> area.outline().get(c).from().vec())
                                 .toList())));
-    return new FindingRow(FindingRow.Sign.LOOK, a.sentence(), show);
+    return new FindingRow(FindingRow.Sign.LOOK, bench.words().say(a.sentence()), show);
   }
 
   private void type() {

@@ -10,6 +10,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Mark;
 import slabwright.site.edit.Edit;
+import slabwright.units.Message;
 
 /**
  * Marks, doorways and inlays that were copied, to be pasted as often as wanted; each paste lies a
@@ -73,7 +74,8 @@ public final class Clipboard {
       return Optional.empty();
     }
     pasted++;
-    return Optional.of(new PasteOp(area, focus).of(copied, shift(area), "paste"));
+    return Optional.of(
+        new PasteOp(area, focus).of(copied, shift(area), Message.of("desk.model.clipboard.paste")));
   }
 
   private Vec shift(FloorArea area) {
@@ -88,6 +90,10 @@ public final class Clipboard {
     return now.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new PasteOp(area, focus).of(now, new Vec(PasteOp.STEP, -PasteOp.STEP), "duplicate"));
+            new PasteOp(area, focus)
+                .of(
+                    now,
+                    new Vec(PasteOp.STEP, -PasteOp.STEP),
+                    Message.of("desk.model.clipboard.duplicate")));
   }
 }

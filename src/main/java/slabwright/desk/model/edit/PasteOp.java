@@ -15,6 +15,7 @@ import slabwright.site.edit.AreaEdit;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.MarkEdit;
 import slabwright.site.edit.OutlineEdit;
+import slabwright.units.Message;
 
 /** Lays copies of marks, doorways and inlays into a floor area, under ids of their own. */
 final class PasteOp {
@@ -31,7 +32,7 @@ final class PasteOp {
     this.focus = focus;
   }
 
-  Clipboard.Paste of(Clipboard.Copied copied, Vec by, String name) {
+  Clipboard.Paste of(Clipboard.Copied copied, Vec by, Message name) {
     Move move = Move.by(by.x(), by.y());
     boolean here = area.id().equals(copied.areaId());
     marks(copied.marks(), move, here);

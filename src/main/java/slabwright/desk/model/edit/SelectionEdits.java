@@ -16,6 +16,7 @@ import slabwright.site.edit.AreaEdit;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.MarkEdit;
 import slabwright.site.edit.OutlineEdit;
+import slabwright.units.Message;
 
 /** Edits that move or remove whatever is picked, as one step. */
 public final class SelectionEdits {
@@ -40,7 +41,11 @@ public final class SelectionEdits {
             .forEach(x -> edits.add(slid(area, x, how.shift())));
       }
     }
-    return oneStep(how.turn() == 0 ? "move" : "turn", edits);
+    return oneStep(
+        how.turn() == 0
+            ? Message.of("desk.model.selection-edits.move")
+            : Message.of("desk.model.selection-edits.turn"),
+        edits);
   }
 
   private static Edit slid(FloorArea area, Doorway d, Vec shift) {
@@ -73,7 +78,7 @@ public final class SelectionEdits {
         edits.add(new OutlineEdit.RemoveCorner(area.id(), c.index()));
       }
     }
-    return oneStep("remove", edits);
+    return oneStep(Message.of("desk.model.selection-edits.remove"), edits);
   }
 
   /** Turns all picked things about the middle of what they cover. */
@@ -82,7 +87,7 @@ public final class SelectionEdits {
     return moveSelected(area, focus, Move.turnAbout(about, degrees));
   }
 
-  private static Optional<Edit> oneStep(String name, List<Edit> edits) {
+  private static Optional<Edit> oneStep(Message name, List<Edit> edits) {
     return switch (edits.size()) {
       case 0 -> Optional.empty();
       case 1 -> Optional.of(edits.get(0));

@@ -82,7 +82,10 @@ public final class PlanStorage implements AutoCloseable {
     History past = History.of(opened.saved());
     last = Optional.of(PlanLocation.file(file));
     desk.open(
-        opened.recovered().map(s -> past.push("recovered work", s)).orElse(past),
+        opened
+            .recovered()
+            .map(s -> past.push(Message.of("desk.model.plan-storage.recovered-work"), s))
+            .orElse(past),
         Optional.of(file));
     settings.addRecent(file);
   }

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.ReadySentence;
 import slabwright.project.plan.TapeFiles;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
@@ -26,6 +25,7 @@ import slabwright.tape.TapedOutline;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.words.Words;
 
 /**
  * The readings behind rooms that were taped. They are known by the shape they gave, so that undo
@@ -97,13 +97,15 @@ public final class TapedRooms {
    * A floor area of an adjusted room, its first corner where the walk began. The first room of a
    * site lies right of and above the site's zero point, whichever way it was walked, so that places
    * on it are typed without a minus.
+   *
+   * @param words name its doorways
    */
-  public FloorArea area(String id, String name, AdjustedRoom room, TapeWalk walk) {
+  public FloorArea area(String id, String name, AdjustedRoom room, TapeWalk walk, Words words) {
     boolean first = desk.site().areas().isEmpty() && walk.start().equals(Vec.ZERO);
     Bounds b = Bounds.of(room.corners().stream().map(c -> c.at()).toList());
     Affine placing =
         first ? Affine.move(-b.minX(), -b.minY()) : Affine.move(walk.start().x(), walk.start().y());
-    FloorArea area = TapedOutline.area(id, name, room, placing);
+    FloorArea area = TapedOutline.area(id, name, room, placing, words::say);
     rooms.put(area.outline(), room);
     return area;
   }
@@ -127,10 +129,13 @@ public final class TapedRooms {
 
   /** Why a room could not be adjusted. */
   public static Message why(RoomResult result) {
-    return ReadySentence.message(
-        result instanceof RoomResult.Refused r
-            ? r.sentence()
-            : result instanceof RoomResult.NeedsMore m ? m.sentence() : "");
+    if (result instanceof RoomResult.Refused r) {
+      return r.sentence();
+    }
+    if (result instanceof RoomResult.NeedsMore m) {
+      return m.sentence();
+    }
+    throw new IllegalArgumentException("an adjusted room has no reason");
   }
 
   /** Reads the tape files beside a plan that was just opened. */

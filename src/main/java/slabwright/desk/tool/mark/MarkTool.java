@@ -145,7 +145,9 @@ public final class MarkTool implements Tool {
       picks.add(new PlanItem.OfMark(id));
     }
     Edit edit =
-        edits.size() == 1 ? edits.get(0) : new Edit.Several("mark " + type.word() + " row", edits);
+        edits.size() == 1
+            ? edits.get(0)
+            : new Edit.Several(Message.of("desk.tool.mark-tool.mark-row", type.label()), edits);
     if (bench.desk().push(edit).isOk()) {
       bench.focus().select(picks);
     }

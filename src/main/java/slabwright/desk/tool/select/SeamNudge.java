@@ -92,7 +92,7 @@ public final class SeamNudge {
     return new AreaEdit.SetStencil(
         area.id(),
         inlay.id(),
-        "move seam",
+        Message.of("desk.tool.seam-nudge.move-seam"),
         inlay.spec().withChanges(inlay.spec().changes().withSeams(Optional.of(seams))));
   }
 }

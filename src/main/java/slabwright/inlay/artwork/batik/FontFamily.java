@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.apache.batik.gvt.font.AWTFontFamily;
 import org.apache.batik.gvt.font.GVTFont;
 import slabwright.inlay.artwork.css.EmbeddedFont;
+import slabwright.units.Message;
 
 /**
  * A family of two cuts, regular and bold, and their italics; where there are none of those, slanted
@@ -77,15 +78,15 @@ class FontFamily extends AWTFontFamily {
 
   /** A family that was asked for and is not at hand; it draws nothing. */
   static final class Missing extends FontFamily {
-    private final String trouble;
+    private final Optional<Message> trouble;
 
-    Missing(String name, String trouble, Font any) {
+    Missing(String name, Optional<Message> trouble, Font any) {
       super(name, any, any);
       this.trouble = trouble;
     }
 
     /** What is wrong with the font that the graphic carries; empty when it carries none. */
-    String trouble() {
+    Optional<Message> trouble() {
       return trouble;
     }
 

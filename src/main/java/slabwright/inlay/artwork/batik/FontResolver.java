@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.apache.batik.bridge.FontFace;
 import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.gvt.font.GVTFontFamily;
 import slabwright.inlay.artwork.css.EmbeddedFont;
+import slabwright.units.Message;
 
 /**
  * The fonts at hand: those the graphic carries, the shipped DejaVu Sans, then, when allowed, those
@@ -24,9 +26,10 @@ import slabwright.inlay.artwork.css.EmbeddedFont;
  */
 final class FontResolver implements FontFamilyResolver {
   /** The name the SVG library is told to use for text that names no font. */
-  static final String NO_NAME = "no font named";
+  static final String NO_NAME = "unnamed-font";
 
-  private static final Set<String> SHIPPED = Set.of("dejavu sans", "dejavusans", "sans-serif");
+  /** Without spaces: it is asked for by either spelling. */
+  private static final Set<String> SHIPPED = Set.of("dejavusans", "sans-serif");
 
   /** Loaded once, when the first text is met: each loading leaves a temporary file behind. */
   private static final class Shipped {
@@ -68,14 +71,14 @@ final class FontResolver implements FontFamilyResolver {
     if (own.stream().anyMatch(c -> c.font().isPresent())) {
       return FontFamily.of(family, own);
     }
-    if (SHIPPED.contains(family.toLowerCase(Locale.ROOT))) {
+    if (SHIPPED.contains(family.toLowerCase(Locale.ROOT).replace(" ", ""))) {
       return getDefault();
     }
     if (useInstalled && isInstalled(family)) {
       return new FontFamily(
           family, new Font(family, Font.PLAIN, 1), new Font(family, Font.BOLD, 1));
     }
-    String trouble = own.stream().map(EmbeddedFont::trouble).findFirst().orElse("");
+    Optional<Message> trouble = own.stream().findFirst().flatMap(EmbeddedFont::trouble);
     return new FontFamily.Missing(family, trouble, Shipped.REGULAR);
   }
 

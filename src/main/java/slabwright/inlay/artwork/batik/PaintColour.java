@@ -16,6 +16,7 @@ import slabwright.inlay.artwork.Rgba;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** One colour for whatever a shape is filled with. */
 final class PaintColour {
@@ -24,19 +25,17 @@ final class PaintColour {
   /** Empty when the paint shows nothing. */
   static Optional<Rgba> of(Paint paint, Vec place, WarningCollector notes) {
     if (paint instanceof PatternBridge.Pattern p) {
-      notes.add(
-          Kind.PATTERN, "a pattern is treated as solid, in the colour it shows most of.", place);
+      notes.add(Kind.PATTERN, Message.of("inlay.paint-colour.pattern"), place);
       return mainColour(SceneVisitor.shapes(p.content(), new AffineTransform(), notes));
     }
     if (paint instanceof Color c) {
       return Optional.of(rgba(c));
     }
     if (paint instanceof MultipleGradientPaint g) {
-      notes.add(
-          Kind.GRADIENT, "a gradient is treated as one colour, the average of its stops.", place);
+      notes.add(Kind.GRADIENT, Message.of("inlay.paint-colour.gradient"), place);
       return Optional.of(average(g));
     }
-    notes.add(Kind.PART_LEFT_OUT, "a part with an unknown kind of fill is left out.", place);
+    notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.paint-colour.unknown-fill"), place);
     return Optional.empty();
   }
 

@@ -19,6 +19,7 @@ import slabwright.inlay.artwork.WarningCollector;
 import slabwright.inlay.artwork.css.SvgElement;
 import slabwright.inlay.artwork.css.SvgNode;
 import slabwright.inlay.artwork.css.SvgText;
+import slabwright.units.Message;
 
 /** Hands checked elements to the SVG library and takes back its tree of things to paint. */
 final class SceneBuilder {
@@ -50,6 +51,7 @@ final class SceneBuilder {
       super.registerSVGBridges();
       putBridge(new ClipBridge());
       putBridge(new PatternBridge());
+      putBridge(new MaskBridge());
     }
   }
 
@@ -69,11 +71,11 @@ final class SceneBuilder {
       return node;
     } catch (BridgeException | DOMException e) {
       throw new RefusedArtworkException(
-          Reason.NOT_UNDERSTOOD, plain(e) + "; mend that part in the drawing program.");
+          Reason.NOT_UNDERSTOOD, Message.of("inlay.scene-builder.not-understood", plain(e)));
     } catch (StackOverflowError e) {
       // depth and copies are bounded before, but style rules can still tie paints into a ring
       throw new RefusedArtworkException(
-          Reason.USE_LOOP, "its patterns or masks refer to each other in a ring; simplify them.");
+          Reason.USE_LOOP, Message.of("inlay.scene-builder.ring-of-paints"));
     } finally {
       context.dispose();
     }

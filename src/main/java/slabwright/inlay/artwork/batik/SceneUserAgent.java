@@ -10,6 +10,7 @@ import org.apache.batik.util.ParsedURL;
 import slabwright.inlay.artwork.ArtworkPage;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /** What the SVG library asks of its surroundings: no network, no files, no scripts, our fonts. */
 final class SceneUserAgent extends UserAgentAdapter {
@@ -81,12 +82,14 @@ final class SceneUserAgent extends UserAgentAdapter {
   @Override
   public void displayError(Exception e) {
     notes.add(
-        Kind.STYLE_LEFT_OUT, "a part is not understood and left out: " + SceneBuilder.plain(e));
+        Kind.STYLE_LEFT_OUT,
+        Message.of("inlay.scene-user-agent.part-not-understood", SceneBuilder.plain(e)));
   }
 
   @Override
   public void displayError(String message) {
-    notes.add(Kind.STYLE_LEFT_OUT, "a part is not understood and left out: " + message);
+    notes.add(
+        Kind.STYLE_LEFT_OUT, Message.of("inlay.scene-user-agent.part-not-understood", message));
   }
 
   @Override

@@ -26,11 +26,14 @@ import slabwright.inlay.artwork.Rgba;
 import slabwright.inlay.artwork.SoftMask;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** Walks the tree of things to paint, in paint order, and notes each as an outline on the page. */
 final class SceneVisitor {
   /** What is fainter than this is not painted. */
   static final double FAINTEST = 0.002;
+
+  private static final String WHITE = "#ffffff";
 
   private final List<PaintedShape> shapes = new ArrayList<>();
   private final WarningCollector notes;
@@ -62,7 +65,7 @@ final class SceneVisitor {
       return;
     }
     if (node.getFilter() != null) {
-      note(Kind.EFFECT_LEFT_OUT, "an effect such as a blur or a shadow is left out.", node, outer);
+      note(Kind.EFFECT_LEFT_OUT, Message.of("inlay.scene-visitor.effect-left-out"), node, outer);
     }
     if (node instanceof CompositeGraphicsNode group) {
       for (Object child : group.getChildren()) {
@@ -99,13 +102,12 @@ final class SceneVisitor {
   private SoftMask mask(GraphicsNode node, SceneState state) {
     GraphicsNode content = node.getMask().getMaskNode();
     List<PaintedShape> painted = shapes(content, state.toPage(), notes);
+    if (node.getMask() instanceof MaskBridge.AlphaMask) {
+      painted = painted.stream().map(s -> s.in(WHITE)).toList();
+    }
     ClipOutlines extent =
         ClipCarrier.outlines(node.getMask().getFilterRegion()).transformed(state.toPage());
-    note(
-        Kind.MASK,
-        "a mask is cut at half brightness: what it dims less than that is painted whole.",
-        node,
-        state);
+    note(Kind.MASK, Message.of("inlay.scene-visitor.mask-at-half-brightness"), node, state);
     return new SoftMask(painted, extent);
   }
 
@@ -150,16 +152,13 @@ final class SceneVisitor {
       return;
     }
     if (alpha < 0.999) {
-      notes.add(
-          Kind.SEE_THROUGH,
-          "parts are partly see-through; they are treated as painted in full.",
-          place);
+      notes.add(Kind.SEE_THROUGH, Message.of("inlay.scene-visitor.see-through"), place);
     }
     shapes.add(
         new PaintedShape(onPage, colour.get().hex(), alpha, state.clips(), state.masks(), line));
   }
 
-  private void note(Kind kind, String text, GraphicsNode node, SceneState state) {
+  private void note(Kind kind, Message text, GraphicsNode node, SceneState state) {
     Rectangle2D box = node.getGeometryBounds();
     if (box == null) {
       notes.add(kind, text);

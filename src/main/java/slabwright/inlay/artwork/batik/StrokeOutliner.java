@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /**
  * Strokes as outlines, in the user space they are defined in. Curves are cut into short pieces
@@ -35,7 +36,7 @@ final class StrokeOutliner {
     if (length < cycle * MOST_DASHES) {
       return s;
     }
-    notes.add(Kind.STYLE_LEFT_OUT, "a line of too many dashes is drawn whole.");
+    notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.stroke-outliner.too-many-dashes"));
     return new BasicStroke(s.getLineWidth(), s.getEndCap(), s.getLineJoin(), s.getMiterLimit());
   }
 

@@ -22,6 +22,7 @@ import slabwright.inlay.artwork.css.SvgElement;
 import slabwright.inlay.artwork.css.SvgPageReader;
 import slabwright.inlay.artwork.css.SvgReader;
 import slabwright.inlay.artwork.css.UseExpansionValidator;
+import slabwright.units.Message;
 
 /** Reads SVG as it is seen, painted and laid to a width. */
 public final class SvgArtworkReader {
@@ -67,8 +68,7 @@ public final class SvgArtworkReader {
   static void checkSize(byte[] bytes) {
     if (bytes.length > MOST_BYTES) {
       throw new RefusedArtworkException(
-          ArtworkRefusal.Reason.TOO_LARGE,
-          "larger than 32 MB; simplify the drawing before saving.");
+          ArtworkRefusal.Reason.TOO_LARGE, Message.of("inlay.svg-artwork-reader.too-large"));
     }
   }
 
@@ -78,7 +78,7 @@ public final class SvgArtworkReader {
     if (!(w >= NARROWEST_MM && w <= WIDEST_MM)) {
       throw new RefusedArtworkException(
           ArtworkRefusal.Reason.ABSURD_SIZE,
-          "a width of %s mm; choose one from 10 mm to 100 m.".formatted(w));
+          Message.of("inlay.svg-artwork-reader.width-out-of-range", w));
     }
   }
 

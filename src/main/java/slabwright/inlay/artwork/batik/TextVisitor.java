@@ -15,6 +15,7 @@ import org.apache.batik.gvt.text.TextPaintInfo;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /** Text as outlines, run by run, each with its own paint; says where a font had to be replaced. */
 final class TextVisitor {
@@ -105,24 +106,23 @@ final class TextVisitor {
     return font.canDisplay(c);
   }
 
-  private static String substituted(String shown, FontFamily.Missing missing) {
+  private static Message substituted(String shown, FontFamily.Missing missing) {
     String family = missing.getFamilyName();
-    String why =
-        missing.trouble().isEmpty()
-            ? "which is not at hand"
-            : "which the graphic carries, but " + missing.trouble();
-    String asks =
-        family.equals(FontResolver.NO_NAME)
-            ? "names no font"
-            : "asks for the font \"" + family + "\", " + why;
-    return "font substituted: \"%s\" %s; it is drawn in another. Accept it, or turn the text into"
-            .formatted(shown, asks)
-        + " paths in the drawing program.";
+    if (family.equals(FontResolver.NO_NAME)) {
+      return Message.of("inlay.text-visitor.no-font-named", shown);
+    }
+    return missing
+        .trouble()
+        .map(why -> Message.of("inlay.text-visitor.carried-font-unreadable", shown, family, why))
+        .orElseGet(() -> Message.of("inlay.text-visitor.font-not-at-hand", shown, family));
   }
 
-  private static String missing(String shown, char c) {
-    return "the character %s (U+%04X) in \"%s\" is in no font at hand; turn the text into paths."
-        .formatted(c, (int) c, shown);
+  private static Message missing(String shown, char c) {
+    return Message.of(
+        "inlay.text-visitor.character-missing",
+        String.valueOf(c),
+        "U+%04X".formatted((int) c),
+        shown);
   }
 
   private static String shown(AttributedCharacterIterator text) {

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import slabwright.units.Message;
 
 /**
  * One cut of a font that a graphic carries within itself, by an {@code @font-face} rule whose
@@ -21,7 +22,7 @@ import java.util.regex.Pattern;
  * @param trouble why not, after "carries it, but "; empty when it can
  */
 public record EmbeddedFont(
-    String family, boolean bold, boolean slanted, Optional<Font> font, String trouble) {
+    String family, boolean bold, boolean slanted, Optional<Font> font, Optional<Message> trouble) {
   private static final Pattern SOURCE =
       Pattern.compile("url\\(\\s*['\"]?data:([^,'\")]*),([^'\")]*)['\"]?\\s*\\)");
   private static final int WOFF2 = 0x774F4632;
@@ -50,21 +51,21 @@ public record EmbeddedFont(
       byte[] bytes = Base64.getMimeDecoder().decode(data.replace("%2B", "+").replace("%2F", "/"));
       int mark = bytes.length < 4 ? 0 : ByteBuffer.wrap(bytes).getInt();
       if (mark == WOFF2) {
-        return lost(family, bold, slanted, "packed in a way (WOFF2) that is not read here");
+        return lost(family, bold, slanted, Message.of("inlay.embedded-font.woff2"));
       }
       Optional<byte[]> plain =
           mark == WoffReader.SIGNATURE ? WoffReader.unpack(bytes) : Optional.of(bytes);
       if (plain.isEmpty()) {
-        return lost(family, bold, slanted, "damaged");
+        return lost(family, bold, slanted, Message.of("inlay.embedded-font.damaged"));
       }
       Font font = Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(plain.get()));
-      return new EmbeddedFont(family, bold, slanted, Optional.of(font), "");
+      return new EmbeddedFont(family, bold, slanted, Optional.of(font), Optional.empty());
     } catch (FontFormatException | IOException | IllegalArgumentException e) {
-      return lost(family, bold, slanted, "damaged");
+      return lost(family, bold, slanted, Message.of("inlay.embedded-font.damaged"));
     }
   }
 
-  private static EmbeddedFont lost(String family, boolean bold, boolean slanted, String why) {
-    return new EmbeddedFont(family, bold, slanted, Optional.empty(), why);
+  private static EmbeddedFont lost(String family, boolean bold, boolean slanted, Message why) {
+    return new EmbeddedFont(family, bold, slanted, Optional.empty(), Optional.of(why));
   }
 }

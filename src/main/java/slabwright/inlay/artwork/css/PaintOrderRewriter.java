@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /** Strokes asked to lie under their fill ({@code paint-order}) become an element of their own. */
 final class PaintOrderRewriter {
@@ -32,7 +33,7 @@ final class PaintOrderRewriter {
 
   private static void split(SvgElement parent, int at, SvgElement child, WarningCollector notes) {
     if (!PAINTED.contains(child.name)) {
-      notes.add(Kind.STYLE_LEFT_OUT, "a group's paint order is left out.");
+      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.paint-order-rewriter.group-left-out"));
       return;
     }
     child.attributes.remove("paint-order");

@@ -11,6 +11,7 @@ import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.Rgba;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /** Turns declarations of today's CSS into ones the SVG library understands. */
 final class StyleRewriter {
@@ -26,14 +27,17 @@ final class StyleRewriter {
   private static final Pattern URL = Pattern.compile("url\\(\\s*(['\"]?)(.*?)\\1\\s*\\)");
   private static final Pattern PERCENT = Pattern.compile("([\\d.]+)%");
   private static final Pattern LENGTH = Pattern.compile("([+-]?[\\d.]+)(rem|Q|q)\\b");
+  private static final Pattern NEGATIVE = Pattern.compile("(^|[\\s,])-\\s*[\\d.]*[1-9]");
   private static final Set<String> LETTERS_OR_URL =
       Set.of("font-family", "font", "src", "content", "d", "class", "id");
 
   private final Set<String> ids;
+  private final Viewport viewport;
   private final WarningCollector notes;
 
-  StyleRewriter(Set<String> ids, WarningCollector notes) {
+  StyleRewriter(Set<String> ids, Viewport viewport, WarningCollector notes) {
     this.ids = ids;
+    this.viewport = viewport;
     this.notes = notes;
   }
 
@@ -69,18 +73,19 @@ final class StyleRewriter {
     if (known.isEmpty()) {
       notes.add(
           Kind.STYLE_LEFT_OUT,
-          "\"%s: %s\" uses a variable that is set nowhere; it is left out."
-              .formatted(property, raw));
+          Message.of("inlay.style-rewriter.variable-set-nowhere", property, raw));
       return;
     }
     String important = known.get().contains("!") ? " !important" : "";
     String value = known.get().replaceFirst("\\s*!\\s*important\\s*$", "").trim();
     if (!LETTERS_OR_URL.contains(property)) {
-      value = modernUnits(linked(property, value));
+      value = plainLength(property, linked(property, value));
+    }
+    if (value.isEmpty() || isImpossible(property, value)) {
+      return;
     }
     if (property.equals("clip-path") && value.matches("[a-z-]+\\(.*") && !value.startsWith("url")) {
-      notes.add(
-          Kind.STYLE_LEFT_OUT, "the clip \"%s\" is left out; clip with a path.".formatted(value));
+      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.clip-left-out", value));
       return;
     }
     unsupported(property, value);
@@ -96,19 +101,39 @@ final class StyleRewriter {
 
   private void unsupported(String property, String value) {
     if (property.equals("vector-effect") && value.equals("non-scaling-stroke")) {
-      notes.add(
-          Kind.STYLE_LEFT_OUT,
-          "a line that keeps its width when scaled is scaled here; check its width.");
+      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.line-keeps-its-width"));
     } else if (property.equals("mix-blend-mode") && !value.equals("normal")) {
-      notes.add(Kind.EFFECT_LEFT_OUT, "blending of colours is left out.");
+      notes.add(Kind.EFFECT_LEFT_OUT, Message.of("inlay.style-rewriter.blending-left-out"));
     }
   }
 
-  private static void colour(
-      String property, String value, String important, Map<String, String> out) {
+  /** Lengths in units the library knows; "" for a sum that can't be worked out. */
+  String plainLength(String property, String value) {
+    Optional<String> plain = CssCalc.plain(modernUnits(value), viewport.whole(property));
+    if (plain.isEmpty()) {
+      notes.add(
+          Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.calc-left-out", property, value));
+    }
+    return plain.orElse("");
+  }
+
+  /** CSS drops such a value; the library would stop at it. */
+  private boolean isImpossible(String property, String value) {
+    boolean size = property.equals("stroke-width") || property.equals("stroke-dasharray");
+    boolean less = size && NEGATIVE.matcher(value).find();
+    if (less) {
+      notes.add(
+          Kind.STYLE_LEFT_OUT,
+          Message.of("inlay.style-rewriter.less-than-nothing", property, value));
+    }
+    return less;
+  }
+
+  private void colour(String property, String raw, String important, Map<String, String> out) {
+    String value = CssPaint.plain(property, raw);
     Optional<Rgba> parsed = CssColourParser.parse(value);
     if (parsed.isEmpty()) {
-      out.put(property, value + important);
+      paint(property, value, important, out);
       return;
     }
     Rgba c = parsed.get();
@@ -117,6 +142,20 @@ final class StyleRewriter {
     String opacity = OPACITY_OF.getOrDefault(property, "");
     if (c.alpha() < 1 && !opacity.isEmpty()) {
       out.putIfAbsent(opacity, c.alpha() + important);
+    }
+  }
+
+  /** A paint that isn't understood paints nothing: black would be a colour nobody chose. */
+  private void paint(String property, String value, String important, Map<String, String> out) {
+    if (CssPaint.isUnderstood(value)) {
+      out.put(property, value + important);
+      return;
+    }
+    notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.style-rewriter.paint-not-understood", value));
+    if (property.equals("fill") || property.equals("stroke")) {
+      out.put(property, "none" + important);
+    } else if (!OPACITY_OF.getOrDefault(property, "").isEmpty()) {
+      out.put(OPACITY_OF.get(property), "0" + important);
     }
   }
 
@@ -135,8 +174,7 @@ final class StyleRewriter {
     }
     notes.add(
         Kind.STYLE_LEFT_OUT,
-        "%s refers to \"%s\", which is not in the file; it is left out."
-            .formatted(property, target));
+        Message.of("inlay.style-rewriter.refers-to-nothing", property, target));
     String rest = value.substring(m.end()).trim();
     return rest.isEmpty() ? "none" : rest;
   }
@@ -144,10 +182,7 @@ final class StyleRewriter {
   static RefusedArtworkException external(String target) {
     String shown = target.length() > 60 ? target.substring(0, 60) + "…" : target;
     return new RefusedArtworkException(
-        Reason.EXTERNAL_RESOURCE,
-        "refers to \"%s\" outside the file, and nothing is fetched; put it into the drawing as "
-                .formatted(shown)
-            + "paths and save again.");
+        Reason.EXTERNAL_RESOURCE, Message.of("inlay.style-rewriter.outside-the-file", shown));
   }
 
   private static String fraction(String value) {

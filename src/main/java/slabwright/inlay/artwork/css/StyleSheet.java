@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /** The rules of one {@code <style>} element, flattened to those that can matter here. */
 final class StyleSheet {
@@ -49,6 +50,11 @@ final class StyleSheet {
     return CssVariables.none().with(anywhere).with(outer);
   }
 
+  /** Adds what may hold for elements. */
+  void addTo(MatchedRules matched) {
+    rules.forEach(r -> matched.add(r.selectors, r.declarations));
+  }
+
   String rewritten(StyleRewriter rewriter, CssVariables variables) {
     StringBuilder out = new StringBuilder();
     for (Rule rule : rules) {
@@ -70,7 +76,7 @@ final class StyleSheet {
         continue;
       }
       if (TOO_NEW.matcher(s).matches()) {
-        notes.add(Kind.STYLE_LEFT_OUT, "the style rule for \"%s\" is left out.".formatted(s));
+        notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-sheet.rule-left-out", s));
         continue;
       }
       keep.add(s.replace("svg:root", ":root").replace(":root", "[" + ROOT_MARK + "]"));
@@ -123,7 +129,7 @@ final class StyleSheet {
     } else if (p.startsWith("@font-face")) {
       EmbeddedFont.of(CssDeclarations.parse(body)).ifPresent(fonts::add);
     } else if (!isQuiet(p)) {
-      notes.add(Kind.STYLE_LEFT_OUT, "the style block \"%s\" is left out.".formatted(prelude));
+      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-sheet.block-left-out", prelude));
     }
   }
 
@@ -140,7 +146,7 @@ final class StyleSheet {
     if (brace < 0) {
       return body;
     }
-    notes.add(Kind.STYLE_LEFT_OUT, "style rules inside other rules are left out.");
+    notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-sheet.nested-rules-left-out"));
     int start = body.lastIndexOf(';', brace) + 1;
     int end = Math.min(body.length(), closing(body, brace) + 1);
     return withoutNested(body.substring(0, start) + body.substring(end));

@@ -5,11 +5,13 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /**
  * Rewrites the plain parts of SVG 2 and of today's CSS into SVG 1.1, and takes out what can't be
@@ -30,6 +32,10 @@ public final class Svg11Rewriter {
           "view",
           "cursor",
           "feImage");
+
+  /** Which kind of mask it is: by brightness, or {@code alpha}. */
+  public static final String MASK_TYPE = "mask-type";
+
   private static final Set<String> GEOMETRY =
       Set.of("x", "y", "cx", "cy", "r", "rx", "ry", "width", "height", "d");
 
@@ -37,12 +43,13 @@ public final class Svg11Rewriter {
   private final StyleRewriter rewriter;
   private final List<StyleSheet> sheets = new ArrayList<>();
   private final Set<String> ids;
+  private final MatchedRules matched = new MatchedRules();
   private CssVariables sheetVariables = CssVariables.none();
 
   private Svg11Rewriter(SvgElement root, WarningCollector notes) {
     this.notes = notes;
     this.ids = ids(root);
-    this.rewriter = new StyleRewriter(ids, notes);
+    this.rewriter = new StyleRewriter(ids, Viewport.of(root), notes);
   }
 
   /** Rewrites all below the root, and gives the fonts that the graphic carries. */
@@ -53,6 +60,7 @@ public final class Svg11Rewriter {
     m.prune(root);
     m.readSheets(root);
     m.rewrite(root, m.sheetVariables);
+    m.maskTypes(new ArrayList<>(List.of(root)));
     PaintOrderRewriter.rewrite(root, notes);
     return m.sheets.stream().flatMap(s -> s.fonts().stream()).toList();
   }
@@ -83,10 +91,7 @@ public final class Svg11Rewriter {
     if (!target.startsWith("data:")) {
       return StyleRewriter.external(target);
     }
-    return new RefusedArtworkException(
-        Reason.PICTURE,
-        "holds an embedded picture, which has no outlines to cut; trace it into paths and save"
-            + " again.");
+    return new RefusedArtworkException(Reason.PICTURE, Message.of("inlay.svg11-rewriter.picture"));
   }
 
   private void prune(SvgElement e) {
@@ -94,7 +99,7 @@ public final class Svg11Rewriter {
         child -> child instanceof SvgElement c && (SILENT.contains(c.name) || leadsNowhere(c)));
     for (SvgElement child : e.elements()) {
       if (child.is("foreignObject") && !e.is("switch")) {
-        notes.add(Kind.PART_LEFT_OUT, "text or parts in another language than SVG are left out.");
+        notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.other-language"));
       }
       prune(child);
     }
@@ -104,9 +109,7 @@ public final class Svg11Rewriter {
     boolean lost = e.is("use") && !ids.contains(e.localLink());
     if (lost) {
       notes.add(
-          Kind.PART_LEFT_OUT,
-          "a copy of \"%s\" is left out: nothing in the file has that name."
-              .formatted(e.localLink()));
+          Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.copy-of-nothing", e.localLink()));
     }
     return lost;
   }
@@ -117,6 +120,7 @@ public final class Svg11Rewriter {
           if (e.is("style")) {
             StyleSheet sheet = new StyleSheet(e.text(), notes);
             sheets.add(sheet);
+            sheet.addTo(matched);
             sheetVariables = sheetVariables.with(sheet.variables());
           }
         });
@@ -130,6 +134,21 @@ public final class Svg11Rewriter {
             e.attributes.put("type", "text/css");
           }
         });
+  }
+
+  /** The kind of each mask as an attribute, as the SVG library knows no such property. */
+  private void maskTypes(List<SvgElement> path) {
+    SvgElement e = path.get(path.size() - 1);
+    if (e.is("mask")) {
+      Map<String, String> said = matched.of(path);
+      said.putAll(CssDeclarations.parse(e.get("style")));
+      Optional.ofNullable(said.get(MASK_TYPE)).ifPresent(t -> e.attributes.put(MASK_TYPE, t));
+    }
+    for (SvgElement child : e.elements()) {
+      path.add(child);
+      maskTypes(path);
+      path.remove(path.size() - 1);
+    }
   }
 
   private void rewrite(SvgElement e, CssVariables outer) {
@@ -158,20 +177,26 @@ public final class Svg11Rewriter {
     }
   }
 
+  /** Null, which takes it out, when it can't be worked out. */
+  private String length(String name, String value) {
+    String plain = rewriter.plainLength(name, value);
+    return plain.isEmpty() ? null : plain;
+  }
+
   private void presentation(SvgElement e, CssVariables variables) {
     Map<String, String> mine = new LinkedHashMap<>();
     for (String name : List.copyOf(e.attributes.keySet())) {
       if (StyleRewriter.handles(name)) {
         mine.put(name, e.attributes.remove(name));
       } else if (GEOMETRY.contains(name) && !name.equals("d")) {
-        e.attributes.computeIfPresent(name, (k, v) -> StyleRewriter.modernUnits(v));
+        e.attributes.computeIfPresent(name, (k, v) -> length(k, v));
       }
     }
     e.attributes.putAll(rewriter.rewrite(mine, variables));
+    GeometryRewriter.rewrite(e);
     if (e.is("marker") && e.get("orient").equals("auto-start-reverse")) {
       e.attributes.put("orient", "auto");
-      notes.add(
-          Kind.STYLE_LEFT_OUT, "an arrow head meant to turn round at a line's start doesn't.");
+      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.svg11-rewriter.arrow-head-at-start"));
     }
   }
 }

@@ -3,6 +3,7 @@ package slabwright.inlay.artwork.css;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
@@ -10,6 +11,7 @@ import java.util.stream.Stream;
 import slabwright.inlay.artwork.ArtworkPage;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.RefusedArtworkException;
+import slabwright.units.Message;
 
 /**
  * The page of an SVG document. Lengths follow CSS Values 3: 96 px to the inch, 2.54 cm to the inch.
@@ -31,8 +33,10 @@ public final class SvgPageReader {
   /** Reads the root's size and gives it one that can be drawn. */
   public static ArtworkPage settle(SvgElement root) {
     Optional<double[]> box = viewBox(root);
-    OptionalDouble w = length(root.get("width"), "width");
-    OptionalDouble h = length(root.get("height"), "height");
+    OptionalDouble w =
+        length(root.get("width"), t -> Message.of("inlay.svg-page-reader.page-width-is", t));
+    OptionalDouble h =
+        length(root.get("height"), t -> Message.of("inlay.svg-page-reader.page-height-is", t));
     ArtworkPage page = box.isPresent() ? ofBox(box.get(), w, h) : ofSize(w, h);
     root.attributes.put("width", String.valueOf(page.width()));
     root.attributes.put("height", String.valueOf(page.height()));
@@ -48,7 +52,7 @@ public final class SvgPageReader {
     double height = h.orElse(width / aspect);
     if (!(Math.max(aspect, 1 / aspect) < MOST_SLENDER)
         || !(Math.max(width / height, height / width) < MOST_SLENDER)) {
-      throw absurd("its page is " + width + " by " + height + " px");
+      throw absurd(Message.of("inlay.svg-page-reader.page-is", width, height));
     }
     double scale = DRAWN / Math.max(width, height);
     return new ArtworkPage(width * scale, height * scale, 1 / scale, true);
@@ -61,7 +65,7 @@ public final class SvgPageReader {
     double large = Math.max(width, height);
     double small = Math.min(width, height);
     if (large > WIDEST || small < NARROWEST) {
-      throw absurd("its page is " + width + " by " + height + " px");
+      throw absurd(Message.of("inlay.svg-page-reader.page-is", width, height));
     }
     return new ArtworkPage(width, height, 1, w.isPresent() && h.isPresent());
   }
@@ -84,16 +88,16 @@ public final class SvgPageReader {
   }
 
   private static RefusedArtworkException badBox(String text) {
-    return absurd("its viewBox is \"" + text + "\"");
+    return absurd(Message.of("inlay.svg-page-reader.view-box-is", text));
   }
 
-  private static RefusedArtworkException absurd(String what) {
+  private static RefusedArtworkException absurd(Message what) {
     return new RefusedArtworkException(
-        Reason.ABSURD_SIZE, what + "; give the page a plain size and save the drawing again.");
+        Reason.ABSURD_SIZE, Message.of("inlay.svg-page-reader.give-plain-size", what));
   }
 
   /** In px; empty for percentages, {@code auto} and what is missing. */
-  private static OptionalDouble length(String text, String which) {
+  private static OptionalDouble length(String text, Function<String, Message> which) {
     String s = text.trim().toLowerCase(Locale.ROOT);
     if (s.isEmpty() || s.equals("auto") || s.endsWith("%")) {
       return OptionalDouble.empty();
@@ -101,21 +105,13 @@ public final class SvgPageReader {
     Matcher m = LENGTH.matcher(s);
     double px = m.matches() ? Double.parseDouble(m.group(1)) * pxPer(m.group(2)) : Double.NaN;
     if (!(px > 0) || Double.isInfinite(px)) {
-      throw absurd("its page " + which + " is \"" + text + "\"");
+      throw absurd(which.apply(text));
     }
     return OptionalDouble.of(px);
   }
 
   private static double pxPer(String unit) {
-    return switch (unit == null ? "px" : unit) {
-      case "in" -> 96;
-      case "cm" -> 96 / 2.54;
-      case "mm" -> 96 / 25.4;
-      case "q" -> 96 / 101.6;
-      case "pt" -> 96 / 72.0;
-      case "pc" -> 16;
-      case "em", "rem" -> 16;
-      default -> 1;
-    };
+    String plain = unit == null ? "px" : unit.equals("em") ? "rem" : unit;
+    return CssLength.pxPer(plain).orElse(1.0);
   }
 }

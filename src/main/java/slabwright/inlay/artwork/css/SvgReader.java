@@ -16,6 +16,7 @@ import org.xml.sax.XMLReader;
 import org.xml.sax.ext.DefaultHandler2;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.RefusedArtworkException;
+import slabwright.units.Message;
 
 /**
  * Reads SVG text into elements, taking nothing on trust: no entity may be declared, nothing outside
@@ -46,11 +47,13 @@ public final class SvgReader extends DefaultHandler2 {
     } catch (SAXParseException e) {
       throw new RefusedArtworkException(
           Reason.NOT_XML,
-          "not well-formed XML at line %d, column %d (%s); save it again as plain SVG."
-              .formatted(e.getLineNumber(), e.getColumnNumber(), firstSentence(e.getMessage())));
+          Message.of(
+              "inlay.svg-reader.not-well-formed",
+              e.getLineNumber(),
+              e.getColumnNumber(),
+              firstSentence(e.getMessage())));
     } catch (SAXException | IOException e) {
-      throw new RefusedArtworkException(
-          Reason.NOT_XML, "not readable as XML text; save it again as plain SVG in UTF-8.");
+      throw new RefusedArtworkException(Reason.NOT_XML, Message.of("inlay.svg-reader.not-text"));
     }
     return handler.root;
   }
@@ -86,9 +89,7 @@ public final class SvgReader extends DefaultHandler2 {
   public void startElement(String uri, String local, String qName, Attributes attributes) {
     if (++depth > MAX_DEPTH) {
       throw new RefusedArtworkException(
-          Reason.TOO_DEEP,
-          "groups are nested more than %d deep; ungroup in the drawing program and save again."
-              .formatted(MAX_DEPTH));
+          Reason.TOO_DEEP, Message.of("inlay.svg-reader.too-deep", MAX_DEPTH));
     }
     if (++count > MAX_ELEMENTS) {
       throw tooLarge();
@@ -115,8 +116,7 @@ public final class SvgReader extends DefaultHandler2 {
     plainNames = uri.isEmpty();
     if (!local.equals("svg") || !isSvg(uri)) {
       throw new RefusedArtworkException(
-          Reason.NOT_SVG,
-          "the outermost element is <%s>, not <svg>; save the drawing as SVG.".formatted(local));
+          Reason.NOT_SVG, Message.of("inlay.svg-reader.not-svg", local));
     }
   }
 
@@ -126,8 +126,7 @@ public final class SvgReader extends DefaultHandler2 {
 
   private static RefusedArtworkException tooLarge() {
     return new RefusedArtworkException(
-        Reason.TOO_LARGE,
-        "more than %,d elements; simplify the drawing before saving.".formatted(MAX_ELEMENTS));
+        Reason.TOO_LARGE, Message.of("inlay.svg-reader.too-many-elements", MAX_ELEMENTS));
   }
 
   private static void copyAttributes(Attributes from, SvgElement to) {
@@ -167,8 +166,7 @@ public final class SvgReader extends DefaultHandler2 {
   public void processingInstruction(String target, String data) {
     if (target.equals("xml-stylesheet")) {
       throw new RefusedArtworkException(
-          Reason.EXTERNAL_RESOURCE,
-          "its style sheet is kept outside the file; save it with the styles inside.");
+          Reason.EXTERNAL_RESOURCE, Message.of("inlay.svg-reader.style-sheet-outside"));
     }
   }
 
@@ -184,9 +182,7 @@ public final class SvgReader extends DefaultHandler2 {
 
   private static RefusedArtworkException entity(String name) {
     return new RefusedArtworkException(
-        Reason.ENTITY_DECLARED,
-        "declares the entity \"%s\", which is not accepted; save it again as plain SVG."
-            .formatted(name));
+        Reason.ENTITY_DECLARED, Message.of("inlay.svg-reader.entity-declared", name));
   }
 
   @Override

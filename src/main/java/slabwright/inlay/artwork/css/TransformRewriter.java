@@ -4,6 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /** Transforms written the CSS way (units, an origin) become plain SVG 1.1 ones. */
 final class TransformRewriter {
@@ -34,14 +35,16 @@ final class TransformRewriter {
     Matcher m = ORIGIN.matcher(origin.trim());
     if (!m.matches()) {
       notes.add(
-          Kind.STYLE_LEFT_OUT,
-          "the transform origin \"%s\" is left out; check that part's place.".formatted(origin));
+          Kind.STYLE_LEFT_OUT, Message.of("inlay.transform-rewriter.origin-left-out", origin));
       return transform;
     }
     String x = m.group(1);
     String y = m.group(2);
-    return "translate(%s %s) %s translate(%s %s)"
-        .formatted(x, y, transform, negative(x), negative(y));
+    return moved(x, y) + " " + transform + " " + moved(negative(x), negative(y));
+  }
+
+  private static String moved(String x, String y) {
+    return "translate(" + x + " " + y + ")";
   }
 
   private static String negative(String number) {

@@ -1,106 +1,132 @@
 package slabwright.inlay.artwork.css;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.RefusedArtworkException;
+import slabwright.inlay.artwork.WarningCollector;
+import slabwright.units.Message;
 
 /**
- * Counts how far a graphic grows when its {@code <use>} copies (and patterns, masks, clips and
- * markers) are unfolded, before anything is unfolded. A few lines can stand for billions of shapes.
+ * Counts how far a graphic grows when its {@code <use>} copies, patterns, masks, clips and markers
+ * are unfolded, before anything is unfolded, whether an attribute, a style or a style rule asks for
+ * them. A few lines can stand for billions of shapes.
  */
 public final class UseExpansionValidator {
   static final long MOST_ELEMENTS = 200_000;
   private static final int DEEPEST = 2 * SvgReader.MAX_DEPTH;
-  private static final Pattern URL = Pattern.compile("url\\(\\s*['\"]?#([^'\")]+)");
+  private static final Set<String> OUTLINES =
+      Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan");
+  private static final Set<String> GRADIENTS = Set.of("linearGradient", "radialGradient");
 
   /** What one element unfolds to. */
-  private record ExpandedSize(long elements, int depth) {}
+  private record ExpandedSize(long elements, int depth) {
+    ExpandedSize with(ExpandedSize inside, long times) {
+      // saturate, so that a bomb cannot wrap round to a small number
+      long more =
+          times > 0 && inside.elements > Long.MAX_VALUE / 4 / times
+              ? Long.MAX_VALUE / 4
+              : inside.elements * times;
+      return new ExpandedSize(
+          Math.min(Long.MAX_VALUE / 4, elements + more), Math.max(depth, inside.depth + 1));
+    }
+  }
+
+  /** An element with the links that are handed down to it. */
+  private record Placed(SvgElement element, Map<String, String> links) {}
 
   private final Map<String, SvgElement> byId = new HashMap<>();
-  private final Map<SvgElement, ExpandedSize> known = new HashMap<>();
+  private final Map<Placed, ExpandedSize> known = new HashMap<>();
   private final Set<SvgElement> path = new HashSet<>();
+  private final InheritedLinks links;
 
-  private UseExpansionValidator() {}
+  private UseExpansionValidator(SvgElement root) {
+    MatchedRules rules = new MatchedRules();
+    root.walk(
+        e -> {
+          byId.putIfAbsent(e.get("id"), e);
+          if (e.is("style")) {
+            new StyleSheet(e.text(), new WarningCollector()).addTo(rules);
+          }
+        });
+    links = new InheritedLinks(root, rules);
+  }
 
   public static void check(SvgElement root) {
-    UseExpansionValidator budget = new UseExpansionValidator();
-    root.walk(e -> budget.byId.putIfAbsent(e.get("id"), e));
-    ExpandedSize all = budget.cost(root);
+    ExpandedSize all = new UseExpansionValidator(root).cost(root, Map.of());
     if (all.depth > DEEPEST) {
       throw tooDeep();
     }
     if (all.elements > MOST_ELEMENTS) {
-      throw new RefusedArtworkException(
-          Reason.USE_TOO_MANY,
-          "its copies unfold to more than %,d shapes; reduce the copies and save again."
-              .formatted(MOST_ELEMENTS));
+      throw tooMany();
     }
   }
 
   private static RefusedArtworkException tooDeep() {
     return new RefusedArtworkException(
-        Reason.TOO_DEEP,
-        "copies of copies are nested more than %d deep; turn them into plain shapes and save again."
-            .formatted(DEEPEST));
+        Reason.TOO_DEEP, Message.of("inlay.use-expansion-validator.too-deep", DEEPEST));
   }
 
-  private ExpandedSize cost(SvgElement e) {
-    ExpandedSize before = known.get(e);
+  private static RefusedArtworkException tooMany() {
+    return new RefusedArtworkException(
+        Reason.USE_TOO_MANY,
+        Message.of("inlay.use-expansion-validator.too-many-copies", MOST_ELEMENTS));
+  }
+
+  private ExpandedSize cost(SvgElement e, Map<String, String> outer) {
+    Placed placed = new Placed(e, outer);
+    ExpandedSize before = known.get(placed);
     if (before != null) {
       return before;
     }
     if (!path.add(e)) {
       throw new RefusedArtworkException(
-          Reason.USE_LOOP,
-          "the part \"%s\" contains a copy of itself; remove that copy and save again."
-              .formatted(e.get("id")));
+          Reason.USE_LOOP, Message.of("inlay.use-expansion-validator.copy-of-itself", e.get("id")));
     }
     if (path.size() > DEEPEST) {
       throw tooDeep();
     }
-    long elements = 1;
-    int depth = 0;
-    List<SvgElement> below = new ArrayList<>(e.elements());
-    below.addAll(linked(e));
-    for (SvgElement next : below) {
-      ExpandedSize c = cost(next);
-      // saturate, so that a bomb cannot wrap round to a small number
-      elements = Math.min(Long.MAX_VALUE / 4, elements + c.elements);
-      depth = Math.max(depth, c.depth);
-    }
+    ExpandedSize sum = painted(e, links.handedDown(e, outer));
     path.remove(e);
-    ExpandedSize sum = new ExpandedSize(elements, depth + 1);
-    known.put(e, sum);
+    known.put(placed, sum);
+    // each stands for an element of what is unfolded, so there are at least as many of those
+    if (known.size() > MOST_ELEMENTS) {
+      throw tooMany();
+    }
     return sum;
   }
 
-  private List<SvgElement> linked(SvgElement e) {
-    List<SvgElement> targets = new ArrayList<>();
-    if (!e.localLink().isEmpty()) {
-      add(e.localLink(), targets);
+  private ExpandedSize painted(SvgElement e, Map<String, String> inner) {
+    ExpandedSize sum = new ExpandedSize(1, 1);
+    for (SvgElement child : e.elements()) {
+      sum = sum.with(cost(child, inner), 1);
     }
-    for (Map.Entry<String, String> a : e.attributes.entrySet()) {
-      if (a.getValue().contains("url(")) {
-        Matcher m = URL.matcher(a.getValue());
-        while (m.find()) {
-          add(m.group(1), targets);
-        }
-      }
+    SvgElement copied = byId.get(e.localLink());
+    if (copied != null && !e.localLink().isEmpty()) {
+      sum = sum.with(cost(copied, inner), 1);
     }
-    return targets;
+    for (String id : links.own(e)) {
+      sum = linked(sum, id, 1);
+    }
+    return OUTLINES.contains(e.name) ? withPaints(sum, e, inner) : sum;
   }
 
-  private void add(String id, List<SvgElement> targets) {
-    SvgElement target = byId.get(id);
-    if (target != null) {
-      targets.add(target);
+  private ExpandedSize withPaints(ExpandedSize before, SvgElement e, Map<String, String> inner) {
+    ExpandedSize sum = before;
+    for (Map.Entry<String, String> link : inner.entrySet()) {
+      boolean marker = link.getKey().startsWith("marker");
+      long corners = marker ? MarkerVertices.of(e) : 1;
+      long times = link.getKey().equals("marker-mid") ? corners : Math.min(1, corners);
+      sum = linked(sum, link.getValue(), times);
     }
+    return sum;
+  }
+
+  private ExpandedSize linked(ExpandedSize sum, String id, long times) {
+    SvgElement target = byId.get(id);
+    boolean unfolds = target != null && times > 0 && !GRADIENTS.contains(target.name);
+    return unfolds ? sum.with(cost(target, links.around(target)), times) : sum;
   }
 }

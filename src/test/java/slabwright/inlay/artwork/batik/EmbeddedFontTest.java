@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.shape.Region;
+import slabwright.words.Words;
 
 /** Fonts that a graphic carries within itself; here the shipped bold face under another name. */
 class EmbeddedFontTest {
@@ -43,7 +44,7 @@ class EmbeddedFontTest {
     ArtworkWarning w =
         lettered("font/woff2", new byte[] {'w', 'O', 'F', '2', 0, 1}).warnings().get(0);
     assertThat(w.kind()).isEqualTo(ArtworkWarning.Kind.FONT_SUBSTITUTED);
-    assertThat(w.text()).contains("Tram Letters", "WOFF2");
+    assertThat(Words.english().say(w.message())).contains("Tram Letters", "WOFF2");
   }
 
   @Test
@@ -54,7 +55,7 @@ class EmbeddedFontTest {
     for (byte[] bad : List.of(half, noise, new byte[0])) {
       ArtworkWarning w = lettered("font/woff", bad).warnings().get(0);
       assertThat(w.kind()).isEqualTo(ArtworkWarning.Kind.FONT_SUBSTITUTED);
-      assertThat(w.text()).contains("carries, but damaged");
+      assertThat(Words.english().say(w.message())).contains("carries, but damaged");
     }
   }
 

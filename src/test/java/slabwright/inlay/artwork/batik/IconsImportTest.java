@@ -17,6 +17,7 @@ import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ArtworkWarning;
+import slabwright.words.Words;
 
 /** Real drawings in bulk. The long run checks the area of every one. */
 class IconsImportTest {
@@ -29,7 +30,7 @@ class IconsImportTest {
     Map<String, byte[]> icons = Icons.all();
     for (Map.Entry<String, byte[]> icon : icons.entrySet()) {
       if (read(icon) instanceof ArtworkRefusal r) {
-        failures.add(r.sentence());
+        failures.add(Words.english().say(r.message()));
       }
     }
     assertThat(icons).hasSizeGreaterThan(2000);

@@ -12,6 +12,7 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 
 class PageEdgeCheckTest {
   @Test
@@ -19,7 +20,8 @@ class PageEdgeCheckTest {
     Artwork art = art(page("<rect x='50' y='20' width='80' height='20' fill='#123456'/>"), 500);
     List<ArtworkWarning> cut = cut(art);
     assertThat(cut).hasSize(1);
-    assertThat(cut.get(0).text()).startsWith("#123456 reaches over the edge of the page");
+    assertThat(Words.english().say(cut.get(0).message()))
+        .startsWith("#123456 reaches over the edge of the page");
     Vec at = cut.get(0).place().orElseThrow();
     assertThat(at.x()).as("right edge of what is left").isCloseTo(500, within(0.1));
     assertThat(at.y()).isCloseTo(100, within(0.1));

@@ -9,13 +9,17 @@ import org.junit.jupiter.api.Test;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
+import slabwright.words.Words;
 
 /** One graphic for each reason to refuse; each is refused quickly and in one sentence. */
 class RefusalsTest {
   private static void refused(String svg, Reason reason) {
     ArtworkRefusal r = refusal(svg);
-    assertThat(r.reason()).as(r.sentence()).isEqualTo(reason);
-    assertThat(r.sentence()).startsWith("test.svg: ").endsWith(".").doesNotContain("\n");
+    assertThat(r.reason()).as("%s", r.message()).isEqualTo(reason);
+    assertThat(Words.english().say(r.message()))
+        .startsWith("test.svg: ")
+        .endsWith(".")
+        .doesNotContain("\n");
   }
 
   @Test

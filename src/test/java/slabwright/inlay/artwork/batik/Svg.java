@@ -8,6 +8,7 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
+import slabwright.words.Words;
 
 /** SVG text into artwork, for tests. */
 final class Svg {
@@ -34,7 +35,7 @@ final class Svg {
   static Artwork art(String svg, double width) {
     ArtworkResult result = read(svg, ArtworkOptions.ofWidth(width));
     if (result instanceof ArtworkRefusal r) {
-      throw new AssertionError(r.sentence());
+      throw new AssertionError(Words.english().say(r.message()));
     }
     return (Artwork) result;
   }

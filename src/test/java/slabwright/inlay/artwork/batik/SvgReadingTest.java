@@ -18,6 +18,7 @@ import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
+import slabwright.words.Words;
 
 class SvgReadingTest {
   private static List<Kind> kinds(Artwork art) {
@@ -88,7 +89,10 @@ class SvgReadingTest {
     ArtworkWarning w = art.warnings().get(0);
     assertThat(w.kind()).isEqualTo(Kind.FONT_SUBSTITUTED);
     assertThat(w.kind().changesLetters()).isTrue();
-    assertThat(w.text()).startsWith("font substituted").contains("Nowhere Sans").contains("Ab");
+    assertThat(Words.english().say(w.message()))
+        .startsWith("font substituted")
+        .contains("Nowhere Sans")
+        .contains("Ab");
     assertThat(w.place().get().x()).isBetween(400.0, 700.0);
     assertThat(w.place().get().y()).isBetween(430.0, 620.0);
   }
