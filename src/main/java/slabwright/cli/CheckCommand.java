@@ -30,13 +30,7 @@ final class CheckCommand implements Callable<Integer> {
     int marks = site.areas().stream().map(FloorArea::marks).mapToInt(java.util.List::size).sum();
     spec.commandLine()
         .getOut()
-        .println(
-            site.name()
-                + ": nothing wrong; "
-                + site.areas().size()
-                + " floor areas, "
-                + marks
-                + " marks.");
+        .println(words.say("cli.check.nothing-wrong", site.name(), site.areas().size(), marks));
     return 0;
   }
 }

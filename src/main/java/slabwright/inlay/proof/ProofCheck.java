@@ -222,7 +222,7 @@ public final class ProofCheck {
     boolean mirror = false;
     boolean turn = false;
     for (PoseFit other : fits) {
-      if (other != best && best.overlap() - other.overlap() < CANNOT_TELL) {
+      if (!other.pose().equals(best.pose()) && best.overlap() - other.overlap() < CANNOT_TELL) {
         mirror |= other.pose().mirrored() != best.pose().mirrored();
         turn |= other.pose().mirrored() == best.pose().mirrored();
       }

@@ -29,13 +29,11 @@ class ProofFaultTableTest {
 
   /** How the shop laid the drawing on its page. */
   private enum Laid {
-    AS_PLANNED(Affine.IDENTITY),
-    TURNED(Affine.turn(2.1).then(Affine.move(300, 7000)));
+    AS_PLANNED,
+    TURNED;
 
-    private final Affine pose;
-
-    Laid(Affine pose) {
-      this.pose = pose;
+    Affine pose() {
+      return this == AS_PLANNED ? Affine.IDENTITY : Affine.turn(2.1).then(Affine.move(300, 7000));
     }
   }
 
@@ -113,7 +111,7 @@ class ProofFaultTableTest {
   void the_plan_itself_is_cut(Laid laid) {
     for (double width : new double[] {300, 2600, 6200}) {
       Job job = job(width);
-      ProofReport r = check(job, whole(job.openings(), job.blank(), laid.pose));
+      ProofReport r = check(job, whole(job.openings(), job.blank(), laid.pose()));
       assertThat(r.verdict()).isEqualTo(ProofVerdict.CUT);
       assertThat(r.faults()).isEmpty();
     }
@@ -124,7 +122,7 @@ class ProofFaultTableTest {
   void openings_10_mm_off_in_a_blank_of_2600_mm_are_shifted_in_it(Laid laid) {
     Job job = job(2500);
     Region moved = job.openings().map(Affine.move(8, -6));
-    ProofFault f = only(check(job, whole(moved, job.blank(), laid.pose)), "shifted-in-blank");
+    ProofFault f = only(check(job, whole(moved, job.blank(), laid.pose())), "shifted-in-blank");
     assertThat(f.sizeMm()).isCloseTo(10, within(0.05));
     assertThat(words(f))
         .isEqualTo("The openings are shifted inside their blank, 8 mm to the right and 6 mm up.");
@@ -170,7 +168,7 @@ class ProofFaultTableTest {
     // y runs down, so a turn from x to y is clockwise as read
     Region turned =
         job.openings().map(about(job.blank().middle(), Affine.turn(Math.toRadians(0.5))));
-    ProofFault f = only(check(job, whole(turned, job.blank(), laid.pose)), "turned-in-blank");
+    ProofFault f = only(check(job, whole(turned, job.blank(), laid.pose())), "turned-in-blank");
     assertThat(words(f)).startsWith("The openings are turned inside their blank, 0.50° clockwise");
   }
 
@@ -179,11 +177,11 @@ class ProofFaultTableTest {
   void a_drawing_stretched_in_width_or_height_is_told_so(Laid laid) {
     Job job = job(2500);
     Affine wide = Affine.scale(1.02, 1);
-    ProofReport r = check(job, whole(job.openings(), job.blank(), wide.then(laid.pose)));
+    ProofReport r = check(job, whole(job.openings(), job.blank(), wide.then(laid.pose())));
     assertThat(words(only(r, "stretched")))
         .startsWith("The drawing is stretched in width, 2.0 % more than in height");
     Affine high = Affine.scale(1, 1.01);
-    r = check(job, whole(job.openings(), job.blank(), high.then(laid.pose)));
+    r = check(job, whole(job.openings(), job.blank(), high.then(laid.pose())));
     assertThat(words(only(r, "stretched")))
         .startsWith("The drawing is stretched in height, 1.00 % more than in width");
   }
@@ -192,7 +190,7 @@ class ProofFaultTableTest {
   @EnumSource
   void a_drawing_of_another_size_is_told_by_how_much(Laid laid) {
     Job job = job(2500);
-    Affine pose = Affine.scale(0.997, 0.997).then(laid.pose);
+    Affine pose = Affine.scale(0.997, 0.997).then(laid.pose());
     ProofFault f = only(check(job, whole(job.openings(), job.blank(), pose)), "size-off");
     assertThat(words(f)).startsWith("The drawing is 0.30 % too small");
   }
@@ -201,7 +199,7 @@ class ProofFaultTableTest {
   @EnumSource
   void a_mirrored_drawing_is_mirrored(Laid laid) {
     Job job = job(2500);
-    Affine pose = Affine.scale(-1, 1).then(laid.pose);
+    Affine pose = Affine.scale(-1, 1).then(laid.pose());
     only(check(job, whole(job.openings(), job.blank(), pose)), "mirrored");
   }
 
@@ -298,8 +296,8 @@ class ProofFaultTableTest {
   void panels_lying_apart_are_cut_and_a_missing_one_is_named(Laid laid) {
     Job job = job(2500);
     List<Affine> apart = List.of(Affine.IDENTITY, Affine.move(200, 90), Affine.move(500, -300));
-    assertThat(check(job, panels(job, apart, laid.pose)).verdict()).isEqualTo(ProofVerdict.CUT);
-    ProofFault f = only(check(job, panels(job, apart.subList(0, 2), laid.pose)), "panel-missing");
+    assertThat(check(job, panels(job, apart, laid.pose())).verdict()).isEqualTo(ProofVerdict.CUT);
+    ProofFault f = only(check(job, panels(job, apart.subList(0, 2), laid.pose())), "panel-missing");
     assertThat(words(f)).isEqualTo("Panel C is missing from the drawing.");
   }
 
@@ -310,7 +308,7 @@ class ProofFaultTableTest {
     Vec m = job.plan().panels().get(1).box().middle();
     Affine mirror = about(m, Affine.scale(-1, 1)).then(Affine.move(200, 90));
     List<Affine> where = List.of(Affine.IDENTITY, mirror, Affine.move(500, -300));
-    ProofFault f = only(check(job, panels(job, where, laid.pose)), "panel-mirrored");
+    ProofFault f = only(check(job, panels(job, where, laid.pose())), "panel-mirrored");
     assertThat(words(f)).isEqualTo("Panel B is mirrored and the others are not.");
   }
 

@@ -120,7 +120,7 @@ class ProofSweepTest {
     boolean mustCut = fault == Fault.NONE || factor < BELOW;
     boolean mustNot = fault != Fault.NONE && factor > ABOVE;
     n[mustNot ? 0 : mustCut ? 1 : 2]++;
-    if (mustCut && !cut || mustNot && report.verdict() != ProofVerdict.DO_NOT_CUT) {
+    if ((mustCut && !cut) || (mustNot && report.verdict() != ProofVerdict.DO_NOT_CUT)) {
       wrong.add(
           "%s %s of %.3f: %s %s %s"
               .formatted(
