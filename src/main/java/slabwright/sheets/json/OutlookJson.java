@@ -7,15 +7,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
 import slabwright.words.Words;
 import slabwright.work.ClosedAir;
 import slabwright.work.HeldStep;
 import slabwright.work.WorkPlan;
+import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.PersonRota;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
 import slabwright.work.days.WorkStep;
+import slabwright.work.handover.BuyLine;
+import slabwright.work.handover.BuyList;
 import slabwright.work.step.StepPlace;
 import slabwright.work.step.ToolKind;
 import slabwright.work.stop.JobStop;
@@ -29,6 +33,8 @@ record OutlookJson(WorkPlan plan, Words words) {
     plan.outlook().cannotStart().forEach(m -> cannot.add(message(m)));
     ArrayNode stops = root.putArray("stops");
     plan.areas().stream().flatMap(a -> a.stops().stream()).forEach(s -> stops.add(stop(s)));
+    ArrayNode buy = root.putArray("buy");
+    BuyList.of(plan).forEach(b -> buy.add(buy(b)));
     ArrayNode held = root.putArray("held");
     plan.outlook().held().forEach(h -> held.add(held(h)));
     ArrayNode closed = root.putObject("air").putArray("closed");
@@ -47,6 +53,22 @@ record OutlookJson(WorkPlan plan, Words words) {
       }
     }
     return o.put("reason", words.say(m));
+  }
+
+  private ObjectNode buy(BuyLine b) {
+    ObjectNode o = NODES.objectNode().put("product", b.product()).put("label", b.label());
+    o.put("colour", b.colour());
+    Optional<Kits> known = b.kits().maybe();
+    if (known.isEmpty()) {
+      return o.put("open", words.say(b.kits().text(k -> "")));
+    }
+    o.put("needed_l", JsonText.significant(known.get().needed() / QuantityFormat.LITRE_MM3));
+    ArrayNode kits = o.putArray("kits");
+    for (Kits.Line line : known.get().lines()) {
+      double litres = line.kit().mm3() / QuantityFormat.LITRE_MM3;
+      kits.addObject().put("count", line.count()).put("size_l", JsonText.significant(litres));
+    }
+    return o;
   }
 
   private ObjectNode stop(JobStop s) {

@@ -14,8 +14,6 @@ import slabwright.work.AreaWorkPlan;
 import slabwright.work.InlayTakeoff;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
-import slabwright.work.book.Product;
-import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopTool;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
@@ -35,12 +33,8 @@ final class CostLineBuilder {
 
   List<CostLine> build() {
     labour();
+    BuyList.of(plan).forEach(this::kits);
     for (AreaWorkPlan area : plan.areas()) {
-      area.coats().forEach(c -> kits(area.name(), c.product().label(), c.kits()));
-      Object filler = fillerLabel();
-      if (area.prep().filler().mm3() > 0) {
-        kits(area.name(), filler, area.prep().filler().kits());
-      }
       bags(area);
       area.floor().inlays().forEach(i -> vinyl(area, i));
     }
@@ -65,13 +59,12 @@ final class CostLineBuilder {
     return new CostLine.Count(h, Message.of("work.cost-line-builder.hours", h));
   }
 
-  private Object fillerLabel() {
-    Optional<Product> filler = plan.book().first(ProductKind.FILLER);
-    return filler.isPresent() ? filler.get().label() : Message.of("work.cost-line-builder.filler");
-  }
-
-  private void kits(String area, Object label, Figure<Kits> kits) {
-    Message what = Message.of("work.cost-line-builder.of-area", label, area);
+  private void kits(BuyLine buy) {
+    Figure<Kits> kits = buy.kits();
+    Message what =
+        buy.colour().isEmpty()
+            ? Message.of("work.cost-line-builder.product", buy.label())
+            : Message.of("work.cost-line-builder.of-colour", buy.label(), buy.colour());
     Message source = Message.of("work.cost-line-builder.sheet-kits-to-buy");
     Optional<Kits> known = kits.maybe();
     if (known.isEmpty()) {

@@ -17,9 +17,6 @@ import slabwright.work.AreaWorkPlan;
 import slabwright.work.InlayTakeoff;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
-import slabwright.work.book.Product;
-import slabwright.work.book.ProductKind;
-import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.Kits;
 import slabwright.work.prep.Bond;
 import slabwright.work.prep.PrepStep;
@@ -154,28 +151,15 @@ final class LoadList {
   }
 
   private List<HandoverDocument.Row> products() {
-    List<HandoverDocument.Row> rows = new ArrayList<>();
-    for (AreaWorkPlan a : plan.areas()) {
-      for (CoatPlan c : a.coats()) {
-        rows.add(
-            HandoverDocument.Row.toTick(
-                Message.of("work.load-list.of-area", c.product().label(), a.name()),
-                kits(c.kits())));
-      }
-      if (a.prep().filler().mm3() > 0) {
-        Object label = fillerLabel();
-        rows.add(
-            HandoverDocument.Row.toTick(
-                Message.of("work.load-list.of-area", label, a.name()),
-                kits(a.prep().filler().kits())));
-      }
-    }
-    return rows;
+    return BuyList.of(plan).stream()
+        .map(b -> HandoverDocument.Row.toTick(label(b), kits(b.kits())))
+        .toList();
   }
 
-  private Object fillerLabel() {
-    Optional<Product> filler = plan.book().first(ProductKind.FILLER);
-    return filler.isPresent() ? filler.get().label() : Message.of("work.load-list.filler");
+  private static Object label(BuyLine b) {
+    return b.colour().isEmpty()
+        ? b.label()
+        : Message.of("work.load-list.of-colour", b.label(), b.colour());
   }
 
   private Message kits(Figure<Kits> kits) {

@@ -1,12 +1,14 @@
 package slabwright.work.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
 import slabwright.site.Declined;
@@ -18,6 +20,7 @@ import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
 import slabwright.work.book.ShopBook;
+import slabwright.work.coat.Kits;
 
 class HandoversTest {
   private static final Site SITE = WorkSamples.tramHall();
@@ -157,13 +160,14 @@ class HandoversTest {
   }
 
   @Test
-  void the_load_list_keeps_every_line_where_a_product_is_laid_twice_on_a_floor() {
+  void the_load_list_adds_up_a_product_that_is_laid_twice_on_a_floor() {
     FloorArea hall = SITE.areas().get(0);
     List<Finish.Coat> coats = new ArrayList<>(hall.finish().coats());
     coats.add(new Finish.Coat("sealer", 1, Finish.Target.WHOLE_FLOOR));
     FloorArea twice = hall.withFinish(new Finish(hall.finish().exposure(), coats));
     WorkPlan plan = WorkSamples.plan(SITE.withAreas(List.of(twice, SITE.areas().get(1))));
-    assertThat(products(plan)).hasSize(products(PLAN).size() + 1);
+    assertThat(products(plan)).hasSameSizeAs(products(PLAN));
+    assertThat(needed(plan, "sealer")).isCloseTo(2 * needed(PLAN, "sealer"), within(1e-6));
   }
 
   private static List<HandoverDocument.Row> products(WorkPlan plan) {
@@ -188,5 +192,73 @@ class HandoversTest {
     String text = Walkthrough.of(SITE.withAreas(areas)).text(Said::of);
     assertThat(text.split("Does it get wet in use", -1)).hasSize(3);
     assertThat(text.split("many feet", -1)).as("indoors alone").hasSize(2);
+  }
+
+  private static BuyLine line(WorkPlan plan, String product) {
+    return BuyList.of(plan).stream()
+        .filter(b -> b.product().equals(product))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double needed(WorkPlan plan, String product) {
+    return line(plan, product).kits().maybe().orElseThrow().needed();
+  }
+
+  @Test
+  void kits_of_one_product_are_bought_for_the_job_and_not_by_area() {
+    FloorArea hall = SITE.areas().get(0).withFinish(sealed());
+    FloorArea terrace = SITE.areas().get(1).withFinish(sealed());
+    WorkPlan plan = WorkSamples.plan(SITE.withAreas(List.of(hall, terrace)));
+    Kits job = line(plan, "sealer").kits().maybe().orElseThrow();
+    double needed = 0;
+    double bought = 0;
+    for (String id : List.of(hall.id(), terrace.id())) {
+      Kits area =
+          plan.area(id).orElseThrow().coat("sealer").orElseThrow().kits().maybe().orElseThrow();
+      needed += area.needed();
+      bought += area.bought();
+    }
+    assertThat(job.needed()).isCloseTo(needed, within(1e-6));
+    assertThat(job.bought()).isGreaterThanOrEqualTo(needed).isLessThan(bought);
+    assertThat(Cost.of(plan).lines())
+        .filteredOn(l -> Said.of(l.what()).startsWith("Water-borne penetrating sealer"))
+        .hasSameSizeAs(job.lines());
+  }
+
+  private static Finish sealed() {
+    return new Finish(
+        Optional.empty(), List.of(new Finish.Coat("sealer", 1, Finish.Target.WHOLE_FLOOR)));
+  }
+
+  @Test
+  void a_product_that_is_mixed_whole_keeps_the_kits_that_each_coat_opens() {
+    int opened =
+        PLAN.area("reading-hall")
+            .orElseThrow()
+            .coat("topcoat")
+            .orElseThrow()
+            .kits()
+            .maybe()
+            .orElseThrow()
+            .count();
+    assertThat(line(PLAN, "topcoat").kits().maybe().orElseThrow().count()).isEqualTo(opened);
+  }
+
+  @Test
+  void each_colour_of_a_graphic_is_a_dye_of_its_own() {
+    List<BuyLine> dyes =
+        BuyList.of(PLAN).stream().filter(b -> b.product().equals("inlay-dye")).toList();
+    assertThat(dyes).extracting(BuyLine::colour).doesNotHaveDuplicates().doesNotContain("");
+    double all = dyes.stream().mapToDouble(b -> b.kits().maybe().orElseThrow().needed()).sum();
+    double volume =
+        PLAN.area("reading-hall")
+            .orElseThrow()
+            .coat("inlay-dye")
+            .orElseThrow()
+            .totalVolume()
+            .maybe()
+            .orElseThrow();
+    assertThat(all).isCloseTo(volume, within(1.0));
   }
 }

@@ -1,0 +1,14 @@
+package slabwright.work.handover;
+
+import slabwright.work.book.Figure;
+import slabwright.work.coat.Kits;
+
+/**
+ * A product to buy for the whole job, one line for each colour.
+ *
+ * @param product id in the shop book
+ * @param label of the product, for people
+ * @param colour what people call the colour; empty for a product that has none of its own
+ * @param kits for all floor areas together; what is needed stands in them in mm³, losses included
+ */
+public record BuyLine(String product, String label, String colour, Figure<Kits> kits) {}

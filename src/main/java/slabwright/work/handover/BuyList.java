@@ -1,0 +1,94 @@
+package slabwright.work.handover;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import slabwright.site.Finish;
+import slabwright.work.AreaWorkPlan;
+import slabwright.work.InlayTakeoff;
+import slabwright.work.WorkPlan;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
+import slabwright.work.book.ProductKind;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.Kits;
+
+/**
+ * What is bought for the job: one product for all floor areas together, since half a kit left over
+ * on one floor serves the next. A product that is mixed whole keeps the kits that each coat opens.
+ * Each colour of a graphic is a dye of its own.
+ */
+public final class BuyList {
+  private record Key(String product, String colour) {}
+
+  private final Map<Key, BuyLine> lines = new LinkedHashMap<>();
+
+  private BuyList() {}
+
+  public static List<BuyLine> of(WorkPlan plan) {
+    BuyList list = new BuyList();
+    for (AreaWorkPlan a : plan.areas()) {
+      a.coats().forEach(c -> list.add(a, c));
+      if (a.prep().filler().mm3() > 0) {
+        plan.book()
+            .first(ProductKind.FILLER)
+            .ifPresent(p -> list.add(p, "", a.prep().filler().kits()));
+      }
+    }
+    return List.copyOf(list.lines.values());
+  }
+
+  private void add(AreaWorkPlan area, CoatPlan coat) {
+    if (coat.job().target() != Finish.Target.INLAY) {
+      add(coat.product(), "", coat.kits());
+      return;
+    }
+    for (InlayTakeoff inlay : area.floor().inlays()) {
+      for (InlayTakeoff.StencilDye dye : inlay.dyes()) {
+        if (dye.product().equals(coat.product().id()) && coat.job().mm2() > 0) {
+          add(coat.product(), dye.name(), part(coat, dye.openings() / coat.job().mm2()));
+        }
+      }
+    }
+  }
+
+  /** One colour's share of a coat by what its openings take of the whole. */
+  private static Figure<Kits> part(CoatPlan coat, double share) {
+    return coat.totalVolume()
+        .with(coat.product().spread().kits(), (v, sold) -> Kits.of(v * share, sold));
+  }
+
+  private void add(Product product, String colour, Figure<Kits> more) {
+    Key key = new Key(product.id(), colour);
+    Figure<Kits> before =
+        lines.containsKey(key) ? lines.get(key).kits() : Figure.known(new Kits(List.of(), 0));
+    lines.put(key, new BuyLine(product.id(), product.label(), colour, sum(product, before, more)));
+  }
+
+  private static Figure<Kits> sum(Product product, Figure<Kits> before, Figure<Kits> more) {
+    boolean opened =
+        product.mixing().twoPart().maybe().orElse(false)
+            && !product.spread().splits().maybe().orElse(false)
+            && !product.is(ProductKind.FILLER);
+    return opened
+        ? before.with(more, BuyList::both)
+        : before
+            .with(more, (a, b) -> a.needed() + b.needed())
+            .with(product.spread().kits(), Kits::of);
+  }
+
+  /** The kits of both, equal ones counted together. */
+  private static Kits both(Kits a, Kits b) {
+    List<Kits.Line> lines = new ArrayList<>(a.lines());
+    for (Kits.Line line : b.lines()) {
+      int at = lines.stream().map(Kits.Line::kit).toList().indexOf(line.kit());
+      if (at < 0) {
+        lines.add(line);
+      } else {
+        lines.set(at, new Kits.Line(line.kit(), lines.get(at).count() + line.count()));
+      }
+    }
+    return new Kits(lines, a.needed() + b.needed());
+  }
+}
