@@ -122,7 +122,7 @@ public final class ProofCard extends Card {
     nodes.add(
         Controls.sentence(
             "Red is missing from the drawing, blue is added by it. "
-                + bench.words().say(seen.report().limits().message(bench.desk().shown().units())),
+                + bench.words().say(seen.report().limits().message()),
             "card-hint"));
     result.getChildren().setAll(nodes);
   }
