@@ -75,12 +75,12 @@ final class ActualsCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "Say what was measured: --used, --laid, --machine or --hand.");
     }
-    WorkPlan work = PlanLoader.compute(PlanLoader.read(plan, words), plan).work();
+    WorkPlan work = PlanLoader.compute(PlanLoader.read(plan), plan).work();
     Path folder = plan.toAbsolutePath().getParent();
     ShopBookFile book = PlanLoader.bookFile(folder);
     Result<WriteBack.NewBook> result = WriteBack.of(work, book.text(), measured);
     if (result instanceof Result.Refused<WriteBack.NewBook> bad) {
-      throw RefusedInput.of(words.say(bad.message()));
+      throw RefusedInput.of(bad.refusals());
     }
     print(result.orThrow(), book, folder);
     return 0;

@@ -26,7 +26,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput {
-    Site site = PlanLoader.read(plan, words);
+    Site site = PlanLoader.read(plan);
     int marks = site.areas().stream().map(FloorArea::marks).mapToInt(java.util.List::size).sum();
     spec.commandLine()
         .getOut()

@@ -49,7 +49,7 @@ final class InlayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    StencilSpec settings = options.spec(words);
+    StencilSpec settings = options.spec();
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {

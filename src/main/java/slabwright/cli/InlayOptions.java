@@ -11,8 +11,8 @@ import slabwright.site.Overspray;
 import slabwright.site.StencilSpec;
 import slabwright.site.rules.InlaySpecRules;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Refusal;
-import slabwright.words.Words;
 
 /** The options of {@code inlay} and the settings they make. */
 final class InlayOptions {
@@ -77,7 +77,7 @@ final class InlayOptions {
   }
 
   /** The settings; refused when they contradict each other. */
-  StencilSpec spec(Words words) throws RefusedInput {
+  StencilSpec spec() throws RefusedInput {
     StencilSpec base = StencilSpec.forRoll(roll);
     Length band = press == null ? base.press() : press;
     Length rim = margin != null ? margin : band.mm() > base.margin().mm() ? band : base.margin();
@@ -99,7 +99,7 @@ final class InlayOptions {
     List<Refusal> faults = new ArrayList<>(InlaySpecRules.width(width, ""));
     InlaySpecRules.spec(spec, "").forEach(f -> faults.add(Refusal.of(f.message())));
     if (!faults.isEmpty()) {
-      throw RefusedInput.of(faults, words);
+      throw RefusedInput.of(faults);
     }
     return spec;
   }
@@ -109,7 +109,7 @@ final class InlayOptions {
       return usual;
     }
     if (!(merge >= 0 && merge <= 100)) {
-      throw RefusedInput.of("--merge is a colour difference from 0 to 100, not " + merge + ".");
+      throw RefusedInput.of(Message.of("cli.inlay.merge", merge));
     }
     return merge;
   }
@@ -122,10 +122,7 @@ final class InlayOptions {
     for (String part : colours.split(",", -1)) {
       String colour = part.strip().toLowerCase(Locale.ROOT);
       if (!colour.matches("#[0-9a-f]{6}")) {
-        throw RefusedInput.of(
-            "\""
-                + part
-                + "\" is not a colour: write --colours all, or #rrggbb with commas between.");
+        throw RefusedInput.of(Message.of("cli.inlay.no-colour", part));
       }
       out.add(new ColourChoice(colour, ColourChoice.Use.DYE, ""));
     }

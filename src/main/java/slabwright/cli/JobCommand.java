@@ -50,7 +50,7 @@ final class JobCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan, words);
+    Site site = PlanLoader.read(plan);
     PaperSize chosen = SheetsCommand.paper(paper, site);
     SiteResult result = PlanLoader.compute(site, plan);
     OutFolder folder = new OutFolder(out);

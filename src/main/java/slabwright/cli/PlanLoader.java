@@ -7,9 +7,9 @@ import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Refusal;
 import slabwright.units.Result;
-import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.book.ShopBookFile;
 
@@ -17,23 +17,20 @@ import slabwright.work.book.ShopBookFile;
 final class PlanLoader {
   private PlanLoader() {}
 
-  static Site read(Path plan, Words words) throws RefusedInput {
-    Result<Site> reading = PlanFile.read(plan);
-    if (reading instanceof Result.Refused<Site> bad) {
-      throw RefusedInput.of(bad.refusals(), words);
-    }
-    return reading.orThrow();
+  static Site read(Path plan) throws RefusedInput {
+    return orRefuse(PlanFile.read(plan));
   }
 
   /** Ends the command when an inlay of the plan could not be computed. */
   private static void refuse(List<AreaResult> areas) throws RefusedInput {
-    List<String> sentences =
+    List<Refusal> all =
         areas.stream()
             .flatMap(a -> a.refused().stream())
-            .map(r -> "Inlay \"" + r.inlay().name() + "\": " + Words.english().say(r.message()))
+            .map(r -> Message.of("cli.plan-loader.inlay", r.inlay().name(), r.message()))
+            .map(Refusal::of)
             .toList();
-    if (!sentences.isEmpty()) {
-      throw new RefusedInput(sentences);
+    if (!all.isEmpty()) {
+      throw RefusedInput.of(all);
     }
   }
 
@@ -52,9 +49,9 @@ final class PlanLoader {
     return orRefuse(SiteResult.bookFile(folder));
   }
 
-  private static <T> T orRefuse(Parsed<T> found) throws RefusedInput {
-    if (found instanceof Parsed.Bad<T> bad) {
-      throw RefusedInput.of(bad.why());
+  private static <T> T orRefuse(Result<T> found) throws RefusedInput {
+    if (found instanceof Result.Refused<T> bad) {
+      throw RefusedInput.of(bad.refusals());
     }
     return found.orThrow();
   }

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,23 +13,15 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.drawing.paint.SvgPainter;
 import slabwright.figures.ProofFaultInks;
-import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.proof.ProofCheck;
-import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofReport;
 import slabwright.inlay.proof.ProofVerdict;
-import slabwright.inlay.proof.ReturnedFile;
 import slabwright.inlay.proof.ShadingMeaning;
-import slabwright.inlay.proof.ShopDrawing;
-import slabwright.inlay.stencil.Stencil;
+import slabwright.project.ProofRequest;
 import slabwright.project.RefusedInput;
-import slabwright.sheets.json.ProofJson;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
-import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
-import slabwright.work.AreaResult;
 
 /** {@code proof PLAN --inlay ID --file RETURNED}: the sign shop's drawing against the plan. */
 @Command(
@@ -92,16 +82,18 @@ final class ProofCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan, Words.english());
-    ProofPlan wanted = wanted(site);
-    ProofReport report =
-        ProofCheck.run(wanted, drawing(), ShadingMeaning.valueOf(shading.name()), limits.limits());
-    say(report, site.units());
+    Site site = PlanLoader.read(plan);
+    ShadingMeaning meaning = ShadingMeaning.valueOf(shading.name());
+    ProofRequest.Checked checked =
+        new ProofRequest(inlay, number, file, page, meaning, limits.limits())
+            .check(site, plan.toAbsolutePath().getParent());
+    ProofReport report = checked.report();
+    say(checked, site.units());
     if (picture != null) {
       AtomicFile.write(
           picture,
           SvgPainter.write(
-                  ProofFaultInks.picture(wanted, report, PICTURE_MM),
+                  ProofFaultInks.picture(checked.wanted(), report, PICTURE_MM),
                   "red: missing from the drawing; blue: added by it")
               .getBytes(StandardCharsets.UTF_8));
     }
@@ -116,47 +108,16 @@ final class ProofCommand implements Callable<Integer> {
     };
   }
 
-  private void say(ProofReport report, UnitSystem units) {
+  private void say(ProofRequest.Checked checked, UnitSystem units) {
+    ProofReport report = checked.report();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.println(ProofJson.line(report, inlay, number, units, words));
+      out.println(checked.json(units, words));
       return;
     }
     out.println(words.say(report.verdict().message()));
     report.faults().forEach(f -> out.println("✕ " + words.say(f.message(units))));
     report.notes().forEach(n -> out.println("! " + words.say(n.message(units))));
     out.println(words.say(report.limits().message()));
-  }
-
-  private ProofPlan wanted(Site site) throws RefusedInput, IOException {
-    List<AreaResult> areas = AreaResult.of(site, plan.toAbsolutePath().getParent(), () -> false);
-    List<String> ids = new ArrayList<>();
-    for (AreaResult area : areas) {
-      for (PlacedInlay placed : area.inlays()) {
-        ids.add(placed.inlay().id());
-        if (placed.inlay().id().equals(inlay)) {
-          return wanted(placed);
-        }
-      }
-    }
-    throw RefusedInput.of(
-        "There is no inlay \"" + inlay + "\" in the plan; it has: " + String.join(", ", ids) + ".");
-  }
-
-  private ProofPlan wanted(PlacedInlay placed) throws RefusedInput {
-    List<Stencil> stencils = placed.plan().stencils().stencils();
-    if (number < 1 || number > stencils.size()) {
-      throw RefusedInput.of(
-          "There is no stencil " + number + "; the inlay has " + stencils.size() + ".");
-    }
-    return ProofPlan.of(placed.plan(), number);
-  }
-
-  private ShopDrawing drawing() throws RefusedInput, IOException {
-    Result<ReturnedFile> read = ReturnedFile.read(file, page);
-    if (read instanceof Result.Refused<ReturnedFile> refused) {
-      throw RefusedInput.of(words.say(refused.message()));
-    }
-    return read.orThrow().drawing();
   }
 }

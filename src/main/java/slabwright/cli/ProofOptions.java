@@ -4,6 +4,7 @@ import picocli.CommandLine.Option;
 import slabwright.inlay.proof.ProofLimits;
 import slabwright.project.RefusedInput;
 import slabwright.units.Length;
+import slabwright.units.Message;
 
 /** What a returned drawing may differ by, as options. */
 final class ProofOptions {
@@ -52,8 +53,7 @@ final class ProofOptions {
     };
     for (double limit : given) {
       if (!(limit > 0) || Double.isInfinite(limit)) {
-        throw RefusedInput.of(
-            "A limit of the proof check is more than 0; leave it out or give one.");
+        throw RefusedInput.of(Message.of("cli.proof.limit"));
       }
     }
     return new ProofLimits(given[0], given[1], given[2], given[3], given[4]);

@@ -21,6 +21,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
@@ -53,11 +54,11 @@ final class SheetsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan, words);
+    Site site = PlanLoader.read(plan);
     PaperSize chosen = paper(paper, site);
     refuseForeign();
     SiteResult result = PlanLoader.compute(site, plan);
-    List<PrintedPage> pages = SheetRequest.pages(result, chosen);
+    List<PrintedPage> pages = SheetRequest.pages(result, chosen, words);
     AtomicFile.write(out, SheetExport.pdf(site.name(), pages));
     spec.commandLine().getOut().println(pages.size() + " pages on " + chosen.word() + ": " + out);
     return 0;
@@ -66,7 +67,7 @@ final class SheetsCommand implements Callable<Integer> {
   /** A PDF may be made anew; anything else in its place is not ours to replace. */
   private void refuseForeign() throws RefusedInput, IOException {
     if (Files.isDirectory(out) || (Files.exists(out) && !startsLikePdf(out))) {
-      throw RefusedInput.of(out + " is there and is not a PDF; give another --out.");
+      throw RefusedInput.of(Message.of("cli.sheets.not-a-pdf", out.toString()));
     }
   }
 
@@ -89,7 +90,7 @@ final class SheetsCommand implements Callable<Integer> {
     if (found.isEmpty()) {
       String all =
           Arrays.stream(PaperSize.values()).map(PaperSize::word).collect(Collectors.joining(", "));
-      throw RefusedInput.of("There is no paper \"" + name + "\"; choose one of " + all + ".");
+      throw RefusedInput.of(Message.of("cli.sheets.no-paper", name, all));
     }
     return found.get();
   }

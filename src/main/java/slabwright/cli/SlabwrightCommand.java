@@ -6,6 +6,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import slabwright.project.RefusedInput;
 import slabwright.units.Length;
+import slabwright.units.Refusal;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
@@ -29,29 +30,38 @@ import slabwright.words.Words;
 public final class SlabwrightCommand {
   /** Runs a command and returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
+    Words words = Words.english();
     CommandLine line = new CommandLine(new SlabwrightCommand());
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.registerConverter(Length.class, SlabwrightCommand::length);
-    line.setExecutionExceptionHandler((e, cmd, parsed) -> exitCode(e, err));
+    line.registerConverter(Length.class, text -> length(text, words));
+    line.setExecutionExceptionHandler((e, cmd, parsed) -> exitCode(e, err, words));
     int code = line.execute(args.length == 0 ? new String[] {"--help"} : args);
     out.flush();
     err.flush();
     return code;
   }
 
-  private static Length length(String text) {
+  private static Length length(String text, Words words) {
     Result<Length> read = Length.parse(text);
     if (read instanceof Result.Refused<Length> bad) {
-      throw new CommandLine.TypeConversionException(Words.english().say(bad.message()));
+      throw new CommandLine.TypeConversionException(words.say(bad.message()));
     }
     return read.orThrow();
   }
 
-  private static int exitCode(Exception e, PrintWriter err) {
+  /** The sentence with its place in the file, where the sentence does not say it already. */
+  private static String line(Refusal r, Words words) {
+    String sentence = words.say(r.message());
+    return r.place().isEmpty() || sentence.contains(r.place())
+        ? sentence
+        : r.place() + ": " + sentence;
+  }
+
+  private static int exitCode(Exception e, PrintWriter err, Words words) {
     if (e instanceof RefusedInput refusal) {
-      refusal.sentences().forEach(err::println);
+      refusal.refusals().forEach(r -> err.println(line(r, words)));
       return ExitCode.REFUSED.code();
     }
     if (e instanceof FileSystemException f) {

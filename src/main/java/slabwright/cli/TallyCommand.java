@@ -31,7 +31,7 @@ final class TallyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput {
-    Site site = PlanLoader.read(plan, words);
+    Site site = PlanLoader.read(plan);
     SiteTally tally = SiteTally.of(site, plan);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {

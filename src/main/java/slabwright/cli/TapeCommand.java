@@ -16,6 +16,7 @@ import slabwright.tape.RoomResult;
 import slabwright.tape.RoomText;
 import slabwright.tape.TapeRoom;
 import slabwright.tape.text.TapeText;
+import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -57,7 +58,7 @@ final class TapeCommand implements Callable<Integer> {
   public Integer call() throws RefusedInput, IOException {
     RoomResult result = RoomAdjustment.of(room(), units);
     if (result instanceof RoomResult.Refused refused) {
-      throw RefusedInput.of(words.say(refused.sentence()));
+      throw RefusedInput.of(refused.sentence());
     }
     spec.commandLine().getOut().print(RoomText.of(result, units, words::say));
     if (out != null) {
@@ -68,16 +69,16 @@ final class TapeCommand implements Callable<Integer> {
 
   private TapeRoom room() throws RefusedInput, IOException {
     if (!Files.isRegularFile(file)) {
-      throw RefusedInput.of("There is no tape file " + file + "; check the path.");
+      throw RefusedInput.of(Message.of("cli.tape.no-file", file.toString()));
     }
     try {
       Result<TapeRoom> read = TapeText.read(Files.readString(file));
       if (read instanceof Result.Refused<TapeRoom> bad) {
-        throw RefusedInput.of(words.say(bad.message()));
+        throw RefusedInput.of(bad.refusals());
       }
       return read.orThrow();
     } catch (MalformedInputException e) {
-      throw RefusedInput.of(file + " is not text in UTF-8; save it as UTF-8 or check the path.");
+      throw RefusedInput.of(Message.of("cli.tape.no-text", file.toString()));
     }
   }
 }

@@ -15,6 +15,7 @@ import slabwright.sheets.page.SheetOptions;
 import slabwright.sheets.tape.TapeSheet;
 import slabwright.store.AtomicFile;
 import slabwright.tape.RoomResult;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
@@ -29,8 +30,7 @@ final class TapeSheetFile {
       throws RefusedInput, IOException {
     String kind = out.toString().toLowerCase(Locale.ROOT);
     if (!kind.endsWith(".svg") && !kind.endsWith(".pdf")) {
-      throw RefusedInput.of(
-          "The picture " + out + " must end in .svg or .pdf; give another --out.");
+      throw RefusedInput.of(Message.of("cli.tape-sheet.ending", out.toString()));
     }
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     String name = tape.getFileName().toString().replaceAll("\\.tape$", "");

@@ -60,7 +60,7 @@ record DeskModel(
     PlanStorage keeper = new PlanStorage(desk, settings, data, home);
     SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, home);
     SiteComputation job = new SiteComputation(desk, keeper::plan, home);
-    SheetPages pages = new SheetPages(desk, focus, job, keeper::plan, home);
+    SheetPages pages = new SheetPages(bench, job, keeper::plan, home);
     BackgroundTasks errands = new BackgroundTasks(desk, home);
     DeskModel parts =
         new DeskModel(

@@ -7,7 +7,6 @@ import slabwright.desk.cards.inlay.CutCard;
 import slabwright.desk.cards.sheets.PaperCard;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.ReadySentence;
 import slabwright.inlay.PlacedInlay;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
@@ -53,16 +52,19 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
         .flatMap(o -> chooser.folder(parts.bench().words().say(folderFor(form))))
         .ifPresent(
             folder ->
-                write(
-                    saving(form),
-                    folder,
-                    steps -> ReadySentence.result(SheetExport.of(form, order.get(), steps))));
+                write(saving(form), folder, steps -> SheetExport.of(form, order.get(), steps)));
   }
 
   @Override
   public void save(Optional<String> only, boolean lettersAccepted) {
     Optional<CutFileRequest> order =
-        parts.keeper().plan().map(p -> new CutFileRequest(desk.site(), p, only, lettersAccepted));
+        parts
+            .keeper()
+            .plan()
+            .map(
+                p ->
+                    new CutFileRequest(
+                        desk.site(), p, only, lettersAccepted, parts.bench().words()));
     order
         .flatMap(
             o -> chooser.folder(parts.bench().words().say("desk.app.exports.folder-for-cut-files")))
@@ -71,7 +73,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
                 write(
                     Message.of("desk.app.exports.saving-cut-files"),
                     folder,
-                    steps -> ReadySentence.result(order.get().files(steps))));
+                    steps -> order.get().files(steps)));
   }
 
   private static Message folderFor(ExportFormat form) {
@@ -100,7 +102,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
                 words,
                 why -> Message.of("desk.app.exports.not-written", folder.toString(), why),
                 steps -> written(make.run(steps), folder, steps),
-                saved -> desk.announce(ReadySentence.message(saved.words(folder)))));
+                saved -> desk.announce(saved.message(folder))));
   }
 
   private static Result<SavedFiles> written(
@@ -150,7 +152,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
 
   private static Result<Integer> printed(
       Printing.PrintRun job, SheetRequest order, TaskProgress steps) throws java.io.IOException {
-    Result<SiteResult> work = ReadySentence.result(order.compute(steps));
+    Result<SiteResult> work = order.compute(steps);
     if (work instanceof Result.Refused<SiteResult> refused) {
       job.cancel();
       return Result.refused(refused.refusals());

@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import slabwright.site.Site;
 import slabwright.store.ReleaseArchive;
-import slabwright.units.Parsed;
-import slabwright.words.Words;
+import slabwright.units.Result;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaTakeoff;
 import slabwright.work.InlayTakeoff;
@@ -35,18 +34,18 @@ public record SiteResult(Site site, Path folder, List<AreaResult> areas, WorkPla
    * @throws IOException when a graphic or the shop book breaks while it is read
    * @throws java.util.concurrent.CancellationException when {@code cancelled} turned true
    */
-  public static Parsed<SiteResult> compute(Site site, Path plan, BooleanSupplier cancelled)
+  public static Result<SiteResult> compute(Site site, Path plan, BooleanSupplier cancelled)
       throws IOException {
     Path folder = plan.toAbsolutePath().getParent();
-    Parsed<ShopBookFile> book = bookFile(folder);
-    if (book instanceof Parsed.Bad<ShopBookFile> bad) {
-      return Parsed.bad(bad.why());
+    Result<ShopBookFile> book = bookFile(folder);
+    if (book instanceof Result.Refused<ShopBookFile> bad) {
+      return Result.refused(bad.refusals());
     }
     ShopBook shop = ShopBook.of(book.orThrow().text());
     Site issued = new ReleaseArchive(plan).withoutOutdatedReleases(site);
     List<AreaResult> areas = AreaResult.of(issued, folder, cancelled);
     List<AreaTakeoff> floors = areas.stream().map(SiteResult::floor).toList();
-    return Parsed.ok(new SiteResult(issued, folder, areas, WorkPlan.of(issued, floors, shop)));
+    return Result.ok(new SiteResult(issued, folder, areas, WorkPlan.of(issued, floors, shop)));
   }
 
   /**
@@ -54,9 +53,8 @@ public record SiteResult(Site site, Path folder, List<AreaResult> areas, WorkPla
    *
    * @throws IOException when the file can't be read at all
    */
-  public static Parsed<ShopBookFile> bookFile(Path folder) throws IOException {
-    return Words.english()
-        .parsed(ShopBookFile.find(folder, Path.of(System.getProperty("user.home", "."))));
+  public static Result<ShopBookFile> bookFile(Path folder) throws IOException {
+    return ShopBookFile.find(folder, Path.of(System.getProperty("user.home", ".")));
   }
 
   private static AreaTakeoff floor(AreaResult a) {

@@ -99,7 +99,9 @@ public final class SheetSet {
                   drafts.addAll(
                       LanesSheet.all(
                           r.takeoff(),
-                          a.coats(),
+                          a.coats().stream()
+                              .filter(c -> !plan.outlook().isHeld(a.id(), c))
+                              .toList(),
                           context.words().say(plan.book().origin()),
                           context)));
     }

@@ -12,8 +12,6 @@ import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import slabwright.units.Message;
-import slabwright.units.Parsed;
-import slabwright.units.Result;
 
 /** The words of one language. */
 public final class Words {
@@ -53,13 +51,6 @@ public final class Words {
   /** The sentence of a key with its values, as {@link #say(Message)}. */
   public String say(String key, Object... values) {
     return say(new Message(key, List.of(values)));
-  }
-
-  /** A result whose refusal, the first if there are more, is in words. */
-  public <T> Parsed<T> parsed(Result<T> result) {
-    return result instanceof Result.Refused<T> refused
-        ? Parsed.bad(say(refused.message()))
-        : Parsed.ok(result.orThrow());
   }
 
   private Object value(Object v) {

@@ -7,6 +7,7 @@ import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.work.air.LowestMetre;
 import slabwright.work.book.Figure;
+import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.WorkStep;
@@ -24,7 +25,16 @@ final class AreaEntries {
     this.crew = BreathingCrew.of(site.job().crew());
   }
 
+  /** The entry rule, and what the day's readings forbid. */
   AreaEntry of(AreaTakeoff floor, List<CoatPlan> coats, List<WorkStep> tasks) {
+    AreaEntry entry = entry(floor, coats, tasks);
+    List<HeldStep> held = new ArrayList<>(entry.held());
+    held.addAll(
+        new CoatLimits(floor, coats, book.first(ProductKind.FILLER), site.units()).held(tasks));
+    return new AreaEntry(entry.steps(), held, entry.cannotStart(), entry.closed());
+  }
+
+  private AreaEntry entry(AreaTakeoff floor, List<CoatPlan> coats, List<WorkStep> tasks) {
     boolean vapour = tasks.stream().anyMatch(AreaEntries::setsVapourFree);
     if (!vapour || floor.isOutdoors()) {
       return new AreaEntry(tasks, List.of(), List.of(), List.of());

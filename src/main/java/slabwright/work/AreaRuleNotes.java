@@ -66,7 +66,9 @@ final class AreaRuleNotes {
   }
 
   private void films(List<Product> products) {
-    notes.addAll(MoistureNotes.of(floor.area().slab(), floor.net(), products, units));
+    notes.addAll(
+        MoistureNotes.of(
+            floor.area().slab(), floor.area().setting(), floor.net(), products, units));
     products.forEach(
         p ->
             notes.addAll(

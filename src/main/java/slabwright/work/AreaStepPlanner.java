@@ -3,6 +3,7 @@ package slabwright.work;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import slabwright.site.AdviceId;
 import slabwright.site.Finish;
@@ -12,6 +13,7 @@ import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.ShopBook;
+import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.WorkStep;
 import slabwright.work.prep.PrepPlan;
@@ -86,14 +88,24 @@ final class AreaStepPlanner {
 
   private Figure<StepSequence.RecoatGap> filled() {
     return filler
-        .map(p -> p.drying().recoatFrom().flatMap(t -> temperature().flatMap(t::at)))
+        .map(p -> p.drying().recoatFrom().flatMap(this::fillerDry))
         .orElseGet(() -> Figure.missing(Message.of("work.area-step-planner.a-filler")))
         .map(d -> new StepSequence.RecoatGap(d, Optional.empty()));
   }
 
+  /** Outside the book's table the step is held; then its longest time keeps the order. */
+  private Figure<Duration> fillerDry(TemperatureTable table) {
+    Figure<Duration> dry = temperature().flatMap(table::at);
+    boolean outside = temperature().isKnown() && !dry.isKnown();
+    return outside ? Figure.known(table.longest()) : dry;
+  }
+
+  /** The colder of slab and air. */
   private Figure<Double> temperature() {
-    return floor.area().slab().airC().isPresent()
-        ? Figure.known(floor.area().slab().airC().getAsDouble())
+    OptionalDouble air = floor.area().slab().airC();
+    return air.isPresent()
+        ? Figure.known(
+            Math.min(air.getAsDouble(), floor.area().slab().surfaceC().orElse(air.getAsDouble())))
         : Figure.refused(
             Message.of("work.area-step-planner.the-air-temperature-of-is", floor.area().name()));
   }
@@ -152,7 +164,7 @@ final class AreaStepPlanner {
               plan.stepId(i),
               name,
               types.coat(plan, i),
-              plan.coatTime(),
+              length(plan),
               people,
               false,
               abrading(people)));
@@ -166,9 +178,25 @@ final class AreaStepPlanner {
 
   /** The recoat window after a coat at the day's temperature. */
   static Figure<StepSequence.RecoatGap> gap(CoatPlan plan) {
+    if (plan.at(plan.product().drying().recoatFrom()) instanceof Figure.Refused<Duration>) {
+      return longest(plan);
+    }
     return plan.at(plan.product().drying().recoatFrom())
         .with(plan.product().drying().recoatUntil(), Window::new)
         .flatMap(w -> w.gap(plan.product().label()));
+  }
+
+  /** For a coat that is held, for the book says nothing at the day's temperature. */
+  private static Figure<StepSequence.RecoatGap> longest(CoatPlan plan) {
+    return plan.product()
+        .drying()
+        .recoatFrom()
+        .map(t -> new StepSequence.RecoatGap(t.longest(), Optional.empty()));
+  }
+
+  /** A coat that can't be laid so is held; its length is then that of the work alone. */
+  private static Figure<Duration> length(CoatPlan plan) {
+    return plan.coatTime() instanceof Figure.Refused<Duration> ? plan.workTime() : plan.coatTime();
   }
 
   private record Window(Duration opens, Optional<Duration> closes) {

@@ -8,6 +8,7 @@ import slabwright.work.coat.ClientAdvice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.rule.RuleNote;
+import slabwright.work.stop.JobStop;
 import slabwright.work.top.TopPlan;
 
 /**
@@ -19,6 +20,7 @@ import slabwright.work.top.TopPlan;
  * @param unknownProducts ids that the finish names and the shop book lacks
  * @param notes rules that apply
  * @param advice that may be declined in writing
+ * @param stops what must be settled before work starts, open and settled
  */
 public record AreaWorkPlan(
     AreaTakeoff floor,
@@ -29,13 +31,15 @@ public record AreaWorkPlan(
     List<String> unknownProducts,
     Figure<AirPlan> air,
     List<RuleNote> notes,
-    List<ClientAdvice> advice) {
+    List<ClientAdvice> advice,
+    List<JobStop> stops) {
   public AreaWorkPlan {
     tops = List.copyOf(tops);
     coats = List.copyOf(coats);
     unknownProducts = List.copyOf(unknownProducts);
     notes = List.copyOf(notes);
     advice = List.copyOf(advice);
+    stops = List.copyOf(stops);
   }
 
   /** What a stencil takes; empty when the finish has no dye for it. */

@@ -61,6 +61,7 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
         whole ? p.laying().rate() : book.inlay().mist(),
         whole ? atMostCrew(p, book) : Figure.known(1),
         floor.area().slab().airC(),
+        floor.area().slab().surfaceC(),
         book.crew().people());
   }
 

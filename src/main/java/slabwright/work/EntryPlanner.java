@@ -94,7 +94,9 @@ final class EntryPlanner {
     steps.add(task.in(stay.breathing(breathed), waits));
     AirLevel during = before.plus(stay.added());
     lays.ifPresent(l -> judge(task, l, during));
-    left.put(task.id(), lays.isPresent() ? during : air.after(before, task.length().toMinutes()));
+    left.put(
+        task.id(),
+        lays.isPresent() ? during : air.after(before, (double) task.length().toMinutes()));
   }
 
   private AirLevel before(List<StepWait> waits) {

@@ -96,45 +96,44 @@ final class InlayStepPlanner {
 
   private void cycle(InlayTakeoff inlay, int stencil, CoatPlan plan) {
     InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
-    Message which =
-        Message.of(
-            "work.inlay-step-planner.which-stencil",
-            stencil + 1,
-            inlay.dyes().size(),
-            dye.name(),
-            inlay.name());
+    Object[] which = {stencil + 1, inlay.dyes().size(), dye.name(), inlay.name()};
     append(
-        inlay,
-        stencil,
-        plan,
-        StepKind.LAY_STENCIL,
-        "lay",
-        Message.of("work.inlay-step-planner.lay-stencil", which),
+        new Part(inlay, stencil, plan, StepKind.LAY_STENCIL, "lay"),
+        Message.of("work.inlay-step-planner.lay", which),
         RateArithmetic.time(inlay.blankOfOne(), rates.layStencil()),
         layers);
     append(
-        inlay,
-        stencil,
-        plan,
-        StepKind.PRESS_EDGES,
-        "press",
-        Message.of("work.inlay-step-planner.press-edges", which),
+        new Part(inlay, stencil, plan, StepKind.PRESS_EDGES, "press"),
+        Message.of("work.inlay-step-planner.press", which),
         RateArithmetic.time(dye.edges(), rates.press()),
         layers);
     append(
-        inlay,
-        stencil,
-        plan,
-        StepKind.LAY_PAPER,
-        "paper",
-        Message.of("work.inlay-step-planner.lay-paper", which),
+        new Part(inlay, stencil, plan, StepKind.LAY_PAPER, "paper"),
+        Message.of("work.inlay-step-planner.paper", which),
         RateArithmetic.time(inlay.skirt(), rates.skirt()),
         layers);
+    mists(inlay, stencil, plan);
+    append(
+        new Part(inlay, stencil, plan, StepKind.PULL_UP_STENCIL, "up"),
+        Message.of("work.inlay-step-planner.pull-up", which),
+        RateArithmetic.time(inlay.blankOfOne() + inlay.skirt(), rates.pullUp()),
+        1);
+  }
+
+  /** After the last one the stencil may be pulled up as late as one likes. */
+  private void mists(InlayTakeoff inlay, int stencil, CoatPlan plan) {
+    InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
     for (int i = 1; i <= plan.job().coats(); i++) {
       chain.append(
           new StepSequence.StepDraft(
               id(inlay, stencil, plan, "mist." + i),
-              Message.of("work.inlay-step-planner.mist-coat", i, which),
+              Message.of(
+                  "work.inlay-step-planner.mist",
+                  i,
+                  stencil + 1,
+                  inlay.dyes().size(),
+                  dye.name(),
+                  inlay.name()),
               types.mist(inlay, plan, stencil, i),
               RateArithmetic.time(dye.openings(), rates.mist()),
               1,
@@ -145,31 +144,17 @@ final class InlayStepPlanner {
     chain.setGap(
         AreaStepPlanner.gap(plan)
             .map(g -> new StepSequence.RecoatGap(g.opens(), Optional.empty())));
-    append(
-        inlay,
-        stencil,
-        plan,
-        StepKind.PULL_UP_STENCIL,
-        "up",
-        Message.of("work.inlay-step-planner.pull-up-stencil", which),
-        RateArithmetic.time(inlay.blankOfOne() + inlay.skirt(), rates.pullUp()),
-        1);
   }
 
-  private void append(
-      InlayTakeoff inlay,
-      int stencil,
-      CoatPlan plan,
-      StepKind kind,
-      String part,
-      Message name,
-      Figure<Duration> personTime,
-      int people) {
+  /** A step with one stencil. */
+  private record Part(InlayTakeoff inlay, int stencil, CoatPlan plan, StepKind kind, String word) {}
+
+  private void append(Part part, Message name, Figure<Duration> personTime, int people) {
     chain.append(
         StepSequence.StepDraft.pausing(
-            id(inlay, stencil, plan, part),
+            id(part.inlay(), part.stencil(), part.plan(), part.word()),
             name,
-            types.stencil(kind, inlay, stencil),
+            types.stencil(part.kind(), part.inlay(), part.stencil()),
             personTime,
             people));
   }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
+import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 
 /**
@@ -32,6 +33,11 @@ public record JobOutlook(
 
   public boolean canStart() {
     return cannotStart.isEmpty();
+  }
+
+  /** Whether the first of a floor's coats of a product is held. */
+  public boolean isHeld(String areaId, CoatPlan coat) {
+    return hold(areaId + "/" + coat.stepId(1)).isPresent();
   }
 
   /** Why a step is held, if it is. */

@@ -70,8 +70,12 @@ record StepTiming(StepType type, Message name, double from, double minutes) {
         if (dye.product().equals(c.product().id())) {
           double share = dye.openings() / Math.max(1, c.job().mm2());
           StepType type = types.mist(inlay, c, s, number);
-          Message name = Message.of("work.step-timing.mist-coat", number, inlay.name());
-          list.add(next(list, type, name, minutes * share));
+          list.add(
+              next(
+                  list,
+                  type,
+                  Message.of("work.step-timing.mist-coat", number, inlay.name()),
+                  minutes * share));
         }
       }
     }

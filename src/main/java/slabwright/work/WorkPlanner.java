@@ -26,6 +26,8 @@ import slabwright.work.days.Planned;
 import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
 import slabwright.work.prep.PrepPlan;
+import slabwright.work.stop.JobStop;
+import slabwright.work.stop.StopFinder;
 import slabwright.work.top.TopPlan;
 
 /** Plans one site; one use. First the steps, then their days, then the air along those days. */
@@ -66,7 +68,7 @@ final class WorkPlanner {
       Figure<List<WorkStep>> shut,
       Figure<DayPlan> order,
       List<AreaEntry> entries) {
-    List<Message> cannotStart = entries.stream().flatMap(e -> e.cannotStart().stream()).toList();
+    List<Message> cannotStart = cannotStart(areas, entries);
     List<HeldStep> held =
         shut.maybe().map(t -> HeldSteps.withFollowers(t, entries)).orElse(List.of());
     Figure<List<WorkStep>> doable = shut.map(t -> HeldSteps.without(t, held));
@@ -117,6 +119,7 @@ final class WorkPlanner {
   }
 
   private AreaWorkPlan area(Draft d, Figure<DayPlan> days) {
+    Figure<AirPlan> air = new AirPlanner(d.floor(), d.coats().coats(), book, days).plan();
     return new AreaWorkPlan(
         d.floor(),
         d.prep(),
@@ -124,9 +127,21 @@ final class WorkPlanner {
         bags(d),
         d.coats().coats(),
         d.coats().unknown(),
-        new AirPlanner(d.floor(), d.coats().coats(), book, days).plan(),
+        air,
         AreaRuleNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
-        advice(d));
+        advice(d),
+        StopFinder.of(d.floor().area(), air.maybe().filter(a -> a.fire().applies()).isPresent()));
+  }
+
+  /** Why the job can't start: questions that are open, and air that does not do. */
+  private static List<Message> cannotStart(List<AreaWorkPlan> areas, List<AreaEntry> entries) {
+    List<Message> why = new ArrayList<>();
+    areas.stream()
+        .flatMap(a -> a.stops().stream())
+        .filter(JobStop::blocks)
+        .forEach(s -> why.add(s.reason()));
+    entries.forEach(e -> why.addAll(e.cannotStart()));
+    return List.copyOf(why);
   }
 
   private static List<ClientAdvice> advice(Draft d) {

@@ -19,6 +19,7 @@ import slabwright.store.PlanFile;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
+import slabwright.work.prep.PrepParameters;
 
 /** The tram hall sample with its work planned by the example shop book. */
 public final class WorkSamples {
@@ -83,7 +84,13 @@ public final class WorkSamples {
     for (AreaTakeoff f : FLOORS) {
       floors.add(
           new AreaTakeoff(
-              f.area(), floor, 4000, Optional.of(Vec.ZERO), f.prep(), f.tops(), f.inlays()));
+              site.area(f.area().id()).orElseThrow(),
+              floor,
+              4000,
+              Optional.of(Vec.ZERO),
+              f.prep(),
+              f.tops(),
+              f.inlays()));
     }
     return WorkPlan.of(site, floors, book);
   }
@@ -112,6 +119,15 @@ public final class WorkSamples {
                         d.colour(), d.product(), d.openings() * share, d.edges(), d.name()))
             .toList();
     return new InlayTakeoff("second", i.name(), i.blank(), i.film(), i.edges(), i.skirt(), dyes);
+  }
+
+  /** What is prepared of a floor area of the sample. */
+  static PrepParameters prep(String areaId) {
+    return FLOORS.stream()
+        .filter(f -> f.area().id().equals(areaId))
+        .findFirst()
+        .orElseThrow()
+        .prep();
   }
 
   /** The example book with one entry changed. */

@@ -52,6 +52,7 @@ public final class ArtworkBuilder {
     Rectangle2D reach = reach();
     double rough = options.widthMm() / reach.getWidth();
     List<Layer> layers = layers(placed(reach, rough));
+    CrossingBudget.check(layers.stream().flatMap(l -> l.rings().stream()).toList());
     Optional<String> background = background(layers, rough);
     background.ifPresent(this::sayBackground);
     sayCut(background);

@@ -52,6 +52,7 @@ final class ShapeClipper {
     if (cuts.isEmpty()) {
       return new Layer(id, rings, rule(shape.outline()));
     }
+    CrossingBudget.check(rings);
     Region seen = Region.of(rings, rule(shape.outline()));
     for (Region cut : cuts) {
       seen = seen.intersect(cut);
@@ -67,7 +68,9 @@ final class ShapeClipper {
     }
     List<Region> parts = new ArrayList<>();
     for (ClipOutlines.Part part : clip.parts()) {
-      Region whole = Region.of(rings(part.outline()), rule(part.outline()));
+      List<Ring> rings = rings(part.outline());
+      CrossingBudget.check(rings);
+      Region whole = Region.of(rings, rule(part.outline()));
       parts.add(part.inside().map(c -> whole.intersect(region(c))).orElse(whole));
     }
     Region union = parts.size() == 1 ? parts.get(0) : Region.union(parts);
@@ -91,6 +94,7 @@ final class ShapeClipper {
     for (int i = 0; i < mask.painted().size(); i++) {
       layers.add(layer(i, mask.painted().get(i)));
     }
+    CrossingBudget.check(layers.stream().flatMap(l -> l.rings().stream()).toList());
     Map<Boolean, Region> seen =
         Arrangement.of(layers)
             .partition(

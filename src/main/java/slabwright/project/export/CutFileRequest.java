@@ -18,7 +18,8 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
 import slabwright.store.GraphicFiles;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
@@ -29,15 +30,17 @@ import slabwright.work.AreaResult;
  * @param plan the file that graphics are relative to
  * @param only the inlay's id; empty for all inlays of the site
  * @param lettersAccepted whether letters in a substitute font are accepted
+ * @param words of the bundle's papers
  */
-public record CutFileRequest(Site site, Path plan, Optional<String> only, boolean lettersAccepted) {
+public record CutFileRequest(
+    Site site, Path plan, Optional<String> only, boolean lettersAccepted, Words words) {
   private record Wanted(FloorArea area, PlacedInlay placed) {}
 
   /** The files; refused with the gravest reason when any inlay must not be cut. */
-  public Parsed<StagedFiles> files(TaskProgress steps) throws IOException {
-    Parsed<SiteResult> work = SiteResult.compute(site, plan, steps::isCancelled);
-    if (work instanceof Parsed.Bad<SiteResult> bad) {
-      return Parsed.bad(bad.why());
+  public Result<StagedFiles> files(TaskProgress steps) throws IOException {
+    Result<SiteResult> work = SiteResult.compute(site, plan, steps::isCancelled);
+    if (work instanceof Result.Refused<SiteResult> bad) {
+      return Result.refused(bad.refusals());
     }
     steps.report(0.5);
     SiteResult done = work.orThrow();
@@ -45,7 +48,8 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     for (AreaResult area : done.areas()) {
       for (PlacedInlay.Placing.Refused r : area.refused()) {
         if (isWanted(r.inlay())) {
-          return Parsed.bad("\"" + r.inlay().name() + "\": " + Words.english().say(r.message()));
+          return Result.refused(
+              Message.of("project.export.inlay-refused", r.inlay().name(), r.message()));
         }
       }
       area.inlays().stream()
@@ -54,7 +58,7 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     }
     Optional<CutStop> stop = wanted.isEmpty() ? Optional.empty() : stop(wanted);
     return stop.isPresent()
-        ? Parsed.bad(Words.english().say(stop.get().sentence()))
+        ? Result.refused(stop.get().sentence())
         : made(wanted, done.site().releaseNumber(), steps);
   }
 
@@ -79,10 +83,10 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
     return all;
   }
 
-  private Parsed<StagedFiles> made(List<Wanted> wanted, int release, TaskProgress steps)
+  private Result<StagedFiles> made(List<Wanted> wanted, int release, TaskProgress steps)
       throws IOException {
     if (wanted.isEmpty()) {
-      return Parsed.bad("There is no inlay to cut; lay a graphic into the floor first.");
+      return Result.refused(Message.of("project.export.nothing-to-cut"));
     }
     StagedFiles files = new StagedFiles();
     InlayFileNames names = new InlayFileNames(site);
@@ -95,7 +99,7 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
         files.add(folder + e.getKey(), e.getValue());
       }
     }
-    return Parsed.ok(files);
+    return Result.ok(files);
   }
 
   private ShopBundle bundle(PlacedInlay i, String title, int release) {
@@ -106,6 +110,6 @@ public record CutFileRequest(Site site, Path plan, Optional<String> only, boolea
         FilmOrder.onRoll(i.inlay().spec().roll().mm()),
         site.units(),
         Instant.now(),
-        Words.english()::say);
+        words::say);
   }
 }

@@ -43,9 +43,7 @@ record InlayCutFiles(
     if (said.isEmpty()) {
       write(out, prefix, plan, plan.panels().orElseThrow(), spec);
     } else if (stops.stream().allMatch(s -> s.kind() == CutStop.Kind.LETTERS)) {
-      said.add(
-          inlay
-              + ": no cut file was written; accept the letters with --accept-font, or send the text as outlines.");
+      said.add(words.say("project.inlay-cut-files.not-written", inlay));
     }
     return said;
   }

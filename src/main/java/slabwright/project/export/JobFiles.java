@@ -39,7 +39,7 @@ public record JobFiles(
   }
 
   private void sheets(OutFolder folder) throws IOException {
-    List<PrintedPage> pages = SheetRequest.pages(result, paper);
+    List<PrintedPage> pages = SheetRequest.pages(result, paper, words);
     folder.add("sheets.pdf", SheetExport.pdf(result.site().name(), pages));
     for (Map.Entry<String, String> svg : SheetFiles.svgs(pages).entrySet()) {
       folder.add("sheets/" + OutFolder.clean(svg.getKey()), svg.getValue());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import slabwright.project.RefusedInput;
 import slabwright.project.TaskProgress;
+import slabwright.units.Message;
 
 /**
  * Where a command writes: everything or nothing, as {@link StagedFiles} are. Of what is already
@@ -69,19 +70,22 @@ public final class OutFolder {
   private Path realTarget() throws RefusedInput, IOException {
     if (Files.exists(target)) {
       if (!Files.isDirectory(target)) {
-        throw RefusedInput.of(target + " is a file, not a folder; give another --out.");
+        throw RefusedInput.of(Message.of("project.out-folder.is-a-file", target.toString()));
       }
       return target.toRealPath();
     }
     if (Files.isSymbolicLink(target)) {
-      throw RefusedInput.of(target + " is a link to nothing; give another --out.");
+      throw RefusedInput.of(Message.of("project.out-folder.dead-link", target.toString()));
     }
     try {
       Files.createDirectories(target.getParent());
       return target.getParent().toRealPath().resolve(target.getFileName());
     } catch (IOException e) {
       throw RefusedInput.of(
-          target + " cannot be made: " + e.getMessage() + "; give another --out.");
+          Message.of(
+              "project.out-folder.cannot-be-made",
+              target.toString(),
+              String.valueOf(e.getMessage())));
     }
   }
 
@@ -106,7 +110,7 @@ public final class OutFolder {
   }
 
   private void refuseForeign(Path folder, List<String> ours) throws RefusedInput, IOException {
-    List<String> foreign = new ArrayList<>();
+    List<Message> foreign = new ArrayList<>();
     List<String> wanted = new ArrayList<>(files.names());
     if (!hasManifest(folder)) {
       wanted.add(MANIFEST);
@@ -114,18 +118,25 @@ public final class OutFolder {
     for (String name : wanted) {
       Path there = folder.resolve(name);
       if (throughLink(folder, there)) {
-        foreign.add(name + " is a link");
+        foreign.add(Message.of("project.out-folder.is-a-link", name));
       } else if (Files.exists(there, LinkOption.NOFOLLOW_LINKS) && !ours.contains(name)) {
-        foreign.add(name);
+        foreign.add(Message.of("project.out-folder.name", name));
       }
     }
     if (!foreign.isEmpty()) {
       throw RefusedInput.of(
-          folder
-              + " already has "
-              + String.join(", ", foreign.subList(0, Math.min(3, foreign.size())))
-              + ", which Slabwright did not write; nothing was written, give an empty --out.");
+          Message.of("project.out-folder.foreign", folder.toString(), listed(foreign)));
     }
+  }
+
+  /** The first of them, at most three. */
+  private static Message listed(List<Message> foreign) {
+    return switch (foreign.size()) {
+      case 1 -> foreign.get(0);
+      case 2 -> Message.of("project.out-folder.two", foreign.get(0), foreign.get(1));
+      default ->
+          Message.of("project.out-folder.three", foreign.get(0), foreign.get(1), foreign.get(2));
+    };
   }
 
   private static boolean throughLink(Path folder, Path file) {

@@ -2,6 +2,7 @@ package slabwright.project.export;
 
 import java.nio.file.Path;
 import java.util.List;
+import slabwright.units.Message;
 
 /**
  * What was written for the person who asked for it.
@@ -10,22 +11,19 @@ import java.util.List;
  */
 public record SavedFiles(List<String> names, int replaced) {
   /** Says it, older files that are gone included. */
-  public String words(Path folder) {
-    boolean one = names.size() == 1;
-    return (one ? "Saved " + names.get(0) : "Saved " + names.size() + " files")
-        + " in "
-        + folder
-        + older(one);
-  }
-
-  private String older(boolean one) {
+  public Message message(Path folder) {
+    int all = names.size();
+    String where = folder.toString();
+    if (all == 1) {
+      return replaced == 0
+          ? Message.of("project.saved-files.one", names.get(0), where)
+          : Message.of("project.saved-files.one-in-place", names.get(0), where);
+    }
     if (replaced == 0) {
-      return "";
+      return Message.of("project.saved-files.many", all, where);
     }
-    if (one) {
-      return ", in place of an older one";
-    }
-    String many = replaced == names.size() ? "all" : String.valueOf(replaced);
-    return ", " + many + " of them in place of " + (replaced == 1 ? "an older one" : "older ones");
+    return replaced == all
+        ? Message.of("project.saved-files.all-in-place", all, where)
+        : Message.of("project.saved-files.some-in-place", all, where, replaced);
   }
 }

@@ -13,7 +13,7 @@ import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
-import slabwright.units.Parsed;
+import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
@@ -25,11 +25,11 @@ public final class SheetExport {
   private SheetExport() {}
 
   /** Makes the files of one form. */
-  public static Parsed<StagedFiles> of(ExportFormat form, SheetRequest order, TaskProgress steps)
+  public static Result<StagedFiles> of(ExportFormat form, SheetRequest order, TaskProgress steps)
       throws IOException {
-    Parsed<SiteResult> work = order.compute(steps);
-    if (work instanceof Parsed.Bad<SiteResult> bad) {
-      return Parsed.bad(bad.why());
+    Result<SiteResult> work = order.compute(steps);
+    if (work instanceof Result.Refused<SiteResult> bad) {
+      return Result.refused(bad.refusals());
     }
     steps.report(0.3);
     SiteResult done = work.orThrow();
@@ -40,11 +40,11 @@ public final class SheetExport {
       case CSV ->
           files.add(
               SheetRequest.fileNameStem(done) + "-quantities.csv",
-              new SiteNumbers(done, Words.english()).quantities());
-      case JSON -> json(files, done);
+              new SiteNumbers(done, order.words()).quantities());
+      case JSON -> json(files, done, order.words());
     }
     steps.report(MADE);
-    return Parsed.ok(files);
+    return Result.ok(files);
   }
 
   private static void pdf(
@@ -81,16 +81,16 @@ public final class SheetExport {
     }
   }
 
-  private static void json(StagedFiles files, SiteResult done) {
+  private static void json(StagedFiles files, SiteResult done, Words words) {
     String stem = SheetRequest.fileNameStem(done);
-    files.add(stem + "-tally.json", new SiteNumbers(done, Words.english()).tally());
-    files.add(stem + "-work.json", new SiteNumbers(done, Words.english()).work());
+    files.add(stem + "-tally.json", new SiteNumbers(done, words).tally());
+    files.add(stem + "-work.json", new SiteNumbers(done, words).work());
     InlayFileNames names = new InlayFileNames(done.site());
     for (AreaResult a : done.areas()) {
       for (PlacedInlay i : a.inlays()) {
         files.add(
             stem + "-inlay-" + names.fullId(a.takeoff().area(), i.inlay(), "-") + ".json",
-            SiteNumbers.inlay(i, Words.english()));
+            SiteNumbers.inlay(i, words));
       }
     }
   }

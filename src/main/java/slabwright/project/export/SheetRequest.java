@@ -15,7 +15,8 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetOptions;
 import slabwright.site.Site;
-import slabwright.units.Parsed;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
@@ -25,25 +26,32 @@ import slabwright.work.AreaResult;
  * @param plan its file
  * @param known the site worked out, when it has been already
  * @param made its pages on the paper, when they have been made already; else empty
+ * @param words they are printed in
  */
 public record SheetRequest(
-    Site site, Path plan, PaperSize paper, Optional<SiteResult> known, List<PrintedPage> made) {
+    Site site,
+    Path plan,
+    PaperSize paper,
+    Optional<SiteResult> known,
+    List<PrintedPage> made,
+    Words words) {
   public SheetRequest {
     made = List.copyOf(made);
   }
 
   /** The site worked out; refused when an inlay of it can't be. */
-  public Parsed<SiteResult> compute(TaskProgress steps) throws IOException {
-    Parsed<SiteResult> work =
+  public Result<SiteResult> compute(TaskProgress steps) throws IOException {
+    Result<SiteResult> work =
         known.isPresent()
-            ? Parsed.ok(known.get())
+            ? Result.ok(known.get())
             : SiteResult.compute(site, plan, steps::isCancelled);
-    if (work instanceof Parsed.Bad<SiteResult>) {
+    if (work instanceof Result.Refused<SiteResult>) {
       return work;
     }
     for (AreaResult a : work.orThrow().areas()) {
       for (PlacedInlay.Placing.Refused r : a.refused()) {
-        return Parsed.bad("\"" + r.inlay().name() + "\": " + Words.english().say(r.message()));
+        return Result.refused(
+            Message.of("project.export.inlay-refused", r.inlay().name(), r.message()));
       }
     }
     return work;
@@ -51,12 +59,11 @@ public record SheetRequest(
 
   /** Its pages. */
   public List<PrintedPage> pages(SiteResult done) {
-    return made.isEmpty() ? pages(done, paper) : made;
+    return made.isEmpty() ? pages(done, paper, words) : made;
   }
 
-  public static List<PrintedPage> pages(SiteResult done, PaperSize paper) {
-    SheetOptions options =
-        new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()), Words.english());
+  public static List<PrintedPage> pages(SiteResult done, PaperSize paper, Words words) {
+    SheetOptions options = new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()), words);
     return SheetSet.of(done.site(), done.areas(), Optional.of(done.work()), options);
   }
 

@@ -70,7 +70,7 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
   }
 
   private String words(Batches b) {
-    Message open = coat.at(coat.product().mixing().workingTime()).text(context.times()::duration);
+    Message open = coat.workingTime().text(context.times()::duration);
     Message mixing = coat.product().mixing().mixingTime().text(context.times()::duration);
     return context.say("sheets.batch-table.working-time", open, mixing, b.kits(), volume(b.kit()));
   }

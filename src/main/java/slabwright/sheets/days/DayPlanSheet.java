@@ -12,11 +12,13 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.quantities.StopTable;
 import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.PersonRota;
+import slabwright.work.stop.JobStop;
 
 /** Sheet 6: what happens on which day, as bars and as a list. */
 public final class DayPlanSheet {
@@ -78,6 +80,8 @@ public final class DayPlanSheet {
   private List<PageDraft> pages(PageDraft draft, List<Block> bars) {
     OutlookBlocks outlook = new OutlookBlocks(plan, Optional.empty(), context);
     List<Block> blocks = new ArrayList<>(outlook.blocks());
+    List<JobStop> stops = plan.areas().stream().flatMap(a -> a.stops().stream()).toList();
+    blocks.addAll(new StopTable(stops, context).blocks());
     if (bars.isEmpty()) {
       blocks.add(
           new Paragraph(context.say(WorkPlan.NOTICE) + " " + context.say(plan.book().origin())));

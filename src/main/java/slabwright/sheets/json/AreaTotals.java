@@ -66,7 +66,7 @@ record AreaTotals(
           c.job().cutIn(),
           c.totalVolume(),
           c.coatTime(),
-          c.at(c.product().mixing().workingTime()),
+          c.workingTime(),
           c.product().mixing().mixingTime(),
           c.keepsWetEdge(),
           c.cutInOutlastsWetEdge(),

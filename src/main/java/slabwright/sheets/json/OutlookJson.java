@@ -18,6 +18,7 @@ import slabwright.work.days.TimeSpan;
 import slabwright.work.days.WorkStep;
 import slabwright.work.step.StepPlace;
 import slabwright.work.step.ToolKind;
+import slabwright.work.stop.JobStop;
 
 /** What of the work can be done, who does it and what is closed; part of {@code work.json}. */
 record OutlookJson(WorkPlan plan, Words words) {
@@ -26,6 +27,8 @@ record OutlookJson(WorkPlan plan, Words words) {
   void addTo(ObjectNode root) {
     ArrayNode cannot = root.putArray("cannotStart");
     plan.outlook().cannotStart().forEach(m -> cannot.add(message(m)));
+    ArrayNode stops = root.putArray("stops");
+    plan.areas().stream().flatMap(a -> a.stops().stream()).forEach(s -> stops.add(stop(s)));
     ArrayNode held = root.putArray("held");
     plan.outlook().held().forEach(h -> held.add(held(h)));
     ArrayNode closed = root.putObject("air").putArray("closed");
@@ -44,6 +47,18 @@ record OutlookJson(WorkPlan plan, Words words) {
       }
     }
     return o.put("reason", words.say(m));
+  }
+
+  private ObjectNode stop(JobStop s) {
+    ObjectNode o = message(s.reason()).put("area", s.area());
+    o.put("step", s.step().map(k -> word(k.name())).orElse("drilling"));
+    o.put("kind", word(s.kind().name()));
+    o.put("state", word(s.state().getClass().getSimpleName()));
+    return o.put("stands", words.say(s.standing())).put("blocks", s.blocks());
+  }
+
+  private static String word(String constant) {
+    return constant.toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private ObjectNode held(HeldStep h) {

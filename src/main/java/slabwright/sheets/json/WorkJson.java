@@ -21,6 +21,7 @@ import slabwright.work.handover.Scope;
 import slabwright.work.step.StepPlace;
 import slabwright.work.step.StepSubject;
 import slabwright.work.step.StepType;
+import slabwright.work.stop.JobStop;
 
 /** The work plan as JSON: every number that sheets 5 to 8 and the handovers print. */
 public final class WorkJson {
@@ -41,7 +42,8 @@ public final class WorkJson {
           ShopBook.class,
           ConcentrationCurve.class,
           LaneGrid.class,
-          JobOutlook.class);
+          JobOutlook.class,
+          JobStop.class);
 
   /** The work as indented JSON, one object. */
   public static String write(WorkPlan plan, Words words) {

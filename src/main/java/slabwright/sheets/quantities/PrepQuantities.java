@@ -30,7 +30,7 @@ final class PrepQuantities {
   }
 
   List<Block> blocks() {
-    List<Block> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>(new StopTable(work.stops(), context).blocks());
     blocks.add(new Heading(context.say("sheets.prep-quantities.aggregate")));
     blocks.add(new Paragraph(wanted()));
     if (!prep.steps().isEmpty()) {

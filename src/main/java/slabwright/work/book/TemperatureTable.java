@@ -46,6 +46,11 @@ public record TemperatureTable(Message subject, List<Point> points, boolean anyT
     return Figure.known(last().time());
   }
 
+  /** The longest time that it gives. */
+  public Duration longest() {
+    return points.stream().map(Point::time).max(Duration::compareTo).orElseThrow();
+  }
+
   private static Duration between(Point a, Point b, double celsius) {
     if (a.celsius() == b.celsius()) {
       return a.time();

@@ -17,6 +17,7 @@ import slabwright.work.book.Product;
  * @param rate mm² an hour of one person
  * @param people who lay at once
  * @param celsius the air's temperature, if measured
+ * @param slabCelsius the slab's surface temperature, if measured
  * @param crew people there are
  */
 public record CoatParameters(
@@ -31,10 +32,21 @@ public record CoatParameters(
     Figure<Double> rate,
     Figure<Integer> people,
     OptionalDouble celsius,
+    OptionalDouble slabCelsius,
     Figure<Integer> crew) {
 
-  /** The temperature, or a sentence that asks for it. */
-  Figure<Double> temperature() {
+  /** What drying, recoat and traffic go by: the colder of slab and air. */
+  Figure<Double> colder() {
+    return air().map(c -> Math.min(c, slabCelsius.orElse(c)));
+  }
+
+  /** What working time and wet edge go by: the warmer of slab and air. */
+  Figure<Double> warmer() {
+    return air().map(c -> Math.max(c, slabCelsius.orElse(c)));
+  }
+
+  /** The air's temperature, or a sentence that asks for it. */
+  private Figure<Double> air() {
     return celsius.isPresent()
         ? Figure.known(celsius.getAsDouble())
         : Figure.refused(Message.of("work.coat-parameters.air-temperature-not-on-plan", area));

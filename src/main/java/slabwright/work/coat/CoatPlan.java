@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
+import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.TemperatureTable;
 
 /**
@@ -82,8 +83,19 @@ public record CoatPlan(
     return cutIn.with(laying, Duration::plus);
   }
 
-  /** A time from one of the product's tables at the day's temperature. */
+  /** The brush and roller work of one coat, without regard to batches. */
+  public Figure<Duration> workTime() {
+    Figure<Double> rate = job.rate().with(job.people(), (r, p) -> r * p);
+    return cutIn.with(RateArithmetic.time(job.mm2(), rate), Duration::plus);
+  }
+
+  /** How long something takes to dry or to bear: at the colder of slab and air. */
   public Figure<Duration> at(Figure<TemperatureTable> table) {
-    return table.flatMap(t -> job.temperature().flatMap(t::at));
+    return table.flatMap(t -> job.colder().flatMap(t::at));
+  }
+
+  /** How long a mixed batch can be laid: at the warmer of slab and air. */
+  public Figure<Duration> workingTime() {
+    return product().mixing().workingTime().flatMap(t -> job.warmer().flatMap(t::at));
   }
 }

@@ -43,7 +43,7 @@ final class CoatPlanner {
   }
 
   private Figure<Duration> at(Figure<TemperatureTable> table) {
-    return table.flatMap(t -> job.temperature().flatMap(t::at));
+    return table.flatMap(t -> job.warmer().flatMap(t::at));
   }
 
   /**

@@ -29,6 +29,7 @@ public record Handovers(
             .map(r -> r.paper(plan))
             .toList(),
         LoadList.of(plan),
-        Walkthrough.of(plan.site()));
+        Walkthrough.of(
+            plan.site(), plan.areas().stream().flatMap(a -> a.stops().stream()).toList()));
   }
 }

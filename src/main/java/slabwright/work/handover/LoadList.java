@@ -24,6 +24,7 @@ import slabwright.work.coat.Kits;
 import slabwright.work.prep.Bond;
 import slabwright.work.prep.PrepStep;
 import slabwright.work.step.ToolKind;
+import slabwright.work.stop.JobStop;
 
 /** What goes on the van. */
 final class LoadList {
@@ -59,7 +60,7 @@ final class LoadList {
     return new HandoverDocument(
         Message.of("work.load-list.load-list", plan.site().name()),
         List.of(plan.book().origin()),
-        List.of(
+        withStops(
             new HandoverDocument.Section(Message.of("work.load-list.machines-and-tools"), tools()),
             new HandoverDocument.Section(
                 Message.of("work.load-list.diamonds-and-pads-each-with"), diamonds()),
@@ -73,6 +74,17 @@ final class LoadList {
                 Message.of("work.load-list.safety"),
                 SAFETY.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList())),
         List.of());
+  }
+
+  /** First what must be settled before the van leaves, if anything was ever open. */
+  private List<HandoverDocument.Section> withStops(HandoverDocument.Section... sections) {
+    List<JobStop> stops = plan.areas().stream().flatMap(a -> a.stops().stream()).toList();
+    List<HandoverDocument.Section> all = new ArrayList<>();
+    if (!stops.isEmpty()) {
+      all.add(StopRows.section(stops));
+    }
+    all.addAll(List.of(sections));
+    return all;
   }
 
   private List<HandoverDocument.Row> tools() {

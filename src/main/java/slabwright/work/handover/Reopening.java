@@ -10,11 +10,11 @@ import java.util.Optional;
 import slabwright.site.Finish;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.HeldStep;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
-import slabwright.work.days.DayPlan;
 import slabwright.work.step.CoatNumber;
 
 /**
@@ -45,18 +45,27 @@ public record Reopening(
     return area.coats().stream()
         .filter(c -> c.job().target() == Finish.Target.WHOLE_FLOOR)
         .reduce((a, b) -> b)
-        .map(last -> of(area, last, plan.days()));
+        .map(last -> of(area, last, plan));
   }
 
-  private static Reopening of(AreaWorkPlan area, CoatPlan last, Figure<DayPlan> days) {
+  private static Reopening of(AreaWorkPlan area, CoatPlan last, WorkPlan plan) {
     CoatNumber coat = new CoatNumber(last.job().place(), last.job().coats());
     Figure<LocalDateTime> end =
-        days.flatMap(
-            d ->
-                d.coat(area.id(), coat)
-                    .map(s -> Figure.known(s.end()))
-                    .orElseGet(
-                        () -> Figure.refused(Message.of("work.reopening.the-last-coat-is-not"))));
+        plan.days()
+            .flatMap(
+                d ->
+                    d.coat(area.id(), coat)
+                        .map(s -> Figure.known(s.end()))
+                        .orElseGet(
+                            () ->
+                                Figure.refused(
+                                    plan.outlook()
+                                        .hold(area.id() + "/" + last.stepId(last.job().coats()))
+                                        .map(HeldStep::why)
+                                        .orElseGet(
+                                            () ->
+                                                Message.of(
+                                                    "work.reopening.the-last-coat-is-not")))));
     return new Reopening(
         area,
         end,

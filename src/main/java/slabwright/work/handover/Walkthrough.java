@@ -2,6 +2,7 @@ package slabwright.work.handover;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.site.AreaDetails;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Mark;
@@ -11,15 +12,25 @@ import slabwright.site.Setting;
 import slabwright.site.Site;
 import slabwright.site.Slab;
 import slabwright.units.Message;
+import slabwright.work.stop.JobStop;
+import slabwright.work.stop.StopFinder;
 
 /** The questions still open when one walks the site: what the plan does not know yet, and why. */
 final class Walkthrough {
   private Walkthrough() {}
 
+  /** The questions of a plan that nothing is worked out of. */
   public static HandoverDocument of(Site site) {
+    return of(site, site.areas().stream().flatMap(a -> StopFinder.of(a, false).stream()).toList());
+  }
+
+  public static HandoverDocument of(Site site, List<JobStop> stops) {
     List<HandoverDocument.Section> sections = new ArrayList<>();
     sections.add(
         new HandoverDocument.Section(Message.of("work.walkthrough.the-site"), always(site)));
+    if (!stops.isEmpty()) {
+      sections.add(StopRows.section(stops));
+    }
     site.areas()
         .forEach(
             a ->
@@ -74,6 +85,7 @@ final class Walkthrough {
 
   private static List<HandoverDocument.Row> open(FloorArea area) {
     List<HandoverDocument.Row> rows = new ArrayList<>();
+    built(rows, area.details().built());
     slab(rows, area.slab());
     if (area.setting() == Setting.INDOOR) {
       indoor(rows, area);
@@ -92,6 +104,25 @@ final class Walkthrough {
           Message.of("work.walkthrough.no-product-is-chosen"));
     }
     return rows;
+  }
+
+  /** What is asked of how the floor was built: without it nobody knows what to ask next. */
+  private static void built(List<HandoverDocument.Row> rows, AreaDetails.Built built) {
+    askIf(
+        rows,
+        built.year().isEmpty(),
+        Message.of("work.walkthrough.year-built"),
+        Message.of("work.walkthrough.asbestos-and-lead"));
+    askIf(
+        rows,
+        built.postTensioned().isEmpty(),
+        Message.of("work.walkthrough.post-tensioned"),
+        Message.of("work.walkthrough.no-drilling"));
+    askIf(
+        rows,
+        built.heated().isEmpty(),
+        Message.of("work.walkthrough.heated"),
+        Message.of("work.walkthrough.no-drilling"));
   }
 
   private static void slab(List<HandoverDocument.Row> rows, Slab slab) {

@@ -12,9 +12,9 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import slabwright.units.Message;
 import slabwright.units.Refusal;
 import slabwright.units.Result;
-import slabwright.words.Words;
 
 class BackgroundTasksTest {
   private final BlockingQueue<Runnable> home = new LinkedBlockingQueue<>();
@@ -37,14 +37,15 @@ class BackgroundTasksTest {
 
   private BackgroundTasks.BackgroundTask<String> errand(BackgroundTasks.TaskBody<String> work) {
     return new BackgroundTasks.BackgroundTask<>(
-        ReadySentence.message("Working"),
-        why -> ReadySentence.message("It failed: " + why + "."),
-        work,
-        told::add);
+        trial("working"), why -> new Message("trial.failed", List.of(why)), work, told::add);
   }
 
-  private Optional<String> refused() {
-    return desk.refusal().map(Refusal::message).map(Words.english()::say);
+  private static Message trial(String key) {
+    return new Message("trial." + key, List.of());
+  }
+
+  private Optional<Message> refused() {
+    return desk.refusal().map(Refusal::message);
   }
 
   @Test
@@ -87,10 +88,10 @@ class BackgroundTasksTest {
               throw new IOException("disk full");
             }));
     settle();
-    assertThat(refused()).contains("It failed: disk full.");
-    errands.run(errand(s -> Result.refused(ReadySentence.message("This can't be."))));
+    assertThat(refused()).contains(new Message("trial.failed", List.of("disk full")));
+    errands.run(errand(s -> Result.refused(trial("impossible"))));
     settle();
-    assertThat(refused()).contains("This can't be.");
+    assertThat(refused()).contains(trial("impossible"));
     assertThat(told).isEmpty();
   }
 
@@ -102,9 +103,8 @@ class BackgroundTasksTest {
               throw new IllegalStateException("broken");
             }));
     settle();
-    assertThat(refused().orElse(""))
-        .isEqualTo(
-            "Could not finish \"Working\" (IllegalStateException: broken); undo the last step and"
-                + " please report this.");
+    assertThat(refused())
+        .contains(
+            Message.of("desk.model.fault.task", trial("working"), "IllegalStateException: broken"));
   }
 }

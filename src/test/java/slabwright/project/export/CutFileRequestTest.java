@@ -18,6 +18,7 @@ import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class CutFileRequestTest {
   private static final TaskProgress WATCHED_BY_NOBODY =
@@ -62,7 +63,7 @@ class CutFileRequestTest {
             + "<path d='M0 0 H100 L50 90 Z'/></svg>");
     Site site = Site.empty("Shed", UnitSystem.METRIC).withAreas(List.of(areas));
     Path plan = folder.resolve("shed.site.json");
-    return new CutFileRequest(site, plan, Optional.empty(), false)
+    return new CutFileRequest(site, plan, Optional.empty(), false, Words.english())
         .files(WATCHED_BY_NOBODY)
         .orThrow()
         .names();

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabwright.project.TaskProgress;
+import slabwright.words.Words;
 
 class StagedFilesTest {
   @TempDir Path folder;
@@ -74,7 +75,8 @@ class StagedFilesTest {
   void what_was_saved_is_told_with_what_it_took_the_place_of(
       int files, int replaced, String words) {
     List<String> names = Collections.nCopies(files, "plan.pdf");
-    assertThat(new SavedFiles(names, replaced).words(Path.of("out"))).isEqualTo(words);
+    assertThat(Words.english().say(new SavedFiles(names, replaced).message(Path.of("out"))))
+        .isEqualTo(words);
   }
 
   @Test

@@ -62,7 +62,7 @@ public final class ChecksCard extends Card {
     List<FindingRow> all = new ArrayList<>();
     answer
         .flatMap(ComputedInlay::refusal)
-        .map(why -> bench.words().say(why))
+        .map(why -> words().say(why))
         .ifPresent(why -> all.add(new FindingRow(FindingRow.Sign.CANT, why, Optional.empty())));
     if (changed) {
       all.add(

@@ -55,7 +55,7 @@ public final class ProofCard extends Card {
       Proofs proofs,
       PlaceNavigator places,
       Supplier<Optional<Path>> choose) {
-    super(bench, "proof-from-the-sign-shop", "Proof from the sign shop");
+    super(bench, "proof-from-the-sign-shop", bench.words().say("desk.cards.inlay.proof.title"));
     this.bench = bench;
     this.answers = answers;
     this.proofs = proofs;
@@ -64,16 +64,16 @@ public final class ProofCard extends Card {
     result.setId("proof-result");
     var button =
         Controls.button(
-            "Check a returned drawing…", "soft-button", () -> choose.get().ifPresent(this::check));
+            bench.words().say("desk.cards.inlay.proof.check"),
+            "soft-button",
+            () -> choose.get().ifPresent(this::check));
     button.setId("choose-proof");
     button.setMaxWidth(Double.MAX_VALUE);
     body()
         .getChildren()
         .addAll(
             Controls.sentence(
-                "Before anything is cut, check the SVG or PDF that the shop sends back: choose it,"
-                    + " or drop it on this card.",
-                "card-words"),
+                bench.words().say("desk.cards.inlay.proof.before-anything-is-cut"), "card-words"),
             button,
             result);
     takesDrops();
@@ -104,12 +104,17 @@ public final class ProofCard extends Card {
     List<Node> nodes = new ArrayList<>();
     nodes.add(Controls.label(String.valueOf(seen.asked().file().getFileName()), "figure"));
     if (seen.pages() > 1) {
-      nodes.add(numbers("Page", seen.pages(), seen.asked().page(), n -> proofs.page(seen, n)));
+      nodes.add(
+          numbers(
+              words().say("desk.cards.inlay.proof.page"),
+              seen.pages(),
+              seen.asked().page(),
+              n -> proofs.page(seen, n)));
     }
     if (seen.colours().size() > 1) {
       nodes.add(
           numbers(
-              "Stencil",
+              words().say("desk.cards.inlay.proof.stencil"),
               seen.colours().size(),
               seen.asked().stencil(),
               n -> proofs.stencil(seen, n)));
@@ -121,8 +126,7 @@ public final class ProofCard extends Card {
     findings(seen, now).stream().limit(MOST).forEach(f -> nodes.add(f.row(words())));
     nodes.add(
         Controls.sentence(
-            "Red is missing from the drawing, blue is added by it. "
-                + bench.words().say(seen.report().limits().message()),
+            words().say("desk.cards.inlay.proof.red-and-blue", seen.report().limits().message()),
             "card-hint"));
     result.getChildren().setAll(nodes);
   }
@@ -152,21 +156,21 @@ public final class ProofCard extends Card {
     ShadingMeaning now = seen.asked().shading();
     ToggleButton out =
         chip(
-            "is pulled out",
-            "Shading is pulled out",
+            words().say("desk.cards.inlay.proof.is-pulled-out"),
+            words().say("desk.cards.inlay.proof.shading-is-pulled-out"),
             now == ShadingMeaning.PULLED_OUT,
             () -> proofs.shading(seen, ShadingMeaning.PULLED_OUT));
     out.setId("shading-out");
     ToggleButton stays =
         chip(
-            "stays",
-            "Shading stays",
+            words().say("desk.cards.inlay.proof.stays"),
+            words().say("desk.cards.inlay.proof.shading-stays"),
             now == ShadingMeaning.STAYS,
             () -> proofs.shading(seen, ShadingMeaning.STAYS));
     stays.setId("shading-stays");
     return new VBox(
         4,
-        Controls.sentence("What is shaded in the drawing…", "row-name"),
+        Controls.sentence(words().say("desk.cards.inlay.proof.what-is-shaded"), "row-name"),
         new HBox(6, out, stays));
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Latest;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Signal;
@@ -17,6 +18,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** The printed pages of the site on the paper chosen; made when the Sheets stage is looked at. */
 public final class SheetPages implements AutoCloseable {
@@ -24,6 +26,7 @@ public final class SheetPages implements AutoCloseable {
 
   private final Desk desk;
   private final Selection focus;
+  private final Words words;
   private final SiteComputation job;
   private final Supplier<Optional<Path>> plan;
   private final Signal changed = new Signal();
@@ -40,13 +43,10 @@ public final class SheetPages implements AutoCloseable {
    * @param home the asking thread, as an executor
    */
   public SheetPages(
-      Desk desk,
-      Selection focus,
-      SiteComputation job,
-      Supplier<Optional<Path>> plan,
-      Executor home) {
-    this.desk = desk;
-    this.focus = focus;
+      DeskContext bench, SiteComputation job, Supplier<Optional<Path>> plan, Executor home) {
+    this.desk = bench.desk();
+    this.focus = bench.focus();
+    this.words = bench.words();
     this.job = job;
     this.plan = plan;
     worker =
@@ -54,15 +54,15 @@ public final class SheetPages implements AutoCloseable {
             "sheets",
             false,
             home,
-            SheetPages::make,
+            this::make,
             this::take,
             e -> desk.refuse(Message.of("desk.model.fault.sheets", UnexpectedFault.text(e))));
     job.changed().subscribe(this::look);
     focus.changed().subscribe(this::look);
   }
 
-  private static List<PrintedPage> make(Question q) {
-    return SheetRequest.pages(q.job(), q.paper());
+  private List<PrintedPage> make(Question q) {
+    return SheetRequest.pages(q.job(), q.paper(), words);
   }
 
   public Signal changed() {
@@ -91,7 +91,8 @@ public final class SheetPages implements AutoCloseable {
             && !worker.isBusy()
             && asked.equals(Optional.of(new Question(known.get(), paper())));
     return plan.get()
-        .map(p -> new SheetRequest(desk.site(), p, paper(), known, made ? pages : List.of()));
+        .map(
+            p -> new SheetRequest(desk.site(), p, paper(), known, made ? pages : List.of(), words));
   }
 
   /** The paper chosen; else the usual one for the units. */

@@ -8,7 +8,6 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.Latest;
-import slabwright.desk.model.ReadySentence;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.project.SiteResult;
@@ -121,8 +120,7 @@ public final class SiteComputation implements AutoCloseable {
   private static Result<SiteResult> work(Question q) {
     try {
       Thread.sleep(REST);
-      return ReadySentence.result(
-          SiteResult.compute(q.site(), q.plan(), Thread.currentThread()::isInterrupted));
+      return SiteResult.compute(q.site(), q.plan(), Thread.currentThread()::isInterrupted);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {

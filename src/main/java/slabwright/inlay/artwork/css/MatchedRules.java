@@ -31,7 +31,7 @@ final class MatchedRules {
       return all;
     }
     SvgElement e = path.get(path.size() - 1);
-    Stream<String> classes = Stream.of(e.get("class").trim().split("\\s+")).map(c -> "." + c);
+    Stream<String> classes = Stream.of(e.get("class").trim().split("\\s+", -1)).map(c -> "." + c);
     Stream.concat(Stream.of("*", e.name, "#" + e.get("id")), classes)
         .distinct()
         .flatMap(key -> byKey.getOrDefault(key, List.of()).stream())

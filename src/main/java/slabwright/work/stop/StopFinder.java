@@ -1,0 +1,74 @@
+package slabwright.work.stop;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import slabwright.site.AreaDetails;
+import slabwright.site.FloorArea;
+import slabwright.site.MarkKind;
+import slabwright.site.job.Stop;
+
+/** Which questions a floor area asks before work on it starts. */
+public final class StopFinder {
+  /**
+   * Flooring and mastic laid no later than 1980 are taken to hold asbestos until a laboratory says
+   * otherwise, 29 CFR 1926.1101(b) and (k); a building of unknown age counts as older.
+   */
+  static final int FIRST_YEAR_WITHOUT = 1981;
+
+  /** How a person writes of old floor paint in a residue's own words. */
+  private static final String PAINT = "paint";
+
+  private StopFinder() {}
+
+  /**
+   * The questions of a floor area in the order of {@link Stop.Kind}, with how each stands.
+   *
+   * @param fireCode whether the fire code's chapter on flammable finishes applies
+   */
+  public static List<JobStop> of(FloorArea area, boolean fireCode) {
+    Set<Stop.Kind> asked = EnumSet.noneOf(Stop.Kind.class);
+    area.details().stops().forEach(s -> asked.add(s.kind()));
+    List<String> residues = residues(area);
+    if (!residues.isEmpty()) {
+      asked.add(Stop.Kind.OWNERS_SURVEY);
+      if (area.details().built().year().orElse(0) < FIRST_YEAR_WITHOUT) {
+        asked.add(Stop.Kind.ASBESTOS);
+      }
+    }
+    if (residues.stream().anyMatch(r -> r.toLowerCase(Locale.ROOT).contains(PAINT))) {
+      asked.add(Stop.Kind.LEAD_PAINT);
+    }
+    if (isTensionedOrHeated(area.details().built())) {
+      asked.add(Stop.Kind.SLAB_BEFORE_DRILLING);
+    }
+    if (fireCode) {
+      asked.add(Stop.Kind.FIRE_PERMIT);
+    }
+    return asked.stream().map(k -> new JobStop(area.id(), area.name(), k, state(area, k))).toList();
+  }
+
+  private static boolean isTensionedOrHeated(AreaDetails.Built built) {
+    return built.postTensioned().orElse(false) || built.heated().orElse(false);
+  }
+
+  private static List<String> residues(FloorArea area) {
+    List<String> what = new ArrayList<>();
+    area.marks()
+        .forEach(
+            m -> {
+              if (m.kind() instanceof MarkKind.Residue r) {
+                what.add(m.name() + " " + r.what());
+              }
+            });
+    return what;
+  }
+
+  private static Stop.State state(FloorArea area, Stop.Kind kind) {
+    Optional<Stop> said = area.details().stops().stream().filter(s -> s.kind() == kind).findFirst();
+    return said.map(Stop::state).orElseGet(Stop.Open::new);
+  }
+}
