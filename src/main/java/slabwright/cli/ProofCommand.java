@@ -118,6 +118,6 @@ final class ProofCommand implements Callable<Integer> {
     out.println(words.say(report.verdict().message()));
     report.faults().forEach(f -> out.println("✕ " + words.say(f.message(units))));
     report.notes().forEach(n -> out.println("! " + words.say(n.message(units))));
-    out.println(words.say(report.limits().message(units)));
+    out.println(words.say(report.limits().message()));
   }
 }

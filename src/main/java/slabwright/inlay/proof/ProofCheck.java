@@ -2,7 +2,9 @@ package slabwright.inlay.proof;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
@@ -33,6 +35,7 @@ public final class ProofCheck {
   private static final int MOST_LOOKS = 6;
   private static final double TURN_NOTED = 0.2;
   private static final double SCALES_AGREE = 0.01;
+  private static final double SURE_PANEL = 0.7;
   private static final double SAME_PLACE = 0.2;
 
   private final ProofPlan plan;
@@ -74,7 +77,8 @@ public final class ProofCheck {
     double best = whole.isEmpty() ? 0 : whole.get(0).overlap();
     if (best < WHOLE_IS_FINE && plan.panels().size() > 1) {
       List<SheetJudgement> apart = apart();
-      if (mean(apart) > best + APART_IS_BETTER && !lieTogether(apart)) {
+      boolean found = !whole.isEmpty() && whole.get(0).isFound();
+      if (mean(apart) > best + APART_IS_BETTER && !(found && lieTogether(apart))) {
         return apart(apart);
       }
     }
@@ -145,21 +149,40 @@ public final class ProofCheck {
         sheets.add(new PlannedPiece(panel.name(), panel.box(), open));
       }
     }
-    sheets.sort(Comparator.comparingDouble((PlannedPiece s) -> s.openings.area()).reversed());
+    Map<PlannedPiece, List<PoseFit>> fits = new HashMap<>();
+    sheets.forEach(s -> fits.put(s, search.fits(s, p -> true)));
+    // the surest first: it says the size and takes its place
+    sheets.sort(Comparator.comparingDouble((PlannedPiece s) -> top(fits.get(s))).reversed());
     List<SheetJudgement> found = new ArrayList<>();
     for (PlannedPiece sheet : sheets) {
-      double scale = found.isEmpty() ? 0 : found.get(0).fit.pose().scale();
-      List<PoseFit> fits =
-          search
-              .fits(sheet, p -> scale == 0 || Math.abs(p.scale() / scale - 1) < SCALES_AGREE)
-              .stream()
-              .filter(f -> f.isFound() && found.stream().noneMatch(o -> samePlace(o, sheet, f)))
+      List<PoseFit> free =
+          ofSize(sheet, fits.get(sheet), found).stream()
+              .filter(f -> f.overlap() >= SURE_PANEL)
+              .filter(f -> found.stream().noneMatch(o -> samePlace(o, sheet, f)))
               .toList();
-      if (!fits.isEmpty()) {
-        found.add(judge(sheet, fits));
+      if (!free.isEmpty()) {
+        found.add(judge(sheet, free));
       }
     }
     return found;
+  }
+
+  private static double top(List<PoseFit> fits) {
+    return fits.isEmpty() ? 0 : fits.get(0).overlap();
+  }
+
+  /** Fits of the size of the first panel found; looked for once more when there are none. */
+  private List<PoseFit> ofSize(PlannedPiece sheet, List<PoseFit> fits, List<SheetJudgement> found) {
+    if (found.isEmpty()) {
+      return fits;
+    }
+    double scale = found.get(0).fit.pose().scale();
+    List<PoseFit> right = fits.stream().filter(f -> agrees(f.pose(), scale)).toList();
+    return right.isEmpty() ? search.fits(sheet, p -> agrees(p, scale)) : right;
+  }
+
+  private static boolean agrees(Pose pose, double scale) {
+    return Math.abs(pose.scale() / scale - 1) < SCALES_AGREE;
   }
 
   private static boolean samePlace(SheetJudgement there, PlannedPiece sheet, PoseFit fit) {

@@ -2,8 +2,6 @@ package slabwright.inlay.proof;
 
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
-import slabwright.units.QuantityFormat;
-import slabwright.units.UnitSystem;
 
 /**
  * What a returned drawing may differ by and still be cut. All lengths in millimetres on the floor,
@@ -34,15 +32,15 @@ public record ProofLimits(
     }
   }
 
-  /** One sentence that says them. */
-  public Message message(UnitSystem units) {
+  /** One sentence that says them, in millimetres, as they are set. */
+  public Message message() {
     return Message.of(
         "inlay.proof-limits.all",
-        LengthFormat.fine(edge, units),
-        LengthFormat.fine(move, units),
-        LengthFormat.fine(thin, units),
-        QuantityFormat.smallArea(pieceArea, units),
-        LengthFormat.fine(pieceThick, units));
+        LengthFormat.plain(edge),
+        LengthFormat.plain(move),
+        LengthFormat.plain(thin),
+        LengthFormat.plain(pieceArea),
+        LengthFormat.plain(pieceThick));
   }
 
   /** The smallest length: a drawing whose doubt is larger can't be judged by these limits. */

@@ -11,7 +11,7 @@
  * RingMoments}. Finding: {@link PoseSearch}, {@link PoseCandidates}, {@link PoseRefinement}, {@link
  * Pose}, {@link PoseFit}. Judging, sheet by sheet: {@link SheetJudgement} lays the openings with
  * {@link OpeningsFit} and {@link DrawnStrain}, the sheet's edge with {@link BlankEdgeCheck} and
- * {@link BlankFit}, and compares with {@link OpeningsDifference}; {@link ShadingMeaning} is what
- * the person says.
+ * {@link BlankFit}, and compares with {@link OpeningsDifference} and {@link LetterRows}; {@link
+ * ShadingMeaning} is what the person says.
  */
 package slabwright.inlay.proof;

@@ -301,6 +301,16 @@ class ProofFaultTableTest {
     assertThat(words(f)).isEqualTo("Panel C is missing from the drawing.");
   }
 
+  @Test
+  void one_panel_alone_is_found_and_the_others_are_named() {
+    Job job = job(2500);
+    ProofReport r = check(job, panels(job, List.of(Affine.IDENTITY), Affine.IDENTITY));
+    assertThat(r.faults())
+        .extracting(f -> words(f))
+        .containsExactly(
+            "Panel B is missing from the drawing.", "Panel C is missing from the drawing.");
+  }
+
   @ParameterizedTest
   @EnumSource
   void one_mirrored_panel_is_named(Laid laid) {

@@ -126,10 +126,7 @@ public final class ProofCard extends Card {
     findings(seen, now).stream().limit(MOST).forEach(f -> nodes.add(f.row(words())));
     nodes.add(
         Controls.sentence(
-            words()
-                .say(
-                    "desk.cards.inlay.proof.red-and-blue",
-                    seen.report().limits().message(bench.desk().shown().units())),
+            words().say("desk.cards.inlay.proof.red-and-blue", seen.report().limits().message()),
             "card-hint"));
     result.getChildren().setAll(nodes);
   }
