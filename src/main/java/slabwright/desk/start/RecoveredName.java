@@ -9,9 +9,6 @@ import slabwright.words.Words;
 
 /** What a plan that can be gone on with is called: its file, or when it was begun. */
 final class RecoveredName {
-  private static final DateTimeFormatter BEGUN =
-      DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
-
   private RecoveredName() {}
 
   static String of(Path plan, Words words) {
@@ -23,7 +20,10 @@ final class RecoveredName {
       LocalDateTime begun =
           LocalDateTime.parse(
               name.substring(0, 15), DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT));
-      return words.say("desk.start.recovered-name.begun", BEGUN.format(begun));
+      String when = words.say("desk.start.recovered-name.date-pattern");
+      return words.say(
+          "desk.start.recovered-name.begun",
+          DateTimeFormatter.ofPattern(when, words.locale()).format(begun));
     } catch (DateTimeParseException e) {
       return name;
     }
