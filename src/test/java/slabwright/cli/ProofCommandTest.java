@@ -21,7 +21,6 @@ import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.site.Site;
-import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /** The proof check from the command line: what it prints and how it ends. */
@@ -47,7 +46,7 @@ class ProofCommandTest {
   }
 
   private static InlayPlan wheel() throws Exception {
-    Site site = PlanLoader.read(PLAN, Words.english());
+    Site site = PlanLoader.read(PLAN);
     return AreaResult.of(site, PLAN.toAbsolutePath().getParent(), () -> false).stream()
         .flatMap(a -> a.inlays().stream())
         .findFirst()
