@@ -18,6 +18,7 @@ import slabwright.desk.cards.finish.DaysCard;
 import slabwright.desk.cards.finish.FinishCard;
 import slabwright.desk.cards.finish.SealerCard;
 import slabwright.desk.cards.finish.SlabCard;
+import slabwright.desk.cards.finish.StopsCard;
 import slabwright.desk.cards.inlay.ChecksCard;
 import slabwright.desk.cards.inlay.ColoursCard;
 import slabwright.desk.cards.inlay.CutCard;
@@ -133,6 +134,7 @@ final class CardSets {
         new SealerCard(s.bench()),
         new CoatsCard(s.bench(), s.job()),
         new AirCard(s.bench(), s.job()),
+        new StopsCard(s.bench(), s.job()),
         new DaysCard(s.bench(), s.job()),
         new CautionsCard(s.bench(), s.job(), places),
         new SlabCard(s.bench()),

@@ -55,11 +55,23 @@ class JobCommandTest {
     assertThat(Files.readString(to.resolve("quantities.csv")))
         .contains("workshop,floor,net," + net + ",mm2\r\n");
     JsonNode work = exact().readTree(to.resolve("work.json").toFile());
-    assertThat(work.at("/cannotStart/0/key").asText()).isEqualTo("work.start.over-a-quarter");
+    assertThat(work.get("cannotStart").findValuesAsText("key"))
+        .contains("work.stop.asbestos", "work.start.over-a-quarter");
     assertThat(work.at("/days/steps/0/spans")).isEmpty();
     assertThat(work.at("/areas/0/floor/floor/area_mm2").decimalValue().toPlainString())
         .isEqualTo(net);
     assertThat(work.get("shopBook").asText()).contains("invented");
+  }
+
+  @Test
+  void nothing_of_a_job_shows_a_message_that_was_not_put_into_words() throws IOException {
+    Path to = folder.resolve("job");
+    assertThat(run("job", PLAN, "--out", to.toString())).isZero();
+    for (String file : files(to)) {
+      if (file.matches(".*\\.(svg|csv|json|txt)")) {
+        assertThat(Files.readString(to.resolve(file))).as(file).doesNotContain("Message[");
+      }
+    }
   }
 
   /** Two workshops side by side, alike to the ids and names of their inlays. */

@@ -58,6 +58,11 @@ final class RedrawDetails {
     return this;
   }
 
+  /** Clears what stands against the work: who, the day, the report. */
+  void clear(String stop, String how) throws TimeoutException {
+    hands.fill("stop-cleared-" + stop, how);
+  }
+
   void decline(String advice, String by, String on) throws TimeoutException {
     hands.click("decline-" + advice).fill("declined-by-" + advice, by);
     hands.fill("declined-on-" + advice, on);

@@ -102,6 +102,12 @@ class RedrawTest {
     hands.fill("mixing", "3");
     details.moisture();
     details.answer("wet", "no").answer("sun", "yes").answer("traffic", "yes");
+    desk.settleAll();
+    details.clear(
+        "asbestos",
+        "Quayside Materials Laboratory (invented), 2026-11-12, QM-2611-07, no fibres found");
+    details.clear(
+        "owners-survey", "Tram Hall Library trust (invented), 2026-11-05, survey of 2019, part 3");
   }
 
   private void terrace() throws TimeoutException {
@@ -114,8 +120,10 @@ class RedrawTest {
     hands.stage(Stage.FINISH);
     desk.settleAll();
     details.coats(List.of("Breathing outdoor sealer"), List.of("2"));
-    details.slab("6", "12", "9", "11", "70");
+    details.slab("6", "12", "12", "14", "60");
     details.answer("wet", "yes").answer("sun", "yes");
     details.decline("moisture-test", "K. R. (invented)", "2026-11-20");
+    desk.settleAll();
+    details.clear("fire-permit", "Fire Marshal L. Okoro (invented), 2026-11-20, permit 26-0418");
   }
 }

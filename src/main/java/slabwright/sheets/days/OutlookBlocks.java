@@ -139,7 +139,8 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
       boolean held = outlook().hold(s.task().id()).isPresent();
       rows.add(
           List.of(
-              TableCell.of((held ? "✕ " : "") + s.task().name() + " · " + s.task().area()),
+              TableCell.of(
+                  (held ? "✕ " : "") + context.say(s.task().name()) + " · " + s.task().area()),
               TableCell.of(context.times().duration(s.task().length())),
               TableCell.of(Integer.toString(s.task().people())),
               TableCell.of(held ? context.say("sheets.outlook.is-held") : "")));
