@@ -53,6 +53,13 @@ public final class Words {
     return say(new Message(key, List.of(values)));
   }
 
+  /** The sentence of a message with a capital letter, to stand on a line of its own. */
+  public String line(Message message) {
+    String said = say(message);
+    int first = said.isEmpty() ? 0 : said.offsetByCodePoints(0, 1);
+    return said.substring(0, first).toUpperCase(locale) + said.substring(first);
+  }
+
   private Object value(Object v) {
     return v instanceof Message m ? say(m) : v;
   }

@@ -25,6 +25,7 @@ import slabwright.site.edit.OutlineEdit;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class PlanChangesTest {
   private static final Mark COUNTER =
@@ -48,8 +49,12 @@ class PlanChangesTest {
         .withAreas(List.of(area.withMarks(List.of(COUNTER))));
   }
 
+  private static List<String> said(Site then, Site now) {
+    return PlanChanges.between(then, now).stream().map(Words.english()::line).toList();
+  }
+
   private static List<String> after(Edit edit) {
-    return PlanChanges.between(shed(), edit.apply(shed()).orThrow());
+    return said(shed(), edit.apply(shed()).orThrow());
   }
 
   @Test
@@ -90,6 +95,14 @@ class PlanChangesTest {
     Machine m = new Machine("g1", "Planetary", Length.mm(700), Length.mm(650), Length.mm(10));
     assertThat(after(new AreaEdit.SetMachines("a1", List.of(m))))
         .containsExactly("Machine \"Planetary\" added");
+  }
+
+  @Test
+  void in_a_site_of_several_floor_areas_a_change_names_its_own() {
+    FloorArea first = shed().areas().get(0);
+    Site two = shed().withAreas(List.of(first, FloorArea.of("a2", "Store", first.outline())));
+    assertThat(said(two, new MarkEdit.Remove("a1", Set.of("m1")).apply(two).orThrow()))
+        .containsExactly("\"Shed\": island \"counter\" removed");
   }
 
   @Test
