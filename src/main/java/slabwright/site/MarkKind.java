@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import java.util.Locale;
 import java.util.Optional;
 import slabwright.units.Length;
 
@@ -57,6 +58,14 @@ public sealed interface MarkKind {
     @Override
     public MarkType type() {
       return MarkType.RESIDUE;
+    }
+
+    /**
+     * Whether a person wrote of paint, in its own words or in the name of its mark. A free word:
+     * what is called otherwise is missed.
+     */
+    public boolean isSaidToBePaint(String name) {
+      return (name + " " + what).toLowerCase(Locale.ROOT).contains("paint");
     }
   }
 

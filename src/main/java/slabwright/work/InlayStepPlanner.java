@@ -99,26 +99,25 @@ final class InlayStepPlanner {
     int number = stencil + 1;
     int all = inlay.dyes().size();
     String colour = dye.name();
-    String name = inlay.name();
     append(
         new Part(inlay, stencil, plan, StepKind.LAY_STENCIL, "lay"),
-        Message.of("work.inlay-step-planner.lay", number, all, colour, name),
+        Message.of("work.inlay-step-planner.lay", number, all, colour, inlay.name()),
         RateArithmetic.time(inlay.blankOfOne(), rates.layStencil()),
         layers);
     append(
         new Part(inlay, stencil, plan, StepKind.PRESS_EDGES, "press"),
-        Message.of("work.inlay-step-planner.press", number, all, colour, name),
+        Message.of("work.inlay-step-planner.press", number, all, colour, inlay.name()),
         RateArithmetic.time(dye.edges(), rates.press()),
         layers);
     append(
         new Part(inlay, stencil, plan, StepKind.LAY_PAPER, "paper"),
-        Message.of("work.inlay-step-planner.paper", number, all, colour, name),
+        Message.of("work.inlay-step-planner.paper", number, all, colour, inlay.name()),
         RateArithmetic.time(inlay.skirt(), rates.skirt()),
         layers);
     mists(inlay, stencil, plan);
     append(
         new Part(inlay, stencil, plan, StepKind.PULL_UP_STENCIL, "up"),
-        Message.of("work.inlay-step-planner.pull-up", number, all, colour, name),
+        Message.of("work.inlay-step-planner.pull-up", number, all, colour, inlay.name()),
         RateArithmetic.time(inlay.blankOfOne() + inlay.skirt(), rates.pullUp()),
         1);
   }

@@ -87,8 +87,8 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
                 l.critical() ? TableCell.bold("● " + name(l)) : TableCell.of(name(l)),
                 TableCell.of(context.times().moment(l.starts(), dated)),
                 TableCell.of(context.times().moment(l.ends(), dated)),
-                TableCell.of(context.times().duration(l.works())),
-                TableCell.of(String.join(" ", rota.letters(l.id()))),
+                TableCell.of(context.times().duration(l.works()).replace(' ', '\u00a0')),
+                TableCell.of(String.join("", rota.letters(l.id()))),
                 TableCell.of(l.nextFrom().map(t -> context.times().moment(t, dated)).orElse("")),
                 TableCell.of(l.nextUntil().map(t -> context.times().moment(t, dated)).orElse(""))));
     for (int i = 0; i < DayTable.DELAYS.size(); i++) {

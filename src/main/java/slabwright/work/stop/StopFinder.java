@@ -1,13 +1,12 @@
 package slabwright.work.stop;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import slabwright.site.AreaDetails;
 import slabwright.site.FloorArea;
+import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.job.Stop;
 
@@ -19,9 +18,6 @@ public final class StopFinder {
    */
   static final int FIRST_YEAR_WITHOUT = 1981;
 
-  /** How a person writes of old floor paint in a residue's own words. */
-  private static final String PAINT = "paint";
-
   private StopFinder() {}
 
   /**
@@ -32,14 +28,13 @@ public final class StopFinder {
   public static List<JobStop> of(FloorArea area, boolean fireCode) {
     Set<Stop.Kind> asked = EnumSet.noneOf(Stop.Kind.class);
     area.details().stops().forEach(s -> asked.add(s.kind()));
-    List<String> residues = residues(area);
-    if (!residues.isEmpty()) {
+    if (area.marks().stream().anyMatch(m -> m.kind() instanceof MarkKind.Residue)) {
       asked.add(Stop.Kind.OWNERS_SURVEY);
       if (area.details().built().year().orElse(0) < FIRST_YEAR_WITHOUT) {
         asked.add(Stop.Kind.ASBESTOS);
       }
     }
-    if (residues.stream().anyMatch(r -> r.toLowerCase(Locale.ROOT).contains(PAINT))) {
+    if (area.marks().stream().anyMatch(StopFinder::isPaint)) {
       asked.add(Stop.Kind.LEAD_PAINT);
     }
     if (isTensionedOrHeated(area.details().built())) {
@@ -55,16 +50,8 @@ public final class StopFinder {
     return built.postTensioned().orElse(false) || built.heated().orElse(false);
   }
 
-  private static List<String> residues(FloorArea area) {
-    List<String> what = new ArrayList<>();
-    area.marks()
-        .forEach(
-            m -> {
-              if (m.kind() instanceof MarkKind.Residue r) {
-                what.add(m.name() + " " + r.what());
-              }
-            });
-    return what;
+  private static boolean isPaint(Mark mark) {
+    return mark.kind() instanceof MarkKind.Residue r && r.isSaidToBePaint(mark.name());
   }
 
   private static Stop.State state(FloorArea area, Stop.Kind kind) {
