@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
 import slabwright.site.Declined;
+import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Form;
@@ -103,6 +104,24 @@ class PlanChangesTest {
     Site two = shed().withAreas(List.of(first, FloorArea.of("a2", "Store", first.outline())));
     assertThat(said(two, new MarkEdit.Remove("a1", Set.of("m1")).apply(two).orThrow()))
         .containsExactly("\"Shed\": island \"counter\" removed");
+  }
+
+  private static Site with(Doorway door) {
+    return shed().withAreas(List.of(shed().areas().get(0).withDoorways(List.of(door))));
+  }
+
+  @Test
+  void a_doorway_tells_each_thing_that_changed_of_it() {
+    Doorway gate = new Doorway("d1", "Door", 0, Length.mm(1000), Length.mm(900), false);
+    Doorway other =
+        gate.withName("Gate").at(1, Length.mm(500)).withWidth(Length.mm(1200)).withWayIn(true);
+    assertThat(said(with(gate), with(other)))
+        .containsExactly(
+            "Doorway \"Gate\" is 1.200 m wide instead of 900 mm",
+            "Doorway \"Gate\" moved",
+            "Doorway \"Gate\" is a way in",
+            "Doorway \"Door\" renamed to doorway \"Gate\"");
+    assertThat(said(with(gate), shed())).containsExactly("Doorway \"Door\" removed");
   }
 
   @Test
