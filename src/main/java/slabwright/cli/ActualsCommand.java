@@ -26,42 +26,24 @@ import slabwright.work.book.ShopBookFile;
  * {@code actuals PLAN}: what a finished job took, as new values of the shop book. Shows old and
  * new; writes only when asked.
  */
-@Command(
-    name = "actuals",
-    description = {
-      "What a finished job really took, as new rates and coverages of the shop book.",
-      "Shows each value before and after; writes them only with --write."
-    },
-    mixinStandardHelpOptions = true)
+@Command(name = "actuals", mixinStandardHelpOptions = true)
 final class ActualsCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "PLAN", description = "The plan of the job, a .site.json file.")
+  @Parameters(paramLabel = "PLAN")
   private Path plan;
 
-  @Option(
-      names = "--used",
-      paramLabel = "PRODUCT=VOLUME",
-      description = "What was poured of a product, all coats: sealer=\"4.5 gal\".")
+  @Option(names = "--used", paramLabel = "PRODUCT=VOLUME")
   private Map<String, String> used = Map.of();
 
-  @Option(
-      names = "--laid",
-      paramLabel = "PRODUCT=TIME",
-      description = "How long laying all its coats took, without cut-in: sealer=\"3 h\".")
+  @Option(names = "--laid", paramLabel = "PRODUCT=TIME")
   private Map<String, String> laid = Map.of();
 
-  @Option(
-      names = "--machine",
-      paramLabel = "PASS=TIME",
-      description = "Machine time of a grinding pass: \"metal 60\"=\"6.5 h\".")
+  @Option(names = "--machine", paramLabel = "PASS=TIME")
   private Map<String, String> machine = Map.of();
 
-  @Option(
-      names = "--hand",
-      paramLabel = "PASS=TIME",
-      description = "One person's time by hand on a pass: \"metal 60\"=\"90 min\".")
+  @Option(names = "--hand", paramLabel = "PASS=TIME")
   private Map<String, String> hand = Map.of();
 
-  @Option(names = "--write", description = "Write the new values into the shop book.")
+  @Option(names = "--write")
   private boolean write;
 
   private final Words words = Words.english();
@@ -72,8 +54,7 @@ final class ActualsCommand implements Callable<Integer> {
   public Integer call() throws RefusedInput, IOException {
     List<WriteBack.Actual> measured = measured();
     if (measured.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "Say what was measured: --used, --laid, --machine or --hand.");
+      throw new ParameterException(spec.commandLine(), words.say("cli.actuals.nothing-measured"));
     }
     WorkPlan work = PlanLoader.compute(PlanLoader.read(plan), plan).work();
     Path folder = plan.toAbsolutePath().getParent();
@@ -92,9 +73,9 @@ final class ActualsCommand implements Callable<Integer> {
     Path file = book.from().orElse(folder.resolve(ShopBookFile.NAME));
     if (write) {
       AtomicFile.write(file, result.text().text().getBytes(StandardCharsets.UTF_8));
-      out.println("Written into " + file + ".");
+      out.println(words.say("cli.actuals.written", file.toString()));
     } else {
-      out.println("Nothing is written; add --write to put it into " + file + ".");
+      out.println(words.say("cli.actuals.not-written", file.toString()));
     }
   }
 

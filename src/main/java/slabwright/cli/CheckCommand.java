@@ -12,12 +12,9 @@ import slabwright.site.Site;
 import slabwright.words.Words;
 
 /** {@code check PLAN}: says all that is wrong, with the place in the file. */
-@Command(
-    name = "check",
-    description = "Say all that is wrong with a plan, with the place in the file.",
-    mixinStandardHelpOptions = true)
+@Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  @Parameters(paramLabel = "PLAN")
   private Path plan;
 
   @Spec private CommandSpec spec;

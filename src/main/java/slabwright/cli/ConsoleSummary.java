@@ -29,19 +29,37 @@ final class ConsoleSummary {
 
   static void tally(PrintWriter out, FloorTakeoff t, UnitSystem units, Words words) {
     out.println(t.area().name());
-    row(out, "net floor", QuantityFormat.area(t.net().area(), units));
-    row(out, "to be ground", QuantityFormat.area(t.ground().area(), units));
-    row(out, "by machine", QuantityFormat.area(t.asFound().machine().area(), units));
-    row(out, "by hand", QuantityFormat.area(t.asFound().hand().area(), units));
+    row(
+        out,
+        words.say("cli.console-summary.net-floor"),
+        QuantityFormat.area(t.net().area(), units));
+    row(
+        out,
+        words.say("cli.console-summary.to-be-ground"),
+        QuantityFormat.area(t.ground().area(), units));
+    row(
+        out,
+        words.say("cli.console-summary.by-machine"),
+        QuantityFormat.area(t.asFound().machine().area(), units));
+    row(
+        out,
+        words.say("cli.console-summary.by-hand"),
+        QuantityFormat.area(t.asFound().hand().area(), units));
     if (!t.levelled().equals(t.asFound())) {
-      row(out, "by hand once level", QuantityFormat.area(t.levelled().hand().area(), units));
+      row(
+          out,
+          words.say("cli.console-summary.by-hand-once-level"),
+          QuantityFormat.area(t.levelled().hand().area(), units));
     }
     for (EdgeClass c : EdgeClass.values()) {
       if (t.edgeLength(c) > 0) {
-        row(out, "edge, " + words.say(c.label()), QuantityFormat.run(t.edgeLength(c), units));
+        row(
+            out,
+            words.say("cli.console-summary.edge", c.label()),
+            QuantityFormat.run(t.edgeLength(c), units));
       }
     }
-    row(out, "cut-in", QuantityFormat.run(t.cutIn(), units));
+    row(out, words.say("cli.console-summary.cut-in"), QuantityFormat.run(t.cutIn(), units));
     t.notes().forEach(n -> out.println("  ! " + words.say(n.message())));
   }
 
@@ -51,13 +69,19 @@ final class ConsoleSummary {
 
   static void inlay(PrintWriter out, PlacedInlay placed, UnitSystem units, Words words) {
     InlayPlan plan = placed.plan();
-    out.println("  inlay " + placed.inlay().name());
-    row(out, "dyed", QuantityFormat.area(plan.openingArea(), units));
-    row(out, "stencils", Integer.toString(plan.stencils().stencils().size()));
-    row(out, "panels each", Integer.toString(plan.panels().map(p -> p.panels().size()).orElse(0)));
-    row(out, "roll", QuantityFormat.run(plan.rollLength(), units));
-    row(out, "cut", QuantityFormat.run(plan.cutLength(), units));
-    row(out, "loose pieces", Integer.toString(plan.loosePieces()));
+    out.println("  " + words.say("cli.console-summary.inlay", placed.inlay().name()));
+    row(out, words.say("cli.console-summary.dyed"), QuantityFormat.area(plan.openingArea(), units));
+    row(
+        out,
+        words.say("cli.console-summary.stencils"),
+        Integer.toString(plan.stencils().stencils().size()));
+    row(
+        out,
+        words.say("cli.console-summary.panels-each"),
+        Integer.toString(plan.panels().map(p -> p.panels().size()).orElse(0)));
+    row(out, words.say("cli.console-summary.roll"), QuantityFormat.run(plan.rollLength(), units));
+    row(out, words.say("cli.console-summary.cut"), QuantityFormat.run(plan.cutLength(), units));
+    row(out, words.say("cli.console-summary.loose-pieces"), Integer.toString(plan.loosePieces()));
     placed.artwork().warnings().forEach(w -> out.println("  ! " + words.say(w.message())));
     findings(out, plan.findings(), units, words);
   }

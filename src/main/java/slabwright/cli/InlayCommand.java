@@ -23,23 +23,20 @@ import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /** {@code inlay GRAPHIC…}: stencils, panels and cut files of graphics, with no plan at all. */
-@Command(
-    name = "inlay",
-    description = "Stencil, panels, masking and cut files of a graphic, with no plan.",
-    mixinStandardHelpOptions = true)
+@Command(name = "inlay", mixinStandardHelpOptions = true)
 final class InlayCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "GRAPHIC", arity = "1..*", description = "SVG files.")
+  @Parameters(paramLabel = "GRAPHIC", arity = "1..*")
   private List<Path> graphics;
 
   @Mixin private InlayOptions options;
 
-  @Option(names = "--json", description = "One JSON object a line for each graphic.")
+  @Option(names = "--json")
   private boolean json;
 
-  @Option(names = "--out", paramLabel = "DIR", description = "Folder for the cut files.")
+  @Option(names = "--out", paramLabel = "DIR")
   private Path out;
 
-  @Option(names = "--accept-font", description = "Accept letters drawn in a substitute font.")
+  @Option(names = "--accept-font")
   private boolean acceptFont;
 
   @Spec private CommandSpec spec;
@@ -100,20 +97,15 @@ final class InlayCommand implements Callable<Integer> {
   private void summary(PrintWriter print, GraphicResult.Planned planned) {
     InlayPlan plan = planned.plan();
     print.println(
-        planned.graphic().getFileName()
-            + ": dyed "
-            + QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC)
-            + " in "
-            + plan.stencils().stencils().size()
-            + " stencil(s), cut "
-            + QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC)
-            + ", "
-            + plan.panels().map(p -> p.panels().size()).orElse(0)
-            + " panel(s) each, "
-            + QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC)
-            + " of roll, "
-            + plan.loosePieces()
-            + " loose piece(s).");
+        words.say(
+            "cli.inlay.summary",
+            String.valueOf(planned.graphic().getFileName()),
+            QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC),
+            plan.stencils().stencils().size(),
+            QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC),
+            plan.panels().map(p -> p.panels().size()).orElse(0),
+            QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC),
+            plan.loosePieces()));
     planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));
     ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC, words);
   }

@@ -18,58 +18,31 @@ import slabwright.units.Refusal;
 final class InlayOptions {
   private static final String LEN = "LEN";
 
-  @Option(
-      names = "--width",
-      required = true,
-      paramLabel = LEN,
-      description = "Width of what is painted, not of the page: 2.4 m, 8', 96 in.")
+  @Option(names = "--width", required = true, paramLabel = LEN)
   private Length width;
 
-  @Option(
-      names = "--roll",
-      required = true,
-      paramLabel = LEN,
-      description = "Roll width of the vinyl.")
+  @Option(names = "--roll", required = true, paramLabel = LEN)
   private Length roll;
 
-  @Option(
-      names = "--usable",
-      paramLabel = LEN,
-      description = "Usable roll width; default is the roll less 2 x 12 mm.")
+  @Option(names = "--usable", paramLabel = LEN)
   private Length usable;
 
-  @Option(
-      names = "--overlap",
-      paramLabel = LEN,
-      description = "Overlap of panels at a seam; default 12 mm.")
+  @Option(names = "--overlap", paramLabel = LEN)
   private Length overlap;
 
-  @Option(
-      names = "--margin",
-      paramLabel = LEN,
-      description = "Vinyl beyond the openings; default 50 mm, or the press band if that is wider.")
+  @Option(names = "--margin", paramLabel = LEN)
   private Length margin;
 
-  @Option(
-      names = "--press",
-      paramLabel = LEN,
-      description = "Width of the press band; default 50 mm.")
+  @Option(names = "--press", paramLabel = LEN)
   private Length press;
 
-  @Option(names = "--reach", paramLabel = LEN, description = "Overspray reach; default 450 mm.")
+  @Option(names = "--reach", paramLabel = LEN)
   private Length reach;
 
-  @Option(
-      names = "--colours",
-      paramLabel = "all|#HEX,…",
-      defaultValue = "all",
-      description = "Colours to dye, in laying order; default all.")
+  @Option(names = "--colours", paramLabel = "all|#HEX,…", defaultValue = "all")
   private String colours;
 
-  @Option(
-      names = "--merge",
-      paramLabel = "DELTA_E",
-      description = "Colours nearer than this CIE colour difference count as one; default 0, none.")
+  @Option(names = "--merge", paramLabel = "DELTA_E")
   private Double merge;
 
   Length width() {

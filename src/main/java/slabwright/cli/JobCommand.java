@@ -20,28 +20,18 @@ import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /** {@code job PLAN --out DIR}: the whole main job into a folder. */
-@Command(
-    name = "job",
-    description = "Everything of a plan into a folder: sheets, cut files, quantities.",
-    mixinStandardHelpOptions = true)
+@Command(name = "job", mixinStandardHelpOptions = true)
 final class JobCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  @Parameters(paramLabel = "PLAN")
   private Path plan;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "Folder to write into.")
+  @Option(names = "--out", required = true, paramLabel = "DIR")
   private Path out;
 
-  @Option(
-      names = "--paper",
-      paramLabel = "NAME",
-      description = "Paper of the sheets; default Tabloid for feet, A3 for metres.")
+  @Option(names = "--paper", paramLabel = "NAME")
   private String paper;
 
-  @Option(names = "--accept-font", description = "Accept letters drawn in a substitute font.")
+  @Option(names = "--accept-font")
   private boolean acceptFont;
 
   @Spec private CommandSpec spec;
@@ -62,19 +52,22 @@ final class JobCommand implements Callable<Integer> {
         .work()
         .book()
         .faults()
-        .forEach(f -> err.println("Shop book, " + words.say(f.said()) + "."));
+        .forEach(f -> err.println(words.say("cli.job.book-fault", f.said())));
     said.forEach(err::println);
     return said.isEmpty() ? 0 : ExitCode.REFUSED.code();
   }
 
   private void summary(Site site, SiteResult result, OutFolder folder) {
     PrintWriter print = spec.commandLine().getOut();
-    print.println(site.name() + (site.note().isBlank() ? "" : " (" + site.note() + ")"));
+    print.println(
+        site.note().isBlank()
+            ? site.name()
+            : words.say("cli.job.site-with-note", site.name(), site.note()));
     ConsoleSummary.outlook(print, result.work().outlook(), words);
     for (AreaResult a : result.areas()) {
       ConsoleSummary.tally(print, a.takeoff(), site.units(), words);
       a.inlays().forEach(i -> ConsoleSummary.inlay(print, i, site.units(), words));
     }
-    print.println(folder.names().size() + " files in " + out);
+    print.println(words.say("cli.job.files", folder.names().size(), out.toString()));
   }
 }

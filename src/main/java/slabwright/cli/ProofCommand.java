@@ -24,10 +24,7 @@ import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /** {@code proof PLAN --inlay ID --file RETURNED}: the sign shop's drawing against the plan. */
-@Command(
-    name = "proof",
-    description = "Check the sign shop's drawing against the plan before anything is cut.",
-    mixinStandardHelpOptions = true)
+@Command(name = "proof", mixinStandardHelpOptions = true)
 final class ProofCommand implements Callable<Integer> {
   private static final double PICTURE_MM = 250;
 
@@ -38,42 +35,30 @@ final class ProofCommand implements Callable<Integer> {
     UNKNOWN
   }
 
-  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  @Parameters(paramLabel = "PLAN")
   private Path plan;
 
-  @Option(names = "--inlay", required = true, paramLabel = "ID", description = "The inlay.")
+  @Option(names = "--inlay", required = true, paramLabel = "ID")
   private String inlay;
 
-  @Option(
-      names = "--file",
-      required = true,
-      paramLabel = "FILE",
-      description = "The shop's drawing, SVG or PDF.")
+  @Option(names = "--file", required = true, paramLabel = "FILE")
   private Path file;
 
-  @Option(
-      names = "--stencil",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Which stencil, in laying order; default 1.")
+  @Option(names = "--stencil", paramLabel = "N", defaultValue = "1")
   private int number;
 
-  @Option(
-      names = "--shading",
-      paramLabel = "WHAT",
-      defaultValue = "UNKNOWN",
-      description = "What shading means there: pulled_out, stays or unknown (default).")
+  @Option(names = "--shading", paramLabel = "WHAT", defaultValue = "UNKNOWN")
   private Shading shading;
 
-  @Option(names = "--page", paramLabel = "N", defaultValue = "1", description = "Page of a PDF.")
+  @Option(names = "--page", paramLabel = "N", defaultValue = "1")
   private int page;
 
-  @Option(names = "--json", description = "Print one JSON object instead of sentences.")
+  @Option(names = "--json")
   private boolean json;
 
   @Mixin private ProofOptions limits;
 
-  @Option(names = "--picture", paramLabel = "FILE.svg", description = "Draw where the faults are.")
+  @Option(names = "--picture", paramLabel = "FILE.svg")
   private Path picture;
 
   @Spec private CommandSpec spec;
@@ -94,7 +79,7 @@ final class ProofCommand implements Callable<Integer> {
           picture,
           SvgPainter.write(
                   ProofFaultInks.picture(checked.wanted(), report, PICTURE_MM),
-                  "red: missing from the drawing; blue: added by it")
+                  words.say("cli.proof.picture"))
               .getBytes(StandardCharsets.UTF_8));
     }
     return code(report.verdict()).code();

@@ -10,36 +10,19 @@ import slabwright.units.Message;
 final class ProofOptions {
   private static final String LEN = "LEN";
 
-  @Option(
-      names = "--edge-limit",
-      paramLabel = LEN,
-      description = "Largest deviation of an edge; default 1 mm.")
+  @Option(names = "--edge-limit", paramLabel = LEN)
   private Length edge;
 
-  @Option(
-      names = "--move-limit",
-      paramLabel = LEN,
-      description =
-          "Farthest that scale, stretch, turn and shift in the blank may move an opening;"
-              + " default 2 mm.")
+  @Option(names = "--move-limit", paramLabel = LEN)
   private Length move;
 
-  @Option(
-      names = "--thin-limit",
-      paramLabel = LEN,
-      description = "What is no thicker is no piece; default 1 mm.")
+  @Option(names = "--thin-limit", paramLabel = LEN)
   private Length thin;
 
-  @Option(
-      names = "--piece-area",
-      paramLabel = "MM2",
-      description = "Least area of a piece missing or added, in mm²; default 25.")
+  @Option(names = "--piece-area", paramLabel = "MM2")
   private Double pieceArea;
 
-  @Option(
-      names = "--piece-thick",
-      paramLabel = LEN,
-      description = "Thickness that makes a piece of it, however small; default 3 mm.")
+  @Option(names = "--piece-thick", paramLabel = LEN)
   private Length pieceThick;
 
   ProofLimits limits() throws RefusedInput {

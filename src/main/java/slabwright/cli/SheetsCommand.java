@@ -26,26 +26,15 @@ import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /** {@code sheets PLAN}: the printed sheets as one PDF. */
-@Command(
-    name = "sheets",
-    description = "The printed sheets of a plan as one PDF.",
-    mixinStandardHelpOptions = true)
+@Command(name = "sheets", mixinStandardHelpOptions = true)
 final class SheetsCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  @Parameters(paramLabel = "PLAN")
   private Path plan;
 
-  @Option(
-      names = "--paper",
-      paramLabel = "NAME",
-      description =
-          "Letter, Tabloid, ARCH C, ARCH D, A4, A3 or A1; default Tabloid for feet, A3 for metres.")
+  @Option(names = "--paper", paramLabel = "NAME")
   private String paper;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "FILE.pdf",
-      description = "The PDF to write.")
+  @Option(names = "--out", required = true, paramLabel = "FILE.pdf")
   private Path out;
 
   @Spec private CommandSpec spec;
@@ -60,7 +49,9 @@ final class SheetsCommand implements Callable<Integer> {
     SiteResult result = PlanLoader.compute(site, plan);
     List<PrintedPage> pages = SheetRequest.pages(result, chosen, words);
     AtomicFile.write(out, SheetExport.pdf(site.name(), pages));
-    spec.commandLine().getOut().println(pages.size() + " pages on " + chosen.word() + ": " + out);
+    spec.commandLine()
+        .getOut()
+        .println(words.say("cli.sheets.written", pages.size(), chosen.word(), out.toString()));
     return 0;
   }
 

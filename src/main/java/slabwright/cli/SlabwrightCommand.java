@@ -13,7 +13,6 @@ import slabwright.words.Words;
 /** The command line: one class a command. How they end: {@link ExitCode}. */
 @Command(
     name = "slabwright",
-    description = "Site plans for crews that finish concrete floors.",
     subcommands = {
       JobCommand.class,
       CheckCommand.class,
@@ -25,13 +24,14 @@ import slabwright.words.Words;
       ActualsCommand.class
     },
     mixinStandardHelpOptions = true,
-    version = "Slabwright 0.1.0",
     synopsisSubcommandLabel = "COMMAND")
 public final class SlabwrightCommand {
+  private static final String VERSION = "0.1.0";
+
   /** Runs a command and returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     Words words = Words.english();
-    CommandLine line = new CommandLine(new SlabwrightCommand());
+    CommandLine line = commands(words);
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -41,6 +41,14 @@ public final class SlabwrightCommand {
     out.flush();
     err.flush();
     return code;
+  }
+
+  /** The commands with their help in the reader's language. */
+  static CommandLine commands(Words words) {
+    CommandLine line = new CommandLine(new SlabwrightCommand());
+    line.setResourceBundle(words.bundle("cli-options"));
+    line.getCommandSpec().version(words.say("cli.slabwright.version", VERSION));
+    return line;
   }
 
   private static Length length(String text, Words words) {
@@ -65,16 +73,11 @@ public final class SlabwrightCommand {
       return ExitCode.REFUSED.code();
     }
     if (e instanceof FileSystemException f) {
-      err.println(
-          "The file "
-              + f.getFile()
-              + " could not be used: "
-              + (f.getReason() == null ? f.getClass().getSimpleName() : f.getReason())
-              + "; check the path and its permissions.");
+      String why = f.getReason() == null ? f.getClass().getSimpleName() : f.getReason();
+      err.println(words.say("cli.slabwright.file-unusable", String.valueOf(f.getFile()), why));
       return ExitCode.REFUSED.code();
     }
-    err.println(
-        "Slabwright stopped by a fault of its own, " + e + "; please report it with the plan.");
+    err.println(words.say("cli.slabwright.own-fault", e.toString()));
     return ExitCode.OWN_FAULT.code();
   }
 }

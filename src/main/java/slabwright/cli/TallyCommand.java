@@ -14,15 +14,12 @@ import slabwright.site.Site;
 import slabwright.words.Words;
 
 /** {@code tally PLAN}: net floor, edges, machine and hand work of each area. */
-@Command(
-    name = "tally",
-    description = "Areas, edges, machine and hand work of a plan.",
-    mixinStandardHelpOptions = true)
+@Command(name = "tally", mixinStandardHelpOptions = true)
 final class TallyCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "PLAN", description = "The plan, a .site.json file.")
+  @Parameters(paramLabel = "PLAN")
   private Path plan;
 
-  @Option(names = "--json", description = "As JSON; keys in docs/json.md.")
+  @Option(names = "--json")
   private boolean json;
 
   @Spec private CommandSpec spec;

@@ -22,32 +22,18 @@ import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /** {@code tape FILE}: adjusts a room's readings and says what to measure again. */
-@Command(
-    name = "tape",
-    description = "Adjust a room's tape readings; say what to measure again.",
-    mixinStandardHelpOptions = true)
+@Command(name = "tape", mixinStandardHelpOptions = true)
 final class TapeCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "FILE", description = "Readings, as docs/tape-format.md describes.")
+  @Parameters(paramLabel = "FILE")
   private Path file;
 
-  @Option(
-      names = "--units",
-      paramLabel = "NAME",
-      defaultValue = "FEET_INCHES",
-      description = "feet_inches (default) or metric.")
+  @Option(names = "--units", paramLabel = "NAME", defaultValue = "FEET_INCHES")
   private UnitSystem units;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description =
-          "A picture of the room with residuals and error ellipses: .pdf, or .svg for the first page.")
+  @Option(names = "--out", paramLabel = "FILE")
   private Path out;
 
-  @Option(
-      names = "--paper",
-      paramLabel = "NAME",
-      description = "Its paper; default Tabloid for feet, A3 for metres.")
+  @Option(names = "--paper", paramLabel = "NAME")
   private String paper;
 
   @Spec private CommandSpec spec;

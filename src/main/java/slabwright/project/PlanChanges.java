@@ -3,11 +3,10 @@ package slabwright.project;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
-import slabwright.site.Declined;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
@@ -16,43 +15,46 @@ import slabwright.site.Mark;
 import slabwright.site.OutlinePiece;
 import slabwright.site.Site;
 import slabwright.units.LengthFormat;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** What differs between two states of a plan, in short sentences for people. */
 public final class PlanChanges {
   private final UnitSystem units;
-  private final List<String> words = new ArrayList<>();
-  private String where = "";
+  private final List<Message> found = new ArrayList<>();
+  private Optional<Message> where = Optional.empty();
 
   private PlanChanges(UnitSystem units) {
     this.units = units;
   }
 
   /** The differences, floor area by floor area, lengths as {@code now} shows them. */
-  public static List<String> between(Site then, Site now) {
+  public static List<Message> between(Site then, Site now) {
     PlanChanges c = new PlanChanges(now.units());
-    c.say(then.name(), now.name(), "Site renamed from \"" + then.name() + "\"");
-    c.say(then.note(), now.note(), "Note under the site's name changed");
-    c.say(then.start(), now.start(), "Start of work changed");
+    c.say(then.name(), now.name(), Message.of("project.plan-changes.site-renamed", then.name()));
+    c.say(then.note(), now.note(), Message.of("project.plan-changes.site-note"));
+    c.say(then.start(), now.start(), Message.of("project.plan-changes.start"));
     Map<String, FloorArea> before = byId(then.areas(), FloorArea::id);
     for (FloorArea area : now.areas()) {
       FloorArea old = before.remove(area.id());
       if (old == null) {
-        c.words.add("Floor area " + named(area.name(), area.id()) + " added");
+        c.add(Message.of("project.plan-changes.area-added", named(area.name(), area.id())));
       } else {
         c.area(old, area, now.areas().size() > 1);
       }
     }
-    before.values().forEach(a -> c.words.add("Floor area " + named(a.name(), a.id()) + " removed"));
-    return c.words.stream().map(PlanChanges::capital).toList();
+    before
+        .values()
+        .forEach(
+            a -> c.add(Message.of("project.plan-changes.area-removed", named(a.name(), a.id()))));
+    return List.copyOf(c.found);
   }
 
-  private static String capital(String sentence) {
-    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
-  }
-
-  public static String named(String name, String id) {
-    return name.isBlank() ? id : "\"" + name + "\"";
+  /** What a thing is called: its name, or its id when it has none. */
+  public static Message named(String name, String id) {
+    return name.isBlank()
+        ? Message.of("project.plan-changes.without-name", id)
+        : Message.of("project.plan-changes.named", name);
   }
 
   private static <T> Map<String, T> byId(List<T> all, Function<T, String> id) {
@@ -61,68 +63,101 @@ public final class PlanChanges {
     return map;
   }
 
-  private void say(Object then, Object now, String sentence) {
+  private void add(Message change) {
+    found.add(
+        where.map(area -> Message.of("project.plan-changes.in-area", area, change)).orElse(change));
+  }
+
+  private void say(Object then, Object now, Message change) {
     if (!Objects.equals(then, now)) {
-      words.add(where + sentence);
+      add(change);
     }
   }
 
   private void area(FloorArea then, FloorArea now, boolean several) {
-    where = several ? named(now.name(), now.id()) + ": " : "";
-    say(then.name(), now.name(), "renamed from \"" + then.name() + "\"");
-    say(then.setting(), now.setting(), "indoors or outdoors changed");
+    where = several ? Optional.of(named(now.name(), now.id())) : Optional.empty();
+    say(then.name(), now.name(), Message.of("project.plan-changes.area-renamed", then.name()));
+    say(then.setting(), now.setting(), Message.of("project.plan-changes.setting"));
     outline(then, now);
-    list(then.doorways(), now.doorways(), Doorway::id, this::doorway, this::doorwayChanged);
-    list(then.marks(), now.marks(), Mark::id, PlanChanges::mark, this::markChanged);
-    List<String> order =
-        then.marks().stream().map(Mark::id).filter(i -> now.mark(i).isPresent()).toList();
-    List<String> ordered =
-        now.marks().stream().map(Mark::id).filter(i -> then.mark(i).isPresent()).toList();
-    say(order, ordered, "marks lie on each other in another order");
-    list(then.inlays(), now.inlays(), Inlay::id, PlanChanges::inlay, this::inlayChanged);
-    list(
-        then.machines(),
-        now.machines(),
-        Machine::id,
-        m -> "machine " + named(m.name(), m.id()),
-        (a, b) -> say(a, b, "machine " + named(b.name(), b.id()) + " changed"));
-    say(then.slab(), now.slab(), "what is known of the slab changed");
-    say(then.air(), now.air(), "ceiling or air changed");
-    say(then.finish(), now.finish(), "dyes, coats or exposure changed");
-    say(then.use(), now.use(), "use of the floor answered otherwise");
+    things(then, now);
+    say(then.slab(), now.slab(), Message.of("project.plan-changes.slab"));
+    say(then.air(), now.air(), Message.of("project.plan-changes.air"));
+    say(then.finish(), now.finish(), Message.of("project.plan-changes.finish"));
+    say(then.use(), now.use(), Message.of("project.plan-changes.use"));
     list(
         then.declined(),
         now.declined(),
-        d -> d.advice().word(),
-        PlanChanges::declined,
-        (a, b) -> say(a, b, declined(b) + ": by whom or when changed"));
-    where = "";
+        new Kind<>(
+            d -> d.advice().word(),
+            d -> Message.of("project.plan-changes.refusal-added", d.advice().word()),
+            d -> Message.of("project.plan-changes.refusal-removed", d.advice().word()),
+            (a, b) ->
+                say(a, b, Message.of("project.plan-changes.refusal-changed", b.advice().word()))));
+    where = Optional.empty();
+  }
+
+  private void things(FloorArea then, FloorArea now) {
+    list(
+        then.doorways(),
+        now.doorways(),
+        new Kind<>(
+            Doorway::id,
+            d -> Message.of("project.plan-changes.doorway-added", named(d.name(), d.id())),
+            d -> Message.of("project.plan-changes.doorway-removed", named(d.name(), d.id())),
+            this::doorwayChanged));
+    list(
+        then.marks(),
+        now.marks(),
+        new Kind<>(
+            Mark::id,
+            m -> Message.of("project.plan-changes.mark-added", mark(m)),
+            m -> Message.of("project.plan-changes.mark-removed", mark(m)),
+            this::markChanged));
+    say(order(then, now), order(now, then), Message.of("project.plan-changes.mark-order"));
+    list(
+        then.inlays(),
+        now.inlays(),
+        new Kind<>(
+            Inlay::id,
+            i -> Message.of("project.plan-changes.inlay-added", named(i.name(), i.id())),
+            i -> Message.of("project.plan-changes.inlay-removed", named(i.name(), i.id())),
+            this::inlayChanged));
+    list(
+        then.machines(),
+        now.machines(),
+        new Kind<>(
+            Machine::id,
+            m -> Message.of("project.plan-changes.machine-added", named(m.name(), m.id())),
+            m -> Message.of("project.plan-changes.machine-removed", named(m.name(), m.id())),
+            (a, b) -> {
+              Message name = named(b.name(), b.id());
+              say(a, b, Message.of("project.plan-changes.machine-changed", name));
+            }));
+  }
+
+  /** The marks of one state that the other has too, as they lie on each other. */
+  private static List<String> order(FloorArea one, FloorArea other) {
+    return one.marks().stream().map(Mark::id).filter(i -> other.mark(i).isPresent()).toList();
   }
 
   private void outline(FloorArea then, FloorArea now) {
     int before = then.outline().size();
     int after = now.outline().size();
     if (before != after) {
-      words.add(where + "outline has " + after + " sides instead of " + before);
+      add(Message.of("project.plan-changes.sides", after, before));
       return;
     }
     for (int k = 0; k < after; k++) {
       double a = wall(then, k);
       double b = wall(now, k);
       if (Math.abs(a - b) > 0.5) {
-        words.add(where + "wall " + (k + 1) + " is " + length(b) + " instead of " + length(a));
+        add(Message.of("project.plan-changes.wall", k + 1, length(b), length(a)));
       }
-      say(then.outline().get(k).kind(), now.outline().get(k).kind(), kind(k));
-      say(then.outline().get(k).rise(), now.outline().get(k).rise(), bulge(k));
+      OutlinePiece old = then.outline().get(k);
+      OutlinePiece piece = now.outline().get(k);
+      say(old.kind(), piece.kind(), Message.of("project.plan-changes.side-kind", k + 1));
+      say(old.rise(), piece.rise(), Message.of("project.plan-changes.side-bulge", k + 1));
     }
-  }
-
-  private static String kind(int wall) {
-    return "side " + (wall + 1) + " ends at something else";
-  }
-
-  private static String bulge(int wall) {
-    return "bulge of side " + (wall + 1) + " changed";
   }
 
   private static double wall(FloorArea area, int k) {
@@ -139,93 +174,93 @@ public final class PlanChanges {
     void tell(T then, T now);
   }
 
-  private <T> void list(
-      List<T> then,
-      List<T> now,
+  /** How the things of one kind are told apart, and what is said of them. */
+  private record Kind<T>(
       Function<T, String> id,
-      Function<T, String> name,
-      Pair<T> changed) {
-    Map<String, T> before = byId(then, id);
+      Function<T, Message> added,
+      Function<T, Message> removed,
+      Pair<T> changed) {}
+
+  private <T> void list(List<T> then, List<T> now, Kind<T> kind) {
+    Map<String, T> before = byId(then, kind.id());
     for (T t : now) {
-      T old = before.remove(id.apply(t));
+      T old = before.remove(kind.id().apply(t));
       if (old == null) {
-        words.add(where + name.apply(t) + " added");
+        add(kind.added().apply(t));
       } else {
-        changed.tell(old, t);
+        kind.changed().tell(old, t);
       }
     }
-    before.values().forEach(t -> words.add(where + name.apply(t) + " removed"));
-  }
-
-  private static String declined(Declined d) {
-    return "refusal of the advice \"" + d.advice().word() + "\"";
-  }
-
-  private String doorway(Doorway d) {
-    return "doorway " + named(d.name(), d.id());
+    before.values().forEach(t -> add(kind.removed().apply(t)));
   }
 
   private void doorwayChanged(Doorway then, Doorway now) {
-    String door = doorway(now);
-    if (Math.abs(then.width().mm() - now.width().mm()) > 0.5) {
-      words.add(
-          where
-              + door
-              + " is "
-              + length(now.width().mm())
-              + " wide instead of "
-              + length(then.width().mm()));
+    Message door = named(now.name(), now.id());
+    double before = then.width().mm();
+    double after = now.width().mm();
+    if (Math.abs(before - after) > 0.5) {
+      add(Message.of("project.plan-changes.doorway-width", door, length(after), length(before)));
     }
     boolean moved =
         then.piece() != now.piece() || Math.abs(then.offset().mm() - now.offset().mm()) > 0.5;
-    say(false, moved, door + " moved");
-    say(then.wayIn(), now.wayIn(), door + (now.wayIn() ? " is a way in" : " is no way in"));
-    say(then.name(), now.name(), "doorway \"" + then.name() + "\" renamed to " + door);
+    say(false, moved, Message.of("project.plan-changes.doorway-moved", door));
+    say(
+        then.wayIn(),
+        now.wayIn(),
+        now.wayIn()
+            ? Message.of("project.plan-changes.doorway-way-in", door)
+            : Message.of("project.plan-changes.doorway-no-way-in", door));
+    say(
+        then.name(),
+        now.name(),
+        Message.of("project.plan-changes.doorway-renamed", then.name(), door));
   }
 
-  private static String mark(Mark m) {
-    return m.kind().type().word() + (m.name().isBlank() ? " " + m.id() : " \"" + m.name() + "\"");
+  private static Message mark(Mark m) {
+    Message kind = m.kind().type().label();
+    return m.name().isBlank()
+        ? Message.of("project.plan-changes.mark-without-name", kind, m.id())
+        : Message.of("project.plan-changes.mark", kind, m.name());
   }
 
   private void markChanged(Mark then, Mark now) {
+    Message old = mark(then);
     if (!then.kind().type().equals(now.kind().type())) {
-      words.add(where + mark(then) + " became a " + now.kind().type().word());
+      add(Message.of("project.plan-changes.mark-became", old, now.kind().type().label()));
       return;
     }
-    say(then.name(), now.name(), mark(then) + " renamed to \"" + now.name() + "\"");
-    say(then.kind(), now.kind(), mark(now) + " is described otherwise");
-    boolean sizes = !then.form().sizes().equals(now.form().sizes());
-    boolean shape =
-        !then.form().getClass().equals(now.form().getClass())
-            || then.form().spots().size() != now.form().spots().size();
-    if (sizes || shape) {
-      words.add(where + mark(now) + (shape ? " has another shape" : " has another size"));
+    Message mark = mark(now);
+    say(then.name(), now.name(), Message.of("project.plan-changes.mark-renamed", old, now.name()));
+    say(then.kind(), now.kind(), Message.of("project.plan-changes.mark-described", mark));
+    if (!then.form().getClass().equals(now.form().getClass())
+        || then.form().spots().size() != now.form().spots().size()) {
+      add(Message.of("project.plan-changes.mark-shape", mark));
+    } else if (!then.form().sizes().equals(now.form().sizes())) {
+      add(Message.of("project.plan-changes.mark-size", mark));
     } else {
-      say(then.form(), now.form(), mark(now) + " moved");
+      say(then.form(), now.form(), Message.of("project.plan-changes.mark-moved", mark));
     }
-  }
-
-  private static String inlay(Inlay i) {
-    return "inlay " + named(i.name(), i.id());
   }
 
   private void inlayChanged(Inlay then, Inlay now) {
-    String name = inlay(now);
-    say(then.name(), now.name(), "inlay \"" + then.name() + "\" renamed to " + name);
+    Message name = named(now.name(), now.id());
+    say(
+        then.name(),
+        now.name(),
+        Message.of("project.plan-changes.inlay-renamed", then.name(), name));
     boolean other =
         !then.graphic().equals(now.graphic()) || !then.accepted().equals(now.accepted());
-    say(false, other, name + ": graphic replaced");
-    if (Math.abs(then.width().mm() - now.width().mm()) > 0.5) {
-      words.add(
-          where
-              + name
-              + " is "
-              + length(now.width().mm())
-              + " wide instead of "
-              + length(then.width().mm()));
+    say(false, other, Message.of("project.plan-changes.inlay-graphic", name));
+    double before = then.width().mm();
+    double after = now.width().mm();
+    if (Math.abs(before - after) > 0.5) {
+      add(Message.of("project.plan-changes.inlay-width", name, length(after), length(before)));
     }
-    say(then.middle().vec(), now.middle().vec(), name + " moved");
-    say(then.turn(), now.turn(), name + " turned");
-    say(then.spec(), now.spec(), name + ": roll, margins, colours or ties changed");
+    say(
+        then.middle().vec(),
+        now.middle().vec(),
+        Message.of("project.plan-changes.inlay-moved", name));
+    say(then.turn(), now.turn(), Message.of("project.plan-changes.inlay-turned", name));
+    say(then.spec(), now.spec(), Message.of("project.plan-changes.inlay-spec", name));
   }
 }

@@ -53,6 +53,22 @@ public final class Words {
     return say(new Message(key, List.of(values)));
   }
 
+  /** The sentence of a message with a capital letter, to stand on a line of its own. */
+  public String line(Message message) {
+    String said = say(message);
+    int first = said.isEmpty() ? 0 : said.offsetByCodePoints(0, 1);
+    return said.substring(0, first).toUpperCase(locale) + said.substring(first);
+  }
+
+  /**
+   * All words of a bundle as they stand there, for a library that makes its own sentences of them.
+   *
+   * @throws java.util.MissingResourceException when there is no such bundle
+   */
+  public ResourceBundle bundle(String name) {
+    return ResourceBundle.getBundle("slabwright.words." + name, locale, ASKED_LANGUAGE_ONLY);
+  }
+
   private Object value(Object v) {
     return v instanceof Message m ? say(m) : v;
   }
@@ -60,8 +76,7 @@ public final class Words {
   private String pattern(String key) {
     int dot = key.indexOf('.');
     try {
-      String room = "slabwright.words." + key.substring(0, Math.max(dot, 0));
-      return ResourceBundle.getBundle(room, locale, ASKED_LANGUAGE_ONLY).getString(key);
+      return bundle(key.substring(0, Math.max(dot, 0))).getString(key);
     } catch (MissingResourceException e) {
       throw new IllegalStateException("there are no words for " + key, e);
     }

@@ -7,5 +7,8 @@
  * value, {@code {0,number,0.0}} a number with one decimal, rounded half up. A number without a
  * format is written plainly, without commas between thousands. Inside a choice, name a number's
  * format.
+ *
+ * <p>One bundle, {@code cli-options}, is not ours to say: the command line's library finds there
+ * what each command and option is, by its own names of them, and reads {@code %n} as a new line.
  */
 package slabwright.words;

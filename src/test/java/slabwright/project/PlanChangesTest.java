@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
 import slabwright.site.Declined;
+import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Form;
@@ -25,6 +26,7 @@ import slabwright.site.edit.OutlineEdit;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class PlanChangesTest {
   private static final Mark COUNTER =
@@ -48,8 +50,12 @@ class PlanChangesTest {
         .withAreas(List.of(area.withMarks(List.of(COUNTER))));
   }
 
+  private static List<String> said(Site then, Site now) {
+    return PlanChanges.between(then, now).stream().map(Words.english()::line).toList();
+  }
+
   private static List<String> after(Edit edit) {
-    return PlanChanges.between(shed(), edit.apply(shed()).orThrow());
+    return said(shed(), edit.apply(shed()).orThrow());
   }
 
   @Test
@@ -90,6 +96,32 @@ class PlanChangesTest {
     Machine m = new Machine("g1", "Planetary", Length.mm(700), Length.mm(650), Length.mm(10));
     assertThat(after(new AreaEdit.SetMachines("a1", List.of(m))))
         .containsExactly("Machine \"Planetary\" added");
+  }
+
+  @Test
+  void in_a_site_of_several_floor_areas_a_change_names_its_own() {
+    FloorArea first = shed().areas().get(0);
+    Site two = shed().withAreas(List.of(first, FloorArea.of("a2", "Store", first.outline())));
+    assertThat(said(two, new MarkEdit.Remove("a1", Set.of("m1")).apply(two).orThrow()))
+        .containsExactly("\"Shed\": island \"counter\" removed");
+  }
+
+  private static Site with(Doorway door) {
+    return shed().withAreas(List.of(shed().areas().get(0).withDoorways(List.of(door))));
+  }
+
+  @Test
+  void a_doorway_tells_each_thing_that_changed_of_it() {
+    Doorway gate = new Doorway("d1", "Door", 0, Length.mm(1000), Length.mm(900), false);
+    Doorway other =
+        gate.withName("Gate").at(1, Length.mm(500)).withWidth(Length.mm(1200)).withWayIn(true);
+    assertThat(said(with(gate), with(other)))
+        .containsExactly(
+            "Doorway \"Gate\" is 1.200 m wide instead of 900 mm",
+            "Doorway \"Gate\" moved",
+            "Doorway \"Gate\" is a way in",
+            "Doorway \"Door\" renamed to doorway \"Gate\"");
+    assertThat(said(with(gate), shed())).containsExactly("Doorway \"Door\" removed");
   }
 
   @Test

@@ -23,6 +23,13 @@ class WordsTest {
     assertThat(words.say("words.trial.outer", inner)).isEqualTo("(B's 2rd wall)");
   }
 
+  @Test
+  void a_line_of_its_own_begins_with_a_capital() {
+    assertThat(words.line(Message.of("words.trial.plain", "\u00f8", 2)))
+        .isEqualTo("\u00d8's 2rd wall");
+    assertThat(words.line(Message.of("words.trial.outer", "b"))).isEqualTo("(b)");
+  }
+
   @ParameterizedTest
   @CsvSource({"0.25, 0.3", "0.15, 0.2", "2.5, 2.5", "-0.25, -0.3", "1234.5, 1234.5"})
   void a_number_is_rounded_half_up_as_it_is_written(double value, String text) {

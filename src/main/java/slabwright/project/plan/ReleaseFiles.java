@@ -123,7 +123,8 @@ public final class ReleaseFiles {
   }
 
   /**
-   * What changed since a release, graphics on disk included; empty when nothing did.
+   * What changed since a release, graphics on disk included; empty when nothing did. To be said
+   * with a capital, each on its own line.
    *
    * @return absent when the release's frozen copy is not beside the plan
    */
@@ -134,8 +135,7 @@ public final class ReleaseFiles {
   }
 
   private List<Message> all(Site then, Site now) {
-    List<Message> all = new ArrayList<>();
-    PlanChanges.between(then, now).forEach(c -> all.add(Message.of("project.plan.change", c)));
+    List<Message> all = new ArrayList<>(PlanChanges.between(then, now));
     now.areas().stream()
         .flatMap(a -> a.inlays().stream())
         .filter(this::isChanged)

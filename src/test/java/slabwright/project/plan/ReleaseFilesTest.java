@@ -39,7 +39,7 @@ class ReleaseFilesTest {
   }
 
   private Optional<List<String>> since(int number, Site now) {
-    return files.since(number, now).map(all -> all.stream().map(Words.english()::say).toList());
+    return files.since(number, now).map(all -> all.stream().map(Words.english()::line).toList());
   }
 
   @Test

@@ -71,7 +71,7 @@ public final class ReleaseCard extends Card {
       return;
     }
     Optional<List<String>> since =
-        releases.since(which.getValue()).map(all -> all.stream().map(bench.words()::say).toList());
+        releases.since(which.getValue()).map(all -> all.stream().map(bench.words()::line).toList());
     if (since.isEmpty()) {
       say(FindingRow.look(words().say("desk.cards.sheets.release.its-frozen-copy-is-not")));
     } else if (since.get().isEmpty()) {
