@@ -21,7 +21,7 @@ public record AirPlan(
     FireCodeCheck fire,
     IgnitionCheck ignition,
     Optional<AirPath> path,
-    List<String> advice) {
+    List<Message> advice) {
   public AirPlan {
     advice = List.copyOf(advice);
   }

@@ -4,19 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** No sentence for a reader stands in the code of a room whose words have moved to a bundle. */
+/** No sentence for a reader stands in the code; all words are in the bundles. */
 class SentencesInSourcesTest {
-  /** Rooms that still say their sentences themselves. The list only shrinks. */
-  private static final Set<String> NOT_YET = Set.of("work");
-
   private static Map<String, List<String>> byRoom() {
     return SourceText.files().stream()
         .collect(
@@ -31,18 +26,11 @@ class SentencesInSourcesTest {
   }
 
   @Test
-  void a_room_with_sentences_in_its_code_is_on_the_list_of_rooms_to_convert() {
+  void no_room_has_a_sentence_in_its_code() {
     Map<String, List<String>> found = byRoom();
-    found.keySet().removeAll(NOT_YET);
+    assertThat(found).containsKeys("cli", "desk", "work");
     found.values().removeIf(List::isEmpty);
     assertThat(found).isEmpty();
-  }
-
-  @Test
-  void a_room_on_the_list_still_has_sentences_in_its_code() {
-    Map<String, List<String>> found = byRoom();
-    found.values().removeIf(List::isEmpty);
-    assertThat(new TreeSet<>(found.keySet())).containsAll(NOT_YET);
   }
 
   @ParameterizedTest

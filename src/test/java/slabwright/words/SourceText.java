@@ -137,12 +137,14 @@ final class SourceText {
 
   /**
    * The same in every language: names of the program, its fonts, papers, the system's folders and
-   * keys, symbols of units, and how a day is written in files.
+   * keys, symbols of units, how a day is written in files, and by what a calendar file names its
+   * maker.
    */
   private static final Pattern NAME =
       Pattern.compile(
           "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| (?:sq ft(?:/gal)?|sq in|fl oz)"
-              + "|Letter|Tabloid|ARCH [CD]|Roaming|Library|Application Support|Delete|yyyy-MM-dd HH:mm");
+              + "|Letter|Tabloid|ARCH [CD]|Roaming|Library|Application Support|Delete|yyyy-MM-dd HH:mm"
+              + "|PRODID:-//Slabwright//Day plan//EN");
 
   static boolean isSentence(String text) {
     return !NAME.matcher(text).matches()

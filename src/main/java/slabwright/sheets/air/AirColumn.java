@@ -12,6 +12,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.air.AirFigures;
@@ -27,7 +28,8 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
 
   void addTo(List<Block> blocks) {
     blocks.add(
-        new CautionBlock(context.say("sheets.air-column.solvent-vapour"), AirScreening.NOTICE));
+        new CautionBlock(
+            context.say("sheets.air-column.solvent-vapour"), context.say(AirScreening.NOTICE)));
     blocks.add(new Heading(context.say("sheets.air-column.vapour-over-time")));
     blocks.add(new VapourBlock(air, clock, context.words()));
     blocks.add(new Gap(3));
@@ -161,7 +163,7 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
 
   private String limit(LimitComparison r) {
     String solvent = r.solvent().name();
-    String limit = r.limit().name();
+    Message limit = r.limit().name();
     return switch (r.limit().span()) {
       case EIGHT_HOURS -> context.say("sheets.air-column.eight-hours", solvent, limit);
       case FIFTEEN_MINUTES -> context.say("sheets.air-column.fifteen-minutes", solvent, limit);

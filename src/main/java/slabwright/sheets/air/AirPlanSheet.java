@@ -28,6 +28,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
+import slabwright.units.Message;
 import slabwright.work.AirPlan;
 import slabwright.work.air.AirPath;
 import slabwright.work.air.AirScreening;
@@ -105,9 +106,9 @@ public final class AirPlanSheet {
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     CautionSheet.checklist(
-        blocks, context.say("sheets.air-plan-sheet.before"), air.ignition().before());
+        blocks, context.say("sheets.air-plan-sheet.before"), said(air.ignition().before()));
     CautionSheet.checklist(
-        blocks, context.say("sheets.air-plan-sheet.after"), air.ignition().after());
+        blocks, context.say("sheets.air-plan-sheet.after"), said(air.ignition().after()));
     blocks.add(new Heading(context.say("sheets.air-plan-sheet.moving-air")));
     air.path()
         .ifPresent(
@@ -116,11 +117,15 @@ public final class AirPlanSheet {
                     new Paragraph(
                         context.say(
                             "sheets.air-plan-sheet.path", p.inlet().name(), p.outlet().name()))));
-    air.advice().forEach(a -> blocks.add(new Paragraph(a)));
+    air.advice().forEach(a -> blocks.add(new Paragraph(context.say(a))));
     blocks.add(new Heading(context.say("sheets.air-plan-sheet.key")));
     blocks.add(key());
-    blocks.add(new Paragraph(AirScreening.NOTICE));
+    blocks.add(new Paragraph(context.say(AirScreening.NOTICE)));
     return blocks;
+  }
+
+  private List<String> said(List<Message> messages) {
+    return messages.stream().map(context::say).toList();
   }
 
   private KeyBlock key() {

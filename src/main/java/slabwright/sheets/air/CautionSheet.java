@@ -3,6 +3,7 @@ package slabwright.sheets.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import slabwright.sheets.days.OutlookBlocks;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
@@ -76,7 +77,9 @@ public final class CautionSheet {
               context.say("sheets.caution-sheet.fire-code"),
               context.say(
                   "sheets.caution-sheet.fire-code-applies",
-                  String.join("; ", air.fire().reasons()))));
+                  air.fire().reasons().stream()
+                      .map(context::say)
+                      .collect(Collectors.joining("; ")))));
     }
   }
 

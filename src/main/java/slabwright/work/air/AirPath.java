@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 
 /**
  * Where fresh air comes in and where it is drawn out: the pair of openings farthest apart, so that
@@ -17,12 +18,12 @@ public record AirPath(Place inlet, Place outlet) {
   public record Place(String name, Vec at) {}
 
   /** What to watch when setting it up. */
-  public static final List<String> ADVICE =
+  public static final List<Message> ADVICE =
       List.of(
-          "Draw out low, within 30 cm of the floor: the vapour is heavier than air.",
-          "Fans and ducts in the vapour are made for it; an ordinary motor is an ignition source.",
-          "Blow out away from doors, air intakes, neighbours and anything hot.",
-          "Run it before the first can is opened and until the meter reads clear.");
+          Message.of("work.air-path.draw-out-low"),
+          Message.of("work.air-path.fans-made-for-vapour"),
+          Message.of("work.air-path.blow-out-away-from-doors"),
+          Message.of("work.air-path.run-it-until-clear"));
 
   /**
    * The farthest pair.

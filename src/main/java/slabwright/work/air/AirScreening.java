@@ -2,6 +2,7 @@ package slabwright.work.air;
 
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 
 /**
  * The vapour of a whole job in one room: a screening estimate.
@@ -21,10 +22,7 @@ public record AirScreening(
     Optional<AirFigures> stated,
     FreshAirNeed need) {
   /** Stands beside the figures wherever they are shown. */
-  public static final String NOTICE =
-      "Screening estimate only. It assumes well-mixed air; vapour heavier than air gathers at the"
-          + " floor and in pits. Measure with a gas meter, follow the product's safety data sheet"
-          + " and local codes, and have a licensed person judge the ventilation.";
+  public static final Message NOTICE = Message.of("work.air-screening.notice");
 
   public AirScreening {
     steps = List.copyOf(steps);

@@ -1,12 +1,14 @@
 package slabwright.work.air;
 
+import slabwright.units.Message;
+
 /**
  * A limit for what people breathe.
  *
  * @param name as its publisher calls it
  * @param share of the air, 250 ppm = 250e-6
  */
-public record ExposureLimit(String name, AveragingPeriod span, double share) {
+public record ExposureLimit(Message name, AveragingPeriod span, double share) {
   /** Over which time it is meant. */
   public enum AveragingPeriod {
     EIGHT_HOURS(480),
@@ -25,7 +27,7 @@ public record ExposureLimit(String name, AveragingPeriod span, double share) {
     }
   }
 
-  static ExposureLimit ppm(String name, AveragingPeriod span, double ppm) {
+  static ExposureLimit ppm(Message name, AveragingPeriod span, double ppm) {
     return new ExposureLimit(name, span, ppm * 1e-6);
   }
 }

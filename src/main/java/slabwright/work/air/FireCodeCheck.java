@@ -2,6 +2,7 @@ package slabwright.work.air;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 
 /**
@@ -12,7 +13,7 @@ import slabwright.units.QuantityFormat;
  * @param applies whether a threshold is passed
  * @param reasons which, with the numbers
  */
-public record FireCodeCheck(boolean applies, List<String> reasons) {
+public record FireCodeCheck(boolean applies, List<Message> reasons) {
   /** Square feet that must not be exceeded. */
   public static final double FLOOR_MM2 = 350 * QuantityFormat.SQUARE_FOOT_MM2;
 
@@ -25,16 +26,14 @@ public record FireCodeCheck(boolean applies, List<String> reasons) {
 
   /** Judges the floor that gets Class I or II liquids (mm²) and their volume (mm³). */
   public static FireCodeCheck of(double floorMm2, double liquidMm3) {
-    List<String> reasons = new ArrayList<>();
+    List<Message> reasons = new ArrayList<>();
     if (liquidMm3 > 0 && floorMm2 > FLOOR_MM2) {
       reasons.add(
-          "Class I or II liquid on %.0f sq ft, over 350 sq ft (32.5 m²)"
-              .formatted(floorMm2 / QuantityFormat.SQUARE_FOOT_MM2));
+          Message.of("work.fire-code-check.floor", floorMm2 / QuantityFormat.SQUARE_FOOT_MM2));
     }
     if (liquidMm3 > LIQUID_MM3) {
       reasons.add(
-          "%.1f gal of Class I or II liquid, over 1 gal (4 L)"
-              .formatted(liquidMm3 / QuantityFormat.US_GALLON_MM3));
+          Message.of("work.fire-code-check.liquid", liquidMm3 / QuantityFormat.US_GALLON_MM3));
     }
     return new FireCodeCheck(!reasons.isEmpty(), reasons);
   }

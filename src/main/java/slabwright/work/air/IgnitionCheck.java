@@ -2,6 +2,7 @@ package slabwright.work.air;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.units.Message;
 
 /**
  * What has to be seen to before the first can is opened.
@@ -9,16 +10,16 @@ import java.util.List;
  * @param before to tick off before solvent work
  * @param after to put back once the air is clear
  */
-public record IgnitionCheck(List<String> before, List<String> after) {
-  private static final List<String> ALWAYS =
+public record IgnitionCheck(List<Message> before, List<Message> after) {
+  private static final List<Message> ALWAYS =
       List.of(
-          "Gas valve closed by the owner or the gas company, and tagged.",
-          "Pilot lights out: water heater, boiler, ovens, fireplaces, dryers.",
-          "Switches, sockets, timers and thermostats left alone: no arc while vapour is about.",
-          "Neighbouring kitchens, boiler rooms and workshops asked to keep flames out.",
-          "No smoking, grinding, welding or hot work; no vacuum or fan that is not made for vapour.",
-          "Static: cans bonded and earthed while pouring; cotton clothes.",
-          "Cans closed, rags in a closed metal can, fire extinguisher at the way out.");
+          Message.of("work.ignition-check.gas-valve"),
+          Message.of("work.ignition-check.pilot-lights"),
+          Message.of("work.ignition-check.switches"),
+          Message.of("work.ignition-check.neighbours"),
+          Message.of("work.ignition-check.no-hot-work"),
+          Message.of("work.ignition-check.static"),
+          Message.of("work.ignition-check.cans-and-rags"));
 
   public IgnitionCheck {
     before = List.copyOf(before);
@@ -32,19 +33,18 @@ public record IgnitionCheck(List<String> before, List<String> after) {
    * @param detectors how many smoke detectors and sprinkler heads the plan shows
    */
   public static IgnitionCheck of(List<String> sources, int detectors) {
-    List<String> before = new ArrayList<>();
-    sources.forEach(s -> before.add("On the plan: " + s + " made safe."));
+    List<Message> before = new ArrayList<>();
+    sources.forEach(s -> before.add(Message.of("work.ignition-check.on-the-plan", s)));
     before.addAll(ALWAYS);
     before.add(
         detectors > 0
-            ? "The %d smoke detectors or heads on the plan isolated by the owner, fire watch named."
-                .formatted(detectors)
-            : "Smoke detectors, if any, isolated by the owner, fire watch named.");
+            ? Message.of("work.ignition-check.detectors", detectors)
+            : Message.of("work.ignition-check.detectors-if-any"));
     return new IgnitionCheck(
         before,
         List.of(
-            "Air measured with a gas meter at floor level and found clear.",
-            "Smoke detectors restored and tested by the owner.",
-            "Gas opened and pilots lit by the owner or the gas company."));
+            Message.of("work.ignition-check.air-measured"),
+            Message.of("work.ignition-check.detectors-restored"),
+            Message.of("work.ignition-check.gas-opened")));
   }
 }

@@ -3,6 +3,7 @@ package slabwright.work.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
 
@@ -45,11 +46,24 @@ public record Solvent(
           0.025,
           -18,
           List.of(
-              ExposureLimit.ppm("OSHA PEL", ExposureLimit.AveragingPeriod.EIGHT_HOURS, 1000),
-              ExposureLimit.ppm("NIOSH REL", ExposureLimit.AveragingPeriod.EIGHT_HOURS, 250),
-              ExposureLimit.ppm("ACGIH TLV", ExposureLimit.AveragingPeriod.EIGHT_HOURS, 250),
-              ExposureLimit.ppm("ACGIH STEL", ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES, 500),
-              ExposureLimit.ppm("IDLH (10 % of LEL)", ExposureLimit.AveragingPeriod.DANGER, 2500)));
+              ExposureLimit.ppm(
+                  Message.of("work.solvent.osha-pel"),
+                  ExposureLimit.AveragingPeriod.EIGHT_HOURS,
+                  1000),
+              ExposureLimit.ppm(
+                  Message.of("work.solvent.niosh-rel"),
+                  ExposureLimit.AveragingPeriod.EIGHT_HOURS,
+                  250),
+              ExposureLimit.ppm(
+                  Message.of("work.solvent.acgih-tlv"),
+                  ExposureLimit.AveragingPeriod.EIGHT_HOURS,
+                  250),
+              ExposureLimit.ppm(
+                  Message.of("work.solvent.acgih-stel"),
+                  ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES,
+                  500),
+              ExposureLimit.ppm(
+                  Message.of("work.solvent.idlh"), ExposureLimit.AveragingPeriod.DANGER, 2500)));
 
   public Solvent {
     limits = List.copyOf(limits);
@@ -73,12 +87,18 @@ public record Solvent(
       double ppm8h,
       Optional<Double> ppm15min) {
     List<ExposureLimit> limits = new ArrayList<>();
-    limits.add(ExposureLimit.ppm("8-hour limit", ExposureLimit.AveragingPeriod.EIGHT_HOURS, ppm8h));
+    limits.add(
+        ExposureLimit.ppm(
+            Message.of("work.solvent.eight-hours"),
+            ExposureLimit.AveragingPeriod.EIGHT_HOURS,
+            ppm8h));
     ppm15min.ifPresent(
         p ->
             limits.add(
                 ExposureLimit.ppm(
-                    "15-minute limit", ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES, p)));
+                    Message.of("work.solvent.fifteen-minutes"),
+                    ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES,
+                    p)));
     return new Solvent(name, gravity, molarMass, lel, flashCelsius, limits);
   }
 

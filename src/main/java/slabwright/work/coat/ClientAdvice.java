@@ -1,6 +1,7 @@
 package slabwright.work.coat;
 
 import slabwright.site.AdviceId;
+import slabwright.units.Message;
 
 /**
  * Advice that a client may decline in writing.
@@ -9,4 +10,4 @@ import slabwright.site.AdviceId;
  * @param prefer what to do
  * @param why in one sentence or two
  */
-public record ClientAdvice(AdviceId id, String prefer, String why) {}
+public record ClientAdvice(AdviceId id, Message prefer, Message why) {}

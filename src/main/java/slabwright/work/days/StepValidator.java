@@ -59,7 +59,7 @@ final class StepValidator {
                 Message.of("work.step-validator.waits-for-which-does-not", task.name(), w.after()));
   }
 
-  private static String text(Duration d) {
-    return "%d h %02d min".formatted(d.toHours(), d.toMinutesPart());
+  private static Message text(Duration d) {
+    return Message.of("work.step-validator.hours-and-minutes", d.toHours(), d.toMinutesPart());
   }
 }

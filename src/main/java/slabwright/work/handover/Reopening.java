@@ -29,8 +29,7 @@ public record Reopening(
     Figure<LocalDateTime> lastCoat,
     Figure<LocalDateTime> light,
     Figure<LocalDateTime> full) {
-  private static final DateTimeFormatter WHEN =
-      DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
+  private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private static final List<Message> CARE =
       List.of(
@@ -79,21 +78,33 @@ public record Reopening(
     return end.with(wait, LocalDateTime::plus);
   }
 
+  /** A day with its weekday, and an hour; the bundle has the names of days and months. */
+  static Message moment(LocalDateTime t) {
+    return Message.of(
+        "work.reopening.moment",
+        t.getDayOfWeek().getValue(),
+        t.getDayOfMonth(),
+        t.getMonthValue(),
+        t.getYear(),
+        HOUR.format(t));
+  }
+
   /** The sheet to leave with the client. */
   public HandoverDocument paper(WorkPlan plan) {
     List<HandoverDocument.Row> when = new ArrayList<>();
     when.add(
         HandoverDocument.Row.fact(
-            Message.of("work.reopening.last-coat-done"), lastCoat.text(WHEN::format)));
+            Message.of("work.reopening.last-coat-done"), lastCoat.text(Reopening::moment)));
     when.add(
         HandoverDocument.Row.fact(
-            Message.of("work.reopening.socks-and-soft-soles-from"), light.text(WHEN::format)));
+            Message.of("work.reopening.socks-and-soft-soles-from"), light.text(Reopening::moment)));
     when.add(
         HandoverDocument.Row.fact(
-            Message.of("work.reopening.furniture-and-full-traffic-from"), full.text(WHEN::format)));
+            Message.of("work.reopening.furniture-and-full-traffic-from"),
+            full.text(Reopening::moment)));
     when.add(
         HandoverDocument.Row.fact(
-            Message.of("work.reopening.first-wash-damp-and-with"), full.text(WHEN::format)));
+            Message.of("work.reopening.first-wash-damp-and-with"), full.text(Reopening::moment)));
     List<HandoverDocument.Row> care =
         CARE.stream().map(c -> HandoverDocument.Row.fact(c, "")).toList();
     return new HandoverDocument(

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.shape.Vec;
 import slabwright.units.QuantityFormat;
+import slabwright.work.Said;
 
 class FireCodeCheckTest {
   private static final double FT2 = QuantityFormat.SQUARE_FOOT_MM2;
@@ -15,7 +16,13 @@ class FireCodeCheckTest {
   @Test
   void the_thresholds_themselves_do_not_pass() {
     assertThat(FireCodeCheck.of(350 * FT2, GAL).applies()).isFalse();
+    assertThat(FireCodeCheck.of(1351 * FT2, GAL).reasons())
+        .extracting(Said::of)
+        .containsExactly("Class I or II liquid on 1351 sq ft, over 350 sq ft (32.5 m²)");
     assertThat(FireCodeCheck.of(351 * FT2, GAL).reasons()).hasSize(1);
+    assertThat(FireCodeCheck.of(100 * FT2, 1.06 * GAL).reasons())
+        .extracting(Said::of)
+        .containsExactly("1.1 gal of Class I or II liquid, over 1 gal (4 L)");
     assertThat(FireCodeCheck.of(100 * FT2, 1.01 * GAL).reasons()).hasSize(1);
     assertThat(FireCodeCheck.of(5000 * FT2, 0).applies()).isFalse();
   }
@@ -31,9 +38,9 @@ class FireCodeCheckTest {
   @Test
   void what_is_drawn_on_the_plan_stands_first_on_the_ignition_list() {
     IgnitionCheck check = IgnitionCheck.of(List.of("gas fire, north wall"), 4);
-    assertThat(check.before().get(0)).contains("gas fire, north wall");
-    assertThat(check.before()).anyMatch(s -> s.contains("The 4 smoke detectors"));
-    assertThat(check.after()).anyMatch(s -> s.contains("restored"));
+    assertThat(Said.of(check.before().get(0))).contains("gas fire, north wall");
+    assertThat(check.before()).anyMatch(s -> Said.of(s).contains("The 4 smoke detectors"));
+    assertThat(check.after()).anyMatch(s -> Said.of(s).contains("restored"));
   }
 
   @Test

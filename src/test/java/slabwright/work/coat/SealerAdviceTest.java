@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
 import slabwright.site.FloorUse;
+import slabwright.work.Said;
 
 class SealerAdviceTest {
   private static final FloorUse BUSY = use(false, false, true);
@@ -45,7 +46,8 @@ class SealerAdviceTest {
     assertThat(advice)
         .extracting(ClientAdvice::id)
         .containsExactly(AdviceId.OUTDOOR_BREATHING, AdviceId.SUN_FAST, AdviceId.GRIT);
-    assertThat(advice.subList(1, 3)).allMatch(a -> a.why().startsWith("Not asked; outdoors"));
+    assertThat(advice.subList(1, 3))
+        .allMatch(a -> Said.of(a.why()).startsWith("Not asked; outdoors"));
   }
 
   @Test
@@ -54,8 +56,8 @@ class SealerAdviceTest {
     assertThat(unasked)
         .extracting(ClientAdvice::id)
         .containsExactly(AdviceId.SUN_UNKNOWN, AdviceId.WET_UNKNOWN, AdviceId.TRAFFIC_UNKNOWN);
-    assertThat(unasked).allMatch(a -> a.prefer().startsWith("Find out whether"));
-    assertThat(unasked.get(1).prefer())
+    assertThat(unasked).allMatch(a -> Said.of(a.prefer()).startsWith("Find out whether"));
+    assertThat(Said.of(unasked.get(1).prefer()))
         .contains("put grit into the last coat and measure the wet DCOF");
   }
 

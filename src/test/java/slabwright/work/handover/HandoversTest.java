@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
@@ -116,6 +118,17 @@ class HandoversTest {
     assertThat(hall.full().maybe().orElseThrow()).isEqualTo(last.plusDays(7));
     assertThat(hall.light().maybe().orElseThrow()).isAfter(last.plusHours(12));
     assertThat(hall.paper(PLAN).text(Said::of)).contains("invented example").contains("no wax");
+  }
+
+  @Test
+  void a_moment_of_reopening_has_weekday_day_month_year_and_hour() {
+    DateTimeFormatter english =
+        DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
+    LocalDateTime morning = LocalDateTime.of(2026, 1, 1, 7, 5);
+    for (int day = 0; day < 366; day++) {
+      LocalDateTime t = morning.plusDays(day);
+      assertThat(Said.of(Reopening.moment(t))).isEqualTo(english.format(t));
+    }
   }
 
   @Test

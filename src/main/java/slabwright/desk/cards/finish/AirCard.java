@@ -60,12 +60,14 @@ public final class AirCard extends Card {
           words().say("desk.cards.finish.air.hazardous-low-fan-off"));
       s.get().stated().ifPresent(this::stated);
     }
-    air.get().advice().forEach(a -> rows.getChildren().add(FindingRow.look(a).row(words())));
+    air.get()
+        .advice()
+        .forEach(a -> rows.getChildren().add(FindingRow.look(words().say(a)).row(words())));
     String taken = words().say(air.get().assumption());
     if (!taken.isBlank()) {
       rows.getChildren().add(Controls.sentence(taken, "card-hint"));
     }
-    rows.getChildren().add(Controls.sentence(AirScreening.NOTICE, "card-hint"));
+    rows.getChildren().add(Controls.sentence(words().say(AirScreening.NOTICE), "card-hint"));
   }
 
   private void picture(AirScreening s) {
