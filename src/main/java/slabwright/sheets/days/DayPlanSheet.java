@@ -12,7 +12,6 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.quantities.StopTable;
 import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayBars;

@@ -2,6 +2,7 @@ package slabwright.sheets.quantities;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.sheets.days.StopTable;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.Paragraph;

@@ -1,4 +1,4 @@
-package slabwright.sheets.quantities;
+package slabwright.sheets.days;
 
 import java.util.ArrayList;
 import java.util.List;
