@@ -25,13 +25,14 @@ final class AreaEntries {
     this.crew = BreathingCrew.of(site.job().crew());
   }
 
-  /** The entry rule, and what the day's readings forbid. */
+  /** The entry rule, what the day's readings forbid, and the vapour that gets to others. */
   AreaEntry of(AreaTakeoff floor, List<CoatPlan> coats, List<WorkStep> tasks) {
     AreaEntry entry = entry(floor, coats, tasks);
     List<HeldStep> held = new ArrayList<>(entry.held());
     held.addAll(
         new CoatLimits(floor, coats, book.first(ProductKind.FILLER), site.units()).held(tasks));
-    return new AreaEntry(entry.steps(), held, entry.cannotStart(), entry.closed());
+    return new SharedAir(site, floor, coats)
+        .spread(new AreaEntry(entry.steps(), held, entry.cannotStart(), entry.closed()));
   }
 
   private AreaEntry entry(AreaTakeoff floor, List<CoatPlan> coats, List<WorkStep> tasks) {

@@ -215,7 +215,10 @@ final class EntryPlanner {
     }
 
     StepAir breathing(double breathed) {
-      return new StepAir(Math.min(1, breathed), worn.map(BreathingProtection::name).orElse(""));
+      return new StepAir(
+          Math.min(1, breathed),
+          worn.map(BreathingProtection::name).orElse(""),
+          task.air().vapour());
     }
   }
 }

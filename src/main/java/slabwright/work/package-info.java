@@ -9,10 +9,11 @@
  * InlayDyes}. Air: {@link AirPlanner}, {@link StepTiming}, {@link VapourStepCollector}, {@link
  * KeepOutOp}, {@link WayOut}. Who may be in it: {@link AreaEntries} hold the steps of each floor
  * area against the entry rule by {@link EntryPlanner}, {@link LaidVapour}, {@link BreathingCrew}
- * and {@link VapourHold} into an {@link AreaEntry}; what comes of it is {@link JobOutlook}: {@link
- * HeldStep} (with {@link HeldSteps}) and {@link ClosedAir}. Cautions: {@link AreaRuleNotes}. {@link
- * AreaResult} is a floor area with its take-off and inlays; {@link PrepParametersOp} reads the
- * zones to prepare off the take-off; {@link FinishSuggestion} is a finish to start from.
+ * and {@link VapourHold} into an {@link AreaEntry}, {@link SharedAir} lets vapour through doorways;
+ * what comes of it is {@link JobOutlook}: {@link HeldStep} (with {@link HeldSteps}) and {@link
+ * ClosedAir}. Cautions: {@link AreaRuleNotes}. {@link AreaResult} is a floor area with its take-off
+ * and inlays; {@link PrepParametersOp} reads the zones to prepare off the take-off; {@link
+ * FinishSuggestion} is a finish to start from.
  *
  * <p>{@link StepTypes} are the types of one floor area's steps, with and without a day plan.
  */

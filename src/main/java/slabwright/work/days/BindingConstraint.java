@@ -14,6 +14,9 @@ public sealed interface BindingConstraint {
   /** The people have breathed what a shift may hold on another step that day. */
   record Air(String id) implements BindingConstraint {}
 
+  /** Vapour of one of the two steps would meet sparks of the other through a shared doorway. */
+  record Spark(String id) implements BindingConstraint {}
+
   /** It could start earlier, but then the coat after it would miss its recoat window. */
   record Window(String id) implements BindingConstraint {}
 

@@ -14,11 +14,12 @@ final class CrewCalendar {
    * How long how many people are wanted, and whether they may go on the next morning.
    *
    * @param shift what they breathe of a shift's average
+   * @param zone its sparks, and where its vapour gets to
    */
-  record Demand(Duration length, int people, boolean mayPause, double shift) {}
+  record Demand(Duration length, int people, boolean mayPause, double shift, SparkZone zone) {}
 
   /** A stretch of a step; what is breathed on it counts on the day it starts. */
-  private record Busy(String id, TimeSpan span, int people, double shift) {}
+  private record Busy(String id, TimeSpan span, int people, double shift, SparkZone zone) {}
 
   /** A found place and, when the crew was the reason for it, what kept them. */
   record Slot(List<TimeSpan> spans, Optional<BindingConstraint> waitedFor) {}
@@ -35,8 +36,9 @@ final class CrewCalendar {
 
   void reserve(WorkStep task, List<TimeSpan> spans) {
     double shift = task.air().shift();
+    SparkZone zone = SparkZone.of(task);
     for (TimeSpan s : spans) {
-      busy.add(new Busy(task.id(), s, task.people(), shift));
+      busy.add(new Busy(task.id(), s, task.people(), shift, zone));
       shift = 0;
     }
   }
@@ -52,8 +54,10 @@ final class CrewCalendar {
 
   /** The first place at or after {@code earliest}; a step that may not pause fits one day. */
   Slot find(WorkStep task, LocalDateTime earliest) {
-    return find(
-        new Demand(task.length(), task.people(), task.mayPause(), task.air().shift()), earliest);
+    Demand demand =
+        new Demand(
+            task.length(), task.people(), task.mayPause(), task.air().shift(), SparkZone.of(task));
+    return find(demand, earliest);
   }
 
   /** The first place of work that is no step of the plan. */
@@ -72,6 +76,12 @@ final class CrewCalendar {
         at = hours.next(block.get().span().end());
         continue;
       }
+      Optional<Apart> apart = apart(spans, task.zone());
+      if (apart.isPresent()) {
+        waitedFor = Optional.of(new BindingConstraint.Spark(apart.get().id()));
+        at = hours.next(apart.get().until());
+        continue;
+      }
       Optional<Busy> breathed = breathed(spans.get(0).start().toLocalDate(), task.shift());
       if (breathed.isEmpty()) {
         return new Slot(spans, waitedFor);
@@ -79,6 +89,20 @@ final class CrewCalendar {
       waitedFor = Optional.of(new BindingConstraint.Air(breathed.get().id()));
       at = hours.next(hours.end(at));
     }
+  }
+
+  /** The step to be kept apart from, and until when. */
+  private record Apart(String id, LocalDateTime until) {}
+
+  /** Of the steps beside shared doorways whose vapour or sparks forbid the place, the first out. */
+  private Optional<Apart> apart(List<TimeSpan> spans, SparkZone zone) {
+    return busy.stream()
+        .flatMap(
+            b ->
+                spans.stream()
+                    .flatMap(s -> zone.notBefore(s, b.zone(), b.span()).stream())
+                    .map(t -> new Apart(b.id(), t)))
+        .min(Comparator.comparing(Apart::until));
   }
 
   /**

@@ -89,6 +89,9 @@ public record DayPlan(WorkingWeek hours, LocalDate firstDay, List<ScheduledStep>
     if (why instanceof BindingConstraint.Air a) {
       return step(a.id());
     }
+    if (why instanceof BindingConstraint.Spark s) {
+      return step(s.id());
+    }
     return why instanceof BindingConstraint.Crew c ? step(c.id()) : Optional.empty();
   }
 

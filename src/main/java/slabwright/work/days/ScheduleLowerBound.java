@@ -61,7 +61,7 @@ final class ScheduleLowerBound {
             .map(t -> t.length().multipliedBy(t.people()))
             .reduce(Duration.ZERO, Duration::plus);
     CrewCalendar.Demand together =
-        new CrewCalendar.Demand(all.dividedBy(hours.people()), 1, true, 0);
+        new CrewCalendar.Demand(all.dividedBy(hours.people()), 1, true, 0, SparkZone.NONE);
     List<TimeSpan> spans =
         new CrewCalendar(hours).find(together, firstDay.atTime(hours.from())).spans();
     return spans.get(spans.size() - 1).end();

@@ -1,18 +1,24 @@
 package slabwright.work.days;
 
 /**
- * What people breathe on a step.
+ * What people breathe on a step, and where its vapour gets to.
  *
  * @param shift its part in the average of a shift, as a multiple of the 8-hour limits inside any
  *     protection that is worn; 0 in clean air, at most 1
  * @param protection the breathing protection worn, by name; empty where none is
+ * @param vapour where its own vapour gets to through doorways
  */
-public record StepAir(double shift, String protection) {
-  public static final StepAir CLEAN = new StepAir(0, "");
+public record StepAir(double shift, String protection, VapourReach vapour) {
+  public static final StepAir CLEAN = new StepAir(0, "", VapourReach.NOWHERE);
 
   public StepAir {
     if (!(shift >= 0 && shift <= 1)) {
       throw new IllegalArgumentException("a shift holds at most its limit");
     }
+  }
+
+  /** The same with vapour that gets to other floor areas. */
+  public StepAir reaching(VapourReach v) {
+    return new StepAir(shift, protection, v);
   }
 }

@@ -4,10 +4,10 @@
  * and carry no zone.
  *
  * <p>{@link DayPlanner} (entry) gives {@link Planned}, at best a {@link DayPlan}. In: {@link
- * WorkStep}, {@link StepWait}, {@link StepAir}, {@link WorkingWeek}, {@link StepValidator}. Search:
- * {@link ScheduleSearch}, {@link PartialSchedule}, {@link CrewCalendar}, {@link
- * ScheduleLowerBound}. Out: {@link ScheduledStep}, {@link BindingConstraint}, {@link TimeSpan},
- * {@link PersonRota}. Views: {@link DayBars}, {@link DayTable}, {@link LateStart}, {@link KeepOut},
- * {@link KeepOutPeriod}, {@link ICalendarWriter}.
+ * WorkStep}, {@link StepWait}, {@link StepAir} with {@link VapourReach}, {@link WorkingWeek},
+ * {@link StepValidator}. Search: {@link ScheduleSearch}, {@link PartialSchedule}, {@link
+ * CrewCalendar} with {@link SparkZone}, {@link ScheduleLowerBound}. Out: {@link ScheduledStep},
+ * {@link BindingConstraint}, {@link TimeSpan}, {@link PersonRota}. Views: {@link DayBars}, {@link
+ * DayTable}, {@link LateStart}, {@link KeepOut}, {@link KeepOutPeriod}, {@link ICalendarWriter}.
  */
 package slabwright.work.days;

@@ -73,6 +73,17 @@ public record StepType(
     return means == StepMeans.HAND && kind().grindsConcrete();
   }
 
+  /** Whether it runs machines whose motors or tools spark: grinders and vacuums. */
+  public boolean sparks() {
+    return tools.stream()
+        .anyMatch(
+            t ->
+                switch (t) {
+                  case FLOOR_GRINDER, HAND_GRINDER, VACUUM -> true;
+                  case FAN, SPRAYER -> false;
+                });
+  }
+
   public boolean isOn(String area) {
     return areaId.equals(area);
   }

@@ -38,6 +38,14 @@ final class TestSteps {
     return step(id, name, area, type, length, people, false, waits);
   }
 
+  /** A coat whose vapour gets to some floor areas beside its own. */
+  static WorkStep solvent(
+      String id, String area, Duration length, VapourReach reach, StepWait... waits) {
+    StepType type = StepType.coat(area, new CoatNumber(1, 1), new AirEffect.Vapour("solvent", 1));
+    WorkStep coat = step(id, id, area, type, length, 1, false, waits);
+    return coat.in(coat.air().reaching(reach), coat.waits());
+  }
+
   /** The same step with another name for its floor area. */
   static WorkStep named(WorkStep s, String area) {
     return new WorkStep(

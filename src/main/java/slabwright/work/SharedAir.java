@@ -1,0 +1,97 @@
+package slabwright.work;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.Site;
+import slabwright.units.Message;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.StepAir;
+import slabwright.work.days.StepWait;
+import slabwright.work.days.VapourReach;
+import slabwright.work.days.WorkStep;
+import slabwright.work.step.AirEffect;
+
+/**
+ * Lets the vapour of a floor area's steps into those it shares a doorway with: indoors until its
+ * own entry rule lets anyone in again. Outdoors no air is reckoned; there it counts until the coat
+ * may be recoated (common practice, no source).
+ */
+final class SharedAir {
+  private final AreaTakeoff floor;
+  private final List<CoatPlan> coats;
+  private final List<String> beside;
+
+  SharedAir(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
+    this.floor = floor;
+    this.coats = coats;
+    this.beside =
+        site.areas().stream()
+            .filter(o -> leads(floor.area(), o) || leads(o, floor.area()))
+            .map(FloorArea::id)
+            .toList();
+  }
+
+  private static boolean leads(FloorArea from, FloorArea to) {
+    return from.doorways().stream()
+        .flatMap(d -> d.passage().leadsTo().stream())
+        .map(Doorway.LeadsTo::area)
+        .anyMatch(to.id()::equals);
+  }
+
+  /** The same steps with their vapour beside; where it never clears the job can't start. */
+  AreaEntry spread(AreaEntry entry) {
+    if (beside.isEmpty()) {
+      return entry;
+    }
+    List<WorkStep> steps = new ArrayList<>();
+    List<Message> cannotStart = new ArrayList<>(entry.cannotStart());
+    for (WorkStep s : entry.steps()) {
+      boolean vapour = s.type().air() instanceof AirEffect.Vapour;
+      Optional<Duration> after = clear(s, entry);
+      if (vapour && after.isEmpty()) {
+        cannotStart.add(Message.of("work.start.never-clear-beside", s.area(), s.name()));
+      }
+      StepAir air = s.air().reaching(new VapourReach(beside, after.orElse(Duration.ZERO)));
+      steps.add(vapour ? s.in(air, s.waits()) : s);
+    }
+    return new AreaEntry(steps, entry.held(), cannotStart, entry.closed());
+  }
+
+  /** How long after the step; empty for never. */
+  private Optional<Duration> clear(WorkStep step, AreaEntry entry) {
+    if (floor.isOutdoors()) {
+      return Optional.of(dry(step, entry.steps()));
+    }
+    List<Optional<Duration>> closed =
+        entry.closed().stream()
+            .filter(c -> c.step().equals(step.id()))
+            .map(ClosedAir::after)
+            .toList();
+    return closed.contains(Optional.<Duration>empty())
+        ? Optional.empty()
+        : Optional.of(longest(closed.stream().flatMap(Optional::stream).toList()));
+  }
+
+  private Duration dry(WorkStep step, List<WorkStep> steps) {
+    List<Duration> all = new ArrayList<>();
+    steps.stream()
+        .flatMap(s -> s.waits().stream())
+        .filter(w -> w.after().equals(step.id()))
+        .map(StepWait::atLeast)
+        .forEach(all::add);
+    coats.stream()
+        .filter(c -> step.type().coat().filter(n -> n.place() == c.job().place()).isPresent())
+        .flatMap(c -> AreaStepPlanner.gap(c).maybe().stream())
+        .map(StepSequence.RecoatGap::opens)
+        .forEach(all::add);
+    return longest(all);
+  }
+
+  private static Duration longest(List<Duration> all) {
+    return all.stream().reduce(Duration.ZERO, (a, b) -> a.compareTo(b) >= 0 ? a : b);
+  }
+}

@@ -1,0 +1,39 @@
+package slabwright.work.days;
+
+import java.time.LocalDateTime;
+import java.util.Optional;
+import slabwright.work.step.StepType;
+
+/**
+ * What keeps a step apart from steps of other floor areas: its own sparks, and its vapour beyond
+ * shared doorways.
+ *
+ * @param area id of the floor area it happens on
+ * @param sparks whether its machines may set vapour alight
+ */
+record SparkZone(String area, boolean sparks, VapourReach vapour) {
+  /** Work that is nowhere. */
+  static final SparkZone NONE = new SparkZone("", false, VapourReach.NOWHERE);
+
+  static SparkZone of(WorkStep task) {
+    StepType type = task.type();
+    return new SparkZone(type.areaId(), type.sparks(), task.air().vapour());
+  }
+
+  /** When this one may go on if sparks and vapour would meet; empty when they don't. */
+  Optional<LocalDateTime> notBefore(TimeSpan here, SparkZone other, TimeSpan there) {
+    TimeSpan theirs = other.reaches(this) ? other.lingering(there) : there;
+    TimeSpan ours = reaches(other) ? lingering(here) : here;
+    return (other.reaches(this) || reaches(other)) && ours.meets(theirs)
+        ? Optional.of(theirs.end())
+        : Optional.empty();
+  }
+
+  private boolean reaches(SparkZone other) {
+    return other.sparks && vapour.areas().contains(other.area);
+  }
+
+  private TimeSpan lingering(TimeSpan span) {
+    return new TimeSpan(span.start(), span.end().plus(vapour.after()));
+  }
+}

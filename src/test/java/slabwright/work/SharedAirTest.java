@@ -1,0 +1,114 @@
+package slabwright.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import slabwright.site.AirSpace;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.Site;
+import slabwright.units.Message;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.AirEffect;
+
+class SharedAirTest {
+  private static final Site SITE = WorkSamples.tramHall();
+  private static final String NEVER = "work.start.never-clear-beside";
+
+  @Test
+  void nothing_sparks_in_the_hall_while_the_terrace_is_sealed_and_until_it_may_be_recoated() {
+    DayPlan days = days(SITE);
+    List<ScheduledStep> coats = solventOn(days, "terrace");
+    assertThat(coats).isNotEmpty();
+    for (ScheduledStep coat : coats) {
+      assertThat(coat.task().air().vapour().after().toHours()).isBetween(4L, 8L);
+      LocalDateTime clear = coat.end().plus(coat.task().air().vapour().after());
+      assertThat(sparksInTheHall(days, coat.start(), clear)).as(coat.task().id()).isEmpty();
+    }
+  }
+
+  @Test
+  void without_the_shared_door_the_hall_is_ground_beside_the_sealer() {
+    DayPlan days = days(apart(SITE));
+    assertThat(solventOn(days, "terrace"))
+        .anySatisfy(c -> assertThat(sparksInTheHall(days, c.start(), c.end())).isNotEmpty());
+  }
+
+  @Test
+  void a_door_that_only_one_side_names_is_shared_all_the_same() {
+    List<FloorArea> oneSided =
+        SITE.areas().stream().map(a -> a.id().equals("terrace") ? closed(a) : a).toList();
+    assertThat(solventOn(days(SITE.withAreas(oneSided)), "terrace"))
+        .allSatisfy(
+            c -> assertThat(c.task().air().vapour().areas()).containsExactly("reading-hall"));
+  }
+
+  @Test
+  void vapour_indoors_counts_beside_until_its_own_floor_is_open_again() {
+    WorkPlan plan = WorkSamples.plan(WorkSamples.solventHall());
+    List<ScheduledStep> laid =
+        solventOn(plan.outlook().order().maybe().orElseThrow(), "reading-hall");
+    assertThat(plan.outlook().closed()).isNotEmpty();
+    for (ClosedAir c : plan.outlook().closed()) {
+      assertThat(laid)
+          .filteredOn(s -> s.task().id().equals(c.step()))
+          .singleElement()
+          .satisfies(
+              s ->
+                  assertThat(s.task().air().vapour().after())
+                      .isGreaterThanOrEqualTo(c.after().orElseThrow()));
+    }
+  }
+
+  @Test
+  void vapour_that_never_clears_behind_a_shared_door_stops_the_job() {
+    Site site = WorkSamples.solventHall();
+    List<FloorArea> still =
+        site.areas().stream()
+            .map(a -> a.withAir(new AirSpace(a.air().ceiling(), 0, a.air().mixing())))
+            .toList();
+    Site unaired = site.withAreas(still);
+    assertThat(WorkSamples.plan(unaired).outlook().cannotStart())
+        .extracting(Message::key)
+        .contains(NEVER);
+    assertThat(WorkSamples.plan(apart(unaired)).outlook().cannotStart())
+        .extracting(Message::key)
+        .doesNotContain(NEVER);
+  }
+
+  private static DayPlan days(Site site) {
+    return WorkSamples.plan(site).days().maybe().orElseThrow();
+  }
+
+  private static List<ScheduledStep> solventOn(DayPlan days, String area) {
+    return days.steps().stream()
+        .filter(s -> s.task().type().isOn(area))
+        .filter(s -> s.task().type().air() instanceof AirEffect.Vapour)
+        .filter(s -> s.task().type().coat().isPresent())
+        .toList();
+  }
+
+  private static List<ScheduledStep> sparksInTheHall(
+      DayPlan days, LocalDateTime from, LocalDateTime to) {
+    return days.steps().stream()
+        .filter(s -> s.task().type().isOn("reading-hall") && s.task().type().sparks())
+        .filter(
+            s -> s.spans().stream().anyMatch(x -> x.start().isBefore(to) && from.isBefore(x.end())))
+        .toList();
+  }
+
+  private static Site apart(Site site) {
+    return site.withAreas(site.areas().stream().map(SharedAirTest::closed).toList());
+  }
+
+  private static FloorArea closed(FloorArea area) {
+    return area.withDoorways(
+        area.doorways().stream()
+            .map(d -> d.withPassage(new Doorway.Passage(Optional.empty(), d.passage().clear())))
+            .toList());
+  }
+}
