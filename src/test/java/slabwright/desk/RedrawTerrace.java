@@ -31,6 +31,7 @@ final class RedrawTerrace {
   void doorways() throws TimeoutException {
     hands.click("tool-DOORWAY").line("9' 4\"").clickSlab(30 * FOOT, -4 * FOOT);
     hands.fill("door-name", "to the main doors").fill("door-offset", "9' 8\"");
+    hands.choose("door-leads-to", "Reading hall, main doors");
     hands.click("door-way-in");
     hands.click("tool-DOORWAY").line("8'").clickSlab(26 * FOOT, -18 * FOOT);
     hands.fill("door-name", "from the street").fill("door-offset", "10'");

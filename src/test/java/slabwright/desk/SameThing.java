@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
+import slabwright.site.Doorway;
 import slabwright.site.Form;
 import slabwright.units.Length;
 
@@ -66,6 +67,9 @@ final class SameThing {
       }
     } else if (v instanceof Map<?, ?> map) {
       map.forEach((k, x) -> part(path, String.valueOf(k), x, out));
+    } else if (v instanceof Doorway.LeadsTo) {
+      // names what it leads to by ids, which a redrawn plan makes anew
+      out.put(path, "leads to another doorway");
     } else if (v instanceof Record r) {
       out.put(path, r.getClass().getSimpleName());
       record(path, usual(r), out);

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import slabwright.site.AreaDetails;
+import slabwright.site.Doorway;
 import slabwright.site.Site;
 
 /** Plans that were saved by version 1, kept as they were, open and become version 2 on saving. */
@@ -44,8 +45,17 @@ class PlanUpgraderTest {
         .isEqualTo(withoutDetails(open(Files.readString(today))));
   }
 
-  /** What version 1 could not say, such as which stops are cleared. */
+  /** What version 1 could not say: which stops are cleared, where a doorway leads. */
   private static Site withoutDetails(Site site) {
-    return site.withAreas(site.areas().stream().map(a -> a.withDetails(AreaDetails.NONE)).toList());
+    return site.withAreas(
+        site.areas().stream()
+            .map(
+                a ->
+                    a.withDetails(AreaDetails.NONE)
+                        .withDoorways(
+                            a.doorways().stream()
+                                .map(d -> d.withPassage(Doorway.Passage.UNKNOWN))
+                                .toList()))
+            .toList());
   }
 }

@@ -1,7 +1,10 @@
 package slabwright.desk.cards.measure;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import javafx.scene.control.ChoiceBox;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
@@ -18,6 +21,7 @@ public final class DoorwayCard extends Card {
 
   private final DeskContext bench;
   private final FieldRows rows;
+  private final ChoiceBox<Optional<Doorway.LeadsTo>> otherSide;
 
   public DoorwayCard(DeskContext bench) {
     super(bench, "doorway", bench.words().say("desk.cards.measure.doorway.doorway"));
@@ -45,6 +49,49 @@ public final class DoorwayCard extends Card {
             () -> now().wayIn(),
             v -> put(d -> with(d, d.name(), d.offset(), d.width(), v)))
         .setId("door-way-in");
+    otherSide =
+        rows.choice(
+            words().say("desk.cards.measure.doorway.leads-to"),
+            otherSides(),
+            this::nameOf,
+            () -> now().passage().leadsTo(),
+            v -> put(d -> d.withPassage(new Doorway.Passage(v, d.passage().clear()))));
+    otherSide.setId("door-leads-to");
+  }
+
+  /** Nothing known, and each doorway of the other floor areas. */
+  private List<Optional<Doorway.LeadsTo>> otherSides() {
+    List<Optional<Doorway.LeadsTo>> all = new ArrayList<>();
+    all.add(Optional.empty());
+    Optional<String> here = bench.focus().area().map(FloorArea::id);
+    for (FloorArea area : bench.desk().site().areas()) {
+      if (!here.equals(Optional.of(area.id()))) {
+        area.doorways().forEach(d -> all.add(Optional.of(new Doorway.LeadsTo(area.id(), d.id()))));
+      }
+    }
+    return all;
+  }
+
+  private String nameOf(Optional<Doorway.LeadsTo> side) {
+    return side.flatMap(
+            s ->
+                bench
+                    .desk()
+                    .site()
+                    .area(s.area())
+                    .flatMap(
+                        a ->
+                            a.doorways().stream()
+                                .filter(d -> d.id().equals(s.doorway()))
+                                .findFirst()
+                                .map(
+                                    d ->
+                                        words()
+                                            .say(
+                                                "desk.cards.measure.doorway.other-side",
+                                                a.name(),
+                                                d.name()))))
+        .orElseGet(() -> words().say("desk.cards.measure.doorway.leads-nowhere-known"));
   }
 
   private String where() {
@@ -91,6 +138,10 @@ public final class DoorwayCard extends Card {
 
   @Override
   protected void refresh() {
+    List<Optional<Doorway.LeadsTo>> sides = otherSides();
+    if (!sides.equals(otherSide.getItems())) {
+      otherSide.getItems().setAll(sides);
+    }
     rows.refresh();
   }
 
