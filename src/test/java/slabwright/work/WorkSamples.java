@@ -1,6 +1,7 @@
 package slabwright.work;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
 import slabwright.site.job.JobCrew;
+import slabwright.site.job.Stop;
 import slabwright.store.PlanFile;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
@@ -48,7 +50,8 @@ public final class WorkSamples {
             .toList();
     FloorArea solvent =
         hall.withFinish(new Finish(hall.finish().exposure(), coats))
-            .withAir(new AirSpace(hall.air().ceiling(), 30_000, 3));
+            .withAir(new AirSpace(hall.air().ceiling(), 30_000, 3))
+            .withDetails(hall.details().withStops(withPermit(hall.details().stops())));
     List<FloorArea> areas =
         site.areas().stream().map(a -> a.id().equals(hall.id()) ? solvent : a).toList();
     String mask = "half mask, organic vapour";
@@ -60,6 +63,14 @@ public final class WorkSamples {
                 new JobCrew.Person("hand", "B. (invented)", mask)),
             new TreeMap<>());
     return site.withAreas(areas).withJob(site.job().withCrew(crew));
+  }
+
+  /** Solvent on the whole floor asks for the fire authority's permit: it has been given. */
+  private static List<Stop> withPermit(List<Stop> stops) {
+    List<Stop> all = new ArrayList<>(stops);
+    Stop.State given = new Stop.Cleared("F. A. (invented)", LocalDate.of(2026, 11, 20), "");
+    all.add(new Stop(Stop.Kind.FIRE_PERMIT, given));
+    return all;
   }
 
   public static WorkPlan plan(Site site) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.hipparchus.special.Erf;
 import org.junit.jupiter.api.Test;
 import slabwright.tape.ReadingReport;
+import slabwright.units.Message;
 
 /**
  * W. Baarda's values for data snooping (A testing procedure for use in geodetic networks, 1968,
@@ -25,7 +26,17 @@ class BaardaValuesTest {
   @Test
   void the_smallest_noticeable_blunder_is_found_in_four_cases_of_five() {
     ReadingReport half =
-        new ReadingReport(0, "wall", false, 1000, 1000, 2, 1, 0.25, 0, ReadingReport.Use.USED);
+        new ReadingReport(
+            0,
+            Message.of("tape.misreading.one-foot-longer"),
+            false,
+            1000,
+            1000,
+            2,
+            1,
+            0.25,
+            0,
+            ReadingReport.Use.USED);
     double bound = quantile(1 - 0.001 / 2) + quantile(0.8);
     assertThat(half.noticeable()).isCloseTo(bound * 2 / Math.sqrt(0.25), within(0.02));
   }

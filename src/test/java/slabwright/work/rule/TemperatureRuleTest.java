@@ -1,0 +1,35 @@
+package slabwright.work.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import slabwright.site.Setting;
+import slabwright.site.Slab;
+import slabwright.units.UnitSystem;
+import slabwright.words.Words;
+import slabwright.work.book.BookSamples;
+import slabwright.work.book.Product;
+
+class TemperatureRuleTest {
+  private static final Product SEALER = BookSamples.book().products().get(0);
+
+  private static List<RuleNote> notes(Setting setting) {
+    return TemperatureRule.of(SLAB, setting, SEALER, UnitSystem.FEET_INCHES);
+  }
+
+  private static final Slab SLAB = Slab.UNKNOWN;
+
+  /** NTP chemical repository: 180 mmHg at 20 °C, 270 at 30 °C. */
+  @Test
+  void outdoors_the_sun_is_cautioned_by_acetones_vapour_pressure() {
+    RuleNote sun = notes(Setting.OUTDOOR).get(1);
+    assertThat(Words.english().say(sun.number())).contains("180 mmHg at 20 °C, 270 at 30 °C");
+    assertThat(sun.verdict()).isEqualTo(RuleNote.Verdict.LOOK);
+  }
+
+  @Test
+  void indoors_there_is_no_word_of_the_sun() {
+    assertThat(notes(Setting.INDOOR)).hasSize(1);
+  }
+}
