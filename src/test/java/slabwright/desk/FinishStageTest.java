@@ -69,6 +69,28 @@ class FinishStageTest {
                 .anyMatch(l -> l.getText() != null && l.getText().contains(words)));
   }
 
+  private String tally(String what) {
+    return DeskUnderTest.on(() -> ((Label) desk.node("tally-" + what)).getText());
+  }
+
+  /** Sheet 7 prints 4.6 % as the peak of all vapour in the lowest metre, and 1.0 as the mean. */
+  @Test
+  void the_bar_shows_the_careful_reading_of_the_air() {
+    assertThat(tally("air-fan-off")).isEqualTo("4.6 % of LEL");
+  }
+
+  @Test
+  void a_stop_opened_again_is_said_first_and_takes_the_dates_away() throws TimeoutException {
+    assertThat(says("Can't start as planned")).isFalse();
+    hands.fill("stop-cleared-asbestos", " ");
+    desk.settleAll();
+    assertThat(says("Can't start as planned. Reading hall: adhesive")).isTrue();
+    assertThat(tally("crew-whole-site")).isEqualTo("can't start");
+    hands.fill("stop-cleared-asbestos", "Quay Laboratory (invented), 2026-11-12, QM-1");
+    desk.settleAll();
+    assertThat(says("Can't start as planned")).isFalse();
+  }
+
   @Test
   void answers_change_the_advice_on_the_sealer() throws TimeoutException {
     assertThat(says("prefer a two-part topcoat over the sealer")).isTrue();

@@ -39,8 +39,11 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
     if (!outlook().canStart()) {
       blocks.add(
           new CautionBlock(
-              context.say("sheets.outlook.cannot-start"),
-              sentences(outlook().cannotStart()) + " " + context.say("sheets.outlook.no-dates")));
+              context.say("sheets.outlook.cannot-start"), context.say("sheets.outlook.no-dates")));
+      outlook().cannotStart().stream()
+          .map(context.words()::say)
+          .distinct()
+          .forEach(s -> blocks.add(new Paragraph("✕ " + s + ".")));
     }
     List<HeldStep> held = outlook().held().stream().filter(h -> isHere(h.area())).toList();
     if (!held.isEmpty()) {

@@ -54,10 +54,7 @@ public final class AirCard extends Card {
     } else {
       picture(s.get());
       figures(words().say("desk.cards.finish.air.peak-fan-off"), s.get().closed());
-      warning(
-          s.get().closed(),
-          words().say("desk.cards.finish.air.hazardous-fan-off"),
-          words().say("desk.cards.finish.air.hazardous-low-fan-off"));
+      warning(s.get().closed(), words().say("desk.cards.finish.air.hazardous-fan-off"));
       s.get().stated().ifPresent(this::stated);
     }
     air.get()
@@ -82,33 +79,27 @@ public final class AirCard extends Card {
 
   private void stated(AirFigures f) {
     figures(words().say("desk.cards.finish.air.peak-fan-as-stated"), f);
-    warning(
-        f,
-        words().say("desk.cards.finish.air.hazardous-fan-as-stated"),
-        words().say("desk.cards.finish.air.hazardous-low-fan-as-stated"));
+    warning(f, words().say("desk.cards.finish.air.hazardous-fan-as-stated"));
   }
 
+  /** The careful reading, all vapour in the lowest metre, stands first: it rules. */
   private void figures(String peak, AirFigures f) {
-    rows.figure(peak, () -> words().say("desk.cards.finish.air.of-lel", percent(f.peakLel())));
+    rows.figure(peak, () -> words().say("desk.cards.finish.air.of-lel", percent(f.layerPeakLel())));
     rows.figure(
-        words().say("desk.cards.finish.air.in-the-lowest-metre"),
-        () -> words().say("desk.cards.finish.air.of-lel", percent(f.layerPeakLel())));
+        words().say("desk.cards.finish.air.room-mean"),
+        () -> words().say("desk.cards.finish.air.of-lel", percent(f.peakLel())));
     rows.figure(
         words().say("desk.cards.finish.air.hour-limits-together"),
-        () -> words().say("desk.cards.finish.air.times", QuantityFormat.number(f.together(), 2)));
+        () ->
+            words()
+                .say("desk.cards.finish.air.times", QuantityFormat.number(f.layerTogether(), 2)));
   }
 
-  private void warning(AirFigures f, String hazardous, String hazardousLow) {
-    if (f.peakLel() >= AirFigures.HAZARDOUS_SHARE) {
-      cant(hazardous);
-    } else if (f.layerPeakLel() >= AirFigures.HAZARDOUS_SHARE) {
-      cant(hazardousLow);
+  private void warning(AirFigures f, String hazardous) {
+    if (f.layerPeakLel() >= AirFigures.HAZARDOUS_SHARE) {
+      rows.getChildren()
+          .add(new FindingRow(FindingRow.Sign.CANT, hazardous, Optional.empty()).row(words()));
     }
-  }
-
-  private void cant(String said) {
-    rows.getChildren()
-        .add(new FindingRow(FindingRow.Sign.CANT, said, Optional.empty()).row(words()));
   }
 
   static String percent(double share) {

@@ -3,6 +3,7 @@ package slabwright.desk.cards.finish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.FindingRow;
@@ -18,6 +19,7 @@ import slabwright.site.MarkKind;
 import slabwright.site.Spot;
 import slabwright.work.AirPlan;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.JobOutlook;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.AirPath;
 import slabwright.work.rule.RuleNote;
@@ -28,7 +30,7 @@ public final class CautionsCard extends Card {
   private final SiteComputation job;
   private final PlaceNavigator places;
   private final FieldRows rows;
-  private Optional<AreaWorkPlan> shown = Optional.empty();
+  private List<Object> shown = List.of();
 
   public CautionsCard(DeskContext bench, SiteComputation job, PlaceNavigator places) {
     super(bench, "cautions", bench.words().say("desk.cards.finish.cautions.cautions"));
@@ -47,6 +49,7 @@ public final class CautionsCard extends Card {
   private void fill(AreaWorkPlan w) {
     rows.clear();
     List<FindingRow> all = new ArrayList<>();
+    job.done().ifPresent(d -> outlook(all, d.work().outlook(), w.floor().area().id()));
     w.air().maybe().ifPresent(a -> air(all, a, w.floor().area()));
     w.notes().forEach(n -> all.add(rule(n, w)));
     for (FindingRow.Sign sign :
@@ -56,6 +59,30 @@ public final class CautionsCard extends Card {
           .forEach(f -> rows.getChildren().add(f.row(words())));
     }
     rows.getChildren().add(Controls.sentence(bench.words().say(WorkPlan.NOTICE), "card-hint"));
+  }
+
+  /** What stands against the whole job, then the steps of this floor that are held. */
+  private void outlook(List<FindingRow> all, JobOutlook outlook, String area) {
+    outlook.cannotStart().stream()
+        .distinct()
+        .forEach(m -> all.add(cant(words().say("desk.cards.finish.cautions.cannot-start", m))));
+    outlook.held().stream()
+        .filter(h -> h.area().equals(area) && !h.frees().isEmpty())
+        .forEach(
+            h ->
+                all.add(
+                    cant(
+                        words()
+                            .say(
+                                "desk.cards.finish.cautions.held",
+                                h.why(),
+                                h.frees().stream()
+                                    .map(words()::say)
+                                    .collect(Collectors.joining("; "))))));
+  }
+
+  private static FindingRow cant(String said) {
+    return new FindingRow(FindingRow.Sign.CANT, said, Optional.empty());
   }
 
   private void air(List<FindingRow> all, AirPlan air, FloorArea area) {
@@ -152,10 +179,11 @@ public final class CautionsCard extends Card {
 
   @Override
   protected void refresh() {
-    Optional<AreaWorkPlan> now = work();
+    Optional<AreaWorkPlan> area = work();
+    List<Object> now = List.of(area, job.done().map(d -> d.work().outlook()));
     if (!now.equals(shown)) {
       shown = now;
-      now.ifPresent(this::fill);
+      area.ifPresent(this::fill);
     }
   }
 

@@ -97,6 +97,10 @@ public final class Tally {
 
   private TallyItem crew(Optional<SiteResult> job) {
     Message what = Message.of("desk.model.tally.crew-whole-site");
+    if (job.filter(d -> !d.work().outlook().canStart()).isPresent()) {
+      String said = words.say("desk.model.tally.cannot-start");
+      return new TallyItem(what, said, TallyItem.Emphasis.CANT);
+    }
     return job.flatMap(d -> d.work().days().maybe())
         .map(d -> QuantityFormat.number(d.personTime().toMinutes() / 60.0, 0))
         .map(h -> words.say("desk.model.tally.hours", h))
@@ -116,8 +120,9 @@ public final class Tally {
     return Message.of("desk.model.tally.air-fan-off");
   }
 
+  /** The careful reading rules: all vapour in the lowest metre. */
   private TallyItem air(AirScreening s) {
-    double peak = s.closed().peakLel();
+    double peak = s.closed().layerPeakLel();
     String value =
         words.say("desk.model.tally.of-lel", QuantityFormat.number(peak * 100, peak < 0.1 ? 1 : 0));
     TallyItem.Emphasis tone =
