@@ -63,7 +63,8 @@ public final class StopsCard extends Card {
 
   private void rows(JobStop s) {
     String id = s.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    rows.figure(words().say(s.question()), () -> words().say(standing(s))).setId("stop-" + id);
+    rows.sentence(
+        () -> words().say("desk.cards.finish.stops.stands", s.question(), standing(s)), "figure");
     rows.getChildren().add(Controls.sentence(words().say(s.reason()), "card-hint"));
     rows.text(
             words().say("desk.cards.finish.stops.cleared"),
