@@ -39,8 +39,19 @@ class FireCodeCheckTest {
   void what_is_drawn_on_the_plan_stands_first_on_the_ignition_list() {
     IgnitionCheck check = IgnitionCheck.of(List.of("gas fire, north wall"), 4);
     assertThat(Said.of(check.before().get(0))).contains("gas fire, north wall");
-    assertThat(check.before()).anyMatch(s -> Said.of(s).contains("The 4 smoke detectors"));
+    assertThat(check.before())
+        .anyMatch(s -> Said.of(s).startsWith("Smoke detectors and sprinkler heads, 4 on the plan"));
     assertThat(check.after()).anyMatch(s -> Said.of(s).contains("restored"));
+  }
+
+  /** A head that is shut off while solvent is about leaves a building without water. */
+  @Test
+  void sprinklers_stay_in_service_whether_any_is_on_the_plan_or_not() {
+    for (int onPlan : new int[] {0, 4}) {
+      assertThat(IgnitionCheck.of(List.of(), onPlan).before())
+          .anyMatch(s -> Said.of(s).contains("Sprinklers always stay in service"))
+          .noneMatch(s -> Said.of(s).contains("isolated"));
+    }
   }
 
   @Test
