@@ -3,7 +3,7 @@
  *
  * <p>{@link TallyJson} (entry: floors) with {@link TallyParts} and {@link PrepJson}; {@link
  * InlayJson} (entry: a graphic); {@link ProofJson} (entry: a proof check); {@link WorkJson} (entry:
- * the work) with {@link RecordJson}, {@link OutlookJson} and {@link AreaTotals}. {@link JsonText}
- * writes numbers in full.
+ * the work) with {@link RecordJson}, {@link OutlookJson}, {@link CrewJson} and {@link AreaTotals}.
+ * {@link JsonText} writes numbers in full.
  */
 package slabwright.sheets.json;
