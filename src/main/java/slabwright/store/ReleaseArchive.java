@@ -1,5 +1,10 @@
 package slabwright.store;
 
+import slabwright.site.Site;
+import slabwright.site.rules.InlaySpecRules;
+import slabwright.units.Result;
+
+
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -12,9 +17,6 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import slabwright.site.Site;
-import slabwright.site.rules.InlaySpecRules;
-import slabwright.units.Result;
 
 /**
  * The frozen copies of a plan's releases: a folder for each beside the plan, with the plan and its
@@ -106,7 +108,7 @@ public record ReleaseArchive(Path plan) {
 
   /**
    * Whether the site is what its last release froze, graphics on disk included. How numbers are
-   * shown and the picture to trace over are no part of that.
+   * shown, the picture to trace over, and the readings and photos of the days are no part of that.
    */
   public boolean isAsIssued(Site site) {
     int last = site.releaseNumber();
@@ -121,7 +123,8 @@ public record ReleaseArchive(Path plan) {
     return Site.empty(s.name(), slabwright.units.UnitSystem.METRIC)
         .withNote(s.note())
         .withStart(s.start())
-        .withAreas(s.areas());
+        .withAreas(s.areas())
+        .withJob(s.job().withReadings(List.of()).withPhotos(List.of()));
   }
 
   /** The site with the releases that sheets and cut files may carry: none when it changed since. */
