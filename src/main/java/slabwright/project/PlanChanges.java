@@ -1,5 +1,12 @@
 package slabwright.project;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 import slabwright.site.AreaDetails;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
@@ -12,15 +19,6 @@ import slabwright.site.Site;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
-
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** What differs between two states of a plan, in short sentences for people. */
 public final class PlanChanges {

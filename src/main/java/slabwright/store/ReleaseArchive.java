@@ -1,10 +1,5 @@
 package slabwright.store;
 
-import slabwright.site.Site;
-import slabwright.site.rules.InlaySpecRules;
-import slabwright.units.Result;
-
-
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -17,6 +12,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import slabwright.site.Site;
+import slabwright.site.rules.InlaySpecRules;
+import slabwright.units.Result;
 
 /**
  * The frozen copies of a plan's releases: a folder for each beside the plan, with the plan and its
