@@ -81,16 +81,23 @@ final class ShopBookReader {
   }
 
   private Product product(BookSection s) {
+    String label = s.text("label").maybe().orElse(s.name());
+    Figure<ProductKind> kind =
+        s.word("kind", BookSection.example("sealer")).flatMap(ShopBookReader::kind);
+    boolean tints = kind.maybe().filter(ProductKind.BASE_DYE::equals).isPresent();
     return new Product(
         s.name(),
-        s.text("label").maybe().orElse(s.name()),
-        s.word("kind", BookSection.example("sealer")).flatMap(ShopBookReader::kind),
+        label,
+        kind,
         ProductCoverage.read(s),
         Mixing.read(s),
         Laying.read(s),
         Drying.read(s),
         ProductSuitability.read(s),
-        s.list("solvents", Message.of("work.shop-book-reader.acetone-or-none"), this::share));
+        s.list("solvents", Message.of("work.shop-book-reader.acetone-or-none"), this::share),
+        tints
+            ? s.colour("colour")
+            : Figure.missing(Message.of("work.book-section.of", "colour", s.label())));
   }
 
   private static Figure<ProductKind> kind(String word) {
