@@ -8,6 +8,7 @@ import slabwright.site.MarkKind;
 final class BlockColours {
   static final LinearColour WALL = LinearColour.ofHex("e4dfd5");
   static final LinearColour CUT_WALL = LinearColour.ofHex("53575a");
+  static final LinearColour SILL = LinearColour.ofHex("a89f90");
   static final LinearColour KERB = LinearColour.ofHex("9b9992");
   static final LinearColour LEAF = LinearColour.ofHex("8d7b66");
   private static final LinearColour CARD = LinearColour.ofHex("eae6dd");

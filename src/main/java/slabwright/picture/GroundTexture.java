@@ -20,6 +20,9 @@ final class GroundTexture {
 
   private final GroundLook look;
   private final float[] paste;
+  private final SmoothNoise clouds;
+  private final SmoothNoise blotches;
+  private final SmoothNoise specks;
 
   /** Light by channel at the last place asked. */
   float r;
@@ -32,6 +35,9 @@ final class GroundTexture {
 
   GroundTexture(GroundLook look) {
     this.look = look;
+    clouds = new SmoothNoise(look.seed());
+    blotches = new SmoothNoise(look.seed() + 1);
+    specks = new SmoothNoise(look.seed() + 6);
     LinearColour p = look.paste();
     paste = new float[] {(float) p.r(), (float) p.g(), (float) p.b()};
   }
@@ -42,8 +48,14 @@ final class GroundTexture {
    * @param footprint mm of floor that one pixel shows
    */
   void at(double x, double y, float footprint) {
-    float cloud = SeededNoise.value(x / 1100, y / 1100, look.seed());
-    float hand = SeededNoise.value(x / 170, y / 170, look.seed() + 1);
+    // Each layer of noise lies turned its own way, so that no lattice shows.
+    double tx = 0.8 * x + 0.6 * y;
+    double ty = 0.8 * y - 0.6 * x;
+    float cloud = clouds.at(tx / 1300, ty / 1300);
+    double swirl = 110.0 * cloud;
+    float hand =
+        0.62f * blotches.at((x + swirl) / 260, (y - swirl) / 260)
+            + 0.38f * specks.at(tx / 95, ty / 95);
     float light = 1 + 0.045f * cloud + look.blotches() * hand;
     uptake = look.uptake() * (1 + 0.16f * cloud - 1.2f * look.blotches() * hand);
     r = paste[0] * light;
@@ -129,7 +141,7 @@ final class GroundTexture {
   private void distant(double x, double y, double size, float cell) {
     int h =
         SeededNoise.hash((int) Math.floor(x / size), (int) Math.floor(y / size), look.seed() + 5);
-    float scatter = (float) (cell / size) * 0.42f * (float) Math.sqrt(look.stones());
+    float scatter = (float) (cell / size) * 0.34f * (float) Math.sqrt(look.stones());
     scale(1 - 0.07f * (float) look.stones() + scatter * 2 * (SeededNoise.low(h) - 0.5f));
     uptake *= 1 - 0.3f * (float) look.stones();
   }

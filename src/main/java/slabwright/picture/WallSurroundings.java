@@ -42,7 +42,7 @@ final class WallSurroundings {
       for (Doorway d : area.doorways()) {
         Line gap = shape.doorway(d);
         if (d.piece() == i && gap.points().size() > 1) {
-          openings.add(gap);
+          openings.add(shape.floorOnLeft() ? gap : reversed(gap));
         }
       }
       Line foot = shape.pieces().get(i);
