@@ -41,24 +41,24 @@ final class PlanPainter implements ViewPainter {
     this.backdrop = backdrop;
     Homography h = FloorRendering.homography(toPixels);
     floor = new FloorPainter(scene, h, 0.5, width);
-    highlight = new PlanHighlight(scene.bounds(), h.inverse(), scene.sheen.gloss());
-    Region walls = WallSurroundings.cut(scene.gross, scene.walls);
+    highlight = new PlanHighlight(scene.bounds(), h.inverse(), scene.sheen().gloss());
+    Region walls = WallSurroundings.cut(scene.gross(), scene.walls());
     for (double share : PENUMBRA) {
       List<Ring> dark = new ArrayList<>();
-      if (scene.indoors) {
+      if (scene.isIndoors()) {
         dark.addAll(swept(walls.rings(), CUT * share));
       }
-      scene.blocks.forEach(b -> dark.addAll(swept(b.foot(), Math.min(CUT, b.height()) * share)));
+      scene.blocks().forEach(b -> dark.addAll(swept(b.foot(), Math.min(CUT, b.height()) * share)));
       shadows.add(PixelOutline.of(dark, h, 0.5));
     }
-    WallSurroundings.kerbs(scene.gross, scene.walls)
+    WallSurroundings.kerbs(scene.gross(), scene.walls())
         .ifPresent(k -> flats.add(flat(k.rings(), h, BlockColours.KERB)));
-    for (StandingBlock b : scene.blocks) {
+    for (StandingBlock b : scene.blocks()) {
       flats.add(flat(b.foot(), h, b.colour().times(0.62)));
       flats.add(flat(b.top(TOP_RIM), h, b.colour()));
     }
     flats.add(flat(walls.rings(), h, BlockColours.CUT_WALL));
-    for (WallPiece p : scene.walls) {
+    for (WallPiece p : scene.walls()) {
       p.openings().forEach(o -> flats.add(flat(sill(o), h, BlockColours.SILL)));
     }
   }

@@ -24,6 +24,12 @@ final class SeededNoise {
     return (hash >>> 16) / 65535f;
   }
 
+  /** The lattice cell of a place. */
+  static int floor(double x) {
+    int i = (int) x;
+    return x < i ? i - 1 : i;
+  }
+
   static float mix(float a, float b, float t) {
     return a + (b - a) * t;
   }

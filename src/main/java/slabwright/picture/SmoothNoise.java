@@ -19,8 +19,8 @@ final class SmoothNoise {
   }
 
   float at(double x, double y) {
-    int nx = (int) Math.floor(x);
-    int ny = (int) Math.floor(y);
+    int nx = SeededNoise.floor(x);
+    int ny = SeededNoise.floor(y);
     if (nx != ix || ny != iy) {
       ix = nx;
       iy = ny;
