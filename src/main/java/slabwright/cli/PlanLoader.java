@@ -49,7 +49,8 @@ final class PlanLoader {
     return orRefuse(SiteResult.bookFile(folder));
   }
 
-  private static <T> T orRefuse(Result<T> found) throws RefusedInput {
+  /** What was found; ends the command when it was refused. */
+  static <T> T orRefuse(Result<T> found) throws RefusedInput {
     if (found instanceof Result.Refused<T> bad) {
       throw RefusedInput.of(bad.refusals());
     }

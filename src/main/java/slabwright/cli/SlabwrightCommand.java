@@ -21,7 +21,8 @@ import slabwright.words.Words;
       SheetsCommand.class,
       TapeCommand.class,
       ProofCommand.class,
-      ActualsCommand.class
+      ActualsCommand.class,
+      PictureCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

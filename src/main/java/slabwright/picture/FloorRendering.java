@@ -31,7 +31,7 @@ public final class FloorRendering {
   private static final int STRIP = 32;
 
   /** Free space about a plan, mm. */
-  private static final double AROUND = 400;
+  public static final double AROUND = 400;
 
   private final int width;
   private final int height;

@@ -8,6 +8,6 @@
  * <p>{@link JobFiles} are the whole main job as the files of one folder, {@link OutFolder} (all or
  * nothing, with a manifest); {@link GraphicResult} is a graphic with no plan around it, {@link
  * InlayCutFiles} its cut files; {@link SiteNumbers} are the numbers as texts, the same for every
- * door.
+ * door. A {@link PictureRequest} is a floor as it should look.
  */
 package slabwright.project.export;
