@@ -49,7 +49,7 @@ final class PlanLoader {
     return orRefuse(SiteResult.bookFile(folder));
   }
 
-  /** What was found; ends the command when it was refused. */
+  /** The value, or the end of the command with what stands against it. */
   static <T> T orRefuse(Result<T> found) throws RefusedInput {
     if (found instanceof Result.Refused<T> bad) {
       throw RefusedInput.of(bad.refusals());

@@ -22,7 +22,9 @@ import slabwright.words.Words;
       TapeCommand.class,
       ProofCommand.class,
       ActualsCommand.class,
-      PictureCommand.class
+      PictureCommand.class,
+      ReleaseCommand.class,
+      ChangesCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slabwright.shape.Bounds;
-import slabwright.shape.Homography;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 
 /**
  * A pinhole camera held level at eye height, its lens shifted down, so that uprights stay upright.

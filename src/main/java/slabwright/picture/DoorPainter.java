@@ -2,9 +2,9 @@ package slabwright.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.shape.Homography;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.shape.fit.Homography;
 
 /**
  * The floor from the way in at eye height: the floor through the camera's homography, walls and

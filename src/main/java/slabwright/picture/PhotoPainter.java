@@ -2,8 +2,8 @@ package slabwright.picture;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
-import slabwright.shape.Homography;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 
 /**
  * The finished floor laid into a photo: seen through the photo's homography, lit as the photo's own

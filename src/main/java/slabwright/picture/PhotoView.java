@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import slabwright.shape.Homography;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 
 /**
  * How a photo shows the floor's plane.
