@@ -6,6 +6,7 @@
  * mark looks), {@link PrepInks}, {@link TapedRoomInks} and {@link TapeInks} with {@link TapeLines}.
  * Of an inlay: {@link StencilInks} with {@link DyeStyle}, {@link ProofFaultInks}. Small drawings of
  * their own: {@link ReachChart} with {@link ReachCurveLabels} and {@link WaysWords}, {@link
- * LaneDiagram} and {@link BatchStyle}, {@link RollDiagram}, {@link DayBarChart}.
+ * LaneDiagram} and {@link BatchStyle}, {@link RollDiagram}, {@link DayBarChart}. {@link ColourWord}
+ * names a colour in words.
  */
 package slabwright.figures;
