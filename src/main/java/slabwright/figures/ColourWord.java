@@ -9,6 +9,7 @@ import slabwright.units.Message;
  */
 public enum ColourWord {
   BLACK("1a1a1a"),
+  CHARCOAL("2d343a"),
   DARK_GRAY("4d4d4d"),
   GRAY("808080"),
   LIGHT_GRAY("c4c4c4"),
@@ -66,6 +67,7 @@ public enum ColourWord {
   public Message word() {
     return switch (this) {
       case BLACK -> Message.of("figures.colour-word.black");
+      case CHARCOAL -> Message.of("figures.colour-word.charcoal");
       case DARK_GRAY -> Message.of("figures.colour-word.dark-gray");
       case GRAY -> Message.of("figures.colour-word.gray");
       case LIGHT_GRAY -> Message.of("figures.colour-word.light-gray");

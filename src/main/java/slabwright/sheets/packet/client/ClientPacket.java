@@ -88,12 +88,16 @@ public final class ClientPacket {
     List<AreaResult> sorted = new ArrayList<>(job.areas());
     sorted.sort(
         Comparator.comparingDouble((AreaResult a) -> a.takeoff().gross().area()).reversed());
-    blocks.add(plan.floor(sorted.get(0), 112));
+    blocks.add(plan.floor(sorted.get(0), sorted.size() == 1 ? 140 : 90));
     for (int i = 1; i < sorted.size(); i += 2) {
-      List<Block> second = i + 1 < sorted.size() ? List.of(plan.floor(sorted.get(i + 1), 44)) : List.of();
-      blocks.add(new PairBlock(0.5, List.of(plan.floor(sorted.get(i), 44)), second));
+      List<Block> second = i + 1 < sorted.size() ? named(plan, sorted.get(i + 1)) : List.of();
+      blocks.add(new PairBlock(0.5, named(plan, sorted.get(i)), second));
     }
     blocks.add(new Gap(3));
+  }
+
+  private static List<Block> named(ClientPlan plan, AreaResult area) {
+    return List.of(new Paragraph(area.takeoff().area().name()), plan.floor(area, 40));
   }
 
   /** One graphic large, its place, and the lines to sign, all on one page. */
@@ -123,7 +127,9 @@ public final class ClientPacket {
             context.length(painted.width()),
             context.length(painted.height()));
     return ColumnPages.of(
-        context, page(context.say("sheets.client-packet.graphic", placed.inlay().name()), size), blocks);
+        context,
+        page(context.say("sheets.client-packet.graphic", placed.inlay().name()), size),
+        blocks);
   }
 
   private List<Block> facts(FloorArea area, PlacedInlay placed) {

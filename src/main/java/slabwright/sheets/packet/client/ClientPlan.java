@@ -10,6 +10,7 @@ import slabwright.drawing.Drawing;
 import slabwright.drawing.FillStyle;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
+import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
 import slabwright.drawing.View;
 import slabwright.figures.AreaInks;
@@ -66,14 +67,11 @@ final class ClientPlan {
   }
 
   private void floor(PlanComposer sketch, AreaResult a) {
-    sketch.addInks(
-        FillStyle.plain(Palette.FIELD, Palette.FIELD).on(a.takeoff().gross()));
+    sketch.addInks(FillStyle.plain(Palette.FIELD, Palette.FIELD).on(a.takeoff().gross()));
     for (Zone z : a.takeoff().zones()) {
       z.mark()
           .ifPresent(
-              m ->
-                  sketch.addInks(
-                      FillStyle.plain(Palette.WHITE, Palette.RULE).on(z.region())));
+              m -> sketch.addInks(FillStyle.plain(Palette.WHITE, Palette.RULE).on(z.region())));
     }
     for (Obstacle o : a.takeoff().standing()) {
       sketch.addInks(FillStyle.plain(Palette.GREY, Palette.SOFT).on(o.region()));
@@ -82,8 +80,7 @@ final class ClientPlan {
     for (PlacedInlay i : a.inlays()) {
       Affine to = i.plan().toSite().orElse(Affine.IDENTITY);
       List<Ink> flat = StencilInks.flat(i.plan());
-      sketch.addInks(
-          new View(to).place(Drawing.of(CoordinateFrame.GRAPHIC, flat)).inks());
+      sketch.addInks(new View(to).place(Drawing.of(CoordinateFrame.GRAPHIC, flat)).inks());
       sketch.keepOffWhole(StencilInks.ring(i.plan().openings().bounds()).map(to));
     }
     sketch.addInks(AreaInks.outline(a.takeoff().area()));
@@ -114,7 +111,15 @@ final class ClientPlan {
     for (Doorway d : area.doorways()) {
       if (d.passage().leadsTo().isEmpty()) {
         List<Vec> ends = LabelCandidates.chord(shape.doorway(d)).points();
-        label(sketch, ends.get(0).towards(ends.get(1), 0.5), d.name(), context.type().label());
+        Vec along = ends.get(1).minus(ends.get(0)).unit();
+        Vec out = shape.floorOnLeft() ? along.left().times(-1) : along.left();
+        TextStyle style = context.type().label();
+        double half =
+            Math.abs(out.x()) * TextMeasure.width(d.name(), style) / 2
+                + Math.abs(out.y()) * style.size() / 2;
+        Vec middle = ends.get(0).towards(ends.get(1), 0.5);
+        Vec wish = sketch.view().onPaper(middle).plus(new Vec(out.x(), -out.y()).times(half + 2));
+        sketch.placeLabel(PlanLabel.of(middle, d.name(), style).wishing(List.of(wish)).nearBy(8));
       }
     }
   }
@@ -143,7 +148,9 @@ final class ClientPlan {
   }
 
   private static String line(String name) {
-    return name.isEmpty() ? name : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    return name.isEmpty()
+        ? name
+        : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   private static void add(List<String> all, String one) {

@@ -68,12 +68,12 @@ record GraphicBlock(PlacedInlay placed, InlayTakeoff dyes, double size, SheetCon
   /** The largest thing known by everybody that has room. */
   private void figure(List<Ink> inks, TypeSizes type, Bounds room, double to) {
     for (ScaleFigure f : ScaleFigure.values()) {
-      double high = f.height() * to;
+      double high = f.height(context.units()) * to;
       double words = 2 * type.leading();
       if (high + words <= room.height() && f.widthAt(high) <= room.width() && high > 6) {
         Vec foot = new Vec(room.minX() + room.width() / 2, room.maxY() - words);
         inks.addAll(f.standing(foot, high));
-        String size = context.length(f.height());
+        String size = context.length(f.height(context.units()));
         List<String> said =
             TextMeasure.wrap(
                 f == ScaleFigure.PERSON

@@ -8,28 +8,31 @@ import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.UnitSystem;
 
 /** Something everybody knows the size of, to stand beside a graphic at its scale. */
 enum ScaleFigure {
   /** A grown person. */
-  PERSON(1750, 0.28),
+  PERSON(1750, 5.75 * 304.8, 0.28),
   /** A shoe from above. */
-  SHOE(300, 0.36);
+  SHOE(300, 304.8, 0.36);
 
   private static final int ROUND = 28;
   private static final Colour LOOK = Palette.RULE;
 
-  private final double height;
+  private final double metric;
+  private final double feet;
   private final double slim;
 
-  ScaleFigure(double height, double slim) {
-    this.height = height;
+  ScaleFigure(double metric, double feet, double slim) {
+    this.metric = metric;
+    this.feet = feet;
     this.slim = slim;
   }
 
-  /** Its height, mm. */
-  double height() {
-    return height;
+  /** Its height in mm, a round one in the units it is told in. */
+  double height(UnitSystem units) {
+    return units == UnitSystem.METRIC ? metric : feet;
   }
 
   /** Its width at so many mm of height. */
@@ -56,8 +59,7 @@ enum ScaleFigure {
     return new Ring[] {
       oval(0, 0.93, 0.055, 0.07),
       Ring.of(-0.035, 0.87, 0.035, 0.87, 0.035, 0.8, -0.035, 0.8),
-      Ring.of(
-          -0.125, 0.8, -0.09, 0.83, 0.09, 0.83, 0.125, 0.8, 0.095, 0.5, -0.095, 0.5),
+      Ring.of(-0.125, 0.8, -0.09, 0.83, 0.09, 0.83, 0.125, 0.8, 0.095, 0.5, -0.095, 0.5),
       Ring.of(-0.125, 0.8, -0.14, 0.46, -0.105, 0.45, -0.08, 0.75),
       Ring.of(0.125, 0.8, 0.14, 0.46, 0.105, 0.45, 0.08, 0.75),
       Ring.of(-0.095, 0.51, -0.005, 0.51, -0.025, 0, -0.085, 0),
@@ -66,8 +68,11 @@ enum ScaleFigure {
   }
 
   private static Ring[] shoe() {
-    return new Ring[] {oval(0, 0.68, 0.18, 0.32), oval(0, 0.17, 0.13, 0.17), Ring.of(
-        -0.14, 0.5, 0.14, 0.5, 0.11, 0.2, -0.11, 0.2)};
+    return new Ring[] {
+      oval(0, 0.68, 0.18, 0.32),
+      oval(0, 0.17, 0.13, 0.17),
+      Ring.of(-0.14, 0.5, 0.14, 0.5, 0.11, 0.2, -0.11, 0.2)
+    };
   }
 
   private static Ring oval(double x, double y, double rx, double ry) {
