@@ -50,7 +50,7 @@ public final class WorkSamples {
             .toList();
     FloorArea solvent =
         hall.withFinish(new Finish(hall.finish().exposure(), coats))
-            .withAir(new AirSpace(hall.air().ceiling(), 30_000, 3))
+            .withAir(new AirSpace(hall.air().ceiling(), 80_000, 3))
             .withDetails(hall.details().withStops(withPermit(hall.details().stops())));
     List<FloorArea> areas =
         site.areas().stream().map(a -> a.id().equals(hall.id()) ? solvent : a).toList();
@@ -89,7 +89,7 @@ public final class WorkSamples {
   }
 
   /** The same areas with a floor of one square metre each: quick, for odd books. */
-  static WorkPlan planSmall(Site site, ShopBook book) {
+  public static WorkPlan planSmall(Site site, ShopBook book) {
     Region floor = Region.of(Ring.rectangle(0, 0, 1000, 1000));
     List<AreaTakeoff> floors = new ArrayList<>();
     for (AreaTakeoff f : FLOORS) {
