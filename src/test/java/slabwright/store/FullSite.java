@@ -1,13 +1,5 @@
 package slabwright.store;
 
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.TreeMap;
 import slabwright.shape.Affine;
 import slabwright.site.AdviceId;
 import slabwright.site.AirSpace;
@@ -41,15 +33,25 @@ import slabwright.site.Underlay;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
 
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+
 /** A site that uses every field of the plan file at least once. */
-final class FullSite {
+public final class FullSite {
   private FullSite() {}
 
   private static Length len(String text) {
     return Length.parse(text).orThrow();
   }
 
-  static Site make() {
+  public static Site make() {
     TreeMap<String, String> graphics = new TreeMap<>();
     graphics.put("a.svg", "00ff");
     return new Site(

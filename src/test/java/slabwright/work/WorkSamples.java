@@ -50,7 +50,7 @@ public final class WorkSamples {
             .toList();
     FloorArea solvent =
         hall.withFinish(new Finish(hall.finish().exposure(), coats))
-            .withAir(new AirSpace(hall.air().ceiling(), 30_000, 3))
+            .withAir(new AirSpace(hall.air().ceiling(), 80_000, 3))
             .withDetails(hall.details().withStops(withPermit(hall.details().stops())));
     List<FloorArea> areas =
         site.areas().stream().map(a -> a.id().equals(hall.id()) ? solvent : a).toList();

@@ -35,7 +35,7 @@ final class PrintedScaleBar {
     double part = step.mm() / scale.denominator();
     double h = 1.6 * type.k();
     List<Ink> inks = new ArrayList<>();
-    TextStyle style = TextStyle.plain(2.7 * type.k());
+    TextStyle style = type.packet() ? type.small() : TextStyle.plain(2.7 * type.k());
     for (int i = 0; i <= PARTS; i++) {
       double x = at.x() + i * part;
       String count = QuantityFormat.number(i * step.count(), step.count() < 1 ? 2 : 0);

@@ -22,7 +22,7 @@ public record TimeFormat(Words words) {
   }
 
   /** A day with its year, as a paper is dated. */
-  String date(LocalDate day) {
+  public String date(LocalDate day) {
     return pattern(words.say("sheets.time-format.date-as-java-pattern")).format(day);
   }
 

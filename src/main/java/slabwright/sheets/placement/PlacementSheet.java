@@ -156,7 +156,7 @@ public final class PlacementSheet {
     double off = 13 * context.type().k() / sketch.view().scale();
     Vec at = new Vec(right + off, b.middle().y());
     sketch.placeSign(Symbol.of(Symbol.Kind.NEEDLE, at, 9, Palette.INK).turned(inlay.turn()));
-    TextStyle style = context.type().strong().sized(2.8 * context.type().k());
+    TextStyle style = context.type().label();
     sketch.placeLabel(
         PlanLabel.of(at, context.say("sheets.placement-sheet.reads-up"), style)
             .nearBy(10)

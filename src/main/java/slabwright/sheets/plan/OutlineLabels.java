@@ -70,7 +70,7 @@ public final class OutlineLabels {
   }
 
   private void beside(Line line, String words, Colour colour) {
-    TextStyle style = sketch.type().strong().sized(2.8 * sketch.type().k()).in(colour);
+    TextStyle style = sketch.type().label().in(colour);
     Vec from = sketch.view().onPaper(line.points().get(0));
     Vec to = sketch.view().onPaper(line.points().get(1));
     double wide = TextMeasure.width(words, style);

@@ -139,7 +139,7 @@ public final class PlanComposer {
   public boolean placeDimension(Vec from, Vec to, double side, double first, String words) {
     for (int row = 0; row < 4; row++) {
       double offset = side * (first + row * NEXT_ROW) * type.k();
-      Dimension d = new Dimension(from, to, offset, words, type.strong()).placed(view);
+      Dimension d = new Dimension(from, to, offset, words, type.dimension()).placed(view);
       if (lines.fits(d)) {
         lines.reserve(d);
         over.add(d);
@@ -151,7 +151,7 @@ public final class PlanComposer {
 
   /** A dimension right between two points; false when there is no room for its words. */
   public boolean placeDimensionAt(Vec from, Vec to, String words) {
-    Dimension d = new Dimension(from, to, 0, words, type.strong()).placed(view);
+    Dimension d = new Dimension(from, to, 0, words, type.dimension()).placed(view);
     boolean good = lines.fits(d);
     if (good) {
       lines.reserve(d);

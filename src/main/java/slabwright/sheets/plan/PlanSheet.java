@@ -34,7 +34,7 @@ public record PlanSheet(
     double margin = MARGIN * context.type().k();
     PlanTiling one = PlanTiling.of(frame, model, page.field(), margin, context.units());
     return one.tiled()
-        ? tiles(PlanTiling.of(frame, model, page.body(), margin, context.units()), draw, blocks)
+        ? tiles(PlanTiling.of(frame, model, page.drawn(), margin, context.units()), draw, blocks)
         : single(one, draw, blocks);
   }
 
@@ -59,7 +59,8 @@ public record PlanSheet(
         drafts.add(draft(named, plan.scale()).withInks(inks));
       }
     }
-    int n = context.page().paper().width() > 400 ? 3 : 2;
+    int n =
+        context.page().form() == PageFrame.Form.PORTRAIT ? 1 : context.page().width() > 400 ? 3 : 2;
     for (List<Ink> page : ColumnLayout.whole(context.page(), n, blocks)) {
       drafts.add(draft(title, plan.scale()).continued(page, context.words()));
     }

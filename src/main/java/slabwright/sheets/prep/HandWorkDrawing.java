@@ -84,7 +84,7 @@ final class HandWorkDrawing {
   /** The narrowest pass to each pocket, with its width. */
   void gaps(PlanComposer sketch) {
     double k = context.type().k();
-    TextStyle style = context.type().strong().sized(2.6 * k).in(Palette.RED);
+    TextStyle style = context.type().label().in(Palette.RED);
     List<Vec> done = new ArrayList<>();
     for (PocketAccess way : ways.pockets()) {
       if (way.pass().isPresent() && done.stream().noneMatch(way.pass().get().where()::equals)) {

@@ -35,9 +35,9 @@ public final class HandoverSheet {
   /** Reopening and care, load list and walkthrough. */
   public List<PageDraft> drafts(Handovers papers) {
     List<PageDraft> drafts = new ArrayList<>();
-    papers.reopening().forEach(p -> drafts.addAll(drafts(p)));
-    drafts.addAll(drafts(papers.loadList()));
-    drafts.addAll(drafts(papers.walkthrough()));
+    papers.reopening().forEach(p -> drafts.addAll(paper(p)));
+    drafts.addAll(paper(papers.loadList()));
+    drafts.addAll(paper(papers.walkthrough()));
     return drafts;
   }
 
@@ -63,7 +63,8 @@ public final class HandoverSheet {
     return context.words().say(m);
   }
 
-  private List<PageDraft> drafts(slabwright.work.handover.HandoverDocument paper) {
+  /** One paper. */
+  public List<PageDraft> paper(slabwright.work.handover.HandoverDocument paper) {
     PageDraft draft =
         new PageDraft("", said(paper.title()), subtitle(paper), "", Optional.empty(), List.of());
     List<Block> words = blocks(paper);

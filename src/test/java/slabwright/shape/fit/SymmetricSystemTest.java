@@ -1,4 +1,4 @@
-package slabwright.shape;
+package slabwright.shape.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package slabwright.shape;
+package slabwright.shape.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,6 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 class HomographyTest {
   private static final List<Vec> SQUARE = points(0, 0, 1, 0, 1, 1, 0, 1);

@@ -1,7 +1,9 @@
-package slabwright.shape;
+package slabwright.shape.fit;
 
 import java.util.List;
 import java.util.Optional;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /**
  * A map between two planes as a camera makes it: straight lines stay straight, parallels may meet.

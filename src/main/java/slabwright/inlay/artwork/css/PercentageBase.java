@@ -10,18 +10,18 @@ import java.util.Set;
  * @param width what percentages across are of
  * @param height what percentages down are of
  */
-record Viewport(double width, double height) {
+record PercentageBase(double width, double height) {
   private static final Set<String> ACROSS = Set.of("x", "cx", "rx", "width", "dx");
   private static final Set<String> DOWN = Set.of("y", "cy", "ry", "height", "dy");
 
   /** The size that CSS 2.2 (10.3.2) gives to what states none. */
-  private static final Viewport UNSTATED = new Viewport(300, 150);
+  private static final PercentageBase UNSTATED = new PercentageBase(300, 150);
 
-  static Viewport of(SvgElement root) {
+  static PercentageBase of(SvgElement root) {
     List<String> box = List.of(root.get("viewBox").trim().split("[\\s,]+", -1));
     Optional<Double> w = number(box.size() == 4 ? box.get(2) : root.get("width"));
     Optional<Double> h = number(box.size() == 4 ? box.get(3) : root.get("height"));
-    return new Viewport(w.orElse(UNSTATED.width), h.orElse(UNSTATED.height));
+    return new PercentageBase(w.orElse(UNSTATED.width), h.orElse(UNSTATED.height));
   }
 
   private static Optional<Double> number(String text) {

@@ -1,4 +1,4 @@
-package slabwright.shape;
+package slabwright.shape.fit;
 
 import java.util.Optional;
 import org.hipparchus.exception.MathIllegalArgumentException;

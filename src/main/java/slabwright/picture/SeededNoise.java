@@ -1,0 +1,47 @@
+package slabwright.picture;
+
+/** Chance that hangs on the place alone, so that a floor looks the same in every band and view. */
+final class SeededNoise {
+  private SeededNoise() {}
+
+  /** 32 well mixed bits of a lattice place. */
+  static int hash(int x, int y, int seed) {
+    int h = x * 0x9E3779B1 ^ y * 0x85EBCA77 ^ seed * 0xC2B2AE3D;
+    h ^= h >>> 15;
+    h *= 0x2C1B3C6D;
+    h ^= h >>> 12;
+    h *= 0x297A2D39;
+    return h ^ h >>> 15;
+  }
+
+  /** 0 to 1, from the low 16 bits. */
+  static float low(int hash) {
+    return (hash & 0xffff) / 65535f;
+  }
+
+  /** 0 to 1, from the high 16 bits. */
+  static float high(int hash) {
+    return (hash >>> 16) / 65535f;
+  }
+
+  /** Smooth noise between −1 and 1 with about one hill a unit. */
+  static float value(double x, double y, int seed) {
+    double fx = Math.floor(x);
+    double fy = Math.floor(y);
+    int ix = (int) fx;
+    int iy = (int) fy;
+    float u = smooth((float) (x - fx));
+    float v = smooth((float) (y - fy));
+    float top = mix(low(hash(ix, iy, seed)), low(hash(ix + 1, iy, seed)), u);
+    float bottom = mix(low(hash(ix, iy + 1, seed)), low(hash(ix + 1, iy + 1, seed)), u);
+    return 2 * mix(top, bottom, v) - 1;
+  }
+
+  private static float smooth(float t) {
+    return t * t * (3 - 2 * t);
+  }
+
+  static float mix(float a, float b, float t) {
+    return a + (b - a) * t;
+  }
+}
