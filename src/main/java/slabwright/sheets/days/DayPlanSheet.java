@@ -100,9 +100,9 @@ public final class DayPlanSheet {
             t ->
                 context.say(
                     "sheets.day-plan-sheet.together",
-                    context.times().moment(t.begins(), plan.dated()),
-                    context.times().moment(t.ends(), plan.dated()),
-                    context.times().duration(t.personTime())));
+                    context.times().from(t.begins(), plan.dated()),
+                    context.times().from(t.ends(), plan.dated()),
+                    context.times().works(t.personTime())));
   }
 
   private Block notice() {

@@ -65,7 +65,7 @@ final class CrewCalendar {
     LocalDateTime at = hours.next(earliest);
     Optional<BindingConstraint> waitedFor = Optional.empty();
     while (true) {
-      List<TimeSpan> spans = spread(task.length(), at);
+      List<TimeSpan> spans = hours.spread(task.length(), at);
       if (spans.size() > 1 && !task.mayPause()) {
         at = hours.next(hours.end(at));
         continue;
@@ -118,22 +118,6 @@ final class CrewCalendar {
     return more > 0 && all > 1 + SLACK
         ? that.stream().max(Comparator.comparing((Busy b) -> b.span().end()))
         : Optional.empty();
-  }
-
-  private List<TimeSpan> spread(Duration length, LocalDateTime from) {
-    List<TimeSpan> spans = new ArrayList<>();
-    Duration left = length;
-    LocalDateTime at = from;
-    while (true) {
-      Duration today = Duration.between(at, hours.end(at));
-      if (left.compareTo(today) <= 0) {
-        spans.add(new TimeSpan(at, at.plus(left)));
-        return spans;
-      }
-      spans.add(new TimeSpan(at, hours.end(at)));
-      left = left.minus(today);
-      at = hours.next(hours.end(at));
-    }
   }
 
   /** Of the work that leaves too few people somewhere in the spans, what ends first. */

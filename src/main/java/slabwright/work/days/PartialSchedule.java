@@ -106,7 +106,7 @@ final class PartialSchedule {
       put(task, slot, ready.why(), "");
       return Optional.empty();
     }
-    misses.add(new Miss(task, missed.get(), slot.spans().get(0).start()));
+    misses.add(new Miss(task, missed.get(), QuarterHour.up(slot.spans().get(0).start())));
     return abrade(task, missed.get());
   }
 
@@ -161,10 +161,14 @@ final class PartialSchedule {
     }
   }
 
+  /** A window counts as the crew is told it: a start by the next quarter, its end by the last. */
   private Optional<StepWait> missed(WorkStep task, LocalDateTime start) {
     return task.waits().stream()
         .filter(w -> w.atMost().isPresent())
-        .filter(w -> start.isAfter(placed.get(w.after()).end().plus(w.atMost().get())))
+        .filter(
+            w ->
+                QuarterHour.up(start)
+                    .isAfter(QuarterHour.down(placed.get(w.after()).end().plus(w.atMost().get()))))
         .findFirst();
   }
 

@@ -60,10 +60,9 @@ final class ScheduleLowerBound {
         tasks.stream()
             .map(t -> t.length().multipliedBy(t.people()))
             .reduce(Duration.ZERO, Duration::plus);
-    CrewCalendar.Demand together =
-        new CrewCalendar.Demand(all.dividedBy(hours.people()), 1, true, 0, SparkZone.NONE);
     List<TimeSpan> spans =
-        new CrewCalendar(hours).find(together, firstDay.atTime(hours.from())).spans();
+        hours.spreadFreely(
+            all.dividedBy(hours.people()), hours.next(firstDay.atTime(hours.from())));
     return spans.get(spans.size() - 1).end();
   }
 

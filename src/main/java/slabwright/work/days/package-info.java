@@ -8,6 +8,7 @@
  * {@link StepValidator}. Search: {@link ScheduleSearch}, {@link PartialSchedule}, {@link
  * CrewCalendar} with {@link SparkZone}, {@link ScheduleLowerBound}. Out: {@link ScheduledStep},
  * {@link BindingConstraint}, {@link TimeSpan}, {@link PersonRota}. Views: {@link DayBars}, {@link
- * DayTable}, {@link LateStart}, {@link KeepOut}, {@link KeepOutPeriod}, {@link ICalendarWriter}.
+ * DayTable}, {@link LateStart}, {@link KeepOut}, {@link KeepOutPeriod}, {@link ICalendarWriter}; as
+ * told: {@link QuarterHour}.
  */
 package slabwright.work.days;
