@@ -3,7 +3,6 @@ package slabwright.sheets.packet.crew;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.inlay.PlacedInlay;
-import slabwright.sheets.days.DayPlanSheet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.PageDraft;
@@ -19,7 +18,7 @@ public final class CrewPacket {
   public static List<FramedDraft> drafts(PacketContents job) {
     List<FramedDraft> pages =
         new ArrayList<>(
-            FramedDraft.all(job.portrait(), new DayPlanSheet(job.work(), job.portrait()).drafts()));
+            FramedDraft.all(job.portrait(), new CrewDayPages(job).drafts()));
     SheetContext context = job.landscape();
     List<PageDraft> posters = new ArrayList<>();
     for (AreaResult area : job.areas()) {
