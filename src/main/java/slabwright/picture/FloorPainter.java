@@ -3,9 +3,9 @@ package slabwright.picture;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import slabwright.shape.Homography;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 
 /**
  * Paints the floor itself through any view of its plane: ground by kind, then the dye over it, in

@@ -11,7 +11,7 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.Homography;
+import slabwright.shape.fit.Homography;
 
 /**
  * One picture of a finished floor, ready to be painted in bands. Equal input gives equal pixels,

@@ -3,9 +3,9 @@ package slabwright.picture;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.shape.Bounds;
-import slabwright.shape.Homography;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 
 /**
  * Rings in pixels, x right and y down, as the edges that a row of pixels crosses. All rings of one

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.Homography;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 
 /**
  * The floor seen from straight above, as a model with its lid off: walls cut through, blocks with a
