@@ -26,7 +26,6 @@ import slabwright.inlay.settingout.SettingOutOrigin;
 import slabwright.inlay.settingout.SnappedLines;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
@@ -38,8 +37,6 @@ import slabwright.sheets.plan.PlanLabel;
 import slabwright.sheets.plan.PlanSheet;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
-import slabwright.site.OutlineShape;
-import slabwright.units.LetterNumbering;
 import slabwright.work.AreaResult;
 
 /** Sheet 3: where one inlay lies on its floor, which way it reads, and how to find its corners. */
@@ -130,14 +127,7 @@ public final class PlacementSheet {
     if (lines.origin() instanceof SettingOutOrigin.WallPoint p) {
       dimension(sketch, p.from().at(), p.at(), p.distance());
     }
-    TextStyle style = context.type().strong();
-    List<Line> walls = OutlineShape.of(area.outline(), AreaInks.TOLERANCE).pieces();
-    for (int i = 0; i < walls.size(); i++) {
-      List<Vec> p = walls.get(i).points();
-      Vec middle = p.get((p.size() - 1) / 2).towards(p.get((p.size() - 1) / 2 + 1), 0.5);
-      sketch.placeLabel(
-          PlanLabel.of(middle, LetterNumbering.of(i), style).nearBy(6).on(Palette.WHITE));
-    }
+    new OutlineLabels(area, context, sketch).labelWalls();
   }
 
   /** Beside the measured line, where it does not run through the words. */

@@ -6,8 +6,8 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import slabwright.sheets.page.TimeFormat;
 import slabwright.units.UnitSystem;
-import slabwright.work.days.QuarterHour;
 import slabwright.words.Words;
+import slabwright.work.days.QuarterHour;
 
 /**
  * Days and hours as the crew says them.
@@ -33,12 +33,31 @@ record CrewClock(UnitSystem units, Words words, boolean dated) {
     return time(t.withMinute(0).withSecond(0).withNano(0).plusMinutes(past));
   }
 
+  /** When something is over that may fall into the night. */
+  String atAnyHour(LocalDateTime t) {
+    return anyHour(QuarterHour.up(t));
+  }
+
+  /** A deadline that may fall into the night. */
+  String beforeAnyHour(LocalDateTime t) {
+    return anyHour(QuarterHour.down(t));
+  }
+
   private String time(LocalDateTime t) {
     return pattern(
             units == UnitSystem.FEET_INCHES
                 ? words.say("sheets.crew-clock.hour-in-feet-as-java-pattern")
                 : words.say("sheets.crew-clock.hour-in-meters-as-java-pattern"))
         .format(t);
+  }
+
+  private String anyHour(LocalDateTime t) {
+    return pattern(
+            units == UnitSystem.FEET_INCHES
+                ? words.say("sheets.crew-clock.any-hour-in-feet-as-java-pattern")
+                : words.say("sheets.crew-clock.hour-in-meters-as-java-pattern"))
+        .format(t)
+        .replace(' ', '\u00a0');
   }
 
   /** How long something takes, in quarter hours. */
@@ -48,10 +67,15 @@ record CrewClock(UnitSystem units, Words words, boolean dated) {
 
   /** The day's name, such as Thursday, Dec 10. */
   String day(CrewDay day) {
-    return dated ? date(day.on()) : words.say("sheets.crew-clock.day", day.number());
+    return date(day.on().atStartOfDay());
   }
 
-  String date(LocalDate day) {
+  /** The day of a moment; counted from the first day of the plan where it has no dates. */
+  String date(LocalDateTime t) {
+    return dated ? named(t.toLocalDate()) : words.say("sheets.crew-clock.day", t.getDayOfMonth());
+  }
+
+  private String named(LocalDate day) {
     return pattern(
             units == UnitSystem.FEET_INCHES
                 ? words.say("sheets.crew-clock.day-in-feet-as-java-pattern")

@@ -31,7 +31,9 @@ final class CrewDayPages {
   private static final double PAD = 3.5;
   private static final double WHO = 20;
   private static final double GAP = 3;
-  private static final double LEAST_PICTURE = 42;
+  private static final double LEAST_PICTURE = 40;
+  private static final String WIDEST_TIME = "00:00";
+  private static final String WIDEST_LENGTH = "00 h 00 min";
 
   private final PacketContents job;
   private final CrewDayTexts texts;
@@ -65,8 +67,7 @@ final class CrewDayPages {
         persons.isEmpty()
             ? text.place()
             : context.say("sheets.crew-day.place-and-persons", text.place(), persons);
-    PageDraft draft =
-        new PageDraft("", text.title(), place, "", Optional.empty(), List.of());
+    PageDraft draft = new PageDraft("", text.title(), place, "", Optional.empty(), List.of());
     double below = cautions.height() + GAP;
     double all = rows.stream().mapToDouble(Strip::height).sum();
     double room = body.height() - alerts.height() - below;
@@ -92,7 +93,10 @@ final class CrewDayPages {
       double y = lay(more, rows.subList(next, to), top);
       if (last) {
         more.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
-        picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), body.maxY() - foot.height() - GAP), more);
+        picture(
+            day,
+            new Bounds(body.minX(), y + GAP, body.maxX(), body.maxY() - foot.height() - GAP),
+            more);
       }
       pages.add(draft.continued(more, context.words()));
       next = to;
@@ -234,8 +238,7 @@ final class CrewDayPages {
     inks.addAll(middle.inks);
     inks.addAll(right.inks);
     inks.add(
-        Stroke.line(
-            Pen.of(0.12, Palette.RULE), new Vec(0, height), new Vec(body.width(), height)));
+        Stroke.line(Pen.of(0.12, Palette.RULE), new Vec(0, height), new Vec(body.width(), height)));
     return new Strip(height, inks);
   }
 
@@ -244,7 +247,8 @@ final class CrewDayPages {
   }
 
   private double timeWidth() {
-    return PAD + TextMeasure.width("00 h 00 min", context.type().heading()) + 3;
+    String widest = texts.isTimed() ? WIDEST_TIME : WIDEST_LENGTH;
+    return PAD + TextMeasure.width(widest, context.type().heading()) + 4;
   }
 
   /** The five cautions and below them when to stop. */

@@ -37,13 +37,16 @@ final class CrewDayTexts {
   CrewDayTexts(PacketContents job) {
     this.job = job;
     this.plan = job.work();
-    this.clock =
-        new CrewClock(
-            job.site().units(), job.words(), plan.dated() && plan.outlook().canStart());
-    this.steps = new CrewStepWords(job, clock);
+    this.clock = new CrewClock(job.site().units(), job.words(), plan.dated());
+    this.steps = new CrewStepWords(job, clock, plan.outlook().canStart());
     this.days = CrewDays.of(plan);
     this.planned = CrewDays.days(plan);
     this.rota = planned.map(d -> PersonRota.of(d, plan.outlook().protectedPersons()));
+  }
+
+  /** Whether rows tell when they start; else how long they take. */
+  boolean isTimed() {
+    return plan.outlook().canStart();
   }
 
   List<CrewDay> days() {
@@ -85,9 +88,10 @@ final class CrewDayTexts {
 
   CrewDayText text(CrewDay day) {
     CrewCautions cautions = new CrewCautions(job, day);
+    boolean known = plan.outlook().canStart();
     return new CrewDayText(
-        clock.day(day),
-        say("sheets.crew-day.place", day.number(), days.size(), places(day)),
+        known ? clock.day(day) : say("sheets.crew-day.in-order"),
+        known ? say("sheets.crew-day.place", day.number(), days.size(), places(day)) : places(day),
         alerts(),
         rows(day),
         cautions.five(),
@@ -124,7 +128,7 @@ final class CrewDayTexts {
     String what = steps.sentence(w);
     String area = w.first().step().task().area();
     return new CrewDayText.Row(
-        clock.dated() ? clock.at(w.span().start()) : takes(w),
+        isTimed() ? clock.at(w.span().start()) : takes(w),
         persons(w),
         several ? say("sheets.crew-day.in-area", area, what) : what,
         steps.details(w),
@@ -135,15 +139,13 @@ final class CrewDayTexts {
   private String takes(CrewDay.Work w) {
     return clock.takes(
         w.parts().stream()
-            .map(p -> p.span().length())
+            .map(p -> p.step().task().length())
             .reduce(java.time.Duration.ZERO, java.time.Duration::plus));
   }
 
   private String persons(CrewDay.Work w) {
     Set<String> letters = new TreeSet<>();
-    w.parts()
-        .forEach(
-            p -> rota.ifPresent(r -> letters.addAll(r.letters(p.step().task().id()))));
+    w.parts().forEach(p -> rota.ifPresent(r -> letters.addAll(r.letters(p.step().task().id()))));
     return String.join(", ", letters);
   }
 
@@ -161,8 +163,8 @@ final class CrewDayTexts {
   private String until(CrewDay.Closed c, String area) {
     LocalDateTime end = c.span().end();
     return end.toLocalDate().equals(c.span().start().toLocalDate())
-        ? say("sheets.crew-day.closed-until", area, clock.at(end))
-        : say("sheets.crew-day.closed-until-day", area, clock.at(end), clock.date(end.toLocalDate()));
+        ? say("sheets.crew-day.closed-until", area, clock.atAnyHour(end))
+        : say("sheets.crew-day.closed-until-day", area, clock.atAnyHour(end), clock.date(end));
   }
 
   /** Tomorrow's first work, coats that must not be missed, and the weather. */
@@ -180,11 +182,14 @@ final class CrewDayTexts {
       if (clock.dated()) {
         forecast(then).ifPresent(lines::add);
       }
-    } else {
+    } else if (isTimed()) {
       lines.add(say("sheets.crew-day.last"));
     }
-    if (clock.dated()) {
+    if (isTimed()) {
       lines.addAll(windows(day));
+    }
+    if (next == days.size()) {
+      lines.add(say("sheets.crew-day.notice", WorkPlan.NOTICE, plan.book().origin()));
     }
     return lines;
   }
@@ -209,12 +214,12 @@ final class CrewDayTexts {
     return say(
         "sheets.crew-day.window",
         after.task().name(),
-        moment(opens, clock.at(opens)),
-        moment(shuts, clock.before(shuts)));
+        moment(opens, clock.atAnyHour(opens)),
+        moment(shuts, clock.beforeAnyHour(shuts)));
   }
 
   private Message moment(LocalDateTime t, String hour) {
-    return Message.of("sheets.crew-day.moment", clock.date(t.toLocalDate()), hour);
+    return Message.of("sheets.crew-day.moment", clock.date(t), hour);
   }
 
   private Optional<String> forecast(CrewDay day) {

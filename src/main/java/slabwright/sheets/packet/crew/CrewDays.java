@@ -22,13 +22,22 @@ final class CrewDays {
   /** The days of the plan; of the order of the steps where the job can't start. */
   static List<CrewDay> of(WorkPlan plan) {
     return days(plan)
-        .map(d -> of(d, plan.outlook().canStart() ? plan.outlook().closed() : List.of()))
+        .map(d -> plan.outlook().canStart() ? of(d, plan.outlook().closed()) : inOrder(d))
         .orElse(List.of());
   }
 
   /** What the pages go by: the day plan, or the order of the steps without its dates. */
   static Optional<DayPlan> days(WorkPlan plan) {
     return plan.outlook().canStart() ? plan.days().maybe() : plan.outlook().order().maybe();
+  }
+
+  /** All steps as one: on which day any of them falls is not known. */
+  private static List<CrewDay> inOrder(DayPlan plan) {
+    List<CrewDay.Part> parts =
+        plan.steps().stream()
+            .map(s -> new CrewDay.Part(s, new TimeSpan(s.start(), s.end()), false, false))
+            .toList();
+    return parts.isEmpty() ? List.of() : List.of(day(1, plan.firstDay(), parts, List.of()));
   }
 
   private static List<CrewDay> of(DayPlan plan, List<ClosedAir> closed) {

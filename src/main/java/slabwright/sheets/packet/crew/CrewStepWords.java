@@ -27,8 +27,12 @@ import slabwright.work.step.StepPlace;
 import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
-/** What is done in a row of the crew's day, by the kind of its steps. */
-record CrewStepWords(PacketContents job, CrewClock clock) {
+/**
+ * What is done in a row of the crew's day, by the kind of its steps.
+ *
+ * @param timed whether clock times hold; not where the job can't start
+ */
+record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
 
   /** One sentence. */
   String sentence(CrewDay.Work work) {
@@ -44,7 +48,7 @@ record CrewStepWords(PacketContents job, CrewClock clock) {
     StepType type = step.task().type();
     boolean machine = type.means() == StepMeans.MACHINE;
     String place = place(type);
-    String grit = type.subject().grit().orElse("");
+    String grit = type.subject().grit().orElse("").replace(' ', '\u00a0');
     return switch (type.kind()) {
       case GRIND_TOP -> Message.of("sheets.crew-step.grind-top", place);
       case GRIND_STEPS -> Message.of("sheets.crew-step.grind-steps", place);
@@ -113,9 +117,7 @@ record CrewStepWords(PacketContents job, CrewClock clock) {
           : Message.of("sheets.crew-step.paper", stencil, place);
     }
     String order =
-        inlay(type)
-            .flatMap(i -> job.area(type.areaId()).flatMap(a -> settingOut(a, i)))
-            .orElse("");
+        inlay(type).flatMap(i -> job.area(type.areaId()).flatMap(a -> settingOut(a, i))).orElse("");
     return kinds.contains(StepKind.PRESS_EDGES)
         ? Message.of("sheets.crew-step.lay-and-press", stencil, place, order)
         : Message.of("sheets.crew-step.lay", stencil, place, order);
@@ -152,8 +154,7 @@ record CrewStepWords(PacketContents job, CrewClock clock) {
     long most = 0;
     for (int i = 1; i < work.parts().size(); i++) {
       LocalDateTime end = work.parts().get(i - 1).span().end();
-      most =
-          Math.max(most, Duration.between(end, work.parts().get(i).span().start()).toMinutes());
+      most = Math.max(most, Duration.between(end, work.parts().get(i).span().start()).toMinutes());
     }
     return most;
   }
@@ -180,11 +181,7 @@ record CrewStepWords(PacketContents job, CrewClock clock) {
     return type.coat()
         .flatMap(
             c ->
-                job.work()
-                    .area(type.areaId())
-                    .map(AreaWorkPlan::coats)
-                    .orElse(List.of())
-                    .stream()
+                job.work().area(type.areaId()).map(AreaWorkPlan::coats).orElse(List.of()).stream()
                     .filter(p -> p.job().place() == c.place())
                     .findFirst());
   }
@@ -198,10 +195,18 @@ record CrewStepWords(PacketContents job, CrewClock clock) {
 
   /** Tools, batches and poster, a line each. */
   List<String> details(CrewDay.Work work) {
-    List<String> lines = new ArrayList<>();
+    List<String> with = new ArrayList<>();
     String tools = tools(work);
     if (!tools.isEmpty()) {
-      lines.add(tools);
+      with.add(tools);
+    }
+    poster(work.first().step().task().type()).ifPresent(with::add);
+    if (work.last().pauses()) {
+      with.add(say("sheets.crew-step.pauses"));
+    }
+    List<String> lines = new ArrayList<>();
+    if (!with.isEmpty()) {
+      lines.add(String.join(" · ", with));
     }
     work.parts().stream()
         .map(p -> p.step().task().air().protection())
@@ -210,10 +215,6 @@ record CrewStepWords(PacketContents job, CrewClock clock) {
         .forEach(p -> lines.add(say("sheets.crew-step.protection", p)));
     if (work.first().step().task().type().kind() == StepKind.COAT) {
       lines.addAll(batches(work.first()));
-    }
-    poster(work.first().step().task().type()).ifPresent(lines::add);
-    if (work.last().pauses()) {
-      lines.add(say("sheets.crew-step.pauses"));
     }
     return lines;
   }
@@ -252,7 +253,7 @@ record CrewStepWords(PacketContents job, CrewClock clock) {
     LocalDateTime rolls = part.span().start().plus(cutIn);
     for (BatchLanes b : plan.get().batchLanes()) {
       lines.add(
-          clock.dated()
+          timed
               ? say(
                   "sheets.crew-step.batch",
                   b.batch(),

@@ -56,7 +56,7 @@ final class WorkPlacePicture {
   List<Ink> in(Bounds box) {
     FloorTakeoff takeoff = area.takeoff();
     Bounds floor = takeoff.gross().bounds();
-    double margin = 9;
+    double margin = 6.5;
     double denominator =
         Math.max(
             floor.width() / (box.width() - 2 * margin),
