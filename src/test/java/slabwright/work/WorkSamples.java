@@ -89,7 +89,7 @@ public final class WorkSamples {
   }
 
   /** The same areas with a floor of one square metre each: quick, for odd books. */
-  static WorkPlan planSmall(Site site, ShopBook book) {
+  public static WorkPlan planSmall(Site site, ShopBook book) {
     Region floor = Region.of(Ring.rectangle(0, 0, 1000, 1000));
     List<AreaTakeoff> floors = new ArrayList<>();
     for (AreaTakeoff f : FLOORS) {

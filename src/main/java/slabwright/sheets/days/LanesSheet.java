@@ -76,19 +76,26 @@ public final class LanesSheet {
   }
 
   private List<PageDraft> drafts() {
-    String subtitle = context.say("sheets.lanes-sheet.subtitle", coat.product().label());
+    boolean poster = context.page().ofPacket();
+    String product = coat.product().label();
+    String title =
+        poster
+            ? context.say("sheets.lanes-sheet.poster", product)
+            : context.say("sheets.lanes-sheet.title");
+    String subtitle =
+        poster
+            ? context.say("sheets.lanes-sheet.poster-subtitle")
+            : context.say("sheets.lanes-sheet.subtitle", product);
     PlanSheet sheet =
         new PlanSheet(
             context,
             "6",
-            context.say("sheets.lanes-sheet.title"),
+            title,
             subtitle,
             area.name(),
             CoordinateFrame.SITE,
             takeoff.gross().bounds());
-    return context.page().ofPacket()
-        ? sheet.poster(this::draw, blocks())
-        : sheet.drafts(this::draw, blocks());
+    return poster ? sheet.poster(this::draw, blocks()) : sheet.drafts(this::draw, blocks());
   }
 
   private void draw(PlanComposer sketch) {

@@ -3,6 +3,7 @@ package slabwright.work.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.units.QuantityFormat;
 
@@ -76,9 +77,20 @@ class ExampleBookRangeTest {
   void every_grit_has_a_price_and_a_life_and_whatever_else_is_used_up_a_price() {
     assertThat(BOOK.grits()).allMatch(g -> g.setPrice().isKnown() && g.setLasts().isKnown());
     ConsumablePrices c = BOOK.consumables();
-    assertThat(c.wallMasking().isKnown() && c.maskingPaper().isKnown() && c.duct().isKnown())
-        .isTrue();
-    assertThat(c.dustDisposal().isKnown() && c.solventDisposal().isKnown()).isTrue();
+    assertThat(
+            List.of(
+                c.wallMasking(),
+                c.maskingPaper(),
+                c.cupWheel(),
+                c.screens(),
+                c.rollerSleeve(),
+                c.brush(),
+                c.pail(),
+                c.protection(),
+                c.gasMeter(),
+                c.dustDisposal(),
+                c.solventDisposal()))
+        .allMatch(Figure::isKnown);
   }
 
   @Test

@@ -3,13 +3,12 @@ package slabwright.sheets.packet.crew;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.drawing.CoordinateFrame;
-import slabwright.drawing.Drawing;
+import slabwright.drawing.FillStyle;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.TextStyle;
-import slabwright.drawing.View;
 import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
 import slabwright.figures.SettingOutInks;
@@ -39,6 +38,9 @@ import slabwright.work.AreaResult;
 
 /** The setting out of one graphic: the floor from the origin to the graphic, as large as fits. */
 final class SettingOutPoster {
+  /** The graphic pale, so that lengths can be read on it. */
+  private static final FillStyle QUIET = FillStyle.plain(Palette.FIELD, Palette.RULE);
+
   private final FloorTakeoff takeoff;
   private final PlacedInlay inlay;
   private final SettingOut settingOut;
@@ -103,10 +105,7 @@ final class SettingOutPoster {
     for (Obstacle s : takeoff.standing()) {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
-    sketch.addInks(
-        new View(toSite)
-            .place(Drawing.of(CoordinateFrame.GRAPHIC, StencilInks.flat(inlay.plan())))
-            .inks());
+    sketch.addInks(QUIET.on(inlay.plan().openings().map(toSite)));
     sketch.addInks(List.<Ink>of(Stroke.rings(Pen.of(0.4, Palette.INK), List.of(blank))));
     sketch.addInks(AreaInks.outline(takeoff.area()));
     settingOut.lines().ifPresent(l -> sketch.addInks(SettingOutInks.of(l)));
