@@ -4,6 +4,7 @@
  * <p>{@link TallyJson} (entry: floors) with {@link TallyParts} and {@link PrepJson} and {@link
  * PassagesJson}; {@link InlayJson} (entry: a graphic) with {@link SettingOutJson}; {@link
  * ProofJson} (entry: a proof check); {@link WorkJson} (entry: the work) with {@link RecordJson},
- * {@link OutlookJson} and {@link AreaTotals}. {@link JsonText} writes numbers in full.
+ * {@link OutlookJson}, {@link CrewJson} and {@link AreaTotals}. {@link JsonText} writes numbers in
+ * full.
  */
 package slabwright.sheets.json;

@@ -41,7 +41,7 @@ final class CrewDayTexts {
     this.steps = new CrewStepWords(job, clock, plan.outlook().canStart());
     this.days = CrewDays.of(plan);
     this.planned = CrewDays.days(plan);
-    this.rota = planned.map(d -> PersonRota.of(d, plan.outlook().protectedPersons()));
+    this.rota = planned.map(PersonRota::of);
   }
 
   /** Whether rows tell when they start; else how long they take. */

@@ -219,10 +219,14 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     return lines;
   }
 
+  /** The very tools, by the names that the shop gives them. */
   private String tools(CrewDay.Work work) {
-    Set<ToolKind> kinds = EnumSet.noneOf(ToolKind.class);
-    work.parts().forEach(p -> kinds.addAll(p.step().task().type().tools()));
-    return kinds.stream().map(this::tool).collect(Collectors.joining(", "));
+    return work.parts().stream()
+        .flatMap(p -> p.step().who().tools().stream())
+        .distinct()
+        .map(t -> t.name().equals(t.kind().word()) ? tool(t.kind()) : t.name())
+        .collect(Collectors.joining(", "))
+        .replaceAll("(?<=\\d) (?=\\w)", "\u00a0");
   }
 
   private String tool(ToolKind kind) {
@@ -232,6 +236,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       case VACUUM -> say("sheets.crew-step.vacuum");
       case FAN -> say("sheets.crew-step.fan");
       case SPRAYER -> say("sheets.crew-step.sprayer");
+      case COMPRESSOR -> say("sheets.crew-step.compressor");
     };
   }
 
