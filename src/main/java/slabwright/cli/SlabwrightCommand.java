@@ -21,7 +21,9 @@ import slabwright.words.Words;
       SheetsCommand.class,
       TapeCommand.class,
       ProofCommand.class,
-      ActualsCommand.class
+      ActualsCommand.class,
+      ReleaseCommand.class,
+      ChangesCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

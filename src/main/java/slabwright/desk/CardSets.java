@@ -121,7 +121,7 @@ final class CardSets {
     return List.of(
         new DoorwayCard(bench),
         new MarkCard(bench),
-        new MachinesCard(bench),
+        new MachinesCard(bench, s.ways()),
         new HandWorkCard(bench, s.answers(), places),
         new ReachCard(bench, s.answers(), s.ways(), places),
         new EdgesCard(bench, s.answers()));

@@ -38,7 +38,8 @@ public record ReleaseArchive(Path plan) {
     return home().resolve(stem() + "-release-" + number);
   }
 
-  private Path file(int number) {
+  /** The plan file of a release; it need not be there. */
+  public Path file(int number) {
     return folder(number).resolve(stem() + ENDING);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slabwright.drawing.CoordinateFrame;
+import slabwright.figures.PassageWords;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.ReachAnalysis;
 import slabwright.sheets.page.Block;
@@ -77,7 +78,7 @@ public final class PrepSheet {
     String from =
         area.doorways().stream()
             .filter(Doorway::wayIn)
-            .map(Doorway::name)
+            .map(new PassageWords(area, context.units(), context.words())::doorway)
             .collect(Collectors.joining(", "));
     return from.isEmpty()
         ? context.say("sheets.prep-sheet.subtitle-no-way-in", machines)
