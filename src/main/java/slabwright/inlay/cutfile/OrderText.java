@@ -41,7 +41,8 @@ final class OrderText {
             show(set.blank().height())));
     double cut = set.cutLength() * order.quantity();
     line(Message.of("inlay.order-text.length-of-cut", show(cut)));
-    line(Message.of("inlay.order-text.loose-pieces", set.looseCount()));
+    int staying = set.stencils().stream().mapToInt(s -> StayingPieces.of(s, plan).size()).sum();
+    line(Message.of("inlay.order-text.loose-pieces", staying));
     out.append(END);
     line(Message.of("inlay.order-text.what-to-weed"));
     line(Message.of("inlay.order-text.witness-crosses"));

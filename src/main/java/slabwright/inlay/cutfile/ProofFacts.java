@@ -69,7 +69,7 @@ record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem un
   }
 
   private Message loose() {
-    int n = stencil.loosePieces().size();
+    int n = StayingPieces.of(stencil, plan).size();
     return switch (n) {
       case 0 -> Message.of("inlay.proof-facts.no-loose-piece");
       case 1 -> Message.of("inlay.proof-facts.one-loose-piece");

@@ -27,7 +27,7 @@ import slabwright.units.UnitSystem;
  */
 final class ProofPage {
   private static final double EDGE = 14;
-  private static final double PICTURE_TOP = 62;
+  private static final double PICTURE_TOP = 70;
   private static final double LINE = 4.6;
   private static final double ROW_GAP = 1.6;
   private static final double LABELS = 40;
@@ -99,6 +99,8 @@ final class ProofPage {
             TextStyle.bold(5.5)));
     swatch(EDGE, true, Message.of("inlay.proof-page.weeded"));
     swatch(EDGE + 98, false, Message.of("inlay.proof-page.kept"));
+    inks.add(ProofPicture.ring(new Vec(EDGE + 5, 59), 1));
+    text(EDGE, 60.3, Message.of("inlay.proof-page.ringed"));
   }
 
   private void swatch(double x, boolean weeded, Message meaning) {
@@ -108,7 +110,11 @@ final class ProofPage {
       inks.addAll(ProofPicture.SHADE.on(List.of(box)));
     }
     inks.add(Stroke.rings(Pen.of(0.25, Palette.INK), List.of(box)));
-    inks.add(Text.start(new Vec(x + 13, 50.8), words.apply(meaning), TextStyle.plain(3.3)));
+    text(x, 50.8, meaning);
+  }
+
+  private void text(double x, double y, Message meaning) {
+    inks.add(Text.start(new Vec(x + 13, y), words.apply(meaning), PLAIN));
   }
 
   private double factsHeight() {

@@ -19,7 +19,6 @@ import slabwright.drawing.View;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Seam;
-import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
@@ -34,6 +33,8 @@ final class ProofPicture {
           Palette.GREY.mixed(Palette.WHITE, 0.3), HatchPattern.RISING, Palette.SOFT, 1.8, 0.3);
 
   private static final double SPACE = 16;
+  private static final double RING = 2.2;
+  private static final double NAME_SHARE = 0.35;
 
   private final Stencil stencil;
   private final PanelPlan plan;
@@ -61,7 +62,7 @@ final class ProofPicture {
     inks.add(Stroke.rings(Pen.of(0.5, Palette.INK), List.of(box(b))));
     plan.laps().forEach(this::lap);
     plan.panels().forEach(this::name);
-    stencil.loosePieces().forEach(this::loose);
+    StayingPieces.of(stencil, plan).forEach(p -> inks.add(ring(p.labelPoint(), 1 / view.scale())));
     check(plan.panels().get(0).box());
     up(b);
     return view.place(Drawing.of(CoordinateFrame.GRAPHIC, inks)).inks();
@@ -75,18 +76,19 @@ final class ProofPicture {
   private void name(Panel panel) {
     double off = 4 / view.scale();
     Vec at = new Vec(panel.box().minX() + off, panel.box().maxY() - off / 3);
-    inks.add(Text.start(at, panel.name(), TextStyle.bold(4).in(Palette.RED)));
+    double room = Math.min(panel.box().width(), panel.box().height()) * view.scale();
+    double high = Math.min(4, NAME_SHARE * room);
+    inks.add(Text.start(at, panel.name(), TextStyle.bold(high).in(Palette.RED)));
   }
 
-  private void loose(LoosePiece piece) {
-    double r = 2.2 / view.scale();
-    Vec c = piece.place();
+  /** The ring that means: cut all round, and stays. */
+  static Ink ring(Vec middle, double mm) {
     List<Vec> round = new ArrayList<>();
     for (int i = 0; i < 24; i++) {
       double a = Math.PI * i / 12;
-      round.add(c.plus(new Vec(Math.cos(a), Math.sin(a)).times(r)));
+      round.add(middle.plus(new Vec(Math.cos(a), Math.sin(a)).times(RING * mm)));
     }
-    inks.add(Stroke.rings(Pen.of(0.5, Palette.BLUE), List.of(new Ring(round))));
+    return Stroke.rings(Pen.of(0.5, Palette.BLUE), List.of(new Ring(round)));
   }
 
   private void check(Bounds panel) {

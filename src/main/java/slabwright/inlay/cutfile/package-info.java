@@ -5,7 +5,7 @@
  *
  * <p>{@link ShopBundle} (entry) of a {@link CutFileParameters}, which names each {@link CutFile};
  * {@link CutFileBuilder}, {@link SvgCutWriter}, {@link PdfCutWriter}; {@link ProofPage} with {@link
- * ProofPicture} and {@link ProofFacts}; {@link FilmOrder} and {@link OrderText}. {@link CutStop}
- * says why an inlay must not be cut.
+ * ProofPicture}, {@link ProofFacts} and the {@link StayingPieces} that it rings; {@link FilmOrder}
+ * and {@link OrderText}. {@link CutStop} says why an inlay must not be cut.
  */
 package slabwright.inlay.cutfile;

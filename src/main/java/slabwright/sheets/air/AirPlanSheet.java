@@ -83,7 +83,7 @@ public final class AirPlanSheet {
       sketch.placeSign(AreaInks.sign(m, m.form().spots().get(0).vec()));
     }
     new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways();
-    TextStyle style = context.type().strong().sized(2.9 * context.type().k());
+    TextStyle style = context.type().label();
     for (Mark m : shown()) {
       sketch.placeLabel(PlanLabel.of(m.form().spots().get(0).vec(), m.name(), style).nearBy(5));
     }
@@ -107,6 +107,8 @@ public final class AirPlanSheet {
     List<Block> blocks = new ArrayList<>();
     CautionSheet.checklist(
         blocks, context.say("sheets.air-plan-sheet.before"), said(air.ignition().before()));
+    CautionSheet.checklist(
+        blocks, context.say("sheets.air-plan-sheet.during"), said(air.ignition().during()));
     CautionSheet.checklist(
         blocks, context.say("sheets.air-plan-sheet.after"), said(air.ignition().after()));
     blocks.add(new Heading(context.say("sheets.air-plan-sheet.moving-air")));

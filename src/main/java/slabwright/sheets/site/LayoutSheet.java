@@ -94,7 +94,7 @@ public final class LayoutSheet {
   }
 
   private PlanLabel name(Mark mark) {
-    TextStyle style = context.type().strong().sized(2.7 * context.type().k());
+    TextStyle style = context.type().label();
     PlanLabel words = PlanLabel.of(about(mark), mark.name(), style);
     boolean place = mark.form() instanceof Form.Place;
     Region region = mark.form().region(AreaInks.TOLERANCE);

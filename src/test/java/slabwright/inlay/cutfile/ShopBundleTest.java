@@ -100,12 +100,37 @@ class ShopBundleTest {
   void the_proof_page_says_what_is_weeded_what_is_kept_and_what_to_measure() throws IOException {
     try (PDDocument pdf = Loader.loadPDF(bytes(BUNDLE.proofPdf()))) {
       assertThat(new PDFTextStripper().getText(pdf))
-          .contains("Weed the shaded parts. Keep the rest.")
+          .contains("Weed exactly what is shaded; ringed pieces stay.")
           .contains("release 2")
           .contains("Finished size")
           .contains("Check with a ruler")
           .contains("Never mirror these files");
     }
+  }
+
+  @Test
+  void no_file_says_that_what_lines_enclose_is_weeded() throws IOException {
+    for (Map.Entry<String, byte[]> file : unzip(zip()).entrySet()) {
+      if (!file.getKey().endsWith(".pdf")) {
+        assertThat(new String(file.getValue(), StandardCharsets.UTF_8))
+            .as(file.getKey())
+            .contains("eed exactly what the proof shows shaded; ringed pieces stay.")
+            .doesNotContain("enclose");
+      }
+    }
+  }
+
+  @Test
+  void a_piece_that_a_seam_divides_is_ringed_in_both_its_panels() {
+    StencilSet set = Graphics.one(Graphics.squareRing());
+    SeamPlanner planner = new SeamPlanner(set, PanelParameters.usual());
+    PanelPlan one = planner.best();
+    assertThat(StayingPieces.of(set.stencils().get(0), one)).hasSize(1);
+    PanelPlan two = planner.at(StripDirection.DOWN, List.of(set.blank().width() / 2));
+    List<Region> pieces = StayingPieces.of(set.stencils().get(0), two);
+    assertThat(pieces).hasSize(2);
+    assertThat(pieces.get(0).area()).isCloseTo((100 + 12.7) * 200, within(1e-6));
+    assertThat(pieces.get(1).area()).isCloseTo(100 * 200, within(1e-6));
   }
 
   @Test
