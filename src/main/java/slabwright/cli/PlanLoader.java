@@ -49,7 +49,8 @@ final class PlanLoader {
     return orRefuse(SiteResult.bookFile(folder));
   }
 
-  private static <T> T orRefuse(Result<T> found) throws RefusedInput {
+  /** The value, or the end of the command with what stands against it. */
+  static <T> T orRefuse(Result<T> found) throws RefusedInput {
     if (found instanceof Result.Refused<T> bad) {
       throw RefusedInput.of(bad.refusals());
     }

@@ -21,7 +21,10 @@ import slabwright.words.Words;
       SheetsCommand.class,
       TapeCommand.class,
       ProofCommand.class,
-      ActualsCommand.class
+      ActualsCommand.class,
+      PictureCommand.class,
+      ReleaseCommand.class,
+      ChangesCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

@@ -78,6 +78,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
 
   private static Message folderFor(ExportFormat form) {
     return switch (form) {
+      case PACKETS -> Message.of("desk.app.exports.folder-for-packets");
       case PDF -> Message.of("desk.app.exports.folder-for-pdf");
       case SVG -> Message.of("desk.app.exports.folder-for-svg");
       case CSV -> Message.of("desk.app.exports.folder-for-csv");
@@ -87,6 +88,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
 
   private static Message saving(ExportFormat form) {
     return switch (form) {
+      case PACKETS -> Message.of("desk.app.exports.saving-packets");
       case PDF -> Message.of("desk.app.exports.saving-pdf");
       case SVG -> Message.of("desk.app.exports.saving-svg");
       case CSV -> Message.of("desk.app.exports.saving-csv");

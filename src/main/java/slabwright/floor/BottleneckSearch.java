@@ -82,7 +82,7 @@ final class BottleneckSearch {
   /** No machine of the plan gets to a pocket; without one no body wider than the floor fits. */
   private double widestHalf() {
     return takeoff.area().machines().stream()
-        .mapToDouble(MachineReach::half)
+        .mapToDouble(m -> Math.max(MachineReach.half(m), m.passage() / 2))
         .max()
         .orElse(
             Math.max(takeoff.gross().bounds().width(), takeoff.gross().bounds().height()) / 2
@@ -148,7 +148,9 @@ final class BottleneckSearch {
     }
     double rim = like.body().mm() - like.grinding().mm();
     Length head = Length.mm(Math.max(0, body - rim));
-    Machine machine = new Machine(like.id(), like.name(), Length.mm(body), head, like.clearance());
+    Machine machine =
+        new Machine(like.id(), like.name(), Length.mm(body), head, like.clearance())
+            .withTravel(like.travel().withLength(Optional.empty()));
     double ground = reach.head(machine).intersect(grindable).area();
     return new ReachPoint(body, ground, takeoff.ground().area() - ground);
   }

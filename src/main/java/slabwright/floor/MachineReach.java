@@ -12,15 +12,24 @@ import slabwright.site.Machine;
 
 /**
  * Machine reach. The drivable floor is extended through each way in by a box as wide as the opening
- * and body + clearance deep, eroded by half the body + clearance; the components that meet a box
- * are where the body's middle can be; dilated by half the grinding width they are what is ground. A
- * straight wall so keeps a strip of (body − grinding) / 2 + clearance.
+ * is clear; where the body and its passing clearance p fit, in one piece with a box, it can roll.
+ * It grinds from the places among them where it keeps its working clearance c to everything: those
+ * dilated by half the grinding width are what is ground. A straight wall so keeps a strip of (body
+ * − grinding) / 2 + c, and a gap of body + 2 p is passed, its own floor left to hand tools.
  *
  * <p>The body is taken as a disc: it turns on the spot and fits wherever its width fits.
  */
 final class MachineReach {
   /** A gap exactly as wide as body and clearances lets the machine through; mm. */
   static final double FIT = 0.01;
+
+  /**
+   * A machine that works closer to a wall than it rolls gets into a corner so many times deeper.
+   */
+  private static final double HUG = 2;
+
+  /** Corners of 40° and wider are no necks: 1 / sin 20°. */
+  private static final double CORNER = 3;
 
   private final FloorArea area;
   private final Region gross;
@@ -37,7 +46,7 @@ final class MachineReach {
   /**
    * What one machine sweeps, not yet clipped to the floor.
    *
-   * @param middle where the middle of its body can be
+   * @param middle where the middle of its body can be while it grinds
    * @param ground what its grinding head passes over
    * @param covered what lies under body and clearance, and two tolerances more: drawn just up to
    *     the wall, its arcs would now end short of it and now fall on it
@@ -50,21 +59,46 @@ final class MachineReach {
   }
 
   Sweep of(Machine machine) {
-    Region middle = middle(machine);
-    return new Sweep(machine, middle, head(machine, middle), covered(middle, half(machine)));
+    Region rolls = rolls(machine);
+    Region middle = grindsFrom(machine, rolls);
+    Region covered = covered(middle, half(machine));
+    Region necks = necks(machine, rolls, middle);
+    return new Sweep(
+        machine,
+        middle,
+        head(machine, middle),
+        necks.isEmpty() ? covered : covered.union(covered(necks, half(machine))));
   }
 
   /** What its grinding head passes over, not yet clipped to the floor. */
   Region head(Machine machine) {
-    return head(machine, middle(machine));
-  }
-
-  private Region middle(Machine machine) {
-    return middle(half(machine), machine.body().mm() + machine.clearance().mm());
+    return head(machine, grindsFrom(machine, rolls(machine)));
   }
 
   private Region head(Machine machine, Region middle) {
     return middle.offset(machine.grinding().mm() / 2, tolerance);
+  }
+
+  /** Where the middle of its body can get to. */
+  Region rolls(Machine machine) {
+    double widest = Math.max(machine.clearance().mm(), machine.passing().mm());
+    return middle(machine.passage() / 2, machine.body().mm() + widest);
+  }
+
+  /** Where it works, of where it rolls: at its working clearance to everything. */
+  private Region grindsFrom(Machine machine, Region rolls) {
+    double more = machine.passing().mm() - machine.clearance().mm();
+    double depth = machine.body().mm() + machine.clearance().mm();
+    Region keeps = extended(waysIn(depth)).offset(FIT - half(machine), tolerance);
+    return more > 0
+        ? keeps.intersect(rolls.offset(HUG * more, tolerance))
+        : keeps.partsWhere(part -> part.meets(rolls));
+  }
+
+  /** Where it rolls through between places to work at. */
+  private Region necks(Machine machine, Region rolls, Region middle) {
+    double more = machine.clearance().mm() - machine.passing().mm();
+    return more > 0 ? rolls.minus(middle.offset(CORNER * more, tolerance)) : Region.empty();
   }
 
   /**
@@ -81,7 +115,7 @@ final class MachineReach {
     return drivable.nearestOnBoundary(place);
   }
 
-  /** Half the width of the gap that the machine needs. */
+  /** Half the width of what it works in: body and working clearance. */
   static double half(Machine machine) {
     return machine.body().mm() / 2 + machine.clearance().mm();
   }

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  * A pocket and the best way to it.
  *
  * @param pass its narrowest place; empty when no gap of 40 mm or more leads there
- * @param clearance that the plan's narrowest machine keeps to either side, mm
+ * @param clearance that the plan's narrowest machine needs at either side to roll through, mm
  */
 public record PocketAccess(HandWorkPiece pocket, Optional<Bottleneck> pass, double clearance) {
   /** The widest body that would get through with that clearance, mm; empty when none would. */

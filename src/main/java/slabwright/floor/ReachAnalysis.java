@@ -10,8 +10,8 @@ import slabwright.site.Machine;
 
 /**
  * What sheet 2 says of a floor beyond its take-off: reach against width, the narrowest pass to
- * every pocket, strips by edge, shares of machines. Each is worked out when it is first asked for,
- * which takes many reaches, and kept.
+ * every pocket, which machine passes where, strips by edge, shares of machines. Each is worked out
+ * when it is first asked for, which takes many reaches, and kept.
  */
 public final class ReachAnalysis {
   /** Pockets smaller than a hand, mm², are not worth a way. */
@@ -23,9 +23,12 @@ public final class ReachAnalysis {
   private final Lazy<List<EdgeStrip>> strips;
   private final Lazy<List<PocketAccess>> pockets = new Lazy<>(this::findPockets);
 
+  private final Lazy<List<MachinePassage>> passages;
+
   private ReachAnalysis(FloorTakeoff takeoff, BooleanSupplier cancelled) {
     this.takeoff = takeoff;
     this.cancelled = cancelled;
+    passages = new Lazy<>(() -> List.copyOf(PassageFinder.find(takeoff, cancelled)));
     strips = new Lazy<>(() -> EdgeStripAllocator.allocate(takeoff));
   }
 
@@ -55,6 +58,11 @@ public final class ReachAnalysis {
     return pockets.get();
   }
 
+  /** Which machine gets through every doorway, narrow gap and bend, trenches taken as levelled. */
+  public List<MachinePassage> passages() {
+    return passages.get();
+  }
+
   /** {@link EdgeStripAllocator#allocate}, kept. */
   public List<EdgeStrip> strips() {
     return strips.get();
@@ -81,7 +89,7 @@ public final class ReachAnalysis {
     double clearance =
         takeoff.area().machines().stream()
             .min(Comparator.comparingDouble(m -> m.body().mm()))
-            .map(m -> m.clearance().mm())
+            .map(m -> m.passing().mm())
             .orElse(0.0);
     return takeoff.asFound().pieces(HandWorkKind.POCKET).stream()
         .filter(p -> p.area() >= LEAST)

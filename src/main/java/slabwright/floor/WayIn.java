@@ -11,8 +11,9 @@ import slabwright.site.FloorArea;
 import slabwright.site.OutlineShape;
 
 /**
- * The box outside a doorway in which a machine stands before it comes in: as wide as the opening
- * and of a given depth. A machine whose middle fits anywhere in it has come as far as the door.
+ * The box outside a doorway in which a machine stands before it comes in: as wide as the opening is
+ * clear, in its middle, and of a given depth. A machine whose middle fits anywhere in it has come
+ * as far as the door.
  */
 record WayIn(Doorway doorway, Region box) {
   /** Keeps the box off walls beside the doorway, which it must not open. */
@@ -33,9 +34,15 @@ record WayIn(Doorway doorway, Region box) {
     Vec last = opening.points().get(opening.points().size() - 1);
     Vec along = last.minus(first).unit();
     Vec out = along.left().times(side * depth);
+    double taken = Math.max(0, d.width().mm() - d.clear()) / 2;
     List<Vec> corners = new ArrayList<>(opening.points());
-    corners.add(last.plus(out).minus(along.times(OFF_WALL)));
-    corners.add(first.plus(out).plus(along.times(OFF_WALL)));
+    if (taken > 0) {
+      corners =
+          new ArrayList<>(List.of(first.plus(along.times(taken)), last.minus(along.times(taken))));
+    }
+    double narrower = Math.max(taken, OFF_WALL);
+    corners.add(last.plus(out).minus(along.times(narrower)));
+    corners.add(first.plus(out).plus(along.times(narrower)));
     Region whole = Region.of(new Ring(corners));
     Region inTheWay = whole.intersect(gross);
     Region box = inTheWay.isEmpty() ? whole : whole.minus(inTheWay.offset(OFF_WALL, OFF_WALL / 2));

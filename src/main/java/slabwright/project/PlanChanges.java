@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import slabwright.site.AreaDetails;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
+import slabwright.site.JobDetails;
 import slabwright.site.Machine;
 import slabwright.site.Mark;
 import slabwright.site.OutlinePiece;
@@ -34,6 +36,7 @@ public final class PlanChanges {
     c.say(then.name(), now.name(), Message.of("project.plan-changes.site-renamed", then.name()));
     c.say(then.note(), now.note(), Message.of("project.plan-changes.site-note"));
     c.say(then.start(), now.start(), Message.of("project.plan-changes.start"));
+    c.job(then.job(), now.job());
     Map<String, FloorArea> before = byId(then.areas(), FloorArea::id);
     for (FloorArea area : now.areas()) {
       FloorArea old = before.remove(area.id());
@@ -74,6 +77,27 @@ public final class PlanChanges {
     }
   }
 
+  /** Readings and photos are a record of the days, no change of what was issued. */
+  private void job(JobDetails then, JobDetails now) {
+    say(then.contractor(), now.contractor(), Message.of("project.plan-changes.contractor"));
+    say(then.client(), now.client(), Message.of("project.plan-changes.client"));
+    say(then.clientPhoto(), now.clientPhoto(), Message.of("project.plan-changes.client-photo"));
+    say(then.crew(), now.crew(), Message.of("project.plan-changes.crew"));
+    say(then.shopBook(), now.shopBook(), Message.of("project.plan-changes.shop-book"));
+    say(then.forecast(), now.forecast(), Message.of("project.plan-changes.forecast"));
+  }
+
+  private void details(AreaDetails then, AreaDetails now) {
+    say(then.taped(), now.taped(), Message.of("project.plan-changes.taped"));
+    say(then.built(), now.built(), Message.of("project.plan-changes.built"));
+    say(
+        then.coatDivisions(),
+        now.coatDivisions(),
+        Message.of("project.plan-changes.coat-divisions"));
+    say(then.stops(), now.stops(), Message.of("project.plan-changes.stops"));
+    say(then.holds(), now.holds(), Message.of("project.plan-changes.holds"));
+  }
+
   private void area(FloorArea then, FloorArea now, boolean several) {
     where = several ? Optional.of(named(now.name(), now.id())) : Optional.empty();
     say(then.name(), now.name(), Message.of("project.plan-changes.area-renamed", then.name()));
@@ -84,6 +108,7 @@ public final class PlanChanges {
     say(then.air(), now.air(), Message.of("project.plan-changes.air"));
     say(then.finish(), now.finish(), Message.of("project.plan-changes.finish"));
     say(then.use(), now.use(), Message.of("project.plan-changes.use"));
+    details(then.details(), now.details());
     list(
         then.declined(),
         now.declined(),
@@ -201,6 +226,17 @@ public final class PlanChanges {
     if (Math.abs(before - after) > 0.5) {
       add(Message.of("project.plan-changes.doorway-width", door, length(after), length(before)));
     }
+    say(
+        then.passage().clear(),
+        now.passage().clear(),
+        now.passage()
+            .clear()
+            .map(w -> Message.of("project.plan-changes.doorway-clear", door, length(w.mm())))
+            .orElse(Message.of("project.plan-changes.doorway-clear-unknown", door)));
+    say(
+        then.passage().leadsTo(),
+        now.passage().leadsTo(),
+        Message.of("project.plan-changes.doorway-leads-to", door));
     boolean moved =
         then.piece() != now.piece() || Math.abs(then.offset().mm() - now.offset().mm()) > 0.5;
     say(false, moved, Message.of("project.plan-changes.doorway-moved", door));
@@ -232,6 +268,7 @@ public final class PlanChanges {
     Message mark = mark(now);
     say(then.name(), now.name(), Message.of("project.plan-changes.mark-renamed", old, now.name()));
     say(then.kind(), now.kind(), Message.of("project.plan-changes.mark-described", mark));
+    say(then.follows(), now.follows(), Message.of("project.plan-changes.mark-follows", mark));
     if (!then.form().getClass().equals(now.form().getClass())
         || then.form().spots().size() != now.form().spots().size()) {
       add(Message.of("project.plan-changes.mark-shape", mark));
@@ -262,5 +299,6 @@ public final class PlanChanges {
         Message.of("project.plan-changes.inlay-moved", name));
     say(then.turn(), now.turn(), Message.of("project.plan-changes.inlay-turned", name));
     say(then.spec(), now.spec(), Message.of("project.plan-changes.inlay-spec", name));
+    say(then.source(), now.source(), Message.of("project.plan-changes.inlay-source", name));
   }
 }

@@ -41,11 +41,22 @@ public record SiteResult(Site site, Path folder, List<AreaResult> areas, WorkPla
     if (book instanceof Result.Refused<ShopBookFile> bad) {
       return Result.refused(bad.refusals());
     }
-    ShopBook shop = ShopBook.of(book.orThrow().text());
     Site issued = new ReleaseArchive(plan).withoutOutdatedReleases(site);
-    List<AreaResult> areas = AreaResult.of(issued, folder, cancelled);
+    return Result.ok(compute(issued, folder, ShopBook.of(book.orThrow().text()), cancelled));
+  }
+
+  /**
+   * Computes a site as it stands by a given shop book.
+   *
+   * @param folder that its graphics lie in
+   * @throws IOException when a graphic breaks while it is read
+   * @throws java.util.concurrent.CancellationException when {@code cancelled} turned true
+   */
+  public static SiteResult compute(Site site, Path folder, ShopBook book, BooleanSupplier cancelled)
+      throws IOException {
+    List<AreaResult> areas = AreaResult.of(site, folder, cancelled);
     List<AreaTakeoff> floors = areas.stream().map(SiteResult::floor).toList();
-    return Result.ok(new SiteResult(issued, folder, areas, WorkPlan.of(issued, floors, shop)));
+    return new SiteResult(site, folder, areas, WorkPlan.of(site, floors, book));
   }
 
   /**

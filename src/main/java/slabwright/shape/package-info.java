@@ -4,13 +4,12 @@
  *
  * <p>{@link Region} (entry: sets and offsets of areas) and {@link Arrangement} (entry: layers noded
  * once, faces labelled). Then the plain values {@link Vec}, {@link Line}, {@link Ring}, {@link
- * Bounds}, {@link Affine}, {@link Homography}, {@link Bezier} and {@link Arcs}.
+ * Bounds}, {@link Affine}, {@link Bezier} and {@link Arcs}.
  *
  * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link ArrangementFace}, {@link
  * Border} and {@link BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link
  * PreparedRegion}, {@link FillRule}, {@link Offset}, {@link LineClip}. {@link RingValidator} tells
- * a {@link RingFault} in words. {@link SymmetricSystem} solves the normal equations of least
- * squares.
+ * a {@link RingFault} in words.
  *
  * <p>Inside: {@link GridChain}, {@link SegmentSplitter}, {@link Noding} and {@link NodedSegments};
  * {@link ArrangementEdges}, {@link HalfEdges}, {@link Cycles}, {@link Nesting}, {@link FaceTable},

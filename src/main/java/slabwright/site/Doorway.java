@@ -38,6 +38,11 @@ public record Doorway(
   /** A doorway of another floor area, both by id. */
   public record LeadsTo(String area, String doorway) {}
 
+  /** The width in mm that is free with the leaf open; the opening's when it was not measured. */
+  public double clear() {
+    return passage.clear().orElse(width).mm();
+  }
+
   public Doorway withName(String v) {
     return new Doorway(id, v, piece, offset, width, wayIn, passage);
   }

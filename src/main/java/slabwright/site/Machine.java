@@ -25,6 +25,30 @@ public record Machine(
    */
   public record Travel(Optional<Length> length, Optional<Length> passing) {
     public static final Travel UNKNOWN = new Travel(Optional.empty(), Optional.empty());
+
+    public Travel withLength(Optional<Length> v) {
+      return new Travel(v, passing);
+    }
+
+    public Travel withPassing(Optional<Length> v) {
+      return new Travel(length, v);
+    }
+  }
+
+  /**
+   * What a machine needs at each side to roll through when nobody said: 12 mm (common practice, no
+   * source).
+   */
+  private static final Length PASSING = Length.mm(12);
+
+  /** What it needs at each side to roll through a doorway or gap, p. */
+  public Length passing() {
+    return travel.passing().orElse(PASSING);
+  }
+
+  /** The narrowest doorway or gap that it rolls through, B + 2 p, in mm. */
+  public double passage() {
+    return body.mm() + 2 * passing().mm();
   }
 
   public Machine withName(String v) {

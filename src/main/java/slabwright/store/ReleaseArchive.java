@@ -38,7 +38,8 @@ public record ReleaseArchive(Path plan) {
     return home().resolve(stem() + "-release-" + number);
   }
 
-  private Path file(int number) {
+  /** The plan file of a release; it need not be there. */
+  public Path file(int number) {
     return folder(number).resolve(stem() + ENDING);
   }
 
@@ -106,7 +107,7 @@ public record ReleaseArchive(Path plan) {
 
   /**
    * Whether the site is what its last release froze, graphics on disk included. How numbers are
-   * shown and the picture to trace over are no part of that.
+   * shown, the picture to trace over, and the readings and photos of the days are no part of that.
    */
   public boolean isAsIssued(Site site) {
     int last = site.releaseNumber();
@@ -121,7 +122,8 @@ public record ReleaseArchive(Path plan) {
     return Site.empty(s.name(), slabwright.units.UnitSystem.METRIC)
         .withNote(s.note())
         .withStart(s.start())
-        .withAreas(s.areas());
+        .withAreas(s.areas())
+        .withJob(s.job().withReadings(List.of()).withPhotos(List.of()));
   }
 
   /** The site with the releases that sheets and cut files may carry: none when it changed since. */

@@ -1,12 +1,10 @@
 package slabwright.work;
 
 import java.time.Duration;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import slabwright.site.Finish;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -18,7 +16,6 @@ import slabwright.work.book.ShopTool;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.days.TimeSpan;
 import slabwright.work.rule.DewPoint;
 import slabwright.work.rule.LevelChangeRule;
 import slabwright.work.rule.MoistureNotes;
@@ -26,7 +23,6 @@ import slabwright.work.rule.RuleNote;
 import slabwright.work.rule.SilicaRule;
 import slabwright.work.rule.SlipClass;
 import slabwright.work.rule.TemperatureRule;
-import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
 /** Every rule that applies to one floor area. */
@@ -97,18 +93,24 @@ final class AreaRuleNotes {
         .min(Double::compare);
   }
 
-  /** Hand grinding here on the day with most of it. */
+  /** At all grinding of Table 1, for the one with most of it of those who grind here by hand. */
   private Duration longestShift(DayPlan days) {
-    Map<LocalDate, Duration> byDay = new HashMap<>();
-    for (ScheduledStep p : days.steps()) {
-      StepType type = p.task().type();
-      if (type.isOn(floor.area().id()) && type.isHandGrinding()) {
-        for (TimeSpan s : p.spans()) {
-          byDay.merge(s.start().toLocalDate(), s.length(), Duration::plus);
-        }
-      }
-    }
-    return byDay.values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
+    List<SilicaShift> here = SilicaShift.of(byHandHere(days), Set.of());
+    return SilicaShift.of(days, Set.of()).stream()
+        .filter(
+            s -> here.stream().anyMatch(h -> h.day().equals(s.day()) && h.person() == s.person()))
+        .map(SilicaShift::tasks)
+        .max(Duration::compareTo)
+        .orElse(Duration.ZERO);
+  }
+
+  private DayPlan byHandHere(DayPlan days) {
+    List<ScheduledStep> here =
+        days.steps().stream()
+            .filter(s -> s.task().type().isOn(floor.area().id()))
+            .filter(s -> s.task().type().isHandGrinding())
+            .toList();
+    return new DayPlan(days.hours(), days.means(), days.firstDay(), here);
   }
 
   /**

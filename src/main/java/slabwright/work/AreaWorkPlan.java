@@ -3,7 +3,9 @@ package slabwright.work;
 import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.masking.DyeNeed;
+import slabwright.site.Finish;
 import slabwright.work.book.Figure;
+import slabwright.work.book.LayingTool;
 import slabwright.work.coat.ClientAdvice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepPlan;
@@ -53,6 +55,18 @@ public record AreaWorkPlan(
 
   public String name() {
     return floor.area().name();
+  }
+
+  /**
+   * Length of walls that are masked before dye is sprayed on the floor, once for all coats, in mm:
+   * as long as the cut-in. Common practice, no source.
+   */
+  public double wallMasking() {
+    boolean sprayed =
+        coats.stream()
+            .filter(c -> c.job().target() == Finish.Target.WHOLE_FLOOR)
+            .anyMatch(c -> c.product().laying().tool().equals(Figure.known(LayingTool.SPRAYER)));
+    return sprayed ? floor.cutIn() : 0;
   }
 
   /** The coat of a product, if the finish has one. */

@@ -9,8 +9,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import slabwright.site.Site;
+import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
@@ -22,6 +24,8 @@ import slabwright.work.coat.SealerParameters;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayPlanner;
 import slabwright.work.days.DayTable;
+import slabwright.work.days.JobMeans;
+import slabwright.work.days.JobTool;
 import slabwright.work.days.Planned;
 import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
@@ -38,11 +42,16 @@ final class WorkPlanner {
   private final Site site;
   private final List<AreaTakeoff> floors;
   private final ShopBook book;
+  private final JobMeans means;
 
   WorkPlanner(Site site, List<AreaTakeoff> floors, ShopBook book) {
+    JobCrew crew = site.job().crew();
     this.site = site;
     this.floors = floors;
-    this.book = book;
+    this.book = crew.persons().isEmpty() ? book : book.withPeople(crew.persons().size());
+    this.means =
+        new JobMeans(
+            Optional.of(BreathingCrew.numbers(crew)), Optional.of(JobTools.of(book, crew)));
   }
 
   private record Draft(AreaTakeoff floor, PrepPlan prep, List<TopPlan> tops, CoatList coats) {}
@@ -91,8 +100,7 @@ final class WorkPlanner {
             order,
             held,
             cannotStart,
-            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed),
-            BreathingCrew.numbers(site.job().crew())));
+            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed)));
   }
 
   private List<TopPlan> tops(AreaTakeoff f) {
@@ -101,11 +109,12 @@ final class WorkPlanner {
 
   private Figure<List<AreaEntry>> entries(List<Draft> drafts) {
     AreaEntries rule = new AreaEntries(site, book);
+    List<JobTool> tools = means.tools().orElse(List.of());
     List<Figure<AreaEntry>> all = new ArrayList<>();
     for (Draft d : drafts) {
       List<CoatPlan> coats = d.coats().coats();
       all.add(
-          AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), coats, book)
+          AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), coats, book, tools)
               .map(steps -> rule.of(d.floor(), coats, steps)));
       d.coats()
           .unknown()
@@ -169,7 +178,7 @@ final class WorkPlanner {
     LocalDateTime start = site.start().orElse(ANY_MONDAY.atTime(hours.from()));
     Map<String, LocalDateTime> notBefore = new HashMap<>();
     tasks.stream().filter(t -> t.waits().isEmpty()).forEach(t -> notBefore.put(t.id(), start));
-    Planned planned = DayPlanner.plan(tasks, hours, start.toLocalDate(), notBefore);
+    Planned planned = DayPlanner.plan(tasks, hours, means, start.toLocalDate(), notBefore);
     return planned instanceof Planned.Refused refused
         ? Figure.refused(refused.sentence())
         : Figure.known(((Planned.Days) planned).plan());

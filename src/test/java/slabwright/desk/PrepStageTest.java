@@ -40,7 +40,7 @@ class PrepStageTest {
       assertThat(words(desk)).anyMatch(w -> w.startsWith("2′ 5″ wide: "));
       DeskUnderTest.on(() -> point(desk, 299));
       assertThat(words(desk)).anyMatch(w -> w.startsWith("4′ 3"));
-      assertThat(words(desk)).anyMatch(w -> w.contains("a machine up to 1′ 1 1/2″ wide"));
+      assertThat(words(desk)).anyMatch(w -> w.contains("a machine up to 1′ 2 9/16″ wide"));
       Vec pass =
           desk.room().parts().ways().ways().orElseThrow().pockets().get(0).pass().get().where();
       double before = scale(desk);

@@ -10,6 +10,7 @@ import static slabwright.floor.Floors.with;
 import static slabwright.floor.Floors.withDoor;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabwright.shape.Arcs;
 import slabwright.shape.Vec;
@@ -18,6 +19,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 import slabwright.site.MarkKind;
 import slabwright.site.TrenchLevel;
+import slabwright.units.Length;
 import slabwright.words.Words;
 
 /** Figures solved by hand: B 800, G 700, c 50, so it needs 900 and leaves a strip of 100. */
@@ -95,16 +97,60 @@ class MachineReachTest {
   }
 
   @Test
-  void a_door_narrower_than_the_body_lets_nothing_in() {
-    GrindingSplit g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 890)).asFound();
+  void a_door_narrower_than_body_and_passing_clearance_lets_nothing_in() {
+    GrindingSplit g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 823)).asFound();
     assertThat(g.machine().isEmpty()).isTrue();
     assertThat(g.hand().area()).isEqualTo(24e6);
   }
 
   @Test
-  void a_door_just_as_wide_as_body_and_clearances_lets_it_in() {
-    GrindingSplit g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 900)).asFound();
+  void a_door_just_as_wide_as_body_and_passing_clearance_lets_it_in() {
+    GrindingSplit g = grind(withDoor(rectangle(6_000, 4_000), 0, 2_000, 824)).asFound();
     assertThat(g.machine().area()).isGreaterThan(21e6);
+  }
+
+  @Test
+  void a_door_whose_leaf_takes_some_of_its_width_is_as_wide_as_it_is_clear() {
+    FloorArea hall = withDoor(rectangle(6_000, 4_000), 0, 2_000, 900);
+    assertThat(grind(clear(hall, 823)).asFound().machine().isEmpty()).isTrue();
+    assertThat(grind(clear(hall, 824)).asFound().machine().area()).isGreaterThan(21e6);
+  }
+
+  private static FloorArea clear(FloorArea hall, double mm) {
+    Doorway.Passage passage = new Doorway.Passage(Optional.empty(), Optional.of(Length.mm(mm)));
+    return hall.withDoorways(List.of(hall.doorways().get(0).withPassage(passage)));
+  }
+
+  @Test
+  void a_machine_of_29_in_goes_through_a_door_of_32_in_whatever_it_keeps_to_walls() {
+    Machine grinder = new Machine("g", "", Length.inches(29), Length.inches(27), Length.inches(2));
+    FloorArea hall = withDoor(rectangle(6_000, 4_000), 0, 2_000, 32 * 25.4);
+    FloorTakeoff t = FloorTakeoff.of(hall.withMachines(List.of(grinder)));
+    assertThat(t.asFound().machine().area()).isGreaterThan(20e6);
+    MachinePassage door = ReachAnalysis.of(t).passages().get(0);
+    assertThat(door.fits()).isTrue();
+    assertThat(door.spare()).isCloseTo(3 * 25.4 - 24, within(1e-9));
+  }
+
+  @Test
+  void a_corridor_that_it_passes_but_has_no_room_to_work_in_is_a_strip_by_hand() {
+    FloorArea two =
+        walled(
+            0, 0, 4_000, 0, 4_000, 1_500, 6_000, 1_500, 6_000, 0, 10_000, 0, 10_000, 4_000, 6_000,
+            4_000, 6_000, 2_350, 4_000, 2_350, 4_000, 4_000, 0, 4_000);
+    GrindingSplit g = grind(withDoor(two, 0, 1_000, 1_000)).asFound();
+    assertThat(g.machine().contains(new Vec(8_000, 2_000))).isTrue();
+    assertThat(g.machine().contains(new Vec(5_000, 1_925))).isFalse();
+    assertThat(g.pieces(HandWorkKind.POCKET)).isEmpty();
+  }
+
+  @Test
+  void a_machine_that_works_closer_to_walls_than_it_rolls_still_grinds_up_to_them() {
+    FloorArea hall = withDoor(rectangle(6_000, 4_000), 0, 2_000, 1_000);
+    FloorTakeoff t =
+        FloorTakeoff.of(hall.withMachines(List.of(machine(800, 800, 0))), 0.1, () -> false);
+    double corners = (4 - Math.PI) * 400 * 400;
+    assertThat(t.asFound().machine().area()).isCloseTo(24e6 - corners, within(1_000.0));
   }
 
   @Test

@@ -68,9 +68,12 @@ class RasterReachTest {
     }
   }
 
-  /** Erode by the half body, flood from the ways in, dilate by the half head; {@code e} harder. */
+  /**
+   * Erode by half the body with the clearance it rolls with, flood from the ways in, keep what has
+   * the working clearance, dilate by the half head; {@code e} harder.
+   */
   private static boolean[] flood(DistanceRaster raster, FloorTakeoff t, Machine m, double e) {
-    double depth = m.body().mm() + m.clearance().mm();
+    double depth = m.body().mm() + Math.max(m.clearance().mm(), m.passing().mm());
     List<Region> boxes =
         WayIn.of(t.area(), t.gross(), depth, 0.5).stream()
             .map(w -> w.box().offset(SEAM, SEAM / 2))
@@ -85,11 +88,19 @@ class RasterReachTest {
       }
     }
     double[] room = raster.distanceTo(shut(raster, t, boxes, open, e > 0));
+    boolean[] fits = new boolean[open.length];
+    for (int i = 0; i < open.length; i++) {
+      fits[i] = open[i] && room[i] > m.passage() / 2 + e;
+    }
+    boolean[] rolls = raster.flood(fits, seeds);
+    double[] off = raster.distanceTo(rolls);
+    double hug = Math.max(0, 2 * (m.passing().mm() - m.clearance().mm()) - (e > 0 ? 0 : 2 * e));
     boolean[] middle = new boolean[open.length];
     for (int i = 0; i < open.length; i++) {
-      middle[i] = open[i] && room[i] > m.body().mm() / 2 + m.clearance().mm() + e;
+      boolean near = m.passing().mm() > m.clearance().mm() ? off[i] < hug : rolls[i];
+      middle[i] = open[i] && near && room[i] > m.body().mm() / 2 + m.clearance().mm() + e;
     }
-    double[] away = raster.distanceTo(raster.flood(middle, seeds));
+    double[] away = raster.distanceTo(middle);
     boolean[] ground = new boolean[open.length];
     for (int i = 0; i < open.length; i++) {
       ground[i] = away[i] < m.grinding().mm() / 2 - (e > 0 ? 0 : 2 * e);

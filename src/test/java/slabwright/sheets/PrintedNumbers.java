@@ -15,6 +15,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import slabwright.work.days.QuarterHour;
+import slabwright.work.days.TimeSpan;
 
 /** All values of some JSON files, to look printed numbers up in. */
 final class PrintedNumbers {
@@ -25,6 +27,10 @@ final class PrintedNumbers {
       " ?(sq ft|m²|gal|fl oz|mL|L|mil|µm|kg|cfm|m³/h|ppm|%|°F|°C|×|ft|mm|m)(?![\\w²³/])";
 
   private final List<Double> numbers = new ArrayList<>();
+
+  /** Minutes until air is clear. */
+  private final List<Double> clearing = new ArrayList<>();
+
   private final Set<String> moments = new HashSet<>();
   private final List<Duration> times = new ArrayList<>();
   private final StringBuilder words = new StringBuilder();
@@ -45,6 +51,14 @@ final class PrintedNumbers {
     } else if (node.isTextual()) {
       text(node.textValue());
     }
+    if (node.path("minutes").isNumber()) {
+      clearing.add(node.get("minutes").doubleValue());
+    }
+    if (node.path("starts").isTextual()) {
+      LocalDateTime from = LocalDateTime.parse(node.get("starts").textValue());
+      LocalDateTime to = LocalDateTime.parse(node.path("ends").textValue());
+      moments.add(MOMENT.format(QuarterHour.work(new TimeSpan(from, to)).end()));
+    }
     if (node.isArray()) {
       numbers.add((double) node.size());
     }
@@ -56,7 +70,9 @@ final class PrintedNumbers {
     if (s.matches("-?PT[\\dHMS.]+")) {
       times.add(Duration.parse(s));
     } else if (s.matches("\\d{4}-\\d\\d-\\d\\dT[\\d:.]+")) {
-      moments.add(MOMENT.format(LocalDateTime.parse(s)));
+      LocalDateTime exact = LocalDateTime.parse(s);
+      moments.add(MOMENT.format(QuarterHour.up(exact)));
+      moments.add(MOMENT.format(QuarterHour.down(exact)));
     } else if (s.matches("\\d+(\\.\\d+)?")) {
       numbers.add(Double.valueOf(s));
     }
@@ -118,7 +134,10 @@ final class PrintedNumbers {
     return text.replaceAll(pattern, "");
   }
 
-  /** Times are printed to the minute; those of the air are numbers of minutes. */
+  /**
+   * Times are printed to the minute where a coat is laid against the clock, else in quarter hours,
+   * waits never less; those of the air are numbers of minutes.
+   */
   private boolean isTime(String s) {
     long minutes = 0;
     for (MatchResult m : Pattern.compile("(\\d+) (d|h|min)").matcher(s).results().toList()) {
@@ -131,8 +150,19 @@ final class PrintedNumbers {
       minutes += each * Long.parseLong(m.group(1));
     }
     double seconds = minutes * 60.0;
-    return times.stream().anyMatch(t -> Math.abs(t.toMillis() / 1000.0 - seconds) <= 30.5)
-        || near(seconds / 60, 1, 0.5);
+    Duration printed = Duration.ofMinutes(minutes);
+    return times.stream()
+            .anyMatch(
+                t ->
+                    Math.abs(t.toMillis() / 1000.0 - seconds) <= 30.5
+                        || QuarterHour.up(t).equals(printed)
+                        || QuarterHour.nearest(t).equals(printed))
+        || near(seconds / 60, 1, 0.5)
+        || clearing.stream().anyMatch(n -> QuarterHour.up(seconds(n)).equals(printed));
+  }
+
+  private static Duration seconds(double minutes) {
+    return Duration.ofSeconds((long) Math.ceil(minutes * 60));
   }
 
   private boolean isFeet(String s) {

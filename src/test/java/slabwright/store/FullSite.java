@@ -42,14 +42,14 @@ import slabwright.units.Length;
 import slabwright.units.UnitSystem;
 
 /** A site that uses every field of the plan file at least once. */
-final class FullSite {
+public final class FullSite {
   private FullSite() {}
 
   private static Length len(String text) {
     return Length.parse(text).orThrow();
   }
 
-  static Site make() {
+  public static Site make() {
     TreeMap<String, String> graphics = new TreeMap<>();
     graphics.put("a.svg", "00ff");
     return new Site(

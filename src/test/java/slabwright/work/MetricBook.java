@@ -29,6 +29,7 @@ final class MetricBook {
     UNITS.put("cfm", new To(0.028316846592 * 60, "m3/h"));
     UNITS.put("lb", new To(0.45359237, "kg"));
     UNITS.put("in", new To(25.4, "mm"));
+    UNITS.put("ft2", new To(foot2, "m2"));
   }
 
   private static final Pattern VALUE =

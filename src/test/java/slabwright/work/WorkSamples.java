@@ -35,7 +35,7 @@ public final class WorkSamples {
 
   /**
    * The tram hall with a solvent dye on the whole floor, more air than the sample has and masks for
-   * the crew: vapour to reckon with, and the job can still be done.
+   * two of the three: vapour to reckon with, and the job can still be done.
    */
   public static Site solventHall() {
     Site site = tramHall();
@@ -50,7 +50,7 @@ public final class WorkSamples {
             .toList();
     FloorArea solvent =
         hall.withFinish(new Finish(hall.finish().exposure(), coats))
-            .withAir(new AirSpace(hall.air().ceiling(), 30_000, 3))
+            .withAir(new AirSpace(hall.air().ceiling(), 80_000, 3))
             .withDetails(hall.details().withStops(withPermit(hall.details().stops())));
     List<FloorArea> areas =
         site.areas().stream().map(a -> a.id().equals(hall.id()) ? solvent : a).toList();
@@ -60,7 +60,8 @@ public final class WorkSamples {
             "",
             List.of(
                 new JobCrew.Person("lead", "A. (invented)", mask),
-                new JobCrew.Person("hand", "B. (invented)", mask)),
+                new JobCrew.Person("hand", "B. (invented)", mask),
+                new JobCrew.Person("hand", "C. (invented)", "")),
             new TreeMap<>());
     return site.withAreas(areas).withJob(site.job().withCrew(crew));
   }
@@ -89,7 +90,7 @@ public final class WorkSamples {
   }
 
   /** The same areas with a floor of one square metre each: quick, for odd books. */
-  static WorkPlan planSmall(Site site, ShopBook book) {
+  public static WorkPlan planSmall(Site site, ShopBook book) {
     Region floor = Region.of(Ring.rectangle(0, 0, 1000, 1000));
     List<AreaTakeoff> floors = new ArrayList<>();
     for (AreaTakeoff f : FLOORS) {

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.SymmetricSystem;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.SymmetricSystem;
 
 /**
  * Where the drawing's openings lie, to a hundredth of a millimetre or so: an affine map, and by how

@@ -1,8 +1,8 @@
 package slabwright.inlay.proof;
 
 import java.util.Optional;
-import slabwright.shape.SymmetricSystem;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.SymmetricSystem;
 
 /**
  * Brings a pose that is nearly right onto the drawing: least squares over a similarity's four

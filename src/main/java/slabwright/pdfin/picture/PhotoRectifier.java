@@ -2,8 +2,8 @@ package slabwright.pdfin.picture;
 
 import java.awt.image.BufferedImage;
 import slabwright.shape.Affine;
-import slabwright.shape.Homography;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 
 /** Redraws a photo as seen from above, each pixel from four of the photo's. */
 final class PhotoRectifier {

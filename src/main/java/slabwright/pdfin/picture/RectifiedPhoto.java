@@ -4,8 +4,8 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.Homography;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 import slabwright.units.Message;
 import slabwright.units.Result;
 

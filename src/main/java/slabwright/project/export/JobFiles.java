@@ -19,7 +19,8 @@ import slabwright.work.AreaResult;
 import slabwright.work.days.ICalendarWriter;
 
 /**
- * The whole main job of a plan as the files of one folder: sheets, numbers, calendar, cut files.
+ * The whole main job of a plan as the files of one folder: packets, sheets, numbers, calendar, cut
+ * files.
  *
  * @param plan the file that graphics are relative to
  * @param fontAccepted whether letters in a substitute font are accepted
@@ -32,6 +33,7 @@ public record JobFiles(
    * @return sentences for the person about what was not cut
    */
   public List<String> addTo(OutFolder folder) throws IOException {
+    PacketFiles.today(result, paper, words).addTo(folder::add);
     sheets(folder);
     numbers(folder);
     calendar(folder);
@@ -54,7 +56,7 @@ public record JobFiles(
     InlayFileNames names = new InlayFileNames(result.site());
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
-        folder.add("inlay-" + name(names, a, i) + ".json", SiteNumbers.inlay(i, words));
+        folder.add("inlay-" + name(names, a, i) + ".json", numbers.inlay(a, i));
       }
     }
   }

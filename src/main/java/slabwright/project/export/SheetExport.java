@@ -35,6 +35,7 @@ public final class SheetExport {
     SiteResult done = work.orThrow();
     StagedFiles files = new StagedFiles();
     switch (form) {
+      case PACKETS -> packets(files, order, done);
       case PDF -> pdf(files, order, done, steps);
       case SVG -> svg(files, order, done, steps);
       case CSV ->
@@ -55,6 +56,14 @@ public final class SheetExport {
     byte[] pdf =
         pdf(done.site().name(), pages, n -> steps.report(0.5 + (MADE - 0.5) * n / pages.size()));
     files.add(SheetRequest.fileNameStem(done) + "-sheets.pdf", pdf);
+  }
+
+  /** Into a folder of their own, so that the files keep their plain names. */
+  private static void packets(StagedFiles files, SheetRequest order, SiteResult done)
+      throws IOException {
+    String folder = SheetRequest.fileNameStem(done) + "-packets/";
+    PacketFiles.today(done, order.paper(), order.words())
+        .addTo((name, bytes) -> files.add(folder + name, bytes));
   }
 
   /** The pages in one PDF of today. */
@@ -83,14 +92,15 @@ public final class SheetExport {
 
   private static void json(StagedFiles files, SiteResult done, Words words) {
     String stem = SheetRequest.fileNameStem(done);
-    files.add(stem + "-tally.json", new SiteNumbers(done, words).tally());
-    files.add(stem + "-work.json", new SiteNumbers(done, words).work());
+    SiteNumbers numbers = new SiteNumbers(done, words);
+    files.add(stem + "-tally.json", numbers.tally());
+    files.add(stem + "-work.json", numbers.work());
     InlayFileNames names = new InlayFileNames(done.site());
     for (AreaResult a : done.areas()) {
       for (PlacedInlay i : a.inlays()) {
         files.add(
             stem + "-inlay-" + names.fullId(a.takeoff().area(), i.inlay(), "-") + ".json",
-            SiteNumbers.inlay(i, words));
+            numbers.inlay(a, i));
       }
     }
   }

@@ -5,6 +5,7 @@
  * saves; a plan that was never saved has a {@link PlanLocation} all the same. {@link JournalWriter}
  * keeps every edit. Beside the plan: {@link ReleaseFiles} (a {@link FrozenRelease}, and what
  * changed since, looked at again when a {@link GraphicStamp} differs), {@link TapeFiles}, {@link
- * UnfinishedWalkFile}, {@link ShopBookFiles}.
+ * UnfinishedWalkFile}, {@link ShopBookFiles}. {@link IssuedRelease} issues a release of a plan on
+ * disk; {@link PlanComparison} sets a plan beside a release, {@link FigureChange} by figure.
  */
 package slabwright.project.plan;

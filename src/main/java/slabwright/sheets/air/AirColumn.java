@@ -1,5 +1,6 @@
 package slabwright.sheets.air;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -127,7 +128,8 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
 
   private String clearing(ClearingTime c) {
     if (c instanceof ClearingTime.After after) {
-      return context.say("sheets.air-column.minutes", QuantityFormat.number(after.minutes(), 0));
+      long seconds = (long) Math.ceil(after.minutes() * 60);
+      return context.times().wait(Duration.ofSeconds(seconds));
     }
     return c instanceof ClearingTime.Never
         ? context.say("sheets.air-column.never")

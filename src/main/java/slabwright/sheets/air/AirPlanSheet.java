@@ -83,7 +83,7 @@ public final class AirPlanSheet {
       sketch.placeSign(AreaInks.sign(m, m.form().spots().get(0).vec()));
     }
     new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways();
-    TextStyle style = context.type().strong().sized(2.9 * context.type().k());
+    TextStyle style = context.type().label();
     for (Mark m : shown()) {
       sketch.placeLabel(PlanLabel.of(m.form().spots().get(0).vec(), m.name(), style).nearBy(5));
     }

@@ -31,9 +31,10 @@ record JobClock(Optional<LocalDateTime> start, boolean dated, Words words) {
         .orElseGet(() -> words.say("sheets.job-clock.hour", Math.round(minute / 60)));
   }
 
+  /** When a step begins, by the next quarter hour. */
   String moment(double minute) {
     return start
-        .map(s -> new TimeFormat(words).moment(s.plusSeconds(Math.round(minute * 60)), dated))
+        .map(s -> new TimeFormat(words).from(s.plusSeconds(Math.round(minute * 60)), dated))
         .orElseGet(() -> words.say("sheets.job-clock.minute", Math.round(minute)));
   }
 }

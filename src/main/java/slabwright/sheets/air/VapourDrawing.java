@@ -21,7 +21,7 @@ public final class VapourDrawing {
     List<Ink> inks = new ArrayList<>();
     double y = 0;
     VapourBlock block = new VapourBlock(air, JobClock.of(plan, words), words);
-    for (Slice s : block.slices(new TypeSizes(SIZE), width)) {
+    for (Slice s : block.slices(new TypeSizes(SIZE, false), width)) {
       inks.addAll(s.at(0, y));
       y += s.height();
     }

@@ -131,7 +131,7 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
     double k = type.k();
     double height = 7 * k;
     List<Ink> inks = new ArrayList<>(nights(height, width));
-    inks.add(Text.start(new Vec(0, 5 * k), name, type.heading().sized(3.6 * k)));
+    inks.add(Text.start(new Vec(0, 5 * k), name, type.subheading()));
     inks.add(Stroke.line(Pen.of(0.25, Palette.INK), new Vec(0, height), new Vec(width, height)));
     return new Slice(height, true, inks);
   }

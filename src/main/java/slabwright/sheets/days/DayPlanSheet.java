@@ -68,7 +68,8 @@ public final class DayPlanSheet {
                 + context.say(WorkPlan.NOTICE)
                 + " "
                 + context.say(plan.book().origin())));
-    PersonRota rota = PersonRota.of(days, plan.outlook().protectedPersons());
+    blocks.addAll(new CrewBlocks(plan, days, context).blocks());
+    PersonRota rota = PersonRota.of(days);
     plan.table()
         .maybe()
         .ifPresent(t -> blocks.addAll(new StepList(t, plan.dated(), rota, context).blocks()));
@@ -100,9 +101,9 @@ public final class DayPlanSheet {
             t ->
                 context.say(
                     "sheets.day-plan-sheet.together",
-                    context.times().moment(t.begins(), plan.dated()),
-                    context.times().moment(t.ends(), plan.dated()),
-                    context.times().duration(t.personTime())));
+                    context.times().from(t.begins(), plan.dated()),
+                    context.times().from(t.ends(), plan.dated()),
+                    context.times().works(t.personTime())));
   }
 
   private Block notice() {

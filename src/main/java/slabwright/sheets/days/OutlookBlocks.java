@@ -125,9 +125,7 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
   }
 
   private String moment(ClosedAir c, boolean start) {
-    return c.span()
-        .map(s -> context.times().moment(start ? s.start() : s.end(), plan.dated()))
-        .orElse("");
+    return c.span().map(s -> context.times().shut(s, plan.dated()).get(start ? 0 : 1)).orElse("");
   }
 
   private String areaName(String id) {
@@ -144,7 +142,7 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
           List.of(
               TableCell.of(
                   (held ? "✕ " : "") + context.say(s.task().name()) + " · " + s.task().area()),
-              TableCell.of(context.times().duration(s.task().length())),
+              TableCell.of(context.times().works(s.task().length())),
               TableCell.of(Integer.toString(s.task().people())),
               TableCell.of(held ? context.say("sheets.outlook.is-held") : "")));
     }

@@ -14,6 +14,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.work.days.DayTable;
 import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.PersonRota;
+import slabwright.work.days.TimeSpan;
 
 /**
  * The steps of the day plan to tick off: when, who, when the next may follow, and what a late start
@@ -39,12 +40,13 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
   private TableBlock others() {
     List<List<TableCell>> rows = new ArrayList<>();
     for (KeepOutPeriod o : table.others()) {
+      List<String> times = context.times().shut(o.span(), dated);
       rows.add(
           List.of(
               TableCell.of(o.area()),
               TableCell.of(context.say(o.reason())),
-              TableCell.of(context.times().moment(o.span().start(), dated)),
-              TableCell.of(context.times().moment(o.span().end(), dated))));
+              TableCell.of(times.get(0)),
+              TableCell.of(times.get(1))));
     }
     return TableBlock.of(
         List.of(
@@ -80,17 +82,18 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
   }
 
   private List<TableCell> row(DayTable.Line l) {
+    List<String> times = context.times().work(new TimeSpan(l.starts(), l.ends()), dated);
     List<TableCell> cells =
         new ArrayList<>(
             List.of(
                 new TableCell.Tick(),
                 l.critical() ? TableCell.bold("● " + name(l)) : TableCell.of(name(l)),
-                TableCell.of(context.times().moment(l.starts(), dated)),
-                TableCell.of(context.times().moment(l.ends(), dated)),
-                TableCell.of(context.times().duration(l.works()).replace(' ', '\u00a0')),
+                TableCell.of(times.get(0)),
+                TableCell.of(times.get(1)),
+                TableCell.of(context.times().works(l.works()).replace(' ', '\u00a0')),
                 TableCell.of(String.join("", rota.letters(l.id()))),
-                TableCell.of(l.nextFrom().map(t -> context.times().moment(t, dated)).orElse("")),
-                TableCell.of(l.nextUntil().map(t -> context.times().moment(t, dated)).orElse(""))));
+                TableCell.of(l.nextFrom().map(t -> context.times().from(t, dated)).orElse("")),
+                TableCell.of(l.nextUntil().map(t -> context.times().until(t, dated)).orElse(""))));
     for (int i = 0; i < DayTable.DELAYS.size(); i++) {
       cells.add(TableCell.of(i < l.late().size() ? late(l.late().get(i)) : ""));
     }
@@ -111,6 +114,6 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
   private String later(Duration d) {
     return d.isZero()
         ? context.say("sheets.step-list.no-change")
-        : context.say("sheets.step-list.later", context.times().days(d));
+        : context.say("sheets.step-list.later", context.times().wait(d));
   }
 }

@@ -32,6 +32,8 @@ public final class TallyJson {
     root.put("frame", siteFrame(words));
     ArrayNode list = root.putArray("areas");
     areas.forEach(w -> area(w, list.addObject(), words));
+    ArrayNode passages = root.putArray("passages");
+    areas.forEach(w -> PassagesJson.write(w, site.units(), words, passages));
     return root;
   }
 

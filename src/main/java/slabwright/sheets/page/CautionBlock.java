@@ -29,7 +29,7 @@ public record CautionBlock(String head, String words) implements Block {
     inks.add(Fill.of(LINE, new Bounds(0, 0, 1.4, height)));
     inks.add(Stroke.rings(Pen.of(0.3, LINE), List.of(Ring.rectangle(0, 0, width, height))));
     double x = pad + 1.4;
-    inks.add(Text.start(new Vec(x, pad + 2.6 * k), head, type.strong().sized(3.6 * k)));
+    inks.add(Text.start(new Vec(x, pad + 2.6 * k), head, type.subheading()));
     for (int i = 0; i < lines.size(); i++) {
       double y = pad + 8 * k + i * type.leading();
       inks.add(Text.start(new Vec(x, y), lines.get(i), type.body()));

@@ -30,7 +30,7 @@ public final class ColumnLayout implements ColumnFlow.ColumnSource {
     double side = page.side().width();
     int n = (int) Math.max(1, Math.floor((page.body().width() + 12) / (side + 12)));
     for (double tight : TIGHTER) {
-      TypeSizes type = new TypeSizes(page.type().k() * tight);
+      TypeSizes type = page.type().tighter(tight);
       List<List<Ink>> pages = set(new ColumnLayout(page, true, n), type, blocks);
       if (pages.size() == 1) {
         return pages;

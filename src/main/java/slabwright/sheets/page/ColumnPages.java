@@ -9,13 +9,18 @@ public final class ColumnPages {
   private ColumnPages() {}
 
   public static List<PageDraft> of(SheetContext context, PageDraft draft, List<Block> blocks) {
-    double width = context.page().paper().width();
+    double width = context.page().width();
+    if (context.page().form() == PageFrame.Form.PORTRAIT) {
+      return of(context, draft, 1, blocks);
+    }
     return of(context, draft, width < 300 ? 2 : width < 500 ? 3 : 4, blocks);
   }
 
   /** Fewer, wider columns, for papers that people read and sign. */
   public static List<PageDraft> wide(SheetContext context, PageDraft draft, List<Block> blocks) {
-    return of(context, draft, context.page().paper().width() < 500 ? 2 : 3, blocks);
+    double width = context.page().width();
+    return of(
+        context, draft, width < 300 && context.page().ofPacket() ? 1 : width < 500 ? 2 : 3, blocks);
   }
 
   private static List<PageDraft> of(

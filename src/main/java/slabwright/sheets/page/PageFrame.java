@@ -3,48 +3,112 @@ package slabwright.sheets.page;
 import slabwright.shape.Bounds;
 
 /** Where things lie on a page of the paper, in mm. */
-public record PageFrame(PaperSize paper, TypeSizes type) {
+public record PageFrame(PaperSize paper, TypeSizes type, Form form) {
+  /** What a page is laid out as. */
+  public enum Form {
+    /** A numbered single sheet, lying, with a full title block. */
+    SHEET,
+    /** A page of a packet, standing, with a title strip at the foot. */
+    PORTRAIT,
+    /** A page of a packet, lying, with a title strip at the foot. */
+    LANDSCAPE
+  }
+
   private static final double MARGIN = 10;
   private static final double PAD = 6;
 
+  /** Height of a packet's title strip, mm; no more than 12. */
+  static final double STRIP = 11;
+
+  /** Height of the band with the check line over a packet's title strip, mm. */
+  static final double CHECK_BAND = 11;
+
+  /** A single sheet. */
   public static PageFrame of(PaperSize paper) {
-    return new PageFrame(paper, TypeSizes.of(paper));
+    return new PageFrame(paper, TypeSizes.of(paper), Form.SHEET);
+  }
+
+  /** A standing page of a packet: words and a drawing over the whole width. */
+  public static PageFrame portrait(PaperSize paper) {
+    return new PageFrame(paper, TypeSizes.ofPacket(), Form.PORTRAIT);
+  }
+
+  /** A lying page of a packet. */
+  public static PageFrame landscape(PaperSize paper) {
+    return new PageFrame(paper, TypeSizes.ofPacket(), Form.LANDSCAPE);
+  }
+
+  public boolean ofPacket() {
+    return form != Form.SHEET;
+  }
+
+  /** Width of the page as it is read, mm. */
+  public double width() {
+    return form == Form.PORTRAIT ? paper.height() : paper.width();
+  }
+
+  /** Height of the page as it is read, mm. */
+  public double height() {
+    return form == Form.PORTRAIT ? paper.width() : paper.height();
   }
 
   /** The line around everything. */
   public Bounds frame() {
-    return paper.bounds().grown(-MARGIN);
+    return new Bounds(0, 0, width(), height()).grown(-MARGIN);
   }
 
   /** The band at the foot: names, scale, date. */
   public Bounds titleBlock() {
     Bounds f = frame();
-    return new Bounds(f.minX(), f.maxY() - 33 * type.k(), f.maxX(), f.maxY());
+    double high = ofPacket() ? STRIP : 33 * type.k();
+    return new Bounds(f.minX(), f.maxY() - high, f.maxX(), f.maxY());
   }
 
   /** The sheet's number, title and line of explanation. */
   Bounds header() {
     Bounds f = frame();
-    return new Bounds(f.minX() + PAD, f.minY() + 4, f.maxX() - PAD, f.minY() + 4 + 13 * type.k());
+    return ofPacket()
+        ? new Bounds(f.minX(), f.minY(), f.maxX(), f.minY() + 15)
+        : new Bounds(f.minX() + PAD, f.minY() + 4, f.maxX() - PAD, f.minY() + 4 + 13 * type.k());
   }
 
   /** All between header and title block. */
   public Bounds body() {
     Bounds f = frame();
+    double pad = ofPacket() ? 0 : PAD;
     return new Bounds(
-        f.minX() + PAD, header().maxY() + 3 * type.k(), f.maxX() - PAD, titleBlock().minY() - 4);
+        f.minX() + pad, header().maxY() + 3 * type.k(), f.maxX() - pad, titleBlock().minY() - 4);
   }
 
-  /** The column of tables beside a drawing. */
+  /** The body of a page that is one drawing at a scale. */
+  public Bounds drawn() {
+    Bounds b = body();
+    return ofPacket() ? new Bounds(b.minX(), b.minY(), b.maxX(), b.maxY() - CHECK_BAND) : b;
+  }
+
+  /** The column of tables beside a drawing; under it on a standing page. */
   public Bounds side() {
     Bounds b = body();
-    return new Bounds(b.maxX() - 0.255 * paper.width(), header().minY() + 2, b.maxX(), b.maxY());
+    return switch (form) {
+      case SHEET ->
+          new Bounds(b.maxX() - 0.255 * paper.width(), header().minY() + 2, b.maxX(), b.maxY());
+      case LANDSCAPE ->
+          new Bounds(b.maxX() - 0.33 * b.width(), header().minY() + 2, b.maxX(), b.maxY());
+      case PORTRAIT -> new Bounds(b.minX(), split() + PAD, b.maxX(), drawn().maxY());
+    };
   }
 
-  /** The field of the drawing, left of the column. */
+  /** The field of the drawing, left of the column; over it on a standing page. */
   public Bounds field() {
-    Bounds b = body();
-    return new Bounds(b.minX(), b.minY(), side().minX() - PAD, b.maxY());
+    Bounds d = drawn();
+    return form == Form.PORTRAIT
+        ? new Bounds(d.minX(), d.minY(), d.maxX(), split())
+        : new Bounds(d.minX(), d.minY(), side().minX() - PAD, d.maxY());
+  }
+
+  /** Where the drawing of a standing page ends. */
+  private double split() {
+    return drawn().minY() + 0.62 * drawn().height();
   }
 
   /** The body as so many columns side by side. */

@@ -30,6 +30,32 @@ public final class Paginator {
     return pages;
   }
 
+  /**
+   * Numbers the pages of one packet through, each on its own frame.
+   *
+   * @param packet what the packet is called
+   */
+  public static List<PrintedPage> paginate(
+      List<FramedDraft> drafts, TitleBlockText issue, String packet) {
+    List<PrintedPage> pages = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      PageDraft draft = drafts.get(i).draft();
+      SheetContext context = drafts.get(i).context();
+      List<Ink> inks =
+          new ArrayList<>(new TitleStrip(context, issue, packet).draw(draft, i + 1, drafts.size()));
+      inks.addAll(draft.inks());
+      PageFrame page = context.page();
+      pages.add(
+          new PrintedPage(
+              name(draft, i + 1),
+              draft.title(),
+              draft.area(),
+              page.paper(),
+              Drawing.paper(page.width(), page.height(), inks)));
+    }
+    return pages;
+  }
+
   private static String name(PageDraft draft, int number) {
     String words = draft.title() + " " + draft.area();
     String plain = words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");

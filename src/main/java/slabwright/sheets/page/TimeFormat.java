@@ -4,11 +4,48 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import slabwright.words.Words;
+import slabwright.work.days.QuarterHour;
+import slabwright.work.days.TimeSpan;
 
 /** Days, moments and lengths of time as sheets show them. */
 public record TimeFormat(Words words) {
-  /** A day and an hour; without real dates the days are counted. */
+  /** When something may begin, or is over: by the next quarter hour. */
+  public String from(LocalDateTime t, boolean dated) {
+    return moment(QuarterHour.up(t), dated);
+  }
+
+  /** The last moment of something: by the quarter hour before. */
+  public String until(LocalDateTime t, boolean dated) {
+    return moment(QuarterHour.down(t), dated);
+  }
+
+  /** A working time to the nearest quarter hour. */
+  public String works(Duration d) {
+    return duration(QuarterHour.nearest(d));
+  }
+
+  /** A wait or a delay in quarter hours, never less than it is; it may run over days. */
+  public String wait(Duration d) {
+    return days(QuarterHour.up(d));
+  }
+
+  /** Start and end of a stretch of work. */
+  public List<String> work(TimeSpan s, boolean dated) {
+    return both(QuarterHour.work(s), dated);
+  }
+
+  /** Start and end of a stretch that people stay out. */
+  public List<String> shut(TimeSpan s, boolean dated) {
+    return both(QuarterHour.shut(s), dated);
+  }
+
+  private List<String> both(TimeSpan s, boolean dated) {
+    return List.of(moment(s.start(), dated), moment(s.end(), dated));
+  }
+
+  /** A day and an hour, exactly; without real dates the days are counted. */
   public String moment(LocalDateTime t, boolean dated) {
     return dated
         ? pattern(words.say("sheets.time-format.moment-as-java-pattern")).format(t)
@@ -22,7 +59,7 @@ public record TimeFormat(Words words) {
   }
 
   /** A day with its year, as a paper is dated. */
-  String date(LocalDate day) {
+  public String date(LocalDate day) {
     return pattern(words.say("sheets.time-format.date-as-java-pattern")).format(day);
   }
 

@@ -9,5 +9,13 @@ import java.time.LocalDate;
  * @param note one line under it, such as that it is invented
  * @param release number of the release, 0 for a draft
  * @param date the day the sheets were made
+ * @param contractor whose sheet it is; empty when the plan does not say
+ * @param phone of the contractor; may be empty
  */
-public record TitleBlockText(String site, String note, int release, LocalDate date) {}
+public record TitleBlockText(
+    String site, String note, int release, LocalDate date, String contractor, String phone) {
+  /** For a sheet of which no contractor is known. */
+  public TitleBlockText(String site, String note, int release, LocalDate date) {
+    this(site, note, release, date, "", "");
+  }
+}

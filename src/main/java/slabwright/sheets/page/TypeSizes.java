@@ -4,39 +4,75 @@ import slabwright.drawing.Palette;
 import slabwright.drawing.TextStyle;
 
 /**
- * The sizes of words on a sheet.
+ * The sizes of words on a page. Single sheets scale with their paper; a packet has the same four
+ * sizes on any paper, and what does not fit takes another page.
  *
  * @param k 1 on Tabloid; smaller on small paper, larger on large, so that a wall print reads from a
- *     step away
+ *     step away. It scales distances too
+ * @param packet whether the four sizes of packets hold
  */
-public record TypeSizes(double k) {
+public record TypeSizes(double k, boolean packet) {
+  private static final double POINT = 25.4 / 72;
+
+  /** Size of running words in a packet, mm: 11 pt. */
+  public static final double PACKET_BODY = 11 * POINT;
+
+  private static final double PACKET_TITLE = 20 * POINT;
+  private static final double PACKET_HEADING = 14 * POINT;
+  private static final double PACKET_SMALL = 10 * POINT;
+  private static final double BODY = 3.1;
+
   static TypeSizes of(PaperSize paper) {
     double k = paper.width() / PaperSize.TABLOID.width();
-    return new TypeSizes(Math.max(0.82, Math.min(1.35, k)));
+    return new TypeSizes(Math.max(0.82, Math.min(1.35, k)), false);
+  }
+
+  /** The four sizes of a packet: title 20 pt, heading and dimension 14, words 11, small 10. */
+  public static TypeSizes ofPacket() {
+    return new TypeSizes(PACKET_BODY / BODY, true);
+  }
+
+  TypeSizes tighter(double by) {
+    return packet ? this : new TypeSizes(k * by, false);
   }
 
   TextStyle numeral() {
-    return TextStyle.bold(11 * k);
+    return TextStyle.bold(packet ? PACKET_TITLE : 11 * k);
   }
 
-  TextStyle title() {
-    return TextStyle.bold(5.2 * k);
+  public TextStyle title() {
+    return TextStyle.bold(packet ? PACKET_TITLE : 5.2 * k);
   }
 
   public TextStyle heading() {
-    return TextStyle.bold(4.2 * k);
+    return TextStyle.bold(packet ? PACKET_HEADING : 4.2 * k);
+  }
+
+  /** Between heading and words: heads of boxes and charts. */
+  public TextStyle subheading() {
+    return TextStyle.bold(packet ? PACKET_HEADING : 3.6 * k);
   }
 
   public TextStyle body() {
-    return TextStyle.plain(3.1 * k);
+    return TextStyle.plain(BODY * k);
   }
 
   public TextStyle strong() {
-    return TextStyle.bold(3.1 * k);
+    return TextStyle.bold(BODY * k);
+  }
+
+  /** A length on a plan: what crews read from a step away. */
+  public TextStyle dimension() {
+    return packet ? heading() : strong();
   }
 
   public TextStyle small() {
-    return TextStyle.plain(2.6 * k).in(Palette.SOFT);
+    return TextStyle.plain(packet ? PACKET_SMALL : 2.6 * k).in(Palette.SOFT);
+  }
+
+  /** A name on a plan. */
+  public TextStyle label() {
+    return TextStyle.bold(packet ? PACKET_SMALL : 2.8 * k);
   }
 
   /** From baseline to baseline of running words. */

@@ -2,13 +2,15 @@
  * The layout engine: blocks and drawings to pages. Knows nothing of floors. Millimetres of paper, x
  * right, y down.
  *
- * <p>{@link Paginator} (entry: drafts to pages) and {@link PageDraft}, {@link PrintedPage}, {@link
- * SheetFiles}. The page: {@link PaperSize}, {@link PageFrame}, {@link TypeSizes}, {@link
- * TitleBlock} with {@link TitleBlockText}, {@link CheckLine}, {@link Scale}, {@link
- * StandardScales}, {@link PrintedScaleBar}, {@link SheetContext}, {@link SheetOptions}.
+ * <p>{@link Paginator} (entry: drafts to pages) and {@link PageDraft}, {@link FramedDraft} (a page
+ * of a packet, with its {@link TitleStrip}), {@link PrintedPage}, {@link SheetFiles}. The page:
+ * {@link PaperSize}, {@link PageFrame}, {@link TypeSizes}, {@link TitleBlock} with {@link
+ * TitleBlockText}, {@link CheckLine}, {@link Scale}, {@link StandardScales}, {@link
+ * PrintedScaleBar}, {@link SheetContext}, {@link SheetOptions}.
  *
  * <p>Blocks: {@link Block} and its {@link Slice}; {@link Heading}, {@link Paragraph}, {@link Gap},
- * {@link CautionBlock}, {@link KeyBlock}, {@link SignatureLine}. Tables: {@link TableBlock}, {@link
+ * {@link CautionBlock}, {@link BulletBlock}, {@link PairBlock},
+ * {@link KeptBlock}, {@link KeyBlock}, {@link SignatureLine}. Tables: {@link TableBlock}, {@link
  * TableColumn}, {@link TableCell}, {@link TableColumnWidths}, {@link TableLayout}. Setting them
  * over columns and pages: {@link ColumnFlow}, {@link ColumnLayout}, {@link ColumnPages}. {@link
  * TimeFormat} holds times as printed.

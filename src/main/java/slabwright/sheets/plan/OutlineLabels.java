@@ -17,6 +17,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineShape;
+import slabwright.units.LetterNumbering;
 
 /** Dimensions, doorway names and way-in arrows around a floor area's outline. */
 public final class OutlineLabels {
@@ -58,6 +59,19 @@ public final class OutlineLabels {
     return this;
   }
 
+  /** The letter of each wall by its middle, as on every sheet. */
+  public OutlineLabels labelWalls() {
+    TextStyle style = sketch.type().strong();
+    for (int i = 0; i < shape.pieces().size(); i++) {
+      List<Vec> p = shape.pieces().get(i).points();
+      int side = (p.size() - 1) / 2;
+      Vec middle = p.get(side).towards(p.get(side + 1), 0.5);
+      sketch.placeLabel(
+          PlanLabel.of(middle, LetterNumbering.of(i), style).nearBy(8).on(Palette.WHITE));
+    }
+    return this;
+  }
+
   private void arrow(Line line) {
     Vec out = line.points().get(1).minus(line.points().get(0)).unit().left().times(outside);
     Vec middle = line.points().get(0).towards(line.points().get(1), 0.5);
@@ -70,7 +84,7 @@ public final class OutlineLabels {
   }
 
   private void beside(Line line, String words, Colour colour) {
-    TextStyle style = sketch.type().strong().sized(2.8 * sketch.type().k()).in(colour);
+    TextStyle style = sketch.type().label().in(colour);
     Vec from = sketch.view().onPaper(line.points().get(0));
     Vec to = sketch.view().onPaper(line.points().get(1));
     double wide = TextMeasure.width(words, style);

@@ -34,8 +34,21 @@ public record PlanSheet(
     double margin = MARGIN * context.type().k();
     PlanTiling one = PlanTiling.of(frame, model, page.field(), margin, context.units());
     return one.tiled()
-        ? tiles(PlanTiling.of(frame, model, page.body(), margin, context.units()), draw, blocks)
+        ? tiles(PlanTiling.of(frame, model, page.drawn(), margin, context.units()), draw, blocks)
         : single(one, draw, blocks);
+  }
+
+  /**
+   * The plan as large as a whole page allows, the blocks on pages of their own; beside it where
+   * that makes the plan no smaller.
+   */
+  public List<PageDraft> poster(Consumer<PlanComposer> draw, List<Block> blocks) {
+    PageFrame page = context.page();
+    double margin = MARGIN;
+    PlanTiling beside = PlanTiling.of(frame, model, page.field(), margin, context.units());
+    PlanTiling whole = PlanTiling.of(frame, model, page.drawn(), margin, context.units());
+    boolean smaller = beside.scale().denominator() > whole.scale().denominator();
+    return beside.tiled() || smaller ? tiles(whole, draw, blocks) : single(beside, draw, blocks);
   }
 
   private List<PageDraft> single(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {
@@ -59,7 +72,8 @@ public record PlanSheet(
         drafts.add(draft(named, plan.scale()).withInks(inks));
       }
     }
-    int n = context.page().paper().width() > 400 ? 3 : 2;
+    int n =
+        context.page().form() == PageFrame.Form.PORTRAIT ? 1 : context.page().width() > 400 ? 3 : 2;
     for (List<Ink> page : ColumnLayout.whole(context.page(), n, blocks)) {
       drafts.add(draft(title, plan.scale()).continued(page, context.words()));
     }

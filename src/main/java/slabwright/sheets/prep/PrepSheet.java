@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slabwright.drawing.CoordinateFrame;
+import slabwright.figures.PassageWords;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.ReachAnalysis;
 import slabwright.sheets.page.Block;
@@ -66,6 +67,26 @@ public final class PrepSheet {
     return drafts;
   }
 
+  /** The hand work alone, as large as the paper allows, for the wall. */
+  public List<PageDraft> poster() {
+    return new PlanSheet(
+            context,
+            "",
+            context.say("sheets.prep-sheet.poster"),
+            context.say("sheets.prep-sheet.poster-subtitle"),
+            area.name(),
+            CoordinateFrame.SITE,
+            takeoff.gross().bounds())
+        .poster(
+            this::draw,
+            List.of(
+                new Heading(context.say("sheets.prep-sheet.list")),
+                table(),
+                new Gap(3),
+                new Heading(context.say("sheets.prep-sheet.key")),
+                key()));
+  }
+
   private String subtitle() {
     if (area.machines().isEmpty()) {
       return context.say("sheets.prep-sheet.no-machine");
@@ -77,7 +98,7 @@ public final class PrepSheet {
     String from =
         area.doorways().stream()
             .filter(Doorway::wayIn)
-            .map(Doorway::name)
+            .map(new PassageWords(area, context.units(), context.words())::doorway)
             .collect(Collectors.joining(", "));
     return from.isEmpty()
         ? context.say("sheets.prep-sheet.subtitle-no-way-in", machines)

@@ -3,6 +3,7 @@ package slabwright.sheets.prep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import slabwright.figures.PassageWords;
 import slabwright.figures.ReachCurveLabels;
 import slabwright.figures.WaysWords;
 import slabwright.floor.CutIn;
@@ -10,6 +11,7 @@ import slabwright.floor.EdgeStrip;
 import slabwright.floor.EdgeTally;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.LevelStep;
+import slabwright.floor.MachinePassage;
 import slabwright.floor.MachineShare;
 import slabwright.floor.PocketAccess;
 import slabwright.floor.ReachAnalysis;
@@ -26,6 +28,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.quantities.QuantitiesSheet;
 import slabwright.site.Doorway;
 import slabwright.site.EdgeClass;
+import slabwright.site.Machine;
 import slabwright.units.Message;
 import slabwright.work.top.TopTakeoff;
 
@@ -45,6 +48,7 @@ final class PrepTables {
     List<Block> blocks = new ArrayList<>();
     QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.who-grinds-what"), machines());
     reach(blocks);
+    QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.passages"), passages());
     QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.trenches"), trenches());
     QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.thresholds"), thresholds());
     QuantitiesSheet.section(blocks, context.say("sheets.prep-tables.level-changes"), levels());
@@ -129,6 +133,27 @@ final class PrepTables {
         rows);
   }
 
+  private TableBlock passages() {
+    PassageWords say = new PassageWords(takeoff.area(), context.units(), context.words());
+    List<Machine> machines = ReachCurveLabels.machines(takeoff);
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (MachinePassage p : ways.passages()) {
+      rows.add(
+          List.of(
+              new TableCell.Ringed(Integer.toString(machines.indexOf(p.machine()) + 1)),
+              TableCell.of(say.place(p)),
+              TableCell.of(context.length(p.width())),
+              TableCell.of(say.verdict(p))));
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.narrow(""),
+            TableColumn.words(context.say("sheets.prep-tables.passage")),
+            TableColumn.number(context.say("sheets.prep-tables.passage-clear")),
+            TableColumn.words(context.say("sheets.prep-tables.passage-verdict"))),
+        rows);
+  }
+
   private TableBlock trenches() {
     List<List<TableCell>> rows = new ArrayList<>();
     for (TrenchWork t : TrenchWork.of(takeoff)) {
@@ -157,6 +182,7 @@ final class PrepTables {
   private TableBlock thresholds() {
     List<List<TableCell>> rows = new ArrayList<>();
     List<EdgeStrip> strips = ways.strips();
+    PassageWords say = new PassageWords(takeoff.area(), context.units(), context.words());
     for (Doorway d : takeoff.area().doorways()) {
       double strip =
           strips.stream()
@@ -167,9 +193,9 @@ final class PrepTables {
           List.of(
               TableCell.of(
                   d.wayIn()
-                      ? context.say("sheets.prep-tables.way-in", d.name())
-                      : context.say("sheets.prep-tables.shut", d.name())),
-              TableCell.of(context.length(d.width().mm())),
+                      ? context.say("sheets.prep-tables.way-in", say.doorway(d))
+                      : context.say("sheets.prep-tables.shut", say.doorway(d))),
+              TableCell.of(context.length(d.clear())),
               TableCell.of(d.wayIn() ? "" : context.bareArea(strip))));
     }
     return TableBlock.of(

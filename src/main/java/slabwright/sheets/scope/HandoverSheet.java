@@ -17,6 +17,7 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.placement.PlacementColumn;
 import slabwright.sheets.placement.PlacementSheet;
+import slabwright.sheets.placement.SettingOutSteps;
 import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.work.AreaResult;
@@ -34,9 +35,9 @@ public final class HandoverSheet {
   /** Reopening and care, load list and walkthrough. */
   public List<PageDraft> drafts(Handovers papers) {
     List<PageDraft> drafts = new ArrayList<>();
-    papers.reopening().forEach(p -> drafts.addAll(drafts(p)));
-    drafts.addAll(drafts(papers.loadList()));
-    drafts.addAll(drafts(papers.walkthrough()));
+    papers.reopening().forEach(p -> drafts.addAll(paper(p)));
+    drafts.addAll(paper(papers.loadList()));
+    drafts.addAll(paper(papers.walkthrough()));
     return drafts;
   }
 
@@ -44,7 +45,13 @@ public final class HandoverSheet {
   public List<PageDraft> approval(Site site, AreaResult area, PlacedInlay inlay) {
     slabwright.work.handover.HandoverDocument paper =
         PlacementApproval.of(site, area.takeoff().area(), inlay.inlay());
-    List<Block> words = blocks(paper);
+    List<Block> words = new ArrayList<>();
+    inlay
+        .settingOut(area.takeoff(), context.units())
+        .map(o -> new SettingOutSteps(o, context.units(), context.words()).origin())
+        .filter(o -> !o.isEmpty())
+        .ifPresent(o -> words.add(new Paragraph(o)));
+    words.addAll(blocks(paper));
     words.add(new Heading(context.say("sheets.handover-sheet.key")));
     words.add(PlacementColumn.key(inlay, context));
     words.addAll(signatures(paper));
@@ -56,7 +63,8 @@ public final class HandoverSheet {
     return context.words().say(m);
   }
 
-  private List<PageDraft> drafts(slabwright.work.handover.HandoverDocument paper) {
+  /** One paper. */
+  public List<PageDraft> paper(slabwright.work.handover.HandoverDocument paper) {
     PageDraft draft =
         new PageDraft("", said(paper.title()), subtitle(paper), "", Optional.empty(), List.of());
     List<Block> words = blocks(paper);

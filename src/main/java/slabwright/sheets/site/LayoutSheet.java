@@ -9,6 +9,7 @@ import slabwright.drawing.Ink;
 import slabwright.drawing.TextStyle;
 import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
+import slabwright.figures.PassageWords;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
@@ -93,7 +94,7 @@ public final class LayoutSheet {
   }
 
   private PlanLabel name(Mark mark) {
-    TextStyle style = context.type().strong().sized(2.7 * context.type().k());
+    TextStyle style = context.type().label();
     PlanLabel words = PlanLabel.of(about(mark), mark.name(), style);
     boolean place = mark.form() instanceof Form.Place;
     Region region = mark.form().region(AreaInks.TOLERANCE);
@@ -199,13 +200,14 @@ public final class LayoutSheet {
 
   private Block doorways() {
     List<List<TableCell>> rows = new ArrayList<>();
+    PassageWords say = new PassageWords(area, context.units(), context.words());
     for (Doorway d : area.doorways()) {
       rows.add(
           List.of(
               TableCell.of(
                   d.wayIn()
-                      ? context.say("sheets.layout-sheet.doorway-way-in", d.name())
-                      : d.name()),
+                      ? context.say("sheets.layout-sheet.doorway-way-in", say.doorway(d))
+                      : say.doorway(d)),
               TableCell.of(Integer.toString(d.piece() + 1)),
               TableCell.of(context.length(d.width().mm()))));
     }

@@ -119,7 +119,7 @@ public final class StencilSheet {
     double off = 7 * context.type().k() / sketch.view().scale();
     Vec at = new Vec(b.maxX() + off, b.middle().y());
     sketch.placeSign(Symbol.of(Symbol.Kind.NEEDLE, at, 8, Palette.INK));
-    TextStyle style = context.type().strong().sized(2.8 * context.type().k());
+    TextStyle style = context.type().label();
     sketch.placeLabel(PlanLabel.of(at, context.say("sheets.stencil-sheet.top"), style).nearBy(9));
   }
 

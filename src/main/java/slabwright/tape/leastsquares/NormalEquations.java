@@ -2,7 +2,7 @@ package slabwright.tape.leastsquares;
 
 import java.util.List;
 import java.util.Optional;
-import slabwright.shape.SymmetricSystem;
+import slabwright.shape.fit.SymmetricSystem;
 
 /** The normal equations of one linearisation, weights 1/sd². */
 final class NormalEquations {

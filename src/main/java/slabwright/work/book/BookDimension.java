@@ -28,6 +28,8 @@ enum BookDimension {
   TEMPERATURE("70 F"),
   /** Kept in mm²/mm³, which is m²/L. */
   COVERAGE("300 ft2/gal"),
+  /** Kept in mm². */
+  AREA("4000 ft2"),
   /** Kept in mm² an hour. */
   AREA_RATE("250 ft2/h"),
   /** Kept in mm an hour. */
@@ -82,6 +84,7 @@ enum BookDimension {
       case MASS -> List.of(u("kg", 1), u("g", 0.001), u("lb", RateFormat.POUND_KG), u("oz", ounce));
       case TIME -> List.of(u("min", 1), u("h", 60), u("d", 1440));
       case COVERAGE -> List.of(u("ft2/gal", RateFormat.SQUARE_FOOT_PER_GALLON), u("m2/l", 1));
+      case AREA -> List.of(u("ft2", foot2), u("m2", 1e6));
       case AREA_RATE -> List.of(u("ft2/h", foot2), u("m2/h", 1e6));
       case RUN_RATE -> List.of(u("ft/h", 304.8), u("m/h", 1000));
       case AIRFLOW ->
@@ -128,7 +131,7 @@ enum BookDimension {
   /** What is divided by, or makes no sense as nothing. */
   private boolean needsMoreThanNothing() {
     return switch (this) {
-      case LENGTH, VOLUME, COVERAGE, AREA_RATE, RUN_RATE, PPM, MOLAR_MASS, NUMBER -> true;
+      case LENGTH, VOLUME, COVERAGE, AREA, AREA_RATE, RUN_RATE, PPM, MOLAR_MASS, NUMBER -> true;
       case MASS, TIME, TEMPERATURE, AIRFLOW, SHARE, MASS_PER_AREA, MASS_PER_VOLUME -> false;
     };
   }

@@ -67,6 +67,17 @@ final class BookSection {
                         String.join(", ", words.keySet()))));
   }
 
+  /** A colour as six hex digits; the sign before them would begin a comment. */
+  Figure<String> colour(String key) {
+    return read(
+        key,
+        example("a8a49a"),
+        v ->
+            v.matches("[0-9a-fA-F]{6}")
+                ? Result.ok(v.toLowerCase(Locale.ROOT))
+                : Result.refused(Message.of("work.book-section.is-no-colour", v)));
+  }
+
   /** A value as it may be written. */
   static Message example(String value) {
     return Message.of("work.book-section.example", value);

@@ -1,5 +1,6 @@
 package slabwright.work.book;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import slabwright.site.Exposure;
@@ -15,6 +16,8 @@ import slabwright.units.Result;
  * @param machineRate mm² an hour with the floor grinder
  * @param handRate mm² an hour with a hand grinder
  * @param dust kg/mm² taken off
+ * @param setPrice of one set of diamonds or pads
+ * @param setLasts mm² of floor that one set grinds before it is worn
  */
 public record GritRate(
     String name,
@@ -22,7 +25,9 @@ public record GritRate(
     Figure<List<Exposure>> levels,
     Figure<Double> machineRate,
     Figure<Double> handRate,
-    Figure<Double> dust) {
+    Figure<Double> dust,
+    Figure<BigDecimal> setPrice,
+    Figure<Double> setLasts) {
 
   static GritRate read(BookSection s) {
     return new GritRate(
@@ -31,7 +36,9 @@ public record GritRate(
         s.list("for", Message.of("work.grit-rate.fine-medium"), GritRate::level),
         s.number("machine_rate", BookDimension.AREA_RATE),
         s.number("hand_rate", BookDimension.AREA_RATE),
-        s.number("dust", BookDimension.MASS_PER_AREA));
+        s.number("dust", BookDimension.MASS_PER_AREA),
+        s.price("price_a_set"),
+        s.number("a_set_lasts", BookDimension.AREA));
   }
 
   /** Whether its tools come in bonds. */

@@ -9,6 +9,8 @@ import slabwright.work.air.SolventShare;
  * @param id the section's name
  * @param label for people; never a brand in the shipped book
  * @param solvents by volume; empty for a water-borne product, missing when the book is silent
+ * @param colour of a base dye: how it looks on a light grey slab in the book's coats, sRGB as six
+ *     hex digits; only pictures use it. Missing for every other kind: a graphic brings its own
  */
 public record Product(
     String id,
@@ -19,7 +21,8 @@ public record Product(
     Laying laying,
     Drying drying,
     ProductSuitability suits,
-    Figure<List<SolventShare>> solvents) {
+    Figure<List<SolventShare>> solvents,
+    Figure<String> colour) {
 
   /** Whether the book says that it is of a kind. */
   public boolean is(ProductKind k) {

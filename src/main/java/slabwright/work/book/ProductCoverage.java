@@ -1,5 +1,6 @@
 package slabwright.work.book;
 
+import java.math.BigDecimal;
 import java.util.List;
 import slabwright.units.Message;
 
@@ -12,6 +13,7 @@ import slabwright.units.Message;
  * @param kits smallest first
  * @param splits whether an unmixed kit may be used in part
  * @param gritPerVolume kg/mm³ of grit additive the shop stirs in
+ * @param kgPrice of a kilogram, for what is bought by weight
  */
 public record ProductCoverage(
     Figure<Integer> coats,
@@ -20,7 +22,8 @@ public record ProductCoverage(
     Figure<Double> solids,
     Figure<List<Kit>> kits,
     Figure<Boolean> splits,
-    Figure<Double> gritPerVolume) {
+    Figure<Double> gritPerVolume,
+    Figure<BigDecimal> kgPrice) {
 
   static ProductCoverage read(BookSection s) {
     return new ProductCoverage(
@@ -31,7 +34,8 @@ public record ProductCoverage(
         s.list("kits", Message.of("work.product-coverage.kits"), Kit::read)
             .flatMap(ProductCoverage::some),
         s.yes("kits_may_be_split"),
-        s.number("grit", BookDimension.MASS_PER_VOLUME));
+        s.number("grit", BookDimension.MASS_PER_VOLUME),
+        s.price("price_a_kg"));
   }
 
   private static Figure<List<Kit>> some(List<Kit> kits) {

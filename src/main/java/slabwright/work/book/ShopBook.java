@@ -10,6 +10,7 @@ import slabwright.units.Message;
  * @param name as the book calls itself
  * @param invented whether its numbers are made up; every sheet that uses them says so
  * @param currency for prices
+ * @param setUp what a crew does besides the steps
  * @param faults unknown keys and values that could not be read
  */
 public record ShopBook(
@@ -19,6 +20,8 @@ public record ShopBook(
     Crew crew,
     PrepRates prep,
     InlayRates inlay,
+    SetUpTimes setUp,
+    ConsumablePrices consumables,
     List<GritRate> grits,
     List<ShopTool> tools,
     List<Product> products,
@@ -32,6 +35,24 @@ public record ShopBook(
 
   public static ShopBook of(ShopBookText text) {
     return new ShopBookReader(text).read();
+  }
+
+  /** The same book for a job with so many people. */
+  public ShopBook withPeople(int people) {
+    Crew other = crew.withPeople(people);
+    return new ShopBook(
+        name,
+        invented,
+        currency,
+        other,
+        prep,
+        inlay,
+        setUp,
+        consumables,
+        grits,
+        tools,
+        products,
+        faults);
   }
 
   /** The first product of a kind. */

@@ -14,7 +14,17 @@ import slabwright.work.air.SolventShare;
 /** Turns the text of a shop book into typed values; one use. */
 final class ShopBookReader {
   private static final List<String> KINDS =
-      List.of("book", "crew", "prep", "inlay", "grit", "tool", "product", "solvent");
+      List.of(
+          "book",
+          "crew",
+          "set-up",
+          "prep",
+          "inlay",
+          "consumables",
+          "grit",
+          "tool",
+          "product",
+          "solvent");
 
   private final List<BookFault> faults;
   private final List<BookSection> sections = new ArrayList<>();
@@ -39,6 +49,8 @@ final class ShopBookReader {
             Crew.read(one("crew")),
             PrepRates.read(one("prep")),
             InlayRates.read(one("inlay")),
+            SetUpTimes.read(one("set-up")),
+            ConsumablePrices.read(one("consumables")),
             all("grit").stream().map(GritRate::read).toList(),
             all("tool").stream().map(ShopTool::read).toList(),
             all("product").stream().map(this::product).toList(),
@@ -60,6 +72,8 @@ final class ShopBookReader {
         b.crew(),
         b.prep(),
         b.inlay(),
+        b.setUp(),
+        b.consumables(),
         b.grits(),
         b.tools(),
         b.products(),
@@ -67,16 +81,23 @@ final class ShopBookReader {
   }
 
   private Product product(BookSection s) {
+    String label = s.text("label").maybe().orElse(s.name());
+    Figure<ProductKind> kind =
+        s.word("kind", BookSection.example("sealer")).flatMap(ShopBookReader::kind);
+    boolean tints = kind.maybe().filter(ProductKind.BASE_DYE::equals).isPresent();
     return new Product(
         s.name(),
-        s.text("label").maybe().orElse(s.name()),
-        s.word("kind", BookSection.example("sealer")).flatMap(ShopBookReader::kind),
+        label,
+        kind,
         ProductCoverage.read(s),
         Mixing.read(s),
         Laying.read(s),
         Drying.read(s),
         ProductSuitability.read(s),
-        s.list("solvents", Message.of("work.shop-book-reader.acetone-or-none"), this::share));
+        s.list("solvents", Message.of("work.shop-book-reader.acetone-or-none"), this::share),
+        tints
+            ? s.colour("colour")
+            : Figure.missing(Message.of("work.book-section.of", "colour", s.label())));
   }
 
   private static Figure<ProductKind> kind(String word) {

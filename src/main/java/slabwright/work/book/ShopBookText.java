@@ -19,7 +19,7 @@ public final class ShopBookText {
 
   private static final Pattern FIRST = Pattern.compile("slabwright-shop-book\\s+(\\d+)\\s*");
   private static final Pattern SECTION =
-      Pattern.compile("\\[\\s*([a-z]+)(?:\\s+([^\\]]+?))?\\s*\\]");
+      Pattern.compile("\\[\\s*([a-z]+(?:-[a-z]+)*)(?:\\s+([^\\]]+?))?\\s*\\]");
   private static final Pattern ENTRY =
       Pattern.compile("(\\s*([^=#]+?)\\s*=\\s*)([^#]*?)(\\s*(?:#.*)?)");
 

@@ -12,8 +12,9 @@ import slabwright.units.Message;
 
 /**
  * The day plan as an iCalendar text (RFC 5545): one event a working stretch, one a keep-out time.
- * Times are local without a zone, as on site. Lines end in CRLF and are folded at 75 octets of
- * UTF-8, never inside a character (3.1); text values are escaped (3.3.11).
+ * Times are local without a zone, as on site, and in quarter hours as on the sheets ({@link
+ * QuarterHour}). Lines end in CRLF and are folded at 75 octets of UTF-8, never inside a character
+ * (3.1); text values are escaped (3.3.11).
  */
 public final class ICalendarWriter {
   private static final DateTimeFormatter LOCAL =
@@ -63,7 +64,7 @@ public final class ICalendarWriter {
               : name;
       event(
           "step." + step.task().id() + "." + i,
-          spans.get(i),
+          QuarterHour.work(spans.get(i)),
           summary,
           Message.of("work.icalendar-writer.people", step.task().people(), step.task().area()));
     }
@@ -72,7 +73,7 @@ public final class ICalendarWriter {
   private void keepOut(KeepOutPeriod o) {
     event(
         "out." + o.area() + "." + LOCAL.format(o.span().start()),
-        o.span(),
+        QuarterHour.shut(o.span()),
         Message.of("work.icalendar-writer.keep-off", o.area()),
         o.reason());
   }

@@ -17,6 +17,7 @@ final class PartialSchedule {
   record Miss(WorkStep late, StepWait window, LocalDateTime start) {}
 
   private final WorkingWeek hours;
+  private final JobMeans means;
   private final LocalDate firstDay;
   private final Map<String, LocalDateTime> asked;
   private final Map<String, LocalDateTime> held;
@@ -38,18 +39,20 @@ final class PartialSchedule {
    */
   PartialSchedule(
       WorkingWeek hours,
+      JobMeans means,
       LocalDate firstDay,
       Map<String, LocalDateTime> asked,
       Map<String, LocalDateTime> held) {
     this.hours = hours;
+    this.means = means;
     this.firstDay = firstDay;
     this.asked = asked;
     this.held = held;
-    this.crew = new CrewCalendar(hours);
+    this.crew = new CrewCalendar(hours, means);
   }
 
   DayPlan plan() {
-    return new DayPlan(hours, firstDay, order);
+    return new DayPlan(hours, means, firstDay, order);
   }
 
   /** Every window missed so far, taken back or not. */
@@ -106,7 +109,7 @@ final class PartialSchedule {
       put(task, slot, ready.why(), "");
       return Optional.empty();
     }
-    misses.add(new Miss(task, missed.get(), slot.spans().get(0).start()));
+    misses.add(new Miss(task, missed.get(), QuarterHour.up(slot.spans().get(0).start())));
     return abrade(task, missed.get());
   }
 
@@ -151,9 +154,9 @@ final class PartialSchedule {
   private void put(
       WorkStep task, CrewCalendar.Slot slot, BindingConstraint ready, String abradesFor) {
     BindingConstraint why = slot.waitedFor().orElse(ready);
-    ScheduledStep p = new ScheduledStep(task, slot.spans(), why, abradesFor);
+    ScheduledStep p = new ScheduledStep(task, slot.spans(), why, abradesFor, slot.who());
     taken.add(crew.reservations());
-    crew.reserve(task, slot.spans());
+    crew.reserve(task, slot);
     placed.put(task.id(), p);
     order.add(p);
     if (p.isAbrading()) {
@@ -161,10 +164,14 @@ final class PartialSchedule {
     }
   }
 
+  /** A window counts as the crew is told it: a start by the next quarter, its end by the last. */
   private Optional<StepWait> missed(WorkStep task, LocalDateTime start) {
     return task.waits().stream()
         .filter(w -> w.atMost().isPresent())
-        .filter(w -> start.isAfter(placed.get(w.after()).end().plus(w.atMost().get())))
+        .filter(
+            w ->
+                QuarterHour.up(start)
+                    .isAfter(QuarterHour.down(placed.get(w.after()).end().plus(w.atMost().get()))))
         .findFirst();
   }
 

@@ -20,8 +20,52 @@ public record CostLine(
     Figure<BigDecimal> unitPrice,
     Figure<BigDecimal> amount) {
 
-  /** A number of something, with the text that says what it counts. */
-  record Count(BigDecimal number, Message text) {}
+  /** What a line counts. */
+  enum Unit {
+    HOURS,
+    DAYS,
+    PERSON_DAYS,
+    PIECES,
+    SETS,
+    METRES,
+    SQUARE_METRES,
+    KILOGRAMS,
+    LITRES
+  }
+
+  /**
+   * A number of something.
+   *
+   * @param number to two decimals, or whole
+   */
+  record Count(BigDecimal number, Unit unit) {
+    static Count whole(long n, Unit unit) {
+      return new Count(BigDecimal.valueOf(n), unit);
+    }
+
+    /** To two decimals, halves up. */
+    static Count of(double number, Unit unit) {
+      return new Count(BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP), unit);
+    }
+
+    Count plus(Count other) {
+      return new Count(number.add(other.number()), unit);
+    }
+
+    Message text() {
+      return switch (unit) {
+        case HOURS -> Message.of("work.cost-line-builder.hours", number);
+        case DAYS -> Message.of("work.cost-line-builder.days", number);
+        case PERSON_DAYS -> Message.of("work.cost-line-builder.person-days", number);
+        case PIECES -> Message.of("work.cost-line-builder.pieces", number);
+        case SETS -> Message.of("work.cost-line-builder.sets", number);
+        case METRES -> Message.of("work.cost-line-builder.metres", number);
+        case SQUARE_METRES -> Message.of("work.cost-line-builder.square-metres", number);
+        case KILOGRAMS -> Message.of("work.cost-line-builder.kilograms", number);
+        case LITRES -> Message.of("work.cost-line-builder.litres", number);
+      };
+    }
+  }
 
   static CostLine of(
       Message what, Figure<Count> count, Message source, Figure<BigDecimal> unitPrice) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.site.Machine;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
@@ -20,27 +21,12 @@ import slabwright.work.book.Figure;
 import slabwright.work.coat.Kits;
 import slabwright.work.prep.Bond;
 import slabwright.work.prep.PrepStep;
+import slabwright.work.step.AirEffect;
 import slabwright.work.step.ToolKind;
 import slabwright.work.stop.JobStop;
 
 /** What goes on the van. */
 final class LoadList {
-  private static final List<Message> SAFETY =
-      List.of(
-          Message.of("work.load-list.respirators-and-cartridges-as"),
-          Message.of("work.load-list.gloves-that-stand-the-solvent"),
-          Message.of("work.load-list.gas-meter-for-flammable-vapour"),
-          Message.of("work.load-list.fire-extinguisher-closed-metal"),
-          Message.of("work.load-list.barrier-tape-and-signs-keep"),
-          Message.of("work.load-list.thermometer-for-surfaces-hygrometer"));
-
-  /** Common practice, no source. */
-  private static final List<Message> SPARES =
-      List.of(
-          Message.of("work.load-list.vacuum-hose-and-filter-grinder"),
-          Message.of("work.load-list.roller-sleeve-and-frame-brush"),
-          Message.of("work.load-list.mixing-pails-and-paddle-scale"));
-
   private final WorkPlan plan;
   private final UnitSystem units;
 
@@ -64,12 +50,9 @@ final class LoadList {
             new HandoverDocument.Section(Message.of("work.load-list.products"), products()),
             new HandoverDocument.Section(
                 Message.of("work.load-list.stencils-and-masking"), stencils()),
-            new HandoverDocument.Section(
-                Message.of("work.load-list.spares"),
-                SPARES.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList()),
-            new HandoverDocument.Section(
-                Message.of("work.load-list.safety"),
-                SAFETY.stream().map(s -> HandoverDocument.Row.toTick(s, "")).toList())),
+            new HandoverDocument.Section(Message.of("work.load-list.used-up"), consumables()),
+            new HandoverDocument.Section(Message.of("work.load-list.spares"), spares()),
+            new HandoverDocument.Section(Message.of("work.load-list.safety"), safety())),
         List.of());
   }
 
@@ -80,24 +63,34 @@ final class LoadList {
     if (!stops.isEmpty()) {
       all.add(StopRows.section(stops));
     }
-    all.addAll(List.of(sections));
+    Stream.of(sections).filter(s -> !s.rows().isEmpty()).forEach(all::add);
     return all;
   }
 
   private List<HandoverDocument.Row> tools() {
+    ToolNeeds needs = new ToolNeeds(plan);
     List<HandoverDocument.Row> rows = new ArrayList<>(machines());
-    plan.book().tools().stream()
-        .filter(t -> !t.is(ToolKind.FLOOR_GRINDER))
+    boolean machineOnPlan = !rows.isEmpty();
+    needs.tools().stream()
+        .filter(t -> !(machineOnPlan && t.is(ToolKind.FLOOR_GRINDER)))
         .forEach(t -> rows.add(HandoverDocument.Row.toTick(t.name(), "")));
-    for (AreaWorkPlan a : plan.areas()) {
-      if (a.bags().maybe().filter(n -> n == 0).isEmpty()) {
-        rows.add(
-            HandoverDocument.Row.toTick(
-                Message.of("work.load-list.vacuum-bags", a.name()),
-                a.bags().text(String::valueOf)));
-      }
-    }
+    needs.missing().stream()
+        .filter(k -> !(machineOnPlan && k == ToolKind.FLOOR_GRINDER))
+        .forEach(
+            k ->
+                rows.add(
+                    HandoverDocument.Row.toTick(
+                        Message.of("work.cost-line-builder.a-tool", k.word()),
+                        Message.of("work.load-list.none-in-the-book"))));
     return rows;
+  }
+
+  /** What is used up and stands in no other list. */
+  private List<HandoverDocument.Row> consumables() {
+    return ConsumableFinder.of(plan).stream()
+        .filter(c -> c.kind().isLoadedWithTheUsedUp())
+        .map(c -> HandoverDocument.Row.toTick(c.what(), c.count().text(CostLine.Count::text)))
+        .toList();
   }
 
   /** The same machine does several floors: by name, as many as the floor with most of them has. */
@@ -136,6 +129,9 @@ final class LoadList {
     }
     List<HandoverDocument.Row> rows = new ArrayList<>();
     bonds.forEach((grit, known) -> rows.add(HandoverDocument.Row.toTick(grit, all(known))));
+    if (ConsumableFinder.of(plan).stream().anyMatch(c -> c.kind() == Consumable.Kind.CUP_WHEELS)) {
+      tick(rows, Message.of("work.load-list.cup-wheels"));
+    }
     return rows;
   }
 
@@ -152,14 +148,8 @@ final class LoadList {
 
   private List<HandoverDocument.Row> products() {
     return BuyList.of(plan).stream()
-        .map(b -> HandoverDocument.Row.toTick(label(b), kits(b.kits())))
+        .map(b -> HandoverDocument.Row.toTick(b.name(), kits(b.kits())))
         .toList();
-  }
-
-  private static Object label(BuyLine b) {
-    return b.colour().isEmpty()
-        ? b.label()
-        : Message.of("work.load-list.of-colour", b.label(), b.colour());
   }
 
   private Message kits(Figure<Kits> kits) {
@@ -183,12 +173,66 @@ final class LoadList {
         rows.add(
             HandoverDocument.Row.toTick(
                 Message.of("work.load-list.masking-tape-and-upright-masking", i.name()), ""));
-        rows.add(
-            HandoverDocument.Row.toTick(
-                Message.of("work.load-list.masking-paper-round", i.name()),
-                QuantityFormat.area(i.skirt(), units)));
       }
     }
     return rows;
+  }
+
+  /** Common practice, no source; only beside the work that breaks them. */
+  private List<HandoverDocument.Row> spares() {
+    List<HandoverDocument.Row> rows = new ArrayList<>();
+    if (!diamonds().isEmpty() || uses(ToolKind.VACUUM)) {
+      tick(rows, Message.of("work.load-list.vacuum-hose-and-filter-grinder"));
+    }
+    if (uses(ToolKind.SPRAYER)) {
+      tick(rows, Message.of("work.load-list.sprayer-nozzle-and-jar"));
+    }
+    if (plan.areas().stream()
+        .flatMap(a -> a.coats().stream())
+        .anyMatch(c -> c.product().mixing().twoPart().maybe().orElse(false))) {
+      tick(rows, Message.of("work.load-list.mixing-paddle-and-scale"));
+    }
+    return rows;
+  }
+
+  private boolean uses(ToolKind kind) {
+    return new ToolNeeds(plan).kinds().map(k -> k.contains(kind)).orElse(true);
+  }
+
+  private List<HandoverDocument.Row> safety() {
+    List<HandoverDocument.Row> rows = new ArrayList<>();
+    boolean solvent =
+        plan.tasks()
+            .maybe()
+            .map(t -> t.stream().anyMatch(s -> s.type().air() instanceof AirEffect.Vapour))
+            .orElse(true);
+    boolean dust =
+        plan.tasks()
+            .maybe()
+            .map(t -> t.stream().anyMatch(s -> s.type().kind().grindsConcrete()))
+            .orElse(true);
+    if (solvent || dust) {
+      tick(rows, Message.of("work.load-list.respirators-and-cartridges-as"));
+    }
+    tick(
+        rows,
+        solvent
+            ? Message.of("work.load-list.gloves-that-stand-the-solvent")
+            : Message.of("work.load-list.gloves-eyes-and-ears"));
+    if (solvent) {
+      tick(rows, Message.of("work.load-list.gas-meter-for-flammable-vapour"));
+      tick(rows, Message.of("work.load-list.fire-extinguisher-closed-metal"));
+    }
+    tick(
+        rows,
+        solvent
+            ? Message.of("work.load-list.barrier-tape-and-signs-keep")
+            : Message.of("work.load-list.barrier-tape-and-first-aid"));
+    tick(rows, Message.of("work.load-list.thermometer-for-surfaces-hygrometer"));
+    return rows;
+  }
+
+  private static void tick(List<HandoverDocument.Row> rows, Message what) {
+    rows.add(HandoverDocument.Row.toTick(what, ""));
   }
 }

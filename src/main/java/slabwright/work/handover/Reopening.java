@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import slabwright.site.Finish;
+import slabwright.site.Setting;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.HeldStep;
@@ -38,6 +39,20 @@ public record Reopening(
           Message.of("work.reopening.dust-mop-daily-damp-mop"),
           Message.of("work.reopening.wipe-up-oil-wine-and"),
           Message.of("work.reopening.recoat-when-water-no-longer"));
+
+  /** What outdoor concrete asks for: there the frost, salt and the sun do the harm. */
+  private static final List<Message> OUTDOOR_CARE =
+      List.of(
+          Message.of("work.reopening.outdoor-nothing-on-it"),
+          Message.of("work.reopening.outdoor-no-salt"),
+          Message.of("work.reopening.outdoor-sweep-and-rinse"),
+          Message.of("work.reopening.outdoor-leaves-and-rust"),
+          Message.of("work.reopening.recoat-when-water-no-longer"));
+
+  /** How the floor is kept, one sentence each: common practice. */
+  public List<Message> care() {
+    return area.floor().area().setting() == Setting.OUTDOOR ? OUTDOOR_CARE : CARE;
+  }
 
   /** One floor area's, or empty when it gets no coat. */
   public static Optional<Reopening> of(AreaWorkPlan area, WorkPlan plan) {
@@ -105,8 +120,8 @@ public record Reopening(
     when.add(
         HandoverDocument.Row.fact(
             Message.of("work.reopening.first-wash-damp-and-with"), full.text(Reopening::moment)));
-    List<HandoverDocument.Row> care =
-        CARE.stream().map(c -> HandoverDocument.Row.fact(c, "")).toList();
+    List<HandoverDocument.Row> keeping =
+        care().stream().map(c -> HandoverDocument.Row.fact(c, "")).toList();
     return new HandoverDocument(
         Message.of("work.reopening.reopening-and-care", area.name()),
         List.of(
@@ -117,7 +132,7 @@ public record Reopening(
                 : Message.of("work.reopening.the-site-has-no-start")),
         List.of(
             new HandoverDocument.Section(Message.of("work.reopening.when"), when),
-            new HandoverDocument.Section(Message.of("work.reopening.care-common-practice"), care)),
+            new HandoverDocument.Section(Message.of("work.reopening.care-common-practice"), keeping)),
         List.of());
   }
 }

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import slabwright.shape.Homography;
 import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 import slabwright.units.Result;
 import slabwright.words.Words;
 

@@ -17,16 +17,15 @@ import slabwright.words.Words;
 
 /** The tally of the invented tram hall: its parts agree with its sums. */
 class PrepJsonTest {
-  private static final JsonNode HALL = hall();
+  private static final JsonNode TALLY = tally();
+  private static final JsonNode HALL = TALLY.at("/areas/0");
 
-  private static JsonNode hall() {
+  private static JsonNode tally() {
     Path plan = Path.of("sample-plans", "tram-hall.site.json");
     Site site = PlanFile.read(plan).orThrow();
     ReachAnalysis ways = ReachAnalysis.of(FloorTakeoff.of(site.areas().get(0)));
     try {
-      return new ObjectMapper()
-          .readTree(TallyJson.write(site, List.of(ways), Words.english()))
-          .at("/areas/0");
+      return new ObjectMapper().readTree(TallyJson.write(site, List.of(ways), Words.english()));
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }
@@ -38,6 +37,20 @@ class PrepJsonTest {
       sum += n.path(key).asDouble();
     }
     return sum;
+  }
+
+  @Test
+  void every_passage_says_what_is_to_spare_and_a_way_in_without_a_name_is_one() {
+    JsonNode passages = TALLY.get("passages");
+    assertThat(passages.get(0).get("place").asText()).isEqualTo("main doors");
+    assertThat(passages.get(0).get("wayIn").asBoolean()).isTrue();
+    for (JsonNode p : passages) {
+      double body = p.get("machine").asText().equals("planetary") ? 29 * 25.4 : 18 * 25.4;
+      assertThat(p.get("spare_mm").asDouble())
+          .isCloseTo(p.get("width_mm").asDouble() - body - 24, within(0.001));
+      assertThat(p.get("fits").asBoolean()).isEqualTo(p.get("spare_mm").asDouble() >= 0);
+      assertThat(p.get("place").asText()).isNotBlank();
+    }
   }
 
   @Test
@@ -66,7 +79,7 @@ class PrepJsonTest {
   @Test
   void the_pocket_has_its_pass_and_the_curve_falls() {
     JsonNode pocket = HALL.at("/pockets/0");
-    double clear = 2 * 25.4;
+    double clear = 2 * 12;
     assertThat(pocket.at("/pass/width_mm").asDouble() - pocket.get("widestBody_mm").asDouble())
         .isCloseTo(clear, within(0.01));
     for (JsonNode curve : HALL.get("reachCurves")) {

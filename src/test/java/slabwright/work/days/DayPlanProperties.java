@@ -49,6 +49,34 @@ class DayPlanProperties {
     }
   }
 
+  @Property(tries = 200)
+  void nothing_is_begun_before_a_night_or_left_over_for_less_than_half_an_hour(
+      @ForAll("jobs") List<WorkStep> tasks) {
+    for (ScheduledStep step : plan(tasks).steps()) {
+      if (step.spans().size() > 1) {
+        assertThat(step.spans())
+            .allSatisfy(s -> assertThat(s.length()).isGreaterThanOrEqualTo(Duration.ofMinutes(30)));
+      }
+    }
+  }
+
+  @Property(tries = 200)
+  void a_crew_that_reads_quarter_hours_keeps_every_window(@ForAll("jobs") List<WorkStep> tasks) {
+    DayPlan plan = plan(tasks);
+    for (ScheduledStep step : plan.steps()) {
+      boolean abraded = plan.step(step.task().id() + ".abrade").isPresent();
+      for (StepWait w : step.task().waits()) {
+        LocalDateTime end = plan.step(w.after()).orElseThrow().end();
+        w.atMost()
+            .filter(m -> !abraded)
+            .ifPresent(
+                m ->
+                    assertThat(QuarterHour.up(step.start()))
+                        .isBeforeOrEqualTo(QuarterHour.down(end.plus(m))));
+      }
+    }
+  }
+
   @Property(tries = 60)
   void each_step_of_the_critical_chain_is_held_by_the_one_before(
       @ForAll("jobs") List<WorkStep> tasks) {

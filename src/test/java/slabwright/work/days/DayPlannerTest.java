@@ -30,6 +30,39 @@ class DayPlannerTest {
   }
 
   @Test
+  void a_trifle_is_not_left_over_for_the_morning_but_half_an_hour() {
+    DayPlan plan = plan(TestSteps.pausing("grind", "Grind", "hall", Duration.ofMinutes(543), 2));
+    assertThat(plan.steps().get(0).spans())
+        .containsExactly(
+            new TimeSpan(MONDAY.atTime(7, 0), MONDAY.atTime(15, 33)),
+            new TimeSpan(MONDAY.plusDays(1).atTime(7, 0), MONDAY.plusDays(1).atTime(7, 30)));
+  }
+
+  @Test
+  void nothing_is_begun_for_six_minutes_before_the_night() {
+    DayPlan plan =
+        plan(
+            TestSteps.pausing("grind", "Grind", "hall", Duration.ofMinutes(534), 2),
+            TestSteps.pausing(
+                "lay", "Lay", "hall", Duration.ofMinutes(110), 2, StepWait.straightAfter("grind")));
+    assertThat(plan.step("lay").orElseThrow().spans())
+        .containsExactly(
+            new TimeSpan(MONDAY.plusDays(1).atTime(7, 0), MONDAY.plusDays(1).atTime(8, 50)));
+  }
+
+  @Test
+  void a_step_shorter_than_half_an_hour_is_never_split() {
+    DayPlan plan =
+        plan(
+            TestSteps.pausing("grind", "Grind", "hall", Duration.ofMinutes(520), 2),
+            TestSteps.pausing(
+                "lay", "Lay", "hall", Duration.ofMinutes(29), 2, StepWait.straightAfter("grind")));
+    assertThat(plan.step("lay").orElseThrow().spans())
+        .containsExactly(
+            new TimeSpan(MONDAY.plusDays(1).atTime(7, 0), MONDAY.plusDays(1).atTime(7, 29)));
+  }
+
+  @Test
   void a_coat_that_does_not_fit_the_rest_of_the_day_waits_for_the_morning() {
     DayPlan plan =
         plan(

@@ -17,6 +17,7 @@ import slabwright.units.QuantityFormat;
 import slabwright.work.book.Figure;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.QuarterHour;
 
 /** The days of the whole site as bars. */
 public final class DaysCard extends Card {
@@ -37,8 +38,8 @@ public final class DaysCard extends Card {
   }
 
   static String hours(Duration d) {
-    double h = d.toMinutes() / 60.0;
-    return QuantityFormat.number(h, h < 10 ? 1 : 0) + " h";
+    double h = QuarterHour.nearest(d).toMinutes() / 60.0;
+    return QuantityFormat.number(h, h < 10 ? 2 : 0) + " h";
   }
 
   private void fill(Figure<DayPlan> days) {

@@ -43,6 +43,11 @@ public final class DoorwayCard extends Card {
             () -> now().width(),
             v -> put(d -> with(d, d.name(), d.offset(), v, d.wayIn())))
         .id("door-width");
+    rows.maybe(
+            words().say("desk.cards.measure.doorway.clear-width"),
+            () -> now().passage().clear(),
+            v -> put(d -> d.withPassage(new Doorway.Passage(d.passage().leadsTo(), v))))
+        .id("door-clear");
     rows.sentence(this::where, "card-hint");
     rows.tick(
             words().say("desk.cards.measure.doorway.machines-come-in-here"),

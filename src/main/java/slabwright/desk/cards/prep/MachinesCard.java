@@ -1,31 +1,44 @@
 package slabwright.desk.cards.prep;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import javafx.scene.control.Slider;
 import javafx.scene.layout.VBox;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.SelectedAreaRoutes;
 import slabwright.desk.model.edit.NewIds;
 import slabwright.desk.shell.Controls;
+import slabwright.figures.PassageWords;
+import slabwright.floor.MachinePassage;
+import slabwright.floor.ReachAnalysis;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 import slabwright.site.edit.AreaEdit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 
-/** The machines: body and clearance as sliders; the reach is shaded while they move. */
+/**
+ * The machines: body and clearance as sliders; the reach is shaded while they move. Which doorway,
+ * gap or bend each one passes.
+ */
 public final class MachinesCard extends Card {
+  private static final int MOST = 12;
+
   private final DeskContext bench;
+  private final SelectedAreaRoutes ways;
   private List<String> shown = List.of();
   private final List<FieldRows> rows = new ArrayList<>();
 
-  public MachinesCard(DeskContext bench) {
+  public MachinesCard(DeskContext bench, SelectedAreaRoutes ways) {
     super(bench, "machines", bench.words().say("desk.cards.prep.machines.machines"));
     this.bench = bench;
+    this.ways = ways;
     var add = Controls.button(words().say("desk.cards.prep.machines.add"), "link", this::add);
     add.setId("add-machine");
     Controls.named(add, words().say("desk.cards.prep.machines.add-a-machine"), "");
@@ -130,7 +143,18 @@ public final class MachinesCard extends Card {
         slider(words().say("desk.cards.prep.machines.side-clearance"), 0, 200),
         () -> now(id).clearance(),
         v -> changed(id, m -> clearance(m, v)));
+    r.maybe(
+            words().say("desk.cards.prep.machines.length"),
+            () -> now(id).travel().length(),
+            v -> set(id, m -> m.withTravel(m.travel().withLength(v))))
+        .id("machine-length-" + id);
+    r.length(
+            words().say("desk.cards.prep.machines.passing-clearance"),
+            () -> now(id).passing(),
+            v -> set(id, m -> m.withTravel(m.travel().withPassing(Optional.of(v)))))
+        .id("machine-passing-" + id);
     r.sentence(() -> strip(now(id)), "card-hint");
+    r.sentence(() -> passages(id), "card-hint");
     VBox box =
         new VBox(
             r,
@@ -147,6 +171,22 @@ public final class MachinesCard extends Card {
         .say(
             "desk.cards.prep.machines.leaves-a-strip-of-along",
             LengthFormat.show(m.strip(), bench.desk().shown().units()));
+  }
+
+  /** Where it passes and where not, what does not fit first. */
+  private String passages(String id) {
+    Optional<ReachAnalysis> now = ways.ways();
+    if (now.isEmpty()) {
+      return "";
+    }
+    PassageWords say =
+        new PassageWords(now.get().takeoff().area(), bench.desk().shown().units(), words());
+    return now.get().passages().stream()
+        .filter(p -> p.machine().id().equals(id))
+        .sorted(Comparator.comparing(MachinePassage::fits).thenComparing(MachinePassage::kind))
+        .limit(MOST)
+        .map(p -> words().say("desk.cards.prep.machines.passes", say.place(p), say.verdict(p)))
+        .collect(Collectors.joining("\n"));
   }
 
   private static Slider slider(String name, double low, double high) {

@@ -38,7 +38,15 @@ public final class PaperCard extends Card {
                 : String.valueOf(pages.pages().size()));
     body().getChildren().add(rows);
     save(
-        words().say("desk.cards.sheets.paper.save-as-one-pdf"), "solid", ExportFormat.PDF, exports);
+        words().say("desk.cards.sheets.paper.save-packets"),
+        "solid",
+        ExportFormat.PACKETS,
+        exports);
+    save(
+        words().say("desk.cards.sheets.paper.save-as-one-pdf"),
+        "soft-button",
+        ExportFormat.PDF,
+        exports);
     save(
         words().say("desk.cards.sheets.paper.save-each-page-as-svg"),
         "soft-button",

@@ -96,6 +96,7 @@ public final class SelectedAreaRoutes implements AutoCloseable {
     }
     Thread mine = Thread.currentThread();
     ReachAnalysis ways = ReachAnalysis.of(t, mine::isInterrupted);
+    ways.passages();
     ways.pockets();
     ways.curves();
     return ways;

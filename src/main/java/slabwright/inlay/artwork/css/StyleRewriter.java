@@ -32,10 +32,10 @@ final class StyleRewriter {
       Set.of("font-family", "font", "src", "content", "d", "class", "id");
 
   private final Set<String> ids;
-  private final Viewport viewport;
+  private final PercentageBase viewport;
   private final WarningCollector notes;
 
-  StyleRewriter(Set<String> ids, Viewport viewport, WarningCollector notes) {
+  StyleRewriter(Set<String> ids, PercentageBase viewport, WarningCollector notes) {
     this.ids = ids;
     this.viewport = viewport;
     this.notes = notes;

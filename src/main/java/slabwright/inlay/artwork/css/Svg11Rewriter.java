@@ -49,7 +49,7 @@ public final class Svg11Rewriter {
   private Svg11Rewriter(SvgElement root, WarningCollector notes) {
     this.notes = notes;
     this.ids = ids(root);
-    this.rewriter = new StyleRewriter(ids, Viewport.of(root), notes);
+    this.rewriter = new StyleRewriter(ids, PercentageBase.of(root), notes);
   }
 
   /** Rewrites all below the root, and gives the fonts that the graphic carries. */

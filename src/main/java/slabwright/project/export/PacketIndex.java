@@ -1,0 +1,67 @@
+package slabwright.project.export;
+
+import java.time.LocalDate;
+import java.util.List;
+import slabwright.sheets.packet.Packet;
+import slabwright.sheets.page.TimeFormat;
+import slabwright.site.Site;
+import slabwright.words.Words;
+
+/** A plain page that says which packet is for whom; it needs no network. */
+record PacketIndex(Site site, LocalDate date, List<Entry> entries, Words words) {
+  /** One packet, the file it is in, and how many pages that has. */
+  record Entry(Packet packet, String file, int pages) {}
+
+  String html() {
+    StringBuilder out = new StringBuilder();
+    String title = escaped(words.say("project.packet-index.title", site.name()));
+    out.append("<!DOCTYPE html>\n<html lang=\"")
+        .append(words.locale().toLanguageTag())
+        .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
+        .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
+        .append(title)
+        .append("</title>\n<style>body{font:1rem/1.5 sans-serif;max-width:40rem;margin:2rem auto;")
+        .append("padding:0 1rem}li{margin:1rem 0}</style>\n</head>\n<body>\n<h1>")
+        .append(title)
+        .append("</h1>\n<p>")
+        .append(escaped(issue()))
+        .append("</p>\n<ul>\n");
+    entries.forEach(e -> out.append(line(e)));
+    return out.append("</ul>\n</body>\n</html>\n").toString();
+  }
+
+  private String issue() {
+    String day = new TimeFormat(words).date(date);
+    int release = site.releaseNumber();
+    String issue =
+        release == 0
+            ? words.say("project.packet-index.draft", day)
+            : words.say("project.packet-index.release", release, day);
+    return site.note().isBlank() ? issue : site.note() + " · " + issue;
+  }
+
+  private String line(Entry e) {
+    return "<li><a href=\""
+        + e.file()
+        + "\">"
+        + escaped(words.say(e.packet().word()))
+        + "</a>, "
+        + escaped(words.say("project.packet-index.pages", e.pages()))
+        + "<br>"
+        + escaped(words.say(e.packet().reader()))
+        + (e.packet() == Packet.CREW ? phone() : "")
+        + "</li>\n";
+  }
+
+  private String phone() {
+    return "<br><a href=\""
+        + PacketFiles.CREW_DAYS
+        + "\">"
+        + escaped(words.say("project.packet-index.phone"))
+        + "</a>";
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+}

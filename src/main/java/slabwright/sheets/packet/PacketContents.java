@@ -1,0 +1,62 @@
+package slabwright.sheets.packet;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import slabwright.sheets.page.PageFrame;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TitleBlockText;
+import slabwright.site.Site;
+import slabwright.words.Words;
+import slabwright.work.AreaResult;
+import slabwright.work.WorkPlan;
+
+/**
+ * All that a packet may say of a job.
+ *
+ * @param paper the packets' pages stand or lie on it
+ * @param date the day printed in the title strips
+ * @param words of the language the packet is read in
+ */
+public record PacketContents(
+    Site site,
+    List<AreaResult> areas,
+    WorkPlan work,
+    PaperSize paper,
+    LocalDate date,
+    Words words) {
+  public PacketContents {
+    areas = List.copyOf(areas);
+  }
+
+  /** The same in another language. */
+  public PacketContents in(Words v) {
+    return new PacketContents(site, areas, work, paper, date, v);
+  }
+
+  /** For standing pages. */
+  public SheetContext portrait() {
+    return new SheetContext(PageFrame.portrait(paper), site.units(), words);
+  }
+
+  /** For lying pages, such as posters. */
+  public SheetContext landscape() {
+    return new SheetContext(PageFrame.landscape(paper), site.units(), words);
+  }
+
+  public Optional<AreaResult> area(String id) {
+    return areas.stream().filter(a -> a.takeoff().area().id().equals(id)).findFirst();
+  }
+
+  /** What every title strip says. */
+  public TitleBlockText issue() {
+    return new TitleBlockText(
+        site.name(),
+        site.note(),
+        site.releaseNumber(),
+        date,
+        site.job().contractor().name(),
+        site.job().contractor().phone());
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * Who gets which pages, and what every packet is made from. Knows no single packet; the folders
+ * client, crew, shop, fire and office hold one each, and slabwright.sheets puts them together.
+ *
+ * <p>{@link Packet} (entry: the five readers, file names and titles), {@link PacketContents} (all
+ * that is known of the job, with the frames to set it on), {@link PrintedPacket} (its pages,
+ * numbered).
+ */
+package slabwright.sheets.packet;

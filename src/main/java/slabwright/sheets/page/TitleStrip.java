@@ -1,0 +1,102 @@
+package slabwright.sheets.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+
+/**
+ * What is the same on every page of a packet: the title on top, and at the foot one strip with the
+ * contractor, the site and the page's place in its packet.
+ *
+ * @param packet what the packet is called
+ */
+record TitleStrip(SheetContext context, TitleBlockText issue, String packet) {
+  List<Ink> draw(PageDraft draft, int number, int of) {
+    List<Ink> inks = new ArrayList<>();
+    header(inks, draft);
+    strip(inks, number, of);
+    draft.scale().ifPresent(s -> check(inks, s));
+    return inks;
+  }
+
+  private void header(List<Ink> inks, PageDraft draft) {
+    Bounds h = context.page().header();
+    TypeSizes type = context.type();
+    double room =
+        (draft.scale().isPresent() && context.page().form() == PageFrame.Form.LANDSCAPE
+                ? context.page().field().maxX()
+                : h.maxX())
+            - h.minX();
+    String title = TextMeasure.fitted(draft.title(), type.title(), room);
+    inks.add(Text.start(new Vec(h.minX(), h.minY() + 7), title, type.title()));
+    TextStyle under = type.body().in(Palette.SOFT);
+    String said = draft.area().isEmpty() ? draft.subtitle() : named(draft);
+    inks.add(
+        Text.start(new Vec(h.minX(), h.minY() + 14), TextMeasure.fitted(said, under, room), under));
+  }
+
+  private String named(PageDraft draft) {
+    return draft.subtitle().isEmpty()
+        ? draft.area()
+        : context.say("sheets.title-strip.area-and-what", draft.area(), draft.subtitle());
+  }
+
+  private void strip(List<Ink> inks, int number, int of) {
+    Bounds t = context.page().titleBlock();
+    inks.add(
+        Stroke.line(
+            Pen.of(0.5, Palette.INK), new Vec(t.minX(), t.minY()), new Vec(t.maxX(), t.minY())));
+    double third = t.width() / 3;
+    String release =
+        issue.release() == 0
+            ? context.say("sheets.title-strip.draft", date())
+            : context.say("sheets.title-strip.release", issue.release(), date());
+    String place = context.say("sheets.title-strip.page", packet, number, of);
+    line(inks, t.minX(), 0, issue.contractor(), issue.phone(), third - 4);
+    line(inks, t.minX() + third, 0, issue.site(), issue.note(), third - 4);
+    line(inks, t.maxX(), 1, place, release, third);
+  }
+
+  private String date() {
+    return context.times().date(issue.date());
+  }
+
+  private void line(
+      List<Ink> inks, double x, double end, String first, String second, double room) {
+    double y = context.page().titleBlock().minY();
+    TextStyle bold = context.type().label();
+    TextStyle plain = context.type().small();
+    String above = TextMeasure.fitted(first, bold, room);
+    String below = TextMeasure.fitted(second, plain, room);
+    double up = x - end * TextMeasure.width(above, bold);
+    double down = x - end * TextMeasure.width(below, plain);
+    inks.add(Text.start(new Vec(up, y + 4.7), above, bold));
+    inks.add(Text.start(new Vec(down, y + 9.4), below, plain));
+  }
+
+  /** The scale as bar and in words, and the check line, under the drawing. */
+  private void check(List<Ink> inks, Scale scale) {
+    PageFrame page = context.page();
+    TypeSizes type = context.type();
+    Bounds t = page.titleBlock();
+    double foot = t.minY() - 2.5;
+    double width = page.form() == PageFrame.Form.PORTRAIT ? t.width() : page.field().width();
+    double left = t.minX() + 2;
+    inks.addAll(CheckLine.at(new Vec(left, foot - 1), context));
+    double bar = left + CheckLine.length(page.paper()) + 8;
+    double room = t.minX() + width - bar;
+    String words = context.words().say(scale.name());
+    double said = TextMeasure.width(words, type.small()) + 6;
+    inks.addAll(
+        PrintedScaleBar.at(new Vec(bar, foot - 2), scale, context.units(), room - said - 12, type));
+    inks.add(Text.end(new Vec(t.minX() + width, foot - 0.5), words, type.small()));
+  }
+}

@@ -1,0 +1,125 @@
+package slabwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slabwright.floor.FloorTakeoff;
+import slabwright.site.FloorArea;
+import slabwright.site.OutlinePiece;
+import slabwright.site.Site;
+import slabwright.site.Spot;
+import slabwright.store.PlanFile;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
+
+class ChangesCommandTest {
+  @TempDir private Path folder;
+
+  private Path plan;
+  private String said = "";
+
+  private static Site shed(double length) {
+    FloorArea area =
+        FloorArea.of(
+            "a1",
+            "Shed",
+            List.of(
+                OutlinePiece.wall(Spot.mm(0, 0)),
+                OutlinePiece.wall(Spot.mm(length, 0)),
+                OutlinePiece.wall(Spot.mm(length, 6000)),
+                OutlinePiece.wall(Spot.mm(0, 6000))));
+    return Site.empty("Tram shed", UnitSystem.METRIC).withAreas(List.of(area));
+  }
+
+  @BeforeEach
+  void a_plan_on_disk() throws IOException {
+    plan = folder.resolve("shed.site.json");
+    PlanFile.save(shed(8000), plan);
+  }
+
+  private int run(String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code = SlabwrightCommand.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+    said = out + err.toString();
+    return code;
+  }
+
+  private Site saved() {
+    return PlanFile.read(plan).orThrow();
+  }
+
+  @Test
+  void a_release_is_frozen_beside_the_plan_and_the_plan_carries_its_number() throws IOException {
+    assertThat(run("release", plan.toString(), "--note", "to the shop")).as(said).isZero();
+    assertThat(saved().releaseNumber()).isEqualTo(1);
+    assertThat(saved().releases().get(0).note()).isEqualTo("to the shop");
+    assertThat(folder.resolve("shed-release-1").resolve("shed.site.json")).exists();
+    assertThat(said).contains("Release 1 issued");
+    assertThat(run("release", plan.toString())).isZero();
+    assertThat(saved().releaseNumber()).isEqualTo(2);
+  }
+
+  @Test
+  void without_a_release_there_is_nothing_to_compare_with() {
+    assertThat(run("changes", plan.toString())).isEqualTo(ExitCode.REFUSED.code());
+    assertThat(said).contains("No release of this plan was issued yet");
+  }
+
+  @Test
+  void nothing_changed_since_the_last_release() {
+    run("release", plan.toString());
+    assertThat(run("changes", plan.toString())).as(said).isZero();
+    assertThat(said).contains("Nothing changed since release 1");
+  }
+
+  @Test
+  void a_longer_wall_is_told_with_both_areas_and_the_difference() throws IOException {
+    run("release", plan.toString());
+    PlanFile.save(shed(8500).withReleases(saved().releases()), plan);
+    assertThat(run("changes", plan.toString(), "--since", "1")).as(said).isZero();
+    String before =
+        QuantityFormat.area(
+            FloorTakeoff.of(shed(8000).areas().get(0)).net().area(), UnitSystem.METRIC);
+    String after =
+        QuantityFormat.area(
+            FloorTakeoff.of(shed(8500).areas().get(0)).net().area(), UnitSystem.METRIC);
+    assertThat(said).contains("Wall 1 is 8.500 m instead of 8.000 m");
+    assertThat(said)
+        .containsPattern(
+            "Net floor +"
+                + before
+                + " +"
+                + after
+                + " +\\+"
+                + QuantityFormat.area(3e6, UnitSystem.METRIC));
+  }
+
+  @Test
+  void a_plan_has_the_figures_of_today_beside_a_release_that_a_number_names() throws IOException {
+    run("release", plan.toString());
+    PlanFile.save(shed(8500).withReleases(saved().releases()), plan);
+    run("release", plan.toString());
+    run("changes", plan.toString());
+    assertThat(said).contains("Nothing changed since release 2");
+    run("changes", plan.toString(), "--since", "1");
+    assertThat(said).contains("Changed since release 1");
+  }
+
+  @Test
+  void a_frozen_copy_that_is_gone_is_asked_for() throws IOException {
+    run("release", plan.toString());
+    Path copy = folder.resolve("shed-release-1");
+    Files.move(copy, folder.resolve("elsewhere"));
+    assertThat(run("changes", plan.toString())).isEqualTo(ExitCode.REFUSED.code());
+    assertThat(said).contains("shed-release-1").contains("Put the folder");
+  }
+}
