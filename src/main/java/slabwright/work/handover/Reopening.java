@@ -31,6 +31,21 @@ public record Reopening(
     Figure<LocalDateTime> full) {
   private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
+  /** How the floor is kept, one sentence each: common practice. */
+  public List<Message> care() {
+    return last(area).map(last -> CareList.of(area, last)).orElse(List.of());
+  }
+
+  /** From when it is walked on in socks, at an hour that people keep; never earlier than dry. */
+  public Figure<LocalDateTime> opensLight() {
+    return light.map(OpeningHours::next);
+  }
+
+  /** From when it is used in full, at an hour that people keep; never earlier than dry. */
+  public Figure<LocalDateTime> opensFull() {
+    return full.map(OpeningHours::next);
+  }
+
   /** One floor area's, or empty when it gets no coat. */
   public static Optional<Reopening> of(AreaWorkPlan area, WorkPlan plan) {
     return last(area).map(last -> of(area, last, plan));
@@ -87,9 +102,7 @@ public record Reopening(
   /** The sheet to leave with the client: hours that people keep, never earlier than dry. */
   public HandoverDocument paper(WorkPlan plan) {
     List<HandoverDocument.Row> care =
-        last(area).map(last -> CareList.of(area, last)).orElse(List.of()).stream()
-            .map(c -> HandoverDocument.Row.fact(c, ""))
-            .toList();
+        care().stream().map(c -> HandoverDocument.Row.fact(c, "")).toList();
     List<Message> intro = new ArrayList<>();
     intro.add(plan.book().origin());
     intro.add(
@@ -120,17 +133,17 @@ public record Reopening(
             outdoors
                 ? Message.of("work.reopening.feet-from")
                 : Message.of("work.reopening.socks-and-soft-soles-from"),
-            opens(light)),
+            opens(opensLight())),
         HandoverDocument.Row.fact(
-            Message.of("work.reopening.furniture-and-full-traffic-from"), opens(full)),
+            Message.of("work.reopening.furniture-and-full-traffic-from"), opens(opensFull())),
         HandoverDocument.Row.fact(
             outdoors
                 ? Message.of("work.reopening.first-rinse")
                 : Message.of("work.reopening.first-wash-damp-and-with"),
-            opens(full)));
+            opens(opensFull())));
   }
 
   private static Message opens(Figure<LocalDateTime> dry) {
-    return dry.map(OpeningHours::next).text(Reopening::moment);
+    return dry.text(Reopening::moment);
   }
 }
