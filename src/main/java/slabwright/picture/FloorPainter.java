@@ -35,20 +35,20 @@ final class FloorPainter {
     this.width = width;
     toSite = toPixels.inverse();
     turned = Math.abs(determinantOf(toSite));
-    floor = PixelOutline.of(scene.floor, toPixels, nearest);
-    slab = scene.slab;
-    for (FloorScene.GroundPatch p : scene.patches) {
+    floor = PixelOutline.of(scene.floor(), toPixels, nearest);
+    slab = scene.slab();
+    for (FloorScene.GroundPatch p : scene.patches()) {
       patches.add(new Ground(PixelOutline.of(p.rings(), toPixels, nearest), p.look()));
     }
-    for (DyeFilm f : scene.films) {
+    for (DyeFilm f : scene.films()) {
       films.add(new Film(outline(scene, f, toPixels, nearest), new DyeTable(f.transmission())));
     }
-    deepening = (float) scene.sheen.deepening();
+    deepening = (float) scene.sheen().deepening();
   }
 
   private PixelOutline outline(FloorScene scene, DyeFilm f, Homography h, double nearest) {
     List<Ring> rings = f.rings();
-    return rings.equals(scene.floor) ? floor : PixelOutline.of(rings, h, nearest);
+    return rings.equals(scene.floor()) ? floor : PixelOutline.of(rings, h, nearest);
   }
 
   /** The determinant: the area of a pixel on the floor is it over the cube of the depth. */

@@ -15,12 +15,15 @@ import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.JobTool;
 import slabwright.work.days.WorkStep;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.prep.PrepStep;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
 import slabwright.work.step.StepPlace;
+import slabwright.work.step.StepType;
+import slabwright.work.step.ToolKind;
 import slabwright.work.top.TopPlan;
 
 /** The steps of one floor area in the order a crew does them. */
@@ -30,23 +33,30 @@ final class AreaStepPlanner {
 
   private final AreaTakeoff floor;
   private final ShopBook book;
+  private final List<JobTool> tools;
   private final int crew;
   private final StepSequence chain;
   private final StepTypes types;
   private final Optional<Product> filler;
 
-  private AreaStepPlanner(AreaTakeoff floor, ShopBook book) {
+  private AreaStepPlanner(AreaTakeoff floor, ShopBook book, List<JobTool> tools) {
     this.floor = floor;
     this.book = book;
+    this.tools = tools;
     this.crew = book.crew().people().maybe().orElse(1);
-    this.types = new StepTypes(floor.area().id());
+    this.types = StepTypes.of(floor);
     this.filler = book.first(ProductKind.FILLER);
     this.chain = new StepSequence(floor.area().id(), floor.area().name());
   }
 
   static Figure<List<WorkStep>> of(
-      AreaTakeoff floor, PrepPlan prep, List<TopPlan> tops, List<CoatPlan> coats, ShopBook book) {
-    AreaStepPlanner tasks = new AreaStepPlanner(floor, book);
+      AreaTakeoff floor,
+      PrepPlan prep,
+      List<TopPlan> tops,
+      List<CoatPlan> coats,
+      ShopBook book,
+      List<JobTool> tools) {
+    AreaStepPlanner tasks = new AreaStepPlanner(floor, book, tools);
     tops.stream().filter(t -> !t.passes().isEmpty()).forEach(tasks::top);
     prep.steps().forEach(tasks::prep);
     tasks.coats(coats);
@@ -55,7 +65,10 @@ final class AreaStepPlanner {
 
   private void prep(PrepStep step) {
     boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
+    StepType byHand = types.prep(step, StepMeans.HAND, filler);
+    int others = machine ? 1 : 0;
     int hands = Math.max(1, crew - 1);
+    hands = byHand.isHandGrinding() ? Math.min(hands, grinders(others)) : hands;
     chain.append(
         List.of(
             StepSequence.StepDraft.pausing(
@@ -67,12 +80,22 @@ final class AreaStepPlanner {
             StepSequence.StepDraft.pausing(
                 step.id() + ".hand",
                 machine ? Message.of("work.area-step-planner.by-hand", step.name()) : step.name(),
-                types.prep(step, StepMeans.HAND, filler),
+                byHand,
                 step.handTime(),
                 hands)));
     if (step.kind() == PrepStep.Kind.FILL) {
       chain.setGap(filled());
     }
+  }
+
+  /** How many can grind by hand with a vacuum each, beside those at another vacuum. */
+  private int grinders(int others) {
+    int vacuums = count(ToolKind.VACUUM) - others;
+    return Math.max(1, Math.min(count(ToolKind.HAND_GRINDER), vacuums));
+  }
+
+  private int count(ToolKind kind) {
+    return (int) tools.stream().filter(t -> t.kind() == kind).count();
   }
 
   /** Before the floor: what falls off a top would scratch a finished one. */

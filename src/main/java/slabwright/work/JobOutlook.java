@@ -2,7 +2,6 @@ package slabwright.work;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.CoatPlan;
@@ -16,19 +15,13 @@ import slabwright.work.days.DayPlan;
  * @param held steps that are not done as the plan stands, in the order of the steps
  * @param cannotStart why the job can't start as planned; empty when it can
  * @param closed when floor areas are closed for vapour
- * @param protectedPersons numbers of those of the crew, from 0, who have breathing protection
  */
 public record JobOutlook(
-    Figure<DayPlan> order,
-    List<HeldStep> held,
-    List<Message> cannotStart,
-    List<ClosedAir> closed,
-    Set<Integer> protectedPersons) {
+    Figure<DayPlan> order, List<HeldStep> held, List<Message> cannotStart, List<ClosedAir> closed) {
   public JobOutlook {
     held = List.copyOf(held);
     cannotStart = List.copyOf(cannotStart);
     closed = List.copyOf(closed);
-    protectedPersons = Set.copyOf(protectedPersons);
   }
 
   public boolean canStart() {

@@ -45,7 +45,7 @@ record StepTiming(StepType type, Message name, double from, double minutes) {
   private static List<StepTiming> extended(
       List<StepTiming> before, AreaTakeoff floor, CoatPlan c, double minutes) {
     List<StepTiming> list = new ArrayList<>(before);
-    StepTypes types = new StepTypes(floor.area().id());
+    StepTypes types = StepTypes.of(floor);
     for (int i = 1; i <= c.job().coats(); i++) {
       if (c.job().target() == Finish.Target.WHOLE_FLOOR) {
         list.add(
@@ -63,7 +63,7 @@ record StepTiming(StepType type, Message name, double from, double minutes) {
 
   private static void mists(
       List<StepTiming> list, AreaTakeoff floor, CoatPlan c, int number, double minutes) {
-    StepTypes types = new StepTypes(floor.area().id());
+    StepTypes types = StepTypes.of(floor);
     for (InlayTakeoff inlay : floor.inlays()) {
       for (int s = 0; s < inlay.dyes().size(); s++) {
         InlayTakeoff.StencilDye dye = inlay.dyes().get(s);

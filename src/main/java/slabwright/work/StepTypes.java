@@ -1,8 +1,10 @@
 package slabwright.work;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.work.book.LayingTool;
 import slabwright.work.book.Product;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepStep;
@@ -16,8 +18,19 @@ import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 import slabwright.work.top.TopTakeoff;
 
-/** The types of one floor area's steps, the same with and without a day plan. */
-record StepTypes(String areaId) {
+/**
+ * The types of one floor area's steps, the same with and without a day plan.
+ *
+ * @param fan whether a fan moves the air while vapour is set free
+ */
+record StepTypes(String areaId, boolean fan) {
+  static StepTypes of(AreaTakeoff floor) {
+    boolean fan = !floor.isOutdoors() && floor.area().air().airflowM3PerHour() > 0;
+    return new StepTypes(floor.area().id(), fan);
+  }
+
+  /** A mist coat is sprayed with a small gun. */
+  private static final Set<ToolKind> MIST = Set.of(ToolKind.SPRAYER, ToolKind.COMPRESSOR);
 
   /**
    * Preparing the floor.
@@ -28,13 +41,10 @@ record StepTypes(String areaId) {
     return switch (step.kind()) {
       case LEVEL, RESIDUE, METAL_PASS, FINE_PASS ->
           StepType.grinding(areaId, step.subject(), means);
-      case FILL ->
-          StepType.prep(
-              areaId,
-              step.subject(),
-              means,
-              Set.of(),
-              filler.map(p -> vapour(p, 1)).orElse(AirEffect.NONE));
+      case FILL -> {
+        AirEffect air = filler.map(p -> vapour(p, 1)).orElse(AirEffect.NONE);
+        yield StepType.prep(areaId, step.subject(), means, tools(Set.of(), air), air);
+      }
       case CLEAN ->
           StepType.prep(areaId, step.subject(), means, Set.of(ToolKind.VACUUM), AirEffect.NONE);
     };
@@ -48,8 +58,12 @@ record StepTypes(String areaId) {
 
   /** A coat of the whole floor, counted from 1. */
   StepType coat(CoatPlan plan, int number) {
+    AirEffect air = vapour(plan.product(), 1);
+    boolean sprayed =
+        plan.product().laying().tool().maybe().filter(t -> t == LayingTool.SPRAYER).isPresent();
+    Set<ToolKind> tools = sprayed ? Set.of(ToolKind.SPRAYER) : Set.of();
     return StepType.coat(
-        areaId, new CoatNumber(plan.job().place(), number), vapour(plan.product(), 1));
+        areaId, new CoatNumber(plan.job().place(), number), tools(tools, air), air);
   }
 
   /**
@@ -64,12 +78,13 @@ record StepTypes(String areaId) {
         inlay,
         stencil,
         Optional.of(new CoatNumber(plan.job().place(), number)),
+        MIST,
         vapour(plan.product(), share));
   }
 
   /** A step with one stencil that sets no vapour free. */
   StepType stencil(StepKind kind, InlayTakeoff inlay, int stencil) {
-    return inlay(kind, inlay, stencil, Optional.empty(), AirEffect.NONE);
+    return inlay(kind, inlay, stencil, Optional.empty(), Set.of(), AirEffect.NONE);
   }
 
   /** A step of an inlay's whole place or of the whole floor that sets nothing free. */
@@ -78,15 +93,29 @@ record StepTypes(String areaId) {
         areaId, StepSubject.of(kind, place), StepMeans.HAND, tools, AirEffect.NONE);
   }
 
+  private Set<ToolKind> tools(Set<ToolKind> tools, AirEffect air) {
+    Set<ToolKind> all = EnumSet.noneOf(ToolKind.class);
+    all.addAll(tools);
+    if (fan && air instanceof AirEffect.Vapour) {
+      all.add(ToolKind.FAN);
+    }
+    return all;
+  }
+
   private StepType inlay(
-      StepKind kind, InlayTakeoff inlay, int stencil, Optional<CoatNumber> coat, AirEffect air) {
+      StepKind kind,
+      InlayTakeoff inlay,
+      int stencil,
+      Optional<CoatNumber> coat,
+      Set<ToolKind> tools,
+      AirEffect air) {
     return new StepType(
         areaId,
         StepSubject.of(kind, new StepPlace.Inlay(inlay.id())),
         StepMeans.HAND,
         coat,
         List.of(stencil),
-        Set.of(),
+        tools(tools, air),
         air);
   }
 

@@ -8,9 +8,12 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import slabwright.site.Site;
+import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
@@ -22,6 +25,8 @@ import slabwright.work.coat.SealerParameters;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayPlanner;
 import slabwright.work.days.DayTable;
+import slabwright.work.days.JobMeans;
+import slabwright.work.days.JobTool;
 import slabwright.work.days.Planned;
 import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
@@ -38,11 +43,16 @@ final class WorkPlanner {
   private final Site site;
   private final List<AreaTakeoff> floors;
   private final ShopBook book;
+  private final JobMeans means;
 
   WorkPlanner(Site site, List<AreaTakeoff> floors, ShopBook book) {
+    JobCrew crew = site.job().crew();
     this.site = site;
     this.floors = floors;
-    this.book = book;
+    this.book = crew.persons().isEmpty() ? book : book.withPeople(crew.persons().size());
+    this.means =
+        new JobMeans(
+            Optional.of(BreathingCrew.numbers(crew)), Optional.of(JobTools.of(book, crew)));
   }
 
   private record Draft(AreaTakeoff floor, PrepPlan prep, List<TopPlan> tops, CoatList coats) {}
@@ -91,8 +101,7 @@ final class WorkPlanner {
             order,
             held,
             cannotStart,
-            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed),
-            BreathingCrew.numbers(site.job().crew())));
+            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed)));
   }
 
   private List<TopPlan> tops(AreaTakeoff f) {
@@ -101,11 +110,12 @@ final class WorkPlanner {
 
   private Figure<List<AreaEntry>> entries(List<Draft> drafts) {
     AreaEntries rule = new AreaEntries(site, book);
+    List<JobTool> tools = means.tools().orElse(List.of());
     List<Figure<AreaEntry>> all = new ArrayList<>();
     for (Draft d : drafts) {
       List<CoatPlan> coats = d.coats().coats();
       all.add(
-          AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), coats, book)
+          AreaStepPlanner.of(d.floor(), d.prep(), d.tops(), coats, book, tools)
               .map(steps -> rule.of(d.floor(), coats, steps)));
       d.coats()
           .unknown()
@@ -119,7 +129,7 @@ final class WorkPlanner {
   }
 
   private AreaWorkPlan area(Draft d, Figure<DayPlan> days) {
-    Figure<AirPlan> air = new AirPlanner(d.floor(), d.coats().coats(), book, days).plan();
+    Figure<AirPlan> air = new AirPlanner(d.floor(), d.coats().coats(), book, days, reader()).plan();
     return new AreaWorkPlan(
         d.floor(),
         d.prep(),
@@ -128,9 +138,21 @@ final class WorkPlanner {
         d.coats().coats(),
         d.coats().unknown(),
         air,
-        AreaRuleNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
+        new AreaRuleNotes(site, d.floor(), d.coats().coats(), book)
+            .of(d.prep(), d.tops(), days.maybe()),
         advice(d),
         StopFinder.of(d.floor().area(), air.maybe().filter(a -> a.fire().applies()).isPresent()));
+  }
+
+  /** Who reads the gas meter: the one who leads, else the first who is named. */
+  private String reader() {
+    List<JobCrew.Person> crew = site.job().crew().persons();
+    return crew.stream()
+        .filter(p -> p.role().toLowerCase(Locale.ROOT).contains("lead"))
+        .findFirst()
+        .or(() -> crew.stream().findFirst())
+        .map(JobCrew.Person::name)
+        .orElse("");
   }
 
   /** Why the job can't start: questions that are open, and air that does not do. */
@@ -169,7 +191,7 @@ final class WorkPlanner {
     LocalDateTime start = site.start().orElse(ANY_MONDAY.atTime(hours.from()));
     Map<String, LocalDateTime> notBefore = new HashMap<>();
     tasks.stream().filter(t -> t.waits().isEmpty()).forEach(t -> notBefore.put(t.id(), start));
-    Planned planned = DayPlanner.plan(tasks, hours, start.toLocalDate(), notBefore);
+    Planned planned = DayPlanner.plan(tasks, hours, means, start.toLocalDate(), notBefore);
     return planned instanceof Planned.Refused refused
         ? Figure.refused(refused.sentence())
         : Figure.known(((Planned.Days) planned).plan());

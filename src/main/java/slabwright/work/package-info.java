@@ -12,7 +12,8 @@
  * and {@link VapourHold} into an {@link AreaEntry}, {@link SharedAir} lets vapour through doorways;
  * what comes of it is {@link JobOutlook}: {@link HeldStep} (with {@link HeldSteps}) and {@link
  * ClosedAir}. Cautions: {@link AreaRuleNotes}. {@link AreaResult} is a floor area with its take-off
- * and inlays; {@link PrepParametersOp} reads the zones to prepare off the take-off; {@link
+ * and inlays; {@link JobTools}: the tools on the job; {@link SilicaShift}: what a person grinds a
+ * shift. {@link PrepParametersOp} reads the zones to prepare off the take-off; {@link
  * FinishSuggestion} is a finish to start from.
  *
  * <p>{@link StepTypes} are the types of one floor area's steps, with and without a day plan.

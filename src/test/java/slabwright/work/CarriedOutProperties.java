@@ -43,6 +43,8 @@ class CarriedOutProperties {
   /** 500 ppm of 2.5 %: acetone's 15-minute limit as a share of its explosive limit. */
   private static final double SHORT_TERM = 0.02;
 
+  private static final String MASK = "half mask, organic vapour";
+
   private static final double EIGHT_HOURS = 0.01;
 
   @Property(tries = 200)
@@ -174,7 +176,11 @@ class CarriedOutProperties {
     FloorArea aired =
         hall.withAir(new AirSpace(Optional.of(Length.mm(3500)), air, 2))
             .withFinish(new Finish(hall.finish().exposure(), coats));
-    JobCrew crew = masked ? SITE.job().crew() : new JobCrew("", List.of(), new TreeMap<>());
+    List<JobCrew.Person> persons =
+        IntStream.range(0, people)
+            .mapToObj(i -> new JobCrew.Person("hand", "P" + i, i < 2 ? MASK : ""))
+            .toList();
+    JobCrew crew = new JobCrew("", masked ? persons : List.of(), new TreeMap<>());
     Site site = SITE.withAreas(List.of(aired)).withJob(SITE.job().withCrew(crew));
     List<InlayTakeoff.StencilDye> dyes =
         IntStream.range(0, colours)

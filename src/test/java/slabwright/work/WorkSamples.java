@@ -35,7 +35,7 @@ public final class WorkSamples {
 
   /**
    * The tram hall with a solvent dye on the whole floor, more air than the sample has and masks for
-   * the crew: vapour to reckon with, and the job can still be done.
+   * two of the three: vapour to reckon with, and the job can still be done.
    */
   public static Site solventHall() {
     Site site = tramHall();
@@ -60,7 +60,8 @@ public final class WorkSamples {
             "",
             List.of(
                 new JobCrew.Person("lead", "A. (invented)", mask),
-                new JobCrew.Person("hand", "B. (invented)", mask)),
+                new JobCrew.Person("hand", "B. (invented)", mask),
+                new JobCrew.Person("hand", "C. (invented)", "")),
             new TreeMap<>());
     return site.withAreas(areas).withJob(site.job().withCrew(crew));
   }

@@ -68,7 +68,8 @@ public final class DayPlanSheet {
                 + context.say(WorkPlan.NOTICE)
                 + " "
                 + context.say(plan.book().origin())));
-    PersonRota rota = PersonRota.of(days, plan.outlook().protectedPersons());
+    blocks.addAll(new CrewBlocks(plan, days, context).blocks());
+    PersonRota rota = PersonRota.of(days);
     plan.table()
         .maybe()
         .ifPresent(t -> blocks.addAll(new StepList(t, plan.dated(), rota, context).blocks()));

@@ -105,7 +105,7 @@ record OutlookJson(WorkPlan plan, Words words) {
     if (known.isEmpty() || !(root.get("days") instanceof ObjectNode days)) {
       return;
     }
-    PersonRota rota = PersonRota.of(known.get(), plan.outlook().protectedPersons());
+    PersonRota rota = PersonRota.of(known.get());
     ArrayNode old = days.get("steps") instanceof ArrayNode a ? a : NODES.arrayNode();
     ArrayNode steps = NODES.arrayNode();
     List<ScheduledStep> all = known.get().steps();
@@ -114,6 +114,7 @@ record OutlookJson(WorkPlan plan, Words words) {
       steps.add(step(all.get(i), o, rota, dated.isPresent()));
     }
     days.set("steps", steps);
+    new CrewJson(plan, known.get(), words).addTo(days);
   }
 
   private static ObjectNode step(ScheduledStep s, ObjectNode o, PersonRota rota, boolean dated) {
@@ -125,7 +126,9 @@ record OutlookJson(WorkPlan plan, Words words) {
     ArrayNode persons = o.putArray("persons");
     rota.letters(task.id()).forEach(persons::add);
     ArrayNode tools = o.putArray("tools");
-    task.type().tools().stream().map(ToolKind::word).sorted().forEach(tools::add);
+    s.who().tools().forEach(t -> tools.add(t.name()));
+    ArrayNode kinds = o.putArray("toolKinds");
+    task.type().tools().stream().map(ToolKind::word).sorted().forEach(kinds::add);
     o.put("protection", task.air().protection());
     o.put("length", task.length().toString());
     ArrayNode spans = o.putArray("spans");

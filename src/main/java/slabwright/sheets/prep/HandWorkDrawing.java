@@ -2,6 +2,7 @@ package slabwright.sheets.prep;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Stroke;
@@ -49,14 +50,26 @@ final class HandWorkDrawing {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
     sketch.addInks(AreaInks.outline(area));
-    for (Obstacle s : takeoff.standing()) {
-      sketch.keepOff(s.region().rings());
-    }
-    new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways().placeDimensions();
+    takeoff.standing().forEach(s -> name(sketch, s));
+    takeoff.standing().forEach(s -> sketch.keepOffInside(s.region()));
+    new OutlineLabels(area, context, sketch)
+        .avoidWalls()
+        .labelDoorways()
+        .placeDimensions()
+        .labelWalls();
     for (HandWorkPiece p : takeoff.asFound().pieces(HandWorkKind.CORNER)) {
       sketch.placeSign(corner(p.place()));
     }
     ways.takeoff().tally().ends().forEach(e -> sketch.placeSign(end(e)));
+  }
+
+  /** On the thing itself, where its name has room there. */
+  private void name(PlanComposer sketch, Obstacle s) {
+    sketch.keepOff(s.region().rings());
+    Vec at = s.region().labelPoint();
+    TextStyle style = context.type().label();
+    sketch.placeLabel(
+        new PlanLabel(at, List.of(), s.mark().name(), style, 0.5, 3, Optional.empty()));
   }
 
   /** The machines' shares, hand work and trenches, in the order they are laid. */

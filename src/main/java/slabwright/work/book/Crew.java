@@ -33,6 +33,10 @@ public record Crew(
         s.price("price_an_hour"));
   }
 
+  Crew withPeople(int n) {
+    return new Crew(Figure.known(n), starts, day, days, hourPrice);
+  }
+
   private static Figure<LocalTime> clock(String text) {
     return text.matches("([01]\\d|2[0-3]):[0-5]\\d")
         ? Figure.known(LocalTime.parse(text))

@@ -37,6 +37,24 @@ public record ShopBook(
     return new ShopBookReader(text).read();
   }
 
+  /** The same book for a job with so many people. */
+  public ShopBook withPeople(int people) {
+    Crew other = crew.withPeople(people);
+    return new ShopBook(
+        name,
+        invented,
+        currency,
+        other,
+        prep,
+        inlay,
+        setUp,
+        consumables,
+        grits,
+        tools,
+        products,
+        faults);
+  }
+
   /** The first product of a kind. */
   public Optional<Product> first(ProductKind kind) {
     return products.stream().filter(p -> p.is(kind)).findFirst();

@@ -8,6 +8,7 @@ import slabwright.work.step.ToolKind;
  * A tool the crew owns.
  *
  * @param kind floor grinder, hand grinder, vacuum, fan or sprayer
+ * @param count how many of it there are; not said is one
  * @param wheelMm diameter of a hand grinder's wheel
  * @param airflow m³/min: what a vacuum pulls, what a grinder's maker asks for, what a fan moves
  * @param bagKg how much dust one bag of a vacuum holds
@@ -16,6 +17,7 @@ import slabwright.work.step.ToolKind;
 public record ShopTool(
     String name,
     Figure<ToolKind> kind,
+    Figure<Integer> count,
     Figure<Double> wheelMm,
     Figure<Double> airflow,
     Figure<Double> bagKg,
@@ -27,6 +29,7 @@ public record ShopTool(
         s.name(),
         s.choice(
             "kind", Message.of("work.shop-tool.floor-grinder-hand-grinder-vacuum"), ToolKind.class),
+        s.whole("count"),
         s.number("wheel", BookDimension.LENGTH),
         s.number("airflow", BookDimension.AIRFLOW),
         s.number("bag_holds", BookDimension.MASS),

@@ -11,6 +11,9 @@ public sealed interface BindingConstraint {
   /** The people are busy on another step until it ends. */
   record Crew(String id) implements BindingConstraint {}
 
+  /** A tool is in use on another step until it ends. */
+  record Tool(String id) implements BindingConstraint {}
+
   /** The people have breathed what a shift may hold on another step that day. */
   record Air(String id) implements BindingConstraint {}
 

@@ -7,40 +7,36 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import slabwright.work.step.StepMeans;
+import slabwright.work.step.ToolKind;
 
-/** Who is busy when; finds the first stretch with enough free people. One planning run's own. */
+/**
+ * Which person and which tool is busy when; finds the first stretch with enough of both. One
+ * planning run's own.
+ */
 final class CrewCalendar {
-  /**
-   * How long how many people are wanted, and whether they may go on the next morning.
-   *
-   * @param shift what they breathe of a shift's average
-   * @param zone its sparks, and where its vapour gets to
-   */
-  record Demand(Duration length, int people, boolean mayPause, double shift, SparkZone zone) {}
+  /** A found place and, when people, tools or air were the reason for it, what it waited for. */
+  record Slot(List<TimeSpan> spans, Assigned who, Optional<BindingConstraint> waitedFor) {}
 
-  /** A stretch of a step; what is breathed on it counts on the day it starts. */
-  private record Busy(String id, TimeSpan span, int people, double shift, SparkZone zone) {}
-
-  /** A found place and, when the crew was the reason for it, what kept them. */
-  record Slot(List<TimeSpan> spans, Optional<BindingConstraint> waitedFor) {}
+  /** What stands against a place, and from when on it no longer does. */
+  private record Block(LocalDateTime until, BindingConstraint why) {}
 
   /** Sums of shares within this count as the whole. */
   private static final double SLACK = 1e-9;
 
   private final WorkingWeek hours;
-  private final List<Busy> busy = new ArrayList<>();
+  private final JobMeans means;
+  private final List<Reservation> busy = new ArrayList<>();
 
-  CrewCalendar(WorkingWeek hours) {
+  CrewCalendar(WorkingWeek hours, JobMeans means) {
     this.hours = hours;
+    this.means = means;
   }
 
-  void reserve(WorkStep task, List<TimeSpan> spans) {
-    double shift = task.air().shift();
-    SparkZone zone = SparkZone.of(task);
-    for (TimeSpan s : spans) {
-      busy.add(new Busy(task.id(), s, task.people(), shift, zone));
-      shift = 0;
-    }
+  void reserve(WorkStep task, Slot slot) {
+    busy.add(new Reservation(task, slot.spans(), slot.who(), SparkZone.of(task)));
   }
 
   /** How much has been taken so far, to go {@link #rollBack} to. */
@@ -54,14 +50,6 @@ final class CrewCalendar {
 
   /** The first place at or after {@code earliest}; a step that may not pause fits one day. */
   Slot find(WorkStep task, LocalDateTime earliest) {
-    Demand demand =
-        new Demand(
-            task.length(), task.people(), task.mayPause(), task.air().shift(), SparkZone.of(task));
-    return find(demand, earliest);
-  }
-
-  /** The first place of work that is no step of the plan. */
-  Slot find(Demand task, LocalDateTime earliest) {
     LocalDateTime at = hours.next(earliest);
     Optional<BindingConstraint> waitedFor = Optional.empty();
     while (true) {
@@ -70,84 +58,139 @@ final class CrewCalendar {
         at = hours.next(hours.end(at));
         continue;
       }
-      Optional<Busy> block = firstBlock(spans, task.people());
-      if (block.isPresent()) {
-        waitedFor = Optional.of(new BindingConstraint.Crew(block.get().id()));
-        at = hours.next(block.get().span().end());
-        continue;
+      List<Reservation> there =
+          busy.stream().filter(b -> b.meets(Reservation.whole(spans))).toList();
+      Optional<Block> block =
+          noPeople(task, there)
+              .or(() -> noTool(task, there))
+              .or(() -> spark(task, spans))
+              .or(() -> breathed(task, spans.get(0).start()));
+      if (block.isEmpty()) {
+        return new Slot(spans, assign(task, spans, there), waitedFor);
       }
-      Optional<Apart> apart = apart(spans, task.zone());
-      if (apart.isPresent()) {
-        waitedFor = Optional.of(new BindingConstraint.Spark(apart.get().id()));
-        at = hours.next(apart.get().until());
-        continue;
-      }
-      Optional<Busy> breathed = breathed(spans.get(0).start().toLocalDate(), task.shift());
-      if (breathed.isEmpty()) {
-        return new Slot(spans, waitedFor);
-      }
-      waitedFor = Optional.of(new BindingConstraint.Air(breathed.get().id()));
-      at = hours.next(hours.end(at));
+      waitedFor = Optional.of(block.get().why());
+      at = hours.next(block.get().until());
     }
   }
 
-  /** The step to be kept apart from, and until when. */
-  private record Apart(String id, LocalDateTime until) {}
+  private Optional<Block> noPeople(WorkStep task, List<Reservation> there) {
+    if (free(task, there).size() >= task.people()) {
+      return Optional.empty();
+    }
+    return first(there, r -> r.who().persons().stream().anyMatch(i -> mayDo(task, i)))
+        .map(r -> new Block(r.end(), new BindingConstraint.Crew(r.task().id())));
+  }
+
+  private boolean mayDo(WorkStep task, int person) {
+    return task.air().protection().isEmpty() || means.wears(person);
+  }
+
+  private List<Integer> free(WorkStep task, List<Reservation> there) {
+    return IntStream.range(0, hours.people())
+        .boxed()
+        .filter(i -> mayDo(task, i))
+        .filter(i -> there.stream().noneMatch(r -> r.who().persons().contains(i)))
+        .toList();
+  }
+
+  private Optional<Block> noTool(WorkStep task, List<Reservation> there) {
+    if (means.tools().isEmpty()) {
+      return Optional.empty();
+    }
+    for (ToolKind kind : task.type().tools()) {
+      List<JobTool> suitable = means.suitable(task, kind);
+      if (idle(suitable, there).size() < task.each(kind)) {
+        return first(there, r -> r.who().tools().stream().anyMatch(suitable::contains))
+            .map(r -> new Block(r.end(), new BindingConstraint.Tool(r.task().id())));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<JobTool> idle(List<JobTool> tools, List<Reservation> there) {
+    return tools.stream()
+        .filter(t -> there.stream().noneMatch(r -> r.who().tools().contains(t)))
+        .toList();
+  }
+
+  private static Optional<Reservation> first(
+      List<Reservation> there, Predicate<Reservation> which) {
+    return there.stream().filter(which).min(Comparator.comparing(Reservation::end));
+  }
 
   /** Of the steps beside shared doorways whose vapour or sparks forbid the place, the first out. */
-  private Optional<Apart> apart(List<TimeSpan> spans, SparkZone zone) {
-    return busy.stream()
-        .flatMap(
-            b ->
-                spans.stream()
-                    .flatMap(s -> zone.notBefore(s, b.zone(), b.span()).stream())
-                    .map(t -> new Apart(b.id(), t)))
-        .min(Comparator.comparing(Apart::until));
+  private Optional<Block> spark(WorkStep task, List<TimeSpan> spans) {
+    SparkZone zone = SparkZone.of(task);
+    List<Block> all = new ArrayList<>();
+    for (Reservation r : busy) {
+      for (TimeSpan s : spans) {
+        r.notBefore(s, zone)
+            .ifPresent(t -> all.add(new Block(t, new BindingConstraint.Spark(r.task().id()))));
+      }
+    }
+    return all.stream().min(Comparator.comparing(Block::until));
   }
 
   /**
    * The last step of a day with vapour when a shift can't hold one more; as if one person did them
    * all, so that nobody has to be kept from swapping.
    */
-  private Optional<Busy> breathed(LocalDate day, double more) {
-    List<Busy> that =
+  private Optional<Block> breathed(WorkStep task, LocalDateTime start) {
+    List<Reservation> that =
         busy.stream()
-            .filter(b -> b.shift() > 0 && b.span().start().toLocalDate().equals(day))
+            .filter(b -> b.task().air().shift() > 0 && b.day().equals(start.toLocalDate()))
             .toList();
-    double all = that.stream().mapToDouble(Busy::shift).sum() + more;
+    double more = task.air().shift();
+    double all = that.stream().mapToDouble(b -> b.task().air().shift()).sum() + more;
     return more > 0 && all > 1 + SLACK
-        ? that.stream().max(Comparator.comparing((Busy b) -> b.span().end()))
+        ? that.stream()
+            .max(Comparator.comparing(Reservation::end))
+            .map(b -> new Block(hours.end(start), new BindingConstraint.Air(b.task().id())))
         : Optional.empty();
   }
 
-  /** Of the work that leaves too few people somewhere in the spans, what ends first. */
-  private Optional<Busy> firstBlock(List<TimeSpan> spans, int people) {
-    return spans.stream()
-        .flatMap(s -> blocksOf(s, people).stream())
-        .min(Comparator.comparing((Busy b) -> b.span().end()));
+  private Assigned assign(WorkStep task, List<TimeSpan> spans, List<Reservation> there) {
+    List<LocalDate> days = spans.stream().map(s -> s.start().toLocalDate()).distinct().toList();
+    List<Integer> persons =
+        free(task, there).stream()
+            .sorted(preference(task, days))
+            .limit(task.people())
+            .sorted()
+            .toList();
+    List<JobTool> tools = new ArrayList<>();
+    if (means.tools().isPresent()) {
+      task.type().tools().stream()
+          .sorted()
+          .forEach(
+              k ->
+                  idle(means.suitable(task, k), there).stream()
+                      .limit(task.each(k))
+                      .forEach(tools::add));
+    }
+    return new Assigned(persons, tools);
   }
 
-  private List<Busy> blocksOf(TimeSpan span, int people) {
-    List<Busy> meeting = busy.stream().filter(b -> b.span().meets(span)).toList();
-    return meeting.stream()
-        .filter(
-            b ->
-                takenWhen(later(b.span().start(), span.start()), meeting) + people > hours.people())
-        .flatMap(b -> runningAt(later(b.span().start(), span.start()), meeting).stream())
-        .toList();
+  /**
+   * Who has no mask does what needs none. Who walks behind the grinder goes on with it; others
+   * grind by hand, those with the least grinding that day first, so that few grind over four hours
+   * a shift.
+   */
+  private Comparator<Integer> preference(WorkStep task, List<LocalDate> days) {
+    boolean masked = !task.air().protection().isEmpty();
+    Comparator<Integer> who = Comparator.comparing(i -> !masked && means.wears(i));
+    if (!task.type().kind().grindsConcrete()) {
+      return who;
+    }
+    Comparator<Integer> least =
+        Comparator.comparing(i -> sum(busy.stream().map(r -> r.grinding(i, days)).toList()));
+    Comparator<Integer> behind =
+        Comparator.comparing(i -> sum(busy.stream().map(r -> r.behindMachine(i)).toList()));
+    return task.type().means() == StepMeans.MACHINE
+        ? who.thenComparing(behind.reversed()).thenComparing(least)
+        : who.thenComparing(least).thenComparing(behind);
   }
 
-  private static int takenWhen(LocalDateTime t, List<Busy> meeting) {
-    return runningAt(t, meeting).stream().mapToInt(Busy::people).sum();
-  }
-
-  private static List<Busy> runningAt(LocalDateTime t, List<Busy> meeting) {
-    return meeting.stream()
-        .filter(b -> !t.isBefore(b.span().start()) && t.isBefore(b.span().end()))
-        .toList();
-  }
-
-  private static LocalDateTime later(LocalDateTime a, LocalDateTime b) {
-    return a.isAfter(b) ? a : b;
+  private static Duration sum(List<Duration> all) {
+    return all.stream().reduce(Duration.ZERO, Duration::plus);
   }
 }

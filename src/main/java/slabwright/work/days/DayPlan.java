@@ -16,7 +16,8 @@ import slabwright.work.step.StepKind;
  *
  * @param steps every step, abrading that a missed window made necessary included
  */
-public record DayPlan(WorkingWeek hours, LocalDate firstDay, List<ScheduledStep> steps) {
+public record DayPlan(
+    WorkingWeek hours, JobMeans means, LocalDate firstDay, List<ScheduledStep> steps) {
   public DayPlan {
     steps = steps.stream().sorted(Comparator.comparing(ScheduledStep::start)).toList();
   }
@@ -64,10 +65,10 @@ public record DayPlan(WorkingWeek hours, LocalDate firstDay, List<ScheduledStep>
                     tasks.stream()
                         .filter(t -> t.id().equals(p.task().id()))
                         .findFirst()
-                        .map(t -> new ScheduledStep(t, p.spans(), p.heldBy(), p.abradesFor()))
+                        .map(p::withTask)
                         .orElse(p))
             .toList();
-    return new DayPlan(hours, firstDay, changed);
+    return new DayPlan(hours, means, firstDay, changed);
   }
 
   /** The steps that set the job's end, first to last: each one holds up the next. */
@@ -91,6 +92,9 @@ public record DayPlan(WorkingWeek hours, LocalDate firstDay, List<ScheduledStep>
     }
     if (why instanceof BindingConstraint.Spark s) {
       return step(s.id());
+    }
+    if (why instanceof BindingConstraint.Tool t) {
+      return step(t.id());
     }
     return why instanceof BindingConstraint.Crew c ? step(c.id()) : Optional.empty();
   }

@@ -24,19 +24,51 @@ public final class DayPlanner {
   private DayPlanner() {}
 
   public static Planned plan(List<WorkStep> tasks, WorkingWeek hours, LocalDate firstDay) {
-    return plan(tasks, hours, firstDay, Map.of());
+    return plan(tasks, hours, JobMeans.UNLIMITED, firstDay, Map.of());
   }
 
-  /** With some steps, by id, not starting before a stated time. */
+  /**
+   * With the tools and masks there are, and some steps, by id, not starting before a stated time.
+   */
   public static Planned plan(
       List<WorkStep> tasks,
       WorkingWeek hours,
+      JobMeans means,
       LocalDate firstDay,
       Map<String, LocalDateTime> notBefore) {
-    Optional<Message> fault = StepValidator.findFault(tasks, hours);
-    return fault.isPresent()
-        ? new Planned.Refused(fault.get())
-        : new ScheduleSearch(tasks, hours, firstDay, notBefore).best();
+    Optional<Message> fault = StepValidator.findFault(tasks, hours, means);
+    if (fault.isPresent()) {
+      return new Planned.Refused(fault.get());
+    }
+    Planned all = new ScheduleSearch(tasks, hours, means, firstDay, notBefore).best();
+    return all instanceof Planned.Days d
+        ? new Planned.Days(withFewer(d.plan(), tasks, notBefore))
+        : all;
+  }
+
+  /** A search that stops early may find more with fewer people: none of them is a hindrance. */
+  private static DayPlan withFewer(
+      DayPlan plan, List<WorkStep> tasks, Map<String, LocalDateTime> notBefore) {
+    DayPlan best = plan;
+    for (int n = 1; n < plan.hours().people(); n++) {
+      WorkingWeek few = plan.hours().withPeople(n);
+      if (StepValidator.findFault(tasks, few, plan.means()).isEmpty()
+          && !new ScheduleLowerBound(tasks, few, plan.means(), plan.firstDay(), notBefore)
+              .end()
+              .isAfter(best.end())) {
+        best = better(best, tasks, few, notBefore);
+      }
+    }
+    return best;
+  }
+
+  private static DayPlan better(
+      DayPlan best, List<WorkStep> tasks, WorkingWeek few, Map<String, LocalDateTime> notBefore) {
+    Planned found = new ScheduleSearch(tasks, few, best.means(), best.firstDay(), notBefore).best();
+    if (found instanceof Planned.Days d && ScheduleSearch.BETTER.compare(d.plan(), best) < 0) {
+      return new DayPlan(best.hours(), best.means(), best.firstDay(), d.plan().steps());
+    }
+    return best;
   }
 
   /**
@@ -56,7 +88,8 @@ public final class DayPlanner {
         tasks.stream()
             .sorted(Comparator.comparing(t -> plan.step(t.id()).orElseThrow().start()))
             .toList();
-    PartialSchedule pass = new PartialSchedule(plan.hours(), plan.firstDay(), asked, Map.of());
+    PartialSchedule pass =
+        new PartialSchedule(plan.hours(), plan.means(), plan.firstDay(), asked, Map.of());
     for (WorkStep task : order) {
       Optional<Message> fault = pass.placeWhole(task);
       if (fault.isPresent()) {

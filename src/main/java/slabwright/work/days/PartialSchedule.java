@@ -17,6 +17,7 @@ final class PartialSchedule {
   record Miss(WorkStep late, StepWait window, LocalDateTime start) {}
 
   private final WorkingWeek hours;
+  private final JobMeans means;
   private final LocalDate firstDay;
   private final Map<String, LocalDateTime> asked;
   private final Map<String, LocalDateTime> held;
@@ -38,18 +39,20 @@ final class PartialSchedule {
    */
   PartialSchedule(
       WorkingWeek hours,
+      JobMeans means,
       LocalDate firstDay,
       Map<String, LocalDateTime> asked,
       Map<String, LocalDateTime> held) {
     this.hours = hours;
+    this.means = means;
     this.firstDay = firstDay;
     this.asked = asked;
     this.held = held;
-    this.crew = new CrewCalendar(hours);
+    this.crew = new CrewCalendar(hours, means);
   }
 
   DayPlan plan() {
-    return new DayPlan(hours, firstDay, order);
+    return new DayPlan(hours, means, firstDay, order);
   }
 
   /** Every window missed so far, taken back or not. */
@@ -151,9 +154,9 @@ final class PartialSchedule {
   private void put(
       WorkStep task, CrewCalendar.Slot slot, BindingConstraint ready, String abradesFor) {
     BindingConstraint why = slot.waitedFor().orElse(ready);
-    ScheduledStep p = new ScheduledStep(task, slot.spans(), why, abradesFor);
+    ScheduledStep p = new ScheduledStep(task, slot.spans(), why, abradesFor, slot.who());
     taken.add(crew.reservations());
-    crew.reserve(task, slot.spans());
+    crew.reserve(task, slot);
     placed.put(task.id(), p);
     order.add(p);
     if (p.isAbrading()) {

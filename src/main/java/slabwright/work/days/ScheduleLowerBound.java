@@ -19,10 +19,11 @@ final class ScheduleLowerBound {
   ScheduleLowerBound(
       List<WorkStep> tasks,
       WorkingWeek hours,
+      JobMeans means,
       LocalDate firstDay,
       Map<String, LocalDateTime> notBefore) {
     this.tasks = tasks;
-    LocalDateTime waits = withoutLimit(hours, firstDay, notBefore);
+    LocalDateTime waits = withoutLimit(new CrewCalendar(hours, means), hours, firstDay, notBefore);
     LocalDateTime work = byHours(hours, firstDay);
     this.end = waits.isAfter(work) ? waits : work;
     tails();
@@ -38,8 +39,10 @@ final class ScheduleLowerBound {
   }
 
   private LocalDateTime withoutLimit(
-      WorkingWeek hours, LocalDate firstDay, Map<String, LocalDateTime> notBefore) {
-    CrewCalendar alone = new CrewCalendar(hours);
+      CrewCalendar alone,
+      WorkingWeek hours,
+      LocalDate firstDay,
+      Map<String, LocalDateTime> notBefore) {
     Map<String, LocalDateTime> ends = new HashMap<>();
     LocalDateTime start = firstDay.atTime(hours.from());
     LocalDateTime last = start;

@@ -27,6 +27,7 @@ final class ScheduleSearch {
 
   private final List<WorkStep> tasks;
   private final WorkingWeek hours;
+  private final JobMeans means;
   private final LocalDate firstDay;
   private final Map<String, LocalDateTime> asked;
   private final LocalDateTime earliest;
@@ -39,13 +40,15 @@ final class ScheduleSearch {
   ScheduleSearch(
       List<WorkStep> tasks,
       WorkingWeek hours,
+      JobMeans means,
       LocalDate firstDay,
       Map<String, LocalDateTime> asked) {
     this.tasks = tasks;
     this.hours = hours;
+    this.means = means;
     this.firstDay = firstDay;
     this.asked = Map.copyOf(asked);
-    this.earliest = new ScheduleLowerBound(tasks, hours, firstDay, asked).end();
+    this.earliest = new ScheduleLowerBound(tasks, hours, means, firstDay, asked).end();
   }
 
   Planned best() {
@@ -67,7 +70,7 @@ final class ScheduleSearch {
     return best.filter(p -> !p.end().isAfter(earliest) && p.abrading() == 0).isPresent();
   }
 
-  private static final Comparator<DayPlan> BETTER =
+  static final Comparator<DayPlan> BETTER =
       Comparator.comparing(DayPlan::end).thenComparing(DayPlan::abrading);
 
   private void offer(DayPlan plan) {
@@ -88,8 +91,8 @@ final class ScheduleSearch {
       this.held = held;
       Map<String, LocalDateTime> all = new HashMap<>(asked);
       held.forEach((id, t) -> all.merge(id, t, (a, b) -> a.isAfter(b) ? a : b));
-      this.bound = new ScheduleLowerBound(tasks, hours, firstDay, all);
-      this.pass = new PartialSchedule(hours, firstDay, asked, held);
+      this.bound = new ScheduleLowerBound(tasks, hours, means, firstDay, all);
+      this.pass = new PartialSchedule(hours, means, firstDay, asked, held);
       this.urgentFirst =
           tasks.stream().sorted(Comparator.comparing(bound::tail).reversed()).toList();
     }

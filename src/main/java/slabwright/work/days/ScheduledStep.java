@@ -11,9 +11,14 @@ import slabwright.work.step.StepKind;
  * @param spans one, or one a day when it pauses overnight
  * @param heldBy why it does not start earlier
  * @param abradesFor the id of the coat whose missed window made this step necessary, or empty
+ * @param who does it, and with which tools
  */
 public record ScheduledStep(
-    WorkStep task, List<TimeSpan> spans, BindingConstraint heldBy, String abradesFor) {
+    WorkStep task,
+    List<TimeSpan> spans,
+    BindingConstraint heldBy,
+    String abradesFor,
+    Assigned who) {
   public ScheduledStep {
     spans = List.copyOf(spans);
   }
@@ -32,5 +37,10 @@ public record ScheduledStep(
 
   public Duration worked() {
     return spans.stream().map(TimeSpan::length).reduce(Duration.ZERO, Duration::plus);
+  }
+
+  /** The same place in time with another task. */
+  ScheduledStep withTask(WorkStep other) {
+    return new ScheduledStep(other, spans, heldBy, abradesFor, who);
   }
 }

@@ -14,10 +14,10 @@ final class StepValidator {
 
   private StepValidator() {}
 
-  static Optional<Message> findFault(List<WorkStep> tasks, WorkingWeek hours) {
+  static Optional<Message> findFault(List<WorkStep> tasks, WorkingWeek hours, JobMeans means) {
     Set<String> seen = new HashSet<>();
     for (WorkStep task : tasks) {
-      Optional<Message> fault = faultOf(task, hours, seen);
+      Optional<Message> fault = faultOf(task, hours, seen).or(() -> lacking(task, hours, means));
       if (fault.isPresent()) {
         return fault;
       }
@@ -57,6 +57,30 @@ final class StepValidator {
         .map(
             w ->
                 Message.of("work.step-validator.waits-for-which-does-not", task.name(), w.after()));
+  }
+
+  /** Masks or tools that the job has too few of for a step. */
+  private static Optional<Message> lacking(WorkStep task, WorkingWeek hours, JobMeans means) {
+    int masks = means.masks(hours.people());
+    if (!task.air().protection().isEmpty() && task.people() > masks) {
+      return Optional.of(
+          Message.of("work.step-validator.masks", task.name(), task.people(), masks));
+    }
+    if (means.tools().isEmpty()) {
+      return Optional.empty();
+    }
+    return task.type().tools().stream()
+        .sorted()
+        .filter(k -> means.suitable(task, k).size() < task.each(k))
+        .findFirst()
+        .map(
+            k ->
+                Message.of(
+                    "work.step-validator.tools",
+                    task.name(),
+                    task.each(k),
+                    k.word(),
+                    means.suitable(task, k).size()));
   }
 
   private static Message text(Duration d) {

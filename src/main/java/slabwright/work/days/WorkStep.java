@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.units.Message;
 import slabwright.work.step.StepType;
+import slabwright.work.step.ToolKind;
 
 /**
  * One step of the job before it has a place in time.
@@ -53,6 +54,13 @@ public record WorkStep(
       Optional<Duration> abrading,
       Optional<KeepOut> keepOut) {
     this(id, name, area, type, length, people, mayPause, waits, abrading, keepOut, StepAir.CLEAN);
+  }
+
+  /** How many tools of a kind it holds: who grinds by hand has a grinder and a vacuum each. */
+  public int each(ToolKind kind) {
+    boolean held = type.tools().contains(kind);
+    int some = type.isHandGrinding() ? people : 1;
+    return held ? some : 0;
   }
 
   /** The same step with the time to abrade the floor should its window be missed. */

@@ -41,6 +41,11 @@ public record WorkingWeek(int people, LocalTime from, Duration length, Set<DayOf
     return new WorkingWeek(people, from, length, EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY));
   }
 
+  /** The same week for another number of people. */
+  public WorkingWeek withPeople(int n) {
+    return new WorkingWeek(n, from, length, days);
+  }
+
   /** The first working moment at or after {@code t}. */
   LocalDateTime next(LocalDateTime t) {
     LocalDateTime at = t;

@@ -22,7 +22,9 @@ public final class SilicaRule {
 
   private static final Message ROW_XII = Message.of("work.silica-rule.row-xii");
   private static final Message ROW_XIII = Message.of("work.silica-rule.row-xiii");
-  private static final Duration FOUR_HOURS = Duration.ofHours(4);
+
+  /** Above so much of a shift at all tasks of Table 1 together its stricter column counts. */
+  public static final Duration FOUR_HOURS = Duration.ofHours(4);
 
   private SilicaRule() {}
 
@@ -31,10 +33,17 @@ public final class SilicaRule {
     return 25 * wheelMm / 25.4 * RateFormat.CUBIC_FOOT_M3;
   }
 
-  /** The protection factor row (xii) asks for; empty for none. */
-  public static Optional<Integer> respirator(boolean indoors, Duration handGrindingAShift) {
-    boolean asked = indoors && handGrindingAShift.compareTo(FOUR_HOURS) > 0;
-    return asked ? Optional.of(APF) : Optional.empty();
+  /**
+   * The protection factor row (xii) asks for; empty for none.
+   *
+   * @param aShift at all tasks of Table 1 by one person, 29 CFR 1926.1153(c)(3)
+   */
+  public static Optional<Integer> respirator(boolean indoors, Duration aShift) {
+    return indoors && isOver(aShift) ? Optional.of(APF) : Optional.empty();
+  }
+
+  public static boolean isOver(Duration aShift) {
+    return aShift.compareTo(FOUR_HOURS) > 0;
   }
 
   /** A hand grinder with the airflow in m³/min of the vacuum on it, if known. */

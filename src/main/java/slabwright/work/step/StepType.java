@@ -41,13 +41,18 @@ public record StepType(
 
   /** A coat of the whole floor. */
   public static StepType coat(String areaId, CoatNumber coat, AirEffect air) {
+    return coat(areaId, coat, Set.of(), air);
+  }
+
+  /** A coat of the whole floor, laid with some tools. */
+  public static StepType coat(String areaId, CoatNumber coat, Set<ToolKind> tools, AirEffect air) {
     return new StepType(
         areaId,
         StepSubject.of(StepKind.COAT, StepPlace.WHOLE_FLOOR),
         StepMeans.HAND,
         Optional.of(coat),
         List.of(),
-        Set.of(),
+        tools,
         air);
   }
 
@@ -73,15 +78,9 @@ public record StepType(
     return means == StepMeans.HAND && kind().grindsConcrete();
   }
 
-  /** Whether it runs machines whose motors or tools spark: grinders and vacuums. */
+  /** Whether it runs machines whose motors, switches or tools spark. */
   public boolean sparks() {
-    return tools.stream()
-        .anyMatch(
-            t ->
-                switch (t) {
-                  case FLOOR_GRINDER, HAND_GRINDER, VACUUM -> true;
-                  case FAN, SPRAYER -> false;
-                });
+    return tools.stream().anyMatch(ToolKind::sparks);
   }
 
   public boolean isOn(String area) {

@@ -8,7 +8,19 @@ public enum ToolKind {
   HAND_GRINDER,
   VACUUM,
   FAN,
-  SPRAYER;
+  SPRAYER,
+  /** What blows the sprayer of a mist coat. */
+  COMPRESSOR;
+
+  /**
+   * Whether its motor, its switch or what it does sparks. A sprayer counts, for most have a motor;
+   * none is taken as made for an explosive atmosphere.
+   */
+  public boolean sparks() {
+    return switch (this) {
+      case FLOOR_GRINDER, HAND_GRINDER, VACUUM, FAN, SPRAYER, COMPRESSOR -> true;
+    };
+  }
 
   /** The word in the shop book. */
   public String word() {

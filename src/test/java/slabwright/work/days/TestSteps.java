@@ -31,6 +31,19 @@ final class TestSteps {
         waits);
   }
 
+  /** Grinding by hand, with a grinder and a vacuum each. */
+  static WorkStep byHand(String id, String area, Duration length, int people, StepWait... waits) {
+    StepSubject subject = StepSubject.of(StepKind.METAL_PASS, StepPlace.WHOLE_FLOOR);
+    StepType type = StepType.grinding(area, subject, StepMeans.HAND);
+    return step(id, id, area, type, length, people, true, waits);
+  }
+
+  /** A coat that only who has breathing protection may lay. */
+  static WorkStep masked(String id, String area, Duration length, int people, StepWait... waits) {
+    WorkStep coat = coat(id, id, area, length, people, waits);
+    return coat.in(new StepAir(0, "half mask", VapourReach.NOWHERE), coat.waits());
+  }
+
   /** A coat: done in one go. */
   static WorkStep coat(
       String id, String name, String area, Duration length, int people, StepWait... waits) {

@@ -1,0 +1,47 @@
+package slabwright.sheets.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import slabwright.site.FloorArea;
+import slabwright.site.Setting;
+import slabwright.site.job.JobCrew;
+import slabwright.words.Words;
+import slabwright.work.SilicaShift;
+import slabwright.work.WorkPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.PersonRota;
+
+/** Who is on the job and what each grinds in a shift; part of {@code days} of the work JSON. */
+record CrewJson(WorkPlan plan, DayPlan days, Words words) {
+  void addTo(ObjectNode root) {
+    List<JobCrew.Person> persons = plan.site().job().crew().persons();
+    ArrayNode crew = root.putArray("crew");
+    for (int i = 0; i < days.hours().people(); i++) {
+      ObjectNode o = crew.addObject().put("letter", PersonRota.letter(i));
+      if (i < persons.size()) {
+        JobCrew.Person p = persons.get(i);
+        o.put("role", p.role()).put("name", p.name()).put("breathing", p.breathing());
+      }
+    }
+    Set<String> indoors =
+        plan.site().areas().stream()
+            .filter(a -> a.setting() == Setting.INDOOR)
+            .map(FloorArea::id)
+            .collect(Collectors.toSet());
+    ArrayNode silica = root.putArray("silica");
+    for (SilicaShift s : SilicaShift.of(days, indoors)) {
+      silica
+          .addObject()
+          .put("day", s.day().toString())
+          .put("person", PersonRota.letter(s.person()))
+          .put("tasks", s.tasks().toString())
+          .put("byHand", s.byHand().toString())
+          .put("over", s.isOver())
+          .put("respirator", s.respirator().orElse(0))
+          .put("swap", words.say(s.swap()));
+    }
+  }
+}

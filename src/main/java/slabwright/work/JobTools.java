@@ -1,0 +1,65 @@
+package slabwright.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import slabwright.site.job.JobCrew;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopTool;
+import slabwright.work.days.JobTool;
+import slabwright.work.rule.SilicaRule;
+import slabwright.work.step.ToolKind;
+
+/**
+ * The tools of a job one by one: those of the shop book, as many of each kind as the plan says. A
+ * kind that neither names is taken as one, so that it is at least not used twice at once.
+ */
+final class JobTools {
+  private final ShopBook book;
+  private final JobCrew crew;
+
+  private JobTools(ShopBook book, JobCrew crew) {
+    this.book = book;
+    this.crew = crew;
+  }
+
+  static List<JobTool> of(ShopBook book, JobCrew crew) {
+    JobTools tools = new JobTools(book, crew);
+    return Stream.of(ToolKind.values()).flatMap(k -> tools.of(k).stream()).toList();
+  }
+
+  private List<JobTool> of(ToolKind kind) {
+    List<JobTool> owned =
+        book.tools().stream().filter(t -> t.is(kind)).flatMap(JobTools::each).toList();
+    int count = crew.tools().getOrDefault(kind.word(), Math.max(1, owned.size()));
+    List<JobTool> all = new ArrayList<>(owned.subList(0, Math.min(count, owned.size())));
+    for (int i = all.size(); i < count; i++) {
+      String name = count == 1 ? kind.word() : kind.word() + " " + (i + 1);
+      all.add(new JobTool(name, kind, OptionalDouble.empty()));
+    }
+    return all;
+  }
+
+  private static Stream<JobTool> each(ShopTool tool) {
+    int count = tool.count().maybe().orElse(1);
+    ToolKind kind = tool.kind().maybe().orElseThrow();
+    return IntStream.rangeClosed(1, count)
+        .mapToObj(
+            i ->
+                new JobTool(
+                    count == 1 ? tool.name() : tool.name() + " (" + i + ")", kind, airflow(tool)));
+  }
+
+  /** What it pulls, or asks of its vacuum; a hand grinder asks by its wheel. */
+  private static OptionalDouble airflow(ShopTool tool) {
+    if (tool.is(ToolKind.HAND_GRINDER)) {
+      return tool.wheelMm()
+          .maybe()
+          .map(w -> OptionalDouble.of(SilicaRule.shroudAirflow(w)))
+          .orElse(OptionalDouble.empty());
+    }
+    return tool.airflow().maybe().map(OptionalDouble::of).orElse(OptionalDouble.empty());
+  }
+}
