@@ -28,12 +28,12 @@ record GroundLook(
   }
 
   /** The old slab, which all colours refer to. */
-  static final LinearColour SLAB = LinearColour.ofHex("b9b6ae");
+  static final LinearColour SLAB = LinearColour.ofHex("c7c3ba");
 
-  private static final LinearColour YOUNG = LinearColour.ofHex("aeaeab");
-  private static final LinearColour FILLER = LinearColour.ofHex("c6c4bd");
-  private static final LinearColour LEVELLED = LinearColour.ofHex("c9c3b4");
-  private static final LinearColour SKIN = LinearColour.ofHex("b0a58c");
+  private static final LinearColour YOUNG = LinearColour.ofHex("b9b8b4");
+  private static final LinearColour FILLER = LinearColour.ofHex("d2d0c9");
+  private static final LinearColour LEVELLED = LinearColour.ofHex("d6d0c1");
+  private static final LinearColour SKIN = LinearColour.ofHex("bbb097");
   private static final LinearColour JOINT = LinearColour.ofHex("57585a");
   private static final LinearColour STEEL = LinearColour.ofHex("6f7477");
 

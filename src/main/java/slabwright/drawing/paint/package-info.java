@@ -3,7 +3,7 @@
  * too.
  *
  * <p>{@link SvgPainter}, {@link PdfFile} and {@link PicturePainter} (entries). {@link PdfPainter}
- * draws one page; {@link PdfFonts} and {@link SvgFonts} embed what is used of a font; {@link
- * GlyphPaths} are letters as outlines.
+ * draws one page; {@link PdfLayers}, {@link PdfFonts} and {@link SvgFonts} embed what is used of a
+ * font; {@link GlyphPaths} are letters as outlines.
  */
 package slabwright.drawing.paint;

@@ -237,7 +237,7 @@ public final class PlanComposer {
   }
 
   /** Everything, cut to the field. */
-  List<Ink> inks() {
+  public List<Ink> inks() {
     List<Ink> all = new ArrayList<>(under);
     all.addAll(over);
     return List.copyOf(Clip.of(new Drawing(CoordinateFrame.PAPER, field, all), field));
