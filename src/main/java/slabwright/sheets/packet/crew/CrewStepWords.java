@@ -37,11 +37,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
   /** One sentence. */
   String sentence(CrewDay.Work work) {
     String said = job.words().line(sentence(work, work.first().step()));
-    return work.first().goesOn() ? say("sheets.crew-step.goes-on", said) : said;
-  }
-
-  private String say(String key, Object... values) {
-    return job.words().say(key, values);
+    return work.first().goesOn() ? job.words().say("sheets.crew-step.goes-on", said) : said;
   }
 
   private Message sentence(CrewDay.Work work, ScheduledStep step) {
@@ -86,7 +82,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     } else if (place instanceof StepPlace.Inlay i) {
       return area.flatMap(a -> a.inlay(i.id())).map(Inlay::name).orElse(i.id());
     }
-    return say("sheets.crew-step.whole-floor");
+    return job.words().say("sheets.crew-step.whole-floor");
   }
 
   /** Such as "stencil 2 of 3". */
@@ -132,11 +128,12 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
         .map(
             p ->
                 p.size() == 1
-                    ? say("sheets.crew-step.one-panel", p.get(0))
-                    : say(
-                        "sheets.crew-step.panels",
-                        p.get(0),
-                        String.join(", ", p.subList(1, p.size()))));
+                    ? job.words().say("sheets.crew-step.one-panel", p.get(0))
+                    : job.words()
+                        .say(
+                            "sheets.crew-step.panels",
+                            p.get(0),
+                            String.join(", ", p.subList(1, p.size()))));
   }
 
   private Message mist(CrewDay.Work work, String place) {
@@ -202,7 +199,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     }
     poster(work.first().step().task().type()).ifPresent(with::add);
     if (work.last().pauses()) {
-      with.add(say("sheets.crew-step.pauses"));
+      with.add(job.words().say("sheets.crew-step.pauses"));
     }
     List<String> lines = new ArrayList<>();
     if (!with.isEmpty()) {
@@ -212,7 +209,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
         .map(p -> p.step().task().air().protection())
         .filter(p -> !p.isEmpty())
         .distinct()
-        .forEach(p -> lines.add(say("sheets.crew-step.protection", p)));
+        .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
     if (work.first().step().task().type().kind() == StepKind.COAT) {
       lines.addAll(batches(work.first()));
     }
@@ -231,12 +228,12 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
 
   private String tool(ToolKind kind) {
     return switch (kind) {
-      case FLOOR_GRINDER -> say("sheets.crew-step.floor-grinder");
-      case HAND_GRINDER -> say("sheets.crew-step.hand-grinder");
-      case VACUUM -> say("sheets.crew-step.vacuum");
-      case FAN -> say("sheets.crew-step.fan");
-      case SPRAYER -> say("sheets.crew-step.sprayer");
-      case COMPRESSOR -> say("sheets.crew-step.compressor");
+      case FLOOR_GRINDER -> job.words().say("sheets.crew-step.floor-grinder");
+      case HAND_GRINDER -> job.words().say("sheets.crew-step.hand-grinder");
+      case VACUUM -> job.words().say("sheets.crew-step.vacuum");
+      case FAN -> job.words().say("sheets.crew-step.fan");
+      case SPRAYER -> job.words().say("sheets.crew-step.sprayer");
+      case COMPRESSOR -> job.words().say("sheets.crew-step.compressor");
     };
   }
 
@@ -251,21 +248,22 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     if (plan.get().lanes().maybe().flatMap(l -> l).isPresent()) {
       lines.add(
           asYouGo
-              ? say("sheets.crew-step.cut-in-as-you-go")
-              : say("sheets.crew-step.cut-in-first"));
+              ? job.words().say("sheets.crew-step.cut-in-as-you-go")
+              : job.words().say("sheets.crew-step.cut-in-first"));
     }
     Duration cutIn = asYouGo ? Duration.ZERO : plan.get().cutIn().maybe().orElse(Duration.ZERO);
     LocalDateTime rolls = part.span().start().plus(cutIn);
     for (BatchLanes b : plan.get().batchLanes()) {
       lines.add(
           timed
-              ? say(
-                  "sheets.crew-step.batch",
-                  b.batch(),
-                  clock.batch(rolls.plus(b.begins())),
-                  b.from(),
-                  b.to())
-              : say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
+              ? job.words()
+                  .say(
+                      "sheets.crew-step.batch",
+                      b.batch(),
+                      clock.batch(rolls.plus(b.begins())),
+                      b.from(),
+                      b.to())
+              : job.words().say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
     }
     return lines;
   }
@@ -275,13 +273,13 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     return switch (type.kind()) {
       case LEVEL_TRENCH, FILL_TRENCH, TAKE_OFF_RESIDUE, FILL_GAPS, METAL_PASS, FINE_PASS ->
           type.means() == StepMeans.HAND || type.kind() == StepKind.FILL_GAPS
-              ? Optional.of(say("sheets.crew-step.poster-hand-work"))
+              ? Optional.of(job.words().say("sheets.crew-step.poster-hand-work"))
               : Optional.empty();
       case LAY_STENCIL, PRESS_EDGES, LAY_PAPER ->
-          Optional.of(say("sheets.crew-step.poster-setting-out"));
+          Optional.of(job.words().say("sheets.crew-step.poster-setting-out"));
       case COAT ->
           plan(type).flatMap(p -> p.lanes().maybe()).flatMap(l -> l).isPresent()
-              ? Optional.of(say("sheets.crew-step.poster-rolling"))
+              ? Optional.of(job.words().say("sheets.crew-step.poster-rolling"))
               : Optional.empty();
       case GRIND_TOP,
           GRIND_STEPS,
