@@ -93,14 +93,22 @@ final class WorkPlanner {
         book,
         site.start().isPresent(),
         areas,
-        shut,
+        shut.map(new JobFrame(book)::around),
         dated,
-        doable.with(dated, (t, d) -> DayTable.of(d, t)),
+        doable.map(new JobFrame(book)::around).with(dated, (t, d) -> DayTable.of(d, t)),
         new JobOutlook(
             order,
             held,
             cannotStart,
-            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed)));
+            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed),
+            dated.maybe().map(d -> checks(areas, d)).orElse(List.of())));
+  }
+
+  private List<DayCheck> checks(List<AreaWorkPlan> areas, DayPlan days) {
+    boolean real = site.start().isPresent();
+    return areas.stream()
+        .flatMap(a -> new WeatherDays(site, a.floor(), a.coats()).checks(days, real).stream())
+        .toList();
   }
 
   private List<TopPlan> tops(AreaTakeoff f) {
@@ -171,7 +179,7 @@ final class WorkPlanner {
   }
 
   private Figure<DayPlan> days(List<WorkStep> tasks) {
-    return hours(book.crew()).flatMap(h -> placed(tasks, h));
+    return hours(book).flatMap(h -> placed(new JobFrame(book).around(tasks), h));
   }
 
   private Figure<DayPlan> placed(List<WorkStep> tasks, WorkingWeek hours) {
@@ -194,13 +202,19 @@ final class WorkPlanner {
         : Figure.refused(Message.of("work.work-planner.a-working-day-lasts-an"));
   }
 
-  private static Figure<WorkingWeek> hours(Crew crew) {
+  /** The time for steps: what a day's setting up and cleaning up leave of it. */
+  private static Figure<WorkingWeek> hours(ShopBook book) {
+    Crew crew = book.crew();
+    Duration before = book.setUp().daily().maybe().orElse(Duration.ZERO);
+    Duration after = book.setUp().cleanUp().maybe().orElse(Duration.ZERO);
+    Duration rest = book.setUp().breaks().maybe().orElse(Duration.ZERO);
     return crew.starts()
-        .with(crew.day(), When::new)
+        .with(crew.day(), (t, d) -> new When(t.plus(before), d.minus(before).minus(after)))
         .flatMap(WorkPlanner::fitting)
         .with(crew.days(), Week::new)
         .with(
             crew.people(),
-            (w, n) -> new WorkingWeek(n, w.when().from(), w.when().length(), w.days()));
+            (w, n) ->
+                new WorkingWeek(n, w.when().from(), w.when().length(), w.days()).resting(rest));
   }
 }
