@@ -73,6 +73,9 @@ class HouseTest {
           Map.entry("drawing", List.of("units", "shape")),
           Map.entry("pdfin", List.of("units", "shape")),
           Map.entry(
+              "picture",
+              List.of("units", "shape", "site", "floor", "inlay", "work", "drawing", "pdfin")),
+          Map.entry(
               "figures",
               List.of(
                   "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
@@ -81,23 +84,23 @@ class HouseTest {
               "sheets",
               List.of(
                   "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
-                  "pdfin", "figures")),
+                  "pdfin", "picture", "figures")),
           Map.entry(
               "project",
               List.of(
                   "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
-                  "pdfin", "figures", "sheets", "store")),
+                  "pdfin", "picture", "figures", "sheets", "store")),
           Map.entry("store", List.of("units", "shape", "site")),
           Map.entry(
               "cli",
               List.of(
                   "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
-                  "pdfin", "figures", "sheets", "store", "project")),
+                  "pdfin", "picture", "figures", "sheets", "store", "project")),
           Map.entry(
               "desk",
               List.of(
                   "units", "words", "shape", "site", "tape", "floor", "inlay", "work", "drawing",
-                  "pdfin", "figures", "sheets", "project")));
+                  "pdfin", "picture", "figures", "sheets", "project")));
 
   static Stream<String> rooms() {
     return MAY_USE.keySet().stream().sorted();

@@ -22,6 +22,7 @@ import slabwright.words.Words;
       TapeCommand.class,
       ProofCommand.class,
       ActualsCommand.class,
+      PictureCommand.class,
       ReleaseCommand.class,
       ChangesCommand.class
     },

@@ -34,6 +34,7 @@ import slabwright.desk.cards.mark.MarksCard;
 import slabwright.desk.cards.measure.AreaCard;
 import slabwright.desk.cards.measure.CornerCard;
 import slabwright.desk.cards.measure.DoorwayCard;
+import slabwright.desk.cards.measure.ReadingsCard;
 import slabwright.desk.cards.measure.SiteCard;
 import slabwright.desk.cards.measure.TapeCard;
 import slabwright.desk.cards.measure.UnderlayCard;
@@ -92,6 +93,7 @@ final class CardSets {
         new AreaCard(bench, s.pictures()),
         new UnderlayCard(bench, picture),
         new TapeCard(bench, s.rooms(), places),
+        new ReadingsCard(bench, s.rooms()),
         new SiteCard(bench));
   }
 

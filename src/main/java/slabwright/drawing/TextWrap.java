@@ -2,9 +2,22 @@ package slabwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks one paragraph into lines of a width, at spaces where it can. */
 final class TextWrap {
+  /** What ends in a number, or in a number and the first word of its unit. */
+  private static final Pattern NUMBER = Pattern.compile("(?:.* )?\\W*[\\d.,/]*\\d(?:′| sq| fl)?");
+
+  private static final Pattern UNIT =
+      Pattern.compile(
+          "(?:sq|fl|ft|in|oz|gal|lb|lbs|mil|mils|cfm|m|m²|mm|mm²|cm²|kg|g|L|mL|µm|m³/h|km/h|mph|ppm"
+              + "|%|°F|°C|h|min|d|×|pt)[.,;:)]*");
+
+  private static final Pattern INCHES = Pattern.compile("\\d+");
+
+  private static final Pattern FRACTION = Pattern.compile("\\d+(?:/\\d+)?″[.,;:)]*");
+
   private final TextStyle style;
   private final double width;
   private final List<String> lines = new ArrayList<>();
@@ -16,11 +29,39 @@ final class TextWrap {
   }
 
   List<String> lines(String paragraph) {
-    for (String word : paragraph.split(" +", -1)) {
-      add(word);
+    for (String word : glued(paragraph.split(" +", -1))) {
+      if (fits(word)) {
+        add(word);
+      } else {
+        for (String part : word.split(" ", -1)) {
+          add(part);
+        }
+      }
     }
     lines.add(line);
     return lines;
+  }
+
+  /** The words, a number joined with its fraction and its unit. */
+  private static List<String> glued(String[] words) {
+    List<String> all = new ArrayList<>();
+    for (String word : words) {
+      String before = all.isEmpty() ? "" : all.get(all.size() - 1);
+      if (belongs(before, word)) {
+        all.set(all.size() - 1, before + " " + word);
+      } else {
+        all.add(word);
+      }
+    }
+    return all;
+  }
+
+  private static boolean belongs(String before, String word) {
+    boolean number = NUMBER.matcher(before).matches();
+    return number
+        && (UNIT.matcher(word).matches()
+            || FRACTION.matcher(word).matches()
+            || (before.endsWith("′") && INCHES.matcher(word).matches()));
   }
 
   private void add(String word) {

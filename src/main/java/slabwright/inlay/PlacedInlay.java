@@ -2,8 +2,12 @@ package slabwright.inlay;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.settingout.SettingOut;
+import slabwright.inlay.settingout.SettingOutFloor;
+import slabwright.inlay.settingout.SettingOutParameters;
 import slabwright.site.Inlay;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -39,5 +43,28 @@ public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
     InlayContext context = InlayContextBuilder.of(inlay, takeoff).build().in(units);
     InlayPlan plan = InlayPlan.of(read.graphic(), inlay.spec(), context);
     return new Placing.Done(new PlacedInlay(inlay, read.artwork(), plan));
+  }
+
+  /**
+   * How it is set out on its floor; empty while it has no panels.
+   *
+   * @param units whose whole feet or meters square a line off
+   */
+  public Optional<SettingOut> settingOut(FloorTakeoff takeoff, UnitSystem units) {
+    SettingOutFloor floor =
+        new SettingOutFloor(
+            takeoff.net(), takeoff.area().outline(), takeoff.area().doorways(), units);
+    return plan.toSite()
+        .flatMap(
+            toSite ->
+                plan.panels()
+                    .map(
+                        p ->
+                            SettingOut.of(
+                                p,
+                                inlay.middle().vec(),
+                                toSite,
+                                floor,
+                                SettingOutParameters.usual())));
   }
 }

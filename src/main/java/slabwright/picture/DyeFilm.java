@@ -19,22 +19,23 @@ record DyeFilm(List<Ring> rings, LinearColour transmission) {
   }
 
   /**
-   * What dye must let through to look so in the book's coats, in the coats planned. It never
-   * lightens: a channel brighter than the ground stays the ground's.
+   * What dye must let through to look so in the book's coats, in the coats planned. Dye never
+   * lightens: a colour with a channel brighter than the ground is shown in its hue, as light as the
+   * ground allows.
    *
    * @param wanted colour over the ground in {@code bookCoats}
    */
   static LinearColour transmission(
       LinearColour wanted, LinearColour ground, double coats, double bookCoats) {
-    LinearColour once =
-        new LinearColour(
-            share(wanted.r(), ground.r()),
-            share(wanted.g(), ground.g()),
-            share(wanted.b(), ground.b()));
-    return once.power(coats / bookCoats);
+    double r = wanted.r() / ground.r();
+    double g = wanted.g() / ground.g();
+    double b = wanted.b() / ground.b();
+    double most = Math.max(1, Math.max(r, Math.max(g, b)));
+    return new LinearColour(atLeast(r / most), atLeast(g / most), atLeast(b / most))
+        .power(coats / bookCoats);
   }
 
-  private static double share(double wanted, double ground) {
-    return Math.max(LEAST, Math.min(1, wanted / ground));
+  private static double atLeast(double share) {
+    return Math.max(LEAST, share);
   }
 }

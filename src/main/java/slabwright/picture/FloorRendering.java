@@ -6,11 +6,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.shape.fit.Homography;
 
 /**
@@ -28,7 +31,7 @@ public final class FloorRendering {
   private static final int STRIP = 32;
 
   /** Free space about a plan, mm. */
-  private static final double AROUND = 400;
+  public static final double AROUND = 400;
 
   private final int width;
   private final int height;
@@ -69,6 +72,30 @@ public final class FloorRendering {
     Homography h = homography(toPixels);
     PlanPainter painter = new PlanPainter(scene, toPixels, width, LinearColour.ofHex(backdrop));
     return new FloorRendering(width, height, h, painter);
+  }
+
+  /** From the way in, at eye height; a picture wider than high shows most. */
+  public static FloorRendering fromDoor(FloorScene scene, int width, int height) {
+    DoorCamera camera = DoorCamera.of(scene, DoorCamera.wayIn(scene), width, height);
+    DoorPainter painter = new DoorPainter(scene, camera, width);
+    return new FloorRendering(width, height, camera.toPixels(0), painter);
+  }
+
+  /**
+   * On a photo.
+   *
+   * @param photo upright
+   * @param floor four places of the floor, site mm, no three in a line
+   * @param pixels where the photo shows them, in the same order
+   * @param mask corners of what is floor in the photo, pixels; empty for all that the floor reaches
+   * @return empty when the points can't be a floor seen by a camera, or no floor is seen
+   */
+  public static Optional<FloorRendering> onPhoto(
+      FloorScene scene, BufferedImage photo, List<Vec> floor, List<Vec> pixels, List<Vec> mask) {
+    return PhotoView.of(floor, pixels)
+        .map(v -> new PhotoPainter(scene, photo, v.toPhoto(), v.nearest(), mask))
+        .filter(PhotoPainter::showsFloor)
+        .map(p -> new FloorRendering(photo.getWidth(), photo.getHeight(), p.toPhoto(), p));
   }
 
   static Homography homography(Affine a) {
@@ -117,6 +144,21 @@ public final class FloorRendering {
    */
   public BufferedImage whole(BooleanSupplier cancelled) {
     return band(0, height, cancelled);
+  }
+
+  /**
+   * The pixels of a picture that is one band, opaque sRGB row by row.
+   *
+   * @throws IllegalArgumentException for a picture of more pixels than {@link #MOST_PIXELS}
+   * @throws CancellationException when {@code cancelled} turned true
+   */
+  public int[] argb(BooleanSupplier cancelled) {
+    if (bandRows() < height) {
+      throw new IllegalArgumentException(width + " x " + height + " is more than one band");
+    }
+    int[] pixels = new int[width * height];
+    pixels(0, height, pixels, cancelled);
+    return pixels;
   }
 
   private void pixels(int top, int rows, int[] pixels, BooleanSupplier cancelled) {

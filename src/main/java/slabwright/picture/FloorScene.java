@@ -34,20 +34,15 @@ public final class FloorScene {
    */
   record Sheen(double gloss, double deepening) {}
 
-  final Region gross;
-  final List<Ring> floor;
-  final GroundLook slab;
-
-  /** Over the slab, the topmost first. */
-  final List<GroundPatch> patches;
-
-  /** In the order laid. */
-  final List<DyeFilm> films;
-
-  final Sheen sheen;
-  final List<StandingBlock> blocks;
-  final List<WallPiece> walls;
-  final boolean indoors;
+  private final Region gross;
+  private final List<Ring> floor;
+  private final GroundLook slab;
+  private final List<GroundPatch> patches;
+  private final List<DyeFilm> films;
+  private final Sheen sheen;
+  private final List<StandingBlock> blocks;
+  private final List<WallPiece> walls;
+  private final boolean indoors;
   private final List<String> uncoloured;
 
   FloorScene(FloorSceneBuilder b) {
@@ -84,5 +79,43 @@ public final class FloorScene {
    */
   public List<String> uncoloured() {
     return uncoloured;
+  }
+
+  Region gross() {
+    return gross;
+  }
+
+  List<Ring> floor() {
+    return floor;
+  }
+
+  GroundLook slab() {
+    return slab;
+  }
+
+  /** Over the slab, the topmost first. */
+  List<GroundPatch> patches() {
+    return patches;
+  }
+
+  /** In the order laid. */
+  List<DyeFilm> films() {
+    return films;
+  }
+
+  Sheen sheen() {
+    return sheen;
+  }
+
+  List<StandingBlock> blocks() {
+    return blocks;
+  }
+
+  List<WallPiece> walls() {
+    return walls;
+  }
+
+  boolean isIndoors() {
+    return indoors;
   }
 }

@@ -18,8 +18,19 @@ final class GroundTexture {
     {0.36f, 0.31f, 0.26f}
   };
 
+  /** Size of a grain of sand, mm. */
+  private static final float GRAIN = 2.5f;
+
   private final GroundLook look;
-  private final float[] paste;
+  private final float red;
+  private final float green;
+  private final float blue;
+  private final float cell;
+  private final float stones;
+  private final float scatter;
+  private final SmoothNoise clouds;
+  private final SmoothNoise blotches;
+  private final SmoothNoise specks;
 
   /** Light by channel at the last place asked. */
   float r;
@@ -32,8 +43,15 @@ final class GroundTexture {
 
   GroundTexture(GroundLook look) {
     this.look = look;
-    LinearColour p = look.paste();
-    paste = new float[] {(float) p.r(), (float) p.g(), (float) p.b()};
+    clouds = new SmoothNoise(look.seed());
+    blotches = new SmoothNoise(look.seed() + 1);
+    specks = new SmoothNoise(look.seed() + 6);
+    red = (float) look.paste().r();
+    green = (float) look.paste().g();
+    blue = (float) look.paste().b();
+    cell = (float) look.stone();
+    stones = (float) look.stones();
+    scatter = 0.68f * (float) Math.sqrt(stones);
   }
 
   /**
@@ -42,26 +60,42 @@ final class GroundTexture {
    * @param footprint mm of floor that one pixel shows
    */
   void at(double x, double y, float footprint) {
-    float cloud = SeededNoise.value(x / 1100, y / 1100, look.seed());
-    float hand = SeededNoise.value(x / 170, y / 170, look.seed() + 1);
-    float light = 1 + 0.045f * cloud + look.blotches() * hand;
-    uptake = look.uptake() * (1 + 0.16f * cloud - 1.2f * look.blotches() * hand);
-    r = paste[0] * light;
-    g = paste[1] * light;
-    b = paste[2] * light;
-    grain(x, y, footprint);
-    if (look.stone() > 0) {
-      stones(x, y, footprint);
+    // Each layer of noise lies turned its own way, so that no lattice shows.
+    double tx = 0.8 * x + 0.6 * y;
+    double ty = 0.8 * y - 0.6 * x;
+    float cloud = clouds.at(tx * (1.0 / 1300), ty * (1.0 / 1300));
+    double swirl = 110.0 * cloud;
+    float hand =
+        0.62f * blotches.at((x + swirl) * (1.0 / 260), (y - swirl) * (1.0 / 260))
+            + 0.38f * specks.at(tx * (1.0 / 95), ty * (1.0 / 95));
+    float spread = look.blotches() * hand;
+    float light = 1 + 0.045f * cloud + spread;
+    uptake = look.uptake() * (1 + 0.16f * cloud - 1.2f * spread);
+    r = red * light;
+    g = green * light;
+    b = blue * light;
+    float far = cell > 0 ? clamp((footprint / cell - 0.35f) * 2.5f) : 1;
+    if (far < 1) {
+      grain(x, y, footprint);
+      closer(x, y, footprint, far);
+    } else {
+      distant(x, y, footprint);
     }
+  }
+
+  private static float clamp(float share) {
+    return Math.max(0, Math.min(1, share));
   }
 
   /** Sand in the paste. */
   private void grain(double x, double y, float footprint) {
-    double size = Math.max(2.5, footprint);
-    int h =
-        SeededNoise.hash((int) Math.floor(x / size), (int) Math.floor(y / size), look.seed() + 2);
-    float k = 1 + 0.07f * (float) (2.5 / size) * 2 * (SeededNoise.low(h) - 0.5f);
-    scale(k);
+    float size = Math.max(GRAIN, footprint);
+    scale(1 + 0.14f * GRAIN / size * (SeededNoise.low(hash(x, y, size, 2)) - 0.5f));
+  }
+
+  private int hash(double x, double y, float size, int more) {
+    double k = 1.0 / size;
+    return SeededNoise.hash(SeededNoise.floor(x * k), SeededNoise.floor(y * k), look.seed() + more);
   }
 
   private void scale(float k) {
@@ -70,26 +104,23 @@ final class GroundTexture {
     b *= k;
   }
 
-  private void stones(double x, double y, float footprint) {
-    float cell = (float) look.stone();
-    float far = Math.max(0, Math.min(1, (footprint / cell - 0.35f) / 0.4f));
-    float red = r;
-    float green = g;
-    float blue = b;
-    float dye = uptake;
-    if (far < 1) {
-      near(x / cell, y / cell, footprint / cell);
-    }
+  /** Single stones, and as they melt into one another a share of what many look like. */
+  private void closer(double x, double y, float footprint, float far) {
+    float pasteR = r;
+    float pasteG = g;
+    float pasteB = b;
+    float pasteDye = uptake;
+    near(x / cell, y / cell, footprint / cell);
     if (far > 0) {
       float nearR = r;
       float nearG = g;
       float nearB = b;
       float nearDye = uptake;
-      r = red;
-      g = green;
-      b = blue;
-      uptake = dye;
-      distant(x, y, Math.max(cell, footprint), cell);
+      r = pasteR;
+      g = pasteG;
+      b = pasteB;
+      uptake = pasteDye;
+      distant(x, y, footprint);
       r = SeededNoise.mix(nearR, r, far);
       g = SeededNoise.mix(nearG, g, far);
       b = SeededNoise.mix(nearB, b, far);
@@ -99,8 +130,8 @@ final class GroundTexture {
 
   /** Single stones: the nearest of the jittered middles around. */
   private void near(double x, double y, float blur) {
-    int ix = (int) Math.floor(x);
-    int iy = (int) Math.floor(y);
+    int ix = SeededNoise.floor(x);
+    int iy = SeededNoise.floor(y);
     float best = Float.MAX_VALUE;
     int found = 0;
     for (int dy = -1; dy <= 1; dy++) {
@@ -117,7 +148,7 @@ final class GroundTexture {
       }
     }
     int more = SeededNoise.hash(found, found >>> 16, look.seed() + 4);
-    if (SeededNoise.low(more) < look.stones()) {
+    if (SeededNoise.low(more) < stones) {
       float radius = 0.22f + 0.3f * SeededNoise.high(more);
       float edge = Math.max(0.08f, blur);
       float t = (radius - (float) Math.sqrt(best)) / edge + 0.5f;
@@ -125,13 +156,14 @@ final class GroundTexture {
     }
   }
 
-  /** Many stones in one pixel. */
-  private void distant(double x, double y, double size, float cell) {
-    int h =
-        SeededNoise.hash((int) Math.floor(x / size), (int) Math.floor(y / size), look.seed() + 5);
-    float scatter = (float) (cell / size) * 0.42f * (float) Math.sqrt(look.stones());
-    scale(1 - 0.07f * (float) look.stones() + scatter * 2 * (SeededNoise.low(h) - 0.5f));
-    uptake *= 1 - 0.3f * (float) look.stones();
+  /** Many grains and stones in one pixel. */
+  private void distant(double x, double y, float footprint) {
+    float size = Math.max(Math.max(GRAIN, cell), footprint);
+    int h = hash(x, y, size, 5);
+    float sand = 0.14f * GRAIN / size * (SeededNoise.high(h) - 0.5f);
+    float many = scatter * cell / size * (SeededNoise.low(h) - 0.5f);
+    scale(1 - 0.07f * stones + sand + many);
+    uptake *= 1 - 0.3f * stones;
   }
 
   private void stone(int hash, float share) {

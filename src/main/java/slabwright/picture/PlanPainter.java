@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -21,7 +22,7 @@ final class PlanPainter implements ViewPainter {
   private static final double CUT = 800;
 
   /** Shadows of several lengths make a soft edge; shares of the height. */
-  private static final double[] PENUMBRA = {0.12, 0.7, 0.85, 1};
+  private static final double[] PENUMBRA = {0.1, 0.3, 0.5, 0.6, 0.7, 0.8, 0.9, 1};
 
   private static final double TOP_RIM = 22;
 
@@ -40,23 +41,36 @@ final class PlanPainter implements ViewPainter {
     this.backdrop = backdrop;
     Homography h = FloorRendering.homography(toPixels);
     floor = new FloorPainter(scene, h, 0.5, width);
-    highlight = new PlanHighlight(scene.bounds(), h.inverse(), scene.sheen.gloss());
-    Region walls = WallSurroundings.cut(scene.gross, scene.walls);
+    highlight = new PlanHighlight(scene.bounds(), h.inverse(), scene.sheen().gloss());
+    Region walls = WallSurroundings.cut(scene.gross(), scene.walls());
     for (double share : PENUMBRA) {
       List<Ring> dark = new ArrayList<>();
-      if (scene.indoors) {
+      if (scene.isIndoors()) {
         dark.addAll(swept(walls.rings(), CUT * share));
       }
-      scene.blocks.forEach(b -> dark.addAll(swept(b.foot(), Math.min(CUT, b.height()) * share)));
+      scene.blocks().forEach(b -> dark.addAll(swept(b.foot(), Math.min(CUT, b.height()) * share)));
       shadows.add(PixelOutline.of(dark, h, 0.5));
     }
-    WallSurroundings.kerbs(scene.gross, scene.walls)
+    WallSurroundings.kerbs(scene.gross(), scene.walls())
         .ifPresent(k -> flats.add(flat(k.rings(), h, BlockColours.KERB)));
-    for (StandingBlock b : scene.blocks) {
+    for (StandingBlock b : scene.blocks()) {
       flats.add(flat(b.foot(), h, b.colour().times(0.62)));
       flats.add(flat(b.top(TOP_RIM), h, b.colour()));
     }
     flats.add(flat(walls.rings(), h, BlockColours.CUT_WALL));
+    for (WallPiece p : scene.walls()) {
+      p.openings().forEach(o -> flats.add(flat(sill(o), h, BlockColours.SILL)));
+    }
+  }
+
+  /** The sill of a doorway, outside the outline, which has the floor to its left. */
+  private static List<Ring> sill(Line gap) {
+    List<Vec> points = new ArrayList<>(gap.points());
+    Vec out = points.get(points.size() - 1).minus(points.get(0)).unit().left();
+    Vec away = out.times(-WallSurroundings.WALL);
+    points.add(points.get(points.size() - 1).plus(away));
+    points.add(points.get(0).plus(away));
+    return List.of(new Ring(points));
   }
 
   private static Flat flat(List<Ring> rings, Homography h, LinearColour colour) {
@@ -88,7 +102,7 @@ final class PlanPainter implements ViewPainter {
     for (Flat f : flats) {
       if (f.outline().meets(top, rows, width)) {
         f.outline().cover(top, rows, width, cover);
-        lay(strip, f.colour(), cover);
+        lay(strip, f, cover);
       }
     }
     for (int i = 0; i < argb.length; i++) {
@@ -132,12 +146,14 @@ final class PlanPainter implements ViewPainter {
     return around + (ground - around) * share;
   }
 
-  private void lay(FloorStrip s, LinearColour colour, float[] cover) {
+  private void lay(FloorStrip s, Flat flat, float[] cover) {
+    LinearColour colour = flat.colour();
+    int right = flat.outline().right(width);
     float r = (float) colour.r();
     float g = (float) colour.g();
     float b = (float) colour.b();
     for (int y = 0; y < s.rows; y++) {
-      for (int x = 0; x < width; x++) {
+      for (int x = flat.outline().left(); x < right; x++) {
         float c = cover[y * (width + 2) + x];
         if (c > 0) {
           int i = y * width + x;
@@ -156,7 +172,7 @@ final class PlanPainter implements ViewPainter {
       double y = toSite.d() * u + toSite.e() * v + toSite.f();
       double along = (x - floor.minX() - 0.55 * (y - floor.minY())) / floor.width();
       double bars = bump((along - 0.18) / 0.10) + 0.7 * bump((along - 0.52) / 0.07);
-      return (float) (gloss * (0.012 + 0.05 * bars));
+      return (float) (gloss * (0.004 + 0.065 * bars));
     }
 
     private static double bump(double t) {

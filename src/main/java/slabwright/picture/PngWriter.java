@@ -19,7 +19,7 @@ final class PngWriter implements AutoCloseable {
 
   private final DataOutputStream out;
   private final int width;
-  private final Deflater deflater = new Deflater(Deflater.DEFAULT_COMPRESSION);
+  private final Deflater deflater = new Deflater(3);
   private final ByteArrayOutputStream waiting = new ByteArrayOutputStream();
   private final DeflaterOutputStream data = new DeflaterOutputStream(waiting, deflater);
   private byte[] before;

@@ -1,6 +1,6 @@
 package slabwright.picture;
 
-/** Chance that hangs on the place alone, so that a floor looks the same in every band and view. */
+/** Chance that hangs on the place alone: a floor looks the same in every band and view. */
 final class SeededNoise {
   private SeededNoise() {}
 
@@ -24,21 +24,10 @@ final class SeededNoise {
     return (hash >>> 16) / 65535f;
   }
 
-  /** Smooth noise between −1 and 1 with about one hill a unit. */
-  static float value(double x, double y, int seed) {
-    double fx = Math.floor(x);
-    double fy = Math.floor(y);
-    int ix = (int) fx;
-    int iy = (int) fy;
-    float u = smooth((float) (x - fx));
-    float v = smooth((float) (y - fy));
-    float top = mix(low(hash(ix, iy, seed)), low(hash(ix + 1, iy, seed)), u);
-    float bottom = mix(low(hash(ix, iy + 1, seed)), low(hash(ix + 1, iy + 1, seed)), u);
-    return 2 * mix(top, bottom, v) - 1;
-  }
-
-  private static float smooth(float t) {
-    return t * t * (3 - 2 * t);
+  /** The lattice cell of a place. */
+  static int floor(double x) {
+    int i = (int) x;
+    return x < i ? i - 1 : i;
   }
 
   static float mix(float a, float b, float t) {

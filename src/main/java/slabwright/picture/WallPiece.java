@@ -9,9 +9,11 @@ import slabwright.site.PieceKind;
  *
  * @param foot from its corner to the next, the floor to the left
  * @param openings doorways in it, along the foot
+ * @param waysIn those of them that one comes in by
  */
-record WallPiece(Line foot, PieceKind kind, double height, List<Line> openings) {
+record WallPiece(Line foot, PieceKind kind, double height, List<Line> openings, List<Line> waysIn) {
   WallPiece {
+    waysIn = List.copyOf(waysIn);
     openings = List.copyOf(openings);
   }
 }

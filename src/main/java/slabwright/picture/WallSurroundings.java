@@ -39,14 +39,21 @@ final class WallSurroundings {
       double height =
           kind == PieceKind.WALL ? height(area) : kind == PieceKind.KERB ? KERB_HEIGHT : 0;
       List<Line> openings = new ArrayList<>();
+      List<Line> waysIn = new ArrayList<>();
       for (Doorway d : area.doorways()) {
         Line gap = shape.doorway(d);
         if (d.piece() == i && gap.points().size() > 1) {
-          openings.add(gap);
+          Line held = shape.floorOnLeft() ? gap : reversed(gap);
+          openings.add(held);
+          if (d.wayIn()) {
+            waysIn.add(held);
+          }
         }
       }
       Line foot = shape.pieces().get(i);
-      all.add(new WallPiece(shape.floorOnLeft() ? foot : reversed(foot), kind, height, openings));
+      all.add(
+          new WallPiece(
+              shape.floorOnLeft() ? foot : reversed(foot), kind, height, openings, waysIn));
     }
     return all;
   }

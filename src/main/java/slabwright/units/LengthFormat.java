@@ -10,7 +10,10 @@ public final class LengthFormat {
 
   private LengthFormat() {}
 
-  /** To the nearest 1/16 in (24′ 6 1/2″) or the nearest 1 mm (7.470 m; below one metre 470 mm). */
+  /**
+   * To the nearest 1/16 in (24′ 6 1/2″) or the nearest 1 mm (7.470 m; below one metre 470 mm). After
+   * feet the inches are always written, 35′ 0 7/16″, so that no one takes the one for the other.
+   */
   public static String show(double mm, UnitSystem system) {
     return switch (system) {
       case FEET_INCHES -> feetInches(mm);
@@ -55,7 +58,7 @@ public final class LengthFormat {
     if (feet > 0) {
       out.append(feet).append("′ ");
     }
-    if (inches > 0 || fraction.isEmpty()) {
+    if (inches > 0 || feet > 0 || fraction.isEmpty()) {
       out.append(inches).append(fraction.isEmpty() ? "" : " ");
     }
     return out.append(fraction).append('″').toString();

@@ -23,6 +23,14 @@ public final class QuantityFormat {
     };
   }
 
+  /** An area as one speaks of it: whole sq ft, or m² to a tenth. */
+  public static String wholeArea(double mm2, UnitSystem system) {
+    return switch (system) {
+      case FEET_INCHES -> number(mm2 / SQUARE_FOOT_MM2, 0) + " sq ft";
+      case METRIC -> number(mm2 / 1e6, 1) + " m²";
+    };
+  }
+
   /** A small area: mm² below 1 cm², else cm²; or sq in. */
   public static String smallArea(double mm2, UnitSystem system) {
     if (system == UnitSystem.FEET_INCHES) {

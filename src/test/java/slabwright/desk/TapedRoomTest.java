@@ -16,6 +16,7 @@ import slabwright.desk.tool.OverlayScale;
 import slabwright.drawing.Dimension;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.site.OutlinePiece;
 import slabwright.units.UnitSystem;
 
 class TapedRoomTest {
@@ -35,6 +36,78 @@ class TapedRoomTest {
       assertThat(a).isEqualTo(new Vec(2000, -1000));
       assertThat(a.distanceTo(c)).isCloseTo(7214, within(5.0)).isGreaterThan(7211.2);
       assertThat(hands.area().outline().get(0).kind().name()).isEqualTo("KERB");
+    }
+  }
+
+  /** An L whose second wall was read a foot too long: 26 ft typed, 25 ft there. */
+  private static DeskGestures misreadRoom(DeskUnderTest desk) throws TimeoutException {
+    DeskGestures hands = new DeskGestures(desk);
+    hands.click("start-tape");
+    for (String wall : List.of("40'", "l 26'", "l 20'", "l 10'", "r 20'", "l 15'")) {
+      hands.line(wall);
+    }
+    return hands.press(KeyCode.ENTER);
+  }
+
+  private static double length(DeskGestures hands, int wall) {
+    List<OutlinePiece> outline = hands.area().outline();
+    Vec from = outline.get(wall).from().vec();
+    return from.distanceTo(outline.get((wall + 1) % outline.size()).from().vec());
+  }
+
+  private static double foot(double feet) {
+    return feet * 304.8;
+  }
+
+  private static org.assertj.core.data.Offset<Double> near() {
+    return within(0.01);
+  }
+
+  @Test
+  void a_wall_misread_by_a_foot_is_named_and_read_otherwise() throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = misreadRoom(desk);
+      assertThat(length(hands, 1))
+          .isCloseTo(foot(26), within(200.0))
+          .isNotCloseTo(foot(25), near());
+      hands.fill("reading-2", "25'");
+      assertThat(length(hands, 1)).isCloseTo(foot(25), near());
+      assertThat(length(hands, 0)).isCloseTo(foot(40), near());
+      hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+      assertThat(hands.area().details().taped()).anyMatch(l -> l.startsWith("wall 26'"));
+    }
+  }
+
+  @Test
+  void what_would_close_the_room_is_taken_by_a_click() throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = misreadRoom(desk);
+      hands.click("take-2");
+      assertThat(length(hands, 1)).isCloseTo(foot(25), near());
+      assertThat(hands.area().details().taped()).noneMatch(l -> l.startsWith("wall 26'"));
+    }
+  }
+
+  @Test
+  void a_reading_is_struck_out_and_the_others_close_the_room() throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = misreadRoom(desk);
+      hands.click("drop-2");
+      assertThat(length(hands, 1)).isCloseTo(foot(25), near());
+    }
+  }
+
+  @Test
+  void a_wall_drawn_otherwise_keeps_its_readings_and_goes_back_to_the_tape()
+      throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = new DeskGestures(desk);
+      hands.click("start-tape").line("6 m").line("l 4 m").line("l 6 m").line("l 4 m");
+      hands.press(KeyCode.ENTER).clickSlab(3000, 0).fill("wall-length", "6.5 m");
+      assertThat(length(hands, 0)).isCloseTo(6500, near());
+      assertThat(hands.area().details().taped()).anyMatch(l -> l.startsWith("wall 6 m"));
+      hands.press(KeyCode.ESCAPE).click("back-to-tape");
+      assertThat(length(hands, 0)).isCloseTo(6000, near());
     }
   }
 

@@ -81,20 +81,12 @@ class SheetNumbersTest {
         .map(Text.class::cast)
         .filter(t -> t.at().y() < frame.titleBlock().minY())
         .filter(t -> !isTick(t, frame.type()))
-        .filter(t -> !isOffset(page, t, frame.type()))
         .map(Text::words)
         .filter(w -> EXCEPTIONS.stream().noneMatch(w::matches));
   }
 
   private static boolean isTick(Text t, TypeSizes type) {
     return t.style().equals(type.small()) && t.words().matches("[\\d.]+ %");
-  }
-
-  /** How far the blank is from a wall, drawn wherever on the plan there is room for it. */
-  private static boolean isOffset(PrintedPage page, Text t, TypeSizes type) {
-    return page.name().contains("placement-approval")
-        && t.style().equals(type.strong())
-        && t.words().matches("[\\d′″/ ]+|[\\d.]+ m?m");
   }
 
   private static List<String> json(PaperSize paper, boolean work) {
@@ -105,16 +97,7 @@ class SheetNumbersTest {
         TallyJson.write(
             shown, HALL.results().stream().map(AreaResult::ways).toList(), Words.english()));
     for (AreaResult a : HALL.results()) {
-      a.inlays()
-          .forEach(
-              i ->
-                  files.add(
-                      InlayJson.pretty(
-                          i.inlay().graphic(),
-                          i.artwork(),
-                          i.plan(),
-                          i.inlay().spec(),
-                          Words.english())));
+      a.inlays().forEach(i -> files.add(InlayJson.placed(i, a.takeoff(), units, Words.english())));
     }
     WorkPlan plan = HALL.work(shown);
     if (work) {

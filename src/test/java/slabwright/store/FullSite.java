@@ -1,5 +1,13 @@
 package slabwright.store;
 
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
 import slabwright.shape.Affine;
 import slabwright.site.AdviceId;
 import slabwright.site.AirSpace;
@@ -32,16 +40,6 @@ import slabwright.site.TrenchLevel;
 import slabwright.site.Underlay;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
-
-
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.TreeMap;
 
 /** A site that uses every field of the plan file at least once. */
 public final class FullSite {

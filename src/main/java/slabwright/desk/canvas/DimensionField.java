@@ -1,9 +1,12 @@
 package slabwright.desk.canvas;
 
+import java.util.Optional;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
@@ -12,6 +15,10 @@ import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
+import slabwright.tape.AdjustedRoom;
+import slabwright.tape.Reading;
+import slabwright.tape.Readings;
+import slabwright.tape.TapeRoom;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -22,6 +29,8 @@ public final class DimensionField extends VBox {
   private final TapedRooms rooms;
   private final TextField field = new TextField();
   private final Label note = Controls.sentence("", "field-note");
+  private final HBox choice = new HBox(8);
+  private String asked = "";
   private int wall;
   private boolean far;
 
@@ -33,13 +42,14 @@ public final class DimensionField extends VBox {
     setVisible(false);
     field.setId("dimension-field");
     field.setAccessibleText(bench.words().say("desk.canvas.dimension.true-length"));
-    getChildren().addAll(field, note);
+    Controls.show(choice, false);
+    getChildren().addAll(field, note, choice);
     field.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     field
         .focusedProperty()
         .addListener(
             (o, was, is) -> {
-              if (!is) {
+              if (!is && !choice.isHover()) {
                 close();
               }
             });
@@ -49,6 +59,8 @@ public final class DimensionField extends VBox {
     FloorArea area = bench.focus().area().orElseThrow();
     wall = target.wall();
     far = Walls.end(area, wall).distanceTo(click) < Walls.start(area, wall).distanceTo(click);
+    asked = "";
+    Controls.show(choice, false);
     field.setText(target.words());
     note.setText(
         bench
@@ -78,19 +90,64 @@ public final class DimensionField extends VBox {
     }
   }
 
-  private void take(boolean whole) {
+  private void take(boolean shift) {
     Result<Length> read = Length.parse(field.getText());
     if (read instanceof Result.Refused<Length> refused) {
       note.setText(bench.words().say(refused.message()));
       return;
     }
     FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
-    int next = (wall + 1) % area.outline().size();
-    if (rooms.typed(area, wall, next, read.orThrow())) {
+    Optional<TapeRoom> taped = rooms.of(area).map(AdjustedRoom::room);
+    Optional<Reading.Taped> before = taped.flatMap(room -> reading(room, wall));
+    if (taped.isEmpty()) {
+      bench.desk().push(Walls.lengthened(area, wall, read.orThrow().mm(), far, shift));
       close();
-      return;
+    } else if (before.isEmpty()) {
+      second(read.orThrow());
+    } else if (field.getText().equals(asked)) {
+      if (shift) {
+        second(read.orThrow());
+      } else {
+        replace(read.orThrow());
+      }
+    } else {
+      ask(before.get(), read.orThrow());
     }
-    bench.desk().push(Walls.lengthened(area, wall, read.orThrow().mm(), far, whole));
+  }
+
+  private static Optional<Reading.Taped> reading(TapeRoom room, int wall) {
+    return Readings.ofWall(room, wall).map(i -> (Reading.Taped) room.readings().get(i));
+  }
+
+  /** Asks once whether the tape was misread there or is read a second time. */
+  private void ask(Reading.Taped before, Length now) {
+    asked = field.getText();
+    note.setText(
+        bench.words().say("desk.canvas.dimension.replace-or-second", before.length().toString()));
+    Button replace =
+        Controls.button(
+            bench.words().say("desk.canvas.dimension.replace"), "soft-button", () -> replace(now));
+    replace.setId("dimension-replace");
+    Button second =
+        Controls.button(
+            bench.words().say("desk.canvas.dimension.second"), "soft-button", () -> second(now));
+    second.setId("dimension-second");
+    choice.getChildren().setAll(replace, second);
+    Controls.show(choice, true);
+    autosize();
+  }
+
+  private void replace(Length now) {
+    FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
+    TapeRoom room = rooms.of(area).orElseThrow().room();
+    int index = Readings.ofWall(room, wall).orElseThrow();
+    rooms.replace(area, index, Readings.withLength(reading(room, wall).orElseThrow(), now));
+    close();
+  }
+
+  private void second(Length now) {
+    FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
+    rooms.typed(area, wall, (wall + 1) % area.outline().size(), now);
     close();
   }
 }

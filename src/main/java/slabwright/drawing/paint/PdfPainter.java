@@ -37,6 +37,11 @@ final class PdfPainter implements Painter {
 
   void paint(List<PrimitiveInk> parts) throws IOException {
     out.transform(Matrix.getScaleInstance(PdfFile.POINTS_PER_MM, PdfFile.POINTS_PER_MM));
+    more(parts);
+  }
+
+  /** Paints more of the same page. */
+  void more(List<PrimitiveInk> parts) throws IOException {
     try {
       parts.forEach(part -> part.paintOn(this));
     } catch (UncheckedIOException e) {

@@ -45,7 +45,12 @@ public record CutFile(
    * @param words of the door that makes it
    */
   public PdfFile pdf(Instant made, Function<Message, String> words) {
-    return PdfCutWriter.pdf(words.apply(title), made, List.of(this));
+    return pdf(words.apply(title), made, List.of(this));
+  }
+
+  /** Several as pages of one PDF in true size. */
+  public static PdfFile pdf(String title, Instant made, List<CutFile> files) {
+    return PdfCutWriter.pdf(title, made, files);
   }
 
   /**

@@ -10,9 +10,9 @@ import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 
 /**
- * Writes a cut file as SVG: width, height and viewBox in true millimetres. The group {@code cut}
- * holds closed lines and nothing else; trim and witness marks stand in groups of their own, and the
- * release in title and description.
+ * Writes a cut file as SVG: width, height and viewBox in true millimetres. Its groups are {@link
+ * CutLayer}s: the kiss-cut one holds closed lines and nothing else. The release stands in title and
+ * description.
  */
 final class SvgCutWriter {
   private static final double HAIRLINE = 0.05;
@@ -36,16 +36,16 @@ final class SvgCutWriter {
     out.append("<title>").append(escaped(words.apply(file.title()))).append("</title>\n<desc>");
     out.append(escaped(words.apply(Message.of("inlay.svg-cut-writer.description"))))
         .append("</desc>\n");
-    open("cut", "#000000");
+    open(CutLayer.KISS_CUT, "#000000");
     file.openings().parts().forEach(this::part);
     out.append("</g>\n");
-    lines("trim", "#0060a0", file.trim());
-    lines("witness", "#a06000", file.witness());
+    lines(CutLayer.THROUGH_CUT, "#0060a0", file.trim());
+    lines(CutLayer.PEN, "#a06000", file.witness());
     return out.append("</svg>\n").toString();
   }
 
-  private void open(String id, String colour) {
-    out.append("<g id=\"").append(id).append("\" stroke=\"").append(colour).append("\">\n");
+  private void open(CutLayer layer, String colour) {
+    out.append("<g id=\"").append(layer.id()).append("\" stroke=\"").append(colour).append("\">\n");
   }
 
   private void part(Region part) {
@@ -57,8 +57,8 @@ final class SvgCutWriter {
     out.append("\"/>\n");
   }
 
-  private void lines(String id, String colour, List<Line> lines) {
-    open(id, colour);
+  private void lines(CutLayer layer, String colour, List<Line> lines) {
+    open(layer, colour);
     for (Line line : lines) {
       out.append("<path d=\"");
       points(line.points());

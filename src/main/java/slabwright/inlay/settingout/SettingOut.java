@@ -1,50 +1,116 @@
 package slabwright.inlay.settingout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.Region;
 import slabwright.shape.Vec;
 
 /**
- * The setting out of an inlay: a fix for each panel corner and a diagonal check for each panel.
+ * The setting out of an inlay as it is done on the floor: two snapped lines that cross in its
+ * middle, the panel on the cross first, its neighbours to its marks, one diagonal of the whole as
+ * check, and two corners checked once more with swung tapes.
  *
- * @param points the four corners of each panel, as read, in the order of the panels
- * @param diagonals in the order of the panels
+ * @param lines empty where neither a doorway nor a wall can be measured from
+ * @param panels in the order of laying, from the cross outwards
+ * @param diagonal of the whole blank, mm; both must have it
+ * @param checks at most two corners of the blank
  */
-public record SettingOut(List<SettingOutPoint> points, List<DiagonalCheck> diagonals) {
+public record SettingOut(
+    Optional<SnappedLines> lines, List<PanelPlace> panels, double diagonal, List<TieCheck> checks) {
   public SettingOut {
-    points = List.copyOf(points);
-    diagonals = List.copyOf(diagonals);
+    panels = List.copyOf(panels);
+    checks = List.copyOf(checks);
   }
 
   /**
-   * Finds the fixes.
+   * Sets a placed blank out.
    *
+   * @param middle of the graphic on the site
    * @param toSite from the blank's frame to the site's
-   * @param floor the free floor: a tape runs over it alone, through nothing that stands on it
-   * @param corners that can be found on the site
    */
   public static SettingOut of(
       PanelPlan plan,
+      Vec middle,
       Affine toSite,
-      Region floor,
-      List<KnownCorner> corners,
+      SettingOutFloor floor,
       SettingOutParameters rules) {
-    SettingOutMethodSearch search = new SettingOutMethodSearch(floor, corners, rules);
-    List<SettingOutPoint> points = new ArrayList<>();
-    List<DiagonalCheck> diagonals = new ArrayList<>();
-    for (Panel panel : plan.panels()) {
-      Bounds b = panel.box();
-      for (SettingOutPoint.Corner corner : SettingOutPoint.Corner.values()) {
-        Vec at = toSite.apply(corner.of(b));
-        points.add(new SettingOutPoint(panel.name(), corner, at, search.to(at)));
-      }
-      diagonals.add(new DiagonalCheck(panel.name(), Math.hypot(b.width(), b.height())));
+    Vec cross = toSite.inverse().apply(middle);
+    Bounds blank = plan.blank();
+    return new SettingOut(
+        new SnappedLinesSearch(floor, rules).to(middle, toSite, blank),
+        places(plan, cross),
+        Math.hypot(blank.width(), blank.height()),
+        checks(blank, toSite, floor, rules));
+  }
+
+  private static List<PanelPlace> places(PanelPlan plan, Vec cross) {
+    List<Panel> order =
+        plan.panels().stream().sorted(Comparator.comparingDouble(p -> off(p, cross))).toList();
+    List<PanelPlace> places = new ArrayList<>();
+    for (Panel p : order) {
+      Bounds b = p.box();
+      places.add(
+          new PanelPlace(
+              p.name(),
+              cross.x() - b.minX(),
+              b.maxX() - cross.x(),
+              cross.y() - b.minY(),
+              b.maxY() - cross.y(),
+              lap(plan, order.get(0), p)));
     }
-    return new SettingOut(points, diagonals);
+    return places;
+  }
+
+  /** Panels lie like shingles: one that would have been laid earlier goes under. */
+  private static PanelPlace.Lap lap(PanelPlan plan, Panel first, Panel p) {
+    if (p.equals(first)) {
+      return PanelPlace.Lap.FIRST;
+    }
+    List<String> shingles = plan.layingOrder();
+    return shingles.indexOf(p.name()) < shingles.indexOf(first.name())
+        ? PanelPlace.Lap.UNDER
+        : PanelPlace.Lap.OVER;
+  }
+
+  /** How far a panel's middle lies from the cross; less than nothing where the cross lies on it. */
+  private static double off(Panel p, Vec cross) {
+    double far = p.box().middle().distanceTo(cross);
+    return p.box().contains(cross) ? far - 1e9 : far;
+  }
+
+  /** The pair of opposite corners whose worse one is surer; else any corner that is in sight. */
+  private static List<TieCheck> checks(
+      Bounds blank, Affine toSite, SettingOutFloor floor, SettingOutParameters rules) {
+    SwingTieSearch search =
+        new SwingTieSearch(floor.free(), KnownCorner.of(floor.outline()), rules);
+    List<TieCheck> seen = new ArrayList<>();
+    for (BlankCorner c : BlankCorner.values()) {
+      search.to(toSite.apply(c.of(blank))).ifPresent(t -> seen.add(new TieCheck(c, t)));
+    }
+    return opposite(seen, BlankCorner.TOP_LEFT, BlankCorner.BOTTOM_RIGHT).stream()
+        .flatMap(
+            a ->
+                opposite(seen, BlankCorner.TOP_RIGHT, BlankCorner.BOTTOM_LEFT).stream()
+                    .map(b -> worst(a) <= worst(b) ? a : b))
+        .findFirst()
+        .or(() -> opposite(seen, BlankCorner.TOP_LEFT, BlankCorner.BOTTOM_RIGHT))
+        .or(() -> opposite(seen, BlankCorner.TOP_RIGHT, BlankCorner.BOTTOM_LEFT))
+        .orElseGet(() -> seen.stream().limit(2).toList());
+  }
+
+  private static Optional<List<TieCheck>> opposite(
+      List<TieCheck> seen, BlankCorner one, BlankCorner other) {
+    List<TieCheck> pair =
+        seen.stream().filter(c -> c.corner() == one || c.corner() == other).toList();
+    return pair.size() == 2 ? Optional.of(pair) : Optional.empty();
+  }
+
+  private static double worst(List<TieCheck> pair) {
+    return pair.stream().mapToDouble(c -> c.ties().error()).max().orElse(0);
   }
 }

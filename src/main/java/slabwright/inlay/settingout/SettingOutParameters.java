@@ -7,13 +7,16 @@ package slabwright.inlay.settingout;
  * @param fixedError one standard deviation of a reading, the part that does not grow
  * @param errorShare the part that grows with the length, as a fraction of it
  * @param leastAngle between two ties at the point; the most is 180° less this
- * @param squareError one standard deviation of a square set by eye or 3-4-5, degrees
+ * @param doorNear a doorway farther than this, along and aside together, is not set out from
  */
 public record SettingOutParameters(
-    double longest, double fixedError, double errorShare, double leastAngle, double squareError) {
-  /** A 30 m tape good to 3 mm and 0.02 %, angles 30° to 150° (common practice, no source). */
+    double longest, double fixedError, double errorShare, double leastAngle, double doorNear) {
+  /**
+   * A 30 m tape good to 3 mm and 0.02 %, angles 30° to 150°, a doorway within 15 m (common
+   * practice, no source).
+   */
   public static SettingOutParameters usual() {
-    return new SettingOutParameters(30_000, 3, 2e-4, 30, 0.5);
+    return new SettingOutParameters(30_000, 3, 2e-4, 30, 15_000);
   }
 
   /** One standard deviation in mm of a reading. */

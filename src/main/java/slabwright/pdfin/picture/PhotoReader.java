@@ -27,7 +27,7 @@ final class PhotoReader {
     this.upright = upright;
   }
 
-  Result<Picture> read() throws IOException {
+  Result<Photo> read() throws IOException {
     ImageIO.setUseCache(false);
     try (ImageInputStream stream = ImageIO.createImageInputStream(in)) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
@@ -43,7 +43,7 @@ final class PhotoReader {
     }
   }
 
-  private Result<Picture> read(ImageReader reader, ImageInputStream stream) throws IOException {
+  private Result<Photo> read(ImageReader reader, ImageInputStream stream) throws IOException {
     String format = reader.getFormatName().toLowerCase(Locale.ROOT);
     if (!format.equals("png") && !format.equals("jpeg")) {
       return Result.refused(Message.of("pdfin.photo.not-this-format", format));
@@ -57,7 +57,9 @@ final class PhotoReader {
     ImageReadParam thin = reader.getDefaultReadParam();
     int step = Math.max(1, (int) (Math.max(width, height) / (2L * Picture.LONGEST_SIDE)));
     thin.setSourceSubsampling(step, step, 0, 0);
-    return Result.ok(new Picture(upright.turned(fitted(reader.read(0, thin)))));
+    BufferedImage kept = fitted(reader.read(0, thin));
+    double scale = Math.max(kept.getWidth(), kept.getHeight()) / (double) Math.max(width, height);
+    return Result.ok(new Photo(new Picture(upright.turned(kept)), scale));
   }
 
   /** The picture at no more than the longest side, redrawn so that nothing but pixels is left. */

@@ -1,7 +1,6 @@
 package slabwright.pdfin.picture;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -30,11 +29,7 @@ public record Picture(BufferedImage image) {
    * upright first, as the camera noted.
    */
   public static Result<Picture> read(byte[] file) {
-    try (ByteArrayInputStream in = new ByteArrayInputStream(file)) {
-      return new PhotoReader(in, ExifOrientation.of(file)).read();
-    } catch (IOException broken) {
-      return Result.refused(Message.of("pdfin.picture.unreadable"));
-    }
+    return Photo.read(file).map(Photo::picture);
   }
 
   /**

@@ -56,7 +56,7 @@ public record JobFiles(
     InlayFileNames names = new InlayFileNames(result.site());
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
-        folder.add("inlay-" + name(names, a, i) + ".json", SiteNumbers.inlay(i, words));
+        folder.add("inlay-" + name(names, a, i) + ".json", numbers.inlay(a, i));
       }
     }
   }
@@ -90,6 +90,7 @@ public record JobFiles(
                 result.site().units(),
                 Instant.now(),
                 fontAccepted,
+                ShopPapers.of(result, a, i, words),
                 words);
         said.addAll(
             files.add(

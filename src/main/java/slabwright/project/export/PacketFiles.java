@@ -8,8 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.project.SiteResult;
 import slabwright.sheets.PacketSet;
+import slabwright.sheets.packet.Packet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.PrintedPacket;
+import slabwright.sheets.packet.crew.CrewPacket;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.words.Words;
@@ -18,6 +20,9 @@ import slabwright.words.Words;
 public record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Words words) {
   /** The index's file name. */
   static final String INDEX = "index.html";
+
+  /** The crew's days for a phone, beside the crew's pages. */
+  static final String CREW_DAYS = Packet.CREW.fileStem() + ".html";
 
   /** The packets of today. */
   public static PacketFiles today(SiteResult result, PaperSize paper, Words words) {
@@ -43,6 +48,8 @@ public record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Wo
       files.add(name, pdf(p));
       entries.add(new PacketIndex.Entry(p.packet(), name, p.pages().size()));
     }
+    files.add(
+        CREW_DAYS, CrewPacket.html(contents()).getBytes(java.nio.charset.StandardCharsets.UTF_8));
     files.add(
         INDEX,
         new PacketIndex(result.site(), date, entries, words)

@@ -49,7 +49,16 @@ record PacketIndex(Site site, LocalDate date, List<Entry> entries, Words words) 
         + escaped(words.say("project.packet-index.pages", e.pages()))
         + "<br>"
         + escaped(words.say(e.packet().reader()))
+        + (e.packet() == Packet.CREW ? phone() : "")
         + "</li>\n";
+  }
+
+  private String phone() {
+    return "<br><a href=\""
+        + PacketFiles.CREW_DAYS
+        + "\">"
+        + escaped(words.say("project.packet-index.phone"))
+        + "</a>";
   }
 
   private static String escaped(String text) {

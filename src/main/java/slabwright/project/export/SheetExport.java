@@ -92,14 +92,15 @@ public final class SheetExport {
 
   private static void json(StagedFiles files, SiteResult done, Words words) {
     String stem = SheetRequest.fileNameStem(done);
-    files.add(stem + "-tally.json", new SiteNumbers(done, words).tally());
-    files.add(stem + "-work.json", new SiteNumbers(done, words).work());
+    SiteNumbers numbers = new SiteNumbers(done, words);
+    files.add(stem + "-tally.json", numbers.tally());
+    files.add(stem + "-work.json", numbers.work());
     InlayFileNames names = new InlayFileNames(done.site());
     for (AreaResult a : done.areas()) {
       for (PlacedInlay i : a.inlays()) {
         files.add(
             stem + "-inlay-" + names.fullId(a.takeoff().area(), i.inlay(), "-") + ".json",
-            SiteNumbers.inlay(i, words));
+            numbers.inlay(a, i));
       }
     }
   }

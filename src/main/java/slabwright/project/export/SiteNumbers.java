@@ -27,8 +27,8 @@ record SiteNumbers(SiteResult result, Words words) {
     return QuantitiesCsv.write(result.areas(), words);
   }
 
-  /** One inlay: JSON. */
-  static String inlay(PlacedInlay i, Words words) {
-    return InlayJson.pretty(i.inlay().graphic(), i.artwork(), i.plan(), i.inlay().spec(), words);
+  /** One inlay on its floor: JSON. */
+  String inlay(AreaResult area, PlacedInlay i) {
+    return InlayJson.placed(i, area.takeoff(), result.site().units(), words);
   }
 }

@@ -76,16 +76,26 @@ public final class LanesSheet {
   }
 
   private List<PageDraft> drafts() {
-    String subtitle = context.say("sheets.lanes-sheet.subtitle", coat.product().label());
-    return new PlanSheet(
+    boolean poster = context.page().ofPacket();
+    String product = coat.product().label();
+    String title =
+        poster
+            ? context.say("sheets.lanes-sheet.poster", product)
+            : context.say("sheets.lanes-sheet.title");
+    String subtitle =
+        poster
+            ? context.say("sheets.lanes-sheet.poster-subtitle")
+            : context.say("sheets.lanes-sheet.subtitle", product);
+    PlanSheet sheet =
+        new PlanSheet(
             context,
             "6",
-            context.say("sheets.lanes-sheet.title"),
+            title,
             subtitle,
             area.name(),
             CoordinateFrame.SITE,
-            takeoff.gross().bounds())
-        .drafts(this::draw, blocks());
+            takeoff.gross().bounds());
+    return poster ? sheet.poster(this::draw, blocks()) : sheet.drafts(this::draw, blocks());
   }
 
   private void draw(PlanComposer sketch) {
@@ -97,7 +107,8 @@ public final class LanesSheet {
     }
     sketch.addInks(cutIn());
     sketch.addInks(AreaInks.outline(area));
-    new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways();
+    takeoff.standing().forEach(s -> sketch.keepOffInside(s.region()));
+    new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways().labelWalls();
     for (Lane lane : lanes.lanes()) {
       sketch.addInks(List.of(Stroke.lines(WALK, List.of(lane.walk()))));
       List<Vec> walk = lane.walk().points();
@@ -125,8 +136,10 @@ public final class LanesSheet {
     blocks.add(pace());
     blocks.add(new Heading(context.say("sheets.lanes-sheet.key")));
     blocks.add(key());
-    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
-    blocks.add(new Paragraph(origin));
+    if (!context.page().ofPacket()) {
+      blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
+      blocks.add(new Paragraph(origin));
+    }
     return blocks;
   }
 

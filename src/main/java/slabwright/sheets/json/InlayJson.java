@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import java.util.Optional;
+import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ColourRegion;
@@ -14,6 +16,7 @@ import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.FixEffect;
 import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
+import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /** One inlay as JSON; the keys are documented in {@code docs/json.md} and stay. */
@@ -31,6 +34,17 @@ public final class InlayJson {
   public static String pretty(
       String file, Artwork artwork, InlayPlan plan, StencilSpec spec, Words words) {
     return JsonText.pretty(tree(file, artwork, plan, spec, words));
+  }
+
+  /** One inlay on its floor with its setting out, indented. */
+  public static String placed(
+      PlacedInlay inlay, FloorTakeoff takeoff, UnitSystem units, Words words) {
+    ObjectNode o =
+        tree(inlay.inlay().graphic(), inlay.artwork(), inlay.plan(), inlay.inlay().spec(), words);
+    inlay
+        .settingOut(takeoff, units)
+        .ifPresent(s -> SettingOutJson.write(s, o.putObject("settingOut")));
+    return JsonText.pretty(o);
   }
 
   /** A graphic that could not be read, on one line. */

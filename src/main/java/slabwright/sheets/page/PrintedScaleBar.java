@@ -8,6 +8,7 @@ import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
@@ -40,7 +41,9 @@ final class PrintedScaleBar {
       double x = at.x() + i * part;
       String count = QuantityFormat.number(i * step.count(), step.count() < 1 ? 2 : 0);
       String words = i == PARTS ? count + " " + step.unit() : count;
-      inks.add(Text.middle(new Vec(x, at.y() - 1.4 * type.k()), words, style));
+      if (i % every(step, part, style) == 0) {
+        inks.add(Text.middle(new Vec(x, at.y() - 1.4 * type.k()), words, style));
+      }
       if (i < PARTS && i % 2 == 0) {
         inks.add(Fill.of(Palette.INK, new Bounds(x, at.y(), x + part, at.y() + h)));
       }
@@ -48,6 +51,13 @@ final class PrintedScaleBar {
     Ring rim = Ring.rectangle(at.x(), at.y(), at.x() + PARTS * part, at.y() + h);
     inks.add(Stroke.rings(Pen.of(0.2, Palette.INK), List.of(rim)));
     return inks;
+  }
+
+  /** Every part, every second or only the ends have a number, as there is room for words. */
+  private static int every(Step step, double part, TextStyle style) {
+    String last = QuantityFormat.number(PARTS * step.count(), 0) + " " + step.unit();
+    double room = TextMeasure.width(last, style) + 1;
+    return part >= room ? 1 : 2 * part >= room ? 2 : PARTS;
   }
 
   private static Step step(Scale scale, UnitSystem units, double room) {

@@ -34,6 +34,11 @@ public record SheetContext(PageFrame page, UnitSystem units, Words words) {
     return bare(QuantityFormat.run(mm, units));
   }
 
+  /** An area in whole square feet, or square metres to a tenth: as one speaks of a floor. */
+  public String wholeArea(double mm2) {
+    return QuantityFormat.wholeArea(mm2, units);
+  }
+
   public String area(double mm2) {
     return QuantityFormat.area(mm2, units);
   }

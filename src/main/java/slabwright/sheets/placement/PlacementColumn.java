@@ -2,11 +2,13 @@ package slabwright.sheets.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.figures.AreaInks;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.MarkStyles;
+import slabwright.figures.SettingOutInks;
 import slabwright.figures.StencilInks;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.PlacedInlay;
@@ -36,15 +38,16 @@ import slabwright.site.OutlineShape;
 public record PlacementColumn(
     FloorTakeoff takeoff,
     PlacedInlay placed,
-    SettingOut settingOut,
+    Optional<SettingOut> settingOut,
     Ring blank,
-    BlankOffsets offsets,
     SheetContext context) {
   List<Block> blocks() {
-    SwingTieTable table = new SwingTieTable(settingOut, context);
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(context.say("sheets.placement-column.where")));
-    blocks.add(new Paragraph(offsets.sentence(context)));
+    steps()
+        .map(SettingOutSteps::origin)
+        .filter(o -> !o.isEmpty())
+        .ifPresent(o -> blocks.add(new Paragraph(o)));
     readings()
         .forEach(
             r ->
@@ -52,14 +55,19 @@ public record PlacementColumn(
                     new Paragraph((r.upright() ? "✓ " : "! ") + context.words().say(r.said()))));
     underneath(blocks);
     blocks.add(new Gap(2));
-    blocks.add(new Heading(context.say("sheets.placement-column.swing")));
-    blocks.add(table.ties());
-    blocks.add(new Paragraph(context.say("sheets.placement-column.how-to-read")));
-    blocks.add(table.diagonals());
+    blocks.add(new Heading(context.say("sheets.placement-column.set-out")));
+    List<String> steps = steps().map(SettingOutSteps::all).orElse(List.of());
+    for (int i = 0; i < steps.size(); i++) {
+      blocks.add(new Paragraph((i + 1) + "  " + steps.get(i)));
+    }
     blocks.add(new Gap(2));
     blocks.add(new Heading(context.say("sheets.placement-column.key")));
     blocks.add(key(placed, context));
     return blocks;
+  }
+
+  private Optional<SettingOutSteps> steps() {
+    return settingOut.map(s -> new SettingOutSteps(s, context.units(), context.words()));
   }
 
   private List<ReadingDirection> readings() {
@@ -105,6 +113,10 @@ public record PlacementColumn(
     entries.add(KeyBlock.line(StencilInks.seamPen(), context.say("sheets.placement-column.seam")));
     entries.add(
         KeyBlock.line(StencilInks.skirtPen(), context.say("sheets.placement-column.skirt")));
+    entries.add(
+        KeyBlock.line(SettingOutInks.measured(), context.say("sheets.placement-column.measured")));
+    entries.add(
+        KeyBlock.line(SettingOutInks.snapped(), context.say("sheets.placement-column.snapped")));
     entries.add(KeyBlock.line(MarkStyles.WAY_IN, context.say("sheets.placement-column.way-in")));
     return KeyBlock.of(entries);
   }

@@ -1,7 +1,7 @@
 package slabwright.sheets.placement;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.FillStyle;
@@ -15,19 +15,17 @@ import slabwright.drawing.TextStyle;
 import slabwright.drawing.View;
 import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
+import slabwright.figures.SettingOutInks;
 import slabwright.figures.StencilInks;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Obstacle;
 import slabwright.floor.Zone;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.settingout.KnownCorner;
 import slabwright.inlay.settingout.SettingOut;
-import slabwright.inlay.settingout.SettingOutMethod;
-import slabwright.inlay.settingout.SettingOutParameters;
-import slabwright.inlay.settingout.SettingOutPoint;
+import slabwright.inlay.settingout.SettingOutOrigin;
+import slabwright.inlay.settingout.SnappedLines;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
@@ -50,8 +48,7 @@ public final class PlacementSheet {
   private final Affine toSite;
   private final SheetContext context;
   private final Ring blank;
-  private final BlankOffsets offsets;
-  private final SettingOut settingOut;
+  private final Optional<SettingOut> settingOut;
 
   public PlacementSheet(AreaResult area, PlacedInlay placed, SheetContext context) {
     this.takeoff = area.takeoff();
@@ -60,24 +57,8 @@ public final class PlacementSheet {
     this.inlay = placed.inlay();
     this.toSite = placed.plan().toSite().orElse(Affine.IDENTITY);
     this.context = context;
-    this.settingOut = settingOut();
+    this.settingOut = placed.settingOut(takeoff, context.units());
     this.blank = StencilInks.ring(placed.plan().stencils().blank()).map(toSite);
-    this.offsets = new BlankOffsets(takeoff.gross(), inlay.middle().vec(), blank.bounds());
-  }
-
-  private SettingOut settingOut() {
-    return placed
-        .plan()
-        .panels()
-        .map(
-            p ->
-                SettingOut.of(
-                    p,
-                    toSite,
-                    takeoff.net(),
-                    KnownCorner.of(area.outline()),
-                    SettingOutParameters.usual()))
-        .orElse(new SettingOut(List.of(), List.of()));
   }
 
   public List<PageDraft> drafts() {
@@ -89,12 +70,7 @@ public final class PlacementSheet {
             context.length(inlay.width().mm()));
     return sheet("3", context.say("sheets.placement-sheet.title"), subtitle)
         .drafts(
-            s -> {
-              draw(s);
-              ties(s);
-              points(s);
-            },
-            new PlacementColumn(takeoff, placed, settingOut, blank, offsets, context).blocks());
+            this::draw, new PlacementColumn(takeoff, placed, settingOut, blank, context).blocks());
   }
 
   /** The same plan without points to set out, beside the words that the client signs. */
@@ -127,7 +103,7 @@ public final class PlacementSheet {
     sketch.addInks(AreaInks.outline(area));
     sketch.keepOffWhole(blank).keepOff(List.of(blank));
     new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways();
-    offsets.draw(sketch, context);
+    settingOut.flatMap(SettingOut::lines).ifPresent(l -> lines(sketch, l));
     reading(sketch);
   }
 
@@ -141,36 +117,24 @@ public final class PlacementSheet {
     return new View(toSite).place(Drawing.of(CoordinateFrame.GRAPHIC, inks)).inks();
   }
 
-  /** The tapes to the blank's own corners, thin; the room's corners with their numbers. */
-  private void ties(PlanComposer sketch) {
-    List<Line> lines = new ArrayList<>();
-    for (SettingOutPoint p : settingOut.points()) {
-      if (p.fix() instanceof SettingOutMethod.SwingTies t && isOuter(p.at())) {
-        lines.add(Line.of(t.first().at(), p.at()));
-        lines.add(Line.of(t.second().at(), p.at()));
-      }
+  /** The tape's way from the origin, with its lengths; the walls by their letters. */
+  private void lines(PlanComposer sketch, SnappedLines lines) {
+    sketch.addInks(SettingOutInks.of(lines));
+    dimension(sketch, lines.origin().at(), lines.station(), lines.along());
+    if (lines.aside() > 0) {
+      dimension(sketch, lines.station(), lines.cross(), lines.aside());
     }
-    sketch.addInks(List.of(Stroke.lines(Pen.of(0.13, Palette.SOFT), lines)));
-    TextStyle style = context.type().strong().in(Palette.SOFT);
-    for (KnownCorner c : KnownCorner.of(area.outline())) {
-      sketch.placeLabel(
-          PlanLabel.of(c.at(), context.words().say(c.name()), style).nearBy(6).on(Palette.WHITE));
+    if (lines.origin() instanceof SettingOutOrigin.WallPoint p) {
+      dimension(sketch, p.from().at(), p.at(), p.distance());
     }
+    new OutlineLabels(area, context, sketch).labelWalls();
   }
 
-  private boolean isOuter(Vec p) {
-    return blank.points().stream().anyMatch(c -> c.distanceTo(p) < 0.5);
-  }
-
-  private void points(PlanComposer sketch) {
-    int n = 0;
-    for (SettingOutPoint p : settingOut.points()) {
-      n++;
-      Vec out = p.at().minus(blank.bounds().middle()).unit();
-      double off = 4.2 * context.type().k() / sketch.view().scale();
-      Vec at = sketch.view().onPaper(p.at().plus(out.times(off)));
-      sketch.placeNumber(p.at(), List.of(at), Integer.toString(n), 4.2);
-    }
+  /** Beside the measured line, where it does not run through the words. */
+  private void dimension(PlanComposer sketch, Vec from, Vec to, double mm) {
+    TextStyle style = context.type().strong().in(Palette.BLUE);
+    sketch.placeLabel(
+        PlanLabel.of(from.towards(to, 0.5), context.length(mm), style).nearBy(6).on(Palette.WHITE));
   }
 
   /** Beside the paper skirt, so that its edge doesn't run through the words. */

@@ -17,6 +17,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlineShape;
+import slabwright.units.LetterNumbering;
 
 /** Dimensions, doorway names and way-in arrows around a floor area's outline. */
 public final class OutlineLabels {
@@ -54,6 +55,19 @@ public final class OutlineLabels {
       if (d.wayIn()) {
         arrow(line);
       }
+    }
+    return this;
+  }
+
+  /** The letter of each wall by its middle, as on every sheet. */
+  public OutlineLabels labelWalls() {
+    TextStyle style = sketch.type().strong();
+    for (int i = 0; i < shape.pieces().size(); i++) {
+      List<Vec> p = shape.pieces().get(i).points();
+      int side = (p.size() - 1) / 2;
+      Vec middle = p.get(side).towards(p.get(side + 1), 0.5);
+      sketch.placeLabel(
+          PlanLabel.of(middle, LetterNumbering.of(i), style).nearBy(8).on(Palette.WHITE));
     }
     return this;
   }

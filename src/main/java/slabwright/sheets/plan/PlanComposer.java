@@ -22,6 +22,8 @@ import slabwright.drawing.View;
 import slabwright.drawing.label.Label;
 import slabwright.drawing.label.LabelPlacer;
 import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.TypeSizes;
@@ -35,6 +37,9 @@ public final class PlanComposer {
 
   /** What lies farther off the field than this is left out, mm of paper. */
   private static final double SLACK = 10;
+
+  /** Lines through a region that words keep off are no farther apart, mm of paper. */
+  private static final double INSIDE = 2;
 
   private final View view;
   private final Bounds field;
@@ -95,6 +100,18 @@ public final class PlanComposer {
     labels.avoid(
         new TextBox(
             "", new Ring(placed.points().stream().map(p -> p.towards(middle, 0.02)).toList())));
+    return this;
+  }
+
+  /** Keeps words off all of a region of the model, not only its rim. */
+  public PlanComposer keepOffInside(Region region) {
+    keepOff(region.rings());
+    Bounds b = region.bounds();
+    double step = INSIDE / view.scale();
+    for (double y = b.minY() + step / 2; y < b.maxY(); y += step) {
+      Line level = Line.of(new Vec(b.minX() - 1, y), new Vec(b.maxX() + 1, y));
+      region.clip(level).forEach(l -> keepOff(l.points().get(0), l.points().get(1)));
+    }
     return this;
   }
 
@@ -220,7 +237,7 @@ public final class PlanComposer {
   }
 
   /** Everything, cut to the field. */
-  List<Ink> inks() {
+  public List<Ink> inks() {
     List<Ink> all = new ArrayList<>(under);
     all.addAll(over);
     return List.copyOf(Clip.of(new Drawing(CoordinateFrame.PAPER, field, all), field));

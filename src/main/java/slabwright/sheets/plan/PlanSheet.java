@@ -38,6 +38,19 @@ public record PlanSheet(
         : single(one, draw, blocks);
   }
 
+  /**
+   * The plan as large as a whole page allows, the blocks on pages of their own; beside it where
+   * that makes the plan no smaller.
+   */
+  public List<PageDraft> poster(Consumer<PlanComposer> draw, List<Block> blocks) {
+    PageFrame page = context.page();
+    double margin = MARGIN;
+    PlanTiling beside = PlanTiling.of(frame, model, page.field(), margin, context.units());
+    PlanTiling whole = PlanTiling.of(frame, model, page.drawn(), margin, context.units());
+    boolean smaller = beside.scale().denominator() > whole.scale().denominator();
+    return beside.tiled() || smaller ? tiles(whole, draw, blocks) : single(beside, draw, blocks);
+  }
+
   private List<PageDraft> single(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {
     PageDraft draft = draft(title, plan.scale());
     List<List<Ink>> columns = ColumnLayout.beside(context.page(), blocks);

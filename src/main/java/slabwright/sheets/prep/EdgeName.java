@@ -8,6 +8,7 @@ import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.OutlineShape;
+import slabwright.units.LetterNumbering;
 import slabwright.words.Words;
 
 /** What people call an edge: the wall at the top, the foot of the counter. */
@@ -40,7 +41,7 @@ final class EdgeName {
         "sheets.edge-name.piece",
         edge.kind().word(),
         SideName.of(line, shape.floorOnLeft()),
-        i + 1);
+        LetterNumbering.of(i));
   }
 
   private String doorway(Edge edge) {

@@ -2,6 +2,7 @@ package slabwright.sheets.prep;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Stroke;
@@ -12,6 +13,7 @@ import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandWorkKind;
 import slabwright.floor.HandWorkPiece;
+import slabwright.floor.MachinePassage;
 import slabwright.floor.MachineShare;
 import slabwright.floor.Obstacle;
 import slabwright.floor.PocketAccess;
@@ -49,14 +51,26 @@ final class HandWorkDrawing {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
     sketch.addInks(AreaInks.outline(area));
-    for (Obstacle s : takeoff.standing()) {
-      sketch.keepOff(s.region().rings());
-    }
-    new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways().placeDimensions();
+    takeoff.standing().forEach(s -> name(sketch, s));
+    takeoff.standing().forEach(s -> sketch.keepOffInside(s.region()));
+    new OutlineLabels(area, context, sketch)
+        .avoidWalls()
+        .labelDoorways()
+        .placeDimensions()
+        .labelWalls();
     for (HandWorkPiece p : takeoff.asFound().pieces(HandWorkKind.CORNER)) {
       sketch.placeSign(corner(p.place()));
     }
     ways.takeoff().tally().ends().forEach(e -> sketch.placeSign(end(e)));
+  }
+
+  /** On the thing itself, where its name has room there. */
+  private void name(PlanComposer sketch, Obstacle s) {
+    sketch.keepOff(s.region().rings());
+    Vec at = s.region().labelPoint();
+    TextStyle style = context.type().label();
+    sketch.placeLabel(
+        new PlanLabel(at, List.of(), s.mark().name(), style, 0.5, 3, Optional.empty()));
   }
 
   /** The machines' shares, hand work and trenches, in the order they are laid. */
@@ -94,6 +108,21 @@ final class HandWorkDrawing {
         String words =
             context.say("sheets.hand-work-drawing.gap", context.length(way.pass().get().width()));
         sketch.placeLabel(PlanLabel.of(at, words, style).nearBy(4).on(Palette.WHITE));
+      }
+    }
+  }
+
+  /** Where a machine is stuck for its length. */
+  void bends(PlanComposer sketch) {
+    double k = context.type().k();
+    TextStyle style = context.type().strong().sized(2.6 * k).in(Palette.RED);
+    for (MachinePassage p : ways.passages()) {
+      if (p.kind() == MachinePassage.Kind.BEND) {
+        sketch.placeSign(Symbol.of(Symbol.Kind.LOOK, p.where(), SIGN * k, Palette.RED));
+        String words =
+            context.say(
+                "sheets.hand-work-drawing.stuck", p.machine().name(), context.length(-p.spare()));
+        sketch.placeLabel(PlanLabel.of(p.where(), words, style).nearBy(4).on(Palette.WHITE));
       }
     }
   }
@@ -144,6 +173,11 @@ final class HandWorkDrawing {
       entries.add(
           KeyBlock.sign(
               Symbol.Kind.LOOK, Palette.PURPLE, context.say("sheets.hand-work-drawing.end")));
+    }
+    if (ways.passages().stream().anyMatch(p -> p.kind() == MachinePassage.Kind.BEND)) {
+      entries.add(
+          KeyBlock.sign(
+              Symbol.Kind.LOOK, Palette.RED, context.say("sheets.hand-work-drawing.bend")));
     }
     if (ways.pockets().stream().anyMatch(w -> w.pass().isPresent())) {
       entries.add(KeyBlock.line(MarkStyles.GAP, context.say("sheets.hand-work-drawing.gap-key")));

@@ -67,6 +67,26 @@ public final class PrepSheet {
     return drafts;
   }
 
+  /** The hand work alone, as large as the paper allows, for the wall. */
+  public List<PageDraft> poster() {
+    return new PlanSheet(
+            context,
+            "",
+            context.say("sheets.prep-sheet.poster"),
+            context.say("sheets.prep-sheet.poster-subtitle"),
+            area.name(),
+            CoordinateFrame.SITE,
+            takeoff.gross().bounds())
+        .poster(
+            this::draw,
+            List.of(
+                new Heading(context.say("sheets.prep-sheet.list")),
+                table(),
+                new Gap(3),
+                new Heading(context.say("sheets.prep-sheet.key")),
+                key()));
+  }
+
   private String subtitle() {
     if (area.machines().isEmpty()) {
       return context.say("sheets.prep-sheet.no-machine");
@@ -89,6 +109,7 @@ public final class PrepSheet {
     plan.draw(sketch);
     numbers(sketch);
     plan.gaps(sketch);
+    plan.bends(sketch);
   }
 
   private void numbers(PlanComposer sketch) {

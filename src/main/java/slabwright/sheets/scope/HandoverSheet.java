@@ -17,6 +17,7 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.placement.PlacementColumn;
 import slabwright.sheets.placement.PlacementSheet;
+import slabwright.sheets.placement.SettingOutSteps;
 import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.work.AreaResult;
@@ -44,7 +45,13 @@ public final class HandoverSheet {
   public List<PageDraft> approval(Site site, AreaResult area, PlacedInlay inlay) {
     slabwright.work.handover.HandoverDocument paper =
         PlacementApproval.of(site, area.takeoff().area(), inlay.inlay());
-    List<Block> words = blocks(paper);
+    List<Block> words = new ArrayList<>();
+    inlay
+        .settingOut(area.takeoff(), context.units())
+        .map(o -> new SettingOutSteps(o, context.units(), context.words()).origin())
+        .filter(o -> !o.isEmpty())
+        .ifPresent(o -> words.add(new Paragraph(o)));
+    words.addAll(blocks(paper));
     words.add(new Heading(context.say("sheets.handover-sheet.key")));
     words.add(PlacementColumn.key(inlay, context));
     words.addAll(signatures(paper));
@@ -73,7 +80,8 @@ public final class HandoverSheet {
     return intro(paper).stream().findFirst().orElse("");
   }
 
-  private List<Block> blocks(slabwright.work.handover.HandoverDocument paper) {
+  /** A paper without its title and lines to sign, for a page with more on it. */
+  public List<Block> blocks(slabwright.work.handover.HandoverDocument paper) {
     List<Block> blocks = new ArrayList<>();
     intro(paper).stream().skip(1).forEach(s -> blocks.add(new Paragraph(s)));
     paper.sections().stream()

@@ -23,12 +23,6 @@ public final class PlacementApproval {
                 Message.of("work.placement-approval.width-as-painted"),
                 LengthFormat.show(inlay.width(), units)),
             HandoverDocument.Row.fact(
-                Message.of("work.placement-approval.its-middle-from-the-plans"),
-                Message.of(
-                    "work.placement-approval.right-up",
-                    LengthFormat.show(inlay.middle().x(), units),
-                    LengthFormat.show(inlay.middle().y(), units))),
-            HandoverDocument.Row.fact(
                 Message.of("work.placement-approval.turn"), turn(inlay.turn())),
             HandoverDocument.Row.fact(
                 Message.of("work.placement-approval.release"),

@@ -34,7 +34,7 @@ class CutFilePropertyTest {
       Panel panel = plan.panels().get(i);
       Affine place = Affine.move(panel.box().minX(), panel.box().minY());
       CutReader svg = new CutReader(files.get(i).svg(Words.english()::say));
-      laid.add(Region.of(svg.closedRings("cut"), FillRule.EVEN_ODD).map(place));
+      laid.add(Region.of(svg.closedRings("kiss-cut"), FillRule.EVEN_ODD).map(place));
     }
     Region read = Region.union(laid);
     double apart = read.minus(set.openings()).area() + set.openings().minus(read).area();

@@ -38,14 +38,14 @@ class CutFileTest {
     CutReader svg = new CutReader(file.svg(Words.english()::say));
     assertThat(file.name()).isEqualTo("heron-ring_release-3_panel-A");
     assertThat(svg.words("title")).contains("release 3").contains("Heron & ring");
-    assertThat(svg.elements("cut")).containsOnly("path");
+    assertThat(svg.elements("kiss-cut")).containsOnly("path");
   }
 
   @Test
   void read_back_the_cut_layer_is_the_openings_and_no_mirror_image() throws Exception {
     StencilSet set = Graphics.one(Graphics.letterF(500));
     CutReader svg = new CutReader(first(set).svg(Words.english()::say));
-    Region read = Region.of(svg.closedRings("cut"), FillRule.EVEN_ODD);
+    Region read = Region.of(svg.closedRings("kiss-cut"), FillRule.EVEN_ODD);
     assertThat(read).isEqualTo(set.openings());
     Region mirrored = read.map(Affine.scale(-1, 1).then(Affine.move(401.6, 0)));
     assertThat(mirrored.minus(set.openings()).area()).isGreaterThan(10_000);
@@ -57,8 +57,9 @@ class CutFileTest {
     PanelPlan plan =
         new SeamPlanner(set, PanelParameters.usual()).at(StripDirection.DOWN, List.of(900.0));
     CutReader svg = new CutReader(JOB.files(set, plan).get(0).svg(Words.english()::say));
-    double cut = svg.closedRings("cut").stream().mapToDouble(Ring::length).sum();
-    double trim = svg.segments("trim").stream().mapToDouble(s -> s[0].distanceTo(s[1])).sum();
+    double cut = svg.closedRings("kiss-cut").stream().mapToDouble(Ring::length).sum();
+    double trim =
+        svg.segments("through-cut").stream().mapToDouble(s -> s[0].distanceTo(s[1])).sum();
     double outline = 2 * (912.7 + set.blank().height());
     double inside = 2 * (912.7 - 50.8) + 500;
     assertThat(cut + trim).isCloseTo(outline + inside, within(1e-6));
@@ -92,7 +93,7 @@ class CutFileTest {
 
   private static List<Vec> crosses(CutFile file, double shift) throws Exception {
     List<Vec> middles = new ArrayList<>();
-    for (Vec[] bar : new CutReader(file.svg(Words.english()::say)).segments("witness")) {
+    for (Vec[] bar : new CutReader(file.svg(Words.english()::say)).segments("pen")) {
       Vec m = bar[0].towards(bar[1], 0.5);
       middles.add(new Vec(Math.rint((m.x() + shift) * 100) / 100, Math.rint(m.y() * 100) / 100));
     }

@@ -135,7 +135,15 @@ class ShopBundleTest {
 
   @Test
   void no_two_words_of_the_proof_page_lie_on_each_other() {
-    clear(BUNDLE.proofPdf().pages().get(0));
+    clear(
+        new ProofPage(
+                BUNDLE.job(),
+                SET,
+                SET.stencils().get(0),
+                PLAN,
+                UnitSystem.FEET_INCHES,
+                Words.english()::say)
+            .drawing());
   }
 
   @Test

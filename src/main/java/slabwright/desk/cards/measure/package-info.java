@@ -2,7 +2,7 @@
  * Cards of the Measure stage: the room as it was measured.
  *
  * <p>{@link AreaCard} (entry: the floor area), then what is selected in it: {@link WallCard},
- * {@link CornerCard}, {@link DoorwayCard}; {@link UnderlayCard} and {@link TapeCard} where the room
- * comes from; {@link SiteCard} for the job.
+ * {@link CornerCard}, {@link DoorwayCard}; {@link UnderlayCard} and {@link TapeCard} with {@link
+ * ReadingsCard} where the room comes from; {@link SiteCard} for the job.
  */
 package slabwright.desk.cards.measure;

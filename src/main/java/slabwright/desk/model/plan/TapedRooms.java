@@ -14,7 +14,8 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
-import slabwright.site.edit.OutlineEdit;
+import slabwright.site.edit.AreaEdit;
+import slabwright.site.edit.Edit;
 import slabwright.tape.AdjustedRoom;
 import slabwright.tape.Reading;
 import slabwright.tape.RoomAdjustment;
@@ -22,15 +23,17 @@ import slabwright.tape.RoomResult;
 import slabwright.tape.TapeRoom;
 import slabwright.tape.TapeWalk;
 import slabwright.tape.TapedOutline;
+import slabwright.tape.text.TapeText;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /**
- * The readings behind rooms that were taped. They are known by the shape they gave, so that undo
- * and redo find theirs again, and so do rooms that were moved as a whole or whose walls became
- * kerbs; an outline that was dragged since is a drawn one. Kept in a tape file beside the plan.
+ * The readings behind rooms that were taped. They stand in the plan with their floor area, so that
+ * undo, releases and what changed hold them, and are kept whatever is drawn on the outline since; a
+ * tape file beside the plan has the same text. A plan of earlier days has them in that file alone.
  */
 public final class TapedRooms {
   /** What adding up in another order changes at most, mm. */
@@ -38,8 +41,12 @@ public final class TapedRooms {
 
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
-  private final Map<List<OutlinePiece>, AdjustedRoom> rooms = new HashMap<>();
+  private final Map<List<OutlinePiece>, AdjustedRoom> fromFiles = new HashMap<>();
+  private final Map<Text, Optional<AdjustedRoom>> adjusted = new HashMap<>();
   private final TapeFiles files = new TapeFiles();
+
+  /** Readings as text, and the units that their sentences are in. */
+  private record Text(List<String> lines, UnitSystem units) {}
 
   /**
    * Listens to the desk.
@@ -54,13 +61,34 @@ public final class TapedRooms {
 
   /** The readings of an area, while its outline is the one they gave. */
   public Optional<AdjustedRoom> of(FloorArea area) {
-    AdjustedRoom same = rooms.get(area.outline());
-    return same != null
-        ? Optional.of(same)
-        : rooms.keySet().stream()
-            .filter(o -> sameShape(o, area.outline()))
-            .findFirst()
-            .map(rooms::get);
+    return readings(area)
+        .filter(r -> sameShape(TapedOutline.inPlaceOf(area, r).to(), area.outline()));
+  }
+
+  /** The readings of an area, whatever was drawn on its outline since. */
+  public Optional<AdjustedRoom> readings(FloorArea area) {
+    List<String> lines = area.details().taped();
+    if (!lines.isEmpty()) {
+      return adjusted.computeIfAbsent(new Text(lines, desk.site().units()), TapedRooms::adjusted);
+    }
+    return Optional.ofNullable(fromFiles.get(area.outline()))
+        .or(
+            () ->
+                fromFiles.entrySet().stream()
+                    .filter(e -> sameShape(e.getKey(), area.outline()))
+                    .map(Map.Entry::getValue)
+                    .findFirst());
+  }
+
+  private static Optional<AdjustedRoom> adjusted(Text text) {
+    return TapeText.read(String.join("\n", text.lines())) instanceof Result.Ok<TapeRoom> ok
+            && RoomAdjustment.of(ok.value(), text.units()) instanceof RoomResult.Adjusted a
+        ? Optional.of(a.room())
+        : Optional.empty();
+  }
+
+  private static List<String> lines(TapeRoom room) {
+    return TapeText.write(room).lines().toList();
   }
 
   /** Whether two outlines differ at most in where they lie and in what their walls are. */
@@ -106,25 +134,46 @@ public final class TapedRooms {
     Affine placing =
         first ? Affine.move(-b.minX(), -b.minY()) : Affine.move(walk.start().x(), walk.start().y());
     FloorArea area = TapedOutline.area(id, name, room, placing, words::say);
-    rooms.put(area.outline(), room);
-    return area;
+    return area.withDetails(area.details().withTaped(lines(room.room())));
   }
 
-  /** A length typed between two corners of a taped room; refused with its reason. */
+  /** A length typed between two corners of a taped room; whether it is one. */
   public boolean typed(FloorArea area, int from, int to, Length length) {
-    Optional<AdjustedRoom> room = of(area);
-    if (room.isEmpty()) {
+    return readings(area)
+        .map(r -> put(area, TapedOutline.withTypedLength(r, from, to, length)))
+        .isPresent();
+  }
+
+  /** One reading read otherwise; the others stay. */
+  public void replace(FloorArea area, int index, Reading reading) {
+    readings(area).ifPresent(r -> put(area, r.room().replacing(index, reading)));
+  }
+
+  /** One reading struck out; refused when the others alone leave the shape free. */
+  public void drop(FloorArea area, int index) {
+    readings(area).ifPresent(r -> put(area, r.room().without(index)));
+  }
+
+  /** The outline as the tape gives it, instead of what was drawn since. */
+  public void backToTape(FloorArea area) {
+    readings(area).ifPresent(r -> put(area, r.room()));
+  }
+
+  private boolean put(FloorArea area, TapeRoom next) {
+    RoomResult result = RoomAdjustment.of(next, desk.site().units());
+    if (!(result instanceof RoomResult.Adjusted a)) {
+      desk.refuse(why(result));
       return false;
     }
-    TapeRoom next = TapedOutline.withTypedLength(room.get(), from, to, length);
-    RoomResult result = RoomAdjustment.of(next, desk.site().units());
-    if (result instanceof RoomResult.Adjusted a) {
-      OutlineEdit.SetOutline edit = TapedOutline.inPlaceOf(area, a.room());
-      rooms.put(edit.to(), a.room());
-      return desk.push(edit).isOk();
-    }
-    desk.refuse(why(result));
-    return true;
+    Message step = Message.of("desk.model.taped-rooms.readings");
+    return desk.push(
+            new Edit.Several(
+                step,
+                List.of(
+                    TapedOutline.inPlaceOf(area, a.room()),
+                    new AreaEdit.SetDetails(
+                        area.id(), step, area.details().withTaped(lines(next))))))
+        .isOk();
   }
 
   /** Why a room could not be adjusted. */
@@ -149,7 +198,7 @@ public final class TapedRooms {
     if (read instanceof Result.Refused<Optional<AdjustedRoom>> refused) {
       desk.refuse(refused.refusals().get(0));
     } else {
-      read.orThrow().ifPresent(room -> rooms.put(area.outline(), room));
+      read.orThrow().ifPresent(room -> fromFiles.put(area.outline(), room));
     }
   }
 
@@ -159,7 +208,7 @@ public final class TapedRooms {
       return;
     }
     for (FloorArea area : new ArrayList<>(desk.site().areas())) {
-      of(area).flatMap(room -> files.write(now.get(), area, room)).ifPresent(desk::refuse);
+      readings(area).flatMap(room -> files.write(now.get(), area, room)).ifPresent(desk::refuse);
     }
   }
 }

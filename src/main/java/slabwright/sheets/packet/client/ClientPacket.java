@@ -1,32 +1,145 @@
 package slabwright.sheets.packet.client;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.settingout.ReadingDirection;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.BulletBlock;
+import slabwright.sheets.page.CautionBlock;
+import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
+import slabwright.sheets.page.Gap;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.PairBlock;
+import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.scope.HandoverSheet;
-import slabwright.work.handover.Handovers;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.units.Message;
+import slabwright.work.AreaResult;
 
-/** The client's pages. */
+/** The client's pages: the floor, each graphic, the offer, the dates and the care. */
 public final class ClientPacket {
-  private ClientPacket() {}
+  /** The longer side of a graphic, mm: a little over 6 in. */
+  private static final double GRAPHIC = 152.5;
+
+  private final PacketContents job;
+  private final SheetContext context;
+
+  private ClientPacket(PacketContents job) {
+    this.job = job;
+    this.context = job.portrait();
+  }
 
   public static List<FramedDraft> drafts(PacketContents job) {
-    SheetContext context = job.portrait();
-    HandoverSheet papers = new HandoverSheet(context);
-    List<FramedDraft> pages = new ArrayList<>();
-    job.areas()
-        .forEach(
-            a ->
-                a.inlays()
-                    .forEach(
-                        i ->
-                            pages.addAll(
-                                FramedDraft.all(context, papers.approval(job.site(), a, i)))));
-    Handovers.of(job.work())
-        .reopening()
-        .forEach(p -> pages.addAll(FramedDraft.all(context, papers.paper(p))));
-    return pages;
+    ClientPacket packet = new ClientPacket(job);
+    List<PageDraft> pages = new ArrayList<>(packet.floors());
+    for (AreaResult area : job.areas()) {
+      area.inlays().forEach(i -> pages.addAll(packet.graphic(area, i)));
+    }
+    pages.addAll(new OfferPage(job, packet.context).drafts());
+    pages.addAll(new DatesPage(job, packet.context).drafts());
+    return FramedDraft.all(packet.context, pages);
+  }
+
+  private PageDraft page(String title, String subtitle) {
+    return new PageDraft("", title, subtitle, "", Optional.empty(), List.of());
+  }
+
+  private List<PageDraft> floors() {
+    if (job.areas().isEmpty()) {
+      return List.of();
+    }
+    ClientPlan plan = new ClientPlan(context);
+    String sizes =
+        job.areas().stream()
+            .map(
+                a ->
+                    context.say(
+                        "sheets.client-packet.area",
+                        a.takeoff().area().name(),
+                        context.wholeArea(a.takeoff().net().area())))
+            .reduce((a, b) -> a + " · " + b)
+            .orElse("");
+    List<Block> blocks = new ArrayList<>();
+    plans(blocks, plan);
+    List<String> expected = plan.expectations(job.areas());
+    if (!expected.isEmpty()) {
+      blocks.add(new Heading(context.say("sheets.client-packet.stays-visible")));
+      blocks.add(new BulletBlock(expected));
+    }
+    blocks.add(
+        new CautionBlock(
+            context.say("sheets.client-packet.a-picture"),
+            context.say("sheets.client-packet.not-a-promise")));
+    return ColumnPages.of(context, page(context.say("sheets.client-packet.floor"), sizes), blocks);
+  }
+
+  /** The largest floor large, the others under it, two in a row. */
+  private void plans(List<Block> blocks, ClientPlan plan) {
+    List<AreaResult> sorted = new ArrayList<>(job.areas());
+    sorted.sort(
+        Comparator.comparingDouble((AreaResult a) -> a.takeoff().gross().area()).reversed());
+    blocks.add(plan.floor(sorted.get(0), sorted.size() == 1 ? 140 : 90));
+    for (int i = 1; i < sorted.size(); i += 2) {
+      List<Block> second = i + 1 < sorted.size() ? named(plan, sorted.get(i + 1)) : List.of();
+      blocks.add(new PairBlock(0.5, named(plan, sorted.get(i)), second));
+    }
+    blocks.add(new Gap(3));
+  }
+
+  private static List<Block> named(ClientPlan plan, AreaResult area) {
+    return List.of(new Paragraph(area.takeoff().area().name()), plan.floor(area, 40));
+  }
+
+  /** One graphic large, its place, and the lines to sign, all on one page. */
+  private List<PageDraft> graphic(AreaResult area, PlacedInlay placed) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new GraphicBlock(placed, GRAPHIC, context));
+    blocks.add(
+        new PairBlock(
+            0.4,
+            List.of(new ClientPlan(context).place(area, 36)),
+            facts(area.takeoff().area(), placed)));
+    blocks.add(
+        new PairBlock(
+            0.5,
+            List.of(new SignBlock(context.say("sheets.client-packet.approve"), context)),
+            List.of(new SignBlock(context.say("sheets.client-packet.sample"), context))));
+    Bounds painted = placed.plan().openings().bounds();
+    String size =
+        context.say(
+            "sheets.client-packet.size",
+            context.length(painted.width()),
+            context.length(painted.height()));
+    return ColumnPages.of(
+        context,
+        page(context.say("sheets.client-packet.graphic", placed.inlay().name()), size),
+        blocks);
+  }
+
+  private List<Block> facts(FloorArea area, PlacedInlay placed) {
+    List<Block> facts = new ArrayList<>();
+    Vec middle = placed.inlay().middle().vec();
+    for (Doorway d : doors(area)) {
+      DoorOffset off = DoorOffset.of(area, d, middle);
+      Message reading =
+          ReadingDirection.of(d.name(), off.middle(), middle, placed.inlay().turn()).said();
+      facts.add(new Paragraph(off.sentence(reading, context)));
+    }
+    return facts;
+  }
+
+  /** The ways in; every doorway where there is none. */
+  private static List<Doorway> doors(FloorArea area) {
+    List<Doorway> ways = area.doorways().stream().filter(Doorway::wayIn).limit(2).toList();
+    return ways.isEmpty() ? area.doorways().stream().limit(2).toList() : ways;
   }
 }

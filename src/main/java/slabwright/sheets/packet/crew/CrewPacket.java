@@ -3,14 +3,14 @@ package slabwright.sheets.packet.crew;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.inlay.PlacedInlay;
-import slabwright.sheets.days.DayPlanSheet;
+import slabwright.sheets.days.LanesSheet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.placement.PlacementSheet;
 import slabwright.sheets.prep.PrepSheet;
 import slabwright.work.AreaResult;
+import slabwright.work.AreaWorkPlan;
 
 /** The crew's pages: the days first, then posters of each floor. */
 public final class CrewPacket {
@@ -18,17 +18,43 @@ public final class CrewPacket {
 
   public static List<FramedDraft> drafts(PacketContents job) {
     List<FramedDraft> pages =
-        new ArrayList<>(
-            FramedDraft.all(job.portrait(), new DayPlanSheet(job.work(), job.portrait()).drafts()));
+        new ArrayList<>(FramedDraft.all(job.portrait(), new CrewDayPages(job).drafts()));
     SheetContext context = job.landscape();
-    List<PageDraft> posters = new ArrayList<>();
     for (AreaResult area : job.areas()) {
-      posters.addAll(new PrepSheet(area.ways(), context).drafts());
-      for (PlacedInlay inlay : area.inlays()) {
-        posters.addAll(new PlacementSheet(area, inlay, context).drafts());
-      }
+      pages.addAll(FramedDraft.all(context, posters(job, area, context)));
     }
-    pages.addAll(FramedDraft.all(context, posters));
     return pages;
+  }
+
+  /** The day pages for a phone without a network, as one HTML file. */
+  public static String html(PacketContents job) {
+    return new CrewDayHtml(job).write();
+  }
+
+  private static List<PageDraft> posters(
+      PacketContents job, AreaResult area, SheetContext context) {
+    List<PageDraft> posters = new ArrayList<>(new PrepSheet(area.ways(), context).poster());
+    for (PlacedInlay inlay : area.inlays()) {
+      inlay
+          .settingOut(area.takeoff(), context.units())
+          .ifPresent(
+              s -> {
+                posters.addAll(new SettingOutPoster(area, inlay, s, context).drafts());
+                posters.addAll(new LayingPoster(area.takeoff().area(), inlay, s, context).drafts());
+              });
+    }
+    job.work()
+        .area(area.takeoff().area().id())
+        .ifPresent(w -> posters.addAll(rolling(job, area, w, context)));
+    return posters;
+  }
+
+  private static List<PageDraft> rolling(
+      PacketContents job, AreaResult area, AreaWorkPlan work, SheetContext context) {
+    return LanesSheet.all(
+        area.takeoff(),
+        work.coats().stream().filter(c -> !job.work().outlook().isHeld(work.id(), c)).toList(),
+        context.say(job.work().book().origin()),
+        context);
   }
 }

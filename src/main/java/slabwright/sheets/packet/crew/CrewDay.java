@@ -1,0 +1,68 @@
+package slabwright.sheets.packet.crew;
+
+import java.time.LocalDate;
+import java.util.List;
+import slabwright.work.ClosedAir;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.TimeSpan;
+
+/**
+ * One working day of the crew.
+ *
+ * @param number from 1
+ * @param on the day; nobody's where the plan has no dates
+ * @param entries in the order of their start
+ */
+record CrewDay(int number, LocalDate on, List<Entry> entries) {
+  CrewDay {
+    entries = List.copyOf(entries);
+  }
+
+  /** What stands in one row of a day. */
+  sealed interface Entry {
+    TimeSpan span();
+  }
+
+  /** Steps that one row tells: several only where they follow each other as one job. */
+  record Work(List<Part> parts) implements Entry {
+    Work {
+      parts = List.copyOf(parts);
+    }
+
+    Part first() {
+      return parts.get(0);
+    }
+
+    Part last() {
+      return parts.get(parts.size() - 1);
+    }
+
+    @Override
+    public TimeSpan span() {
+      return new TimeSpan(first().span().start(), last().span().end());
+    }
+  }
+
+  /** People are out of a floor area until its air is clear. */
+  record Closed(ClosedAir air, TimeSpan span) implements Entry {}
+
+  /**
+   * The part of a step that falls on this day.
+   *
+   * @param goesOn whether it was begun on an earlier day
+   * @param pauses whether it goes on on a later day
+   */
+  record Part(ScheduledStep step, TimeSpan span, boolean goesOn, boolean pauses) {}
+
+  List<Work> work() {
+    return entries.stream().filter(Work.class::isInstance).map(Work.class::cast).toList();
+  }
+
+  List<Closed> closed() {
+    return entries.stream().filter(Closed.class::isInstance).map(Closed.class::cast).toList();
+  }
+
+  List<ScheduledStep> steps() {
+    return work().stream().flatMap(w -> w.parts().stream()).map(Part::step).distinct().toList();
+  }
+}

@@ -1,0 +1,307 @@
+package slabwright.sheets.packet.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.drawing.Colour;
+import slabwright.drawing.Fill;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
+import slabwright.drawing.View;
+import slabwright.shape.Bounds;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.SheetContext;
+import slabwright.work.AreaResult;
+import slabwright.work.step.StepPlace;
+
+/**
+ * One page a working day: what stands against the job in red, who does what when, the cautions in
+ * the order of what kills first, when to stop, what is written down, and tomorrow. Rows that don't
+ * fit go on on another page; the cautions stand on the first.
+ */
+final class CrewDayPages {
+  private static final double PAD = 3.5;
+  private static final double WHO = 20;
+  private static final double GAP = 3;
+  private static final double LEAST_PICTURE = 40;
+  private static final String WIDEST_TIME = "00:00";
+  private static final String WIDEST_LENGTH = "00 h 00 min";
+
+  private final PacketContents job;
+  private final CrewDayTexts texts;
+  private final SheetContext context;
+  private final Bounds body;
+  private final double leading;
+
+  CrewDayPages(PacketContents job) {
+    this.job = job;
+    this.texts = new CrewDayTexts(job);
+    this.context = job.portrait();
+    this.body = context.page().body();
+    this.leading = 5.2;
+  }
+
+  List<PageDraft> drafts() {
+    List<PageDraft> drafts = new ArrayList<>();
+    for (CrewDay day : texts.days()) {
+      drafts.addAll(drafts(day, texts.text(day)));
+    }
+    return drafts;
+  }
+
+  private List<PageDraft> drafts(CrewDay day, CrewDayText text) {
+    Strip alerts = alerts(text.alerts());
+    Strip cautions = cautions(text);
+    Strip foot = foot(text);
+    List<Strip> rows = text.rows().stream().map(this::row).toList();
+    String persons = texts.persons();
+    String place =
+        persons.isEmpty()
+            ? text.place()
+            : context.say("sheets.crew-day.place-and-persons", text.place(), persons);
+    PageDraft draft = new PageDraft("", text.title(), place, "", Optional.empty(), List.of());
+    double below = cautions.height() + GAP;
+    double all = rows.stream().mapToDouble(Strip::height).sum();
+    double room = body.height() - alerts.height() - below;
+    List<PageDraft> pages = new ArrayList<>();
+    if (all + foot.height() + GAP <= room) {
+      pages.add(draft.withInks(single(day, alerts, rows, cautions, foot)));
+      return pages;
+    }
+    int next = take(rows, 0, room);
+    List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
+    lay(inks, rows.subList(0, next), body.minY() + alerts.height());
+    inks.addAll(cautions.at(body.minX(), body.maxY() - cautions.height()));
+    pages.add(draft.withInks(inks));
+    while (next < rows.size() || pages.size() == 1) {
+      List<Ink> more = new ArrayList<>(alerts.at(body.minX(), body.minY()));
+      double top = body.minY() + alerts.height();
+      double left = body.maxY() - top;
+      int to = take(rows, next, left - foot.height() - GAP);
+      boolean last = to == rows.size();
+      if (!last) {
+        to = take(rows, next, left);
+      }
+      double y = lay(more, rows.subList(next, to), top);
+      if (last) {
+        more.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
+        picture(
+            day,
+            new Bounds(body.minX(), y + GAP, body.maxX(), body.maxY() - foot.height() - GAP),
+            more);
+      }
+      pages.add(draft.continued(more, context.words()));
+      next = to;
+    }
+    return pages;
+  }
+
+  private List<Ink> single(
+      CrewDay day, Strip alerts, List<Strip> rows, Strip cautions, Strip foot) {
+    List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
+    double y = lay(inks, rows, body.minY() + alerts.height());
+    double footTop = body.maxY() - foot.height();
+    inks.addAll(foot.at(body.minX(), footTop));
+    double top = footTop - GAP - cautions.height();
+    inks.addAll(cautions.at(body.minX(), top));
+    picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), top - GAP), inks);
+    return inks;
+  }
+
+  /** How many rows from this one fit the height; at least one. */
+  private static int take(List<Strip> rows, int from, double room) {
+    double y = 0;
+    int i = from;
+    while (i < rows.size() && (y + rows.get(i).height() <= room || i == from)) {
+      y += rows.get(i++).height();
+    }
+    return i;
+  }
+
+  private double lay(List<Ink> inks, List<Strip> rows, double top) {
+    double y = top;
+    for (Strip r : rows) {
+      inks.addAll(r.at(body.minX(), y));
+      y += r.height();
+    }
+    return y;
+  }
+
+  /** The floor areas of the day side by side, where there is room. */
+  private void picture(CrewDay day, Bounds box, List<Ink> inks) {
+    List<AreaResult> areas =
+        day.steps().stream()
+            .map(s -> s.task().type().areaId())
+            .distinct()
+            .flatMap(id -> job.area(id).stream())
+            .toList();
+    if (box.height() < LEAST_PICTURE || areas.isEmpty()) {
+      return;
+    }
+    double width = box.width() / areas.size();
+    for (int i = 0; i < areas.size(); i++) {
+      AreaResult area = areas.get(i);
+      List<StepPlace> places =
+          day.steps().stream()
+              .filter(s -> s.task().type().isOn(area.takeoff().area().id()))
+              .map(s -> s.task().type().subject().place())
+              .distinct()
+              .toList();
+      double x = box.minX() + i * width;
+      inks.addAll(
+          new WorkPlacePicture(area, places, context)
+              .in(new Bounds(x, box.minY(), x + width - 2, box.maxY())));
+    }
+  }
+
+  /** A piece of the page with its height, drawn from its own top-left corner. */
+  private record Strip(double height, List<Ink> inks) {
+    List<Ink> at(double x, double y) {
+      View there = View.yDown(1, Vec.ZERO, new Vec(x, y));
+      return inks.stream().map(i -> i.placed(there)).toList();
+    }
+  }
+
+  /** Lines one under the other; a style each. */
+  private final class Lines {
+    private final List<Ink> inks = new ArrayList<>();
+    private double y;
+
+    Lines(double top) {
+      y = top;
+    }
+
+    Lines say(double x, String words, TextStyle style, double width) {
+      for (String line : TextMeasure.wrap(words, style, width)) {
+        double step = Math.max(leading, style.size() * 1.28);
+        inks.add(Text.start(new Vec(x, y + step - 1.4), line, style));
+        y += step;
+      }
+      return this;
+    }
+
+    Lines gap(double mm) {
+      y += mm;
+      return this;
+    }
+  }
+
+  private TextStyle red(TextStyle style) {
+    return style.in(Palette.RED);
+  }
+
+  /** In red, first of all. */
+  private Strip alerts(List<String> alerts) {
+    if (alerts.isEmpty()) {
+      return new Strip(0, List.of());
+    }
+    double width = body.width() - 2 * PAD - 2;
+    Lines lines = new Lines(PAD - 1);
+    for (int i = 0; i < alerts.size(); i++) {
+      TextStyle style = i == 0 ? context.type().heading() : context.type().body();
+      lines.say(PAD + 2, alerts.get(i), red(style), width);
+      lines.gap(1);
+    }
+    double height = lines.y + PAD - 1;
+    List<Ink> inks = new ArrayList<>();
+    inks.add(Fill.of(Palette.tint(Palette.RED), new Bounds(0, 0, body.width(), height)));
+    inks.add(Fill.of(Palette.RED, new Bounds(0, 0, 2, height)));
+    inks.addAll(lines.inks);
+    return new Strip(height + GAP, inks);
+  }
+
+  private Strip row(CrewDayText.Row row) {
+    double times = timeWidth();
+    double at = times + WHO;
+    double width = body.width() - at - PAD;
+    TextStyle time = row.out() ? red(context.type().heading()) : context.type().heading();
+    TextStyle who = row.out() ? red(context.type().strong()) : context.type().strong();
+    TextStyle what = row.out() ? red(context.type().body()) : context.type().body();
+    Lines left = new Lines(1.4).say(PAD, row.time(), time, times - PAD);
+    Lines middle = new Lines(1.4).say(times, row.who(), who, WHO - 2);
+    Lines right = new Lines(1.4).say(at, row.what(), what, width);
+    row.details().forEach(d -> right.say(at, d, detail(row), width));
+    double height = Math.max(Math.max(left.y, middle.y), right.y) + 1.6;
+    List<Ink> inks = new ArrayList<>();
+    if (row.out()) {
+      inks.add(Fill.of(Palette.tint(Palette.RED), new Bounds(0, 0.3, body.width(), height - 0.3)));
+    }
+    inks.addAll(left.inks);
+    inks.addAll(middle.inks);
+    inks.addAll(right.inks);
+    inks.add(
+        Stroke.line(Pen.of(0.12, Palette.RULE), new Vec(0, height), new Vec(body.width(), height)));
+    return new Strip(height, inks);
+  }
+
+  private TextStyle detail(CrewDayText.Row row) {
+    return row.out() ? red(context.type().small()) : context.type().small();
+  }
+
+  private double timeWidth() {
+    String widest = texts.isTimed() ? WIDEST_TIME : WIDEST_LENGTH;
+    return PAD + TextMeasure.width(widest, context.type().heading()) + 4;
+  }
+
+  /** The five cautions and below them when to stop. */
+  private Strip cautions(CrewDayText text) {
+    double width = body.width() - 2 * PAD;
+    Lines lines = new Lines(PAD - 1);
+    lines.say(PAD, context.say("sheets.crew-day.in-this-order"), context.type().heading(), width);
+    for (int i = 0; i < text.cautions().size(); i++) {
+      double y = lines.y;
+      lines.say(PAD + 7, text.cautions().get(i), context.type().body(), width - 7);
+      lines.inks.add(
+          Text.start(
+              new Vec(PAD, y + leading - 1.4), Integer.toString(i + 1), context.type().strong()));
+    }
+    lines.gap(2);
+    double top = lines.y;
+    Lines stop = new Lines(top + 1.2);
+    for (int i = 0; i < text.stops().size(); i++) {
+      TextStyle style = i == 0 ? context.type().heading() : context.type().strong();
+      stop.say(PAD + 2, text.stops().get(i), style.in(Palette.WHITE), width - 4);
+    }
+    double foot = stop.y + 1.8;
+    double height = foot + PAD - 1;
+    Colour edge = Palette.AMBER;
+    List<Ink> inks = new ArrayList<>();
+    inks.add(Fill.of(Palette.tint(edge), new Bounds(0, 0, body.width(), height)));
+    inks.add(
+        Stroke.rings(
+            Pen.of(0.5, Palette.INK), List.of(Ring.rectangle(0, 0, body.width(), height))));
+    inks.add(Fill.of(Palette.RED, new Bounds(PAD - 1, top, body.width() - PAD + 1, foot)));
+    inks.addAll(lines.inks);
+    inks.addAll(stop.inks);
+    return new Strip(height, inks);
+  }
+
+  /** Tomorrow, and lines to write readings on. */
+  private Strip foot(CrewDayText text) {
+    Lines lines = new Lines(0);
+    text.lookOut().forEach(l -> lines.say(0, l, context.type().body(), body.width()));
+    lines.gap(7);
+    double each = body.width() / text.readings().size();
+    for (int i = 0; i < text.readings().size(); i++) {
+      String words = text.readings().get(i);
+      double x = i * each;
+      double said = TextMeasure.width(words, context.type().small());
+      lines.inks.add(Text.start(new Vec(x, lines.y), words, context.type().small()));
+      lines.inks.add(
+          Stroke.line(
+              Pen.of(0.25, Palette.INK),
+              new Vec(x + said + 1.5, lines.y + 0.6),
+              new Vec(x + each - 3, lines.y + 0.6)));
+    }
+    lines.gap(2);
+    return new Strip(lines.y, lines.inks);
+  }
+}

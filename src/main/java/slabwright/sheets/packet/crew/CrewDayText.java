@@ -1,0 +1,49 @@
+package slabwright.sheets.packet.crew;
+
+import java.util.List;
+
+/**
+ * All words of one day of the crew, the same on paper and on a phone.
+ *
+ * @param title the day
+ * @param place which day of how many, and where
+ * @param alerts what stands against the job, first of all and in red
+ * @param rows in order
+ * @param cautions five, what kills first on top
+ * @param stops when to stop at once
+ * @param readings what is written down, each with a line to write on
+ * @param lookOut tomorrow, and what has to be known for it
+ */
+record CrewDayText(
+    String title,
+    String place,
+    List<String> alerts,
+    List<Row> rows,
+    List<String> cautions,
+    List<String> stops,
+    List<String> readings,
+    List<String> lookOut) {
+  CrewDayText {
+    alerts = List.copyOf(alerts);
+    rows = List.copyOf(rows);
+    cautions = List.copyOf(cautions);
+    stops = List.copyOf(stops);
+    readings = List.copyOf(readings);
+    lookOut = List.copyOf(lookOut);
+  }
+
+  /**
+   * One thing to do.
+   *
+   * @param time when it starts; how long it takes where the job has no dates
+   * @param who letters of the persons
+   * @param what in one sentence
+   * @param details tools, times of batches and where it is shown, a line each
+   * @param out whether people stay out
+   */
+  record Row(String time, String who, String what, List<String> details, boolean out) {
+    Row {
+      details = List.copyOf(details);
+    }
+  }
+}

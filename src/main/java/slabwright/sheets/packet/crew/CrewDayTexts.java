@@ -1,0 +1,257 @@
+package slabwright.sheets.packet.crew;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.site.FloorArea;
+import slabwright.site.job.DayForecast;
+import slabwright.site.job.JobCrew;
+import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
+import slabwright.words.Words;
+import slabwright.work.HeldStep;
+import slabwright.work.WorkPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.PersonRota;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.StepWait;
+import slabwright.work.stop.JobStop;
+
+/** The words of every day of the crew. */
+final class CrewDayTexts {
+  private static final int LOOK_AHEAD = 2;
+
+  private final PacketContents job;
+  private final Words words;
+  private final WorkPlan plan;
+  private final CrewClock clock;
+  private final CrewStepWords steps;
+  private final List<CrewDay> days;
+  private final Optional<DayPlan> planned;
+  private final Optional<PersonRota> rota;
+
+  CrewDayTexts(PacketContents job) {
+    this.job = job;
+    this.words = job.words();
+    this.plan = job.work();
+    this.clock = new CrewClock(job.site().units(), job.words(), plan.dated());
+    this.steps = new CrewStepWords(job, clock, plan.outlook().canStart());
+    this.days = CrewDays.of(plan);
+    this.planned = CrewDays.days(plan);
+    this.rota = planned.map(PersonRota::of);
+  }
+
+  /** Whether rows tell when they start; else how long they take. */
+  boolean isTimed() {
+    return plan.outlook().canStart();
+  }
+
+  List<CrewDay> days() {
+    return days;
+  }
+
+  /** What stands against the job, on every page first; empty where nothing does. */
+  List<String> alerts() {
+    Set<String> all = new LinkedHashSet<>();
+    if (!plan.outlook().canStart()) {
+      all.add(words.say("sheets.crew-day.do-not-start"));
+      plan.outlook().cannotStart().forEach(m -> all.add(words.say(m) + "."));
+    }
+    plan.areas().stream()
+        .flatMap(a -> a.stops().stream())
+        .filter(JobStop::isOpen)
+        .filter(s -> !plan.outlook().cannotStart().contains(s.reason()))
+        .forEach(s -> all.add(words.say("sheets.crew-day.open-question", s.reason())));
+    List<String> held =
+        plan.outlook().held().stream()
+            .filter(h -> !h.frees().isEmpty())
+            .map(this::heldName)
+            .distinct()
+            .toList();
+    if (!held.isEmpty()) {
+      all.add(words.say("sheets.crew-day.held", String.join("; ", held)));
+    }
+    return List.copyOf(all);
+  }
+
+  private String heldName(HeldStep h) {
+    return plan.outlook()
+        .order()
+        .maybe()
+        .flatMap(d -> d.step(h.step()))
+        .map(s -> words.say(s.task().name()) + " (" + s.task().area() + ")")
+        .orElse(h.step());
+  }
+
+  CrewDayText text(CrewDay day) {
+    CrewCautions cautions = new CrewCautions(job, day);
+    boolean known = plan.outlook().canStart();
+    return new CrewDayText(
+        known ? clock.day(day) : words.say("sheets.crew-day.in-order"),
+        known
+            ? words.say("sheets.crew-day.place", day.number(), days.size(), places(day))
+            : places(day),
+        alerts(),
+        rows(day),
+        cautions.five(),
+        cautions.stops(),
+        cautions.readings(),
+        lookOut(day));
+  }
+
+  private static String places(CrewDay day) {
+    return day.steps().stream()
+        .map(s -> s.task().area())
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+
+  private List<CrewDayText.Row> rows(CrewDay day) {
+    List<CrewDayText.Row> rows = new ArrayList<>();
+    boolean several = day.steps().stream().map(s -> s.task().area()).distinct().count() > 1;
+    for (CrewDay.Entry e : day.entries()) {
+      if (e instanceof CrewDay.Work w) {
+        rows.add(row(w, several));
+      } else if (e instanceof CrewDay.Closed c) {
+        rows.add(row(c));
+      }
+    }
+    return rows;
+  }
+
+  private CrewDayText.Row row(CrewDay.Work w, boolean several) {
+    String what = steps.sentence(w);
+    String area = w.first().step().task().area();
+    return new CrewDayText.Row(
+        isTimed() ? clock.at(w.span().start()) : takes(w),
+        persons(w),
+        several ? words.say("sheets.crew-day.in-area", area, what) : what,
+        steps.details(w),
+        false);
+  }
+
+  /** Without dates the row tells how long it takes. */
+  private String takes(CrewDay.Work w) {
+    return clock.takes(
+        w.parts().stream()
+            .map(p -> p.step().task().length())
+            .reduce(java.time.Duration.ZERO, java.time.Duration::plus));
+  }
+
+  private String persons(CrewDay.Work w) {
+    Set<String> letters = new TreeSet<>();
+    w.parts().forEach(p -> rota.ifPresent(r -> letters.addAll(r.letters(p.step().task().id()))));
+    return String.join(", ", letters);
+  }
+
+  private CrewDayText.Row row(CrewDay.Closed c) {
+    String area = job.site().area(c.air().area()).map(FloorArea::name).orElse(c.air().area());
+    boolean everyone = c.air().limit().isForEveryone();
+    return new CrewDayText.Row(
+        clock.before(c.span().start()),
+        everyone ? words.say("sheets.crew-day.nobody") : words.say("sheets.crew-day.nobody-bare"),
+        until(c, area),
+        List.of(words.say("sheets.crew-day.read-from-door")),
+        true);
+  }
+
+  private String until(CrewDay.Closed c, String area) {
+    LocalDateTime end = c.span().end();
+    return end.toLocalDate().equals(c.span().start().toLocalDate())
+        ? words.say("sheets.crew-day.closed-until", area, clock.atAnyHour(end))
+        : words.say(
+            "sheets.crew-day.closed-until-day", area, clock.atAnyHour(end), clock.date(end));
+  }
+
+  /** Tomorrow's first work, coats that must not be missed, and the weather. */
+  private List<String> lookOut(CrewDay day) {
+    List<String> lines = new ArrayList<>();
+    int next = day.number();
+    if (next < days.size()) {
+      CrewDay then = days.get(next);
+      String first =
+          then.work().stream()
+              .limit(LOOK_AHEAD)
+              .map(steps::sentence)
+              .collect(Collectors.joining("; "));
+      lines.add(words.say("sheets.crew-day.next", clock.day(then), first));
+      if (clock.dated()) {
+        forecast(then).ifPresent(lines::add);
+      }
+    } else if (isTimed()) {
+      lines.add(words.say("sheets.crew-day.last"));
+    }
+    if (isTimed()) {
+      lines.addAll(windows(day));
+    }
+    if (next == days.size()) {
+      lines.add(words.say("sheets.crew-day.notice", WorkPlan.NOTICE, plan.book().origin()));
+    }
+    return lines;
+  }
+
+  /** Coats of today whose next coat has a last moment. */
+  private List<String> windows(CrewDay day) {
+    List<String> lines = new ArrayList<>();
+    for (ScheduledStep done : day.steps()) {
+      for (ScheduledStep after : planned.map(DayPlan::steps).orElse(List.of())) {
+        after.task().waits().stream()
+            .filter(w -> w.after().equals(done.task().id()) && w.atMost().isPresent())
+            .findFirst()
+            .ifPresent(w -> lines.add(window(done, after, w)));
+      }
+    }
+    return lines;
+  }
+
+  private String window(ScheduledStep done, ScheduledStep after, StepWait w) {
+    LocalDateTime opens = done.end().plus(w.atLeast());
+    LocalDateTime shuts = done.end().plus(w.atMost().orElseThrow());
+    return words.say(
+        "sheets.crew-day.window",
+        after.task().name(),
+        moment(opens, clock.atAnyHour(opens)),
+        moment(shuts, clock.beforeAnyHour(shuts)));
+  }
+
+  private Message moment(LocalDateTime t, String hour) {
+    return Message.of("sheets.crew-day.moment", clock.date(t), hour);
+  }
+
+  private Optional<String> forecast(CrewDay day) {
+    return job.site().job().forecast().stream()
+        .filter(f -> f.on().equals(day.on()))
+        .filter(f -> f.lowC().isPresent() && f.highC().isPresent())
+        .findFirst()
+        .map(this::forecast);
+  }
+
+  private String forecast(DayForecast f) {
+    String low = QuantityFormat.temperature(f.lowC().getAsDouble(), job.site().units());
+    String high = QuantityFormat.temperature(f.highC().getAsDouble(), job.site().units());
+    return f.rain().isPresent()
+        ? words.say("sheets.crew-day.forecast-rain", low, high, f.rain().getAsDouble())
+        : words.say("sheets.crew-day.forecast", low, high);
+  }
+
+  /** Who the letters are, where the plan names them; else an empty sentence. */
+  String persons() {
+    List<JobCrew.Person> named = job.site().job().crew().persons();
+    List<String> all = new ArrayList<>();
+    for (int i = 0; i < named.size(); i++) {
+      String letter = Character.toString('A' + i);
+      String name = named.get(i).name();
+      String role = named.get(i).role();
+      if (!name.isBlank() || !role.isBlank()) {
+        all.add(words.say("sheets.crew-day.person", letter, name.isBlank() ? role : name));
+      }
+    }
+    return String.join(", ", all);
+  }
+}

@@ -1,0 +1,304 @@
+package slabwright.sheets.packet.crew;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.settingout.PanelPlace;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.site.FloorArea;
+import slabwright.site.Inlay;
+import slabwright.site.Mark;
+import slabwright.units.Message;
+import slabwright.work.AreaResult;
+import slabwright.work.AreaWorkPlan;
+import slabwright.work.book.LayingTool;
+import slabwright.work.coat.BatchLanes;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.StepMeans;
+import slabwright.work.step.StepPlace;
+import slabwright.work.step.StepType;
+import slabwright.work.step.ToolKind;
+
+/**
+ * What is done in a row of the crew's day, by the kind of its steps.
+ *
+ * @param timed whether clock times hold; not where the job can't start
+ */
+record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
+
+  /** One sentence. */
+  String sentence(CrewDay.Work work) {
+    String said = job.words().line(sentence(work, work.first().step()));
+    return work.first().goesOn() ? job.words().say("sheets.crew-step.goes-on", said) : said;
+  }
+
+  private Message sentence(CrewDay.Work work, ScheduledStep step) {
+    StepType type = step.task().type();
+    boolean machine = type.means() == StepMeans.MACHINE;
+    String place = place(type);
+    String grit = type.subject().grit().orElse("").replace(' ', '\u00a0');
+    return switch (type.kind()) {
+      case GRIND_TOP -> Message.of("sheets.crew-step.grind-top", place);
+      case GRIND_STEPS -> Message.of("sheets.crew-step.grind-steps", place);
+      case LEVEL_TRENCH -> Message.of("sheets.crew-step.level-trench", place);
+      case FILL_TRENCH -> Message.of("sheets.crew-step.fill-trench", place);
+      case TAKE_OFF_RESIDUE ->
+          machine
+              ? Message.of("sheets.crew-step.residue-machine", place)
+              : Message.of("sheets.crew-step.residue-hand", place);
+      case METAL_PASS, FINE_PASS ->
+          machine
+              ? Message.of("sheets.crew-step.grind-field", grit)
+              : Message.of("sheets.crew-step.grind-edges", grit);
+      case FILL_GAPS -> Message.of("sheets.crew-step.fill-gaps");
+      case CLEAN -> Message.of("sheets.crew-step.clean");
+      case SAMPLE_PANEL -> Message.of("sheets.crew-step.sample-panel");
+      case COAT -> coat(step);
+      case DYE_RESIDUE_OFF -> Message.of("sheets.crew-step.residue-off", place);
+      case TACK_TEST -> Message.of("sheets.crew-step.tack-test", place);
+      case LAY_STENCIL, PRESS_EDGES, LAY_PAPER -> laying(work, place);
+      case MIST_COAT -> mist(work, place);
+      case PULL_UP_STENCIL -> Message.of("sheets.crew-step.pull-up", stencil(type), place);
+      case ABRADE -> Message.of("sheets.crew-step.abrade", abraded(step));
+      case SET_UP -> Message.of("sheets.crew-step.set-up");
+      case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
+      case MASK_WALLS -> Message.of("sheets.crew-step.mask-walls");
+      case STRIKE -> Message.of("sheets.crew-step.strike");
+    };
+  }
+
+  /** The mark, inlay or top that is worked on; the floor area where it is the whole floor. */
+  private String place(StepType type) {
+    Optional<FloorArea> area = job.site().area(type.areaId());
+    StepPlace place = type.subject().place();
+    if (place instanceof StepPlace.Zone z) {
+      return area.flatMap(a -> a.mark(z.markId())).map(Mark::name).orElse(z.markId());
+    } else if (place instanceof StepPlace.TopOrStep t) {
+      return area.flatMap(a -> a.mark(t.markId())).map(Mark::name).orElse(t.markId());
+    } else if (place instanceof StepPlace.Inlay i) {
+      return area.flatMap(a -> a.inlay(i.id())).map(Inlay::name).orElse(i.id());
+    }
+    return job.words().say("sheets.crew-step.whole-floor");
+  }
+
+  /** Such as "stencil 2 of 3". */
+  private Message stencil(StepType type) {
+    int all = inlay(type).map(i -> i.plan().stencils().stencils().size()).orElse(0);
+    int number = type.stencils().stream().findFirst().orElse(0) + 1;
+    return Message.of("sheets.crew-step.stencil", number, all);
+  }
+
+  private Optional<PlacedInlay> inlay(StepType type) {
+    return type.subject().place() instanceof StepPlace.Inlay place
+        ? job.area(type.areaId()).stream()
+            .map(AreaResult::inlays)
+            .flatMap(List::stream)
+            .filter(i -> i.inlay().id().equals(place.id()))
+            .findFirst()
+        : Optional.empty();
+  }
+
+  private Message laying(CrewDay.Work work, String place) {
+    Set<StepKind> kinds = EnumSet.noneOf(StepKind.class);
+    work.parts().forEach(p -> kinds.add(p.step().task().type().kind()));
+    StepType type = work.first().step().task().type();
+    Message stencil = stencil(type);
+    if (!kinds.contains(StepKind.LAY_STENCIL)) {
+      return kinds.contains(StepKind.PRESS_EDGES)
+          ? Message.of("sheets.crew-step.press", stencil, place)
+          : Message.of("sheets.crew-step.paper", stencil, place);
+    }
+    String order =
+        inlay(type).flatMap(i -> job.area(type.areaId()).flatMap(a -> settingOut(a, i))).orElse("");
+    return kinds.contains(StepKind.PRESS_EDGES)
+        ? Message.of("sheets.crew-step.lay-and-press", stencil, place, order)
+        : Message.of("sheets.crew-step.lay", stencil, place, order);
+  }
+
+  /** The panels in the order of laying, such as "B on the cross, then C, A". */
+  private Optional<String> settingOut(AreaResult area, PlacedInlay inlay) {
+    return inlay
+        .settingOut(area.takeoff(), job.site().units())
+        .map(s -> s.panels().stream().map(PanelPlace::panel).toList())
+        .filter(p -> !p.isEmpty())
+        .map(
+            p ->
+                p.size() == 1
+                    ? job.words().say("sheets.crew-step.one-panel", p.get(0))
+                    : job.words()
+                        .say(
+                            "sheets.crew-step.panels",
+                            p.get(0),
+                            String.join(", ", p.subList(1, p.size()))));
+  }
+
+  private Message mist(CrewDay.Work work, String place) {
+    StepType first = work.first().step().task().type();
+    int from = first.coat().map(c -> c.number()).orElse(1);
+    int to = work.last().step().task().type().coat().map(c -> c.number()).orElse(from);
+    long apart = minutesBetween(work);
+    return from == to
+        ? Message.of("sheets.crew-step.mist-one", from, stencil(first), place)
+        : Message.of("sheets.crew-step.mist", from, to, stencil(first), place, apart);
+  }
+
+  /** The longest time from the end of one coat to the start of the next. */
+  private static long minutesBetween(CrewDay.Work work) {
+    long most = 0;
+    for (int i = 1; i < work.parts().size(); i++) {
+      LocalDateTime end = work.parts().get(i - 1).span().end();
+      most = Math.max(most, Duration.between(end, work.parts().get(i).span().start()).toMinutes());
+    }
+    return most;
+  }
+
+  private Message coat(ScheduledStep step) {
+    StepType type = step.task().type();
+    Optional<CoatPlan> plan = plan(type);
+    if (plan.isEmpty()) {
+      return step.task().name();
+    }
+    String product = plan.get().product().label();
+    int number = type.coat().map(c -> c.number()).orElse(1);
+    int all = plan.get().job().coats();
+    LayingTool tool = plan.get().product().laying().tool().maybe().orElse(LayingTool.ROLLER);
+    return switch (tool) {
+      case ROLLER -> Message.of("sheets.crew-step.roll", product, number, all);
+      case SPRAYER -> Message.of("sheets.crew-step.spray", product, number, all);
+      case BRUSH -> Message.of("sheets.crew-step.brush", product, number, all);
+      case PAD -> Message.of("sheets.crew-step.pad", product, number, all);
+    };
+  }
+
+  Optional<CoatPlan> plan(StepType type) {
+    return type.coat()
+        .flatMap(
+            c ->
+                job.work().area(type.areaId()).map(AreaWorkPlan::coats).orElse(List.of()).stream()
+                    .filter(p -> p.job().place() == c.place())
+                    .findFirst());
+  }
+
+  private String abraded(ScheduledStep step) {
+    return CrewDays.days(job.work())
+        .flatMap(d -> d.step(step.abradesFor()))
+        .map(s -> job.words().say(s.task().name()))
+        .orElse(step.abradesFor());
+  }
+
+  /** Tools, batches and poster, a line each. */
+  List<String> details(CrewDay.Work work) {
+    List<String> with = new ArrayList<>();
+    String tools = tools(work);
+    if (!tools.isEmpty()) {
+      with.add(tools);
+    }
+    poster(work.first().step().task().type()).ifPresent(with::add);
+    if (work.last().pauses()) {
+      with.add(job.words().say("sheets.crew-step.pauses"));
+    }
+    List<String> lines = new ArrayList<>();
+    if (!with.isEmpty()) {
+      lines.add(String.join(" · ", with));
+    }
+    work.parts().stream()
+        .map(p -> p.step().task().air().protection())
+        .filter(p -> !p.isEmpty())
+        .distinct()
+        .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
+    if (work.first().step().task().type().kind() == StepKind.COAT) {
+      lines.addAll(batches(work.first()));
+    }
+    return lines;
+  }
+
+  /** The very tools, by the names that the shop gives them. */
+  private String tools(CrewDay.Work work) {
+    return work.parts().stream()
+        .flatMap(p -> p.step().who().tools().stream())
+        .distinct()
+        .map(t -> t.name().equals(t.kind().word()) ? tool(t.kind()) : t.name())
+        .collect(Collectors.joining(", "))
+        .replaceAll("(?<=\\d) (?=\\w)", "\u00a0");
+  }
+
+  private String tool(ToolKind kind) {
+    return switch (kind) {
+      case FLOOR_GRINDER -> job.words().say("sheets.crew-step.floor-grinder");
+      case HAND_GRINDER -> job.words().say("sheets.crew-step.hand-grinder");
+      case VACUUM -> job.words().say("sheets.crew-step.vacuum");
+      case FAN -> job.words().say("sheets.crew-step.fan");
+      case SPRAYER -> job.words().say("sheets.crew-step.sprayer");
+      case COMPRESSOR -> job.words().say("sheets.crew-step.compressor");
+    };
+  }
+
+  /** When each batch goes onto the floor; from the coat's start, cut-in first. */
+  private List<String> batches(CrewDay.Part part) {
+    Optional<CoatPlan> plan = plan(part.step().task().type());
+    if (plan.isEmpty()) {
+      return List.of();
+    }
+    List<String> lines = new ArrayList<>();
+    boolean asYouGo = plan.get().cutInOutlastsWetEdge().maybe().orElse(false);
+    if (plan.get().lanes().maybe().flatMap(l -> l).isPresent()) {
+      lines.add(
+          asYouGo
+              ? job.words().say("sheets.crew-step.cut-in-as-you-go")
+              : job.words().say("sheets.crew-step.cut-in-first"));
+    }
+    Duration cutIn = asYouGo ? Duration.ZERO : plan.get().cutIn().maybe().orElse(Duration.ZERO);
+    LocalDateTime rolls = part.span().start().plus(cutIn);
+    for (BatchLanes b : plan.get().batchLanes()) {
+      lines.add(
+          timed
+              ? job.words()
+                  .say(
+                      "sheets.crew-step.batch",
+                      b.batch(),
+                      clock.batch(rolls.plus(b.begins())),
+                      b.from(),
+                      b.to())
+              : job.words().say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
+    }
+    return lines;
+  }
+
+  /** On which poster it is shown. */
+  private Optional<String> poster(StepType type) {
+    return switch (type.kind()) {
+      case LEVEL_TRENCH, FILL_TRENCH, TAKE_OFF_RESIDUE, FILL_GAPS, METAL_PASS, FINE_PASS ->
+          type.means() == StepMeans.HAND || type.kind() == StepKind.FILL_GAPS
+              ? Optional.of(job.words().say("sheets.crew-step.poster-hand-work"))
+              : Optional.empty();
+      case LAY_STENCIL, PRESS_EDGES, LAY_PAPER ->
+          Optional.of(job.words().say("sheets.crew-step.poster-setting-out"));
+      case COAT ->
+          plan(type).flatMap(p -> p.lanes().maybe()).flatMap(l -> l).isPresent()
+              ? Optional.of(job.words().say("sheets.crew-step.poster-rolling"))
+              : Optional.empty();
+      case GRIND_TOP,
+          GRIND_STEPS,
+          CLEAN,
+          SAMPLE_PANEL,
+          DYE_RESIDUE_OFF,
+          TACK_TEST,
+          MIST_COAT,
+          PULL_UP_STENCIL,
+          ABRADE,
+          SET_UP,
+          HEPA_PASS,
+          MASK_WALLS,
+          STRIKE ->
+          Optional.empty();
+    };
+  }
+}

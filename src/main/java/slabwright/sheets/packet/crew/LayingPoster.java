@@ -1,0 +1,168 @@
+package slabwright.sheets.packet.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import slabwright.drawing.CoordinateFrame;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.Symbol;
+import slabwright.drawing.TextStyle;
+import slabwright.figures.SettingOutInks;
+import slabwright.figures.StencilInks;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.masking.PaperRun;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.settingout.PanelPlace;
+import slabwright.inlay.settingout.SettingOut;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Vec;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.placement.SettingOutSteps;
+import slabwright.sheets.plan.PlanComposer;
+import slabwright.sheets.plan.PlanLabel;
+import slabwright.sheets.plan.PlanSheet;
+import slabwright.site.FloorArea;
+
+/** How the panels of one graphic are laid on the snapped lines, as the graphic is read. */
+final class LayingPoster {
+  private final FloorArea area;
+  private final PlacedInlay inlay;
+  private final InlayPlan plan;
+  private final SettingOut settingOut;
+  private final SheetContext context;
+  private final Bounds blank;
+  private final Vec cross;
+
+  LayingPoster(FloorArea area, PlacedInlay inlay, SettingOut settingOut, SheetContext context) {
+    this.area = area;
+    this.inlay = inlay;
+    this.plan = inlay.plan();
+    this.settingOut = settingOut;
+    this.context = context;
+    this.blank = plan.stencils().blank();
+    Affine toSite = plan.toSite().orElse(Affine.IDENTITY);
+    this.cross = toSite.inverse().apply(inlay.inlay().middle().vec());
+  }
+
+  List<PageDraft> drafts() {
+    return new PlanSheet(
+            context,
+            "",
+            context.say("sheets.laying-poster.title", inlay.inlay().name()),
+            context.say("sheets.laying-poster.subtitle", plan.stencils().stencils().size()),
+            area.name(),
+            CoordinateFrame.GRAPHIC,
+            blank)
+        .poster(this::draw, blocks());
+  }
+
+  private List<Block> blocks() {
+    SettingOutSteps steps = new SettingOutSteps(settingOut, context.units(), context.words());
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(context.say("sheets.laying-poster.lay")));
+    List<String> lines = new ArrayList<>(steps.panels());
+    lines.add(steps.checks().get(0));
+    lines.add(
+        context.say(
+            "sheets.laying-poster.press", context.length(inlay.inlay().spec().press().mm())));
+    plan.masking().stream().flatMap(m -> m.paper().stream()).forEach(p -> lines.add(paper(p)));
+    plan.masking().stream()
+        .flatMap(m -> m.upright().stream())
+        .map(u -> context.say("sheets.laying-poster.upright", u.what()))
+        .distinct()
+        .forEach(lines::add);
+    lines.add(context.say("sheets.laying-poster.pull-up"));
+    for (int i = 0; i < lines.size(); i++) {
+      blocks.add(new Paragraph((i + 1) + "  " + lines.get(i)));
+    }
+    return blocks;
+  }
+
+  private String paper(PaperRun p) {
+    String width = context.length(p.width());
+    String length = context.length(p.length());
+    return switch (p.side()) {
+      case TOP -> context.say("sheets.laying-poster.paper-top", p.strips(), width, length);
+      case BOTTOM -> context.say("sheets.laying-poster.paper-bottom", p.strips(), width, length);
+      case LEFT -> context.say("sheets.laying-poster.paper-left", p.strips(), width, length);
+      case RIGHT -> context.say("sheets.laying-poster.paper-right", p.strips(), width, length);
+    };
+  }
+
+  private void draw(PlanComposer sketch) {
+    sketch.addInks(StencilInks.flat(plan));
+    sketch.addInks(List.of(StencilInks.blank(plan)));
+    sketch.addInks(StencilInks.seams(plan)).addInks(StencilInks.witnesses(plan));
+    sketch.addInks(lines());
+    sketch.keepOff(List.of(StencilInks.ring(blank)));
+    sketch.keepOff(new Vec(cross.x(), blank.minY()), new Vec(cross.x(), blank.maxY()));
+    sketch.keepOff(new Vec(blank.minX(), cross.y()), new Vec(blank.maxX(), cross.y()));
+    settingOut.panels().stream().limit(1).forEach(p -> first(sketch, p));
+    Vec topLeft = new Vec(blank.minX(), blank.minY());
+    Vec topRight = new Vec(blank.maxX(), blank.minY());
+    sketch.placeDimension(topLeft, topRight, 1, 8, context.length(blank.width()));
+    Vec bottomLeft = new Vec(blank.minX(), blank.maxY());
+    sketch.placeDimension(bottomLeft, topLeft, 1, 8, context.length(blank.height()));
+    letters(sketch);
+    TextStyle style = context.type().label();
+    double off = 8 * context.type().k() / sketch.view().scale();
+    Vec up = new Vec(blank.maxX() + off, blank.middle().y());
+    sketch.placeSign(Symbol.of(Symbol.Kind.NEEDLE, up, 8, Palette.INK));
+    sketch.placeLabel(PlanLabel.of(up, context.say("sheets.laying-poster.top"), style).nearBy(9));
+  }
+
+  /** The snapped lines, past the blank so that one sees what the panels are laid to. */
+  private List<Ink> lines() {
+    double past = 0.04 * Math.max(blank.width(), blank.height());
+    Line up =
+        Line.of(new Vec(cross.x(), blank.minY() - past), new Vec(cross.x(), blank.maxY() + past));
+    Line level =
+        Line.of(new Vec(blank.minX() - past, cross.y()), new Vec(blank.maxX() + past, cross.y()));
+    return List.of(
+        Stroke.lines(SettingOutInks.snapped(), List.of(up, level)),
+        Symbol.of(Symbol.Kind.POINT, cross, 5, Palette.BLUE));
+  }
+
+  /** From the cross to the edges of the panel that is laid first. */
+  private void first(PlanComposer sketch, PanelPlace p) {
+    Vec left = cross.minus(new Vec(p.left(), 0));
+    Vec top = cross.minus(new Vec(0, p.above()));
+    TextStyle style = context.type().dimension().in(Palette.BLUE);
+    sketch.addInks(
+        List.of(
+            Stroke.lines(
+                Pen.of(0.7, Palette.BLUE), List.of(Line.of(left, cross), Line.of(top, cross)))));
+    sketch.placeLabel(
+        PlanLabel.of(left.towards(cross, 0.5), context.length(p.left()), style)
+            .nearBy(9)
+            .on(Palette.WHITE));
+    sketch.placeLabel(
+        PlanLabel.of(top.towards(cross, 0.35), context.length(p.above()), style)
+            .nearBy(9)
+            .on(Palette.WHITE));
+  }
+
+  /** The panel's letter below it, with its place in the order of laying. */
+  private void letters(PlanComposer sketch) {
+    TextStyle style = context.type().title().in(Palette.RED);
+    double off = 6 * context.type().k() / sketch.view().scale();
+    List<String> order = settingOut.panels().stream().map(PanelPlace::panel).toList();
+    for (Panel panel : plan.panels().map(p -> p.panels()).orElse(List.of())) {
+      boolean lowest = panel.box().maxY() >= blank.maxY() - 1;
+      Vec m = panel.box().middle();
+      Vec at = lowest ? new Vec(m.x(), blank.maxY() + off) : m;
+      String words =
+          context.say("sheets.laying-poster.panel", panel.name(), order.indexOf(panel.name()) + 1);
+      sketch.placeLabel(PlanLabel.of(at, words, style).on(Palette.WHITE).nearBy(14));
+    }
+  }
+}
