@@ -15,7 +15,8 @@ import slabwright.work.days.DayPlan;
  * @param held steps that are not done as the plan stands, in the order of the steps
  * @param cannotStart why the job can't start as planned; empty when it can
  * @param closed when floor areas are closed for vapour
- * @param checks what has to be checked of the days of coats; none without dates
+ * @param checks what has to be checked, and what the order of floors rests on; of the days of coats
+ *     only with dates
  */
 public record JobOutlook(
     Figure<DayPlan> order,

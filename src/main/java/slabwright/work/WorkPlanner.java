@@ -68,7 +68,7 @@ final class WorkPlanner {
     List<AreaWorkPlan> areas = drafts.stream().map(d -> area(d, first)).toList();
     Figure<List<WorkStep>> shut =
         tasks.with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
-    Figure<DayPlan> order = first.with(shut, DayPlan::withTasks);
+    Figure<DayPlan> order = first.with(shut.map(this::framed), DayPlan::withTasks);
     return dated(areas, shut, order, entries.maybe().orElse(List.of()));
   }
 
@@ -94,22 +94,30 @@ final class WorkPlanner {
         book,
         site.start().isPresent(),
         areas,
-        shut.map(new JobFrame(book)::around),
+        shut.map(this::framed),
         dated,
-        doable.map(new JobFrame(book)::around).with(dated, (t, d) -> DayTable.of(d, t)),
+        doable.map(this::framed).with(dated, (t, d) -> DayTable.of(d, t)),
         new JobOutlook(
             order,
             held,
             cannotStart,
             dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed),
-            dated.maybe().map(d -> checks(areas, d)).orElse(List.of())));
+            checks(areas, dated, held)));
   }
 
-  private List<DayCheck> checks(List<AreaWorkPlan> areas, DayPlan days) {
+  private List<DayCheck> checks(
+      List<AreaWorkPlan> areas, Figure<DayPlan> dated, List<HeldStep> held) {
+    SharedDoors doors = new SharedDoors(site);
+    List<DayCheck> all = new ArrayList<>(doors.unsaid());
+    all.addAll(doors.order(held));
     boolean real = site.start().isPresent();
-    return areas.stream()
-        .flatMap(a -> new WeatherDays(site, a.floor(), a.coats()).checks(days, real).stream())
-        .toList();
+    dated
+        .maybe()
+        .ifPresent(
+            d ->
+                areas.forEach(
+                    a -> all.addAll(new WeatherDays(site, a.floor(), a.coats()).checks(d, real))));
+    return all;
   }
 
   private List<TopPlan> tops(AreaTakeoff f) {
@@ -191,8 +199,13 @@ final class WorkPlanner {
     return PrepPlan.bags(dust, book);
   }
 
+  /** In the order of ways in, between setting up and packing up. */
+  private List<WorkStep> framed(List<WorkStep> tasks) {
+    return new JobFrame(book).around(new SharedDoors(site).ordered(tasks));
+  }
+
   private Figure<DayPlan> days(List<WorkStep> tasks) {
-    return hours(book).flatMap(h -> placed(new JobFrame(book).around(tasks), h));
+    return hours(book).flatMap(h -> placed(framed(tasks), h));
   }
 
   private Figure<DayPlan> placed(List<WorkStep> tasks, WorkingWeek hours) {

@@ -14,27 +14,17 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.site.job.CoatReading;
 import slabwright.units.QuantityFormat;
-import slabwright.work.DayCheck;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.StepKind;
 
-/**
- * What has to be checked of the days of coats, and a line for each coat to write the readings of
- * its day down; those that the plan has are printed.
- */
+/** A line for each coat to write the readings of its day down; those on the plan are printed. */
 record ReadingLines(WorkPlan plan, DayPlan days, SheetContext context) {
   private static final String LINE = "__________";
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    List<DayCheck> checks = plan.outlook().checks();
-    if (!checks.isEmpty()) {
-      blocks.add(new Heading(context.say("sheets.reading-lines.checks")));
-      checks.forEach(c -> blocks.add(new Paragraph("? " + context.say(c.what()) + ".")));
-      blocks.add(new Gap(3));
-    }
     List<ScheduledStep> coats = days.steps().stream().filter(ReadingLines::isCoat).toList();
     if (!coats.isEmpty()) {
       blocks.add(new Heading(context.say("sheets.reading-lines.title")));
