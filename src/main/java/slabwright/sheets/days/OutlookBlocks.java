@@ -60,7 +60,7 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
     List<DayCheck> checks = outlook().checks().stream().filter(c -> isHere(c.area())).toList();
     if (!checks.isEmpty()) {
       blocks.add(new Heading(context.say("sheets.outlook.checks")));
-      checks.forEach(c -> blocks.add(new Paragraph("? " + context.words().say(c.what()) + ".")));
+      checks.forEach(c -> blocks.add(new Paragraph("→ " + context.words().say(c.what()) + ".")));
       blocks.add(new Gap(3));
     }
     return blocks;
