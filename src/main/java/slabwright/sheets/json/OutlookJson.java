@@ -39,6 +39,10 @@ record OutlookJson(WorkPlan plan, Words words) {
     plan.outlook().held().forEach(h -> held.add(held(h)));
     ArrayNode closed = root.putObject("air").putArray("closed");
     plan.outlook().closed().forEach(c -> closed.add(closed(c)));
+    ArrayNode checks = root.putArray("checks");
+    plan.outlook()
+        .checks()
+        .forEach(c -> checks.add(message(c.what()).put("area", c.area()).put("step", c.step())));
     days(root);
   }
 
