@@ -6,7 +6,6 @@ import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.TextStyle;
-import slabwright.figures.ColourWord;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
@@ -73,7 +72,7 @@ public final class StencilSheet {
   }
 
   private String colour(Stencil stencil) {
-    return ColourWord.named(stencil.colour(), inlay.inlay(), context.words());
+    return context.say(inlay.colourName(stencil.colour()));
   }
 
   private void draw(PlanComposer sketch, Stencil stencil, int place) {
