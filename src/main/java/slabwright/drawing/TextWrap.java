@@ -14,6 +14,8 @@ final class TextWrap {
           "(?:sq|fl|ft|in|oz|gal|lb|lbs|mil|mils|cfm|m|m²|mm|mm²|cm²|kg|g|L|mL|µm|m³/h|km/h|mph|ppm"
               + "|%|°F|°C|h|min|d|×|pt)[.,;:)]*");
 
+  private static final Pattern INCHES = Pattern.compile("\\d+");
+
   private static final Pattern FRACTION = Pattern.compile("\\d+(?:/\\d+)?″[.,;:)]*");
 
   private final TextStyle style;
@@ -56,7 +58,10 @@ final class TextWrap {
 
   private static boolean belongs(String before, String word) {
     boolean number = NUMBER.matcher(before).matches();
-    return number && (UNIT.matcher(word).matches() || FRACTION.matcher(word).matches());
+    return number
+        && (UNIT.matcher(word).matches()
+            || FRACTION.matcher(word).matches()
+            || (before.endsWith("′") && INCHES.matcher(word).matches()));
   }
 
   private void add(String word) {

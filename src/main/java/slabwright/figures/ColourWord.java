@@ -1,7 +1,10 @@
 package slabwright.figures;
 
 import slabwright.drawing.Colour;
+import slabwright.site.ColourChoice;
+import slabwright.site.Inlay;
 import slabwright.units.Message;
+import slabwright.words.Words;
 
 /**
  * What people call a colour that has no name of its own: the nearest of some plain words, by a
@@ -41,6 +44,15 @@ public enum ColourWord {
 
   ColourWord(String digits) {
     this.digits = digits;
+  }
+
+  /** What a person named a colour of an inlay; without a name the nearest plain word. */
+  public static String named(String hex, Inlay inlay, Words words) {
+    return inlay.spec().colours().stream()
+        .filter(c -> c.colour().equals(hex) && !c.name().isBlank())
+        .map(ColourChoice::name)
+        .findFirst()
+        .orElseGet(() -> words.say(of(hex).word()));
   }
 
   /** The word for six hexadecimal digits after a number sign. */

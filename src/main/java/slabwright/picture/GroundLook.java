@@ -1,5 +1,7 @@
 package slabwright.picture;
 
+import slabwright.site.Exposure;
+
 /**
  * What a kind of ground looks like before dye. The colours are nominal, chosen by eye for ground
  * concrete; how the kinds differ follows the notes on exposure: a proud trench is ground deeper and
@@ -37,16 +39,25 @@ record GroundLook(
   private static final LinearColour JOINT = LinearColour.ofHex("57585a");
   private static final LinearColour STEEL = LinearColour.ofHex("6f7477");
 
-  static GroundLook of(Kind kind, slabwright.site.Exposure exposure) {
+  static GroundLook of(Kind kind, Exposure exposure) {
     return switch (kind) {
-      case SLAB -> exposed(SLAB, exposure.ordinal(), 0.05f, 1, 11);
-      case TRENCH_PROUD -> exposed(YOUNG, exposure.ordinal() + 1, 0.03f, 0.75f, 23);
-      case TRENCH_FLUSH -> exposed(YOUNG, exposure.ordinal(), 0.03f, 1.45f, 29);
+      case SLAB -> exposed(SLAB, depth(exposure), 0.05f, 1, 11);
+      case TRENCH_PROUD -> exposed(YOUNG, depth(exposure) + 1, 0.03f, 0.75f, 23);
+      case TRENCH_FLUSH -> exposed(YOUNG, depth(exposure), 0.03f, 1.45f, 29);
       case TRENCH_LOW -> new GroundLook(FILLER, 0, 0, 0.015f, 0.25f, 31);
       case PATCH -> new GroundLook(LEVELLED, 0, 0, 0.03f, 0.5f, 37);
-      case RESIDUE -> exposed(SKIN, exposure.ordinal(), 0.16f, 0.6f, 41);
+      case RESIDUE -> exposed(SKIN, depth(exposure), 0.16f, 0.6f, 41);
       case FILLED -> new GroundLook(JOINT, 0, 0, 0.02f, 0.1f, 43);
       case METAL -> new GroundLook(STEEL, 0, 0, 0.02f, 0, 47);
+    };
+  }
+
+  private static int depth(Exposure exposure) {
+    return switch (exposure) {
+      case CREAM -> 0;
+      case FINE -> 1;
+      case MEDIUM -> 2;
+      case COARSE -> 3;
     };
   }
 

@@ -1,6 +1,5 @@
 package slabwright.site;
 
-import java.util.Locale;
 import java.util.Optional;
 import slabwright.units.Length;
 
@@ -60,12 +59,9 @@ public sealed interface MarkKind {
       return MarkType.RESIDUE;
     }
 
-    /**
-     * Whether a person wrote of paint, in its own words or in the name of its mark. A free word:
-     * what is called otherwise is missed.
-     */
-    public boolean isSaidToBePaint(String name) {
-      return (name + " " + what).toLowerCase(Locale.ROOT).contains("paint");
+    /** What it is, by its own words and the name of its mark. */
+    public ResidueStuff stuff(String name) {
+      return ResidueStuff.said(name + " " + what);
     }
   }
 

@@ -3,7 +3,9 @@ package slabwright.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabwright.site.AirSpace;
+import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -14,10 +16,15 @@ import slabwright.work.air.AirScreening;
 import slabwright.work.air.AirVolume;
 import slabwright.work.air.FireCodeCheck;
 import slabwright.work.air.IgnitionCheck;
+import slabwright.work.air.IgnitionParameters;
 import slabwright.work.air.LowestMetre;
+import slabwright.work.air.Solvent;
 import slabwright.work.air.SolventShare;
 import slabwright.work.air.VapourStep;
 import slabwright.work.book.Figure;
+import slabwright.work.book.LayingTool;
+import slabwright.work.book.Product;
+import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
@@ -34,8 +41,16 @@ final class AirPlanner {
   private final List<CoatPlan> coats;
   private final ShopBook book;
   private final Figure<DayPlan> days;
+  private final String reader;
 
-  AirPlanner(AreaTakeoff floor, List<CoatPlan> coats, ShopBook book, Figure<DayPlan> days) {
+  /**
+   * Plans the air of one floor.
+   *
+   * @param reader who reads the gas meter, or empty
+   */
+  AirPlanner(
+      AreaTakeoff floor, List<CoatPlan> coats, ShopBook book, Figure<DayPlan> days, String reader) {
+    this.reader = reader;
     this.floor = floor;
     this.area = floor.area();
     this.coats = coats;
@@ -101,9 +116,45 @@ final class AirPlanner {
         screening,
         assumption(),
         fire,
-        IgnitionCheck.of(sources(), count(MarkKind.Detector.class)),
+        IgnitionCheck.of(ignition(fire)),
         AirPath.of(openings(), outlets()),
         AirPath.ADVICE);
+  }
+
+  private IgnitionParameters ignition(FireCodeCheck fire) {
+    return new IgnitionParameters(
+        sources(),
+        count(MarkKind.Detector.class),
+        !floor.isOutdoors(),
+        fire.applies(),
+        solventCoats().anyMatch(c -> isInlay(c) || isSprayed(c)),
+        solventCoats().anyMatch(AirPlanner::isInlay),
+        solvents(),
+        reader);
+  }
+
+  private Stream<CoatPlan> solventCoats() {
+    return coats.stream()
+        .filter(c -> c.product().solvents().maybe().filter(s -> !s.isEmpty()).isPresent());
+  }
+
+  private static boolean isInlay(CoatPlan c) {
+    return c.job().target() == Finish.Target.INLAY;
+  }
+
+  private static boolean isSprayed(CoatPlan c) {
+    return c.product().laying().tool().maybe().filter(t -> t == LayingTool.SPRAYER).isPresent();
+  }
+
+  private List<Solvent> solvents() {
+    Stream<Product> fillers =
+        floor.prep().gaps().isEmpty() ? Stream.of() : book.first(ProductKind.FILLER).stream();
+    return Stream.concat(coats.stream().map(CoatPlan::product), fillers)
+        .flatMap(p -> p.solvents().maybe().stream())
+        .flatMap(List::stream)
+        .map(SolventShare::solvent)
+        .distinct()
+        .toList();
   }
 
   private Message assumption() {

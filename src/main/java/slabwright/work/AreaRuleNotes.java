@@ -5,10 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import slabwright.site.Finish;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
+import slabwright.site.Site;
+import slabwright.site.job.JobCrew;
 import slabwright.units.UnitSystem;
+import slabwright.work.air.BreathingProtection;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
@@ -16,6 +20,10 @@ import slabwright.work.book.ShopTool;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.prep.PrepPlan;
+import slabwright.work.prep.PrepStep;
+import slabwright.work.rule.BreathingRule;
+import slabwright.work.rule.CrewSafety;
 import slabwright.work.rule.DewPoint;
 import slabwright.work.rule.LevelChangeRule;
 import slabwright.work.rule.MoistureNotes;
@@ -24,34 +32,64 @@ import slabwright.work.rule.SilicaRule;
 import slabwright.work.rule.SlipClass;
 import slabwright.work.rule.TemperatureRule;
 import slabwright.work.step.ToolKind;
+import slabwright.work.top.TopPlan;
 
 /** Every rule that applies to one floor area. */
 final class AreaRuleNotes {
   private final AreaTakeoff floor;
+  private final List<CoatPlan> coats;
   private final ShopBook book;
   private final UnitSystem units;
+  private final JobCrew crew;
   private final List<RuleNote> notes = new ArrayList<>();
 
-  private AreaRuleNotes(AreaTakeoff floor, ShopBook book, UnitSystem units) {
+  AreaRuleNotes(Site site, AreaTakeoff floor, List<CoatPlan> coats, ShopBook book) {
     this.floor = floor;
+    this.coats = coats;
     this.book = book;
-    this.units = units;
+    this.units = site.units();
+    this.crew = site.job().crew();
   }
 
-  static List<RuleNote> of(
-      AreaTakeoff floor,
-      List<CoatPlan> coats,
-      Optional<DayPlan> days,
-      ShopBook book,
-      UnitSystem units) {
-    AreaRuleNotes a = new AreaRuleNotes(floor, book, units);
-    a.silica(days);
-    a.notes.add(slip(floor).note(Optional.empty()));
-    a.films(
-        coats.stream().filter(AreaRuleNotes::isFilm).map(CoatPlan::product).distinct().toList());
-    a.notes.addAll(DewPoint.notes(floor.area().slab(), units));
-    floor.area().marks().forEach(a::level);
-    return List.copyOf(a.notes);
+  /** With what is ground on the floor and its tops; each rule only where the plan has its work. */
+  List<RuleNote> of(PrepPlan prep, List<TopPlan> tops, Optional<DayPlan> days) {
+    boolean byHand =
+        prep.steps().stream().anyMatch(s -> isGrinding(s) && s.hand() > 0)
+            || tops.stream().anyMatch(t -> !t.passes().isEmpty());
+    boolean byMachine = prep.steps().stream().anyMatch(s -> isGrinding(s) && s.machine() > 0);
+    if (byHand || byMachine) {
+      silica(byHand, byMachine, days);
+      notes.addAll(CrewSafety.grinding(!floor.isOutdoors()));
+    }
+    vapour();
+    notes.add(slip(floor).note(Optional.empty()));
+    films(coats.stream().filter(AreaRuleNotes::isFilm).map(CoatPlan::product).distinct().toList());
+    notes.addAll(DewPoint.notes(floor.area().slab(), units));
+    floor.area().marks().forEach(this::level);
+    return List.copyOf(notes);
+  }
+
+  private static boolean isGrinding(PrepStep step) {
+    return step.subject().kind().grindsConcrete();
+  }
+
+  private void vapour() {
+    String solvents =
+        coats.stream()
+            .flatMap(c -> c.product().solvents().maybe().stream())
+            .flatMap(List::stream)
+            .map(s -> s.solvent().name())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (!solvents.isEmpty()) {
+      List<String> named =
+          crew.persons().stream()
+              .flatMap(p -> BreathingProtection.named(p.breathing()).stream())
+              .map(BreathingProtection::name)
+              .distinct()
+              .toList();
+      notes.add(BreathingRule.vapour(named, solvents));
+    }
   }
 
   private static boolean isFilm(CoatPlan c) {
@@ -71,18 +109,22 @@ final class AreaRuleNotes {
                 TemperatureRule.of(floor.area().slab(), floor.area().setting(), p, units)));
   }
 
-  private void silica(Optional<DayPlan> days) {
+  private void silica(boolean byHand, boolean byMachine, Optional<DayPlan> days) {
     boolean indoors = !floor.isOutdoors();
     Optional<Double> vacuum = weakestVacuum();
     for (ShopTool t : book.tools()) {
-      if (t.is(ToolKind.HAND_GRINDER) && t.wheelMm().isKnown()) {
+      if (byHand && t.is(ToolKind.HAND_GRINDER) && t.wheelMm().isKnown()) {
         notes.add(SilicaRule.handGrinder(t.name(), t.wheelMm().maybe().orElseThrow(), vacuum));
       }
-      if (t.is(ToolKind.FLOOR_GRINDER)) {
+      if (byMachine && t.is(ToolKind.FLOOR_GRINDER)) {
         notes.add(SilicaRule.floorGrinder(indoors, t.airflow().maybe()));
       }
     }
-    notes.add(SilicaRule.handHours(indoors, days.map(this::longestShift)));
+    Optional<Duration> shift = days.map(this::longestShift);
+    if (byHand) {
+      notes.add(SilicaRule.handHours(indoors, shift));
+    }
+    notes.add(BreathingRule.dust(shift.flatMap(s -> SilicaRule.respirator(indoors, s))));
   }
 
   /** The vacuum on a hand grinder: the weakest the shop has, so that none is overlooked. */

@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -128,7 +129,7 @@ final class WorkPlanner {
   }
 
   private AreaWorkPlan area(Draft d, Figure<DayPlan> days) {
-    Figure<AirPlan> air = new AirPlanner(d.floor(), d.coats().coats(), book, days).plan();
+    Figure<AirPlan> air = new AirPlanner(d.floor(), d.coats().coats(), book, days, reader()).plan();
     return new AreaWorkPlan(
         d.floor(),
         d.prep(),
@@ -137,9 +138,21 @@ final class WorkPlanner {
         d.coats().coats(),
         d.coats().unknown(),
         air,
-        AreaRuleNotes.of(d.floor(), d.coats().coats(), days.maybe(), book, site.units()),
+        new AreaRuleNotes(site, d.floor(), d.coats().coats(), book)
+            .of(d.prep(), d.tops(), days.maybe()),
         advice(d),
         StopFinder.of(d.floor().area(), air.maybe().filter(a -> a.fire().applies()).isPresent()));
+  }
+
+  /** Who reads the gas meter: the one who leads, else the first who is named. */
+  private String reader() {
+    List<JobCrew.Person> crew = site.job().crew().persons();
+    return crew.stream()
+        .filter(p -> p.role().toLowerCase(Locale.ROOT).contains("lead"))
+        .findFirst()
+        .or(() -> crew.stream().findFirst())
+        .map(JobCrew.Person::name)
+        .orElse("");
   }
 
   /** Why the job can't start: questions that are open, and air that does not do. */

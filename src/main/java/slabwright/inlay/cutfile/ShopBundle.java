@@ -7,7 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -25,6 +27,8 @@ import slabwright.units.UnitSystem;
  *
  * @param made is written into the files
  * @param words of the door that makes them
+ * @param papers that go into the ZIP beside the cut files, by what their names end in, such as
+ *     {@code _order.pdf}
  */
 public record ShopBundle(
     CutFileParameters job,
@@ -33,7 +37,23 @@ public record ShopBundle(
     FilmOrder order,
     UnitSystem units,
     Instant made,
-    Function<Message, String> words) {
+    Function<Message, String> words,
+    SortedMap<String, byte[]> papers) {
+  public ShopBundle {
+    papers = Collections.unmodifiableSortedMap(new TreeMap<>(papers));
+  }
+
+  /** Without papers. */
+  public ShopBundle(
+      CutFileParameters job,
+      StencilSet stencils,
+      PanelPlan panels,
+      FilmOrder order,
+      UnitSystem units,
+      Instant made,
+      Function<Message, String> words) {
+    this(job, stencils, panels, order, units, made, words, new TreeMap<>());
+  }
 
   /** Every file by its name: SVG and PDF of each panel, the proof page, and the ZIP of it all. */
   public SortedMap<String, byte[]> files() throws IOException {
@@ -61,6 +81,9 @@ public record ShopBundle(
     add(zip, base + "_proof.pdf", bytes(proofPdf()));
     String text = new OrderText(units, words).write(job, stencils, panels, order, files);
     add(zip, base + "_order.txt", text.getBytes(StandardCharsets.UTF_8));
+    for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
+      add(zip, base + paper.getKey(), paper.getValue());
+    }
     zip.finish();
   }
 

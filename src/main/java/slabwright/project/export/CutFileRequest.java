@@ -34,7 +34,11 @@ import slabwright.work.AreaResult;
  */
 public record CutFileRequest(
     Site site, Path plan, Optional<String> only, boolean lettersAccepted, Words words) {
-  private record Wanted(FloorArea area, PlacedInlay placed) {}
+  private record Wanted(AreaResult in, PlacedInlay placed) {
+    FloorArea area() {
+      return in.takeoff().area();
+    }
+  }
 
   /** The files; refused with the gravest reason when any inlay must not be cut. */
   public Result<StagedFiles> files(TaskProgress steps) throws IOException {
@@ -54,12 +58,10 @@ public record CutFileRequest(
       }
       area.inlays().stream()
           .filter(i -> isWanted(i.inlay()))
-          .forEach(i -> wanted.add(new Wanted(area.takeoff().area(), i)));
+          .forEach(i -> wanted.add(new Wanted(area, i)));
     }
     Optional<CutStop> stop = wanted.isEmpty() ? Optional.empty() : stop(wanted);
-    return stop.isPresent()
-        ? Result.refused(stop.get().sentence())
-        : made(wanted, done.site().releaseNumber(), steps);
+    return stop.isPresent() ? Result.refused(stop.get().sentence()) : made(wanted, done, steps);
   }
 
   private boolean isWanted(Inlay i) {
@@ -83,7 +85,7 @@ public record CutFileRequest(
     return all;
   }
 
-  private Result<StagedFiles> made(List<Wanted> wanted, int release, TaskProgress steps)
+  private Result<StagedFiles> made(List<Wanted> wanted, SiteResult done, TaskProgress steps)
       throws IOException {
     if (wanted.isEmpty()) {
       return Result.refused(Message.of("project.export.nothing-to-cut"));
@@ -95,21 +97,23 @@ public record CutFileRequest(
       Inlay inlay = w.placed().inlay();
       String folder = wanted.size() == 1 ? "" : "cut-" + names.id(w.area(), inlay) + "/";
       String title = names.title(w.area(), inlay);
-      for (var e : bundle(w.placed(), title, release).files().entrySet()) {
+      for (var e : bundle(w, title, done).files().entrySet()) {
         files.add(folder + e.getKey(), e.getValue());
       }
     }
     return Result.ok(files);
   }
 
-  private ShopBundle bundle(PlacedInlay i, String title, int release) {
+  private ShopBundle bundle(Wanted w, String title, SiteResult done) throws IOException {
+    PlacedInlay i = w.placed();
     return new ShopBundle(
-        new CutFileParameters(title, release),
+        new CutFileParameters(title, done.site().releaseNumber()),
         i.plan().stencils(),
         i.plan().panels().orElseThrow(),
         FilmOrder.onRoll(i.inlay().spec().roll().mm()),
         site.units(),
         Instant.now(),
-        words::say);
+        words::say,
+        ShopPapers.of(done, w.in(), i, words));
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.TreeMap;
 import slabwright.inlay.GraphicReader;
 import slabwright.inlay.InlayContext;
 import slabwright.inlay.InlayPlan;
@@ -48,7 +49,8 @@ public sealed interface GraphicResult {
         OutFolder folder, String prefix, String stem, boolean fontAccepted, Words words)
         throws IOException {
       InlayCutFiles files =
-          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted, words);
+          new InlayCutFiles(
+              stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted, new TreeMap<>(), words);
       List<String> said = files.add(folder, prefix, artwork, plan, spec);
       folder.add(
           prefix + stem + ".json",

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.stream.Collectors;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.Artwork;
@@ -22,9 +23,16 @@ import slabwright.words.Words;
  *
  * @param inlay its name
  * @param release the plan's release number; 0 is a draft
+ * @param papers that go into the shop's ZIP with them
  */
 record InlayCutFiles(
-    String inlay, int release, UnitSystem units, Instant made, boolean fontAccepted, Words words) {
+    String inlay,
+    int release,
+    UnitSystem units,
+    Instant made,
+    boolean fontAccepted,
+    SortedMap<String, byte[]> papers,
+    Words words) {
   /**
    * Adds the files; a graphic whose letters changed gives none until that is accepted.
    *
@@ -59,7 +67,8 @@ record InlayCutFiles(
             FilmOrder.onRoll(spec.roll().mm()),
             units,
             made,
-            words::say);
+            words::say,
+            papers);
     for (Map.Entry<String, byte[]> e : bundle.files().entrySet()) {
       out.add(prefix + OutFolder.clean(e.getKey()), e.getValue());
     }

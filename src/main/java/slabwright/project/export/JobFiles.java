@@ -90,6 +90,7 @@ public record JobFiles(
                 result.site().units(),
                 Instant.now(),
                 fontAccepted,
+                ShopPapers.of(result, a, i, words),
                 words);
         said.addAll(
             files.add(

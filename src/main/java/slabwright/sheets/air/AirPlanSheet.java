@@ -108,6 +108,8 @@ public final class AirPlanSheet {
     CautionSheet.checklist(
         blocks, context.say("sheets.air-plan-sheet.before"), said(air.ignition().before()));
     CautionSheet.checklist(
+        blocks, context.say("sheets.air-plan-sheet.during"), said(air.ignition().during()));
+    CautionSheet.checklist(
         blocks, context.say("sheets.air-plan-sheet.after"), said(air.ignition().after()));
     blocks.add(new Heading(context.say("sheets.air-plan-sheet.moving-air")));
     air.path()

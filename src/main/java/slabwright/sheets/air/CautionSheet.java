@@ -85,7 +85,7 @@ public final class CautionSheet {
 
   /** Whether there is solvent to be careful with. */
   public static boolean hasSolvent(AirPlan air) {
-    return air.screening().isPresent() || air.fire().applies();
+    return !air.ignition().before().isEmpty();
   }
 
   static void checklist(List<Block> blocks, String heading, List<String> lines) {

@@ -17,7 +17,7 @@ import slabwright.words.Words;
 import slabwright.work.rule.RuleNote;
 
 /** One rule held against the job: its sign and subject, what holds here, what to do, the source. */
-record RuleBlock(RuleNote note, Words words) implements Block {
+public record RuleBlock(RuleNote note, Words words) implements Block {
   @Override
   public List<Slice> slices(TypeSizes type, double width) {
     double k = type.k();

@@ -144,6 +144,9 @@ final class PrepJson {
                 pass.put("width_mm", JsonText.number(p.width()));
                 JsonText.place(pass, p.where());
               });
+      w.bend()
+          .ifPresent(
+              b -> JsonText.place(o.putObject("bend").put("machine", b.machine().id()), b.where()));
       w.body().ifPresent(b -> o.put("widestBody_mm", JsonText.number(b)));
     }
   }

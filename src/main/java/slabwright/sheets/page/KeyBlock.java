@@ -50,6 +50,11 @@ public record KeyBlock(List<Entry> entries) implements Block {
     return new Entry((m, k) -> List.of(Symbol.of(kind, m, 5 * k, colour)), words);
   }
 
+  /** A letter or number in a ring. */
+  public static Entry ringed(String inRing, String words) {
+    return new Entry((m, k) -> List.of(Symbol.number(m, inRing, 5.4 * k)), words);
+  }
+
   private static Ring box(Vec m, double k) {
     double w = SWATCH / 2 * k;
     double h = 2.9 * k;

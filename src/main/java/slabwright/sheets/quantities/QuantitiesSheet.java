@@ -57,7 +57,8 @@ public final class QuantitiesSheet {
     return ColumnPages.of(context, draft, blocks());
   }
 
-  private List<Block> blocks() {
+  /** All of it, for a page with more on it. */
+  public List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     section(blocks, context.say("sheets.quantities-sheet.floor"), floor());
     section(blocks, context.say("sheets.quantities-sheet.who-grinds-what"), grinding());

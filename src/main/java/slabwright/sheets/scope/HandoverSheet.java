@@ -80,7 +80,8 @@ public final class HandoverSheet {
     return intro(paper).stream().findFirst().orElse("");
   }
 
-  private List<Block> blocks(slabwright.work.handover.HandoverDocument paper) {
+  /** A paper without its title and lines to sign, for a page with more on it. */
+  public List<Block> blocks(slabwright.work.handover.HandoverDocument paper) {
     List<Block> blocks = new ArrayList<>();
     intro(paper).stream().skip(1).forEach(s -> blocks.add(new Paragraph(s)));
     paper.sections().stream()

@@ -48,7 +48,7 @@ public final class ScopeSheet {
     blocks.add(new Gap(2));
     sentences(blocks, context.say("sheets.scope-sheet.included"), scope.included());
     sentences(blocks, context.say("sheets.scope-sheet.not-included"), scope.excluded());
-    cost(blocks, scope.cost());
+    blocks.addAll(prices());
     advice(blocks);
     blocks.add(SignatureLine.of(context.say("sheets.scope-sheet.client"), context));
     blocks.add(SignatureLine.of(context.say("sheets.scope-sheet.contractor"), context));
@@ -65,7 +65,10 @@ public final class ScopeSheet {
     }
   }
 
-  private void cost(List<Block> blocks, Cost cost) {
+  /** Every line of the cost with its source, and their sum. */
+  public List<Block> prices() {
+    Cost cost = scope.cost();
+    List<Block> blocks = new ArrayList<>();
     List<List<TableCell>> rows = new ArrayList<>();
     for (CostLine l : cost.lines()) {
       rows.add(
@@ -96,6 +99,14 @@ public final class ScopeSheet {
             rows,
             List.of(TableCell.of(label), TableCell.of(""), TableCell.of(""), TableCell.of(sum))));
     blocks.add(new Gap(3));
+    return blocks;
+  }
+
+  /** A declined one is signed below, with who and when. */
+  private TableCell standing(Scope.GivenAdvice g) {
+    return g.declined()
+        ? TableCell.bold(context.say("sheets.scope-sheet.declined"))
+        : TableCell.of(context.say(g.status()));
   }
 
   private void advice(List<Block> blocks) {
@@ -105,17 +116,14 @@ public final class ScopeSheet {
     blocks.add(new Heading(context.say("sheets.scope-sheet.advice-log")));
     List<List<TableCell>> rows = new ArrayList<>();
     for (Scope.GivenAdvice g : scope.advice()) {
-      TableCell tick = g.declined() ? TableCell.of("") : new TableCell.Tick();
-      TableCell standing =
-          g.declined()
-              ? TableCell.bold(context.say("sheets.scope-sheet.declined"))
-              : TableCell.of(context.say("sheets.scope-sheet.open"));
-      rows.add(List.of(standing, TableCell.of(context.say(g.words())), tick));
+      TableCell initials =
+          TableCell.of(g.isOpen() ? context.say("sheets.scope-sheet.initials-here") : "");
+      rows.add(List.of(standing(g), TableCell.of(context.say(g.words())), initials));
     }
     blocks.add(
         TableBlock.of(
             List.of(
-                TableColumn.narrow(context.say("sheets.scope-sheet.stands")),
+                TableColumn.words(context.say("sheets.scope-sheet.stands")),
                 TableColumn.words(context.say("sheets.scope-sheet.advice-given")),
                 TableColumn.narrow(context.say("sheets.scope-sheet.declines"))),
             rows));

@@ -6,6 +6,7 @@ import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.TextStyle;
+import slabwright.figures.ColourWord;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
@@ -65,10 +66,14 @@ public final class StencilSheet {
         context,
         "4",
         title,
-        context.say("sheets.stencil-sheet.subtitle", inlay.inlay().name(), stencil.colour()),
+        context.say("sheets.stencil-sheet.subtitle", inlay.inlay().name(), colour(stencil)),
         area.name(),
         CoordinateFrame.GRAPHIC,
         plan.stencils().blank());
+  }
+
+  private String colour(Stencil stencil) {
+    return ColourWord.named(stencil.colour(), inlay.inlay(), context.words());
   }
 
   private void draw(PlanComposer sketch, Stencil stencil, int place) {

@@ -2,49 +2,104 @@ package slabwright.work.air;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.units.Message;
 
 /**
- * What has to be seen to before the first can is opened.
+ * What has to be seen to around solvent; nothing where there is none. The fire code's section on
+ * floor finishing (permit, power and ventilation off, four hours after): International Fire Code
+ * 105 and 2410, from memory. How often the meter is read is common practice, no source.
  *
- * @param before to tick off before solvent work
+ * @param before to tick off before the first can is opened
+ * @param during to keep to while vapour is about
  * @param after to put back once the air is clear
  */
-public record IgnitionCheck(List<Message> before, List<Message> after) {
-  private static final List<Message> ALWAYS =
-      List.of(
-          Message.of("work.ignition-check.gas-valve"),
-          Message.of("work.ignition-check.pilot-lights"),
-          Message.of("work.ignition-check.switches"),
-          Message.of("work.ignition-check.neighbours"),
-          Message.of("work.ignition-check.no-hot-work"),
-          Message.of("work.ignition-check.static"),
-          Message.of("work.ignition-check.cans-and-rags"));
+public record IgnitionCheck(List<Message> before, List<Message> during, List<Message> after) {
+  /** Hours that heating, ventilation and air conditioning stay off after the last coat. */
+  public static final int HVAC_OFF_HOURS = 4;
+
+  /** Minutes between two readings of the gas meter. */
+  static final int METER_MINUTES = 15;
+
+  private static final IgnitionCheck NOTHING = new IgnitionCheck(List.of(), List.of(), List.of());
 
   public IgnitionCheck {
     before = List.copyOf(before);
+    during = List.copyOf(during);
     after = List.copyOf(after);
   }
 
-  /**
-   * The list for a place.
-   *
-   * @param sources ignition sources drawn on the plan, by name
-   * @param detectors how many smoke detectors and sprinkler heads the plan shows
-   */
-  public static IgnitionCheck of(List<String> sources, int detectors) {
-    List<Message> before = new ArrayList<>();
-    sources.forEach(s -> before.add(Message.of("work.ignition-check.on-the-plan", s)));
-    before.addAll(ALWAYS);
-    before.add(
-        detectors > 0
-            ? Message.of("work.ignition-check.detectors", detectors)
-            : Message.of("work.ignition-check.detectors-if-any"));
-    return new IgnitionCheck(
-        before,
-        List.of(
-            Message.of("work.ignition-check.air-measured"),
-            Message.of("work.ignition-check.detectors-restored"),
-            Message.of("work.ignition-check.gas-opened")));
+  /** The list for a place; empty where nothing with solvent is laid. */
+  public static IgnitionCheck of(IgnitionParameters p) {
+    Optional<GasMeter> meter = GasMeter.of(p.solvents());
+    return meter.map(m -> new IgnitionCheck(before(p), during(p, m), after(p, m))).orElse(NOTHING);
+  }
+
+  private static List<Message> before(IgnitionParameters p) {
+    List<Message> all = new ArrayList<>();
+    p.sources().forEach(s -> all.add(Message.of("work.ignition-check.on-the-plan", s)));
+    if (p.permit()) {
+      all.add(Message.of("work.ignition-check.permit"));
+    }
+    if (p.sprayed()) {
+      all.add(Message.of("work.ignition-check.spraying"));
+    }
+    if (p.indoors()) {
+      all.add(Message.of("work.ignition-check.public-out"));
+      all.add(Message.of("work.ignition-check.power-off"));
+      all.add(Message.of("work.ignition-check.gas-valve"));
+      all.add(Message.of("work.ignition-check.pilot-lights"));
+      all.add(Message.of("work.ignition-check.switches"));
+      all.add(Message.of("work.ignition-check.hvac-off", HVAC_OFF_HOURS));
+      all.add(Message.of("work.ignition-check.exhaust"));
+      all.add(Message.of("work.ignition-check.fan-and-cord"));
+    } else {
+      all.add(Message.of("work.ignition-check.public-away"));
+      all.add(Message.of("work.ignition-check.intakes-shut"));
+    }
+    all.add(Message.of("work.ignition-check.neighbours"));
+    all.add(Message.of("work.ignition-check.static"));
+    all.add(Message.of("work.ignition-check.extinguisher"));
+    if (p.indoors()) {
+      all.add(
+          p.detectors() > 0
+              ? Message.of("work.ignition-check.detectors", p.detectors())
+              : Message.of("work.ignition-check.detectors-if-any"));
+    }
+    return all;
+  }
+
+  private static List<Message> during(IgnitionParameters p, GasMeter m) {
+    List<Message> all = new ArrayList<>();
+    all.add(
+        p.reader().isBlank()
+            ? Message.of("work.ignition-check.meter-by-the-lead", METER_MINUTES)
+            : Message.of("work.ignition-check.meter-by", p.reader(), METER_MINUTES));
+    all.add(
+        Message.of(
+            "work.ignition-check.meter-stops",
+            m.entryPpm(),
+            m.entryOfLel() * 100,
+            m.outPpm(),
+            m.strictest().name()));
+    all.add(Message.of("work.ignition-check.meter-corrected", m.strictest().name()));
+    all.add(Message.of("work.ignition-check.no-hot-work"));
+    if (p.filmPulled()) {
+      all.add(Message.of("work.ignition-check.film-static", m.entryPpm()));
+    }
+    all.add(Message.of("work.ignition-check.cans-and-rags"));
+    return all;
+  }
+
+  private static List<Message> after(IgnitionParameters p, GasMeter m) {
+    List<Message> all = new ArrayList<>();
+    all.add(Message.of("work.ignition-check.air-measured", m.entryPpm()));
+    if (p.indoors()) {
+      all.add(Message.of("work.ignition-check.hvac-on", HVAC_OFF_HOURS));
+      all.add(Message.of("work.ignition-check.detectors-restored"));
+      all.add(Message.of("work.ignition-check.gas-opened"));
+    }
+    all.add(Message.of("work.ignition-check.waste-off-site"));
+    return all;
   }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import slabwright.site.Finish;
-import slabwright.site.Setting;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.HeldStep;
@@ -32,34 +31,30 @@ public record Reopening(
     Figure<LocalDateTime> full) {
   private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
-  private static final List<Message> CARE =
-      List.of(
-          Message.of("work.reopening.no-mats-tape-or-plants"),
-          Message.of("work.reopening.felt-under-chairs-lift-dont"),
-          Message.of("work.reopening.dust-mop-daily-damp-mop"),
-          Message.of("work.reopening.wipe-up-oil-wine-and"),
-          Message.of("work.reopening.recoat-when-water-no-longer"));
-
-  /** What outdoor concrete asks for: there the frost, salt and the sun do the harm. */
-  private static final List<Message> OUTDOOR_CARE =
-      List.of(
-          Message.of("work.reopening.outdoor-nothing-on-it"),
-          Message.of("work.reopening.outdoor-no-salt"),
-          Message.of("work.reopening.outdoor-sweep-and-rinse"),
-          Message.of("work.reopening.outdoor-leaves-and-rust"),
-          Message.of("work.reopening.recoat-when-water-no-longer"));
-
   /** How the floor is kept, one sentence each: common practice. */
   public List<Message> care() {
-    return area.floor().area().setting() == Setting.OUTDOOR ? OUTDOOR_CARE : CARE;
+    return last(area).map(last -> CareList.of(area, last)).orElse(List.of());
+  }
+
+  /** From when it is walked on in socks, at an hour that people keep; never earlier than dry. */
+  public Figure<LocalDateTime> opensLight() {
+    return light.map(OpeningHours::next);
+  }
+
+  /** From when it is used in full, at an hour that people keep; never earlier than dry. */
+  public Figure<LocalDateTime> opensFull() {
+    return full.map(OpeningHours::next);
   }
 
   /** One floor area's, or empty when it gets no coat. */
   public static Optional<Reopening> of(AreaWorkPlan area, WorkPlan plan) {
+    return last(area).map(last -> of(area, last, plan));
+  }
+
+  private static Optional<CoatPlan> last(AreaWorkPlan area) {
     return area.coats().stream()
         .filter(c -> c.job().target() == Finish.Target.WHOLE_FLOOR)
-        .reduce((a, b) -> b)
-        .map(last -> of(area, last, plan));
+        .reduce((a, b) -> b);
   }
 
   private static Reopening of(AreaWorkPlan area, CoatPlan last, WorkPlan plan) {
@@ -104,35 +99,51 @@ public record Reopening(
         HOUR.format(t));
   }
 
-  /** The sheet to leave with the client. */
+  /** The sheet to leave with the client: hours that people keep, never earlier than dry. */
   public HandoverDocument paper(WorkPlan plan) {
-    List<HandoverDocument.Row> when = new ArrayList<>();
-    when.add(
-        HandoverDocument.Row.fact(
-            Message.of("work.reopening.last-coat-done"), lastCoat.text(Reopening::moment)));
-    when.add(
-        HandoverDocument.Row.fact(
-            Message.of("work.reopening.socks-and-soft-soles-from"), light.text(Reopening::moment)));
-    when.add(
-        HandoverDocument.Row.fact(
-            Message.of("work.reopening.furniture-and-full-traffic-from"),
-            full.text(Reopening::moment)));
-    when.add(
-        HandoverDocument.Row.fact(
-            Message.of("work.reopening.first-wash-damp-and-with"), full.text(Reopening::moment)));
-    List<HandoverDocument.Row> keeping =
+    List<HandoverDocument.Row> care =
         care().stream().map(c -> HandoverDocument.Row.fact(c, "")).toList();
+    List<Message> intro = new ArrayList<>();
+    intro.add(plan.book().origin());
+    intro.add(
+        Message.of(
+            "work.reopening.opening-hours",
+            HOUR.format(OpeningHours.OPENS),
+            HOUR.format(OpeningHours.SHUTS)));
+    intro.add(Message.of("work.reopening.times-are-for-the-temperature"));
+    if (!plan.dated()) {
+      intro.add(Message.of("work.reopening.the-site-has-no-start"));
+    }
     return new HandoverDocument(
         Message.of("work.reopening.reopening-and-care", area.name()),
+        intro,
         List.of(
-            plan.book().origin(),
-            Message.of("work.reopening.times-are-for-the-temperature"),
-            plan.dated()
-                ? HandoverDocument.said("")
-                : Message.of("work.reopening.the-site-has-no-start")),
-        List.of(
-            new HandoverDocument.Section(Message.of("work.reopening.when"), when),
-            new HandoverDocument.Section(Message.of("work.reopening.care-common-practice"), keeping)),
+            new HandoverDocument.Section(Message.of("work.reopening.when"), when()),
+            new HandoverDocument.Section(Message.of("work.reopening.care-common-practice"), care)),
         List.of());
+  }
+
+  private List<HandoverDocument.Row> when() {
+    boolean outdoors = area.floor().isOutdoors();
+    return List.of(
+        HandoverDocument.Row.fact(
+            Message.of("work.reopening.last-coat-done"),
+            lastCoat.map(OpeningHours::quarterHour).text(Reopening::moment)),
+        HandoverDocument.Row.fact(
+            outdoors
+                ? Message.of("work.reopening.feet-from")
+                : Message.of("work.reopening.socks-and-soft-soles-from"),
+            opens(opensLight())),
+        HandoverDocument.Row.fact(
+            Message.of("work.reopening.furniture-and-full-traffic-from"), opens(opensFull())),
+        HandoverDocument.Row.fact(
+            outdoors
+                ? Message.of("work.reopening.first-rinse")
+                : Message.of("work.reopening.first-wash-damp-and-with"),
+            opens(opensFull())));
+  }
+
+  private static Message opens(Figure<LocalDateTime> dry) {
+    return dry.text(Reopening::moment);
   }
 }

@@ -4,7 +4,8 @@
  * plan.
  *
  * <p>{@link Handovers} (entry) gives each {@link HandoverDocument}: {@link PlacementApproval},
- * {@link Reopening}, {@link LoadList}, {@link Walkthrough}. {@link Scope} (entry) is what was
+ * {@link Reopening} with {@link CareList} and {@link OpeningHours}, {@link LoadList}, {@link
+ * Walkthrough}. {@link OrderLine} is what is ordered by when; {@link Scope} (entry) is what was
  * agreed; {@link Cost} with {@link CostLine}, made by {@link CostLineBuilder} from {@link BuyList}
  * and its {@link BuyLine}s, {@link ConsumableFinder} with {@link Consumable}, {@link ToolNeeds} and
  * {@link WorkingDays}.

@@ -63,13 +63,21 @@ public final class TemperatureRule {
         fits ? RuleNote.NOTHING : Message.of("work.temperature-rule.do-not-lay-it-at"));
   }
 
+  /**
+   * The vapour pressure says something of solvent alone; a book that is silent counts as solvent.
+   */
   private static RuleNote sun(Product p) {
+    boolean solvent = p.solvents().maybe().filter(List::isEmpty).isEmpty();
     return note(
         p,
         RuleNote.Verdict.LOOK,
-        Message.of("work.temperature-rule.acetones-vapour-pressure-mmhg"),
+        solvent
+            ? Message.of("work.temperature-rule.acetones-vapour-pressure-mmhg")
+            : Message.of("work.temperature-rule.sun-heats"),
         Message.of("work.temperature-rule.outdoors"),
-        Message.of("work.temperature-rule.keep-the-sun-off-coat"));
+        solvent
+            ? Message.of("work.temperature-rule.keep-the-sun-off-coat")
+            : Message.of("work.temperature-rule.keep-the-sun-off-water"));
   }
 
   private static RuleNote note(

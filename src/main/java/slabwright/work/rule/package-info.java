@@ -5,6 +5,6 @@
  *
  * <p>{@link RuleNote} (entry: what each rule gives), then {@link SilicaRule}, {@link SlipClass},
  * {@link MoistureNotes} with {@link MoistureFormulas}, {@link DewPoint}, {@link TemperatureRule},
- * {@link LevelChangeRule}.
+ * {@link LevelChangeRule}; {@link CrewSafety} and {@link BreathingRule} for who does the work.
  */
 package slabwright.work.rule;

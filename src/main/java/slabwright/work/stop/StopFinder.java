@@ -34,7 +34,7 @@ public final class StopFinder {
         asked.add(Stop.Kind.ASBESTOS);
       }
     }
-    if (area.marks().stream().anyMatch(StopFinder::isPaint)) {
+    if (area.marks().stream().anyMatch(StopFinder::mayHoldLead)) {
       asked.add(Stop.Kind.LEAD_PAINT);
     }
     if (isTensionedOrHeated(area.details().built())) {
@@ -50,8 +50,8 @@ public final class StopFinder {
     return built.postTensioned().orElse(false) || built.heated().orElse(false);
   }
 
-  private static boolean isPaint(Mark mark) {
-    return mark.kind() instanceof MarkKind.Residue r && r.isSaidToBePaint(mark.name());
+  private static boolean mayHoldLead(Mark mark) {
+    return mark.kind() instanceof MarkKind.Residue r && r.stuff(mark.name()).mayHoldLead();
   }
 
   private static Stop.State state(FloorArea area, Stop.Kind kind) {

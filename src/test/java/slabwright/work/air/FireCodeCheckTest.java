@@ -36,25 +36,6 @@ class FireCodeCheckTest {
   }
 
   @Test
-  void what_is_drawn_on_the_plan_stands_first_on_the_ignition_list() {
-    IgnitionCheck check = IgnitionCheck.of(List.of("gas fire, north wall"), 4);
-    assertThat(Said.of(check.before().get(0))).contains("gas fire, north wall");
-    assertThat(check.before())
-        .anyMatch(s -> Said.of(s).startsWith("Smoke detectors and sprinkler heads, 4 on the plan"));
-    assertThat(check.after()).anyMatch(s -> Said.of(s).contains("restored"));
-  }
-
-  /** A head that is shut off while solvent is about leaves a building without water. */
-  @Test
-  void sprinklers_stay_in_service_whether_any_is_on_the_plan_or_not() {
-    for (int onPlan : new int[] {0, 4}) {
-      assertThat(IgnitionCheck.of(List.of(), onPlan).before())
-          .anyMatch(s -> Said.of(s).contains("Sprinklers always stay in service"))
-          .noneMatch(s -> Said.of(s).contains("isolated"));
-    }
-  }
-
-  @Test
   void the_air_sweeps_between_the_openings_farthest_apart() {
     AirPath.Place door = new AirPath.Place("door", new Vec(0, 0));
     AirPath.Place side = new AirPath.Place("side", new Vec(3000, 0));

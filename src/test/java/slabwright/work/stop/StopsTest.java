@@ -72,6 +72,25 @@ class StopsTest {
     assertThat(asked(floor("thinset", builtIn(2010)), false)).doesNotContain(Stop.Kind.LEAD_PAINT);
   }
 
+  /** A word that nobody thought of must not let lead through. */
+  @ParameterizedTest
+  @CsvSource({
+    "Grey enamel, true",
+    "line marking, true",
+    "old primer under glue, true",
+    "black stuff, true",
+    "'', true",
+    "carpet glue, false",
+    "cutback mastic, false",
+    "tile grout, false",
+    "started thinset, false"
+  })
+  void what_may_be_paint_asks_for_a_lead_test_and_so_does_what_nobody_knows(
+      String residue, boolean lead) {
+    assertThat(asked(floor(residue, builtIn(2010)), false).contains(Stop.Kind.LEAD_PAINT))
+        .isEqualTo(lead);
+  }
+
   @Test
   void a_post_tensioned_or_a_heated_slab_is_scanned_before_anything_is_drilled() {
     for (boolean tensioned : List.of(true, false)) {

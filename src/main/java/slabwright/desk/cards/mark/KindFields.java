@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
 import slabwright.site.MarkKind;
+import slabwright.site.ResidueStuff;
 import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 
@@ -109,11 +110,29 @@ final class KindFields {
     };
   }
 
+  private String stuff(ResidueStuff s) {
+    return switch (s) {
+      case PAINT -> rows.words().say("desk.cards.mark.kind-fields.paint");
+      case MASTIC -> rows.words().say("desk.cards.mark.kind-fields.mastic");
+      case ADHESIVE -> rows.words().say("desk.cards.mark.kind-fields.adhesive");
+      case THINSET -> rows.words().say("desk.cards.mark.kind-fields.thinset");
+      case GROUT -> rows.words().say("desk.cards.mark.kind-fields.grout");
+      case UNKNOWN -> rows.words().say("desk.cards.mark.kind-fields.not-known");
+    };
+  }
+
   private static MarkKind.Trench trench(MarkKind k) {
     return (MarkKind.Trench) k;
   }
 
   private void residue() {
+    rows.choice(
+            rows.words().say("desk.cards.mark.kind-fields.residue"),
+            List.of(ResidueStuff.values()),
+            this::stuff,
+            () -> ResidueStuff.said(((MarkKind.Residue) now.get()).what()),
+            s -> set.accept(new MarkKind.Residue(s.word())))
+        .setId("kind-residue");
     text(
         "of-what",
         rows.words().say("desk.cards.mark.kind-fields.of-what"),

@@ -24,7 +24,6 @@ import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.units.Message;
 import slabwright.work.AreaResult;
-import slabwright.work.InlayTakeoff;
 
 /** The client's pages: the floor, each graphic, the offer, the dates and the care. */
 public final class ClientPacket {
@@ -102,14 +101,8 @@ public final class ClientPacket {
 
   /** One graphic large, its place, and the lines to sign, all on one page. */
   private List<PageDraft> graphic(AreaResult area, PlacedInlay placed) {
-    InlayTakeoff dyes =
-        job.work().area(area.takeoff().area().id()).stream()
-            .flatMap(a -> a.floor().inlays().stream())
-            .filter(i -> i.id().equals(placed.inlay().id()))
-            .findFirst()
-            .orElseGet(() -> InlayTakeoff.of(placed.inlay(), placed.plan()));
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new GraphicBlock(placed, dyes, GRAPHIC, context));
+    blocks.add(new GraphicBlock(placed, GRAPHIC, context));
     blocks.add(
         new PairBlock(
             0.4,

@@ -7,6 +7,7 @@ import slabwright.drawing.Palette;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.View;
+import slabwright.figures.ColourWord;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.PlacedInlay;
@@ -18,7 +19,6 @@ import slabwright.sheets.page.Block;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.Slice;
 import slabwright.sheets.page.TypeSizes;
-import slabwright.work.InlayTakeoff;
 
 /**
  * A graphic in its true colours as it reads, beside it the colours by name and something to see its
@@ -26,8 +26,7 @@ import slabwright.work.InlayTakeoff;
  *
  * @param size of the longer side on paper, mm
  */
-record GraphicBlock(PlacedInlay placed, InlayTakeoff dyes, double size, SheetContext context)
-    implements Block {
+record GraphicBlock(PlacedInlay placed, double size, SheetContext context) implements Block {
   private static final double GAP = 4;
   private static final double SWATCH = 8;
 
@@ -54,7 +53,9 @@ record GraphicBlock(PlacedInlay placed, InlayTakeoff dyes, double size, SheetCon
       inks.addAll(DyeStyle.flat(s.colour()).on(List.of(box)));
       List<String> lines =
           TextMeasure.wrap(
-              ColourNames.of(s.colour(), dyes, context.words()), type.body(), room - SWATCH - 2);
+              ColourWord.named(s.colour(), placed.inlay(), context.words()),
+              type.body(),
+              room - SWATCH - 2);
       double at = y + SWATCH / 2 + 1.4 - (lines.size() - 1) * type.leading() / 2;
       for (String line : lines) {
         inks.add(Text.start(new Vec(x + SWATCH + 2, at), line, type.body()));

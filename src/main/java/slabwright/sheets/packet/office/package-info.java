@@ -1,6 +1,7 @@
 /**
  * What the office gets: the walkthrough's form first, a summary, take-off, cost and orders.
  *
- * <p>{@link OfficePacket} (entry and all of it).
+ * <p>{@link OfficePacket} (entry): {@link AskBlock}s and a {@link SketchGrid} are the walkthrough's
+ * form, {@link SummaryPage} is the job on one page.
  */
 package slabwright.sheets.packet.office;

@@ -1,0 +1,230 @@
+package slabwright.sheets.packet.fire;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import slabwright.drawing.FillStyle;
+import slabwright.drawing.HatchPattern;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
+import slabwright.drawing.TextStyle;
+import slabwright.figures.AreaInks;
+import slabwright.figures.MarkStyles;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Obstacle;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.sheets.page.KeyBlock;
+import slabwright.sheets.page.PairBlock;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.plan.LabelCandidates;
+import slabwright.sheets.plan.OverviewBlock;
+import slabwright.sheets.plan.PlanComposer;
+import slabwright.sheets.plan.PlanLabel;
+import slabwright.site.Doorway;
+import slabwright.site.FloorArea;
+import slabwright.site.Form;
+import slabwright.site.Mark;
+import slabwright.site.MarkType;
+import slabwright.site.OutlineShape;
+import slabwright.units.UnitSystem;
+import slabwright.work.AirPlan;
+import slabwright.work.air.AirPath;
+
+/**
+ * A floor with solvent on it as an inspector looks at it: where the vapour is, the ways out, what
+ * can light it, how the air sweeps and what it misses, where the meter is held.
+ */
+final class FirePlan {
+  private static final Set<MarkType> SHOWN =
+      EnumSet.of(
+          MarkType.IGNITION_SOURCE, MarkType.DETECTOR, MarkType.POWER_POINT, MarkType.AIR_OUTLET);
+
+  private static final Pen WAY = Pen.of(0.8, Palette.BLUE).dashed(3, 1.4);
+
+  /** Vapour lies in every corner: the whole floor is tinted. */
+  private static final FillStyle VAPOUR =
+      new FillStyle(Palette.tint(Palette.AMBER), HatchPattern.NONE, Palette.AMBER, 2.2, 0);
+
+  private static final FillStyle MISSED =
+      new FillStyle(Palette.tint(Palette.RED), HatchPattern.RISING, Palette.RED, 2.6, 0);
+
+  /** Pieces smaller than this share of the floor are not worth a meter point. */
+  private static final double WORTH = 0.02;
+
+  private final FloorTakeoff takeoff;
+  private final FloorArea area;
+  private final AirPlan air;
+  private final SheetContext context;
+  private final Region missed;
+
+  FirePlan(FloorTakeoff takeoff, AirPlan air, SheetContext context) {
+    this.takeoff = takeoff;
+    this.area = takeoff.area();
+    this.air = air;
+    this.context = context;
+    this.missed = missed();
+  }
+
+  /** How far to each side of its way moving air is taken to sweep: common practice, no source. */
+  static double sweep(UnitSystem units) {
+    return units == UnitSystem.METRIC ? 3000 : 10 * 304.8;
+  }
+
+  private Region missed() {
+    Region floor = takeoff.net();
+    return air.path()
+        .map(
+            p ->
+                floor.minus(
+                    Region.around(
+                        Line.of(p.inlet().at(), p.outlet().at()),
+                        sweep(context.units()),
+                        true,
+                        AreaInks.TOLERANCE)))
+        .orElse(floor);
+  }
+
+  OverviewBlock block(double height) {
+    return new OverviewBlock(takeoff.gross().bounds(), height, 10, this::draw);
+  }
+
+  private void draw(PlanComposer sketch) {
+    sketch.addInks(VAPOUR.on(takeoff.net()));
+    sketch.addInks(MISSED.on(missed));
+    for (Obstacle o : takeoff.standing()) {
+      sketch.addInks(FillStyle.plain(Palette.GREY, Palette.SOFT).on(o.region()));
+    }
+    sketch.addInks(AreaInks.outline(area));
+    OutlineShape shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
+    sketch.keepOff(List.of(shape.ring()));
+    air.path().ifPresent(p -> way(sketch, p));
+    for (Mark m : shown()) {
+      sketch.placeSign(AreaInks.sign(m, place(m)));
+    }
+    int n = 0;
+    for (Vec at : meterPoints()) {
+      n++;
+      sketch.placeNumber(at, List.of(sketch.view().onPaper(at)), "M" + n, 6);
+    }
+    for (Doorway d : area.doorways()) {
+      exit(sketch, d, shape);
+    }
+    for (Mark m : shown()) {
+      TextStyle style = context.type().label().in(MarkStyles.colour(m.kind().type()));
+      sketch.placeLabel(PlanLabel.of(place(m), m.name(), style).nearBy(7).on(Palette.WHITE));
+    }
+  }
+
+  /** A way out with its name, and the extinguisher that stands beside it, inside. */
+  private void exit(PlanComposer sketch, Doorway d, OutlineShape shape) {
+    List<Vec> ends = LabelCandidates.chord(shape.doorway(d)).points();
+    Vec along = ends.get(1).minus(ends.get(0)).unit();
+    Vec in = shape.floorOnLeft() ? along.left() : along.left().times(-1);
+    Vec middle = ends.get(0).towards(ends.get(1), 0.5);
+    double mm = 1 / sketch.view().scale();
+    Vec beside = ends.get(0).plus(in.times(4.5 * mm)).minus(along.times(3 * mm));
+    sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), "E", 5);
+    String words =
+        context.say("sheets.fire-plan.way-out", d.name(), context.length(d.width().mm()));
+    Vec out = sketch.view().onPaper(middle.plus(in.times(-5 * mm)));
+    sketch.placeLabel(
+        PlanLabel.of(middle, words, context.type().label().in(Palette.BLUE))
+            .wishing(List.of(out))
+            .nearBy(9)
+            .on(Palette.WHITE));
+  }
+
+  private static void way(PlanComposer sketch, AirPath p) {
+    Vec from = p.inlet().at();
+    Vec to = p.outlet().at();
+    Vec back = from.minus(to).unit().times(3.5 / sketch.view().scale());
+    Vec side = new Vec(-back.y(), back.x()).times(0.4);
+    Pen barb = Pen.of(0.8, Palette.BLUE);
+    sketch.addInks(
+        List.of(
+            Stroke.line(WAY, from, to),
+            Stroke.line(barb, to.plus(back).plus(side), to),
+            Stroke.line(barb, to.plus(back).minus(side), to)));
+    sketch.keepOff(from, to);
+  }
+
+  private List<Mark> shown() {
+    return area.marks().stream()
+        .filter(m -> SHOWN.contains(m.kind().type()) && m.form() instanceof Form.Place)
+        .toList();
+  }
+
+  private static Vec place(Mark m) {
+    return m.form().spots().get(0).vec();
+  }
+
+  /** At the fan first, then in the middle of each large place that the air misses. */
+  List<Vec> meterPoints() {
+    List<Vec> points = new ArrayList<>();
+    air.path().ifPresent(p -> points.add(p.outlet().at().towards(p.inlet().at(), 0.12)));
+    missed.parts().stream()
+        .filter(r -> r.area() > WORTH * takeoff.net().area())
+        .sorted((a, b) -> Double.compare(b.area(), a.area()))
+        .limit(4)
+        .forEach(r -> points.add(r.labelPoint()));
+    return points;
+  }
+
+  /** In two columns. */
+  PairBlock key() {
+    List<KeyBlock.Entry> entries = new ArrayList<>();
+    entries.add(KeyBlock.look(VAPOUR, context.say("sheets.fire-plan.vapour")));
+    if (!missed.isEmpty()) {
+      entries.add(
+          KeyBlock.look(
+              MISSED,
+              context.say("sheets.fire-plan.missed", context.length(sweep(context.units())))));
+    }
+    air.path()
+        .ifPresent(
+            p ->
+                entries.add(
+                    KeyBlock.line(
+                        WAY,
+                        context.say(
+                            "sheets.fire-plan.path", p.inlet().name(), p.outlet().name()))));
+    entries.add(KeyBlock.ringed("M1", context.say("sheets.fire-plan.meter")));
+    entries.add(KeyBlock.ringed("E", context.say("sheets.fire-plan.extinguisher")));
+    for (MarkType type : SHOWN) {
+      shown().stream()
+          .filter(m -> m.kind().type() == type)
+          .findFirst()
+          .ifPresent(
+              m ->
+                  entries.add(
+                      KeyBlock.sign(
+                          MarkStyles.sign(type), MarkStyles.colour(type), meaning(type))));
+    }
+    int half = (entries.size() + 1) / 2;
+    return new PairBlock(
+        0.5,
+        List.of(KeyBlock.of(entries.subList(0, half))),
+        List.of(KeyBlock.of(entries.subList(half, entries.size()))));
+  }
+
+  private String meaning(MarkType type) {
+    return switch (type) {
+      case IGNITION_SOURCE -> context.say("sheets.fire-plan.ignition");
+      case DETECTOR -> context.say("sheets.fire-plan.detector");
+      case POWER_POINT -> context.say("sheets.fire-plan.power");
+      default -> context.say("sheets.fire-plan.outlet");
+    };
+  }
+
+  /** What is said where no two openings make a draught. */
+  Optional<String> noPath() {
+    return air.path().isPresent()
+        ? Optional.empty()
+        : Optional.of(context.say("sheets.fire-plan.no-path"));
+  }
+}

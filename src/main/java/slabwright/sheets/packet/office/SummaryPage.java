@@ -1,0 +1,173 @@
+package slabwright.sheets.packet.office;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.BulletBlock;
+import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.PairBlock;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.sheets.plan.FloorsBlock;
+import slabwright.units.QuantityFormat;
+import slabwright.work.AreaResult;
+import slabwright.work.coat.Kits;
+import slabwright.work.days.DayPlan;
+import slabwright.work.handover.Cost;
+import slabwright.work.handover.OrderLine;
+
+/** The job on one page: plan, areas, days, price, what stands against it, what to order by when. */
+final class SummaryPage {
+  private static final int MOST_RED = 6;
+
+  private final PacketContents job;
+  private final SheetContext context;
+
+  SummaryPage(PacketContents job, SheetContext context) {
+    this.job = job;
+    this.context = context;
+  }
+
+  List<PageDraft> drafts() {
+    PageDraft draft =
+        new PageDraft(
+            "",
+            context.say("sheets.summary-page.title"),
+            context.say(job.work().book().origin()),
+            "",
+            Optional.empty(),
+            List.of());
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new PairBlock(0.44, List.of(FloorsBlock.of(job.areas(), 58, context)), List.of(facts())));
+    List<String> red = red();
+    blocks.add(new Heading(context.say("sheets.summary-page.red")));
+    blocks.add(
+        new BulletBlock(
+            red.isEmpty() ? List.of(context.say("sheets.summary-page.nothing-red")) : red));
+    blocks.add(new Heading(context.say("sheets.summary-page.orders")));
+    blocks.add(orders());
+    return ColumnPages.of(context, draft, blocks);
+  }
+
+  private Block facts() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (AreaResult a : job.areas()) {
+      row(rows, a.takeoff().area().name(), context.wholeArea(a.takeoff().net().area()));
+    }
+    Optional<DayPlan> days = job.work().days().maybe();
+    row(
+        rows,
+        context.say("sheets.summary-page.begins"),
+        days.map(d -> context.times().day(d.firstDay().atStartOfDay(), job.work().dated()))
+            .orElse(context.say("sheets.summary-page.no-dates")));
+    days.ifPresent(
+        d -> {
+          row(
+              rows,
+              context.say("sheets.summary-page.ends"),
+              context.times().day(d.end(), job.work().dated()));
+          row(rows, context.say("sheets.summary-page.days"), Long.toString(workingDays(d)));
+          row(
+              rows,
+              context.say("sheets.summary-page.hours"),
+              QuantityFormat.number(Math.round(d.personTime().toMinutes() / 15.0) / 4.0, 2));
+        });
+    Cost cost = Cost.of(job.work());
+    BigDecimal known = cost.known();
+    row(
+        rows,
+        cost.total().isKnown()
+            ? context.say("sheets.summary-page.price")
+            : context.say("sheets.summary-page.known-price"),
+        context.say("sheets.offer-page.amount", known, cost.currency()));
+    return TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows);
+  }
+
+  private static long workingDays(DayPlan days) {
+    return days.steps().stream()
+        .flatMap(s -> s.spans().stream())
+        .map(s -> s.start().toLocalDate())
+        .distinct()
+        .count();
+  }
+
+  private static void row(List<List<TableCell>> rows, String what, String value) {
+    rows.add(List.of(TableCell.of(what), TableCell.bold(value)));
+  }
+
+  /** Why the job can't start, what is held, and what the cost still wants; equal ones once. */
+  private List<String> red() {
+    List<String> all = new ArrayList<>();
+    job.work().outlook().cannotStart().forEach(m -> all.add(context.words().line(m)));
+    job.work()
+        .outlook()
+        .held()
+        .forEach(
+            h -> {
+              if (!h.frees().isEmpty()) {
+                all.add(context.words().line(h.why()));
+              }
+            });
+    Cost cost = Cost.of(job.work());
+    long open = cost.lines().stream().filter(l -> !l.amount().isKnown()).count();
+    if (open > 0) {
+      all.add(context.say("sheets.summary-page.open-prices", open));
+    }
+    List<String> shown = all.stream().distinct().limit(MOST_RED).toList();
+    long more = all.stream().distinct().count() - shown.size();
+    if (more == 0) {
+      return shown;
+    }
+    List<String> longer = new ArrayList<>(shown);
+    longer.add(context.say("sheets.summary-page.and-more", more));
+    return longer;
+  }
+
+  private Block orders() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (OrderLine o : OrderLine.of(job.work())) {
+      rows.add(
+          List.of(
+              TableCell.of(context.say(o.buy().name())),
+              TableCell.of(
+                  context.say(
+                      o.buy()
+                          .kits()
+                          .text(k -> QuantityFormat.volume(k.needed(), context.units())))),
+              TableCell.of(o.buy().kits().maybe().map(this::kits).orElse("")),
+              TableCell.bold(
+                  o.neededOn()
+                      .map(d -> context.times().day(d.atStartOfDay(), true))
+                      .orElse(context.say("sheets.summary-page.no-date"))),
+              TableCell.of(context.say("sheets.summary-page.blank"))));
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.words(context.say("sheets.summary-page.product")),
+            TableColumn.number(context.say("sheets.summary-page.needed")),
+            TableColumn.number(context.say("sheets.summary-page.kits")),
+            TableColumn.number(context.say("sheets.summary-page.on-site-by")),
+            TableColumn.number(context.say("sheets.summary-page.lead-time"))),
+        rows);
+  }
+
+  private String kits(Kits kits) {
+    return kits.lines().stream()
+        .map(
+            l ->
+                context.say(
+                    "sheets.summary-page.kit",
+                    l.count(),
+                    QuantityFormat.volume(l.kit().mm3(), context.units())))
+        .reduce((a, b) -> a + ", " + b)
+        .orElse("");
+  }
+}

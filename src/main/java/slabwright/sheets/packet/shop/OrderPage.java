@@ -1,0 +1,198 @@
+package slabwright.sheets.packet.shop;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import slabwright.drawing.Ink;
+import slabwright.drawing.View;
+import slabwright.figures.ColourWord;
+import slabwright.figures.DyeStyle;
+import slabwright.figures.StencilInks;
+import slabwright.inlay.InlayPlan;
+import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.BulletBlock;
+import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.PairBlock;
+import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.Slice;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
+import slabwright.sheets.page.TypeSizes;
+import slabwright.site.FloorArea;
+import slabwright.site.job.Party;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.StepKind;
+
+/** The order of one inlay's stencils: who orders what, by when, and what it looks like. */
+final class OrderPage {
+  private final PacketContents job;
+  private final FloorArea area;
+  private final PlacedInlay placed;
+  private final InlayPlan plan;
+  private final SheetContext context;
+
+  OrderPage(PacketContents job, FloorArea area, PlacedInlay placed, SheetContext context) {
+    this.job = job;
+    this.area = area;
+    this.placed = placed;
+    this.plan = placed.plan();
+    this.context = context;
+  }
+
+  List<PageDraft> drafts() {
+    PageDraft draft =
+        new PageDraft(
+            "",
+            context.say("sheets.order-page.title", placed.inlay().name()),
+            context.say("sheets.order-page.subtitle"),
+            "",
+            Optional.empty(),
+            List.of());
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new PairBlock(0.56, List.of(who()), List.of(new Preview(plan))));
+    blocks.add(new Heading(context.say("sheets.order-page.what")));
+    blocks.add(what());
+    blocks.add(new Heading(context.say("sheets.order-page.colours")));
+    blocks.add(colours());
+    blocks.add(
+        new BulletBlock(
+            List.of(
+                context.say("sheets.order-page.weed"),
+                context.say("sheets.order-page.never"),
+                context.say("sheets.order-page.proof"))));
+    return ColumnPages.of(context, draft, blocks);
+  }
+
+  private Block who() {
+    Party us = job.site().job().contractor();
+    List<List<TableCell>> rows = new ArrayList<>();
+    row(rows, context.say("sheets.order-page.from"), or(us.name()));
+    row(rows, context.say("sheets.order-page.contact"), or(us.contact()));
+    row(rows, context.say("sheets.order-page.phone"), or(us.phone()));
+    row(rows, context.say("sheets.order-page.mail"), or(us.mail()));
+    row(rows, context.say("sheets.order-page.ship-to"), or(us.address().replace("\n", ", ")));
+    row(rows, context.say("sheets.order-page.needed-by"), needed());
+    return TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows);
+  }
+
+  private static void row(List<List<TableCell>> rows, String label, String value) {
+    rows.add(List.of(TableCell.of(label), TableCell.bold(value)));
+  }
+
+  private String or(String known) {
+    return known.isBlank() ? context.say("sheets.order-page.blank") : known;
+  }
+
+  /** The film is wanted for the tack test already. */
+  private String needed() {
+    Optional<LocalDateTime> first =
+        job.work()
+            .days()
+            .maybe()
+            .filter(d -> job.work().dated())
+            .flatMap(
+                d ->
+                    d.steps().stream()
+                        .filter(s -> s.task().type().isOn(area.id()) && usesFilm(s))
+                        .map(ScheduledStep::start)
+                        .findFirst());
+    return first
+        .map(t -> context.say("sheets.order-page.on-site", context.times().day(t, true)))
+        .orElseGet(() -> context.say("sheets.order-page.blank"));
+  }
+
+  private static boolean usesFilm(ScheduledStep step) {
+    StepKind kind = step.task().type().kind();
+    return kind == StepKind.TACK_TEST || kind == StepKind.LAY_STENCIL;
+  }
+
+  private Block what() {
+    int stencils = plan.stencils().stencils().size();
+    Bounds blank = plan.stencils().blank();
+    List<List<TableCell>> rows = new ArrayList<>();
+    row(
+        rows,
+        context.say("sheets.order-page.size"),
+        context.say(
+            "sheets.order-page.by", context.length(blank.width()), context.length(blank.height())));
+    row(
+        rows,
+        context.say("sheets.order-page.film"),
+        context.say("sheets.order-page.film-proposed"));
+    row(
+        rows,
+        context.say("sheets.order-page.roll"),
+        context.say(
+            "sheets.order-page.by",
+            context.length(placed.inlay().spec().roll().mm()),
+            context.length(plan.rollLength())));
+    row(
+        rows,
+        context.say("sheets.order-page.tape"),
+        context.say("sheets.order-page.tape-proposed"));
+    row(
+        rows,
+        context.say("sheets.order-page.quantity"),
+        context.say("sheets.order-page.one-of-each", stencils));
+    plan.panels().ifPresent(p -> row(rows, context.say("sheets.order-page.panels"), panels(p)));
+    return TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows);
+  }
+
+  private String panels(PanelPlan p) {
+    return p.panels().stream().map(this::panel).collect(Collectors.joining("; "));
+  }
+
+  private String panel(Panel panel) {
+    return context.say(
+        "sheets.order-page.panel",
+        panel.name(),
+        context.length(panel.box().width()),
+        context.length(panel.box().height()));
+  }
+
+  private Block colours() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (Stencil s : plan.stencils().stencils()) {
+      rows.add(
+          List.of(
+              new TableCell.Swatch(DyeStyle.flat(s.colour())),
+              TableCell.bold(context.say("sheets.order-page.stencil", s.layer())),
+              TableCell.of(ColourWord.named(s.colour(), placed.inlay(), context.words())),
+              TableCell.of(context.say("sheets.order-page.stays", s.loosePieces().size()))));
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.narrow(""),
+            TableColumn.narrow(""),
+            TableColumn.words(""),
+            TableColumn.narrow("")),
+        rows);
+  }
+
+  /** The graphic as it will be, small. */
+  private record Preview(InlayPlan plan) implements Block {
+    private static final double MOST = 62;
+
+    @Override
+    public List<Slice> slices(TypeSizes type, double width) {
+      Bounds b = plan.openings().bounds();
+      double scale = Math.max(b.width() / width, b.height() / MOST);
+      View view = View.yDown(scale, new Vec(b.middle().x(), b.minY()), new Vec(width / 2, 0));
+      List<Ink> inks = new ArrayList<>();
+      StencilInks.flat(plan).forEach(i -> inks.add(i.placed(view)));
+      return List.of(new Slice(b.height() / scale + 2, false, inks));
+    }
+  }
+}

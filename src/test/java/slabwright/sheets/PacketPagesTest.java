@@ -1,0 +1,146 @@
+package slabwright.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextBox;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
+import slabwright.sheets.packet.Packet;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.PrintedPacket;
+import slabwright.sheets.page.PageFrame;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.site.Site;
+import slabwright.units.UnitSystem;
+import slabwright.words.Words;
+
+/** What must hold of every page of a packet, tried on the sample site. */
+class PacketPagesTest {
+  private static final SheetSamples HALL = SheetSamples.tramHall();
+  private static final Map<PaperSize, Map<Packet, PrintedPacket>> MADE =
+      new EnumMap<>(PaperSize.class);
+
+  private static final Pattern METRIC =
+      Pattern.compile("\\d ?(m|mm|cm|m²|cm²|mm²|m³|m³/h|kg|g|L|mL|µm|°C|m2|mm2|bar)(?![\\w²³/′])");
+  private static final Pattern FEET =
+      Pattern.compile(
+          "\\d ?(ft|in|sq ft|sq in|gal|lb|lbs|oz|fl oz|mil|mils|cfm|°F|psi)\\b|\\d[′″]");
+
+  private static PrintedPacket packet(Packet packet, PaperSize paper) {
+    return MADE.computeIfAbsent(paper, p -> new EnumMap<>(Packet.class))
+        .computeIfAbsent(packet, k -> PacketSet.of(k, contents(paper)));
+  }
+
+  private static PacketContents contents(PaperSize paper) {
+    UnitSystem units = paper.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
+    Site site = HALL.site().withUnits(units);
+    return new PacketContents(
+        site, HALL.results(), HALL.work(site), paper, SheetSamples.DAY, Words.english());
+  }
+
+  static Stream<Arguments> packets() {
+    return Stream.of(Packet.values())
+        .flatMap(
+            p -> Stream.of(PaperSize.LETTER, PaperSize.A4).map(paper -> Arguments.of(p, paper)));
+  }
+
+  private static List<String> words(PrintedPage page) {
+    return TextBox.of(page.drawing()).stream().map(TextBox::words).toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("packets")
+  void every_page_says_its_place_in_its_packet(Packet packet, PaperSize paper) {
+    List<PrintedPage> pages = packet(packet, paper).pages();
+    String called = Words.english().say(packet.word());
+    assertThat(pages).isNotEmpty();
+    for (int i = 0; i < pages.size(); i++) {
+      assertThat(words(pages.get(i)))
+          .contains(called + ", page " + (i + 1) + " of " + pages.size(), "Tram Hall Library");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("packets")
+  void no_unit_of_the_other_system_stands_on_any_page(Packet packet, PaperSize paper) {
+    Pattern other = paper.inches() ? METRIC : FEET;
+    Set<String> found = new TreeSet<>();
+    for (PrintedPage page : packet(packet, paper).pages()) {
+      words(page).stream().filter(w -> other.matcher(w).find()).forEach(found::add);
+    }
+    assertThat(found).as("%s on %s", packet, paper).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("packets")
+  void no_page_but_the_last_is_under_two_fifths_full(Packet packet, PaperSize paper) {
+    List<PrintedPage> pages = packet(packet, paper).pages();
+    List<String> empty = new ArrayList<>();
+    for (PrintedPage page : pages.subList(0, pages.size() - 1)) {
+      Bounds body = frame(page, paper).body();
+      double lowest =
+          page.drawing().plain().stream()
+              .map(i -> i.reach().maxY())
+              .filter(y -> y <= body.maxY())
+              .max(Double::compare)
+              .orElse(0.0);
+      if ((lowest - body.minY()) / body.height() < 0.4) {
+        empty.add(page.name());
+      }
+    }
+    assertThat(empty).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("packets")
+  void a_packet_has_at_most_four_type_sizes_and_none_under_ten_points(
+      Packet packet, PaperSize paper) {
+    Set<Double> sizes = new TreeSet<>();
+    packet(packet, paper).pages().stream()
+        .flatMap(p -> p.drawing().plain().stream())
+        .filter(Text.class::isInstance)
+        .forEach(t -> sizes.add(Math.round(((Text) t).style().size() * 72 / 2.54) / 10.0));
+    assertThat(sizes).hasSizeLessThanOrEqualTo(4).allMatch(s -> s >= 10);
+  }
+
+  @ParameterizedTest
+  @MethodSource("packets")
+  void no_two_labels_lie_on_each_other_and_all_words_are_inside(Packet packet, PaperSize paper) {
+    List<String> faults = new ArrayList<>();
+    for (PrintedPage page : packet(packet, paper).pages()) {
+      Bounds frame = frame(page, paper).frame().grown(0.01);
+      List<TextBox> boxes = TextBox.of(page.drawing());
+      for (int i = 0; i < boxes.size(); i++) {
+        Bounds b = boxes.get(i).bounds();
+        if (!frame.contains(new Vec(b.minX(), b.minY()))
+            || !frame.contains(new Vec(b.maxX(), b.maxY()))) {
+          faults.add(page.name() + " outside: " + boxes.get(i).words());
+        }
+        for (int j = i + 1; j < boxes.size(); j++) {
+          if (boxes.get(i).overlaps(boxes.get(j))) {
+            faults.add(page.name() + ": " + boxes.get(i).words() + " / " + boxes.get(j).words());
+          }
+        }
+      }
+    }
+    assertThat(faults).isEmpty();
+  }
+
+  private static PageFrame frame(PrintedPage page, PaperSize paper) {
+    Bounds b = page.drawing().bounds();
+    return b.width() > b.height() ? PageFrame.landscape(paper) : PageFrame.portrait(paper);
+  }
+}

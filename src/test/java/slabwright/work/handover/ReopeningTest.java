@@ -1,0 +1,89 @@
+package slabwright.work.handover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import slabwright.site.Finish;
+import slabwright.site.FloorArea;
+import slabwright.site.Site;
+import slabwright.work.Said;
+import slabwright.work.WorkPlan;
+import slabwright.work.WorkSamples;
+
+/** When a floor opens again and how it is kept, by its finish and its place. */
+class ReopeningTest {
+  private static final Site SITE = WorkSamples.tramHall();
+
+  /** The paper of an area with one product on it. */
+  private static String paper(String area, String product) {
+    List<FloorArea> areas =
+        SITE.areas().stream()
+            .map(
+                a ->
+                    a.withFinish(
+                        new Finish(
+                            Optional.empty(),
+                            List.of(new Finish.Coat(product, 1, Finish.Target.WHOLE_FLOOR)))))
+            .toList();
+    WorkPlan plan = WorkSamples.plan(SITE.withAreas(areas));
+    return Reopening.of(plan.area(area).orElseThrow(), plan)
+        .orElseThrow()
+        .paper(plan)
+        .text(Said::of);
+  }
+
+  @Example
+  void a_film_is_recoated_by_wear_and_a_penetrating_sealer_when_water_no_longer_beads() {
+    assertThat(paper("reading-hall", "topcoat"))
+        .contains("recoated by wear")
+        .doesNotContain("no longer beads");
+    assertThat(paper("reading-hall", "sealer"))
+        .contains("when water no longer beads")
+        .doesNotContain("by wear");
+  }
+
+  @Example
+  void dye_without_a_sealer_says_that_nothing_protects_it() {
+    assertThat(paper("reading-hall", "water-dye"))
+        .contains("Nothing protects the dye")
+        .doesNotContain("beads");
+  }
+
+  @Example
+  void outdoors_there_is_a_list_of_its_own() {
+    assertThat(paper("terrace", "outdoor-sealer"))
+        .contains("No de-icing salt")
+        .contains("First rinse with a hose from")
+        .contains("Keep rain, dew")
+        .doesNotContain("Dust mop")
+        .doesNotContain("Socks");
+    assertThat(paper("reading-hall", "sealer")).doesNotContain("salt").contains("Dust mop");
+  }
+
+  @Example
+  void a_floor_that_is_dry_at_night_opens_in_the_morning() {
+    LocalDateTime night = LocalDateTime.of(2026, 12, 3, 3, 10);
+    LocalDateTime evening = LocalDateTime.of(2026, 12, 3, 18, 1);
+    LocalDateTime noon = LocalDateTime.of(2026, 12, 3, 12, 1);
+    assertThat(OpeningHours.next(night)).isEqualTo(LocalDateTime.of(2026, 12, 3, 8, 0));
+    assertThat(OpeningHours.next(evening)).isEqualTo(LocalDateTime.of(2026, 12, 4, 8, 0));
+    assertThat(OpeningHours.next(noon)).isEqualTo(LocalDateTime.of(2026, 12, 3, 12, 15));
+  }
+
+  @Property
+  void an_opening_is_never_before_the_floor_is_ready_and_always_at_an_hour_people_keep(
+      @ForAll @IntRange(max = 600_000) int minutes, @ForAll @IntRange(max = 59) int seconds) {
+    LocalDateTime ready =
+        LocalDateTime.of(2026, 1, 1, 0, 0).plusMinutes(minutes).plusSeconds(seconds);
+    LocalDateTime opens = OpeningHours.next(ready);
+    assertThat(opens).isAfterOrEqualTo(ready).isBefore(ready.plusHours(15));
+    assertThat(opens.toLocalTime()).isBetween(OpeningHours.OPENS, OpeningHours.SHUTS);
+    assertThat(opens.getMinute() % 15).isZero();
+  }
+}
