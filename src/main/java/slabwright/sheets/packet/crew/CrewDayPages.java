@@ -72,37 +72,40 @@ final class CrewDayPages {
             ? text.place()
             : context.say("sheets.crew-day.place-and-persons", text.place(), persons);
     PageDraft draft = new PageDraft("", text.title(), place, "", Optional.empty(), List.of());
-    double below = cautions.height() + GAP;
     double all = rows.stream().mapToDouble(Strip::height).sum();
-    double room = body.height() - alerts.height() - below;
-    List<PageDraft> pages = new ArrayList<>();
+    double room = body.height() - alerts.height() - cautions.height() - GAP;
     if (all + foot.height() + GAP <= room) {
-      pages.add(draft.withInks(single(day, alerts, rows, cautions, foot)));
-      return pages;
+      return List.of(draft.withInks(single(day, alerts, rows, cautions, foot)));
     }
     int next = Math.min(take(rows, 0, room), Math.max(1, rows.size() - LEAST_ROWS));
     List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
     lay(inks, rows.subList(0, next), body.minY() + alerts.height());
     inks.addAll(cautions.at(body.minX(), body.maxY() - cautions.height()));
-    pages.add(draft.withInks(inks));
-    while (next < rows.size() || pages.size() == 1) {
-      List<Ink> more = new ArrayList<>(alerts.at(body.minX(), body.minY()));
-      double top = body.minY() + alerts.height();
-      double left = body.maxY() - top;
-      int to = take(rows, next, left - foot.height() - GAP);
-      boolean last = to == rows.size();
-      if (!last) {
-        to = take(rows, next, left);
-      }
-      double y = lay(more, rows.subList(next, to), top);
+    List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
+    more(day, alerts, rows.subList(next, rows.size()), foot)
+        .forEach(m -> pages.add(draft.continued(m, context.words())));
+    return pages;
+  }
+
+  /** The pages after a day's first: the rows that are left, and on the last what ends the day. */
+  private List<List<Ink>> more(CrewDay day, Strip alerts, List<Strip> rows, Strip foot) {
+    List<List<Ink>> pages = new ArrayList<>();
+    double top = body.minY() + alerts.height();
+    double room = body.maxY() - top;
+    double footTop = body.maxY() - foot.height() - GAP;
+    int next = 0;
+    boolean last = false;
+    while (!last) {
+      List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
+      int to = take(rows, next, room - foot.height() - GAP);
+      last = to == rows.size();
+      to = last ? to : take(rows, next, room);
+      double y = lay(inks, rows.subList(next, to), top);
       if (last) {
-        more.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
-        picture(
-            day,
-            new Bounds(body.minX(), y + GAP, body.maxX(), body.maxY() - foot.height() - GAP),
-            more);
+        inks.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
+        picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), footTop), inks);
       }
-      pages.add(draft.continued(more, context.words()));
+      pages.add(inks);
       next = to;
     }
     return pages;
