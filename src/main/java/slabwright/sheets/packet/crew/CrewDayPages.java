@@ -55,7 +55,12 @@ final class CrewDayPages {
 
   List<PageDraft> drafts() {
     List<PageDraft> drafts = new ArrayList<>();
-    for (CrewDay day : texts.days()) {
+    List<CrewDay> days = texts.days();
+    if (days.isEmpty()) {
+      CrewDay none = new CrewDay(1, job.date(), List.of());
+      drafts.addAll(drafts(none, texts.all().get(0)));
+    }
+    for (CrewDay day : days) {
       drafts.addAll(drafts(day, texts.text(day)));
     }
     return drafts;
@@ -262,7 +267,10 @@ final class CrewDayPages {
   private Strip cautions(CrewDayText text) {
     double width = body.width() - 2 * PAD;
     Lines lines = new Lines(PAD - 1);
-    lines.say(PAD, context.say("sheets.crew-day.in-this-order"), context.type().heading(), width);
+    if (!text.cautions().isEmpty()) {
+      String head = context.say("sheets.crew-day.in-this-order");
+      lines.say(PAD, head, context.type().heading(), width);
+    }
     for (int i = 0; i < text.cautions().size(); i++) {
       double y = lines.y;
       lines.say(PAD + 7, text.cautions().get(i), context.type().body(), width - 7);
@@ -296,7 +304,7 @@ final class CrewDayPages {
     Lines lines = new Lines(0);
     text.lookOut().forEach(l -> lines.say(0, l, context.type().body(), body.width()));
     lines.gap(7);
-    double each = body.width() / text.readings().size();
+    double each = body.width() / Math.max(1, text.readings().size());
     for (int i = 0; i < text.readings().size(); i++) {
       String words = text.readings().get(i);
       double x = i * each;
