@@ -55,6 +55,11 @@ public enum ColourWord {
         .orElseGet(() -> words.say(of(hex).word()));
   }
 
+  /** A name, or the word for a colour that has none. */
+  public static String orName(String nameOrHex, Words words) {
+    return nameOrHex.matches("#[0-9a-f]{6}") ? words.say(of(nameOrHex).word()) : nameOrHex;
+  }
+
   /** The word for six hexadecimal digits after a number sign. */
   public static ColourWord of(String hex) {
     Colour wanted = Colour.hex(hex.substring(1));
