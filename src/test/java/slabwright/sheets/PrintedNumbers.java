@@ -17,6 +17,8 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import slabwright.work.days.QuarterHour;
 import slabwright.work.days.TimeSpan;
+import slabwright.units.UnitPair;
+import slabwright.units.UnitSystem;
 
 /** All values of some JSON files, to look printed numbers up in. */
 final class PrintedNumbers {
@@ -67,6 +69,9 @@ final class PrintedNumbers {
 
   private void text(String s) {
     words.append(s).append('\n');
+    for (UnitSystem units : UnitSystem.values()) {
+      words.append(UnitPair.only(s, units)).append('\n');
+    }
     if (s.matches("-?PT[\\dHMS.]+")) {
       times.add(Duration.parse(s));
     } else if (s.matches("\\d{4}-\\d\\d-\\d\\dT[\\d:.]+")) {
