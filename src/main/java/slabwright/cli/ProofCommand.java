@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,7 +16,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.drawing.paint.SvgPainter;
 import slabwright.figures.ProofFaultInks;
-import slabwright.inlay.proof.ProofReport;
+import slabwright.inlay.proof.ProofBatch;
+import slabwright.inlay.proof.ProofNote;
 import slabwright.inlay.proof.ProofVerdict;
 import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.project.ProofRequest;
@@ -38,20 +42,20 @@ final class ProofCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PLAN")
   private Path plan;
 
-  @Option(names = "--inlay", required = true, paramLabel = "ID")
+  @Option(names = "--inlay", paramLabel = "ID")
   private String inlay;
 
-  @Option(names = "--file", required = true, paramLabel = "FILE")
-  private Path file;
+  @Option(names = "--file", required = true, paramLabel = "FILE", arity = "1..*")
+  private List<Path> files;
 
-  @Option(names = "--stencil", paramLabel = "N", defaultValue = "1")
-  private int number;
+  @Option(names = "--stencil", paramLabel = "N")
+  private Integer number;
 
   @Option(names = "--shading", paramLabel = "WHAT", defaultValue = "UNKNOWN")
   private Shading shading;
 
-  @Option(names = "--page", paramLabel = "N", defaultValue = "1")
-  private int page;
+  @Option(names = "--page", paramLabel = "N")
+  private Integer page;
 
   @Option(names = "--json")
   private boolean json;
@@ -70,19 +74,37 @@ final class ProofCommand implements Callable<Integer> {
     Site site = PlanLoader.read(plan);
     ShadingMeaning meaning = ShadingMeaning.valueOf(shading.name());
     ProofRequest.Checked checked =
-        new ProofRequest(inlay, number, file, page, meaning, limits.limits())
+        new ProofRequest(
+                Optional.ofNullable(inlay),
+                asked(number),
+                files,
+                asked(page),
+                meaning,
+                limits.limits())
             .check(site, plan.toAbsolutePath().getParent());
-    ProofReport report = checked.report();
     say(checked, site.units());
     if (picture != null) {
+      ProofBatch.Judged shown = gravest(checked);
       AtomicFile.write(
           picture,
           SvgPainter.write(
-                  ProofFaultInks.picture(checked.wanted(), report, PICTURE_MM),
+                  ProofFaultInks.picture(shown.plan(), shown.report(), PICTURE_MM),
                   words.say("cli.proof.picture"))
               .getBytes(StandardCharsets.UTF_8));
     }
-    return code(report.verdict()).code();
+    return code(checked.verdict()).code();
+  }
+
+  private static OptionalInt asked(Integer n) {
+    return n == null ? OptionalInt.empty() : OptionalInt.of(n);
+  }
+
+  /** The stencil that the verdict is of. */
+  private static ProofBatch.Judged gravest(ProofRequest.Checked checked) {
+    return checked.stencils().stream()
+        .filter(s -> s.report().verdict() == checked.verdict())
+        .findFirst()
+        .orElseThrow();
   }
 
   private static ExitCode code(ProofVerdict verdict) {
@@ -94,15 +116,23 @@ final class ProofCommand implements Callable<Integer> {
   }
 
   private void say(ProofRequest.Checked checked, UnitSystem units) {
-    ProofReport report = checked.report();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(checked.json(units, words));
       return;
     }
-    out.println(words.say(report.verdict().message()));
-    report.faults().forEach(f -> out.println("✕ " + words.say(f.message(units))));
-    report.notes().forEach(n -> out.println("! " + words.say(n.message(units))));
-    out.println(words.say(report.limits().message()));
+    out.println(words.say(gravest(checked).report().message()));
+    boolean many =
+        checked.stencils().size() > 1
+            || gravest(checked).report().notes().stream()
+                .anyMatch(n -> n instanceof ProofNote.StencilsAbsent);
+    for (ProofBatch.Judged s : checked.stencils()) {
+      if (many) {
+        out.println(words.say("cli.proof.stencil", s.stencil(), words.say(s.report().message())));
+      }
+      s.report().faults().forEach(f -> out.println("✕ " + words.say(f.message(units))));
+      s.report().notes().forEach(n -> out.println("! " + words.say(n.message(units))));
+    }
+    out.println(words.say(checked.stencils().get(0).report().limits().message()));
   }
 }

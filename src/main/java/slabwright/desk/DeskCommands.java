@@ -40,6 +40,8 @@ final class DeskCommands {
             "Shortcut+P",
             exports::print),
         new Command(
+            "save-look", words.say("desk.app.command.save-look"), "", exports::savePictures),
+        new Command(
             "release", words.say("desk.app.command.release"), "", () -> releases.issue("")));
   }
 

@@ -23,6 +23,7 @@ import slabwright.desk.model.plan.Releases;
 import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.model.plan.TapeWalkJournal;
 import slabwright.desk.model.plan.TapedRooms;
+import slabwright.desk.model.scene.ExpectedLook;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.units.Message;
 import slabwright.words.Words;
@@ -35,6 +36,7 @@ record DeskModel(
     SelectedAreaResults answers,
     SelectedAreaRoutes ways,
     SeamCosts seams,
+    ExpectedLook look,
     TapedRooms rooms,
     TapeWalkJournal walks,
     SiteComputation job,
@@ -62,6 +64,8 @@ record DeskModel(
     SiteComputation job = new SiteComputation(desk, keeper::plan, home);
     SheetPages pages = new SheetPages(bench, job, keeper::plan, home);
     BackgroundTasks errands = new BackgroundTasks(desk, home);
+    ShopBookEditor book =
+        new ShopBookEditor(desk, keeper::plan, Path.of(System.getProperty("user.home", ".")));
     DeskModel parts =
         new DeskModel(
             bench,
@@ -70,10 +74,11 @@ record DeskModel(
             answers,
             new SelectedAreaRoutes(desk, focus, answers, home),
             new SeamCosts(desk, focus, answers, home),
+            new ExpectedLook(desk, answers, book::text, home),
             new TapedRooms(desk, keeper::plan),
             new TapeWalkJournal(desk, keeper::plan),
             job,
-            new ShopBookEditor(desk, keeper::plan, Path.of(System.getProperty("user.home", "."))),
+            book,
             pages,
             new Releases(desk, keeper::plan, errands),
             errands,
@@ -118,6 +123,7 @@ record DeskModel(
             answers.changed(),
             ways.changed(),
             seams.changed(),
+            look.changed(),
             job.changed(),
             book.changed(),
             pages.changed(),
@@ -136,7 +142,11 @@ record DeskModel(
 
   /** Whether the whole job and its pages have been worked out too. */
   public boolean isAllWorkedOut() {
-    return isUpToDate() && !ways.isWorking() && !job.isWorking() && !pages.isWorking();
+    return isUpToDate()
+        && !look.isWorking()
+        && !ways.isWorking()
+        && !job.isWorking()
+        && !pages.isWorking();
   }
 
   @Override
@@ -147,6 +157,7 @@ record DeskModel(
     answers.close();
     ways.close();
     seams.close();
+    look.close();
     job.close();
     pages.close();
   }

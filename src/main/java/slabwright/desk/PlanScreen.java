@@ -23,6 +23,7 @@ import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.EntryBar;
+import slabwright.desk.shell.LookSwitch;
 import slabwright.desk.shell.NoticeBar;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.ProgressStrip;
@@ -47,6 +48,7 @@ final class PlanScreen extends BorderPane {
   private final SlabKeys keys;
   private final StackPane pane = new StackPane();
   private final ZoomButtons zoom;
+  private final LookSwitch look;
   private final DeskContext bench;
   private final ActiveTool tools;
   private PageView page;
@@ -57,7 +59,8 @@ final class PlanScreen extends BorderPane {
     this.tools = tools;
     Pictures pictures = parts.pictures();
     top = new TopBar(bench, parts.releases(), commands);
-    slab = new SlabView(bench, pictures, tools, layers);
+    slab = new SlabView(bench, pictures, tools, layers, parts.look());
+    look = new LookSwitch(parts.look(), bench.words(), () -> commands.run("save-look"));
     palette = new ToolPalette(bench, tools);
     entry = new EntryBar(tools, bench.words(), this::acted);
     notice = new NoticeBar(bench, v -> slab.showPlace(Bounds.EMPTY.including(v)));
@@ -74,7 +77,7 @@ final class PlanScreen extends BorderPane {
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, field);
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, field);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);
@@ -83,6 +86,7 @@ final class PlanScreen extends BorderPane {
     place(palette, Pos.TOP_LEFT, new Insets(18, 0, 0, 18));
     place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
     place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
+    place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
     place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
     pane.setMinSize(0, 0);
     return pane;
@@ -131,6 +135,7 @@ final class PlanScreen extends BorderPane {
   void refresh(List<TallyItem> figures) {
     top.refresh();
     palette.refresh();
+    look.refresh();
     entry.refresh();
     notice.refresh();
     progress.refresh();
@@ -138,7 +143,7 @@ final class PlanScreen extends BorderPane {
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;
     StackPane.setMargin(messages, new Insets(16, 16, 0, sheets ? 288 : 190));
-    for (Node n : List.of(slab, palette, entry, zoom)) {
+    for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);
     }
     Controls.show(page, sheets);

@@ -12,6 +12,7 @@ import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
 import slabwright.project.export.CutFileRequest;
 import slabwright.project.export.ExportFormat;
+import slabwright.project.export.PictureFiles;
 import slabwright.project.export.SavedFiles;
 import slabwright.project.export.SheetExport;
 import slabwright.project.export.SheetRequest;
@@ -72,6 +73,26 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
             folder ->
                 write(
                     Message.of("desk.app.exports.saving-cut-files"),
+                    folder,
+                    steps -> order.get().files(steps)));
+  }
+
+  /** Pictures of every floor as it should look. */
+  void savePictures() {
+    Optional<PictureFiles> order =
+        hasFloor()
+            ? parts
+                .keeper()
+                .plan()
+                .map(p -> new PictureFiles(desk.site(), p, parts.bench().words()))
+            : Optional.empty();
+    order
+        .flatMap(
+            o -> chooser.folder(parts.bench().words().say("desk.app.exports.folder-for-pictures")))
+        .ifPresent(
+            folder ->
+                write(
+                    Message.of("desk.app.exports.saving-pictures"),
                     folder,
                     steps -> order.get().files(steps)));
   }

@@ -18,6 +18,7 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.GrindingSplit;
 import slabwright.floor.HandWorkKind;
 import slabwright.floor.HandWorkPiece;
+import slabwright.floor.MachinePassage;
 import slabwright.floor.MachineShare;
 import slabwright.floor.PocketAccess;
 import slabwright.floor.ReachAnalysis;
@@ -55,7 +56,7 @@ public final class PrepInks {
     return inks;
   }
 
-  /** The narrowest pass to each pocket, with its width, and free-standing ends. */
+  /** The narrowest pass to each pocket, with its width, bends that stop a machine, free ends. */
   public static List<Ink> ways(FloorTakeoff t, Optional<ReachAnalysis> ways, UnitSystem units) {
     List<Ink> inks = new ArrayList<>();
     for (Vec end : t.tally().ends()) {
@@ -72,6 +73,12 @@ public final class PrepInks {
                 Vec at = to.plus(to.minus(from).unit().times(CLEAR));
                 inks.add(Text.middle(at, words, TextStyle.bold(3).in(Palette.RED)));
               });
+    }
+    for (MachinePassage p : ways.map(ReachAnalysis::passages).orElse(List.of())) {
+      if (p.kind() == MachinePassage.Kind.BEND) {
+        inks.add(Symbol.of(Symbol.Kind.LOOK, p.where(), 3.2, Palette.RED));
+        inks.add(Stroke.lines(MarkStyles.GAP, List.of(p.across())));
+      }
     }
     return inks;
   }

@@ -3,6 +3,7 @@ package slabwright.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.floor.MachinePassage;
 import slabwright.floor.PocketAccess;
 import slabwright.floor.ReachCurve;
 import slabwright.units.LengthFormat;
@@ -25,6 +26,10 @@ public final class WaysWords {
 
   /** How a machine would get to a pocket. */
   public String way(PocketAccess way) {
+    if (way.bend().isPresent()) {
+      MachinePassage bend = way.bend().get();
+      return words.say("figures.ways-words.stuck", bend.machine().name(), length(-bend.spare()));
+    }
     if (way.pass().isEmpty()) {
       return words.say("figures.ways-words.no-gap");
     }

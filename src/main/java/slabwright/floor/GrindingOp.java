@@ -56,7 +56,8 @@ final class GrindingOp {
     List<MachineShare> shares = new ArrayList<>();
     for (int i = 0; i < sweeps.size(); i++) {
       Region ground = sweeps.size() == 1 ? machine : read.ground(i);
-      reaches.add(new ReachedFloor(sweeps.get(i).machine(), sweeps.get(i).middle(), ground));
+      MachineReach.Sweep w = sweeps.get(i);
+      reaches.add(new ReachedFloor(w.machine(), w.middle(), ground, w.lost()));
       Region part = parts.getOrDefault(i, Region.empty());
       shares.add(new MachineShare(sweeps.get(i).machine(), part));
     }
@@ -73,7 +74,8 @@ final class GrindingOp {
 
   /** Reach over the floor that is not stopped. */
   MachineReach reach() {
-    return new MachineReach(plan.area(), plan.gross(), plan.floorOf(rules::isDrivable), tolerance);
+    return new MachineReach(
+        plan.area(), plan.gross(), plan.floorOf(rules::isDrivable), tolerance, cancelled);
   }
 
   /** The floor that machines may grind, whether they get there or not. */

@@ -2,6 +2,7 @@ package slabwright.floor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
@@ -17,7 +18,8 @@ import slabwright.site.Machine;
  * dilated by half the grinding width are what is ground. A straight wall so keeps a strip of (body
  * − grinding) / 2 + c, and a gap of body + 2 p is passed, its own floor left to hand tools.
  *
- * <p>The body is taken as a disc: it turns on the spot and fits wherever its width fits.
+ * <p>The body is first taken as a disc, which turns on the spot and fits wherever its width fits;
+ * where its length is known, {@link BodyTurnOp} takes away what it does not get round to.
  */
 final class MachineReach {
   /** A gap exactly as wide as body and clearances lets the machine through; mm. */
@@ -35,8 +37,11 @@ final class MachineReach {
   private final Region gross;
   private final Region drivable;
   private final double tolerance;
+  private final BooleanSupplier cancelled;
 
-  MachineReach(FloorArea area, Region gross, Region drivable, double tolerance) {
+  MachineReach(
+      FloorArea area, Region gross, Region drivable, double tolerance, BooleanSupplier cancelled) {
+    this.cancelled = cancelled;
     this.area = area;
     this.gross = gross;
     this.drivable = drivable;
@@ -50,8 +55,9 @@ final class MachineReach {
    * @param ground what its grinding head passes over
    * @param covered what lies under body and clearance, and two tolerances more: drawn just up to
    *     the wall, its arcs would now end short of it and now fall on it
+   * @param lost middles that a disc of its width gets to, and its long body does not
    */
-  record Sweep(Machine machine, Region middle, Region ground, Region covered) {}
+  record Sweep(Machine machine, Region middle, Region ground, Region covered, List<Region> lost) {}
 
   /** Two regions a machine, head and body, as {@link GrindingFaces} takes them. */
   static List<Region> swept(List<Sweep> sweeps) {
@@ -59,7 +65,8 @@ final class MachineReach {
   }
 
   Sweep of(Machine machine) {
-    Region rolls = rolls(machine);
+    BodyTurnOp.Reached turned = turned(machine);
+    Region rolls = turned.middle();
     Region middle = grindsFrom(machine, rolls);
     Region covered = covered(middle, half(machine));
     Region necks = necks(machine, rolls, middle);
@@ -67,22 +74,34 @@ final class MachineReach {
         machine,
         middle,
         head(machine, middle),
-        necks.isEmpty() ? covered : covered.union(covered(necks, half(machine))));
+        necks.isEmpty() ? covered : covered.union(covered(necks, half(machine))),
+        turned.lost());
   }
 
   /** What its grinding head passes over, not yet clipped to the floor. */
   Region head(Machine machine) {
-    return head(machine, grindsFrom(machine, rolls(machine)));
+    return head(machine, grindsFrom(machine, turned(machine).middle()));
   }
 
   private Region head(Machine machine, Region middle) {
     return middle.offset(machine.grinding().mm() / 2, tolerance);
   }
 
-  /** Where the middle of its body can get to. */
-  Region rolls(Machine machine) {
+  /** Where it gets to: as a disc, then, when its length is known, as the rectangle that it is. */
+  private BodyTurnOp.Reached turned(Machine machine) {
+    double length = machine.travel().length().orElse(machine.body()).mm();
+    return turned(machine, length);
+  }
+
+  /** The same for another length of its body, mm. */
+  BodyTurnOp.Reached turned(Machine machine, double length) {
     double widest = Math.max(machine.clearance().mm(), machine.passing().mm());
-    return middle(machine.passage() / 2, machine.body().mm() + widest);
+    List<WayIn> waysIn = waysIn(Math.max(machine.body().mm(), length) + 2 * widest);
+    Region room = extended(waysIn);
+    Region rolls = fromWayIn(room.offset(FIT - machine.passage() / 2, tolerance), waysIn);
+    List<Region> boxes = waysIn.stream().map(WayIn::box).toList();
+    return new BodyTurnOp(room, rolls, boxes, cancelled)
+        .of(machine.passage(), length + 2 * machine.passing().mm());
   }
 
   /** Where it works, of where it rolls: at its working clearance to everything. */
@@ -92,7 +111,13 @@ final class MachineReach {
     Region keeps = extended(waysIn(depth)).offset(FIT - half(machine), tolerance);
     return more > 0
         ? keeps.intersect(rolls.offset(HUG * more, tolerance))
-        : keeps.partsWhere(part -> part.meets(rolls));
+        : reached(machine, keeps, rolls);
+  }
+
+  /** Whole parts, drawn as they are, unless its length keeps it out of some. */
+  private static Region reached(Machine machine, Region keeps, Region rolls) {
+    Region parts = keeps.partsWhere(part -> part.meets(rolls));
+    return machine.travel().length().isPresent() ? parts.intersect(rolls) : parts;
   }
 
   /** Where it rolls through between places to work at. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import slabwright.shape.Region;
 import slabwright.site.Machine;
 
 /**
@@ -94,8 +95,32 @@ public final class ReachAnalysis {
     return takeoff.asFound().pieces(HandWorkKind.POCKET).stream()
         .filter(p -> p.area() >= LEAST)
         .sorted(Comparator.comparingDouble(p -> -p.area()))
-        .map(p -> new PocketAccess(p, passage.findBottleneck(p), clearance))
+        .map(p -> access(p, passage, clearance))
         .toList();
+  }
+
+  private PocketAccess access(HandWorkPiece pocket, BottleneckSearch search, double clearance) {
+    Optional<MachinePassage> bend =
+        takeoff.asFound().reaches().stream()
+            .flatMap(
+                r -> r.lost().stream().filter(l -> isBehind(l, r, pocket)).map(l -> bend(l, r)))
+            .flatMap(Optional::stream)
+            .findFirst();
+    return new PocketAccess(
+        pocket,
+        bend.isPresent() ? Optional.empty() : search.findBottleneck(pocket),
+        clearance,
+        bend);
+  }
+
+  private static boolean isBehind(Region lost, ReachedFloor by, HandWorkPiece pocket) {
+    return lost.distanceTo(pocket.place()) <= MachineReach.half(by.machine());
+  }
+
+  private Optional<MachinePassage> bend(Region lost, ReachedFloor by) {
+    return passages().stream()
+        .filter(p -> p.kind() == MachinePassage.Kind.BEND && p.machine().equals(by.machine()))
+        .min(Comparator.comparingDouble(p -> lost.distanceTo(p.where())));
   }
 
   /** Works a value out once, whichever thread asks first. */

@@ -9,9 +9,10 @@
  * ({@link LineMerger}), {@link EdgeTally} with {@link FloorCorners} and {@link FreeEnds}, {@link
  * CutIn}, {@link LevelStep}, {@link TrenchWork}.
  *
- * <p>Machines: {@link GrindingOp} gives a {@link GrindingSplit} by way of {@link MachineReach},
- * {@link WayIn}, {@link ReachedFloor}, {@link MachineShare}, {@link GrindingRules}, {@link
- * GrindingFaces}, {@link HandWorkClassifier}, {@link HandWorkPiece} and {@link HandWorkKind}.
+ * <p>Machines: {@link GrindingOp} gives a {@link GrindingSplit} by way of {@link MachineReach}
+ * ({@link BodyTurnOp} for long bodies, with {@link Hull}), {@link WayIn}, {@link ReachedFloor},
+ * {@link MachineShare}, {@link GrindingRules}, {@link GrindingFaces}, {@link HandWorkClassifier},
+ * {@link HandWorkPiece} and {@link HandWorkKind}.
  *
  * <p>On request: {@link ReachAnalysis} with {@link ReachCurve} and {@link ReachPoint}, {@link
  * BottleneckSearch} and {@link Bottleneck}, {@link PocketAccess}, {@link EdgeStripAllocator} with

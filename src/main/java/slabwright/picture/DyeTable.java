@@ -23,13 +23,16 @@ final class DyeTable {
   /**
    * Lays the film over a strip.
    *
+   * @param outline that {@code cover} is of
    * @param cover share of each pixel under dye, rows two longer than the strip's
    * @param everywhere whether all floor is dyed, whatever {@code cover} says of pixels at its rim
    */
-  void filter(FloorStrip strip, float[] cover, float[] uptake, boolean everywhere) {
+  void filter(
+      FloorStrip strip, PixelOutline outline, float[] cover, float[] uptake, boolean everywhere) {
     int width = strip.width;
+    int right = outline.right(width);
     for (int y = 0; y < strip.rows; y++) {
-      for (int x = 0; x < width; x++) {
+      for (int x = outline.left(); x < right; x++) {
         float share = cover[y * (width + 2) + x];
         if (share > 0) {
           int i = y * width + x;

@@ -77,15 +77,16 @@ final class FloorPainter {
     for (Ground p : patches) {
       if (p.outline().meets(top, rows, width)) {
         p.outline().cover(top, rows, width, cover);
-        lay(out, new GroundTexture(p.look()), cover, rest, uptake);
+        int right = p.outline().right(width);
+        lay(out, new GroundTexture(p.look()), cover, p.outline().left(), right, rest, uptake);
       }
     }
     Arrays.fill(cover, 1);
-    lay(out, new GroundTexture(slab), cover, rest, uptake);
+    lay(out, new GroundTexture(slab), cover, 0, width, rest, uptake);
     for (Film f : films) {
       if (f.outline().meets(top, rows, width)) {
         f.outline().cover(top, rows, width, cover);
-        f.table().filter(out, cover, uptake, f.outline() == floor);
+        f.table().filter(out, f.outline(), cover, uptake, f.outline() == floor);
       }
     }
     deepen(out);
@@ -102,10 +103,16 @@ final class FloorPainter {
 
   /** Adds one kind of ground to what of each pixel is still free. */
   private void lay(
-      FloorStrip out, GroundTexture texture, float[] cover, float[] rest, float[] uptake) {
+      FloorStrip out,
+      GroundTexture texture,
+      float[] cover,
+      int left,
+      int right,
+      float[] rest,
+      float[] uptake) {
     for (int y = 0; y < out.rows; y++) {
       double v = out.top + y + 0.5;
-      for (int x = 0; x < width; x++) {
+      for (int x = left; x < right; x++) {
         int i = y * width + x;
         float share = Math.min(cover[y * (width + 2) + x], rest[i]);
         if (share > 0) {

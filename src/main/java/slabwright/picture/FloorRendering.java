@@ -146,6 +146,21 @@ public final class FloorRendering {
     return band(0, height, cancelled);
   }
 
+  /**
+   * The pixels of a picture that is one band, opaque sRGB row by row.
+   *
+   * @throws IllegalArgumentException for a picture of more pixels than {@link #MOST_PIXELS}
+   * @throws CancellationException when {@code cancelled} turned true
+   */
+  public int[] argb(BooleanSupplier cancelled) {
+    if (bandRows() < height) {
+      throw new IllegalArgumentException(width + " x " + height + " is more than one band");
+    }
+    int[] pixels = new int[width * height];
+    pixels(0, height, pixels, cancelled);
+    return pixels;
+  }
+
   private void pixels(int top, int rows, int[] pixels, BooleanSupplier cancelled) {
     IntStream.range(0, (rows + STRIP - 1) / STRIP)
         .parallel()

@@ -84,6 +84,16 @@ final class PixelOutline {
     return bounds;
   }
 
+  /** The first column that it can cover. */
+  int left() {
+    return (int) Math.max(0, Math.floor(bounds.minX()));
+  }
+
+  /** The column after the last that it can cover. */
+  int right(int width) {
+    return (int) Math.min(width, Math.floor(bounds.maxX()) + 1);
+  }
+
   boolean meets(int top, int rows, int width) {
     return !bounds.isEmpty()
         && bounds.minY() < top + rows
@@ -105,9 +115,11 @@ final class PixelOutline {
         edge(e, top, rows, width, cover);
       }
     }
+    int left = left();
+    int right = right(width);
     for (int row = 0; row < rows; row++) {
       float sum = 0;
-      for (int x = row * pitch; x < row * pitch + width; x++) {
+      for (int x = row * pitch + left; x < row * pitch + right; x++) {
         sum += cover[x];
         cover[x] = Math.min(1, Math.abs(sum));
       }

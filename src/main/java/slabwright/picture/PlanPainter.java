@@ -102,7 +102,7 @@ final class PlanPainter implements ViewPainter {
     for (Flat f : flats) {
       if (f.outline().meets(top, rows, width)) {
         f.outline().cover(top, rows, width, cover);
-        lay(strip, f.colour(), cover);
+        lay(strip, f, cover);
       }
     }
     for (int i = 0; i < argb.length; i++) {
@@ -146,12 +146,14 @@ final class PlanPainter implements ViewPainter {
     return around + (ground - around) * share;
   }
 
-  private void lay(FloorStrip s, LinearColour colour, float[] cover) {
+  private void lay(FloorStrip s, Flat flat, float[] cover) {
+    LinearColour colour = flat.colour();
+    int right = flat.outline().right(width);
     float r = (float) colour.r();
     float g = (float) colour.g();
     float b = (float) colour.b();
     for (int y = 0; y < s.rows; y++) {
-      for (int x = 0; x < width; x++) {
+      for (int x = flat.outline().left(); x < right; x++) {
         float c = cover[y * (width + 2) + x];
         if (c > 0) {
           int i = y * width + x;

@@ -3,16 +3,21 @@ package slabwright.project;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.proof.ProofCheck;
+import slabwright.inlay.proof.ProofBatch;
 import slabwright.inlay.proof.ProofLimits;
 import slabwright.inlay.proof.ProofPlan;
-import slabwright.inlay.proof.ProofReport;
+import slabwright.inlay.proof.ProofVerdict;
 import slabwright.inlay.proof.ReturnedFile;
+import slabwright.inlay.proof.ReturnedPage;
 import slabwright.inlay.proof.ShadingMeaning;
-import slabwright.inlay.proof.ShopDrawing;
-import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.json.ProofJson;
 import slabwright.site.Site;
 import slabwright.units.Message;
@@ -22,62 +27,108 @@ import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
 /**
- * The sign shop's drawing against a stencil of the plan.
+ * What came back from the sign shop against the plan. Inlay, stencil and panels are found by
+ * themselves unless they are given.
  *
  * @param inlay its id
  * @param stencil from 1, in laying order
- * @param file the drawing, SVG or PDF
- * @param page of a PDF, from 1
+ * @param files the drawings, SVG or PDF; at least one
+ * @param page of each PDF, from 1; absent is every page
  */
 public record ProofRequest(
-    String inlay, int stencil, Path file, int page, ShadingMeaning shading, ProofLimits limits) {
-  /** What the check found, beside what was wanted. */
-  public record Checked(ProofRequest asked, ProofPlan wanted, ProofReport report) {
+    Optional<String> inlay,
+    OptionalInt stencil,
+    List<Path> files,
+    OptionalInt page,
+    ShadingMeaning shading,
+    ProofLimits limits) {
+  public ProofRequest {
+    files = List.copyOf(files);
+  }
+
+  /** What the check found of one inlay, stencil by stencil; at least one. */
+  public record Checked(String inlay, List<ProofBatch.Judged> stencils) {
+    public Checked {
+      stencils = List.copyOf(stencils);
+    }
+
+    /** The gravest of all stencils. */
+    public ProofVerdict verdict() {
+      return ProofVerdict.gravest(stencils.stream().map(s -> s.report().verdict()).toList());
+    }
+
     /** One JSON object on one line; its keys stand in docs/json.md. */
     public String json(UnitSystem units, Words words) {
-      return ProofJson.line(report, asked.inlay, asked.stencil, units, words);
+      return ProofJson.line(stencils, verdict(), inlay, units, words);
     }
   }
 
   /**
-   * Checks the drawing.
+   * Checks the drawings.
    *
    * @param folder the plan's, where its graphics lie
-   * @throws RefusedInput when the plan has no such stencil or the drawing can't be read
+   * @throws RefusedInput when the plan has no such inlay or stencil, or a drawing can't be read
    */
   public Checked check(Site site, Path folder) throws RefusedInput, IOException {
-    ProofPlan wanted = wanted(site, folder);
-    return new Checked(this, wanted, ProofCheck.run(wanted, drawing(), shading, limits));
+    Map<String, List<ProofBatch.Wanted>> inlays = wanted(site, folder);
+    List<ReturnedPage> pages = pages();
+    String found =
+        inlays.size() == 1
+            ? inlays.keySet().iterator().next()
+            : inlays.keySet().stream()
+                .max(Comparator.comparingDouble(id -> ProofBatch.likeness(inlays.get(id), pages)))
+                .orElseThrow();
+    return new Checked(found, ProofBatch.run(inlays.get(found), pages, shading, limits));
   }
 
-  private ProofPlan wanted(Site site, Path folder) throws RefusedInput, IOException {
+  /** The stencils that may have come back, by inlay. */
+  private Map<String, List<ProofBatch.Wanted>> wanted(Site site, Path folder)
+      throws RefusedInput, IOException {
     List<String> ids = new ArrayList<>();
+    Map<String, List<ProofBatch.Wanted>> inlays = new LinkedHashMap<>();
     for (AreaResult area : AreaResult.of(site, folder, () -> false)) {
       for (PlacedInlay placed : area.inlays()) {
         ids.add(placed.inlay().id());
-        if (placed.inlay().id().equals(inlay)) {
-          return wanted(placed);
+        if (inlay.isEmpty() || inlay.get().equals(placed.inlay().id())) {
+          inlays.put(placed.inlay().id(), wanted(placed.plan()));
         }
       }
     }
-    throw RefusedInput.of(
-        Message.of("project.proof-request.no-inlay", inlay, String.join(", ", ids)));
-  }
-
-  private ProofPlan wanted(PlacedInlay placed) throws RefusedInput {
-    List<Stencil> stencils = placed.plan().stencils().stencils();
-    if (stencil < 1 || stencil > stencils.size()) {
+    if (inlays.isEmpty()) {
       throw RefusedInput.of(
-          Message.of("project.proof-request.no-stencil", stencil, stencils.size()));
+          Message.of("project.proof-request.no-inlay", inlay.orElse(""), String.join(", ", ids)));
     }
-    return ProofPlan.of(placed.plan(), stencil);
+    return inlays;
   }
 
-  private ShopDrawing drawing() throws RefusedInput, IOException {
-    Result<ReturnedFile> read = ReturnedFile.read(file, page);
-    if (read instanceof Result.Refused<ReturnedFile> refused) {
-      throw RefusedInput.of(refused.refusals());
+  private List<ProofBatch.Wanted> wanted(InlayPlan plan) throws RefusedInput {
+    int count = plan.stencils().stencils().size();
+    if (count == 0
+        || (stencil.isPresent() && (stencil.getAsInt() < 1 || stencil.getAsInt() > count))) {
+      throw RefusedInput.of(
+          Message.of("project.proof-request.no-stencil", stencil.orElse(1), count));
     }
-    return read.orThrow().drawing();
+    List<ProofBatch.Wanted> all = new ArrayList<>();
+    for (int n = 1; n <= count; n++) {
+      if (stencil.isEmpty() || stencil.getAsInt() == n) {
+        all.add(new ProofBatch.Wanted(n, ProofPlan.of(plan, n)));
+      }
+    }
+    return all;
+  }
+
+  private List<ReturnedPage> pages() throws RefusedInput, IOException {
+    List<ReturnedPage> pages = new ArrayList<>();
+    for (Path file : files) {
+      Result<ReturnedFile> read = ReturnedFile.read(file);
+      if (page.isPresent()) {
+        read = read instanceof Result.Ok<ReturnedFile> ok ? ok.value().only(page.getAsInt()) : read;
+      }
+      if (read instanceof Result.Refused<ReturnedFile> refused) {
+        throw RefusedInput.of(refused.refusals());
+      }
+      pages.addAll(read.orThrow().pages());
+    }
+    return pages;
   }
 }

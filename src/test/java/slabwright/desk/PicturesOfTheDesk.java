@@ -62,8 +62,27 @@ class PicturesOfTheDesk {
         desk.settleAll();
         pickOne(desk, stage);
         picture(desk, stage.name().toLowerCase(Locale.ROOT), scale);
+        if (stage == Stage.INLAY) {
+          expected(desk, scale);
+        }
       }
     }
+  }
+
+  /** The floor as it should look. */
+  private void expected(DeskUnderTest desk, double scale) throws TimeoutException, IOException {
+    look(desk, true);
+    desk.settleAll();
+    picture(desk, "expected", scale);
+    look(desk, false);
+  }
+
+  private static void look(DeskUnderTest desk, boolean on) {
+    DeskUnderTest.on(
+        () -> {
+          desk.room().parts().look().set(on);
+          return null;
+        });
   }
 
   /** A room half typed. */

@@ -11,9 +11,14 @@ import slabwright.units.UnitSystem;
 final class CanvasBackground {
   private CanvasBackground() {}
 
+  /** Its plain colour, {@code #rrggbb}. */
+  static String colour(Tone tone) {
+    return tone == Tone.DARK ? "#1c2123" : "#e9e5de";
+  }
+
   static void paint(
       GraphicsContext g, Viewport v, double w, double h, UnitSystem units, boolean dark) {
-    g.setFill(Color.web(dark ? "#1c2123" : "#e9e5de"));
+    g.setFill(Color.web(colour(dark ? Tone.DARK : Tone.LIGHT)));
     g.fillRect(0, 0, w, h);
     // Filled, not stroked: a stroke of one pixel is smoothed by the software renderer, at a price.
     g.setFill(Color.web(dark ? "#252b2e" : "#dfdad1"));

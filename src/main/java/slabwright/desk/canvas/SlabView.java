@@ -12,6 +12,7 @@ import slabwright.desk.model.Stage;
 import slabwright.desk.model.input.GridPitch;
 import slabwright.desk.model.input.Snap;
 import slabwright.desk.model.input.Viewport;
+import slabwright.desk.model.scene.ExpectedLook;
 import slabwright.desk.model.scene.FloorPicture;
 import slabwright.desk.model.scene.NameInks;
 import slabwright.desk.model.scene.Pictures;
@@ -36,6 +37,7 @@ public final class SlabView extends Region {
   private final ActiveTool tools;
   private final SlabLayers layers;
   private final UnderlayLayer underlay;
+  private final ExpectedLookLayer expected;
   private final InkCache marks = new InkCache((g, inks) -> lay(g, inks, tone()));
   private final InkCache hand = new InkCache((g, inks) -> lay(g, inks, tone()));
   private final NameInks names = new NameInks();
@@ -53,13 +55,21 @@ public final class SlabView extends Region {
    * A view of the floor area looked at.
    *
    * @param layers what the stage lays over the plan, site frame
+   * @param look shows the floor as it should look instead, when it is on
    */
-  public SlabView(DeskContext bench, Pictures pictures, ActiveTool tools, SlabLayers layers) {
+  public SlabView(
+      DeskContext bench,
+      Pictures pictures,
+      ActiveTool tools,
+      SlabLayers layers,
+      ExpectedLook look) {
     this.bench = bench;
     this.pictures = pictures;
     this.tools = tools;
     this.layers = layers;
     underlay = new UnderlayLayer(layers::plan, this::repaint);
+    expected = new ExpectedLookLayer(look);
+    look.changed().subscribe(this::repaint);
     setId("slab");
     getStyleClass().add("slab");
     setFocusTraversable(true);
@@ -219,6 +229,10 @@ public final class SlabView extends Region {
   }
 
   private void paintBase(GraphicsContext g) {
+    if (expected.paint(g, viewport, getWidth(), getHeight(), tone)) {
+      ScreenScaleBar.paint(g, viewport, getWidth(), units(), tone);
+      return;
+    }
     CanvasBackground.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
     underlay.paint(g, bench.desk().shown().underlay(), viewport);
     Optional<FloorPicture> picture = pictures.picture();

@@ -10,8 +10,10 @@ import slabwright.shape.Ring;
  *
  * @param rings mm from the page's top-left, x right, y down
  * @param fill {@code #rrggbb} when it is filled; empty for a bare line
+ * @param layer id of the named group it lies in, {@link DrawnOutlines#WORDS} for a letter of text
+ *     kept as text, else empty
  */
-public record DrawnOutline(List<Ring> rings, FillRule rule, Optional<String> fill) {
+public record DrawnOutline(List<Ring> rings, FillRule rule, Optional<String> fill, String layer) {
   public DrawnOutline {
     rings = List.copyOf(rings);
   }

@@ -2,17 +2,37 @@ package slabwright.inlay.artwork;
 
 import java.util.List;
 import slabwright.shape.Line;
+import slabwright.shape.Vec;
 
 /**
  * The outlines drawn in an SVG file in paint order, at the size the file states (96 px to the
  * inch): fills with their colour, and closed lines as lines, whatever their width.
  *
+ * @param title what the drawing calls itself; may be empty
  * @param lines lines that do not close, in the outlines' frame
+ * @param words texts kept as text, in the same frame
+ * @param doubt mm that flattening a curve may put an edge elsewhere
  */
-public record DrawnOutlines(String name, List<DrawnOutline> outlines, List<Line> lines)
+public record DrawnOutlines(
+    String name,
+    String title,
+    List<DrawnOutline> outlines,
+    List<DrawnLine> lines,
+    List<DrawnWords> words,
+    double doubt)
     implements OutlinesResult {
+  /** The layer of letters; no group can have this id. */
+  public static final String WORDS = "#words";
+
+  /** A line that does not close, and the id of its named group. */
+  public record DrawnLine(Line line, String layer) {}
+
+  /** A text and its middle. */
+  public record DrawnWords(String text, Vec at) {}
+
   public DrawnOutlines {
     outlines = List.copyOf(outlines);
     lines = List.copyOf(lines);
+    words = List.copyOf(words);
   }
 }

@@ -11,8 +11,13 @@ import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
-/** What the proof page has to say. */
-record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units) {
+/**
+ * What the proof page has to say.
+ *
+ * @param denominator the picture's scale is one to this
+ */
+record ProofFacts(
+    StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units, double denominator) {
   private static final int MOST_LISTED = 12;
 
   /** One line of the table. */
@@ -42,7 +47,8 @@ record ProofFacts(StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem un
                 LengthFormat.show(stencil.cutLength(), units))),
         new Row(Message.of("inlay.proof-facts.changed"), changes()),
         new Row(
-            Message.of("inlay.proof-facts.picture"), Message.of("inlay.proof-facts.not-to-scale")));
+            Message.of("inlay.proof-facts.picture"),
+            Message.of("inlay.proof-facts.scale", LengthFormat.plain(denominator))));
   }
 
   /** The one length to check: the width of the first panel. */

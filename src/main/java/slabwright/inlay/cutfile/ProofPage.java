@@ -12,6 +12,7 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
+import slabwright.drawing.paint.PdfFile;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
@@ -62,19 +63,42 @@ final class ProofPage {
     this.stencil = stencil;
     this.width = units == UnitSystem.METRIC ? 210 : 215.9;
     this.height = units == UnitSystem.METRIC ? 297 : 279.4;
-    this.facts = new ProofFacts(set, stencil, plan, units);
-    this.factsTop = height - EDGE - factsHeight();
+    ProofFacts anyScale = new ProofFacts(set, stencil, plan, units, 1);
+    this.factsTop = height - EDGE - factsHeight(anyScale);
     Bounds box = new Bounds(EDGE + 8, PICTURE_TOP, width - EDGE, factsTop - EDGE / 2);
-    this.picture = new ProofPicture(stencil, plan, box, facts.checkWords(), words);
+    this.picture = new ProofPicture(stencil, plan, box, anyScale.checkWords(), words);
+    this.facts = new ProofFacts(set, stencil, plan, units, picture.denominator());
   }
 
   /** The page on its paper. */
   public Drawing drawing() {
+    Drawing page = paper();
+    for (PdfFile.PdfLayer layer : layers()) {
+      page = page.under(layer.drawing());
+    }
+    return page;
+  }
+
+  /** What lies under the layers. */
+  Drawing paper() {
+    inks.clear();
     head();
     polarity();
-    inks.addAll(picture.inks());
     facts();
+    inks.addAll(picture.film());
     return Drawing.paper(width, height, inks);
+  }
+
+  /** The picture's parts, so that the page can be read back and judged. */
+  List<PdfFile.PdfLayer> layers() {
+    return List.of(
+        layer(CutLayer.WEEDED, picture.weeded()),
+        layer(CutLayer.THROUGH_CUT, picture.edge()),
+        layer(CutLayer.PEN, picture.notes()));
+  }
+
+  private PdfFile.PdfLayer layer(CutLayer layer, List<Ink> of) {
+    return new PdfFile.PdfLayer(layer.id(), Drawing.paper(width, height, of));
   }
 
   private void head() {
@@ -117,8 +141,8 @@ final class ProofPage {
     inks.add(Text.start(new Vec(x + 13, y), words.apply(meaning), PLAIN));
   }
 
-  private double factsHeight() {
-    return facts.rows().stream().mapToDouble(r -> lines(r).size() * LINE + ROW_GAP).sum();
+  private double factsHeight(ProofFacts of) {
+    return of.rows().stream().mapToDouble(r -> lines(r).size() * LINE + ROW_GAP).sum();
   }
 
   private List<String> lines(ProofFacts.Row row) {

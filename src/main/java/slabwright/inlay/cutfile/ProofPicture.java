@@ -41,6 +41,7 @@ final class ProofPicture {
   private final String check;
   private final String top;
   private final View view;
+  private final double denominator;
   private final List<Ink> inks = new ArrayList<>();
 
   ProofPicture(
@@ -51,21 +52,44 @@ final class ProofPicture {
     this.top = words.apply(Message.of("inlay.proof-picture.top"));
     Bounds inner = new Bounds(box.minX(), box.minY() + SPACE, box.maxX(), box.maxY() - SPACE / 2);
     Bounds blank = plan.blank();
-    double denominator = Math.max(blank.width() / inner.width(), blank.height() / inner.height());
+    denominator =
+        Math.max(
+            1, Math.ceil(Math.max(blank.width() / inner.width(), blank.height() / inner.height())));
     this.view = View.yDown(denominator, blank.middle(), inner.middle());
   }
 
-  List<Ink> inks() {
-    Bounds b = plan.blank();
-    inks.add(Fill.of(Palette.WHITE, b));
-    inks.addAll(SHADE.on(stencil.openings()));
-    inks.add(Stroke.rings(Pen.of(0.5, Palette.INK), List.of(box(b))));
+  /** The picture's scale is one to this whole number. */
+  double denominator() {
+    return denominator;
+  }
+
+  /** What is under everything: the white film. */
+  List<Ink> film() {
+    return placed(List.of(Fill.of(Palette.WHITE, plan.blank())));
+  }
+
+  /** The shading that means weeded. */
+  List<Ink> weeded() {
+    return placed(SHADE.on(stencil.openings()));
+  }
+
+  /** The film's edge. */
+  List<Ink> edge() {
+    return placed(List.of(Stroke.rings(Pen.of(0.5, Palette.INK), List.of(box(plan.blank())))));
+  }
+
+  /** What is to be read and never cut: seams, panel letters, rings, the dimension, the arrow. */
+  List<Ink> notes() {
     plan.laps().forEach(this::lap);
     plan.panels().forEach(this::name);
     StayingPieces.of(stencil, plan).forEach(p -> inks.add(ring(p.labelPoint(), 1 / view.scale())));
     check(plan.panels().get(0).box());
-    up(b);
-    return view.place(Drawing.of(CoordinateFrame.GRAPHIC, inks)).inks();
+    up(plan.blank());
+    return placed(inks);
+  }
+
+  private List<Ink> placed(List<? extends Ink> of) {
+    return view.place(Drawing.of(CoordinateFrame.GRAPHIC, of)).inks();
   }
 
   private void lap(Seam seam) {

@@ -92,17 +92,21 @@ public record ShopBundle(
     return PdfCutWriter.pdf(
         words.apply(Message.of("inlay.shop-bundle.cut-files", job.inlay(), job.issue())),
         made,
-        job.files(stencils, panels));
+        job.files(stencils, panels),
+        words);
   }
 
   /** The proof page of every stencil. */
   public PdfFile proofPdf() {
+    List<ProofPage> pages =
+        stencils.stencils().stream()
+            .map(s -> new ProofPage(job, stencils, s, panels, units, words))
+            .toList();
     return new PdfFile(
         words.apply(Message.of("inlay.shop-bundle.proof", job.inlay(), job.issue())),
         made,
-        stencils.stencils().stream()
-            .map(s -> new ProofPage(job, stencils, s, panels, units, words).drawing())
-            .toList());
+        pages.stream().map(ProofPage::paper).toList(),
+        pages.stream().map(ProofPage::layers).toList());
   }
 
   private void add(ZipOutputStream zip, String name, byte[] content) throws IOException {

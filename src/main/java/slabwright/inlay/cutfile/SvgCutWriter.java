@@ -2,17 +2,16 @@ package slabwright.inlay.cutfile;
 
 import java.util.List;
 import java.util.function.Function;
+import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
-import slabwright.shape.Region;
-import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 
 /**
- * Writes a cut file as SVG: width, height and viewBox in true millimetres. The group {@code cut}
- * holds closed lines and nothing else; trim and witness marks stand in groups of their own, and the
- * release in title and description.
+ * Writes a cut file as SVG: width, height and viewBox in true millimetres. Its groups are {@link
+ * CutLayer}s: the kiss-cut one holds closed lines and nothing else. The release stands in title and
+ * description.
  */
 final class SvgCutWriter {
   private static final double HAIRLINE = 0.05;
@@ -36,44 +35,67 @@ final class SvgCutWriter {
     out.append("<title>").append(escaped(words.apply(file.title()))).append("</title>\n<desc>");
     out.append(escaped(words.apply(Message.of("inlay.svg-cut-writer.description"))))
         .append("</desc>\n");
-    open("cut", "#000000");
-    file.openings().parts().forEach(this::part);
+    open(CutLayer.PEN, "#a06000");
+    file.label()
+        .ifPresent(
+            label -> {
+              out.append("<g><title>").append(escaped(label.text(words))).append("</title>\n");
+              label.strokes(words).forEach(this::line);
+              out.append("</g>\n");
+            });
+    file.marks().forEach(this::line);
     out.append("</g>\n");
-    lines("trim", "#0060a0", file.trim());
-    lines("witness", "#a06000", file.witness());
+    open(CutLayer.KISS_CUT, "#000000");
+    file.outlines().forEach(this::outline);
+    out.append("</g>\n");
+    lines(CutLayer.WEED_CUT, "#806080", file.weedCuts());
+    lines(CutLayer.THROUGH_CUT, "#0060a0", file.trim());
     return out.append("</svg>\n").toString();
   }
 
-  private void open(String id, String colour) {
-    out.append("<g id=\"").append(id).append("\" stroke=\"").append(colour).append("\">\n");
+  private void open(CutLayer layer, String colour) {
+    out.append("<g id=\"").append(layer.id()).append("\" stroke=\"").append(colour).append("\">\n");
   }
 
-  private void part(Region part) {
+  private void outline(CurvedRing ring) {
+    out.append("<path d=\"M");
+    point(ring.start());
+    int last = ring.pieces().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      if (ring.pieces().get(i) instanceof CurvedRing.Curve c) {
+        out.append('C');
+        point(c.first());
+        out.append(' ');
+        point(c.second());
+        out.append(' ');
+        point(c.end());
+      } else if (i < last) {
+        out.append('L');
+        point(ring.pieces().get(i).end());
+      }
+    }
+    out.append("Z\"/>\n");
+  }
+
+  private void lines(CutLayer layer, String colour, List<Line> lines) {
+    open(layer, colour);
+    lines.forEach(this::line);
+    out.append("</g>\n");
+  }
+
+  private void line(Line line) {
     out.append("<path d=\"");
-    for (Ring ring : part.rings()) {
-      points(ring.points());
-      out.append('Z');
+    char command = 'M';
+    for (Vec p : line.points()) {
+      out.append(command);
+      point(p);
+      command = 'L';
     }
     out.append("\"/>\n");
   }
 
-  private void lines(String id, String colour, List<Line> lines) {
-    open(id, colour);
-    for (Line line : lines) {
-      out.append("<path d=\"");
-      points(line.points());
-      out.append("\"/>\n");
-    }
-    out.append("</g>\n");
-  }
-
-  private void points(List<Vec> points) {
-    char command = 'M';
-    for (Vec p : points) {
-      out.append(command).append(LengthFormat.plain(p.x())).append(' ');
-      out.append(LengthFormat.plain(p.y()));
-      command = 'L';
-    }
+  private void point(Vec p) {
+    out.append(LengthFormat.plain(p.x())).append(' ').append(LengthFormat.plain(p.y()));
   }
 
   private static String escaped(String text) {

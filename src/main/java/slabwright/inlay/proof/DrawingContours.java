@@ -17,10 +17,11 @@ import slabwright.shape.Ring;
  * The drawing as contours, and what lies between them.
  *
  * @param shaded whether anything is filled in a colour that shows on white
+ * @param told whether our own layers say what is weeded, shaded or not
  * @param area what is shaded; with nothing shaded, what an odd number of lines surrounds
  * @param rings every contour once, areas and lines alike
  */
-record DrawingContours(boolean shaded, Region area, List<RingMoments> rings) {
+record DrawingContours(boolean shaded, boolean told, Region area, List<RingMoments> rings) {
   /** CIE L* from which a fill is taken for paper. */
   private static final double PAPER = 97;
 
@@ -42,8 +43,33 @@ record DrawingContours(boolean shaded, Region area, List<RingMoments> rings) {
         }
       }
     }
-    Region area = shade.isEmpty() ? Region.of(lines, FillRule.EVEN_ODD) : shade;
-    return new DrawingContours(!shade.isEmpty(), area, rings);
+    boolean edges = drawing.has(ShopDrawing.Role.OPENING_EDGE);
+    if (!shade.isEmpty()) {
+      return new DrawingContours(true, drawing.has(ShopDrawing.Role.WEEDED), shade, rings);
+    }
+    List<Ring> bounding = edges ? openingEdges(drawing) : lines;
+    return new DrawingContours(false, edges, Region.of(bounding, FillRule.EVEN_ODD), rings);
+  }
+
+  /** The lines of our own layer, and whatever else is drawn amid them. */
+  private static List<Ring> openingEdges(ShopDrawing drawing) {
+    List<Ring> own = new ArrayList<>();
+    Bounds around = Bounds.EMPTY;
+    for (ShopDrawing.Piece piece : drawing.pieces()) {
+      if (piece.role() == ShopDrawing.Role.OPENING_EDGE) {
+        own.addAll(piece.rings());
+      }
+    }
+    for (Ring ring : own) {
+      around = around.including(ring.bounds());
+    }
+    Bounds amid = around;
+    drawing.pieces().stream()
+        .filter(p -> p.role() == ShopDrawing.Role.UNKNOWN)
+        .flatMap(p -> p.rings().stream())
+        .filter(r -> amid.including(r.bounds()).equals(amid))
+        .forEach(own::add);
+    return own;
   }
 
   Bounds bounds() {

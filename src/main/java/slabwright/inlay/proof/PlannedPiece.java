@@ -12,6 +12,7 @@ import slabwright.shape.Vec;
 final class PlannedPiece {
   private static final double SAMPLE_SHARE = 1 / 900.0;
   private static final double FIT_SAMPLES = 1800;
+  private static final double MOST_UNSURE = 0.3;
 
   final String panel;
   final Bounds bounds;
@@ -61,6 +62,11 @@ final class PlannedPiece {
     return EdgeSample.spaced(rings, length / FIT_SAMPLES).stream()
         .filter(s -> inside.contains(s.at()))
         .toList();
+  }
+
+  /** How much of an overlap is nothing but the size of the cells it is counted in. */
+  double unsureOverlap() {
+    return Math.min(MOST_UNSURE, fine.cell * openings.boundaryLength() / (2 * openings.area()));
   }
 
   PoseFit roughly(Pose pose, Bitmap drawn) {

@@ -15,8 +15,6 @@ final class PoseCandidates {
   private static final int MOST_PAIRED = 6;
   private static final double UNLIKE = 0.3;
   private static final double NOTHING = 0.02;
-  private static final double SMALLEST_SCALE = 0.1;
-  private static final double LARGEST_SCALE = 10;
   private static final double SCALES_AGREE = 0.03;
   private static final double LEAST_APART = 0.05;
 
@@ -27,19 +25,23 @@ final class PoseCandidates {
   }
 
   private final List<Pose> poses = new ArrayList<>();
+  private final ScaleRange scales;
 
-  private PoseCandidates() {}
+  private PoseCandidates(ScaleRange scales) {
+    this.scales = scales;
+  }
 
-  static List<Pose> of(PlannedPiece sheet, List<RingMoments> drawn) {
-    PoseCandidates c = new PoseCandidates();
+  /** Poses whose scale lies in the range. */
+  static List<Pose> of(PlannedPiece sheet, List<RingMoments> drawn, ScaleRange scales) {
+    PoseCandidates c = new PoseCandidates(scales);
     List<Match> matches = new ArrayList<>();
     int early = 0;
     for (int i = 0; i < Math.min(MOST_RINGS, sheet.rings.size()); i++) {
       early = i == MOST_PAIRED ? matches.size() : early;
-      matches.addAll(matches(sheet.rings.get(i), drawn));
+      matches.addAll(c.matches(sheet.rings.get(i), drawn));
     }
     early = early == 0 ? matches.size() : early;
-    matches.addAll(matches(sheet.edge(), drawn));
+    matches.addAll(c.matches(sheet.edge(), drawn));
     matches.forEach(c::turns);
     for (Match a : matches.subList(0, early)) {
       matches.forEach(b -> c.pair(a, b));
@@ -47,13 +49,11 @@ final class PoseCandidates {
     return c.poses;
   }
 
-  private static List<Match> matches(RingMoments plan, List<RingMoments> drawn) {
+  private List<Match> matches(RingMoments plan, List<RingMoments> drawn) {
     List<Match> list = new ArrayList<>();
     for (RingMoments d : drawn) {
       Match m = new Match(plan, d);
-      if (plan.dissimilarity(d) < UNLIKE
-          && m.scale() > SMALLEST_SCALE
-          && m.scale() < LARGEST_SCALE) {
+      if (scales.holds(m.scale()) && plan.dissimilarity(d) < UNLIKE) {
         list.add(m);
       }
     }

@@ -15,11 +15,13 @@ final class PoseSearch {
   private static final int MOST_CELLS = 4000;
 
   private final DrawingContours contours;
+  private final ScaleRange scales;
   private final Bitmap drawn;
   private final ContourSamples samples;
 
-  PoseSearch(DrawingContours contours) {
+  PoseSearch(DrawingContours contours, ScaleRange scales) {
     this.contours = contours;
+    this.scales = scales;
     List<Ring> rings = contours.rings().stream().map(RingMoments::ring).toList();
     double size = Math.max(contours.bounds().width(), contours.bounds().height());
     int across = (int) Math.min(MOST_CELLS, Math.max(CELLS, size / 2));
@@ -30,7 +32,7 @@ final class PoseSearch {
   /** The best poses, best first, of which {@code wanted} says they are of the right kind. */
   List<PoseFit> fits(PlannedPiece sheet, Predicate<Pose> wanted) {
     List<PoseFit> rough = new ArrayList<>();
-    for (Pose pose : PoseCandidates.of(sheet, contours.rings())) {
+    for (Pose pose : PoseCandidates.of(sheet, contours.rings(), scales)) {
       if (wanted.test(pose)) {
         rough.add(sheet.roughly(pose, drawn));
       }

@@ -2,9 +2,7 @@ package slabwright.inlay.proof;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
@@ -23,11 +21,10 @@ import slabwright.shape.Vec;
  * <p>What can't be told is never right: polarity of bare lines, shading without a meaning, a
  * drawing less sure of its edges than a limit asks.
  *
- * <p>Known limits: one stencil is checked at a time; lines that lie within the blank and bound no
- * shading are not looked at.
+ * <p>Known limits: one stencil is checked at a time ({@link ProofBatch} finds which); lines that
+ * lie within the blank and bound no shading are not looked at.
  */
 public final class ProofCheck {
-  private static final double WHOLE_IS_FINE = 0.97;
   private static final double APART_IS_BETTER = 0.02;
   private static final double CANNOT_TELL = 0.005;
   private static final double WORTH_A_LOOK = 0.03;
@@ -38,19 +35,21 @@ public final class ProofCheck {
   private static final double SURE_PANEL = 0.7;
   private static final double SAME_PLACE = 0.2;
 
+  private final Sighting sighting;
   private final ProofPlan plan;
+  private final ShopDrawing drawing;
   private final DrawingContours contours;
   private final ShadingMeaning shading;
   private final ProofLimits limits;
   private final double doubt;
   private final List<ProofFault> faults = new ArrayList<>();
   private final List<ProofNote> notes = new ArrayList<>();
-  private PoseSearch search;
 
-  private ProofCheck(
-      ProofPlan plan, ShopDrawing drawing, ShadingMeaning shading, ProofLimits limits) {
-    this.plan = plan;
-    this.contours = DrawingContours.of(drawing);
+  private ProofCheck(Sighting sighting, ShadingMeaning shading, ProofLimits limits) {
+    this.sighting = sighting;
+    this.plan = sighting.plan;
+    this.drawing = sighting.scale.drawing();
+    this.contours = sighting.contours;
     this.shading = shading;
     this.limits = limits;
     this.doubt = drawing.doubt();
@@ -64,21 +63,49 @@ public final class ProofCheck {
   /** Compares the drawing with the plan. */
   public static ProofReport run(
       ProofPlan plan, ShopDrawing drawing, ShadingMeaning shading, ProofLimits limits) {
-    return new ProofCheck(plan, drawing, shading, limits).report();
+    return run(Sighting.of(plan, drawing), shading, limits);
+  }
+
+  /** Compares a drawing that was looked at with its plan. */
+  static ProofReport run(Sighting sighting, ShadingMeaning shading, ProofLimits limits) {
+    DrawingScale scale = sighting.scale;
+    ProofReport first = lettered(sighting, shading, limits);
+    if (scale.denominator() == 1 || first.poses().isEmpty()) {
+      return first;
+    }
+    if (scale.stated()) {
+      return first.with(List.of(), List.of(new ProofNote.ScaleStated(scale.denominator())));
+    }
+    // laid on the plan closely, the size comes out a hair other than by the rough pose
+    double off = Math.sqrt(Math.abs(first.poses().get(0).determinant()));
+    DrawingScale settled = scale.enlarged(1 / off);
+    return lettered(sighting.with(settled), shading, limits)
+        .with(List.of(), List.of(new ProofNote.ScaleCannotBeTold(settled.denominator())));
+  }
+
+  /** Letters of texts are openings when that makes the drawing right, else they are notes. */
+  private static ProofReport lettered(
+      Sighting sighting, ShadingMeaning shading, ProofLimits limits) {
+    ProofReport all = new ProofCheck(sighting, shading, limits).report();
+    if (all.faults().isEmpty() || !sighting.scale.drawing().has(ShopDrawing.Role.LETTER)) {
+      return all;
+    }
+    Sighting rest = sighting.with(sighting.scale.withoutLetters());
+    ProofReport without = new ProofCheck(rest, shading, limits).report();
+    return without.faults().size() <= all.faults().size() ? without : all;
   }
 
   private ProofReport report() {
-    if (contours.rings().isEmpty() || plan.openings().isEmpty()) {
+    if (sighting.isEmpty()) {
       return notFound(0);
     }
-    search = new PoseSearch(contours);
-    PlannedPiece blank = new PlannedPiece("", plan.blank(), plan.openings());
-    List<PoseFit> whole = search.fits(blank, p -> true);
-    double best = whole.isEmpty() ? 0 : whole.get(0).overlap();
-    if (best < WHOLE_IS_FINE && plan.panels().size() > 1) {
+    PlannedPiece blank = sighting.blank;
+    List<PoseFit> whole = sighting.whole();
+    double best = Sighting.top(whole);
+    if (sighting.needsPanels()) {
       List<SheetJudgement> apart = apart();
       boolean found = !whole.isEmpty() && whole.get(0).isFound();
-      if (mean(apart) > best + APART_IS_BETTER && !(found && lieTogether(apart))) {
+      if (mean(apart) > best + APART_IS_BETTER && !(found && isOneDrawing(apart))) {
         return apart(apart);
       }
     }
@@ -99,7 +126,7 @@ public final class ProofCheck {
   private ProofReport notFound(double best) {
     return new ProofReport(
         limits,
-        panelNames(),
+        List.of(),
         List.of(new ProofFault.NotFound(best)),
         List.of(),
         ProofFigures.NONE,
@@ -110,8 +137,13 @@ public final class ProofCheck {
         List.of());
   }
 
-  private List<String> panelNames() {
-    return plan.panels().stream().map(Panel::name).toList();
+  /** The panels found in the drawing, in the plan's order. */
+  private List<String> panelNames(List<SheetJudgement> found) {
+    boolean whole = found.stream().anyMatch(f -> f.sheet.panel.isEmpty());
+    return plan.panels().stream()
+        .map(Panel::name)
+        .filter(n -> whole || found.stream().anyMatch(f -> f.sheet.panel.equals(n)))
+        .toList();
   }
 
   /**
@@ -119,10 +151,10 @@ public final class ProofCheck {
    * ones first, unless the first is right.
    */
   private SheetJudgement judge(PlannedPiece sheet, List<PoseFit> fits) {
-    double top = fits.get(0).overlap();
+    double top = fits.get(0).overlap() - Math.max(WORTH_A_LOOK, sheet.unsureOverlap());
     List<SheetJudgement> judged = new ArrayList<>();
     fits.stream()
-        .filter(f -> f.overlap() >= top - WORTH_A_LOOK)
+        .filter(f -> f.overlap() >= top)
         .sorted(Comparator.comparing(f -> f.pose().mirrored()))
         .limit(MOST_LOOKS)
         .forEach(
@@ -142,21 +174,14 @@ public final class ProofCheck {
 
   /** Each panel by itself, no two in the same place; without those that are not found. */
   private List<SheetJudgement> apart() {
-    List<PlannedPiece> sheets = new ArrayList<>();
-    for (Panel panel : plan.panels()) {
-      Region open = plan.openings().intersect(Region.rectangle(panel.box()));
-      if (!open.isEmpty()) {
-        sheets.add(new PlannedPiece(panel.name(), panel.box(), open));
-      }
-    }
-    Map<PlannedPiece, List<PoseFit>> fits = new HashMap<>();
-    sheets.forEach(s -> fits.put(s, search.fits(s, p -> true)));
+    List<PlannedPiece> sheets = new ArrayList<>(sighting.panels());
     // the surest first: it says the size and takes its place
-    sheets.sort(Comparator.comparingDouble((PlannedPiece s) -> top(fits.get(s))).reversed());
+    sheets.sort(
+        Comparator.comparingDouble((PlannedPiece s) -> Sighting.top(sighting.fits(s))).reversed());
     List<SheetJudgement> found = new ArrayList<>();
     for (PlannedPiece sheet : sheets) {
       List<PoseFit> free =
-          ofSize(sheet, fits.get(sheet), found).stream()
+          ofSize(sheet, found).stream()
               .filter(f -> f.overlap() >= SURE_PANEL)
               .filter(f -> found.stream().noneMatch(o -> samePlace(o, sheet, f)))
               .toList();
@@ -167,22 +192,16 @@ public final class ProofCheck {
     return found;
   }
 
-  private static double top(List<PoseFit> fits) {
-    return fits.isEmpty() ? 0 : fits.get(0).overlap();
-  }
-
   /** Fits of the size of the first panel found; looked for once more when there are none. */
-  private List<PoseFit> ofSize(PlannedPiece sheet, List<PoseFit> fits, List<SheetJudgement> found) {
+  private List<PoseFit> ofSize(PlannedPiece sheet, List<SheetJudgement> found) {
+    List<PoseFit> fits = sighting.fits(sheet);
     if (found.isEmpty()) {
       return fits;
     }
     double scale = found.get(0).fit.pose().scale();
-    List<PoseFit> right = fits.stream().filter(f -> agrees(f.pose(), scale)).toList();
-    return right.isEmpty() ? search.fits(sheet, p -> agrees(p, scale)) : right;
-  }
-
-  private static boolean agrees(Pose pose, double scale) {
-    return Math.abs(pose.scale() / scale - 1) < SCALES_AGREE;
+    ScaleRange same = new ScaleRange(scale * (1 - SCALES_AGREE), scale * (1 + SCALES_AGREE));
+    List<PoseFit> right = fits.stream().filter(f -> same.holds(f.pose().scale())).toList();
+    return right.isEmpty() ? sighting.fitsOfScale(sheet, same) : right;
   }
 
   private static boolean samePlace(SheetJudgement there, PlannedPiece sheet, PoseFit fit) {
@@ -203,7 +222,14 @@ public final class ProofCheck {
     return weight == 0 ? 0 : sum / weight;
   }
 
-  /** Whether the panels lie as the plan has them, so that it is one drawing with faults. */
+  /**
+   * Whether what was found of panels is a drawing of the whole with faults: one panel whose own
+   * edge is not drawn, or several that lie as the plan has them.
+   */
+  private boolean isOneDrawing(List<SheetJudgement> found) {
+    return found.size() == 1 ? !found.get(0).hasItsEdge() : lieTogether(found);
+  }
+
   private boolean lieTogether(List<SheetJudgement> found) {
     Affine first = found.get(0).toDrawing();
     Vec middle = plan.blank().middle();
@@ -218,21 +244,24 @@ public final class ProofCheck {
   }
 
   private ProofReport apart(List<SheetJudgement> found) {
-    notes.add(new ProofNote.PanelsApart(found.size()));
-    for (Panel panel : plan.panels()) {
-      boolean bare = plan.openings().intersect(Region.rectangle(panel.box())).isEmpty();
-      if (!bare && found.stream().noneMatch(f -> f.sheet.panel.equals(panel.name()))) {
-        double size = Math.max(panel.box().width(), panel.box().height());
-        faults.add(new ProofFault.PanelMissing(panel.name(), panel.box().middle(), size));
-      }
+    List<Panel> absent =
+        plan.cutPanels().stream()
+            .filter(p -> found.stream().noneMatch(f -> f.sheet.panel.equals(p.name())))
+            .toList();
+    if (found.size() == 1 && !absent.isEmpty()) {
+      notes.add(
+          new ProofNote.OnePanelAlone(
+              found.get(0).sheet.panel, absent.stream().map(Panel::name).toList()));
+    } else {
+      notes.add(new ProofNote.PanelsApart(found.size()));
+      absent.forEach(p -> faults.add(ProofFault.PanelMissing.of(p)));
     }
     List<SheetJudgement> mirrored = found.stream().filter(f -> f.fit.pose().mirrored()).toList();
     if (mirrored.size() == found.size()) {
       faults.add(new ProofFault.Mirrored());
     } else {
       for (SheetJudgement f : mirrored) {
-        double size = Math.max(f.sheet.bounds.width(), f.sheet.bounds.height());
-        faults.add(new ProofFault.PanelMirrored(f.sheet.panel, f.sheet.bounds.middle(), size));
+        faults.add(ProofFault.PanelMirrored.of(f.sheet.panel, f.sheet.bounds));
       }
     }
     tellTurn(found.get(0).fit.pose());
@@ -283,10 +312,13 @@ public final class ProofCheck {
       notes.add(new ProofNote.DrawingInDoubt(doubt, limits.smallest()));
     }
     tellBeside(found);
+    PanelLabels labels = new PanelLabels(plan, found, drawing);
+    faults.addAll(labels.faults());
+    notes.addAll(labels.notes());
     Region drawn = Region.union(found.stream().map(SheetJudgement::drawn).toList());
     return new ProofReport(
         limits,
-        panelNames(),
+        panelNames(found),
         onceEach(faults),
         notes,
         figures,
@@ -301,7 +333,9 @@ public final class ProofCheck {
   private static List<ProofFault> onceEach(List<ProofFault> all) {
     List<ProofFault> once = new ArrayList<>();
     for (ProofFault f : all) {
-      boolean everywhere = f.place().isEmpty() && !(f instanceof ProofFault.EdgeMissing);
+      boolean everywhere =
+          f.place().isEmpty()
+              && !(f instanceof ProofFault.EdgeMissing || f instanceof ProofFault.LabelWrong);
       Optional<ProofFault> other =
           once.stream().filter(o -> everywhere && o.kind().equals(f.kind())).findFirst();
       if (other.isEmpty()) {
@@ -314,9 +348,12 @@ public final class ProofCheck {
   }
 
   private void tellPolarity(boolean showsMask) {
-    if (!contours.shaded() || shading == ShadingMeaning.UNKNOWN) {
+    ShadingMeaning meaning =
+        contours.told() && shading == ShadingMeaning.UNKNOWN ? ShadingMeaning.PULLED_OUT : shading;
+    boolean lines = !contours.shaded();
+    if (lines ? !contours.told() : meaning == ShadingMeaning.UNKNOWN) {
       notes.add(new ProofNote.PolarityCannotBeTold(contours.shaded()));
-    } else if (showsMask == (shading == ShadingMeaning.PULLED_OUT)) {
+    } else if (!lines && showsMask == (meaning == ShadingMeaning.PULLED_OUT)) {
       faults.add(new ProofFault.Exchanged());
     }
   }

@@ -1,6 +1,8 @@
 package slabwright.inlay.proof;
 
 import java.util.Optional;
+import slabwright.inlay.panel.Panel;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
@@ -199,6 +201,11 @@ public sealed interface ProofFault {
 
   /** A panel of the plan is not in the drawing. */
   record PanelMissing(String panel, Vec at, double sizeMm) implements ProofFault {
+    static PanelMissing of(Panel panel) {
+      double size = Math.max(panel.box().width(), panel.box().height());
+      return new PanelMissing(panel.name(), panel.box().middle(), size);
+    }
+
     @Override
     public String kind() {
       return "panel-missing";
@@ -217,6 +224,10 @@ public sealed interface ProofFault {
 
   /** One panel is a mirror image and others are not. */
   record PanelMirrored(String panel, Vec at, double sizeMm) implements ProofFault {
+    static PanelMirrored of(String panel, Bounds box) {
+      return new PanelMirrored(panel, box.middle(), Math.max(box.width(), box.height()));
+    }
+
     @Override
     public String kind() {
       return "panel-mirrored";
@@ -367,6 +378,45 @@ public sealed interface ProofFault {
       return fat > 0
           ? Message.of("inlay.proof-fault.fatter", by)
           : Message.of("inlay.proof-fault.thinner", by);
+    }
+  }
+
+  /** One panel bears another's letter. */
+  record LabelWrong(String panel, String label) implements ProofFault {
+    @Override
+    public String kind() {
+      return "label-wrong";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-fault.label-wrong", panel, label);
+    }
+  }
+
+  /** Two panels bear each other's letters. */
+  record LabelsSwapped(String first, String second) implements ProofFault {
+    @Override
+    public String kind() {
+      return "labels-swapped";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-fault.labels-swapped", first, second);
+    }
+  }
+
+  /** A file named for one stencil shows another. */
+  record StencilMisnamed(String file, int named, int shown) implements ProofFault {
+    @Override
+    public String kind() {
+      return "stencil-misnamed";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-fault.stencil-misnamed", file, named, shown);
     }
   }
 

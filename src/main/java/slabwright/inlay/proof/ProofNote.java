@@ -1,5 +1,7 @@
 package slabwright.inlay.proof;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
@@ -110,6 +112,103 @@ public sealed interface ProofNote {
     @Override
     public Message message(UnitSystem units) {
       return Message.of("inlay.proof-note.panels-apart", count);
+    }
+  }
+
+  /** One panel of several came back; it was judged by itself. */
+  record OnePanelAlone(String panel, List<String> absent) implements ProofNote {
+    public OnePanelAlone {
+      absent = List.copyOf(absent);
+    }
+
+    @Override
+    public String kind() {
+      return "one-panel-alone";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of(
+          "inlay.proof-note.one-panel-alone", panel, absent.size(), String.join(", ", absent));
+    }
+  }
+
+  /** The page says at which scale it is drawn. */
+  record ScaleStated(double denominator) implements ProofNote {
+    @Override
+    public String kind() {
+      return "scale-stated";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.scale-stated", LengthFormat.plain(denominator));
+    }
+  }
+
+  /** The drawing was fitted to its page, and nothing says how large it is to be cut. */
+  record ScaleCannotBeTold(double denominator) implements ProofNote {
+    @Override
+    public String kind() {
+      return "scale-cannot-be-told";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.scale-unknown", QuantityFormat.number(denominator, 1));
+    }
+
+    @Override
+    public boolean isDoubt() {
+      return true;
+    }
+  }
+
+  /** Texts inside the film were taken for notes. */
+  record WordsInFilm(int count, List<String> shown) implements ProofNote {
+    public WordsInFilm {
+      shown = List.copyOf(shown);
+    }
+
+    @Override
+    public String kind() {
+      return "words-in-film";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.words-in-film", count, String.join(" · ", shown));
+    }
+  }
+
+  /** A page on which nothing of the plan was found. */
+  record PageIgnored(String file, int page) implements ProofNote {
+    @Override
+    public String kind() {
+      return "page-ignored";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.page-ignored", file, page);
+    }
+  }
+
+  /** Stencils of the inlay of which nothing came back. */
+  record StencilsAbsent(List<Integer> stencils) implements ProofNote {
+    public StencilsAbsent {
+      stencils = List.copyOf(stencils);
+    }
+
+    @Override
+    public String kind() {
+      return "stencils-absent";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      String all = stencils.stream().map(String::valueOf).collect(Collectors.joining(", "));
+      return Message.of("inlay.proof-note.stencils-absent", stencils.size(), all);
     }
   }
 

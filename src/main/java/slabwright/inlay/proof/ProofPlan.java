@@ -32,6 +32,21 @@ public record ProofPlan(Region openings, Bounds blank, List<Panel> panels) {
         plan.stencils().stencils().get(stencil - 1).openings(), plan.stencils().blank(), panels);
   }
 
+  /** The panels that have anything to cut; the others need no file. */
+  List<Panel> cutPanels() {
+    return panels.stream()
+        .filter(p -> !openings.intersect(Region.rectangle(p.box())).isEmpty())
+        .toList();
+  }
+
+  /** Every panel that has anything to cut, with its openings. */
+  List<PlannedPiece> pieces() {
+    return cutPanels().stream()
+        .map(
+            p -> new PlannedPiece(p.name(), p.box(), openings.intersect(Region.rectangle(p.box()))))
+        .toList();
+  }
+
   public static ProofPlan whole(Region openings, Bounds blank) {
     return new ProofPlan(openings, blank, List.of());
   }

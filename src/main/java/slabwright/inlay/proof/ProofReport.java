@@ -1,14 +1,17 @@
 package slabwright.inlay.proof;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
+import slabwright.units.Message;
 
 /**
  * All that was found, and the picture of it. Regions are in the blank's frame.
  *
  * @param limits what it was judged by
- * @param panels names of the panels that the stencil is cut in
+ * @param panels names of the panels found in the drawing, in the plan's order
  * @param figures how much the drawing differs, faults or not
  * @param overlap intersection over union of the drawing's openings and the plan's, once laid on
  *     each other; 1 is alike
@@ -30,7 +33,7 @@ public record ProofReport(
     List<Affine> poses) {
   public ProofReport {
     panels = List.copyOf(panels);
-    faults = List.copyOf(faults);
+    faults = PanelLabels.paired(faults);
     notes = List.copyOf(notes);
     poses = List.copyOf(poses);
   }
@@ -43,5 +46,27 @@ public record ProofReport(
     return notes.stream().anyMatch(ProofNote::isDoubt)
         ? ProofVerdict.CANNOT_TELL
         : ProofVerdict.CUT;
+  }
+
+  /** The verdict in a sentence; of a panel that came back alone it says which. */
+  public Message message() {
+    Optional<String> alone =
+        notes.stream()
+            .filter(n -> n instanceof ProofNote.OnePanelAlone)
+            .map(n -> ((ProofNote.OnePanelAlone) n).panel())
+            .findFirst();
+    return alone.isPresent() && verdict() == ProofVerdict.CUT
+        ? Message.of("inlay.proof-verdict.cut-panel", alone.get())
+        : verdict().message();
+  }
+
+  /** The same with more to say, and labels that two panels exchanged said once. */
+  ProofReport with(List<ProofFault> moreFaults, List<ProofNote> moreNotes) {
+    List<ProofFault> allFaults = new ArrayList<>(faults);
+    allFaults.addAll(moreFaults);
+    List<ProofNote> allNotes = new ArrayList<>(notes);
+    allNotes.addAll(moreNotes);
+    return new ProofReport(
+        limits, panels, allFaults, allNotes, figures, overlap, drawn, missing, added, poses);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.inlay.proof;
 
+import java.util.Collection;
 import slabwright.units.Message;
 
 /** What the proof check says first. */
@@ -27,5 +28,13 @@ public enum ProofVerdict {
       case DO_NOT_CUT -> Message.of("inlay.proof-verdict.do-not-cut");
       case CANNOT_TELL -> Message.of("inlay.proof-verdict.cannot-tell");
     };
+  }
+
+  /** The gravest of several; without any, nothing could be told. */
+  public static ProofVerdict gravest(Collection<ProofVerdict> all) {
+    if (all.contains(DO_NOT_CUT)) {
+      return DO_NOT_CUT;
+    }
+    return all.isEmpty() || all.contains(CANNOT_TELL) ? CANNOT_TELL : CUT;
   }
 }

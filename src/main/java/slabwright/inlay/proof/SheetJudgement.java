@@ -181,6 +181,13 @@ final class SheetJudgement {
     return faults.stream().anyMatch(f -> f instanceof ProofFault.OtherTypeface);
   }
 
+  /** Whether the sheet's own edge is drawn where it should be. */
+  boolean hasItsEdge() {
+    return faults.stream()
+        .noneMatch(
+            f -> f instanceof ProofFault.EdgeMissing || f instanceof ProofFault.BlankEdgeOff);
+  }
+
   boolean isRight() {
     return faults.isEmpty();
   }

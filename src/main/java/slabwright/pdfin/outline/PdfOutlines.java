@@ -6,6 +6,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import slabwright.shape.Line;
+import slabwright.shape.Vec;
 import slabwright.units.Message;
 import slabwright.units.Result;
 
@@ -16,12 +17,25 @@ import slabwright.units.Result;
  *
  * @param lines lines that do not close, in the outlines' frame
  * @param pages how many pages the file has
- * @param hasText whether the page holds text that is not outlines
+ * @param words texts kept as text, each run on one line, in the outlines' frame
+ * @param doubt mm that flattening a curve may put an edge elsewhere
  * @param hasPictures whether the page holds pictures, which have no outlines
  */
 public record PdfOutlines(
-    List<PdfOutline> outlines, List<Line> lines, int pages, boolean hasText, boolean hasPictures) {
+    List<PdfOutline> outlines,
+    List<PdfLine> lines,
+    List<PdfWords> words,
+    int pages,
+    boolean hasPictures,
+    double doubt) {
+  /** A line that does not close, and the name of its layer. */
+  public record PdfLine(Line line, String layer) {}
+
+  /** A text and its middle. */
+  public record PdfWords(String text, Vec at) {}
+
   public PdfOutlines {
+    words = List.copyOf(words);
     outlines = List.copyOf(outlines);
     lines = List.copyOf(lines);
   }
@@ -37,7 +51,12 @@ public record PdfOutlines(
       walk.processPage(document.getPage(page - 1));
       return Result.ok(
           new PdfOutlines(
-              walk.outlines(), walk.lines(), pages, walk.hasText(), walk.hasPictures()));
+              walk.outlines(),
+              walk.lines(),
+              walk.words(),
+              pages,
+              walk.hasPictures(),
+              walk.tolerance()));
     } catch (InvalidPasswordException locked) {
       return Result.refused(Message.of("pdfin.locked"));
     } catch (IOException broken) {

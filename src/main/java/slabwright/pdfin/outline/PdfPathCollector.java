@@ -3,10 +3,14 @@ package slabwright.pdfin.outline;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -16,6 +20,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 import slabwright.shape.Bezier;
+import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
@@ -25,16 +30,27 @@ import slabwright.shape.Vec;
 final class PdfPathCollector extends PDFGraphicsStreamEngine {
   private static final double POINT_MM = 25.4 / 72;
   private static final double TOLERANCE_MM = 0.02;
+
+  /** On a small page a drawing may stand for a large blank, so its curves are followed closer. */
+  private static final double PAGE_SHARE = 5e-6;
+
   private static final double CLOSED = 1e-4;
 
   private final List<PdfOutline> outlines = new ArrayList<>();
-  private final List<Line> lines = new ArrayList<>();
+  private final List<PdfOutlines.PdfLine> lines = new ArrayList<>();
+  private final PdfWordCollector words = new PdfWordCollector();
+  private final List<PdfOutlines.PdfWords> strokes = new ArrayList<>();
+  private final Deque<String> layers = new ArrayDeque<>();
+  private final Deque<Spoken> spoken = new ArrayDeque<>();
+  private final double tolerance;
   private final double scale;
   private final PDRectangle sheet;
   private final List<Subpath> path = new ArrayList<>();
   private Vec here = Vec.ZERO;
-  private boolean hasText;
   private boolean hasPictures;
+
+  /** What strokes from this line on draw, when the file says it. */
+  private record Spoken(String text, int from) {}
 
   private static final class Subpath {
     final List<Vec> points = new ArrayList<>();
@@ -45,18 +61,24 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
     super(page);
     sheet = page.getCropBox();
     scale = POINT_MM * page.getUserUnit();
+    tolerance =
+        Math.min(TOLERANCE_MM, PAGE_SHARE * scale * Math.max(sheet.getWidth(), sheet.getHeight()));
   }
 
   List<PdfOutline> outlines() {
     return outlines;
   }
 
-  List<Line> lines() {
+  List<PdfOutlines.PdfLine> lines() {
     return lines;
   }
 
-  boolean hasText() {
-    return hasText;
+  List<PdfOutlines.PdfWords> words() {
+    return Stream.concat(words.words().stream(), strokes.stream()).toList();
+  }
+
+  double tolerance() {
+    return tolerance;
   }
 
   boolean hasPictures() {
@@ -84,7 +106,7 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   @Override
   public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
     Subpath p = current();
-    p.points.addAll(Bezier.cubic(here, mm(x1, y1), mm(x2, y2), mm(x3, y3), TOLERANCE_MM));
+    p.points.addAll(Bezier.cubic(here, mm(x1, y1), mm(x2, y2), mm(x3, y3), tolerance));
     here = mm(x3, y3);
   }
 
@@ -162,11 +184,11 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
       if (p.points.size() >= 3 && (fill.isPresent() || p.closed || meets(p.points))) {
         rings.add(new Ring(p.points));
       } else if (fill.isEmpty() && p.points.size() >= 2) {
-        lines.add(new Line(p.points));
+        lines.add(new PdfOutlines.PdfLine(new Line(p.points), layer()));
       }
     }
     if (!rings.isEmpty()) {
-      outlines.add(new PdfOutline(rings, rule, fill));
+      outlines.add(new PdfOutline(rings, rule, fill, layer()));
     }
   }
 
@@ -192,7 +214,39 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   }
 
   @Override
-  protected void showGlyph(Matrix at, PDFont font, int code, Vector displacement) {
-    hasText = true;
+  protected void showGlyph(Matrix at, PDFont font, int code, Vector displacement)
+      throws IOException {
+    words.glyph(
+        mm(at.getTranslateX(), at.getTranslateY()),
+        new Vec(at.getValue(0, 0), -at.getValue(0, 1)).times(scale),
+        displacement.getX(),
+        font.toUnicode(code));
+  }
+
+  @Override
+  public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
+    super.beginMarkedContentSequence(tag, properties);
+    boolean layer = COSName.OC.equals(tag) && properties != null;
+    layers.push(layer ? properties.getString(COSName.NAME, "") : layer());
+    String text = properties == null ? "" : properties.getString(COSName.ACTUAL_TEXT, "");
+    spoken.push(new Spoken(text, lines.size()));
+  }
+
+  @Override
+  public void endMarkedContentSequence() {
+    super.endMarkedContentSequence();
+    layers.poll();
+    Spoken said = spoken.poll();
+    if (said != null && !said.text.isEmpty() && lines.size() > said.from) {
+      Bounds around = Bounds.EMPTY;
+      for (PdfOutlines.PdfLine l : lines.subList(said.from, lines.size())) {
+        around = around.including(Bounds.of(l.line().points()));
+      }
+      strokes.add(new PdfOutlines.PdfWords(said.text, around.middle()));
+    }
+  }
+
+  private String layer() {
+    return layers.isEmpty() ? "" : layers.peek();
   }
 }

@@ -3,6 +3,6 @@
  * says.
  *
  * <p>{@link PdfOutlines} (entry: reads a page), {@link PdfOutline} (one line or area), {@link
- * PdfPathCollector} (follows the page's operators).
+ * PdfPathCollector} (follows the page's operators), {@link PdfWordCollector} (joins glyphs).
  */
 package slabwright.pdfin.outline;

@@ -2,11 +2,14 @@ package slabwright.sheets.json;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import slabwright.inlay.proof.ProofBatch;
 import slabwright.inlay.proof.ProofFault;
 import slabwright.inlay.proof.ProofFigures;
 import slabwright.inlay.proof.ProofLimits;
 import slabwright.inlay.proof.ProofNote;
 import slabwright.inlay.proof.ProofReport;
+import slabwright.inlay.proof.ProofVerdict;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
@@ -15,18 +18,43 @@ public final class ProofJson {
   private ProofJson() {}
 
   /**
-   * One check on one line.
+   * One check on one line: the first stencil that came back, and under {@code stencils} all of
+   * them.
    *
+   * @param verdict the gravest of all
    * @param inlay its id
-   * @param stencil from 1, in laying order
    */
   public static String line(
-      ProofReport report, String inlay, int stencil, UnitSystem units, Words words) {
+      List<ProofBatch.Judged> stencils,
+      ProofVerdict verdict,
+      String inlay,
+      UnitSystem units,
+      Words words) {
     ObjectNode o = JsonNodeFactory.instance.objectNode();
-    o.put("verdict", report.verdict().key());
-    o.put("words", words.say(report.verdict().message()));
+    ProofBatch.Judged first =
+        stencils.stream()
+            .filter(s -> s.report().verdict() == verdict)
+            .findFirst()
+            .orElse(stencils.get(0));
+    o.put("verdict", verdict.key());
+    o.put("words", words.say(first.report().message()));
     o.put("inlay", inlay);
-    o.put("stencil", stencil);
+    stencil(first, o, units, words);
+    for (ProofBatch.Judged s : stencils) {
+      ObjectNode each = o.withArray("/stencils").addObject();
+      each.put("verdict", s.report().verdict().key());
+      each.put("words", words.say(s.report().message()));
+      stencil(s, each, units, words);
+    }
+    limits(first.report().limits(), o.putObject("limits"));
+    o.put("frame", words.say("sheets.inlay-json.frame"));
+    return JsonText.line(o);
+  }
+
+  private static void stencil(
+      ProofBatch.Judged judged, ObjectNode o, UnitSystem units, Words words) {
+    ProofReport report = judged.report();
+    o.put("stencil", judged.stencil());
     report.panels().forEach(o.putArray("panels")::add);
     for (ProofFault f : report.faults()) {
       fault(f, o.withArray("/faults").addObject()).put("words", words.say(f.message(units)));
@@ -41,9 +69,6 @@ public final class ProofJson {
     }
     o.withArray("/notes");
     figures(report.figures(), o.putObject("figures"));
-    limits(report.limits(), o.putObject("limits"));
-    o.put("frame", words.say("sheets.inlay-json.frame"));
-    return JsonText.line(o);
   }
 
   private static ObjectNode fault(ProofFault f, ObjectNode o) {

@@ -13,6 +13,7 @@ import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandWorkKind;
 import slabwright.floor.HandWorkPiece;
+import slabwright.floor.MachinePassage;
 import slabwright.floor.MachineShare;
 import slabwright.floor.Obstacle;
 import slabwright.floor.PocketAccess;
@@ -111,6 +112,21 @@ final class HandWorkDrawing {
     }
   }
 
+  /** Where a machine is stuck for its length. */
+  void bends(PlanComposer sketch) {
+    double k = context.type().k();
+    TextStyle style = context.type().strong().sized(2.6 * k).in(Palette.RED);
+    for (MachinePassage p : ways.passages()) {
+      if (p.kind() == MachinePassage.Kind.BEND) {
+        sketch.placeSign(Symbol.of(Symbol.Kind.LOOK, p.where(), SIGN * k, Palette.RED));
+        String words =
+            context.say(
+                "sheets.hand-work-drawing.stuck", p.machine().name(), context.length(-p.spare()));
+        sketch.placeLabel(PlanLabel.of(p.where(), words, style).nearBy(4).on(Palette.WHITE));
+      }
+    }
+  }
+
   Block key() {
     List<KeyBlock.Entry> entries = new ArrayList<>();
     entries.add(KeyBlock.look(MarkStyles.HAND, hand()));
@@ -157,6 +173,11 @@ final class HandWorkDrawing {
       entries.add(
           KeyBlock.sign(
               Symbol.Kind.LOOK, Palette.PURPLE, context.say("sheets.hand-work-drawing.end")));
+    }
+    if (ways.passages().stream().anyMatch(p -> p.kind() == MachinePassage.Kind.BEND)) {
+      entries.add(
+          KeyBlock.sign(
+              Symbol.Kind.LOOK, Palette.RED, context.say("sheets.hand-work-drawing.bend")));
     }
     if (ways.pockets().stream().anyMatch(w -> w.pass().isPresent())) {
       entries.add(KeyBlock.line(MarkStyles.GAP, context.say("sheets.hand-work-drawing.gap-key")));

@@ -109,6 +109,7 @@ public final class PrepSheet {
     plan.draw(sketch);
     numbers(sketch);
     plan.gaps(sketch);
+    plan.bends(sketch);
   }
 
   private void numbers(PlanComposer sketch) {

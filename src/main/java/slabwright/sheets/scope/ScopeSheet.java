@@ -102,6 +102,13 @@ public final class ScopeSheet {
     return blocks;
   }
 
+  /** A declined one is signed below, with who and when. */
+  private TableCell standing(Scope.GivenAdvice g) {
+    return g.declined()
+        ? TableCell.bold(context.say("sheets.scope-sheet.declined"))
+        : TableCell.of(context.say(g.status()));
+  }
+
   private void advice(List<Block> blocks) {
     if (scope.advice().isEmpty()) {
       return;
@@ -109,17 +116,14 @@ public final class ScopeSheet {
     blocks.add(new Heading(context.say("sheets.scope-sheet.advice-log")));
     List<List<TableCell>> rows = new ArrayList<>();
     for (Scope.GivenAdvice g : scope.advice()) {
-      TableCell tick = g.declined() ? TableCell.of("") : new TableCell.Tick();
-      TableCell standing =
-          g.declined()
-              ? TableCell.bold(context.say("sheets.scope-sheet.declined"))
-              : TableCell.of(context.say("sheets.scope-sheet.open"));
-      rows.add(List.of(standing, TableCell.of(context.say(g.words())), tick));
+      TableCell initials =
+          TableCell.of(g.isOpen() ? context.say("sheets.scope-sheet.initials-here") : "");
+      rows.add(List.of(standing(g), TableCell.of(context.say(g.words())), initials));
     }
     blocks.add(
         TableBlock.of(
             List.of(
-                TableColumn.narrow(context.say("sheets.scope-sheet.stands")),
+                TableColumn.words(context.say("sheets.scope-sheet.stands")),
                 TableColumn.words(context.say("sheets.scope-sheet.advice-given")),
                 TableColumn.narrow(context.say("sheets.scope-sheet.declines"))),
             rows));

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import slabwright.units.Message;
 
 /**
@@ -39,7 +38,7 @@ public record DayBars(WorkingWeek hours, LocalDateTime from, LocalDateTime to, L
    * One step's row.
    *
    * @param areaId of its floor area; two may have one name
-   * @param critical whether it is part of the chain that sets the end
+   * @param critical whether it has no slack: a later start ends the job later
    */
   public record Row(Message name, String areaId, String area, boolean critical, List<Bar> bars) {
     public Row {
@@ -78,8 +77,7 @@ public record DayBars(WorkingWeek hours, LocalDateTime from, LocalDateTime to, L
   }
 
   public static DayBars of(DayPlan plan) {
-    Set<String> critical =
-        plan.criticalChain().stream().map(s -> s.task().id()).collect(Collectors.toSet());
+    Set<String> critical = CriticalSteps.of(plan);
     List<Row> rows =
         plan.steps().stream().map(s -> row(s, critical.contains(s.task().id()), plan)).toList();
     LocalDateTime start = plan.firstDay().atTime(plan.hours().from());

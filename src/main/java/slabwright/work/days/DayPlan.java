@@ -3,8 +3,6 @@ package slabwright.work.days;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -69,34 +67,6 @@ public record DayPlan(
                         .orElse(p))
             .toList();
     return new DayPlan(hours, means, firstDay, changed);
-  }
-
-  /** The steps that set the job's end, first to last: each one holds up the next. */
-  public List<ScheduledStep> criticalChain() {
-    List<ScheduledStep> chain = new ArrayList<>();
-    Optional<ScheduledStep> at = last();
-    while (at.isPresent()) {
-      chain.add(at.get());
-      at = holder(at.get().heldBy());
-    }
-    Collections.reverse(chain);
-    return chain;
-  }
-
-  private Optional<ScheduledStep> holder(BindingConstraint why) {
-    if (why instanceof BindingConstraint.Step s) {
-      return step(s.id());
-    }
-    if (why instanceof BindingConstraint.Air a) {
-      return step(a.id());
-    }
-    if (why instanceof BindingConstraint.Spark s) {
-      return step(s.id());
-    }
-    if (why instanceof BindingConstraint.Tool t) {
-      return step(t.id());
-    }
-    return why instanceof BindingConstraint.Crew c ? step(c.id()) : Optional.empty();
   }
 
   /** When the step after {@code id} may start at the earliest, by its wait alone. */

@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import slabwright.units.Message;
 
 /**
@@ -35,7 +34,7 @@ public record DayTable(
   /**
    * One step.
    *
-   * @param critical whether it is part of the chain that sets the end
+   * @param critical whether it has no slack: a later start ends the job later
    * @param nextFrom when the next step may start at the earliest, by drying alone
    * @param nextUntil when the recoat window closes, if it does
    * @param late what a late start does, one for each of {@link #DELAYS}
@@ -72,8 +71,7 @@ public record DayTable(
   }
 
   public static DayTable of(DayPlan plan, List<WorkStep> tasks) {
-    Set<String> critical =
-        plan.criticalChain().stream().map(s -> s.task().id()).collect(Collectors.toSet());
+    Set<String> critical = CriticalSteps.of(plan);
     List<Line> lines = new ArrayList<>();
     for (ScheduledStep p : plan.steps()) {
       lines.add(line(p, plan, tasks, critical.contains(p.task().id())));

@@ -33,7 +33,7 @@ final class CostLineBuilder {
         .forEach(c -> lines.add(CostLine.of(c.what(), c.count(), c.source(), c.price(), units)));
     ToolNeeds needs = new ToolNeeds(plan);
     needs.tools().forEach(t -> tool(t, needs));
-    needs.missing().forEach(this::noTool);
+    needs.missing().forEach(k -> noTool(k, needs));
     return lines;
   }
 
@@ -81,25 +81,23 @@ final class CostLineBuilder {
     lines.add(
         CostLine.of(
             HandoverDocument.said(tool.name()),
-            needs.days(tool).map(n -> CostLine.Count.whole(n, CostLine.Unit.DAYS)),
+            tool.kind().flatMap(needs::days).map(CostLineBuilder::days),
             Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::word)),
             tool.dayPrice(),
             units));
   }
 
+  private static CostLine.Count days(long n) {
+    return CostLine.Count.whole(n, CostLine.Unit.DAYS);
+  }
+
   /** The plan works with it and the book has none: said, never left out. */
-  private void noTool(ToolKind kind) {
+  private void noTool(ToolKind kind, ToolNeeds needs) {
     Message what = Message.of("work.cost-line-builder.a-tool", kind.word());
     lines.add(
         CostLine.of(
             what,
-            plan.outlook()
-                .order()
-                .map(
-                    d ->
-                        CostLine.Count.whole(
-                            WorkingDays.of(d, s -> ToolNeeds.of(s, plan).contains(kind)),
-                            CostLine.Unit.DAYS)),
+            needs.days(kind).map(CostLineBuilder::days),
             Message.of("work.cost-line-builder.sheet-days-with", kind.word()),
             Figure.missing(what),
             units));

@@ -31,12 +31,13 @@ public record Scope(
   }
 
   /**
-   * Advice given for a floor area; open unless it was declined.
+   * Advice given for a floor area; open unless it was declined or the plan follows it.
    *
    * @param key area id, a slash, the advice's id
    * @param declined whether the client does otherwise, and signs for it
    * @param declinedBy name or initials, if known
    * @param declinedOn the day, if known
+   * @param followed by what the plan already does as it says; empty when it was declined
    */
   public record GivenAdvice(
       String key,
@@ -44,8 +45,9 @@ public record Scope(
       ClientAdvice advice,
       boolean declined,
       Optional<String> declinedBy,
-      Optional<LocalDate> declinedOn) {
-    static GivenAdvice of(FloorArea area, ClientAdvice advice) {
+      Optional<LocalDate> declinedOn,
+      Optional<Message> followed) {
+    static GivenAdvice of(FloorArea area, ClientAdvice advice, Optional<Message> followed) {
       Optional<Declined> declined = area.declined(advice.id());
       return new GivenAdvice(
           area.id() + "/" + advice.id().word(),
@@ -53,7 +55,8 @@ public record Scope(
           advice,
           declined.isPresent(),
           declined.map(Declined::by).filter(n -> !n.isBlank()),
-          declined.flatMap(Declined::on));
+          declined.flatMap(Declined::on),
+          declined.isPresent() ? Optional.empty() : followed);
     }
 
     /** The advice with its reason. */
@@ -61,10 +64,18 @@ public record Scope(
       return Message.of("work.scope.advice", area, advice.prefer(), advice.why());
     }
 
-    /** How it stands: "open", or "declined" with who and when as far as that is known. */
+    /** Whether somebody still has to decide on it. */
+    public boolean isOpen() {
+      return !declined && followed.isEmpty();
+    }
+
+    /**
+     * How it stands: "open", by what it is followed, or "declined" with who and when as far as that
+     * is known.
+     */
     public Message status() {
       if (!declined) {
-        return Message.of("work.scope.open");
+        return followed.orElse(Message.of("work.scope.open"));
       }
       if (declinedBy.isEmpty() && declinedOn.isEmpty()) {
         return Message.of("work.scope.declined");
@@ -90,7 +101,12 @@ public record Scope(
     List<GivenAdvice> advice = new ArrayList<>();
     for (AreaWorkPlan area : plan.areas()) {
       included.addAll(included(area, plan.site().units()));
-      area.advice().forEach(a -> advice.add(GivenAdvice.of(area.floor().area(), a)));
+      area.advice()
+          .forEach(
+              a ->
+                  advice.add(
+                      GivenAdvice.of(
+                          area.floor().area(), a, FollowedAdvice.by(a.id(), area, plan))));
     }
     return new Scope(included, NEVER, advice, Cost.of(plan));
   }

@@ -51,10 +51,16 @@ final class Walkthrough {
           Message.of("work.walkthrough.when-can-work-start"),
           Message.of("work.walkthrough.the-day-plan-needs-a"));
     }
-    ask(rows, Message.of("work.walkthrough.who-opens-who-locks-who"), "");
+    ask(rows, Message.of("work.walkthrough.who-opens"), "");
+    ask(rows, Message.of("work.walkthrough.who-locks"), "");
+    ask(rows, Message.of("work.walkthrough.who-may-say-stop"), "");
     ask(
         rows,
         Message.of("work.walkthrough.which-other-trades-are-there"),
+        Message.of("work.walkthrough.solvent-work"));
+    ask(
+        rows,
+        Message.of("work.walkthrough.when-are-trades-off"),
         Message.of("work.walkthrough.solvent-work"));
     ask(
         rows,
@@ -66,11 +72,19 @@ final class Walkthrough {
         Message.of("work.walkthrough.grinders-and-vacuums"));
     ask(
         rows,
+        Message.of("work.walkthrough.where-is-water"),
+        Message.of("work.walkthrough.cleaning-and-mixing"));
+    ask(
+        rows,
         Message.of("work.walkthrough.from-when-to-when-may"),
         Message.of("work.walkthrough.grinding-hours"));
     ask(
         rows,
-        Message.of("work.walkthrough.which-alarms-are-there-and"),
+        Message.of("work.walkthrough.which-alarms-are-there"),
+        Message.of("work.walkthrough.dust-and-vapour"));
+    ask(
+        rows,
+        Message.of("work.walkthrough.who-switches-alarms"),
         Message.of("work.walkthrough.dust-and-vapour"));
     ask(
         rows,
@@ -86,7 +100,7 @@ final class Walkthrough {
   private static List<HandoverDocument.Row> open(FloorArea area) {
     List<HandoverDocument.Row> rows = new ArrayList<>();
     built(rows, area.details().built());
-    slab(rows, area.slab());
+    slab(rows, area.slab(), area.setting() == Setting.INDOOR);
     if (area.setting() == Setting.INDOOR) {
       indoor(rows, area);
     }
@@ -125,7 +139,8 @@ final class Walkthrough {
         Message.of("work.walkthrough.no-drilling"));
   }
 
-  private static void slab(List<HandoverDocument.Row> rows, Slab slab) {
+  /** An outdoor slab is not probed: it keeps no humidity and no temperature that the test asks. */
+  private static void slab(List<HandoverDocument.Row> rows, Slab slab, boolean indoors) {
     askIf(
         rows,
         slab.mohs().isEmpty(),
@@ -134,7 +149,7 @@ final class Walkthrough {
     boolean probed = slab.moisture().stream().anyMatch(m -> m.test() == MoistureReading.Test.F2170);
     askIf(
         rows,
-        !probed,
+        indoors && !probed,
         Message.of("work.walkthrough.moisture-in-the-slab-astm"),
         Message.of("work.walkthrough.chooses-the-sealer"));
     askIf(
@@ -147,12 +162,20 @@ final class Walkthrough {
         slab.thickness().isEmpty(),
         Message.of("work.walkthrough.how-thick-is-the-slab"),
         Message.of("work.walkthrough.probes-sit-at-of-it"));
-    boolean temperatures =
-        slab.airC().isPresent() && slab.surfaceC().isPresent() && slab.humidity().isPresent();
     askIf(
         rows,
-        !temperatures,
-        Message.of("work.walkthrough.air-humidity-surface-temperature"),
+        slab.airC().isEmpty(),
+        Message.of("work.walkthrough.air-temperature"),
+        Message.of("work.walkthrough.dew-point-working-time"));
+    askIf(
+        rows,
+        slab.humidity().isEmpty(),
+        Message.of("work.walkthrough.air-humidity"),
+        Message.of("work.walkthrough.dew-point"));
+    askIf(
+        rows,
+        slab.surfaceC().isEmpty(),
+        Message.of("work.walkthrough.surface-temperature"),
         Message.of("work.walkthrough.dew-point-working-time"));
   }
 

@@ -301,14 +301,17 @@ class ProofFaultTableTest {
     assertThat(words(f)).isEqualTo("Panel C is missing from the drawing.");
   }
 
+  /** One panel is what a shop sends file by file; two of three are a set with a hole in it. */
   @Test
-  void one_panel_alone_is_found_and_the_others_are_named() {
+  void one_panel_alone_is_judged_by_itself_and_the_others_are_named() {
     Job job = job(2500);
     ProofReport r = check(job, panels(job, List.of(Affine.IDENTITY), Affine.IDENTITY));
-    assertThat(r.faults())
-        .extracting(f -> words(f))
-        .containsExactly(
-            "Panel B is missing from the drawing.", "Panel C is missing from the drawing.");
+    assertThat(r.verdict()).isEqualTo(ProofVerdict.CUT);
+    assertThat(r.panels()).containsExactly("A");
+    assertThat(Words.english().say(r.message())).startsWith("Cut panel A:");
+    assertThat(r.notes())
+        .extracting(n -> Words.english().say(n.message(UnitSystem.METRIC)))
+        .contains("Only panel A is in the drawing; nothing is said of panels B, C.");
   }
 
   @ParameterizedTest

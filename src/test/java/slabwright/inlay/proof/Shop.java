@@ -12,6 +12,7 @@ import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
 import slabwright.inlay.artwork.batik.SvgOutlinesReader;
+import slabwright.inlay.cutfile.CutLayer;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -69,7 +70,9 @@ final class Shop {
     try {
       OutlinesResult read =
           SvgOutlinesReader.read(
-              new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)), "shop.svg");
+              new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)),
+              "shop.svg",
+              CutLayer.ids());
       if (read instanceof ArtworkRefusal r) {
         throw new AssertionError(Words.english().say(r.message()));
       }

@@ -154,14 +154,25 @@ class DayPlannerTest {
   }
 
   @Test
-  void the_critical_chain_runs_from_the_first_step_to_the_last() {
+  void a_step_with_time_to_spare_is_not_critical() {
     DayPlan plan =
         plan(
             TestSteps.coat("one", "One", "hall", hours(3), 1),
             TestSteps.pausing("aside", "Aside", "terrace", hours(1), 1),
             TestSteps.coat("two", "Two", "hall", hours(3), 1, StepWait.atLeast("one", hours(2))));
-    assertThat(plan.criticalChain()).extracting(s -> s.task().id()).containsExactly("one", "two");
+    assertThat(CriticalSteps.of(plan)).containsExactlyInAnyOrder("one", "two");
     assertThat(plan.earliestNext("one")).contains(MONDAY.atTime(12, 0));
+  }
+
+  /** What dries overnight anyway may be laid later the same day. */
+  @Test
+  void a_step_before_a_night_that_is_waited_out_anyway_is_not_critical() {
+    DayPlan plan =
+        plan(
+            TestSteps.coat("one", "One", "hall", hours(1), 1),
+            TestSteps.coat("two", "Two", "hall", hours(3), 1, StepWait.atLeast("one", hours(10))));
+    assertThat(start(plan, "two").toLocalDate()).isAfter(MONDAY);
+    assertThat(CriticalSteps.of(plan)).containsExactly("two");
   }
 
   @Test

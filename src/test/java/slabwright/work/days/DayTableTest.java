@@ -42,7 +42,7 @@ class DayTableTest {
 
   @Test
   void what_sets_the_end_is_marked_and_what_can_wait_changes_nothing_until_it_becomes_the_last() {
-    assertThat(line("one").critical()).isTrue();
+    assertThat(line("one").critical()).as("dry long before the next morning").isFalse();
     assertThat(line("two").critical()).isTrue();
     assertThat(line("aside").critical()).isFalse();
     assertThat(line("aside").late())

@@ -1,5 +1,6 @@
 package slabwright.desk.cards.inlay;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,7 +90,7 @@ public final class ProofCard extends Card {
         });
     setOnDragDropped(
         e -> {
-          e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> check(f.toPath()));
+          check(e.getDragboard().getFiles().stream().map(File::toPath).toList());
           e.setDropCompleted(true);
           e.consume();
         });
@@ -97,12 +98,18 @@ public final class ProofCard extends Card {
 
   /** Checks a file against the inlay looked at. */
   public void check(Path file) {
-    inlay.now().ifPresent(i -> proofs.check(i, file));
+    check(List.of(file));
+  }
+
+  private void check(List<Path> files) {
+    inlay.now().filter(i -> !files.isEmpty()).ifPresent(i -> proofs.check(i, files));
   }
 
   private void fill(Proofs.CheckedProof seen, Inlay now) {
     List<Node> nodes = new ArrayList<>();
-    nodes.add(Controls.label(String.valueOf(seen.asked().file().getFileName()), "figure"));
+    seen.asked()
+        .files()
+        .forEach(f -> nodes.add(Controls.label(String.valueOf(f.getFileName()), "figure")));
     if (seen.pages() > 1) {
       nodes.add(
           numbers(
@@ -116,7 +123,7 @@ public final class ProofCard extends Card {
           numbers(
               words().say("desk.cards.inlay.proof.stencil"),
               seen.colours().size(),
-              seen.asked().stencil(),
+              seen.stencil(),
               n -> proofs.stencil(seen, n)));
     }
     if (seen.asksForShading()) {
@@ -139,7 +146,13 @@ public final class ProofCard extends Card {
     HBox row = new HBox(6, Controls.label(word, "row-name"));
     row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     IntStream.rangeClosed(1, Math.min(count, 6))
-        .mapToObj(n -> chip(String.valueOf(n), word + " " + n, n == chosen, () -> take.take(n)))
+        .mapToObj(
+            n ->
+                chip(
+                    String.valueOf(n),
+                    word + " " + n,
+                    n == chosen,
+                    () -> take.take(n == chosen ? 0 : n)))
         .forEach(row.getChildren()::add);
     return row;
   }
@@ -187,7 +200,7 @@ public final class ProofCard extends Card {
   private List<FindingRow> findings(Proofs.CheckedProof seen, Inlay now) {
     List<FindingRow> all = new ArrayList<>();
     UnitSystem units = bench.desk().shown().units();
-    String verdict = bench.words().say(seen.report().verdict().message());
+    String verdict = bench.words().say(seen.report().message());
     all.add(
         switch (seen.report().verdict()) {
           case CUT -> FindingRow.fine(verdict);

@@ -2,19 +2,24 @@ package slabwright.desk.model.compute;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.Signal;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.InlayPlan;
-import slabwright.inlay.proof.ProofCheck;
+import slabwright.inlay.proof.ProofBatch;
+import slabwright.inlay.proof.ProofLimits;
 import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofReport;
+import slabwright.inlay.proof.ProofVerdict;
 import slabwright.inlay.proof.ReturnedFile;
+import slabwright.inlay.proof.ReturnedPage;
 import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.project.TaskProgress;
@@ -27,13 +32,18 @@ public final class Proofs {
   /**
    * What is asked.
    *
-   * @param stencil from 1, in laying order
-   * @param page of a PDF, from 1
+   * @param stencil from 1, in laying order; 0 lets it be found
+   * @param page of each PDF, from 1; 0 is every page
    * @param shading what shading means in the drawing, as the person says
    */
-  public record Question(Inlay inlay, Path file, int stencil, int page, ShadingMeaning shading) {
+  public record Question(
+      Inlay inlay, List<Path> files, int stencil, int page, ShadingMeaning shading) {
+    public Question {
+      files = List.copyOf(files);
+    }
+
     Question with(int otherStencil, int otherPage, ShadingMeaning other) {
-      return new Question(inlay, file, otherStencil, otherPage, other);
+      return new Question(inlay, files, otherStencil, otherPage, other);
     }
 
     /** Whether the inlay is cut the same now; where it lies does not matter. */
@@ -47,13 +57,19 @@ public final class Proofs {
   }
 
   /**
-   * What came of it.
+   * What came of it: of several stencils that came back, the one with the gravest verdict.
    *
+   * @param stencil from 1, in laying order
    * @param colours of the stencils, in laying order
-   * @param pages how many pages the returned file has
+   * @param pages how many pages came back
    */
   public record CheckedProof(
-      Question asked, ProofPlan plan, ProofReport report, List<String> colours, int pages) {
+      Question asked,
+      int stencil,
+      ProofPlan plan,
+      ProofReport report,
+      List<String> colours,
+      int pages) {
     /** Whether the drawing is shaded, so that it matters what shading means. */
     public boolean asksForShading() {
       return asked.shading() != ShadingMeaning.UNKNOWN
@@ -87,9 +103,9 @@ public final class Proofs {
     return Optional.ofNullable(seen.get(now.id())).filter(s -> s.asked().isOf(now));
   }
 
-  /** Checks a file against the inlay's first stencil. */
-  public void check(Inlay inlay, Path file) {
-    ask(new Question(inlay, file, 1, 1, ShadingMeaning.UNKNOWN));
+  /** Checks files; which stencil and which panels they show is found. */
+  public void check(Inlay inlay, List<Path> files) {
+    ask(new Question(inlay, files, 0, 0, ShadingMeaning.UNKNOWN));
   }
 
   /** The same drawing, and what shading means in it. */
@@ -97,12 +113,12 @@ public final class Proofs {
     ask(of.asked().with(of.asked().stencil(), of.asked().page(), means));
   }
 
-  /** The same file against another stencil. */
+  /** The same files against one stencil alone; 0 lets it be found. */
   public void stencil(CheckedProof of, int number) {
     ask(of.asked().with(number, of.asked().page(), of.asked().shading()));
   }
 
-  /** Another page of the same file. */
+  /** One page of the same files alone; 0 is every page. */
   public void page(CheckedProof of, int number) {
     ask(of.asked().with(of.asked().stencil(), number, of.asked().shading()));
   }
@@ -124,14 +140,34 @@ public final class Proofs {
 
   private static Result<CheckedProof> check(Question q, InlayPlan plan, TaskProgress steps)
       throws IOException {
-    Result<ReturnedFile> read = ReturnedFile.read(q.file(), q.page());
+    List<ReturnedPage> pages = new ArrayList<>();
+    for (Path file : q.files()) {
+      Result<ReturnedFile> read = ReturnedFile.read(file);
+      if (read instanceof Result.Refused<ReturnedFile> refused) {
+        return Result.refused(refused.refusals());
+      }
+      pages.addAll(read.orThrow().pages());
+    }
     steps.report(0.3);
-    ProofPlan wanted = ProofPlan.of(plan, q.stencil());
+    List<ReturnedPage> asked =
+        q.page() == 0 ? pages : pages.stream().filter(p -> p.page() == q.page()).toList();
+    int count = plan.stencils().stencils().size();
+    List<ProofBatch.Wanted> wanted =
+        IntStream.rangeClosed(1, count)
+            .filter(n -> q.stencil() == 0 || q.stencil() == n)
+            .mapToObj(n -> new ProofBatch.Wanted(n, ProofPlan.of(plan, n)))
+            .toList();
+    List<ProofBatch.Judged> judged = ProofBatch.run(wanted, asked, q.shading(), ProofLimits.USUAL);
+    ProofVerdict gravest =
+        ProofVerdict.gravest(judged.stream().map(j -> j.report().verdict()).toList());
+    ProofBatch.Judged shown =
+        judged.stream()
+            .filter(j -> j.report().verdict() == gravest)
+            .findFirst()
+            .orElse(judged.get(0));
     List<String> colours = plan.stencils().stencils().stream().map(Stencil::colour).toList();
-    return read.map(
-        f ->
-            new CheckedProof(
-                q, wanted, ProofCheck.run(wanted, f.drawing(), q.shading()), colours, f.pages()));
+    return Result.ok(
+        new CheckedProof(q, shown.stencil(), shown.plan(), shown.report(), colours, pages.size()));
   }
 
   private void take(CheckedProof s) {

@@ -3,6 +3,7 @@
  *
  * <p>{@link Pictures} (entry) keeps a {@link FloorPicture} made by {@link FloorPictureMaker}, a
  * list of {@link PlanItemShape}; {@link NameInks} and {@link PlacedInlayInks} are parts of it.
- * {@link SeamGrip} and {@link DoorwayDatum} are what tools and cards hold on to.
+ * {@link ExpectedLook} is the floor as it should look when finished, painted for a window. {@link
+ * SeamGrip} and {@link DoorwayDatum} are what tools and cards hold on to.
  */
 package slabwright.desk.model.scene;

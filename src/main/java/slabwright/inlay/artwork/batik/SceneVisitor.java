@@ -36,6 +36,7 @@ final class SceneVisitor {
   private static final String WHITE = "#ffffff";
 
   private final List<PaintedShape> shapes = new ArrayList<>();
+  private final List<Lines.Lettering> texts = new ArrayList<>();
   private final WarningCollector notes;
 
   private final boolean linesStayLines;
@@ -52,11 +53,21 @@ final class SceneVisitor {
     return walk.shapes;
   }
 
+  /**
+   * What is drawn, strokes as the lines they follow.
+   *
+   * @param texts each with the shapes that are its letters, from one index to before another
+   */
+  record Lines(List<PaintedShape> shapes, List<Lettering> texts) {
+    /** A text kept as text; its middle is in the page's pixels. */
+    record Lettering(String text, Vec at, int from, int to) {}
+  }
+
   /** As {@link #shapes}, but strokes are kept as the lines they follow. */
-  public static List<PaintedShape> shapesAndLines(GraphicsNode root, WarningCollector notes) {
+  public static Lines shapesAndLines(GraphicsNode root, WarningCollector notes) {
     SceneVisitor walk = new SceneVisitor(notes, true);
     walk.visit(root, SceneState.start(new AffineTransform()));
-    return walk.shapes;
+    return new Lines(walk.shapes, walk.texts);
   }
 
   private void visit(GraphicsNode node, SceneState outer) {
@@ -75,12 +86,24 @@ final class SceneVisitor {
       visit(proxy.getSource(), state);
     } else if (node instanceof TextNode text) {
       if (text.isVisible()) {
+        int from = shapes.size();
         new TextVisitor(this, notes).visit(text, state);
+        note(text, from, state);
       }
     } else if (node instanceof ShapeNode shape) {
       if (shape.isVisible() && shape.getShape() != null) {
         paint(shape.getShapePainter(), shape, state);
       }
+    }
+  }
+
+  private void note(TextNode text, int from, SceneState state) {
+    Rectangle2D box = text.getGeometryBounds();
+    if (box != null && text.getText() != null) {
+      double[] at = {box.getCenterX(), box.getCenterY()};
+      state.toPage().transform(at, 0, at, 0, 1);
+      texts.add(
+          new Lines.Lettering(text.getText().strip(), new Vec(at[0], at[1]), from, shapes.size()));
     }
   }
 

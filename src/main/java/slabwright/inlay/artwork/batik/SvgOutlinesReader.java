@@ -18,6 +18,7 @@ import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.inlay.artwork.css.Svg11Rewriter;
 import slabwright.inlay.artwork.css.SvgElement;
+import slabwright.inlay.artwork.css.SvgLayers;
 import slabwright.inlay.artwork.css.SvgPageReader;
 import slabwright.inlay.artwork.css.SvgReader;
 import slabwright.inlay.artwork.css.UseExpansionValidator;
@@ -30,56 +31,91 @@ public final class SvgOutlinesReader {
   private static final double MM_PER_PX = 25.4 / 96;
   private static final double TOLERANCE_MM = 0.02;
 
+  /** On a small page a drawing may stand for a large blank, so its curves are followed closer. */
+  private static final double PAGE_SHARE = 5e-6;
+
+  private final List<DrawnOutline> outlines = new ArrayList<>();
+  private final List<DrawnOutlines.DrawnLine> lines = new ArrayList<>();
+  private final List<DrawnOutlines.DrawnWords> words = new ArrayList<>();
+  private AffineTransform toMm = new AffineTransform();
+  private double tolerance = TOLERANCE_MM;
+
   private SvgOutlinesReader() {}
 
   /**
    * Reads SVG text.
    *
    * @param name what to call it in sentences
+   * @param layers ids of the groups that are told apart
    * @throws IOException when the stream breaks
    */
-  public static OutlinesResult read(InputStream svg, String name) throws IOException {
+  public static OutlinesResult read(InputStream svg, String name, List<String> layers)
+      throws IOException {
     byte[] bytes = svg.readNBytes(SvgArtworkReader.MOST_BYTES + 1);
     try {
       SvgArtworkReader.checkSize(bytes);
       synchronized (SvgArtworkReader.ONE_AT_A_TIME) {
-        return read(bytes, name);
+        return read(bytes, name, layers);
       }
     } catch (RefusedArtworkException e) {
       return e.refusal(name);
     }
   }
 
-  private static DrawnOutlines read(byte[] bytes, String name) {
+  private static DrawnOutlines read(byte[] bytes, String name, List<String> layers) {
+    SvgOutlinesReader reader = new SvgOutlinesReader();
+    SvgElement all = SvgReader.read(bytes);
+    String title = SvgLayers.title(all);
+    List<String> present = SvgLayers.of(all, layers);
+    SvgElement rest = SvgReader.read(bytes);
+    if (SvgLayers.without(rest, present) || present.isEmpty()) {
+      reader.read(rest, "");
+    }
+    for (String layer : present) {
+      SvgElement root = SvgReader.read(bytes);
+      SvgLayers.only(root, layer);
+      reader.read(root, layer);
+    }
+    return new DrawnOutlines(
+        name, title, reader.outlines, reader.lines, reader.words, reader.tolerance);
+  }
+
+  private void read(SvgElement root, String layer) {
     WarningCollector notes = new WarningCollector();
-    SvgElement root = SvgReader.read(bytes);
     FontResolver book = new FontResolver(Svg11Rewriter.rewrite(root, notes), true);
     UseExpansionValidator.check(root);
     ArtworkPage page = SvgPageReader.settle(root);
     double scale = page.declaredPerDrawn() * MM_PER_PX;
-    AffineTransform toMm = AffineTransform.getScaleInstance(scale, scale);
-    List<PaintedShape> shapes =
+    toMm = AffineTransform.getScaleInstance(scale, scale);
+    tolerance = Math.min(TOLERANCE_MM, PAGE_SHARE * scale * Math.max(page.width(), page.height()));
+    SceneVisitor.Lines scene =
         SceneVisitor.shapesAndLines(SceneBuilder.build(root, page, book, notes), notes);
-    List<DrawnOutline> outlines = new ArrayList<>();
-    List<Line> lines = new ArrayList<>();
-    for (PaintedShape s : shapes) {
-      if (s.line()) {
-        Path2D open = parts(s.outline(), false);
-        PathFlattener.chains(open, toMm, TOLERANCE_MM).forEach(chain -> lines.add(new Line(chain)));
-      }
-      outline(s, toMm).ifPresent(outlines::add);
+    for (int i = 0; i < scene.shapes().size(); i++) {
+      add(scene.shapes().get(i), isLetter(scene, i) ? DrawnOutlines.WORDS : layer);
     }
-    return new DrawnOutlines(name, outlines, lines);
+    for (SceneVisitor.Lines.Lettering text : scene.texts()) {
+      words.add(new DrawnOutlines.DrawnWords(text.text(), text.at().times(scale)));
+    }
   }
 
-  private static Optional<DrawnOutline> outline(PaintedShape s, AffineTransform toMm) {
+  private static boolean isLetter(SceneVisitor.Lines scene, int i) {
+    return scene.texts().stream().anyMatch(t -> t.from() <= i && i < t.to());
+  }
+
+  private void add(PaintedShape s, String layer) {
+    if (s.line()) {
+      Path2D open = parts(s.outline(), false);
+      PathFlattener.chains(open, toMm, tolerance)
+          .forEach(chain -> lines.add(new DrawnOutlines.DrawnLine(new Line(chain), layer)));
+    }
     Path2D path = s.line() ? parts(s.outline(), true) : s.outline();
-    List<Ring> rings = PathFlattener.rings(path, toMm, TOLERANCE_MM);
+    List<Ring> rings = PathFlattener.rings(path, toMm, tolerance);
     FillRule rule =
         path.getWindingRule() == PathIterator.WIND_EVEN_ODD ? FillRule.EVEN_ODD : FillRule.NONZERO;
-    return rings.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new DrawnOutline(rings, rule, Optional.of(s.hex()).filter(h -> !s.line())));
+    if (!rings.isEmpty()) {
+      Optional<String> fill = Optional.of(s.hex()).filter(h -> !s.line());
+      outlines.add(new DrawnOutline(rings, rule, fill, layer));
+    }
   }
 
   /** The subpaths that close, or those that don't. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 import slabwright.work.AirPlan;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ExposureLimit;
@@ -26,6 +27,7 @@ final class CrewCautions {
   private static final int FIVE = 5;
 
   private final PacketContents job;
+  private final Words words;
   private final List<ScheduledStep> steps;
   private final Set<StepKind> kinds = EnumSet.noneOf(StepKind.class);
   private final boolean vapour;
@@ -33,49 +35,45 @@ final class CrewCautions {
 
   CrewCautions(PacketContents job, CrewDay day) {
     this.job = job;
+    this.words = job.words();
     this.steps = day.steps();
     steps.forEach(s -> kinds.add(s.task().type().kind()));
-    this.vapour =
-        steps.stream().anyMatch(s -> s.task().type().air() instanceof AirEffect.Vapour);
+    this.vapour = steps.stream().anyMatch(s -> s.task().type().air() instanceof AirEffect.Vapour);
     this.closed = !day.closed().isEmpty();
-  }
-
-  private String say(String key, Object... values) {
-    return job.words().say(key, values);
   }
 
   /** Five sentences. */
   List<String> five() {
     List<String> all = new ArrayList<>();
     if (vapour || closed) {
-      all.add(say("sheets.crew-cautions.flame"));
-      all.add(say("sheets.crew-cautions.air"));
+      all.add(words.say("sheets.crew-cautions.flame"));
+      all.add(words.say("sheets.crew-cautions.air"));
       all.add(protection());
     }
     if (kinds.contains(StepKind.TAKE_OFF_RESIDUE)) {
-      all.add(say("sheets.crew-cautions.old-material"));
+      all.add(words.say("sheets.crew-cautions.old-material"));
     }
     if (kinds.stream().anyMatch(StepKind::grindsConcrete)) {
-      all.add(say("sheets.crew-cautions.silica"));
+      all.add(words.say("sheets.crew-cautions.silica"));
     }
     if (steps.stream().anyMatch(s -> !s.task().type().tools().isEmpty())) {
-      all.add(say("sheets.crew-cautions.cords"));
+      all.add(words.say("sheets.crew-cautions.cords"));
     }
     if (uses(ToolKind.HAND_GRINDER)) {
-      all.add(say("sheets.crew-cautions.hand-grinder"));
+      all.add(words.say("sheets.crew-cautions.hand-grinder"));
     }
     if (uses(ToolKind.FLOOR_GRINDER)) {
-      all.add(say("sheets.crew-cautions.floor-grinder"));
+      all.add(words.say("sheets.crew-cautions.floor-grinder"));
     }
     if (lays()) {
-      all.add(say("sheets.crew-cautions.rags"));
-      all.add(say("sheets.crew-cautions.skin"));
+      all.add(words.say("sheets.crew-cautions.rags"));
+      all.add(words.say("sheets.crew-cautions.skin"));
     }
-    all.add(say("sheets.crew-cautions.slip"));
-    all.add(say("sheets.crew-cautions.cords-dry"));
-    all.add(say("sheets.crew-cautions.knees"));
-    all.add(say("sheets.crew-cautions.exit"));
-    all.add(say("sheets.crew-cautions.lifting"));
+    all.add(words.say("sheets.crew-cautions.slip"));
+    all.add(words.say("sheets.crew-cautions.cords-dry"));
+    all.add(words.say("sheets.crew-cautions.knees"));
+    all.add(words.say("sheets.crew-cautions.exit"));
+    all.add(words.say("sheets.crew-cautions.lifting"));
     return all.stream().distinct().limit(FIVE).toList();
   }
 
@@ -95,31 +93,31 @@ final class CrewCautions {
         .map(s -> s.task().air().protection())
         .filter(p -> !p.isEmpty())
         .findFirst()
-        .map(p -> say("sheets.crew-cautions.protection", p))
-        .orElseGet(() -> say("sheets.crew-cautions.no-protection"));
+        .map(p -> words.say("sheets.crew-cautions.protection", p))
+        .orElseGet(() -> words.say("sheets.crew-cautions.no-protection"));
   }
 
   /** When to stop at once. */
   List<String> stops() {
     List<String> all = new ArrayList<>();
     if (vapour || closed) {
-      all.add(say("sheets.crew-cautions.stop-vapour"));
+      all.add(words.say("sheets.crew-cautions.stop-vapour"));
       entry().ifPresent(all::add);
     }
     if (kinds.stream().anyMatch(StepKind::grindsConcrete)) {
-      all.add(say("sheets.crew-cautions.stop-grinding"));
+      all.add(words.say("sheets.crew-cautions.stop-grinding"));
     }
     if (kinds.contains(StepKind.COAT)) {
       all.add(
           job.site().units() == UnitSystem.FEET_INCHES
-              ? say("sheets.crew-cautions.stop-dew-feet")
-              : say("sheets.crew-cautions.stop-dew-meters"));
+              ? words.say("sheets.crew-cautions.stop-dew-feet")
+              : words.say("sheets.crew-cautions.stop-dew-meters"));
     }
     if (kinds.contains(StepKind.LAY_STENCIL) || kinds.contains(StepKind.TACK_TEST)) {
-      all.add(say("sheets.crew-cautions.stop-film"));
+      all.add(words.say("sheets.crew-cautions.stop-film"));
     }
     if (all.isEmpty()) {
-      all.add(say("sheets.crew-cautions.stop-anything"));
+      all.add(words.say("sheets.crew-cautions.stop-anything"));
     }
     return all;
   }
@@ -139,7 +137,7 @@ final class CrewCautions {
         .or(() -> lowest(limits, ExposureLimit.AveragingPeriod.EIGHT_HOURS))
         .map(
             l ->
-                say(
+                words.say(
                     "sheets.crew-cautions.entry",
                     QuantityFormat.number(l.limit().share() * 1e6, 0),
                     l.solvent().name()));
@@ -157,14 +155,13 @@ final class CrewCautions {
     List<String> all =
         new ArrayList<>(
             List.of(
-                say("sheets.crew-cautions.read-slab"),
-                say("sheets.crew-cautions.read-air"),
-                say("sheets.crew-cautions.read-dew-point")));
+                words.say("sheets.crew-cautions.read-slab"),
+                words.say("sheets.crew-cautions.read-air"),
+                words.say("sheets.crew-cautions.read-dew-point")));
     if (vapour || closed) {
-      all.add(say("sheets.crew-cautions.read-meter"));
+      all.add(words.say("sheets.crew-cautions.read-meter"));
     }
-    all.add(say("sheets.crew-cautions.read-who"));
+    all.add(words.say("sheets.crew-cautions.read-who"));
     return all;
   }
-
 }

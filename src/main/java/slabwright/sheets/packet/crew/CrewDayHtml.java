@@ -1,5 +1,9 @@
 package slabwright.sheets.packet.crew;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -7,35 +11,10 @@ import slabwright.sheets.packet.PacketContents;
 
 /**
  * The days of the crew as one HTML file for a phone: nothing is loaded from anywhere, it fits 360
- * px, each day folds open. What is ticked or written stays on the phone's page only.
+ * px, each day is a section. What is ticked or written stays on the phone's page only.
  */
 final class CrewDayHtml {
-  private static final String STYLE =
-      String.join(
-          "\n",
-          "*{box-sizing:border-box}",
-          "body{margin:0 auto;padding:12px;max-width:720px;font:18px/1.4 sans-serif;"
-              + "color:#1d2326;background:#fff;overflow-wrap:break-word}",
-          "h1{font-size:24px;margin:8px 0}",
-          "h2{font-size:26px;margin:0;display:inline}",
-          "h3{font-size:21px;margin:0 0 6px}",
-          "p{margin:6px 0}",
-          "summary{padding:14px 0;border-top:2px solid #1d2326;cursor:pointer}",
-          ".row{display:flex;gap:10px;padding:10px 0;border-bottom:1px solid #a9b2b5}",
-          ".row input{flex:none;width:28px;height:28px;margin:2px 0 0}",
-          ".time{font-weight:bold;font-size:21px}",
-          ".who{font-weight:bold;margin-left:8px}",
-          ".detail{font-size:16px;color:#4a5559}",
-          ".out,.alert{background:#f6e7e4;color:#8e2c1b;border-left:6px solid #b03a26;"
-              + "padding:10px;margin:8px 0}",
-          ".caution{background:#f1ebe0;border:2px solid #1d2326;padding:12px;margin:14px 0}",
-          ".caution ol{margin:0;padding-left:26px}",
-          ".stop{background:#b03a26;color:#fff;font-weight:bold;padding:10px;margin-top:10px}",
-          ".stop p:first-child{font-size:21px}",
-          "label.read{display:flex;gap:8px;align-items:center;margin:8px 0}",
-          "label.read input{flex:1;min-width:0;font-size:18px;padding:8px;"
-              + "border:1px solid #1d2326}",
-          "@media print{details{break-inside:avoid}}");
+  private static final String STYLE = "/slabwright/sheets/packet/crew/days.css";
 
   private final PacketContents job;
   private final CrewDayTexts texts;
@@ -53,21 +32,35 @@ final class CrewDayHtml {
         .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     element(out, "title", "", title);
-    out.append("<style>\n").append(STYLE).append("\n</style>\n</head>\n<body>\n");
+    out.append("<style>\n").append(style()).append("</style>\n</head>\n<body>\n");
     element(out, "h1", "", title);
     element(out, "p", "detail", job.site().note());
     element(out, "p", "", texts.persons());
-    for (CrewDay day : texts.days()) {
-      day(out, texts.text(day), day.number() == 1);
+    List<CrewDayText> days = texts.days().stream().map(texts::text).toList();
+    out.append("<nav>\n");
+    for (int i = 0; i < days.size(); i++) {
+      out.append("<a href=\"#day-").append(i + 1).append("\">");
+      out.append(escaped(days.get(i).title())).append("</a>\n");
+    }
+    out.append("</nav>\n");
+    for (int i = 0; i < days.size(); i++) {
+      day(out, days.get(i), i + 1);
     }
     return out.append("</body>\n</html>\n").toString();
   }
 
-  private void day(StringBuilder out, CrewDayText text, boolean open) {
-    out.append(open ? "<details open>\n<summary>" : "<details>\n<summary>");
+  private static String style() {
+    try (InputStream in = CrewDayHtml.class.getResourceAsStream(STYLE)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void day(StringBuilder out, CrewDayText text, int number) {
+    out.append("<section id=\"day-").append(number).append("\">\n");
     element(out, "h2", "", text.title());
     element(out, "p", "detail", text.place());
-    out.append("</summary>\n");
     text.alerts().forEach(a -> element(out, "p", "alert", a));
     text.rows().forEach(r -> row(out, r));
     out.append("<div class=\"caution\">\n");
@@ -81,7 +74,7 @@ final class CrewDayHtml {
             text.readings(),
             r -> "<label class=\"read\">" + escaped(r) + " <input type=\"text\"></label>\n"));
     text.lookOut().forEach(l -> element(out, "p", "", l));
-    out.append("</details>\n");
+    out.append("</section>\n");
   }
 
   private static void row(StringBuilder out, CrewDayText.Row row) {

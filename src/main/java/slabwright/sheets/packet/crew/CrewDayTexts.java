@@ -14,6 +14,7 @@ import slabwright.site.job.DayForecast;
 import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.words.Words;
 import slabwright.work.HeldStep;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
@@ -24,9 +25,10 @@ import slabwright.work.stop.JobStop;
 
 /** The words of every day of the crew. */
 final class CrewDayTexts {
-  private static final int LOOK_AHEAD = 2;
+  private static final int LOOK_AHEAD = 1;
 
   private final PacketContents job;
+  private final Words words;
   private final WorkPlan plan;
   private final CrewClock clock;
   private final CrewStepWords steps;
@@ -36,6 +38,7 @@ final class CrewDayTexts {
 
   CrewDayTexts(PacketContents job) {
     this.job = job;
+    this.words = job.words();
     this.plan = job.work();
     this.clock = new CrewClock(job.site().units(), job.words(), plan.dated());
     this.steps = new CrewStepWords(job, clock, plan.outlook().canStart());
@@ -57,14 +60,14 @@ final class CrewDayTexts {
   List<String> alerts() {
     Set<String> all = new LinkedHashSet<>();
     if (!plan.outlook().canStart()) {
-      all.add(say("sheets.crew-day.do-not-start"));
-      plan.outlook().cannotStart().forEach(m -> all.add(job.words().say(m) + "."));
+      all.add(words.say("sheets.crew-day.do-not-start"));
+      plan.outlook().cannotStart().forEach(m -> all.add(words.say(m) + "."));
     }
     plan.areas().stream()
         .flatMap(a -> a.stops().stream())
         .filter(JobStop::isOpen)
         .filter(s -> !plan.outlook().cannotStart().contains(s.reason()))
-        .forEach(s -> all.add(say("sheets.crew-day.open-question", s.reason())));
+        .forEach(s -> all.add(words.say("sheets.crew-day.open-question", s.reason())));
     List<String> held =
         plan.outlook().held().stream()
             .filter(h -> !h.frees().isEmpty())
@@ -72,7 +75,7 @@ final class CrewDayTexts {
             .distinct()
             .toList();
     if (!held.isEmpty()) {
-      all.add(say("sheets.crew-day.held", String.join("; ", held)));
+      all.add(words.say("sheets.crew-day.held", String.join("; ", held)));
     }
     return List.copyOf(all);
   }
@@ -82,7 +85,7 @@ final class CrewDayTexts {
         .order()
         .maybe()
         .flatMap(d -> d.step(h.step()))
-        .map(s -> job.words().say(s.task().name()) + " (" + s.task().area() + ")")
+        .map(s -> words.say(s.task().name()) + " (" + s.task().area() + ")")
         .orElse(h.step());
   }
 
@@ -90,18 +93,16 @@ final class CrewDayTexts {
     CrewCautions cautions = new CrewCautions(job, day);
     boolean known = plan.outlook().canStart();
     return new CrewDayText(
-        known ? clock.day(day) : say("sheets.crew-day.in-order"),
-        known ? say("sheets.crew-day.place", day.number(), days.size(), places(day)) : places(day),
+        known ? clock.day(day) : words.say("sheets.crew-day.in-order"),
+        known
+            ? words.say("sheets.crew-day.place", day.number(), days.size(), places(day))
+            : places(day),
         alerts(),
         rows(day),
         cautions.five(),
         cautions.stops(),
         cautions.readings(),
         lookOut(day));
-  }
-
-  private String say(String key, Object... values) {
-    return job.words().say(key, values);
   }
 
   private static String places(CrewDay day) {
@@ -130,7 +131,7 @@ final class CrewDayTexts {
     return new CrewDayText.Row(
         isTimed() ? clock.at(w.span().start()) : takes(w),
         persons(w),
-        several ? say("sheets.crew-day.in-area", area, what) : what,
+        several ? words.say("sheets.crew-day.in-area", area, what) : what,
         steps.details(w),
         false);
   }
@@ -154,17 +155,18 @@ final class CrewDayTexts {
     boolean everyone = c.air().limit().isForEveryone();
     return new CrewDayText.Row(
         clock.before(c.span().start()),
-        everyone ? say("sheets.crew-day.nobody") : say("sheets.crew-day.nobody-bare"),
+        everyone ? words.say("sheets.crew-day.nobody") : words.say("sheets.crew-day.nobody-bare"),
         until(c, area),
-        List.of(say("sheets.crew-day.read-from-door")),
+        List.of(words.say("sheets.crew-day.read-from-door")),
         true);
   }
 
   private String until(CrewDay.Closed c, String area) {
     LocalDateTime end = c.span().end();
     return end.toLocalDate().equals(c.span().start().toLocalDate())
-        ? say("sheets.crew-day.closed-until", area, clock.atAnyHour(end))
-        : say("sheets.crew-day.closed-until-day", area, clock.atAnyHour(end), clock.date(end));
+        ? words.say("sheets.crew-day.closed-until", area, clock.atAnyHour(end))
+        : words.say(
+            "sheets.crew-day.closed-until-day", area, clock.atAnyHour(end), clock.date(end));
   }
 
   /** Tomorrow's first work, coats that must not be missed, and the weather. */
@@ -178,18 +180,18 @@ final class CrewDayTexts {
               .limit(LOOK_AHEAD)
               .map(steps::sentence)
               .collect(Collectors.joining("; "));
-      lines.add(say("sheets.crew-day.next", clock.day(then), first));
+      lines.add(words.say("sheets.crew-day.next", clock.day(then), first));
       if (clock.dated()) {
         forecast(then).ifPresent(lines::add);
       }
     } else if (isTimed()) {
-      lines.add(say("sheets.crew-day.last"));
+      lines.add(words.say("sheets.crew-day.last"));
     }
     if (isTimed()) {
       lines.addAll(windows(day));
     }
     if (next == days.size()) {
-      lines.add(say("sheets.crew-day.notice", WorkPlan.NOTICE, plan.book().origin()));
+      lines.add(words.say("sheets.crew-day.notice", WorkPlan.NOTICE, plan.book().origin()));
     }
     return lines;
   }
@@ -211,7 +213,7 @@ final class CrewDayTexts {
   private String window(ScheduledStep done, ScheduledStep after, StepWait w) {
     LocalDateTime opens = done.end().plus(w.atLeast());
     LocalDateTime shuts = done.end().plus(w.atMost().orElseThrow());
-    return say(
+    return words.say(
         "sheets.crew-day.window",
         after.task().name(),
         moment(opens, clock.atAnyHour(opens)),
@@ -234,8 +236,8 @@ final class CrewDayTexts {
     String low = QuantityFormat.temperature(f.lowC().getAsDouble(), job.site().units());
     String high = QuantityFormat.temperature(f.highC().getAsDouble(), job.site().units());
     return f.rain().isPresent()
-        ? say("sheets.crew-day.forecast-rain", low, high, f.rain().getAsDouble())
-        : say("sheets.crew-day.forecast", low, high);
+        ? words.say("sheets.crew-day.forecast-rain", low, high, f.rain().getAsDouble())
+        : words.say("sheets.crew-day.forecast", low, high);
   }
 
   /** Who the letters are, where the plan names them; else an empty sentence. */
@@ -247,7 +249,7 @@ final class CrewDayTexts {
       String name = named.get(i).name();
       String role = named.get(i).role();
       if (!name.isBlank() || !role.isBlank()) {
-        all.add(say("sheets.crew-day.person", letter, name.isBlank() ? role : name));
+        all.add(words.say("sheets.crew-day.person", letter, name.isBlank() ? role : name));
       }
     }
     return String.join(", ", all);

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import slabwright.figures.ColourWord;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.settingout.PanelPlace;
+import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
@@ -37,11 +39,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
   /** One sentence. */
   String sentence(CrewDay.Work work) {
     String said = job.words().line(sentence(work, work.first().step()));
-    return work.first().goesOn() ? say("sheets.crew-step.goes-on", said) : said;
-  }
-
-  private String say(String key, Object... values) {
-    return job.words().say(key, values);
+    return work.first().goesOn() ? job.words().say("sheets.crew-step.goes-on", said) : said;
   }
 
   private Message sentence(CrewDay.Work work, ScheduledStep step) {
@@ -86,14 +84,22 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     } else if (place instanceof StepPlace.Inlay i) {
       return area.flatMap(a -> a.inlay(i.id())).map(Inlay::name).orElse(i.id());
     }
-    return say("sheets.crew-step.whole-floor");
+    return job.words().say("sheets.crew-step.whole-floor");
   }
 
-  /** Such as "stencil 2 of 3". */
+  /** Such as "stencil 2 of 3 (orange)". */
   private Message stencil(StepType type) {
-    int all = inlay(type).map(i -> i.plan().stencils().stencils().size()).orElse(0);
-    int number = type.stencils().stream().findFirst().orElse(0) + 1;
-    return Message.of("sheets.crew-step.stencil", number, all);
+    int place = type.stencils().stream().findFirst().orElse(0);
+    List<Stencil> all = inlay(type).map(i -> i.plan().stencils().stencils()).orElse(List.of());
+    return place < all.size()
+        ? Message.of(
+            "sheets.crew-step.stencil",
+            place + 1,
+            all.size(),
+            inlay(type)
+                .map(i -> ColourWord.named(all.get(place).colour(), i.inlay(), job.words()))
+                .orElse(""))
+        : Message.of("sheets.crew-step.stencil-alone", place + 1);
   }
 
   private Optional<PlacedInlay> inlay(StepType type) {
@@ -132,11 +138,12 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
         .map(
             p ->
                 p.size() == 1
-                    ? say("sheets.crew-step.one-panel", p.get(0))
-                    : say(
-                        "sheets.crew-step.panels",
-                        p.get(0),
-                        String.join(", ", p.subList(1, p.size()))));
+                    ? job.words().say("sheets.crew-step.one-panel", p.get(0))
+                    : job.words()
+                        .say(
+                            "sheets.crew-step.panels",
+                            p.get(0),
+                            String.join(", ", p.subList(1, p.size()))));
   }
 
   private Message mist(CrewDay.Work work, String place) {
@@ -202,7 +209,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     }
     poster(work.first().step().task().type()).ifPresent(with::add);
     if (work.last().pauses()) {
-      with.add(say("sheets.crew-step.pauses"));
+      with.add(job.words().say("sheets.crew-step.pauses"));
     }
     List<String> lines = new ArrayList<>();
     if (!with.isEmpty()) {
@@ -212,7 +219,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
         .map(p -> p.step().task().air().protection())
         .filter(p -> !p.isEmpty())
         .distinct()
-        .forEach(p -> lines.add(say("sheets.crew-step.protection", p)));
+        .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
     if (work.first().step().task().type().kind() == StepKind.COAT) {
       lines.addAll(batches(work.first()));
     }
@@ -231,12 +238,12 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
 
   private String tool(ToolKind kind) {
     return switch (kind) {
-      case FLOOR_GRINDER -> say("sheets.crew-step.floor-grinder");
-      case HAND_GRINDER -> say("sheets.crew-step.hand-grinder");
-      case VACUUM -> say("sheets.crew-step.vacuum");
-      case FAN -> say("sheets.crew-step.fan");
-      case SPRAYER -> say("sheets.crew-step.sprayer");
-      case COMPRESSOR -> say("sheets.crew-step.compressor");
+      case FLOOR_GRINDER -> job.words().say("sheets.crew-step.floor-grinder");
+      case HAND_GRINDER -> job.words().say("sheets.crew-step.hand-grinder");
+      case VACUUM -> job.words().say("sheets.crew-step.vacuum");
+      case FAN -> job.words().say("sheets.crew-step.fan");
+      case SPRAYER -> job.words().say("sheets.crew-step.sprayer");
+      case COMPRESSOR -> job.words().say("sheets.crew-step.compressor");
     };
   }
 
@@ -251,21 +258,22 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     if (plan.get().lanes().maybe().flatMap(l -> l).isPresent()) {
       lines.add(
           asYouGo
-              ? say("sheets.crew-step.cut-in-as-you-go")
-              : say("sheets.crew-step.cut-in-first"));
+              ? job.words().say("sheets.crew-step.cut-in-as-you-go")
+              : job.words().say("sheets.crew-step.cut-in-first"));
     }
     Duration cutIn = asYouGo ? Duration.ZERO : plan.get().cutIn().maybe().orElse(Duration.ZERO);
     LocalDateTime rolls = part.span().start().plus(cutIn);
     for (BatchLanes b : plan.get().batchLanes()) {
       lines.add(
           timed
-              ? say(
-                  "sheets.crew-step.batch",
-                  b.batch(),
-                  clock.batch(rolls.plus(b.begins())),
-                  b.from(),
-                  b.to())
-              : say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
+              ? job.words()
+                  .say(
+                      "sheets.crew-step.batch",
+                      b.batch(),
+                      clock.batch(rolls.plus(b.begins())),
+                      b.from(),
+                      b.to())
+              : job.words().say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
     }
     return lines;
   }
@@ -275,13 +283,13 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     return switch (type.kind()) {
       case LEVEL_TRENCH, FILL_TRENCH, TAKE_OFF_RESIDUE, FILL_GAPS, METAL_PASS, FINE_PASS ->
           type.means() == StepMeans.HAND || type.kind() == StepKind.FILL_GAPS
-              ? Optional.of(say("sheets.crew-step.poster-hand-work"))
+              ? Optional.of(job.words().say("sheets.crew-step.poster-hand-work"))
               : Optional.empty();
       case LAY_STENCIL, PRESS_EDGES, LAY_PAPER ->
-          Optional.of(say("sheets.crew-step.poster-setting-out"));
+          Optional.of(job.words().say("sheets.crew-step.poster-setting-out"));
       case COAT ->
           plan(type).flatMap(p -> p.lanes().maybe()).flatMap(l -> l).isPresent()
-              ? Optional.of(say("sheets.crew-step.poster-rolling"))
+              ? Optional.of(job.words().say("sheets.crew-step.poster-rolling"))
               : Optional.empty();
       case GRIND_TOP,
           GRIND_STEPS,

@@ -79,10 +79,7 @@ public final class OfficePacket {
       blocks.add(new Heading(area.takeoff().area().name()));
       blocks.addAll(
           new QuantitiesSheet(
-                  area,
-                  job.work().area(area.takeoff().area().id()),
-                  Optional.empty(),
-                  context)
+                  area, job.work().area(area.takeoff().area().id()), Optional.empty(), context)
               .blocks());
     }
     blocks.addAll(new ScopeSheet(job.work(), Scope.of(job.work()), context).prices());

@@ -30,8 +30,6 @@ record SketchGrid(double square, int rows) implements Block {
     }
     return List.of(
         new Slice(
-            rows * square + 2,
-            false,
-            List.of(Stroke.lines(Pen.of(0.12, Palette.RULE), lines))));
+            rows * square + 2, false, List.of(Stroke.lines(Pen.of(0.12, Palette.RULE), lines))));
   }
 }

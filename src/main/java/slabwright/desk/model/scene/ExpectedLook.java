@@ -1,0 +1,180 @@
+package slabwright.desk.model.scene;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import slabwright.desk.model.Desk;
+import slabwright.desk.model.Latest;
+import slabwright.desk.model.Signal;
+import slabwright.desk.model.UnexpectedFault;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.input.Viewport;
+import slabwright.floor.FloorTakeoff;
+import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.PlacedInlay;
+import slabwright.picture.FloorRendering;
+import slabwright.picture.FloorScene;
+import slabwright.shape.Affine;
+import slabwright.units.Message;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookText;
+
+/**
+ * The floor area looked at as it should look when finished, for a window onto it. Painted off the
+ * asking thread; what a newer question replaces is given up.
+ */
+public final class ExpectedLook implements AutoCloseable {
+  /**
+   * A window of the screen.
+   *
+   * @param backdrop colour around the floor, {@code #rrggbb}
+   */
+  public record Window(Viewport viewport, int width, int height, String backdrop) {}
+
+  /** A picture for a window. */
+  public static final class Painted {
+    private final Window window;
+    private final int[] argb;
+    private final List<String> uncoloured;
+
+    private Painted(Window window, int[] argb, List<String> uncoloured) {
+      this.window = window;
+      this.argb = argb;
+      this.uncoloured = List.copyOf(uncoloured);
+    }
+
+    public Window window() {
+      return window;
+    }
+
+    /** Its pixels, row by row; not to be written to. */
+    public int[] argb() {
+      return argb;
+    }
+
+    /** Labels of dyes whose colour the shop book does not say. */
+    public List<String> uncoloured() {
+      return uncoloured;
+    }
+  }
+
+  private record Floor(FloorTakeoff takeoff, List<PlacedInlay> inlays, ShopBookText book) {}
+
+  private record Question(Floor floor, Window window) {}
+
+  /** The scene of the last floor; the worker alone uses it. */
+  private static final class Scenes {
+    private Optional<Floor> of = Optional.empty();
+    private Optional<FloorScene> scene = Optional.empty();
+
+    FloorScene of(Floor floor) {
+      if (scene.isEmpty() || !of.equals(Optional.of(floor))) {
+        of = Optional.of(floor);
+        scene =
+            Optional.of(FloorScene.of(floor.takeoff(), floor.inlays(), ShopBook.of(floor.book())));
+      }
+      return scene.get();
+    }
+  }
+
+  private final SelectedAreaResults answers;
+  private final Supplier<Optional<ShopBookText>> book;
+  private final Signal changed = new Signal();
+  private final Latest<Question, Painted> worker;
+  private Optional<Question> asked = Optional.empty();
+  private Optional<Painted> painted = Optional.empty();
+  private boolean on;
+
+  /**
+   * A look that is off.
+   *
+   * @param book the shop book as it is
+   * @param home the asking thread, as an executor
+   */
+  public ExpectedLook(
+      Desk desk,
+      SelectedAreaResults answers,
+      Supplier<Optional<ShopBookText>> book,
+      Executor home) {
+    this.answers = answers;
+    this.book = book;
+    Scenes scenes = new Scenes();
+    worker =
+        new Latest<>(
+            "expected-look",
+            false,
+            home,
+            q -> paint(scenes.of(q.floor()), q.window()),
+            this::take,
+            e -> desk.refuse(Message.of("desk.model.fault.picture", UnexpectedFault.text(e))));
+    answers.changed().subscribe(changed::fire);
+  }
+
+  /** Given when it was switched, and when there is another picture or should be. */
+  public Signal changed() {
+    return changed;
+  }
+
+  public boolean isOn() {
+    return on;
+  }
+
+  /** Shows the floor so, or as a drawing again. */
+  public void set(boolean next) {
+    if (on != next) {
+      on = next;
+      if (!next) {
+        worker.cancel();
+        asked = Optional.empty();
+        painted = Optional.empty();
+      }
+      changed.fire();
+    }
+  }
+
+  /** Asks for a window unless it was asked already; nothing while it is off or nothing is known. */
+  public void ask(Window window) {
+    Optional<Floor> floor =
+        on && window.width() > 0 && window.height() > 0 ? floor() : Optional.empty();
+    Optional<Question> now = floor.map(f -> new Question(f, window));
+    if (now.isPresent() && !now.equals(asked)) {
+      asked = now;
+      worker.ask(now.get());
+    }
+  }
+
+  private Optional<Floor> floor() {
+    List<PlacedInlay> inlays =
+        answers.inlays().stream().map(ComputedInlay::placed).flatMap(Optional::stream).toList();
+    return answers.takeoff().flatMap(t -> book.get().map(b -> new Floor(t, inlays, b)));
+  }
+
+  /** The last picture, maybe of another window than the one asked for. */
+  public Optional<Painted> painted() {
+    return painted;
+  }
+
+  public boolean isWorking() {
+    return worker.isBusy();
+  }
+
+  private void take(Painted p) {
+    painted = Optional.of(p);
+    changed.fire();
+  }
+
+  private static Painted paint(FloorScene scene, Window w) {
+    Thread me = Thread.currentThread();
+    Viewport v = w.viewport();
+    Affine toPixels = new Affine(v.scale(), 0, 0, -v.scale(), v.originX(), v.originY());
+    FloorRendering picture =
+        FloorRendering.plan(scene, toPixels, w.width(), w.height(), w.backdrop());
+    return new Painted(w, picture.argb(me::isInterrupted), scene.uncoloured());
+  }
+
+  @Override
+  public void close() {
+    worker.close();
+  }
+}

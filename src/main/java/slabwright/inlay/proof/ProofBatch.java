@@ -1,0 +1,253 @@
+package slabwright.inlay.proof;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import slabwright.inlay.panel.Panel;
+import slabwright.shape.Affine;
+import slabwright.shape.Region;
+
+/**
+ * Checks everything that came back of one inlay, whatever it is spread over: pages of PDFs, single
+ * files. For each page it finds which stencil it shows, whole or some panels of it, judges the page
+ * by itself, and puts together what belongs to one stencil: then a panel that no page shows is
+ * missing. A page that shows nothing of the inlay is named.
+ */
+public final class ProofBatch {
+  private static final double NEARLY_AS_LIKE = 0.15;
+
+  /** A stencil as planned, its number from 1 in laying order. */
+  public record Wanted(int stencil, ProofPlan plan) {}
+
+  /** What came back of one stencil. */
+  public record Judged(int stencil, ProofPlan plan, ProofReport report) {}
+
+  /** One stencil's report on one page. */
+  private record OnPage(ReturnedPage page, ProofReport report) {}
+
+  private final List<Wanted> wanted;
+  private final ShadingMeaning shading;
+  private final ProofLimits limits;
+  private final Map<Integer, List<OnPage>> found = new TreeMap<>();
+  private final List<ReturnedPage> ignored = new ArrayList<>();
+
+  private ProofBatch(List<Wanted> wanted, ShadingMeaning shading, ProofLimits limits) {
+    this.wanted = List.copyOf(wanted);
+    this.shading = shading;
+    this.limits = limits;
+  }
+
+  /**
+   * Checks the pages.
+   *
+   * @param wanted the stencils that they may show; at least one
+   * @param pages at least one
+   * @return one for each stencil of which something came back, in laying order; when nothing did,
+   *     the first stencil, not found
+   */
+  public static List<Judged> run(
+      List<Wanted> wanted, List<ReturnedPage> pages, ShadingMeaning shading, ProofLimits limits) {
+    ProofBatch batch = new ProofBatch(wanted, shading, limits);
+    pages.forEach(batch::look);
+    return batch.judged();
+  }
+
+  /** How much of the pages looks like the stencils, 0 to the number of pages. */
+  public static double likeness(List<Wanted> wanted, List<ReturnedPage> pages) {
+    return pages.stream()
+        .mapToDouble(
+            page ->
+                wanted.stream()
+                    .mapToDouble(w -> Sighting.of(w.plan, page.drawing()).likeness())
+                    .max()
+                    .orElse(0))
+        .sum();
+  }
+
+  private void look(ReturnedPage page) {
+    Map<Wanted, ProofReport> reports = new LinkedHashMap<>();
+    candidates(page)
+        .forEach(
+            (w, sighting) -> {
+              ProofReport report = ProofCheck.run(sighting, shading, limits);
+              if (!isNotFound(report)) {
+                reports.put(w, report);
+              }
+            });
+    boolean anyRight = reports.values().stream().anyMatch(r -> r.faults().isEmpty());
+    if (reports.isEmpty()) {
+      ignored.add(page);
+    } else if (anyRight) {
+      reports.forEach(
+          (w, r) -> {
+            if (r.faults().isEmpty()) {
+              add(w, page, r);
+            }
+          });
+    } else {
+      Map.Entry<Wanted, ProofReport> best =
+          reports.entrySet().stream()
+              .min(
+                  Comparator.comparingInt((Map.Entry<Wanted, ProofReport> e) -> rank(e.getValue()))
+                      .thenComparingDouble(e -> -e.getValue().overlap()))
+              .orElseThrow();
+      add(best.getKey(), page, best.getValue());
+    }
+  }
+
+  private static int rank(ProofReport report) {
+    return report.faults().size();
+  }
+
+  /** The stencils that the page looks like. */
+  private Map<Wanted, Sighting> candidates(ReturnedPage page) {
+    Map<Wanted, Sighting> seen = new LinkedHashMap<>();
+    wanted.forEach(w -> seen.put(w, Sighting.of(w.plan, page.drawing())));
+    if (seen.size() > 1) {
+      double best = seen.values().stream().mapToDouble(Sighting::likeness).max().orElse(0);
+      seen.values().removeIf(s -> s.likeness() == 0 || s.likeness() < best - NEARLY_AS_LIKE);
+    }
+    return seen;
+  }
+
+  private static boolean isNotFound(ProofReport report) {
+    return report.faults().stream().anyMatch(f -> f instanceof ProofFault.NotFound);
+  }
+
+  private void add(Wanted w, ReturnedPage page, ProofReport report) {
+    List<ProofFault> more = new ArrayList<>();
+    page.stencilInName()
+        .ifPresent(
+            named -> {
+              if (named != w.stencil) {
+                more.add(new ProofFault.StencilMisnamed(page.file(), named, w.stencil));
+              }
+            });
+    found
+        .computeIfAbsent(w.stencil, n -> new ArrayList<>())
+        .add(new OnPage(page, report.with(more, List.of())));
+  }
+
+  private List<Judged> judged() {
+    if (found.isEmpty()) {
+      Wanted first = wanted.get(0);
+      ProofReport none = ProofCheck.run(first.plan, new ShopDrawing(List.of()), shading, limits);
+      return List.of(new Judged(first.stencil, first.plan, none));
+    }
+    List<ProofNote> general = general();
+    List<Judged> all = new ArrayList<>();
+    for (Wanted w : wanted) {
+      if (found.containsKey(w.stencil)) {
+        ProofReport report = new StencilPages(w.plan, found.get(w.stencil)).report();
+        all.add(
+            new Judged(
+                w.stencil, w.plan, report.with(List.of(), all.isEmpty() ? general : List.of())));
+      }
+    }
+    return all;
+  }
+
+  /** What is said once for all stencils. */
+  private List<ProofNote> general() {
+    List<ProofNote> notes = new ArrayList<>();
+    ignored.forEach(p -> notes.add(new ProofNote.PageIgnored(p.file(), p.page())));
+    List<Integer> absent =
+        wanted.stream()
+            .filter(w -> !w.plan.openings().isEmpty())
+            .map(Wanted::stencil)
+            .filter(n -> !found.containsKey(n))
+            .toList();
+    if (!absent.isEmpty()) {
+      notes.add(new ProofNote.StencilsAbsent(absent));
+    }
+    return notes;
+  }
+
+  /** Several pages of one stencil as one report. */
+  private record StencilPages(ProofPlan plan, List<OnPage> pages) {
+    ProofReport report() {
+      if (pages.size() == 1) {
+        return pages.get(0).report;
+      }
+      Set<String> panels = new TreeSet<>();
+      pages.forEach(p -> panels.addAll(p.report.panels()));
+      List<ProofReport> reports = pages.stream().map(OnPage::report).toList();
+      List<Panel> absent =
+          plan.cutPanels().stream().filter(p -> !panels.contains(p.name())).toList();
+      Region drawn = Region.union(reports.stream().map(ProofReport::drawn).toList());
+      return new ProofReport(
+          reports.get(0).limits(),
+          plan.panels().stream().map(Panel::name).filter(panels::contains).toList(),
+          faults(reports, panels, absent),
+          notes(reports, panels, absent),
+          reports.stream().map(ProofReport::figures).reduce(ProofFigures.NONE, ProofFigures::and),
+          plan.openings().intersect(drawn).area() / plan.openings().union(drawn).area(),
+          drawn,
+          Region.union(reports.stream().map(ProofReport::missing).toList()),
+          Region.union(reports.stream().map(ProofReport::added).toList()),
+          reports.stream().map(ProofReport::poses).<Affine>mapMulti(List::forEach).toList());
+    }
+
+    private List<ProofFault> faults(
+        List<ProofReport> reports, Set<String> panels, List<Panel> absent) {
+      List<ProofFault> all = new ArrayList<>();
+      boolean allMirrored = reports.stream().allMatch(StencilPages::isMirrored);
+      for (ProofReport report : reports) {
+        for (ProofFault f : report.faults()) {
+          ProofFault said = f;
+          if (f instanceof ProofFault.Mirrored && !allMirrored) {
+            said = panel(report).<ProofFault>map(StencilPages::mirrored).orElse(f);
+          }
+          if (!(f instanceof ProofFault.PanelMissing) && !all.contains(said)) {
+            all.add(said);
+          }
+        }
+      }
+      if (panels.size() > 1) {
+        absent.forEach(p -> all.add(ProofFault.PanelMissing.of(p)));
+      }
+      return all;
+    }
+
+    private static boolean isMirrored(ProofReport report) {
+      return report.faults().stream().anyMatch(f -> f instanceof ProofFault.Mirrored);
+    }
+
+    private static ProofFault.PanelMirrored mirrored(Panel panel) {
+      return ProofFault.PanelMirrored.of(panel.name(), panel.box());
+    }
+
+    /** The panel that a page shows alone. */
+    private Optional<Panel> panel(ProofReport report) {
+      return report.panels().size() == 1
+          ? plan.panels().stream().filter(p -> p.name().equals(report.panels().get(0))).findFirst()
+          : Optional.empty();
+    }
+
+    private static List<ProofNote> notes(
+        List<ProofReport> reports, Set<String> panels, List<Panel> absent) {
+      List<ProofNote> all = new ArrayList<>();
+      for (ProofReport report : reports) {
+        for (ProofNote n : report.notes()) {
+          boolean pageWise =
+              n instanceof ProofNote.OnePanelAlone || n instanceof ProofNote.PanelsApart;
+          if (!pageWise && all.stream().noneMatch(o -> o.equals(n))) {
+            all.add(n);
+          }
+        }
+      }
+      if (panels.size() == 1 && !absent.isEmpty()) {
+        all.add(
+            new ProofNote.OnePanelAlone(
+                panels.iterator().next(), absent.stream().map(Panel::name).toList()));
+      }
+      return all;
+    }
+  }
+}

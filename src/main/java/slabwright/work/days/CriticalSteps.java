@@ -1,0 +1,38 @@
+package slabwright.work.days;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * The steps without slack: each that makes the whole job end later, or no longer work out, when it
+ * starts a quarter of an hour late. A step before a night that would have had to be waited out
+ * anyway has slack, though the next one waits for it.
+ */
+final class CriticalSteps {
+  /** What crews reckon in. */
+  private static final Duration QUARTER = Duration.ofMinutes(15);
+
+  private CriticalSteps() {}
+
+  /** Their ids; an abrading step is one when the coat it is for is one. */
+  static Set<String> of(DayPlan plan) {
+    List<WorkStep> tasks =
+        plan.steps().stream().filter(s -> !s.isAbrading()).map(ScheduledStep::task).toList();
+    Set<String> coats =
+        tasks.stream()
+            .map(WorkStep::id)
+            .filter(id -> isCritical(plan, tasks, id))
+            .collect(Collectors.toSet());
+    return plan.steps().stream()
+        .filter(s -> coats.contains(s.isAbrading() ? s.abradesFor() : s.task().id()))
+        .map(s -> s.task().id())
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean isCritical(DayPlan plan, List<WorkStep> tasks, String id) {
+    return !(LateStart.of(plan, tasks, id, QUARTER) instanceof LateStart.Result.Later l)
+        || !l.consequence().end().isNegative() && !l.consequence().end().isZero();
+  }
+}

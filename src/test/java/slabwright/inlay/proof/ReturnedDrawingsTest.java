@@ -1,0 +1,72 @@
+package slabwright.inlay.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slabwright.inlay.proof.ReturnedCases.Fault;
+import slabwright.inlay.proof.ReturnedCases.Form;
+
+/** What comes back from a sign shop in every form, each right and with every fault. */
+class ReturnedDrawingsTest {
+  @TempDir Path folder;
+
+  private record Row(Form form, Fault fault, ProofVerdict verdict, List<String> kinds) {
+    String line() {
+      String all = kinds.stream().distinct().sorted().collect(Collectors.joining(", "));
+      String line = String.join(" | ", form.name(), fault.name(), verdict.key());
+      return all.isEmpty() ? line : line + " | " + all;
+    }
+  }
+
+  private Row row(ReturnedCases cases, Form form, Fault fault) throws IOException {
+    List<ReturnedPage> pages = new ArrayList<>();
+    for (Path file : cases.write(form, fault)) {
+      pages.addAll(ReturnedFile.read(file).orThrow().pages());
+    }
+    List<ProofBatch.Judged> judged =
+        ProofBatch.run(cases.wanted(), pages, ShadingMeaning.PULLED_OUT, ProofLimits.USUAL);
+    return new Row(
+        form,
+        fault,
+        ProofVerdict.gravest(judged.stream().map(j -> j.report().verdict()).toList()),
+        judged.stream().flatMap(j -> j.report().faults().stream()).map(ProofFault::kind).toList());
+  }
+
+  @Test
+  void every_form_is_cut_when_it_is_right_and_no_fault_is_ever_cut() throws IOException {
+    ReturnedCases cases = new ReturnedCases(folder);
+    List<Row> rows = new ArrayList<>();
+    for (Form form : Form.values()) {
+      for (Fault fault : Fault.values()) {
+        if (fault.appliesTo(form)) {
+          rows.add(row(cases, form, fault));
+        }
+      }
+    }
+    String table = rows.stream().map(Row::line).collect(Collectors.joining("\n", "", "\n"));
+    for (Row row : rows) {
+      ProofVerdict right =
+          row.form == Form.A4_WITHOUT_SCALE ? ProofVerdict.CANNOT_TELL : ProofVerdict.CUT;
+      if (row.fault == Fault.NONE) {
+        assertThat(row.verdict).as(table).isEqualTo(right);
+      } else if (row.fault != Fault.TWO_PERCENT_LARGER || row.form != Form.A4_WITHOUT_SCALE) {
+        assertThat(row.verdict).as(table).isEqualTo(ProofVerdict.DO_NOT_CUT);
+      }
+      assertThat(row.fault != Fault.NONE && row.verdict == ProofVerdict.CUT).as(table).isFalse();
+    }
+    assertThat(table).isEqualTo(expected());
+  }
+
+  private static String expected() throws IOException {
+    try (var in = ReturnedDrawingsTest.class.getResourceAsStream("/proof/returned-drawings.txt")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+}
