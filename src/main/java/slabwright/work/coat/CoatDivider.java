@@ -83,7 +83,7 @@ public final class CoatDivider {
         lines.stream().map(l -> Region.strip(DivisionLines.pastTheWalls(l.line()), KERF)).toList();
     List<Region> parts =
         site.floor().minus(Region.union(cuts)).parts().stream()
-            .sorted(Comparator.comparingDouble((Region p) -> -away(p)))
+            .sorted(Comparator.comparingDouble((Region p) -> away(p)).reversed())
             .toList();
     if (parts.size() < 2) {
       return Optional.empty();
@@ -102,7 +102,7 @@ public final class CoatDivider {
   }
 
   private double away(Region part) {
-    return part.labelPoint().distanceTo(site.wayOut());
+    return part.distanceTo(site.wayOut());
   }
 
   /** Its edge less what it has from the lines. */
