@@ -41,11 +41,12 @@ public final class LaneDiagram {
         .maybe()
         .flatMap(l -> l)
         .filter(l -> !l.lanes().isEmpty())
-        .map(l -> drawing(l, coat.batchLanes(), wayOut, words, width));
+        .map(l -> drawing(l, coat, wayOut, words, width));
   }
 
   private static Drawing drawing(
-      LanePlan lanes, List<BatchLanes> batches, Optional<Vec> wayOut, Words words, double width) {
+      LanePlan lanes, CoatPlan coat, Optional<Vec> wayOut, Words words, double width) {
+    List<BatchLanes> batches = coat.batchLanes();
     Bounds b = Bounds.EMPTY;
     for (Lane l : lanes.lanes()) {
       b = b.including(l.region().bounds());
@@ -60,6 +61,15 @@ public final class LaneDiagram {
           .on(l.region())
           .forEach(i -> inks.add(i.placed(view)));
     }
+    coat.divided()
+        .ifPresent(
+            d ->
+                d.lines()
+                    .forEach(
+                        l ->
+                            inks.add(
+                                Stroke.lines(Pen.of(0.6, Palette.RED), List.of(l.line()))
+                                    .placed(view))));
     number(lanes.lanes().get(0), view, inks);
     number(lanes.lanes().get(lanes.lanes().size() - 1), view, inks);
     wayOut.ifPresent(o -> inks.add(Symbol.of(Symbol.Kind.WAY_IN, view.onPaper(o), 4, Palette.RED)));

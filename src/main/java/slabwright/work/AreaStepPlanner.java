@@ -15,6 +15,7 @@ import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.JobTool;
 import slabwright.work.days.WorkStep;
 import slabwright.work.prep.PrepPlan;
@@ -38,6 +39,7 @@ final class AreaStepPlanner {
   private final StepSequence chain;
   private final StepTypes types;
   private final Optional<Product> filler;
+  private Optional<CoatPlan> sectionsBefore = Optional.empty();
 
   /** The grinding pass just before. */
   private Optional<PrepStep> passed = Optional.empty();
@@ -233,8 +235,14 @@ final class AreaStepPlanner {
 
   private void wholeFloor(CoatPlan plan) {
     maskWalls(plan);
+    if (plan.divided().isPresent()) {
+      sections(plan, plan.divided().get());
+      return;
+    }
     Product p = plan.product();
     int people = plan.job().people().maybe().orElse(1);
+    sectionsBefore.ifPresent(before -> waitFor(before, before.divided().orElseThrow().sections()));
+    sectionsBefore = Optional.empty();
     for (int i = 1; i <= plan.job().coats(); i++) {
       Message name =
           plan.job().coats() == 1
@@ -251,6 +259,64 @@ final class AreaStepPlanner {
               abrading(people)));
       chain.setGap(gap(plan));
     }
+  }
+
+  /** Section by section, each with all its coats: none waits longer for the next than it may. */
+  private void sections(CoatPlan plan, DividedCoat divided) {
+    int people = plan.job().people().maybe().orElse(1);
+    int last = divided.sections().size();
+    for (DividedCoat.Section s : divided.sections()) {
+      waitForWhatLiesBelow(divided, s);
+      for (int i = 1; i <= plan.job().coats(); i++) {
+        String id = stepId(plan, i, s.number());
+        chain.append(
+            new StepSequence.StepDraft(
+                id,
+                Message.of(
+                    "work.area-step-planner.section",
+                    Message.of("work.area-step-planner.coat", plan.product().label(), i),
+                    s.number(),
+                    last),
+                types.coat(plan, i, s.share()),
+                length(s.plan()),
+                people,
+                false,
+                abrading(people)
+                    .map(t -> Duration.ofMillis(Math.round(t.toMillis() * s.share())))));
+        chain.setGap(i < plan.job().coats() || s.number() == last ? gap(plan) : walkable(plan));
+      }
+    }
+    sectionsBefore = Optional.of(plan);
+  }
+
+  /** The last section ends the coat and has its name. */
+  private static String stepId(CoatPlan plan, int coat, int section) {
+    boolean last = section == plan.divided().orElseThrow().sections().size();
+    return plan.stepId(coat) + (last ? "" : ".section." + section);
+  }
+
+  /** The same section of the coat before; all of them, where it was divided elsewhere. */
+  private void waitForWhatLiesBelow(DividedCoat now, DividedCoat.Section s) {
+    sectionsBefore.ifPresent(
+        before -> {
+          DividedCoat then = before.divided().orElseThrow();
+          boolean same = then.lines().equals(now.lines());
+          waitFor(before, same ? List.of(then.sections().get(s.number() - 1)) : then.sections());
+        });
+  }
+
+  /** The last section of a coat is what the chain waits for anyway. */
+  private void waitFor(CoatPlan before, List<DividedCoat.Section> sections) {
+    int all = before.divided().orElseThrow().sections().size();
+    sections.stream()
+        .filter(s -> s.number() < all)
+        .forEach(
+            s -> chain.waitAlso(stepId(before, before.job().coats(), s.number()), gap(before)));
+  }
+
+  /** The next section is begun as soon as nobody has to wait; what dries is not walked on. */
+  private static Figure<StepSequence.RecoatGap> walkable(CoatPlan plan) {
+    return gap(plan).map(g -> StepSequence.RecoatGap.NONE);
   }
 
   private Figure<Duration> abrading(int people) {

@@ -1,14 +1,21 @@
 package slabwright.work;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.shape.Line;
 import slabwright.site.Finish;
+import slabwright.site.Form;
+import slabwright.site.MarkType;
+import slabwright.site.Spot;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Product;
 import slabwright.work.book.ShopBook;
+import slabwright.work.coat.CoatDivider;
 import slabwright.work.coat.CoatParameters;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.DivisionParameters;
 
 /**
  * The coats of one floor area's finish system.
@@ -31,12 +38,42 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
           book.products().stream().filter(p -> p.id().equals(coat.product())).findFirst();
       if (product.isPresent()) {
         int place = coats.size() + unknown.size() + 1;
-        coats.add(CoatPlan.of(job(floor, coat, place, product.get(), book, grids)));
+        CoatParameters job = job(floor, coat, place, product.get(), book, grids);
+        coats.add(
+            division(floor, product.get(), coat, book)
+                .map(site -> CoatDivider.plan(job, site))
+                .orElseGet(() -> CoatPlan.of(job)));
       } else {
         unknown.add(coat.product());
       }
     }
     return new CoatList(coats, unknown);
+  }
+
+  /** How a coat of the whole floor may be divided; empty for others and without a way out. */
+  private static Optional<DivisionParameters> division(
+      AreaTakeoff floor, Product p, Finish.Coat coat, ShopBook book) {
+    Optional<Duration> day = book.crew().day().maybe();
+    if (coat.target() != Finish.Target.WHOLE_FLOOR || day.isEmpty() || floor.wayOut().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Line> joints =
+        floor.area().marks().stream()
+            .filter(m -> m.kind().type() == MarkType.JOINT && m.form() instanceof Form.Trace)
+            .map(m -> line(m.form().spots()))
+            .filter(l -> l.points().size() > 1)
+            .toList();
+    List<Line> given =
+        floor.area().details().coatDivisions().stream()
+            .filter(d -> d.product().isEmpty() || d.product().equals(p.id()))
+            .map(d -> line(d.line()))
+            .toList();
+    return Optional.of(
+        new DivisionParameters(floor.floor(), floor.wayOut().get(), joints, given, day.get()));
+  }
+
+  private static Line line(List<Spot> path) {
+    return new Line(path.stream().map(Spot::vec).toList());
   }
 
   private static CoatParameters job(

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.days.StepWait;
@@ -26,6 +27,7 @@ final class StepSequence {
   private final List<Figure<WorkStep>> tasks = new ArrayList<>();
   private List<String> last = List.of();
   private Figure<RecoatGap> gap = Figure.known(RecoatGap.NONE);
+  private Figure<List<StepWait>> others = Figure.known(List.of());
 
   StepSequence(String areaId, String areaName) {
     this.areaId = areaId;
@@ -44,6 +46,7 @@ final class StepSequence {
     if (!ids.isEmpty()) {
       last = List.copyOf(ids);
       gap = Figure.known(RecoatGap.NONE);
+      others = Figure.known(List.of());
     }
   }
 
@@ -54,6 +57,14 @@ final class StepSequence {
   /** The next step waits so. */
   void setGap(Figure<RecoatGap> next) {
     gap = next;
+  }
+
+  /** The next step waits for an earlier one too. */
+  void waitAlso(String earlier, Figure<RecoatGap> window) {
+    others =
+        others.with(
+            window,
+            (list, g) -> Stream.concat(list.stream(), Stream.of(g.after(id(earlier)))).toList());
   }
 
   private static boolean isNothing(Figure<Duration> length) {
@@ -90,10 +101,13 @@ final class StepSequence {
 
   private Figure<WorkStep> task(StepDraft step) {
     List<String> after = last;
+    Figure<List<StepWait>> waits =
+        gap.map(g -> after.stream().map(g::after).toList())
+            .with(others, (a, b) -> Stream.concat(a.stream(), b.stream()).toList());
     return step.length()
         .with(
-            gap,
-            (length, g) ->
+            waits,
+            (length, w) ->
                 new WorkStep(
                     id(step.id()),
                     step.name(),
@@ -102,7 +116,7 @@ final class StepSequence {
                     minutes(length),
                     step.people(),
                     step.mayPause(),
-                    after.stream().map(g::after).toList(),
+                    w,
                     step.abrading().maybe().map(StepSequence::minutes),
                     Optional.empty()));
   }

@@ -58,7 +58,12 @@ record StepTypes(String areaId, boolean fan) {
 
   /** A coat of the whole floor, counted from 1. */
   StepType coat(CoatPlan plan, int number) {
-    AirEffect air = vapour(plan.product(), 1);
+    return coat(plan, number, 1);
+  }
+
+  /** The same for a share of the floor, 0 to 1. */
+  StepType coat(CoatPlan plan, int number, double share) {
+    AirEffect air = vapour(plan.product(), share);
     boolean sprayed =
         plan.product().laying().tool().maybe().filter(t -> t == LayingTool.SPRAYER).isPresent();
     Set<ToolKind> tools = sprayed ? Set.of(ToolKind.SPRAYER) : Set.of();

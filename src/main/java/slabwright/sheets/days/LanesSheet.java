@@ -9,6 +9,7 @@ import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.figures.AreaInks;
 import slabwright.figures.BatchStyle;
+import slabwright.figures.DivisionWords;
 import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Obstacle;
@@ -141,6 +142,12 @@ public final class LanesSheet {
     blocks.add(new Paragraph(new CoatWords(coat, context).cutIn()));
     blocks.add(new Heading(context.say("sheets.lanes-sheet.wet-edge")));
     blocks.add(new Paragraph(new CoatWords(coat, context).wetEdge()));
+    coat.divided()
+        .ifPresent(
+            d -> {
+              blocks.add(new Heading(context.say("sheets.lanes-sheet.sections")));
+              blocks.add(new Paragraph(DivisionWords.of(d, context.units(), context.words())));
+            });
     blocks.add(new Gap(2));
     blocks.addAll(new BatchTable(coat, context).blocks());
     blocks.add(new Heading(context.say("sheets.lanes-sheet.in-step")));

@@ -3,6 +3,7 @@ package slabwright.work.coat;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The batches of one coat, in order.
@@ -55,6 +56,22 @@ public record Batches(List<Batch> list, double kit, int kits) {
   private static Batch batch(BatchParameters job, int number, double mixed, double used) {
     double area = ProductAmount.covered(used, job.coverage(), job.loss());
     return new Batch(number, mixed, used, area, job.timeFor(used));
+  }
+
+  /** Those of one section after the other; empty when any section is not mixed in batches. */
+  static Optional<Batches> joined(List<Optional<Batches>> sections) {
+    if (sections.stream().anyMatch(Optional::isEmpty)) {
+      return Optional.empty();
+    }
+    List<Batch> list = new ArrayList<>();
+    int kits = 0;
+    for (Batches b : sections.stream().flatMap(Optional::stream).toList()) {
+      for (Batch one : b.list()) {
+        list.add(new Batch(list.size() + 1, one.mixed(), one.used(), one.area(), one.laying()));
+      }
+      kits += b.kits();
+    }
+    return Optional.of(new Batches(list, sections.get(0).orElseThrow().kit(), kits));
   }
 
   public double used() {

@@ -35,6 +35,24 @@ public record CoatParameters(
     OptionalDouble slabCelsius,
     Figure<Integer> crew) {
 
+  /** A section of it, by its share of the area and of the edge. */
+  CoatParameters of(double share, double edge, Figure<Optional<LaneGrid>> lanes) {
+    return new CoatParameters(
+        area,
+        place,
+        product,
+        target,
+        coats,
+        mm2 * share,
+        cutIn * edge,
+        lanes,
+        rate,
+        people,
+        celsius,
+        slabCelsius,
+        crew);
+  }
+
   /** What drying, recoat and traffic go by: the colder of slab and air. */
   Figure<Double> colder() {
     return air().map(c -> Math.min(c, slabCelsius.orElse(c)));

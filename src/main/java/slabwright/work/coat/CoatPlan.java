@@ -21,6 +21,8 @@ import slabwright.work.book.TemperatureTable;
  * @param lanes for a rolled coat; known and empty for others
  * @param wetEdge how long an edge stays wet at the day's temperature
  * @param grit kg of grit additive in the last coat
+ * @param divided its sections, when it is not laid in one go; then times are of all sections one
+ *     after the other, and lanes and batches go on from one to the next
  */
 public record CoatPlan(
     CoatParameters job,
@@ -32,10 +34,33 @@ public record CoatPlan(
     Figure<Duration> laying,
     Figure<Optional<LanePlan>> lanes,
     Figure<Duration> wetEdge,
-    Figure<Double> grit) {
+    Figure<Double> grit,
+    Optional<DividedCoat> divided) {
 
   public static CoatPlan of(CoatParameters job) {
     return new CoatPlanner(job).plan();
+  }
+
+  /** The same coat in sections. */
+  CoatPlan divided(DividedCoat how) {
+    List<CoatPlan> parts = how.sections().stream().map(DividedCoat.Section::plan).toList();
+    boolean opened = mixed().isPresent() && !product().spread().splits().maybe().orElse(false);
+    return new CoatPlan(
+        job,
+        volume,
+        opened ? DividedCoat.kits(how.sections(), product().spread().kits()) : kits,
+        film,
+        Figure.all(parts.stream().map(CoatPlan::batches).toList()).map(Batches::joined),
+        sum(parts.stream().map(CoatPlan::cutIn).toList()),
+        sum(parts.stream().map(CoatPlan::laying).toList()),
+        Figure.all(parts.stream().map(CoatPlan::lanes).toList()).map(LanePlan::joined),
+        wetEdge,
+        grit,
+        Optional.of(how));
+  }
+
+  private static Figure<Duration> sum(List<Figure<Duration>> times) {
+    return Figure.all(times).map(l -> l.stream().reduce(Duration.ZERO, Duration::plus));
   }
 
   public Product product() {

@@ -39,7 +39,8 @@ final class CoatPlanner {
         layingTime(batches),
         lanes(batches),
         at(laying.wetEdge()),
-        volume.with(spread.gritPerVolume(), (v, g) -> v * g));
+        volume.with(spread.gritPerVolume(), (v, g) -> v * g),
+        Optional.empty());
   }
 
   private Figure<Duration> at(Figure<TemperatureTable> table) {

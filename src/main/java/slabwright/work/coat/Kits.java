@@ -31,6 +31,20 @@ public record Kits(List<Line> lines, double needed) {
     return new Kits(best(needed, largestFirst), needed);
   }
 
+  /** The kits of both, equal ones counted together. */
+  public Kits and(Kits more) {
+    List<Line> all = new ArrayList<>(lines);
+    for (Line line : more.lines()) {
+      int at = all.stream().map(Line::kit).toList().indexOf(line.kit());
+      if (at < 0) {
+        all.add(line);
+      } else {
+        all.set(at, new Line(line.kit(), all.get(at).count() + line.count()));
+      }
+    }
+    return new Kits(all, needed + more.needed());
+  }
+
   private static List<Line> best(double left, List<Kit> sold) {
     Kit kit = sold.get(0);
     List<Kit> smaller = sold.subList(1, sold.size());

@@ -14,4 +14,9 @@ import slabwright.shape.Region;
  * @param narrow whether it is left over a neck too narrow to walk, so rolled from its neighbour
  */
 public record Lane(
-    int number, Region region, Line walk, Duration from, Duration to, boolean narrow) {}
+    int number, Region region, Line walk, Duration from, Duration to, boolean narrow) {
+  /** The same lane after others and later. */
+  Lane after(int lanes, Duration start) {
+    return new Lane(number + lanes, region, walk, from.plus(start), to.plus(start), narrow);
+  }
+}

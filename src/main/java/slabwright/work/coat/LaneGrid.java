@@ -55,6 +55,10 @@ public final class LaneGrid {
     return layouts;
   }
 
+  double pitch() {
+    return pitch;
+  }
+
   Vec wayOut() {
     return wayOut;
   }

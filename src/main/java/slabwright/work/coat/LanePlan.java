@@ -1,7 +1,9 @@
 package slabwright.work.coat;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Lanes in the order of rolling: cut in first, then lane by lane; each is left over floor that is
@@ -24,6 +26,26 @@ public record LanePlan(List<Lane> lanes, Duration worstEdge, List<Integer> cutOf
         .min(LaneCandidate.BEST_FIRST)
         .map(LaneCandidate::plan)
         .orElse(new LanePlan(List.of(), Duration.ZERO, List.of()));
+  }
+
+  /** Those of one section after the other; empty when any section has none. */
+  static Optional<LanePlan> joined(List<Optional<LanePlan>> sections) {
+    if (sections.stream().anyMatch(Optional::isEmpty)) {
+      return Optional.empty();
+    }
+    List<Lane> lanes = new ArrayList<>();
+    List<Integer> cutOff = new ArrayList<>();
+    Duration before = Duration.ZERO;
+    Duration worst = Duration.ZERO;
+    for (LanePlan s : sections.stream().flatMap(Optional::stream).toList()) {
+      int first = lanes.size();
+      Duration start = before;
+      s.cutOff().forEach(n -> cutOff.add(first + n));
+      s.lanes().forEach(l -> lanes.add(l.after(first, start)));
+      before = before.plus(s.length());
+      worst = worst.compareTo(s.worstEdge()) < 0 ? s.worstEdge() : worst;
+    }
+    return Optional.of(new LanePlan(lanes, worst, cutOff));
   }
 
   /** When the last lane is done. */

@@ -6,6 +6,8 @@
  * ProductAmount}, {@link FilmThickness}, {@link Kits}. {@link Batches}: {@link BatchParameters},
  * {@link Batches}, {@link BatchLanes}. Lanes: {@link LaneParameters}, {@link LaneGrid}, {@link
  * LaneCells}, {@link LaneOrder}, {@link LaneCandidate}, {@link LaneBuilder}, {@link LanePlan},
- * {@link Lane}. Choosing: {@link SealerAdvice} of {@link SealerParameters}, {@link ClientAdvice}.
+ * {@link Lane}. In sections: {@link CoatDivider} with {@link DivisionParameters} and {@link
+ * DivisionLines} gives a {@link DividedCoat}. Choosing: {@link SealerAdvice} of {@link
+ * SealerParameters}, {@link ClientAdvice}.
  */
 package slabwright.work.coat;

@@ -1,6 +1,5 @@
 package slabwright.work.handover;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,23 +81,9 @@ public final class BuyList {
             && !product.spread().splits().maybe().orElse(false)
             && !product.is(ProductKind.FILLER);
     return opened
-        ? before.with(more, BuyList::both)
+        ? before.with(more, Kits::and)
         : before
             .with(more, (a, b) -> a.needed() + b.needed())
             .with(product.spread().kits(), Kits::of);
-  }
-
-  /** The kits of both, equal ones counted together. */
-  private static Kits both(Kits a, Kits b) {
-    List<Kits.Line> lines = new ArrayList<>(a.lines());
-    for (Kits.Line line : b.lines()) {
-      int at = lines.stream().map(Kits.Line::kit).toList().indexOf(line.kit());
-      if (at < 0) {
-        lines.add(line);
-      } else {
-        lines.set(at, new Kits.Line(line.kit(), lines.get(at).count() + line.count()));
-      }
-    }
-    return new Kits(lines, a.needed() + b.needed());
   }
 }

@@ -1,7 +1,9 @@
 package slabwright.desk.cards.finish;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.Button;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.ComputingRow;
 import slabwright.desk.cards.FieldRows;
@@ -10,13 +12,19 @@ import slabwright.desk.cards.PictureRow;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.shell.Controls;
+import slabwright.figures.DivisionWords;
 import slabwright.figures.LaneDiagram;
+import slabwright.site.AreaDetails;
 import slabwright.site.FloorArea;
+import slabwright.site.Spot;
+import slabwright.site.edit.AreaEdit;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.DividedCoat;
 
 /** The coats of the finish system: how much of each, in which kits. */
 public final class CoatsCard extends Card {
@@ -80,8 +88,40 @@ public final class CoatsCard extends Card {
     rows.getChildren().add(Controls.sentence(bench.words().say(WorkPlan.NOTICE), "card-hint"));
   }
 
+  /** Proposed lines are kept on the plan, so that later changes do not move them. */
+  private void keep(DividedCoat divided, String product) {
+    FloorArea area = bench.focus().area().orElseThrow();
+    List<AreaDetails.CoatDivision> lines = new ArrayList<>(area.details().coatDivisions());
+    for (DividedCoat.DivisionLine l : divided.lines()) {
+      List<Spot> path = l.line().points().stream().map(p -> Spot.mm(p.x(), p.y())).toList();
+      lines.add(new AreaDetails.CoatDivision(product, path));
+    }
+    bench
+        .desk()
+        .push(
+            new AreaEdit.SetDetails(
+                area.id(),
+                Message.of("desk.cards.finish.coats.lines-kept"),
+                area.details().withCoatDivisions(lines)));
+  }
+
+  private void divided(DividedCoat divided, String product) {
+    look(DivisionWords.of(divided, rows.units(), words()));
+    boolean kept = divided.lines().stream().anyMatch(l -> l.source() == DividedCoat.Source.PLAN);
+    if (!kept) {
+      Button keep =
+          Controls.button(
+              words().say("desk.cards.finish.coats.keep-lines"),
+              "link",
+              () -> keep(divided, product));
+      keep.setId("keep-lines-" + product);
+      rows.getChildren().add(keep);
+    }
+  }
+
   /** What a crew must know before it opens a can. */
   private void warnings(CoatPlan c) {
+    c.divided().ifPresent(d -> divided(d, c.product().id()));
     if (!c.batches().isKnown()) {
       look(bench.words().say(c.batches().text(b -> "")));
     }

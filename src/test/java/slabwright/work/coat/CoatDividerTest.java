@@ -1,0 +1,159 @@
+package slabwright.work.coat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.site.Finish;
+import slabwright.work.book.BookSamples;
+import slabwright.work.book.Figure;
+import slabwright.work.book.Product;
+
+/** Coats of invented large floors. */
+class CoatDividerTest {
+  private static final Duration DAY = Duration.ofHours(9);
+
+  private static CoatParameters job(String product, Region floor, int people) {
+    Product p =
+        BookSamples.book().products().stream()
+            .filter(x -> x.id().equals(product))
+            .findFirst()
+            .orElseThrow();
+    double pitch = p.laying().rollerMm().maybe().orElseThrow() * 0.85;
+    return new CoatParameters(
+        "hall",
+        1,
+        p,
+        Finish.Target.WHOLE_FLOOR,
+        1,
+        floor.area(),
+        floor.boundaryLength(),
+        Figure.known(Optional.of(new LaneGrid(floor, wayOut(floor), pitch))),
+        p.laying().rate(),
+        Figure.known(people),
+        OptionalDouble.of(18),
+        OptionalDouble.of(18),
+        Figure.known(people + 1));
+  }
+
+  private static Vec wayOut(Region floor) {
+    return new Vec(floor.bounds().middle().x(), floor.bounds().minY());
+  }
+
+  private static Region hall(double width, double depth) {
+    return Region.rectangle(new Bounds(0, 0, width, depth));
+  }
+
+  private static CoatPlan plan(String product, Region floor, int people, List<Line> joints) {
+    return CoatDivider.plan(
+        job(product, floor, people),
+        new DivisionParameters(floor, wayOut(floor), joints, List.of(), DAY));
+  }
+
+  @Property(tries = 200)
+  void every_section_is_done_in_a_day_and_together_they_are_the_floor(@ForAll long seed) {
+    Random random = new Random(seed);
+    double width = 15_000 + 35_000 * random.nextDouble();
+    double depth = 8_000 + 17_000 * random.nextDouble();
+    Region floor = random.nextBoolean() ? hall(width, depth) : hall(depth, width);
+    if (random.nextInt(3) == 0) {
+      floor = floor.minus(Region.rectangle(new Bounds(4_000, 3_000, 7_000, 6_000)));
+    }
+    int people = 1 + random.nextInt(3);
+    CoatPlan whole = CoatPlan.of(job("sealer", floor, people));
+    CoatPlan plan = plan("sealer", floor, people, List.of());
+    boolean fits = whole.coatTime().maybe().orElseThrow().compareTo(DAY) <= 0;
+    assertThat(plan.divided().isPresent()).isEqualTo(!fits);
+    if (!fits) {
+      List<DividedCoat.Section> sections = plan.divided().orElseThrow().sections();
+      assertThat(sections)
+          .allSatisfy(
+              s -> assertThat(s.plan().coatTime().maybe().orElseThrow()).isLessThanOrEqualTo(DAY));
+      double area = sections.stream().mapToDouble(s -> s.region().area()).sum();
+      assertThat(area).isCloseTo(floor.area(), within(1e-5 * floor.area()));
+      assertThat(sections.stream().mapToDouble(DividedCoat.Section::share).sum())
+          .isCloseTo(1, within(1e-9));
+      double cutIn = sections.stream().mapToDouble(s -> s.plan().job().cutIn()).sum();
+      assertThat(cutIn).isCloseTo(floor.boundaryLength(), within(1.0));
+      assertThat(plan.lanes().maybe().orElseThrow().orElseThrow().lanes().size())
+          .isEqualTo(
+              sections.stream()
+                  .mapToInt(
+                      s -> s.plan().lanes().maybe().orElseThrow().orElseThrow().lanes().size())
+                  .sum());
+      Vec out = wayOut(floor);
+      double first = sections.get(0).region().distanceTo(out);
+      assertThat(sections)
+          .allSatisfy(
+              s -> assertThat(s.region().distanceTo(out)).isLessThanOrEqualTo(first));
+    }
+  }
+
+  @Example
+  void more_hands_need_fewer_sections() {
+    Region floor = hall(60_000, 25_000);
+    int before = Integer.MAX_VALUE;
+    for (int people = 1; people <= 4; people++) {
+      int sections =
+          plan("sealer", floor, people, List.of())
+              .divided()
+              .map(d -> d.sections().size())
+              .orElse(1);
+      assertThat(sections).isLessThanOrEqualTo(before);
+      before = sections;
+    }
+    assertThat(before).isLessThan(8);
+  }
+
+  @Example
+  void joints_are_taken_where_they_lie_well_and_a_short_crack_is_no_joint() {
+    Region floor = hall(60_000, 25_000);
+    List<Line> joints = new ArrayList<>();
+    for (double x = 5_000; x < 60_000; x += 5_000) {
+      joints.add(Line.of(new Vec(x, 30), new Vec(x, 24_970)));
+    }
+    DividedCoat divided = plan("sealer", floor, 2, joints).divided().orElseThrow();
+    assertThat(divided.lines()).allMatch(l -> l.source() == DividedCoat.Source.JOINT);
+    assertThat(divided.lines()).allMatch(l -> joints.contains(l.line()));
+    assertThat(divided.lap()).isPresent();
+    List<Line> stub = List.of(Line.of(new Vec(20_000, 0), new Vec(20_000, 9_000)));
+    assertThat(plan("sealer", floor, 2, stub).divided().orElseThrow().lines())
+        .allMatch(l -> l.source() == DividedCoat.Source.STRAIGHT);
+  }
+
+  @Example
+  void what_is_mixed_whole_is_opened_for_every_section_anew() {
+    CoatPlan plan = plan("topcoat", hall(60_000, 25_000), 2, List.of());
+    List<DividedCoat.Section> sections = plan.divided().orElseThrow().sections();
+    int kits = sections.stream().mapToInt(s -> s.plan().kits().maybe().orElseThrow().count()).sum();
+    assertThat(plan.kits().maybe().orElseThrow().count()).isEqualTo(kits);
+    assertThat(plan.mixed().orElseThrow().kits()).isEqualTo(kits);
+  }
+
+  @Example
+  void lines_on_the_plan_decide_even_where_a_day_would_do() {
+    Region floor = hall(12_000, 6_000);
+    Line given = Line.of(new Vec(5_000, 0), new Vec(5_000, 6_000));
+    CoatPlan plan =
+        CoatDivider.plan(
+            job("sealer", floor, 2),
+            new DivisionParameters(floor, wayOut(floor), List.of(), List.of(given), DAY));
+    DividedCoat divided = plan.divided().orElseThrow();
+    assertThat(divided.sections()).hasSize(2);
+    assertThat(divided.sections().get(1).region().contains(wayOut(floor))).isTrue();
+    assertThat(divided.lines()).allMatch(l -> l.source() == DividedCoat.Source.PLAN);
+    assertThat(divided.sections().get(0).region().area()).isCloseTo(30e6, within(1e3));
+  }
+}
