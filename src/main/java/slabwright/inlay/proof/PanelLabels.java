@@ -85,7 +85,7 @@ final class PanelLabels {
 
   List<ProofFault> faults() {
     List<ProofFault> faults = new ArrayList<>();
-    wrong.forEach((panel, label) -> faults.add(new ProofFault.LabelWrong(panel, label)));
+    wrong.forEach((panel, label) -> faults.add(new LabelFault.LabelWrong(panel, label)));
     return faults;
   }
 
@@ -100,12 +100,12 @@ final class PanelLabels {
   static List<ProofFault> paired(List<ProofFault> faults) {
     List<ProofFault> all = new ArrayList<>();
     for (ProofFault f : faults) {
-      if (f instanceof ProofFault.LabelWrong a) {
-        boolean swapped = faults.contains(new ProofFault.LabelWrong(a.label(), a.panel()));
+      if (f instanceof LabelFault.LabelWrong a) {
+        boolean swapped = faults.contains(new LabelFault.LabelWrong(a.label(), a.panel()));
         if (!swapped) {
           all.add(f);
         } else if (a.panel().compareTo(a.label()) < 0) {
-          all.add(new ProofFault.LabelsSwapped(a.panel(), a.label()));
+          all.add(new LabelFault.LabelsSwapped(a.panel(), a.label()));
         }
       } else {
         all.add(f);

@@ -126,7 +126,7 @@ public final class ProofBatch {
         .ifPresent(
             named -> {
               if (named != w.stencil) {
-                more.add(new ProofFault.StencilMisnamed(page.file(), named, w.stencil));
+                more.add(new LabelFault.StencilMisnamed(page.file(), named, w.stencil));
               }
             });
     found
@@ -204,13 +204,13 @@ public final class ProofBatch {
           if (f instanceof ProofFault.Mirrored && !allMirrored) {
             said = panel(report).<ProofFault>map(StencilPages::mirrored).orElse(f);
           }
-          if (!(f instanceof ProofFault.PanelMissing) && !all.contains(said)) {
+          if (!(f instanceof PanelFault.PanelMissing) && !all.contains(said)) {
             all.add(said);
           }
         }
       }
       if (panels.size() > 1) {
-        absent.forEach(p -> all.add(ProofFault.PanelMissing.of(p)));
+        absent.forEach(p -> all.add(PanelFault.PanelMissing.of(p)));
       }
       return all;
     }
@@ -219,8 +219,8 @@ public final class ProofBatch {
       return report.faults().stream().anyMatch(f -> f instanceof ProofFault.Mirrored);
     }
 
-    private static ProofFault.PanelMirrored mirrored(Panel panel) {
-      return ProofFault.PanelMirrored.of(panel.name(), panel.box());
+    private static PanelFault.PanelMirrored mirrored(Panel panel) {
+      return PanelFault.PanelMirrored.of(panel.name(), panel.box());
     }
 
     /** The panel that a page shows alone. */

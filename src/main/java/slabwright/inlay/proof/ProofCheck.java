@@ -254,14 +254,14 @@ public final class ProofCheck {
               found.get(0).sheet.panel, absent.stream().map(Panel::name).toList()));
     } else {
       notes.add(new ProofNote.PanelsApart(found.size()));
-      absent.forEach(p -> faults.add(ProofFault.PanelMissing.of(p)));
+      absent.forEach(p -> faults.add(PanelFault.PanelMissing.of(p)));
     }
     List<SheetJudgement> mirrored = found.stream().filter(f -> f.fit.pose().mirrored()).toList();
     if (mirrored.size() == found.size()) {
       faults.add(new ProofFault.Mirrored());
     } else {
       for (SheetJudgement f : mirrored) {
-        faults.add(ProofFault.PanelMirrored.of(f.sheet.panel, f.sheet.bounds));
+        faults.add(PanelFault.PanelMirrored.of(f.sheet.panel, f.sheet.bounds));
       }
     }
     tellTurn(found.get(0).fit.pose());
@@ -305,6 +305,7 @@ public final class ProofCheck {
     ProofFigures figures = ProofFigures.NONE;
     for (SheetJudgement f : found) {
       faults.addAll(f.faults);
+      f.weedCutOff(drawing.weedCuts()).ifPresent(faults::add);
       figures = figures.and(f.figures(doubt));
     }
     found.stream().flatMap(f -> f.notes().stream()).limit(1).forEach(notes::add);
@@ -335,7 +336,7 @@ public final class ProofCheck {
     for (ProofFault f : all) {
       boolean everywhere =
           f.place().isEmpty()
-              && !(f instanceof ProofFault.EdgeMissing || f instanceof ProofFault.LabelWrong);
+              && !(f instanceof ProofFault.EdgeMissing || f instanceof LabelFault.LabelWrong);
       Optional<ProofFault> other =
           once.stream().filter(o -> everywhere && o.kind().equals(f.kind())).findFirst();
       if (other.isEmpty()) {

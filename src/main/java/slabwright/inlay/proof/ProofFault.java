@@ -1,8 +1,6 @@
 package slabwright.inlay.proof;
 
 import java.util.Optional;
-import slabwright.inlay.panel.Panel;
-import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
@@ -10,7 +8,24 @@ import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 
 /** Something in the shop's drawing that must be put right before cutting; one kind each. */
-public sealed interface ProofFault {
+public sealed interface ProofFault
+    permits LabelFault,
+        PanelFault,
+        ProofFault.Mirrored,
+        ProofFault.WrongSize,
+        ProofFault.Stretched,
+        ProofFault.TurnedInBlank,
+        ProofFault.ShiftedInBlank,
+        ProofFault.Exchanged,
+        ProofFault.EdgeMissing,
+        ProofFault.BlankEdgeOff,
+        ProofFault.PieceMissing,
+        ProofFault.PieceAdded,
+        ProofFault.OtherTypeface,
+        ProofFault.EdgeOff,
+        ProofFault.FatterAllRound,
+        ProofFault.WeedCutOff,
+        ProofFault.NotFound {
   /** Its kind as it stands in JSON. */
   String kind();
 
@@ -199,51 +214,6 @@ public sealed interface ProofFault {
     }
   }
 
-  /** A panel of the plan is not in the drawing. */
-  record PanelMissing(String panel, Vec at, double sizeMm) implements ProofFault {
-    static PanelMissing of(Panel panel) {
-      double size = Math.max(panel.box().width(), panel.box().height());
-      return new PanelMissing(panel.name(), panel.box().middle(), size);
-    }
-
-    @Override
-    public String kind() {
-      return "panel-missing";
-    }
-
-    @Override
-    public Optional<Vec> place() {
-      return Optional.of(at);
-    }
-
-    @Override
-    public Message message(UnitSystem units) {
-      return Message.of("inlay.proof-fault.panel-missing", panel);
-    }
-  }
-
-  /** One panel is a mirror image and others are not. */
-  record PanelMirrored(String panel, Vec at, double sizeMm) implements ProofFault {
-    static PanelMirrored of(String panel, Bounds box) {
-      return new PanelMirrored(panel, box.middle(), Math.max(box.width(), box.height()));
-    }
-
-    @Override
-    public String kind() {
-      return "panel-mirrored";
-    }
-
-    @Override
-    public Optional<Vec> place() {
-      return Optional.of(at);
-    }
-
-    @Override
-    public Message message(UnitSystem units) {
-      return Message.of("inlay.proof-fault.panel-mirrored", panel);
-    }
-  }
-
   /**
    * An opening of the plan, or a part of one, that is not in the drawing.
    *
@@ -381,42 +351,22 @@ public sealed interface ProofFault {
     }
   }
 
-  /** One panel bears another's letter. */
-  record LabelWrong(String panel, String label) implements ProofFault {
+  /** A cut that divides waste runs into film that stays. */
+  record WeedCutOff(Vec at) implements ProofFault {
     @Override
     public String kind() {
-      return "label-wrong";
+      return "weed-cut-off";
+    }
+
+    @Override
+    public Optional<Vec> place() {
+      return Optional.of(at);
     }
 
     @Override
     public Message message(UnitSystem units) {
-      return Message.of("inlay.proof-fault.label-wrong", panel, label);
-    }
-  }
-
-  /** Two panels bear each other's letters. */
-  record LabelsSwapped(String first, String second) implements ProofFault {
-    @Override
-    public String kind() {
-      return "labels-swapped";
-    }
-
-    @Override
-    public Message message(UnitSystem units) {
-      return Message.of("inlay.proof-fault.labels-swapped", first, second);
-    }
-  }
-
-  /** A file named for one stencil shows another. */
-  record StencilMisnamed(String file, int named, int shown) implements ProofFault {
-    @Override
-    public String kind() {
-      return "stencil-misnamed";
-    }
-
-    @Override
-    public Message message(UnitSystem units) {
-      return Message.of("inlay.proof-fault.stencil-misnamed", file, named, shown);
+      String x = LengthFormat.show(at.x(), units);
+      return Message.of("inlay.proof-fault.weed-cut-off", x, LengthFormat.show(at.y(), units));
     }
   }
 

@@ -3,10 +3,12 @@ package slabwright.inlay.proof;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -23,6 +25,7 @@ final class SheetJudgement {
   private static final double FAT_SHARE = 0.6;
   private static final double LITTLE_FAULT_MM2 = 20;
   private static final double MOSTLY_LETTERS = 0.6;
+  private static final int WEED_CUT_STEPS = 100;
 
   final PlannedPiece sheet;
   final PoseFit fit;
@@ -179,6 +182,22 @@ final class SheetJudgement {
   /** Whether what differs is lettering alone, so that a poor overlap is no other graphic. */
   boolean isOtherLettering() {
     return faults.stream().anyMatch(f -> f instanceof ProofFault.OtherTypeface);
+  }
+
+  /** Where a cut that divides waste runs into film that stays; empty when none does. */
+  Optional<ProofFault> weedCutOff(List<Line> cuts) {
+    Affine back = toDrawing.inverse();
+    for (Line cut : cuts) {
+      List<Vec> p = cut.map(back).points();
+      for (int k = 0; k <= WEED_CUT_STEPS; k++) {
+        Vec at = p.get(0).towards(p.get(p.size() - 1), (double) k / WEED_CUT_STEPS);
+        boolean stays = sheet.bounds.contains(at) && !sheet.openings.contains(at);
+        if (stays && sheet.openings.distanceTo(at) > limits.edge()) {
+          return Optional.of(new ProofFault.WeedCutOff(at));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether the sheet's own edge is drawn where it should be. */

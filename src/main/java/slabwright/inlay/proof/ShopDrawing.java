@@ -21,9 +21,11 @@ import slabwright.shape.Vec;
  * y down. What our own pen layer holds is left out.
  *
  * @param words texts kept as text
+ * @param weedCuts lines of our own layer of cuts that divide waste
  * @param doubt mm that an edge may lie elsewhere than the outlines say
  */
-public record ShopDrawing(List<Piece> pieces, List<Words> words, double doubt) {
+public record ShopDrawing(
+    List<Piece> pieces, List<Words> words, List<Line> weedCuts, double doubt) {
   /** Curves are flattened within 0.02 mm, and both sides are rounded to the grid of 0.001 mm. */
   private static final double OUTLINES_MM = 0.022;
 
@@ -39,6 +41,8 @@ public record ShopDrawing(List<Piece> pieces, List<Words> words, double doubt) {
     PANEL_EDGE,
     /** A fill of our own proof page's shading: what is weeded. */
     WEEDED,
+    /** A line of our own layer of cuts that divide waste. */
+    WASTE_CUT,
     /** A letter of a text kept as text. */
     LETTER
   }
@@ -67,11 +71,12 @@ public record ShopDrawing(List<Piece> pieces, List<Words> words, double doubt) {
   public ShopDrawing {
     pieces = List.copyOf(pieces);
     words = List.copyOf(words);
+    weedCuts = List.copyOf(weedCuts);
   }
 
   /** A drawing made of outlines without words. */
   public ShopDrawing(List<Piece> pieces, double doubt) {
-    this(pieces, List.of(), doubt);
+    this(pieces, List.of(), List.of(), doubt);
   }
 
   /** A drawing made of outlines. */
@@ -89,13 +94,18 @@ public record ShopDrawing(List<Piece> pieces, List<Words> words, double doubt) {
       List<Piece> closed, List<OpenLine> open, List<Words> words, double doubt) {
     List<Piece> all = new ArrayList<>(closed);
     List<Ring> edges = closed.stream().flatMap(p -> p.rings().stream()).toList();
+    List<Line> weedCuts = ofRole(open, Role.WASTE_CUT);
     for (Role role : Role.values()) {
-      List<Line> lines = open.stream().filter(l -> l.role == role).map(OpenLine::line).toList();
+      List<Line> lines = role == Role.WASTE_CUT ? List.of() : ofRole(open, role);
       for (Ring ring : RingJoiner.rings(lines, edges)) {
         all.add(new Piece(List.of(ring), FillRule.NONZERO, Optional.empty(), role));
       }
     }
-    return new ShopDrawing(all, words, doubt);
+    return new ShopDrawing(all, words, weedCuts, doubt);
+  }
+
+  private static List<Line> ofRole(List<OpenLine> open, Role role) {
+    return open.stream().filter(l -> l.role == role).map(OpenLine::line).toList();
   }
 
   public static ShopDrawing of(PdfOutlines pdf) {
@@ -138,7 +148,8 @@ public record ShopDrawing(List<Piece> pieces, List<Words> words, double doubt) {
       case KISS_CUT -> Optional.of(Role.OPENING_EDGE);
       case THROUGH_CUT -> Optional.of(Role.PANEL_EDGE);
       case WEEDED -> Optional.of(Role.WEEDED);
-      case PEN, WEED_CUT -> Optional.empty();
+      case WEED_CUT -> Optional.of(Role.WASTE_CUT);
+      case PEN -> Optional.empty();
     };
   }
 
@@ -148,13 +159,14 @@ public record ShopDrawing(List<Piece> pieces, List<Words> words, double doubt) {
     return new ShopDrawing(
         pieces.stream().map(p -> p.map(map)).toList(),
         words.stream().map(x -> new Words(x.text, x.at.times(by))).toList(),
+        weedCuts.stream().map(l -> l.map(map)).toList(),
         doubt * by);
   }
 
   /** The same without letters of texts. */
   ShopDrawing withoutLetters() {
     return new ShopDrawing(
-        pieces.stream().filter(p -> p.role != Role.LETTER).toList(), words, doubt);
+        pieces.stream().filter(p -> p.role != Role.LETTER).toList(), words, weedCuts, doubt);
   }
 
   boolean has(Role role) {
@@ -172,6 +184,7 @@ public record ShopDrawing(List<Piece> pieces, List<Words> words, double doubt) {
       all = all.including(r.bounds());
     }
     Words whole = new Words(text, all.middle());
-    return new ShopDrawing(pieces, Stream.concat(words.stream(), Stream.of(whole)).toList(), doubt);
+    return new ShopDrawing(
+        pieces, Stream.concat(words.stream(), Stream.of(whole)).toList(), weedCuts, doubt);
   }
 }

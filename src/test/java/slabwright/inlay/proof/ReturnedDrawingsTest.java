@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,6 +63,28 @@ class ReturnedDrawingsTest {
       assertThat(row.fault != Fault.NONE && row.verdict == ProofVerdict.CUT).as(table).isFalse();
     }
     assertThat(table).isEqualTo(expected());
+  }
+
+  @Test
+  void a_weeding_cut_that_runs_into_what_stays_is_told() throws IOException {
+    ReturnedCases cases = new ReturnedCases(folder);
+    Path file = cases.write(Form.OWN_CUT_FILE_OF_ONE_PANEL, Fault.NONE).get(0);
+    String svg = Files.readString(file);
+    String group = "<g id=\"weed-cut\"";
+    int at = svg.indexOf('>', svg.indexOf(group)) + 1;
+    assertThat(svg.indexOf("<path", at)).isEqualTo(at + 1);
+    assertThat(judged(cases, file)).isEmpty();
+    Files.writeString(
+        file, svg.substring(0, at) + "<path d=\"M500 500L700 700\"/>" + svg.substring(at));
+    assertThat(judged(cases, file)).containsExactly("weed-cut-off");
+  }
+
+  private static List<String> judged(ReturnedCases cases, Path file) throws IOException {
+    List<ReturnedPage> pages = ReturnedFile.read(file).orThrow().pages();
+    return ProofBatch.run(cases.wanted(), pages, ShadingMeaning.UNKNOWN, ProofLimits.USUAL).stream()
+        .flatMap(j -> j.report().faults().stream())
+        .map(ProofFault::kind)
+        .toList();
   }
 
   private static String expected() throws IOException {
