@@ -97,7 +97,7 @@ final class CrewDayTexts {
   /** No day, no order: what stands against the job, why, and the disclaimer. */
   private CrewDayText none() {
     List<String> why = new ArrayList<>(alerts());
-    why.add(words.say(plan.outlook().order().text(d -> "")));
+    why.add(words.line(plan.outlook().order().text(d -> "")));
     return new CrewDayText(
         words.say("sheets.crew-day.no-days"),
         job.site().name(),
