@@ -6,6 +6,8 @@
  * {@link LengthFormat}; {@link UnitSystem}; {@link QuantityFormat} (areas, volumes, temperatures)
  * and {@link RateFormat} (coverage, film, airflow); {@link LetterNumbering} counts A, B, … AA.
  *
+ * <p>What people call a colour: {@link ColourNaming} (entry), {@link ColourName}, {@link CieLab}.
+ *
  * <p>What any room has to say is a {@link Message}, a key with values; {@link Result} is a value or
  * each {@link Refusal}, a message with its place, why there is none.
  */

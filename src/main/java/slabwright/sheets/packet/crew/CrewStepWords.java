@@ -70,6 +70,10 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       case MIST_COAT -> mist(work, place);
       case PULL_UP_STENCIL -> Message.of("sheets.crew-step.pull-up", stencil(type), place);
       case ABRADE -> Message.of("sheets.crew-step.abrade", abraded(step));
+      case SET_UP -> Message.of("sheets.crew-step.set-up");
+      case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
+      case MASK_WALLS -> Message.of("sheets.crew-step.mask-walls");
+      case STRIKE -> Message.of("sheets.crew-step.strike");
     };
   }
 
@@ -299,7 +303,11 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
           TACK_TEST,
           MIST_COAT,
           PULL_UP_STENCIL,
-          ABRADE ->
+          ABRADE,
+          SET_UP,
+          HEPA_PASS,
+          MASK_WALLS,
+          STRIKE ->
           Optional.empty();
     };
   }
