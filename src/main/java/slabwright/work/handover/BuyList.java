@@ -40,7 +40,7 @@ public final class BuyList {
       if (a.prep().levelling().fills()) {
         plan.book()
             .first(ProductKind.LEVELLER)
-            .ifPresent(p -> list.add(p, "", a.prep().levelling().kits()));
+            .ifPresent(p -> list.add(p, Optional.empty(), a.prep().levelling().kits()));
       }
     }
     return List.copyOf(list.lines.values());
