@@ -67,7 +67,7 @@ class HandoversTest {
             .findFirst()
             .orElseThrow();
     assertThat(Said.of(vinyl.what())).endsWith("49′ 2 9/16″ × 4′ 0″ off the roll");
-    assertThat(Said.of(vinyl.quantity().text(q -> q))).isEqualTo("18.29 m²");
+    assertThat(Said.of(vinyl.quantity().text(q -> q))).isEqualTo("196.87 sq ft");
     assertThat(vinyl.amount().maybe().orElseThrow()).isEqualByComparingTo("173.76");
   }
 

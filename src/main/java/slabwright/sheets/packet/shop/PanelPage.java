@@ -114,7 +114,7 @@ final class PanelPage {
     int n = 0;
     for (LoosePiece piece : stencil.loosePieces()) {
       n++;
-      sketch.placeNumber(piece.place(), List.of(), Integer.toString(n), 4.4);
+      sketch.placeNumber(piece.place(), List.of(), Integer.toString(n), 5.03);
     }
     findings(stencil)
         .forEach(p -> sketch.addInks(List.of(Symbol.of(Symbol.Kind.LOOK, p, 3.4, Palette.RED))));
