@@ -8,6 +8,11 @@ public interface Painter {
   /** Draws lines; without a round pen, ends are cut square and corners are mitred. */
   void stroke(Stroke stroke);
 
+  /** Draws lines and curves; a painter that has no curves draws chains of points. */
+  default void curves(CurveStroke stroke) {
+    stroke(stroke.flattened());
+  }
+
   /** Fills what the rings enclose by the even-odd rule. */
   void fill(Fill fill);
 

@@ -3,8 +3,8 @@ package slabwright.drawing;
 import java.util.List;
 import slabwright.shape.Bounds;
 
-/** An ink that painters draw as it is: lines, an even-odd fill or one run of words. */
-public sealed interface PrimitiveInk extends Ink permits Stroke, Fill, Text {
+/** An ink that painters draw as it is: lines, curves, an even-odd fill or one run of words. */
+public sealed interface PrimitiveInk extends Ink permits Stroke, CurveStroke, Fill, Text {
   @Override
   PrimitiveInk placed(View view);
 

@@ -52,6 +52,11 @@ public record Symbol(Kind kind, Vec at, double size, double turn, Colour colour,
     return new Symbol(Kind.NUMBER, at, size, 0, Palette.INK, words);
   }
 
+  /** How wide a ring is in which the words print at this size, both in mm. */
+  public static double ringFor(String words, double em) {
+    return em / SymbolParts.figures(words.length());
+  }
+
   public Symbol turned(double degrees) {
     return new Symbol(kind, at, size, degrees, colour, words);
   }

@@ -30,7 +30,7 @@ final class SymbolParts {
   }
 
   /** The em of the figures in a ring, as a share of its width, so that they keep off its line. */
-  private static double figures(int count) {
+  static double figures(int count) {
     return count == 1 ? 0.56 : count == 2 ? 0.46 : 0.36;
   }
 

@@ -3,11 +3,14 @@ package slabwright.floor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
+import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
+import slabwright.site.Spot;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
 
@@ -30,6 +33,7 @@ final class FloorValidator {
       Mark mark = plan.mark(i);
       int index = i;
       plan.form(i).ifPresent(form -> check(mark, index, form, gross));
+      line(mark, gross);
       if (mark.kind().type() == MarkType.LEVEL_CHANGE) {
         notes.add(
             new FloorNote(
@@ -60,6 +64,21 @@ final class FloorValidator {
               Message.of("floor.validator.mark-runs-past-outline", name(mark)),
               mark.id(),
               Optional.of(outside.labelPoint())));
+    }
+  }
+
+  /** Of a line only what lies on the floor counts. */
+  private void line(Mark mark, Region gross) {
+    if (!(mark.form() instanceof Form.Trace t) || t.path().size() < 2) {
+      return;
+    }
+    List<Vec> path = t.path().stream().map(Spot::vec).toList();
+    double outside = new Line(path).length() - EdgeTally.length(mark, gross);
+    if (outside > CRUMB) {
+      Optional<Vec> where = path.stream().filter(p -> !gross.contains(p)).findFirst();
+      notes.add(
+          new FloorNote(
+              Message.of("floor.validator.mark-runs-past-outline", name(mark)), mark.id(), where));
     }
   }
 

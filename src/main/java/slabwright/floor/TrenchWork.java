@@ -80,6 +80,18 @@ public record TrenchWork(
     return region.area();
   }
 
+  /** How far it lies off the old slab, mm; empty when it was not measured. */
+  public OptionalDouble off() {
+    return kind.off().map(o -> OptionalDouble.of(o.mm())).orElse(OptionalDouble.empty());
+  }
+
+  /** What is missing in a low one or stands over in a proud one, mm³; empty when not measured. */
+  public OptionalDouble volume() {
+    return off().isPresent()
+        ? OptionalDouble.of(area() * off().getAsDouble())
+        : OptionalDouble.empty();
+  }
+
   /** How it lies. */
   public Message state() {
     Message lie =
@@ -98,8 +110,13 @@ public record TrenchWork(
     if (!kind.stopsMachine()) {
       return Message.of("floor.trench-work.machine-crosses");
     }
-    return kind.lie() == TrenchLevel.PROUD
-        ? Message.of("floor.trench-work.grind-flush-first")
-        : Message.of("floor.trench-work.fill-level-first");
+    if (kind.lie() == TrenchLevel.PROUD) {
+      return off().isPresent()
+          ? Message.of("floor.trench-work.grind-flush-first")
+          : Message.of("floor.trench-work.measure-height-grind");
+    }
+    return off().isPresent()
+        ? Message.of("floor.trench-work.fill-level-first")
+        : Message.of("floor.trench-work.measure-depth-fill");
   }
 }

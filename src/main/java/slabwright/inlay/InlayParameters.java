@@ -29,7 +29,7 @@ record InlayParameters(
 
   static InlayParameters of(StencilSpec spec, InlayContext context) {
     StencilChanges changes = spec.changes();
-    double longest = spec.longestPiece().map(Length::mm).orElse(Double.POSITIVE_INFINITY);
+    double longest = spec.longestPiece().map(Length::mm).orElse(Roll.LONGEST_PIECE);
     return new InlayParameters(
         new StencilParameters(
             spec.margin().mm(),

@@ -146,7 +146,7 @@ public record InlayPlan(
 
   /** Film used, all stencils together. */
   public double rollLength() {
-    return panels.map(PanelPlan::rollLength).orElse(0.0) * stencils.stencils().size();
+    return panels.map(p -> p.rollLength(stencils.stencils())).orElse(0.0);
   }
 
   /** Area to press down, all stencils together. */

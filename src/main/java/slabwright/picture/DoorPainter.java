@@ -128,14 +128,23 @@ final class DoorPainter implements ViewPainter {
         GROUND.b() + (above.b() - GROUND.b()) * haze);
   }
 
-  /** Share of the light mirrored at a pixel of floor (C. Schlick 1994). */
+  /** Share of the light mirrored at a pixel of floor. */
   private double thrownBack(double u, double v) {
     double down = v - camera.horizon();
     double across = u - camera.middle();
     double cos = down / Math.sqrt(down * down + camera.focal() * camera.focal() + across * across);
+    return gloss * mirrored(cos);
+  }
+
+  /**
+   * Share of the light that a sealed floor mirrors (C. Schlick 1994).
+   *
+   * @param cos of the angle between the line of sight and the upright
+   */
+  static double mirrored(double cos) {
     double rest = 1 - cos;
     double fifth = rest * rest * rest * rest * rest;
-    return gloss * (STRAIGHT_ON + SMOOTH * (1 - STRAIGHT_ON) * fifth);
+    return STRAIGHT_ON + SMOOTH * (1 - STRAIGHT_ON) * fifth;
   }
 
   /** What hangs upside down under the floor, its far end blurred. */

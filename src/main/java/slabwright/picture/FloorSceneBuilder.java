@@ -215,7 +215,7 @@ final class FloorSceneBuilder {
       case SEALER -> new FloorScene.Sheen(0.3, 0.96);
       case OUTDOOR_SEALER -> new FloorScene.Sheen(0.15, 0.96);
       case TOPCOAT -> new FloorScene.Sheen(Math.min(1, 0.6 + 0.2 * coats), 0.92);
-      case BASE_DYE, INLAY_DYE, GRIT_ADDITIVE, FILLER, CLEANER -> before;
+      case BASE_DYE, INLAY_DYE, GRIT_ADDITIVE, FILLER, LEVELLER, CLEANER -> before;
     };
   }
 

@@ -40,43 +40,51 @@ record GroundLook(
   private static final LinearColour STEEL = LinearColour.ofHex("6f7477");
 
   static GroundLook of(Kind kind, Exposure exposure) {
+    Aggregate seen = Aggregate.of(exposure);
     return switch (kind) {
-      case SLAB -> exposed(SLAB, depth(exposure), 0.05f, 1, 11);
-      case TRENCH_PROUD -> exposed(YOUNG, depth(exposure) + 1, 0.03f, 0.75f, 23);
-      case TRENCH_FLUSH -> exposed(YOUNG, depth(exposure), 0.03f, 1.45f, 29);
+      case SLAB -> exposed(SLAB, seen, 0.05f, 1, 11);
+      case TRENCH_PROUD -> exposed(YOUNG, seen.deeper(), 0.03f, 0.75f, 23);
+      case TRENCH_FLUSH -> exposed(YOUNG, seen, 0.03f, 1.45f, 29);
       case TRENCH_LOW -> new GroundLook(FILLER, 0, 0, 0.015f, 0.25f, 31);
       case PATCH -> new GroundLook(LEVELLED, 0, 0, 0.03f, 0.5f, 37);
-      case RESIDUE -> exposed(SKIN, depth(exposure), 0.16f, 0.6f, 41);
+      case RESIDUE -> exposed(SKIN, seen, 0.16f, 0.6f, 41);
       case FILLED -> new GroundLook(JOINT, 0, 0, 0.02f, 0.1f, 43);
       case METAL -> new GroundLook(STEEL, 0, 0, 0.02f, 0, 47);
     };
   }
 
-  private static int depth(Exposure exposure) {
-    return switch (exposure) {
-      case CREAM -> 0;
-      case FINE -> 1;
-      case MEDIUM -> 2;
-      case COARSE -> 3;
-    };
+  /**
+   * Stones that ground shows.
+   *
+   * @param cell size of one stone's cell, mm
+   * @param share of the cells with a stone
+   */
+  private record Aggregate(double cell, double share) {
+    private static final Aggregate CREAM = new Aggregate(3, 0.06);
+    private static final Aggregate FINE = new Aggregate(6, 0.44);
+    private static final Aggregate MEDIUM = new Aggregate(14, 0.54);
+    private static final Aggregate COARSE = new Aggregate(24, 0.64);
+    private static final Aggregate COARSER = new Aggregate(30, 0.74);
+
+    static Aggregate of(Exposure exposure) {
+      return switch (exposure) {
+        case CREAM -> CREAM;
+        case FINE -> FINE;
+        case MEDIUM -> MEDIUM;
+        case COARSE -> COARSE;
+      };
+    }
+
+    /** As ground one step deeper shows them. */
+    Aggregate deeper() {
+      return cell < FINE.cell
+          ? FINE
+          : cell < MEDIUM.cell ? MEDIUM : cell < COARSE.cell ? COARSE : COARSER;
+    }
   }
 
-  /**
-   * Ground that shows aggregate.
-   *
-   * @param depth 0 cream, 1 salt and pepper, 2 medium, 3 large, 4 larger still
-   */
   private static GroundLook exposed(
-      LinearColour paste, int depth, float blotches, float uptake, int seed) {
-    double stone =
-        switch (depth) {
-          case 0 -> 3;
-          case 1 -> 6;
-          case 2 -> 14;
-          case 3 -> 24;
-          default -> 30;
-        };
-    double share = depth == 0 ? 0.06 : 0.34 + 0.1 * depth;
-    return new GroundLook(paste, stone, share, blotches, uptake, seed);
+      LinearColour paste, Aggregate seen, float blotches, float uptake, int seed) {
+    return new GroundLook(paste, seen.cell(), seen.share(), blotches, uptake, seed);
   }
 }

@@ -63,19 +63,19 @@ final class AreaStepPlanner {
       List<JobTool> tools) {
     AreaStepPlanner tasks = new AreaStepPlanner(floor, book, tools);
     tops.stream().filter(t -> !t.passes().isEmpty()).forEach(tasks::top);
-    prep.steps().forEach(tasks::prep);
+    prep.steps().forEach(s -> tasks.prep(s, prep));
     tasks.coats(coats);
     return tasks.chain.tasks();
   }
 
-  private void prep(PrepStep step) {
+  private void prep(PrepStep step, PrepPlan plan) {
     if (passed.isPresent() && step.kind() != PrepStep.Kind.CLEAN) {
       hepaPass(passed.get());
     }
     boolean pass =
         step.kind() == PrepStep.Kind.METAL_PASS || step.kind() == PrepStep.Kind.FINE_PASS;
     passed = pass ? Optional.of(step) : Optional.empty();
-    byMachineAndHand(step);
+    byMachineAndHand(step, plan);
   }
 
   /** After a grinding pass, where the book has a rate; {@link Presence} says where it has none. */
@@ -107,7 +107,7 @@ final class AreaStepPlanner {
     }
   }
 
-  private void byMachineAndHand(PrepStep step) {
+  private void byMachineAndHand(PrepStep step, PrepPlan plan) {
     boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
     StepType byHand = types.prep(step, StepMeans.HAND, filler);
     int others = machine ? 1 : 0;
@@ -128,8 +128,22 @@ final class AreaStepPlanner {
                 step.handTime(),
                 hands)));
     if (step.kind() == PrepStep.Kind.FILL) {
-      chain.setGap(filled());
+      chain.setGap(dry(filler, Message.of("work.area-step-planner.a-filler")));
     }
+    if (step.subject().kind() == StepKind.FILL_TRENCH && isLast(step, plan)) {
+      chain.setGap(
+          dry(
+              book.first(ProductKind.LEVELLER),
+              Message.of("work.levelling-plan.a-levelling-mortar")));
+    }
+  }
+
+  private static boolean isLast(PrepStep step, PrepPlan plan) {
+    return plan.steps().stream()
+        .filter(s -> s.subject().kind() == StepKind.FILL_TRENCH)
+        .reduce((a, b) -> b)
+        .filter(step::equals)
+        .isPresent();
   }
 
   /** How many can grind by hand with a vacuum each, beside those at another vacuum. */
@@ -153,10 +167,9 @@ final class AreaStepPlanner {
             "top." + job.foot().id(), name, types.top(job.foot()), job.time(), 1));
   }
 
-  private Figure<StepSequence.RecoatGap> filled() {
-    return filler
-        .map(p -> p.drying().recoatFrom().flatMap(this::fillerDry))
-        .orElseGet(() -> Figure.missing(Message.of("work.area-step-planner.a-filler")))
+  private Figure<StepSequence.RecoatGap> dry(Optional<Product> of, Message what) {
+    return of.map(p -> p.drying().recoatFrom().flatMap(this::fillerDry))
+        .orElseGet(() -> Figure.missing(what))
         .map(d -> new StepSequence.RecoatGap(d, Optional.empty()));
   }
 

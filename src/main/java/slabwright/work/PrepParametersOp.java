@@ -2,11 +2,13 @@ package slabwright.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Zone;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.TrenchLevel;
+import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.work.prep.FillerGap;
 import slabwright.work.prep.PrepParameters;
@@ -26,15 +28,12 @@ final class PrepParametersOp {
         zones.add(zone);
       }
       if (z.mark().filter(PrepParametersOp::stops).isPresent()) {
-        toLevel.add(new PrepParameters.ToLevel(zone.place(), zone.name(), zone.kind(), z.area()));
+        toLevel.add(
+            new PrepParameters.ToLevel(zone.place(), zone.name(), zone.kind(), z.area(), off(z)));
       }
     }
     return new PrepParameters(
-        zones,
-        toLevel,
-        t.area().finish().exposure(),
-        t.area().slab().mohs(),
-        FillerGap.of(t.area()));
+        zones, toLevel, t.area().finish().exposure(), t.area().slab().mohs(), FillerGap.of(t));
   }
 
   private static PrepZone zone(FloorTakeoff t, Zone z) {
@@ -46,6 +45,13 @@ final class PrepParametersOp {
         z.mark().map(m -> kind(m.kind())).orElse(PrepZone.Kind.OLD_CONCRETE),
         z.region().intersect(t.levelled().machine()).area(),
         z.region().intersect(t.levelled().hand()).area());
+  }
+
+  private static OptionalDouble off(Zone z) {
+    return z.mark().map(Mark::kind).filter(MarkKind.Trench.class::isInstance).stream()
+        .flatMap(k -> ((MarkKind.Trench) k).off().stream())
+        .mapToDouble(Length::mm)
+        .findFirst();
   }
 
   private static boolean stops(Mark m) {

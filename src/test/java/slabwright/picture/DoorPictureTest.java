@@ -104,7 +104,14 @@ class DoorPictureTest {
     }
   }
 
-  /** Schlick: straight on 4 %, at grazing nearly all; a duller floor mirrors less. */
+  /** Schlick's approximation, three quarters of what it adds at a slant kept in the mirror. */
+  @Test
+  void little_is_mirrored_straight_on_and_much_at_a_slant() {
+    assertThat(DoorPainter.mirrored(1)).isEqualTo(0.04, within(1e-12));
+    assertThat(DoorPainter.mirrored(0.5)).isEqualTo(0.04 + 0.75 * 0.96 / 32, within(1e-12));
+    assertThat(DoorPainter.mirrored(0)).isEqualTo(0.04 + 0.75 * 0.96, within(1e-12));
+  }
+
   @Test
   void a_sealed_floor_mirrors_the_wall_and_a_bare_one_hardly() {
     FloorArea bare = PictureSamples.room(List.of());

@@ -35,7 +35,12 @@ public final class SheetSamples {
   }
 
   static SheetSamples tramHall() {
-    Path plan = Path.of("sample-plans", "tram-hall.site.json");
+    return sample("tram-hall");
+  }
+
+  /** The pages of a sample plan by its name. */
+  static SheetSamples sample(String name) {
+    Path plan = Path.of("sample-plans", name + ".site.json");
     try {
       Site site = PlanFile.read(plan).orThrow();
       return new SheetSamples(site, AreaResult.of(site, plan.getParent(), () -> false));

@@ -7,12 +7,14 @@ import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.function.IntConsumer;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.util.Matrix;
 import slabwright.drawing.Drawing;
 import slabwright.shape.Bounds;
@@ -34,8 +36,15 @@ public record PdfFile(
    * A named layer (optional content group, ISO 32000-1, 8.11) over a page.
    *
    * @param drawing in the page's frame
+   * @param words that its strokes draw, for readers that can't read strokes (ISO 32000-1, 14.9.4);
+   *     empty when they draw none
    */
-  public record PdfLayer(String name, Drawing drawing) {}
+  public record PdfLayer(String name, Drawing drawing, String words) {
+    /** A layer that draws no words. */
+    public PdfLayer(String name, Drawing drawing) {
+      this(name, drawing, "");
+    }
+  }
 
   public PdfFile {
     pages = List.copyOf(pages);
@@ -87,7 +96,15 @@ public record PdfFile(
       painter.paint(drawing.plain());
       for (PdfLayer layer : layers.isEmpty() ? List.<PdfLayer>of() : layers.get(number)) {
         content.beginMarkedContent(COSName.OC, groups.of(layer.name()));
+        if (!layer.words().isEmpty()) {
+          COSDictionary said = new COSDictionary();
+          said.setString(COSName.ACTUAL_TEXT, layer.words());
+          content.beginMarkedContent(COSName.getPDFName("Span"), PDPropertyList.create(said));
+        }
         painter.more(layer.drawing().plain());
+        if (!layer.words().isEmpty()) {
+          content.endMarkedContent();
+        }
         content.endMarkedContent();
       }
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.util.Matrix;
 import slabwright.drawing.Colour;
+import slabwright.drawing.CurveStroke;
 import slabwright.drawing.Fill;
 import slabwright.drawing.FontFace;
 import slabwright.drawing.Painter;
@@ -16,6 +17,7 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.shape.Bounds;
+import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -60,6 +62,11 @@ final class PdfPainter implements Painter {
   }
 
   @Override
+  public void curves(CurveStroke s) {
+    written(() -> writeCurves(s));
+  }
+
+  @Override
   public void text(Text t) {
     written(() -> writeText(t));
   }
@@ -97,6 +104,26 @@ final class PdfPainter implements Painter {
     }
     for (Line l : s.lines()) {
       chain(l.points());
+    }
+    out.stroke();
+  }
+
+  private void writeCurves(CurveStroke s) throws IOException {
+    if (s.rings().isEmpty()) {
+      return;
+    }
+    pen(s.pen());
+    for (CurvedRing ring : s.rings()) {
+      out.moveTo(x(ring.start()), y(ring.start()));
+      for (CurvedRing.Piece piece : ring.pieces()) {
+        if (piece instanceof CurvedRing.Curve c) {
+          out.curveTo(
+              x(c.first()), y(c.first()), x(c.second()), y(c.second()), x(c.end()), y(c.end()));
+        } else {
+          out.lineTo(x(piece.end()), y(piece.end()));
+        }
+      }
+      out.closePath();
     }
     out.stroke();
   }

@@ -8,12 +8,14 @@ import slabwright.shape.Vec;
  * The outlines drawn in an SVG file in paint order, at the size the file states (96 px to the
  * inch): fills with their colour, and closed lines as lines, whatever their width.
  *
+ * @param title what the drawing calls itself; may be empty
  * @param lines lines that do not close, in the outlines' frame
  * @param words texts kept as text, in the same frame
  * @param doubt mm that flattening a curve may put an edge elsewhere
  */
 public record DrawnOutlines(
     String name,
+    String title,
     List<DrawnOutline> outlines,
     List<DrawnLine> lines,
     List<DrawnWords> words,

@@ -2,11 +2,12 @@ package slabwright.inlay.cutfile;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import slabwright.drawing.paint.PdfFile;
+import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
-import slabwright.shape.Ring;
 import slabwright.units.Message;
 
 /**
@@ -17,8 +18,11 @@ import slabwright.units.Message;
  * @param width of the panel in mm, overlap included
  * @param height of the panel in mm
  * @param openings what is weeded
+ * @param outlines the openings' boundaries as curves, inner ones before those around them
  * @param trim the panel's outline, less where an opening already cuts it, so no line is cut twice
- * @param witness the crosses that line panels up: drawn or scored, not weeded
+ * @param weedCuts inside openings, so that large waste comes off in pieces
+ * @param marks drawn, not cut: witness crosses, registration ticks, rings on pieces that stay
+ * @param label drawn: which panel of which stencil and colour it is, and where its top is
  */
 public record CutFile(
     String name,
@@ -26,16 +30,16 @@ public record CutFile(
     double width,
     double height,
     Region openings,
+    List<CurvedRing> outlines,
     List<Line> trim,
-    List<Line> witness) {
+    List<Line> weedCuts,
+    List<Line> marks,
+    Optional<PenLabel> label) {
   public CutFile {
+    outlines = List.copyOf(outlines);
     trim = List.copyOf(trim);
-    witness = List.copyOf(witness);
-  }
-
-  /** All closed cut lines: each boundary of each opening once. */
-  public List<Ring> rings() {
-    return openings.rings();
+    weedCuts = List.copyOf(weedCuts);
+    marks = List.copyOf(marks);
   }
 
   /**
@@ -45,12 +49,13 @@ public record CutFile(
    * @param words of the door that makes it
    */
   public PdfFile pdf(Instant made, Function<Message, String> words) {
-    return pdf(words.apply(title), made, List.of(this));
+    return pdf(words.apply(title), made, List.of(this), words);
   }
 
   /** Several as pages of one PDF in true size. */
-  public static PdfFile pdf(String title, Instant made, List<CutFile> files) {
-    return PdfCutWriter.pdf(title, made, files);
+  public static PdfFile pdf(
+      String title, Instant made, List<CutFile> files, Function<Message, String> words) {
+    return PdfCutWriter.pdf(title, made, files, words);
   }
 
   /**

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.panel.Seam;
 import slabwright.inlay.panel.WitnessMark;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
+import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
@@ -16,15 +19,18 @@ import slabwright.units.Message;
 
 /** Takes one panel out of the blank. */
 final class CutFileBuilder {
+  /** Curves stay this near to the openings, mm; what is read back is within 0.05 mm. */
+  private static final double CURVE_MM = 0.04;
+
   private final Stencil stencil;
   private final Panel panel;
-  private final List<Seam> laps;
+  private final PanelPlan plan;
   private final Affine toPanel;
 
-  CutFileBuilder(Stencil stencil, Panel panel, List<Seam> laps) {
+  CutFileBuilder(Stencil stencil, Panel panel, PanelPlan plan) {
     this.stencil = stencil;
     this.panel = panel;
-    this.laps = laps;
+    this.plan = plan;
     this.toPanel = Affine.move(-panel.box().minX(), -panel.box().minY());
   }
 
@@ -32,7 +38,40 @@ final class CutFileBuilder {
     Region open = panel.openings(stencil).map(toPanel);
     double width = panel.box().width();
     double height = panel.box().height();
-    return new CutFile(name, title, width, height, open, trim(open, width, height), witness());
+    List<Line> marks = witness();
+    plan.ticks(panel).forEach(t -> addTick(marks, t));
+    PenPlaces pen = new PenPlaces(open, width, height, marks);
+    List<Line> rings = new ArrayList<>();
+    StayingPieces.of(stencil, panel, plan).stream()
+        .map(piece -> piece.map(toPanel))
+        .forEach(piece -> PenPlaces.ring(piece).ifPresent(rings::add));
+    marks.addAll(rings);
+    return new CutFile(
+        name,
+        title,
+        width,
+        height,
+        open,
+        outlines(open),
+        trim(open, width, height),
+        WeedCuts.of(open),
+        marks,
+        pen.label(label()));
+  }
+
+  /** Inner outlines before those around them, so that nothing is cut that has lost its hold. */
+  private static List<CurvedRing> outlines(Region open) {
+    return open.rings().stream()
+        .sorted(Comparator.comparingDouble(r -> Math.abs(r.signedArea())))
+        .map(r -> CurvedRing.fitted(r, CURVE_MM))
+        .toList();
+  }
+
+  private List<Message> label() {
+    return List.of(
+        Message.of("inlay.pen-label.panel", panel.name()),
+        Message.of("inlay.pen-label.stencil", stencil.layer()),
+        Message.of("inlay.pen-label.colour", stencil.colour()));
   }
 
   /** The outline's sides without the stretches that openings share with them. */
@@ -73,23 +112,30 @@ final class CutFileBuilder {
 
   private List<Line> witness() {
     List<Line> lines = new ArrayList<>();
-    for (Seam seam : laps) {
+    for (Seam seam : plan.laps()) {
       for (WitnessMark mark : seam.marks()) {
         if (panel.box().contains(mark.at())) {
-          addArm(lines, mark, mark.arm(), 0);
-          addArm(lines, mark, 0, mark.arm());
+          addArms(lines, mark.at(), mark.arm());
         }
       }
     }
     return lines;
   }
 
-  /** One bar of the cross, as far as this panel reaches. */
-  private void addArm(List<Line> lines, WitnessMark mark, double dx, double dy) {
+  /** A cross in a ring, so that nobody takes it for a witness cross. */
+  private void addTick(List<Line> lines, RegistrationTick tick) {
+    addArms(lines, tick.at(), RegistrationTick.ARM);
+    lines.add(PenPlaces.circle(toPanel.apply(tick.at()), RegistrationTick.ARM / 2));
+  }
+
+  /** A cross, as far as this panel reaches. */
+  private void addArms(List<Line> lines, Vec at, double arm) {
     Bounds box = panel.box();
-    Vec from = clamp(mark.at().minus(new Vec(dx, dy)), box);
-    Vec to = clamp(mark.at().plus(new Vec(dx, dy)), box);
-    lines.add(Line.of(from, to).map(toPanel));
+    for (Vec half : List.of(new Vec(arm, 0), new Vec(0, arm))) {
+      Vec from = clamp(at.minus(half), box);
+      Vec to = clamp(at.plus(half), box);
+      lines.add(Line.of(from, to).map(toPanel));
+    }
   }
 
   private static Vec clamp(Vec p, Bounds b) {

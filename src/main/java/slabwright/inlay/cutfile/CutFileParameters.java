@@ -16,11 +16,14 @@ import slabwright.units.Message;
  * @param release the plan's release number; 0 is a draft
  */
 public record CutFileParameters(String inlay, int release) {
-  /** The cut files of all stencils, in laying order and each in the order of its panels. */
+  /**
+   * The cut files of all stencils, in laying order and each in the order of its panels; a panel
+   * without an opening of the stencil has none.
+   */
   public List<CutFile> files(StencilSet set, PanelPlan plan) {
     List<CutFile> files = new ArrayList<>();
     for (Stencil stencil : set.stencils()) {
-      for (Panel panel : plan.panels()) {
+      for (Panel panel : plan.cut(stencil)) {
         files.add(file(set, plan, stencil, panel));
       }
     }
@@ -32,7 +35,7 @@ public record CutFileParameters(String inlay, int release) {
     String step = one ? "" : "_stencil-" + stencil.layer();
     String name = fileNameStem() + step + "_panel-" + panel.name();
     Message title = one ? title(panel) : title(panel, stencil);
-    return new CutFileBuilder(stencil, panel, plan.laps()).make(name, title);
+    return new CutFileBuilder(stencil, panel, plan).make(name, title);
   }
 
   private Message title(Panel panel) {

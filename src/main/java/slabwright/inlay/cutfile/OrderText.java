@@ -24,15 +24,14 @@ final class OrderText {
 
   String write(
       CutFileParameters job, StencilSet set, PanelPlan plan, FilmOrder order, List<CutFile> files) {
-    int stencils = set.stencils().size();
     line(Message.of("inlay.order-text.title", job.inlay(), job.issue()));
     out.append(END);
     line(Message.of("inlay.order-text.film-width", show(order.rollWidth())));
     line(Message.of("inlay.order-text.film-kind", orAgree(order.kind())));
     line(Message.of("inlay.order-text.tack", orAgree(order.tack())));
-    double film = plan.rollLength() * stencils * order.quantity();
+    double film = plan.rollLength(set.stencils()) * order.quantity();
     line(Message.of("inlay.order-text.film-length", show(film)));
-    line(Message.of("inlay.order-text.transfer-tape", show(tape(plan, stencils, order))));
+    line(Message.of("inlay.order-text.transfer-tape", show(tape(plan, set, order))));
     line(Message.of("inlay.order-text.quantity", order.quantity()));
     line(
         Message.of(
@@ -52,9 +51,14 @@ final class OrderText {
     return out.toString();
   }
 
-  private static double tape(PanelPlan plan, int stencils, FilmOrder order) {
-    double one = plan.panels().stream().map(Panel::box).mapToDouble(plan.turn()::along).sum();
-    return one * stencils * order.quantity();
+  private static double tape(PanelPlan plan, StencilSet set, FilmOrder order) {
+    double all =
+        set.stencils().stream()
+            .flatMap(s -> plan.cut(s).stream())
+            .map(Panel::box)
+            .mapToDouble(plan.turn()::along)
+            .sum();
+    return all * order.quantity();
   }
 
   private static Object orAgree(String text) {

@@ -92,7 +92,8 @@ public record ShopBundle(
     return PdfCutWriter.pdf(
         words.apply(Message.of("inlay.shop-bundle.cut-files", job.inlay(), job.issue())),
         made,
-        job.files(stencils, panels));
+        job.files(stencils, panels),
+        words);
   }
 
   /** The proof page of every stencil. */

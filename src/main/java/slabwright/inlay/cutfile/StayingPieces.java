@@ -19,8 +19,13 @@ final class StayingPieces {
   /** The pieces of every panel, in the blank's frame, panel by panel, largest first. */
   static List<Region> of(Stencil stencil, PanelPlan plan) {
     List<Region> pieces = new ArrayList<>();
-    plan.panels().forEach(panel -> pieces.addAll(of(stencil, panel, plan.blank())));
+    plan.cut(stencil).forEach(panel -> pieces.addAll(of(stencil, panel, plan.blank())));
     return pieces;
+  }
+
+  /** The pieces of one panel, in the blank's frame, largest first. */
+  static List<Region> of(Stencil stencil, Panel panel, PanelPlan plan) {
+    return of(stencil, panel, plan.blank());
   }
 
   /** What does not reach the blank's own edge; of a panel amid others the largest part is none. */

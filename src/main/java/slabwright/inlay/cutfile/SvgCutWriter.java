@@ -2,9 +2,8 @@ package slabwright.inlay.cutfile;
 
 import java.util.List;
 import java.util.function.Function;
+import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
-import slabwright.shape.Region;
-import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
@@ -36,11 +35,21 @@ final class SvgCutWriter {
     out.append("<title>").append(escaped(words.apply(file.title()))).append("</title>\n<desc>");
     out.append(escaped(words.apply(Message.of("inlay.svg-cut-writer.description"))))
         .append("</desc>\n");
-    open(CutLayer.KISS_CUT, "#000000");
-    file.openings().parts().forEach(this::part);
+    open(CutLayer.PEN, "#a06000");
+    file.label()
+        .ifPresent(
+            label -> {
+              out.append("<g><title>").append(escaped(label.text(words))).append("</title>\n");
+              label.strokes(words).forEach(this::line);
+              out.append("</g>\n");
+            });
+    file.marks().forEach(this::line);
     out.append("</g>\n");
+    open(CutLayer.KISS_CUT, "#000000");
+    file.outlines().forEach(this::outline);
+    out.append("</g>\n");
+    lines(CutLayer.WEED_CUT, "#806080", file.weedCuts());
     lines(CutLayer.THROUGH_CUT, "#0060a0", file.trim());
-    lines(CutLayer.PEN, "#a06000", file.witness());
     return out.append("</svg>\n").toString();
   }
 
@@ -48,32 +57,45 @@ final class SvgCutWriter {
     out.append("<g id=\"").append(layer.id()).append("\" stroke=\"").append(colour).append("\">\n");
   }
 
-  private void part(Region part) {
-    out.append("<path d=\"");
-    for (Ring ring : part.rings()) {
-      points(ring.points());
-      out.append('Z');
+  private void outline(CurvedRing ring) {
+    out.append("<path d=\"M");
+    point(ring.start());
+    int last = ring.pieces().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      if (ring.pieces().get(i) instanceof CurvedRing.Curve c) {
+        out.append('C');
+        point(c.first());
+        out.append(' ');
+        point(c.second());
+        out.append(' ');
+        point(c.end());
+      } else if (i < last) {
+        out.append('L');
+        point(ring.pieces().get(i).end());
+      }
     }
-    out.append("\"/>\n");
+    out.append("Z\"/>\n");
   }
 
   private void lines(CutLayer layer, String colour, List<Line> lines) {
     open(layer, colour);
-    for (Line line : lines) {
-      out.append("<path d=\"");
-      points(line.points());
-      out.append("\"/>\n");
-    }
+    lines.forEach(this::line);
     out.append("</g>\n");
   }
 
-  private void points(List<Vec> points) {
+  private void line(Line line) {
+    out.append("<path d=\"");
     char command = 'M';
-    for (Vec p : points) {
-      out.append(command).append(LengthFormat.plain(p.x())).append(' ');
-      out.append(LengthFormat.plain(p.y()));
+    for (Vec p : line.points()) {
+      out.append(command);
+      point(p);
       command = 'L';
     }
+    out.append("\"/>\n");
+  }
+
+  private void point(Vec p) {
+    out.append(LengthFormat.plain(p.x())).append(' ').append(LengthFormat.plain(p.y()));
   }
 
   private static String escaped(String text) {

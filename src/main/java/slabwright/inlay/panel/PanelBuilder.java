@@ -14,6 +14,7 @@ final class PanelBuilder {
   private final Bounds blank;
   private final PanelParameters rules;
   private final SeamLayout layout;
+  private final Region openings;
   private final StripDirection turn;
   private final WitnessMarkPlacer witnesses;
   private final List<Panel> panels = new ArrayList<>();
@@ -25,6 +26,7 @@ final class PanelBuilder {
     this.rules = rules;
     this.layout = layout;
     this.turn = layout.turn();
+    this.openings = openings;
     this.witnesses = new WitnessMarkPlacer(openings, turn, rules.overlap());
     this.findings = new ArrayList<>(layout.findings());
   }
@@ -39,7 +41,14 @@ final class PanelBuilder {
       laps.add(lap(LetterNumbering.of(i), LetterNumbering.of(i + 1), lap, false));
     }
     checkWidths();
+    List<RegistrationTick> ticks = new RegistrationPlacer(openings, panels).place();
     double film = layout.cost().roll() * rules.roll().width();
+    PanelPlan plan = plan(ticks, film);
+    panels.forEach(panel -> checkTicks(panel, plan.ticks(panel)));
+    return plan(ticks, film);
+  }
+
+  private PanelPlan plan(List<RegistrationTick> ticks, double film) {
     return new PanelPlan(
         blank,
         turn,
@@ -47,6 +56,7 @@ final class PanelBuilder {
         panels,
         laying(),
         laps,
+        ticks,
         layout.cost().roll(),
         1 - blank.width() * blank.height() / film,
         layout.cost(),
@@ -83,6 +93,19 @@ final class PanelBuilder {
     Comparator<Panel> farFirst =
         Comparator.comparingDouble((Panel p) -> rules.trafficFrom().farness(p.box())).reversed();
     return panels.stream().sorted(farFirst).map(Panel::name).toList();
+  }
+
+  private void checkTicks(Panel panel, List<RegistrationTick> ticks) {
+    if (!RegistrationPlacer.holds(panel, ticks)) {
+      findings.add(
+          Finding.look(
+              Message.of(
+                  "inlay.panel-builder.too-few-ticks",
+                  panel.name(),
+                  ticks.size(),
+                  RegistrationTick.ARM + RegistrationTick.CLEAR),
+              panel.box().middle()));
+    }
   }
 
   private void checkWidths() {

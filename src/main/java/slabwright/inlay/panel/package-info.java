@@ -9,6 +9,7 @@
  * SeamLayoutSearch}, {@link SeamLayout}, {@link Strip}, {@link SeamCandidates}, {@link
  * SeamPlaceSearch}. Cost: {@link SeamCostFunction}, {@link SeamCost}, {@link EdgeLengthIndex},
  * {@link RingCoordinates}, {@link SeamSpan}. Making: {@link PanelBuilder}, {@link Panel}, {@link
- * Seam}, {@link WitnessMarkPlacer}, {@link WitnessMark}.
+ * Seam}, {@link WitnessMarkPlacer}, {@link WitnessMark}, {@link RegistrationPlacer}, {@link
+ * RegistrationTick}.
  */
 package slabwright.inlay.panel;

@@ -67,10 +67,11 @@ public record ReturnedFile(List<ReturnedPage> pages) {
   private static Result<ReturnedFile> svg(byte[] bytes, String name) throws IOException {
     OutlinesResult read =
         SvgOutlinesReader.read(new ByteArrayInputStream(bytes), name, CutLayer.ids());
-    return read instanceof ArtworkRefusal refusal
-        ? Result.refused(Message.of("inlay.returned-file.graphic-refused", refusal.message()))
-        : Result.ok(
-            new ReturnedFile(
-                List.of(ReturnedPage.of(name, 1, ShopDrawing.of((DrawnOutlines) read)))));
+    if (read instanceof ArtworkRefusal refusal) {
+      return Result.refused(Message.of("inlay.returned-file.graphic-refused", refusal.message()));
+    }
+    DrawnOutlines drawn = (DrawnOutlines) read;
+    ShopDrawing drawing = ReturnedPage.labelled(ShopDrawing.of(drawn), drawn.title());
+    return Result.ok(new ReturnedFile(List.of(ReturnedPage.of(name, 1, drawing))));
   }
 }

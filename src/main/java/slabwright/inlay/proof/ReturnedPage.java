@@ -17,8 +17,13 @@ public record ReturnedPage(String file, int page, ShopDrawing drawing) {
 
   /** A page whose file's name may say which panel it holds. */
   static ReturnedPage of(String file, int page, ShopDrawing drawing) {
-    Matcher m = PANEL.matcher(file);
-    return new ReturnedPage(file, page, m.find() ? drawing.named("panel " + m.group(1)) : drawing);
+    return new ReturnedPage(file, page, labelled(drawing, file));
+  }
+
+  /** The drawing with the panel's label that a text about the whole of it has. */
+  static ShopDrawing labelled(ShopDrawing drawing, String text) {
+    Matcher m = PANEL.matcher(text);
+    return m.find() ? drawing.named("panel " + m.group(1)) : drawing;
   }
 
   /** The stencil that the file's name says it is of. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -19,6 +20,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 import slabwright.shape.Bezier;
+import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
@@ -37,13 +39,18 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   private final List<PdfOutline> outlines = new ArrayList<>();
   private final List<PdfOutlines.PdfLine> lines = new ArrayList<>();
   private final PdfWordCollector words = new PdfWordCollector();
+  private final List<PdfOutlines.PdfWords> strokes = new ArrayList<>();
   private final Deque<String> layers = new ArrayDeque<>();
+  private final Deque<Spoken> spoken = new ArrayDeque<>();
   private final double tolerance;
   private final double scale;
   private final PDRectangle sheet;
   private final List<Subpath> path = new ArrayList<>();
   private Vec here = Vec.ZERO;
   private boolean hasPictures;
+
+  /** What strokes from this line on draw, when the file says it. */
+  private record Spoken(String text, int from) {}
 
   private static final class Subpath {
     final List<Vec> points = new ArrayList<>();
@@ -67,7 +74,7 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   }
 
   List<PdfOutlines.PdfWords> words() {
-    return words.words();
+    return Stream.concat(words.words().stream(), strokes.stream()).toList();
   }
 
   double tolerance() {
@@ -221,12 +228,22 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
     super.beginMarkedContentSequence(tag, properties);
     boolean layer = COSName.OC.equals(tag) && properties != null;
     layers.push(layer ? properties.getString(COSName.NAME, "") : layer());
+    String text = properties == null ? "" : properties.getString(COSName.ACTUAL_TEXT, "");
+    spoken.push(new Spoken(text, lines.size()));
   }
 
   @Override
   public void endMarkedContentSequence() {
     super.endMarkedContentSequence();
     layers.poll();
+    Spoken said = spoken.poll();
+    if (said != null && !said.text.isEmpty() && lines.size() > said.from) {
+      Bounds around = Bounds.EMPTY;
+      for (PdfOutlines.PdfLine l : lines.subList(said.from, lines.size())) {
+        around = around.including(Bounds.of(l.line().points()));
+      }
+      strokes.add(new PdfOutlines.PdfWords(said.text, around.middle()));
+    }
   }
 
   private String layer() {

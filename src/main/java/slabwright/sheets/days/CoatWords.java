@@ -27,7 +27,11 @@ record CoatWords(CoatPlan coat, SheetContext context) {
         : context.say("sheets.coat-words.cut-in-all-round-first");
   }
 
+  /** For the crew the answer, for others the reason too. */
   private String notKnown() {
+    if (context.page().ofPacket()) {
+      return context.say("sheets.coat-words.ask-before");
+    }
     return context.say(
         "sheets.coat-words.cut-in-not-known", coat.cutInOutlastsWetEdge().text(x -> ""));
   }
@@ -39,7 +43,9 @@ record CoatWords(CoatPlan coat, SheetContext context) {
 
   private String wetEdge(LanePlan lanes) {
     String oldest = context.times().duration(lanes.worstEdge());
-    if (!coat.wetEdge().isKnown()) {
+    if (!coat.wetEdge().isKnown() && context.page().ofPacket()) {
+      return context.say("sheets.coat-words.oldest-edge", oldest);
+    } else if (!coat.wetEdge().isKnown()) {
       return context.say(
           "sheets.coat-words.wet-edge-not-known", oldest, coat.wetEdge().text(t -> ""));
     }

@@ -111,9 +111,20 @@ public final class LanesSheet {
     new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways().labelWalls();
     for (Lane lane : lanes.lanes()) {
       sketch.addInks(List.of(Stroke.lines(WALK, List.of(lane.walk()))));
-      List<Vec> walk = lane.walk().points();
-      sketch.placeNumber(walk.get(0), List.of(), Integer.toString(lane.number()), 4.6);
+      if (isNumbered(lane)) {
+        Vec start = lane.walk().points().get(0);
+        sketch.placeNumber(start, List.of(), Integer.toString(lane.number()), 4.6);
+      }
     }
+  }
+
+  /** On a poster, where numbers are large: every fifth, the last, and where a batch begins. */
+  private boolean isNumbered(Lane lane) {
+    return !context.page().ofPacket()
+        || lane.number() == 1
+        || lane.number() % PACE == 0
+        || lane.number() == lanes.lanes().size()
+        || batches.stream().anyMatch(b -> b.from() == lane.number());
   }
 
   /** The edges painted by brush before the first lane. */

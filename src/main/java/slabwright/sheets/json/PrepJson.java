@@ -99,6 +99,8 @@ final class PrepJson {
       o.put("levelled", t.kind().levelled());
       t.length().ifPresent(v -> o.put("length_mm", JsonText.number(v)));
       t.width().ifPresent(v -> o.put("width_mm", JsonText.number(v)));
+      t.off().ifPresent(v -> o.put("off_mm", JsonText.number(v)));
+      t.volume().ifPresent(v -> o.put("volume_mm3", JsonText.number(v)));
       o.put("area_mm2", JsonText.number(t.area()));
       o.put("hand_mm2", JsonText.number(t.handFound()));
       o.put("handAfterLevelling_mm2", JsonText.number(t.handLevel()));

@@ -17,7 +17,7 @@ final class TallyParts {
 
   static void write(FloorTakeoff t, ObjectNode o) {
     standing(t, o.putArray("standing"));
-    marks(t.area(), o.putArray("marks"));
+    marks(t, o.putArray("marks"));
     doorways(t.area(), o.putArray("doorways"));
   }
 
@@ -33,11 +33,14 @@ final class TallyParts {
   }
 
   /** Lines and places that are marked; areas stand among the zones. */
-  private static void marks(FloorArea area, ArrayNode list) {
-    for (Mark m : area.marks()) {
+  private static void marks(FloorTakeoff takeoff, ArrayNode list) {
+    for (Mark m : takeoff.area().marks()) {
       if (m.form() instanceof Form.Trace t) {
         Line line = new Line(t.path().stream().map(Spot::vec).toList());
-        mark(m, list).put("length_mm", JsonText.number(line.length()));
+        double on = takeoff.net().clip(line).stream().mapToDouble(Line::length).sum();
+        mark(m, list)
+            .put("length_mm", JsonText.number(line.length()))
+            .put("onFloor_mm", JsonText.number(on));
       } else if (m.form() instanceof Form.Place) {
         mark(m, list);
       }

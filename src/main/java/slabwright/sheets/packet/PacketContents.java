@@ -15,7 +15,7 @@ import slabwright.work.WorkPlan;
 /**
  * All that a packet may say of a job.
  *
- * @param paper the packets' pages stand or lie on it
+ * @param paper for posters; pages that are read in the hand are Letter or A4
  * @param date the day printed in the title strips
  * @param words of the language the packet is read in
  */
@@ -35,9 +35,9 @@ public record PacketContents(
     return new PacketContents(site, areas, work, paper, date, v);
   }
 
-  /** For standing pages. */
+  /** For standing pages, read in the hand and printed at home. */
   public SheetContext portrait() {
-    return new SheetContext(PageFrame.portrait(paper), site.units(), words);
+    return new SheetContext(PageFrame.portrait(paper.handSize()), site.units(), words);
   }
 
   /** For lying pages, such as posters. */

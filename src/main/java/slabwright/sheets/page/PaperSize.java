@@ -49,6 +49,11 @@ public enum PaperSize {
     return inches;
   }
 
+  /** The paper that people hold in one hand and have at home, of the same family. */
+  public PaperSize handSize() {
+    return inches ? LETTER : A4;
+  }
+
   Bounds bounds() {
     return new Bounds(0, 0, width, height);
   }

@@ -55,7 +55,8 @@ final class PrintedScaleBar {
 
   /** Every part, every second or only the ends have a number, as there is room for words. */
   private static int every(Step step, double part, TextStyle style) {
-    String last = QuantityFormat.number(PARTS * step.count(), 0) + " " + step.unit();
+    String last =
+        QuantityFormat.number(PARTS * step.count(), step.count() < 1 ? 2 : 0) + " " + step.unit();
     double room = TextMeasure.width(last, style) + 1;
     return part >= room ? 1 : 2 * part >= room ? 2 : PARTS;
   }

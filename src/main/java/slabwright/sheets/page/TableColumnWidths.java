@@ -65,7 +65,9 @@ final class TableColumnWidths {
     if (cell instanceof TableCell.Words w) {
       return TextMeasure.width(w.words(), total || w.bold() ? type.strong() : type.body());
     }
-    double ems = cell instanceof TableCell.Swatch ? 11 : cell instanceof TableCell.Ringed ? 4.8 : 4;
-    return ems * type.k();
+    if (cell instanceof TableCell.Ringed n) {
+      return type.ring(n.words(), 4.8);
+    }
+    return (cell instanceof TableCell.Swatch ? 11 : 4) * type.k();
   }
 }

@@ -123,7 +123,8 @@ final class TableLayout {
       if (cell instanceof TableCell.Words w) {
         return words(i, w, x, baseline, leading);
       } else if (cell instanceof TableCell.Ringed n) {
-        return List.of(Symbol.number(new Vec(x + 2.4 * k, middle), n.words(), 4.8 * k));
+        double ring = type.ring(n.words(), 4.8);
+        return List.of(Symbol.number(new Vec(x + ring / 2, middle), n.words(), ring));
       } else if (cell instanceof TableCell.Swatch s) {
         double top = middle - 2.6 * k;
         Ring box = Ring.rectangle(x, top, x + 11 * k, top + 5.2 * k);

@@ -1,6 +1,7 @@
 package slabwright.sheets.page;
 
 import slabwright.drawing.Palette;
+import slabwright.drawing.Symbol;
 import slabwright.drawing.TextStyle;
 
 /**
@@ -78,5 +79,12 @@ public record TypeSizes(double k, boolean packet) {
   /** From baseline to baseline of running words. */
   public double leading() {
     return 4.7 * k;
+  }
+
+  /**
+   * How wide a ring about a number is, mm; in a packet its number is no smaller than other words.
+   */
+  public double ring(String words, double width) {
+    return packet ? Symbol.ringFor(words, PACKET_SMALL) : width * k;
   }
 }

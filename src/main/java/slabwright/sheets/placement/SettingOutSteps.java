@@ -7,6 +7,7 @@ import slabwright.inlay.settingout.Hand;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.settingout.SettingOutOrigin;
+import slabwright.inlay.settingout.SettingOutParameters;
 import slabwright.inlay.settingout.SnappedLines;
 import slabwright.inlay.settingout.SquareCheck;
 import slabwright.inlay.settingout.TieCheck;
@@ -138,7 +139,8 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
           settingOut.checks().stream().map(this::tied).collect(Collectors.joining("; "));
       double worst =
           settingOut.checks().stream().mapToDouble(c -> c.ties().errorAt95()).max().orElse(0);
-      steps.add(words.say("sheets.setting-out-steps.ties", corners, length(worst)));
+      double tape = SettingOutParameters.usual().fixedError();
+      steps.add(words.say("sheets.setting-out-steps.ties", corners, length(worst), length(tape)));
     }
     return steps;
   }

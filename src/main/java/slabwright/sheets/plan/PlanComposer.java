@@ -209,7 +209,7 @@ public final class PlanComposer {
     if (!field.contains(view.onPaper(about))) {
       return false;
     }
-    double size = width * type.k();
+    double size = type.ring(words, width);
     Label label = Label.box(view.onPaper(about), size, size, 40 * type.k()).wishing(wishes);
     Optional<Label.Placed> placed = labels.place(label);
     placed.ifPresent(

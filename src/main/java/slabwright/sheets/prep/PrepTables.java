@@ -30,6 +30,7 @@ import slabwright.site.Doorway;
 import slabwright.site.EdgeClass;
 import slabwright.site.Machine;
 import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
 import slabwright.work.top.TopTakeoff;
 
 /** The tables of sheet 2 that go with the plan: machines, ways, trenches, edges, tops. */
@@ -164,6 +165,11 @@ final class PrepTables {
                       "sheets.prep-tables.trench-state", t.mark().name(), t.state(), t.due())),
               TableCell.of(t.length().isPresent() ? context.length(t.length().getAsDouble()) : "–"),
               TableCell.of(t.width().isPresent() ? context.length(t.width().getAsDouble()) : "–"),
+              TableCell.of(t.off().isPresent() ? context.length(t.off().getAsDouble()) : "–"),
+              TableCell.of(
+                  t.volume().isPresent()
+                      ? QuantityFormat.volume(t.volume().getAsDouble(), context.units())
+                      : "–"),
               TableCell.of(context.bareArea(t.area())),
               TableCell.of(context.bareArea(t.handFound())),
               TableCell.of(context.bareArea(t.handLevel()))));
@@ -173,6 +179,8 @@ final class PrepTables {
             TableColumn.words(context.say("sheets.prep-tables.trench")),
             TableColumn.number(context.say("sheets.prep-tables.length")),
             TableColumn.number(context.say("sheets.prep-tables.width")),
+            TableColumn.number(context.say("sheets.prep-tables.off")),
+            TableColumn.number(context.say("sheets.prep-tables.volume")),
             TableColumn.number(context.areaUnit()),
             TableColumn.number(context.say("sheets.prep-tables.by-hand")),
             TableColumn.number(context.say("sheets.prep-tables.once-level"))),

@@ -55,9 +55,20 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
                 TableCell.of(context.say("sheets.filler-quantities.off-the-floor")),
                 TableCell.of(
                     context.say(
-                        work.prep().dust().text(kg -> QuantityFormat.number(kg, 1) + " kg")))),
+                        work.prep()
+                            .dust()
+                            .text(
+                                kg ->
+                                    kg == 0 ? nothing() : QuantityFormat.number(kg, 1) + " kg")))),
             List.of(
                 TableCell.of(context.say("sheets.filler-quantities.bags")),
                 TableCell.of(context.say(work.bags().text(n -> n))))));
+  }
+
+  /** No kilogram of dust: either none is raised, or nobody said how much shall be ground. */
+  private String nothing() {
+    return work.prep().chart().isPresent()
+        ? context.say("sheets.filler-quantities.no-dust")
+        : context.say("sheets.filler-quantities.no-exposure");
   }
 }

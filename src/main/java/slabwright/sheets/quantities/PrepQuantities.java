@@ -1,5 +1,6 @@
 package slabwright.sheets.quantities;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.sheets.days.StopTable;
@@ -13,6 +14,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.site.Exposure;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.book.Figure;
 import slabwright.work.prep.ExposureChange;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.prep.PrepStep;
@@ -40,12 +42,28 @@ final class PrepQuantities {
     QuantitiesSheet.section(
         blocks, context.say("sheets.prep-quantities.looks-different"), changes());
     QuantitiesSheet.section(blocks, context.say("sheets.prep-quantities.prep-steps"), steps());
-    QuantitiesSheet.section(blocks, context.say("sheets.prep-quantities.by-zone"), zones());
+    if (prep.chart().isPresent()) {
+      QuantitiesSheet.section(blocks, context.say("sheets.prep-quantities.by-zone"), zones());
+    }
     return blocks;
   }
 
   private String said(Message m) {
     return context.words().say(m);
+  }
+
+  /** Where nothing is done there is no number, for a nought reads like one that was worked out. */
+  private TableCell area(double mm2) {
+    return TableCell.of(
+        mm2 == 0 ? context.say("sheets.prep-quantities.none") : context.bareArea(mm2));
+  }
+
+  private TableCell time(Figure<Duration> time) {
+    boolean none = time.maybe().filter(Duration::isZero).isPresent();
+    return TableCell.of(
+        none
+            ? context.say("sheets.prep-quantities.none")
+            : said(time.text(context.times()::duration)));
   }
 
   private String wanted() {
@@ -85,10 +103,10 @@ final class PrepQuantities {
       rows.add(
           List.of(
               TableCell.of(said(s.name())),
-              TableCell.of(context.bareArea(s.machine())),
-              TableCell.of(said(s.machineTime().text(context.times()::duration))),
-              TableCell.of(context.bareArea(s.hand())),
-              TableCell.of(said(s.handTime().text(context.times()::duration)))));
+              area(s.machine()),
+              time(s.machineTime()),
+              area(s.hand()),
+              time(s.handTime())));
     }
     return new TableBlock(
         List.of(
@@ -101,9 +119,9 @@ final class PrepQuantities {
         List.of(
             TableCell.of(context.say("sheets.prep-quantities.all-steps")),
             TableCell.of(""),
-            TableCell.of(said(prep.machineTime().text(context.times()::duration))),
+            time(prep.machineTime()),
             TableCell.of(""),
-            TableCell.of(said(prep.handTime().text(context.times()::duration)))));
+            time(prep.handTime())));
   }
 
   private TableBlock zones() {
@@ -116,10 +134,10 @@ final class PrepQuantities {
                       "sheets.prep-quantities.name-and-kind",
                       z.zone().name(),
                       z.zone().kind().word())),
-              TableCell.of(context.bareArea(z.zone().machine())),
-              TableCell.of(said(z.machine().text(context.times()::duration))),
-              TableCell.of(context.bareArea(z.zone().hand())),
-              TableCell.of(said(z.hand().text(context.times()::duration)))));
+              area(z.zone().machine()),
+              time(z.machine()),
+              area(z.zone().hand()),
+              time(z.hand())));
     }
     return TableBlock.of(
         List.of(

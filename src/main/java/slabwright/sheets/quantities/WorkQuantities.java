@@ -80,6 +80,12 @@ final class WorkQuantities {
               TableCell.of(context.say("sheets.work-quantities.filler")),
               TableCell.of(kits(work.prep().filler().kits()))));
     }
+    if (work.prep().levelling().fills()) {
+      rows.add(
+          List.of(
+              TableCell.of(context.say("sheets.work-quantities.levelling-mortar")),
+              TableCell.of(kits(work.prep().levelling().kits()))));
+    }
     return TableBlock.of(
         List.of(
             TableColumn.words(context.say("sheets.work-quantities.product")),

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
@@ -11,6 +12,7 @@ import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.OutlineShape;
+import slabwright.site.Spot;
 import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 import slabwright.units.Message;
@@ -115,10 +117,19 @@ final class MarkRules {
         && form.spots().size() >= form.fewestSpots();
   }
 
+  /** A line may begin and end outside and still cross the floor. */
+  private static boolean crosses(Region floor, Form form) {
+    return form instanceof Form.Trace t
+        && floor.clip(new Line(t.path().stream().map(Spot::vec).toList())).stream()
+                .mapToDouble(Line::length)
+                .sum()
+            > 0;
+  }
+
   private static boolean meets(Region floor, Form form) {
     Region covered = form.region(OutlineRules.TOLERANCE);
     return covered.isEmpty()
-        ? form.spots().stream().anyMatch(s -> floor.contains(s.vec()))
+        ? form.spots().stream().anyMatch(s -> floor.contains(s.vec())) || crosses(floor, form)
         : floor.meets(covered) && !floor.intersect(covered).isEmpty();
   }
 }

@@ -3,10 +3,13 @@ package slabwright.work.book;
 /**
  * How fast the shop prepares a floor. Rates of areas in mm² an hour, of lengths in mm an hour, for
  * one person; dust in kg/mm².
+ *
+ * @param trenchLevellingDepth how much is ground off a proud trench at the rate of levelling, mm
  */
 public record PrepRates(
     Figure<Double> trenchLevelling,
     Figure<Double> trenchDust,
+    Figure<Double> trenchLevellingDepth,
     Figure<Double> residueMachine,
     Figure<Double> residueHand,
     Figure<Double> residueDust,
@@ -19,6 +22,7 @@ public record PrepRates(
     return new PrepRates(
         s.number("trench_levelling", BookDimension.AREA_RATE),
         s.number("trench_dust", BookDimension.MASS_PER_AREA),
+        s.number("trench_levelling_depth", BookDimension.LENGTH),
         s.number("residue_by_machine", BookDimension.AREA_RATE),
         s.number("residue_by_hand", BookDimension.AREA_RATE),
         s.number("residue_dust", BookDimension.MASS_PER_AREA),

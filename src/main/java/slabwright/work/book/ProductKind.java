@@ -13,6 +13,7 @@ public enum ProductKind {
   OUTDOOR_SEALER,
   GRIT_ADDITIVE,
   FILLER,
+  LEVELLER,
   CLEANER;
 
   /** The word in the shop book. */

@@ -35,6 +35,11 @@ public final class BuyList {
             .first(ProductKind.FILLER)
             .ifPresent(p -> list.add(p, "", a.prep().filler().kits()));
       }
+      if (a.prep().levelling().fills()) {
+        plan.book()
+            .first(ProductKind.LEVELLER)
+            .ifPresent(p -> list.add(p, "", a.prep().levelling().kits()));
+      }
     }
     return List.copyOf(list.lines.values());
   }

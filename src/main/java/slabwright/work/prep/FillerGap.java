@@ -3,9 +3,9 @@ package slabwright.work.prep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.floor.FloorTakeoff;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
-import slabwright.site.FloorArea;
 import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -26,22 +26,25 @@ public record FillerGap(String name, String kind, double run, double mm3) {
     return new FillerGap(name, kind, length, length * width * depth);
   }
 
-  /** All gaps marked on a floor area. */
-  public static List<FillerGap> of(FloorArea area) {
+  /** All gaps marked on a floor area, as far as they lie on its net floor. */
+  public static List<FillerGap> of(FloorTakeoff floor) {
     List<FillerGap> gaps = new ArrayList<>();
-    area.marks().forEach(m -> of(m).ifPresent(gaps::add));
+    floor
+        .area()
+        .marks()
+        .forEach(m -> of(m, floor.net()).filter(g -> g.run() > 0).ifPresent(gaps::add));
     return List.copyOf(gaps);
   }
 
-  private static Optional<FillerGap> of(Mark m) {
+  private static Optional<FillerGap> of(Mark m, Region net) {
     if (m.kind() instanceof MarkKind.Joint j) {
-      return Optional.of(gap(m, j.width().mm(), j.depth().mm()));
+      return Optional.of(gap(m, net, j.width().mm(), j.depth().mm()));
     }
     if (m.kind() instanceof MarkKind.Crack c) {
-      return Optional.of(gap(m, c.width().mm(), c.depth().mm()));
+      return Optional.of(gap(m, net, c.width().mm(), c.depth().mm()));
     }
     if (m.kind() instanceof MarkKind.Spall s) {
-      Region r = m.form().region(TOLERANCE);
+      Region r = m.form().region(TOLERANCE).intersect(net);
       String word = m.kind().type().word();
       return Optional.of(
           new FillerGap(m.name(), word, r.boundaryLength() / 2, r.area() * s.depth().mm()));
@@ -49,15 +52,17 @@ public record FillerGap(String name, String kind, double run, double mm3) {
     return Optional.empty();
   }
 
-  private static FillerGap gap(Mark m, double width, double depth) {
-    return of(m.name(), m.kind().type().word(), length(m.form()), width, depth);
+  private static FillerGap gap(Mark m, Region net, double width, double depth) {
+    return of(m.name(), m.kind().type().word(), length(m.form(), net), width, depth);
   }
 
-  /** A line's own length; for a drawn area half the way round it. */
-  private static double length(Form form) {
+  /** A line's length on the floor; for a drawn area half the way round it. */
+  private static double length(Form form, Region net) {
     if (form instanceof Form.Trace || form instanceof Form.Strip) {
-      return new Line(form.spots().stream().map(Spot::vec).toList()).length();
+      return net.clip(new Line(form.spots().stream().map(Spot::vec).toList())).stream()
+          .mapToDouble(Line::length)
+          .sum();
     }
-    return form.region(TOLERANCE).boundaryLength() / 2;
+    return form.region(TOLERANCE).intersect(net).boundaryLength() / 2;
   }
 }

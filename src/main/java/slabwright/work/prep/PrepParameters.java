@@ -21,8 +21,17 @@ public record PrepParameters(
     Optional<Exposure> wanted,
     OptionalDouble mohs,
     List<FillerGap> gaps) {
-  /** A trench to level before the machine crosses it. */
-  public record ToLevel(StepPlace place, Message name, PrepZone.Kind kind, double mm2) {}
+  /**
+   * A trench to level before the machine crosses it.
+   *
+   * @param off its depth or height, mm; empty when it was not measured
+   */
+  public record ToLevel(
+      StepPlace place, Message name, PrepZone.Kind kind, double mm2, OptionalDouble off) {
+    boolean isLow() {
+      return kind == PrepZone.Kind.TRENCH_LOW;
+    }
+  }
 
   public PrepParameters {
     zones = List.copyOf(zones);

@@ -21,7 +21,8 @@ public record PrepPlan(
     BondAdvice bond,
     Optional<ExposureChart> chart,
     List<ExposureChange> changes,
-    FillerPlan filler) {
+    FillerPlan filler,
+    LevellingPlan levelling) {
   public PrepPlan {
     steps = List.copyOf(steps);
     zones = List.copyOf(zones);
@@ -37,7 +38,8 @@ public record PrepPlan(
         BondAdvice.of(floor.mohs()),
         floor.wanted().map(ExposureChart::of),
         ExposureChange.of(floor),
-        filler);
+        filler,
+        LevellingPlan.of(floor.toLevel(), book));
   }
 
   /** Bags for a mass of dust in kg, rounded up; no dust needs no bag. */

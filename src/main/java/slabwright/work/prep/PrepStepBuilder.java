@@ -1,6 +1,8 @@
 package slabwright.work.prep;
 
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
@@ -14,6 +16,9 @@ import slabwright.work.step.StepSubject;
 
 /** Lists the steps of preparing one floor. */
 final class PrepStepBuilder {
+  /** Density of normal-weight concrete, 2300 kg/m³, in kg/mm³. */
+  private static final double CONCRETE = 2300e-9;
+
   private final PrepParameters floor;
   private final ShopBook book;
   private final PrepRates rates;
@@ -26,7 +31,7 @@ final class PrepStepBuilder {
 
   List<PrepStep> build() {
     List<PrepStep> steps = new ArrayList<>();
-    floor.toLevel().forEach(t -> steps.add(level(t, steps.size())));
+    levelled().forEach(t -> steps.add(level(t, steps.size())));
     floor.of(PrepZone.Kind.RESIDUE).forEach(z -> steps.add(residue(z, steps.size())));
     List<GritRate> grits = grits();
     grits.stream().filter(GritRate::isMetal).forEach(g -> steps.add(pass(g)));
@@ -38,8 +43,26 @@ final class PrepStepBuilder {
     return steps;
   }
 
+  /** What is ground off first, so that all mortar cures together. */
+  private List<PrepParameters.ToLevel> levelled() {
+    return floor.toLevel().stream()
+        .sorted(Comparator.comparing(PrepParameters.ToLevel::isLow))
+        .toList();
+  }
+
+  /** Grinding takes as long as there is to grind off; the book's rate is for a depth of its own. */
+  private Figure<Duration> deeper(Duration time, PrepParameters.ToLevel t) {
+    return t.isLow() || t.off().isEmpty()
+        ? Figure.known(time)
+        : rates
+            .trenchLevellingDepth()
+            .map(
+                mm ->
+                    Duration.ofSeconds(Math.round(time.toSeconds() * t.off().getAsDouble() / mm)));
+  }
+
   private PrepStep level(PrepParameters.ToLevel t, int number) {
-    boolean low = t.kind() == PrepZone.Kind.TRENCH_LOW;
+    boolean low = t.isLow();
     Message name =
         low
             ? Message.of("work.prep-step-builder.fill-and-grind-flush", t.name())
@@ -52,8 +75,10 @@ final class PrepStepBuilder {
         0,
         t.mm2(),
         RateArithmetic.time(0, rates.trenchLevelling()),
-        RateArithmetic.time(t.mm2(), rates.trenchLevelling()),
-        RateArithmetic.dust(t.mm2(), rates.trenchDust()));
+        RateArithmetic.time(t.mm2(), rates.trenchLevelling()).flatMap(d -> deeper(d, t)),
+        t.isLow() || t.off().isEmpty()
+            ? RateArithmetic.dust(t.mm2(), rates.trenchDust())
+            : Figure.known(CONCRETE * t.mm2() * t.off().getAsDouble()));
   }
 
   private PrepStep residue(PrepZone z, int number) {

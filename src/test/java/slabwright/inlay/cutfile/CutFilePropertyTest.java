@@ -31,13 +31,14 @@ class CutFilePropertyTest {
     List<CutFile> files = new CutFileParameters("random", 1).files(set, plan);
     List<Region> laid = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
-      Panel panel = plan.panels().get(i);
+      Panel panel = plan.cut(set.stencils().get(0)).get(i);
       Affine place = Affine.move(panel.box().minX(), panel.box().minY());
       CutReader svg = new CutReader(files.get(i).svg(Words.english()::say));
       laid.add(Region.of(svg.closedRings("kiss-cut"), FillRule.EVEN_ODD).map(place));
     }
     Region read = Region.union(laid);
     double apart = read.minus(set.openings()).area() + set.openings().minus(read).area();
-    assertThat(apart).isLessThan(1e-3 * set.cutLength());
+    // curves stay within 0.05 mm of the flattened outline on either side
+    assertThat(apart).isLessThan(0.05 * set.cutLength());
   }
 }

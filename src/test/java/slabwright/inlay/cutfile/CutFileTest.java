@@ -10,11 +10,16 @@ import org.junit.jupiter.api.Test;
 import slabwright.inlay.Graphics;
 import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.panel.SeamPlanner;
 import slabwright.inlay.panel.StripDirection;
+import slabwright.inlay.stencil.DyeLayer;
+import slabwright.inlay.stencil.StencilParameters;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
+import slabwright.shape.CurvedRing;
 import slabwright.shape.FillRule;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -49,6 +54,98 @@ class CutFileTest {
     assertThat(read).isEqualTo(set.openings());
     Region mirrored = read.map(Affine.scale(-1, 1).then(Affine.move(401.6, 0)));
     assertThat(mirrored.minus(set.openings()).area()).isGreaterThan(10_000);
+  }
+
+  /** Discs and a ring: all round, one inside the other. */
+  private static Region round() {
+    Region dot = box(-0.01, -0.01, 0.01, 0.01);
+    Region ring = dot.offset(300, 0.02).minus(dot.offset(200, 0.02));
+    return ring.union(dot.offset(80, 0.02)).map(Affine.move(350, 350)).union(box(700, 0, 900, 90));
+  }
+
+  @Test
+  void curves_leave_as_curves_and_read_back_within_a_twentieth_of_a_millimetre() throws Exception {
+    StencilSet set = Graphics.one(round());
+    CutFile file = first(set);
+    Region read =
+        Region.of(
+            new CutReader(file.svg(Words.english()::say)).closedRings("kiss-cut"),
+            FillRule.EVEN_ODD);
+    assertThat(worst(read, set.openings())).isLessThan(0.05);
+    assertThat(worst(set.openings(), read)).isLessThan(0.05);
+    int points = set.openings().rings().stream().mapToInt(r -> r.points().size()).sum();
+    int pieces = file.outlines().stream().mapToInt(r -> r.pieces().size()).sum();
+    assertThat(points).isGreaterThan(400);
+    assertThat(pieces).isLessThan(60);
+    assertThat(file.outlines().stream().mapToInt(CurvedRing::curves).sum()).isLessThan(56);
+  }
+
+  private static double worst(Region from, Region to) {
+    return from.rings().stream()
+        .flatMap(r -> r.points().stream())
+        .mapToDouble(p -> to.nearestOnBoundary(p).distanceTo(p))
+        .max()
+        .orElseThrow();
+  }
+
+  @Test
+  void inner_outlines_are_cut_before_those_around_them() throws Exception {
+    CutReader svg = new CutReader(first(Graphics.one(round())).svg(Words.english()::say));
+    List<Ring> rings = svg.closedRings("kiss-cut");
+    for (int i = 0; i < rings.size(); i++) {
+      Region earlier = Region.of(rings.get(i));
+      for (Ring later : rings.subList(i + 1, rings.size())) {
+        assertThat(earlier.contains(later.points().get(0))).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void a_panel_says_in_pen_strokes_which_it_is_and_where_its_top_is() throws Exception {
+    CutFile file = first(Graphics.one(Graphics.letterF(500)));
+    PenLabel label = file.label().orElseThrow();
+    assertThat(label.text(Words.english()::say)).isEqualTo("top - panel A, stencil 1, black");
+    for (Line stroke : label.strokes(Words.english()::say)) {
+      for (Vec p : stroke.points()) {
+        assertThat(label.box().grown(1e-6).contains(p)).isTrue();
+        assertThat(file.openings().distanceTo(p)).isGreaterThan(3);
+      }
+    }
+    assertThat(new CutReader(file.svg(Words.english()::say)).words("title")).contains("panel A");
+  }
+
+  @Test
+  void an_empty_panel_is_not_cut() {
+    StencilSet set =
+        StencilSet.of(
+            List.of(
+                new DyeLayer("black", 0, box(0, 0, 1800, 500)),
+                new DyeLayer("red", 50, box(1500, 550, 1700, 700))),
+            StencilParameters.usual());
+    PanelPlan plan =
+        new SeamPlanner(set, PanelParameters.usual()).at(StripDirection.DOWN, List.of(900.0));
+    assertThat(JOB.files(set, plan))
+        .extracting(CutFile::name)
+        .containsExactly(
+            "heron-ring_release-3_stencil-1_panel-A",
+            "heron-ring_release-3_stencil-1_panel-B",
+            "heron-ring_release-3_stencil-2_panel-B");
+    double spared = plan.rollLength() - plan.rollLength(set.stencils().get(1));
+    assertThat(spared).isCloseTo(set.blank().height(), within(1e-9));
+  }
+
+  @Test
+  void large_waste_is_divided_inside_openings_alone() {
+    CutFile file = first(Graphics.one(Graphics.squareRing().map(Affine.scale(2.5, 2.5))));
+    assertThat(file.weedCuts()).isNotEmpty();
+    for (Line cut : file.weedCuts()) {
+      for (int k = 0; k <= 20; k++) {
+        Vec p = cut.points().get(0).towards(cut.points().get(1), k / 20.0);
+        assertThat(file.openings().contains(p)).isTrue();
+        assertThat(file.openings().nearestOnBoundary(p).distanceTo(p)).isGreaterThan(1.8);
+      }
+    }
+    assertThat(first(Graphics.one(Graphics.letterF(300))).weedCuts()).isEmpty();
   }
 
   @Test
@@ -91,11 +188,14 @@ class CutFileTest {
     assertThat(Words.english().say(new CutFileParameters("Wheel", 0).issue())).isEqualTo("draft");
   }
 
-  private static List<Vec> crosses(CutFile file, double shift) throws Exception {
+  /** Middles of the bars of witness crosses, which are shorter than those of registration ticks. */
+  private static List<Vec> crosses(CutFile file, double shift) {
     List<Vec> middles = new ArrayList<>();
-    for (Vec[] bar : new CutReader(file.svg(Words.english()::say)).segments("pen")) {
-      Vec m = bar[0].towards(bar[1], 0.5);
-      middles.add(new Vec(Math.rint((m.x() + shift) * 100) / 100, Math.rint(m.y() * 100) / 100));
+    for (Line bar : file.marks()) {
+      if (bar.points().size() == 2 && bar.length() < 2 * RegistrationTick.ARM - 0.1) {
+        Vec m = bar.points().get(0).towards(bar.points().get(1), 0.5);
+        middles.add(new Vec(Math.rint((m.x() + shift) * 100) / 100, Math.rint(m.y() * 100) / 100));
+      }
     }
     return middles;
   }

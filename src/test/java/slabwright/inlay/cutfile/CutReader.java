@@ -10,12 +10,15 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
+import slabwright.shape.Bezier;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 
-/** Reads a cut file back with nothing but an XML parser and the letters M, L and Z. */
+/** Reads a cut file back with nothing but an XML parser and the letters M, L, C and Z. */
 final class CutReader {
-  private static final Pattern STEP = Pattern.compile("([MLZ])\\s*([-0-9. ]*)");
+  private static final Pattern STEP = Pattern.compile("([MLCZ])\\s*([-0-9. ]*)");
+
+  private static final double FINE = 0.001;
 
   private final Element svg;
 
@@ -55,6 +58,15 @@ final class CutReader {
         if (m.group(1).equals("Z")) {
           rings.add(new Ring(points));
           points = new ArrayList<>();
+        } else if (m.group(1).equals("C")) {
+          double[] c = numbers(m.group(2));
+          points.addAll(
+              Bezier.cubic(
+                  points.get(points.size() - 1),
+                  new Vec(c[0], c[1]),
+                  new Vec(c[2], c[3]),
+                  new Vec(c[4], c[5]),
+                  FINE));
         } else {
           points.add(point(m.group(2)));
         }
@@ -100,7 +112,11 @@ final class CutReader {
   }
 
   private static Vec point(String text) {
-    double[] xy = Arrays.stream(text.trim().split(" ")).mapToDouble(Double::parseDouble).toArray();
+    double[] xy = numbers(text);
     return new Vec(xy[0], xy[1]);
+  }
+
+  private static double[] numbers(String text) {
+    return Arrays.stream(text.trim().split(" ")).mapToDouble(Double::parseDouble).toArray();
   }
 }

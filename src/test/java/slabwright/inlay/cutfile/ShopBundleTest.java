@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
@@ -86,8 +87,11 @@ class ShopBundleTest {
             9000,
             Region.empty(),
             List.of(),
-            List.of());
-    PdfFile file = PdfCutWriter.pdf("wall", Instant.EPOCH, List.of(wall));
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty());
+    PdfFile file = PdfCutWriter.pdf("wall", Instant.EPOCH, List.of(wall), Words.english()::say);
     try (PDDocument pdf = Loader.loadPDF(bytes(file))) {
       float units = pdf.getPage(0).getMediaBox().getHeight();
       assertThat(units).isLessThanOrEqualTo(14_400f);

@@ -28,6 +28,7 @@ import slabwright.inlay.stencil.StencilParameters;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
+import slabwright.shape.CurvedRing;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -82,8 +83,7 @@ final class ReturnedCases {
       boolean framed = form == Form.FRAMED_PAGE || form == Form.FRAMED_PAGE_WITH_WORDS_IN_THE_FILM;
       return switch (this) {
         case PANEL_MISSING, ONE_PANEL_MIRRORED -> form.isOfPanels();
-        case LABELS_SWAPPED ->
-            (form.isOfPanels() && form != Form.OWN_CUT_PDF) || form == Form.OWN_PROOF_PAGE;
+        case LABELS_SWAPPED -> form.isOfPanels() || form == Form.OWN_PROOF_PAGE;
         case HALF_SIZE ->
             form == Form.WHOLE || form == Form.OWN_CUT_FILES || form == Form.A4_WITH_SCALE;
         case TWO_PERCENT_LARGER, TURNED_ONE_DEGREE, PIECE_MISSING -> !framed;
@@ -237,6 +237,7 @@ final class ReturnedCases {
         named,
         panels.layingOrder(),
         panels.laps(),
+        panels.ticks(),
         panels.rollLength(),
         panels.waste(),
         panels.cost(),
@@ -289,14 +290,17 @@ final class ReturnedCases {
               f.width() * k,
               f.height() * k,
               open,
+              open.rings().stream().map(CurvedRing::straight).toList(),
               f.trim().stream().map(l -> l.map(map)).toList(),
-              f.witness().stream().map(l -> l.map(map)).toList()));
+              f.weedCuts(),
+              f.marks(),
+              f.label()));
     }
     return made;
   }
 
   private void ownCutPdf(StencilSet drawn, Fault fault) throws IOException {
-    pdf("cut.pdf", CutFile.pdf("Letter", MADE, cutFiles(drawn, fault)));
+    pdf("cut.pdf", CutFile.pdf("Letter", MADE, cutFiles(drawn, fault), Words.english()::say));
   }
 
   private void ownCutFiles(StencilSet drawn, Fault fault, boolean all) throws IOException {

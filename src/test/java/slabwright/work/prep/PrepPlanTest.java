@@ -174,7 +174,8 @@ class PrepPlanTest {
                 new StepPlace.Zone("t"),
                 Said.text("trench"),
                 PrepZone.Kind.TRENCH_PROUD,
-                60 * FT2)),
+                60 * FT2,
+                OptionalDouble.empty())),
         wanted,
         OptionalDouble.of(5),
         List.of(FillerGap.of("joint", "joint", 6000, 9, 25)));

@@ -94,6 +94,15 @@ final class KindFields {
             () -> trench(now.get()).levelled(),
             v -> set.accept(trench(now.get()).withLevelled(v)))
         .setId("trench-levelled");
+    if (trench(now.get()).lie() != TrenchLevel.FLUSH) {
+      rows.maybe(
+              trench(now.get()).lie() == TrenchLevel.LOW
+                  ? rows.words().say("desk.cards.mark.kind-fields.depth")
+                  : rows.words().say("desk.cards.mark.kind-fields.height"),
+              () -> trench(now.get()).off(),
+              v -> set.accept(trench(now.get()).withOff(v)))
+          .id("trench-off");
+    }
     rows.sentence(
         () ->
             trench(now.get()).stopsMachine()

@@ -87,7 +87,8 @@ public final class MarkCard extends Card {
   private String shape(Mark m) {
     int walls = bench.focus().area().map(a -> a.outline().size()).orElse(0);
     int points = m.form().spots().size();
-    return m.id() + m.kind().type() + m.form().getClass() + points + "/" + walls;
+    String lies = m.kind() instanceof MarkKind.Trench t ? t.lie().name() : "";
+    return m.id() + m.kind().type() + lies + m.form().getClass() + points + "/" + walls;
   }
 
   @Override

@@ -32,15 +32,30 @@ public final class ExpectedLook implements AutoCloseable {
    */
   public record Window(Viewport viewport, int width, int height, String backdrop) {}
 
-  /**
-   * A picture for a window.
-   *
-   * @param argb its pixels, row by row; not to be written to
-   * @param uncoloured labels of dyes whose colour the shop book does not say
-   */
-  public record Painted(Window window, int[] argb, List<String> uncoloured) {
-    public Painted {
-      uncoloured = List.copyOf(uncoloured);
+  /** A picture for a window. */
+  public static final class Painted {
+    private final Window window;
+    private final int[] argb;
+    private final List<String> uncoloured;
+
+    private Painted(Window window, int[] argb, List<String> uncoloured) {
+      this.window = window;
+      this.argb = argb;
+      this.uncoloured = List.copyOf(uncoloured);
+    }
+
+    public Window window() {
+      return window;
+    }
+
+    /** Its pixels, row by row; not to be written to. */
+    public int[] argb() {
+      return argb;
+    }
+
+    /** Labels of dyes whose colour the shop book does not say. */
+    public List<String> uncoloured() {
+      return uncoloured;
     }
   }
 

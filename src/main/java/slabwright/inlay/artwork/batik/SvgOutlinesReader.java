@@ -64,7 +64,9 @@ public final class SvgOutlinesReader {
 
   private static DrawnOutlines read(byte[] bytes, String name, List<String> layers) {
     SvgOutlinesReader reader = new SvgOutlinesReader();
-    List<String> present = SvgLayers.of(SvgReader.read(bytes), layers);
+    SvgElement all = SvgReader.read(bytes);
+    String title = SvgLayers.title(all);
+    List<String> present = SvgLayers.of(all, layers);
     SvgElement rest = SvgReader.read(bytes);
     if (SvgLayers.without(rest, present) || present.isEmpty()) {
       reader.read(rest, "");
@@ -74,7 +76,8 @@ public final class SvgOutlinesReader {
       SvgLayers.only(root, layer);
       reader.read(root, layer);
     }
-    return new DrawnOutlines(name, reader.outlines, reader.lines, reader.words, reader.tolerance);
+    return new DrawnOutlines(
+        name, title, reader.outlines, reader.lines, reader.words, reader.tolerance);
   }
 
   private void read(SvgElement root, String layer) {

@@ -22,6 +22,16 @@ public final class SvgLayers {
     return names.stream().filter(found::contains).toList();
   }
 
+  /** The drawing's own title; empty without one. */
+  public static String title(SvgElement root) {
+    return root.elements().stream()
+        .filter(e -> e.is("title"))
+        .map(SvgElement::text)
+        .findFirst()
+        .orElse("")
+        .strip();
+  }
+
   /** Takes the named groups out; gives whether anything that can be drawn is left. */
   public static boolean without(SvgElement root, List<String> names) {
     root.children.removeIf(c -> c instanceof SvgElement e && isLayer(e, names));

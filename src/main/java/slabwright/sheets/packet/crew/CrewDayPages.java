@@ -32,6 +32,10 @@ final class CrewDayPages {
   private static final double WHO = 20;
   private static final double GAP = 3;
   private static final double LEAST_PICTURE = 40;
+
+  /** Rows that go on on another page go in company. */
+  private static final int LEAST_ROWS = 3;
+
   private static final String WIDEST_TIME = "00:00";
   private static final String WIDEST_LENGTH = "00 h 00 min";
 
@@ -76,7 +80,7 @@ final class CrewDayPages {
       pages.add(draft.withInks(single(day, alerts, rows, cautions, foot)));
       return pages;
     }
-    int next = take(rows, 0, room);
+    int next = Math.min(take(rows, 0, room), Math.max(1, rows.size() - LEAST_ROWS));
     List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
     lay(inks, rows.subList(0, next), body.minY() + alerts.height());
     inks.addAll(cautions.at(body.minX(), body.maxY() - cautions.height()));

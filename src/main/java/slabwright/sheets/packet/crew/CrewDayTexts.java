@@ -25,7 +25,7 @@ import slabwright.work.stop.JobStop;
 
 /** The words of every day of the crew. */
 final class CrewDayTexts {
-  private static final int LOOK_AHEAD = 2;
+  private static final int LOOK_AHEAD = 1;
 
   private final PacketContents job;
   private final Words words;

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import slabwright.figures.ColourWord;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.settingout.PanelPlace;
+import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
@@ -89,11 +91,19 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     return job.words().say("sheets.crew-step.whole-floor");
   }
 
-  /** Such as "stencil 2 of 3". */
+  /** Such as "stencil 2 of 3 (orange)". */
   private Message stencil(StepType type) {
-    int all = inlay(type).map(i -> i.plan().stencils().stencils().size()).orElse(0);
-    int number = type.stencils().stream().findFirst().orElse(0) + 1;
-    return Message.of("sheets.crew-step.stencil", number, all);
+    int place = type.stencils().stream().findFirst().orElse(0);
+    List<Stencil> all = inlay(type).map(i -> i.plan().stencils().stencils()).orElse(List.of());
+    return place < all.size()
+        ? Message.of(
+            "sheets.crew-step.stencil",
+            place + 1,
+            all.size(),
+            inlay(type)
+                .map(i -> ColourWord.named(all.get(place).colour(), i.inlay(), job.words()))
+                .orElse(""))
+        : Message.of("sheets.crew-step.stencil-alone", place + 1);
   }
 
   private Optional<PlacedInlay> inlay(StepType type) {
