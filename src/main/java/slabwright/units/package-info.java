@@ -4,7 +4,10 @@
  *
  * <p>{@link Length} (entry: parse and print) with {@link LengthUnit}, {@link LengthReader} and
  * {@link LengthFormat}; {@link UnitSystem}; {@link QuantityFormat} (areas, volumes, temperatures)
- * and {@link RateFormat} (coverage, film, airflow); {@link LetterNumbering} counts A, B, … AA.
+ * and {@link RateFormat} (coverage, film, airflow); {@link UnitPair} keeps one of two; {@link
+ * LetterNumbering} counts A, B, … AA.
+ *
+ * <p>What people call a colour: {@link ColourNaming} (entry), {@link ColourName}, {@link CieLab}.
  *
  * <p>What any room has to say is a {@link Message}, a key with values; {@link Result} is a value or
  * each {@link Refusal}, a message with its place, why there is none.

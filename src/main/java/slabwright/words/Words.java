@@ -10,8 +10,11 @@ import java.text.ParsePosition;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import slabwright.units.Message;
+import slabwright.units.UnitPair;
+import slabwright.units.UnitSystem;
 
 /** The words of one language. */
 public final class Words {
@@ -19,14 +22,21 @@ public final class Words {
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
   private final Locale locale;
+  private final Optional<UnitSystem> units;
 
-  private Words(Locale locale) {
+  private Words(Locale locale, Optional<UnitSystem> units) {
     this.locale = locale;
+    this.units = units;
+  }
+
+  /** The same, showing one figure where a sentence gives it in both systems. */
+  public Words inUnits(UnitSystem system) {
+    return new Words(locale, Optional.of(system));
   }
 
   /** The words of a language; English where a sentence has none in it. */
   public static Words of(Locale locale) {
-    return new Words(locale);
+    return new Words(locale, Optional.empty());
   }
 
   public static Words english() {
@@ -45,7 +55,8 @@ public final class Words {
    */
   public String say(Message message) {
     MessageFormat format = format(pattern(message.key()));
-    return format.format(message.values().stream().map(this::value).toArray());
+    String said = format.format(message.values().stream().map(this::value).toArray());
+    return units.map(u -> UnitPair.only(said, u)).orElse(said);
   }
 
   /** The sentence of a key with its values, as {@link #say(Message)}. */

@@ -159,7 +159,11 @@ final class AirPlanner {
 
   private Message assumption() {
     boolean warm = area.slab().airC().isEmpty();
-    Message temperature = Message.of("work.air-planner.the-airs-temperature-is-not", TAKEN_CELSIUS);
+    Message temperature =
+        Message.of(
+            "work.air-planner.the-airs-temperature-is-not",
+            TAKEN_CELSIUS,
+            TAKEN_CELSIUS * 9 / 5.0 + 32);
     if (days.isKnown()) {
       return warm ? temperature : Message.of("work.air-planner.nothing-taken");
     }

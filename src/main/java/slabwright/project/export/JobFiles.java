@@ -53,6 +53,8 @@ public record JobFiles(
     folder.add("tally.json", numbers.tally());
     folder.add("work.json", numbers.work());
     folder.add("quantities.csv", numbers.quantities());
+    folder.add("takeoff.csv", numbers.takeoff());
+    folder.add("buy.csv", numbers.buying());
     InlayFileNames names = new InlayFileNames(result.site());
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
@@ -68,10 +70,14 @@ public record JobFiles(
         .maybe()
         .filter(d -> result.work().dated())
         .ifPresent(
-            d ->
-                folder.add(
-                    "days.ics",
-                    ICalendarWriter.of(d, result.site().name(), Instant.now(), words::say)));
+            d -> {
+              String site = result.site().name();
+              Instant now = Instant.now();
+              folder.add("days.ics", ICalendarWriter.of(d, site, now, words::say));
+              folder.add(
+                  "days-client-and-trades.ics",
+                  ICalendarWriter.forOthers(d, site, now, words::say));
+            });
   }
 
   private List<String> cutFiles(OutFolder folder) throws IOException {

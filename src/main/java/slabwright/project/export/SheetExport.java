@@ -38,10 +38,7 @@ public final class SheetExport {
       case PACKETS -> packets(files, order, done);
       case PDF -> pdf(files, order, done, steps);
       case SVG -> svg(files, order, done, steps);
-      case CSV ->
-          files.add(
-              SheetRequest.fileNameStem(done) + "-quantities.csv",
-              new SiteNumbers(done, order.words()).quantities());
+      case CSV -> csv(files, done, order.words());
       case JSON -> json(files, done, order.words());
     }
     steps.report(MADE);
@@ -88,6 +85,14 @@ public final class SheetExport {
           SheetRequest.fileNameStem(done) + "-" + page.name() + ".svg",
           SvgPainter.write(page.drawing(), page.title()));
     }
+  }
+
+  private static void csv(StagedFiles files, SiteResult done, Words words) {
+    String stem = SheetRequest.fileNameStem(done);
+    SiteNumbers numbers = new SiteNumbers(done, words);
+    files.add(stem + "-quantities.csv", numbers.quantities());
+    files.add(stem + "-takeoff.csv", numbers.takeoff());
+    files.add(stem + "-buy.csv", numbers.buying());
   }
 
   private static void json(StagedFiles files, SiteResult done, Words words) {

@@ -2,7 +2,9 @@ package slabwright.project.export;
 
 import slabwright.inlay.PlacedInlay;
 import slabwright.project.SiteResult;
+import slabwright.sheets.csv.BuyCsv;
 import slabwright.sheets.csv.QuantitiesCsv;
+import slabwright.sheets.csv.TakeoffCsv;
 import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
@@ -30,5 +32,15 @@ record SiteNumbers(SiteResult result, Words words) {
   /** One inlay on its floor: JSON. */
   String inlay(AreaResult area, PlacedInlay i) {
     return InlayJson.placed(i, area.takeoff(), result.site().units(), words);
+  }
+
+  /** The take-off in the plan's units, with names: CSV. */
+  String takeoff() {
+    return TakeoffCsv.write(result.areas(), result.site().units(), words);
+  }
+
+  /** What is bought, at what price and by when: CSV. */
+  String buying() {
+    return BuyCsv.write(result.work(), words);
   }
 }

@@ -61,7 +61,7 @@ record OutlookJson(WorkPlan plan, Words words) {
 
   private ObjectNode buy(BuyLine b) {
     ObjectNode o = NODES.objectNode().put("product", b.product()).put("label", b.label());
-    o.put("colour", b.colour());
+    o.put("colour", b.colour().map(words::say).orElse(""));
     Optional<Kits> known = b.kits().maybe();
     if (known.isEmpty()) {
       return o.put("open", words.say(b.kits().text(k -> "")));

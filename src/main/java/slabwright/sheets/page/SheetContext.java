@@ -8,6 +8,10 @@ import slabwright.words.Words;
 
 /** What every sheet is made with: the page, how numbers are shown, and the words. */
 public record SheetContext(PageFrame page, UnitSystem units, Words words) {
+  public SheetContext {
+    words = words.inUnits(units);
+  }
+
   public TypeSizes type() {
     return page.type();
   }

@@ -8,6 +8,7 @@ import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.units.QuantityFormat;
+import slabwright.units.RateFormat;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.prep.FillerGap;
 import slabwright.work.prep.FillerPlan;
@@ -59,7 +60,7 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
                             .dust()
                             .text(
                                 kg ->
-                                    kg == 0 ? nothing() : QuantityFormat.number(kg, 1) + " kg")))),
+                                    kg == 0 ? nothing() : RateFormat.mass(kg, context.units()))))),
             List.of(
                 TableCell.of(context.say("sheets.filler-quantities.bags")),
                 TableCell.of(context.say(work.bags().text(n -> n))))));

@@ -10,7 +10,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.units.QuantityFormat;
+import slabwright.units.RateFormat;
 import slabwright.work.top.TopPass;
 import slabwright.work.top.TopPlan;
 import slabwright.work.top.TopTakeoff;
@@ -69,7 +69,7 @@ final class TopQuantities {
               TableCell.of(context.length(foot.thickness())),
               TableCell.of(job.time().maybe().map(context.times()::duration).orElse("–")),
               TableCell.of(
-                  job.dust().maybe().map(kg -> QuantityFormat.number(kg, 1) + " kg").orElse("–"))));
+                  job.dust().maybe().map(kg -> RateFormat.mass(kg, context.units())).orElse("–"))));
     }
     return TableBlock.of(
         List.of(

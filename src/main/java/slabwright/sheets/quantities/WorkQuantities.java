@@ -11,6 +11,7 @@ import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.units.QuantityFormat;
+import slabwright.units.RateFormat;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.Figure;
@@ -126,7 +127,7 @@ final class WorkQuantities {
   }
 
   private String grit(CoatPlan c) {
-    return context.words().say(c.grit().text(kg -> QuantityFormat.number(kg, 2) + " kg"));
+    return context.words().say(c.grit().text(kg -> RateFormat.mass(kg, context.units())));
   }
 
   private String thickness(double mm) {

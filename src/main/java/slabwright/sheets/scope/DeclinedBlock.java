@@ -14,7 +14,7 @@ import slabwright.sheets.page.TypeSizes;
  *
  * @param standing who declined it and when, as far as known
  */
-public record DeclinedBlock(String advice, String standing, SheetContext context) implements Block {
+record DeclinedBlock(String advice, String standing, SheetContext context) implements Block {
   @Override
   public List<Slice> slices(TypeSizes type, double width) {
     List<Slice> slices = new ArrayList<>();

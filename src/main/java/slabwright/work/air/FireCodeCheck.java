@@ -29,11 +29,17 @@ public record FireCodeCheck(boolean applies, List<Message> reasons) {
     List<Message> reasons = new ArrayList<>();
     if (liquidMm3 > 0 && floorMm2 > FLOOR_MM2) {
       reasons.add(
-          Message.of("work.fire-code-check.floor", floorMm2 / QuantityFormat.SQUARE_FOOT_MM2));
+          Message.of(
+              "work.fire-code-check.floor",
+              floorMm2 / QuantityFormat.SQUARE_FOOT_MM2,
+              floorMm2 / 1e6));
     }
     if (liquidMm3 > LIQUID_MM3) {
       reasons.add(
-          Message.of("work.fire-code-check.liquid", liquidMm3 / QuantityFormat.US_GALLON_MM3));
+          Message.of(
+              "work.fire-code-check.liquid",
+              liquidMm3 / QuantityFormat.US_GALLON_MM3,
+              liquidMm3 / QuantityFormat.LITRE_MM3));
     }
     return new FireCodeCheck(!reasons.isEmpty(), reasons);
   }

@@ -2,23 +2,32 @@ package slabwright.work.days;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import slabwright.units.Message;
 
 /**
- * The day plan as an iCalendar text (RFC 5545): one event a working stretch, one a keep-out time.
- * Times are local without a zone, as on site, and in quarter hours as on the sheets ({@link
- * QuarterHour}). Lines end in CRLF and are folded at 75 octets of UTF-8, never inside a character
- * (3.1); text values are escaped (3.3.11).
+ * The day plan as iCalendar texts (RFC 5545): for the crew one all-day event a working day with its
+ * list, for the client and other trades the times to keep off. Times are local without a zone, as
+ * on site, and in quarter hours as on the sheets ({@link QuarterHour}). Lines end in CRLF and are
+ * folded at 75 octets of UTF-8, never inside a character (3.1); text values are escaped (3.3.11).
  */
 public final class ICalendarWriter {
   private static final DateTimeFormatter LOCAL =
       DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyyMMdd", Locale.ROOT);
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final int LINE_OCTETS = 75;
 
   private final StringBuilder out = new StringBuilder();
@@ -33,60 +42,84 @@ public final class ICalendarWriter {
   }
 
   /**
-   * Writes the calendar.
+   * Writes the crew's calendar: an all-day event a working day.
    *
    * @param made when, for the required time stamp; passed in so that the same plan gives the same
    *     text
    * @param say gives messages their words
    */
   public static String of(DayPlan plan, String site, Instant made, Function<Message, String> say) {
-    return new ICalendarWriter(site, made, say).write(plan);
+    return new ICalendarWriter(site, made, say).write(w -> w.days(plan));
   }
 
-  private String write(DayPlan plan) {
+  /** Writes the calendar of the client and other trades: when to keep off which floor. */
+  public static String forOthers(
+      DayPlan plan, String site, Instant made, Function<Message, String> say) {
+    return new ICalendarWriter(site, made, say)
+        .write(w -> KeepOutPeriod.of(plan).forEach(w::keepOut));
+  }
+
+  private String write(Consumer<ICalendarWriter> events) {
     line("BEGIN:VCALENDAR");
     line("VERSION:2.0");
     line("PRODID:-//Slabwright//Day plan//EN");
     line("CALSCALE:GREGORIAN");
-    plan.steps().forEach(this::step);
-    KeepOutPeriod.of(plan).forEach(this::keepOut);
+    events.accept(this);
     line("END:VCALENDAR");
     return out.toString();
   }
 
-  private void step(ScheduledStep step) {
-    List<TimeSpan> spans = step.spans();
-    for (int i = 0; i < spans.size(); i++) {
-      Message name = step.task().name();
-      Message summary =
-          spans.size() > 1
-              ? Message.of("work.icalendar-writer.day-of", name, i + 1, spans.size())
-              : name;
-      event(
-          "step." + step.task().id() + "." + i,
-          QuarterHour.work(spans.get(i)),
-          summary,
-          Message.of("work.icalendar-writer.people", step.task().people(), step.task().area()));
+  private void days(DayPlan plan) {
+    SortedMap<LocalDate, List<String>> days = new TreeMap<>();
+    record Stretch(ScheduledStep step, TimeSpan span) {}
+    plan.steps().stream()
+        .flatMap(s -> s.spans().stream().map(span -> new Stretch(s, span)))
+        .sorted(Comparator.comparing((Stretch s) -> s.span().start()))
+        .forEach(
+            s ->
+                days.computeIfAbsent(s.span().start().toLocalDate(), d -> new ArrayList<>())
+                    .add(entry(s.step(), QuarterHour.work(s.span()))));
+    int n = 0;
+    for (Map.Entry<LocalDate, List<String>> day : days.entrySet()) {
+      n++;
+      begin("day." + day.getKey());
+      line("DTSTART;VALUE=DATE:" + DAY.format(day.getKey()));
+      line("DTEND;VALUE=DATE:" + DAY.format(day.getKey().plusDays(1)));
+      end(
+          Message.of("work.icalendar-writer.day", site, n, days.size()),
+          String.join("\n", day.getValue()));
     }
   }
 
-  private void keepOut(KeepOutPeriod o) {
-    event(
-        "out." + o.area() + "." + LOCAL.format(o.span().start()),
-        QuarterHour.shut(o.span()),
-        Message.of("work.icalendar-writer.keep-off", o.area()),
-        o.reason());
+  private String entry(ScheduledStep step, TimeSpan span) {
+    return say.apply(
+        Message.of(
+            "work.icalendar-writer.entry",
+            CLOCK.format(span.start()),
+            CLOCK.format(span.end()),
+            step.task().name(),
+            step.task().people(),
+            step.task().area()));
   }
 
-  private void event(String uid, TimeSpan span, Message summary, Message description) {
+  private void keepOut(KeepOutPeriod o) {
+    TimeSpan span = QuarterHour.shut(o.span());
+    begin("out." + o.area() + "." + LOCAL.format(o.span().start()));
+    line("DTSTART:" + local(span.start()));
+    line("DTEND:" + local(span.end()));
+    end(Message.of("work.icalendar-writer.keep-off", o.area()), say.apply(o.reason()));
+  }
+
+  private void begin(String uid) {
     line("BEGIN:VEVENT");
     line("UID:" + text(uid + "@" + site).replace(' ', '-'));
     line("DTSTAMP:" + stamp);
-    line("DTSTART:" + local(span.start()));
-    line("DTEND:" + local(span.end()));
+  }
+
+  private void end(Message summary, String description) {
     line("SUMMARY:" + text(say.apply(summary)));
     line("LOCATION:" + text(site));
-    line("DESCRIPTION:" + text(say.apply(description)));
+    line("DESCRIPTION:" + text(description));
     line("END:VEVENT");
   }
 

@@ -3,6 +3,9 @@ package slabwright.work.handover;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
+import slabwright.units.RateFormat;
+import slabwright.units.UnitSystem;
 import slabwright.work.book.Figure;
 
 /**
@@ -30,7 +33,33 @@ public record CostLine(
     METRES,
     SQUARE_METRES,
     KILOGRAMS,
-    LITRES
+    LITRES,
+    FEET,
+    SQUARE_FEET,
+    POUNDS,
+    GALLONS;
+
+    /** The same in feet and inches; what has no unit of length stays. */
+    private Unit inFeet() {
+      return switch (this) {
+        case METRES -> FEET;
+        case SQUARE_METRES -> SQUARE_FEET;
+        case KILOGRAMS -> POUNDS;
+        case LITRES -> GALLONS;
+        default -> this;
+      };
+    }
+
+    /** How much of the metric unit one of this is. */
+    private double metric() {
+      return switch (this) {
+        case FEET -> 0.3048;
+        case SQUARE_FEET -> QuantityFormat.SQUARE_FOOT_MM2 / 1e6;
+        case POUNDS -> RateFormat.POUND_KG;
+        case GALLONS -> QuantityFormat.US_GALLON_MM3 / QuantityFormat.LITRE_MM3;
+        default -> 1;
+      };
+    }
   }
 
   /**
@@ -52,6 +81,20 @@ public record CostLine(
       return new Count(number.add(other.number()), unit);
     }
 
+    /** The same as it is told in the units of the job. */
+    Count in(UnitSystem units) {
+      Unit told = units == UnitSystem.METRIC ? unit : unit.inFeet();
+      return told == unit ? this : of(number.doubleValue() / told.metric(), told);
+    }
+
+    /** A price of one of this as a price of one of the other. */
+    BigDecimal price(BigDecimal each, Count told) {
+      return told.unit() == unit
+          ? each
+          : BigDecimal.valueOf(each.doubleValue() * told.unit().metric())
+              .setScale(4, RoundingMode.HALF_UP);
+    }
+
     Message text() {
       return switch (unit) {
         case HOURS -> Message.of("work.cost-line-builder.hours", number);
@@ -63,17 +106,26 @@ public record CostLine(
         case SQUARE_METRES -> Message.of("work.cost-line-builder.square-metres", number);
         case KILOGRAMS -> Message.of("work.cost-line-builder.kilograms", number);
         case LITRES -> Message.of("work.cost-line-builder.litres", number);
+        case FEET -> Message.of("work.cost-line-builder.feet", number);
+        case SQUARE_FEET -> Message.of("work.cost-line-builder.square-feet", number);
+        case POUNDS -> Message.of("work.cost-line-builder.pounds", number);
+        case GALLONS -> Message.of("work.cost-line-builder.gallons", number);
       };
     }
   }
 
+  /** The amount is of the count and price as the book has them; both are shown in the units. */
   static CostLine of(
-      Message what, Figure<Count> count, Message source, Figure<BigDecimal> unitPrice) {
+      Message what,
+      Figure<Count> count,
+      Message source,
+      Figure<BigDecimal> unitPrice,
+      UnitSystem units) {
     return new CostLine(
         what,
-        count.map(Count::text),
+        count.map(c -> c.in(units).text()),
         source,
-        unitPrice,
+        count.isKnown() ? count.with(unitPrice, (c, p) -> c.price(p, c.in(units))) : unitPrice,
         count.with(unitPrice, (c, p) -> c.number().multiply(p).setScale(2, RoundingMode.HALF_UP)));
   }
 }

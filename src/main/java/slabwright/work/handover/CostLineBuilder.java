@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopTool;
@@ -17,17 +18,19 @@ import slabwright.work.step.ToolKind;
 /** Writes the lines of the cost; one use. No two lines are called the same. */
 final class CostLineBuilder {
   private final WorkPlan plan;
+  private final UnitSystem units;
   private final List<CostLine> lines = new ArrayList<>();
 
   CostLineBuilder(WorkPlan plan) {
     this.plan = plan;
+    this.units = plan.site().units();
   }
 
   List<CostLine> build() {
     labour();
     BuyList.of(plan).forEach(this::kits);
     ConsumableFinder.of(plan)
-        .forEach(c -> lines.add(CostLine.of(c.what(), c.count(), c.source(), c.price())));
+        .forEach(c -> lines.add(CostLine.of(c.what(), c.count(), c.source(), c.price(), units)));
     ToolNeeds needs = new ToolNeeds(plan);
     needs.tools().forEach(t -> tool(t, needs));
     needs.missing().forEach(k -> noTool(k, needs));
@@ -41,7 +44,8 @@ final class CostLineBuilder {
             Message.of("work.cost-line-builder.labour"),
             hours,
             Message.of("work.cost-line-builder.sheet-person-hours"),
-            plan.book().crew().hourPrice()));
+            plan.book().crew().hourPrice(),
+            units));
   }
 
   private static CostLine.Count hours(Duration time) {
@@ -58,17 +62,18 @@ final class CostLineBuilder {
       Figure<BigDecimal> none = buy.kits().map(k -> BigDecimal.ZERO);
       Figure<CostLine.Count> count =
           buy.kits().map(k -> CostLine.Count.whole(k.count(), CostLine.Unit.PIECES));
-      lines.add(CostLine.of(buy.name(), count, source, none));
+      lines.add(CostLine.of(buy.name(), count, source, none, units));
       return;
     }
     for (Kits.Line line : known.get().lines()) {
-      String size = QuantityFormat.volume(line.kit().mm3(), plan.site().units());
+      String size = QuantityFormat.volume(line.kit().mm3(), units);
       lines.add(
           CostLine.of(
               Message.of("work.cost-line-builder.kit-of", buy.name(), size),
               Figure.known(CostLine.Count.whole(line.count(), CostLine.Unit.PIECES)),
               source,
-              line.kit().price()));
+              line.kit().price(),
+              units));
     }
   }
 
@@ -78,7 +83,8 @@ final class CostLineBuilder {
             HandoverDocument.said(tool.name()),
             tool.kind().flatMap(needs::days).map(CostLineBuilder::days),
             Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::word)),
-            tool.dayPrice()));
+            tool.dayPrice(),
+            units));
   }
 
   private static CostLine.Count days(long n) {
@@ -93,6 +99,7 @@ final class CostLineBuilder {
             what,
             needs.days(kind).map(CostLineBuilder::days),
             Message.of("work.cost-line-builder.sheet-days-with", kind.word()),
-            Figure.missing(what)));
+            Figure.missing(what),
+            units));
   }
 }

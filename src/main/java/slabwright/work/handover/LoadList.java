@@ -89,7 +89,7 @@ final class LoadList {
   private List<HandoverDocument.Row> consumables() {
     return ConsumableFinder.of(plan).stream()
         .filter(c -> c.kind().isLoadedWithTheUsedUp())
-        .map(c -> HandoverDocument.Row.toTick(c.what(), c.count().text(CostLine.Count::text)))
+        .map(c -> HandoverDocument.Row.toTick(c.what(), c.count().text(n -> n.in(units).text())))
         .toList();
   }
 

@@ -119,7 +119,9 @@ public final class SilicaRule {
             .map(
                 a ->
                     Message.of(
-                        "work.silica-rule.the-maker-asks-for-cfm", a / RateFormat.CUBIC_FOOT_M3))
+                        "work.silica-rule.the-maker-asks-for-cfm",
+                        a / RateFormat.CUBIC_FOOT_M3,
+                        a * 60))
             .orElse(Message.of("work.silica-rule.the-makers-airflow-is-not")),
         todo);
   }

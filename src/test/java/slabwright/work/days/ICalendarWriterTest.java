@@ -15,14 +15,15 @@ class ICalendarWriterTest {
   private static final Instant MADE = Instant.parse("2026-11-25T08:00:00Z");
 
   @Test
-  void one_event_stands_for_each_working_stretch() {
+  void one_event_of_all_day_stands_for_each_working_day_with_its_list() {
     String text = ICalendarWriter.of(plan("Grind"), "Tram Hall Library", MADE, Said::of);
     assertThat(text)
         .startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:")
         .endsWith("END:VCALENDAR\r\n")
         .contains("DTSTAMP:20261125T080000Z\r\n")
-        .contains("DTSTART:20270301T070000\r\nDTEND:20270301T160000\r\n")
-        .contains("SUMMARY:Grind (day 2 of 2)\r\n");
+        .contains("DTSTART;VALUE=DATE:20270301\r\nDTEND;VALUE=DATE:20270302\r\n")
+        .contains("SUMMARY:Tram Hall Library\\, day 2 of 2\r\n")
+        .contains("DESCRIPTION:07:00–16:00 Grind");
     assertThat(text.split("BEGIN:VEVENT", -1)).hasSize(3);
   }
 

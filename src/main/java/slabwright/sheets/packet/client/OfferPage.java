@@ -17,7 +17,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.scope.DeclinedBlock;
 import slabwright.site.Exposure;
 import slabwright.site.Finish;
 import slabwright.units.Message;
@@ -65,18 +64,19 @@ final class OfferPage {
         .forEach(
             g ->
                 blocks.add(
-                    new DeclinedBlock(context.say(g.words()), context.say(g.status()), context)));
+                    new SignBlock(
+                        context.say(
+                            "sheets.offer-page.declined",
+                            context.say(g.words()),
+                            context.say(g.status())),
+                        context)));
     return ColumnPages.of(context, draft, blocks);
   }
 
   /** One floor: its size, how it is ground, what goes on it. */
   private void done(List<Block> blocks, AreaWorkPlan area) {
     List<String> lines = new ArrayList<>();
-    area.floor()
-        .area()
-        .finish()
-        .exposure()
-        .ifPresent(e -> lines.add(context.say(ground(e))));
+    area.floor().area().finish().exposure().ifPresent(e -> lines.add(context.say(ground(e))));
     for (CoatPlan c : area.coats()) {
       int coats = c.job().coats();
       lines.add(
@@ -98,9 +98,7 @@ final class OfferPage {
   }
 
   private String size(AreaWorkPlan area) {
-    return job.area(area.id())
-        .map(a -> context.wholeArea(a.takeoff().net().area()))
-        .orElse("");
+    return job.area(area.id()).map(a -> context.wholeArea(a.takeoff().net().area())).orElse("");
   }
 
   /** Without the book's word that it is invented, which stands once a packet. */
@@ -123,14 +121,11 @@ final class OfferPage {
         List.of(
             TableCell.of(context.say("sheets.offer-page.valid-until")),
             TableCell.of(context.say("sheets.offer-page.blank-date"))));
-    blocks.add(
-        TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows));
-    if (total.isEmpty()) {
-      blocks.add(new Paragraph(context.say("sheets.offer-page.not-complete")));
-    }
+    blocks.add(TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows));
     blocks.add(
         new Paragraph(
-            context.say("sheets.offer-page.changes")
+            (total.isEmpty() ? context.say("sheets.offer-page.not-complete") + " " : "")
+                + context.say("sheets.offer-page.changes")
                 + " "
                 + context.say(job.work().book().origin())));
   }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import slabwright.figures.ColourWord;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.stencil.Stencil;
@@ -100,9 +99,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
             "sheets.crew-step.stencil",
             place + 1,
             all.size(),
-            inlay(type)
-                .map(i -> ColourWord.named(all.get(place).colour(), i.inlay(), job.words()))
-                .orElse(""))
+            inlay(type).map(i -> job.words().say(i.colourName(all.get(place).colour()))).orElse(""))
         : Message.of("sheets.crew-step.stencil-alone", place + 1);
   }
 

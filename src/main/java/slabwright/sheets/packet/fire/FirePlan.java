@@ -109,7 +109,7 @@ final class FirePlan {
     int n = 0;
     for (Vec at : meterPoints()) {
       n++;
-      sketch.placeNumber(at, List.of(sketch.view().onPaper(at)), "M" + n, 6);
+      sketch.placeNumber(at, List.of(sketch.view().onPaper(at)), "M" + n, 6.1);
     }
     for (Doorway d : area.doorways()) {
       exit(sketch, d, shape);
@@ -128,7 +128,7 @@ final class FirePlan {
     Vec middle = ends.get(0).towards(ends.get(1), 0.5);
     double mm = 1 / sketch.view().scale();
     Vec beside = ends.get(0).plus(in.times(4.5 * mm)).minus(along.times(3 * mm));
-    sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), "E", 5);
+    sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), "E", 5.03);
     String words =
         context.say("sheets.fire-plan.way-out", d.name(), context.length(d.width().mm()));
     Vec out = sketch.view().onPaper(middle.plus(in.times(-5 * mm)));

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.air.RuleBlock;
 import slabwright.sheets.packet.PacketContents;
@@ -54,11 +55,9 @@ public final class FireSafetyPacket {
             a -> {
               FirePlan plan = new FirePlan(a.takeoff(), air, context);
               List<Block> blocks = new ArrayList<>();
-              blocks.add(plan.block(92));
+              blocks.add(plan.block(150));
               blocks.add(plan.key());
               plan.noPath().ifPresent(t -> blocks.add(new Paragraph(t)));
-              blocks.add(new Heading(context.say("sheets.fire-safety-packet.before")));
-              blocks.add(BulletBlock.ofTicks(said(air.ignition().before())));
               drafts.addAll(
                   ColumnPages.of(
                       context,
@@ -85,7 +84,23 @@ public final class FireSafetyPacket {
     return messages.stream().map(context::say).toList();
   }
 
-  /** What is not in order yet; equal rules of several floors stand once, with their floors. */
+  private Stream<AirPlan> solvents() {
+    return job.work().areas().stream()
+        .flatMap(a -> a.air().maybe().stream())
+        .filter(CautionSheet::hasSolvent);
+  }
+
+  private void list(List<Block> blocks, String heading, List<Message> lines) {
+    if (!lines.isEmpty()) {
+      blocks.add(new Heading(heading));
+      blocks.add(BulletBlock.ofTicks(said(lines)));
+    }
+  }
+
+  /**
+   * What is ticked off, and what is not in order yet; equal rules of several floors stand once,
+   * with their floors.
+   */
   private List<PageDraft> rules() {
     Map<RuleNote, List<String>> notes = new LinkedHashMap<>();
     for (AreaWorkPlan area : job.work().areas()) {
@@ -94,17 +109,14 @@ public final class FireSafetyPacket {
           .forEach(n -> notes.computeIfAbsent(n, k -> new ArrayList<>()).add(area.name()));
     }
     List<Block> blocks = new ArrayList<>();
-    List<Message> after =
-        job.work().areas().stream()
-            .flatMap(a -> a.air().maybe().stream())
-            .filter(CautionSheet::hasSolvent)
-            .flatMap(a -> a.ignition().after().stream())
-            .distinct()
-            .toList();
-    if (!after.isEmpty()) {
-      blocks.add(new Heading(context.say("sheets.fire-safety-packet.after")));
-      blocks.add(new BulletBlock(said(after)));
-    }
+    list(
+        blocks,
+        context.say("sheets.fire-safety-packet.before"),
+        solvents().flatMap(a -> a.ignition().before().stream()).distinct().toList());
+    list(
+        blocks,
+        context.say("sheets.fire-safety-packet.after"),
+        solvents().flatMap(a -> a.ignition().after().stream()).distinct().toList());
     Map<List<String>, List<RuleNote>> byFloors = new LinkedHashMap<>();
     notes.forEach((n, on) -> byFloors.computeIfAbsent(on, k -> new ArrayList<>()).add(n));
     byFloors.forEach(

@@ -20,6 +20,7 @@ import slabwright.units.QuantityFormat;
 import slabwright.work.AreaResult;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
+import slabwright.work.handover.BuyLine;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.OrderLine;
 
@@ -136,7 +137,7 @@ final class SummaryPage {
     for (OrderLine o : OrderLine.of(job.work())) {
       rows.add(
           List.of(
-              TableCell.of(context.say(o.buy().name())),
+              TableCell.of(name(o.buy())),
               TableCell.of(
                   context.say(
                       o.buy()
@@ -157,6 +158,10 @@ final class SummaryPage {
             TableColumn.number(context.say("sheets.summary-page.on-site-by")),
             TableColumn.number(context.say("sheets.summary-page.lead-time"))),
         rows);
+  }
+
+  private String name(BuyLine buy) {
+    return context.say(buy.name());
   }
 
   private String kits(Kits kits) {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
-import slabwright.figures.ColourWord;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
@@ -67,7 +66,7 @@ final class PanelPage {
   }
 
   private String colour(Stencil stencil) {
-    return ColourWord.named(stencil.colour(), placed.inlay(), context.words());
+    return context.say(placed.colourName(stencil.colour()));
   }
 
   private Block key(Stencil stencil, int place) {
@@ -115,7 +114,7 @@ final class PanelPage {
     int n = 0;
     for (LoosePiece piece : stencil.loosePieces()) {
       n++;
-      sketch.placeNumber(piece.place(), List.of(), Integer.toString(n), 4.4);
+      sketch.placeNumber(piece.place(), List.of(), Integer.toString(n), 5.03);
     }
     findings(stencil)
         .forEach(p -> sketch.addInks(List.of(Symbol.of(Symbol.Kind.LOOK, p, 3.4, Palette.RED))));
