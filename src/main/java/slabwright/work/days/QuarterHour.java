@@ -41,7 +41,7 @@ public final class QuarterHour {
   /** The most quarters that a length of time holds. */
   public static Duration down(Duration d) {
     long quarter = STEP.toSeconds();
-    return Duration.ofSeconds(Math.floorDiv(d.getSeconds(), quarter) * quarter);
+    return Duration.ofSeconds(Math.floorDiv(d.toSeconds(), quarter) * quarter);
   }
 
   /** A stretch of work: as long as at least one quarter. */
