@@ -347,7 +347,7 @@ class CrewPagesTest {
         work.tasks(),
         work.days(),
         work.table(),
-        new JobOutlook(o.order(), o.held(), o.cannotStart(), List.of(closed)));
+        new JobOutlook(o.order(), o.held(), o.cannotStart(), List.of(closed), o.checks()));
   }
 
   @Test
