@@ -32,7 +32,10 @@ final class CriticalSteps {
   }
 
   private static boolean isCritical(DayPlan plan, List<WorkStep> tasks, String id) {
-    return !(LateStart.of(plan, tasks, id, QUARTER) instanceof LateStart.Result.Later l)
-        || !l.consequence().end().isNegative() && !l.consequence().end().isZero();
+    LateStart.Result late = LateStart.of(plan, tasks, id, QUARTER);
+    if (late instanceof LateStart.Result.Later l) {
+      return l.consequence().end().compareTo(Duration.ZERO) > 0;
+    }
+    return true;
   }
 }
