@@ -97,7 +97,6 @@ final class HandWorkDrawing {
 
   /** The narrowest pass to each pocket, with its width. */
   void gaps(PlanComposer sketch) {
-    double k = context.type().k();
     TextStyle style = context.type().label().in(Palette.RED);
     List<Vec> done = new ArrayList<>();
     for (PocketAccess way : ways.pockets()) {
