@@ -34,13 +34,16 @@ final class JobCommand implements Callable<Integer> {
   @Option(names = "--accept-font")
   private boolean acceptFont;
 
+  @Option(names = "--forecast", paramLabel = "FILE")
+  private Path forecast;
+
   @Spec private CommandSpec spec;
 
   private final Words words = Words.english();
 
   @Override
   public Integer call() throws RefusedInput, IOException {
-    Site site = PlanLoader.read(plan);
+    Site site = PlanLoader.withForecast(PlanLoader.read(plan), forecast);
     PaperSize chosen = SheetsCommand.paper(paper, site);
     SiteResult result = PlanLoader.compute(site, plan);
     OutFolder folder = new OutFolder(out);

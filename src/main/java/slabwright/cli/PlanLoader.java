@@ -2,10 +2,17 @@ package slabwright.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
 import slabwright.site.Site;
+import slabwright.site.job.DayForecast;
+import slabwright.store.ForecastFile;
 import slabwright.store.PlanFile;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
@@ -19,6 +26,26 @@ final class PlanLoader {
 
   static Site read(Path plan) throws RefusedInput {
     return orRefuse(PlanFile.read(plan));
+  }
+
+  /**
+   * The site with the days of a forecast file in place of those of the plan; ends the command at
+   * the file's first bad line.
+   *
+   * @param file or null for none
+   */
+  static Site withForecast(Site site, Path file) throws RefusedInput {
+    if (file == null) {
+      return site;
+    }
+    List<DayForecast> read = orRefuse(ForecastFile.read(file));
+    Set<LocalDate> said = read.stream().map(DayForecast::on).collect(Collectors.toSet());
+    List<DayForecast> days =
+        Stream.concat(
+                site.job().forecast().stream().filter(d -> !said.contains(d.on())), read.stream())
+            .sorted(Comparator.comparing(DayForecast::on))
+            .toList();
+    return site.withJob(site.job().withForecast(days));
   }
 
   /** Ends the command when an inlay of the plan could not be computed. */

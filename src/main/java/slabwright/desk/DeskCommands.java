@@ -5,6 +5,7 @@ import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.plan.Releases;
+import slabwright.desk.model.scene.ExpectedLook;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Commands.Command;
 import slabwright.project.export.ExportFormat;
@@ -43,6 +44,16 @@ final class DeskCommands {
             "save-look", words.say("desk.app.command.save-look"), "", exports::savePictures),
         new Command(
             "release", words.say("desk.app.command.release"), "", () -> releases.issue("")));
+  }
+
+  /** The floor as it should look, by a key too. */
+  void fillLook(ExpectedLook look) {
+    all.group(
+        new Command(
+            "expected-look",
+            words.say("desk.app.command.expected-look"),
+            "Shortcut+Shift+L",
+            () -> look.set(!look.isOn())));
   }
 
   void fill(Desk desk, PlanActions plans, EditActions edit, SlabAccess screen, Runnable look) {

@@ -72,6 +72,7 @@ final class DeskController implements SlabAccess {
     menu.fill(desk, plans, edits, this, look);
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
     menu.fillExports(exports, parts.releases());
+    menu.fillLook(parts.look());
     workroom = makeWorkroom();
     CardSets sets =
         new CardSets(

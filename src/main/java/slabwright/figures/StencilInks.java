@@ -6,7 +6,9 @@ import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
+import slabwright.drawing.Symbol;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.panel.Seam;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
@@ -85,6 +87,26 @@ public final class StencilInks {
                           lines.add(Line.of(m.at().minus(y), m.at().plus(y)));
                         }));
     return List.of(Stroke.lines(Pen.of(0.3, Palette.INK), lines));
+  }
+
+  /** The registration ticks, in true size, ringed so that they are seen. */
+  public static List<Ink> ticks(InlayPlan plan) {
+    List<Ink> inks = new ArrayList<>();
+    plan.panels().stream()
+        .flatMap(p -> p.ticks().stream())
+        .forEach(
+            t -> {
+              Vec x = new Vec(RegistrationTick.ARM, 0);
+              Vec y = new Vec(0, RegistrationTick.ARM);
+              inks.add(
+                  Stroke.lines(
+                      Pen.of(0.3, Palette.BLUE),
+                      List.of(
+                          Line.of(t.at().minus(x), t.at().plus(x)),
+                          Line.of(t.at().minus(y), t.at().plus(y)))));
+              inks.add(Symbol.of(Symbol.Kind.LOOK, t.at(), 2.2, Palette.BLUE));
+            });
+    return inks;
   }
 
   /** The outer line of the paper skirt. */

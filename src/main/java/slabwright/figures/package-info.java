@@ -7,6 +7,6 @@
  * Of an inlay: {@link StencilInks} with {@link DyeStyle}, {@link ProofFaultInks}, {@link
  * SettingOutInks}. Small drawings of their own: {@link ReachChart} with {@link ReachCurveLabels},
  * {@link LaneDiagram} and {@link BatchStyle}, {@link RollDiagram}, {@link DayBarChart}. In words:
- * {@link WaysWords}, {@link PassageWords}, {@link ColourWord}.
+ * {@link WaysWords}, {@link PassageWords}.
  */
 package slabwright.figures;

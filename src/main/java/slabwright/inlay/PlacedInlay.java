@@ -45,6 +45,11 @@ public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
     return new Placing.Done(new PlacedInlay(inlay, read.artwork(), plan));
   }
 
+  /** What people call the colour of one of its stencils. */
+  public Message colourName(String colour) {
+    return DyeNames.of(inlay, plan).get(colour);
+  }
+
   /**
    * How it is set out on its floor; empty while it has no panels.
    *

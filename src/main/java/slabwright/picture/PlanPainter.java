@@ -21,8 +21,11 @@ final class PlanPainter implements ViewPainter {
   /** Walls are cut at this height, and so is the shadow of what is higher, mm. */
   private static final double CUT = 800;
 
-  /** Shadows of several lengths make a soft edge; shares of the height. */
-  private static final double[] PENUMBRA = {0.1, 0.3, 0.5, 0.6, 0.7, 0.8, 0.9, 1};
+  /** Shadows of several lengths make a soft edge; a step about every so many pixels. */
+  private static final double STEP = 4;
+
+  private static final int FEWEST_STEPS = 6;
+  private static final int MOST_STEPS = 24;
 
   private static final double TOP_RIM = 22;
 
@@ -43,7 +46,9 @@ final class PlanPainter implements ViewPainter {
     floor = new FloorPainter(scene, h, 0.5, width);
     highlight = new PlanHighlight(scene.bounds(), h.inverse(), scene.sheen().gloss());
     Region walls = WallSurroundings.cut(scene.gross(), scene.walls());
-    for (double share : PENUMBRA) {
+    int steps = steps(toPixels);
+    for (int step = 1; step <= steps; step++) {
+      double share = step / (double) steps;
       List<Ring> dark = new ArrayList<>();
       if (scene.isIndoors()) {
         dark.addAll(swept(walls.rings(), CUT * share));
@@ -61,6 +66,11 @@ final class PlanPainter implements ViewPainter {
     for (WallPiece p : scene.walls()) {
       p.openings().forEach(o -> flats.add(flat(sill(o), h, BlockColours.SILL)));
     }
+  }
+
+  private static int steps(Affine toPixels) {
+    double longest = CUT * LIGHT.length() * Math.sqrt(Math.abs(toPixels.determinant()));
+    return (int) Math.max(FEWEST_STEPS, Math.min(MOST_STEPS, Math.round(longest / STEP)));
   }
 
   /** The sill of a doorway, outside the outline, which has the floor to its left. */
@@ -117,7 +127,7 @@ final class PlanPainter implements ViewPainter {
         s.cover(top, rows, width, cover);
         for (int y = 0; y < rows; y++) {
           for (int x = 0; x < width; x++) {
-            sum[y * width + x] += cover[y * (width + 2) + x] / PENUMBRA.length;
+            sum[y * width + x] += cover[y * (width + 2) + x] / shadows.size();
           }
         }
       }

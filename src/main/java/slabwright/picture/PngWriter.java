@@ -15,6 +15,10 @@ import java.util.zip.DeflaterOutputStream;
  */
 final class PngWriter implements AutoCloseable {
   private static final byte[] SIGNATURE = {(byte) 137, 80, 78, 71, 13, 10, 26, 10};
+
+  /** The format's own word for what a picture shows. */
+  private static final byte[] DESCRIPTION = {'D', 'e', 's', 'c', 'r', 'i', 'p', 't', 'i', 'o', 'n'};
+
   private static final int CHUNK = 1 << 16;
 
   private final DataOutputStream out;
@@ -42,7 +46,7 @@ final class PngWriter implements AutoCloseable {
   /** International text, for words of any language: keyword, not compressed, no language tag. */
   private static byte[] text(String description) {
     ByteArrayOutputStream t = new ByteArrayOutputStream();
-    t.writeBytes("Description".getBytes(StandardCharsets.ISO_8859_1));
+    t.writeBytes(DESCRIPTION);
     t.writeBytes(new byte[5]);
     t.writeBytes(description.getBytes(StandardCharsets.UTF_8));
     return t.toByteArray();

@@ -7,6 +7,8 @@
  * and {@link RateFormat} (coverage, film, airflow); {@link UnitPair} keeps one of two; {@link
  * LetterNumbering} counts A, B, … AA.
  *
+ * <p>What people call a colour: {@link ColourNaming} (entry), {@link ColourName}, {@link CieLab}.
+ *
  * <p>What any room has to say is a {@link Message}, a key with values; {@link Result} is a value or
  * each {@link Refusal}, a message with its place, why there is none.
  */

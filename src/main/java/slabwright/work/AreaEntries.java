@@ -29,10 +29,15 @@ final class AreaEntries {
   AreaEntry of(AreaTakeoff floor, List<CoatPlan> coats, List<WorkStep> tasks) {
     AreaEntry entry = entry(floor, coats, tasks);
     List<HeldStep> held = new ArrayList<>(entry.held());
+    WeatherDays weather = new WeatherDays(site, floor, coats);
     held.addAll(
-        new CoatLimits(floor, coats, book.first(ProductKind.FILLER), site.units()).held(tasks));
+        new CoatLimits(floor, coats, book.first(ProductKind.FILLER), site.units(), weather.count())
+            .held(tasks));
+    held.addAll(weather.held(tasks));
     return new SharedAir(site, floor, coats)
-        .spread(new AreaEntry(entry.steps(), held, entry.cannotStart(), entry.closed()));
+        .spread(
+            new AreaEntry(
+                weather.keptOff(entry.steps()), held, entry.cannotStart(), entry.closed()));
   }
 
   private AreaEntry entry(AreaTakeoff floor, List<CoatPlan> coats, List<WorkStep> tasks) {

@@ -39,6 +39,11 @@ final class AreaStepPlanner {
   private final StepTypes types;
   private final Optional<Product> filler;
 
+  /** The grinding pass just before. */
+  private Optional<PrepStep> passed = Optional.empty();
+
+  private boolean masked;
+
   private AreaStepPlanner(AreaTakeoff floor, ShopBook book, List<JobTool> tools) {
     this.floor = floor;
     this.book = book;
@@ -64,6 +69,45 @@ final class AreaStepPlanner {
   }
 
   private void prep(PrepStep step, PrepPlan plan) {
+    if (passed.isPresent() && step.kind() != PrepStep.Kind.CLEAN) {
+      hepaPass(passed.get());
+    }
+    boolean pass =
+        step.kind() == PrepStep.Kind.METAL_PASS || step.kind() == PrepStep.Kind.FINE_PASS;
+    passed = pass ? Optional.of(step) : Optional.empty();
+    byMachineAndHand(step, plan);
+  }
+
+  /** After a grinding pass, where the book has a rate; {@link Presence} says where it has none. */
+  private void hepaPass(PrepStep after) {
+    if (book.setUp().hepaPass().isKnown()) {
+      chain.append(
+          StepSequence.StepDraft.pausing(
+              after.id() + ".hepa",
+              Message.of("work.area-step-planner.hepa-pass", after.name()),
+              types.plain(StepKind.HEPA_PASS, StepPlace.WHOLE_FLOOR, Set.of(ToolKind.VACUUM)),
+              RateArithmetic.time(floor.net(), book.setUp().hepaPass()),
+              1));
+    }
+  }
+
+  /** Before the first coat that is sprayed: as long as the cut-in, common practice, no source. */
+  private void maskWalls(CoatPlan plan) {
+    StepType type = types.coat(plan, 1);
+    boolean first = !masked && type.tools().contains(ToolKind.SPRAYER);
+    masked |= first;
+    if (first && book.setUp().wallMasking().isKnown()) {
+      chain.append(
+          StepSequence.StepDraft.pausing(
+              "mask",
+              Message.of("work.area-step-planner.mask-walls"),
+              types.plain(StepKind.MASK_WALLS, StepPlace.WHOLE_FLOOR, Set.of()),
+              RateArithmetic.time(floor.cutIn(), book.setUp().wallMasking()),
+              Math.min(2, crew)));
+    }
+  }
+
+  private void byMachineAndHand(PrepStep step, PrepPlan plan) {
     boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
     StepType byHand = types.prep(step, StepMeans.HAND, filler);
     int others = machine ? 1 : 0;
@@ -188,6 +232,7 @@ final class AreaStepPlanner {
   }
 
   private void wholeFloor(CoatPlan plan) {
+    maskWalls(plan);
     Product p = plan.product();
     int people = plan.job().people().maybe().orElse(1);
     for (int i = 1; i <= plan.job().coats(); i++) {

@@ -21,9 +21,15 @@ import slabwright.work.step.StepKind;
  * Which coats the readings on the plan forbid: temperature by the product's range, surface at least
  * 3 °C over the dew point (ISO 8502-4), humidity. What was not read forbids nothing here; the rules
  * of sheet 7 ask for it.
+ *
+ * @param forecast whether the forecast decides instead of the readings, as outdoors
  */
 record CoatLimits(
-    AreaTakeoff floor, List<CoatPlan> coats, Optional<Product> filler, UnitSystem units) {
+    AreaTakeoff floor,
+    List<CoatPlan> coats,
+    Optional<Product> filler,
+    UnitSystem units,
+    boolean forecast) {
   /** The surface has to be so much warmer than the dew point, °C. */
   private static final double OVER_DEW_POINT = 3;
 
@@ -43,12 +49,14 @@ record CoatLimits(
   }
 
   private Optional<HeldStep> held(WorkStep step, CoatPlan coat) {
-    return cold(step, coat)
-        .or(() -> hot(step, coat))
-        .or(() -> dew(step))
-        .or(() -> humid(step))
-        .or(() -> unknown(step, coat.at(coat.product().drying().recoatFrom())))
-        .or(() -> unknown(step, coat.coatTime()));
+    Optional<HeldStep> today =
+        cold(step, coat)
+            .or(() -> hot(step, coat))
+            .or(() -> dew(step))
+            .or(() -> humid(step))
+            .or(() -> unknown(step, coat.at(coat.product().drying().recoatFrom())))
+            .filter(h -> !forecast);
+    return today.or(() -> unknown(step, coat.coatTime()));
   }
 
   private Optional<HeldStep> filler(WorkStep step) {

@@ -98,7 +98,7 @@ final class InlayStepPlanner {
     InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
     int number = stencil + 1;
     int all = inlay.dyes().size();
-    String colour = dye.name();
+    Message colour = dye.name();
     append(
         new Part(inlay, stencil, plan, StepKind.LAY_STENCIL, "lay"),
         Message.of("work.inlay-step-planner.lay", number, all, colour, inlay.name()),

@@ -2,10 +2,13 @@ package slabwright.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import slabwright.inlay.DyeNames;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.site.ColourChoice;
 import slabwright.site.Inlay;
+import slabwright.units.Message;
 
 /**
  * What an inlay asks of the crew. Areas in mm², lengths in mm.
@@ -43,10 +46,10 @@ public record InlayTakeoff(
    * @param product id in the shop book, or empty for the finish system's inlay dye
    * @param openings mm² misted
    * @param edges mm of opening edges to press down
-   * @param name what people call the colour; the colour itself where it has no name
+   * @param name what people call the colour; no two of an inlay are called the same
    */
   public record StencilDye(
-      String colour, String product, double openings, double edges, String name) {
+      String colour, String product, double openings, double edges, Message name) {
     StencilDye withProduct(String id) {
       return new StencilDye(colour, id, openings, edges, name);
     }
@@ -59,6 +62,7 @@ public record InlayTakeoff(
   /** From an inlay on the plan and what was computed of it. */
   public static InlayTakeoff of(Inlay inlay, InlayPlan plan) {
     List<StencilDye> dyes = new ArrayList<>();
+    Map<String, Message> names = DyeNames.of(inlay, plan);
     for (Stencil s : plan.stencils().stencils()) {
       dyes.add(
           new StencilDye(
@@ -66,7 +70,7 @@ public record InlayTakeoff(
               product(inlay, s.colour()),
               s.openings().area(),
               s.cutLength(),
-              name(inlay, s.colour())));
+              names.get(s.colour())));
     }
     double blank = plan.blankArea() * plan.stencils().stencils().size();
     VinylFromRoll film = new VinylFromRoll(plan.rollLength(), inlay.spec().roll().mm());
@@ -80,14 +84,6 @@ public record InlayTakeoff(
         .map(ColourChoice::product)
         .findFirst()
         .orElse("");
-  }
-
-  private static String name(Inlay inlay, String colour) {
-    return inlay.spec().colours().stream()
-        .filter(c -> c.colour().equals(colour) && !c.name().isBlank())
-        .map(ColourChoice::name)
-        .findFirst()
-        .orElse(colour);
   }
 
   /** Area of one stencil's vinyl. */

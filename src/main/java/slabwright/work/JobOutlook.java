@@ -15,13 +15,20 @@ import slabwright.work.days.DayPlan;
  * @param held steps that are not done as the plan stands, in the order of the steps
  * @param cannotStart why the job can't start as planned; empty when it can
  * @param closed when floor areas are closed for vapour
+ * @param checks what has to be checked, and what the order of floors rests on; of the days of coats
+ *     only with dates
  */
 public record JobOutlook(
-    Figure<DayPlan> order, List<HeldStep> held, List<Message> cannotStart, List<ClosedAir> closed) {
+    Figure<DayPlan> order,
+    List<HeldStep> held,
+    List<Message> cannotStart,
+    List<ClosedAir> closed,
+    List<DayCheck> checks) {
   public JobOutlook {
     held = List.copyOf(held);
     cannotStart = List.copyOf(cannotStart);
     closed = List.copyOf(closed);
+    checks = List.copyOf(checks);
   }
 
   public boolean canStart() {

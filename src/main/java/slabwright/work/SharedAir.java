@@ -8,6 +8,7 @@ import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.units.Message;
+import slabwright.work.air.EntryLimit;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.StepAir;
 import slabwright.work.days.StepWait;
@@ -17,8 +18,8 @@ import slabwright.work.step.AirEffect;
 
 /**
  * Lets the vapour of a floor area's steps into those it shares a doorway with: indoors until its
- * own entry rule lets anyone in again. Outdoors no air is reckoned; there it counts until the coat
- * may be recoated (common practice, no source).
+ * own entry rule lets anyone in again; as long the other floors are closed too. Outdoors no air is
+ * reckoned; there it counts until the coat may be recoated (common practice, no source).
  */
 final class SharedAir {
   private final AreaTakeoff floor;
@@ -55,10 +56,28 @@ final class SharedAir {
       if (vapour && after.isEmpty()) {
         cannotStart.add(Message.of("work.start.never-clear-beside", s.area(), s.name()));
       }
-      StepAir air = s.air().reaching(new VapourReach(beside, after.orElse(Duration.ZERO)));
+      StepAir air =
+          s.air().reaching(new VapourReach(beside, after.orElse(Duration.ZERO), closes(s, entry)));
       steps.add(vapour ? s.in(air, s.waits()) : s);
     }
-    return new AreaEntry(steps, entry.held(), cannotStart, entry.closed());
+    List<ClosedAir> closed = new ArrayList<>(entry.closed());
+    for (String other : beside) {
+      entry.closed().forEach(c -> closed.add(c.at(other)));
+    }
+    return new AreaEntry(steps, entry.held(), cannotStart, closed);
+  }
+
+  /** Who stays out beside: as here, for the doorway between is not taken as sealed. */
+  private static VapourReach.Closes closes(WorkStep step, AreaEntry entry) {
+    List<ClosedAir> own = entry.closed().stream().filter(c -> c.step().equals(step.id())).toList();
+    boolean nobody =
+        own.stream()
+            .map(ClosedAir::limit)
+            .anyMatch(l -> l.isForEveryone() || l == EntryLimit.PROTECTION_FACTOR);
+    if (nobody) {
+      return VapourReach.Closes.EVERYONE;
+    }
+    return own.isEmpty() ? VapourReach.Closes.NOBODY : VapourReach.Closes.UNPROTECTED;
   }
 
   /** How long after the step; empty for never. */

@@ -26,6 +26,9 @@ import slabwright.work.step.StepType;
  * @param byHand of that, with a hand grinder indoors
  */
 public record SilicaShift(LocalDate day, int person, Duration tasks, Duration byHand) {
+  /** Stands under every list of shifts. */
+  public static final Message RULE = Message.of("work.silica-shift.rule");
+
   private record Key(LocalDate day, int person) {}
 
   /**

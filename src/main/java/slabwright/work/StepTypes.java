@@ -87,6 +87,12 @@ record StepTypes(String areaId, boolean fan) {
     return inlay(kind, inlay, stencil, Optional.empty(), Set.of(), AirEffect.NONE);
   }
 
+  /** What the whole crew does on no floor area. */
+  static StepType job(StepKind kind) {
+    return StepType.prep(
+        "", StepSubject.of(kind, StepPlace.WHOLE_FLOOR), StepMeans.HAND, Set.of(), AirEffect.NONE);
+  }
+
   /** A step of an inlay's whole place or of the whole floor that sets nothing free. */
   StepType plain(StepKind kind, StepPlace place, Set<ToolKind> tools) {
     return StepType.prep(

@@ -62,6 +62,11 @@ public record WorkPlan(
         : Figure.refused(Message.of("work.work-plan.the-site-has-no-start"));
   }
 
+  /** Hours of steps and of presence; refused where there are no dates. */
+  public Figure<Presence> presence() {
+    return days.map(d -> Presence.of(d, book));
+  }
+
   public Optional<AreaWorkPlan> area(String id) {
     return areas.stream().filter(a -> a.id().equals(id)).findFirst();
   }

@@ -8,7 +8,6 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -68,7 +67,7 @@ final class WorkPlanner {
     List<AreaWorkPlan> areas = drafts.stream().map(d -> area(d, first)).toList();
     Figure<List<WorkStep>> shut =
         tasks.with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
-    Figure<DayPlan> order = first.with(shut, DayPlan::withTasks);
+    Figure<DayPlan> order = first.with(shut.map(this::framed), DayPlan::withTasks);
     return dated(areas, shut, order, entries.maybe().orElse(List.of()));
   }
 
@@ -94,14 +93,30 @@ final class WorkPlanner {
         book,
         site.start().isPresent(),
         areas,
-        shut,
+        shut.map(this::framed),
         dated,
-        doable.with(dated, (t, d) -> DayTable.of(d, t)),
+        doable.map(this::framed).with(dated, (t, d) -> DayTable.of(d, t)),
         new JobOutlook(
             order,
             held,
             cannotStart,
-            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed)));
+            dated.maybe().map(d -> closed.stream().map(c -> c.on(d)).toList()).orElse(closed),
+            checks(areas, dated, held)));
+  }
+
+  private List<DayCheck> checks(
+      List<AreaWorkPlan> areas, Figure<DayPlan> dated, List<HeldStep> held) {
+    SharedDoors doors = new SharedDoors(site);
+    List<DayCheck> all = new ArrayList<>(doors.unsaid());
+    all.addAll(doors.order(held));
+    boolean real = site.start().isPresent();
+    dated
+        .maybe()
+        .ifPresent(
+            d ->
+                areas.forEach(
+                    a -> all.addAll(new WeatherDays(site, a.floor(), a.coats()).checks(d, real))));
+    return all;
   }
 
   private List<TopPlan> tops(AreaTakeoff f) {
@@ -148,7 +163,7 @@ final class WorkPlanner {
   private String reader() {
     List<JobCrew.Person> crew = site.job().crew().persons();
     return crew.stream()
-        .filter(p -> p.role().toLowerCase(Locale.ROOT).contains("lead"))
+        .filter(p -> p.role().equalsIgnoreCase("lead"))
         .findFirst()
         .or(() -> crew.stream().findFirst())
         .map(JobCrew.Person::name)
@@ -183,8 +198,13 @@ final class WorkPlanner {
     return PrepPlan.bags(dust, book);
   }
 
+  /** In the order of ways in, between setting up and packing up. */
+  private List<WorkStep> framed(List<WorkStep> tasks) {
+    return new JobFrame(book).around(new SharedDoors(site).ordered(tasks));
+  }
+
   private Figure<DayPlan> days(List<WorkStep> tasks) {
-    return hours(book.crew()).flatMap(h -> placed(tasks, h));
+    return hours(book).flatMap(h -> placed(framed(tasks), h));
   }
 
   private Figure<DayPlan> placed(List<WorkStep> tasks, WorkingWeek hours) {
@@ -207,13 +227,19 @@ final class WorkPlanner {
         : Figure.refused(Message.of("work.work-planner.a-working-day-lasts-an"));
   }
 
-  private static Figure<WorkingWeek> hours(Crew crew) {
+  /** The time for steps: what a day's setting up and cleaning up leave of it. */
+  private static Figure<WorkingWeek> hours(ShopBook book) {
+    Crew crew = book.crew();
+    Duration before = book.setUp().daily().maybe().orElse(Duration.ZERO);
+    Duration after = book.setUp().cleanUp().maybe().orElse(Duration.ZERO);
+    Duration rest = book.setUp().breaks().maybe().orElse(Duration.ZERO);
     return crew.starts()
-        .with(crew.day(), When::new)
+        .with(crew.day(), (t, d) -> new When(t.plus(before), d.minus(before).minus(after)))
         .flatMap(WorkPlanner::fitting)
         .with(crew.days(), Week::new)
         .with(
             crew.people(),
-            (w, n) -> new WorkingWeek(n, w.when().from(), w.when().length(), w.days()));
+            (w, n) ->
+                new WorkingWeek(n, w.when().from(), w.when().length(), w.days()).resting(rest));
   }
 }

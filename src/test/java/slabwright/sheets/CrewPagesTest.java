@@ -265,6 +265,32 @@ class CrewPagesTest {
   }
 
   @Test
+  void posters_of_a_stopped_job_say_so_in_red_too() {
+    List<PrintedPage> pages = pages(job(STOPPED, STOPPED.site(), PaperSize.LETTER));
+    List<PrintedPage> posters = new ArrayList<>(pages);
+    posters.removeAll(days(pages));
+    assertThat(posters).isNotEmpty();
+    for (PrintedPage page : posters) {
+      assertThat(texts(page))
+          .as(page.name())
+          .anyMatch(
+              t ->
+                  t.words().startsWith("Do not start")
+                      && t.style().colour().equals(slabwright.drawing.Palette.RED));
+      assertThat(clashes(TextBox.of(page.drawing()))).as(page.name()).isEmpty();
+    }
+  }
+
+  @Test
+  void a_job_whose_work_cannot_be_put_in_order_still_has_a_first_page_that_says_why() {
+    SheetSamples depot = SheetSamples.sample("depot-floor");
+    PacketContents job = job(depot, depot.site(), PaperSize.LETTER);
+    String words = words(days(pages(job)).get(0));
+    assertThat(words).contains("Do not start", "lead", "Do nothing on this floor");
+    assertThat(CrewPacket.html(job)).contains("Do not start", "Do nothing on this floor");
+  }
+
+  @Test
   void cautions_are_five_with_fire_before_air_before_lungs_before_cords() {
     for (PrintedPage page : begun(days(pages(job(PaperSize.LETTER))))) {
       String words = words(page);
@@ -321,7 +347,7 @@ class CrewPagesTest {
         work.tasks(),
         work.days(),
         work.table(),
-        new JobOutlook(o.order(), o.held(), o.cannotStart(), List.of(closed)));
+        new JobOutlook(o.order(), o.held(), o.cannotStart(), List.of(closed), o.checks()));
   }
 
   @Test

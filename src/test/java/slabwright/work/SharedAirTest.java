@@ -69,6 +69,76 @@ class SharedAirTest {
   }
 
   @Test
+  void vapour_over_the_entry_rule_closes_the_floor_behind_the_shared_door_too() {
+    WorkPlan plan = WorkSamples.plan(WorkSamples.solventHall());
+    List<ClosedAir> hall =
+        plan.outlook().closed().stream().filter(c -> c.area().equals("reading-hall")).toList();
+    assertThat(hall).isNotEmpty();
+    for (ClosedAir c : hall) {
+      assertThat(plan.outlook().closed()).contains(c.at("terrace"));
+      assertThat(c.span()).isPresent();
+      assertThat(
+              plan.days().maybe().orElseThrow().steps().stream()
+                  .filter(s -> s.task().type().isOn("terrace"))
+                  .flatMap(s -> s.spans().stream()))
+          .noneMatch(
+              s ->
+                  s.start().isBefore(c.span().get().end())
+                      && c.span().get().start().isBefore(s.end()));
+    }
+    assertThat(WorkSamples.plan(apart(WorkSamples.solventHall())).outlook().closed())
+        .allMatch(c -> c.area().equals("reading-hall"));
+  }
+
+  @Test
+  void a_doorway_that_does_not_say_where_it_leads_is_named() {
+    assertThat(WorkSamples.plan(SITE).outlook().checks())
+        .filteredOn(c -> c.what().key().equals("work.shared-doors.unsaid"))
+        .extracting(c -> Said.of(c.what()))
+        .anySatisfy(s -> assertThat(s).contains("yard door").contains("Reading hall"))
+        .noneSatisfy(s -> assertThat(s).contains("main doors"));
+  }
+
+  @Test
+  void one_floor_alone_asks_of_no_doorway() {
+    Site one = SITE.withAreas(List.of(SITE.areas().get(0)));
+    assertThat(new SharedDoors(one).unsaid()).isEmpty();
+    assertThat(new SharedDoors(apart(SITE)).unsaid()).hasSize(4);
+  }
+
+  @Test
+  void the_floor_that_another_has_as_its_only_way_in_is_coated_last_and_the_plan_says_so() {
+    WorkPlan plan = WorkSamples.plan(SITE);
+    LocalDateTime hall = lastOn(plan, "reading-hall");
+    assertThat(plan.days().maybe().orElseThrow().steps())
+        .filteredOn(s -> s.task().type().isOn("terrace"))
+        .filteredOn(s -> s.task().type().coat().isPresent())
+        .hasSize(2)
+        .allSatisfy(s -> assertThat(s.start()).isAfterOrEqualTo(hall));
+    assertThat(plan.outlook().checks())
+        .extracting(c -> c.what().key())
+        .contains("work.shared-doors.last");
+  }
+
+  @Test
+  void with_another_way_in_the_order_is_free_again() {
+    WorkPlan plan = WorkSamples.plan(apart(SITE));
+    assertThat(plan.outlook().checks())
+        .extracting(c -> c.what().key())
+        .doesNotContain("work.shared-doors.last");
+    assertThat(solventOn(plan.days().maybe().orElseThrow(), "terrace").get(0).start())
+        .isBefore(lastOn(plan, "reading-hall"));
+  }
+
+  private static LocalDateTime lastOn(WorkPlan plan, String area) {
+    return plan.days().maybe().orElseThrow().steps().stream()
+        .filter(s -> s.task().type().isOn(area))
+        .map(ScheduledStep::end)
+        .max(LocalDateTime::compareTo)
+        .orElseThrow();
+  }
+
+  @Test
   void vapour_that_never_clears_behind_a_shared_door_stops_the_job() {
     Site site = WorkSamples.solventHall();
     List<FloorArea> still =

@@ -18,6 +18,7 @@ import slabwright.site.Site;
 import slabwright.site.job.JobCrew;
 import slabwright.site.job.Stop;
 import slabwright.store.PlanFile;
+import slabwright.units.ColourNaming;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookText;
@@ -161,8 +162,8 @@ public final class WorkSamples {
   private static InlayTakeoff inlay(Inlay inlay) {
     List<InlayTakeoff.StencilDye> dyes =
         List.of(
-            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6, 40_000, "#1f3d4d"),
-            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6, 20_000, "#8a5a2b"));
+            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6, 40_000, ColourNaming.of("#1f3d4d")),
+            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6, 20_000, ColourNaming.of("#8a5a2b")));
     InlayTakeoff.VinylFromRoll film = new InlayTakeoff.VinylFromRoll(15_000, 1219.2);
     return new InlayTakeoff(inlay.id(), inlay.name(), 13e6, film, 60_000, 9e6, dyes);
   }

@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.apache.pdfbox.util.Matrix;
 import slabwright.drawing.Drawing;
 import slabwright.shape.Bounds;
@@ -31,6 +32,7 @@ public record PdfFile(
     String title, Instant made, List<Drawing> pages, List<List<PdfLayer>> layers) {
   static final float POINTS_PER_MM = 72 / 25.4f;
   private static final int MOST_UNITS = 14_400;
+  private static final COSName SPAN = COSName.getPDFName(StandardStructureTypes.SPAN);
 
   /**
    * A named layer (optional content group, ISO 32000-1, 8.11) over a page.
@@ -99,7 +101,7 @@ public record PdfFile(
         if (!layer.words().isEmpty()) {
           COSDictionary said = new COSDictionary();
           said.setString(COSName.ACTUAL_TEXT, layer.words());
-          content.beginMarkedContent(COSName.getPDFName("Span"), PDPropertyList.create(said));
+          content.beginMarkedContent(SPAN, PDPropertyList.create(said));
         }
         painter.more(layer.drawing().plain());
         if (!layer.words().isEmpty()) {

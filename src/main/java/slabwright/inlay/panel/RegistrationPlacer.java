@@ -13,7 +13,7 @@ import slabwright.shape.Vec;
  */
 final class RegistrationPlacer {
   private static final double STEP = 10;
-  private static final double RIM = 2;
+  private static final double[] RIMS = {12, 2};
   private static final double REACH_SHARE = 0.35;
   private static final double OUT_OF_LINE = 0.1;
 
@@ -38,14 +38,16 @@ final class RegistrationPlacer {
   }
 
   private void place(Panel panel) {
-    Bounds box = panel.box().grown(-RegistrationTick.ARM - RIM);
-    if (box.isEmpty()) {
-      return;
-    }
     for (boolean[] corner :
         new boolean[][] {{false, false}, {true, false}, {true, true}, {false, true}}) {
-      near(box, corner[0], corner[1])
-          .ifPresent(at -> ticks.add(new RegistrationTick(ticks.size() + 1, at)));
+      Optional<Vec> at = Optional.empty();
+      for (double rim : RIMS) {
+        Bounds box = panel.box().grown(-RegistrationTick.ARM - rim);
+        if (at.isEmpty() && !box.isEmpty()) {
+          at = near(box, corner[0], corner[1]);
+        }
+      }
+      at.ifPresent(v -> ticks.add(new RegistrationTick(ticks.size() + 1, v)));
     }
   }
 

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.figures.ColourWord;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -36,7 +35,7 @@ public final class BuyCsv {
       rows.add(
           List.of(
               buy.label(),
-              ColourWord.orName(buy.colour(), words),
+              buy.colour().map(words::say).orElse(""),
               buy.kits().maybe().map(k -> needed(k, units)).orElse(""),
               units == UnitSystem.METRIC ? "L" : "gal",
               buy.kits().maybe().map(k -> kits(k, units, words)).orElse(""),

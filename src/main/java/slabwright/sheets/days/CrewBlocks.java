@@ -45,7 +45,7 @@ record CrewBlocks(WorkPlan plan, DayPlan days, SheetContext context) {
     if (!shifts.isEmpty()) {
       blocks.add(new Heading(context.say("sheets.crew-blocks.silica")));
       blocks.add(silica(shifts));
-      blocks.add(new Paragraph(context.say("sheets.crew-blocks.silica-rule")));
+      blocks.add(new Paragraph(context.say(SilicaShift.RULE)));
     }
     blocks.add(new Gap(3));
     return blocks;

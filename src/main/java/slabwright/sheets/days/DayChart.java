@@ -62,7 +62,8 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
     List<DayBars.Group> groups = bars.groups();
     for (DayBars.Group g : groups) {
       if (groups.size() > 1 || !g.area().isEmpty()) {
-        slices.add(area(g.area(), type, width));
+        String name = g.area().isEmpty() ? context.say("sheets.day-chart.whole-crew") : g.area();
+        slices.add(area(name, type, width));
       }
       g.rows().forEach(r -> slices.add(row(r, type, width)));
     }

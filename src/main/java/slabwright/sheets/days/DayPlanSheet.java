@@ -3,6 +3,7 @@ package slabwright.sheets.days;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import slabwright.drawing.Ink;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
@@ -13,6 +14,7 @@ import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.units.Message;
+import slabwright.work.Presence;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
@@ -63,12 +65,13 @@ public final class DayPlanSheet {
     blocks.add(new DayChart(DayBars.of(days), plan.dated(), context));
     blocks.add(
         new Paragraph(
-            context.say(together())
+            context.say(together(days))
                 + " "
                 + context.say(WorkPlan.NOTICE)
                 + " "
                 + context.say(plan.book().origin())));
     blocks.addAll(new CrewBlocks(plan, days, context).blocks());
+    blocks.addAll(new ReadingLines(plan, days, context).blocks());
     PersonRota rota = PersonRota.of(days);
     plan.table()
         .maybe()
@@ -95,7 +98,13 @@ public final class DayPlanSheet {
     return drafts;
   }
 
-  private Message together() {
+  private Message together(DayPlan days) {
+    Presence here = Presence.of(days, plan.book());
+    String unsaid =
+        here.unsaid().stream()
+            .map(context.words()::say)
+            .distinct()
+            .collect(Collectors.joining("; "));
     return plan.table()
         .text(
             t ->
@@ -103,7 +112,11 @@ public final class DayPlanSheet {
                     "sheets.day-plan-sheet.together",
                     context.times().from(t.begins(), plan.dated()),
                     context.times().from(t.ends(), plan.dated()),
-                    context.times().works(t.personTime())));
+                    context.times().works(here.steps()),
+                    context.times().works(here.present()),
+                    unsaid.isEmpty()
+                        ? context.say("sheets.day-plan-sheet.all-counted")
+                        : context.say("sheets.day-plan-sheet.not-counted", unsaid)));
   }
 
   private Block notice() {

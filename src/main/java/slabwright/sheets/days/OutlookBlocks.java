@@ -17,6 +17,7 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.units.Message;
 import slabwright.work.ClosedAir;
+import slabwright.work.DayCheck;
 import slabwright.work.HeldStep;
 import slabwright.work.JobOutlook;
 import slabwright.work.WorkPlan;
@@ -54,6 +55,12 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
     if (!closed.isEmpty()) {
       blocks.add(new Heading(context.say("sheets.outlook.closed")));
       blocks.add(closed(closed));
+      blocks.add(new Gap(3));
+    }
+    List<DayCheck> checks = outlook().checks().stream().filter(c -> isHere(c.area())).toList();
+    if (!checks.isEmpty()) {
+      blocks.add(new Heading(context.say("sheets.outlook.checks")));
+      checks.forEach(c -> blocks.add(new Paragraph("→ " + context.words().say(c.what()) + ".")));
       blocks.add(new Gap(3));
     }
     return blocks;

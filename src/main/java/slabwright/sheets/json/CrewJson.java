@@ -9,6 +9,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Setting;
 import slabwright.site.job.JobCrew;
 import slabwright.words.Words;
+import slabwright.work.Presence;
 import slabwright.work.SilicaShift;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
@@ -16,6 +17,23 @@ import slabwright.work.days.PersonRota;
 
 /** Who is on the job and what each grinds in a shift; part of {@code days} of the work JSON. */
 record CrewJson(WorkPlan plan, DayPlan days, Words words) {
+  private void presence(ObjectNode root) {
+    Presence here = Presence.of(days, plan.book());
+    root.put("hoursOfSteps", here.steps().toString());
+    root.put("hoursOfPresence", here.present().toString());
+    ArrayNode all = root.putArray("presence");
+    for (Presence.Day d : here.days()) {
+      ObjectNode o =
+          all.addObject()
+              .put("from", d.span().start().toString())
+              .put("to", d.span().end().toString());
+      ArrayNode persons = o.putArray("persons");
+      d.persons().stream().sorted().map(PersonRota::letter).forEach(persons::add);
+    }
+    ArrayNode unsaid = root.putArray("notCounted");
+    here.unsaid().forEach(m -> unsaid.add(words.say(m)));
+  }
+
   void addTo(ObjectNode root) {
     List<JobCrew.Person> persons = plan.site().job().crew().persons();
     ArrayNode crew = root.putArray("crew");
@@ -26,11 +44,13 @@ record CrewJson(WorkPlan plan, DayPlan days, Words words) {
         o.put("role", p.role()).put("name", p.name()).put("breathing", p.breathing());
       }
     }
+    presence(root);
     Set<String> indoors =
         plan.site().areas().stream()
             .filter(a -> a.setting() == Setting.INDOOR)
             .map(FloorArea::id)
             .collect(Collectors.toSet());
+    root.put("silicaRule", words.say(SilicaShift.RULE));
     ArrayNode silica = root.putArray("silica");
     for (SilicaShift s : SilicaShift.of(days, indoors)) {
       silica

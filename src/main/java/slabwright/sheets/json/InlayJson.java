@@ -3,6 +3,7 @@ package slabwright.sheets.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
@@ -12,8 +13,11 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.FixEffect;
+import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
 import slabwright.units.UnitSystem;
@@ -69,6 +73,8 @@ public final class InlayJson {
     o.put("cutLength_mm", JsonText.number(plan.cutLength()));
     o.put("loosePieces", plan.loosePieces());
     panels(plan, o.putArray("panels"));
+    ticks(plan, o.putArray("registration"));
+    stencils(plan, o.putArray("stencils"));
     seams(plan, o);
     o.put("rollLength_mm", JsonText.number(plan.rollLength()));
     plan.panels().ifPresent(p -> o.put("waste", JsonText.significant(p.waste())));
@@ -109,6 +115,32 @@ public final class InlayJson {
       JsonText.place(o, new Vec(p.box().minX(), p.box().minY()));
       o.put("width_mm", JsonText.number(p.box().width()));
       o.put("height_mm", JsonText.number(p.box().height()));
+    }
+  }
+
+  private static void ticks(InlayPlan plan, ArrayNode list) {
+    for (RegistrationTick t :
+        plan.panels().map(PanelPlan::ticks).orElse(List.<RegistrationTick>of())) {
+      ObjectNode o = list.addObject().put("tick", t.number());
+      JsonText.place(o, t.at());
+      plan.toSite()
+          .map(m -> m.apply(t.at()))
+          .ifPresent(
+              p ->
+                  o.put("siteX_mm", JsonText.number(p.x()))
+                      .put("siteY_mm", JsonText.number(p.y())));
+    }
+  }
+
+  private static void stencils(InlayPlan plan, ArrayNode list) {
+    for (Stencil s : plan.stencils().stencils()) {
+      ObjectNode o = list.addObject().put("stencil", s.layer()).put("colour", s.colour());
+      plan.panels()
+          .ifPresent(
+              p -> {
+                p.cut(s).forEach(x -> o.withArray("/panels").add(x.name()));
+                o.put("rollLength_mm", JsonText.number(p.rollLength(s)));
+              });
     }
   }
 

@@ -39,6 +39,10 @@ record OutlookJson(WorkPlan plan, Words words) {
     plan.outlook().held().forEach(h -> held.add(held(h)));
     ArrayNode closed = root.putObject("air").putArray("closed");
     plan.outlook().closed().forEach(c -> closed.add(closed(c)));
+    ArrayNode checks = root.putArray("checks");
+    plan.outlook()
+        .checks()
+        .forEach(c -> checks.add(message(c.what()).put("area", c.area()).put("step", c.step())));
     days(root);
   }
 
@@ -57,7 +61,7 @@ record OutlookJson(WorkPlan plan, Words words) {
 
   private ObjectNode buy(BuyLine b) {
     ObjectNode o = NODES.objectNode().put("product", b.product()).put("label", b.label());
-    o.put("colour", b.colour());
+    o.put("colour", b.colour().map(words::say).orElse(""));
     Optional<Kits> known = b.kits().maybe();
     if (known.isEmpty()) {
       return o.put("open", words.say(b.kits().text(k -> "")));

@@ -106,7 +106,8 @@ public record PlacementColumn(
       entries.add(
           KeyBlock.look(
               DyeStyle.flat(s.colour()),
-              context.say("sheets.placement-column.dye", s.layer(), s.colour())));
+              context.say(
+                  "sheets.placement-column.dye", s.layer(), placed.colourName(s.colour()))));
     }
     entries.add(
         KeyBlock.line(Pen.of(0.4, Palette.INK), context.say("sheets.placement-column.blank")));

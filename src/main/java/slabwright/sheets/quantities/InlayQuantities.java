@@ -101,7 +101,7 @@ final class InlayQuantities {
       DyeNeed need = work.flatMap(w -> w.dyeNeed(inlay.inlay().id(), s.colour())).orElse(planned);
       rows.add(
           List.of(
-              TableCell.of((i + 1) + ". " + s.colour()),
+              TableCell.of((i + 1) + ". " + context.say(inlay.colourName(s.colour()))),
               TableCell.of(context.bareArea(need.area())),
               TableCell.of(volume(need.litres())),
               TableCell.of(

@@ -22,21 +22,24 @@ import slabwright.sheets.page.TypeSizes;
 /**
  * The panels one after the other along the roll, to scale, as wide as the column.
  *
+ * @param cut the panels that are cut
  * @param roll full width of the film, mm
  */
-record RollBlock(PanelPlan plan, double roll, SheetContext context) implements Block {
+record RollBlock(PanelPlan plan, List<Panel> cut, double roll, SheetContext context)
+    implements Block {
   @Override
   public List<Slice> slices(TypeSizes type, double width) {
     double k = type.k();
-    double scale = Math.min(width / plan.rollLength(), 28 * k / roll);
+    double length = cut.stream().mapToDouble(p -> plan.turn().along(p.box())).sum();
+    double scale = Math.min(width / Math.max(1, length), 28 * k / roll);
     double high = roll * scale;
     double top = 2 * k;
     List<Ink> inks = new ArrayList<>();
-    Bounds film = new Bounds(0, top, plan.rollLength() * scale, top + high);
+    Bounds film = new Bounds(0, top, length * scale, top + high);
     inks.add(Fill.of(Palette.FIELD, film));
     inks.add(Stroke.rings(Pen.of(0.2, Palette.SOFT), List.of(StencilInks.ring(film))));
     double x = 0;
-    for (Panel p : plan.panels()) {
+    for (Panel p : cut) {
       x += panel(inks, p, x, film.middle().y(), scale, type);
     }
     String words = context.say("sheets.roll-block.along-the-roll", context.length(roll));

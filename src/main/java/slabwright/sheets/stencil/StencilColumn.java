@@ -2,6 +2,7 @@ package slabwright.sheets.stencil;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Symbol;
@@ -10,6 +11,7 @@ import slabwright.figures.MarkStyles;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Seam;
 import slabwright.inlay.stencil.Finding;
@@ -46,6 +48,9 @@ final class StencilColumn {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(context.say("sheets.stencil-column.weed")));
+    if (!stencil.loosePieces().isEmpty()) {
+      blocks.add(new Paragraph(context.say("sheets.stencil-column.ringed-stay")));
+    }
     blocks.add(key());
     blocks.add(new Gap(3));
     plan.panels().ifPresent(p -> panelBlocks(blocks, p));
@@ -55,6 +60,9 @@ final class StencilColumn {
       blocks.add(new Gap(3));
     }
     findings(blocks);
+    if (place == 0) {
+      plan.panels().filter(p -> !p.ticks().isEmpty()).ifPresent(p -> ticks(blocks, p));
+    }
     return blocks;
   }
 
@@ -70,6 +78,10 @@ final class StencilColumn {
           KeyBlock.sign(
               Symbol.Kind.WITNESS, Palette.INK, context.say("sheets.stencil-column.witness")));
     }
+    if (plan.panels().filter(p -> !p.ticks().isEmpty()).isPresent()) {
+      entries.add(
+          KeyBlock.sign(Symbol.Kind.LOOK, Palette.BLUE, context.say("sheets.stencil-column.tick")));
+    }
     entries.add(KeyBlock.line(Pen.of(0.5, Palette.INK), context.say("sheets.stencil-column.edge")));
     return KeyBlock.of(entries);
   }
@@ -77,8 +89,9 @@ final class StencilColumn {
   private void panelBlocks(List<Block> blocks, PanelPlan p) {
     blocks.add(new Heading(context.say("sheets.stencil-column.panels")));
     List<List<TableCell>> rows = new ArrayList<>();
+    List<Panel> cut = p.cut(stencil);
     for (String name : p.layingOrder()) {
-      p.panels().stream()
+      cut.stream()
           .filter(x -> x.name().equals(name))
           .forEach(
               x ->
@@ -97,13 +110,39 @@ final class StencilColumn {
                 TableColumn.number(context.say("sheets.stencil-column.width")),
                 TableColumn.number(context.say("sheets.stencil-column.height"))),
             rows));
+    if (cut.size() < p.panels().size()) {
+      String empty =
+          p.panels().stream()
+              .filter(x -> !cut.contains(x))
+              .map(Panel::name)
+              .collect(Collectors.joining(", "));
+      blocks.add(new Paragraph(context.say("sheets.stencil-column.not-cut", empty)));
+    }
     blocks.add(new Paragraph(rollUse(p)));
-    blocks.add(new RollBlock(p, inlay.inlay().spec().roll().mm(), context));
+    blocks.add(new RollBlock(p, cut, inlay.inlay().spec().roll().mm(), context));
     blocks.add(new Gap(4));
   }
 
+  /** Where the ticks lie on the blank, so that they can be put on the floor. */
+  private void ticks(List<Block> blocks, PanelPlan p) {
+    String places =
+        p.ticks().stream()
+            .map(
+                t ->
+                    context.say(
+                        "sheets.stencil-column.tick-place",
+                        t.number(),
+                        context.length(t.at().x() - p.blank().minX()),
+                        context.length(t.at().y() - p.blank().minY())))
+            .collect(Collectors.joining(" · "));
+    blocks.add(new Heading(context.say("sheets.stencil-column.ticks")));
+    blocks.add(new Paragraph(context.say("sheets.stencil-column.ticks-first")));
+    blocks.add(new Paragraph(places));
+    blocks.add(new Gap(3));
+  }
+
   private String rollUse(PanelPlan p) {
-    String used = context.length(p.rollLength());
+    String used = context.length(p.rollLength(stencil));
     String waste = QuantityFormat.number(p.waste() * 100, 0);
     return p.laps().stream()
         .findFirst()

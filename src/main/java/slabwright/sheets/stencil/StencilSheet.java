@@ -6,7 +6,6 @@ import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.TextStyle;
-import slabwright.figures.ColourWord;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
@@ -73,13 +72,15 @@ public final class StencilSheet {
   }
 
   private String colour(Stencil stencil) {
-    return ColourWord.named(stencil.colour(), inlay.inlay(), context.words());
+    return context.say(inlay.colourName(stencil.colour()));
   }
 
   private void draw(PlanComposer sketch, Stencil stencil, int place) {
     sketch.addInks(DyeStyle.of(stencil.colour(), place).on(stencil.openings()));
     sketch.addInks(List.of(StencilInks.blank(plan)));
     sketch.addInks(StencilInks.seams(plan)).addInks(StencilInks.witnesses(plan));
+    sketch.addInks(StencilInks.ticks(plan));
+    ticks(sketch);
     Bounds b = plan.stencils().blank();
     sketch.keepOff(List.of(StencilInks.ring(b)));
     sizes(sketch, b);
@@ -140,6 +141,18 @@ public final class StencilSheet {
       sketch.placeLabel(
           PlanLabel.of(lowest ? at : beside, panel.name(), style).on(Palette.WHITE).nearBy(12));
     }
+  }
+
+  private void ticks(PlanComposer sketch) {
+    TextStyle style = TextStyle.bold(2.6 * context.type().k()).in(Palette.BLUE);
+    plan.panels().stream()
+        .flatMap(p -> p.ticks().stream())
+        .forEach(
+            t ->
+                sketch.placeLabel(
+                    PlanLabel.of(t.at(), Integer.toString(t.number()), style)
+                        .on(Palette.WHITE)
+                        .nearBy(8)));
   }
 
   private void loose(PlanComposer sketch, Stencil stencil) {

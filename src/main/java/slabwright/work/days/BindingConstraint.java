@@ -20,6 +20,9 @@ public sealed interface BindingConstraint {
   /** Vapour of one of the two steps would meet sparks of the other through a shared doorway. */
   record Spark(String id) implements BindingConstraint {}
 
+  /** The forecast forbids the days before. */
+  record Weather() implements BindingConstraint {}
+
   /** It could start earlier, but then the coat after it would miss its recoat window. */
   record Window(String id) implements BindingConstraint {}
 

@@ -53,11 +53,19 @@ final class CrewCalendar {
     LocalDateTime at = hours.next(earliest);
     Optional<BindingConstraint> waitedFor = Optional.empty();
     while (true) {
-      List<TimeSpan> spans = hours.spread(task.length(), at);
-      if (spans.size() > 1 && !task.mayPause()) {
+      if (task.notOn().contains(at.toLocalDate())) {
+        waitedFor = Optional.of(new BindingConstraint.Weather());
         at = hours.next(hours.end(at));
         continue;
       }
+      if (!task.mayPause() && at.plus(task.length()).isAfter(hours.end(at))) {
+        at = hours.next(hours.end(at));
+        continue;
+      }
+      List<TimeSpan> spans =
+          task.mayPause()
+              ? hours.spread(task.length(), at)
+              : List.of(new TimeSpan(at, at.plus(task.length())));
       List<Reservation> there =
           busy.stream().filter(b -> b.meets(Reservation.whole(spans))).toList();
       Optional<Block> block =

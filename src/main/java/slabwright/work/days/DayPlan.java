@@ -81,9 +81,10 @@ public record DayPlan(
                     .min(Comparator.naturalOrder()));
   }
 
-  /** Hours of people, all steps together. */
+  /** Hours of people with their hands on the floor; setting up, masking and the like left out. */
   public Duration personTime() {
     return steps.stream()
+        .filter(s -> !s.task().type().kind().isAround())
         .map(s -> s.task().length().multipliedBy(s.task().people()))
         .reduce(Duration.ZERO, Duration::plus);
   }

@@ -51,12 +51,14 @@ public final class DayPlanner {
       DayPlan plan, List<WorkStep> tasks, Map<String, LocalDateTime> notBefore) {
     DayPlan best = plan;
     for (int n = 1; n < plan.hours().people(); n++) {
+      int crew = n;
       WorkingWeek few = plan.hours().withPeople(n);
-      if (StepValidator.findFault(tasks, few, plan.means()).isEmpty()
-          && !new ScheduleLowerBound(tasks, few, plan.means(), plan.firstDay(), notBefore)
+      List<WorkStep> less = tasks.stream().map(t -> t.forCrew(crew)).toList();
+      if (StepValidator.findFault(less, few, plan.means()).isEmpty()
+          && !new ScheduleLowerBound(less, few, plan.means(), plan.firstDay(), notBefore)
               .end()
               .isAfter(best.end())) {
-        best = better(best, tasks, few, notBefore);
+        best = better(best, less, few, notBefore);
       }
     }
     return best;

@@ -63,10 +63,7 @@ final class ScheduleLowerBound {
         tasks.stream()
             .map(t -> t.length().multipliedBy(t.people()))
             .reduce(Duration.ZERO, Duration::plus);
-    List<TimeSpan> spans =
-        hours.spreadFreely(
-            all.dividedBy(hours.people()), hours.next(firstDay.atTime(hours.from())));
-    return spans.get(spans.size() - 1).end();
+    return hours.soonest(all.dividedBy(hours.people()), firstDay.atTime(hours.from()));
   }
 
   private void tails() {

@@ -5,19 +5,21 @@ import java.util.Optional;
 import slabwright.work.step.StepType;
 
 /**
- * What keeps a step apart from steps of other floor areas: its own sparks, and its vapour beyond
- * shared doorways.
+ * What keeps a step apart from steps of other floor areas: its own sparks and people, and its
+ * vapour beyond shared doorways.
  *
  * @param area id of the floor area it happens on
  * @param sparks whether its machines may set vapour alight
+ * @param masked whether all on it wear breathing protection
  */
-record SparkZone(String area, boolean sparks, VapourReach vapour) {
+record SparkZone(String area, boolean sparks, boolean masked, VapourReach vapour) {
   /** Work that is nowhere. */
-  static final SparkZone NONE = new SparkZone("", false, VapourReach.NOWHERE);
+  static final SparkZone NONE = new SparkZone("", false, false, VapourReach.NOWHERE);
 
   static SparkZone of(WorkStep task) {
     StepType type = task.type();
-    return new SparkZone(type.areaId(), type.sparks(), task.air().vapour());
+    boolean masked = !task.air().protection().isEmpty();
+    return new SparkZone(type.areaId(), type.sparks(), masked, task.air().vapour());
   }
 
   /** When this one may go on if sparks and vapour would meet; empty when they don't. */
@@ -30,7 +32,7 @@ record SparkZone(String area, boolean sparks, VapourReach vapour) {
   }
 
   private boolean reaches(SparkZone other) {
-    return other.sparks && vapour.areas().contains(other.area);
+    return vapour.areas().contains(other.area) && vapour.keepsOut(other.sparks, other.masked);
   }
 
   private TimeSpan lingering(TimeSpan span) {

@@ -1,8 +1,10 @@
 package slabwright.work.days;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import slabwright.units.Message;
 import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
@@ -21,6 +23,7 @@ import slabwright.work.step.ToolKind;
  * @param abrading time to abrade this floor if a recoat window is missed; empty when unknown
  * @param keepOut who else must stay off, and for how long after
  * @param air what the people on it breathe
+ * @param notOn days on which it is not begun, for the weather
  */
 public record WorkStep(
     String id,
@@ -33,9 +36,11 @@ public record WorkStep(
     List<StepWait> waits,
     Optional<Duration> abrading,
     Optional<KeepOut> keepOut,
-    StepAir air) {
+    StepAir air,
+    Set<LocalDate> notOn) {
   public WorkStep {
     waits = List.copyOf(waits);
+    notOn = Set.copyOf(notOn);
     if (people < 1 || length.isNegative()) {
       throw new IllegalArgumentException("a step needs people and a length: " + name);
     }
@@ -53,7 +58,19 @@ public record WorkStep(
       List<StepWait> waits,
       Optional<Duration> abrading,
       Optional<KeepOut> keepOut) {
-    this(id, name, area, type, length, people, mayPause, waits, abrading, keepOut, StepAir.CLEAN);
+    this(
+        id,
+        name,
+        area,
+        type,
+        length,
+        people,
+        mayPause,
+        waits,
+        abrading,
+        keepOut,
+        StepAir.CLEAN,
+        Set.of());
   }
 
   /** How many tools of a kind it holds: who grinds by hand has a grinder and a vacuum each. */
@@ -63,21 +80,57 @@ public record WorkStep(
     return held ? some : 0;
   }
 
+  /** The same step for a crew of another number, where it is the whole crew's. */
+  WorkStep forCrew(int n) {
+    return type.kind().isWholeCrew()
+        ? new WorkStep(
+            id, name, area, type, length, n, mayPause, waits, abrading, keepOut, air, notOn)
+        : this;
+  }
+
   /** The same step with the time to abrade the floor should its window be missed. */
   public WorkStep withAbrading(Duration time) {
     return new WorkStep(
-        id, name, area, type, length, people, mayPause, waits, Optional.of(time), keepOut, air);
+        id,
+        name,
+        area,
+        type,
+        length,
+        people,
+        mayPause,
+        waits,
+        Optional.of(time),
+        keepOut,
+        air,
+        notOn);
   }
 
   /** The same step with other trades kept out. */
   public WorkStep withKeepOut(KeepOut out) {
     return new WorkStep(
-        id, name, area, type, length, people, mayPause, waits, abrading, Optional.of(out), air);
+        id,
+        name,
+        area,
+        type,
+        length,
+        people,
+        mayPause,
+        waits,
+        abrading,
+        Optional.of(out),
+        air,
+        notOn);
   }
 
   /** The same step with other waits, and what is breathed on it. */
   public WorkStep in(StepAir around, List<StepWait> waiting) {
     return new WorkStep(
-        id, name, area, type, length, people, mayPause, waiting, abrading, keepOut, around);
+        id, name, area, type, length, people, mayPause, waiting, abrading, keepOut, around, notOn);
+  }
+
+  /** The same step, kept off some days by the weather. */
+  public WorkStep notOn(Set<LocalDate> bad) {
+    return new WorkStep(
+        id, name, area, type, length, people, mayPause, waits, abrading, keepOut, air, bad);
   }
 }

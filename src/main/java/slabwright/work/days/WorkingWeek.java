@@ -8,17 +8,20 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * The crew's working week.
+ * The crew's working week: when there are steps; who comes earlier to set up is there before.
  *
  * @param people in the crew
  * @param from when the day starts
  * @param length of the working day, at most to midnight
  * @param days that are worked
+ * @param rest at least an hour from both ends of the day; empty when nobody says that there is one
  */
-public record WorkingWeek(int people, LocalTime from, Duration length, Set<DayOfWeek> days) {
+public record WorkingWeek(
+    int people, LocalTime from, Duration length, Set<DayOfWeek> days, Optional<MiddayBreak> rest) {
   /** Work is not begun before a night, nor left over for the morning, for less than this. */
   public static final Duration LEAST_PIECE = Duration.ofMinutes(30);
 
@@ -28,6 +31,11 @@ public record WorkingWeek(int people, LocalTime from, Duration length, Set<DayOf
       throw new IllegalArgumentException(
           "a crew works at least an hour on some day before midnight");
     }
+  }
+
+  /** A week without a break. */
+  public WorkingWeek(int people, LocalTime from, Duration length, Set<DayOfWeek> days) {
+    this(people, from, length, days, Optional.empty());
   }
 
   /** Whether a working day of that start and length is at least an hour and ends by midnight. */
@@ -43,7 +51,17 @@ public record WorkingWeek(int people, LocalTime from, Duration length, Set<DayOf
 
   /** The same week for another number of people. */
   public WorkingWeek withPeople(int n) {
-    return new WorkingWeek(n, from, length, days);
+    return new WorkingWeek(n, from, length, days, rest);
+  }
+
+  /** The same week with a rest in the middle of the day; none where no hour is left beside it. */
+  public WorkingWeek resting(Duration time) {
+    Duration half = QuarterHour.down(length.minus(time).dividedBy(2));
+    boolean some = !time.isZero() && half.compareTo(Duration.ofHours(1)) >= 0;
+    return some
+        ? new WorkingWeek(
+            people, from, length, days, Optional.of(new MiddayBreak(from.plus(half), time)))
+        : this;
   }
 
   /** The first working moment at or after {@code t}. */
@@ -54,7 +72,7 @@ public record WorkingWeek(int people, LocalTime from, Duration length, Set<DayOf
       boolean early = days.contains(at.getDayOfWeek()) && at.isBefore(start);
       at = early ? start : at.toLocalDate().plusDays(1).atTime(from);
     }
-    return at;
+    return rests(at) ? at.toLocalDate().atTime(rest.orElseThrow().to()) : at;
   }
 
   /** The end of the working day {@code t} lies in. */
@@ -62,38 +80,50 @@ public record WorkingWeek(int people, LocalTime from, Duration length, Set<DayOf
     return t.toLocalDate().atTime(from).plus(length);
   }
 
+  private boolean rests(LocalDateTime t) {
+    LocalTime clock = t.toLocalTime();
+    return rest.filter(r -> !clock.isBefore(r.from()) && clock.isBefore(r.to())).isPresent();
+  }
+
+  /** When work that pauses stops next: for the rest or for the night. */
+  private LocalDateTime stop(LocalDateTime t) {
+    return rest.map(r -> t.toLocalDate().atTime(r.from())).filter(t::isBefore).orElse(end(t));
+  }
+
   /**
-   * The stretches of work of some length that starts at a working moment and goes on next morning.
-   * Nothing is begun or left over for less than {@link #LEAST_PIECE}: sooner the day before ends
-   * early, or the work starts the next morning.
+   * The stretches of work of some length that starts at a working moment and goes on after the rest
+   * and next morning. Nothing is begun or left over for less than {@link #LEAST_PIECE}: sooner the
+   * stretch before ends early, or the work starts after it.
    */
   List<TimeSpan> spread(Duration length, LocalDateTime from) {
-    return spread(length, from, LEAST_PIECE);
-  }
-
-  /** With as little left over for the next morning as happens; the shortest that could be. */
-  List<TimeSpan> spreadFreely(Duration length, LocalDateTime from) {
-    return spread(length, from, Duration.ZERO);
-  }
-
-  private List<TimeSpan> spread(Duration length, LocalDateTime from, Duration least) {
     List<TimeSpan> spans = new ArrayList<>();
     Duration left = length;
     LocalDateTime at = from;
     while (true) {
-      Duration today = Duration.between(at, end(at));
+      Duration today = Duration.between(at, stop(at));
       if (left.compareTo(today) <= 0) {
         spans.add(new TimeSpan(at, at.plus(left)));
         return spans;
       }
-      Duration before = left.minus(least);
+      Duration before = left.minus(LEAST_PIECE);
       Duration piece = before.compareTo(today) < 0 ? before : today;
-      if (piece.compareTo(least) >= 0) {
+      if (piece.compareTo(LEAST_PIECE) >= 0) {
         spans.add(new TimeSpan(at, at.plus(piece)));
         left = left.minus(piece);
       }
+      at = next(stop(at));
+    }
+  }
+
+  /** The end of work at the soonest, without rest and with as little left over as happens. */
+  LocalDateTime soonest(Duration work, LocalDateTime begin) {
+    Duration left = work;
+    LocalDateTime at = next(begin);
+    while (left.compareTo(Duration.between(at, end(at))) > 0) {
+      left = left.minus(Duration.between(at, end(at)));
       at = next(end(at));
     }
+    return at.plus(left);
   }
 
   private boolean works(LocalDateTime t) {

@@ -1,5 +1,6 @@
 package slabwright.work.handover;
 
+import java.util.Optional;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.Kits;
@@ -12,11 +13,11 @@ import slabwright.work.coat.Kits;
  * @param colour what people call the colour; empty for a product that has none of its own
  * @param kits for all floor areas together; what is needed stands in them in mm³, losses included
  */
-public record BuyLine(String product, String label, String colour, Figure<Kits> kits) {
+public record BuyLine(String product, String label, Optional<Message> colour, Figure<Kits> kits) {
   /** The product, with its colour where it has one. */
   public Message name() {
-    return colour.isEmpty()
-        ? Message.of("work.buy-line.product", label)
-        : Message.of("work.buy-line.of-colour", label, colour);
+    return colour
+        .map(c -> Message.of("work.buy-line.of-colour", label, c))
+        .orElseGet(() -> Message.of("work.buy-line.product", label));
   }
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import slabwright.site.Finish;
+import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.InlayTakeoff;
 import slabwright.work.WorkPlan;
@@ -20,7 +22,7 @@ import slabwright.work.coat.Kits;
  * Each colour of a graphic is a dye of its own.
  */
 public final class BuyList {
-  private record Key(String product, String colour) {}
+  private record Key(String product, Optional<Message> colour) {}
 
   private final Map<Key, BuyLine> lines = new LinkedHashMap<>();
 
@@ -33,12 +35,12 @@ public final class BuyList {
       if (a.prep().filler().mm3() > 0) {
         plan.book()
             .first(ProductKind.FILLER)
-            .ifPresent(p -> list.add(p, "", a.prep().filler().kits()));
+            .ifPresent(p -> list.add(p, Optional.empty(), a.prep().filler().kits()));
       }
       if (a.prep().levelling().fills()) {
         plan.book()
             .first(ProductKind.LEVELLER)
-            .ifPresent(p -> list.add(p, "", a.prep().levelling().kits()));
+            .ifPresent(p -> list.add(p, Optional.empty(), a.prep().levelling().kits()));
       }
     }
     return List.copyOf(list.lines.values());
@@ -46,13 +48,16 @@ public final class BuyList {
 
   private void add(AreaWorkPlan area, CoatPlan coat) {
     if (coat.job().target() != Finish.Target.INLAY) {
-      add(coat.product(), "", coat.kits());
+      add(coat.product(), Optional.empty(), coat.kits());
       return;
     }
     for (InlayTakeoff inlay : area.floor().inlays()) {
       for (InlayTakeoff.StencilDye dye : inlay.dyes()) {
         if (dye.product().equals(coat.product().id()) && coat.job().mm2() > 0) {
-          add(coat.product(), dye.name(), part(coat, dye.openings() / coat.job().mm2()));
+          add(
+              coat.product(),
+              Optional.of(dye.name()),
+              part(coat, dye.openings() / coat.job().mm2()));
         }
       }
     }
@@ -64,7 +69,7 @@ public final class BuyList {
         .with(coat.product().spread().kits(), (v, sold) -> Kits.of(v * share, sold));
   }
 
-  private void add(Product product, String colour, Figure<Kits> more) {
+  private void add(Product product, Optional<Message> colour, Figure<Kits> more) {
     Key key = new Key(product.id(), colour);
     Figure<Kits> before =
         lines.containsKey(key) ? lines.get(key).kits() : Figure.known(new Kits(List.of(), 0));

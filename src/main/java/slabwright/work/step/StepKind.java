@@ -2,6 +2,8 @@ package slabwright.work.step;
 
 /** What is done in a step, in about the order a crew does it. */
 public enum StepKind {
+  /** Unloading and setting up, once. */
+  SET_UP,
   GRIND_TOP,
   GRIND_STEPS,
   LEVEL_TRENCH,
@@ -9,12 +11,16 @@ public enum StepKind {
   FILL_TRENCH,
   TAKE_OFF_RESIDUE,
   METAL_PASS,
+  /** Vacuuming between two grinding passes. */
+  HEPA_PASS,
   /** Joints, cracks and spalls. */
   FILL_GAPS,
   FINE_PASS,
   CLEAN,
   /** A small field in the job's own colours, for the client to approve. */
   SAMPLE_PANEL,
+  /** Film and tape along walls before anything is sprayed. */
+  MASK_WALLS,
   COAT,
   /** What dye leaves lying on the floor. */
   DYE_RESIDUE_OFF,
@@ -26,7 +32,9 @@ public enum StepKind {
   MIST_COAT,
   PULL_UP_STENCIL,
   /** What a missed recoat window asks for before the next coat. */
-  ABRADE;
+  ABRADE,
+  /** Packing up and leaving, once. */
+  STRIKE;
 
   /** Whether it takes concrete off, and so sets silica free. */
   public boolean grindsConcrete() {
@@ -39,7 +47,11 @@ public enum StepKind {
           METAL_PASS,
           FINE_PASS ->
           true;
-      case FILL_GAPS,
+      case SET_UP,
+          HEPA_PASS,
+          MASK_WALLS,
+          STRIKE,
+          FILL_GAPS,
           CLEAN,
           SAMPLE_PANEL,
           COAT,
@@ -53,5 +65,15 @@ public enum StepKind {
           ABRADE ->
           false;
     };
+  }
+
+  /** Whether the whole crew is on it, on no floor area. */
+  public boolean isWholeCrew() {
+    return this == SET_UP || this == STRIKE;
+  }
+
+  /** Whether it is presence and no progress on the floor. */
+  public boolean isAround() {
+    return isWholeCrew() || this == HEPA_PASS || this == MASK_WALLS;
   }
 }

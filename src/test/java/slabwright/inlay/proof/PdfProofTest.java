@@ -9,6 +9,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType1Font;
+import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.junit.jupiter.api.Test;
 import slabwright.pdfin.outline.PdfOutlines;
 import slabwright.shape.Affine;
@@ -67,5 +69,50 @@ class PdfProofTest {
     ShopDrawing d = drawing(new Affine(1, 0, 0, -1, 0, bicycle.blank().maxY()));
     ProofReport r = ProofCheck.run(bicycle.plan(), d, ShadingMeaning.PULLED_OUT);
     assertThat(r.faults()).containsExactly(new ProofFault.Mirrored());
+  }
+
+  /** The blank at 1:10 on an A4 page with a title block of real words. */
+  private ShopDrawing fitted(String note) throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      PDPage page = new PDPage(PDRectangle.A4);
+      document.addPage(page);
+      try (PDPageContentStream c = new PDPageContentStream(document, page)) {
+        Affine there = new Affine(0.1, 0, 0, -0.1, 20, 277).then(Affine.scale(POINTS, POINTS));
+        draw(c, bicycle.openings().rings(), there);
+        c.fillEvenOdd();
+        draw(
+            c,
+            List.of(Ring.rectangle(0, 0, bicycle.blank().maxX(), bicycle.blank().maxY())),
+            there);
+        c.stroke();
+        c.beginText();
+        c.setFont(new PDType1Font(Standard14Fonts.FontName.HELVETICA), 12);
+        c.newLineAtOffset(60, 60);
+        c.showText(note);
+        c.endText();
+      }
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      document.save(out);
+      return ShopDrawing.of(PdfOutlines.read(out.toByteArray(), 1).orThrow());
+    }
+  }
+
+  @Test
+  void a_page_that_states_its_scale_is_judged_at_that_size() throws IOException {
+    ProofReport right =
+        ProofCheck.run(bicycle.plan(), fitted("Scale 1:10"), ShadingMeaning.PULLED_OUT);
+    assertThat(right.verdict()).isEqualTo(ProofVerdict.CUT);
+    ProofReport wrong =
+        ProofCheck.run(bicycle.plan(), fitted("Scale 1:12"), ShadingMeaning.PULLED_OUT);
+    assertThat(wrong.faults()).extracting(ProofFault::kind).containsExactly("size-off");
+  }
+
+  @Test
+  void a_fitted_page_without_a_scale_cannot_be_judged_in_size() throws IOException {
+    ProofReport r =
+        ProofCheck.run(bicycle.plan(), fitted("Sheet 1 of 1"), ShadingMeaning.PULLED_OUT);
+    assertThat(r.verdict()).isEqualTo(ProofVerdict.CANNOT_TELL);
+    assertThat(r.faults()).isEmpty();
+    assertThat(r.notes()).extracting(ProofNote::kind).contains("scale-cannot-be-told");
   }
 }

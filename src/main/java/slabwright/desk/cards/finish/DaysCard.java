@@ -14,6 +14,7 @@ import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.shell.Controls;
 import slabwright.figures.DayBarChart;
 import slabwright.units.QuantityFormat;
+import slabwright.work.Presence;
 import slabwright.work.book.Figure;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
@@ -50,9 +51,14 @@ public final class DaysCard extends Card {
       picture.setHeight(1);
       return;
     }
-    rows.figure(
-        words().say("desk.cards.finish.days.hours-of-people"),
-        () -> hours(plan.get().personTime()));
+    Optional<Presence> here = job.done().flatMap(d -> d.work().presence().maybe());
+    here.ifPresent(
+        p -> {
+          rows.figure(
+              words().say("desk.cards.finish.days.hours-of-people"), () -> hours(p.steps()));
+          rows.figure(
+              words().say("desk.cards.finish.days.hours-of-presence"), () -> hours(p.present()));
+        });
     rows.figure(words().say("desk.cards.finish.days.from"), () -> plan.get().firstDay().toString());
     rows.figure(
         words().say("desk.cards.finish.days.to"), () -> plan.get().end().toLocalDate().toString());

@@ -8,25 +8,22 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
-import slabwright.desk.cards.NumberRange;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.edit.ColourUse;
 import slabwright.inlay.ComputedInlay;
+import slabwright.inlay.DyeNames;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.ColourChoice.Use;
 import slabwright.site.Inlay;
 import slabwright.site.StencilChanges;
 import slabwright.site.StencilSpec;
+import slabwright.units.ColourNaming;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.QuantityFormat;
-import slabwright.units.Result;
 
 /** What happens with each colour of the graphic, the base dye under it, and ties. */
 public final class ColoursCard extends Card {
-  private static final NumberRange LIGHTNESS = new NumberRange(0, 100);
-
   private final SelectedAreaResults answers;
   private final SelectedInlay inlay;
   private final FieldRows rows;
@@ -58,11 +55,13 @@ public final class ColoursCard extends Card {
   private void fill() {
     rows.clear();
     colours.forEach(this::colour);
-    rows.text(
-            words().say("desk.cards.inlay.colours.base-dye-lightness-l"),
-            this::lightness,
-            this::takeLightness)
-        .id("base-lightness");
+    rows.choice(
+            words().say("desk.cards.inlay.colours.base-under-it"),
+            List.of(BaseLook.values()),
+            this::word,
+            () -> BaseLook.of(changes().baseLightness()),
+            b -> setLightness(b.lightness()))
+        .setId("base-look");
     rows.tick(
             words().say("desk.cards.inlay.colours.tie-loose-pieces-in-for"),
             () -> spec().ties(),
@@ -86,7 +85,7 @@ public final class ColoursCard extends Card {
   private void colour(String hex) {
     ChoiceBox<Use> box =
         rows.choice(
-            hex,
+            name(hex),
             List.of(Use.values()),
             this::word,
             () -> ColourUse.of(spec(), hex),
@@ -100,6 +99,13 @@ public final class ColoursCard extends Card {
       row.getChildren().add(0, swatch);
       row.setSpacing(8);
     }
+  }
+
+  private String name(String hex) {
+    return inlay
+        .now()
+        .map(i -> words().say(DyeNames.of(i, colours).get(hex)))
+        .orElseGet(() -> words().say(ColourNaming.of(hex)));
   }
 
   private String word(Use u) {
@@ -118,17 +124,15 @@ public final class ColoursCard extends Card {
     };
   }
 
-  private String lightness() {
-    OptionalDouble l = changes().baseLightness();
-    return l.isPresent() ? QuantityFormat.number(l.getAsDouble(), 0) : "";
-  }
-
-  private Result<?> takeLightness(String text) {
-    if (text.isBlank()) {
-      setLightness(OptionalDouble.empty());
-      return Result.ok(0.0);
-    }
-    return LIGHTNESS.read(text).map(v -> rows.taken(v, x -> setLightness(OptionalDouble.of(x))));
+  private String word(BaseLook b) {
+    return switch (b) {
+      case NOT_KNOWN -> words().say("desk.cards.inlay.colours.base-not-known");
+      case VERY_LIGHT -> words().say("desk.cards.inlay.colours.base-very-light");
+      case LIGHT -> words().say("desk.cards.inlay.colours.base-light");
+      case MEDIUM -> words().say("desk.cards.inlay.colours.base-medium");
+      case DARK -> words().say("desk.cards.inlay.colours.base-dark");
+      case VERY_DARK -> words().say("desk.cards.inlay.colours.base-very-dark");
+    };
   }
 
   private void setLightness(OptionalDouble v) {

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.cards.PlaceCycle;
+import slabwright.inlay.DyeNames;
 import slabwright.inlay.FixAcceptance;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.stencil.FindingGroups;
@@ -16,6 +17,7 @@ import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Vec;
 import slabwright.site.Inlay;
+import slabwright.units.ColourNaming;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
@@ -108,10 +110,17 @@ record InlayFindings(
         String said =
             words.say(
                 "desk.cards.inlay.inlay-findings.loose-in",
-                s.colour(),
+                name(s.colour()),
                 QuantityFormat.smallArea(piece.area(), units));
         all.add(new FindingRow(FindingRow.Sign.LOOK, said, Optional.of(goTo.apply(piece.place()))));
       }
     }
+  }
+
+  private String name(String colour) {
+    return picked
+        .now()
+        .map(i -> words.say(DyeNames.of(i, plan).get(colour)))
+        .orElseGet(() -> words.say(ColourNaming.of(colour)));
   }
 }

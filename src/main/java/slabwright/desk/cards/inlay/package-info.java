@@ -3,7 +3,7 @@
  *
  * <p>{@link SelectedInlay} (entry: which inlay the cards speak of). {@link GraphicCard}, {@link
  * InlayCard}, {@link OnFloorCard}; {@link StencilCard} with {@link OversprayFields}, {@link
- * ColoursCard}, {@link ChecksCard} with {@link InlayFindings}, {@link PanelsCard}, {@link
- * SeamsCard}; {@link CutCard} and {@link ProofCard}.
+ * ColoursCard} with {@link BaseLook}, {@link ChecksCard} with {@link InlayFindings}, {@link
+ * PanelsCard}, {@link SeamsCard}; {@link CutCard} and {@link ProofCard}.
  */
 package slabwright.desk.cards.inlay;

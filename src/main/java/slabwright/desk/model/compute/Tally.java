@@ -1,5 +1,6 @@
 package slabwright.desk.model.compute;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -95,15 +96,18 @@ public final class Tally {
         : TallyItem.unknown(what);
   }
 
+  private static String hours(Duration d) {
+    return QuantityFormat.number(d.toMinutes() / 60.0, 0);
+  }
+
   private TallyItem crew(Optional<SiteResult> job) {
     Message what = Message.of("desk.model.tally.crew-whole-site");
     if (job.filter(d -> !d.work().outlook().canStart()).isPresent()) {
       String said = words.say("desk.model.tally.cannot-start");
       return new TallyItem(what, said, TallyItem.Emphasis.CANT);
     }
-    return job.flatMap(d -> d.work().days().maybe())
-        .map(d -> QuantityFormat.number(d.personTime().toMinutes() / 60.0, 0))
-        .map(h -> words.say("desk.model.tally.hours", h))
+    return job.flatMap(d -> d.work().presence().maybe())
+        .map(p -> words.say("desk.model.tally.hours", hours(p.steps()), hours(p.present())))
         .map(v -> TallyItem.of(what, v))
         .orElse(TallyItem.unknown(what));
   }

@@ -7,7 +7,6 @@ import slabwright.drawing.Palette;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.View;
-import slabwright.figures.ColourWord;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.PlacedInlay;
@@ -53,9 +52,7 @@ record GraphicBlock(PlacedInlay placed, double size, SheetContext context) imple
       inks.addAll(DyeStyle.flat(s.colour()).on(List.of(box)));
       List<String> lines =
           TextMeasure.wrap(
-              ColourWord.named(s.colour(), placed.inlay(), context.words()),
-              type.body(),
-              room - SWATCH - 2);
+              context.say(placed.colourName(s.colour())), type.body(), room - SWATCH - 2);
       double at = y + SWATCH / 2 + 1.4 - (lines.size() - 1) * type.leading() / 2;
       for (String line : lines) {
         inks.add(Text.start(new Vec(x + SWATCH + 2, at), line, type.body()));

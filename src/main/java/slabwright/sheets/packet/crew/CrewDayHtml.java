@@ -36,7 +36,7 @@ final class CrewDayHtml {
     element(out, "h1", "", title);
     element(out, "p", "detail", job.site().note());
     element(out, "p", "", texts.persons());
-    List<CrewDayText> days = texts.days().stream().map(texts::text).toList();
+    List<CrewDayText> days = texts.all();
     out.append("<nav>\n");
     for (int i = 0; i < days.size(); i++) {
       out.append("<a href=\"#day-").append(i + 1).append("\">");
@@ -64,7 +64,9 @@ final class CrewDayHtml {
     text.alerts().forEach(a -> element(out, "p", "alert", a));
     text.rows().forEach(r -> row(out, r));
     out.append("<div class=\"caution\">\n");
-    element(out, "h3", "", job.words().say("sheets.crew-day.in-this-order"));
+    if (!text.cautions().isEmpty()) {
+      element(out, "h3", "", job.words().say("sheets.crew-day.in-this-order"));
+    }
     out.append("<ol>\n").append(each(text.cautions(), c -> "<li>" + escaped(c) + "</li>\n"));
     out.append("</ol>\n<div class=\"stop\">\n");
     text.stops().forEach(s -> element(out, "p", "", s));

@@ -55,7 +55,12 @@ final class CrewDayPages {
 
   List<PageDraft> drafts() {
     List<PageDraft> drafts = new ArrayList<>();
-    for (CrewDay day : texts.days()) {
+    List<CrewDay> days = texts.days();
+    if (days.isEmpty()) {
+      CrewDay none = new CrewDay(1, job.date(), List.of());
+      drafts.addAll(drafts(none, texts.all().get(0)));
+    }
+    for (CrewDay day : days) {
       drafts.addAll(drafts(day, texts.text(day)));
     }
     return drafts;
@@ -72,37 +77,40 @@ final class CrewDayPages {
             ? text.place()
             : context.say("sheets.crew-day.place-and-persons", text.place(), persons);
     PageDraft draft = new PageDraft("", text.title(), place, "", Optional.empty(), List.of());
-    double below = cautions.height() + GAP;
     double all = rows.stream().mapToDouble(Strip::height).sum();
-    double room = body.height() - alerts.height() - below;
-    List<PageDraft> pages = new ArrayList<>();
+    double room = body.height() - alerts.height() - cautions.height() - GAP;
     if (all + foot.height() + GAP <= room) {
-      pages.add(draft.withInks(single(day, alerts, rows, cautions, foot)));
-      return pages;
+      return List.of(draft.withInks(single(day, alerts, rows, cautions, foot)));
     }
     int next = Math.min(take(rows, 0, room), Math.max(1, rows.size() - LEAST_ROWS));
     List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
     lay(inks, rows.subList(0, next), body.minY() + alerts.height());
     inks.addAll(cautions.at(body.minX(), body.maxY() - cautions.height()));
-    pages.add(draft.withInks(inks));
-    while (next < rows.size() || pages.size() == 1) {
-      List<Ink> more = new ArrayList<>(alerts.at(body.minX(), body.minY()));
-      double top = body.minY() + alerts.height();
-      double left = body.maxY() - top;
-      int to = take(rows, next, left - foot.height() - GAP);
-      boolean last = to == rows.size();
-      if (!last) {
-        to = take(rows, next, left);
-      }
-      double y = lay(more, rows.subList(next, to), top);
+    List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
+    more(day, alerts, rows.subList(next, rows.size()), foot)
+        .forEach(m -> pages.add(draft.continued(m, context.words())));
+    return pages;
+  }
+
+  /** The pages after a day's first: the rows that are left, and on the last what ends the day. */
+  private List<List<Ink>> more(CrewDay day, Strip alerts, List<Strip> rows, Strip foot) {
+    List<List<Ink>> pages = new ArrayList<>();
+    double top = body.minY() + alerts.height();
+    double room = body.maxY() - top;
+    double footTop = body.maxY() - foot.height() - GAP;
+    int next = 0;
+    boolean last = false;
+    while (!last) {
+      List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
+      int to = take(rows, next, room - foot.height() - GAP);
+      last = to == rows.size();
+      to = last ? to : take(rows, next, room);
+      double y = lay(inks, rows.subList(next, to), top);
       if (last) {
-        more.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
-        picture(
-            day,
-            new Bounds(body.minX(), y + GAP, body.maxX(), body.maxY() - foot.height() - GAP),
-            more);
+        inks.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
+        picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), footTop), inks);
       }
-      pages.add(draft.continued(more, context.words()));
+      pages.add(inks);
       next = to;
     }
     return pages;
@@ -259,7 +267,10 @@ final class CrewDayPages {
   private Strip cautions(CrewDayText text) {
     double width = body.width() - 2 * PAD;
     Lines lines = new Lines(PAD - 1);
-    lines.say(PAD, context.say("sheets.crew-day.in-this-order"), context.type().heading(), width);
+    if (!text.cautions().isEmpty()) {
+      String head = context.say("sheets.crew-day.in-this-order");
+      lines.say(PAD, head, context.type().heading(), width);
+    }
     for (int i = 0; i < text.cautions().size(); i++) {
       double y = lines.y;
       lines.say(PAD + 7, text.cautions().get(i), context.type().body(), width - 7);
@@ -293,7 +304,7 @@ final class CrewDayPages {
     Lines lines = new Lines(0);
     text.lookOut().forEach(l -> lines.say(0, l, context.type().body(), body.width()));
     lines.gap(7);
-    double each = body.width() / text.readings().size();
+    double each = body.width() / Math.max(1, text.readings().size());
     for (int i = 0; i < text.readings().size(); i++) {
       String words = text.readings().get(i);
       double x = i * each;

@@ -89,6 +89,26 @@ final class CrewDayTexts {
         .orElse(h.step());
   }
 
+  /** Every day; where the work can't be put in order, one page that says why. */
+  List<CrewDayText> all() {
+    return days.isEmpty() ? List.of(none()) : days.stream().map(this::text).toList();
+  }
+
+  /** No day, no order: what stands against the job, why, and the disclaimer. */
+  private CrewDayText none() {
+    List<String> why = new ArrayList<>(alerts());
+    why.add(words.say(plan.outlook().order().text(d -> "")));
+    return new CrewDayText(
+        words.say("sheets.crew-day.no-days"),
+        job.site().name(),
+        why.stream().filter(w -> !w.isBlank()).toList(),
+        List.of(),
+        List.of(),
+        List.of(words.say("sheets.crew-day.ask")),
+        List.of(),
+        List.of(words.say("sheets.crew-day.notice", WorkPlan.NOTICE, plan.book().origin())));
+  }
+
   CrewDayText text(CrewDay day) {
     CrewCautions cautions = new CrewCautions(job, day);
     boolean known = plan.outlook().canStart();

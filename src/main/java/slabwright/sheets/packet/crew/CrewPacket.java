@@ -2,7 +2,15 @@ package slabwright.sheets.packet.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
+import slabwright.drawing.TextStyle;
 import slabwright.inlay.PlacedInlay;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.sheets.days.LanesSheet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.FramedDraft;
@@ -14,16 +22,35 @@ import slabwright.work.AreaWorkPlan;
 
 /** The crew's pages: the days first, then posters of each floor. */
 public final class CrewPacket {
+  private static final double BESIDE = 5;
+  private static final double UNDER_TITLE = 14;
+
   private CrewPacket() {}
 
   public static List<FramedDraft> drafts(PacketContents job) {
     List<FramedDraft> pages =
         new ArrayList<>(FramedDraft.all(job.portrait(), new CrewDayPages(job).drafts()));
     SheetContext context = job.landscape();
+    Optional<String> alert = new CrewDayTexts(job).alerts().stream().findFirst();
     for (AreaResult area : job.areas()) {
-      pages.addAll(FramedDraft.all(context, posters(job, area, context)));
+      for (PageDraft poster : posters(job, area, context)) {
+        pages.add(
+            new FramedDraft(context, alert.map(a -> stopped(poster, a, context)).orElse(poster)));
+      }
     }
     return pages;
+  }
+
+  /** The same poster with what stands against the job in red, beside the area's name. */
+  private static PageDraft stopped(PageDraft poster, String alert, SheetContext context) {
+    Bounds frame = context.page().frame();
+    TextStyle red = context.type().strong().in(Palette.RED);
+    double named = TextMeasure.width(poster.area(), context.type().body()) + BESIDE;
+    double right = poster.scale().isPresent() ? context.page().field().maxX() : frame.maxX();
+    String words = TextMeasure.fitted(alert, red, right - frame.minX() - named);
+    List<Ink> inks = new ArrayList<>(poster.inks());
+    inks.add(Text.start(new Vec(frame.minX() + named, frame.minY() + UNDER_TITLE), words, red));
+    return new PageDraft(poster.numeral(), poster.title(), "", poster.area(), poster.scale(), inks);
   }
 
   /** The day pages for a phone without a network, as one HTML file. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import slabwright.figures.ColourWord;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.stencil.Stencil;
@@ -70,6 +69,10 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       case MIST_COAT -> mist(work, place);
       case PULL_UP_STENCIL -> Message.of("sheets.crew-step.pull-up", stencil(type), place);
       case ABRADE -> Message.of("sheets.crew-step.abrade", abraded(step));
+      case SET_UP -> Message.of("sheets.crew-step.set-up");
+      case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
+      case MASK_WALLS -> Message.of("sheets.crew-step.mask-walls");
+      case STRIKE -> Message.of("sheets.crew-step.strike");
     };
   }
 
@@ -96,9 +99,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
             "sheets.crew-step.stencil",
             place + 1,
             all.size(),
-            inlay(type)
-                .map(i -> ColourWord.named(all.get(place).colour(), i.inlay(), job.words()))
-                .orElse(""))
+            inlay(type).map(i -> job.words().say(i.colourName(all.get(place).colour()))).orElse(""))
         : Message.of("sheets.crew-step.stencil-alone", place + 1);
   }
 
@@ -299,7 +300,11 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
           TACK_TEST,
           MIST_COAT,
           PULL_UP_STENCIL,
-          ABRADE ->
+          ABRADE,
+          SET_UP,
+          HEPA_PASS,
+          MASK_WALLS,
+          STRIKE ->
           Optional.empty();
     };
   }

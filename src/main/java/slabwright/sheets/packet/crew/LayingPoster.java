@@ -102,6 +102,7 @@ final class LayingPoster {
     sketch.addInks(StencilInks.flat(plan));
     sketch.addInks(List.of(StencilInks.blank(plan)));
     sketch.addInks(StencilInks.seams(plan)).addInks(StencilInks.witnesses(plan));
+    sketch.addInks(StencilInks.ticks(plan));
     sketch.addInks(lines());
     sketch.keepOff(List.of(StencilInks.ring(blank)));
     sketch.keepOff(new Vec(cross.x(), blank.minY()), new Vec(cross.x(), blank.maxY()));

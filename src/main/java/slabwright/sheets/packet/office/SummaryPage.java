@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.figures.ColourWord;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
@@ -21,7 +20,6 @@ import slabwright.units.QuantityFormat;
 import slabwright.work.AreaResult;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
-import slabwright.work.handover.BuyLine;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.OrderLine;
 
@@ -138,7 +136,7 @@ final class SummaryPage {
     for (OrderLine o : OrderLine.of(job.work())) {
       rows.add(
           List.of(
-              TableCell.of(name(o.buy())),
+              TableCell.of(context.say(o.buy().name())),
               TableCell.of(
                   context.say(
                       o.buy()
@@ -159,13 +157,6 @@ final class SummaryPage {
             TableColumn.number(context.say("sheets.summary-page.on-site-by")),
             TableColumn.number(context.say("sheets.summary-page.lead-time"))),
         rows);
-  }
-
-  private String name(BuyLine buy) {
-    String colour = ColourWord.orName(buy.colour(), context.words());
-    return colour.isEmpty()
-        ? buy.label()
-        : context.say("sheets.summary-page.of-colour", buy.label(), colour);
   }
 
   private String kits(Kits kits) {

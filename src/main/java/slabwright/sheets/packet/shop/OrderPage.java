@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import slabwright.drawing.Ink;
 import slabwright.drawing.View;
-import slabwright.figures.ColourWord;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
@@ -169,7 +168,7 @@ final class OrderPage {
           List.of(
               new TableCell.Swatch(DyeStyle.flat(s.colour())),
               TableCell.bold(context.say("sheets.order-page.stencil", s.layer())),
-              TableCell.of(ColourWord.named(s.colour(), placed.inlay(), context.words())),
+              TableCell.of(context.say(placed.colourName(s.colour()))),
               TableCell.of(context.say("sheets.order-page.stays", s.loosePieces().size()))));
     }
     return TableBlock.of(

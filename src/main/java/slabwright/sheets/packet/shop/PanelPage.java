@@ -6,7 +6,6 @@ import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
-import slabwright.figures.ColourWord;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
@@ -67,7 +66,7 @@ final class PanelPage {
   }
 
   private String colour(Stencil stencil) {
-    return ColourWord.named(stencil.colour(), placed.inlay(), context.words());
+    return context.say(placed.colourName(stencil.colour()));
   }
 
   private Block key(Stencil stencil, int place) {

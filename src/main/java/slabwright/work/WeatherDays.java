@@ -1,0 +1,260 @@
+package slabwright.work;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabwright.site.Site;
+import slabwright.site.job.DayForecast;
+import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
+import slabwright.work.book.Laying;
+import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.WorkStep;
+import slabwright.work.rule.DewPoint;
+import slabwright.work.step.StepKind;
+
+/**
+ * On which days the forecast forbids a coat outdoors. Its limits hold until it is dry, the night
+ * that follows included: the lowest temperatures of the day and of the days until then count, and
+ * so does rain.
+ */
+record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
+  /** From so much chance of rain on, in %, it counts as rain: common practice, no source. */
+  static final double RAIN = 20;
+
+  /** The surface has to be so much warmer than the dew point, °C. */
+  private static final double OVER_DEW_POINT = 3;
+
+  /** When a coat is done at the latest, so that it is known on which days it dries. */
+  private static final LocalTime LATEST = LocalTime.of(16, 0);
+
+  /** Whether the forecast says anything of this floor's coats. */
+  boolean count() {
+    return floor.isOutdoors()
+        && site.start()
+            .filter(t -> forecast().stream().anyMatch(d -> !d.on().isBefore(t.toLocalDate())))
+            .isPresent();
+  }
+
+  private List<DayForecast> forecast() {
+    return site.job().forecast();
+  }
+
+  private Optional<DayForecast> on(LocalDate day) {
+    return forecast().stream().filter(d -> d.on().equals(day)).findFirst();
+  }
+
+  private Optional<CoatPlan> coat(WorkStep step) {
+    boolean laid = step.type().kind() == StepKind.COAT || step.type().kind() == StepKind.MIST_COAT;
+    return step.type()
+        .coat()
+        .filter(n -> laid)
+        .flatMap(n -> coats.stream().filter(c -> c.job().place() == n.place()).findFirst());
+  }
+
+  /** The same steps, each coat kept off the days that are forbidden for it. */
+  List<WorkStep> keptOff(List<WorkStep> steps) {
+    return count()
+        ? steps.stream()
+            .map(s -> coat(s).map(c -> s.notOn(forbidden(s, c).keySet())).orElse(s))
+            .toList()
+        : steps;
+  }
+
+  /** Coats for which the forecast has no day. */
+  List<HeldStep> held(List<WorkStep> steps) {
+    List<HeldStep> held = new ArrayList<>();
+    if (count()) {
+      for (WorkStep s : steps) {
+        coat(s).flatMap(c -> held(s, c)).ifPresent(held::add);
+      }
+    }
+    return held;
+  }
+
+  private Optional<HeldStep> held(WorkStep step, CoatPlan coat) {
+    LocalDate start = site.start().orElseThrow().toLocalDate();
+    Map<LocalDate, Message> bad = forbidden(step, coat);
+    boolean some =
+        forecast().stream()
+            .map(DayForecast::on)
+            .anyMatch(d -> !d.isBefore(start) && !bad.containsKey(d));
+    Optional<Message> first =
+        bad.entrySet().stream()
+            .filter(e -> !e.getKey().isBefore(start))
+            .map(Map.Entry::getValue)
+            .findFirst();
+    return some
+        ? Optional.empty()
+        : first.map(
+            why ->
+                new HeldStep(
+                    step.type().areaId(),
+                    step.id(),
+                    why,
+                    List.of(
+                        Message.of("work.held.later-forecast"),
+                        Message.of("work.held.other-range"))));
+  }
+
+  /** Every day of the forecast on which the coat is forbidden, in order, with the reason. */
+  private Map<LocalDate, Message> forbidden(WorkStep step, CoatPlan coat) {
+    Map<LocalDate, Message> bad = new LinkedHashMap<>();
+    forecast().stream()
+        .map(DayForecast::on)
+        .sorted()
+        .forEach(d -> against(step, coat, d).ifPresent(why -> bad.put(d, why)));
+    return bad;
+  }
+
+  private Optional<Message> against(WorkStep step, CoatPlan coat, LocalDate day) {
+    long wet = LATEST.atDate(day).plus(dry(coat)).toLocalDate().toEpochDay() - day.toEpochDay();
+    List<DayForecast> drying =
+        day.datesUntil(day.plusDays(Math.max(0, wet) + 1)).flatMap(d -> on(d).stream()).toList();
+    List<DayForecast> nights =
+        day.datesUntil(day.plusDays(Math.max(1, wet) + 1)).flatMap(d -> on(d).stream()).toList();
+    DayForecast today = on(day).orElseThrow();
+    return cold(step, coat.product().laying(), nights, day)
+        .or(() -> hot(step, coat.product().laying(), today))
+        .or(() -> rain(step, drying))
+        .or(() -> humid(step, today))
+        .or(() -> dew(step, today, nights));
+  }
+
+  /** How long its limits hold. */
+  private static Duration dry(CoatPlan coat) {
+    Duration recoat =
+        AreaStepPlanner.gap(coat).maybe().map(StepSequence.RecoatGap::opens).orElse(Duration.ZERO);
+    Duration traffic =
+        coat.at(coat.product().drying().lightTraffic()).maybe().orElse(Duration.ZERO);
+    return recoat.compareTo(traffic) > 0 ? recoat : traffic;
+  }
+
+  private static OptionalDouble lowest(List<DayForecast> days) {
+    return days.stream().map(DayForecast::lowC).flatMapToDouble(OptionalDouble::stream).min();
+  }
+
+  private Optional<Message> cold(
+      WorkStep step, Laying laying, List<DayForecast> nights, LocalDate day) {
+    OptionalDouble low = lowest(nights);
+    return laying
+        .coldest()
+        .maybe()
+        .filter(limit -> low.isPresent() && low.getAsDouble() < limit)
+        .map(
+            limit ->
+                Message.of(
+                    "work.weather.cold",
+                    step.name(),
+                    day.toString(),
+                    text(low.getAsDouble()),
+                    text(limit)));
+  }
+
+  private Optional<Message> hot(WorkStep step, Laying laying, DayForecast today) {
+    OptionalDouble high = today.highC();
+    return laying
+        .hottest()
+        .maybe()
+        .filter(limit -> high.isPresent() && high.getAsDouble() > limit)
+        .map(
+            limit ->
+                Message.of(
+                    "work.weather.hot",
+                    step.name(),
+                    today.on().toString(),
+                    text(high.getAsDouble()),
+                    text(limit)));
+  }
+
+  private static Optional<Message> rain(WorkStep step, List<DayForecast> drying) {
+    return drying.stream()
+        .filter(d -> d.rain().orElse(0) >= RAIN)
+        .findFirst()
+        .map(
+            d ->
+                Message.of(
+                    "work.weather.rain",
+                    step.name(),
+                    d.on().toString(),
+                    d.rain().getAsDouble(),
+                    RAIN));
+  }
+
+  private static Optional<Message> humid(WorkStep step, DayForecast today) {
+    double humidity = today.humidity().orElse(0);
+    return humidity > DewPoint.HIGHEST_HUMIDITY
+        ? Optional.of(
+            Message.of("work.weather.humid", step.name(), today.on().toString(), humidity))
+        : Optional.empty();
+  }
+
+  /** The surface is taken as cold as the air gets; the dew point is that of the day's mean. */
+  private Optional<Message> dew(WorkStep step, DayForecast today, List<DayForecast> nights) {
+    boolean said =
+        today.lowC().isPresent() && today.highC().isPresent() && today.humidity().orElse(0) > 0;
+    if (!said) {
+      return Optional.empty();
+    }
+    double mean = (today.lowC().getAsDouble() + today.highC().getAsDouble()) / 2;
+    double dew = DewPoint.of(mean, today.humidity().getAsDouble());
+    double low = lowest(nights).orElseThrow();
+    return low - dew >= OVER_DEW_POINT
+        ? Optional.empty()
+        : Optional.of(
+            Message.of(
+                "work.weather.dew", step.name(), today.on().toString(), text(low), text(dew)));
+  }
+
+  /** What has to be checked on the days that a plan gives the coats. */
+  List<DayCheck> checks(DayPlan days, boolean dated) {
+    List<DayCheck> all = new ArrayList<>();
+    if (floor.isOutdoors()) {
+      days.steps().stream()
+          .filter(s -> s.task().type().isOn(floor.area().id()))
+          .filter(s -> coat(s.task()).isPresent())
+          .forEach(
+              s ->
+                  check(s, dated)
+                      .ifPresent(m -> all.add(new DayCheck(floor.area().id(), s.task().id(), m))));
+    }
+    return all;
+  }
+
+  private Optional<Message> check(ScheduledStep s, boolean dated) {
+    LocalDate day = s.start().toLocalDate();
+    Optional<DayForecast> today = dated ? on(day) : Optional.empty();
+    Optional<DayForecast> night = dated ? on(day.plusDays(1)) : Optional.empty();
+    if (today.isEmpty()) {
+      return Optional.of(Message.of("work.weather.no-forecast", s.task().name()));
+    }
+    if (night.flatMap(WeatherDays::low).isEmpty()) {
+      return Optional.of(Message.of("work.weather.night-unknown", s.task().name()));
+    }
+    DayForecast d = today.get();
+    boolean whole =
+        d.lowC().isPresent()
+            && d.highC().isPresent()
+            && d.humidity().isPresent()
+            && d.rain().isPresent();
+    return whole
+        ? Optional.empty()
+        : Optional.of(Message.of("work.weather.incomplete", s.task().name(), day.toString()));
+  }
+
+  private static Optional<Double> low(DayForecast d) {
+    return d.lowC().isPresent() ? Optional.of(d.lowC().getAsDouble()) : Optional.empty();
+  }
+
+  private String text(double celsius) {
+    return QuantityFormat.temperature(celsius, site.units());
+  }
+}

@@ -1,0 +1,176 @@
+package slabwright.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import slabwright.site.Doorway;
+import slabwright.site.Site;
+import slabwright.site.Slab;
+import slabwright.site.job.DayForecast;
+import slabwright.units.Message;
+import slabwright.work.book.BookSamples;
+import slabwright.work.days.ScheduledStep;
+
+/** The terrace of the tram hall by forecasts; its sealer is laid and dries from 10 to 32.2 °C. */
+class WeatherDaysTest {
+  private static final Site SITE = WorkSamples.tramHall();
+
+  /** No vapour and no sparks get from floor to floor: only the weather is in the way. */
+  private static final Site APART =
+      SITE.withAreas(
+          SITE.areas().stream()
+              .map(
+                  a ->
+                      a.withDoorways(
+                          a.doorways().stream()
+                              .map(d -> d.withPassage(Doorway.Passage.UNKNOWN))
+                              .toList()))
+              .toList());
+
+  private static final LocalDate START = SITE.start().orElseThrow().toLocalDate();
+  private static final String FIRST = "terrace/coat.1.outdoor-sealer.1";
+
+  @Test
+  void a_coat_goes_to_the_first_day_that_allows_it() {
+    List<DayForecast> days = fine(10);
+    for (int i = 0; i < 3; i++) {
+      days.set(i, day(i, 12, 20, 40, 80));
+    }
+    assertThat(first(plan(days)).start().toLocalDate()).isEqualTo(START.plusDays(3));
+  }
+
+  @Test
+  void the_low_of_the_night_that_follows_counts() {
+    List<DayForecast> days = fine(10);
+    for (int i = 1; i < 8; i++) {
+      days.set(i, day(i, 8, 20, 40, 0));
+    }
+    WorkPlan plan = plan(days);
+    assertThat(first(plan).start().toLocalDate()).isEqualTo(START.plusDays(8));
+  }
+
+  @Test
+  void rain_on_every_day_holds_the_coat_with_its_reason_and_what_frees_it() {
+    List<DayForecast> days = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      days.add(day(i, 12, 20, 40, 60));
+    }
+    HeldStep held = plan(days).outlook().hold(FIRST).orElseThrow();
+    assertThat(held.why().key()).isEqualTo("work.weather.rain");
+    assertThat(Said.of(held.why())).contains("60 %").contains(START.toString());
+    assertThat(held.frees()).extracting(Message::key).startsWith("work.held.later-forecast");
+  }
+
+  @Test
+  void heat_damp_and_dew_are_reasons_of_their_own() {
+    assertThat(reason(day(0, 15, 35, 20, 0))).isEqualTo("work.weather.hot");
+    assertThat(reason(day(0, 15, 20, 90, 0))).isEqualTo("work.weather.humid");
+    assertThat(reason(day(0, 12, 24, 75, 0))).isEqualTo("work.weather.dew");
+    assertThat(reason(day(0, 4, 20, 40, 0))).isEqualTo("work.weather.cold");
+  }
+
+  @Test
+  void a_damp_reading_of_today_does_not_hold_what_a_later_day_allows() {
+    Site damp =
+        SITE.withAreas(
+            SITE.areas().stream()
+                .map(a -> a.id().equals("terrace") ? a.withSlab(damp(a.slab())) : a)
+                .toList());
+    assertThat(WorkSamples.plan(damp).outlook().hold(FIRST)).isPresent();
+    Site known = damp.withJob(damp.job().withForecast(fine(10)));
+    assertThat(WorkSamples.plan(known).outlook().hold(FIRST)).isEmpty();
+  }
+
+  @Test
+  void without_a_forecast_the_overnight_low_is_to_be_checked() {
+    WorkPlan plan = WorkSamples.plan(SITE);
+    assertThat(plan.outlook().checks())
+        .filteredOn(c -> !c.step().isEmpty())
+        .hasSize(2)
+        .allSatisfy(c -> assertThat(c.area()).isEqualTo("terrace"))
+        .allSatisfy(c -> assertThat(c.what().key()).isEqualTo("work.weather.no-forecast"))
+        .allSatisfy(c -> assertThat(Said.of(c.what())).contains("unknown"));
+  }
+
+  @Test
+  void with_all_days_forecast_nothing_is_left_to_be_checked() {
+    assertThat(plan(fine(20)).outlook().checks()).allMatch(c -> c.step().isEmpty());
+  }
+
+  @Test
+  void a_coat_indoors_does_not_ask_for_the_weather() {
+    WorkPlan plan = plan(List.of(day(0, -5, 0, 95, 100)));
+    assertThat(plan.outlook().held()).allMatch(h -> h.area().equals("terrace"));
+  }
+
+  @Property(tries = 200)
+  void no_coat_outdoors_is_dated_where_the_forecast_forbids_it(
+      @ForAll @Size(12) List<@DoubleRange(min = 4, max = 16) Double> lows,
+      @ForAll @Size(12) List<@IntRange(min = 0, max = 40) Integer> rains) {
+    List<DayForecast> days = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      days.add(day(i, lows.get(i), 22, 30, rains.get(i)));
+    }
+    Site site = SITE.withJob(SITE.job().withForecast(days));
+    WorkPlan plan = WorkSamples.planSmall(site, BookSamples.book());
+    for (ScheduledStep s : plan.days().maybe().orElseThrow().steps()) {
+      boolean coat = s.task().type().isOn("terrace") && s.task().type().coat().isPresent();
+      int i = (int) (s.start().toLocalDate().toEpochDay() - START.toEpochDay());
+      if (coat && i < 12) {
+        assertThat(rains.get(i)).isLessThan(20);
+        assertThat(lows.get(i)).isGreaterThanOrEqualTo(10);
+        assertThat(i == 11 ? 10 : lows.get(i + 1)).isGreaterThanOrEqualTo(10);
+      }
+    }
+  }
+
+  private static Slab damp(Slab s) {
+    return new Slab(
+        s.mohs(),
+        s.ageYears(),
+        s.thickness(),
+        s.moisture(),
+        s.surfaceC(),
+        s.airC(),
+        OptionalDouble.of(95),
+        s.vapourBarrier());
+  }
+
+  private static String reason(DayForecast d) {
+    return plan(List.of(d)).outlook().hold(FIRST).orElseThrow().why().key();
+  }
+
+  private static ScheduledStep first(WorkPlan plan) {
+    return plan.days().maybe().orElseThrow().step(FIRST).orElseThrow();
+  }
+
+  private static WorkPlan plan(List<DayForecast> days) {
+    return WorkSamples.plan(APART.withJob(SITE.job().withForecast(days)));
+  }
+
+  private static List<DayForecast> fine(int days) {
+    List<DayForecast> all = new ArrayList<>();
+    for (int i = 0; i < days; i++) {
+      all.add(day(i, 12, 22, 35, 0));
+    }
+    return all;
+  }
+
+  private static DayForecast day(int i, double low, double high, double humidity, double rain) {
+    return new DayForecast(
+        START.plusDays(i),
+        OptionalDouble.of(low),
+        OptionalDouble.of(high),
+        OptionalDouble.of(humidity),
+        OptionalDouble.of(rain));
+  }
+}
