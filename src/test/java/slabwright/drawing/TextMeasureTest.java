@@ -34,6 +34,15 @@ class TextMeasureTest {
         .containsExactly("one two", "three", "four");
   }
 
+  @Test
+  void no_line_ends_inside_a_number_or_between_a_number_and_its_unit() {
+    double narrow = TextMeasure.width("very wide 2′ 9", STYLE);
+    assertThat(TextMeasure.wrap("very wide 2′ 9 3/16″", STYLE, narrow))
+        .containsExactly("very wide", "2′ 9 3/16″");
+    assertThat(TextMeasure.wrap("area 1,635 sq ft", STYLE, TextMeasure.width("area 1,635", STYLE)))
+        .containsExactly("area", "1,635 sq ft");
+  }
+
   @Property(tries = 60)
   void no_wrapped_line_is_too_wide_and_no_letter_is_lost(
       @ForAll @StringLength(max = 80) String words,

@@ -97,7 +97,7 @@ class PacketPagesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("packets")
+  @MethodSource("packetsButTheCrews")
   void no_page_but_the_last_is_under_two_fifths_full(Packet packet, PaperSize paper) {
     List<PrintedPage> pages = packet(packet, paper).pages();
     List<String> empty = new ArrayList<>();

@@ -43,12 +43,16 @@ public final class TakeoffCsv {
 
   private void area(String floor, String what, String name, double mm2) {
     double one = units == UnitSystem.METRIC ? 1e6 : QuantityFormat.SQUARE_FOOT_MM2;
-    row(floor, what, name, mm2 / one, units == UnitSystem.METRIC ? "m²" : "sq ft");
+    row(floor, what, name, mm2 / one, unit(QuantityFormat.area(0, units)));
   }
 
   private void run(String floor, String what, String name, double mm) {
     double one = units == UnitSystem.METRIC ? 1000 : 304.8;
-    row(floor, what, name, mm / one, units == UnitSystem.METRIC ? "m" : "ft");
+    row(floor, what, name, mm / one, unit(QuantityFormat.run(0, units)));
+  }
+
+  private static String unit(String withNumber) {
+    return withNumber.substring(withNumber.indexOf(' ') + 1);
   }
 
   private void row(String floor, String what, String name, double value, String unit) {

@@ -8,9 +8,8 @@
  * {@link MiddayBreak}, {@link JobMeans} with {@link JobTool}, {@link StepValidator}. Search: {@link
  * ScheduleSearch}, {@link PartialSchedule}, {@link CrewCalendar} with {@link Reservation}, {@link
  * SparkZone}, {@link ScheduleLowerBound}. Out: {@link ScheduledStep} with {@link Assigned}, {@link
- * BindingConstraint}, {@link TimeSpan}, {@link PersonRota}. Views: {@link
- * CriticalSteps}, {@link DayBars}, {@link
- * DayTable}, {@link LateStart}, {@link KeepOut}, {@link KeepOutPeriod}, {@link ICalendarWriter}; as
- * told: {@link QuarterHour}.
+ * BindingConstraint}, {@link TimeSpan}, {@link PersonRota}. Views: {@link CriticalSteps}, {@link
+ * DayBars}, {@link DayTable}, {@link LateStart}, {@link KeepOut}, {@link KeepOutPeriod}, {@link
+ * ICalendarWriter}; as told: {@link QuarterHour}.
  */
 package slabwright.work.days;

@@ -20,7 +20,6 @@ import slabwright.units.QuantityFormat;
 import slabwright.work.AreaResult;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
-import slabwright.work.handover.BuyLine;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.OrderLine;
 
@@ -137,7 +136,7 @@ final class SummaryPage {
     for (OrderLine o : OrderLine.of(job.work())) {
       rows.add(
           List.of(
-              TableCell.of(name(o.buy())),
+              TableCell.of(context.say(o.buy().name())),
               TableCell.of(
                   context.say(
                       o.buy()
