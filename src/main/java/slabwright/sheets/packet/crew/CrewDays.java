@@ -83,8 +83,8 @@ final class CrewDays {
             && a.stencils().equals(b.stencils())
             && !a.stencils().isEmpty();
     return same
-        && (isLaying(a.kind()) && isLaying(b.kind())
-            || a.kind() == StepKind.MIST_COAT && b.kind() == StepKind.MIST_COAT);
+        && ((isLaying(a.kind()) && isLaying(b.kind()))
+            || (a.kind() == StepKind.MIST_COAT && b.kind() == StepKind.MIST_COAT));
   }
 
   static boolean isLaying(StepKind kind) {
