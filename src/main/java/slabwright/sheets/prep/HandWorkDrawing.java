@@ -97,7 +97,6 @@ final class HandWorkDrawing {
 
   /** The narrowest pass to each pocket, with its width. */
   void gaps(PlanComposer sketch) {
-    double k = context.type().k();
     TextStyle style = context.type().label().in(Palette.RED);
     List<Vec> done = new ArrayList<>();
     for (PocketAccess way : ways.pockets()) {
@@ -115,7 +114,7 @@ final class HandWorkDrawing {
   /** Where a machine is stuck for its length. */
   void bends(PlanComposer sketch) {
     double k = context.type().k();
-    TextStyle style = context.type().strong().sized(2.6 * k).in(Palette.RED);
+    TextStyle style = context.type().label().in(Palette.RED);
     for (MachinePassage p : ways.passages()) {
       if (p.kind() == MachinePassage.Kind.BEND) {
         sketch.placeSign(Symbol.of(Symbol.Kind.LOOK, p.where(), SIGN * k, Palette.RED));
