@@ -114,7 +114,7 @@ final class HandWorkDrawing {
   /** Where a machine is stuck for its length. */
   void bends(PlanComposer sketch) {
     double k = context.type().k();
-    TextStyle style = context.type().strong().sized(2.6 * k).in(Palette.RED);
+    TextStyle style = context.type().label().in(Palette.RED);
     for (MachinePassage p : ways.passages()) {
       if (p.kind() == MachinePassage.Kind.BEND) {
         sketch.placeSign(Symbol.of(Symbol.Kind.LOOK, p.where(), SIGN * k, Palette.RED));
