@@ -159,10 +159,6 @@ final class SummaryPage {
         rows);
   }
 
-  private String name(BuyLine buy) {
-    return context.say(buy.name());
-  }
-
   private String kits(Kits kits) {
     return kits.lines().stream()
         .map(
