@@ -20,10 +20,10 @@ public enum ResidueStuff {
   private List<String> words() {
     return switch (this) {
       case PAINT ->
-          List.of("paint", "enamel", "lacquer", "varnish", "primer", "coating", "line marking");
+          List.of("paint", "enamel", "lacquer", "varnish", "primer", "coating", "marking");
       case MASTIC -> List.of("mastic", "cutback", "bitumen", "asphalt", "tar");
       case ADHESIVE -> List.of("adhesive", "glue", "latex");
-      case THINSET -> List.of("thinset", "thin-set", "mortar", "tile bed");
+      case THINSET -> List.of("thinset", "thin-set", "mortar", "tile");
       case GROUT -> List.of("grout");
       case UNKNOWN -> List.of();
     };

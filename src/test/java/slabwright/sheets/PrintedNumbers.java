@@ -15,9 +15,9 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import slabwright.units.QuarterHour;
 import slabwright.units.UnitPair;
 import slabwright.units.UnitSystem;
-import slabwright.work.days.QuarterHour;
 import slabwright.work.days.TimeSpan;
 
 /** All values of some JSON files, to look printed numbers up in. */
@@ -59,7 +59,7 @@ final class PrintedNumbers {
     if (node.path("starts").isTextual()) {
       LocalDateTime from = LocalDateTime.parse(node.get("starts").textValue());
       LocalDateTime to = LocalDateTime.parse(node.path("ends").textValue());
-      moments.add(MOMENT.format(QuarterHour.work(new TimeSpan(from, to)).end()));
+      moments.add(MOMENT.format(new TimeSpan(from, to).toldAsWork().end()));
     }
     if (node.isArray()) {
       numbers.add((double) node.size());

@@ -24,7 +24,7 @@ import slabwright.shape.Vec;
  * <p>Known limits: one stencil is checked at a time ({@link ProofBatch} finds which); lines that
  * lie within the blank and bound no shading are not looked at.
  */
-public final class ProofCheck {
+final class ProofCheck {
   private static final double APART_IS_BETTER = 0.02;
   private static final double CANNOT_TELL = 0.005;
   private static final double WORTH_A_LOOK = 0.03;

@@ -17,7 +17,7 @@ import slabwright.sheets.page.SheetFiles;
 import slabwright.words.Words;
 
 /** The packets of a job as files: a PDF for each reader, and an index that says who gets which. */
-public record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Words words) {
+record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Words words) {
   /** The index's file name. */
   static final String INDEX = "index.html";
 

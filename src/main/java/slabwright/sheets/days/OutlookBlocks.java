@@ -22,6 +22,7 @@ import slabwright.work.HeldStep;
 import slabwright.work.JobOutlook;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.TimeSpan;
 
 /**
  * What has to be known before anything else: why the job can't start, which steps are held and what
@@ -132,7 +133,10 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
   }
 
   private String moment(ClosedAir c, boolean start) {
-    return c.span().map(s -> context.times().shut(s, plan.dated()).get(start ? 0 : 1)).orElse("");
+    return c.span()
+        .map(TimeSpan::toldAsShut)
+        .map(s -> context.times().moment(start ? s.start() : s.end(), plan.dated()))
+        .orElse("");
   }
 
   private String areaName(String id) {

@@ -40,7 +40,11 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
   private TableBlock others() {
     List<List<TableCell>> rows = new ArrayList<>();
     for (KeepOutPeriod o : table.others()) {
-      List<String> times = context.times().shut(o.span(), dated);
+      TimeSpan told = o.span().toldAsShut();
+      List<String> times =
+          List.of(
+              context.times().moment(told.start(), dated),
+              context.times().moment(told.end(), dated));
       rows.add(
           List.of(
               TableCell.of(o.area()),
@@ -82,7 +86,10 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
   }
 
   private List<TableCell> row(DayTable.Line l) {
-    List<String> times = context.times().work(new TimeSpan(l.starts(), l.ends()), dated);
+    TimeSpan told = new TimeSpan(l.starts(), l.ends()).toldAsWork();
+    List<String> times =
+        List.of(
+            context.times().moment(told.start(), dated), context.times().moment(told.end(), dated));
     List<TableCell> cells =
         new ArrayList<>(
             List.of(

@@ -4,10 +4,8 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
+import slabwright.units.QuarterHour;
 import slabwright.words.Words;
-import slabwright.work.days.QuarterHour;
-import slabwright.work.days.TimeSpan;
 
 /** Days, moments and lengths of time as sheets show them. */
 public record TimeFormat(Words words) {
@@ -29,20 +27,6 @@ public record TimeFormat(Words words) {
   /** A wait or a delay in quarter hours, never less than it is; it may run over days. */
   public String wait(Duration d) {
     return days(QuarterHour.up(d));
-  }
-
-  /** Start and end of a stretch of work. */
-  public List<String> work(TimeSpan s, boolean dated) {
-    return both(QuarterHour.work(s), dated);
-  }
-
-  /** Start and end of a stretch that people stay out. */
-  public List<String> shut(TimeSpan s, boolean dated) {
-    return both(QuarterHour.shut(s), dated);
-  }
-
-  private List<String> both(TimeSpan s, boolean dated) {
-    return List.of(moment(s.start(), dated), moment(s.end(), dated));
   }
 
   /** A day and an hour, exactly; without real dates the days are counted. */

@@ -13,7 +13,7 @@ import java.util.Optional;
  *     shows whole percents of it
  * @param out nobody at all is in at this or above
  */
-public record GasMeter(Solvent strictest, double entry, double entryOfLel, double out) {
+record GasMeter(Solvent strictest, double entry, double entryOfLel, double out) {
 
   /** For the solvents of a floor; empty where there are none. */
   public static Optional<GasMeter> of(List<Solvent> solvents) {

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import slabwright.units.Message;
+import slabwright.units.QuarterHour;
 
 /**
  * The day plan as iCalendar texts (RFC 5545): for the crew one all-day event a working day with its
@@ -78,7 +79,7 @@ public final class ICalendarWriter {
         .forEach(
             s ->
                 days.computeIfAbsent(s.span().start().toLocalDate(), d -> new ArrayList<>())
-                    .add(entry(s.step(), QuarterHour.work(s.span()))));
+                    .add(entry(s.step(), s.span().toldAsWork())));
     int n = 0;
     for (Map.Entry<LocalDate, List<String>> day : days.entrySet()) {
       n++;
@@ -103,7 +104,7 @@ public final class ICalendarWriter {
   }
 
   private void keepOut(KeepOutPeriod o) {
-    TimeSpan span = QuarterHour.shut(o.span());
+    TimeSpan span = o.span().toldAsShut();
     begin("out." + o.area() + "." + LOCAL.format(o.span().start()));
     line("DTSTART:" + local(span.start()));
     line("DTEND:" + local(span.end()));

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slabwright.units.Message;
+import slabwright.units.QuarterHour;
 
 /** Steps placed one after the other, each as early as can be; the last ones can be taken back. */
 final class PartialSchedule {

@@ -10,6 +10,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.units.QuarterHour;
 
 /**
  * The crew's working week: when there are steps; who comes earlier to set up is there before.

@@ -10,6 +10,6 @@
  * SparkZone}, {@link ScheduleLowerBound}. Out: {@link ScheduledStep} with {@link Assigned}, {@link
  * BindingConstraint}, {@link TimeSpan}, {@link PersonRota}. Views: {@link CriticalSteps}, {@link
  * DayBars}, {@link DayTable}, {@link LateStart}, {@link KeepOut}, {@link KeepOutPeriod}, {@link
- * ICalendarWriter}; as told: {@link QuarterHour}.
+ * ICalendarWriter}.
  */
 package slabwright.work.days;

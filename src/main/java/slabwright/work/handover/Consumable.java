@@ -13,7 +13,7 @@ import slabwright.work.book.Figure;
  * @param source the sheet and row that the count comes from
  * @param price of one
  */
-public record Consumable(
+record Consumable(
     Kind kind,
     Message what,
     Figure<CostLine.Count> count,

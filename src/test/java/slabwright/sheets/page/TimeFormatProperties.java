@@ -8,8 +8,8 @@ import java.time.LocalDateTime;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
+import slabwright.units.QuarterHour;
 import slabwright.words.Words;
-import slabwright.work.days.QuarterHour;
 import slabwright.work.days.TimeSpan;
 
 class TimeFormatProperties {
@@ -60,7 +60,7 @@ class TimeFormatProperties {
       @ForAll @LongRange(min = 0, max = 100_000) long from,
       @ForAll @LongRange(min = 0, max = 100_000) long length) {
     TimeSpan exact = new TimeSpan(DAY.plusSeconds(from), DAY.plusSeconds(from + length));
-    TimeSpan told = QuarterHour.shut(exact);
+    TimeSpan told = exact.toldAsShut();
     assertThat(told.start()).isBeforeOrEqualTo(exact.start());
     assertThat(told.end()).isAfterOrEqualTo(exact.end());
   }
@@ -70,7 +70,7 @@ class TimeFormatProperties {
       @ForAll @LongRange(min = 0, max = 100_000) long from,
       @ForAll @LongRange(min = 1, max = 100_000) long length) {
     TimeSpan told =
-        QuarterHour.work(new TimeSpan(DAY.plusSeconds(from), DAY.plusSeconds(from + length)));
+        new TimeSpan(DAY.plusSeconds(from), DAY.plusSeconds(from + length)).toldAsWork();
     assertThat(told.length()).isGreaterThanOrEqualTo(QuarterHour.STEP);
   }
 }

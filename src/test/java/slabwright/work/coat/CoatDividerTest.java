@@ -96,8 +96,7 @@ class CoatDividerTest {
       Vec out = wayOut(floor);
       double first = sections.get(0).region().distanceTo(out);
       assertThat(sections)
-          .allSatisfy(
-              s -> assertThat(s.region().distanceTo(out)).isLessThanOrEqualTo(first));
+          .allSatisfy(s -> assertThat(s.region().distanceTo(out)).isLessThanOrEqualTo(first));
     }
   }
 

@@ -15,6 +15,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import slabwright.units.QuarterHour;
 
 class DayPlanProperties {
   private static final LocalDate DAY = LocalDate.of(2027, 3, 3);

@@ -14,11 +14,11 @@ import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.shell.Controls;
 import slabwright.figures.DayBarChart;
 import slabwright.units.QuantityFormat;
+import slabwright.units.QuarterHour;
 import slabwright.work.Presence;
 import slabwright.work.book.Figure;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
-import slabwright.work.days.QuarterHour;
 
 /** The days of the whole site as bars. */
 public final class DaysCard extends Card {

@@ -71,8 +71,7 @@ final class DatesPage {
     HandoverDocument paper = reopening.paper(job.work());
     HandoverDocument.Section when = paper.sections().get(0);
     when.rows().forEach(r -> rows.add(row(context.say(r.label()), context.say(r.value()))));
-    blocks.add(
-        TableBlock.of(List.of(TableColumn.words(""), TableColumn.words("")), rows));
+    blocks.add(TableBlock.of(List.of(TableColumn.words(""), TableColumn.words("")), rows));
     return blocks;
   }
 
@@ -82,16 +81,12 @@ final class DatesPage {
     for (AreaWorkPlan area : job.work().areas()) {
       Reopening.of(area, job.work())
           .ifPresent(
-              r ->
-                  floors
-                      .computeIfAbsent(r.care(), c -> new ArrayList<>())
-                      .add(area.name()));
+              r -> floors.computeIfAbsent(r.care(), c -> new ArrayList<>()).add(area.name()));
     }
     List<Block> blocks = new ArrayList<>();
     floors.forEach(
         (care, names) -> {
-          blocks.add(
-              new Heading(context.say("sheets.dates-page.care", String.join(", ", names))));
+          blocks.add(new Heading(context.say("sheets.dates-page.care", String.join(", ", names))));
           blocks.add(new BulletBlock(care.stream().map(context::say).toList()));
         });
     return blocks;
@@ -101,9 +96,7 @@ final class DatesPage {
     return job.work()
         .days()
         .maybe()
-        .flatMap(
-            d ->
-                d.steps().stream().filter(s -> s.task().type().isOn(area.id())).findFirst());
+        .flatMap(d -> d.steps().stream().filter(s -> s.task().type().isOn(area.id())).findFirst());
   }
 
   private static List<TableCell> row(String what, String when) {

@@ -5,9 +5,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import slabwright.sheets.page.TimeFormat;
+import slabwright.units.QuarterHour;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
-import slabwright.work.days.QuarterHour;
 
 /**
  * Days and hours as the crew says them.

@@ -1,4 +1,4 @@
-package slabwright.work.days;
+package slabwright.units;
 
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -42,18 +42,5 @@ public final class QuarterHour {
   public static Duration down(Duration d) {
     long quarter = STEP.toSeconds();
     return Duration.ofSeconds(Math.floorDiv(d.toSeconds(), quarter) * quarter);
-  }
-
-  /** A stretch of work: as long as at least one quarter. */
-  public static TimeSpan work(TimeSpan s) {
-    LocalDateTime from = up(s.start());
-    LocalDateTime to = up(s.end());
-    boolean some = s.start().isBefore(s.end());
-    return new TimeSpan(from, some && !from.isBefore(to) ? from.plus(STEP) : to);
-  }
-
-  /** A stretch that somebody stays out: never shorter than it is. */
-  public static TimeSpan shut(TimeSpan s) {
-    return new TimeSpan(down(s.start()), up(s.end()));
   }
 }
