@@ -102,7 +102,8 @@ class EdgeTallyTest {
     assertThat(work.width().orElseThrow()).isEqualTo(400);
     assertThat(work.area()).isCloseTo(400 * 5_000, within(1.0));
     assertThat(work.handFound()).isCloseTo(work.area(), within(1.0));
-    assertThat(WORDS.say(work.due())).isEqualTo("grind flush by hand first");
+    assertThat(WORDS.say(work.due()))
+        .isEqualTo("measure its height, then grind flush by hand first");
   }
 
   private static EdgeTally tally(FloorArea area) {
