@@ -70,7 +70,11 @@ class ExportTest {
     assertThat(out()).doesNotExist();
     assertThat(DeskUnderTest.on(() -> desk.node("progress").isVisible())).isFalse();
     hands.click("export-csv");
-    assertThat(saved()).containsExactly("tram-shed-draft-quantities.csv");
+    assertThat(saved())
+        .containsExactly(
+            "tram-shed-draft-buy.csv",
+            "tram-shed-draft-quantities.csv",
+            "tram-shed-draft-takeoff.csv");
   }
 
   @Test

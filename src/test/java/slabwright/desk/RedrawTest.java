@@ -41,7 +41,9 @@ class RedrawTest {
       hands.press(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.S);
       Path sample = SAMPLES.resolve("tram-hall.site.json");
       Path drawn = data.resolve("saved").resolve("tram-hall-library.site.json");
-      assertThat(SameThing.differences(site(sample), site(drawn))).isEmpty();
+      assertThat(SameThing.differences(site(sample), untaped(site(drawn)))).isEmpty();
+      assertThat(site(drawn).areas().get(0).details().taped())
+          .contains("wall 52' 6\" left", "wall 35' 7\"");
       assertThat(SameThing.differences(tally(sample), tally(drawn))).isEmpty();
     } finally {
       desk.close();
@@ -50,6 +52,12 @@ class RedrawTest {
 
   private static Site site(Path plan) {
     return PlanFile.read(plan).orThrow();
+  }
+
+  /** The sample was drawn by hand; the readings that the desk keeps are looked at by themselves. */
+  private static Site untaped(Site site) {
+    return site.withAreas(
+        site.areas().stream().map(a -> a.withDetails(a.details().withTaped(List.of()))).toList());
   }
 
   private static Object tally(Path plan) {

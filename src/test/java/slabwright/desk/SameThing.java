@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import slabwright.site.Doorway;
 import slabwright.site.Form;
@@ -20,6 +21,9 @@ import slabwright.units.Length;
 final class SameThing {
   /** Far below what any tape tells, above what adding up in another order changes; mm or mm². */
   private static final double NEAR = 1e-3;
+
+  /** What a passage names by ids, which a redrawn plan makes anew. */
+  private static final Set<String> BY_ID = Set.of("area", "machine", "doorway");
 
   private SameThing() {}
 
@@ -79,7 +83,8 @@ final class SameThing {
   }
 
   private static void part(String path, String name, Object v, Map<String, Object> out) {
-    if (!name.equals("id")) {
+    boolean id = name.equals("id") || (path.contains(".passages[") && BY_ID.contains(name));
+    if (!id) {
       collect(path + "." + name, v, out);
     }
   }

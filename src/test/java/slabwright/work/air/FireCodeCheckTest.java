@@ -18,7 +18,7 @@ class FireCodeCheckTest {
     assertThat(FireCodeCheck.of(350 * FT2, GAL).applies()).isFalse();
     assertThat(FireCodeCheck.of(1351 * FT2, GAL).reasons())
         .extracting(Said::of)
-        .containsExactly("Class I or II liquid on 1351 sq ft, over 350 sq ft (32.5 m²)");
+        .containsExactly("Class I or II liquid on 1351 sq ft (125.5 m²), over 350 sq ft (32.5 m²)");
     assertThat(FireCodeCheck.of(351 * FT2, GAL).reasons()).hasSize(1);
     assertThat(FireCodeCheck.of(100 * FT2, 1.06 * GAL).reasons())
         .extracting(Said::of)

@@ -25,11 +25,12 @@ class TemperatureRuleTest {
 
   private static final Slab SLAB = Slab.UNKNOWN;
 
-  /** NTP chemical repository: 180 mmHg at 20 °C, 270 at 30 °C. */
+  /** NTP chemical repository: 180 mmHg at 20 °C (68 °F), 270 at 30 °C (86 °F). */
   @Test
   void outdoors_the_sun_is_cautioned_by_acetones_vapour_pressure() {
     RuleNote sun = notes(Setting.OUTDOOR, "outdoor-sealer").get(1);
-    assertThat(Words.english().say(sun.number())).contains("180 mmHg at 20 °C, 270 at 30 °C");
+    assertThat(Words.english().say(sun.number()))
+        .contains("180 mmHg at 20 °C (68 °F), 270 at 30 °C (86 °F)");
     assertThat(sun.verdict()).isEqualTo(RuleNote.Verdict.LOOK);
   }
 
