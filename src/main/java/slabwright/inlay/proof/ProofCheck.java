@@ -305,8 +305,10 @@ final class ProofCheck {
     ProofFigures figures = ProofFigures.NONE;
     for (SheetJudgement f : found) {
       faults.addAll(f.faults);
-      f.weedCutOff(drawing.weedCuts()).ifPresent(faults::add);
       figures = figures.and(f.figures(doubt));
+    }
+    if (faults.isEmpty()) { // what is off takes its weeding cuts along
+      found.forEach(f -> f.weedCutOff(drawing.weedCuts()).ifPresent(faults::add));
     }
     found.stream().flatMap(f -> f.notes().stream()).limit(1).forEach(notes::add);
     if (doubt > limits.smallest()) {
