@@ -11,6 +11,7 @@ import java.util.Random;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
@@ -116,8 +117,18 @@ class BodyTurnOpTest {
     assertThat(r.lost()).isNotEmpty();
   }
 
-  @Property(tries = 200)
+  @Property(tries = 40)
   void what_is_reached_lies_between_two_floods_of_a_raster_of_headings(@ForAll long seed) {
+    isBetweenFloods(seed);
+  }
+
+  @Property(tries = 1_000)
+  @Tag("long")
+  void over_1000_floors_what_is_reached_lies_between_two_floods(@ForAll long seed) {
+    isBetweenFloods(seed);
+  }
+
+  private static void isBetweenFloods(long seed) {
     Random random = new Random(seed);
     Region room = corridors(random);
     double w = 450 + 300 * random.nextDouble();

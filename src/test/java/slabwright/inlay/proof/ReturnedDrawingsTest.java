@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.inlay.proof.ReturnedCases.Fault;
@@ -41,12 +42,26 @@ class ReturnedDrawingsTest {
   }
 
   @Test
+  @Tag("long")
   void every_form_is_cut_when_it_is_right_and_no_fault_is_ever_cut() throws IOException {
+    assertThat(judged(1)).isEqualTo(expected());
+  }
+
+  /** Every form in its right state, and every fifth of the faults. */
+  @Test
+  void a_fifth_of_the_returned_drawings_is_judged_as_the_table_says() throws IOException {
+    List<String> table = expected().lines().toList();
+    assertThat(judged(5).lines()).hasSizeGreaterThan(20).isSubsetOf(table);
+  }
+
+  /** The table of every so manieth fault. */
+  private String judged(int each) throws IOException {
     ReturnedCases cases = new ReturnedCases(folder);
     List<Row> rows = new ArrayList<>();
+    int count = 0;
     for (Form form : Form.values()) {
       for (Fault fault : Fault.values()) {
-        if (fault.appliesTo(form)) {
+        if (fault.appliesTo(form) && (fault == Fault.NONE || count++ % each == 0)) {
           rows.add(row(cases, form, fault));
         }
       }
@@ -62,7 +77,7 @@ class ReturnedDrawingsTest {
       }
       assertThat(row.fault != Fault.NONE && row.verdict == ProofVerdict.CUT).as(table).isFalse();
     }
-    assertThat(table).isEqualTo(expected());
+    return table;
   }
 
   @Test
