@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -53,6 +54,30 @@ class PacketPagesTest {
     Site site = HALL.site().withUnits(units);
     return new PacketContents(
         site, HALL.results(), HALL.work(site), paper, SheetSamples.DAY, Words.english());
+  }
+
+  @Test
+  void a_client_reads_first_that_a_stopped_job_cannot_start_as_planned() {
+    SheetSamples stopped = SheetSamples.sample("bike-workshop");
+    PacketContents job =
+        new PacketContents(
+            stopped.site(),
+            stopped.results(),
+            stopped.work(stopped.site()),
+            PaperSize.A4,
+            SheetSamples.DAY,
+            Words.english());
+    String first = String.join(" ", words(PacketSet.of(Packet.CLIENT, job).pages().get(0)));
+    assertThat(first).contains("can't start as planned").contains("asbestos");
+    assertThat(String.join(" ", words(packet(Packet.CLIENT, PaperSize.LETTER).pages().get(0))))
+        .doesNotContain("can't start");
+  }
+
+  @Test
+  void work_of_the_whole_job_names_no_floor_area() {
+    packet(Packet.CREW, PaperSize.LETTER).pages().stream()
+        .flatMap(p -> words(p).stream())
+        .forEach(w -> assertThat(w).doesNotStartWith(":").doesNotContain("· ,"));
   }
 
   static Stream<Arguments> packets() {

@@ -68,7 +68,7 @@ public final class ClientPacket {
                         context.wholeArea(a.takeoff().net().area())))
             .reduce((a, b) -> a + " · " + b)
             .orElse("");
-    List<Block> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>(cannotStart());
     plans(blocks, plan);
     List<String> expected = plan.expectations(job.areas());
     if (!expected.isEmpty()) {
@@ -80,6 +80,16 @@ public final class ClientPacket {
             context.say("sheets.client-packet.a-picture"),
             context.say("sheets.client-packet.not-a-promise")));
     return ColumnPages.of(context, page(context.say("sheets.client-packet.floor"), sizes), blocks);
+  }
+
+  /** Said before anything else: why the job can't start as planned. */
+  private List<Block> cannotStart() {
+    List<String> why = job.work().outlook().cannotStart().stream().map(context::say).toList();
+    return why.isEmpty()
+        ? List.of()
+        : List.of(
+            new CautionBlock(context.say("sheets.client-packet.not-yet"), String.join(" ", why)),
+            new Gap(3));
   }
 
   /** The largest floor large, the others under it, two in a row. */

@@ -128,6 +128,7 @@ final class CrewDayTexts {
   private static String places(CrewDay day) {
     return day.steps().stream()
         .map(s -> s.task().area())
+        .filter(a -> !a.isBlank()) // unloading and packing are of the whole job
         .distinct()
         .collect(Collectors.joining(", "));
   }
@@ -151,7 +152,7 @@ final class CrewDayTexts {
     return new CrewDayText.Row(
         isTimed() ? clock.at(w.span().start()) : takes(w),
         persons(w),
-        several ? words.say("sheets.crew-day.in-area", area, what) : what,
+        several && !area.isBlank() ? words.say("sheets.crew-day.in-area", area, what) : what,
         steps.details(w),
         false);
   }
