@@ -84,7 +84,8 @@ public final class ClientPacket {
 
   /** Said before anything else: why the job can't start as planned. */
   private List<Block> cannotStart() {
-    List<String> why = job.work().outlook().cannotStart().stream().map(context::say).toList();
+    List<String> why =
+        job.work().outlook().cannotStart().stream().map(m -> context.say(m) + ".").toList();
     return why.isEmpty()
         ? List.of()
         : List.of(
@@ -97,7 +98,9 @@ public final class ClientPacket {
     List<AreaResult> sorted = new ArrayList<>(job.areas());
     sorted.sort(
         Comparator.comparingDouble((AreaResult a) -> a.takeoff().gross().area()).reversed());
-    blocks.add(plan.floor(sorted.get(0), sorted.size() == 1 ? 140 : 90));
+    blocks.add(
+        plan.floor(
+            sorted.get(0), sorted.size() == 1 && job.work().outlook().canStart() ? 140 : 90));
     for (int i = 1; i < sorted.size(); i += 2) {
       List<Block> second = i + 1 < sorted.size() ? named(plan, sorted.get(i + 1)) : List.of();
       blocks.add(new PairBlock(0.5, named(plan, sorted.get(i)), second));
