@@ -39,6 +39,42 @@ class TapedRoomTest {
     }
   }
 
+  /** A taped room of 6 by 4 m with another length typed over its first wall's dimension. */
+  private static DeskGestures typedOver(DeskUnderTest desk, String length) throws TimeoutException {
+    DeskGestures hands = new DeskGestures(desk);
+    hands.click("start-tape").line("6 m").line("l 4 m").line("l 6 m").line("l 4 m");
+    hands.press(KeyCode.ENTER).press(KeyCode.ESCAPE);
+    Vec words = DeskUnderTest.on(() -> hands.slab().dimensionMiddle(0).orElseThrow());
+    Vec site = DeskUnderTest.on(() -> hands.slab().viewport().toSite(words.x() + 4, words.y()));
+    return hands.clickSlab(site.x(), site.y()).line(length);
+  }
+
+  @Test
+  void a_length_typed_over_a_taped_wall_is_asked_about_and_replaces_it_on_a_second_enter()
+      throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = typedOver(desk, "6.01 m");
+      assertThat(hands.area().details().taped()).noneMatch(l -> l.contains("6.01"));
+      hands.press(KeyCode.ENTER);
+      assertThat(hands.area().details().taped())
+          .anyMatch(l -> l.startsWith("wall 6.01 m"))
+          .filteredOn(l -> l.startsWith("wall"))
+          .hasSize(4);
+    }
+  }
+
+  @Test
+  void a_length_typed_over_a_taped_wall_can_stay_beside_it_as_a_second_reading()
+      throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = typedOver(desk, "6.01 m").click("dimension-second");
+      assertThat(hands.area().details().taped())
+          .anyMatch(l -> l.startsWith("wall 6 m"))
+          .anyMatch(l -> !l.startsWith("wall") && l.contains("6.01 m"));
+      assertThat(length(hands, 0)).isBetween(6000.5, 6009.5);
+    }
+  }
+
   /** An L whose second wall was read a foot too long: 26 ft typed, 25 ft there. */
   private static DeskGestures misreadRoom(DeskUnderTest desk) throws TimeoutException {
     DeskGestures hands = new DeskGestures(desk);
