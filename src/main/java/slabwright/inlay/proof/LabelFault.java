@@ -4,7 +4,7 @@ import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** What the drawing's words say is not what it shows. */
-public sealed interface LabelFault extends ProofFault {
+sealed interface LabelFault extends ProofFault {
   /** One panel bears another's letter. */
   record LabelWrong(String panel, String label) implements LabelFault {
     @Override

@@ -8,7 +8,7 @@ import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
 /** One panel is not as the others, or not there. */
-public sealed interface PanelFault extends ProofFault {
+sealed interface PanelFault extends ProofFault {
   /** A panel of the plan is not in the drawing. */
   record PanelMissing(String panel, Vec at, double sizeMm) implements PanelFault {
     static PanelMissing of(Panel panel) {
