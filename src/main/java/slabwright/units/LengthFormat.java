@@ -11,8 +11,9 @@ public final class LengthFormat {
   private LengthFormat() {}
 
   /**
-   * To the nearest 1/16 in (24′ 6 1/2″) or the nearest 1 mm (7.470 m; below one metre 470 mm). After
-   * feet the inches are always written, 35′ 0 7/16″, so that no one takes the one for the other.
+   * To the nearest 1/16 in (24′ 6 1/2″) or the nearest 1 mm (7.470 m; below one metre 470 mm).
+   * After feet the inches are always written, 35′ 0 7/16″, so that no one takes the one for the
+   * other.
    */
   public static String show(double mm, UnitSystem system) {
     return switch (system) {

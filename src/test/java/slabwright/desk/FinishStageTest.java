@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.desk.model.Stage;
@@ -92,6 +93,7 @@ class FinishStageTest {
   }
 
   @Test
+  @Tag("long")
   void answers_change_the_advice_on_the_sealer() throws TimeoutException {
     assertThat(says("prefer a two-part topcoat over the sealer")).isTrue();
     hands.choose("sealer-traffic", "no").choose("sealer-wet", "yes");
@@ -123,6 +125,7 @@ class FinishStageTest {
   }
 
   @Test
+  @Tag("long")
   void what_was_declined_is_undone_step_by_step() throws TimeoutException {
     hands.click("decline-sun-fast").fill("declined-by-sun-fast", "K. R.");
     assertThat(hall().declined()).containsExactly(Declined.of(AdviceId.SUN_FAST).withBy("K. R."));

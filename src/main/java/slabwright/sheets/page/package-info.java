@@ -9,10 +9,10 @@
  * PrintedScaleBar}, {@link SheetContext}, {@link SheetOptions}.
  *
  * <p>Blocks: {@link Block} and its {@link Slice}; {@link Heading}, {@link Paragraph}, {@link Gap},
- * {@link CautionBlock}, {@link BulletBlock}, {@link PairBlock},
- * {@link KeptBlock}, {@link KeyBlock}, {@link SignatureLine}. Tables: {@link TableBlock}, {@link
- * TableColumn}, {@link TableCell}, {@link TableColumnWidths}, {@link TableLayout}. Setting them
- * over columns and pages: {@link ColumnFlow}, {@link ColumnLayout}, {@link ColumnPages}. {@link
- * TimeFormat} holds times as printed.
+ * {@link CautionBlock}, {@link BulletBlock}, {@link PairBlock}, {@link KeptBlock}, {@link
+ * KeyBlock}, {@link SignatureLine}. Tables: {@link TableBlock}, {@link TableColumn}, {@link
+ * TableCell}, {@link TableColumnWidths}, {@link TableLayout}. Setting them over columns and pages:
+ * {@link ColumnFlow}, {@link ColumnLayout}, {@link ColumnPages}. {@link TimeFormat} holds times as
+ * printed.
  */
 package slabwright.sheets.page;
