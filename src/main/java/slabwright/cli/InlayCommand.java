@@ -60,7 +60,8 @@ final class InlayCommand implements Callable<Integer> {
 
   private int one(Path graphic, StencilSpec settings, OutFolder folder) throws IOException {
     GraphicResult result =
-        GraphicResult.compute(graphic, options.width().mm(), settings, options.asDrawn());
+        GraphicResult.compute(
+            graphic, options.width().mm(), settings, options.source(), options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json(words));

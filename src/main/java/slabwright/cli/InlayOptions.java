@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import picocli.CommandLine.Option;
 import slabwright.project.RefusedInput;
 import slabwright.site.ColourChoice;
+import slabwright.site.GraphicSource;
 import slabwright.site.Overspray;
 import slabwright.site.StencilSpec;
 import slabwright.site.rules.InlaySpecRules;
@@ -53,6 +55,9 @@ final class InlayOptions {
   @Option(names = "--ignore", paramLabel = "#HEX,…", split = ",")
   private List<String> ignored = List.of();
 
+  @Option(names = "--page", paramLabel = "N")
+  private Integer page;
+
   @Option(names = "--as-drawn")
   private boolean asDrawn;
 
@@ -63,6 +68,13 @@ final class InlayOptions {
   /** Whether every question about colours is answered by dyeing them as they are drawn. */
   boolean asDrawn() {
     return asDrawn;
+  }
+
+  /** Which page of a PDF. */
+  GraphicSource source() {
+    return page == null
+        ? GraphicSource.ITSELF
+        : new GraphicSource(OptionalInt.of(page), Optional.empty());
   }
 
   /** The settings; refused when they contradict each other. */

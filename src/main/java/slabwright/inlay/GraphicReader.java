@@ -8,12 +8,12 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ColourRegion;
-import slabwright.inlay.artwork.batik.SvgArtworkReader;
+import slabwright.site.GraphicSource;
 import slabwright.site.StencilSpec;
 import slabwright.units.Message;
 import slabwright.units.Result;
 
-/** From an SVG file and the person's choice of colours to the colours that are dyed. */
+/** From a graphic's file and the person's choice of colours to the colours that are dyed. */
 public final class GraphicReader {
   private GraphicReader() {}
 
@@ -23,13 +23,15 @@ public final class GraphicReader {
   /**
    * Reads a graphic at the width of what it paints, in mm.
    *
+   * @param source which page of a PDF
    * @throws IOException when the file is there and breaks while it is read
    */
-  public static Result<Reading> read(Path svg, double width, StencilSpec spec) throws IOException {
-    if (!Files.isRegularFile(svg)) {
-      return Result.refused(Message.of("inlay.graphic-reader.not-there", svg.toString()));
+  public static Result<Reading> read(
+      Path file, double width, StencilSpec spec, GraphicSource source) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return Result.refused(Message.of("inlay.graphic-reader.not-there", file.toString()));
     }
-    ArtworkResult result = SvgArtworkReader.read(svg, DyedGraphic.options(width, spec));
+    ArtworkResult result = GraphicFile.read(file, DyedGraphic.options(width, spec), source);
     if (result instanceof ArtworkRefusal refusal) {
       return Result.refused(refusal.message());
     }

@@ -27,7 +27,7 @@ public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
   /**
    * Reads the graphic and plans the inlay on its floor.
    *
-   * @param graphic the SVG file
+   * @param graphic the file
    * @param takeoff of the floor area it lies on
    * @param units in which findings write sizes
    * @throws IOException when the file breaks while it is read
@@ -35,7 +35,7 @@ public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
   public static Placing of(Inlay inlay, Path graphic, FloorTakeoff takeoff, UnitSystem units)
       throws IOException {
     Result<GraphicReader.Reading> reading =
-        GraphicReader.read(graphic, inlay.width().mm(), inlay.spec());
+        GraphicReader.read(graphic, inlay.width().mm(), inlay.spec(), inlay.source());
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Placing.Refused(inlay, refused.message());
     }

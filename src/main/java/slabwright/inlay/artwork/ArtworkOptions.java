@@ -1,6 +1,7 @@
 package slabwright.inlay.artwork;
 
 import java.util.Set;
+import slabwright.units.Message;
 
 /**
  * How a graphic is read.
@@ -21,12 +22,24 @@ public record ArtworkOptions(
   /** Far finer than a plotter's blade, yet coarse enough for quick geometry. */
   public static final double TOLERANCE_MM = 0.01;
 
+  private static final double NARROWEST_MM = 10;
+  private static final double WIDEST_MM = 100_000;
+
   public ArtworkOptions {
     ignored = Set.copyOf(ignored);
   }
 
   public static ArtworkOptions ofWidth(double mm) {
     return new ArtworkOptions(mm, TOLERANCE_MM, 0, Set.of(), true);
+  }
+
+  /** Throws a {@link RefusedArtworkException} when the width can't be meant. */
+  public void checkWidth() {
+    if (!(widthMm >= NARROWEST_MM && widthMm <= WIDEST_MM)) {
+      throw new RefusedArtworkException(
+          ArtworkRefusal.Reason.ABSURD_SIZE,
+          Message.of("inlay.svg-artwork-reader.width-out-of-range", widthMm));
+    }
   }
 
   public ArtworkOptions withMergeDeltaE(double deltaE) {

@@ -12,6 +12,7 @@ import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.sheets.json.InlayJson;
+import slabwright.site.GraphicSource;
 import slabwright.site.StencilSpec;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -70,12 +71,14 @@ public sealed interface GraphicResult {
    * Reads a graphic and plans its stencils.
    *
    * @param width of what it paints, mm
+   * @param source which page of a PDF
    * @param asDrawn whether every question about its colours is answered by dyeing them as drawn
    * @throws IOException when the file is there and breaks while it is read
    */
-  static GraphicResult compute(Path graphic, double width, StencilSpec spec, boolean asDrawn)
+  static GraphicResult compute(
+      Path graphic, double width, StencilSpec spec, GraphicSource source, boolean asDrawn)
       throws IOException {
-    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec);
+    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec, source);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Unusable(graphic, refused.message());
     }
