@@ -1,6 +1,7 @@
 package slabwright.inlay.artwork;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slabwright.shape.Bounds;
 
@@ -18,6 +19,7 @@ import slabwright.shape.Bounds;
  * @param painted bounds of all colours; its corner is (0, 0) within the tolerance
  * @param colours disjoint regions in the order the colours are first painted
  * @param questions all that must be asked, answered or not
+ * @param names of inks, where the file gives them, by {@code #rrggbb}
  * @param background a colour that fills the whole page behind all others; not among the colours
  */
 public record Artwork(
@@ -27,11 +29,13 @@ public record Artwork(
     List<ColourRegion> colours,
     Optional<ColourRegion> background,
     List<ArtworkWarning> warnings,
-    List<ArtworkQuestion> questions)
+    List<ArtworkQuestion> questions,
+    Map<String, String> names)
     implements ArtworkResult {
   public Artwork {
     colours = List.copyOf(colours);
     warnings = List.copyOf(warnings);
     questions = List.copyOf(questions);
+    names = Map.copyOf(names);
   }
 }

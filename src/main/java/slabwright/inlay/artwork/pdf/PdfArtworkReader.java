@@ -84,7 +84,7 @@ public final class PdfArtworkReader {
           ArtworkRefusal.Reason.PICTURE, Message.of("inlay.pdf-artwork.only-a-picture"));
     }
     ArtworkPage sheet = new ArtworkPage(painting.width(), painting.height(), 1, true);
-    return new ArtworkBuilder(shapes, sheet, options, notes).build(name);
+    return new ArtworkBuilder(shapes, sheet, options, notes).named(painting.names()).build(name);
   }
 
   private boolean hasPicture() {
