@@ -55,7 +55,7 @@ public final class ClientPacket {
   }
 
   private PageDraft page(String title, String subtitle) {
-    return new PageDraft("", title, subtitle, "", Optional.empty(), List.of());
+    return new PageDraft(title, subtitle, "", Optional.empty(), List.of());
   }
 
   /** The floors as they should look, all on one page where the largest still has some size. */

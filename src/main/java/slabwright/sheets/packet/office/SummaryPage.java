@@ -38,7 +38,6 @@ final class SummaryPage {
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "",
             context.say("sheets.summary-page.title"),
             context.say(job.work().book().origin()),
             "",
