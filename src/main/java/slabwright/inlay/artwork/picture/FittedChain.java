@@ -1,0 +1,149 @@
+package slabwright.inlay.artwork.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slabwright.shape.Vec;
+
+/**
+ * A chain of the border between two colours as a clean line: spans between corners, corners where
+ * the spans on both sides meet.
+ */
+final class FittedChain {
+  /** Points of a closed edge that are smoothed again beyond its seam. */
+  private static final int OVERLAP = 70;
+
+  /** A corner further than this from where the edge turns is not believed, in pixels. */
+  private static final double FARTHEST = 2.5;
+
+  private static final double NEAR_CORNER = 0.9;
+  private static final double NEAR_MEETING = 1.3;
+  private static final int ROUNDS = 2;
+
+  private final EdgePoints points;
+  private final double noise;
+  private final List<Vec> corners = new ArrayList<>();
+  private List<EdgeSpan> spans = new ArrayList<>();
+  private List<Vec> loop = List.of();
+
+  FittedChain(BoundaryChain chain, EdgePoints points, double noise, double roundness) {
+    this.points = points;
+    this.noise = noise;
+    int[] at = new EdgeCornerFinder(points, noise, roundness).find();
+    if (points.closed() && at.length == 0) {
+      fitLoop();
+    } else {
+      for (int i : at) {
+        corners.add(point(i));
+      }
+      fitSpans(chain, at);
+    }
+  }
+
+  private Vec point(int i) {
+    int k = Math.floorMod(i, points.size());
+    return new Vec(points.x()[k], points.y()[k]);
+  }
+
+  private void fitLoop() {
+    int n = points.size();
+    int overlap = Math.min(n, OVERLAP);
+    List<Vec> unrolled = new ArrayList<>();
+    for (int i = -overlap; i < n + overlap; i++) {
+      unrolled.add(point(i));
+    }
+    List<Vec> line = new EdgeSpan(unrolled, noise).line(overlap, overlap + n);
+    loop = line.subList(0, line.size() - 1);
+  }
+
+  private void fitSpans(BoundaryChain chain, int[] at) {
+    boolean closed = points.closed();
+    int last = chain.steps();
+    Vec first = new Vec(chain.x()[0], chain.y()[0]);
+    Vec end = new Vec(chain.x()[last], chain.y()[last]);
+    for (int round = 0; round < ROUNDS; round++) {
+      spans = new ArrayList<>();
+      int count = closed ? at.length : at.length + 1;
+      for (int k = 0; k < count; k++) {
+        boolean fromCorner = closed || k > 0;
+        boolean toCorner = closed || k < at.length;
+        int cornerBefore = closed ? k : k - 1;
+        int cornerBehind = closed ? (k + 1) % at.length : k;
+        int from = fromCorner ? at[cornerBefore] : 0;
+        int to = toCorner ? at[cornerBehind] : points.size() - 1;
+        to = closed && to <= from ? to + points.size() : to;
+        List<Vec> run = new ArrayList<>();
+        for (int i = from; i <= to; i++) {
+          run.add(point(i));
+        }
+        Vec a = fromCorner ? corners.get(cornerBefore) : first;
+        Vec b = toCorner ? corners.get(cornerBehind) : end;
+        spans.add(
+            new EdgeSpan(
+                clear(run, a, fromCorner ? NEAR_CORNER : NEAR_MEETING, b,
+                    toCorner ? NEAR_CORNER : NEAR_MEETING),
+                noise));
+      }
+      placeCorners(at);
+    }
+  }
+
+  /** The points of a run that are clear of its two ends, or all where too few are. */
+  private static List<Vec> clear(List<Vec> run, Vec a, double nearA, Vec b, double nearB) {
+    List<Vec> kept = new ArrayList<>();
+    for (Vec p : run) {
+      if (p.distanceTo(a) >= nearA && p.distanceTo(b) >= nearB) {
+        kept.add(p);
+      }
+    }
+    if (kept.size() >= 2) {
+      return kept;
+    }
+    return run.size() >= 2 ? run : List.of(a, b.equals(a) ? a.plus(new Vec(1e-3, 0)) : b);
+  }
+
+  private void placeCorners(int[] at) {
+    for (int k = 0; k < at.length; k++) {
+      EdgeSpan before = spans.get(points.closed() ? (k + at.length - 1) % at.length : k);
+      EdgeSpan behind = spans.get(points.closed() ? k : k + 1);
+      Vec meeting = before.end(true).meets(behind.end(false));
+      Vec turn = point(at[k]);
+      corners.set(k, meeting.distanceTo(turn) <= FARTHEST ? meeting : turn);
+    }
+  }
+
+  /** The line in which an open chain ends, directed outwards; empty for a loop. */
+  Optional<EdgeLine> end(boolean last) {
+    return points.closed() || spans.isEmpty()
+        ? Optional.empty()
+        : Optional.of(spans.get(last ? spans.size() - 1 : 0).end(last));
+  }
+
+  /**
+   * The clean line, its first point not repeated when it is closed.
+   *
+   * @param first where an open chain starts
+   * @param end where an open chain ends
+   */
+  List<Vec> line(Vec first, Vec end) {
+    if (!loop.isEmpty()) {
+      return loop;
+    }
+    List<Vec> out = new ArrayList<>();
+    if (!points.closed()) {
+      out.add(first);
+    }
+    for (int k = 0; k < spans.size(); k++) {
+      if (points.closed()) {
+        out.add(corners.get(k));
+      } else if (k > 0) {
+        out.add(corners.get(k - 1));
+      }
+      out.addAll(spans.get(k).line());
+    }
+    if (!points.closed()) {
+      out.add(end);
+    }
+    return out;
+  }
+}
