@@ -11,9 +11,9 @@ final class EdgeCornerFinder {
   static final double BLURRED = 0.6;
 
   private static final int MOST_POINTS = 32;
-  private static final double PIECE = 3;
+  private static final double PIECE = 2;
   private static final double LONGEST_PIECE = 7;
-  private static final double PIECE_FOR_NOISE = 14;
+  private static final double PIECE_FOR_NOISE = 20;
   private static final double SHARPEST_LOST = Math.toRadians(24);
   private static final double FADED = 0.62;
 

@@ -47,6 +47,11 @@ record EdgeLine(Vec middle, Vec along, double off) {
     return middle.plus(along.times(along.dot(p.minus(middle))));
   }
 
+  /** Sine of half the angle between it and another, both directed to where they meet. */
+  double sineOfHalf(EdgeLine o) {
+    return Math.sqrt(Math.max(0, (1 - along.dot(o.along)) / 2));
+  }
+
   /** Where it meets another; not finite when they are parallel. */
   Vec meets(EdgeLine o) {
     double t = o.middle.minus(middle).cross(o.along) / along.cross(o.along);

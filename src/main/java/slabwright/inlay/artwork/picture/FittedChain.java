@@ -16,6 +16,12 @@ final class FittedChain {
   /** A corner further than this from where the edge turns is not believed, in pixels. */
   private static final double FARTHEST = 2.5;
 
+  private static final double FARTHEST_TIP = 7;
+
+  /** Half the width, in pixels, at which a tip running out is lost between the pixels. */
+  private static final double TIP = 0.6;
+
+
   private static final double NEAR_CORNER = 0.9;
   private static final double NEAR_MEETING = 1.3;
   private static final int ROUNDS = 2;
@@ -106,9 +112,12 @@ final class FittedChain {
     for (int k = 0; k < at.length; k++) {
       EdgeSpan before = spans.get(points.closed() ? (k + at.length - 1) % at.length : k);
       EdgeSpan behind = spans.get(points.closed() ? k : k + 1);
-      Vec meeting = before.end(true).meets(behind.end(false));
+      EdgeLine in = before.end(true);
+      EdgeLine out = behind.end(false);
+      Vec meeting = in.meets(out);
       Vec turn = point(at[k]);
-      corners.set(k, meeting.distanceTo(turn) <= FARTHEST ? meeting : turn);
+      double far = Math.min(FARTHEST_TIP, Math.max(FARTHEST, TIP / in.sineOfHalf(out)));
+      corners.set(k, meeting.distanceTo(turn) <= far ? meeting : turn);
     }
   }
 

@@ -1,6 +1,7 @@
 package slabwright.inlay.artwork.picture;
 
 import java.util.Arrays;
+import slabwright.shape.ints.IntList;
 
 /**
  * Gives each pixel its colour. A pixel on an edge may be nearest to a third colour that only looks
@@ -16,16 +17,24 @@ final class PixelLabeller {
   /** Brightness steps (squared) that a mixture may be off and still be believed. */
   private static final double BELIEVED = 18 * 18;
 
+  /** Pixels of a spot that may be nothing but the edge of a thin line. */
+  private static final int SMALL = 14;
+
+  /** Brightness steps (squared) within which a pixel has a colour unmixed. */
+  private static final double PURE = 30 * 30;
+
   private final Pixels pixels;
   private final int[] palette;
   private final byte[] label;
   private final boolean[] inside;
+  private final boolean[] small;
 
   private PixelLabeller(Pixels pixels, int[] palette) {
     this.pixels = pixels;
     this.palette = palette;
     this.label = new byte[pixels.count()];
     this.inside = new boolean[pixels.count()];
+    this.small = new boolean[pixels.count()];
   }
 
   static LabelMap label(Pixels pixels, int[] palette) {
@@ -33,6 +42,7 @@ final class PixelLabeller {
     labeller.nearest();
     if (palette.length > 2) {
       labeller.markInside();
+      labeller.markSmall();
       labeller.unmix();
     }
     return new LabelMap(pixels.width(), pixels.height(), labeller.label, palette);
@@ -84,6 +94,44 @@ final class PixelLabeller {
     }
   }
 
+  /** Marks spots of one colour that are small and hold no pixel inside. */
+  private void markSmall() {
+    boolean[] seen = new boolean[label.length];
+    IntList spot = new IntList();
+    for (int i = 0; i < label.length; i++) {
+      if (!seen[i] && !inside[i]) {
+        spot.clear();
+        boolean thin = gather(i, seen, spot);
+        for (int k = 0; thin && k < spot.size(); k++) {
+          small[spot.get(k)] = true;
+        }
+      }
+    }
+  }
+
+  /** Gathers the thin pixels of a spot; false when there are many, or one beside them is inside. */
+  private boolean gather(int start, boolean[] seen, IntList spot) {
+    int w = pixels.width();
+    boolean thin = true;
+    seen[start] = true;
+    spot.add(start);
+    for (int k = 0; k < spot.size(); k++) {
+      int i = spot.get(k);
+      for (int d = 0; d < 4; d++) {
+        int x = i % w + PixelEdge.dx(d);
+        int j = i + PixelEdge.dx(d) + PixelEdge.dy(d) * w;
+        if (x >= 0 && x < w && j >= 0 && j < label.length && label[j] == label[start]) {
+          thin &= !inside[j];
+          if (!seen[j] && !inside[j]) {
+            seen[j] = true;
+            spot.add(j);
+          }
+        }
+      }
+    }
+    return thin && spot.size() <= SMALL;
+  }
+
   private void unmix() {
     byte[] old = label.clone();
     int w = pixels.width();
@@ -96,6 +144,10 @@ final class PixelLabeller {
     }
   }
 
+  private boolean isPure(int c, int k) {
+    return PixelColour.distance(c, palette[k]) < PURE;
+  }
+
   /** The label of a pixel that lies inside nothing: the larger share of the best mixture around. */
   private int unmixed(int x, int y, byte[] old) {
     int w = pixels.width();
@@ -105,7 +157,10 @@ final class PixelLabeller {
     for (int v = Math.max(0, y - REACH); v <= Math.min(pixels.height() - 1, y + REACH); v++) {
       for (int u = Math.max(0, x - REACH); u <= Math.min(w - 1, x + REACH); u++) {
         int k = old[v * w + u];
-        if (inside[v * w + u] && !near[k]) {
+        boolean counts =
+            inside[v * w + u]
+                || (small[y * w + x] && k != mine && isPure(pixels.at(u, v), k));
+        if (counts && !near[k]) {
           near[k] = true;
           kinds++;
         }

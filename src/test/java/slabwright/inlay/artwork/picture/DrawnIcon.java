@@ -37,7 +37,6 @@ record DrawnIcon(String name, List<Part> parts) {
   record Part(Shape shape, int rgb) {}
 
   private static final int FINE = 4;
-  private static final double[] FULL = {1};
 
   static List<DrawnIcon> all() throws IOException {
     List<DrawnIcon> all = new ArrayList<>();
@@ -140,9 +139,10 @@ record DrawnIcon(String name, List<Part> parts) {
   /** Grey between black and white: the colour that smoothed edges look like. */
   private static DrawnIcon flag() {
     List<Part> parts = new ArrayList<>();
-    parts.add(new Part(new Rectangle2D.Double(0.1, 0.2, 0.27, 0.6), 0x111111));
+    Area black = new Area(new Rectangle2D.Double(0.1, 0.2, 0.27, 0.6));
+    black.add(new Area(ring(0.78, 0.5, 0.14, 0.06)));
+    parts.add(new Part(black, 0x111111));
     parts.add(new Part(new Rectangle2D.Double(0.37, 0.2, 0.26, 0.6), 0x858585));
-    parts.add(new Part(ring(0.78, 0.5, 0.14, 0.06), 0x111111));
     return new DrawnIcon("grey-between", parts);
   }
 
@@ -223,7 +223,7 @@ record DrawnIcon(String name, List<Part> parts) {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     ImageWriteParam p = writer.getDefaultWriteParam();
     p.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-    p.setCompressionQuality((float) (quality * FULL[0]));
+    p.setCompressionQuality((float) quality);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (var stream = ImageIO.createImageOutputStream(out)) {
       writer.setOutput(stream);

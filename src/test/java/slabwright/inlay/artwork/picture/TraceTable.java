@@ -33,7 +33,7 @@ final class TraceTable {
           List<Shape> drawn = new ArrayList<>();
           List<Shape> traced = new ArrayList<>();
           List<Shape> base = new ArrayList<>();
-          List<Shape> plain = PlainContour.trace(p, map, palette.length);
+          List<Shape> plain = PlainContour.trace(p, palette);
           for (DrawnIcon.Part part : icon.parts()) {
             int best = 0;
             for (int c = 0; c < palette.length; c++) {
