@@ -34,10 +34,7 @@ final class EdgeSpan {
   EdgeSpan(List<Vec> points, double noise) {
     this.x = points.stream().mapToDouble(Vec::x).toArray();
     this.y = points.stream().mapToDouble(Vec::y).toArray();
-    this.t = EdgePoints.of(x, y, false).s();
-    for (int i = 1; i < t.length; i++) {
-      t[i] = Math.max(t[i], t[i - 1] + 0.05);
-    }
+    this.t = EdgePoints.ways(x, y);
     this.noise = noise;
     fit();
   }
@@ -105,18 +102,6 @@ final class EdgeSpan {
       sum += ((x[j] - u[j]) * dy - (y[j] - v[j]) * dx) / length;
     }
     return Math.abs(sum) / (to - from + 1);
-  }
-
-  /** Root mean square of what was smoothed away. */
-  double[] residuals(List<Vec> points) {
-    double[] off = new double[x.length];
-    for (int i = 0; i < off.length; i++) {
-      int from = Math.max(0, i - 1);
-      int to = Math.min(off.length - 1, i + 1);
-      Vec along = new Vec(x[to] - x[from], y[to] - y[from]).unit();
-      off[i] = along.cross(points.get(i).minus(new Vec(x[i], y[i])));
-    }
-    return off;
   }
 
   /** The line in which it ends, directed outwards. */

@@ -20,12 +20,15 @@ final class PictureTrace {
   private static final int ENOUGH = 12;
   private static final double FARTHEST_MEETING = 2;
   private static final double PULL = 0.05;
+  private static final double ALL_BUT_FEW = 0.95;
+  private static final double NOISE_FACTOR = 2;
 
   private final LabelMap map;
   private final List<BoundaryChain> chains;
   private final Map<Long, Vec> meetings = new HashMap<>();
   private final List<List<Vec>> lines = new ArrayList<>();
   private final double noise;
+  private final double doubt;
 
   PictureTrace(Pixels pixels, LabelMap map, double roundness) {
     this.map = map;
@@ -36,6 +39,7 @@ final class PictureTrace {
       points.add(c.onRim() ? Optional.empty() : Optional.of(sampler.sample(c)));
     }
     this.noise = noise(points);
+    this.doubt = doubt(points);
     List<Optional<FittedChain>> fitted = new ArrayList<>();
     for (int i = 0; i < chains.size(); i++) {
       BoundaryChain c = chains.get(i);
@@ -61,6 +65,20 @@ final class PictureTrace {
     return noise;
   }
 
+  /** What 95 % of the edges' points are off at most, in pixels, as far as the picture tells. */
+  double doubt() {
+    return doubt;
+  }
+
+  private double doubt(List<Optional<EdgePoints>> all) {
+    double[] near =
+        all.stream().flatMapToDouble(p -> p.stream().flatMapToDouble(e -> Arrays.stream(e.doubt())))
+            .sorted()
+            .toArray();
+    double most = near.length == 0 ? 0 : near[(int) (near.length * ALL_BUT_FEW)];
+    return most + NOISE_FACTOR * noise;
+  }
+
   private static double noise(List<Optional<EdgePoints>> all) {
     List<double[]> off = new ArrayList<>();
     for (Optional<EdgePoints> p : all) {
@@ -74,10 +92,7 @@ final class PictureTrace {
   private static double[] strays(EdgePoints e) {
     double[] u = e.x().clone();
     double[] v = e.y().clone();
-    double[] t = e.s().clone();
-    for (int i = 1; i < t.length; i++) {
-      t[i] = Math.max(t[i], t[i - 1] + 0.05);
-    }
+    double[] t = e.s();
     double[] ones = new double[t.length];
     Arrays.fill(ones, 1);
     double[] price = new double[t.length];

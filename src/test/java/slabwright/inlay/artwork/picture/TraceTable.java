@@ -16,7 +16,7 @@ final class TraceTable {
   public static void main(String[] a) throws IOException {
     int[] sizes = a.length > 0 ? new int[] {Integer.parseInt(a[0])} : new int[] {200, 400, 800};
     String only = a.length > 1 ? a[1] : "";
-    System.out.printf("%-14s %4s %5s %8s %8s %6s %6s %6s %s%n", "icon", "px", "kind", "diff%", "base%", "ratio", "p95", "bp95", "colours ms noise");
+    System.out.printf("%-14s %4s %5s %8s %8s %6s %6s %6s %s%n", "icon", "px", "kind", "diff%", "base%", "ratio", "p95", "bp95", "colours ms noise doubt");
     for (DrawnIcon icon : DrawnIcon.all()) {
       if (!only.isEmpty() && !icon.name().equals(only)) continue;
       for (int side : sizes) {
@@ -45,8 +45,8 @@ final class TraceTable {
           }
           TraceScore s = TraceScore.of(drawn, traced, side);
           TraceScore b = TraceScore.of(drawn, base, side);
-          System.out.printf("%-14s %4d %5s %8.3f %8.3f %6.2f %6.3f %6.3f %d %d %.3f%n", icon.name(), side, k == 0 ? "png" : "jpeg",
-              100 * s.difference(), 100 * b.difference(), s.difference() / b.difference(), s.p95(), b.p95(), palette.length, ms, trace.noise());
+          System.out.printf("%-14s %4d %5s %8.3f %8.3f %6.2f %6.3f %6.3f %d %d %.3f %.3f%s%n", icon.name(), side, k == 0 ? "png" : "jpeg",
+              100 * s.difference(), 100 * b.difference(), s.difference() / b.difference(), s.p95(), b.p95(), palette.length, ms, trace.noise(), trace.doubt(), s.p95() > trace.doubt() ? " !!" : "");
           if (a.length > 2) svg(Path.of(a[2], icon.name() + side + k + ".svg"), side, traced, drawn);
         }
       }
