@@ -59,7 +59,8 @@ final class InlayCommand implements Callable<Integer> {
   }
 
   private int one(Path graphic, StencilSpec settings, OutFolder folder) throws IOException {
-    GraphicResult result = GraphicResult.compute(graphic, options.width().mm(), settings);
+    GraphicResult result =
+        GraphicResult.compute(graphic, options.width().mm(), settings, options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json(words));
@@ -72,7 +73,8 @@ final class InlayCommand implements Callable<Integer> {
     if (!json) {
       summary(print, planned);
     }
-    return folder == null ? 0 : write(planned, folder);
+    int code = planned.questions().isEmpty() ? 0 : ExitCode.QUESTION_OPEN.code();
+    return folder == null ? code : Math.max(code, write(planned, folder));
   }
 
   private int write(GraphicResult.Planned planned, OutFolder folder) throws IOException {
@@ -107,6 +109,7 @@ final class InlayCommand implements Callable<Integer> {
             QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC),
             plan.loosePieces()));
     planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));
+    planned.questions().forEach(q -> ConsoleSummary.question(print, q, words));
     ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC, words);
   }
 }

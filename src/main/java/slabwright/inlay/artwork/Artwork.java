@@ -17,6 +17,7 @@ import slabwright.shape.Bounds;
  * @param mmPerPx mm on the floor for one CSS pixel of the graphic
  * @param painted bounds of all colours; its corner is (0, 0) within the tolerance
  * @param colours disjoint regions in the order the colours are first painted
+ * @param questions all that must be asked, answered or not
  * @param background a colour that fills the whole page behind all others; not among the colours
  */
 public record Artwork(
@@ -25,10 +26,12 @@ public record Artwork(
     Bounds painted,
     List<ColourRegion> colours,
     Optional<ColourRegion> background,
-    List<ArtworkWarning> warnings)
+    List<ArtworkWarning> warnings,
+    List<ArtworkQuestion> questions)
     implements ArtworkResult {
   public Artwork {
     colours = List.copyOf(colours);
     warnings = List.copyOf(warnings);
+    questions = List.copyOf(questions);
   }
 }

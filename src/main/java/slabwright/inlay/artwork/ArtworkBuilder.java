@@ -111,7 +111,8 @@ public final class ArtworkBuilder {
         bounds(inOrder, Optional.empty()),
         colours,
         behind,
-        notes.warnings(p -> onFloor(p, toMm)));
+        notes.warnings(p -> onFloor(p, toMm)),
+        ArtworkQuestionFinder.of(colours, notes.questions(p -> onFloor(p, toMm))));
   }
 
   private static ColourRegion colour(String hex, Region region) {
