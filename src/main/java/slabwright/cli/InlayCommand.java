@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.project.RefusedInput;
 import slabwright.project.export.GraphicResult;
 import slabwright.project.export.OutFolder;
@@ -29,6 +30,8 @@ final class InlayCommand implements Callable<Integer> {
   private List<Path> graphics;
 
   @Mixin private InlayOptions options;
+
+  @Mixin private TraceOptions tracing;
 
   @Option(names = "--json")
   private boolean json;
@@ -47,10 +50,11 @@ final class InlayCommand implements Callable<Integer> {
   @Override
   public Integer call() throws RefusedInput, IOException {
     StencilSpec settings = options.spec();
+    TraceSettings traced = tracing.settings();
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {
-      code = Math.max(code, one(graphic, settings, folder));
+      code = Math.max(code, one(graphic, settings, traced, folder));
     }
     if (folder != null && !folder.names().isEmpty()) {
       folder.commit();
@@ -58,9 +62,10 @@ final class InlayCommand implements Callable<Integer> {
     return code;
   }
 
-  private int one(Path graphic, StencilSpec settings, OutFolder folder) throws IOException {
+  private int one(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
+      throws IOException {
     GraphicResult result =
-        GraphicResult.compute(graphic, options.width().mm(), settings, options.asDrawn());
+        GraphicResult.compute(graphic, options.width().mm(), settings, options.asDrawn(), traced);
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json(words));

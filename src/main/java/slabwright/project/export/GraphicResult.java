@@ -11,6 +11,7 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkQuestion;
+import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
 import slabwright.units.Message;
@@ -71,11 +72,13 @@ public sealed interface GraphicResult {
    *
    * @param width of what it paints, mm
    * @param asDrawn whether every question about its colours is answered by dyeing them as drawn
+   * @param tracing how it is traced if it is a picture
    * @throws IOException when the file is there and breaks while it is read
    */
-  static GraphicResult compute(Path graphic, double width, StencilSpec spec, boolean asDrawn)
+  static GraphicResult compute(
+      Path graphic, double width, StencilSpec spec, boolean asDrawn, TraceSettings tracing)
       throws IOException {
-    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec);
+    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec, tracing);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Unusable(graphic, refused.message());
     }

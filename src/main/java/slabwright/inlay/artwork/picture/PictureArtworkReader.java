@@ -4,6 +4,9 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,13 +15,15 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkBuilder;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ArtworkPage;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.ArtworkResult;
+import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
-import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.units.Message;
 
 /**
@@ -26,7 +31,7 @@ import slabwright.units.Message;
  * within the pixels of their smoothed edges, neighbours sharing their border.
  */
 public final class PictureArtworkReader {
-  public static final int MOST_BYTES = 96 << 20;
+  private static final int MOST_BYTES = 96 << 20;
 
   /** Spots narrower than this are left out when nothing is stated: our own choice, no source. */
   private static final double SPECK_MM = 2;
@@ -49,19 +54,33 @@ public final class PictureArtworkReader {
   /**
    * Traces a picture file.
    *
-   * @param file all its bytes
+   * @throws IOException when the file can't be read at all
+   */
+  public static ArtworkResult read(Path file, ArtworkOptions options, TraceSettings settings)
+      throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return read(in, String.valueOf(file.getFileName()), options, settings);
+    }
+  }
+
+  /**
+   * Traces a picture.
+   *
    * @param name what to call it in sentences
-   * @throws IOException never for a damaged file, which is refused
+   * @throws IOException when the stream breaks; a damaged picture is refused
    */
   public static ArtworkResult read(
-      byte[] file, String name, ArtworkOptions options, TraceSettings settings) throws IOException {
+      InputStream picture, String name, ArtworkOptions options, TraceSettings settings)
+      throws IOException {
+    byte[] bytes = picture.readNBytes(MOST_BYTES + 1);
     try {
-      if (file.length > MOST_BYTES) {
+      if (bytes.length > MOST_BYTES) {
         throw new RefusedArtworkException(
             Reason.TOO_LARGE,
             Message.of("inlay.picture-artwork-reader.too-large", MOST_BYTES >> 20));
       }
-      BufferedImage image = new BitmapReader(file).read();
+      options.checkWidth();
+      BufferedImage image = new BitmapReader(bytes).read();
       Pixels pixels = PixelsBuilder.of(image, asked(settings), settings.corners());
       return new PictureArtworkReader(options, settings).trace(pixels, name);
     } catch (RefusedArtworkException e) {
@@ -92,9 +111,25 @@ public final class PictureArtworkReader {
     }
     List<PaintedShape> shapes = shapes(pixels, map, trace, paper);
     ArtworkPage page =
-        new ArtworkPage(pixels.width(), pixels.height(), pixels.thinned(), paper.isPresent());
+        new ArtworkPage(
+            pixels.width(),
+            pixels.height(),
+            pixels.thinned(),
+            paper.isPresent() && pixels.seeThrough() < 0);
     Artwork artwork = new ArtworkBuilder(shapes, page, options, notes).build(name);
-    return artwork.withDoubt(trace.doubt() * pixels.thinned() * artwork.mmPerPx());
+    return doubtful(artwork, pixels, trace.doubt() * pixels.thinned() * artwork.mmPerPx());
+  }
+
+  private static Artwork doubtful(Artwork artwork, Pixels pixels, double doubt) {
+    Message said =
+        Message.of(
+            "inlay.picture-artwork-reader.doubt",
+            pixels.width() * pixels.thinned(),
+            pixels.height() * pixels.thinned(),
+            artwork.mmPerPx(),
+            doubt,
+            artwork.painted().width() / 1000);
+    return artwork.traced(doubt, new ArtworkWarning(Kind.TRACED, said, Optional.empty()));
   }
 
   private OptionalInt paper(LabelMap map, Pixels pixels) {
@@ -110,9 +145,9 @@ public final class PictureArtworkReader {
   }
 
   private void askPaper(int rgb) {
-    notes.add(
-        Kind.BACKGROUND,
-        Message.of("inlay.picture-artwork-reader.paper-unknown", PixelColour.hex(rgb)));
+    String hex = PixelColour.hex(rgb);
+    notes.ask(
+        ArtworkQuestion.Kind.PAPER, Message.of("inlay.artwork-question.paper", hex), hex, Vec.ZERO);
   }
 
   private void sayColours(PaletteFinder.Found found, int removed) {
@@ -128,19 +163,16 @@ public final class PictureArtworkReader {
 
   /** Area of the smallest spot that stays, in pixels. */
   private double speck(LabelMap map, OptionalInt paper) {
-    Bounds b = Bounds.EMPTY;
     int none = paper.orElse(LabelMap.OUTSIDE);
-    for (int y = 0; y < map.height(); y++) {
-      for (int x = 0; x < map.width(); x++) {
-        if (map.at(x, y) != none) {
-          b =
-              x < b.minX() || x > b.maxX() || y < b.minY() || y > b.maxY() || b.isEmpty()
-                  ? b.including(new Bounds(x, y, x + 1, y + 1))
-                  : b;
-        }
+    int left = map.width();
+    int right = 0;
+    for (int i = 0; i < map.label().length; i++) {
+      if (map.label()[i] != none) {
+        left = Math.min(left, i % map.width());
+        right = Math.max(right, i % map.width() + 1);
       }
     }
-    double mmPerPixel = options.widthMm() / Math.max(1, b.width());
+    double mmPerPixel = options.widthMm() / Math.max(1, right - left);
     double across = settings.speckMm().orElse(SPECK_MM) / mmPerPixel;
     return Math.max(LEAST_PIXELS, Math.PI / 4 * across * across);
   }
