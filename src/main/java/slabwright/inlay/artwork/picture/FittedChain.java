@@ -26,6 +26,11 @@ final class FittedChain {
   private static final double NEAR_MEETING = 1.3;
   private static final int ROUNDS = 2;
 
+  /** Within so many pixels of an end, points that are not clearly before it are left out. */
+  private static final double NEAR_END = 4;
+
+  private static final double CLOSE = 0.1;
+
   private final EdgePoints points;
   private final double noise;
   private final List<Vec> corners = new ArrayList<>();
@@ -139,20 +144,30 @@ final class FittedChain {
       return loop;
     }
     List<Vec> out = new ArrayList<>();
-    if (!points.closed()) {
-      out.add(first);
-    }
-    for (int k = 0; k < spans.size(); k++) {
-      if (points.closed()) {
-        out.add(corners.get(k));
-      } else if (k > 0) {
-        out.add(corners.get(k - 1));
-      }
-      out.addAll(spans.get(k).line());
+    int n = spans.size();
+    for (int k = 0; k < n; k++) {
+      boolean closed = points.closed();
+      Vec from = closed ? corners.get(k) : k == 0 ? first : corners.get(k - 1);
+      Vec to = closed ? corners.get((k + 1) % n) : k == n - 1 ? end : corners.get(k);
+      out.add(from);
+      addBetween(spans.get(k), from, to, out);
     }
     if (!points.closed()) {
       out.add(end);
     }
     return out;
+  }
+
+  /** The span's points that lie between its two ends, not beyond them. */
+  private static void addBetween(EdgeSpan span, Vec from, Vec to, List<Vec> out) {
+    Vec inward = span.end(false).along().times(-1);
+    Vec outward = span.end(true).along();
+    for (Vec p : span.line()) {
+      boolean behind = p.distanceTo(from) < NEAR_END && p.minus(from).dot(inward) <= CLOSE;
+      boolean beyond = p.distanceTo(to) < NEAR_END && to.minus(p).dot(outward) <= CLOSE;
+      if (!behind && !beyond) {
+        out.add(p);
+      }
+    }
   }
 }

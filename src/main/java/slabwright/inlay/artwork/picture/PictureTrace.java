@@ -158,7 +158,8 @@ final class PictureTrace {
     Vec first = c.closed() ? Vec.ZERO : meetings.get(key(c.x()[0], c.y()[0]));
     Vec last = c.closed() ? Vec.ZERO : meetings.get(key(c.x()[n], c.y()[n]));
     if (fitted.isPresent()) {
-      return LineThinning.thin(fitted.get().line(first, last), c.closed());
+      return LineThinning.thin(
+          LineUntangling.untangled(fitted.get().line(first, last), c.closed()), c.closed());
     }
     List<Vec> rim = new ArrayList<>();
     for (int i = 0; i < n; i++) {

@@ -157,9 +157,9 @@ final class PixelLabeller {
     for (int v = Math.max(0, y - REACH); v <= Math.min(pixels.height() - 1, y + REACH); v++) {
       for (int u = Math.max(0, x - REACH); u <= Math.min(w - 1, x + REACH); u++) {
         int k = old[v * w + u];
-        boolean counts =
-            inside[v * w + u]
-                || (small[y * w + x] && k != mine && isPure(pixels.at(u, v), k));
+        boolean beside = Math.max(Math.abs(u - x), Math.abs(v - y)) == 1;
+        boolean told = small[y * w + x] && k != mine && (beside || isPure(pixels.at(u, v), k));
+        boolean counts = inside[v * w + u] || told;
         if (counts && !near[k]) {
           near[k] = true;
           kinds++;
