@@ -35,7 +35,8 @@ public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
   public static Placing of(Inlay inlay, Path graphic, FloorTakeoff takeoff, UnitSystem units)
       throws IOException {
     Result<GraphicReader.Reading> reading =
-        GraphicReader.read(graphic, inlay.width().mm(), inlay.spec());
+        GraphicReader.read(
+            graphic, inlay.width().mm(), inlay.spec(), GraphicReader.tracing(inlay.source()));
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Placing.Refused(inlay, refused.message());
     }
