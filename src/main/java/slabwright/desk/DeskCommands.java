@@ -56,7 +56,13 @@ final class DeskCommands {
             () -> look.set(!look.isOn())));
   }
 
-  void fill(Desk desk, PlanActions plans, EditActions edit, SlabAccess screen, Runnable look) {
+  void fill(
+      Desk desk,
+      Runnable undo,
+      PlanActions plans,
+      EditActions edit,
+      SlabAccess screen,
+      Runnable look) {
     all.group(
         new Command("new", words.say("desk.app.command.new"), "Shortcut+N", plans::startByTape),
         new Command("open", words.say("desk.app.command.open"), "Shortcut+O", plans::choosePlan),
@@ -71,7 +77,7 @@ final class DeskCommands {
             "save-as", words.say("desk.app.command.save-as"), "Shortcut+Shift+S", plans::saveAs),
         new Command("close", words.say("desk.app.command.close"), "Shortcut+W", plans::closePlan));
     all.group(
-        new Command("undo", words.say("desk.app.command.undo"), "Shortcut+Z", desk::undo),
+        new Command("undo", words.say("desk.app.command.undo"), "Shortcut+Z", undo),
         new Command("redo", words.say("desk.app.command.redo"), "Shortcut+Y", desk::redo));
     all.group(
         new Command("cut", words.say("desk.app.command.cut"), "Shortcut+X", edit::cut),

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
@@ -69,7 +70,7 @@ final class DeskController implements SlabAccess {
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
     drops = new FileDrops(desk, plans, inlays);
     DeskCommands menu = new DeskCommands(commands, bench.words());
-    menu.fill(desk, plans, edits, this, look);
+    menu.fill(desk, this::undo, plans, edits, this, look);
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
     menu.fillExports(exports, parts.releases());
     menu.fillLook(parts.look());
@@ -162,6 +163,16 @@ final class DeskController implements SlabAccess {
     }
   }
 
+  /** Takes back the last wall or corner of what is being drawn, else the plan's last edit. */
+  private void undo() {
+    if (tools.tool().lastStep().isEmpty() || !tools.tool().stepBack()) {
+      desk.undo();
+    } else {
+      workroom.acted();
+      refreshSoon();
+    }
+  }
+
   private void pictureLaid(Bounds where) {
     parts.bench().focus().goTo(Stage.MEASURE);
     tools.activate(ToolName.SCALE);
@@ -229,10 +240,12 @@ final class DeskController implements SlabAccess {
       }
       return;
     }
-    if (!(e.getTarget() instanceof TextInputControl)) {
-      if (workroom.keyed(e, edits, commands)) {
-        e.consume();
-      }
+    boolean used =
+        e.getTarget() instanceof TextInputControl text
+            ? e.isShortcutDown() && text instanceof TextField && commands.handleWhileTyping(e)
+            : workroom.keyed(e, edits, commands);
+    if (used) {
+      e.consume();
     }
   }
 

@@ -98,6 +98,12 @@ final class DeskGestures {
     return this;
   }
 
+  /** Types into whatever has the cursor, and leaves it there. */
+  DeskGestures type(String text) throws TimeoutException {
+    write(text);
+    return after();
+  }
+
   /** Types a line into whatever has the cursor, then Enter. */
   DeskGestures line(String text) throws TimeoutException {
     write(text);

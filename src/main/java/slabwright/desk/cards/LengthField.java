@@ -16,13 +16,15 @@ import slabwright.words.Words;
 
 /** A field that reads one value; a refused text stays, with the sentence that says why. */
 public final class LengthField extends VBox {
-  private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+  static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
   private final Words words;
   private final Supplier<String> now;
   private final Function<String, Result<?>> take;
   private final TextField field = new TextField();
   private final Label why = Controls.sentence("", "field-wrong");
+  private String shown = "";
+  private boolean wrong;
 
   /**
    * A field.
@@ -43,12 +45,12 @@ public final class LengthField extends VBox {
     getChildren().addAll(field, why);
     Controls.show(why, false);
     field.setOnAction(e -> enter());
-    field.addEventHandler(
+    field.addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
-            right();
-            field.setText(now.get());
+          if (e.getCode() == KeyCode.ESCAPE && (wrong || !field.getText().equals(now.get()))) {
+            back();
+            field.selectAll();
             e.consume();
           }
         });
@@ -93,8 +95,7 @@ public final class LengthField extends VBox {
           boolean up = e.getCode() == KeyCode.UP;
           if (up || e.getCode() == KeyCode.DOWN) {
             move.accept(up ? 1 : -1, e.isShiftDown());
-            right();
-            field.setText(now.get());
+            back();
             field.selectAll();
             e.consume();
           }
@@ -102,11 +103,19 @@ public final class LengthField extends VBox {
     return this;
   }
 
+  /** Shows the value as it is now, unless something else is being typed or was refused. */
   void refresh() {
-    if (!field.isFocused() || field.getText().isEmpty()) {
-      right();
-      Controls.type(field, now.get());
+    String next = now.get();
+    boolean untouched = field.getText().equals(shown) || field.getText().isEmpty();
+    if (wrong ? !next.equals(shown) : untouched || !field.isFocused()) {
+      back();
     }
+  }
+
+  private void back() {
+    shown = now.get();
+    right();
+    Controls.type(field, shown);
   }
 
   private void enter() {
@@ -119,14 +128,16 @@ public final class LengthField extends VBox {
       why.setText(words.say(bad.message()));
       Controls.show(why, true);
       field.pseudoClassStateChanged(WRONG, true);
+      wrong = true;
+      field.selectAll();
     } else {
-      right();
-      field.setText(now.get());
+      back();
       field.selectAll();
     }
   }
 
   private void right() {
+    wrong = false;
     Controls.show(why, false);
     field.pseudoClassStateChanged(WRONG, false);
   }

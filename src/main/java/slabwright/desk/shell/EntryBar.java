@@ -20,6 +20,7 @@ public final class EntryBar extends VBox {
   private final ActiveTool tools;
   private final Words words;
   private final Runnable acted;
+  private final Runnable home;
   private final Label prompt = Controls.label("", "entry-prompt");
   private final Label what = Controls.label("", "entry-what");
   private final Label standing = Controls.label("", "entry-standing");
@@ -33,11 +34,13 @@ public final class EntryBar extends VBox {
    * The line for the tool in hand.
    *
    * @param acted told after something was typed or chosen
+   * @param home gives the keys back to the slab
    */
-  public EntryBar(ActiveTool tools, Words words, Runnable acted) {
+  public EntryBar(ActiveTool tools, Words words, Runnable acted, Runnable home) {
     this.tools = tools;
     this.words = words;
     this.acted = acted;
+    this.home = home;
     getStyleClass().add("entry-bar");
     field.setId("entry");
     wrong.setId("entry-wrong");
@@ -93,9 +96,6 @@ public final class EntryBar extends VBox {
         e -> {
           o.take().run();
           acted.run();
-          if (field.isVisible()) {
-            field.requestFocus();
-          }
         });
     return b;
   }
@@ -119,15 +119,26 @@ public final class EntryBar extends VBox {
     return true;
   }
 
-  /** Takes the line as typed; empty means to close or finish. */
+  /**
+   * Takes the line as typed; empty means to close or finish. What was taken gives the keys back to
+   * the slab; what was refused is selected, so that typing replaces it.
+   */
   public void enter() {
     Optional<String> fault = tools.tool().type(field.getText()).map(words::say);
     wrong.setText(fault.orElse(""));
     Controls.show(wrong, fault.isPresent());
     if (fault.isEmpty()) {
       field.clear();
+      home.run();
+    } else if (field.isFocused()) {
+      field.selectAll();
     }
     acted.run();
+  }
+
+  /** Whether the typed line has the keys. */
+  public boolean isTyping() {
+    return field.isFocused();
   }
 
   private void key(KeyEvent e) {
@@ -138,15 +149,15 @@ public final class EntryBar extends VBox {
             enter();
             yield true;
           }
-          case LEFT -> empty && tools.tool().steer(-1, 0);
-          case RIGHT -> empty && tools.tool().steer(1, 0);
-          case UP -> empty && tools.tool().steer(0, 1);
-          case DOWN -> empty && tools.tool().steer(0, -1);
+          case LEFT -> plain(e) && tools.tool().steer(-1, 0);
+          case RIGHT -> plain(e) && tools.tool().steer(1, 0);
+          case UP -> plain(e) && tools.tool().steer(0, 1);
+          case DOWN -> plain(e) && tools.tool().steer(0, -1);
           case BACK_SPACE -> empty && tools.tool().stepBack();
           case ESCAPE -> {
             field.clear();
             Controls.show(wrong, false);
-            yield tools.tool().escape();
+            yield !empty;
           }
           default -> false;
         };
@@ -157,5 +168,9 @@ public final class EntryBar extends VBox {
     if (e.getCode() != KeyCode.ENTER) {
       Controls.show(wrong, false);
     }
+  }
+
+  private static boolean plain(KeyEvent e) {
+    return !e.isShiftDown() && !e.isShortcutDown();
   }
 }

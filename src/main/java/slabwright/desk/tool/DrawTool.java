@@ -97,8 +97,10 @@ public final class DrawTool implements Tool {
   }
 
   @Override
-  public boolean escape() {
-    return chain.clear();
+  public Optional<Message> lastStep() {
+    return chain.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Message.of("desk.tool.corner", chain.size()));
   }
 
   @Override

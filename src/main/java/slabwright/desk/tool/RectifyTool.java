@@ -63,7 +63,7 @@ public final class RectifyTool implements Tool {
   @Override
   public void press(Touch t) {
     if (corners.size() == 4) {
-      escape();
+      clear();
     }
     corners.add(t.raw());
   }
@@ -96,7 +96,7 @@ public final class RectifyTool implements Tool {
       return Optional.empty();
     }
     flattening.rectify(List.copyOf(corners), first.get(), read.orThrow());
-    escape();
+    clear();
     return Optional.empty();
   }
 
@@ -113,12 +113,9 @@ public final class RectifyTool implements Tool {
     return false;
   }
 
-  @Override
-  public boolean escape() {
-    boolean had = !corners.isEmpty();
+  private void clear() {
     corners.clear();
     first = Optional.empty();
-    return had;
   }
 
   @Override

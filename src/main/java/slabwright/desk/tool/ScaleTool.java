@@ -87,14 +87,11 @@ public final class ScaleTool implements Tool {
 
   @Override
   public boolean stepBack() {
-    return escape();
-  }
-
-  @Override
-  public boolean escape() {
-    boolean had = !points.isEmpty();
-    points.clear();
-    return had;
+    if (points.isEmpty()) {
+      return false;
+    }
+    points.remove(points.size() - 1);
+    return true;
   }
 
   @Override

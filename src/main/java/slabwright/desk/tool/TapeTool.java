@@ -160,11 +160,26 @@ public final class TapeTool implements Tool {
   }
 
   @Override
+  public Optional<Message> lastStep() {
+    int walls = walk.walls().size();
+    return walls == 0 ? Optional.empty() : Optional.of(Message.of("desk.tool.wall", walls));
+  }
+
+  /** The walls stay on disk; only the tape is put down. */
+  @Override
   public boolean escape() {
-    boolean had = !walk.walls().isEmpty();
-    set(TapeWalk.from(walk.start()));
-    turn = 0;
-    return had;
+    int walls = walk.walls().size();
+    if (walls > 0) {
+      bench.desk().announce(Message.of("desk.tool.tape.walls-are-kept", walls));
+    }
+    return false;
+  }
+
+  /** Amid a walk a letter is a turn. */
+  @Override
+  public boolean begins(char c) {
+    boolean walking = !walk.walls().isEmpty();
+    return Tool.super.begins(c) || (walking ? "lrsLRS" : "-").indexOf(c) >= 0;
   }
 
   /** The walk lies on disk; Tape takes it up again. */

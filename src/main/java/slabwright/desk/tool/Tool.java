@@ -50,20 +50,34 @@ public interface Tool {
     return false;
   }
 
+  /** Whether a typed line can begin with a character, so that it is no tool's letter now. */
+  default boolean begins(char c) {
+    return entry().isPresent()
+        && (Character.isDigit(c)
+            || c == '.'
+            || (c == '-' && example().equals(Message.of("desk.tool.example.place"))));
+  }
+
   /** Takes back the last step of what is being drawn; false when nothing is. */
   default boolean stepBack() {
     return false;
   }
 
-  /** Puts away what is being drawn; false when nothing was. */
-  default boolean escape() {
-    return false;
+  /**
+   * The step that undo takes back before it turns to the plan, such as the last wall of a walk;
+   * empty when nothing worth a step is being drawn.
+   */
+  default Optional<Message> lastStep() {
+    return Optional.empty();
   }
 
-  /** Another tool is taken up; what is being drawn is put away unless it is worth keeping. */
-  default void deactivate() {
-    escape();
+  /** One step back, never more than the thing in hand; false when nothing is in hand. */
+  default boolean escape() {
+    return stepBack();
   }
+
+  /** Another tool is taken up: what is being drawn is put away unless it is worth keeping. */
+  default void deactivate() {}
 
   /** The point that a line is being drawn from, for square and parallel snapping. */
   default Optional<Vec> from() {

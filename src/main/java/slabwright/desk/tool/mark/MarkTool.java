@@ -160,7 +160,7 @@ public final class MarkTool implements Tool {
 
   @Override
   public boolean escape() {
-    return shaper.clear();
+    return shaper.stepBack() || shaper.clear();
   }
 
   @Override

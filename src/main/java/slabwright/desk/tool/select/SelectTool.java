@@ -127,14 +127,31 @@ public final class SelectTool implements Tool {
 
   @Override
   public boolean escape() {
-    boolean had = drag.isPresent() || !bench.focus().selected().isEmpty();
-    drag = Optional.empty();
-    boxFrom = Optional.empty();
-    bench.desk().endPreview();
-    if (!bench.focus().selected().isEmpty()) {
+    if (letGo()) {
+      return true;
+    }
+    boolean had = !bench.focus().selected().isEmpty();
+    if (had) {
       bench.focus().select();
     }
     return had;
+  }
+
+  /** Gives up a drag; what it would have changed stays as it was. */
+  private boolean letGo() {
+    boolean had = drag.isPresent() || boxFrom.isPresent();
+    drag = Optional.empty();
+    boxFrom = Optional.empty();
+    bench.desk().endPreview();
+    return had;
+  }
+
+  @Override
+  public void deactivate() {
+    letGo();
+    if (!bench.focus().selected().isEmpty()) {
+      bench.focus().select();
+    }
   }
 
   private Bounds box(Vec from) {
