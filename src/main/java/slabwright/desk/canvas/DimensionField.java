@@ -11,6 +11,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.edit.Walls;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Vec;
@@ -28,6 +30,7 @@ public final class DimensionField extends VBox {
   private final DeskContext bench;
   private final TapedRooms rooms;
   private final Runnable home;
+  private final TypedLength lengths;
   private final TextField field = new TextField();
   private final Label note = Controls.sentence("", "field-note");
   private final HBox choice = new HBox(8);
@@ -43,6 +46,7 @@ public final class DimensionField extends VBox {
   public DimensionField(DeskContext bench, TapedRooms rooms, Runnable home) {
     this.bench = bench;
     this.home = home;
+    lengths = new TypedLength(LengthUse.WALL, () -> bench.desk().site().units());
     this.rooms = rooms;
     getStyleClass().add("dimension-field");
     setManaged(false);
@@ -104,7 +108,7 @@ public final class DimensionField extends VBox {
   }
 
   private void take(boolean shift) {
-    Result<Length> read = Length.parse(field.getText());
+    Result<Length> read = lengths.read(field.getText());
     if (read instanceof Result.Refused<Length> refused) {
       note.setText(bench.words().say(refused.message()));
       field.selectAll();

@@ -1,5 +1,6 @@
 package slabwright.desk.cards;
 
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -18,11 +19,16 @@ import slabwright.words.Words;
 public final class LengthField extends VBox {
   static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
+  private static final PseudoClass TYPING = PseudoClass.getPseudoClass("typing");
+
   private final Words words;
   private final Supplier<String> now;
   private final Function<String, Result<?>> take;
   private final TextField field = new TextField();
   private final Label why = Controls.sentence("", "field-wrong");
+  private final Label meaning = Controls.label("", "field-meaning");
+  private Supplier<String> unit = () -> "";
+  private Function<String, Optional<String>> meant = s -> Optional.empty();
   private String shown = "";
   private boolean wrong;
 
@@ -45,6 +51,14 @@ public final class LengthField extends VBox {
     getChildren().addAll(field, why);
     Controls.show(why, false);
     field.setOnAction(e -> enter());
+    field
+        .textProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (wrong) {
+                right();
+              }
+            });
     field.addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {
@@ -58,10 +72,37 @@ public final class LengthField extends VBox {
         .focusedProperty()
         .addListener(
             (o, was, is) -> {
-              if (!is && !field.getText().equals(now.get())) {
+              if (!is && !wrong && !field.getText().equals(now.get())) {
                 enter();
               }
             });
+  }
+
+  /**
+   * States the unit of a bare number, and while one types what the text would be taken as.
+   *
+   * @param bare the unit
+   * @param reads the meaning of a text, empty while it can't be read
+   */
+  LengthField states(Supplier<String> bare, Function<String, Optional<String>> reads) {
+    unit = bare;
+    meant = reads;
+    meaning.setMinWidth(Region.USE_PREF_SIZE);
+    field.textProperty().addListener((o, was, is) -> mean());
+    mean();
+    return this;
+  }
+
+  /** What stands beside the field: its unit, or what is being typed as it is understood. */
+  Label meaning() {
+    return meaning;
+  }
+
+  private void mean() {
+    boolean typing = field.isFocused() && !field.getText().equals(shown);
+    Optional<String> read = typing ? meant.apply(field.getText()) : Optional.empty();
+    meaning.pseudoClassStateChanged(TYPING, read.isPresent());
+    meaning.setText(read.map(m -> words.say("desk.cards.length-field.means", m)).orElseGet(unit));
   }
 
   /** For words rather than a length. */
@@ -80,6 +121,7 @@ public final class LengthField extends VBox {
 
   public LengthField id(String id) {
     field.setId(id);
+    meaning.setId(id + "-meaning");
     return this;
   }
 
@@ -116,6 +158,7 @@ public final class LengthField extends VBox {
     shown = now.get();
     right();
     Controls.type(field, shown);
+    mean();
   }
 
   private void enter() {

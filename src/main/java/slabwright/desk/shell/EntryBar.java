@@ -13,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.Tool;
+import slabwright.units.BareUnit;
 import slabwright.words.Words;
 
 /** The line at the foot of the slab: what to do next, its choices, and a field to type into. */
@@ -23,6 +24,7 @@ public final class EntryBar extends VBox {
   private final Runnable home;
   private final Label prompt = Controls.label("", "entry-prompt");
   private final Label what = Controls.label("", "entry-what");
+  private final Label meaning = Controls.label("", "entry-meaning");
   private final Label standing = Controls.label("", "entry-standing");
   private final Label wrong = Controls.sentence("", "entry-wrong");
   private final TextField field = new TextField();
@@ -44,10 +46,12 @@ public final class EntryBar extends VBox {
     getStyleClass().add("entry-bar");
     field.setId("entry");
     wrong.setId("entry-wrong");
+    meaning.setId("entry-meaning");
+    field.textProperty().addListener((o, was, is) -> mean());
     field.getStyleClass().add("entry-field");
     options.getStyleClass().add("entry-options");
     options.setAlignment(Pos.CENTER_LEFT);
-    row.getChildren().setAll(what, field, options, standing);
+    row.getChildren().setAll(what, field, meaning, options, standing);
     row.setAlignment(Pos.CENTER_LEFT);
     row.getStyleClass().add("entry-row");
     getChildren().addAll(prompt, row, wrong);
@@ -65,7 +69,8 @@ public final class EntryBar extends VBox {
     Optional<String> entry = tool.entry().map(words::say);
     Controls.show(field, entry.isPresent());
     Controls.show(what, entry.isPresent());
-    what.setText(entry.orElse(""));
+    what.setText(entry.map(said -> tool.bare().map(u -> stated(said, u)).orElse(said)).orElse(""));
+    mean();
     field.setPromptText(words.say(tool.example()));
     field.setAccessibleText(entry.orElse(words.say("desk.shell.entry-bar.length")));
     standing.setText(tool.standing().map(words::say).orElse(""));
@@ -73,6 +78,19 @@ public final class EntryBar extends VBox {
     options(tool.options());
     boolean more = entry.isPresent() || !tool.options().isEmpty() || tool.standing().isPresent();
     Controls.show(row, more);
+  }
+
+  private String stated(String entry, BareUnit unit) {
+    return words.say("desk.shell.entry-bar.in-unit", entry, unit.word());
+  }
+
+  /** Says while one types what the line would be taken as. */
+  private void mean() {
+    String line = field.getText();
+    Optional<String> read =
+        line.isBlank() ? Optional.empty() : tools.tool().meaning(line).filter(m -> !m.isEmpty());
+    meaning.setText(read.map(m -> words.say("desk.cards.length-field.means", m)).orElse(""));
+    Controls.show(meaning, field.isVisible());
   }
 
   private void options(List<Tool.Option> now) {

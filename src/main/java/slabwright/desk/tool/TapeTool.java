@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.desk.model.input.TypedWall;
 import slabwright.desk.model.plan.TapedRooms;
@@ -14,6 +16,7 @@ import slabwright.shape.Vec;
 import slabwright.site.Spot;
 import slabwright.tape.RoomResult;
 import slabwright.tape.TapeWalk;
+import slabwright.units.BareUnit;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
@@ -28,6 +31,8 @@ public final class TapeTool implements Tool {
   private final Runnable done;
   private final TapedRooms rooms;
   private final Consumer<TapeWalk> keep;
+  private final TypedLength lengths;
+  private final TypedLength places;
   private TapeWalk walk;
   private double turn;
   private double usual = RIGHT;
@@ -41,6 +46,8 @@ public final class TapeTool implements Tool {
   public TapeTool(
       DeskContext bench, TapedRooms rooms, TapeWalk walk, Consumer<TapeWalk> keep, Runnable done) {
     this.bench = bench;
+    lengths = new TypedLength(LengthUse.WALL, () -> bench.desk().site().units());
+    places = new TypedLength(LengthUse.PLACE, () -> bench.desk().site().units());
     this.rooms = rooms;
     this.walk = walk;
     this.keep = keep;
@@ -64,14 +71,26 @@ public final class TapeTool implements Tool {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(lengths.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return walk.walls().isEmpty() && TypedSpot.isOne(line)
+        ? TypedSpot.meaning(line, places)
+        : TypedWall.meaning(line, lengths);
+  }
+
+  @Override
   public Optional<Message> type(String line) {
     if (line.isBlank()) {
       return close();
     }
     if (walk.walls().isEmpty() && TypedSpot.isOne(line)) {
-      return begin(TypedSpot.read(line));
+      return begin(TypedSpot.read(line, places::read));
     }
-    Result<TypedWall> read = TypedWall.read(line);
+    Result<TypedWall> read = TypedWall.read(line, lengths::read);
     if (read instanceof Result.Refused<TypedWall> refused) {
       return Optional.of(refused.message());
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.units.BareUnit;
 import slabwright.units.Message;
 
 /** What the pointer and the entry line do on the slab. Knows no screen. */
@@ -28,6 +29,16 @@ public interface Tool {
   /** What a typed line may look like. */
   default Message example() {
     return Message.of("desk.tool.example.length");
+  }
+
+  /** The unit of a bare number in a typed line. */
+  default Optional<BareUnit> bare() {
+    return Optional.empty();
+  }
+
+  /** What a line that is being typed would be taken as; empty while it can't be read. */
+  default Optional<String> meaning(String line) {
+    return Optional.empty();
   }
 
   /** Takes a typed line; says why when it can't be, else empty. */

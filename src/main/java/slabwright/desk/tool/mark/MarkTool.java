@@ -19,6 +19,7 @@ import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.MarkEdit;
+import slabwright.units.BareUnit;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
@@ -43,13 +44,17 @@ public final class MarkTool implements Tool {
 
   private Shaper shaper(MarkShape s) {
     return switch (s) {
-      case PATH, LINE, CORNERS -> new PolylineShaper(s, sizes);
-      case RECTANGLE, ROUND, ROUND_ENDED -> new BoxShaper(s);
+      case PATH, LINE, CORNERS -> new PolylineShaper(s, sizes, this::units);
+      case RECTANGLE, ROUND, ROUND_ENDED -> new BoxShaper(s, this::units);
       case FREEHAND -> new FreehandShaper();
       case WALL_TO_WALL -> new WholeFloorShaper(shown);
-      case ROW -> new RowShaper(shown, sizes);
-      case POINT -> new PointShaper();
+      case ROW -> new RowShaper(shown, sizes, this::units);
+      case POINT -> new PointShaper(this::units);
     };
+  }
+
+  private UnitSystem units() {
+    return bench.desk().site().units();
   }
 
   private void use(MarkShape s) {
@@ -72,7 +77,7 @@ public final class MarkTool implements Tool {
 
   @Override
   public Optional<Message> standing() {
-    UnitSystem units = bench.desk().site().units();
+    UnitSystem units = units();
     return switch (shape) {
       case PATH ->
           Optional.of(Message.of("desk.tool.wide", LengthFormat.show(sizes.trench().mm(), units)));
@@ -120,6 +125,16 @@ public final class MarkTool implements Tool {
   @Override
   public boolean steer(int right, int up) {
     return shaper.steer(right, up);
+  }
+
+  @Override
+  public Optional<BareUnit> bare() {
+    return shaper.bare();
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return shaper.meaning(line);
   }
 
   @Override
