@@ -3,6 +3,7 @@ package slabwright.desk;
 import java.util.Optional;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskSettings;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.model.scene.ExpectedLook;
@@ -54,6 +55,20 @@ final class DeskCommands {
             words.say("desk.app.command.expected-look"),
             "Shortcut+Shift+L",
             () -> look.set(!look.isOn())));
+  }
+
+  /** What makes it easier for a thumb. */
+  void fillTouch(DeskSettings settings, Runnable roomy, Runnable changed) {
+    all.group(
+        new Command(
+            "number-pad",
+            words.say("desk.app.command.number-pad"),
+            "Shortcut+K",
+            () -> {
+              settings.setOn("number-pad", !settings.isOn("number-pad"));
+              changed.run();
+            }),
+        new Command("roomy", words.say("desk.app.command.roomy"), "Shortcut+Shift+K", roomy));
   }
 
   void fill(

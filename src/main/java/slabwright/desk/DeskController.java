@@ -46,7 +46,11 @@ final class DeskController implements SlabAccess {
   private boolean waiting;
 
   DeskController(
-      DeskSettings settings, UserDataFolder places, Runnable look, SystemServices outside) {
+      DeskSettings settings,
+      UserDataFolder places,
+      Runnable look,
+      Runnable roomy,
+      SystemServices outside) {
     parts = DeskModel.of(settings, outside.words(), places.data(), outside.home());
     DeskContext bench = parts.bench();
     desk = bench.desk();
@@ -74,6 +78,7 @@ final class DeskController implements SlabAccess {
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
     menu.fillExports(exports, parts.releases());
     menu.fillLook(parts.look());
+    menu.fillTouch(settings, roomy, this::refreshSoon);
     workroom = makeWorkroom();
     CardSets sets =
         new CardSets(
@@ -126,6 +131,10 @@ final class DeskController implements SlabAccess {
 
   ActiveTool tools() {
     return tools;
+  }
+
+  Commands commands() {
+    return commands;
   }
 
   PlanScreen workroom() {

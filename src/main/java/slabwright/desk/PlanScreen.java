@@ -31,14 +31,17 @@ import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.LookSwitch;
 import slabwright.desk.shell.NoticeBar;
+import slabwright.desk.shell.NumberPad;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.ProgressStrip;
+import slabwright.desk.shell.SlabMenu;
 import slabwright.desk.shell.TallyBar;
 import slabwright.desk.shell.ToolPalette;
 import slabwright.desk.shell.TopBar;
 import slabwright.desk.shell.ZoomButtons;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 
 /** The screen while a site is open: bar above, slab and cards, tally below. */
 final class PlanScreen extends BorderPane {
@@ -57,6 +60,9 @@ final class PlanScreen extends BorderPane {
   private final LookSwitch look;
   private final DeskContext bench;
   private final ActiveTool tools;
+  private final NumberPad pad;
+  private final SlabMenu menu;
+  private final Pictures lookup;
   private Optional<TextField> left = Optional.empty();
   private PageView page;
   private PageList pageList;
@@ -67,23 +73,38 @@ final class PlanScreen extends BorderPane {
     Pictures pictures = parts.pictures();
     top = new TopBar(bench, parts.releases(), tools, commands);
     slab = new SlabView(bench, pictures, tools, layers, parts.look());
+    menu = new SlabMenu(commands, bench.focus());
+    lookup = pictures;
     look = new LookSwitch(parts.look(), bench.words(), () -> commands.run("save-look"));
     palette = new ToolPalette(bench, tools);
     entry = new EntryBar(tools, bench.words(), this::acted, this::home);
     notice = new NoticeBar(bench, v -> slab.showPlace(Bounds.EMPTY.including(v)));
     progress = new ProgressStrip(parts.waiting(), bench.words());
     DimensionField field = new DimensionField(bench, parts.rooms(), this::home);
-    SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
+    SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted, this::menu);
     input.listen();
     tally = new TallyBar(bench.words());
     keys = new SlabKeys(bench, tools, entry, slab, () -> cards.refused());
     setTop(top);
     zoom = new ZoomButtons(commands, bench.words());
+    pad = new NumberPad(bench.desk(), bench.words(), entry::focusField);
     setCenter(slabWith(field, zoom));
     setBottom(tally);
     addEventHandler(ActionEvent.ACTION, this::done);
     addEventHandler(KeyEvent.KEY_PRESSED, this::escaped);
     slab.addEventFilter(KeyEvent.KEY_PRESSED, this::tabbed);
+  }
+
+  /** What lies under the pointer is picked, unless it is already; then the menu opens. */
+  private void menu(Vec at, double reach, double screenX, double screenY) {
+    if (!tools.tool().crosshair()) {
+      lookup
+          .picture()
+          .flatMap(p -> p.at(at, reach))
+          .filter(hit -> !bench.focus().selected().contains(hit))
+          .ifPresent(bench.focus()::select);
+    }
+    menu.open(slab, screenX, screenY);
   }
 
   /** The keys are the slab's again. */
@@ -146,7 +167,7 @@ final class PlanScreen extends BorderPane {
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, field);
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, field);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);
@@ -156,6 +177,7 @@ final class PlanScreen extends BorderPane {
     place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
     place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
     place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
+    place(pad, Pos.BOTTOM_RIGHT, new Insets(0, 70, 116, 0));
     place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
     pane.setMinSize(0, 0);
     return pane;
@@ -215,6 +237,8 @@ final class PlanScreen extends BorderPane {
     for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);
     }
+    pad.refresh();
+    Controls.show(pad, !sheets && bench.settings().isOn("number-pad"));
     Controls.show(page, sheets);
     pageList.refresh();
     Controls.show(pageList, sheets);

@@ -122,7 +122,7 @@ final class DeskGestures {
     return after();
   }
 
-  private static boolean shows(Node node) {
+  static boolean shows(Node node) {
     return node == null || (node.isVisible() && shows(node.getParent()));
   }
 
@@ -130,6 +130,17 @@ final class DeskGestures {
     desk.settle();
     click(screen(x, y));
     return after();
+  }
+
+  /** Presses on a place of the slab and stays there. */
+  void hold(double x, double y) {
+    move(screen(x, y));
+    base().pressMouse(MouseButton.PRIMARY);
+  }
+
+  void letGo() throws TimeoutException {
+    base().releaseMouse(MouseButton.PRIMARY);
+    after();
   }
 
   DeskGestures hover(double x, double y) throws TimeoutException {

@@ -87,6 +87,9 @@ public interface Tool {
     return stepBack();
   }
 
+  /** Gives up what is being dragged; it stays as it was. */
+  default void letGo() {}
+
   /** Another tool is taken up: what is being drawn is put away unless it is worth keeping. */
   default void deactivate() {}
 

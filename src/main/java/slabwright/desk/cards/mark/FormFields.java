@@ -26,21 +26,13 @@ final class FormFields {
   }
 
   static void add(FieldRows rows, MarkType type, Supplier<Form> now, Consumer<Form> set) {
-    FormFields f = new FormFields(rows, use(type), now, set);
+    FormFields f = new FormFields(rows, LengthUse.ofSides(type), now, set);
     f.sizes();
     if (now.get().spots().size() == 1) {
       f.place();
     } else {
       PointFields.add(rows, now, set);
     }
-  }
-
-  /** What lies over feet of floor is typed in feet, columns and the like in inches. */
-  private static LengthUse use(MarkType type) {
-    return switch (type) {
-      case PATCH, RESIDUE, ISLAND, BOOTH, TOP_OR_STEP -> LengthUse.SPAN;
-      default -> LengthUse.OPENING;
-    };
   }
 
   private void sizes() {

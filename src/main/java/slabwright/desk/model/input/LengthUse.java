@@ -1,5 +1,6 @@
 package slabwright.desk.model.input;
 
+import slabwright.site.MarkType;
 import slabwright.units.BareUnit;
 import slabwright.units.UnitSystem;
 
@@ -28,6 +29,14 @@ public enum LengthUse {
     this.large = large;
     this.low = low;
     this.high = high;
+  }
+
+  /** The sides of a mark: what lies over feet of floor, or a column and the like. */
+  public static LengthUse ofSides(MarkType type) {
+    return switch (type) {
+      case PATCH, RESIDUE, ISLAND, TOP_OR_STEP -> SPAN;
+      default -> OPENING;
+    };
   }
 
   /** The unit of a number without one. */

@@ -30,8 +30,13 @@ final class BoxShaper implements Shaper {
   private Optional<Vec> from = Optional.empty();
   private Vec to = Vec.ZERO;
 
-  BoxShaper(MarkShape shape, Supplier<UnitSystem> units) {
-    sizes = new TypedLength(shape == MarkShape.ROUND ? LengthUse.OPENING : LengthUse.SPAN, units);
+  /**
+   * A shaper.
+   *
+   * @param use what its sides are
+   */
+  BoxShaper(MarkShape shape, LengthUse use, Supplier<UnitSystem> units) {
+    sizes = new TypedLength(use, units);
     places = new TypedLength(LengthUse.PLACE, units);
     this.shape = shape;
   }

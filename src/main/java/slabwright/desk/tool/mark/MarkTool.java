@@ -6,6 +6,7 @@ import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.NewIds;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
 import slabwright.desk.tool.PlanLookup;
@@ -45,7 +46,7 @@ public final class MarkTool implements Tool {
   private Shaper shaper(MarkShape s) {
     return switch (s) {
       case PATH, LINE, CORNERS -> new PolylineShaper(s, sizes, this::units);
-      case RECTANGLE, ROUND, ROUND_ENDED -> new BoxShaper(s, this::units);
+      case RECTANGLE, ROUND, ROUND_ENDED -> new BoxShaper(s, LengthUse.ofSides(type), this::units);
       case FREEHAND -> new FreehandShaper();
       case WALL_TO_WALL -> new WholeFloorShaper(shown);
       case ROW -> new RowShaper(shown, sizes, this::units);

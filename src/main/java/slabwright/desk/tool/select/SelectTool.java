@@ -127,7 +127,8 @@ public final class SelectTool implements Tool {
 
   @Override
   public boolean escape() {
-    if (letGo()) {
+    if (drag.isPresent() || boxFrom.isPresent()) {
+      letGo();
       return true;
     }
     boolean had = !bench.focus().selected().isEmpty();
@@ -137,13 +138,11 @@ public final class SelectTool implements Tool {
     return had;
   }
 
-  /** Gives up a drag; what it would have changed stays as it was. */
-  private boolean letGo() {
-    boolean had = drag.isPresent() || boxFrom.isPresent();
+  @Override
+  public void letGo() {
     drag = Optional.empty();
     boxFrom = Optional.empty();
     bench.desk().endPreview();
-    return had;
   }
 
   @Override
