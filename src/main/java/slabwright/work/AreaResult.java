@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.ReachAnalysis;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.inlay.PlacedInlay;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;

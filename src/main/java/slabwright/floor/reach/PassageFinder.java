@@ -1,4 +1,4 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,6 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
+import slabwright.floor.FloorArrangement;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.GrindingOp;
+import slabwright.floor.GrindingRules;
+import slabwright.floor.MachineReach;
+import slabwright.floor.ReachedFloor;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;

@@ -1,7 +1,8 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import slabwright.floor.HandWorkPiece;
 
 /**
  * A pocket and the best way to it.

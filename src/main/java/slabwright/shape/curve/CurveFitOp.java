@@ -1,8 +1,12 @@
-package slabwright.shape;
+package slabwright.shape.curve;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.shape.Line;
+import slabwright.shape.Ring;
+import slabwright.shape.SegmentGeometry;
+import slabwright.shape.Vec;
 
 /**
  * Fits curves to a flattened outline: it is parted at its corners, and each run between two corners

@@ -1,4 +1,4 @@
-package slabwright.work;
+package slabwright.work.coat;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -16,6 +16,7 @@ import java.util.Random;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import slabwright.floor.FloorTakeoff;
 import slabwright.shape.Affine;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;

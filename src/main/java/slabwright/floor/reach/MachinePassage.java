@@ -1,6 +1,7 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import java.util.Optional;
+import slabwright.floor.MachineReach;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;

@@ -1,4 +1,4 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,6 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import slabwright.floor.FloorArrangement;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.GrindingOp;
+import slabwright.floor.HandWorkPiece;
+import slabwright.floor.MachineReach;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;

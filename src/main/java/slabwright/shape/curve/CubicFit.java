@@ -1,6 +1,7 @@
-package slabwright.shape;
+package slabwright.shape.curve;
 
 import java.util.List;
+import slabwright.shape.Vec;
 
 /**
  * One cubic curve laid through points by least squares, its ends and end tangents given.

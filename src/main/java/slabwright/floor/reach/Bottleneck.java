@@ -1,4 +1,4 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import slabwright.shape.Line;
 import slabwright.shape.Vec;

@@ -1,4 +1,4 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,6 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import slabwright.floor.EdgeStrip;
+import slabwright.floor.EdgeStripAllocator;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.HandWorkKind;
+import slabwright.floor.HandWorkPiece;
+import slabwright.floor.MachineReach;
+import slabwright.floor.ReachedFloor;
 import slabwright.shape.Region;
 import slabwright.site.Machine;
 

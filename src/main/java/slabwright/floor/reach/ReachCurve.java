@@ -1,10 +1,11 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import slabwright.floor.FloorTakeoff;
 import slabwright.site.Machine;
 
 /**

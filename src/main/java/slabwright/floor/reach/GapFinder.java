@@ -1,4 +1,4 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import java.util.ArrayList;
 import java.util.Comparator;

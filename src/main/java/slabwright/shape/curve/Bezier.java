@@ -1,7 +1,8 @@
-package slabwright.shape;
+package slabwright.shape.curve;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.shape.Vec;
 
 /**
  * Bézier curves as chains of points. A curve of degree d cut into n even steps strays at most

@@ -1,10 +1,11 @@
-package slabwright.shape;
+package slabwright.shape.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.shape.Vec;
 
 class BezierTest {
   private static final Vec A = new Vec(0, 0);

@@ -1,4 +1,4 @@
-package slabwright.floor;
+package slabwright.floor.reach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -11,6 +11,11 @@ import static slabwright.floor.Floors.withDoor;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.floor.FloorCorners;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.HandWorkKind;
+import slabwright.floor.HandWorkPiece;
+import slabwright.floor.MachineShare;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 import slabwright.site.MarkKind;

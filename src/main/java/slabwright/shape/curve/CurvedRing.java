@@ -1,7 +1,10 @@
-package slabwright.shape;
+package slabwright.shape.curve;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.shape.Affine;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /**
  * A closed outline of straight lines and cubic Bézier curves.
