@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import picocli.CommandLine.Option;
 import slabwright.project.RefusedInput;
 import slabwright.site.ColourChoice;
-import slabwright.site.GraphicSource;
 import slabwright.site.Overspray;
 import slabwright.site.StencilSpec;
 import slabwright.site.rules.InlaySpecRules;
@@ -55,8 +53,8 @@ final class InlayOptions {
   @Option(names = "--ignore", paramLabel = "#HEX,…", split = ",")
   private List<String> ignored = List.of();
 
-  @Option(names = "--page", paramLabel = "N")
-  private Integer page;
+  @Option(names = "--page", paramLabel = "N", defaultValue = "1")
+  private int page;
 
   @Option(names = "--as-drawn")
   private boolean asDrawn;
@@ -70,11 +68,9 @@ final class InlayOptions {
     return asDrawn;
   }
 
-  /** Which page of a PDF. */
-  GraphicSource source() {
-    return page == null
-        ? GraphicSource.ITSELF
-        : new GraphicSource(OptionalInt.of(page), Optional.empty());
+  /** Which page of a PDF, from 1. */
+  int page() {
+    return page;
   }
 
   /** The settings; refused when they contradict each other. */

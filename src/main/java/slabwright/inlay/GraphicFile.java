@@ -14,12 +14,12 @@ import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.GraphicFormat;
 import slabwright.inlay.artwork.batik.SvgArtworkReader;
 import slabwright.inlay.artwork.pdf.PdfArtworkReader;
-import slabwright.site.GraphicSource;
+import slabwright.inlay.artwork.picture.PictureArtworkReader;
 import slabwright.units.Message;
 
 /**
  * A graphic's file, read by what its first bytes say it is, whatever it is called: SVG, SVG packed
- * with gzip, or a page of a PDF. Anything else is refused by its kind.
+ * with gzip, a page of a PDF, or a picture. Anything else is refused by its kind.
  */
 final class GraphicFile {
   private static final int MOST_BYTES = 64 << 20;
@@ -27,12 +27,12 @@ final class GraphicFile {
 
   private final String name;
   private final ArtworkOptions options;
-  private final GraphicSource source;
+  private final GraphicSettings how;
 
-  private GraphicFile(String name, ArtworkOptions options, GraphicSource source) {
+  private GraphicFile(String name, ArtworkOptions options, GraphicSettings how) {
     this.name = name;
     this.options = options;
-    this.source = source;
+    this.how = how;
   }
 
   /**
@@ -40,12 +40,12 @@ final class GraphicFile {
    *
    * @throws IOException when the file can't be read at all
    */
-  static ArtworkResult read(Path file, ArtworkOptions options, GraphicSource source)
+  static ArtworkResult read(Path file, ArtworkOptions options, GraphicSettings how)
       throws IOException {
     String name = String.valueOf(file.getFileName());
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-      return new GraphicFile(name, options, source).read(bytes);
+      return new GraphicFile(name, options, how).read(bytes);
     }
   }
 
@@ -61,8 +61,9 @@ final class GraphicFile {
     }
     return switch (format) {
       case PACKED -> unpacked(bytes);
-      case PDF -> PdfArtworkReader.read(bytes, name, source.page().orElse(1), options);
-      case PICTURE -> refused(Reason.PICTURE, Message.of("inlay.graphic-file.picture"));
+      case PDF -> PdfArtworkReader.read(bytes, name, how.page(), options);
+      case PICTURE ->
+          PictureArtworkReader.read(new ByteArrayInputStream(bytes), name, options, how.tracing());
       default -> svg(bytes);
     };
   }

@@ -35,14 +35,19 @@ public record PlacedInlay(Inlay inlay, Artwork artwork, InlayPlan plan) {
   public static Placing of(Inlay inlay, Path graphic, FloorTakeoff takeoff, UnitSystem units)
       throws IOException {
     Result<GraphicReader.Reading> reading =
-        GraphicReader.read(graphic, inlay.width().mm(), inlay.spec(), inlay.source());
+        GraphicReader.read(
+            graphic, inlay.width().mm(), inlay.spec(), GraphicSettings.of(inlay.source()));
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Placing.Refused(inlay, refused.message());
     }
     GraphicReader.Reading read = reading.orThrow();
-    InlayContext context = InlayContextBuilder.of(inlay, takeoff).build().in(units);
+    InlayContext context = InlayContextBuilder.of(inlay, takeoff).build(read.graphic()).in(units);
+    return new Placing.Done(planned(inlay, read, context));
+  }
+
+  static PlacedInlay planned(Inlay inlay, GraphicReader.Reading read, InlayContext context) {
     InlayPlan plan = InlayPlan.of(read.graphic(), inlay.spec(), context);
-    return new Placing.Done(new PlacedInlay(inlay, read.artwork(), plan));
+    return new PlacedInlay(inlay, read.artwork(), plan);
   }
 
   /** What people call the colour of one of its stencils. */

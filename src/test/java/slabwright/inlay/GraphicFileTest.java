@@ -43,8 +43,6 @@ class GraphicFileTest {
         "D0CF11E0A1B11AE1 | office document",
         "<!DOCTYPE html><html><svg/></html> | web page",
         "00010000 | font",
-        "89504E470D0A1A0A | picture made of pixels",
-        "FFD8FFE0 | picture made of pixels",
         "00000018667479706865 | phone",
         "0123456789ABCDEF | no kind of graphic",
       })
@@ -84,7 +82,9 @@ class GraphicFileTest {
     assertThat(height(read("logo.ai", pdf))).isEqualTo(500);
     Path file = Files.write(folder.resolve("logo.pdf"), pdf);
     GraphicSource second = new GraphicSource(OptionalInt.of(2), Optional.empty());
-    assertThat(height(GraphicFile.read(file, ArtworkOptions.ofWidth(1000), second)))
+    assertThat(
+            height(
+                GraphicFile.read(file, ArtworkOptions.ofWidth(1000), GraphicSettings.of(second))))
         .isEqualTo(1000);
   }
 
@@ -106,7 +106,8 @@ class GraphicFileTest {
 
   private ArtworkResult read(String name, byte[] bytes) throws IOException {
     Path file = Files.write(folder.resolve(name), bytes);
-    return GraphicFile.read(file, ArtworkOptions.ofWidth(1000), GraphicSource.ITSELF);
+    return GraphicFile.read(
+        file, ArtworkOptions.ofWidth(1000), GraphicSettings.of(GraphicSource.ITSELF));
   }
 
   private static double height(ArtworkResult result) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.shape.Arrangement;
@@ -120,7 +121,8 @@ public final class ArtworkBuilder {
         behind,
         notes.warnings(p -> onFloor(p, toMm)),
         ArtworkQuestionFinder.of(colours, notes.questions(p -> onFloor(p, toMm))),
-        names);
+        names,
+        OptionalDouble.empty());
   }
 
   private static ColourRegion colour(String hex, Region region) {

@@ -29,17 +29,21 @@ public record ArtworkOptions(
     ignored = Set.copyOf(ignored);
   }
 
-  public static ArtworkOptions ofWidth(double mm) {
-    return new ArtworkOptions(mm, TOLERANCE_MM, 0, Set.of(), true);
-  }
-
-  /** Throws a {@link RefusedArtworkException} when the width can't be meant. */
+  /**
+   * Checks that the width makes sense.
+   *
+   * @throws RefusedArtworkException when it does not
+   */
   public void checkWidth() {
     if (!(widthMm >= NARROWEST_MM && widthMm <= WIDEST_MM)) {
       throw new RefusedArtworkException(
           ArtworkRefusal.Reason.ABSURD_SIZE,
-          Message.of("inlay.svg-artwork-reader.width-out-of-range", widthMm));
+          Message.of("inlay.artwork-options.width-out-of-range", widthMm));
     }
+  }
+
+  public static ArtworkOptions ofWidth(double mm) {
+    return new ArtworkOptions(mm, TOLERANCE_MM, 0, Set.of(), true);
   }
 
   public ArtworkOptions withMergeDeltaE(double deltaE) {

@@ -32,6 +32,8 @@ public record ArtworkQuestion(
     FADE,
     /** A pattern, which would be dyed in one colour. */
     PATTERN,
+    /** Which colour of a picture is its paper can't be told; this one is along most of its rim. */
+    PAPER,
     /** Very many small openings of one colour, each of them weeded by hand. */
     MANY_OPENINGS,
     /** More colours than can sensibly be laid one after the other. */
@@ -40,7 +42,7 @@ public record ArtworkQuestion(
     /** What is offered; dyeing it as it is drawn is always the other choice. */
     public Answer offered() {
       return switch (this) {
-        case WHITE, FADE, PATTERN, MANY_OPENINGS -> Answer.LEAVE_BARE;
+        case WHITE, FADE, PATTERN, PAPER, MANY_OPENINGS -> Answer.LEAVE_BARE;
         case VEIL -> Answer.IGNORE;
         case CLOSE_COLOURS, MANY_COLOURS -> Answer.MERGE;
       };

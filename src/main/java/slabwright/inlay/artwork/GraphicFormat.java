@@ -24,10 +24,12 @@ public enum GraphicFormat {
   METAFILE,
   LAYERED_PICTURE,
   PHONE_PICTURE,
+  WEB_PICTURE,
   EMPTY,
   UNKNOWN;
 
-  private static final int LOOKED_AT = 1024;
+  /** So many first bytes tell the format. */
+  public static final int FIRST_BYTES = 1024;
 
   /** The kind of file that starts with these bytes. */
   public static GraphicFormat of(byte[] file) {
@@ -36,7 +38,7 @@ public enum GraphicFormat {
     }
     // one character a byte, so that places agree
     String head =
-        new String(file, 0, Math.min(LOOKED_AT, file.length), StandardCharsets.ISO_8859_1);
+        new String(file, 0, Math.min(FIRST_BYTES, file.length), StandardCharsets.ISO_8859_1);
     if (head.startsWith("\u001f\u008b")) {
       return PACKED;
     }
@@ -52,8 +54,7 @@ public enum GraphicFormat {
         || head.startsWith("GIF8")
         || (head.startsWith("BM") && head.length() > 14 && head.charAt(6) == 0)
         || head.startsWith("II*\0")
-        || head.startsWith("MM\0*")
-        || (head.startsWith("RIFF") && head.startsWith("WEBP", 8));
+        || head.startsWith("MM\0*");
   }
 
   private static Optional<GraphicFormat> binary(String head) {
@@ -75,6 +76,9 @@ public enum GraphicFormat {
     }
     if (head.startsWith("\u00d7\u00cd\u00c6\u009a") || head.startsWith(" EMF", 40)) {
       return Optional.of(METAFILE);
+    }
+    if (head.startsWith("RIFF") && head.startsWith("WEBP", 8)) {
+      return Optional.of(WEB_PICTURE);
     }
     if (head.startsWith("8BPS")) {
       return Optional.of(LAYERED_PICTURE);
@@ -105,7 +109,7 @@ public enum GraphicFormat {
   }
 
   private static int indexOfZero(byte[] file) {
-    byte[] head = Arrays.copyOf(file, Math.min(LOOKED_AT, file.length));
+    byte[] head = Arrays.copyOf(file, Math.min(FIRST_BYTES, file.length));
     for (int i = 0; i < head.length; i++) {
       if (head[i] == 0) {
         return i;
@@ -131,6 +135,7 @@ public enum GraphicFormat {
       case METAFILE -> Optional.of(Message.of("inlay.graphic-format.metafile"));
       case LAYERED_PICTURE -> Optional.of(Message.of("inlay.graphic-format.layered-picture"));
       case PHONE_PICTURE -> Optional.of(Message.of("inlay.graphic-format.phone-picture"));
+      case WEB_PICTURE -> Optional.of(Message.of("inlay.graphic-format.web-picture"));
       case EMPTY -> Optional.of(Message.of("inlay.graphic-format.empty"));
       case UNKNOWN -> Optional.of(Message.of("inlay.graphic-format.unknown"));
     };

@@ -64,6 +64,7 @@ public final class InlayJson {
     ObjectNode o = JsonNodeFactory.instance.objectNode();
     o.put("file", file);
     o.put("mmPerPx", artwork.mmPerPx());
+    artwork.doubtMm().ifPresent(d -> o.put("doubt_mm", JsonText.number(d)));
     o.put("width_mm", JsonText.number(artwork.painted().width()));
     o.put("height_mm", JsonText.number(artwork.painted().height()));
     colours(artwork, o.putArray("colours"));
