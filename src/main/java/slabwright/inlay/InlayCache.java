@@ -44,14 +44,12 @@ public final class InlayCache {
    */
   public PlacedInlay.Placing place(Inlay inlay, Path file, FloorTakeoff takeoff, UnitSystem units)
       throws IOException {
-    if (!Files.isRegularFile(file)) {
-      return PlacedInlay.of(inlay, file, takeoff, units);
-    }
+    boolean there = Files.isRegularFile(file);
     GraphicKey key =
         new GraphicKey(
-            file.toAbsolutePath(),
-            Files.getLastModifiedTime(file),
-            Files.size(file),
+            file,
+            there ? Files.getLastModifiedTime(file) : FileTime.fromMillis(0),
+            there ? Files.size(file) : 0,
             inlay.width().mm(),
             inlay.spec(),
             GraphicSettings.of(inlay.source()));
