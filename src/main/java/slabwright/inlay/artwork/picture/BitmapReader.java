@@ -144,7 +144,7 @@ final class BitmapReader {
   private int adobeTransform() {
     int i = 2;
     while (i + 18 < file.length && (file[i] & 255) == 0xff && (file[i + 1] & 255) != 0xda) {
-      int length = (file[i + 2] & 255) << 8 | file[i + 3] & 255;
+      int length = ((file[i + 2] & 255) << 8) | (file[i + 3] & 255);
       boolean adobe = (file[i + 1] & 255) == 0xee && length >= 14 && file[i + 4] == 'A';
       if (adobe) {
         return file[i + 15] & 255;

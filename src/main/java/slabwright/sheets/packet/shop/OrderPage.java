@@ -56,7 +56,6 @@ final class OrderPage {
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "",
             context.say("sheets.order-page.title", placed.inlay().name()),
             context.say("sheets.order-page.subtitle"),
             "",
