@@ -95,11 +95,11 @@ public final class PictureArtworkReader {
   private Artwork trace(Pixels pixels, String name) {
     PaletteFinder.Found found = new PaletteFinder(pixels).find(settings.colours());
     int[] palette = found.colours();
-    if (palette.length < 2) {
+    LabelMap map = ShadeMerging.run(pixels, PixelLabeller.label(pixels, palette));
+    if (map.palette().length < 2) {
       throw new RefusedArtworkException(
           Reason.NOTHING_PAINTED, Message.of("inlay.picture-artwork-reader.one-colour"));
     }
-    LabelMap map = PixelLabeller.label(pixels, palette);
     int removed = SpeckRemoval.run(map, LEAST_PIXELS);
     OptionalInt paper = paper(map, pixels);
     removed += SpeckRemoval.run(map, speck(map, paper));

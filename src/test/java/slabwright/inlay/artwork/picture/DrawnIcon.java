@@ -38,21 +38,38 @@ record DrawnIcon(String name, List<Part> parts) {
 
   private static final int FINE = 4;
 
-  static List<DrawnIcon> all() throws IOException {
-    List<DrawnIcon> all = new ArrayList<>();
-    all.add(heron());
-    all.add(single("disc", ring(0.5, 0.5, 0.4, 0)));
-    all.add(single("thin-ring", ring(0.5, 0.5, 0.42, 0.405)));
-    all.add(single("star", star(5, 0.45, 0.18)));
-    all.add(single("burst", star(12, 0.45, 0.3)));
-    all.add(single("turned-square", turned(new Rectangle2D.Double(0.25, 0.25, 0.5, 0.5), 17)));
-    all.add(single("comb", comb()));
-    all.add(single("letters", letters("Rag5", Font.SERIF)));
-    all.add(single("caps", letters("TRAM", Font.SANS_SERIF)));
-    all.add(single("leaf", leaf()));
-    all.add(wheel());
-    all.add(flag());
-    return all;
+  static final List<String> NAMES =
+      List.of(
+          "heron",
+          "disc",
+          "thin-ring",
+          "star",
+          "burst",
+          "turned-square",
+          "comb",
+          "letters",
+          "caps",
+          "leaf",
+          "two-halves",
+          "grey-between");
+
+  static DrawnIcon named(String name) throws IOException {
+    return switch (name) {
+      case "heron" -> heron();
+      case "disc" -> single(name, ring(0.5, 0.5, 0.4, 0));
+      case "thin-ring" -> single(name, ring(0.5, 0.5, 0.42, 0.405));
+      case "star" -> single(name, star(5, 0.45, 0.18));
+      case "burst" -> single(name, star(12, 0.45, 0.3));
+      case "turned-square" ->
+          single(name, turned(new Rectangle2D.Double(0.25, 0.25, 0.5, 0.5), 17));
+      case "comb" -> single(name, comb());
+      case "letters" -> single(name, letters("Rag5", "DejaVu Serif"));
+      case "caps" -> single(name, letters("TRAM", "DejaVu Sans"));
+      case "leaf" -> single(name, leaf());
+      case "two-halves" -> twoHalves();
+      case "grey-between" -> greyBetween();
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 
   private static DrawnIcon single(String name, Shape shape) {
@@ -124,7 +141,7 @@ record DrawnIcon(String name, List<Part> parts) {
   }
 
   /** Two colours that touch along curves and meet at points with the paper. */
-  private static DrawnIcon wheel() {
+  private static DrawnIcon twoHalves() {
     List<Part> parts = new ArrayList<>();
     Area disc = new Area(ring(0.5, 0.5, 0.42, 0.1));
     Area left = new Area(disc);
@@ -137,7 +154,7 @@ record DrawnIcon(String name, List<Part> parts) {
   }
 
   /** Grey between black and white: the colour that smoothed edges look like. */
-  private static DrawnIcon flag() {
+  private static DrawnIcon greyBetween() {
     List<Part> parts = new ArrayList<>();
     Area black = new Area(new Rectangle2D.Double(0.1, 0.2, 0.27, 0.6));
     black.add(new Area(ring(0.78, 0.5, 0.14, 0.06)));

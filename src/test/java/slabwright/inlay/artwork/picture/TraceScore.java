@@ -5,7 +5,6 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import slabwright.inlay.artwork.PathFlattener;
 import slabwright.shape.FillRule;
@@ -22,6 +21,9 @@ import slabwright.shape.Vec;
 record TraceScore(double difference, double p95) {
   /** Grid steps of 0.001 in a pixel, enough for any tracer. */
   private static final double STEP = 10;
+
+  /** Places on the edge that are measured are two pixels apart. */
+  private static final double APART = 2 * STEP;
 
   static TraceScore of(List<Shape> drawn, List<? extends Shape> traced, int side) {
     double off = 0;
@@ -62,7 +64,7 @@ record TraceScore(double difference, double p95) {
         Vec p = r.points().get(i);
         Vec q = r.points().get((i + 1) % r.points().size());
         double length = p.distanceTo(q);
-        for (; next < length; next += STEP) {
+        for (; next < length; next += APART) {
           out.add(distance(p.towards(q, next / length), pieces));
         }
         next -= length;
@@ -80,11 +82,5 @@ record TraceScore(double difference, double p95) {
       least = Math.min(least, Math.hypot(p.x() - s[0] - t * dx, p.y() - s[1] - t * dy));
     }
     return least;
-  }
-
-  static double median(double... v) {
-    double[] s = v.clone();
-    Arrays.sort(s);
-    return s[s.length / 2];
   }
 }
