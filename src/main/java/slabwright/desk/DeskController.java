@@ -18,6 +18,8 @@ import slabwright.desk.model.DeskSettings;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.compute.Tally;
 import slabwright.desk.model.compute.TallyItem;
+import slabwright.desk.model.plan.OpenQuestion;
+import slabwright.desk.model.plan.OpenQuestions;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.NoticeBar;
@@ -223,7 +225,8 @@ final class DeskController implements SlabAccess {
         node.getChildren().setAll(workroom);
         workroom.slab().requestFocus();
       }
-      workroom.refresh(figures());
+      List<OpenQuestion> open = OpenQuestions.of(desk.site(), parts.job().current());
+      workroom.refresh(figures(open.size()), open);
     } else {
       startNotice.refresh();
       if (!node.getChildren().contains(start)) {
@@ -233,8 +236,9 @@ final class DeskController implements SlabAccess {
     }
   }
 
-  private List<TallyItem> figures() {
+  private List<TallyItem> figures(int open) {
     return Tally.of(
+        open,
         parts.answers(),
         parts.job().done(),
         parts.bench().focus().area().map(FloorArea::id),

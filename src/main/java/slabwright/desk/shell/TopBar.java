@@ -1,9 +1,11 @@
 package slabwright.desk.shell;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.plan.OpenQuestion;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.tool.ActiveTool;
 
@@ -26,10 +28,10 @@ public final class TopBar extends HBox {
   }
 
   /** Shows the site as it is now. */
-  public void refresh() {
+  public void refresh(List<OpenQuestion> open) {
     title.refresh();
     chips.refresh();
-    path.refresh();
+    path.refresh(open);
     undo.refresh();
   }
 }
