@@ -3,7 +3,6 @@ package slabwright.desk;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Platform;
-import javafx.scene.Node;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
@@ -56,7 +55,7 @@ final class DeskController implements SlabAccess {
     parts = DeskModel.of(settings, outside.words(), places.data(), outside.home());
     DeskContext bench = parts.bench();
     desk = bench.desk();
-    Chooser asks = outside.chooser();
+    Chooser asks = new FolderMemory(outside.chooser(), settings);
     InlayActions inlays = new InlayActions(parts, asks);
     CurrentPlanLookup shown =
         new CurrentPlanLookup(bench, parts.pictures(), parts.answers(), parts.seams());
@@ -111,7 +110,7 @@ final class DeskController implements SlabAccess {
         plans::recover);
   }
 
-  Node node() {
+  StackPane node() {
     return node;
   }
 

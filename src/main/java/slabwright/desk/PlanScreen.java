@@ -2,6 +2,7 @@ package slabwright.desk;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.event.ActionEvent;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -49,6 +50,12 @@ import slabwright.shape.Vec;
 final class PlanScreen extends BorderPane {
   private static final String OPEN = "desk.model.tally.still-open";
 
+  /** What stands at both sides of the line at the foot. */
+  private static final double BESIDE = 250;
+
+  /** Below this width everything stands closer. */
+  private static final double NARROW = 1200;
+
   private final TopBar top;
   private final SlabView slab;
   private final ToolPalette palette;
@@ -75,6 +82,7 @@ final class PlanScreen extends BorderPane {
   private PageList pageList;
 
   PlanScreen(DeskModel parts, ActiveTool tools, Commands commands, SlabLayers layers) {
+    getStyleClass().add("plan-screen");
     this.bench = parts.bench();
     this.tools = tools;
     Pictures pictures = parts.pictures();
@@ -98,6 +106,8 @@ final class PlanScreen extends BorderPane {
     open = new OpenList(bench.words(), this::lead);
     setCenter(slabWith(field, zoom));
     setBottom(tally);
+    pane.widthProperty().addListener((o, was, is) -> entry.setWidest(is.doubleValue() - BESIDE));
+    widthProperty().addListener((o, was, is) -> fit(is.doubleValue()));
     addEventHandler(ActionEvent.ACTION, this::done);
     addEventHandler(KeyEvent.KEY_PRESSED, this::escaped);
     slab.addEventFilter(KeyEvent.KEY_PRESSED, this::tabbed);
@@ -115,6 +125,10 @@ final class PlanScreen extends BorderPane {
     menu.open(slab, screenX, screenY);
   }
 
+  private void fit(double wide) {
+    pseudoClassStateChanged(PseudoClass.getPseudoClass("narrow"), wide < NARROW);
+  }
+
   /** To where a figure of the tally comes from. */
   private void figure(TallyItem item) {
     if (item.what().key().equals(OPEN)) {
@@ -129,6 +143,7 @@ final class PlanScreen extends BorderPane {
     bench.focus().goTo(q.stage());
     q.item().ifPresent(bench.focus()::select);
     wanted = q.field();
+    bench.settings().setOn("panel-folded", false);
   }
 
   /** The keys are the slab's again. */
@@ -197,8 +212,8 @@ final class PlanScreen extends BorderPane {
     messages.setAlignment(Pos.TOP_CENTER);
     messages.setPickOnBounds(false);
     messages.setMaxHeight(Region.USE_PREF_SIZE);
-    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 0, 18));
-    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
+    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 14, 18));
+    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 66, 20, 172));
     place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
     place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
     place(open, Pos.BOTTOM_RIGHT, new Insets(16, 70, 12, 16));
@@ -260,6 +275,7 @@ final class PlanScreen extends BorderPane {
     cards.refresh();
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;
+    setRight(bench.settings().isOn("panel-folded") ? null : cards);
     StackPane.setMargin(messages, new Insets(16, 16, 0, sheets ? 288 : 190));
     for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);

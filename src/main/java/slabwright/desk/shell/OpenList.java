@@ -4,17 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.plan.OpenQuestion;
 import slabwright.words.Words;
 
 /** What is still missing, in one list over the slab; each line leads to its field. */
-public final class OpenList extends ScrollPane {
+public final class OpenList extends Scrolled {
+  private static final double WIDE = 420;
+
   private final Words words;
   private final Consumer<OpenQuestion> lead;
-  private final VBox lines = new VBox();
+  private final VBox lines;
   private List<OpenQuestion> shown = List.of();
 
   /**
@@ -23,16 +24,18 @@ public final class OpenList extends ScrollPane {
    * @param lead takes the person to the field of a question
    */
   public OpenList(Words words, Consumer<OpenQuestion> lead) {
+    this(words, lead, new VBox());
+  }
+
+  private OpenList(Words words, Consumer<OpenQuestion> lead, VBox lines) {
+    super(lines);
+    this.lines = lines;
     this.words = words;
     this.lead = lead;
     setId("open-questions");
     getStyleClass().add("open-list");
     lines.getStyleClass().add("open-lines");
-    setContent(lines);
-    setFitToWidth(true);
-    setHbarPolicy(ScrollBarPolicy.NEVER);
-    setMaxSize(430, Region.USE_PREF_SIZE);
-    setPrefWidth(430);
+    lines.setPrefWidth(WIDE);
   }
 
   /** Shows the questions, headed by what they hold up. */

@@ -12,10 +12,18 @@ import javafx.scene.layout.VBox;
 import slabwright.desk.model.compute.TallyItem;
 import slabwright.words.Words;
 
-/** The figures that never leave: one column each along the bottom. */
-public final class TallyBar extends HBox {
+/**
+ * The figures that never leave: one column each along the bottom, in two lines where there is
+ * little room.
+ */
+public final class TallyBar extends VBox {
+  private static final double NARROWEST = 124;
+
+  private final HBox first = new HBox();
+  private final HBox second = new HBox();
   private final Words words;
   private final Consumer<TallyItem> lead;
+  private List<Button> columns = List.of();
   private List<TallyItem> shown = List.of();
 
   /**
@@ -28,6 +36,11 @@ public final class TallyBar extends HBox {
     this.lead = lead;
     getStyleClass().add("tally");
     setId("tally");
+    setMinWidth(0);
+    second.setVisible(false);
+    second.setManaged(false);
+    getChildren().addAll(first, second);
+    widthProperty().addListener((o, was, is) -> arrange(false));
   }
 
   /** Shows the figures. */
@@ -35,13 +48,25 @@ public final class TallyBar extends HBox {
     if (items.equals(shown)) {
       return;
     }
-    if (items.size() != getChildren().size()) {
-      getChildren().setAll(items.stream().map(i -> column()).toList());
+    if (items.size() != columns.size()) {
+      columns = items.stream().map(i -> column()).toList();
+      arrange(true);
     }
     for (int i = 0; i < items.size(); i++) {
-      fill((Button) getChildren().get(i), items.get(i));
+      fill(columns.get(i), items.get(i));
     }
     shown = items;
+  }
+
+  private void arrange(boolean anew) {
+    boolean two = getWidth() > 0 && getWidth() < NARROWEST * columns.size();
+    if (anew || two == second.getChildren().isEmpty()) {
+      int split = two ? (columns.size() + 1) / 2 : columns.size();
+      second.getChildren().clear();
+      first.getChildren().setAll(columns.subList(0, split));
+      second.getChildren().setAll(columns.subList(split, columns.size()));
+      Controls.show(second, two);
+    }
   }
 
   private static Button column() {

@@ -6,6 +6,7 @@
  * ToolPalette}, {@link ZoomButtons}, {@link LookSwitch} and {@link PageList}; below it {@link
  * EntryBar}, {@link NoticeBar}, {@link ProgressStrip} and {@link TallyBar}, which opens {@link
  * OpenList}. {@link Commands} is the menu and its keys, {@link SlabMenu} the one of a place on the
- * slab; {@link Controls} and {@link Icons} make all small controls.
+ * slab; {@link Controls} and {@link Icons} make all small controls, {@link Scrolled} holds long
+ * lists.
  */
 package slabwright.desk.shell;
