@@ -47,7 +47,7 @@ class LanguagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"units", "site", "floor", "figures", "sheets"})
+  @ValueSource(strings = {"units", "site", "floor", "figures", "sheets", "work"})
   void a_room_is_complete_in_spanish(String room) throws IOException {
     Map<String, String> english = bundle(room);
     Map<String, String> spanish = bundle(room + "_es");
