@@ -94,7 +94,9 @@ public final class InlayJson {
 
   private static void colours(Artwork artwork, ArrayNode list) {
     for (ColourRegion c : artwork.colours()) {
-      list.addObject().put("colour", c.hex()).put("area_mm2", JsonText.number(c.region().area()));
+      ObjectNode o = list.addObject().put("colour", c.hex());
+      o.put("area_mm2", JsonText.number(c.region().area()));
+      Optional.ofNullable(artwork.names().get(c.hex())).ifPresent(n -> o.put("name", n));
     }
   }
 
