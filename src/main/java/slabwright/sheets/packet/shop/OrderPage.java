@@ -17,6 +17,7 @@ import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
@@ -58,7 +59,7 @@ final class OrderPage {
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
     blocks.add(new PairBlock(0.56, List.of(who()), List.of(new Preview(plan))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
     blocks.add(what());
