@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
@@ -45,7 +46,11 @@ final class DeskController implements SlabAccess {
   private boolean waiting;
 
   DeskController(
-      DeskSettings settings, UserDataFolder places, Runnable look, SystemServices outside) {
+      DeskSettings settings,
+      UserDataFolder places,
+      Runnable look,
+      Runnable roomy,
+      SystemServices outside) {
     parts = DeskModel.of(settings, outside.words(), places.data(), outside.home());
     DeskContext bench = parts.bench();
     desk = bench.desk();
@@ -69,10 +74,11 @@ final class DeskController implements SlabAccess {
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
     drops = new FileDrops(desk, plans, inlays);
     DeskCommands menu = new DeskCommands(commands, bench.words());
-    menu.fill(desk, plans, edits, this, look);
+    menu.fill(desk, this::undo, plans, edits, this, look);
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
     menu.fillExports(exports, parts.releases());
     menu.fillLook(parts.look());
+    menu.fillTouch(settings, roomy, this::refreshSoon);
     workroom = makeWorkroom();
     CardSets sets =
         new CardSets(
@@ -127,6 +133,10 @@ final class DeskController implements SlabAccess {
     return tools;
   }
 
+  Commands commands() {
+    return commands;
+  }
+
   PlanScreen workroom() {
     return workroom;
   }
@@ -159,6 +169,16 @@ final class DeskController implements SlabAccess {
       refresh();
     } else {
       plans.openPlan(Path.of(given.get(0)));
+    }
+  }
+
+  /** Takes back the last wall or corner of what is being drawn, else the plan's last edit. */
+  private void undo() {
+    if (tools.tool().lastStep().isEmpty() || !tools.tool().stepBack()) {
+      desk.undo();
+    } else {
+      workroom.acted();
+      refreshSoon();
     }
   }
 
@@ -229,10 +249,12 @@ final class DeskController implements SlabAccess {
       }
       return;
     }
-    if (!(e.getTarget() instanceof TextInputControl)) {
-      if (workroom.keyed(e, edits, commands)) {
-        e.consume();
-      }
+    boolean used =
+        e.getTarget() instanceof TextInputControl text
+            ? e.isShortcutDown() && text instanceof TextField && commands.handleWhileTyping(e)
+            : workroom.keyed(e, edits, commands);
+    if (used) {
+      e.consume();
     }
   }
 

@@ -43,7 +43,7 @@ final class DeskWindow {
             room().recheckFiles();
           }
         };
-    room = new DeskController(settings, places, this::switchLook, outside);
+    room = new DeskController(settings, places, this::switchLook, this::switchRoom, outside);
     root.getStyleClass().add("desk");
     root.getChildren().add(room.node());
   }
@@ -63,6 +63,7 @@ final class DeskWindow {
     scene.addEventFilter(KeyEvent.KEY_TYPED, room::keyTyped);
     room.drops().on(scene);
     dress(settings.dark());
+    spread();
     stage.setScene(scene);
     stage.setMinWidth(1120);
     stage.setMinHeight(700);
@@ -81,6 +82,19 @@ final class DeskWindow {
   void switchLook() {
     settings.setDark(!settings.dark());
     dress(settings.dark());
+  }
+
+  /** Wider targets for thumbs and gloves, or not. */
+  private void switchRoom() {
+    settings.setOn("roomy", !settings.isOn("roomy"));
+    spread();
+  }
+
+  private void spread() {
+    root.getStyleClass().remove("roomy");
+    if (settings.isOn("roomy")) {
+      root.getStyleClass().add("roomy");
+    }
   }
 
   private void dress(boolean dark) {

@@ -1,9 +1,15 @@
 package slabwright.desk;
 
 import java.util.List;
+import java.util.Optional;
+import javafx.event.ActionEvent;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
@@ -25,14 +31,17 @@ import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.LookSwitch;
 import slabwright.desk.shell.NoticeBar;
+import slabwright.desk.shell.NumberPad;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.ProgressStrip;
+import slabwright.desk.shell.SlabMenu;
 import slabwright.desk.shell.TallyBar;
 import slabwright.desk.shell.ToolPalette;
 import slabwright.desk.shell.TopBar;
 import slabwright.desk.shell.ZoomButtons;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 
 /** The screen while a site is open: bar above, slab and cards, tally below. */
 final class PlanScreen extends BorderPane {
@@ -51,6 +60,10 @@ final class PlanScreen extends BorderPane {
   private final LookSwitch look;
   private final DeskContext bench;
   private final ActiveTool tools;
+  private final NumberPad pad;
+  private final SlabMenu menu;
+  private final Pictures lookup;
+  private Optional<TextField> left = Optional.empty();
   private PageView page;
   private PageList pageList;
 
@@ -58,26 +71,103 @@ final class PlanScreen extends BorderPane {
     this.bench = parts.bench();
     this.tools = tools;
     Pictures pictures = parts.pictures();
-    top = new TopBar(bench, parts.releases(), commands);
+    top = new TopBar(bench, parts.releases(), tools, commands);
     slab = new SlabView(bench, pictures, tools, layers, parts.look());
+    menu = new SlabMenu(commands, bench.focus());
+    lookup = pictures;
     look = new LookSwitch(parts.look(), bench.words(), () -> commands.run("save-look"));
     palette = new ToolPalette(bench, tools);
-    entry = new EntryBar(tools, bench.words(), this::acted);
+    entry = new EntryBar(tools, bench.words(), this::acted, this::home);
     notice = new NoticeBar(bench, v -> slab.showPlace(Bounds.EMPTY.including(v)));
     progress = new ProgressStrip(parts.waiting(), bench.words());
-    DimensionField field = new DimensionField(bench, parts.rooms());
-    SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
+    DimensionField field = new DimensionField(bench, parts.rooms(), this::home);
+    SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted, this::menu);
     input.listen();
     tally = new TallyBar(bench.words());
-    keys = new SlabKeys(bench, tools, entry, slab);
+    keys = new SlabKeys(bench, tools, entry, slab, () -> cards.refused());
     setTop(top);
     zoom = new ZoomButtons(commands, bench.words());
+    pad = new NumberPad(bench.desk(), bench.words(), entry::focusField);
     setCenter(slabWith(field, zoom));
     setBottom(tally);
+    addEventHandler(ActionEvent.ACTION, this::done);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::escaped);
+    slab.addEventFilter(KeyEvent.KEY_PRESSED, this::tabbed);
+  }
+
+  /** What lies under the pointer is picked, unless it is already; then the menu opens. */
+  private void menu(Vec at, double reach, double screenX, double screenY) {
+    if (!tools.tool().crosshair()) {
+      lookup
+          .picture()
+          .flatMap(p -> p.at(at, reach))
+          .filter(hit -> !bench.focus().selected().contains(hit))
+          .ifPresent(bench.focus()::select);
+    }
+    menu.open(slab, screenX, screenY);
+  }
+
+  /** The keys are the slab's again. */
+  private void home() {
+    if (slab.isVisible()) {
+      slab.requestFocus();
+    }
+  }
+
+  /**
+   * A field that was taken and a button outside the cards give the keys back to the slab; Tab then
+   * goes on from the field.
+   */
+  private void done(ActionEvent e) {
+    if (e.getTarget() instanceof TextField field) {
+      if (cards.refused().filter(field::equals).isEmpty()) {
+        left = Optional.of(field).filter(f -> isIn(cards, f));
+        home();
+      }
+    } else if (e.getTarget() instanceof ButtonBase button && !isIn(cards, button)) {
+      home();
+    }
+  }
+
+  private static boolean isIn(Node column, Node node) {
+    return node != null && (node == column || isIn(column, node.getParent()));
+  }
+
+  private void escaped(KeyEvent e) {
+    // The target is no sign: a text field hands Esc on as if it had been pressed on its parent.
+    Node owner = getScene().getFocusOwner();
+    if (e.getCode() == KeyCode.ESCAPE && owner instanceof TextInputControl) {
+      boolean line = entry.isTyping();
+      home();
+      if (line) {
+        keys.putAway();
+        acted();
+      }
+      e.consume();
+    }
+  }
+
+  private void tabbed(KeyEvent e) {
+    Optional<TextField> field = left.flatMap(this::now);
+    left = Optional.empty();
+    if (e.getCode() == KeyCode.TAB && field.isPresent()) {
+      field.get().requestFocus();
+      field.get().fireEvent(e.copyFor(field.get(), field.get()));
+      e.consume();
+    }
+  }
+
+  /** A field as it stands on its card now; cards may have been made anew since it was left. */
+  private Optional<TextField> now(TextField field) {
+    if (isIn(cards, field) || field.getId() == null) {
+      return Optional.of(field).filter(f -> isIn(cards, f));
+    }
+    Node same = cards.lookup("#" + field.getId());
+    return Optional.ofNullable(same).map(TextField.class::cast);
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, field);
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, field);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);
@@ -87,6 +177,7 @@ final class PlanScreen extends BorderPane {
     place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
     place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
     place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
+    place(pad, Pos.BOTTOM_RIGHT, new Insets(0, 70, 116, 0));
     place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
     pane.setMinSize(0, 0);
     return pane;
@@ -146,6 +237,8 @@ final class PlanScreen extends BorderPane {
     for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);
     }
+    pad.refresh();
+    Controls.show(pad, !sheets && bench.settings().isOn("number-pad"));
     Controls.show(page, sheets);
     pageList.refresh();
     Controls.show(pageList, sheets);
@@ -159,7 +252,17 @@ final class PlanScreen extends BorderPane {
   /** Typing on the slab goes into the entry line when the tool takes lengths. */
   boolean typed(KeyEvent e) {
     String c = e.getCharacter();
-    return c.length() == 1 && Character.isDigit(c.charAt(0)) && entry.begin(c);
+    if (c.length() != 1 || e.isShortcutDown()) {
+      return false;
+    }
+    Optional<TextField> refused = cards.refused().filter(f -> Character.isDigit(c.charAt(0)));
+    if (refused.isPresent()) {
+      refused.get().requestFocus();
+      refused.get().setText(c);
+      refused.get().end();
+      return true;
+    }
+    return tools.tool().begins(c.charAt(0)) && entry.begin(c);
   }
 
   /** A key pressed outside a text field. */

@@ -1,11 +1,13 @@
 package slabwright.desk.cards;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
@@ -32,6 +34,18 @@ public final class CardColumn extends ScrollPane {
                     .addListener((p, before, now) -> Platform.runLater(() -> follow(now)));
               }
             });
+  }
+
+  /** The field whose text was refused and still stands there; typing then goes on in it. */
+  public Optional<TextField> refused() {
+    return list.lookupAll(".text-field").stream()
+        .filter(f -> f.getPseudoClassStates().contains(LengthField.WRONG) && isShown(f))
+        .map(TextField.class::cast)
+        .findFirst();
+  }
+
+  private static boolean isShown(Node node) {
+    return node == null || (node.isVisible() && isShown(node.getParent()));
   }
 
   /** What gets the keys is scrolled into view, so that Tab never leads out of sight. */

@@ -48,6 +48,15 @@ public final class DeskSettings {
     put("folded." + card, String.valueOf(on));
   }
 
+  /** Whether something that can be switched on is on. */
+  public boolean isOn(String name) {
+    return Boolean.parseBoolean(values.getProperty(name, "false"));
+  }
+
+  public void setOn(String name, boolean on) {
+    put(name, String.valueOf(on));
+  }
+
   /** A number kept under a name. */
   public double number(String name, double otherwise) {
     try {

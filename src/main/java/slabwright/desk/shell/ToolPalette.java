@@ -84,7 +84,7 @@ public final class ToolPalette extends VBox {
     b.getStyleClass().setAll("tool");
     b.setMaxWidth(Double.MAX_VALUE);
     b.setAccessibleHelp(said(t.shelf()));
-    b.setOnAction(e -> tools.activate(t));
+    b.setOnAction(e -> tools.take(t));
     return Controls.named(b, bench.words().say(t.words()), t.key());
   }
 }

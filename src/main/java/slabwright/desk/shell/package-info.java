@@ -5,6 +5,7 @@
  * StageButton}, {@link UndoButtons} and {@link MainMenuButton}; beside the slab {@link
  * ToolPalette}, {@link ZoomButtons}, {@link LookSwitch} and {@link PageList}; below it {@link
  * EntryBar}, {@link NoticeBar}, {@link ProgressStrip} and {@link TallyBar}. {@link Commands} is the
- * menu and its keys; {@link Controls} and {@link Icons} make all small controls.
+ * menu and its keys, {@link SlabMenu} the one of a place on the slab; {@link Controls} and {@link
+ * Icons} make all small controls.
  */
 package slabwright.desk.shell;

@@ -18,10 +18,10 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.shape.Bounds;
-import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.curve.CurvedRing;
 
 /** Paints the plain inks of one page into a PDF content stream whose unit is one paper mm. */
 final class PdfPainter implements Painter {

@@ -20,11 +20,13 @@ final class MaskingBuilder {
   private final StencilSet set;
   private final PanelPlan plan;
   private final MaskingParameters rules;
+  private final Region openings;
 
   MaskingBuilder(StencilSet set, PanelPlan plan, MaskingParameters rules) {
     this.set = set;
     this.plan = plan;
     this.rules = rules;
+    openings = set.openings();
   }
 
   Masking make() {
@@ -33,7 +35,7 @@ final class MaskingBuilder {
 
   Masking make(FloorAround around) {
     Region reached = reached();
-    UprightFinder finder = new UprightFinder(set.openings(), reached, rules.overspray());
+    UprightFinder finder = new UprightFinder(openings, reached, rules.overspray());
     return make(skirt(reached).intersect(around.floor()), finder.on(around));
   }
 
@@ -61,7 +63,7 @@ final class MaskingBuilder {
    */
   private Region reached() {
     double reach = rules.overspray().reachMm();
-    Region grown = set.openings();
+    Region grown = openings;
     double step = reach / 8;
     for (double done = 0; done < reach; done += step) {
       step = Math.max(step, done);

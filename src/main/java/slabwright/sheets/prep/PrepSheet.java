@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.figures.PassageWords;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.ReachAnalysis;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;

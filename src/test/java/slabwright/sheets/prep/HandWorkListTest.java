@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.TextBox;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.ReachAnalysis;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.shape.Bounds;
 import slabwright.sheets.SampleHall;
 import slabwright.sheets.SheetSamples;

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.settingout.ReadingDirection;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -138,6 +141,13 @@ public final class ClientPacket {
   /** One graphic large, its place, and the lines to sign, all on one page. */
   private List<PageDraft> graphic(AreaResult area, PlacedInlay placed) {
     List<Block> blocks = new ArrayList<>();
+    List<ArtworkQuestion> asked = OpenQuestions.of(placed.artwork(), placed.inlay().spec());
+    if (!asked.isEmpty()) {
+      String words =
+          asked.stream().map(q -> context.say(q.message())).collect(Collectors.joining(" "));
+      blocks.add(new CautionBlock(context.say("sheets.client-packet.to-decide"), words));
+      blocks.add(new Gap(3));
+    }
     blocks.add(new GraphicBlock(placed, GRAPHIC, context));
     blocks.add(
         new PairBlock(
