@@ -18,6 +18,7 @@ import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.CautionBlock;
@@ -61,7 +62,8 @@ final class OrderPage {
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>(open());
+    List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
+    blocks.addAll(open());
     blocks.add(new PairBlock(0.56, List.of(who()), List.of(new Preview(plan))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
     blocks.add(what());
@@ -85,7 +87,7 @@ final class OrderPage {
     return asked.isEmpty()
         ? List.of()
         : List.of(
-            new CautionBlock(context.say("sheets.order-page.question-open"), asked), new Gap(3));
+            CautionBlock.stop(context.say("sheets.order-page.question-open"), asked), new Gap(3));
   }
 
   private Block who() {
