@@ -31,6 +31,8 @@ import slabwright.units.Message;
  * within the pixels of their smoothed edges, neighbours sharing their border.
  */
 public final class PictureArtworkReader {
+  private static final double INCH = 25.4;
+  private static final double FOOT = 304.8;
   private static final int MOST_BYTES = 96 << 20;
 
   /** Spots narrower than this are left out when nothing is stated: our own choice, no source. */
@@ -127,8 +129,11 @@ public final class PictureArtworkReader {
             pixels.width() * pixels.thinned(),
             pixels.height() * pixels.thinned(),
             artwork.mmPerPx(),
+            artwork.mmPerPx() / INCH,
             doubt,
-            artwork.painted().width() / 1000);
+            doubt / INCH,
+            artwork.painted().width() / 1000,
+            artwork.painted().width() / FOOT);
     return artwork.traced(doubt, new ArtworkWarning(Kind.TRACED, said, Optional.empty()));
   }
 
