@@ -139,7 +139,7 @@ public final class PictureArtworkReader {
 
   private OptionalInt paper(LabelMap map, Pixels pixels) {
     BackgroundFinder finder = new BackgroundFinder(map);
-    if (pixels.seeThrough() >= 0 && settings.background().isEmpty()) {
+    if (pixels.seeThrough() >= 0 && asked(settings).isEmpty()) {
       return finder.chosen(PixelColour.hex(pixels.seeThrough()));
     }
     OptionalInt paper = finder.find(settings.background());

@@ -2,7 +2,8 @@
  * Pictures in: from pixels to the colour regions that any other graphic gives.
  *
  * <p>{@link PictureArtworkReader} (entry) with {@link TraceSettings}; {@link PictureFormat} tells a
- * picture by its first bytes. {@link BitmapReader} reads the file, {@link PixelsBuilder} makes
+ * picture by its first bytes. {@link BitmapReader} reads the file, {@link PngPixels} writes one,
+ * {@link PixelsBuilder} makes
  * upright, solid {@link Pixels} of it.
  *
  * <p>Then, in this order: {@link PaletteFinder} ({@link ColourHistogram}, {@link PixelColour})
