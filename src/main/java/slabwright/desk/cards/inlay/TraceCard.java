@@ -14,6 +14,7 @@ import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import slabwright.desk.canvas.FxPainter;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.PictureRow;
@@ -38,6 +39,7 @@ import slabwright.site.Inlay;
 import slabwright.units.ColourNaming;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
+import slabwright.units.UnitPair;
 
 /**
  * How a picture is traced: the picture beside its outlines, and what can be set in words. Nothing
@@ -67,8 +69,7 @@ public final class TraceCard extends Card {
    *
    * @param plan the file that graphics are relative to
    */
-  public TraceCard(
-      DeskContext bench, SelectedAreaResults answers, Supplier<Optional<Path>> plan) {
+  public TraceCard(DeskContext bench, SelectedAreaResults answers, Supplier<Optional<Path>> plan) {
     super(
         bench, "traced-from-a-picture", bench.words().say("desk.cards.inlay.trace.from-a-picture"));
     this.bench = bench;
@@ -103,7 +104,9 @@ public final class TraceCard extends Card {
                 new Slider(0, 1, 0),
                 () -> set().roundness(),
                 v -> words().say("desk.cards.inlay.trace.corners", Math.round(v * ROUND_STEPS)),
-                v -> t -> with(t, t.colours(), t.speck(), Math.round(v * ROUND_STEPS) / ROUND_STEPS)),
+                v ->
+                    t ->
+                        with(t, t.colours(), t.speck(), Math.round(v * ROUND_STEPS) / ROUND_STEPS)),
             rows);
   }
 
@@ -167,8 +170,7 @@ public final class TraceCard extends Card {
 
   private Traced told() {
     Optional<Artwork> art = artwork();
-    int colours =
-        art.map(a -> a.colours().size() + (a.background().isPresent() ? 1 : 0)).orElse(2);
+    int colours = art.map(a -> a.colours().size() + (a.background().isPresent() ? 1 : 0)).orElse(2);
     return new Traced(
         inlay.now().map(Inlay::graphic).orElse(""),
         Math.max(2, colours),
@@ -181,8 +183,7 @@ public final class TraceCard extends Card {
     Traced now = set();
     Traced then = how.apply(now);
     if (!then.equals(now)) {
-      inlay.change(
-          i -> i.withSource(new GraphicSource(i.source().page(), Optional.of(then))));
+      inlay.change(i -> i.withSource(new GraphicSource(i.source().page(), Optional.of(then))));
     }
   }
 
@@ -194,8 +195,7 @@ public final class TraceCard extends Card {
             now,
             this::paperName,
             () -> set().background(),
-            hex ->
-                put(t -> new Traced(t.file(), t.colours(), t.speck(), t.roundness(), hex)))
+            hex -> put(t -> new Traced(t.file(), t.colours(), t.speck(), t.roundness(), hex)))
         .setId("trace-paper");
   }
 
@@ -219,7 +219,7 @@ public final class TraceCard extends Card {
   /** The outlines in their colours, as large as the picture beside them. */
   private Canvas outlines(Artwork art) {
     Bounds all = art.background().map(c -> c.region().bounds()).orElse(art.painted());
-    double k = PictureRow.WIDTH / 2 / Math.max(all.width(), all.height());
+    double k = HALF / FxPainter.SCREEN / Math.max(all.width(), all.height());
     Affine place = Affine.move(-all.minX(), -all.minY()).then(Affine.scale(k, k));
     List<Ink> inks = new ArrayList<>();
     inks.add(Fill.of(Palette.WHITE, new Bounds(0, 0, k * all.width(), k * all.height())));
@@ -247,7 +247,7 @@ public final class TraceCard extends Card {
     doubt.setText(
         art.warnings().stream()
             .filter(w -> w.kind() == ArtworkWarning.Kind.TRACED)
-            .map(w -> words().say(w.message()))
+            .map(w -> UnitPair.only(words().say(w.message()), rows.units()))
             .findFirst()
             .orElse(""));
   }
