@@ -82,32 +82,31 @@ public final class TraceCard extends Card {
     picture.setFitWidth(HALF);
     picture.setFitHeight(HALF);
     doubt.setId("trace-doubt");
-    body()
-        .getChildren()
-        .addAll(
-            sides,
-            doubt,
-            slider(
-                "trace-colours",
-                new Slider(2, MOST_COLOURS, 2),
-                () -> set().colours(),
-                v -> words().say("desk.cards.inlay.trace.colours", Math.round(v)),
-                v -> t -> with(t, (int) Math.round(v), t.speck(), t.roundness())),
-            slider(
-                "trace-speck",
-                new Slider(0, MOST_SPECK_MM, 0),
-                () -> set().speck().mm(),
-                v -> words().say("desk.cards.inlay.trace.speck", length(Math.rint(v))),
-                v -> t -> with(t, t.colours(), Length.mm(Math.rint(v)), t.roundness())),
-            slider(
-                "trace-round",
-                new Slider(0, 1, 0),
-                () -> set().roundness(),
-                v -> words().say("desk.cards.inlay.trace.corners", Math.round(v * ROUND_STEPS)),
-                v ->
-                    t ->
-                        with(t, t.colours(), t.speck(), Math.round(v * ROUND_STEPS) / ROUND_STEPS)),
-            rows);
+    body().getChildren().addAll(sides, doubt);
+    body().getChildren().addAll(sliders());
+    body().getChildren().add(rows);
+  }
+
+  private List<VBox> sliders() {
+    return List.of(
+        slider(
+            "trace-colours",
+            new Slider(2, MOST_COLOURS, 2),
+            () -> set().colours(),
+            v -> words().say("desk.cards.inlay.trace.colours", Math.round(v)),
+            v -> t -> with(t, (int) Math.round(v), t.speck(), t.roundness())),
+        slider(
+            "trace-speck",
+            new Slider(0, MOST_SPECK_MM, 0),
+            () -> set().speck().mm(),
+            v -> words().say("desk.cards.inlay.trace.speck", length(Math.rint(v))),
+            v -> t -> with(t, t.colours(), Length.mm(Math.rint(v)), t.roundness())),
+        slider(
+            "trace-round",
+            new Slider(0, 1, 0),
+            () -> set().roundness(),
+            v -> words().say("desk.cards.inlay.trace.corners", Math.round(v * ROUND_STEPS)),
+            v -> t -> with(t, t.colours(), t.speck(), Math.round(v * ROUND_STEPS) / ROUND_STEPS)));
   }
 
   private String length(double mm) {
