@@ -11,7 +11,7 @@ import slabwright.desk.model.Stage;
 import slabwright.units.Message;
 
 /**
- * Takes files that are dropped on the window, by what they are. A picture is a graphic to trace at
+ * Takes files that are dropped on the window, by what they are. A picture or PDF is a graphic at
  * the Inlay stage, and lies under the plan at every other.
  */
 final class FileDrops {
@@ -48,9 +48,9 @@ final class FileDrops {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     if (name.endsWith(".json")) {
       plans.openPlan(file);
-    } else if (name.endsWith(".svg") || name.matches(".*\\.(gif|bmp|tiff?)")) {
+    } else if (name.matches(".*\\.(svgz?|gif|bmp|tiff?)")) {
       graphic(file);
-    } else if (name.matches(".*\\.(png|jpe?g)") && focus.stage() == Stage.INLAY) {
+    } else if (name.matches(".*\\.(png|jpe?g|pdf)") && focus.stage() == Stage.INLAY) {
       graphic(file);
     } else if (name.matches(".*\\.(png|jpe?g|pdf)")) {
       plans.trace(file);
