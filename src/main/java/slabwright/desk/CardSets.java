@@ -29,6 +29,7 @@ import slabwright.desk.cards.inlay.PanelsCard;
 import slabwright.desk.cards.inlay.ProofCard;
 import slabwright.desk.cards.inlay.SeamsCard;
 import slabwright.desk.cards.inlay.StencilCard;
+import slabwright.desk.cards.inlay.TraceCard;
 import slabwright.desk.cards.mark.MarkCard;
 import slabwright.desk.cards.mark.MarksCard;
 import slabwright.desk.cards.measure.AreaCard;
@@ -150,6 +151,7 @@ final class CardSets {
     return List.of(
         new GraphicCard(bench, doors.graphic()),
         new InlayCard(bench, doors.graphic()),
+        new TraceCard(bench, answers, s.keeper()::plan),
         new PanelsCard(bench, answers),
         new ChecksCard(bench, answers, places, s.releases()),
         new SeamsCard(bench, answers, s.seams()),
