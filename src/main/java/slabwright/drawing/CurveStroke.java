@@ -3,7 +3,7 @@ package slabwright.drawing;
 import java.util.List;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.CurvedRing;
+import slabwright.shape.curve.CurvedRing;
 
 /** Closed outlines of lines and curves drawn with one pen. */
 public record CurveStroke(List<CurvedRing> rings, Pen pen) implements PrimitiveInk {

@@ -1,6 +1,6 @@
 package slabwright.figures;
 
-import slabwright.floor.MachinePassage;
+import slabwright.floor.reach.MachinePassage;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;

@@ -27,7 +27,7 @@ import slabwright.shape.ints.UnionFind;
  * <p>The error of a link is the sagitta of a corner between two headings, under 0.3 mm for bodies
  * up to 2 m; a way that needs less than about 1 mm of play may be missed.
  */
-final class BodyTurnOp {
+public final class BodyTurnOp {
   /** Headings 3° apart, and those of the walls. */
   private static final double STEP = Math.PI / 60;
 
@@ -58,7 +58,7 @@ final class BodyTurnOp {
    * @param middle of the disc's middles those that the body's own middle line gets over
    * @param lost the pieces of floor for middles that it does not get to, though a disc would
    */
-  record Reached(Region middle, List<Region> lost) {}
+  public record Reached(Region middle, List<Region> lost) {}
 
   private final Region room;
   private final Region rolls;

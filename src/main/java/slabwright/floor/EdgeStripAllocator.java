@@ -21,7 +21,7 @@ import slabwright.site.Machine;
  * shares are disjoint and sum to all strips. Where opposite edges are closer to each other than a
  * machine is wide, and curves are tighter than that, a bit may go to the next nearest.
  */
-final class EdgeStripAllocator {
+public final class EdgeStripAllocator {
   private final List<WorkingEdge> banks;
   private final Region strips;
   private final double narrow;

@@ -25,7 +25,7 @@ import slabwright.site.MarkType;
  * outside, under something that stands, or owned by the topmost mark that counts as a zone. What
  * machines sweep can be noded with it; sweeps own nothing.
  */
-final class FloorArrangement {
+public final class FloorArrangement {
   static final int OUTLINE = -1;
 
   /** Below the outline, so that none is ever the topmost. */
@@ -40,7 +40,7 @@ final class FloorArrangement {
   private final List<Layer> layers = new ArrayList<>();
   private final Arrangement arrangement;
 
-  FloorArrangement(FloorArea area, double tolerance, BooleanSupplier cancelled) {
+  public FloorArrangement(FloorArea area, double tolerance, BooleanSupplier cancelled) {
     this.area = area;
     outline = new OutlineRing(area, tolerance);
     layers.add(new Layer(OUTLINE, List.of(outline.ring()), FillRule.NONZERO));
@@ -118,7 +118,7 @@ final class FloorArrangement {
   }
 
   /** The net floor whose owners pass. */
-  Region floorOf(IntPredicate owner) {
+  public Region floorOf(IntPredicate owner) {
     return one(a -> owner(a).filter(o -> !isObstacle(o) && owner.test(o)).isPresent());
   }
 

@@ -11,13 +11,14 @@ import slabwright.shape.Region;
 import slabwright.site.Machine;
 
 /** Works out {@link GrindingSplit} for a plan, with trenches as they lie or levelled. */
-final class GrindingOp {
+public final class GrindingOp {
   private final FloorArrangement plan;
   private final GrindingRules rules;
   private final double tolerance;
   private final BooleanSupplier cancelled;
 
-  GrindingOp(FloorArrangement plan, boolean levelled, double tolerance, BooleanSupplier cancelled) {
+  public GrindingOp(
+      FloorArrangement plan, boolean levelled, double tolerance, BooleanSupplier cancelled) {
     this.plan = plan;
     rules = new GrindingRules(plan, levelled);
     this.tolerance = tolerance;
@@ -73,13 +74,13 @@ final class GrindingOp {
   }
 
   /** Reach over the floor that is not stopped. */
-  MachineReach reach() {
+  public MachineReach reach() {
     return new MachineReach(
         plan.area(), plan.gross(), plan.floorOf(rules::isDrivable), tolerance, cancelled);
   }
 
   /** The floor that machines may grind, whether they get there or not. */
-  Region grindable() {
+  public Region grindable() {
     return plan.floorOf(rules::isGrindable);
   }
 

@@ -4,11 +4,11 @@ import slabwright.site.GrindingAccess;
 import slabwright.site.MarkKind;
 
 /** Who may work on the floor of which owner, with the trenches as they lie or levelled. */
-final class GrindingRules {
+public final class GrindingRules {
   private final FloorArrangement plan;
   private final boolean levelled;
 
-  GrindingRules(FloorArrangement plan, boolean levelled) {
+  public GrindingRules(FloorArrangement plan, boolean levelled) {
     this.plan = plan;
     this.levelled = levelled;
   }
@@ -23,7 +23,7 @@ final class GrindingRules {
   }
 
   /** Whether a machine can drive here. */
-  boolean isDrivable(int owner) {
+  public boolean isDrivable(int owner) {
     return isGround(owner) && !isStopped(owner);
   }
 

@@ -21,9 +21,9 @@ import slabwright.site.Machine;
  * <p>The body is first taken as a disc, which turns on the spot and fits wherever its width fits;
  * where its length is known, {@link BodyTurnOp} takes away what it does not get round to.
  */
-final class MachineReach {
+public final class MachineReach {
   /** A gap exactly as wide as body and clearances lets the machine through; mm. */
-  static final double FIT = 0.01;
+  public static final double FIT = 0.01;
 
   /**
    * A machine that works closer to a wall than it rolls gets into a corner so many times deeper.
@@ -79,7 +79,7 @@ final class MachineReach {
   }
 
   /** What its grinding head passes over, not yet clipped to the floor. */
-  Region head(Machine machine) {
+  public Region head(Machine machine) {
     return head(machine, grindsFrom(machine, turned(machine).middle()));
   }
 
@@ -94,7 +94,7 @@ final class MachineReach {
   }
 
   /** The same for another length of its body, mm. */
-  BodyTurnOp.Reached turned(Machine machine, double length) {
+  public BodyTurnOp.Reached turned(Machine machine, double length) {
     double widest = Math.max(machine.clearance().mm(), machine.passing().mm());
     List<WayIn> waysIn = waysIn(Math.max(machine.body().mm(), length) + 2 * widest);
     Region room = extended(waysIn);
@@ -136,22 +136,22 @@ final class MachineReach {
   }
 
   /** The point nearest to a place where driving ends. */
-  Vec nearestObstacle(Vec place) {
+  public Vec nearestObstacle(Vec place) {
     return drivable.nearestOnBoundary(place);
   }
 
   /** Half the width of what it works in: body and working clearance. */
-  static double half(Machine machine) {
+  public static double half(Machine machine) {
     return machine.body().mm() / 2 + machine.clearance().mm();
   }
 
   /** Where the middle of a body gets to whose half width with clearance is {@code half}. */
-  Region middle(double half) {
+  public Region middle(double half) {
     return middle(half, 2 * half);
   }
 
   /** Where it would fit, reached from a way in or not. */
-  Region anywhere(double half) {
+  public Region anywhere(double half) {
     return extended(waysIn(2 * half)).offset(FIT - half, tolerance);
   }
 
@@ -161,7 +161,7 @@ final class MachineReach {
   }
 
   /** The parts of places for a body's middle that hang together with a way in. */
-  Region fromWayIn(Region middles, double half) {
+  public Region fromWayIn(Region middles, double half) {
     return fromWayIn(middles, waysIn(2 * half));
   }
 

@@ -14,9 +14,8 @@
  * {@link MachineShare}, {@link GrindingRules}, {@link GrindingFaces}, {@link HandWorkClassifier},
  * {@link HandWorkPiece} and {@link HandWorkKind}.
  *
- * <p>On request: {@link ReachAnalysis} with {@link ReachCurve} and {@link ReachPoint}, {@link
- * BottleneckSearch} and {@link Bottleneck}, {@link PocketAccess}, {@link EdgeStripAllocator} with
- * {@link EdgeStrip}, {@link WorkingEdge} and {@link MitredBands}. {@link FloorValidator} tells a
- * {@link FloorNote}.
+ * <p>Besides: {@link EdgeStripAllocator} with {@link EdgeStrip}, {@link WorkingEdge} and {@link
+ * MitredBands}. {@link FloorValidator} tells a {@link FloorNote}. What holds a machine up is asked
+ * in {@code floor.reach}.
  */
 package slabwright.floor;

@@ -3,7 +3,7 @@ package slabwright.project;
 import java.nio.file.Path;
 import java.util.List;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.ReachAnalysis;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.sheets.json.TallyJson;
 import slabwright.site.Site;
 import slabwright.store.ReleaseArchive;

@@ -4,8 +4,7 @@
  *
  * <p>{@link Region} (entry: sets and offsets of areas) and {@link Arrangement} (entry: layers noded
  * once, faces labelled). Then the plain values {@link Vec}, {@link Line}, {@link Ring}, {@link
- * Bounds}, {@link Affine}, {@link Bezier}, {@link Arcs} and {@link CurvedRing} (fitted by {@link
- * CurveFitOp} with {@link CubicFit}).
+ * Bounds}, {@link Affine} and {@link Arcs}; curves are fitted in {@code shape.curve}.
  *
  * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link ArrangementFace}, {@link
  * Border} and {@link BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link

@@ -16,7 +16,6 @@
  * take-off and inlays; {@link JobFrame}: what comes before and after all steps; {@link Presence}:
  * hours of steps and of presence. {@link JobTools}: the tools on the job; {@link SilicaShift}: what
  * a person grinds a shift. {@link PrepParametersOp} reads the zones to prepare off the take-off;
- * {@link FinishSuggestion} is a finish to start from.
  *
  * <p>{@link StepTypes} are the types of one floor area's steps, with and without a day plan.
  */

@@ -12,6 +12,8 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
+import slabwright.floor.reach.MachinePassage;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;

@@ -14,10 +14,10 @@ import slabwright.site.Spot;
 import slabwright.units.Length;
 
 /** Small invented floors for tests, in millimetres. */
-final class Floors {
+public final class Floors {
   private Floors() {}
 
-  static FloorArea walled(double... xy) {
+  public static FloorArea walled(double... xy) {
     List<OutlinePiece> pieces = new ArrayList<>();
     for (int i = 0; i < xy.length; i += 2) {
       pieces.add(OutlinePiece.wall(Spot.mm(xy[i], xy[i + 1])));
@@ -25,15 +25,15 @@ final class Floors {
     return FloorArea.of("a", "hall", pieces);
   }
 
-  static FloorArea rectangle(double width, double depth) {
+  public static FloorArea rectangle(double width, double depth) {
     return walled(0, 0, width, 0, width, depth, 0, depth);
   }
 
-  static FloorArea with(FloorArea area, Mark... marks) {
+  public static FloorArea with(FloorArea area, Mark... marks) {
     return area.withMarks(Arrays.asList(marks));
   }
 
-  static Mark box(String id, MarkKind kind, double x0, double y0, double x1, double y1) {
+  public static Mark box(String id, MarkKind kind, double x0, double y0, double x1, double y1) {
     return Mark.of(
         id,
         id,
@@ -42,14 +42,14 @@ final class Floors {
             List.of(Spot.mm(x0, y0), Spot.mm(x1, y0), Spot.mm(x1, y1), Spot.mm(x0, y1))));
   }
 
-  static FloorArea withDoor(FloorArea area, int piece, double offset, double width) {
+  public static FloorArea withDoor(FloorArea area, int piece, double offset, double width) {
     List<Doorway> doors = new ArrayList<>(area.doorways());
     doors.add(
         new Doorway("d" + doors.size(), "door", piece, Length.mm(offset), Length.mm(width), true));
     return area.withDoorways(doors);
   }
 
-  static Machine machine(double body, double grinding, double clearance) {
+  public static Machine machine(double body, double grinding, double clearance) {
     return new Machine(
         "m" + Math.round(body),
         "planetary",

@@ -12,6 +12,8 @@ import static slabwright.floor.Floors.withDoor;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import slabwright.floor.reach.MachinePassage;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.shape.Arcs;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;

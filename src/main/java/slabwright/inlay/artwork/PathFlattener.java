@@ -6,9 +6,9 @@ import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
-import slabwright.shape.Bezier;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.curve.Bezier;
 import slabwright.units.Message;
 
 /** Paths to rings of points. Open subpaths are closed, as filling does. */

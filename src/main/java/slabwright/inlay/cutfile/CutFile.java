@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import slabwright.drawing.paint.PdfFile;
-import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
+import slabwright.shape.curve.CurvedRing;
 import slabwright.units.Message;
 
 /**

@@ -11,10 +11,10 @@ import slabwright.inlay.panel.WitnessMark;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.shape.curve.CurvedRing;
 import slabwright.units.Message;
 
 /** Takes one panel out of the blank. */

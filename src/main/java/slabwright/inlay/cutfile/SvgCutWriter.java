@@ -2,9 +2,9 @@ package slabwright.inlay.cutfile;
 
 import java.util.List;
 import java.util.function.Function;
-import slabwright.shape.CurvedRing;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.shape.curve.CurvedRing;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 

@@ -22,20 +22,22 @@ final class MaskingBuilder {
   private final StencilSet set;
   private final PanelPlan plan;
   private final MaskingParameters rules;
+  private final Region openings;
 
   MaskingBuilder(StencilSet set, PanelPlan plan, MaskingParameters rules) {
     this.set = set;
     this.plan = plan;
     this.rules = rules;
+    openings = set.openings();
   }
 
   Masking make() {
-    return make(skirt(reached(set.openings()), List.of(set.blank())), List.of(), Optional.empty());
+    return make(skirt(reached(openings), List.of(set.blank())), List.of(), Optional.empty());
   }
 
   Masking make(FloorAround around) {
-    Region reached = reached(set.openings());
-    UprightFinder finder = new UprightFinder(set.openings(), reached, rules.overspray());
+    Region reached = reached(openings);
+    UprightFinder finder = new UprightFinder(openings, reached, rules.overspray());
     Region skirt = skirt(reached, List.of(set.blank())).intersect(around.floor());
     return make(skirt, finder.on(around), Optional.of(around.floor()));
   }

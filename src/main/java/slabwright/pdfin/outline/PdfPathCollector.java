@@ -19,12 +19,12 @@ import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
-import slabwright.shape.Bezier;
 import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.curve.Bezier;
 
 /** Runs a page's drawing operators and notes each path that is filled or stroked. */
 final class PdfPathCollector extends PDFGraphicsStreamEngine {

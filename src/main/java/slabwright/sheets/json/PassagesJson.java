@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import slabwright.figures.PassageWords;
-import slabwright.floor.MachinePassage;
-import slabwright.floor.ReachAnalysis;
+import slabwright.floor.reach.MachinePassage;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 

@@ -11,11 +11,11 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandWorkKind;
 import slabwright.floor.LevelStep;
 import slabwright.floor.MachineShare;
-import slabwright.floor.PocketAccess;
-import slabwright.floor.ReachAnalysis;
-import slabwright.floor.ReachCurve;
-import slabwright.floor.ReachPoint;
 import slabwright.floor.TrenchWork;
+import slabwright.floor.reach.PocketAccess;
+import slabwright.floor.reach.ReachAnalysis;
+import slabwright.floor.reach.ReachCurve;
+import slabwright.floor.reach.ReachPoint;
 import slabwright.words.Words;
 import slabwright.work.top.TopTakeoff;
 

@@ -2,7 +2,7 @@ package slabwright.sheets.prep;
 
 import java.util.List;
 import slabwright.floor.HandWorkPiece;
-import slabwright.floor.ReachAnalysis;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 

@@ -3,7 +3,7 @@ package slabwright.sheets.prep;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.figures.ReachChart;
-import slabwright.floor.ReachCurve;
+import slabwright.floor.reach.ReachCurve;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.KeyBlock;
 import slabwright.sheets.page.SheetContext;

@@ -8,6 +8,6 @@
  * LaneCells}, {@link LaneOrder}, {@link LaneCandidate}, {@link LaneBuilder}, {@link LanePlan},
  * {@link Lane}. In sections: {@link CoatDivider} with {@link DivisionParameters} and {@link
  * DivisionLines} gives a {@link DividedCoat}. Choosing: {@link SealerAdvice} of {@link
- * SealerParameters}, {@link ClientAdvice}.
+ * SealerParameters}, {@link ClientAdvice}, {@link FinishSuggestion}.
  */
 package slabwright.work.coat;

@@ -17,12 +17,12 @@ import slabwright.inlay.stencil.DyeLayer;
 import slabwright.inlay.stencil.StencilParameters;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
-import slabwright.shape.CurvedRing;
 import slabwright.shape.FillRule;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.curve.CurvedRing;
 import slabwright.words.Words;
 
 class CutFileTest {

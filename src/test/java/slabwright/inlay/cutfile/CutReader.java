@@ -10,9 +10,9 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
-import slabwright.shape.Bezier;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.curve.Bezier;
 
 /** Reads a cut file back with nothing but an XML parser and the letters M, L, C and Z. */
 final class CutReader {

@@ -28,10 +28,10 @@ import slabwright.inlay.stencil.StencilParameters;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
-import slabwright.shape.CurvedRing;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.curve.CurvedRing;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 

@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.ReachAnalysis;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
 import slabwright.words.Words;

@@ -20,9 +20,9 @@ import slabwright.figures.ReachChart;
 import slabwright.figures.ReachCurveLabels;
 import slabwright.figures.WaysWords;
 import slabwright.floor.HandWorkKind;
-import slabwright.floor.PocketAccess;
-import slabwright.floor.ReachAnalysis;
-import slabwright.floor.ReachCurve;
+import slabwright.floor.reach.PocketAccess;
+import slabwright.floor.reach.ReachAnalysis;
+import slabwright.floor.reach.ReachCurve;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 

@@ -10,7 +10,7 @@ import slabwright.desk.model.Signal;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.UnexpectedFault;
 import slabwright.floor.FloorTakeoff;
-import slabwright.floor.ReachAnalysis;
+import slabwright.floor.reach.ReachAnalysis;
 import slabwright.units.Message;
 
 /**

@@ -40,7 +40,6 @@ final class SummaryPage {
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "",
             context.say("sheets.summary-page.title"),
             context.say(job.work().book().origin()),
             "",
