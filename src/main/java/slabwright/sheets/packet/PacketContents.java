@@ -35,6 +35,17 @@ public record PacketContents(
     return new PacketContents(site, areas, work, paper, date, v);
   }
 
+  /**
+   * What the first page of a translated packet says of its words, in both languages; nothing in
+   * English. It goes away only when a crew lead who speaks the language has read all of them.
+   */
+  public Optional<String> unread() {
+    String key = "sheets.packet-contents.spanish-not-read";
+    return words.language().equals("es")
+        ? Optional.of(words.say(key) + " " + Words.english().say(key))
+        : Optional.empty();
+  }
+
   /** For standing pages, read in the hand and printed at home. */
   public SheetContext portrait() {
     return new SheetContext(PageFrame.portrait(paper.handSize()), site.units(), words);

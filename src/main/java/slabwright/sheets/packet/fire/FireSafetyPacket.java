@@ -38,9 +38,10 @@ public final class FireSafetyPacket {
     List<PageDraft> drafts = new ArrayList<>();
     for (AreaWorkPlan area : job.work().areas()) {
       Optional<AirPlan> air = area.air().maybe().filter(CautionSheet::hasSolvent);
-      air.ifPresent(a -> drafts.addAll(packet.solvent(area, a)));
+      boolean first = drafts.isEmpty();
+      air.ifPresent(a -> drafts.addAll(packet.solvent(area, a, first)));
     }
-    drafts.addAll(packet.rules());
+    drafts.addAll(packet.rules(drafts.isEmpty()));
     return FramedDraft.all(packet.context, drafts);
   }
 
@@ -48,13 +49,17 @@ public final class FireSafetyPacket {
     return new PageDraft("", title, subtitle, area, Optional.empty(), List.of());
   }
 
-  private List<PageDraft> solvent(AreaWorkPlan area, AirPlan air) {
+  private List<Block> unread(boolean first) {
+    return job.unread().filter(u -> first).stream().map(u -> (Block) new Paragraph(u)).toList();
+  }
+
+  private List<PageDraft> solvent(AreaWorkPlan area, AirPlan air, boolean first) {
     List<PageDraft> drafts = new ArrayList<>();
     job.area(area.id())
         .ifPresent(
             a -> {
               FirePlan plan = new FirePlan(a.takeoff(), air, context);
-              List<Block> blocks = new ArrayList<>();
+              List<Block> blocks = new ArrayList<>(unread(first));
               blocks.add(plan.block(150));
               blocks.add(plan.key());
               plan.noPath().ifPresent(t -> blocks.add(new Paragraph(t)));
@@ -101,7 +106,7 @@ public final class FireSafetyPacket {
    * What is ticked off, and what is not in order yet; equal rules of several floors stand once,
    * with their floors.
    */
-  private List<PageDraft> rules() {
+  private List<PageDraft> rules(boolean first) {
     Map<RuleNote, List<String>> notes = new LinkedHashMap<>();
     for (AreaWorkPlan area : job.work().areas()) {
       area.notes().stream()
@@ -127,6 +132,7 @@ public final class FireSafetyPacket {
     if (blocks.isEmpty()) {
       return List.of();
     }
+    blocks.addAll(0, unread(first));
     blocks.add(
         new Paragraph(
             context.say(AirScreening.NOTICE) + " " + context.say(job.work().book().origin())));
