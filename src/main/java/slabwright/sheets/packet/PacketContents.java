@@ -8,6 +8,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TitleBlockText;
 import slabwright.site.Site;
+import slabwright.units.Message;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.WorkPlan;
@@ -40,9 +41,9 @@ public record PacketContents(
    * English. It goes away only when a crew lead who speaks the language has read all of them.
    */
   public Optional<String> unread() {
-    String key = "sheets.packet-contents.spanish-not-read";
+    Message unread = Message.of("sheets.packet-contents.spanish-not-read");
     return words.language().equals("es")
-        ? Optional.of(words.say(key) + " " + Words.english().say(key))
+        ? Optional.of(words.say(unread) + " " + Words.english().say(unread))
         : Optional.empty();
   }
 
