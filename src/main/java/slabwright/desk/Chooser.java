@@ -5,6 +5,9 @@ import java.util.Optional;
 
 /** Asks the person for a file. */
 interface Chooser {
+  /** The folder that the next question begins in. */
+  void beginIn(Path folder);
+
   /** A plan to open. */
   Optional<Path> plan();
 

@@ -3,6 +3,7 @@ package slabwright.desk;
 import java.util.Optional;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.DeskSettings;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.model.scene.ExpectedLook;
@@ -56,7 +57,35 @@ final class DeskCommands {
             () -> look.set(!look.isOn())));
   }
 
-  void fill(Desk desk, PlanActions plans, EditActions edit, SlabAccess screen, Runnable look) {
+  /** What makes it easier for a thumb. */
+  void fillTouch(DeskSettings settings, Runnable roomy, Runnable changed) {
+    all.group(
+        new Command(
+            "number-pad",
+            words.say("desk.app.command.number-pad"),
+            "Shortcut+K",
+            () -> {
+              settings.setOn("number-pad", !settings.isOn("number-pad"));
+              changed.run();
+            }),
+        new Command(
+            "panel",
+            words.say("desk.app.command.panel"),
+            "Shortcut+B",
+            () -> {
+              settings.setOn("panel-folded", !settings.isOn("panel-folded"));
+              changed.run();
+            }),
+        new Command("roomy", words.say("desk.app.command.roomy"), "Shortcut+Shift+K", roomy));
+  }
+
+  void fill(
+      Desk desk,
+      Runnable undo,
+      PlanActions plans,
+      EditActions edit,
+      SlabAccess screen,
+      Runnable look) {
     all.group(
         new Command("new", words.say("desk.app.command.new"), "Shortcut+N", plans::startByTape),
         new Command("open", words.say("desk.app.command.open"), "Shortcut+O", plans::choosePlan),
@@ -71,7 +100,7 @@ final class DeskCommands {
             "save-as", words.say("desk.app.command.save-as"), "Shortcut+Shift+S", plans::saveAs),
         new Command("close", words.say("desk.app.command.close"), "Shortcut+W", plans::closePlan));
     all.group(
-        new Command("undo", words.say("desk.app.command.undo"), "Shortcut+Z", desk::undo),
+        new Command("undo", words.say("desk.app.command.undo"), "Shortcut+Z", undo),
         new Command("redo", words.say("desk.app.command.redo"), "Shortcut+Y", desk::redo));
     all.group(
         new Command("cut", words.say("desk.app.command.cut"), "Shortcut+X", edit::cut),

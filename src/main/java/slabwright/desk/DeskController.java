@@ -3,7 +3,7 @@ package slabwright.desk;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Platform;
-import javafx.scene.Node;
+import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
@@ -17,6 +17,8 @@ import slabwright.desk.model.DeskSettings;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.compute.Tally;
 import slabwright.desk.model.compute.TallyItem;
+import slabwright.desk.model.plan.OpenQuestion;
+import slabwright.desk.model.plan.OpenQuestions;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.NoticeBar;
@@ -45,11 +47,15 @@ final class DeskController implements SlabAccess {
   private boolean waiting;
 
   DeskController(
-      DeskSettings settings, UserDataFolder places, Runnable look, SystemServices outside) {
+      DeskSettings settings,
+      UserDataFolder places,
+      Runnable look,
+      Runnable roomy,
+      SystemServices outside) {
     parts = DeskModel.of(settings, outside.words(), places.data(), outside.home());
     DeskContext bench = parts.bench();
     desk = bench.desk();
-    Chooser asks = outside.chooser();
+    Chooser asks = new FolderMemory(outside.chooser(), settings);
     InlayActions inlays = new InlayActions(parts, asks);
     CurrentPlanLookup shown =
         new CurrentPlanLookup(bench, parts.pictures(), parts.answers(), parts.seams());
@@ -69,10 +75,11 @@ final class DeskController implements SlabAccess {
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
     drops = new FileDrops(desk, plans, inlays);
     DeskCommands menu = new DeskCommands(commands, bench.words());
-    menu.fill(desk, plans, edits, this, look);
+    menu.fill(desk, this::undo, plans, edits, this, look);
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
     menu.fillExports(exports, parts.releases());
     menu.fillLook(parts.look());
+    menu.fillTouch(settings, roomy, this::refreshSoon);
     workroom = makeWorkroom();
     CardSets sets =
         new CardSets(
@@ -103,7 +110,7 @@ final class DeskController implements SlabAccess {
         plans::recover);
   }
 
-  Node node() {
+  StackPane node() {
     return node;
   }
 
@@ -125,6 +132,10 @@ final class DeskController implements SlabAccess {
 
   ActiveTool tools() {
     return tools;
+  }
+
+  Commands commands() {
+    return commands;
   }
 
   PlanScreen workroom() {
@@ -159,6 +170,16 @@ final class DeskController implements SlabAccess {
       refresh();
     } else {
       plans.openPlan(Path.of(given.get(0)));
+    }
+  }
+
+  /** Takes back the last wall or corner of what is being drawn, else the plan's last edit. */
+  private void undo() {
+    if (tools.tool().lastStep().isEmpty() || !tools.tool().stepBack()) {
+      desk.undo();
+    } else {
+      workroom.acted();
+      refreshSoon();
     }
   }
 
@@ -203,7 +224,8 @@ final class DeskController implements SlabAccess {
         node.getChildren().setAll(workroom);
         workroom.slab().requestFocus();
       }
-      workroom.refresh(figures());
+      List<OpenQuestion> open = OpenQuestions.of(desk.site(), parts.job().current());
+      workroom.refresh(figures(open.size()), open);
     } else {
       startNotice.refresh();
       if (!node.getChildren().contains(start)) {
@@ -213,8 +235,9 @@ final class DeskController implements SlabAccess {
     }
   }
 
-  private List<TallyItem> figures() {
+  private List<TallyItem> figures(int open) {
     return Tally.of(
+        open,
         parts.answers(),
         parts.job().done(),
         parts.bench().focus().area().map(FloorArea::id),
@@ -229,10 +252,12 @@ final class DeskController implements SlabAccess {
       }
       return;
     }
-    if (!(e.getTarget() instanceof TextInputControl)) {
-      if (workroom.keyed(e, edits, commands)) {
-        e.consume();
-      }
+    boolean used =
+        e.getTarget() instanceof TextInputControl text
+            ? e.isShortcutDown() && text instanceof TextField && commands.handleWhileTyping(e)
+            : workroom.keyed(e, edits, commands);
+    if (used) {
+      e.consume();
     }
   }
 

@@ -1,9 +1,16 @@
 package slabwright.desk;
 
 import java.util.List;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.event.ActionEvent;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
@@ -19,23 +26,36 @@ import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.compute.TallyItem;
+import slabwright.desk.model.plan.OpenQuestion;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.LookSwitch;
 import slabwright.desk.shell.NoticeBar;
+import slabwright.desk.shell.NumberPad;
+import slabwright.desk.shell.OpenList;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.ProgressStrip;
+import slabwright.desk.shell.SlabMenu;
 import slabwright.desk.shell.TallyBar;
 import slabwright.desk.shell.ToolPalette;
 import slabwright.desk.shell.TopBar;
 import slabwright.desk.shell.ZoomButtons;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 
 /** The screen while a site is open: bar above, slab and cards, tally below. */
 final class PlanScreen extends BorderPane {
+  private static final String OPEN = "desk.model.tally.still-open";
+
+  /** What stands at both sides of the line at the foot. */
+  private static final double BESIDE = 250;
+
+  /** Below this width everything stands closer. */
+  private static final double NARROW = 1200;
+
   private final TopBar top;
   private final SlabView slab;
   private final ToolPalette palette;
@@ -51,42 +71,153 @@ final class PlanScreen extends BorderPane {
   private final LookSwitch look;
   private final DeskContext bench;
   private final ActiveTool tools;
+  private final NumberPad pad;
+  private final OpenList open;
+  private String wanted = "";
+  private boolean listed;
+  private final SlabMenu menu;
+  private final Pictures lookup;
+  private Optional<TextField> left = Optional.empty();
   private PageView page;
   private PageList pageList;
 
   PlanScreen(DeskModel parts, ActiveTool tools, Commands commands, SlabLayers layers) {
+    getStyleClass().add("plan-screen");
     this.bench = parts.bench();
     this.tools = tools;
     Pictures pictures = parts.pictures();
-    top = new TopBar(bench, parts.releases(), commands);
+    top = new TopBar(bench, parts.releases(), tools, commands);
     slab = new SlabView(bench, pictures, tools, layers, parts.look());
+    menu = new SlabMenu(commands, bench.focus());
+    lookup = pictures;
     look = new LookSwitch(parts.look(), bench.words(), () -> commands.run("save-look"));
     palette = new ToolPalette(bench, tools);
-    entry = new EntryBar(tools, bench.words(), this::acted);
+    entry = new EntryBar(tools, bench.words(), this::acted, this::home);
     notice = new NoticeBar(bench, v -> slab.showPlace(Bounds.EMPTY.including(v)));
     progress = new ProgressStrip(parts.waiting(), bench.words());
-    DimensionField field = new DimensionField(bench, parts.rooms());
-    SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted);
+    DimensionField field = new DimensionField(bench, parts.rooms(), this::home);
+    SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted, this::menu);
     input.listen();
-    tally = new TallyBar(bench.words());
-    keys = new SlabKeys(bench, tools, entry, slab);
+    tally = new TallyBar(bench.words(), this::figure);
+    keys = new SlabKeys(bench, tools, entry, slab, () -> cards.refused());
     setTop(top);
     zoom = new ZoomButtons(commands, bench.words());
+    pad = new NumberPad(bench.desk(), bench.words(), entry::focusField);
+    open = new OpenList(bench.words(), this::lead);
     setCenter(slabWith(field, zoom));
     setBottom(tally);
+    pane.widthProperty().addListener((o, was, is) -> entry.setWidest(is.doubleValue() - BESIDE));
+    widthProperty().addListener((o, was, is) -> fit(is.doubleValue()));
+    addEventHandler(ActionEvent.ACTION, this::done);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::escaped);
+    slab.addEventFilter(KeyEvent.KEY_PRESSED, this::tabbed);
+  }
+
+  /** What lies under the pointer is picked, unless it is already; then the menu opens. */
+  private void menu(Vec at, double reach, double screenX, double screenY) {
+    if (!tools.tool().crosshair()) {
+      lookup
+          .picture()
+          .flatMap(p -> p.at(at, reach))
+          .filter(hit -> !bench.focus().selected().contains(hit))
+          .ifPresent(bench.focus()::select);
+    }
+    menu.open(slab, screenX, screenY);
+  }
+
+  private void fit(double wide) {
+    pseudoClassStateChanged(PseudoClass.getPseudoClass("narrow"), wide < NARROW);
+  }
+
+  /** To where a figure of the tally comes from. */
+  private void figure(TallyItem item) {
+    if (item.what().key().equals(OPEN)) {
+      listed = !listed;
+      bench.focus().changed().fire();
+    }
+  }
+
+  /** To the field of an open question. */
+  private void lead(OpenQuestion q) {
+    q.area().ifPresent(bench.focus()::selectArea);
+    bench.focus().goTo(q.stage());
+    q.item().ifPresent(bench.focus()::select);
+    wanted = q.field();
+    bench.settings().setOn("panel-folded", false);
+  }
+
+  /** The keys are the slab's again. */
+  private void home() {
+    if (slab.isVisible()) {
+      slab.requestFocus();
+    }
+  }
+
+  /**
+   * A field that was taken and a button outside the cards give the keys back to the slab; Tab then
+   * goes on from the field.
+   */
+  private void done(ActionEvent e) {
+    if (e.getTarget() instanceof TextField field) {
+      if (cards.refused().filter(field::equals).isEmpty()) {
+        left = Optional.of(field).filter(f -> isIn(cards, f));
+        home();
+      }
+    } else if (e.getTarget() instanceof ButtonBase button && !isIn(cards, button)) {
+      home();
+    }
+  }
+
+  private static boolean isIn(Node column, Node node) {
+    return node != null && (node == column || isIn(column, node.getParent()));
+  }
+
+  private void escaped(KeyEvent e) {
+    // The target is no sign: a text field hands Esc on as if it had been pressed on its parent.
+    Node owner = getScene().getFocusOwner();
+    if (e.getCode() == KeyCode.ESCAPE && owner instanceof TextInputControl) {
+      boolean line = entry.isTyping();
+      home();
+      if (line) {
+        keys.putAway();
+        acted();
+      }
+      e.consume();
+    }
+  }
+
+  private void tabbed(KeyEvent e) {
+    Optional<TextField> field = left.flatMap(this::now);
+    left = Optional.empty();
+    if (e.getCode() == KeyCode.TAB && field.isPresent()) {
+      field.get().requestFocus();
+      field.get().fireEvent(e.copyFor(field.get(), field.get()));
+      e.consume();
+    }
+  }
+
+  /** A field as it stands on its card now; cards may have been made anew since it was left. */
+  private Optional<TextField> now(TextField field) {
+    if (isIn(cards, field) || field.getId() == null) {
+      return Optional.of(field).filter(f -> isIn(cards, f));
+    }
+    Node same = cards.lookup("#" + field.getId());
+    return Optional.ofNullable(same).map(TextField.class::cast);
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, field);
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, open, field);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);
     messages.setPickOnBounds(false);
     messages.setMaxHeight(Region.USE_PREF_SIZE);
-    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 0, 18));
-    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
+    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 14, 18));
+    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 66, 20, 172));
     place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
     place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
+    place(open, Pos.BOTTOM_RIGHT, new Insets(16, 70, 12, 16));
+    place(pad, Pos.BOTTOM_RIGHT, new Insets(0, 70, 116, 0));
     place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
     pane.setMinSize(0, 0);
     return pane;
@@ -132,8 +263,10 @@ final class PlanScreen extends BorderPane {
     slab.repaintOver();
   }
 
-  void refresh(List<TallyItem> figures) {
-    top.refresh();
+  void refresh(List<TallyItem> figures, List<OpenQuestion> questions) {
+    open.show(questions);
+    Controls.show(open, listed);
+    top.refresh(questions);
     palette.refresh();
     look.refresh();
     entry.refresh();
@@ -142,10 +275,13 @@ final class PlanScreen extends BorderPane {
     cards.refresh();
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;
+    setRight(bench.settings().isOn("panel-folded") ? null : cards);
     StackPane.setMargin(messages, new Insets(16, 16, 0, sheets ? 288 : 190));
     for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);
     }
+    pad.refresh();
+    Controls.show(pad, !sheets && bench.settings().isOn("number-pad"));
     Controls.show(page, sheets);
     pageList.refresh();
     Controls.show(pageList, sheets);
@@ -154,12 +290,29 @@ final class PlanScreen extends BorderPane {
     } else {
       slab.repaint();
     }
+    if (!wanted.isEmpty()) {
+      Node tool = palette.lookup("#" + wanted);
+      if (!cards.lead(wanted) && tool != null) {
+        tool.requestFocus();
+      }
+      wanted = "";
+    }
   }
 
   /** Typing on the slab goes into the entry line when the tool takes lengths. */
   boolean typed(KeyEvent e) {
     String c = e.getCharacter();
-    return c.length() == 1 && Character.isDigit(c.charAt(0)) && entry.begin(c);
+    if (c.length() != 1 || e.isShortcutDown()) {
+      return false;
+    }
+    Optional<TextField> refused = cards.refused().filter(f -> Character.isDigit(c.charAt(0)));
+    if (refused.isPresent()) {
+      refused.get().requestFocus();
+      refused.get().setText(c);
+      refused.get().end();
+      return true;
+    }
+    return tools.tool().begins(c.charAt(0)) && entry.begin(c);
   }
 
   /** A key pressed outside a text field. */

@@ -1,6 +1,8 @@
 package slabwright.desk;
 
 import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import slabwright.desk.canvas.SlabView;
@@ -17,12 +19,24 @@ final class SlabKeys {
   private final ActiveTool tools;
   private final EntryBar entry;
   private final SlabView slab;
+  private final Supplier<Optional<TextField>> refused;
 
-  SlabKeys(DeskContext bench, ActiveTool tools, EntryBar entry, SlabView slab) {
+  /**
+   * For the slab and what is typed beside it.
+   *
+   * @param refused the field whose text was refused and still stands there
+   */
+  SlabKeys(
+      DeskContext bench,
+      ActiveTool tools,
+      EntryBar entry,
+      SlabView slab,
+      Supplier<Optional<TextField>> refused) {
     this.bench = bench;
     this.tools = tools;
     this.entry = entry;
     this.slab = slab;
+    this.refused = refused;
   }
 
   boolean pressed(KeyEvent e, EditActions edit, Commands commands) {
@@ -39,7 +53,7 @@ final class SlabKeys {
       case UP -> arrow(edit, 0, 1, e);
       case DOWN -> arrow(edit, 0, -1, e);
       case PLUS, EQUALS, ADD -> ran(commands, "closer");
-      case MINUS, SUBTRACT -> ran(commands, "farther");
+      case MINUS, SUBTRACT -> !tools.tool().begins('-') && ran(commands, "farther");
       default -> letter(e, commands);
     };
   }
@@ -52,7 +66,11 @@ final class SlabKeys {
     return true;
   }
 
-  private boolean putAway() {
+  /** One step back; the keys are the slab's again. */
+  boolean putAway() {
+    if (slab.isVisible()) {
+      slab.requestFocus();
+    }
     if (bench.desk().refusal().isPresent()) {
       bench.desk().clearRefusal();
     } else if (!tools.tool().escape()) {
@@ -78,16 +96,23 @@ final class SlabKeys {
     return true;
   }
 
-  /** Digits go to stages, F fits, other letters take up tools. */
+  /**
+   * Digits go to stages, F fits, other letters take up tools; none of them does where a line is
+   * begun with it.
+   */
   private boolean letter(KeyEvent e, Commands commands) {
-    if (e.isAltDown()) {
+    KeyCode code = e.getCode();
+    boolean typing =
+        code.getChar().length() == 1
+            && tools.tool().begins(code.getChar().charAt(0))
+            && !code.isDigitKey();
+    if (e.isAltDown() || typing) {
       return false;
     }
-    KeyCode code = e.getCode();
     if (code == KeyCode.F) {
       return ran(commands, "fit");
     }
-    if (code.isDigitKey() && tools.tool().entry().isEmpty()) {
+    if (code.isDigitKey() && tools.tool().entry().isEmpty() && refused.get().isEmpty()) {
       Optional<Stage> stage = Stage.byKey(code.getName());
       stage.ifPresent(bench.focus()::goTo);
       return stage.isPresent();
@@ -98,7 +123,7 @@ final class SlabKeys {
             : Optional.empty();
     tool.filter(t -> !t.needsPicture() || bench.desk().site().underlay().isPresent())
         .filter(t -> t.drawsRooms() || t == ToolName.PICK || bench.focus().area().isPresent())
-        .ifPresent(tools::activate);
+        .ifPresent(tools::take);
     return tool.isPresent();
   }
 }

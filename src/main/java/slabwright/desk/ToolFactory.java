@@ -53,7 +53,7 @@ final class ToolFactory implements Function<ToolName, Tool> {
     return switch (name) {
       case TAPE -> new TapeTool(bench, rooms, walks.left(start()), walks::keep, roomDone);
       case SCALE -> new ScaleTool(bench, roomDone);
-      case FLAT -> new RectifyTool(flattening);
+      case FLAT -> new RectifyTool(flattening, () -> bench.desk().site().units());
       case DRAW -> new DrawTool(bench, roomDone);
       case CORNER -> new CornerTool(bench, shown);
       case DOORWAY -> new DoorwayTool(bench, shown);

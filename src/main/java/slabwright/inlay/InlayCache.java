@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import slabwright.floor.FloorTakeoff;
+import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;
 import slabwright.site.StencilSpec;
 import slabwright.units.Recent;
@@ -21,7 +22,12 @@ public final class InlayCache {
 
   /** All that the reading of a graphic depends on. */
   private record GraphicKey(
-      Path file, FileTime modified, long size, double width, StencilSpec spec) {}
+      Path file,
+      FileTime modified,
+      long size,
+      double width,
+      StencilSpec spec,
+      GraphicSource source) {}
 
   /** All that a placed inlay depends on. */
   private record PlanKey(GraphicKey graphic, Inlay inlay, InlayContext context) {}
@@ -39,16 +45,15 @@ public final class InlayCache {
    */
   public PlacedInlay.Placing place(Inlay inlay, Path file, FloorTakeoff takeoff, UnitSystem units)
       throws IOException {
-    if (!Files.isRegularFile(file)) {
-      return PlacedInlay.of(inlay, file, takeoff, units);
-    }
+    boolean there = Files.isRegularFile(file);
     GraphicKey key =
         new GraphicKey(
-            file.toAbsolutePath(),
-            Files.getLastModifiedTime(file),
-            Files.size(file),
+            file,
+            there ? Files.getLastModifiedTime(file) : FileTime.fromMillis(0),
+            there ? Files.size(file) : 0,
             inlay.width().mm(),
-            inlay.spec());
+            inlay.spec(),
+            inlay.source());
     Result<GraphicReader.Reading> reading = read(key);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new PlacedInlay.Placing.Refused(inlay, refused.message());
@@ -66,7 +71,8 @@ public final class InlayCache {
           key,
           () -> {
             try {
-              return GraphicReader.read(key.file(), key.width(), key.spec());
+              return GraphicReader.read(
+                  key.file(), key.width(), key.spec(), GraphicReader.tracing(key.source()));
             } catch (IOException e) {
               throw new UncheckedIOException(e);
             }

@@ -24,6 +24,11 @@ public record Length(double mm, String typed) implements Comparable<Length> {
     return LengthReader.read(text);
   }
 
+  /** Reads what is typed into a field that states a unit: a bare number has that one. */
+  public static Result<Length> parse(String text, BareUnit bare) {
+    return LengthReader.read(text, bare);
+  }
+
   public boolean wasTyped() {
     return !typed.isEmpty();
   }

@@ -53,6 +53,33 @@ final class LengthReader {
     return Result.ok(new Length(sum.doubleValue(), text.strip()));
   }
 
+  /**
+   * Reads a line in a field that states a unit: a term that leaves its unit out has that one. What
+   * is kept as typed has the unit, so that it can be read again anywhere.
+   */
+  static Result<Length> read(String text, BareUnit bare) {
+    String plain = plain(text);
+    if (plain.isBlank()
+        || plain.strip().equals("0")
+        || UNCERTAIN_COMMA.matcher(plain).find()
+        || read(text).isOk()) {
+      return read(text);
+    }
+    StringBuilder full = new StringBuilder();
+    for (Term term : terms(plain)) {
+      Result<String> whole = bare.completed(term.text());
+      if (whole instanceof Result.Refused<String> refused) {
+        return Result.refused(refused.message());
+      }
+      if (!full.isEmpty() || term.minus()) {
+        full.append(full.isEmpty() ? "-" : term.minus() ? " - " : " + ");
+      }
+      full.append(whole.orThrow().strip());
+    }
+    Result<Length> read = read(full.toString());
+    return read.isOk() ? read : Result.refused(refusal(text, plain));
+  }
+
   private record Term(boolean minus, String text) {}
 
   private static List<Term> terms(String plain) {

@@ -3,10 +3,11 @@
  * nothing of floors.
  *
  * <p>{@link Length} (entry: parse and print) with {@link LengthUnit}, {@link LengthReader} and
- * {@link LengthFormat}; {@link UnitSystem}; {@link QuantityFormat} (areas, volumes, temperatures)
- * and {@link RateFormat} (coverage, film, airflow); {@link UnitPair} keeps one of two; {@link
- * LetterNumbering} counts A, B, … AA; {@link QuarterHour} tells times as a crew is told them;
- * {@link Recent} keeps the last few values worked out.
+ * {@link LengthFormat}, {@link BareUnit} (a number without unit); {@link UnitSystem}; {@link
+ * QuantityFormat} (areas, volumes, temperatures), {@link QuantityReader} and {@link RateFormat}
+ * (coverage, film, airflow); {@link UnitPair} keeps one of two; {@link LetterNumbering} counts A,
+ * B, … AA; {@link QuarterHour} tells times as a crew is told them; {@link Recent} keeps the last
+ * few values worked out.
  *
  * <p>What people call a colour: {@link ColourNaming} (entry), {@link ColourName}, {@link CieLab}.
  *

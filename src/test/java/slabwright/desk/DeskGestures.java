@@ -98,6 +98,12 @@ final class DeskGestures {
     return this;
   }
 
+  /** Types into whatever has the cursor, and leaves it there. */
+  DeskGestures type(String text) throws TimeoutException {
+    write(text);
+    return after();
+  }
+
   /** Types a line into whatever has the cursor, then Enter. */
   DeskGestures line(String text) throws TimeoutException {
     write(text);
@@ -116,7 +122,7 @@ final class DeskGestures {
     return after();
   }
 
-  private static boolean shows(Node node) {
+  static boolean shows(Node node) {
     return node == null || (node.isVisible() && shows(node.getParent()));
   }
 
@@ -124,6 +130,17 @@ final class DeskGestures {
     desk.settle();
     click(screen(x, y));
     return after();
+  }
+
+  /** Presses on a place of the slab and stays there. */
+  void hold(double x, double y) {
+    move(screen(x, y));
+    base().pressMouse(MouseButton.PRIMARY);
+  }
+
+  void letGo() throws TimeoutException {
+    base().releaseMouse(MouseButton.PRIMARY);
+    after();
   }
 
   DeskGestures hover(double x, double y) throws TimeoutException {

@@ -2,6 +2,7 @@ package slabwright.desk;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.stage.PopupWindow;
@@ -22,6 +23,13 @@ final class Popups {
                 .filter(n -> n instanceof Label && word.equals(((Labeled) n).getText()))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no line says " + word + seen(stage))));
+  }
+
+  /** Whether a menu hangs open. */
+  static boolean hasMenu() {
+    return DeskUnderTest.on(
+        () ->
+            Window.getWindows().stream().anyMatch(w -> w instanceof ContextMenu && w.isShowing()));
   }
 
   private static String seen(Stage stage) {

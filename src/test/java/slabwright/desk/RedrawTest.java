@@ -105,8 +105,8 @@ class RedrawTest {
             "Water-borne penetrating sealer",
             "Two-part clear topcoat"),
         List.of("2", "3", "1", "2"));
-    details.slab("5.5", "92", "16", "18", "62");
-    hands.fill("slab-thickness", "6\"").fill("ceiling", "15'").fill("airflow", "3400");
+    details.slab("5.5", "92", "16 C", "18 C", "62");
+    hands.fill("slab-thickness", "6\"").fill("ceiling", "15'").fill("airflow", "3400 m3/h");
     hands.fill("mixing", "3");
     details.moisture();
     details.answer("wet", "no").answer("sun", "yes").answer("traffic", "yes");
@@ -128,7 +128,7 @@ class RedrawTest {
     hands.stage(Stage.FINISH);
     desk.settleAll();
     details.coats(List.of("Breathing outdoor sealer"), List.of("2"));
-    details.slab("6", "12", "12", "14", "60");
+    details.slab("6", "12", "12 C", "14 C", "60");
     details.answer("wet", "yes").answer("sun", "yes");
     details.decline("moisture-test", "K. R. (invented)", "2026-11-20");
     desk.settleAll();

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.drawing.Raster;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextBox;
@@ -71,6 +72,43 @@ class PacketPagesTest {
     assertThat(first).contains("can't start as planned").contains("asbestos");
     assertThat(String.join(" ", words(packet(Packet.CLIENT, PaperSize.LETTER).pages().get(0))))
         .doesNotContain("can't start");
+  }
+
+  @Test
+  void the_clients_first_page_shows_the_floor_as_it_should_look_and_never_says_will() {
+    for (PaperSize paper : List.of(PaperSize.LETTER, PaperSize.A4)) {
+      PrintedPage first = packet(Packet.CLIENT, paper).pages().get(0);
+      List<Raster> pictures =
+          first.drawing().plain().stream()
+              .filter(Raster.class::isInstance)
+              .map(Raster.class::cast)
+              .toList();
+      assertThat(pictures).hasSize(3);
+      assertThat(pictures.get(0).at().width()).isGreaterThan(100);
+      assertThat(pictures.stream().mapToInt(r -> r.picture().jpeg().length).sum())
+          .isLessThan(1_500_000);
+      assertThat(String.join(" ", words(first)))
+          .contains("the sample panel")
+          .doesNotContainPattern("\\bwill\\b");
+      assertThat(PacketSet.of(Packet.CLIENT, contents(paper)).pages().get(0).drawing().plain())
+          .isEqualTo(first.drawing().plain());
+    }
+  }
+
+  @Test
+  void places_of_a_kind_are_told_by_their_number_when_they_are_many() {
+    SheetSamples depot = SheetSamples.sample("depot-floor");
+    PacketContents job =
+        new PacketContents(
+            depot.site(),
+            depot.results(),
+            depot.work(depot.site()),
+            PaperSize.A4,
+            SheetSamples.DAY,
+            Words.english());
+    List<PrintedPage> pages = PacketSet.of(Packet.CLIENT, job).pages();
+    assertThat(String.join(" ", words(pages.get(0)))).contains("90 filled spots: each takes");
+    assertThat(pages).hasSizeLessThanOrEqualTo(4);
   }
 
   @Test

@@ -11,6 +11,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.edit.Walls;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Vec;
@@ -27,6 +29,8 @@ import slabwright.units.Result;
 public final class DimensionField extends VBox {
   private final DeskContext bench;
   private final TapedRooms rooms;
+  private final Runnable home;
+  private final TypedLength lengths;
   private final TextField field = new TextField();
   private final Label note = Controls.sentence("", "field-note");
   private final HBox choice = new HBox(8);
@@ -34,8 +38,15 @@ public final class DimensionField extends VBox {
   private int wall;
   private boolean far;
 
-  public DimensionField(DeskContext bench, TapedRooms rooms) {
+  /**
+   * A field that shows once a dimension is clicked.
+   *
+   * @param home gives the keys back to the slab
+   */
+  public DimensionField(DeskContext bench, TapedRooms rooms, Runnable home) {
     this.bench = bench;
+    this.home = home;
+    lengths = new TypedLength(LengthUse.WALL, () -> bench.desk().site().units());
     this.rooms = rooms;
     getStyleClass().add("dimension-field");
     setManaged(false);
@@ -44,7 +55,7 @@ public final class DimensionField extends VBox {
     field.setAccessibleText(bench.words().say("desk.canvas.dimension.true-length"));
     Controls.show(choice, false);
     getChildren().addAll(field, note, choice);
-    field.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    field.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     field
         .focusedProperty()
         .addListener(
@@ -80,9 +91,15 @@ public final class DimensionField extends VBox {
     setVisible(false);
   }
 
+  /** What was typed is taken or given up. */
+  private void done() {
+    close();
+    home.run();
+  }
+
   private void key(KeyEvent e) {
     if (e.getCode() == KeyCode.ESCAPE) {
-      close();
+      done();
       e.consume();
     } else if (e.getCode() == KeyCode.ENTER) {
       take(e.isShiftDown());
@@ -91,9 +108,10 @@ public final class DimensionField extends VBox {
   }
 
   private void take(boolean shift) {
-    Result<Length> read = Length.parse(field.getText());
+    Result<Length> read = lengths.read(field.getText());
     if (read instanceof Result.Refused<Length> refused) {
       note.setText(bench.words().say(refused.message()));
+      field.selectAll();
       return;
     }
     FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
@@ -101,7 +119,7 @@ public final class DimensionField extends VBox {
     Optional<Reading.Taped> before = taped.flatMap(room -> reading(room, wall));
     if (taped.isEmpty()) {
       bench.desk().push(Walls.lengthened(area, wall, read.orThrow().mm(), far, shift));
-      close();
+      done();
     } else if (before.isEmpty()) {
       second(read.orThrow());
     } else if (field.getText().equals(asked)) {
@@ -142,12 +160,12 @@ public final class DimensionField extends VBox {
     TapeRoom room = rooms.of(area).orElseThrow().room();
     int index = Readings.ofWall(room, wall).orElseThrow();
     rooms.replace(area, index, Readings.withLength(reading(room, wall).orElseThrow(), now));
-    close();
+    done();
   }
 
   private void second(Length now) {
     FloorArea area = bench.focus().areaOf(bench.desk().site()).orElseThrow();
     rooms.typed(area, wall, (wall + 1) % area.outline().size(), now);
-    close();
+    done();
   }
 }

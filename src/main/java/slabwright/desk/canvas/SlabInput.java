@@ -23,6 +23,7 @@ public final class SlabInput {
   private final Pictures pictures;
   private final DimensionField field;
   private final Runnable acted;
+  private final LongPress rest;
   private Optional<FloorPicture> snapFor = Optional.empty();
   private Snapper snapper = Snapper.NONE;
   private boolean space;
@@ -34,14 +35,36 @@ public final class SlabInput {
    * For the view; it hears nothing yet.
    *
    * @param acted told after every touch, so that prompts and cards follow
+   * @param menu asked for at a place, told where that is on the screen
    */
   public SlabInput(
-      SlabView view, ActiveTool tools, Pictures pictures, DimensionField field, Runnable acted) {
+      SlabView view,
+      ActiveTool tools,
+      Pictures pictures,
+      DimensionField field,
+      Runnable acted,
+      Menu menu) {
+    rest = new LongPress((x, y, sx, sy) -> ask(menu, x, y, sx, sy));
     this.view = view;
     this.tools = tools;
     this.pictures = pictures;
     this.field = field;
     this.acted = acted;
+  }
+
+  /** What can be done at a place. */
+  public interface Menu {
+    /** For the place under the pointer, site frame, within reach of a hand's tremble, mm. */
+    void open(Vec at, double reach, double screenX, double screenY);
+  }
+
+  /** What was held is let go as it was; the menu speaks of what lies there. */
+  private void ask(Menu menu, double x, double y, double screenX, double screenY) {
+    if (!tools.tool().crosshair()) {
+      tools.tool().letGo();
+    }
+    menu.open(view.viewport().toSite(x, y), view.reach(), screenX, screenY);
+    after();
   }
 
   /** Begins to listen. */
@@ -70,6 +93,7 @@ public final class SlabInput {
     lastX = e.getX();
     lastY = e.getY();
     panning = e.getButton() != MouseButton.PRIMARY || space;
+    rest.pressed(e, !panning && !tools.tool().crosshair());
     if (panning) {
       return;
     }
@@ -85,6 +109,7 @@ public final class SlabInput {
   }
 
   private void dragged(MouseEvent e) {
+    rest.dragged(e);
     if (panning) {
       view.setViewport(view.viewport().panned(e.getX() - lastX, e.getY() - lastY));
       lastX = e.getX();
@@ -96,6 +121,7 @@ public final class SlabInput {
   }
 
   private void released(MouseEvent e) {
+    rest.released(e);
     if (!panning) {
       tools.tool().release(touch(e));
       after();

@@ -63,6 +63,14 @@ public abstract class Card extends VBox {
     Controls.show(this, isWanted());
   }
 
+  /** Unfolds it, so that a field of it can be led to. */
+  final void unfold(DeskSettings settings) {
+    if (settings.isFolded(key)) {
+      settings.setFolded(key, false);
+      show(settings);
+    }
+  }
+
   /** Puts a control at the right of the heading. */
   protected final void beside(Node node) {
     head.beside(node);

@@ -3,6 +3,7 @@ package slabwright.desk.cards;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -18,10 +19,15 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.shell.Controls;
 import slabwright.site.edit.Edit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
+import slabwright.units.QuantityFormat;
+import slabwright.units.QuantityReader;
+import slabwright.units.RateFormat;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -55,12 +61,78 @@ public final class FieldRows extends VBox {
     List.copyOf(refreshers).forEach(Runnable::run);
   }
 
-  /** A length that can be typed. */
-  public LengthField length(String name, Supplier<Length> get, Consumer<Length> set) {
-    return text(
-        name,
-        () -> LengthFormat.show(get.get(), desk.shown().units()),
-        s -> Length.parse(s).map(v -> taken(v, set)));
+  /**
+   * A length that can be typed.
+   *
+   * @param use what it is for, which says what a number without a unit is
+   */
+  public LengthField length(
+      String name, LengthUse use, Supplier<Length> get, Consumer<Length> set) {
+    TypedLength typed = typed(use);
+    LengthField field =
+        text(
+            name,
+            () -> LengthFormat.show(get.get(), units()),
+            s -> typed.read(s).map(v -> taken(v, set)));
+    return states(field, typed);
+  }
+
+  /** Reads lengths in the site's units. */
+  public TypedLength typed(LengthUse use) {
+    return new TypedLength(use, this::units);
+  }
+
+  private LengthField states(LengthField field, TypedLength typed) {
+    return field.states(() -> words.say(typed.bare().word()), typed::meaning);
+  }
+
+  /** A temperature in °C, shown and typed in the site's system; empty where nobody measured. */
+  public LengthField temperature(
+      String name,
+      Supplier<OptionalDouble> get,
+      NumberRange celsius,
+      Consumer<OptionalDouble> set) {
+    Function<String, Result<Double>> read =
+        s ->
+            QuantityReader.temperature(s, units())
+                .flatMap(v -> celsius.checked(v, d -> QuantityFormat.temperature(d, units())));
+    LengthField field =
+        text(
+            name,
+            () -> get.get().isPresent() ? degrees(get.get().getAsDouble()) : "",
+            s ->
+                (s.isBlank()
+                        ? Result.ok(OptionalDouble.empty())
+                        : read.apply(s).map(OptionalDouble::of))
+                    .map(v -> taken(v, set)));
+    return field.states(
+        () -> units() == UnitSystem.METRIC ? "°C" : "°F",
+        s ->
+            read.apply(s) instanceof Result.Ok<Double> ok
+                ? Optional.of(degrees(ok.value()))
+                : Optional.empty());
+  }
+
+  /** To a tenth of a degree where it is not a whole one. */
+  private String degrees(double celsius) {
+    boolean metric = units() == UnitSystem.METRIC;
+    double v = Math.rint((metric ? celsius : celsius * 9 / 5 + 32) * 10) / 10;
+    return QuantityFormat.number(v, v % 1 == 0 ? 0 : 1) + (metric ? " °C" : " °F");
+  }
+
+  /** An airflow in m³/h, shown and typed in the site's system. */
+  public LengthField airflow(String name, Supplier<Double> get, Consumer<Double> set) {
+    LengthField field =
+        text(
+            name,
+            () -> RateFormat.airflow(get.get() / 60, units()),
+            s -> QuantityReader.airflow(s, units()).map(v -> taken(v, set)));
+    return field.states(
+        () -> units() == UnitSystem.METRIC ? "m³/h" : "cfm",
+        s ->
+            QuantityReader.airflow(s, units()) instanceof Result.Ok<Double> ok
+                ? Optional.of(RateFormat.airflow(ok.value() / 60, units()))
+                : Optional.empty());
   }
 
   /** Keeps a field up to date that stands in a row of its own. */
@@ -76,13 +148,18 @@ public final class FieldRows extends VBox {
 
   /** A length that may be unknown; an empty line says so. */
   public LengthField maybe(
-      String name, Supplier<Optional<Length>> get, Consumer<Optional<Length>> set) {
-    return text(
-        name,
-        () -> get.get().map(v -> LengthFormat.show(v, units())).orElse(""),
-        s ->
-            (s.isBlank() ? Result.ok(Optional.<Length>empty()) : Length.parse(s).map(Optional::of))
-                .map(v -> taken(v, set)));
+      String name, LengthUse use, Supplier<Optional<Length>> get, Consumer<Optional<Length>> set) {
+    TypedLength typed = typed(use);
+    LengthField field =
+        text(
+            name,
+            () -> get.get().map(v -> LengthFormat.show(v, units())).orElse(""),
+            s ->
+                (s.isBlank()
+                        ? Result.ok(Optional.<Length>empty())
+                        : typed.read(s).map(Optional::of))
+                    .map(v -> taken(v, set)));
+    return states(field, typed);
   }
 
   /** Anything that can be typed. */
@@ -196,7 +273,11 @@ public final class FieldRows extends VBox {
   void row(String name, Node node) {
     Label label = Controls.label(name, "row-name");
     label.setMinWidth(name.length() < 4 ? 24 : 100);
-    HBox row = new HBox(label, Controls.spring(), node);
+    HBox row = new HBox(label, Controls.spring());
+    if (node instanceof LengthField field) {
+      row.getChildren().add(field.meaning());
+    }
+    row.getChildren().add(node);
     row.setAlignment(node instanceof ChoiceBox ? Pos.CENTER_LEFT : Pos.BASELINE_LEFT);
     row.getStyleClass().add("field-row");
     HBox.setHgrow(node, Priority.SOMETIMES);

@@ -1,5 +1,6 @@
 package slabwright.desk.cards;
 
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -16,13 +17,20 @@ import slabwright.words.Words;
 
 /** A field that reads one value; a refused text stays, with the sentence that says why. */
 public final class LengthField extends VBox {
-  private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+  static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+
+  private static final PseudoClass TYPING = PseudoClass.getPseudoClass("typing");
 
   private final Words words;
   private final Supplier<String> now;
   private final Function<String, Result<?>> take;
   private final TextField field = new TextField();
   private final Label why = Controls.sentence("", "field-wrong");
+  private final Label meaning = Controls.label("", "field-meaning");
+  private Supplier<String> unit = () -> "";
+  private Function<String, Optional<String>> meant = s -> Optional.empty();
+  private String shown = "";
+  private boolean wrong;
 
   /**
    * A field.
@@ -43,12 +51,20 @@ public final class LengthField extends VBox {
     getChildren().addAll(field, why);
     Controls.show(why, false);
     field.setOnAction(e -> enter());
-    field.addEventHandler(
+    field
+        .textProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (wrong) {
+                right();
+              }
+            });
+    field.addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
-            right();
-            field.setText(now.get());
+          if (e.getCode() == KeyCode.ESCAPE && (wrong || !field.getText().equals(now.get()))) {
+            back();
+            field.selectAll();
             e.consume();
           }
         });
@@ -56,10 +72,37 @@ public final class LengthField extends VBox {
         .focusedProperty()
         .addListener(
             (o, was, is) -> {
-              if (!is && !field.getText().equals(now.get())) {
+              if (!is && !wrong && !field.getText().equals(now.get())) {
                 enter();
               }
             });
+  }
+
+  /**
+   * States the unit of a bare number, and while one types what the text would be taken as.
+   *
+   * @param bare the unit
+   * @param reads the meaning of a text, empty while it can't be read
+   */
+  LengthField states(Supplier<String> bare, Function<String, Optional<String>> reads) {
+    unit = bare;
+    meant = reads;
+    meaning.setMinWidth(Region.USE_PREF_SIZE);
+    field.textProperty().addListener((o, was, is) -> mean());
+    mean();
+    return this;
+  }
+
+  /** What stands beside the field: its unit, or what is being typed as it is understood. */
+  Label meaning() {
+    return meaning;
+  }
+
+  private void mean() {
+    boolean typing = field.isFocused() && !field.getText().equals(shown);
+    Optional<String> read = typing ? meant.apply(field.getText()) : Optional.empty();
+    meaning.pseudoClassStateChanged(TYPING, read.isPresent());
+    meaning.setText(read.map(m -> words.say("desk.cards.length-field.means", m)).orElseGet(unit));
   }
 
   /** For words rather than a length. */
@@ -78,6 +121,7 @@ public final class LengthField extends VBox {
 
   public LengthField id(String id) {
     field.setId(id);
+    meaning.setId(id + "-meaning");
     return this;
   }
 
@@ -93,8 +137,7 @@ public final class LengthField extends VBox {
           boolean up = e.getCode() == KeyCode.UP;
           if (up || e.getCode() == KeyCode.DOWN) {
             move.accept(up ? 1 : -1, e.isShiftDown());
-            right();
-            field.setText(now.get());
+            back();
             field.selectAll();
             e.consume();
           }
@@ -102,11 +145,20 @@ public final class LengthField extends VBox {
     return this;
   }
 
+  /** Shows the value as it is now, unless something else is being typed or was refused. */
   void refresh() {
-    if (!field.isFocused() || field.getText().isEmpty()) {
-      right();
-      Controls.type(field, now.get());
+    String next = now.get();
+    boolean untouched = field.getText().equals(shown) || field.getText().isEmpty();
+    if (wrong ? !next.equals(shown) : untouched || !field.isFocused()) {
+      back();
     }
+  }
+
+  private void back() {
+    shown = now.get();
+    right();
+    Controls.type(field, shown);
+    mean();
   }
 
   private void enter() {
@@ -119,14 +171,16 @@ public final class LengthField extends VBox {
       why.setText(words.say(bad.message()));
       Controls.show(why, true);
       field.pseudoClassStateChanged(WRONG, true);
+      wrong = true;
+      field.selectAll();
     } else {
-      right();
-      field.setText(now.get());
+      back();
       field.selectAll();
     }
   }
 
   private void right() {
+    wrong = false;
     Controls.show(why, false);
     field.pseudoClassStateChanged(WRONG, false);
   }

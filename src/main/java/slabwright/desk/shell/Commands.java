@@ -3,6 +3,7 @@ package slabwright.desk.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
@@ -19,6 +20,20 @@ public final class Commands {
       return key.isEmpty() ? "" : KeyCombination.valueOf(key).getDisplayText();
     }
   }
+
+  /** Commands whose keys mean the text while one types. */
+  private static final Set<String> OF_TEXT =
+      Set.of(
+          "cut",
+          "copy",
+          "paste",
+          "duplicate",
+          "remove",
+          "all",
+          "later",
+          "earlier",
+          "turn-left",
+          "turn-right");
 
   private final List<List<Command>> groups = new ArrayList<>();
 
@@ -40,14 +55,24 @@ public final class Commands {
     find(id).ifPresent(c -> c.does().run());
   }
 
-  /** Does what the key asks for, if anything. */
-  public boolean handle(KeyEvent e) {
-    Optional<Command> hit =
-        groups.stream()
-            .flatMap(List::stream)
-            .filter(c -> !c.key().isEmpty() && KeyCombination.valueOf(c.key()).match(e))
-            .findFirst();
+  /** Does what the key asks for, unless it is a key of the text that is being typed. */
+  public boolean handleWhileTyping(KeyEvent e) {
+    Optional<Command> hit = asked(e).filter(c -> !OF_TEXT.contains(c.id()));
     hit.ifPresent(c -> c.does().run());
     return hit.isPresent();
+  }
+
+  /** Does what the key asks for, if anything. */
+  public boolean handle(KeyEvent e) {
+    Optional<Command> hit = asked(e);
+    hit.ifPresent(c -> c.does().run());
+    return hit.isPresent();
+  }
+
+  private Optional<Command> asked(KeyEvent e) {
+    return groups.stream()
+        .flatMap(List::stream)
+        .filter(c -> !c.key().isEmpty() && KeyCombination.valueOf(c.key()).match(e))
+        .findFirst();
   }
 }

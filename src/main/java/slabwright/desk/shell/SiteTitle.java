@@ -5,6 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
@@ -34,11 +35,11 @@ final class SiteTitle extends VBox {
                 rename();
               }
             });
-    name.setOnKeyPressed(
+    name.addEventFilter(
+        KeyEvent.KEY_PRESSED,
         e -> {
           if (e.getCode() == KeyCode.ESCAPE) {
             name.setText(bench.desk().site().name());
-            getParent().requestFocus();
           }
         });
     units = Controls.button("", "bar-link", this::switchUnits);

@@ -1,5 +1,6 @@
 package slabwright.desk.shell;
 
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -7,19 +8,23 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.tool.ActiveTool;
 import slabwright.site.edit.History;
+import slabwright.units.Message;
 import slabwright.words.Words;
 
 /** Undo and redo, each naming what it would do, and the look switch. */
 final class UndoButtons extends HBox {
   private final DeskContext bench;
+  private final ActiveTool tools;
   private final Button undo;
   private final Button redo;
   private final Label undoName = Controls.label("", "step-name");
   private final Label redoName = Controls.label("", "step-name");
 
-  UndoButtons(DeskContext bench, Commands commands) {
+  UndoButtons(DeskContext bench, ActiveTool tools, Commands commands) {
     this.bench = bench;
+    this.tools = tools;
     getStyleClass().add("undo-buttons");
     setAlignment(Pos.CENTER_RIGHT);
     undo = step(bench.words().say("desk.shell.undo-buttons.undo"), "undo", undoName, commands);
@@ -31,7 +36,14 @@ final class UndoButtons extends HBox {
             "Ctrl+L",
             () -> commands.run("look"));
     look.setId("look");
-    getChildren().addAll(undo, redo, look);
+    Button panel =
+        Controls.icon(
+            Icons.of(Feather.SIDEBAR, 16),
+            bench.words().say("desk.shell.undo-buttons.panel"),
+            "Ctrl+B",
+            () -> commands.run("panel"));
+    panel.setId("panel-switch");
+    getChildren().addAll(undo, redo, panel, look);
   }
 
   private static Button step(String word, String id, Label name, Commands commands) {
@@ -46,13 +58,13 @@ final class UndoButtons extends HBox {
   void refresh() {
     History h = bench.desk().history();
     Words words = bench.words();
-    undo.setDisable(!h.canUndo());
+    Optional<Message> last = tools.tool().lastStep().or(h::undoName);
+    undo.setDisable(last.isEmpty());
     redo.setDisable(!h.canRedo());
-    undoName.setText(h.undoName().map(words::say).orElse("–"));
+    undoName.setText(last.map(words::say).orElse("–"));
     redoName.setText(h.redoName().map(words::say).orElse("–"));
     String back =
-        h.undoName()
-            .map(step -> words.say("desk.shell.undo-buttons.undo-step", step))
+        last.map(step -> words.say("desk.shell.undo-buttons.undo-step", step))
             .orElseGet(() -> words.say("desk.shell.undo-buttons.nothing-to-undo"));
     String again =
         h.redoName()

@@ -1,5 +1,6 @@
 package slabwright.desk.shell;
 
+import javafx.scene.control.Button;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
@@ -7,6 +8,17 @@ import slabwright.words.Words;
 
 /** Closer, farther and the whole floor, for those who do not use the wheel. */
 public final class ZoomButtons extends VBox {
+  private static Button pad(Commands commands, Words words) {
+    Button b =
+        Controls.icon(
+            Icons.of(Feather.GRID, 15),
+            words.say("desk.shell.zoom-buttons.number-pad"),
+            "Ctrl+K",
+            () -> commands.run("number-pad"));
+    b.setId("number-pad-switch");
+    return b;
+  }
+
   public ZoomButtons(Commands commands, Words words) {
     getStyleClass().add("zoom-buttons");
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
@@ -26,6 +38,7 @@ public final class ZoomButtons extends VBox {
                 Icons.of(Feather.MAXIMIZE, 15),
                 words.say("desk.shell.zoom-buttons.whole-floor"),
                 "F",
-                () -> commands.run("fit")));
+                () -> commands.run("fit")),
+            pad(commands, words));
   }
 }

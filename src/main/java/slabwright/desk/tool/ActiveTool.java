@@ -36,7 +36,14 @@ public final class ActiveTool {
     return tool;
   }
 
-  /** Takes up a tool; what the old one was drawing is put away. */
+  /** Takes up a tool unless it is in hand already: what is being drawn with it stays. */
+  public void take(ToolName next) {
+    if (next != name) {
+      activate(next);
+    }
+  }
+
+  /** Takes up a tool afresh; what the old one was drawing is put away. */
   public void activate(ToolName next) {
     if (next != name) {
       tool.deactivate();

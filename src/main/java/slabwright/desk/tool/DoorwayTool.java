@@ -7,6 +7,8 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.NewIds;
 import slabwright.desk.model.edit.Walls;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.scene.FloorPicture;
 import slabwright.drawing.Ink;
 import slabwright.shape.Line;
@@ -14,6 +16,7 @@ import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.edit.OutlineEdit;
+import slabwright.units.BareUnit;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
@@ -23,6 +26,7 @@ import slabwright.units.Result;
 public final class DoorwayTool implements Tool {
   private final DeskContext bench;
   private final PlanLookup shown;
+  private final TypedLength widths;
   private Length width = Length.feet(3);
   private Optional<Found> found = Optional.empty();
 
@@ -30,6 +34,7 @@ public final class DoorwayTool implements Tool {
 
   public DoorwayTool(DeskContext bench, PlanLookup shown) {
     this.bench = bench;
+    widths = new TypedLength(LengthUse.OPENING, () -> bench.desk().site().units());
     this.shown = shown;
   }
 
@@ -50,8 +55,18 @@ public final class DoorwayTool implements Tool {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(widths.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return widths.meaning(line);
+  }
+
+  @Override
   public Optional<Message> type(String line) {
-    Result<Length> read = Length.parse(line);
+    Result<Length> read = widths.read(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }

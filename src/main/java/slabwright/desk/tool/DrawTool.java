@@ -6,18 +6,20 @@ import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
+import slabwright.units.BareUnit;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
 
 /** Draws a room corner by corner with the pointer; a typed length sets the leg being drawn. */
 public final class DrawTool implements Tool {
-  private final PolylineDraft chain = new PolylineDraft();
+  private final PolylineDraft chain;
   private final DeskContext bench;
   private final Runnable done;
 
   public DrawTool(DeskContext bench, Runnable done) {
     this.bench = bench;
+    chain = new PolylineDraft(() -> bench.desk().site().units());
     this.done = done;
   }
 
@@ -64,6 +66,16 @@ public final class DrawTool implements Tool {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(chain.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return chain.meaning(line);
+  }
+
+  @Override
   public Optional<Message> type(String line) {
     return line.isBlank() ? close() : chain.typed(line);
   }
@@ -97,8 +109,10 @@ public final class DrawTool implements Tool {
   }
 
   @Override
-  public boolean escape() {
-    return chain.clear();
+  public Optional<Message> lastStep() {
+    return chain.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Message.of("desk.tool.corner", chain.size()));
   }
 
   @Override

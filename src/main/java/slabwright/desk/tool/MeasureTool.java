@@ -76,7 +76,7 @@ public final class MeasureTool implements Tool {
   @Override
   public boolean escape() {
     boolean had = from.isPresent();
-    from = Optional.empty();
+    from = to.isPresent() ? from : Optional.empty();
     to = Optional.empty();
     return had;
   }

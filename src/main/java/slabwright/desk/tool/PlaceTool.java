@@ -5,6 +5,8 @@ import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.InlayChange;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
@@ -12,6 +14,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Spot;
 import slabwright.site.edit.AreaEdit;
+import slabwright.units.BareUnit;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
@@ -21,6 +24,8 @@ import slabwright.units.Result;
 public final class PlaceTool implements Tool {
   private final DeskContext bench;
   private final Runnable choose;
+  private final TypedLength widths;
+  private final TypedLength places;
   private Optional<Vec> tip = Optional.empty();
 
   /**
@@ -30,6 +35,8 @@ public final class PlaceTool implements Tool {
    */
   public PlaceTool(DeskContext bench, Runnable choose) {
     this.bench = bench;
+    widths = new TypedLength(LengthUse.LARGE_SIZE, () -> bench.desk().site().units());
+    places = new TypedLength(LengthUse.PLACE, () -> bench.desk().site().units());
     this.choose = choose;
   }
 
@@ -78,11 +85,21 @@ public final class PlaceTool implements Tool {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(widths.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return TypedSpot.isOne(line) ? TypedSpot.meaning(line, places) : widths.meaning(line);
+  }
+
+  @Override
   public Optional<Message> type(String line) {
     if (TypedSpot.isOne(line)) {
-      return place(TypedSpot.read(line));
+      return place(TypedSpot.read(line, places::read));
     }
-    Result<Length> read = Length.parse(line);
+    Result<Length> read = widths.read(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }

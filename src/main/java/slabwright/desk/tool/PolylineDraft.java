@@ -3,19 +3,46 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Spot;
+import slabwright.units.BareUnit;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.units.UnitSystem;
 
 /** Points being set one after the other, and the place under the pointer. */
 public final class PolylineDraft {
+  private final TypedLength legs;
+  private final TypedLength places;
   private final List<Vec> points = new ArrayList<>();
   private Vec tip = Vec.ZERO;
   private Optional<Vec> way = Optional.empty();
+
+  /**
+   * Without points.
+   *
+   * @param units those of the site
+   */
+  public PolylineDraft(Supplier<UnitSystem> units) {
+    legs = new TypedLength(LengthUse.WALL, units);
+    places = new TypedLength(LengthUse.PLACE, units);
+  }
+
+  /** The unit of a bare number. */
+  public BareUnit bare() {
+    return legs.bare();
+  }
+
+  /** What a line would be taken as; empty while it can't be read. */
+  public Optional<String> meaning(String line) {
+    return TypedSpot.isOne(line) ? TypedSpot.meaning(line, places) : legs.meaning(line);
+  }
 
   public boolean isEmpty() {
     return points.isEmpty();
@@ -64,14 +91,14 @@ public final class PolylineDraft {
   /** A typed place, or a leg of the typed length towards the pointer or the steered way. */
   public Optional<Message> typed(String line) {
     if (TypedSpot.isOne(line)) {
-      Result<Spot> at = TypedSpot.read(line);
+      Result<Spot> at = TypedSpot.read(line, places::read);
       if (at instanceof Result.Refused<Spot> refused) {
         return Optional.of(refused.message());
       }
       add(at.orThrow().vec());
       return Optional.empty();
     }
-    Result<Length> read = Length.parse(line);
+    Result<Length> read = legs.read(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }

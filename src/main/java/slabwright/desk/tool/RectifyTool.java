@@ -3,12 +3,17 @@ package slabwright.desk.tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.shape.fit.Homography;
+import slabwright.units.BareUnit;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.units.UnitSystem;
 
 /**
  * Lays a slanted photo flat: the four corners of a rectangle on the floor, then its two sides as
@@ -28,12 +33,19 @@ public final class RectifyTool implements Tool {
   }
 
   private final Rectification flattening;
+  private final TypedLength lengths;
   private final List<Vec> corners = new ArrayList<>();
   private Optional<Length> first = Optional.empty();
   private Vec tip = Vec.ZERO;
 
-  public RectifyTool(Rectification flattening) {
+  /**
+   * A tool.
+   *
+   * @param units those of the site
+   */
+  public RectifyTool(Rectification flattening, Supplier<UnitSystem> units) {
     this.flattening = flattening;
+    lengths = new TypedLength(LengthUse.WALL, units);
   }
 
   @Override
@@ -63,7 +75,7 @@ public final class RectifyTool implements Tool {
   @Override
   public void press(Touch t) {
     if (corners.size() == 4) {
-      escape();
+      clear();
     }
     corners.add(t.raw());
   }
@@ -79,8 +91,18 @@ public final class RectifyTool implements Tool {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(lengths.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return lengths.meaning(line);
+  }
+
+  @Override
   public Optional<Message> type(String line) {
-    Result<Length> read = Length.parse(line);
+    Result<Length> read = lengths.read(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }
@@ -96,7 +118,7 @@ public final class RectifyTool implements Tool {
       return Optional.empty();
     }
     flattening.rectify(List.copyOf(corners), first.get(), read.orThrow());
-    escape();
+    clear();
     return Optional.empty();
   }
 
@@ -113,12 +135,9 @@ public final class RectifyTool implements Tool {
     return false;
   }
 
-  @Override
-  public boolean escape() {
-    boolean had = !corners.isEmpty();
+  private void clear() {
     corners.clear();
     first = Optional.empty();
-    return had;
   }
 
   @Override

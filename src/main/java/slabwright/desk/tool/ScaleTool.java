@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.drawing.Ink;
 import slabwright.shape.Affine;
 import slabwright.shape.Vec;
 import slabwright.site.Underlay;
 import slabwright.site.edit.SiteEdit;
+import slabwright.units.BareUnit;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -17,11 +20,13 @@ import slabwright.units.Result;
 public final class ScaleTool implements Tool {
   private final DeskContext bench;
   private final Runnable done;
+  private final TypedLength lengths;
   private final List<Vec> points = new ArrayList<>();
   private Vec tip = Vec.ZERO;
 
   public ScaleTool(DeskContext bench, Runnable done) {
     this.bench = bench;
+    lengths = new TypedLength(LengthUse.WALL, () -> bench.desk().site().units());
     this.done = done;
   }
 
@@ -60,8 +65,18 @@ public final class ScaleTool implements Tool {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(lengths.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return lengths.meaning(line);
+  }
+
+  @Override
   public Optional<Message> type(String line) {
-    Result<Length> read = Length.parse(line);
+    Result<Length> read = lengths.read(line);
     if (read instanceof Result.Refused<Length> refused) {
       return Optional.of(refused.message());
     }
@@ -87,14 +102,11 @@ public final class ScaleTool implements Tool {
 
   @Override
   public boolean stepBack() {
-    return escape();
-  }
-
-  @Override
-  public boolean escape() {
-    boolean had = !points.isEmpty();
-    points.clear();
-    return had;
+    if (points.isEmpty()) {
+      return false;
+    }
+    points.remove(points.size() - 1);
+    return true;
   }
 
   @Override

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.desk.model.input.TypedWall;
 import slabwright.desk.model.plan.TapedRooms;
@@ -14,6 +16,7 @@ import slabwright.shape.Vec;
 import slabwright.site.Spot;
 import slabwright.tape.RoomResult;
 import slabwright.tape.TapeWalk;
+import slabwright.units.BareUnit;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
@@ -28,6 +31,8 @@ public final class TapeTool implements Tool {
   private final Runnable done;
   private final TapedRooms rooms;
   private final Consumer<TapeWalk> keep;
+  private final TypedLength lengths;
+  private final TypedLength places;
   private TapeWalk walk;
   private double turn;
   private double usual = RIGHT;
@@ -41,6 +46,8 @@ public final class TapeTool implements Tool {
   public TapeTool(
       DeskContext bench, TapedRooms rooms, TapeWalk walk, Consumer<TapeWalk> keep, Runnable done) {
     this.bench = bench;
+    lengths = new TypedLength(LengthUse.WALL, () -> bench.desk().site().units());
+    places = new TypedLength(LengthUse.PLACE, () -> bench.desk().site().units());
     this.rooms = rooms;
     this.walk = walk;
     this.keep = keep;
@@ -64,14 +71,26 @@ public final class TapeTool implements Tool {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(lengths.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return walk.walls().isEmpty() && TypedSpot.isOne(line)
+        ? TypedSpot.meaning(line, places)
+        : TypedWall.meaning(line, lengths);
+  }
+
+  @Override
   public Optional<Message> type(String line) {
     if (line.isBlank()) {
       return close();
     }
     if (walk.walls().isEmpty() && TypedSpot.isOne(line)) {
-      return begin(TypedSpot.read(line));
+      return begin(TypedSpot.read(line, places::read));
     }
-    Result<TypedWall> read = TypedWall.read(line);
+    Result<TypedWall> read = TypedWall.read(line, lengths::read);
     if (read instanceof Result.Refused<TypedWall> refused) {
       return Optional.of(refused.message());
     }
@@ -160,11 +179,26 @@ public final class TapeTool implements Tool {
   }
 
   @Override
+  public Optional<Message> lastStep() {
+    int walls = walk.walls().size();
+    return walls == 0 ? Optional.empty() : Optional.of(Message.of("desk.tool.wall", walls));
+  }
+
+  /** The walls stay on disk; only the tape is put down. */
+  @Override
   public boolean escape() {
-    boolean had = !walk.walls().isEmpty();
-    set(TapeWalk.from(walk.start()));
-    turn = 0;
-    return had;
+    int walls = walk.walls().size();
+    if (walls > 0) {
+      bench.desk().announce(Message.of("desk.tool.tape.walls-are-kept", walls));
+    }
+    return false;
+  }
+
+  /** Amid a walk a letter is a turn. */
+  @Override
+  public boolean begins(char c) {
+    boolean walking = !walk.walls().isEmpty();
+    return Tool.super.begins(c) || (walking ? "lrsLRS" : "-").indexOf(c) >= 0;
   }
 
   /** The walk lies on disk; Tape takes it up again. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.units.BareUnit;
 import slabwright.units.Message;
 
 /** What the pointer and the entry line do on the slab. Knows no screen. */
@@ -30,6 +31,16 @@ public interface Tool {
     return Message.of("desk.tool.example.length");
   }
 
+  /** The unit of a bare number in a typed line. */
+  default Optional<BareUnit> bare() {
+    return Optional.empty();
+  }
+
+  /** What a line that is being typed would be taken as; empty while it can't be read. */
+  default Optional<String> meaning(String line) {
+    return Optional.empty();
+  }
+
   /** Takes a typed line; says why when it can't be, else empty. */
   default Optional<Message> type(String line) {
     return Optional.empty();
@@ -50,20 +61,37 @@ public interface Tool {
     return false;
   }
 
+  /** Whether a typed line can begin with a character, so that it is no tool's letter now. */
+  default boolean begins(char c) {
+    return entry().isPresent()
+        && (Character.isDigit(c)
+            || c == '.'
+            || (c == '-' && example().equals(Message.of("desk.tool.example.place"))));
+  }
+
   /** Takes back the last step of what is being drawn; false when nothing is. */
   default boolean stepBack() {
     return false;
   }
 
-  /** Puts away what is being drawn; false when nothing was. */
-  default boolean escape() {
-    return false;
+  /**
+   * The step that undo takes back before it turns to the plan, such as the last wall of a walk;
+   * empty when nothing worth a step is being drawn.
+   */
+  default Optional<Message> lastStep() {
+    return Optional.empty();
   }
 
-  /** Another tool is taken up; what is being drawn is put away unless it is worth keeping. */
-  default void deactivate() {
-    escape();
+  /** One step back, never more than the thing in hand; false when nothing is in hand. */
+  default boolean escape() {
+    return stepBack();
   }
+
+  /** Gives up what is being dragged; it stays as it was. */
+  default void letGo() {}
+
+  /** Another tool is taken up: what is being drawn is put away unless it is worth keeping. */
+  default void deactivate() {}
 
   /** The point that a line is being drawn from, for square and parallel snapping. */
   default Optional<Vec> from() {

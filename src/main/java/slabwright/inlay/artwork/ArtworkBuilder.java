@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.shape.Arrangement;
@@ -111,7 +112,9 @@ public final class ArtworkBuilder {
         bounds(inOrder, Optional.empty()),
         colours,
         behind,
-        notes.warnings(p -> onFloor(p, toMm)));
+        notes.warnings(p -> onFloor(p, toMm)),
+        ArtworkQuestionFinder.of(colours, notes.questions(p -> onFloor(p, toMm))),
+        OptionalDouble.empty());
   }
 
   private static ColourRegion colour(String hex, Region region) {

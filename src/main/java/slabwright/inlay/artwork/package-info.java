@@ -3,7 +3,8 @@
  * what is painted). Nothing in a file is trusted and nothing is fetched.
  *
  * <p>{@link Artwork} (entry) or an {@link ArtworkRefusal}, both an {@link ArtworkResult}; {@link
- * ColourRegion}, {@link ArtworkOptions}, {@link ArtworkWarning}. {@link DrawnOutlines} (entry) with
+ * ColourRegion}, {@link ArtworkOptions}, {@link ArtworkWarning}, and {@link ArtworkQuestion}, found
+ * by {@link ArtworkQuestionFinder} and {@link SeeThrough}. {@link DrawnOutlines} (entry) with
  * {@link DrawnOutline} gives bare lines, in an {@link OutlinesResult}.
  *
  * <p>What those who read a format feed: {@link PaintedShape}, {@link SoftMask}, {@link

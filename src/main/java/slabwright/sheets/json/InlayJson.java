@@ -8,8 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.panel.Panel;
@@ -62,6 +64,7 @@ public final class InlayJson {
     ObjectNode o = JsonNodeFactory.instance.objectNode();
     o.put("file", file);
     o.put("mmPerPx", artwork.mmPerPx());
+    artwork.doubtMm().ifPresent(d -> o.put("doubt_mm", JsonText.number(d)));
     o.put("width_mm", JsonText.number(artwork.painted().width()));
     o.put("height_mm", JsonText.number(artwork.painted().height()));
     colours(artwork, o.putArray("colours"));
@@ -85,6 +88,7 @@ public final class InlayJson {
     settings(spec, o.putObject("settings"));
     o.put("frame", words.say("sheets.inlay-json.frame"));
     warnings(artwork, plan, o.putArray("warnings"), words);
+    questions(artwork, plan, spec, o.putArray("questions"), words);
     return o;
   }
 
@@ -179,6 +183,26 @@ public final class InlayJson {
       ObjectNode o = warning(list, words.say(f.message()), f.at());
       f.seen().ifPresent(s -> o.put("stencil", s.layer()));
     }
+  }
+
+  /** The open ones. */
+  private static void questions(
+      Artwork artwork, InlayPlan plan, StencilSpec spec, ArrayNode list, Words words) {
+    Vec shift = plan.stencils().fromGraphic().apply(Vec.ZERO);
+    for (ArtworkQuestion q : OpenQuestions.of(artwork, spec)) {
+      ObjectNode o = list.addObject().put("kind", kebab(q.kind()));
+      o.put("text", words.say(q.message()));
+      q.colours().forEach(o.putArray("colours")::add);
+      o.put("offer", kebab(q.kind().offered()));
+      if (q.deltaE() > 0) {
+        o.put("mergeDeltaE", q.deltaE());
+      }
+      q.place().ifPresent(p -> JsonText.place(o, p.plus(shift)));
+    }
+  }
+
+  private static String kebab(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static ObjectNode warning(ArrayNode list, String text, Optional<Vec> at) {

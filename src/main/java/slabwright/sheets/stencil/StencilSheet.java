@@ -63,7 +63,6 @@ public final class StencilSheet {
             : context.say("sheets.stencil-sheet.title-of-many", stencil.layer(), of);
     return new PlanSheet(
         context,
-        "4",
         title,
         context.say("sheets.stencil-sheet.subtitle", inlay.inlay().name(), colour(stencil)),
         area.name(),

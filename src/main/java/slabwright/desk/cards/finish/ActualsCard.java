@@ -14,6 +14,7 @@ import slabwright.desk.model.plan.ShopBookEditor;
 import slabwright.desk.shell.Controls;
 import slabwright.project.SiteResult;
 import slabwright.units.Result;
+import slabwright.units.UnitSystem;
 import slabwright.work.WorkPlan;
 import slabwright.work.actuals.WriteBack;
 
@@ -83,8 +84,11 @@ public final class ActualsCard extends Card {
     return Result.ok(text);
   }
 
-  private static WriteBack.Actual filled(WriteBack.Actual a, String text) {
-    return new WriteBack.Actual(a.what(), a.name(), text.strip());
+  /** A bare number is a volume in the site's unit where one was poured. */
+  private WriteBack.Actual filled(WriteBack.Actual a, String text) {
+    boolean bare = a.what() == WriteBack.ActualKind.USED && text.strip().matches("[\\d.,]+");
+    String unit = rows.units() == UnitSystem.METRIC ? " L" : " gal";
+    return new WriteBack.Actual(a.what(), a.name(), text.strip() + (bare ? unit : ""));
   }
 
   private Optional<Result<WriteBack.NewBook>> result(List<WriteBack.Actual> measured) {

@@ -8,6 +8,7 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.edit.SlabChange;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.site.AirSpace;
 import slabwright.site.FloorArea;
 import slabwright.site.Slab;
@@ -45,6 +46,7 @@ public final class SlabCard extends Card {
         new NumberRange(0, 500));
     rows.maybe(
             words().say("desk.cards.finish.slab.thickness"),
+            LengthUse.MARGIN,
             () -> slab().thickness(),
             v -> set(SlabChange.thick(slab(), v)))
         .id("slab-thickness");
@@ -55,12 +57,12 @@ public final class SlabCard extends Card {
             () -> slab().vapourBarrier(),
             v -> set(SlabChange.barrier(slab(), v)))
         .setId("slab-barrier");
-    number(
+    temperature(
         words().say("desk.cards.finish.slab.slab-c"),
         "slab-surface",
         SlabChange.Reading.SURFACE,
         new NumberRange(-30, 80));
-    number(
+    temperature(
         words().say("desk.cards.finish.slab.air-c"),
         "slab-air",
         SlabChange.Reading.AIR,
@@ -76,13 +78,13 @@ public final class SlabCard extends Card {
   private void air() {
     air.maybe(
             words().say("desk.cards.finish.slab.ceiling"),
+            LengthUse.LARGE_SIZE,
             () -> space().ceiling(),
             v -> set(space(v, flow(), mixing())))
         .id("ceiling");
-    air.number(
+    air.airflow(
             words().say("desk.cards.finish.slab.fresh-air-m-h"),
-            () -> QuantityFormat.number(flow(), 0),
-            new NumberRange(0, 1e7),
+            this::flow,
             v -> set(space(space().ceiling(), v, mixing())))
         .id("airflow");
     air.number(
@@ -148,6 +150,15 @@ public final class SlabCard extends Card {
                         ? Result.ok(OptionalDouble.empty())
                         : range.read(text).map(OptionalDouble::of))
                     .map(v -> rows.taken(v, d -> set(SlabChange.with(slab(), what, d)))))
+        .id(id);
+  }
+
+  private void temperature(String name, String id, SlabChange.Reading what, NumberRange celsius) {
+    rows.temperature(
+            name,
+            () -> SlabChange.get(slab(), what),
+            celsius,
+            v -> set(SlabChange.with(slab(), what, v)))
         .id(id);
   }
 

@@ -11,6 +11,7 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.edit.ColourUse;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.DyeNames;
 import slabwright.inlay.PlacedInlay;
@@ -74,6 +75,7 @@ public final class ColoursCard extends Card {
         .setId("ties");
     rows.maybe(
             words().say("desk.cards.inlay.colours.tie-width"),
+            LengthUse.MARGIN,
             () -> changes().tieWidth(),
             v ->
                 inlay.cut(

@@ -6,6 +6,7 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.edit.InlayChange;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.model.scene.DoorwayDatum;
 import slabwright.desk.shell.Controls;
 import slabwright.site.Inlay;
@@ -59,6 +60,7 @@ public final class InlayCard extends Card {
         () -> inlay.now().map(Inlay::graphic).orElse(""));
     rows.length(
             words().say("desk.cards.inlay.inlay.width"),
+            LengthUse.LARGE_SIZE,
             () -> inlay.now().map(Inlay::width).orElse(Length.ZERO),
             this::widen)
         .id("inlay-width");
@@ -72,10 +74,12 @@ public final class InlayCard extends Card {
     if (jamb().isEmpty()) {
       rows.length(
           words().say("desk.cards.inlay.inlay.middle-right"),
+          LengthUse.PLACE,
           () -> middle().x(),
           v -> put(new Spot(v, middle().y())));
       rows.length(
           words().say("desk.cards.inlay.inlay.middle-up"),
+          LengthUse.PLACE,
           () -> middle().y(),
           v -> put(new Spot(middle().x(), v)));
     }
@@ -84,11 +88,13 @@ public final class InlayCard extends Card {
   private void offsets(String doorway) {
     rows.length(
             words().say("desk.cards.inlay.inlay.along-from-jamb"),
+            LengthUse.PLACE,
             () -> Length.mm(along()),
             v -> put(at(v.mm(), off())))
         .id("inlay-along");
     rows.length(
             words().say("desk.cards.inlay.inlay.off-that-wall"),
+            LengthUse.PLACE,
             () -> Length.mm(off()),
             v -> put(at(along(), v.mm())))
         .id("inlay-off");

@@ -7,6 +7,7 @@ import javafx.scene.layout.VBox;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.site.Overspray;
 import slabwright.units.Length;
 import slabwright.units.LengthFormat;
@@ -57,6 +58,7 @@ final class OversprayFields extends VBox {
   private void stated() {
     rows.length(
             words.say("desk.cards.inlay.overspray-fields.overspray-reach"),
+            LengthUse.MARGIN,
             () -> Length.mm(now.get().reachMm()),
             v -> set.accept(new Overspray.Stated(v)))
         .id("stencil-overspray-reach");
@@ -65,6 +67,7 @@ final class OversprayFields extends VBox {
   private void nozzle() {
     rows.length(
             words.say("desk.cards.inlay.overspray-fields.nozzle-height"),
+            LengthUse.MARGIN,
             () -> fan().height(),
             v -> fan(v, fan().fanDegrees(), fan().overrun(), fan().drift()))
         .id("fan-height");
@@ -78,11 +81,13 @@ final class OversprayFields extends VBox {
         .id("fan-degrees");
     rows.length(
             words.say("desk.cards.inlay.overspray-fields.strokes-run-past"),
+            LengthUse.MARGIN,
             () -> fan().overrun(),
             v -> fan(fan().height(), fan().fanDegrees(), v, fan().drift()))
         .id("fan-overrun");
     rows.length(
             words.say("desk.cards.inlay.overspray-fields.drift-in-the-air"),
+            LengthUse.MARGIN,
             () -> fan().drift(),
             v -> fan(fan().height(), fan().fanDegrees(), fan().overrun(), v))
         .id("fan-drift");

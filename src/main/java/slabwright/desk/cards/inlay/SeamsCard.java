@@ -8,6 +8,7 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SeamCosts;
 import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.model.input.NudgeStep;
 import slabwright.desk.model.scene.SeamGrip;
 import slabwright.desk.shell.Controls;
@@ -56,6 +57,7 @@ public final class SeamsCard extends Card {
               count == 1
                   ? words().say("desk.cards.inlay.seams.seam")
                   : words().say("desk.cards.inlay.seams.seam-2", i + 1),
+              LengthUse.PLACE,
               () -> seam < places().size() ? places().get(seam) : Length.ZERO,
               v -> move(seam, v))
           .id("seam-" + (i + 1))

@@ -9,6 +9,7 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.edit.FilmSpecChange;
 import slabwright.desk.model.edit.InlayChange;
 import slabwright.desk.model.edit.StencilSpecChange;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.site.Inlay;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
@@ -79,9 +80,15 @@ public final class StencilCard extends Card {
       BiFunction<StencilSpec, Length, StencilSpec> with) {
     rows.length(
             name,
+            use(id),
             () -> get.apply(spec()),
             v -> inlay.change(i -> InlayChange.with(i, with.apply(i.spec(), v))))
         .id("stencil-" + id);
+  }
+
+  /** The roll is as wide as a machine; all else on a stencil is small. */
+  private static LengthUse use(String id) {
+    return id.equals("roll-width") ? LengthUse.MACHINE : LengthUse.MARGIN;
   }
 
   private StencilSpec spec() {
@@ -95,6 +102,7 @@ public final class StencilCard extends Card {
       BiFunction<StencilSpec, Optional<Length>, StencilSpec> with) {
     rows.maybe(
             name,
+            use(id),
             () -> get.apply(spec()),
             v -> inlay.change(i -> InlayChange.with(i, with.apply(i.spec(), v))))
         .id("stencil-" + id);

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.site.Form;
 import slabwright.units.Length;
 import slabwright.units.QuantityFormat;
@@ -13,8 +14,15 @@ final class BoxFields {
   private final FieldRows rows;
   private final Supplier<Form> now;
   private final Consumer<Form> set;
+  private final LengthUse use;
 
-  BoxFields(FieldRows rows, Supplier<Form> now, Consumer<Form> set) {
+  /**
+   * Fields of a form.
+   *
+   * @param use what its sides are
+   */
+  BoxFields(FieldRows rows, LengthUse use, Supplier<Form> now, Consumer<Form> set) {
+    this.use = use;
     this.rows = rows;
     this.now = now;
     this.set = set;
@@ -23,16 +31,19 @@ final class BoxFields {
   void rectangle() {
     rows.length(
             rows.words().say("desk.cards.mark.box-fields.length"),
+            use,
             () -> rect().length(),
             v -> rect(v, rect().width(), rect().corner()))
         .id("mark-length");
     rows.length(
             rows.words().say("desk.cards.mark.box-fields.width"),
+            use,
             () -> rect().width(),
             v -> rect(rect().length(), v, rect().corner()))
         .id("mark-width");
     rows.length(
             rows.words().say("desk.cards.mark.box-fields.round-corners"),
+            LengthUse.MARGIN,
             () -> rect().corner(),
             v -> rect(rect().length(), rect().width(), v))
         .id("mark-round");
@@ -63,11 +74,13 @@ final class BoxFields {
   void roundEnded() {
     rows.length(
             rows.words().say("desk.cards.mark.box-fields.length-over-all"),
+            use,
             () -> ended().length(),
             v -> ended(v, ended().width(), ended().turn()))
         .id("mark-length");
     rows.length(
             rows.words().say("desk.cards.mark.box-fields.width"),
+            use,
             () -> ended().width(),
             v -> ended(ended().length(), v, ended().turn()))
         .id("mark-width");

@@ -3,8 +3,10 @@ package slabwright.desk.cards.mark;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import slabwright.desk.cards.FieldRows;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.shape.Line;
 import slabwright.site.Form;
+import slabwright.site.MarkType;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 import slabwright.units.QuantityFormat;
@@ -14,15 +16,17 @@ final class FormFields {
   private final FieldRows rows;
   private final Supplier<Form> now;
   private final Consumer<Form> set;
+  private final LengthUse use;
 
-  private FormFields(FieldRows rows, Supplier<Form> now, Consumer<Form> set) {
+  private FormFields(FieldRows rows, LengthUse use, Supplier<Form> now, Consumer<Form> set) {
+    this.use = use;
     this.rows = rows;
     this.now = now;
     this.set = set;
   }
 
-  static void add(FieldRows rows, Supplier<Form> now, Consumer<Form> set) {
-    FormFields f = new FormFields(rows, now, set);
+  static void add(FieldRows rows, MarkType type, Supplier<Form> now, Consumer<Form> set) {
+    FormFields f = new FormFields(rows, LengthUse.ofSides(type), now, set);
     f.sizes();
     if (now.get().spots().size() == 1) {
       f.place();
@@ -34,14 +38,15 @@ final class FormFields {
   private void sizes() {
     Form form = now.get();
     if (form instanceof Form.Rectangle) {
-      new BoxFields(rows, now, set).rectangle();
+      new BoxFields(rows, use, now, set).rectangle();
     } else if (form instanceof Form.RoundEnded) {
-      new BoxFields(rows, now, set).roundEnded();
+      new BoxFields(rows, use, now, set).roundEnded();
     } else if (form instanceof Form.Circle) {
       circle();
     } else if (form instanceof Form.Strip) {
       rows.length(
               rows.words().say("desk.cards.mark.form-fields.width"),
+              LengthUse.OPENING,
               () -> strip().width(),
               v -> set.accept(new Form.Strip(strip().path(), v)))
           .id("mark-width");
@@ -63,6 +68,7 @@ final class FormFields {
   private void circle() {
     rows.length(
             rows.words().say("desk.cards.mark.form-fields.diameter"),
+            LengthUse.OPENING,
             () -> Length.mm(2 * ((Form.Circle) now.get()).radius().mm()),
             v -> set.accept(new Form.Circle(spot(), Length.mm(v.mm() / 2))))
         .id("mark-diameter");
@@ -72,11 +78,13 @@ final class FormFields {
   private void place() {
     rows.length(
             rows.words().say("desk.cards.mark.form-fields.middle-right"),
+            LengthUse.PLACE,
             () -> spot().x(),
             v -> move(new Spot(v, spot().y())))
         .id("mark-x");
     rows.length(
             rows.words().say("desk.cards.mark.form-fields.middle-up"),
+            LengthUse.PLACE,
             () -> spot().y(),
             v -> move(new Spot(spot().x(), v)))
         .id("mark-y");

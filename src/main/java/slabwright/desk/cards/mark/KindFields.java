@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.site.MarkKind;
 import slabwright.site.ResidueStuff;
 import slabwright.site.TrenchLevel;
@@ -74,7 +75,8 @@ final class KindFields {
   }
 
   private void length(String id, String name, Get<Length> get, Make<Length> make) {
-    rows.length(name, () -> get.of(now.get()), v -> set.accept(make.of(v))).id("kind-" + id);
+    rows.length(name, LengthUse.MARGIN, () -> get.of(now.get()), v -> set.accept(make.of(v)))
+        .id("kind-" + id);
   }
 
   private void text(String id, String name, Get<String> get, Make<String> make) {
@@ -99,6 +101,7 @@ final class KindFields {
               trench(now.get()).lie() == TrenchLevel.LOW
                   ? rows.words().say("desk.cards.mark.kind-fields.depth")
                   : rows.words().say("desk.cards.mark.kind-fields.height"),
+              LengthUse.MARGIN,
               () -> trench(now.get()).off(),
               v -> set.accept(trench(now.get()).withOff(v)))
           .id("trench-off");

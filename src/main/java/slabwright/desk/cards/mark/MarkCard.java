@@ -57,7 +57,8 @@ public final class MarkCard extends Card {
         .id("mark-name");
     KindFields.add(rows, () -> mark().map(Mark::kind).orElse(m.kind()), this::kind);
     follows();
-    FormFields.add(rows, () -> mark().map(Mark::form).orElse(m.form()), this::form);
+    FormFields.add(
+        rows, m.kind().type(), () -> mark().map(Mark::form).orElse(m.form()), this::form);
   }
 
   /** Which wall it was measured from; when that wall moves the mark goes along. */

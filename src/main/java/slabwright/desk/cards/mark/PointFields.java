@@ -11,6 +11,8 @@ import javafx.scene.layout.Priority;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.LengthField;
 import slabwright.desk.model.edit.FormPoints;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.shell.Controls;
 import slabwright.site.Form;
 import slabwright.site.Spot;
@@ -122,11 +124,12 @@ final class PointFields {
   }
 
   private LengthField field(String name, String id, Supplier<Length> get, Consumer<Length> put) {
+    TypedLength typed = rows.typed(LengthUse.PLACE);
     LengthField f =
         new LengthField(
             name,
             () -> LengthFormat.show(get.get(), rows.units()),
-            s -> Length.parse(s).map(v -> rows.taken(v, put)),
+            s -> typed.read(s).map(v -> rows.taken(v, put)),
             rows.words());
     f.narrow().id(id);
     HBox.setHgrow(f, Priority.ALWAYS);

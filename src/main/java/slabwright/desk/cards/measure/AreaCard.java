@@ -3,6 +3,7 @@ package slabwright.desk.cards.measure;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.site.FloorArea;
 import slabwright.site.Setting;
@@ -37,11 +38,13 @@ public final class AreaCard extends Card {
         .setId("area-setting");
     rows.length(
             words().say("desk.cards.measure.area.corner-a-right"),
+            LengthUse.PLACE,
             () -> first().x(),
             v -> shift(new Spot(v, first().y())))
         .id("area-x");
     rows.length(
             words().say("desk.cards.measure.area.corner-a-up"),
+            LengthUse.PLACE,
             () -> first().y(),
             v -> shift(new Spot(first().x(), v)))
         .id("area-y");

@@ -6,6 +6,7 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
@@ -26,11 +27,13 @@ public final class CornerCard extends Card {
     body().getChildren().add(rows);
     rows.length(
             words().say("desk.cards.measure.corner.right-of"),
+            LengthUse.PLACE,
             () -> spot().x(),
             v -> move(new Spot(v, spot().y())))
         .id("corner-x");
     rows.length(
             words().say("desk.cards.measure.corner.up-from"),
+            LengthUse.PLACE,
             () -> spot().y(),
             v -> move(new Spot(spot().x(), v)))
         .id("corner-y");

@@ -9,6 +9,7 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.edit.OutlineEdit;
@@ -35,16 +36,19 @@ public final class DoorwayCard extends Card {
         .id("door-name");
     rows.length(
             words().say("desk.cards.measure.doorway.from-the-corner"),
+            LengthUse.PLACE,
             () -> now().offset(),
             v -> put(d -> with(d, d.name(), v, d.width(), d.wayIn())))
         .id("door-offset");
     rows.length(
             words().say("desk.cards.measure.doorway.width"),
+            LengthUse.OPENING,
             () -> now().width(),
             v -> put(d -> with(d, d.name(), d.offset(), v, d.wayIn())))
         .id("door-width");
     rows.maybe(
             words().say("desk.cards.measure.doorway.clear-width"),
+            LengthUse.OPENING,
             () -> now().passage().clear(),
             v -> put(d -> d.withPassage(new Doorway.Passage(d.passage().leadsTo(), v))))
         .id("door-clear");

@@ -12,6 +12,8 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedTurn;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
@@ -22,7 +24,6 @@ import slabwright.tape.ClosingRemedy;
 import slabwright.tape.Reading;
 import slabwright.tape.ReadingReport;
 import slabwright.tape.Readings;
-import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
@@ -42,6 +43,7 @@ public final class ReadingsCard extends Card {
   private final DeskContext bench;
   private final TapedRooms rooms;
   private final FieldRows rows;
+  private final TypedLength lengths;
   private final VBox first = new VBox(6);
   private List<Object> shown = List.of();
 
@@ -50,6 +52,7 @@ public final class ReadingsCard extends Card {
     this.bench = bench;
     this.rooms = rooms;
     rows = new FieldRows(bench);
+    lengths = rows.typed(LengthUse.WALL);
     body().getChildren().addAll(first, rows);
   }
 
@@ -192,7 +195,8 @@ public final class ReadingsCard extends Card {
     if (old instanceof Reading.Turn t) {
       return TypedTurn.read(text).map(d -> rows.taken(d, v -> turned(index, t, v)));
     }
-    return Length.parse(text)
+    return lengths
+        .read(text)
         .map(
             l ->
                 rows.taken(

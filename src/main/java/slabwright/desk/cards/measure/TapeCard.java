@@ -10,6 +10,8 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.cards.PlaceNavigator;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
 import slabwright.figures.TapeInks;
@@ -35,6 +37,7 @@ public final class TapeCard extends Card {
   private final TapedRooms rooms;
   private final PlaceNavigator places;
   private final FieldRows rows;
+  private final TypedLength lengths;
   private final TextField diagonal = new TextField();
   private final javafx.scene.control.Label wrong = Controls.sentence("", "field-wrong");
   private List<Object> shown = List.of();
@@ -45,6 +48,7 @@ public final class TapeCard extends Card {
     this.rooms = rooms;
     this.places = places;
     rows = new FieldRows(bench);
+    lengths = rows.typed(LengthUse.WALL);
     diagonal.setId("diagonal");
     diagonal.setPromptText(words().say("desk.cards.measure.tape.diagonal-such-as-a-c"));
     diagonal.setAccessibleText(words().say("desk.cards.measure.tape.a-diagonal-two-corners-and"));
@@ -123,7 +127,7 @@ public final class TapeCard extends Card {
               "desk.cards.measure.tape.the-corners-of-this-room",
               CornerName.of(Math.max(0, n - 1)));
     }
-    Result<Length> length = Length.parse(m.group(3));
+    Result<Length> length = lengths.read(m.group(3));
     if (length instanceof Result.Refused<Length> bad) {
       return words().say(bad.message());
     }

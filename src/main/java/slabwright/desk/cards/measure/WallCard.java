@@ -7,6 +7,7 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.Walls;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
 import slabwright.site.PieceKind;
@@ -31,10 +32,15 @@ public final class WallCard extends Card {
             () -> piece().map(OutlinePiece::kind).orElse(PieceKind.WALL),
             k -> set(k, piece().orElseThrow().rise()))
         .setId("wall-kind");
-    rows.length(words().say("desk.cards.measure.wall.length"), this::length, this::setLength)
+    rows.length(
+            words().say("desk.cards.measure.wall.length"),
+            LengthUse.WALL,
+            this::length,
+            this::setLength)
         .id("wall-length");
     rows.length(
             words().say("desk.cards.measure.wall.bulge"),
+            LengthUse.MARGIN,
             () -> piece().map(OutlinePiece::rise).orElse(Length.ZERO),
             v -> set(piece().orElseThrow().kind(), v))
         .id("wall-bulge");

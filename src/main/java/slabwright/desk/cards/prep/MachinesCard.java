@@ -13,6 +13,7 @@ import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SelectedAreaRoutes;
 import slabwright.desk.model.edit.NewIds;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.shell.Controls;
 import slabwright.figures.PassageWords;
 import slabwright.floor.reach.MachinePassage;
@@ -122,6 +123,7 @@ public final class MachinesCard extends Card {
         .id("machine-name-" + id);
     r.length(
             words().say("desk.cards.prep.machines.body-width"),
+            LengthUse.MACHINE,
             () -> now(id).body(),
             v -> set(id, m -> body(m, v)))
         .id("machine-body-" + id);
@@ -131,11 +133,13 @@ public final class MachinesCard extends Card {
         v -> changed(id, m -> body(m, v)));
     r.length(
             words().say("desk.cards.prep.machines.grinding-width"),
+            LengthUse.MACHINE,
             () -> now(id).grinding(),
             v -> set(id, m -> m.withGrinding(v)))
         .id("machine-head-" + id);
     r.length(
             words().say("desk.cards.prep.machines.side-clearance"),
+            LengthUse.MARGIN,
             () -> now(id).clearance(),
             v -> set(id, m -> clearance(m, v)))
         .id("machine-clear-" + id);
@@ -145,11 +149,13 @@ public final class MachinesCard extends Card {
         v -> changed(id, m -> clearance(m, v)));
     r.maybe(
             words().say("desk.cards.prep.machines.length"),
+            LengthUse.MACHINE,
             () -> now(id).travel().length(),
             v -> set(id, m -> m.withTravel(m.travel().withLength(v))))
         .id("machine-length-" + id);
     r.length(
             words().say("desk.cards.prep.machines.passing-clearance"),
+            LengthUse.MARGIN,
             () -> now(id).passing(),
             v -> set(id, m -> m.withTravel(m.travel().withPassing(Optional.of(v)))))
         .id("machine-passing-" + id);

@@ -24,13 +24,21 @@ public final class Tally {
     this.words = words;
   }
 
+  /**
+   * The figures of what is looked at.
+   *
+   * @param open how many questions of the plan are open
+   */
   public static List<TallyItem> of(
+      int open,
       SelectedAreaResults answers,
       Optional<SiteResult> job,
       Optional<String> areaId,
       UnitSystem units,
       Words words) {
-    return new Tally(units, words).items(answers, job, areaId);
+    List<TallyItem> items = new Tally(units, words).items(answers, job, areaId);
+    items.add(open(open));
+    return items;
   }
 
   private List<TallyItem> items(
@@ -46,6 +54,12 @@ public final class Tally {
     items.add(crew(job));
     items.add(air(job, areaId));
     return items;
+  }
+
+  private static TallyItem open(int questions) {
+    TallyItem.Emphasis tone = questions > 0 ? TallyItem.Emphasis.LOOK : TallyItem.Emphasis.PLAIN;
+    return new TallyItem(
+        Message.of("desk.model.tally.still-open"), String.valueOf(questions), tone);
   }
 
   private Message netFloor() {

@@ -2,6 +2,8 @@ package slabwright.desk.model.input;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.site.Spot;
@@ -24,14 +26,21 @@ public final class TypedSpot {
     return BETWEEN.matcher(line).find();
   }
 
+  /** What a line would be taken as, right and up; empty while it can't be read. */
+  public static Optional<String> meaning(String line, TypedLength lengths) {
+    return read(line, lengths::plain) instanceof Result.Ok<Spot> ok
+        ? Optional.of(lengths.shown(ok.value().x()) + ", " + lengths.shown(ok.value().y()))
+        : Optional.empty();
+  }
+
   /** Reads a place, each of its lengths kept as typed. */
-  public static Result<Spot> read(String line) {
+  public static Result<Spot> read(String line, Function<String, Result<Length>> lengths) {
     List<Spot> read = new ArrayList<>();
     Message why = Message.of("desk.model.typed-spot.two-lengths");
     Matcher m = BETWEEN.matcher(line);
     while (m.find()) {
-      Result<Length> right = Length.parse(line.substring(0, m.start()));
-      Result<Length> up = Length.parse(line.substring(m.end()));
+      Result<Length> right = lengths.apply(line.substring(0, m.start()));
+      Result<Length> up = lengths.apply(line.substring(m.end()));
       if (right instanceof Result.Ok<Length> r && up instanceof Result.Ok<Length> u) {
         read.add(new Spot(r.value(), u.value()));
       } else {

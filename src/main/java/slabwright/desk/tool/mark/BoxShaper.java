@@ -3,6 +3,9 @@ package slabwright.desk.tool.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
@@ -13,17 +16,28 @@ import slabwright.drawing.Stroke;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
+import slabwright.units.BareUnit;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.units.UnitSystem;
 
 /** A rectangle, circle or round-ended strip between two corners, or of typed sizes. */
 final class BoxShaper implements Shaper {
   private final MarkShape shape;
+  private final TypedLength sizes;
+  private final TypedLength places;
   private Optional<Vec> from = Optional.empty();
   private Vec to = Vec.ZERO;
 
-  BoxShaper(MarkShape shape) {
+  /**
+   * A shaper.
+   *
+   * @param use what its sides are
+   */
+  BoxShaper(MarkShape shape, LengthUse use, Supplier<UnitSystem> units) {
+    sizes = new TypedLength(use, units);
+    places = new TypedLength(LengthUse.PLACE, units);
     this.shape = shape;
   }
 
@@ -123,11 +137,21 @@ final class BoxShaper implements Shaper {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(from.isEmpty() ? places.bare() : sizes.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return from.isEmpty() ? TypedSpot.meaning(line, places) : SizePair.meaning(line, sizes);
+  }
+
+  @Override
   public Typed type(String line) {
     if (from.isEmpty()) {
-      return Typed.of(TypedSpot.read(line), this::begin);
+      return Typed.of(TypedSpot.read(line, places::read), this::begin);
     }
-    Result<SizePair> read = SizePair.read(line);
+    Result<SizePair> read = SizePair.read(line, sizes::read);
     if (read instanceof Result.Refused<SizePair> refused) {
       return Typed.refused(refused.message());
     }

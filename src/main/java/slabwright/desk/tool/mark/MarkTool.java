@@ -6,6 +6,7 @@ import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.NewIds;
+import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
 import slabwright.desk.tool.PlanLookup;
@@ -19,6 +20,7 @@ import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.edit.Edit;
 import slabwright.site.edit.MarkEdit;
+import slabwright.units.BareUnit;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
@@ -43,13 +45,17 @@ public final class MarkTool implements Tool {
 
   private Shaper shaper(MarkShape s) {
     return switch (s) {
-      case PATH, LINE, CORNERS -> new PolylineShaper(s, sizes);
-      case RECTANGLE, ROUND, ROUND_ENDED -> new BoxShaper(s);
+      case PATH, LINE, CORNERS -> new PolylineShaper(s, sizes, this::units);
+      case RECTANGLE, ROUND, ROUND_ENDED -> new BoxShaper(s, LengthUse.ofSides(type), this::units);
       case FREEHAND -> new FreehandShaper();
       case WALL_TO_WALL -> new WholeFloorShaper(shown);
-      case ROW -> new RowShaper(shown, sizes);
-      case POINT -> new PointShaper();
+      case ROW -> new RowShaper(shown, sizes, this::units);
+      case POINT -> new PointShaper(this::units);
     };
+  }
+
+  private UnitSystem units() {
+    return bench.desk().site().units();
   }
 
   private void use(MarkShape s) {
@@ -72,7 +78,7 @@ public final class MarkTool implements Tool {
 
   @Override
   public Optional<Message> standing() {
-    UnitSystem units = bench.desk().site().units();
+    UnitSystem units = units();
     return switch (shape) {
       case PATH ->
           Optional.of(Message.of("desk.tool.wide", LengthFormat.show(sizes.trench().mm(), units)));
@@ -123,6 +129,16 @@ public final class MarkTool implements Tool {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return shaper.bare();
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return shaper.meaning(line);
+  }
+
+  @Override
   public Optional<Message> type(String line) {
     Shaper.Typed typed = shaper.type(line);
     make(typed.forms());
@@ -160,7 +176,7 @@ public final class MarkTool implements Tool {
 
   @Override
   public boolean escape() {
-    return shaper.clear();
+    return shaper.stepBack() || shaper.clear();
   }
 
   @Override

@@ -2,6 +2,9 @@ package slabwright.desk.tool.mark;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
@@ -10,11 +13,18 @@ import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
+import slabwright.units.BareUnit;
 import slabwright.units.Message;
+import slabwright.units.UnitSystem;
 
 /** A single place, set with one click. */
 final class PointShaper implements Shaper {
+  private final TypedLength places;
   private Optional<Vec> tip = Optional.empty();
+
+  PointShaper(Supplier<UnitSystem> units) {
+    places = new TypedLength(LengthUse.PLACE, units);
+  }
 
   @Override
   public Message prompt() {
@@ -42,8 +52,18 @@ final class PointShaper implements Shaper {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(places.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return TypedSpot.meaning(line, places);
+  }
+
+  @Override
   public Typed type(String line) {
-    return Typed.of(TypedSpot.read(line), at -> List.of(new Form.Place(at)));
+    return Typed.of(TypedSpot.read(line, places::read), at -> List.of(new Form.Place(at)));
   }
 
   @Override

@@ -3,6 +3,9 @@ package slabwright.desk.tool.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedSpot;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
@@ -16,17 +19,22 @@ import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
+import slabwright.units.BareUnit;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.units.UnitSystem;
 
 /** Corners of a polygon, the path of a strip, or a plain line. */
 final class PolylineShaper implements Shaper {
-  private final PolylineDraft chain = new PolylineDraft();
+  private final PolylineDraft chain;
+  private final TypedLength widths;
   private final MarkShape shape;
   private final RecentSizes sizes;
 
-  PolylineShaper(MarkShape shape, RecentSizes sizes) {
+  PolylineShaper(MarkShape shape, RecentSizes sizes, Supplier<UnitSystem> units) {
+    chain = new PolylineDraft(units);
+    widths = new TypedLength(LengthUse.OPENING, units);
     this.shape = shape;
     this.sizes = sizes;
   }
@@ -61,6 +69,11 @@ final class PolylineShaper implements Shaper {
 
   private static boolean near(Vec p, Touch t) {
     return p.distanceTo(t.at()) <= t.reach() / 2;
+  }
+
+  /** Before a trench begins a length is its width. */
+  private boolean isWidth(String line) {
+    return chain.isEmpty() && shape == MarkShape.PATH && !TypedSpot.isOne(line);
   }
 
   private Typed finish() {
@@ -103,9 +116,19 @@ final class PolylineShaper implements Shaper {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(isWidth("") ? widths.bare() : chain.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return isWidth(line) ? widths.meaning(line) : chain.meaning(line);
+  }
+
+  @Override
   public Typed type(String line) {
-    if (chain.isEmpty() && shape == MarkShape.PATH && !TypedSpot.isOne(line)) {
-      Result<Length> read = Length.parse(line);
+    if (isWidth(line)) {
+      Result<Length> read = widths.read(line);
       if (read instanceof Result.Refused<Length> refused) {
         return Typed.refused(refused.message());
       }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import slabwright.desk.model.edit.Walls;
+import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.scene.FloorPicture;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
@@ -18,14 +21,17 @@ import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
+import slabwright.units.BareUnit;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.units.UnitSystem;
 
 /** A row of equal booths along a wall: drag along it; as many as fit are set. */
 final class RowShaper implements Shaper {
   private final PlanLookup shown;
   private final RecentSizes sizes;
+  private final TypedLength lengths;
   private Optional<Held> held = Optional.empty();
 
   private OptionalInt wall = OptionalInt.empty();
@@ -36,7 +42,8 @@ final class RowShaper implements Shaper {
     }
   }
 
-  RowShaper(PlanLookup shown, RecentSizes sizes) {
+  RowShaper(PlanLookup shown, RecentSizes sizes, Supplier<UnitSystem> units) {
+    lengths = new TypedLength(LengthUse.OPENING, units);
     this.shown = shown;
     this.sizes = sizes;
   }
@@ -123,8 +130,18 @@ final class RowShaper implements Shaper {
   }
 
   @Override
+  public Optional<BareUnit> bare() {
+    return Optional.of(lengths.bare());
+  }
+
+  @Override
+  public Optional<String> meaning(String line) {
+    return SizePair.meaning(line, lengths);
+  }
+
+  @Override
   public Typed type(String line) {
-    Result<TypedRow> read = TypedRow.read(line);
+    Result<TypedRow> read = TypedRow.read(line, lengths::read);
     if (read instanceof Result.Refused<TypedRow> refused) {
       return Typed.refused(refused.message());
     }

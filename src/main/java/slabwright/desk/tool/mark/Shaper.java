@@ -10,6 +10,7 @@ import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
+import slabwright.units.BareUnit;
 import slabwright.units.Message;
 import slabwright.units.Result;
 
@@ -37,6 +38,16 @@ interface Shaper {
   /** What a typed line may look like now. */
   default Message example() {
     return Message.of("desk.tool.example.length");
+  }
+
+  /** The unit of a bare number in a typed line now. */
+  default Optional<BareUnit> bare() {
+    return Optional.empty();
+  }
+
+  /** What a line that is being typed would be taken as; empty while it can't be read. */
+  default Optional<String> meaning(String line) {
+    return Optional.empty();
   }
 
   /** An arrow key says which way to go on. */

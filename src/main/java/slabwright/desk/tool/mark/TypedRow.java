@@ -2,6 +2,7 @@ package slabwright.desk.tool.mark;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slabwright.units.Length;
@@ -20,7 +21,7 @@ record TypedRow(Optional<SizePair> size, Optional<Length> gap, Optional<Length> 
   private static final Pattern PARTS =
       Pattern.compile("^(.*?)(?:gap(.*?))?(?:off(.*))?$", Pattern.CASE_INSENSITIVE);
 
-  static Result<TypedRow> read(String line) {
+  static Result<TypedRow> read(String line, Function<String, Result<Length>> lengths) {
     Matcher m = PARTS.matcher(line.strip().toLowerCase(Locale.ROOT));
     if (!m.matches() || line.isBlank()) {
       return Result.refused(Message.of("desk.tool.mark.booth-size"));
@@ -28,13 +29,14 @@ record TypedRow(Optional<SizePair> size, Optional<Length> gap, Optional<Length> 
     Result<Optional<SizePair>> size =
         m.group(1).isBlank()
             ? Result.ok(Optional.empty())
-            : SizePair.read(m.group(1)).map(Optional::of);
-    Result<Optional<Length>> gap = length(m.group(2));
-    Result<Optional<Length>> off = length(m.group(3));
+            : SizePair.read(m.group(1), lengths).map(Optional::of);
+    Result<Optional<Length>> gap = length(m.group(2), lengths);
+    Result<Optional<Length>> off = length(m.group(3), lengths);
     return size.flatMap(s -> gap.flatMap(g -> off.map(o -> new TypedRow(s, g, o))));
   }
 
-  private static Result<Optional<Length>> length(String text) {
-    return text == null ? Result.ok(Optional.empty()) : Length.parse(text).map(Optional::of);
+  private static Result<Optional<Length>> length(
+      String text, Function<String, Result<Length>> lengths) {
+    return text == null ? Result.ok(Optional.empty()) : lengths.apply(text).map(Optional::of);
   }
 }

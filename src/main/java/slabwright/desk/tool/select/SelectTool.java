@@ -127,14 +127,30 @@ public final class SelectTool implements Tool {
 
   @Override
   public boolean escape() {
-    boolean had = drag.isPresent() || !bench.focus().selected().isEmpty();
-    drag = Optional.empty();
-    boxFrom = Optional.empty();
-    bench.desk().endPreview();
-    if (!bench.focus().selected().isEmpty()) {
+    if (drag.isPresent() || boxFrom.isPresent()) {
+      letGo();
+      return true;
+    }
+    boolean had = !bench.focus().selected().isEmpty();
+    if (had) {
       bench.focus().select();
     }
     return had;
+  }
+
+  @Override
+  public void letGo() {
+    drag = Optional.empty();
+    boxFrom = Optional.empty();
+    bench.desk().endPreview();
+  }
+
+  @Override
+  public void deactivate() {
+    letGo();
+    if (!bench.focus().selected().isEmpty()) {
+      bench.focus().select();
+    }
   }
 
   private Bounds box(Vec from) {

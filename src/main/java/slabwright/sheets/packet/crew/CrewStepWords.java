@@ -38,7 +38,14 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
   /** One sentence. */
   String sentence(CrewDay.Work work) {
     String said = job.words().line(sentence(work, work.first().step()));
-    return work.first().goesOn() ? job.words().say("sheets.crew-step.goes-on", said) : said;
+    Optional<LocalDateTime> begun = work.first().before();
+    if (begun.isEmpty()) {
+      return said;
+    }
+    LocalDateTime left = begun.get();
+    return left.toLocalDate().equals(work.span().start().toLocalDate())
+        ? job.words().say("sheets.crew-step.goes-on-after-break", said)
+        : job.words().say("sheets.crew-step.goes-on-from", said, clock.date(left));
   }
 
   private Message sentence(CrewDay.Work work, ScheduledStep step) {
@@ -71,9 +78,18 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       case ABRADE -> Message.of("sheets.crew-step.abrade", abraded(step));
       case SET_UP -> Message.of("sheets.crew-step.set-up");
       case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
+      case SET_UP_FAN -> Message.of("sheets.crew-step.set-up-fan");
       case MASK_WALLS -> Message.of("sheets.crew-step.mask-walls");
-      case STRIKE -> Message.of("sheets.crew-step.strike");
+      case STRIKE -> strike();
     };
+  }
+
+  /** Nobody packs up over a coat that has just been laid. */
+  private Message strike() {
+    List<String> wet = job.work().coatedLast();
+    return wet.isEmpty()
+        ? Message.of("sheets.crew-step.strike")
+        : Message.of("sheets.crew-step.strike-outside", String.join(", ", wet));
   }
 
   /** The mark, inlay or top that is worked on; the floor area where it is the whole floor. */
@@ -209,9 +225,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       with.add(tools);
     }
     poster(work.first().step().task().type()).ifPresent(with::add);
-    if (work.last().pauses()) {
-      with.add(job.words().say("sheets.crew-step.pauses"));
-    }
+    work.last().after().ifPresent(t -> with.add(pauses(work, t)));
     List<String> lines = new ArrayList<>();
     if (!with.isEmpty()) {
       lines.add(String.join(" · ", with));
@@ -225,6 +239,13 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       lines.addAll(batches(work.first()));
     }
     return lines;
+  }
+
+  /** After the break of the day, or on a later one. */
+  private String pauses(CrewDay.Work work, LocalDateTime again) {
+    return again.toLocalDate().equals(work.span().end().toLocalDate())
+        ? job.words().say("sheets.crew-step.pauses-today", clock.at(again))
+        : job.words().say("sheets.crew-step.pauses-until", clock.date(again));
   }
 
   /** The very tools, by the names that the shop gives them. */
@@ -303,6 +324,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
           ABRADE,
           SET_UP,
           HEPA_PASS,
+          SET_UP_FAN,
           MASK_WALLS,
           STRIKE ->
           Optional.empty();

@@ -56,7 +56,6 @@ final class LayingPoster {
   List<PageDraft> drafts() {
     return new PlanSheet(
             context,
-            "",
             context.say("sheets.laying-poster.title", inlay.inlay().name()),
             context.say("sheets.laying-poster.subtitle", plan.stencils().stencils().size()),
             area.name(),

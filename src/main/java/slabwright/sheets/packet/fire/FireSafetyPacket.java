@@ -46,7 +46,7 @@ public final class FireSafetyPacket {
   }
 
   private PageDraft page(String title, String subtitle, String area) {
-    return new PageDraft("", title, subtitle, area, Optional.empty(), List.of());
+    return new PageDraft(title, subtitle, area, Optional.empty(), List.of());
   }
 
   private List<Block> unread(boolean first) {

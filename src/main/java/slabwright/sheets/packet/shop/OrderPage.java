@@ -10,6 +10,7 @@ import slabwright.drawing.View;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
@@ -19,7 +20,9 @@ import slabwright.shape.Vec;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
+import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
@@ -53,13 +56,12 @@ final class OrderPage {
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "",
             context.say("sheets.order-page.title", placed.inlay().name()),
             context.say("sheets.order-page.subtitle"),
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>(open());
     blocks.add(new PairBlock(0.56, List.of(who()), List.of(new Preview(plan))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
     blocks.add(what());
@@ -72,6 +74,18 @@ final class OrderPage {
                 context.say("sheets.order-page.never"),
                 context.say("sheets.order-page.proof"))));
     return ColumnPages.of(context, draft, blocks);
+  }
+
+  /** Nothing is cut while something is asked. */
+  private List<Block> open() {
+    String asked =
+        OpenQuestions.of(placed.artwork(), placed.inlay().spec()).stream()
+            .map(q -> context.say(q.message()))
+            .collect(Collectors.joining(" "));
+    return asked.isEmpty()
+        ? List.of()
+        : List.of(
+            new CautionBlock(context.say("sheets.order-page.question-open"), asked), new Gap(3));
   }
 
   private Block who() {

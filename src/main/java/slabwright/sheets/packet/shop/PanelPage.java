@@ -46,7 +46,6 @@ final class PanelPage {
     Stencil stencil = stencils.get(place);
     PageDraft draft =
         new PageDraft(
-            "",
             context.say(
                 "sheets.panel-page.title", stencil.layer(), stencils.size(), colour(stencil)),
             context.say("sheets.panel-page.subtitle", placed.inlay().name()),

@@ -4,12 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import slabwright.site.Spot;
+import slabwright.units.Length;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
 class TypedSpotTest {
   private static Spot spot(String line) {
-    return TypedSpot.read(line).orThrow();
+    return TypedSpot.read(line, Length::parse).orThrow();
   }
 
   @Test
@@ -32,9 +33,11 @@ class TypedSpotTest {
 
   @Test
   void a_part_without_unit_says_so() {
-    assertThat(TypedSpot.read("12', 5")).isInstanceOf(Result.Refused.class);
-    assertThat(Words.english().say(((Result.Refused<Spot>) TypedSpot.read("12', 5")).message()))
+    assertThat(TypedSpot.read("12', 5", Length::parse)).isInstanceOf(Result.Refused.class);
+    assertThat(
+            Words.english()
+                .say(((Result.Refused<Spot>) TypedSpot.read("12', 5", Length::parse)).message()))
         .contains("no unit");
-    assertThat(TypedSpot.read("12'")).isInstanceOf(Result.Refused.class);
+    assertThat(TypedSpot.read("12'", Length::parse)).isInstanceOf(Result.Refused.class);
   }
 }
