@@ -47,7 +47,8 @@ class LanguagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"units", "site", "floor", "figures", "sheets", "work", "project"})
+  @ValueSource(
+      strings = {"units", "site", "floor", "figures", "sheets", "work", "project", "inlay"})
   void a_room_is_complete_in_spanish(String room) throws IOException {
     Map<String, String> english = bundle(room);
     Map<String, String> spanish = bundle(room + "_es");
