@@ -13,6 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slabwright.inlay.GraphicSettings;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.project.RefusedInput;
@@ -65,7 +66,12 @@ final class InlayCommand implements Callable<Integer> {
   private int one(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
       throws IOException {
     GraphicResult result =
-        GraphicResult.compute(graphic, options.width().mm(), settings, options.asDrawn(), traced);
+        GraphicResult.compute(
+            graphic,
+            options.width().mm(),
+            settings,
+            new GraphicSettings(options.page(), traced),
+            options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json(words));
@@ -110,7 +116,7 @@ final class InlayCommand implements Callable<Integer> {
             QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC),
             plan.stencils().stencils().size(),
             QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC),
-            plan.panels().map(p -> p.panels().size()).orElse(0),
+            plan.panels().map(p -> p.all().size()).orElse(0),
             QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC),
             plan.loosePieces()));
     planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));

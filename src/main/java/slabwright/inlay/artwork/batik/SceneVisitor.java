@@ -25,6 +25,7 @@ import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.Rgba;
 import slabwright.inlay.artwork.SeeThrough;
 import slabwright.inlay.artwork.SoftMask;
+import slabwright.inlay.artwork.StrokeOutliner;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.shape.Vec;
 import slabwright.units.Message;

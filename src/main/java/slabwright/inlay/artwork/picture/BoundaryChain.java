@@ -33,6 +33,8 @@ record BoundaryChain(int[] x, int[] y, int left, int right, boolean closed) {
   int direction(int step) {
     int dx = x[step + 1] - x[step];
     int dy = y[step + 1] - y[step];
-    return dx != 0 ? (dx > 0 ? PixelEdge.RIGHT : PixelEdge.LEFT) : dy > 0 ? PixelEdge.DOWN : PixelEdge.UP;
+    return dx != 0
+        ? (dx > 0 ? PixelEdge.RIGHT : PixelEdge.LEFT)
+        : dy > 0 ? PixelEdge.DOWN : PixelEdge.UP;
   }
 }

@@ -30,8 +30,12 @@ record EdgeLine(Vec middle, Vec along, double off) {
     }
     double angle = Math.atan2(2 * xy, xx - yy) / 2;
     Vec along = new Vec(Math.cos(angle), Math.sin(angle));
-    double least = xx + yy - (xx * along.x() * along.x() + 2 * xy * along.x() * along.y()
-        + yy * along.y() * along.y());
+    double least =
+        xx
+            + yy
+            - (xx * along.x() * along.x()
+                + 2 * xy * along.x() * along.y()
+                + yy * along.y() * along.y());
     Vec way = new Vec(x[to - 1] - x[from], y[to - 1] - y[from]);
     Vec forward = way.dot(along) < 0 ? along.times(-1) : along;
     return new EdgeLine(new Vec(mx, my), forward, Math.sqrt(Math.max(0, least) / n));

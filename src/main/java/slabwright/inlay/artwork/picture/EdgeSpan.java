@@ -155,8 +155,6 @@ final class EdgeSpan {
     if (i < 0) {
       return new Vec(2 * x[0] - x[1], 2 * y[0] - y[1]);
     }
-    return i < n
-        ? new Vec(x[i], y[i])
-        : new Vec(2 * x[n - 1] - x[n - 2], 2 * y[n - 1] - y[n - 2]);
+    return i < n ? new Vec(x[i], y[i]) : new Vec(2 * x[n - 1] - x[n - 2], 2 * y[n - 1] - y[n - 2]);
   }
 }

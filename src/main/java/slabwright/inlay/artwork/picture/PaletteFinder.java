@@ -9,8 +9,8 @@ import slabwright.inlay.artwork.picture.ColourHistogram.Cell;
 
 /**
  * The few colours a picture was made of. Only pixels that look like all their neighbours vote, so
- * smoothed edges don't; colours nearer than {@link #APART} count as one. Lines too thin to hold such
- * a pixel are found as colours that no two others mix to.
+ * smoothed edges don't; colours nearer than {@link #APART} count as one. Lines too thin to hold
+ * such a pixel are found as colours that no two others mix to.
  */
 final class PaletteFinder {
   /** CIE 1976 Delta E below which two colours are one: our own choice, no source. */
@@ -66,7 +66,8 @@ final class PaletteFinder {
     }
     thin(modes, cells);
     int told = modes.size();
-    return new Found(fewer(modes, wished.orElse(MOST)).stream().mapToInt(Cell::rgb).toArray(), told);
+    return new Found(
+        fewer(modes, wished.orElse(MOST)).stream().mapToInt(Cell::rgb).toArray(), told);
   }
 
   /**

@@ -72,7 +72,8 @@ final class PictureTrace {
 
   private double doubt(List<Optional<EdgePoints>> all) {
     double[] near =
-        all.stream().flatMapToDouble(p -> p.stream().flatMapToDouble(e -> Arrays.stream(e.doubt())))
+        all.stream()
+            .flatMapToDouble(p -> p.stream().flatMapToDouble(e -> Arrays.stream(e.doubt())))
             .sorted()
             .toArray();
     double most = near.length == 0 ? 0 : near[(int) (near.length * ALL_BUT_FEW)];
@@ -116,7 +117,8 @@ final class PictureTrace {
       BoundaryChain c = chains.get(i);
       if (!c.closed()) {
         int n = c.steps();
-        List<EdgeLine> first = ends.computeIfAbsent(key(c.x()[0], c.y()[0]), k -> new ArrayList<>());
+        List<EdgeLine> first =
+            ends.computeIfAbsent(key(c.x()[0], c.y()[0]), k -> new ArrayList<>());
         List<EdgeLine> last = ends.computeIfAbsent(key(c.x()[n], c.y()[n]), k -> new ArrayList<>());
         fitted.get(i).flatMap(f -> f.end(false)).ifPresent(first::add);
         fitted.get(i).flatMap(f -> f.end(true)).ifPresent(last::add);

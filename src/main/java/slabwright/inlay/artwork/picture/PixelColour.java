@@ -4,9 +4,9 @@ import slabwright.inlay.artwork.Lab;
 import slabwright.inlay.artwork.Rgba;
 
 /**
- * Colours packed as {@code 0xrrggbb}, and how two of them are mixed in a pixel on an edge. Mixing is
- * judged in the picture's own values, since that is what smooths edges; brightness counts twice as
- * much as tint, since JPEG keeps tint at half the fineness (ITU-T T.871 for the transform).
+ * Colours packed as {@code 0xrrggbb}, and how two of them are mixed in a pixel on an edge. Mixing
+ * is judged in the picture's own values, since that is what smooths edges; brightness counts twice
+ * as much as tint, since JPEG keeps tint at half the fineness (ITU-T T.871 for the transform).
  */
 final class PixelColour {
   /** Weight of a tint channel's square against brightness's. */
@@ -36,8 +36,7 @@ final class PixelColour {
   }
 
   /** The weighted product of two differences of colours, each given by its three channels. */
-  private static double product(
-      double r1, double g1, double b1, double r2, double g2, double b2) {
+  private static double product(double r1, double g1, double b1, double r2, double g2, double b2) {
     double y1 = 0.299 * r1 + 0.587 * g1 + 0.114 * b1;
     double y2 = 0.299 * r2 + 0.587 * g2 + 0.114 * b2;
     double u = (b1 - y1) * 0.564 * ((b2 - y2) * 0.564);

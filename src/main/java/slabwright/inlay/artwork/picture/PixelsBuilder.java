@@ -156,8 +156,7 @@ final class PixelsBuilder {
     double[] sum = new double[3];
     for (int k = 0; k < 4; k++) {
       int c = image.getRGB(x + k % 2, y + k / 2);
-      double weight =
-          (k % 2 == 0 ? 1 - (u - x) : u - x) * (k / 2 == 0 ? 1 - (v - y) : v - y);
+      double weight = (k % 2 == 0 ? 1 - (u - x) : u - x) * (k / 2 == 0 ? 1 - (v - y) : v - y);
       sum[0] += weight * PixelColour.red(c);
       sum[1] += weight * PixelColour.green(c);
       sum[2] += weight * PixelColour.blue(c);

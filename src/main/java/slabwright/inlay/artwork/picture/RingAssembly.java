@@ -86,8 +86,7 @@ final class RingAssembly {
     int n = c.steps();
     int x = w.forward() ? c.x()[n] : c.x()[0];
     int y = w.forward() ? c.y()[n] : c.y()[0];
-    int arriving =
-        PixelEdge.back(w.forward() ? c.lastDirectionBack() : c.firstDirection());
+    int arriving = PixelEdge.back(w.forward() ? c.lastDirectionBack() : c.firstDirection());
     for (int turn : new int[] {3, 0, 1}) {
       Walk other = leaving.get(key(x, y, (arriving + turn) % 4));
       if (other != null && left(other) == label) {

@@ -100,7 +100,8 @@ final class PlainContour {
         int b = i >= 2 ? i : j;
         double f = (HALF - l[a]) / (l[b] - l[a]);
         Vec p =
-            new Vec(cx[a] + 0.5 + Math.rint(1e7 * f * (cx[b] - cx[a])) / 1e7,
+            new Vec(
+                cx[a] + 0.5 + Math.rint(1e7 * f * (cx[b] - cx[a])) / 1e7,
                 cy[a] + 0.5 + Math.rint(1e7 * f * (cy[b] - cy[a])) / 1e7);
         (l[j] >= HALF ? in : out).add(p);
       }
