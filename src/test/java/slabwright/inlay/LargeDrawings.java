@@ -74,23 +74,21 @@ final class LargeDrawings {
   }
 
   /**
-   * Islands with rugged shores, so many segments in all, about {@code width} mm wide: each shore is
-   * a ring whose sides are broken at their middles again and again.
+   * Islands with rugged shores, so many segments in all, {@code width} mm wide: one large among
+   * small ones, each shore a ring whose sides are broken at their middles again and again.
    */
   static List<Ring> coast(int segments, double width) {
     Random random = new Random(8);
     List<Ring> islands = new ArrayList<>();
-    int left = segments;
-    for (int i = 0; left >= 48; i++) {
-      int sides = 48;
-      while (sides * 2 <= left / 3) {
-        sides *= 2;
-      }
-      left -= sides;
-      double reach = width * 0.4 * Math.sqrt((double) sides / segments);
-      double x = width * (0.15 + 0.7 * random.nextDouble());
-      double y = width * 0.5 * (0.15 + 0.7 * random.nextDouble());
-      islands.add(shore(random, new Vec(x, y), i == 0 ? width * 0.2 : reach, sides));
+    int sides = segments / 63;
+    double cell = width / 8;
+    for (int i = 0; i < 32; i++) {
+      int column = i % 8;
+      int row = i / 8;
+      boolean large = column % 2 == 0 && row % 2 == 0;
+      double reach = cell * (large ? 0.7 : 0.25);
+      Vec middle = new Vec((column + 0.7) * cell, (row + 0.7) * cell);
+      islands.add(shore(random, middle, reach, large ? 5 * sides : sides));
     }
     return islands;
   }
@@ -98,18 +96,21 @@ final class LargeDrawings {
   private static Ring shore(Random random, Vec middle, double radius, int sides) {
     List<Vec> points = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
-      double r = radius * (0.6 + 0.6 * random.nextDouble());
-      points.add(
-          middle.plus(new Vec(Math.cos(i * Math.PI / 3), Math.sin(i * Math.PI / 3)).times(r)));
+      double r = radius * (0.6 + 0.4 * random.nextDouble());
+      double a = i * Math.PI / 3;
+      points.add(middle.plus(new Vec(Math.cos(a), Math.sin(a)).times(r)));
     }
-    while (points.size() * 2 <= sides) {
+    while (points.size() < sides) {
       List<Vec> finer = new ArrayList<>(points.size() * 2);
+      int left = sides - points.size();
       for (int i = 0; i < points.size(); i++) {
         Vec a = points.get(i);
         Vec b = points.get((i + 1) % points.size());
-        Vec aside = b.minus(a).left().times(0.22 * random.nextGaussian());
         finer.add(a);
-        finer.add(a.towards(b, 0.5).plus(aside));
+        if (i < left) {
+          double aside = 0.2 * Math.max(-1.5, Math.min(1.5, random.nextGaussian()));
+          finer.add(a.towards(b, 0.5).plus(b.minus(a).left().times(aside)));
+        }
       }
       points = finer;
     }
