@@ -40,6 +40,9 @@ public final class SelectedAreaResults implements AutoCloseable {
   private Optional<FloorTakeoff> takeoff = Optional.empty();
   private Optional<QuickTakeoff> glance = Optional.empty();
   private List<ComputedInlay> inlays = List.of();
+  private Optional<Question> inHand = Optional.empty();
+  private Optional<InlayBasis> basis = Optional.empty();
+  private int opening;
   private long round;
 
   /**
@@ -104,6 +107,11 @@ public final class SelectedAreaResults implements AutoCloseable {
     return inlayWork.isBusy();
   }
 
+  /** Whether the glance is of the floor as it is shown. */
+  public boolean isGlanceTrue() {
+    return glance.map(QuickTakeoff::area).equals(focus.area());
+  }
+
   /** Whether the take-off is of what is shown. */
   public boolean isTakenOff() {
     return !takeoffs.isBusy();
@@ -116,17 +124,35 @@ public final class SelectedAreaResults implements AutoCloseable {
   /** Gives up the inlays that are being worked on; they are asked for again after the next edit. */
   public void cancel() {
     inlayWork.cancel();
+    basis = Optional.empty();
     changed.fire();
   }
 
   /** Works everything out again, as after a graphic changed on disk. */
   public void recompute() {
     asked = Optional.empty();
+    basis = Optional.empty();
     look();
+  }
+
+  /** Nothing of another plan or another floor area is shown for this one. */
+  private void forget(Optional<FloorArea> now) {
+    boolean other = !asked.map(FloorArea::id).equals(now.map(FloorArea::id));
+    if (opening != desk.opening() || (other && asked.isPresent())) {
+      opening = desk.opening();
+      takeoffs.cancel();
+      inlayWork.cancel();
+      takeoff = Optional.empty();
+      glance = Optional.empty();
+      inlays = List.of();
+      basis = Optional.empty();
+      asked = Optional.empty();
+    }
   }
 
   private void look() {
     Optional<FloorArea> now = focus.area();
+    forget(now);
     if (now.isEmpty()) {
       takeoffs.cancel();
       inlayWork.cancel();
@@ -136,9 +162,6 @@ public final class SelectedAreaResults implements AutoCloseable {
       asked = now;
       changed.fire();
     } else if (!asked.equals(now) || askedIn != desk.site().units()) {
-      if (!asked.map(FloorArea::id).equals(now.map(FloorArea::id))) {
-        inlays = List.of();
-      }
       asked = now;
       askedIn = desk.site().units();
       if (desk.isPreviewing()) {
@@ -164,15 +187,25 @@ public final class SelectedAreaResults implements AutoCloseable {
     boolean rests = focus.areaOf(desk.site()).equals(Optional.of(t.area()));
     Optional<Path> folder = plan.get().map(p -> p.toAbsolutePath().getParent());
     if (rests && folder.isPresent() && !t.area().inlays().isEmpty()) {
-      inlayWork.ask(new Question(t, desk.site().units(), folder.get()));
+      Question now = new Question(t, desk.site().units(), folder.get());
+      if (inlayWork.isBusy() || basis.isEmpty() || !basis.equals(basis(now))) {
+        inHand = Optional.of(now);
+        inlayWork.ask(now);
+      }
     } else if (t.area().inlays().isEmpty()) {
       inlayWork.cancel();
       inlays = List.of();
     }
   }
 
+  /** What the inlays depend on; empty while it is not known how far they reach. */
+  private Optional<InlayBasis> basis(Question q) {
+    return InlayBasis.of(q.takeoff(), q.units(), q.folder(), inlays);
+  }
+
   private void take(List<ComputedInlay> all) {
     inlays = all;
+    basis = inHand.flatMap(this::basis);
     round++;
     changed.fire();
   }
