@@ -4,7 +4,9 @@ import java.io.PrintWriter;
 import java.util.List;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.FindingGroups;
 import slabwright.site.EdgeClass;
@@ -78,12 +80,26 @@ final class ConsoleSummary {
     row(
         out,
         words.say("cli.console-summary.panels-each"),
-        Integer.toString(plan.panels().map(p -> p.panels().size()).orElse(0)));
+        Integer.toString(plan.panels().map(p -> p.all().size()).orElse(0)));
     row(out, words.say("cli.console-summary.roll"), QuantityFormat.run(plan.rollLength(), units));
     row(out, words.say("cli.console-summary.cut"), QuantityFormat.run(plan.cutLength(), units));
     row(out, words.say("cli.console-summary.loose-pieces"), Integer.toString(plan.loosePieces()));
     placed.artwork().warnings().forEach(w -> out.println("  ! " + words.say(w.message())));
+    OpenQuestions.of(placed.artwork(), placed.inlay().spec())
+        .forEach(q -> out.println("  ? " + words.say(q.message())));
     findings(out, plan.findings(), units, words);
+  }
+
+  /** What is asked, and the option of {@code inlay} that takes what is offered. */
+  static void question(PrintWriter out, ArtworkQuestion q, Words words) {
+    String colour = q.colours().isEmpty() ? "" : q.colours().get(0);
+    String how =
+        switch (q.kind().offered()) {
+          case LEAVE_BARE -> words.say("cli.console-summary.answer-leave-bare", colour);
+          case IGNORE -> words.say("cli.console-summary.answer-ignore", colour);
+          case MERGE -> words.say("cli.console-summary.answer-merge", q.deltaE());
+        };
+    out.println("  ? " + words.say(q.message()) + " " + how);
   }
 
   /** One line for each kind of finding; the places are in the JSON and on the sheets. */

@@ -13,7 +13,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slabwright.inlay.GraphicSettings;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.project.RefusedInput;
 import slabwright.project.export.GraphicResult;
 import slabwright.project.export.OutFolder;
@@ -29,6 +31,8 @@ final class InlayCommand implements Callable<Integer> {
   private List<Path> graphics;
 
   @Mixin private InlayOptions options;
+
+  @Mixin private TraceOptions tracing;
 
   @Option(names = "--json")
   private boolean json;
@@ -47,10 +51,11 @@ final class InlayCommand implements Callable<Integer> {
   @Override
   public Integer call() throws RefusedInput, IOException {
     StencilSpec settings = options.spec();
+    TraceSettings traced = tracing.settings();
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {
-      code = Math.max(code, one(graphic, settings, folder));
+      code = Math.max(code, one(graphic, settings, traced, folder));
     }
     if (folder != null && !folder.names().isEmpty()) {
       folder.commit();
@@ -58,8 +63,15 @@ final class InlayCommand implements Callable<Integer> {
     return code;
   }
 
-  private int one(Path graphic, StencilSpec settings, OutFolder folder) throws IOException {
-    GraphicResult result = GraphicResult.compute(graphic, options.width().mm(), settings);
+  private int one(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
+      throws IOException {
+    GraphicResult result =
+        GraphicResult.compute(
+            graphic,
+            options.width().mm(),
+            settings,
+            new GraphicSettings(options.page(), traced),
+            options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json(words));
@@ -72,7 +84,8 @@ final class InlayCommand implements Callable<Integer> {
     if (!json) {
       summary(print, planned);
     }
-    return folder == null ? 0 : write(planned, folder);
+    int code = planned.questions().isEmpty() ? 0 : ExitCode.QUESTION_OPEN.code();
+    return folder == null ? code : Math.max(code, write(planned, folder));
   }
 
   private int write(GraphicResult.Planned planned, OutFolder folder) throws IOException {
@@ -103,10 +116,11 @@ final class InlayCommand implements Callable<Integer> {
             QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC),
             plan.stencils().stencils().size(),
             QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC),
-            plan.panels().map(p -> p.panels().size()).orElse(0),
+            plan.panels().map(p -> p.all().size()).orElse(0),
             QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC),
             plan.loosePieces()));
     planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));
+    planned.questions().forEach(q -> ConsoleSummary.question(print, q, words));
     ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC, words);
   }
 }

@@ -1,8 +1,10 @@
 package slabwright.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import slabwright.project.RefusedInput;
@@ -45,8 +47,30 @@ final class InlayOptions {
   @Option(names = "--merge", paramLabel = "DELTA_E")
   private Double merge;
 
+  @Option(names = "--leave-bare", paramLabel = "#HEX,…", split = ",")
+  private List<String> bare = List.of();
+
+  @Option(names = "--ignore", paramLabel = "#HEX,…", split = ",")
+  private List<String> ignored = List.of();
+
+  @Option(names = "--page", paramLabel = "N", defaultValue = "1")
+  private int page;
+
+  @Option(names = "--as-drawn")
+  private boolean asDrawn;
+
   Length width() {
     return width;
+  }
+
+  /** Whether every question about colours is answered by dyeing them as they are drawn. */
+  boolean asDrawn() {
+    return asDrawn;
+  }
+
+  /** Which page of a PDF, from 1. */
+  int page() {
+    return page;
   }
 
   /** The settings; refused when they contradict each other. */
@@ -88,17 +112,29 @@ final class InlayOptions {
   }
 
   private List<ColourChoice> choices() throws RefusedInput {
-    if (colours.equals("all")) {
-      return List.of();
+    Map<String, ColourChoice.Use> out = new LinkedHashMap<>();
+    if (!colours.equals("all")) {
+      choose(out, "--colours", List.of(colours.split(",", -1)), ColourChoice.Use.DYE);
     }
-    List<ColourChoice> out = new ArrayList<>();
-    for (String part : colours.split(",", -1)) {
+    choose(out, "--leave-bare", bare, ColourChoice.Use.LEAVE);
+    choose(out, "--ignore", ignored, ColourChoice.Use.IGNORE);
+    List<ColourChoice> choices = new ArrayList<>();
+    out.forEach((colour, use) -> choices.add(new ColourChoice(colour, use, "")));
+    return choices;
+  }
+
+  private static void choose(
+      Map<String, ColourChoice.Use> out, String option, List<String> parts, ColourChoice.Use use)
+      throws RefusedInput {
+    for (String part : parts) {
       String colour = part.strip().toLowerCase(Locale.ROOT);
       if (!colour.matches("#[0-9a-f]{6}")) {
-        throw RefusedInput.of(Message.of("cli.inlay.no-colour", part));
+        throw RefusedInput.of(Message.of("cli.inlay.no-colour", part, option));
       }
-      out.add(new ColourChoice(colour, ColourChoice.Use.DYE, ""));
+      ColourChoice.Use before = out.putIfAbsent(colour, use);
+      if (before != null && before != use) {
+        throw RefusedInput.of(Message.of("cli.inlay.colour-twice", colour));
+      }
     }
-    return out;
   }
 }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slabwright.inlay.OpenQuestions;
 import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
 import slabwright.project.export.JobFiles;
@@ -57,7 +58,17 @@ final class JobCommand implements Callable<Integer> {
         .faults()
         .forEach(f -> err.println(words.say("cli.job.book-fault", f.said())));
     said.forEach(err::println);
-    return said.isEmpty() ? 0 : ExitCode.REFUSED.code();
+    return code(result, said);
+  }
+
+  private static int code(SiteResult result, List<String> said) {
+    boolean open =
+        result.areas().stream()
+            .flatMap(a -> a.inlays().stream())
+            .anyMatch(i -> !OpenQuestions.of(i.artwork(), i.inlay().spec()).isEmpty());
+    return open
+        ? ExitCode.QUESTION_OPEN.code()
+        : said.isEmpty() ? ExitCode.DONE.code() : ExitCode.REFUSED.code();
   }
 
   private void summary(Site site, SiteResult result, OutFolder folder) {

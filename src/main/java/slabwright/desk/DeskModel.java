@@ -25,6 +25,7 @@ import slabwright.desk.model.plan.TapeWalkJournal;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.model.scene.ExpectedLook;
 import slabwright.desk.model.scene.Pictures;
+import slabwright.project.AreaCache;
 import slabwright.units.Message;
 import slabwright.words.Words;
 
@@ -60,8 +61,9 @@ record DeskModel(
     DeskContext bench = new DeskContext(desk, focus, settings, words);
     Pictures pictures = new Pictures(desk, focus, home);
     PlanStorage keeper = new PlanStorage(desk, settings, data, home);
-    SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, home);
-    SiteComputation job = new SiteComputation(desk, keeper::plan, home);
+    AreaCache areas = new AreaCache();
+    SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, areas, home);
+    SiteComputation job = new SiteComputation(desk, keeper::plan, areas, home);
     SheetPages pages = new SheetPages(bench, job, keeper::plan, home);
     BackgroundTasks errands = new BackgroundTasks(desk, home);
     ShopBookEditor book =

@@ -41,7 +41,7 @@ final class FileDrops {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     if (name.endsWith(".json")) {
       plans.openPlan(file);
-    } else if (name.endsWith(".svg")) {
+    } else if (name.matches(".*\\.svgz?")) {
       graphic(file);
     } else if (name.matches(".*\\.(png|jpe?g|pdf)")) {
       plans.trace(file);

@@ -58,7 +58,8 @@ final class WindowChooser implements Chooser {
   public Optional<Path> graphic() {
     return open(
         words.say("desk.app.chooser.choose-a-graphic"),
-        new ExtensionFilter(words.say("desk.app.chooser.svg-graphics"), "*.svg"));
+        new ExtensionFilter(
+            words.say("desk.app.chooser.svg-graphics"), "*.svg", "*.svgz", "*.pdf"));
   }
 
   @Override

@@ -70,6 +70,14 @@ public final class Clip implements Painter {
     }
   }
 
+  /** A picture that would be cut is left out whole, as words are. */
+  @Override
+  public void raster(Raster r) {
+    if (holds(r.at())) {
+      kept.add(r);
+    }
+  }
+
   private boolean holds(Bounds b) {
     return b.isEmpty()
         || (window.contains(new Vec(b.minX(), b.minY()))

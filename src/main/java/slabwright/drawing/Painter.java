@@ -18,4 +18,7 @@ public interface Painter {
 
   /** Draws words; only what {@link TextMeasure#showable} leaves is shown. */
   void text(Text text);
+
+  /** Draws a picture of pixels over its box. */
+  void raster(Raster raster);
 }

@@ -3,8 +3,11 @@ package slabwright.drawing;
 import java.util.List;
 import slabwright.shape.Bounds;
 
-/** An ink that painters draw as it is: lines, curves, an even-odd fill or one run of words. */
-public sealed interface PrimitiveInk extends Ink permits Stroke, CurveStroke, Fill, Text {
+/**
+ * An ink that painters draw as it is: lines, curves, an even-odd fill, one run of words or a
+ * picture of pixels.
+ */
+public sealed interface PrimitiveInk extends Ink permits Stroke, CurveStroke, Fill, Text, Raster {
   @Override
   PrimitiveInk placed(View view);
 

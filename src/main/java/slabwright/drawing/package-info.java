@@ -4,10 +4,11 @@
  * screen; {@link Drawing#plain} reduces every ink to strokes, fills and words.
  *
  * <p>{@link Drawing} (entry), {@link Ink} and {@link PrimitiveInk}, then the inks {@link Stroke},
- * {@link CurveStroke}, {@link Fill}, {@link Text}, {@link Hatch}, {@link Dimension} and {@link
- * Symbol}; {@link HatchParts}, {@link HatchLattice}, {@link ScanLines}, {@link DimensionParts},
- * {@link SymbolParts} and {@link SymbolPen} take them apart. {@link Painter} is what an output
- * implements; {@link View} and {@link CoordinateFrame} lead from model to paper.
+ * {@link CurveStroke}, {@link Fill}, {@link Text}, {@link Raster} (of an {@link EncodedPicture}),
+ * {@link Hatch}, {@link Dimension} and {@link Symbol}; {@link HatchParts}, {@link HatchLattice},
+ * {@link ScanLines}, {@link DimensionParts}, {@link SymbolParts} and {@link SymbolPen} take them
+ * apart. {@link Painter} is what an output implements; {@link View} and {@link CoordinateFrame}
+ * lead from model to paper.
  *
  * <p>How they look: {@link Pen}, {@link Colour}, {@link Palette}, {@link TextStyle}, {@link
  * FillStyle}, {@link HatchPattern}. How wide words are: {@link FontFace}, {@link GlyphAdvances},

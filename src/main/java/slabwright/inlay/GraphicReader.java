@@ -1,6 +1,7 @@
 package slabwright.inlay;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
@@ -8,12 +9,12 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ColourRegion;
-import slabwright.inlay.artwork.batik.SvgArtworkReader;
+import slabwright.inlay.artwork.GraphicFormat;
 import slabwright.site.StencilSpec;
 import slabwright.units.Message;
 import slabwright.units.Result;
 
-/** From an SVG file and the person's choice of colours to the colours that are dyed. */
+/** From a graphic's file and the person's choice of colours to the colours that are dyed. */
 public final class GraphicReader {
   private GraphicReader() {}
 
@@ -23,13 +24,15 @@ public final class GraphicReader {
   /**
    * Reads a graphic at the width of what it paints, in mm.
    *
+   * @param how its file is read
    * @throws IOException when the file is there and breaks while it is read
    */
-  public static Result<Reading> read(Path svg, double width, StencilSpec spec) throws IOException {
-    if (!Files.isRegularFile(svg)) {
-      return Result.refused(Message.of("inlay.graphic-reader.not-there", svg.toString()));
+  public static Result<Reading> read(Path file, double width, StencilSpec spec, GraphicSettings how)
+      throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return Result.refused(Message.of("inlay.graphic-reader.not-there", file.toString()));
     }
-    ArtworkResult result = SvgArtworkReader.read(svg, DyedGraphic.options(width, spec));
+    ArtworkResult result = GraphicFile.read(file, DyedGraphic.options(width, spec), how);
     if (result instanceof ArtworkRefusal refusal) {
       return Result.refused(refusal.message());
     }
@@ -39,6 +42,14 @@ public final class GraphicReader {
         ? Result.refused(
             Message.of("inlay.graphic-reader.no-colour-dyed", artwork.name(), names(artwork)))
         : Result.ok(new Reading(artwork, graphic));
+  }
+
+  /** Whether a graphic is a picture that would be traced, whatever its ending says. */
+  public static boolean isPicture(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] head = in.readNBytes(GraphicFormat.FIRST_BYTES);
+      return GraphicFormat.of(head) == GraphicFormat.PICTURE;
+    }
   }
 
   private static String names(Artwork artwork) {

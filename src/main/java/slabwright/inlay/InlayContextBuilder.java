@@ -10,7 +10,9 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.masking.FloorAround;
 import slabwright.inlay.panel.BlankSide;
 import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
+import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.Form;
@@ -18,6 +20,7 @@ import slabwright.site.Inlay;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.OutlineShape;
+import slabwright.site.StencilSpec;
 
 /** The floor around a placed inlay: where paper lies or stands, and where people come from. */
 record InlayContextBuilder(Inlay inlay, FloorTakeoff takeoff) {
@@ -25,12 +28,30 @@ record InlayContextBuilder(Inlay inlay, FloorTakeoff takeoff) {
     return new InlayContextBuilder(inlay, takeoff);
   }
 
-  InlayContext build() {
+  /**
+   * Only the floor within reach of the spray, so that what changes elsewhere leaves it equal.
+   *
+   * @param graphic at its width
+   */
+  InlayContext build(DyedGraphic graphic) {
     Placement placement = new Placement(inlay.middle().vec(), inlay.turn());
-    FloorAround around = new FloorAround(takeoff.net(), standing());
+    Bounds near = near(graphic);
+    FloorAround around =
+        new FloorAround(
+            takeoff.net().intersect(Region.rectangle(near)),
+            standing().stream().filter(s -> Bounds.of(s.foot().points()).meets(near)).toList());
     return InlayContext.graphicAlone()
         .on(new InlayContext.OnFloor(placement, around))
         .withTrafficFrom(trafficFrom());
+  }
+
+  /** A square about the blank, however it is turned, with all that mist can reach. */
+  private Bounds near(DyedGraphic graphic) {
+    StencilSpec spec = inlay.spec();
+    double round = Math.hypot(graphic.painted().width(), graphic.painted().height()) / 2;
+    double rim = 2 * (spec.margin().mm() + spec.press().mm() + Math.abs(spec.spread().mm()));
+    return Bounds.of(List.of(inlay.middle().vec()))
+        .grown(round + rim + 2 * spec.overspray().reachMm());
   }
 
   /** Everything upright at the floor's edges; trim and glass say how high. */

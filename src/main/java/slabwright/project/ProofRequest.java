@@ -86,7 +86,7 @@ public record ProofRequest(
       throws RefusedInput, IOException {
     List<String> ids = new ArrayList<>();
     Map<String, List<ProofBatch.Wanted>> inlays = new LinkedHashMap<>();
-    for (AreaResult area : AreaResult.of(site, folder, () -> false)) {
+    for (AreaResult area : new AreaCache().of(site, folder, () -> false)) {
       for (PlacedInlay placed : area.inlays()) {
         ids.add(placed.inlay().id());
         if (inlay.isEmpty() || inlay.get().equals(placed.inlay().id())) {

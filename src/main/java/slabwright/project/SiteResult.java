@@ -36,13 +36,25 @@ public record SiteResult(Site site, Path folder, List<AreaResult> areas, WorkPla
    */
   public static Result<SiteResult> compute(Site site, Path plan, BooleanSupplier cancelled)
       throws IOException {
+    return compute(site, plan, new AreaCache(), cancelled);
+  }
+
+  /**
+   * Computes a site whose areas and inlays may be known already.
+   *
+   * @param areas of the plan as it was before; what changed since is added
+   * @throws IOException as above
+   * @throws java.util.concurrent.CancellationException when {@code cancelled} turned true
+   */
+  public static Result<SiteResult> compute(
+      Site site, Path plan, AreaCache areas, BooleanSupplier cancelled) throws IOException {
     Path folder = plan.toAbsolutePath().getParent();
     Result<ShopBookFile> book = bookFile(folder);
     if (book instanceof Result.Refused<ShopBookFile> bad) {
       return Result.refused(bad.refusals());
     }
     Site issued = new ReleaseArchive(plan).withoutOutdatedReleases(site);
-    return Result.ok(compute(issued, folder, ShopBook.of(book.orThrow().text()), cancelled));
+    return Result.ok(compute(issued, folder, ShopBook.of(book.orThrow().text()), areas, cancelled));
   }
 
   /**
@@ -54,7 +66,13 @@ public record SiteResult(Site site, Path folder, List<AreaResult> areas, WorkPla
    */
   public static SiteResult compute(Site site, Path folder, ShopBook book, BooleanSupplier cancelled)
       throws IOException {
-    List<AreaResult> areas = AreaResult.of(site, folder, cancelled);
+    return compute(site, folder, book, new AreaCache(), cancelled);
+  }
+
+  private static SiteResult compute(
+      Site site, Path folder, ShopBook book, AreaCache cache, BooleanSupplier cancelled)
+      throws IOException {
+    List<AreaResult> areas = cache.of(site, folder, cancelled);
     List<AreaTakeoff> floors = areas.stream().map(SiteResult::floor).toList();
     return new SiteResult(site, folder, areas, WorkPlan.of(site, floors, book));
   }

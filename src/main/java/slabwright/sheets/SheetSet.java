@@ -8,13 +8,14 @@ import slabwright.sheets.air.AirPlanSheet;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.days.DayPlanSheet;
 import slabwright.sheets.days.LanesSheet;
+import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.Paginator;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.SheetOptions;
-import slabwright.sheets.page.TitleBlockText;
+import slabwright.sheets.page.TitleStripText;
 import slabwright.sheets.placement.PlacementSheet;
 import slabwright.sheets.prep.PrepSheet;
 import slabwright.sheets.quantities.QuantitiesSheet;
@@ -44,8 +45,7 @@ public final class SheetSet {
       Site site, List<AreaResult> areas, Optional<WorkPlan> work, SheetOptions options) {
     SheetContext context =
         new SheetContext(PageFrame.of(options.paper()), site.units(), options.words());
-    TitleBlockText issue =
-        new TitleBlockText(site.name(), site.note(), site.releaseNumber(), options.date());
+    TitleStripText issue = PacketContents.issue(site, options.date());
     List<PageDraft> drafts = new ArrayList<>();
     for (AreaResult area : areas) {
       drafts.addAll(area(area, work, context));

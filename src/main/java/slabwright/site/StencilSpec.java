@@ -71,6 +71,23 @@ public record StencilSpec(
         changes);
   }
 
+  public StencilSpec withMergeDeltaE(double v) {
+    return new StencilSpec(
+        roll,
+        usable,
+        overlap,
+        margin,
+        press,
+        overspray,
+        colours,
+        v,
+        spread,
+        longestPiece,
+        vinylHolds,
+        ties,
+        changes);
+  }
+
   public StencilSpec withTies(boolean v) {
     return new StencilSpec(
         roll,

@@ -45,6 +45,7 @@ final class AreaStepPlanner {
   private Optional<PrepStep> passed = Optional.empty();
 
   private boolean masked;
+  private boolean blown;
 
   private AreaStepPlanner(AreaTakeoff floor, ShopBook book, List<JobTool> tools) {
     this.floor = floor;
@@ -109,9 +110,28 @@ final class AreaStepPlanner {
     }
   }
 
+  /** Before the first solvent on the floor, where the book says how long it takes. */
+  private void fan(StepType first) {
+    if (!blown && first.tools().contains(ToolKind.FAN)) {
+      blown = true;
+      if (book.setUp().fanAndDuct().isKnown()) {
+        chain.append(
+            new StepSequence.StepDraft(
+                "fan",
+                Message.of("work.area-step-planner.set-up-fan"),
+                types.plain(StepKind.SET_UP_FAN, StepPlace.WHOLE_FLOOR, Set.of(ToolKind.FAN)),
+                book.setUp().fanAndDuct(),
+                Math.min(2, crew),
+                true,
+                StepSequence.StepDraft.NO_ABRADING));
+      }
+    }
+  }
+
   private void byMachineAndHand(PrepStep step, PrepPlan plan) {
     boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
     StepType byHand = types.prep(step, StepMeans.HAND, filler);
+    fan(byHand);
     int others = machine ? 1 : 0;
     int hands = Math.max(1, crew - 1);
     hands = byHand.isHandGrinding() ? Math.min(hands, grinders(others)) : hands;
@@ -197,6 +217,11 @@ final class AreaStepPlanner {
     if (plans.stream().anyMatch(AreaStepPlanner::dyes)) {
       samplePanel();
     }
+    plans.stream()
+        .map(p -> types.coat(p, 1))
+        .filter(t -> t.tools().contains(ToolKind.FAN))
+        .findFirst()
+        .ifPresent(this::fan);
     boolean dyed = false;
     for (int i = 0; i < plans.size(); i++) {
       if (isInlay(plans.get(i))) {

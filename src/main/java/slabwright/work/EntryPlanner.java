@@ -91,12 +91,21 @@ final class EntryPlanner {
       before = before(waits);
       breathed = stay.breathed(before);
     }
-    steps.add(task.in(stay.breathing(breathed), waits));
     AirLevel during = before.plus(stay.added());
+    steps.add(
+        task.in(stay.breathing(breathed, lays.isPresent() ? fan(during) : Duration.ZERO), waits));
     lays.ifPresent(l -> judge(task, l, during));
     left.put(
         task.id(),
         lays.isPresent() ? during : air.after(before, (double) task.length().toMinutes()));
+  }
+
+  /** Until the air is clear; nothing where it never is, for then the job can't start. */
+  private Duration fan(AirLevel during) {
+    OptionalDouble until = air.minutesUntil(during, AirLevel.CLEAN, Optional.empty());
+    return until.isPresent()
+        ? Duration.ofMinutes((long) Math.ceil(until.getAsDouble()))
+        : Duration.ZERO;
   }
 
   private AirLevel before(List<StepWait> waits) {
@@ -214,11 +223,12 @@ final class EntryPlanner {
       return outside / worn.map(BreathingProtection::factor).orElse(1.0);
     }
 
-    StepAir breathing(double breathed) {
+    StepAir breathing(double breathed, Duration fan) {
       return new StepAir(
           Math.min(1, breathed),
           worn.map(BreathingProtection::name).orElse(""),
-          task.air().vapour());
+          task.air().vapour(),
+          fan);
     }
   }
 }

@@ -2,7 +2,9 @@ package slabwright.work;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -46,9 +48,25 @@ record JobFrame(ShopBook book) {
             .filter(s -> !followed.contains(s.id()))
             .map(s -> StepWait.straightAfter(s.id()))
             .toList();
-    step(STRIKE, Message.of("work.job-frame.strike"), StepKind.STRIKE, book.setUp().strike(), last)
-        .ifPresent(all::add);
+    List<String> wet = coatedLast(steps);
+    Message strike =
+        wet.isEmpty()
+            ? Message.of("work.job-frame.strike")
+            : Message.of("work.job-frame.strike-outside", String.join(", ", wet));
+    step(STRIKE, strike, StepKind.STRIKE, book.setUp().strike(), last).ifPresent(all::add);
     return all;
+  }
+
+  /** Names of the floor areas whose last step is a coat: there is no way over them to pack up. */
+  static List<String> coatedLast(List<WorkStep> steps) {
+    Map<String, WorkStep> last = new LinkedHashMap<>();
+    steps.stream()
+        .filter(s -> !s.type().kind().isWholeCrew())
+        .forEach(s -> last.put(s.type().areaId(), s));
+    return last.values().stream()
+        .filter(s -> s.type().kind() == StepKind.COAT)
+        .map(WorkStep::area)
+        .toList();
   }
 
   private Optional<WorkStep> step(

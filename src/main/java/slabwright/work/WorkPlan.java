@@ -13,6 +13,7 @@ import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayTable;
 import slabwright.work.days.ICalendarWriter;
 import slabwright.work.days.LateStart;
+import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
 
 /**
@@ -65,6 +66,14 @@ public record WorkPlan(
   /** Hours of steps and of presence; refused where there are no dates. */
   public Figure<Presence> presence() {
     return days.map(d -> Presence.of(d, book));
+  }
+
+  /** Names of the floor areas that are left with a fresh coat: nobody packs up over them. */
+  public List<String> coatedLast() {
+    return days.maybe()
+        .or(() -> outlook.order().maybe())
+        .map(d -> JobFrame.coatedLast(d.steps().stream().map(ScheduledStep::task).toList()))
+        .orElse(List.of());
   }
 
   public Optional<AreaWorkPlan> area(String id) {

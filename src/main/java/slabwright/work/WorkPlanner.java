@@ -27,6 +27,7 @@ import slabwright.work.days.DayTable;
 import slabwright.work.days.JobMeans;
 import slabwright.work.days.JobTool;
 import slabwright.work.days.Planned;
+import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
 import slabwright.work.prep.PrepPlan;
@@ -109,6 +110,7 @@ final class WorkPlanner {
     SharedDoors doors = new SharedDoors(site);
     List<DayCheck> all = new ArrayList<>(doors.unsaid());
     all.addAll(doors.order(held));
+    dated.maybe().ifPresent(d -> all.addAll(leaving(d)));
     boolean real = site.start().isPresent();
     dated
         .maybe()
@@ -117,6 +119,19 @@ final class WorkPlanner {
                 areas.forEach(
                     a -> all.addAll(new WeatherDays(site, a.floor(), a.coats()).checks(d, real))));
     return all;
+  }
+
+  /** A floor left with a fresh coat is no way out for tools and waste. */
+  private List<DayCheck> leaving(DayPlan days) {
+    List<WorkStep> steps = days.steps().stream().map(ScheduledStep::task).toList();
+    List<String> wet = JobFrame.coatedLast(steps);
+    return site.areas().stream()
+        .filter(a -> wet.contains(a.name()))
+        .map(
+            a ->
+                new DayCheck(
+                    a.id(), "", Message.of("work.work-plan.out-before-last-coat", a.name())))
+        .toList();
   }
 
   private List<TopPlan> tops(AreaTakeoff f) {

@@ -209,4 +209,27 @@ class CommandLineTest {
     assertThat(out.toString().strip().lines()).hasSize(3);
     assertThat(out.toString()).contains("c.svg");
   }
+
+  @Test
+  void an_open_question_ends_with_4_and_no_cut_file_until_it_is_answered() throws IOException {
+    Path logo =
+        svg("logo.svg", "<path d='M0 0h60v60h-60z'/><path fill='#fff' d='M9 9h20v20h-20z'/>");
+    String[] ask = {"inlay", logo.toString(), "--width", "600 mm", "--roll", "48 in", "--json"};
+    assertThat(run(ask)).isEqualTo(4);
+    JsonNode asked = json(out.toString()).get("questions").get(0);
+    assertThat(asked.get("kind").asText()).isEqualTo("white");
+    assertThat(asked.get("offer").asText()).isEqualTo("leave-bare");
+    assertThat(asked.get("colours").get(0).asText()).isEqualTo("#ffffff");
+    assertThat(run(with(ask, "--out", folder.resolve("a").toString()))).isEqualTo(4);
+    try (Stream<Path> files = Files.walk(folder.resolve("a"))) {
+      assertThat(files).noneMatch(f -> f.toString().endsWith(".svg"));
+    }
+    assertThat(run(with(ask, "--leave-bare", "#FFFFFF"))).isZero();
+    assertThat(run(with(ask, "--as-drawn"))).isZero();
+    assertThat(run(with(ask, "--leave-bare", "white"))).isEqualTo(3);
+  }
+
+  private static String[] with(String[] args, String... more) {
+    return Stream.of(args, more).flatMap(Stream::of).toArray(String[]::new);
+  }
 }

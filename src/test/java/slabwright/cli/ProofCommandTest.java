@@ -15,13 +15,13 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.inlay.InlayPlan;
+import slabwright.project.AreaCache;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.site.Site;
-import slabwright.work.AreaResult;
 
 /** The proof check from the command line: what it prints and how it ends. */
 class ProofCommandTest {
@@ -47,11 +47,12 @@ class ProofCommandTest {
 
   private static InlayPlan wheel() throws Exception {
     Site site = PlanLoader.read(PLAN);
-    return AreaResult.of(site, PLAN.toAbsolutePath().getParent(), () -> false).stream()
-        .flatMap(a -> a.inlays().stream())
-        .findFirst()
-        .orElseThrow()
-        .plan();
+    return new AreaCache()
+        .of(site, PLAN.toAbsolutePath().getParent(), () -> false).stream()
+            .flatMap(a -> a.inlays().stream())
+            .findFirst()
+            .orElseThrow()
+            .plan();
   }
 
   /** The wheel's first stencil as an SVG, its openings moved in their blank. */

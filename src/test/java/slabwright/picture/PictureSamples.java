@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
+import slabwright.project.AreaCache;
 import slabwright.site.Exposure;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
@@ -55,7 +56,7 @@ final class PictureSamples {
     try {
       Site site = PlanFile.read(plan).orThrow();
       Site hall = site.withAreas(List.of(site.areas().get(0)));
-      return AreaResult.of(hall, plan.getParent(), () -> false).get(0);
+      return new AreaCache().of(hall, plan.getParent(), () -> false).get(0);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -178,6 +178,37 @@ class CrewPagesTest {
     }
   }
 
+  @Test
+  void a_step_that_is_cut_says_whether_by_a_break_or_by_a_night() {
+    PacketContents job = job(PaperSize.LETTER);
+    String all =
+        pages(job).stream()
+            .flatMap(CrewPagesTest::texts)
+            .map(Text::words)
+            .collect(Collectors.joining(" "))
+            .replace('\u00a0', ' ');
+    int breaks = 0;
+    int nights = 0;
+    for (ScheduledStep s : job.work().days().maybe().orElseThrow().steps()) {
+      for (int i = 1; i < s.spans().size(); i++) {
+        LocalDateTime before = s.spans().get(i - 1).end();
+        LocalDateTime after = s.spans().get(i).start();
+        boolean day = before.toLocalDate().equals(after.toLocalDate());
+        breaks += day ? 1 : 0;
+        nights += day ? 0 : 1;
+        String when =
+            day
+                ? "goes on after the break, at " + CLOCK.format(QuarterHour.up(after))
+                : "goes on on "
+                    + DateTimeFormatter.ofPattern("EEEE, MMM d", Locale.ENGLISH).format(after);
+        assertThat(all).contains(when);
+      }
+    }
+    assertThat(breaks).isPositive();
+    assertThat(nights).isPositive();
+    assertThat(all).doesNotContain("going on from before");
+  }
+
   @ParameterizedTest
   @EnumSource(
       value = PaperSize.class,

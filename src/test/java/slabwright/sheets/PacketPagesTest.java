@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.drawing.Raster;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextBox;
@@ -57,7 +58,7 @@ class PacketPagesTest {
   }
 
   @Test
-  void a_client_reads_first_that_a_stopped_job_cannot_start_as_planned() {
+  void readers_outside_the_crew_read_first_that_a_stopped_job_cannot_start_as_planned() {
     SheetSamples stopped = SheetSamples.sample("bike-workshop");
     PacketContents job =
         new PacketContents(
@@ -67,10 +68,60 @@ class PacketPagesTest {
             PaperSize.A4,
             SheetSamples.DAY,
             Words.english());
-    String first = String.join(" ", words(PacketSet.of(Packet.CLIENT, job).pages().get(0)));
-    assertThat(first).contains("can't start as planned").contains("asbestos");
-    assertThat(String.join(" ", words(packet(Packet.CLIENT, PaperSize.LETTER).pages().get(0))))
-        .doesNotContain("can't start");
+    for (Packet p : List.of(Packet.CLIENT, Packet.SIGN_SHOP, Packet.FIRE_AND_SAFETY)) {
+      List<String> first = words(PacketSet.of(p, job).pages().get(0));
+      assertThat(first).contains("This job can't start as planned");
+      assertThat(String.join(" ", first)).contains("asbestos");
+      assertThat(String.join(" ", words(packet(p, PaperSize.LETTER).pages().get(0))))
+          .doesNotContain("can't start");
+    }
+  }
+
+  @Test
+  void the_fire_packet_is_one_plan_of_all_floors_one_form_and_then_lists() {
+    List<PrintedPage> pages = packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages();
+    assertThat(words(pages.get(0))).contains("Reading hall", "Terrace", "M1", "E");
+    assertThat(pages.get(1).title()).isEqualTo("Form for the permit and the door");
+    assertThat(words(pages.get(1))).contains("Stop numbers", "Fire authority", "Fire department");
+    assertThat(pages.get(2).title()).isEqualTo("Check lists");
+    assertThat(pages).hasSizeLessThanOrEqualTo(5);
+  }
+
+  @Test
+  void the_clients_first_page_shows_the_floor_as_it_should_look_and_never_says_will() {
+    for (PaperSize paper : List.of(PaperSize.LETTER, PaperSize.A4)) {
+      PrintedPage first = packet(Packet.CLIENT, paper).pages().get(0);
+      List<Raster> pictures =
+          first.drawing().plain().stream()
+              .filter(Raster.class::isInstance)
+              .map(Raster.class::cast)
+              .toList();
+      assertThat(pictures).hasSize(3);
+      assertThat(pictures.get(0).at().width()).isGreaterThan(100);
+      assertThat(pictures.stream().mapToInt(r -> r.picture().jpeg().length).sum())
+          .isLessThan(1_500_000);
+      assertThat(String.join(" ", words(first)))
+          .contains("the sample panel")
+          .doesNotContainPattern("\\bwill\\b");
+      assertThat(PacketSet.of(Packet.CLIENT, contents(paper)).pages().get(0).drawing().plain())
+          .isEqualTo(first.drawing().plain());
+    }
+  }
+
+  @Test
+  void places_of_a_kind_are_told_by_their_number_when_they_are_many() {
+    SheetSamples depot = SheetSamples.sample("depot-floor");
+    PacketContents job =
+        new PacketContents(
+            depot.site(),
+            depot.results(),
+            depot.work(depot.site()),
+            PaperSize.A4,
+            SheetSamples.DAY,
+            Words.english());
+    List<PrintedPage> pages = PacketSet.of(Packet.CLIENT, job).pages();
+    assertThat(String.join(" ", words(pages.get(0)))).contains("90 filled spots: each takes");
+    assertThat(pages).hasSizeLessThanOrEqualTo(4);
   }
 
   @Test

@@ -20,7 +20,11 @@ import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
+import slabwright.sheets.page.SheetOptions;
+import slabwright.site.Site;
+import slabwright.site.job.Party;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 /** What must hold of every page, tried on the sample site. */
 class PagesTest {
@@ -109,8 +113,37 @@ class PagesTest {
     for (int i = 0; i < pages.size(); i++) {
       List<String> words = TextBox.of(pages.get(i).drawing()).stream().map(TextBox::words).toList();
       assertThat(words)
-          .contains("Tram Hall Library", "A4", (i + 1) + " of " + pages.size(), "25 Nov 2026");
+          .contains(
+              "Tram Hall Library",
+              "Sheets, page " + (i + 1) + " of " + pages.size(),
+              "draft, 25 Nov 2026 · A4");
     }
+  }
+
+  @Test
+  void the_title_strip_is_twelve_millimetres_and_names_contractor_phone_and_client() {
+    Party contractor = new Party("Lime Street Floors (invented)", "", "555 0100", "", "");
+    Party client = new Party("Tram Hall trust (invented)", "", "", "", "");
+    Site site =
+        HALL.site().withJob(HALL.site().job().withContractor(contractor).withClient(client));
+    PrintedPage page =
+        SheetSet.of(
+                site,
+                HALL.results(),
+                new SheetOptions(PaperSize.TABLOID, SheetSamples.DAY, Words.english()))
+            .get(0);
+    Bounds strip = PageFrame.of(PaperSize.TABLOID).titleStrip();
+    assertThat(strip.height()).isLessThanOrEqualTo(12);
+    List<String> in =
+        TextBox.of(page.drawing()).stream()
+            .filter(t -> t.bounds().minY() >= strip.minY())
+            .map(TextBox::words)
+            .toList();
+    assertThat(in)
+        .contains(
+            "Lime Street Floors (invented)",
+            "555 0100",
+            "for Tram Hall trust (invented) · invented sample site");
   }
 
   @Test

@@ -73,16 +73,25 @@ class SheetNumbersTest {
     return missing;
   }
 
-  /** The title block, with scale, date and page number, is left out. */
+  /** The title strip and, over it, what says or checks the scale are left out. */
   private static Stream<String> printed(PrintedPage page, PaperSize paper) {
     PageFrame frame = PageFrame.of(paper);
     return page.drawing().plain().stream()
         .filter(Text.class::isInstance)
         .map(Text.class::cast)
-        .filter(t -> t.at().y() < frame.titleBlock().minY())
+        .filter(t -> t.at().y() < frame.titleStrip().minY())
+        .filter(t -> t.at().y() < frame.drawn().maxY() || !isScale(t, frame))
         .filter(t -> !isTick(t, frame.type()))
         .map(Text::words)
         .filter(w -> EXCEPTIONS.stream().noneMatch(w::matches));
+  }
+
+  /** In the band left of the tables that only pages with a drawing have. */
+  private static boolean isScale(Text t, PageFrame frame) {
+    return t.words().contains("this line measures")
+        || (t.words().matches("1:\\d+|[\\d/ ]+″ = 1′ 0″|[\\d.]+( (ft|in|m|mm))?")
+            && t.at().x() < frame.side().minX()
+            && t.style().size() == frame.type().small().size());
   }
 
   private static boolean isTick(Text t, TypeSizes type) {

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slabwright.project.AreaCache;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetOptions;
@@ -43,7 +44,7 @@ public final class SheetSamples {
     Path plan = Path.of("sample-plans", name + ".site.json");
     try {
       Site site = PlanFile.read(plan).orThrow();
-      return new SheetSamples(site, AreaResult.of(site, plan.getParent(), () -> false));
+      return new SheetSamples(site, new AreaCache().of(site, plan.getParent(), () -> false));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

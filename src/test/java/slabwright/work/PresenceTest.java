@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -12,7 +13,9 @@ import slabwright.site.Site;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
+import slabwright.work.step.AirEffect;
 import slabwright.work.step.StepKind;
+import slabwright.work.step.ToolKind;
 
 /** The tram hall by the example book: 30 min to set up and to clean up, 45 min of breaks. */
 class PresenceTest {
@@ -46,6 +49,36 @@ class PresenceTest {
             StepKind.FINE_PASS,
             StepKind.MASK_WALLS,
             StepKind.COAT);
+  }
+
+  @Test
+  void a_fan_is_set_up_before_the_first_solvent_and_nowhere_without_one() {
+    List<ScheduledStep> steps =
+        WorkSamples.plan(WorkSamples.solventHall()).days().maybe().orElseThrow().steps();
+    ScheduledStep first =
+        steps.stream()
+            .filter(s -> s.task().type().tools().contains(ToolKind.FAN))
+            .min(Comparator.comparing(ScheduledStep::start))
+            .orElseThrow();
+    assertThat(kind(first)).isEqualTo(StepKind.SET_UP_FAN);
+    assertThat(steps.stream().filter(s -> kind(s) == StepKind.SET_UP_FAN)).hasSize(1);
+    assertThat(steps)
+        .filteredOn(s -> s.task().type().air() instanceof AirEffect.Vapour)
+        .filteredOn(s -> s.task().type().tools().contains(ToolKind.FAN))
+        .isNotEmpty()
+        .allSatisfy(s -> assertThat(s.start()).isAfterOrEqualTo(first.end()))
+        .anySatisfy(s -> assertThat(s.task().air().fan()).isPositive());
+  }
+
+  @Test
+  void nobody_packs_up_over_the_coat_laid_last() {
+    ScheduledStep strike = DAYS.steps().get(DAYS.steps().size() - 1);
+    assertThat(PLAN.coatedLast()).isNotEmpty();
+    PLAN.coatedLast()
+        .forEach(a -> assertThat(Said.of(strike.task().name())).contains("outside").contains(a));
+    assertThat(PLAN.outlook().checks())
+        .filteredOn(c -> c.what().key().equals("work.work-plan.out-before-last-coat"))
+        .hasSameSizeAs(PLAN.coatedLast());
   }
 
   @Test

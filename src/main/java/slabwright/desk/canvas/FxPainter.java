@@ -1,7 +1,9 @@
 package slabwright.desk.canvas;
 
+import java.io.ByteArrayInputStream;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.Image;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.FillRule;
 import javafx.scene.shape.StrokeLineCap;
@@ -14,9 +16,11 @@ import slabwright.drawing.Fill;
 import slabwright.drawing.FontFace;
 import slabwright.drawing.Painter;
 import slabwright.drawing.Pen;
+import slabwright.drawing.Raster;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -83,6 +87,13 @@ public final class FxPainter implements Painter {
     g.setFill(colour(t.style().colour()));
     g.fillText(TextMeasure.showable(t.words()), 0, 0);
     g.restore();
+  }
+
+  @Override
+  public void raster(Raster r) {
+    Bounds b = r.at();
+    Image image = new Image(new ByteArrayInputStream(r.picture().jpeg()));
+    g.drawImage(image, b.minX() * k, b.minY() * k, b.width() * k, b.height() * k);
   }
 
   private void chain(List<Vec> points, boolean closed) {

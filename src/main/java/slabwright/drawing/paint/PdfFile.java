@@ -74,15 +74,17 @@ public record PdfFile(
       document.setDocumentId(made.toEpochMilli() ^ title.hashCode());
       PdfFonts fonts = new PdfFonts(document);
       PdfLayers groups = new PdfLayers(document);
+      PdfImages images = new PdfImages(document);
       for (int i = 0; i < pages.size(); i++) {
         before.accept(i);
-        add(document, fonts, groups, i);
+        add(document, fonts, groups, images, i);
       }
       document.save(out);
     }
   }
 
-  private void add(PDDocument document, PdfFonts fonts, PdfLayers groups, int number)
+  private void add(
+      PDDocument document, PdfFonts fonts, PdfLayers groups, PdfImages images, int number)
       throws IOException {
     Drawing drawing = pages.get(number);
     Bounds b = drawing.bounds();
@@ -94,7 +96,7 @@ public record PdfFile(
     document.addPage(page);
     try (PDPageContentStream content = new PDPageContentStream(document, page)) {
       content.transform(Matrix.getScaleInstance(1f / unit, 1f / unit));
-      PdfPainter painter = new PdfPainter(content, fonts, b);
+      PdfPainter painter = new PdfPainter(content, fonts, images, b);
       painter.paint(drawing.plain());
       for (PdfLayer layer : layers.isEmpty() ? List.<PdfLayer>of() : layers.get(number)) {
         content.beginMarkedContent(COSName.OC, groups.of(layer.name()));

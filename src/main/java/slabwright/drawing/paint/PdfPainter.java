@@ -13,6 +13,7 @@ import slabwright.drawing.FontFace;
 import slabwright.drawing.Painter;
 import slabwright.drawing.Pen;
 import slabwright.drawing.PrimitiveInk;
+import slabwright.drawing.Raster;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
@@ -29,11 +30,13 @@ final class PdfPainter implements Painter {
 
   private final PDPageContentStream out;
   private final PdfFonts fonts;
+  private final PdfImages images;
   private final Bounds paper;
 
-  PdfPainter(PDPageContentStream out, PdfFonts fonts, Bounds paper) {
+  PdfPainter(PDPageContentStream out, PdfFonts fonts, PdfImages images, Bounds paper) {
     this.out = out;
     this.fonts = fonts;
+    this.images = images;
     this.paper = paper;
   }
 
@@ -169,6 +172,17 @@ final class PdfPainter implements Painter {
             cos, sin, -sin, cos, x(t.at()) - (float) back * cos, y(t.at()) - (float) back * sin));
     out.showText(words);
     out.endText();
+  }
+
+  @Override
+  public void raster(Raster r) {
+    written(
+        () -> {
+          Bounds b = r.at();
+          float left = x(new Vec(b.minX(), b.minY()));
+          float foot = y(new Vec(b.minX(), b.maxY()));
+          out.drawImage(images.of(r.picture()), left, foot, (float) b.width(), (float) b.height());
+        });
   }
 
   private float x(Vec p) {

@@ -7,7 +7,11 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
+import javax.imageio.ImageIO;
 import slabwright.drawing.Colour;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Fill;
@@ -15,6 +19,7 @@ import slabwright.drawing.FontFace;
 import slabwright.drawing.Painter;
 import slabwright.drawing.Pen;
 import slabwright.drawing.PrimitiveInk;
+import slabwright.drawing.Raster;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
@@ -117,6 +122,21 @@ final class PicturePainter implements Painter {
     at.scale(t.style().size() / 1000, -t.style().size() / 1000);
     g.setColor(colour(t.style().colour()));
     g.fill(at.createTransformedShape(glyphs.of(FontFace.of(t.style()), words)));
+  }
+
+  @Override
+  public void raster(Raster r) {
+    try {
+      BufferedImage image = ImageIO.read(new ByteArrayInputStream(r.picture().jpeg()));
+      Bounds b = r.at();
+      AffineTransform at = AffineTransform.getTranslateInstance(b.minX(), b.minY());
+      at.scale(b.width() / image.getWidth(), b.height() / image.getHeight());
+      g.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+      g.drawImage(image, at, null);
+    } catch (IOException e) {
+      throw new UncheckedIOException("a picture of our own making can't be read", e);
+    }
   }
 
   private static Color colour(Colour c) {

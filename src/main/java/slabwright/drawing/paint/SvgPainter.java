@@ -6,6 +6,7 @@ import slabwright.drawing.Fill;
 import slabwright.drawing.Painter;
 import slabwright.drawing.Pen;
 import slabwright.drawing.PrimitiveInk;
+import slabwright.drawing.Raster;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
@@ -113,6 +114,15 @@ public final class SvgPainter implements Painter {
     }
     out.append(" fill=\"").append(t.style().colour().css()).append("\" xml:space=\"preserve\">");
     out.append(escaped(words)).append("</text>\n");
+  }
+
+  @Override
+  public void raster(Raster r) {
+    Bounds b = r.at();
+    out.append("<image x=\"").append(number(b.minX())).append("\" y=\"").append(number(b.minY()));
+    out.append("\" width=\"").append(number(b.width())).append("\" height=\"");
+    out.append(number(b.height())).append("\" preserveAspectRatio=\"none\" href=\"");
+    out.append(r.picture().dataAddress()).append("\"/>\n");
   }
 
   private static String anchor(Text.Anchor anchor) {

@@ -1,7 +1,10 @@
 package slabwright.inlay.artwork;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slabwright.shape.Bounds;
 
 /**
@@ -17,6 +20,9 @@ import slabwright.shape.Bounds;
  * @param mmPerPx mm on the floor for one CSS pixel of the graphic
  * @param painted bounds of all colours; its corner is (0, 0) within the tolerance
  * @param colours disjoint regions in the order the colours are first painted
+ * @param questions all that must be asked, answered or not
+ * @param names of inks, where the file gives them, by {@code #rrggbb}
+ * @param doubtMm how far 95 % of its edges may be off at most, when it was traced from a picture
  * @param background a colour that fills the whole page behind all others; not among the colours
  */
 public record Artwork(
@@ -25,10 +31,35 @@ public record Artwork(
     Bounds painted,
     List<ColourRegion> colours,
     Optional<ColourRegion> background,
-    List<ArtworkWarning> warnings)
+    List<ArtworkWarning> warnings,
+    List<ArtworkQuestion> questions,
+    Map<String, String> names,
+    OptionalDouble doubtMm)
     implements ArtworkResult {
   public Artwork {
     colours = List.copyOf(colours);
     warnings = List.copyOf(warnings);
+    questions = List.copyOf(questions);
+    names = Map.copyOf(names);
+  }
+
+  /**
+   * The same, traced from a picture.
+   *
+   * @param said what the person should know of it
+   */
+  public Artwork traced(double doubt, ArtworkWarning said) {
+    List<ArtworkWarning> all = new ArrayList<>(warnings);
+    all.add(said);
+    return new Artwork(
+        name,
+        mmPerPx,
+        painted,
+        colours,
+        background,
+        all,
+        questions,
+        names,
+        OptionalDouble.of(doubt));
   }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.shape.Arrangement;
@@ -34,6 +35,7 @@ public final class ArtworkBuilder {
   private final ArtworkOptions options;
   private final WarningCollector notes;
   private final ColourMerging palette;
+  private Map<String, String> names = Map.of();
 
   public ArtworkBuilder(
       List<PaintedShape> all, ArtworkPage page, ArtworkOptions options, WarningCollector notes) {
@@ -46,6 +48,12 @@ public final class ArtworkBuilder {
             .filter(s -> !options.ignored().contains(s.hex()))
             .filter(s -> !options.ignored().contains(palette.of(s.hex())))
             .toList();
+  }
+
+  /** What the file calls its inks, by {@code #rrggbb}. */
+  public ArtworkBuilder named(Map<String, String> inks) {
+    names = inks;
+    return this;
   }
 
   public Artwork build(String name) {
@@ -111,7 +119,10 @@ public final class ArtworkBuilder {
         bounds(inOrder, Optional.empty()),
         colours,
         behind,
-        notes.warnings(p -> onFloor(p, toMm)));
+        notes.warnings(p -> onFloor(p, toMm)),
+        ArtworkQuestionFinder.of(colours, notes.questions(p -> onFloor(p, toMm))),
+        names,
+        OptionalDouble.empty());
   }
 
   private static ColourRegion colour(String hex, Region region) {

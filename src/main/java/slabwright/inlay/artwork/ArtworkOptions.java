@@ -1,6 +1,7 @@
 package slabwright.inlay.artwork;
 
 import java.util.Set;
+import slabwright.units.Message;
 
 /**
  * How a graphic is read.
@@ -21,8 +22,24 @@ public record ArtworkOptions(
   /** Far finer than a plotter's blade, yet coarse enough for quick geometry. */
   public static final double TOLERANCE_MM = 0.01;
 
+  private static final double NARROWEST_MM = 10;
+  private static final double WIDEST_MM = 100_000;
+
   public ArtworkOptions {
     ignored = Set.copyOf(ignored);
+  }
+
+  /**
+   * Checks that the width makes sense.
+   *
+   * @throws RefusedArtworkException when it does not
+   */
+  public void checkWidth() {
+    if (!(widthMm >= NARROWEST_MM && widthMm <= WIDEST_MM)) {
+      throw new RefusedArtworkException(
+          ArtworkRefusal.Reason.ABSURD_SIZE,
+          Message.of("inlay.artwork-options.width-out-of-range", widthMm));
+    }
   }
 
   public static ArtworkOptions ofWidth(double mm) {

@@ -19,6 +19,8 @@ public record ArtworkWarning(Kind kind, Message message, Optional<Vec> place) {
     /** A character that no font at hand can draw; stop until accepted. */
     CHARACTER_MISSING,
     BACKGROUND,
+    /** It was traced from a picture, and how far its edges may be off. */
+    TRACED,
     /** Something reaches over the page's edge and is cut off there. */
     CUT_AT_PAGE,
     SEE_THROUGH,
@@ -27,6 +29,8 @@ public record ArtworkWarning(Kind kind, Message message, Optional<Vec> place) {
     MASK,
     EFFECT_LEFT_OUT,
     COLOURS_MERGED,
+    /** The file gives a colour a name of its own. */
+    SPOT_COLOUR,
     STYLE_LEFT_OUT,
     PART_LEFT_OUT;
 

@@ -30,7 +30,7 @@ public record Lab(double l, double a, double b) {
   }
 
   /** The colour difference of CIE 1976: the straight distance. */
-  double deltaE(Lab o) {
+  public double deltaE(Lab o) {
     return Math.sqrt((l - o.l) * (l - o.l) + (a - o.a) * (a - o.a) + (b - o.b) * (b - o.b));
   }
 }

@@ -3,8 +3,10 @@ package slabwright.inlay.cutfile;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.stencil.Finding;
+import slabwright.site.StencilSpec;
 import slabwright.units.Message;
 
 /**
@@ -19,6 +21,8 @@ public record CutStop(Kind kind, Message sentence) {
     CHANGED_ON_DISK,
     /** A check says that it can't be cut. */
     BLOCKED,
+    /** Something about its colours is asked and not answered. */
+    QUESTION,
     /** Letters are not drawn as the graphic asks; a person may accept them. */
     LETTERS
   }
@@ -29,7 +33,7 @@ public record CutStop(Kind kind, Message sentence) {
   }
 
   /** What the graphic and its plan say against cutting; empty when nothing does. */
-  public static List<CutStop> of(String inlay, Artwork artwork, InlayPlan plan) {
+  public static List<CutStop> of(String inlay, Artwork artwork, InlayPlan plan, StencilSpec spec) {
     List<CutStop> stops = new ArrayList<>();
     plan.findings().stream()
         .filter(f -> f.weight() == Finding.Weight.CANNOT)
@@ -39,6 +43,10 @@ public record CutStop(Kind kind, Message sentence) {
     if (plan.panels().isEmpty() && stops.isEmpty()) {
       stops.add(new CutStop(Kind.BLOCKED, Message.of("inlay.cut-stop.no-panel-fits", inlay)));
     }
+    OpenQuestions.of(artwork, spec).stream()
+        .map(q -> Message.of("inlay.cut-stop.question", inlay, q.message()))
+        .map(asked -> new CutStop(Kind.QUESTION, asked))
+        .forEach(stops::add);
     artwork.warnings().stream()
         .filter(w -> w.kind().changesLetters())
         .map(

@@ -2,10 +2,12 @@ package slabwright.inlay.masking;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Seam;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
 
@@ -20,34 +22,43 @@ final class MaskingBuilder {
   private final StencilSet set;
   private final PanelPlan plan;
   private final MaskingParameters rules;
+  private final Region openings;
 
   MaskingBuilder(StencilSet set, PanelPlan plan, MaskingParameters rules) {
     this.set = set;
     this.plan = plan;
     this.rules = rules;
+    openings = set.openings();
   }
 
   Masking make() {
-    return make(skirt(reached()), List.of());
+    return make(skirt(reached(openings), List.of(set.blank())), List.of(), Optional.empty());
   }
 
   Masking make(FloorAround around) {
-    Region reached = reached();
-    UprightFinder finder = new UprightFinder(set.openings(), reached, rules.overspray());
-    return make(skirt(reached).intersect(around.floor()), finder.on(around));
+    Region reached = reached(openings);
+    UprightFinder finder = new UprightFinder(openings, reached, rules.overspray());
+    Region skirt = skirt(reached, List.of(set.blank())).intersect(around.floor());
+    return make(skirt, finder.on(around), Optional.of(around.floor()));
   }
 
-  private Masking make(Region skirt, List<UprightMasking> upright) {
-    Region frame = lapsAndRim();
+  private Masking make(Region skirt, List<UprightMasking> upright, Optional<Region> floor) {
+    Region frame = lapsAndRim(plan);
     List<Region> bands = new ArrayList<>();
     List<Region> rest = new ArrayList<>();
+    List<Region> skirts = new ArrayList<>();
     for (Stencil stencil : set.stencils()) {
-      Region near = near(stencil.openings()).union(frame);
+      PanelPlan own = plan.of(stencil);
+      boolean local = plan.isLocal(stencil);
+      Region near = near(stencil.openings()).union(local ? lapsAndRim(own) : frame);
+      Region paper = local ? skirt(reached(stencil.openings()), own.blanks()) : skirt;
+      skirts.add(local && floor.isPresent() ? paper.intersect(floor.get()) : paper);
       bands.add(stencil.mask().intersect(near));
       rest.add(stencil.mask().minus(near));
     }
-    return new Masking(
-        bands, rest, skirt, PaperRunPlanner.runs(skirt, set.blank(), rules), upright);
+    List<PaperRun> paper =
+        plan.panels().isEmpty() ? List.of() : PaperRunPlanner.runs(skirt, set.blank(), rules);
+    return new Masking(bands, rest, skirts, skirt, paper, upright);
   }
 
   private Region near(Region openings) {
@@ -59,9 +70,9 @@ final class MaskingBuilder {
    * four steps, each as long as all before it: every step rounds off bays, so the next has less to
    * do, and growing by one length and then another is growing by both.
    */
-  private Region reached() {
+  private Region reached(Region openings) {
     double reach = rules.overspray().reachMm();
-    Region grown = set.openings();
+    Region grown = openings;
     double step = reach / 8;
     for (double done = 0; done < reach; done += step) {
       step = Math.max(step, done);
@@ -71,15 +82,25 @@ final class MaskingBuilder {
     return grown;
   }
 
-  private Region skirt(Region reached) {
-    return reached.minus(Region.rectangle(set.blank()));
+  private static Region skirt(Region reached, List<Bounds> blanks) {
+    return reached.minus(films(blanks));
   }
 
-  private Region lapsAndRim() {
-    Region blank = Region.rectangle(set.blank());
+  private static Region films(List<Bounds> blanks) {
+    return blanks.size() == 1
+        ? Region.rectangle(blanks.get(0))
+        : Region.union(blanks.stream().map(Region::rectangle).toList());
+  }
+
+  private Region lapsAndRim(PanelPlan of) {
+    Region blank = films(of.blanks());
     List<Region> parts = new ArrayList<>();
-    parts.add(blank.minus(Region.rectangle(set.blank().grown(-rules.pressBand()))));
-    for (Seam seam : plan.laps()) {
+    for (Bounds b : of.blanks()) {
+      Bounds loose = b.grown(-rules.pressBand());
+      Region whole = Region.rectangle(b);
+      parts.add(loose.isEmpty() ? whole : whole.minus(Region.rectangle(loose)));
+    }
+    for (Seam seam : of.laps()) {
       parts.add(Region.rectangle(seam.lap().grown(rules.pressBand())).intersect(blank));
     }
     return Region.union(parts);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -84,9 +85,14 @@ public final class ProofBatch {
     if (reports.isEmpty()) {
       ignored.add(page);
     } else if (anyRight) {
+      reports.values().removeIf(r -> !r.faults().isEmpty());
+      OptionalInt named = page.stencilInName();
+      boolean said =
+          named.isPresent()
+              && reports.keySet().stream().anyMatch(w -> w.stencil == named.getAsInt());
       reports.forEach(
           (w, r) -> {
-            if (r.faults().isEmpty()) {
+            if (!said || w.stencil == named.getAsInt()) {
               add(w, page, r);
             }
           });
@@ -176,7 +182,7 @@ public final class ProofBatch {
         return pages.get(0).report;
       }
       Set<String> panels = new TreeSet<>();
-      pages.forEach(p -> panels.addAll(p.report.panels()));
+      pages.forEach(p -> shown(p.report, panels));
       List<ProofReport> reports = pages.stream().map(OnPage::report).toList();
       List<Panel> absent =
           plan.cutPanels().stream().filter(p -> !panels.contains(p.name())).toList();
@@ -192,6 +198,21 @@ public final class ProofBatch {
           Region.union(reports.stream().map(ProofReport::missing).toList()),
           Region.union(reports.stream().map(ProofReport::added).toList()),
           reports.stream().map(ProofReport::poses).<Affine>mapMulti(List::forEach).toList());
+    }
+
+    /**
+     * A second page with one and the same piece shows another that is cut alike, if there is one.
+     */
+    private void shown(ProofReport report, Set<String> panels) {
+      boolean again = report.panels().size() == 1 && panels.containsAll(report.panels());
+      if (again) {
+        plan.twins(report.panels().get(0)).stream()
+            .filter(t -> !panels.contains(t))
+            .findFirst()
+            .ifPresent(panels::add);
+      } else {
+        panels.addAll(report.panels());
+      }
     }
 
     private List<ProofFault> faults(

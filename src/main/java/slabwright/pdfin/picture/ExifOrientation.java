@@ -8,7 +8,7 @@ import java.nio.ByteOrder;
  * How a camera was held, as it notes in a JPEG (Exif tag 0x0112, values 1 to 8): how pixels must be
  * turned and mirrored to stand upright.
  */
-enum ExifOrientation {
+public enum ExifOrientation {
   AS_IS(1),
   MIRRORED(2),
   HALF_TURN(3),
@@ -32,7 +32,7 @@ enum ExifOrientation {
    * any order, several may carry the Exif marker (XMP does), and fill bytes may part them (ITU-T
    * T.81, B.1.1.2).
    */
-  static ExifOrientation of(byte[] file) {
+  public static ExifOrientation of(byte[] file) {
     ByteBuffer in = ByteBuffer.wrap(file);
     if (file.length < 4 || in.getShort() != (short) 0xFFD8) {
       return AS_IS;
@@ -76,14 +76,19 @@ enum ExifOrientation {
     return value >= 1 && value <= 8 ? values()[value - 1] : AS_IS;
   }
 
-  BufferedImage turned(BufferedImage image) {
+  public BufferedImage turned(BufferedImage image) {
     if (this == AS_IS) {
       return image;
     }
     int w = image.getWidth();
     int h = image.getHeight();
     boolean lying = value >= 5;
-    BufferedImage out = new BufferedImage(lying ? h : w, lying ? w : h, image.getType());
+    boolean clear = image.getColorModel().hasAlpha();
+    BufferedImage out =
+        new BufferedImage(
+            lying ? h : w,
+            lying ? w : h,
+            clear ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
     for (int y = 0; y < out.getHeight(); y++) {
       for (int x = 0; x < out.getWidth(); x++) {
         out.setRGB(x, y, source(image, x, y, w - 1, h - 1));

@@ -75,7 +75,8 @@ public record CutFileRequest(
   }
 
   private List<CutStop> stops(PlacedInlay i) {
-    List<CutStop> all = new ArrayList<>(CutStop.of(i.inlay().name(), i.artwork(), i.plan()));
+    List<CutStop> all =
+        new ArrayList<>(CutStop.of(i.inlay().name(), i.artwork(), i.plan(), i.inlay().spec()));
     if (lettersAccepted) {
       all.removeIf(s -> s.kind() == CutStop.Kind.LETTERS);
     }

@@ -6,9 +6,12 @@ import java.time.Instant;
 import java.util.List;
 import java.util.TreeMap;
 import slabwright.inlay.GraphicReader;
+import slabwright.inlay.GraphicSettings;
 import slabwright.inlay.InlayContext;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
 import slabwright.units.Message;
@@ -32,6 +35,11 @@ public sealed interface GraphicResult {
   /** Its stencils, panels and masking. */
   record Planned(Path graphic, Artwork artwork, InlayPlan plan, StencilSpec spec)
       implements GraphicResult {
+    /** What is asked about its colours and not answered. */
+    public List<ArtworkQuestion> questions() {
+      return OpenQuestions.of(artwork, spec);
+    }
+
     @Override
     public String json(Words words) {
       return InlayJson.line(graphic.toString(), artwork, plan, spec, words);
@@ -63,15 +71,20 @@ public sealed interface GraphicResult {
    * Reads a graphic and plans its stencils.
    *
    * @param width of what it paints, mm
+   * @param how its file is read
+   * @param asDrawn whether every question about its colours is answered by dyeing them as drawn
    * @throws IOException when the file is there and breaks while it is read
    */
-  static GraphicResult compute(Path graphic, double width, StencilSpec spec) throws IOException {
-    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec);
+  static GraphicResult compute(
+      Path graphic, double width, StencilSpec spec, GraphicSettings how, boolean asDrawn)
+      throws IOException {
+    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec, how);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Unusable(graphic, refused.message());
     }
     GraphicReader.Reading read = reading.orThrow();
-    InlayPlan plan = InlayPlan.of(read.graphic(), spec, InlayContext.graphicAlone());
-    return new Planned(graphic, read.artwork(), plan, spec);
+    StencilSpec settled = asDrawn ? OpenQuestions.asDrawn(read.artwork(), spec) : spec;
+    InlayPlan plan = InlayPlan.of(read.graphic(), settled, InlayContext.graphicAlone());
+    return new Planned(graphic, read.artwork(), plan, settled);
   }
 }

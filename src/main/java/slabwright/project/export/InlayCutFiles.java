@@ -42,7 +42,7 @@ record InlayCutFiles(
   public List<String> add(
       OutFolder out, String prefix, Artwork artwork, InlayPlan plan, StencilSpec spec)
       throws IOException {
-    List<CutStop> stops = CutStop.of(inlay, artwork, plan);
+    List<CutStop> stops = CutStop.of(inlay, artwork, plan, spec);
     List<String> said =
         stops.stream()
             .filter(s -> !fontAccepted || s.kind() != CutStop.Kind.LETTERS)

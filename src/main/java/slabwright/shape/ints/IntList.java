@@ -22,6 +22,10 @@ public final class IntList {
     return size;
   }
 
+  public void clear() {
+    size = 0;
+  }
+
   public int removeLast() {
     return values[--size];
   }

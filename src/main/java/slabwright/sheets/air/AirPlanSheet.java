@@ -58,7 +58,6 @@ public final class AirPlanSheet {
   public List<PageDraft> drafts() {
     return new PlanSheet(
             context,
-            "7",
             context.say("sheets.air-plan-sheet.title"),
             context.say("sheets.air-plan-sheet.subtitle"),
             area.name(),

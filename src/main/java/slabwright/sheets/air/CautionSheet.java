@@ -36,7 +36,6 @@ public final class CautionSheet {
   public List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "7",
             context.say("sheets.caution-sheet.title"),
             context.say("sheets.caution-sheet.subtitle"),
             work.name(),

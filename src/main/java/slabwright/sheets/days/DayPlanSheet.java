@@ -34,7 +34,6 @@ public final class DayPlanSheet {
   public List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "6",
             context.say("sheets.day-plan-sheet.title"),
             plan.dated()
                 ? context.say("sheets.day-plan-sheet.dated")

@@ -89,13 +89,7 @@ public final class LanesSheet {
             : context.say("sheets.lanes-sheet.subtitle", product);
     PlanSheet sheet =
         new PlanSheet(
-            context,
-            "6",
-            title,
-            subtitle,
-            area.name(),
-            CoordinateFrame.SITE,
-            takeoff.gross().bounds());
+            context, title, subtitle, area.name(), CoordinateFrame.SITE, takeoff.gross().bounds());
     return poster ? sheet.poster(this::draw, blocks()) : sheet.drafts(this::draw, blocks());
   }
 

@@ -8,8 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.inlay.panel.Panel;
@@ -18,6 +20,7 @@ import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.FixEffect;
 import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
 import slabwright.units.UnitSystem;
@@ -62,6 +65,7 @@ public final class InlayJson {
     ObjectNode o = JsonNodeFactory.instance.objectNode();
     o.put("file", file);
     o.put("mmPerPx", artwork.mmPerPx());
+    artwork.doubtMm().ifPresent(d -> o.put("doubt_mm", JsonText.number(d)));
     o.put("width_mm", JsonText.number(artwork.painted().width()));
     o.put("height_mm", JsonText.number(artwork.painted().height()));
     colours(artwork, o.putArray("colours"));
@@ -77,7 +81,7 @@ public final class InlayJson {
     stencils(plan, o.putArray("stencils"));
     seams(plan, o);
     o.put("rollLength_mm", JsonText.number(plan.rollLength()));
-    plan.panels().ifPresent(p -> o.put("waste", JsonText.significant(p.waste())));
+    plan.panels().ifPresent(p -> o.put("waste", JsonText.significant(plan.waste())));
     paper(plan, o.putArray("paper"));
     o.put("pressBand_mm2", JsonText.number(plan.pressBandArea()));
     o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
@@ -85,12 +89,15 @@ public final class InlayJson {
     settings(spec, o.putObject("settings"));
     o.put("frame", words.say("sheets.inlay-json.frame"));
     warnings(artwork, plan, o.putArray("warnings"), words);
+    questions(artwork, plan, spec, o.putArray("questions"), words);
     return o;
   }
 
   private static void colours(Artwork artwork, ArrayNode list) {
     for (ColourRegion c : artwork.colours()) {
-      list.addObject().put("colour", c.hex()).put("area_mm2", JsonText.number(c.region().area()));
+      ObjectNode o = list.addObject().put("colour", c.hex());
+      o.put("area_mm2", JsonText.number(c.region().area()));
+      Optional.ofNullable(artwork.names().get(c.hex())).ifPresent(n -> o.put("name", n));
     }
   }
 
@@ -111,10 +118,7 @@ public final class InlayJson {
       return;
     }
     for (Panel p : plan.panels().get().panels()) {
-      ObjectNode o = list.addObject().put("name", p.name());
-      JsonText.place(o, new Vec(p.box().minX(), p.box().minY()));
-      o.put("width_mm", JsonText.number(p.box().width()));
-      o.put("height_mm", JsonText.number(p.box().height()));
+      box(p.box(), list.addObject().put("name", p.name()));
     }
   }
 
@@ -140,8 +144,29 @@ public final class InlayJson {
               p -> {
                 p.cut(s).forEach(x -> o.withArray("/panels").add(x.name()));
                 o.put("rollLength_mm", JsonText.number(p.rollLength(s)));
+                p.saving(s).ifPresent(spared -> local(p.of(s), spared, o));
               });
+      o.put("blank_mm2", JsonText.number(plan.blankArea(s)));
+      o.put("skirt_mm2", JsonText.number(plan.skirtArea(s)));
     }
+  }
+
+  /** Blanks no bigger than the colour, with their own panels and what they spare. */
+  private static void local(PanelPlan own, PanelPlan.Saving spared, ObjectNode o) {
+    ArrayNode blanks = o.putArray("blanks");
+    own.blanks().forEach(b -> box(b, blanks.addObject()));
+    ArrayNode pieces = o.putArray("pieces");
+    own.panels().forEach(p -> box(p.box(), pieces.addObject().put("name", p.name())));
+    o.putObject("spared")
+        .put("roll_mm", JsonText.number(spared.roll()))
+        .put("film_mm2", JsonText.number(spared.film()))
+        .put("seams", spared.seams());
+  }
+
+  private static void box(Bounds b, ObjectNode o) {
+    JsonText.place(o, new Vec(b.minX(), b.minY()));
+    o.put("width_mm", JsonText.number(b.width()));
+    o.put("height_mm", JsonText.number(b.height()));
   }
 
   private static void seams(InlayPlan plan, ObjectNode o) {
@@ -179,6 +204,26 @@ public final class InlayJson {
       ObjectNode o = warning(list, words.say(f.message()), f.at());
       f.seen().ifPresent(s -> o.put("stencil", s.layer()));
     }
+  }
+
+  /** The open ones. */
+  private static void questions(
+      Artwork artwork, InlayPlan plan, StencilSpec spec, ArrayNode list, Words words) {
+    Vec shift = plan.stencils().fromGraphic().apply(Vec.ZERO);
+    for (ArtworkQuestion q : OpenQuestions.of(artwork, spec)) {
+      ObjectNode o = list.addObject().put("kind", kebab(q.kind()));
+      o.put("text", words.say(q.message()));
+      q.colours().forEach(o.putArray("colours")::add);
+      o.put("offer", kebab(q.kind().offered()));
+      if (q.deltaE() > 0) {
+        o.put("mergeDeltaE", q.deltaE());
+      }
+      q.place().ifPresent(p -> JsonText.place(o, p.plus(shift)));
+    }
+  }
+
+  private static String kebab(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static ObjectNode warning(ArrayNode list, String text, Optional<Vec> at) {

@@ -6,7 +6,8 @@ import java.util.Optional;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.page.TitleBlockText;
+import slabwright.sheets.page.TitleStripText;
+import slabwright.site.JobDetails;
 import slabwright.site.Site;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
@@ -50,13 +51,20 @@ public record PacketContents(
   }
 
   /** What every title strip says. */
-  public TitleBlockText issue() {
-    return new TitleBlockText(
+  public TitleStripText issue() {
+    return issue(site, date);
+  }
+
+  /** What the title strip of every page of a site says, single sheets included. */
+  public static TitleStripText issue(Site site, LocalDate date) {
+    JobDetails job = site.job();
+    return new TitleStripText(
         site.name(),
         site.note(),
         site.releaseNumber(),
         date,
-        site.job().contractor().name(),
-        site.job().contractor().phone());
+        job.contractor().name(),
+        job.contractor().phone(),
+        job.client().name());
   }
 }

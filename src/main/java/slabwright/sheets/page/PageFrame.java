@@ -6,21 +6,21 @@ import slabwright.shape.Bounds;
 public record PageFrame(PaperSize paper, TypeSizes type, Form form) {
   /** What a page is laid out as. */
   public enum Form {
-    /** A numbered single sheet, lying, with a full title block. */
+    /** A single sheet, lying, whose words grow with the paper. */
     SHEET,
-    /** A page of a packet, standing, with a title strip at the foot. */
+    /** A page of a packet, standing. */
     PORTRAIT,
-    /** A page of a packet, lying, with a title strip at the foot. */
+    /** A page of a packet, lying. */
     LANDSCAPE
   }
 
   private static final double MARGIN = 10;
   private static final double PAD = 6;
 
-  /** Height of a packet's title strip, mm; no more than 12. */
+  /** Height of the title strip, mm; no more than 12. */
   static final double STRIP = 11;
 
-  /** Height of the band with the check line over a packet's title strip, mm. */
+  /** Height of the band with the check line over the title strip, mm. */
   static final double CHECK_BAND = 11;
 
   /** A single sheet. */
@@ -52,38 +52,33 @@ public record PageFrame(PaperSize paper, TypeSizes type, Form form) {
     return form == Form.PORTRAIT ? paper.width() : paper.height();
   }
 
-  /** The line around everything. */
+  /** What is printed on. */
   public Bounds frame() {
     return new Bounds(0, 0, width(), height()).grown(-MARGIN);
   }
 
-  /** The band at the foot: names, scale, date. */
-  public Bounds titleBlock() {
+  /** The band at the foot: who, which site, which page. */
+  public Bounds titleStrip() {
     Bounds f = frame();
-    double high = ofPacket() ? STRIP : 33 * type.k();
-    return new Bounds(f.minX(), f.maxY() - high, f.maxX(), f.maxY());
+    return new Bounds(f.minX(), f.maxY() - STRIP, f.maxX(), f.maxY());
   }
 
-  /** The sheet's number, title and line of explanation. */
+  /** Title and line of explanation. */
   Bounds header() {
     Bounds f = frame();
-    return ofPacket()
-        ? new Bounds(f.minX(), f.minY(), f.maxX(), f.minY() + 15)
-        : new Bounds(f.minX() + PAD, f.minY() + 4, f.maxX() - PAD, f.minY() + 4 + 13 * type.k());
+    return new Bounds(f.minX(), f.minY(), f.maxX(), f.minY() + (ofPacket() ? 15 : 12 * type.k()));
   }
 
-  /** All between header and title block. */
+  /** All between header and title strip. */
   public Bounds body() {
     Bounds f = frame();
-    double pad = ofPacket() ? 0 : PAD;
-    return new Bounds(
-        f.minX() + pad, header().maxY() + 3 * type.k(), f.maxX() - pad, titleBlock().minY() - 4);
+    return new Bounds(f.minX(), header().maxY() + 3 * type.k(), f.maxX(), titleStrip().minY() - 4);
   }
 
   /** The body of a page that is one drawing at a scale. */
   public Bounds drawn() {
     Bounds b = body();
-    return ofPacket() ? new Bounds(b.minX(), b.minY(), b.maxX(), b.maxY() - CHECK_BAND) : b;
+    return new Bounds(b.minX(), b.minY(), b.maxX(), b.maxY() - CHECK_BAND);
   }
 
   /** The column of tables beside a drawing; under it on a standing page. */

@@ -6,28 +6,15 @@ import java.util.Locale;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Ink;
 
-/** Numbers drafts through and gives each its frame, header and title block. */
+/** Numbers drafts through and gives each its header and title strip. */
 public final class Paginator {
   private Paginator() {}
 
+  /** Numbers single sheets through. */
   public static List<PrintedPage> paginate(
-      List<PageDraft> drafts, SheetContext context, TitleBlockText issue) {
-    TitleBlock furniture = new TitleBlock(context, issue);
-    PaperSize paper = context.page().paper();
-    List<PrintedPage> pages = new ArrayList<>();
-    for (int i = 0; i < drafts.size(); i++) {
-      PageDraft draft = drafts.get(i);
-      List<Ink> inks = new ArrayList<>(furniture.draw(draft, i + 1, drafts.size()));
-      inks.addAll(draft.inks());
-      pages.add(
-          new PrintedPage(
-              name(draft, i + 1),
-              draft.title(),
-              draft.area(),
-              paper,
-              Drawing.paper(paper.width(), paper.height(), inks)));
-    }
-    return pages;
+      List<PageDraft> drafts, SheetContext context, TitleStripText issue) {
+    return paginate(
+        FramedDraft.all(context, drafts), issue, context.say("sheets.title-strip.sheets"));
   }
 
   /**
@@ -36,7 +23,7 @@ public final class Paginator {
    * @param packet what the packet is called
    */
   public static List<PrintedPage> paginate(
-      List<FramedDraft> drafts, TitleBlockText issue, String packet) {
+      List<FramedDraft> drafts, TitleStripText issue, String packet) {
     List<PrintedPage> pages = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
       PageDraft draft = drafts.get(i).draft();

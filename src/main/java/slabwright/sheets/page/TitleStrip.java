@@ -13,12 +13,12 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 
 /**
- * What is the same on every page of a packet: the title on top, and at the foot one strip with the
- * contractor, the site and the page's place in its packet.
+ * What is the same on every page: the title on top, and at the foot one strip with the contractor,
+ * the site and client, and the page's place.
  *
- * @param packet what the packet is called
+ * @param packet what the packet is called, or the single sheets
  */
-record TitleStrip(SheetContext context, TitleBlockText issue, String packet) {
+record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
   List<Ink> draw(PageDraft draft, int number, int of) {
     List<Ink> inks = new ArrayList<>();
     header(inks, draft);
@@ -31,16 +31,20 @@ record TitleStrip(SheetContext context, TitleBlockText issue, String packet) {
     Bounds h = context.page().header();
     TypeSizes type = context.type();
     double room =
-        (draft.scale().isPresent() && context.page().form() == PageFrame.Form.LANDSCAPE
+        (draft.scale().isPresent() && context.page().form() != PageFrame.Form.PORTRAIT
                 ? context.page().field().maxX()
                 : h.maxX())
             - h.minX();
     String title = TextMeasure.fitted(draft.title(), type.title(), room);
-    inks.add(Text.start(new Vec(h.minX(), h.minY() + 7), title, type.title()));
+    double k = context.page().ofPacket() ? 1 : type.k();
+    double up = context.page().ofPacket() ? 7 : 5.4 * k;
+    double down = context.page().ofPacket() ? 14 : 10.6 * k;
+    inks.add(Text.start(new Vec(h.minX(), h.minY() + up), title, type.title()));
     TextStyle under = type.body().in(Palette.SOFT);
     String said = draft.area().isEmpty() ? draft.subtitle() : named(draft);
     inks.add(
-        Text.start(new Vec(h.minX(), h.minY() + 14), TextMeasure.fitted(said, under, room), under));
+        Text.start(
+            new Vec(h.minX(), h.minY() + down), TextMeasure.fitted(said, under, room), under));
   }
 
   private String named(PageDraft draft) {
@@ -50,19 +54,33 @@ record TitleStrip(SheetContext context, TitleBlockText issue, String packet) {
   }
 
   private void strip(List<Ink> inks, int number, int of) {
-    Bounds t = context.page().titleBlock();
+    Bounds t = context.page().titleStrip();
     inks.add(
         Stroke.line(
             Pen.of(0.5, Palette.INK), new Vec(t.minX(), t.minY()), new Vec(t.maxX(), t.minY())));
     double third = t.width() / 3;
     String release =
         issue.release() == 0
-            ? context.say("sheets.title-strip.draft", date())
-            : context.say("sheets.title-strip.release", issue.release(), date());
+            ? context.say("sheets.title-strip.draft", date(), paper())
+            : context.say("sheets.title-strip.release", issue.release(), date(), paper());
     String place = context.say("sheets.title-strip.page", packet, number, of);
     line(inks, t.minX(), 0, issue.contractor(), issue.phone(), third - 4);
-    line(inks, t.minX() + third, 0, issue.site(), issue.note(), third - 4);
+    line(inks, t.minX() + third, 0, issue.site(), forWhom(), third - 4);
     line(inks, t.maxX(), 1, place, release, third);
+  }
+
+  /** The client, and what is noted of the site. */
+  private String forWhom() {
+    if (issue.client().isEmpty()) {
+      return issue.note();
+    }
+    return issue.note().isEmpty()
+        ? context.say("sheets.title-strip.client", issue.client())
+        : context.say("sheets.title-strip.client-and-note", issue.client(), issue.note());
+  }
+
+  private String paper() {
+    return context.page().paper().word();
   }
 
   private String date() {
@@ -71,7 +89,7 @@ record TitleStrip(SheetContext context, TitleBlockText issue, String packet) {
 
   private void line(
       List<Ink> inks, double x, double end, String first, String second, double room) {
-    double y = context.page().titleBlock().minY();
+    double y = context.page().titleStrip().minY();
     TextStyle bold = context.type().label();
     TextStyle plain = context.type().small();
     String above = TextMeasure.fitted(first, bold, room);
@@ -86,7 +104,7 @@ record TitleStrip(SheetContext context, TitleBlockText issue, String packet) {
   private void check(List<Ink> inks, Scale scale) {
     PageFrame page = context.page();
     TypeSizes type = context.type();
-    Bounds t = page.titleBlock();
+    Bounds t = page.titleStrip();
     double foot = t.minY() - 2.5;
     double width = page.form() == PageFrame.Form.PORTRAIT ? t.width() : page.field().width();
     double left = t.minX() + 2;

@@ -37,10 +37,6 @@ public record TypeSizes(double k, boolean packet) {
     return packet ? this : new TypeSizes(k * by, false);
   }
 
-  TextStyle numeral() {
-    return TextStyle.bold(packet ? PACKET_TITLE : 11 * k);
-  }
-
   public TextStyle title() {
     return TextStyle.bold(packet ? PACKET_TITLE : 5.2 * k);
   }

@@ -2,11 +2,11 @@
  * The layout engine: blocks and drawings to pages. Knows nothing of floors. Millimetres of paper, x
  * right, y down.
  *
- * <p>{@link Paginator} (entry: drafts to pages) and {@link PageDraft}, {@link FramedDraft} (a page
- * of a packet, with its {@link TitleStrip}), {@link PrintedPage}, {@link SheetFiles}. The page:
- * {@link PaperSize}, {@link PageFrame}, {@link TypeSizes}, {@link TitleBlock} with {@link
- * TitleBlockText}, {@link CheckLine}, {@link Scale}, {@link StandardScales}, {@link
- * PrintedScaleBar}, {@link SheetContext}, {@link SheetOptions}.
+ * <p>{@link Paginator} (entry: drafts to pages) and {@link PageDraft}, {@link FramedDraft} (on a
+ * frame of its own), {@link PrintedPage}, {@link SheetFiles}. The page: {@link PaperSize}, {@link
+ * PageFrame}, {@link TypeSizes}, {@link TitleStrip} with {@link TitleStripText}, {@link CheckLine},
+ * {@link Scale}, {@link StandardScales}, {@link PrintedScaleBar}, {@link SheetContext}, {@link
+ * SheetOptions}.
  *
  * <p>Blocks: {@link Block} and its {@link Slice}; {@link Heading}, {@link Paragraph}, {@link Gap},
  * {@link CautionBlock}, {@link BulletBlock}, {@link PairBlock}, {@link KeptBlock}, {@link

@@ -68,25 +68,19 @@ public final class PlacementSheet {
             inlay.name(),
             inlay.graphic(),
             context.length(inlay.width().mm()));
-    return sheet("3", context.say("sheets.placement-sheet.title"), subtitle)
+    return sheet(context.say("sheets.placement-sheet.title"), subtitle)
         .drafts(
             this::draw, new PlacementColumn(takeoff, placed, settingOut, blank, context).blocks());
   }
 
   /** The same plan without points to set out, beside the words that the client signs. */
   public List<PageDraft> approval(String title, String subtitle, List<Block> words) {
-    return sheet("", title, subtitle).drafts(this::draw, words);
+    return sheet(title, subtitle).drafts(this::draw, words);
   }
 
-  private PlanSheet sheet(String numeral, String title, String subtitle) {
+  private PlanSheet sheet(String title, String subtitle) {
     return new PlanSheet(
-        context,
-        numeral,
-        title,
-        subtitle,
-        area.name(),
-        CoordinateFrame.SITE,
-        takeoff.gross().bounds());
+        context, title, subtitle, area.name(), CoordinateFrame.SITE, takeoff.gross().bounds());
   }
 
   private void draw(PlanComposer sketch) {

@@ -21,7 +21,6 @@ import slabwright.sheets.page.SheetContext;
  */
 public record PlanSheet(
     SheetContext context,
-    String numeral,
     String title,
     String subtitle,
     String area,
@@ -96,6 +95,6 @@ public record PlanSheet(
   }
 
   private PageDraft draft(String named, Scale scale) {
-    return new PageDraft(numeral, named, subtitle, area, Optional.of(scale), List.of());
+    return new PageDraft(named, subtitle, area, Optional.of(scale), List.of());
   }
 }

@@ -48,7 +48,6 @@ public final class PrepSheet {
     PlanSheet sheet =
         new PlanSheet(
             context,
-            "2",
             context.say("sheets.prep-sheet.title"),
             subtitle(),
             area.name(),
@@ -57,7 +56,6 @@ public final class PrepSheet {
     List<PageDraft> drafts = new ArrayList<>(sheet.drafts(this::draw, blocks()));
     PageDraft more =
         new PageDraft(
-            "2",
             context.say("sheets.prep-sheet.more-title"),
             subtitle(),
             area.name(),
@@ -71,7 +69,6 @@ public final class PrepSheet {
   public List<PageDraft> poster() {
     return new PlanSheet(
             context,
-            "",
             context.say("sheets.prep-sheet.poster"),
             context.say("sheets.prep-sheet.poster-subtitle"),
             area.name(),

@@ -48,7 +48,6 @@ public final class QuantitiesSheet {
   public List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "5",
             context.say("sheets.quantities-sheet.title"),
             context.say("sheets.quantities-sheet.subtitle"),
             takeoff.area().name(),

@@ -66,7 +66,7 @@ public final class HandoverSheet {
   /** One paper. */
   public List<PageDraft> paper(slabwright.work.handover.HandoverDocument paper) {
     PageDraft draft =
-        new PageDraft("", said(paper.title()), subtitle(paper), "", Optional.empty(), List.of());
+        new PageDraft(said(paper.title()), subtitle(paper), "", Optional.empty(), List.of());
     List<Block> words = blocks(paper);
     words.addAll(signatures(paper));
     return ColumnPages.wide(context, draft, words);

@@ -36,7 +36,6 @@ public final class ScopeSheet {
   public List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "8",
             context.say("sheets.scope-sheet.title"),
             context.say("sheets.scope-sheet.subtitle"),
             "",

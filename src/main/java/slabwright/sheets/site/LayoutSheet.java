@@ -59,7 +59,6 @@ public final class LayoutSheet {
     PlanSheet sheet =
         new PlanSheet(
             context,
-            "1",
             context.say("sheets.layout-sheet.title"),
             subtitle(),
             area.name(),

@@ -30,7 +30,7 @@ import slabwright.sheets.page.SheetOptions;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.sheets.page.TitleBlockText;
+import slabwright.sheets.page.TitleStripText;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanLabel;
 import slabwright.sheets.plan.PlanSheet;
@@ -75,7 +75,7 @@ public final class TapeSheet {
     return Paginator.paginate(
         drafts,
         sheet.context,
-        new TitleBlockText(
+        new TitleStripText(
             name, sheet.context.say("sheets.tape-sheet.as-taped"), 0, options.date()));
   }
 
@@ -91,7 +91,6 @@ public final class TapeSheet {
   private PlanSheet sheet(String subtitle, Bounds bounds) {
     return new PlanSheet(
         context,
-        "",
         context.say("sheets.tape-sheet.title"),
         subtitle,
         name,

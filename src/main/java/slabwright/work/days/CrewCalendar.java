@@ -70,7 +70,7 @@ final class CrewCalendar {
           busy.stream().filter(b -> b.meets(Reservation.whole(spans))).toList();
       Optional<Block> block =
           noPeople(task, there)
-              .or(() -> noTool(task, there))
+              .or(() -> noTool(task, there, Reservation.whole(spans)))
               .or(() -> spark(task, spans))
               .or(() -> breathed(task, spans.get(0).start()));
       if (block.isEmpty()) {
@@ -101,18 +101,37 @@ final class CrewCalendar {
         .toList();
   }
 
-  private Optional<Block> noTool(WorkStep task, List<Reservation> there) {
+  private Optional<Block> noTool(WorkStep task, List<Reservation> there, TimeSpan span) {
     if (means.tools().isEmpty()) {
       return Optional.empty();
     }
     for (ToolKind kind : task.type().tools()) {
       List<JobTool> suitable = means.suitable(task, kind);
-      if (idle(suitable, there).size() < task.each(kind)) {
-        return first(there, r -> r.who().tools().stream().anyMatch(suitable::contains))
-            .map(r -> new Block(r.end(), new BindingConstraint.Tool(r.task().id())));
+      List<Reservation> held = kind == ToolKind.FAN ? blowing(task, span) : there;
+      if (idle(suitable, held).size() < task.each(kind)) {
+        return held.stream()
+            .filter(r -> r.who().tools().stream().anyMatch(suitable::contains))
+            .min(Comparator.comparing(r -> until(r, kind)))
+            .map(r -> new Block(until(r, kind), new BindingConstraint.Tool(r.task().id())));
       }
     }
     return Optional.empty();
+  }
+
+  private static LocalDateTime until(Reservation r, ToolKind kind) {
+    return kind == ToolKind.FAN ? r.clear() : r.end();
+  }
+
+  /** Whose fans run somewhere else, or here for another step, until the air is clear. */
+  private List<Reservation> blowing(WorkStep task, TimeSpan span) {
+    TimeSpan own = new TimeSpan(span.start(), span.end().plus(task.air().fan()));
+    return busy.stream()
+        .filter(
+            r ->
+                r.task().type().isOn(task.type().areaId())
+                    ? r.meets(span)
+                    : new TimeSpan(r.spans().get(0).start(), r.clear()).meets(own))
+        .toList();
   }
 
   private static List<JobTool> idle(List<JobTool> tools, List<Reservation> there) {
@@ -171,7 +190,10 @@ final class CrewCalendar {
           .sorted()
           .forEach(
               k ->
-                  idle(means.suitable(task, k), there).stream()
+                  idle(
+                          means.suitable(task, k),
+                          k == ToolKind.FAN ? blowing(task, Reservation.whole(spans)) : there)
+                      .stream()
                       .limit(task.each(k))
                       .forEach(tools::add));
     }

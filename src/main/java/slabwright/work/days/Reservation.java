@@ -18,6 +18,11 @@ record Reservation(WorkStep task, List<TimeSpan> spans, Assigned who, SparkZone 
     return spans.get(spans.size() - 1).end();
   }
 
+  /** When a fan that it holds may be taken away. */
+  LocalDateTime clear() {
+    return end().plus(task.air().fan());
+  }
+
   static TimeSpan whole(List<TimeSpan> spans) {
     return new TimeSpan(spans.get(0).start(), spans.get(spans.size() - 1).end());
   }

@@ -1,5 +1,7 @@
 package slabwright.work.days;
 
+import java.time.Duration;
+
 /**
  * What people breathe on a step, and where its vapour gets to.
  *
@@ -7,9 +9,15 @@ package slabwright.work.days;
  *     protection that is worn; 0 in clean air, at most 1
  * @param protection the breathing protection worn, by name; empty where none is
  * @param vapour where its own vapour gets to through doorways
+ * @param fan how long past its end a fan that it holds still runs, until the air is clear
  */
-public record StepAir(double shift, String protection, VapourReach vapour) {
+public record StepAir(double shift, String protection, VapourReach vapour, Duration fan) {
   public static final StepAir CLEAN = new StepAir(0, "", VapourReach.NOWHERE);
+
+  /** With a fan that is free when the step ends. */
+  public StepAir(double shift, String protection, VapourReach vapour) {
+    this(shift, protection, vapour, Duration.ZERO);
+  }
 
   public StepAir {
     if (!(shift >= 0 && shift <= 1)) {
@@ -19,6 +27,6 @@ public record StepAir(double shift, String protection, VapourReach vapour) {
 
   /** The same with vapour that gets to other floor areas. */
   public StepAir reaching(VapourReach v) {
-    return new StepAir(shift, protection, v);
+    return new StepAir(shift, protection, v, fan);
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.work.Presence;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopTool;
@@ -37,13 +38,19 @@ final class CostLineBuilder {
     return lines;
   }
 
+  /** Hours of presence: who waits for a coat to dry is paid too. */
   private void labour() {
-    Figure<CostLine.Count> hours = plan.outlook().order().map(d -> hours(d.personTime()));
+    Figure<Presence> here = plan.outlook().order().map(d -> Presence.of(d, plan.book()));
+    Message source =
+        here.maybe()
+            .map(
+                p -> Message.of("work.cost-line-builder.sheet-presence", hours(p.steps()).number()))
+            .orElseGet(() -> Message.of("work.cost-line-builder.sheet-presence-unknown"));
     lines.add(
         CostLine.of(
             Message.of("work.cost-line-builder.labour"),
-            hours,
-            Message.of("work.cost-line-builder.sheet-person-hours"),
+            here.map(p -> hours(p.present())),
+            source,
             plan.book().crew().hourPrice(),
             units));
   }

@@ -1,12 +1,15 @@
 package slabwright.work.handover;
 
+import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopTool;
+import slabwright.work.days.DayPlan;
 import slabwright.work.step.ToolKind;
 
 /** Which of the shop's tools the steps of a plan hold, and which the shop has none of. */
@@ -47,8 +50,25 @@ final class ToolNeeds {
         .toList();
   }
 
-  /** On how many days a tool of a kind is on site. */
+  /** On how many days a tool of a kind is on site; a fan stays until the air is clear. */
   Figure<Long> days(ToolKind kind) {
+    return kind == ToolKind.FAN ? plan.outlook().order().map(ToolNeeds::blowing) : held(kind);
+  }
+
+  private static long blowing(DayPlan days) {
+    Set<LocalDate> on = new HashSet<>();
+    days.steps().stream()
+        .filter(s -> s.task().type().tools().contains(ToolKind.FAN))
+        .forEach(
+            s ->
+                s.start()
+                    .toLocalDate()
+                    .datesUntil(s.end().plus(s.task().air().fan()).toLocalDate().plusDays(1))
+                    .forEach(on::add));
+    return on.size();
+  }
+
+  private Figure<Long> held(ToolKind kind) {
     return plan.outlook().order().map(d -> WorkingDays.of(d, s -> s.type().tools().contains(kind)));
   }
 }

@@ -17,6 +17,8 @@ public enum StepKind {
   FILL_GAPS,
   FINE_PASS,
   CLEAN,
+  /** A fan with its duct, once a floor area, before the first solvent on it. */
+  SET_UP_FAN,
   /** A small field in the job's own colours, for the client to approve. */
   SAMPLE_PANEL,
   /** Film and tape along walls before anything is sprayed. */
@@ -49,6 +51,7 @@ public enum StepKind {
           true;
       case SET_UP,
           HEPA_PASS,
+          SET_UP_FAN,
           MASK_WALLS,
           STRIKE,
           FILL_GAPS,
@@ -74,6 +77,6 @@ public enum StepKind {
 
   /** Whether it is presence and no progress on the floor. */
   public boolean isAround() {
-    return isWholeCrew() || this == HEPA_PASS || this == MASK_WALLS;
+    return isWholeCrew() || this == HEPA_PASS || this == SET_UP_FAN || this == MASK_WALLS;
   }
 }

@@ -15,10 +15,13 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.Drawing;
+import slabwright.drawing.EncodedPicture;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
+import slabwright.drawing.Raster;
 import slabwright.drawing.SampleDrawing;
 import slabwright.drawing.Stroke;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 
 class PaintersTest {
@@ -90,6 +93,47 @@ class PaintersTest {
         .contains("<title>A &lt;toy&gt;</title>")
         .contains("@font-face", ">5.000 m</text>")
         .doesNotContain("DOCTYPE");
+  }
+
+  /** Half red, half blue, 40 x 20 mm on a page. */
+  private static Drawing pictured() {
+    BufferedImage image = new BufferedImage(80, 40, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < 40; y++) {
+      for (int x = 0; x < 80; x++) {
+        image.setRGB(x, y, x < 40 ? 0xc02020 : 0x2020c0);
+      }
+    }
+    Raster raster = new Raster(new Bounds(10, 10, 50, 30), EncodedPicture.of(image, 0.9f));
+    return Drawing.paper(60, 40, List.of(raster));
+  }
+
+  private static boolean isReddish(int rgb) {
+    return (rgb >> 16 & 255) > 150 && (rgb & 255) < 90;
+  }
+
+  @Test
+  void a_picture_of_pixels_lies_upright_in_its_box_in_a_pdf_and_in_a_picture() throws IOException {
+    BufferedImage png = PicturePainter.picture(pictured(), 254);
+    try (PDDocument document = Loader.loadPDF(pdf(pictured()))) {
+      BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 254);
+      for (BufferedImage shown : List.of(png, page)) {
+        assertThat(isReddish(shown.getRGB(120, 120))).isTrue();
+        assertThat(isReddish(shown.getRGB(280, 280))).isTrue();
+        assertThat(isReddish(shown.getRGB(320, 200))).isFalse();
+        assertThat(shown.getRGB(320, 200) & 255).isGreaterThan(150);
+        assertThat(shown.getRGB(60, 200) & 0xffffff).isEqualTo(0xffffff);
+        assertThat(shown.getRGB(300, 350) & 0xffffff).isEqualTo(0xffffff);
+      }
+    }
+  }
+
+  @Test
+  void a_picture_of_pixels_is_carried_in_the_svg_and_is_the_same_each_time() throws IOException {
+    assertThat(SvgPainter.write(pictured(), "x"))
+        .contains("<image x=\"10\" y=\"10\" width=\"40\" height=\"20\"")
+        .contains("href=\"data:image/jpeg;base64,")
+        .isEqualTo(SvgPainter.write(pictured(), "x"));
+    assertThat(pdf(pictured())).isEqualTo(pdf(pictured()));
   }
 
   @Test

@@ -14,7 +14,7 @@ import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.Paginator;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.page.TitleBlockText;
+import slabwright.sheets.page.TitleStripText;
 import slabwright.sheets.site.LayoutSheet;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
@@ -104,8 +104,8 @@ class TilesTest {
         .contains("9.000 m", "7.000 m", "1:75");
   }
 
-  private static TitleBlockText issue() {
-    return new TitleBlockText("Site", "invented", 0, SheetSamples.DAY);
+  private static TitleStripText issue() {
+    return new TitleStripText("Site", "invented", 0, SheetSamples.DAY);
   }
 
   private static String scale(PageDraft draft) {

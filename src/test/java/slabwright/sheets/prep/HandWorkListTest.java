@@ -19,7 +19,7 @@ import slabwright.sheets.page.Paginator;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.page.TitleBlockText;
+import slabwright.sheets.page.TitleStripText;
 import slabwright.sheets.quantities.QuantitiesSheet;
 import slabwright.site.EdgeClass;
 import slabwright.units.UnitSystem;
@@ -34,8 +34,8 @@ class HandWorkListTest {
       new HandWorkList(WAYS, UnitSystem.FEET_INCHES, Words.english());
   private static final SheetContext CONTEXT =
       new SheetContext(PageFrame.of(PaperSize.TABLOID), UnitSystem.FEET_INCHES, Words.english());
-  private static final TitleBlockText ISSUE =
-      new TitleBlockText("Tram Hall", "invented", 3, SheetSamples.DAY);
+  private static final TitleStripText ISSUE =
+      new TitleStripText("Tram Hall", "invented", 3, SheetSamples.DAY);
 
   private static List<String> words(List<PageDraft> drafts) {
     List<String> all = new ArrayList<>();

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -114,6 +115,30 @@ class PeopleAndToolsProperties {
     assertThat(plan.step("second").orElseThrow().who().persons())
         .isEqualTo(plan.step("first").orElseThrow().who().persons())
         .doesNotContainAnyElementsOf(plan.step("hand").orElseThrow().who().persons());
+  }
+
+  @Example
+  void a_fan_stays_where_it_blows_until_the_air_is_clear() {
+    List<WorkStep> tasks =
+        List.of(
+            TestSteps.fanned("a", "hall", Duration.ofHours(1), Duration.ofHours(3)),
+            TestSteps.fanned(
+                "again", "hall", Duration.ofHours(1), Duration.ZERO, StepWait.straightAfter("a")),
+            TestSteps.fanned("b", "yard", Duration.ofHours(1), Duration.ZERO));
+    DayPlan one = planned(tasks, 3, fans(1));
+    assertThat(one.step("again").orElseThrow().start())
+        .isEqualTo(one.step("a").orElseThrow().end());
+    ScheduledStep a = one.step("a").orElseThrow();
+    ScheduledStep b = one.step("b").orElseThrow();
+    assertThat(!b.start().isBefore(a.end().plusHours(3)) || !b.end().isAfter(a.start())).isTrue();
+    DayPlan two = planned(tasks, 3, fans(2));
+    assertThat(two.step("b").orElseThrow().start()).isEqualTo(two.step("a").orElseThrow().start());
+  }
+
+  private static JobMeans fans(int count) {
+    List<JobTool> fans =
+        IntStream.range(0, count).mapToObj(i -> tool("fan " + i, ToolKind.FAN, 0)).toList();
+    return new JobMeans(Optional.empty(), Optional.of(fans));
   }
 
   @Example

@@ -3,6 +3,7 @@ package slabwright.work.days;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import slabwright.work.Said;
 import slabwright.work.step.AirEffect;
 import slabwright.work.step.CoatNumber;
@@ -11,6 +12,7 @@ import slabwright.work.step.StepMeans;
 import slabwright.work.step.StepPlace;
 import slabwright.work.step.StepSubject;
 import slabwright.work.step.StepType;
+import slabwright.work.step.ToolKind;
 
 /** Steps for planning tests: only their times and people matter. */
 final class TestSteps {
@@ -57,6 +59,16 @@ final class TestSteps {
     StepType type = StepType.coat(area, new CoatNumber(1, 1), new AirEffect.Vapour("solvent", 1));
     WorkStep coat = step(id, id, area, type, length, 1, false, waits);
     return coat.in(coat.air().reaching(reach), coat.waits());
+  }
+
+  /** A solvent coat with a fan that runs some time after it. */
+  static WorkStep fanned(
+      String id, String area, Duration length, Duration runs, StepWait... waits) {
+    StepType type =
+        StepType.coat(
+            area, new CoatNumber(1, 1), Set.of(ToolKind.FAN), new AirEffect.Vapour("solvent", 1));
+    WorkStep coat = step(id, id, area, type, length, 1, false, waits);
+    return coat.in(new StepAir(0, "", VapourReach.NOWHERE, runs), coat.waits());
   }
 
   /** The same step with another name for its floor area. */

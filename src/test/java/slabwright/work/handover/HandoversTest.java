@@ -32,7 +32,8 @@ class HandoversTest {
   @Test
   void every_cost_line_names_the_sheet_it_comes_from_and_the_total_is_their_sum() {
     Cost cost = Cost.of(PLAN);
-    assertThat(cost.lines()).allMatch(l -> Said.of(l.source()).startsWith("sheet "));
+    assertThat(cost.lines())
+        .allMatch(l -> Said.of(l.source()).matches("(quantities|day plan|cautions): .+"));
     BigDecimal sum = BigDecimal.ZERO;
     for (CostLine l : cost.lines()) {
       sum = sum.add(l.amount().maybe().orElseThrow());
@@ -41,13 +42,22 @@ class HandoversTest {
   }
 
   @Test
-  void labour_is_the_day_plans_person_hours_times_the_books_price() {
-    long minutes = PLAN.days().maybe().orElseThrow().personTime().toMinutes();
+  void labour_is_hours_of_presence_times_the_books_price_with_hours_of_steps_beside_them() {
+    long minutes = PLAN.presence().maybe().orElseThrow().present().toMinutes();
     BigDecimal hours =
         BigDecimal.valueOf(minutes).divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
     assertThat(Cost.of(PLAN).lines().get(0).amount().maybe().orElseThrow())
         .isEqualByComparingTo(
             hours.multiply(new BigDecimal("62.00")).setScale(2, RoundingMode.HALF_UP));
+    long steps = PLAN.days().maybe().orElseThrow().personTime().toMinutes();
+    assertThat(steps).isLessThan(minutes);
+    BigDecimal onTheFloor =
+        BigDecimal.valueOf(steps).divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
+    assertThat(Said.of(Cost.of(PLAN).lines().get(0).source()))
+        .isEqualTo(
+            "sheet 6, hours of presence; "
+                + onTheFloor.toPlainString()
+                + " h of them hands on the floor");
   }
 
   @Test

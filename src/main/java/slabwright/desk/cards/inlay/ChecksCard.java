@@ -16,6 +16,7 @@ import slabwright.desk.model.scene.DoorwayDatum;
 import slabwright.desk.shell.Controls;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.artwork.Artwork;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -123,7 +124,9 @@ public final class ChecksCard extends Card {
   private List<FindingRow> findings(ComputedInlay a, InlayPlan p, Inlay now) {
     Affine map = a.toSite(now).orElse(Affine.IDENTITY);
     UnitSystem units = bench.desk().shown().units();
-    return new InlayFindings(p, now, inlay, units, words(), at -> goTo(map.apply(at))).all();
+    Artwork artwork = a.placed().orElseThrow().artwork();
+    return new InlayFindings(artwork, p, now, inlay, units, words(), at -> goTo(map.apply(at)))
+        .all();
   }
 
   private Runnable goTo(Vec at) {

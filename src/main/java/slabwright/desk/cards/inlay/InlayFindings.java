@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.cards.PlaceCycle;
 import slabwright.inlay.DyeNames;
 import slabwright.inlay.FixAcceptance;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.OpenQuestions;
+import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.stencil.FindingGroups;
 import slabwright.inlay.stencil.FixEffect;
 import slabwright.inlay.stencil.FixKind;
@@ -17,6 +21,7 @@ import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Vec;
 import slabwright.site.Inlay;
+import slabwright.site.StencilSpec;
 import slabwright.units.ColourNaming;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
@@ -25,6 +30,7 @@ import slabwright.words.Words;
 
 /** What an inlay's plan has to say, as rows with a way to the place and an offer to mend it. */
 record InlayFindings(
+    Artwork artwork,
     InlayPlan plan,
     Inlay inlay,
     SelectedInlay picked,
@@ -37,10 +43,52 @@ record InlayFindings(
     List<FindingRow> all = new ArrayList<>();
     all.add(
         FindingRow.fine(words.say("desk.cards.inlay.inlay-findings.weed-the-graphic-keep-the")));
+    OpenQuestions.of(artwork, inlay.spec()).forEach(q -> question(all, q));
     accepted(all);
     FindingGroups.of(plan.findings(), units).forEach(g -> all.add(row(g)));
     loose(all);
     return all;
+  }
+
+  /** What is asked, with what is offered as a button; the second row takes it as it is drawn. */
+  private void question(List<FindingRow> all, ArtworkQuestion q) {
+    StencilSpec taken = OpenQuestions.accepted(q, inlay.spec());
+    Optional<FindingRow.Offer> offer =
+        taken.equals(inlay.spec())
+            ? Optional.empty()
+            : Optional.of(answer(offered(q), s -> OpenQuestions.accepted(q, s)));
+    String asked = words.say("desk.cards.inlay.inlay-findings.question", words.say(q.message()));
+    all.add(new FindingRow(FindingRow.Sign.LOOK, asked, q.place().map(this::show), offer));
+    if (all.stream()
+        .noneMatch(r -> r.offer().filter(o -> o.word().equals(asDrawn())).isPresent())) {
+      all.add(
+          new FindingRow(
+              FindingRow.Sign.LOOK,
+              words.say("desk.cards.inlay.inlay-findings.or-all-as-drawn"),
+              Optional.empty(),
+              Optional.of(answer(asDrawn(), s -> OpenQuestions.asDrawn(artwork, s)))));
+    }
+  }
+
+  private String asDrawn() {
+    return words.say("desk.cards.inlay.inlay-findings.as-drawn");
+  }
+
+  private Runnable show(Vec place) {
+    return goTo.apply(plan.stencils().fromGraphic().apply(place));
+  }
+
+  private FindingRow.Offer answer(String word, UnaryOperator<StencilSpec> how) {
+    return new FindingRow.Offer(
+        word, () -> picked.cut(Message.of("desk.cards.inlay.inlay-findings.answer", word), how));
+  }
+
+  private String offered(ArtworkQuestion q) {
+    return switch (q.kind().offered()) {
+      case LEAVE_BARE -> words.say("desk.cards.inlay.inlay-findings.leave-bare");
+      case IGNORE -> words.say("desk.cards.inlay.inlay-findings.leave-out");
+      case MERGE -> words.say("desk.cards.inlay.inlay-findings.merge");
+    };
   }
 
   private FindingRow row(FindingGroups.Group group) {

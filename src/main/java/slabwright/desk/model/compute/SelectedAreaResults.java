@@ -16,7 +16,7 @@ import slabwright.desk.model.UnexpectedFault;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.ComputedInlay;
-import slabwright.inlay.PlacedInlay;
+import slabwright.project.AreaCache;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.units.Message;
@@ -27,11 +27,12 @@ import slabwright.units.UnitSystem;
  * once it rests. Worked out off the asking thread; what a newer plan replaces is given up.
  */
 public final class SelectedAreaResults implements AutoCloseable {
-  private record Question(FloorTakeoff takeoff, UnitSystem units, Path folder) {}
+  private record Question(FloorTakeoff takeoff, UnitSystem units, Path folder, AreaCache areas) {}
 
   private final Desk desk;
   private final Selection focus;
   private final Supplier<Optional<Path>> plan;
+  private final AreaCache areas;
   private final Signal changed = new Signal();
   private final Takeoffs takeoffs;
   private final Latest<Question, List<ComputedInlay>> inlayWork;
@@ -40,8 +41,6 @@ public final class SelectedAreaResults implements AutoCloseable {
   private Optional<FloorTakeoff> takeoff = Optional.empty();
   private Optional<QuickTakeoff> glance = Optional.empty();
   private List<ComputedInlay> inlays = List.of();
-  private Optional<Question> inHand = Optional.empty();
-  private Optional<InlayBasis> basis = Optional.empty();
   private int opening;
   private long round;
 
@@ -49,15 +48,18 @@ public final class SelectedAreaResults implements AutoCloseable {
    * Listens to the desk and the focus.
    *
    * @param plan the file that graphics are relative to
+   * @param areas shared with what is computed of the whole site
    * @param home the asking thread, as an executor
    */
   public SelectedAreaResults(
-      Desk desk, Selection focus, Supplier<Optional<Path>> plan, Executor home) {
+      Desk desk, Selection focus, Supplier<Optional<Path>> plan, AreaCache areas, Executor home) {
     this.desk = desk;
     this.focus = focus;
     this.plan = plan;
+    this.areas = areas;
     takeoffs =
         new Takeoffs(
+            areas,
             home,
             this::take,
             this::take,
@@ -124,14 +126,13 @@ public final class SelectedAreaResults implements AutoCloseable {
   /** Gives up the inlays that are being worked on; they are asked for again after the next edit. */
   public void cancel() {
     inlayWork.cancel();
-    basis = Optional.empty();
     changed.fire();
   }
 
   /** Works everything out again, as after a graphic changed on disk. */
   public void recompute() {
+    areas.forgetGraphics();
     asked = Optional.empty();
-    basis = Optional.empty();
     look();
   }
 
@@ -145,7 +146,6 @@ public final class SelectedAreaResults implements AutoCloseable {
       takeoff = Optional.empty();
       glance = Optional.empty();
       inlays = List.of();
-      basis = Optional.empty();
       asked = Optional.empty();
     }
   }
@@ -187,25 +187,15 @@ public final class SelectedAreaResults implements AutoCloseable {
     boolean rests = focus.areaOf(desk.site()).equals(Optional.of(t.area()));
     Optional<Path> folder = plan.get().map(p -> p.toAbsolutePath().getParent());
     if (rests && folder.isPresent() && !t.area().inlays().isEmpty()) {
-      Question now = new Question(t, desk.site().units(), folder.get());
-      if (inlayWork.isBusy() || basis.isEmpty() || !basis.equals(basis(now))) {
-        inHand = Optional.of(now);
-        inlayWork.ask(now);
-      }
+      inlayWork.ask(new Question(t, desk.site().units(), folder.get(), areas));
     } else if (t.area().inlays().isEmpty()) {
       inlayWork.cancel();
       inlays = List.of();
     }
   }
 
-  /** What the inlays depend on; empty while it is not known how far they reach. */
-  private Optional<InlayBasis> basis(Question q) {
-    return InlayBasis.of(q.takeoff(), q.units(), q.folder(), inlays);
-  }
-
   private void take(List<ComputedInlay> all) {
     inlays = all;
-    basis = inHand.flatMap(this::basis);
     round++;
     changed.fire();
   }
@@ -214,8 +204,7 @@ public final class SelectedAreaResults implements AutoCloseable {
     List<ComputedInlay> all = new ArrayList<>();
     for (Inlay i : q.takeoff().area().inlays()) {
       try {
-        Path graphic = q.folder().resolve(i.graphic());
-        all.add(ComputedInlay.of(i, PlacedInlay.of(i, graphic, q.takeoff(), q.units())));
+        all.add(ComputedInlay.of(i, q.areas().place(i, q.folder(), q.takeoff(), q.units())));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

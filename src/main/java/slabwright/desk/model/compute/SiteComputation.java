@@ -10,6 +10,7 @@ import slabwright.desk.model.Desk;
 import slabwright.desk.model.Latest;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
+import slabwright.project.AreaCache;
 import slabwright.project.SiteResult;
 import slabwright.site.Site;
 import slabwright.units.Message;
@@ -24,12 +25,13 @@ public final class SiteComputation implements AutoCloseable {
   /** A plan rests when nothing changed for this long, ms. */
   private static final long REST = 400;
 
-  private record Question(Site site, Path plan) {}
+  private record Question(Site site, Path plan, AreaCache areas) {}
 
   private record Answer(SiteResult result, Cost cost) {}
 
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
+  private final AreaCache areas;
   private final Signal changed = new Signal();
   private final Latest<Question, Result<Answer>> worker;
   private Optional<SiteResult> done = Optional.empty();
@@ -42,11 +44,13 @@ public final class SiteComputation implements AutoCloseable {
    * Listens to the desk.
    *
    * @param plan the file that graphics are relative to
+   * @param areas shared with what is computed of the area looked at
    * @param home the asking thread, as an executor
    */
-  public SiteComputation(Desk desk, Supplier<Optional<Path>> plan, Executor home) {
+  public SiteComputation(Desk desk, Supplier<Optional<Path>> plan, AreaCache areas, Executor home) {
     this.desk = desk;
     this.plan = plan;
+    this.areas = areas;
     worker =
         new Latest<>(
             "job",
@@ -118,7 +122,7 @@ public final class SiteComputation implements AutoCloseable {
       done = Optional.empty();
       cost = Optional.empty();
     } else {
-      worker.ask(new Question(desk.site(), file.get()));
+      worker.ask(new Question(desk.site(), file.get(), areas));
     }
     changed.fire();
   }
@@ -138,7 +142,8 @@ public final class SiteComputation implements AutoCloseable {
   private static Result<Answer> work(Question q) {
     try {
       Thread.sleep(REST);
-      return SiteResult.compute(q.site(), q.plan(), Thread.currentThread()::isInterrupted)
+      return SiteResult.compute(
+              q.site(), q.plan(), q.areas(), Thread.currentThread()::isInterrupted)
           .map(r -> new Answer(r, Cost.of(r.work())));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

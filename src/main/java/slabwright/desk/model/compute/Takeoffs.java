@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import slabwright.desk.model.Latest;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.QuickTakeoff;
+import slabwright.project.AreaCache;
 import slabwright.site.FloorArea;
 
 /**
@@ -17,8 +18,9 @@ final class Takeoffs implements AutoCloseable {
   /** A hand that has not moved for so long rests, ms. */
   private static final long REST = 300;
 
-  private record Question(FloorArea area, long rest) {}
+  private record Question(FloorArea area, long rest, AreaCache areas) {}
 
+  private final AreaCache areas;
   private final Consumer<QuickTakeoff> glimpsed;
   private final Latest<FloorArea, QuickTakeoff> rough;
   private final Latest<Question, FloorTakeoff> exact;
@@ -30,10 +32,12 @@ final class Takeoffs implements AutoCloseable {
    * @param home where answers are handed over: the asking thread
    */
   Takeoffs(
+      AreaCache areas,
       Executor home,
       Consumer<QuickTakeoff> glimpsed,
       Consumer<FloorTakeoff> take,
       Consumer<RuntimeException> fault) {
+    this.areas = areas;
     this.glimpsed = glimpsed;
     rough = new Latest<>("glance", true, home, Takeoffs::glance, this::glanced, fault);
     exact = new Latest<>("take-off", false, home, Takeoffs::takeOff, take, fault);
@@ -52,7 +56,7 @@ final class Takeoffs implements AutoCloseable {
     } else {
       dragged = Optional.empty();
       rough.cancel();
-      exact.ask(new Question(area, 0));
+      exact.ask(new Question(area, 0, areas));
     }
   }
 
@@ -78,12 +82,12 @@ final class Takeoffs implements AutoCloseable {
       Thread.currentThread().interrupt();
       throw new CancellationException();
     }
-    return FloorTakeoff.of(q.area(), FloorTakeoff.TOLERANCE, Thread.currentThread()::isInterrupted);
+    return q.areas().takeoff(q.area(), Thread.currentThread()::isInterrupted);
   }
 
   private void glanced(QuickTakeoff g) {
     if (dragged.equals(Optional.of(g.area()))) {
-      exact.ask(new Question(g.area(), REST));
+      exact.ask(new Question(g.area(), REST, areas));
     }
     glimpsed.accept(g);
   }

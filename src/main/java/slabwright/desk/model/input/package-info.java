@@ -3,8 +3,8 @@
  * snapped.
  *
  * <p>{@link TypedSpot}, {@link TypedWall}, {@link TypedTurn} and {@link TypedDateTime} (entries for
- * what is typed, lengths by {@link TypedLength} for a {@link LengthUse}); {@link Snapper} (entry for the pointer) giving a {@link Snap}, through a {@link
- * Viewport} from site to screen; {@link GridPitch} and {@link NudgeStep} are steps that fit the
- * zoom.
+ * what is typed, lengths by {@link TypedLength} for a {@link LengthUse}); {@link Snapper} (entry
+ * for the pointer) giving a {@link Snap}, through a {@link Viewport} from site to screen; {@link
+ * GridPitch} and {@link NudgeStep} are steps that fit the zoom.
  */
 package slabwright.desk.model.input;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.batik.ext.awt.MultipleGradientPaint;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.PathFlattener;
@@ -26,14 +27,29 @@ final class PaintColour {
   static Optional<Rgba> of(Paint paint, Vec place, WarningCollector notes) {
     if (paint instanceof PatternBridge.Pattern p) {
       notes.add(Kind.PATTERN, Message.of("inlay.paint-colour.pattern"), place);
-      return mainColour(SceneVisitor.shapes(p.content(), new AffineTransform(), notes));
+      Optional<Rgba> main =
+          mainColour(SceneVisitor.shapes(p.content(), new AffineTransform(), notes));
+      main.ifPresent(
+          c ->
+              notes.ask(
+                  ArtworkQuestion.Kind.PATTERN,
+                  Message.of("inlay.artwork-question.pattern", c.hex()),
+                  c.hex(),
+                  place));
+      return main;
     }
     if (paint instanceof Color c) {
       return Optional.of(rgba(c));
     }
     if (paint instanceof MultipleGradientPaint g) {
       notes.add(Kind.GRADIENT, Message.of("inlay.paint-colour.gradient"), place);
-      return Optional.of(average(g));
+      Rgba mean = average(g);
+      notes.ask(
+          ArtworkQuestion.Kind.FADE,
+          Message.of("inlay.artwork-question.fade", mean.hex()),
+          mean.hex(),
+          place);
+      return Optional.of(mean);
     }
     notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.paint-colour.unknown-fill"), place);
     return Optional.empty();

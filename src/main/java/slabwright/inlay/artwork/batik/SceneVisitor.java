@@ -23,7 +23,9 @@ import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.ClipOutlines;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.Rgba;
+import slabwright.inlay.artwork.SeeThrough;
 import slabwright.inlay.artwork.SoftMask;
+import slabwright.inlay.artwork.StrokeOutliner;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.shape.Vec;
 import slabwright.units.Message;
@@ -39,16 +41,31 @@ final class SceneVisitor {
   private final List<Lines.Lettering> texts = new ArrayList<>();
   private final WarningCollector notes;
 
-  private final boolean linesStayLines;
+  private final Purpose purpose;
 
-  private SceneVisitor(WarningCollector notes, boolean linesStayLines) {
+  /** What the outlines are for. */
+  private enum Purpose {
+    /** To be seen. */
+    ARTWORK,
+    /** To let through what is half bright, so each keeps its own paint. */
+    MASK,
+    /** To be compared: strokes stay lines. */
+    LINES
+  }
+
+  private SceneVisitor(WarningCollector notes, Purpose purpose) {
     this.notes = notes;
-    this.linesStayLines = linesStayLines;
+    this.purpose = purpose;
   }
 
   public static List<PaintedShape> shapes(
       GraphicsNode root, AffineTransform toPage, WarningCollector notes) {
-    SceneVisitor walk = new SceneVisitor(notes, false);
+    return shapes(root, toPage, notes, Purpose.ARTWORK);
+  }
+
+  private static List<PaintedShape> shapes(
+      GraphicsNode root, AffineTransform toPage, WarningCollector notes, Purpose purpose) {
+    SceneVisitor walk = new SceneVisitor(notes, purpose);
     walk.visit(root, SceneState.start(toPage));
     return walk.shapes;
   }
@@ -65,7 +82,7 @@ final class SceneVisitor {
 
   /** As {@link #shapes}, but strokes are kept as the lines they follow. */
   public static Lines shapesAndLines(GraphicsNode root, WarningCollector notes) {
-    SceneVisitor walk = new SceneVisitor(notes, true);
+    SceneVisitor walk = new SceneVisitor(notes, Purpose.LINES);
     walk.visit(root, SceneState.start(new AffineTransform()));
     return new Lines(walk.shapes, walk.texts);
   }
@@ -124,7 +141,7 @@ final class SceneVisitor {
 
   private SoftMask mask(GraphicsNode node, SceneState state) {
     GraphicsNode content = node.getMask().getMaskNode();
-    List<PaintedShape> painted = shapes(content, state.toPage(), notes);
+    List<PaintedShape> painted = shapes(content, state.toPage(), notes, Purpose.MASK);
     if (node.getMask() instanceof MaskBridge.AlphaMask) {
       painted = painted.stream().map(s -> s.in(WHITE)).toList();
     }
@@ -152,8 +169,9 @@ final class SceneVisitor {
 
   void stroke(Path2D path, Stroke stroke, Paint paint, SceneState state) {
     if (stroke != null && paint != null) {
-      Path2D drawn = linesStayLines ? path : StrokeOutliner.outline(path, stroke, notes);
-      add(drawn, paint, state, linesStayLines);
+      boolean line = purpose == Purpose.LINES;
+      Path2D drawn = line ? path : StrokeOutliner.outline(path, stroke, notes);
+      add(drawn, paint, state, line);
     }
   }
 
@@ -174,11 +192,11 @@ final class SceneVisitor {
     if (colour.isEmpty() || alpha < FAINTEST) {
       return;
     }
-    if (alpha < 0.999) {
-      notes.add(Kind.SEE_THROUGH, Message.of("inlay.scene-visitor.see-through"), place);
-    }
-    shapes.add(
-        new PaintedShape(onPage, colour.get().hex(), alpha, state.clips(), state.masks(), line));
+    String hex =
+        purpose == Purpose.ARTWORK
+            ? SeeThrough.colour(colour.get(), alpha, place, notes)
+            : colour.get().hex();
+    shapes.add(new PaintedShape(onPage, hex, alpha, state.clips(), state.masks(), line));
   }
 
   private void note(Kind kind, Message text, GraphicsNode node, SceneState state) {

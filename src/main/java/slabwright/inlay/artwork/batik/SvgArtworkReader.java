@@ -27,8 +27,6 @@ import slabwright.units.Message;
 /** Reads SVG as it is seen, painted and laid to a width. */
 public final class SvgArtworkReader {
   static final int MOST_BYTES = 32 << 20;
-  private static final double NARROWEST_MM = 10;
-  private static final double WIDEST_MM = 100_000;
 
   /** The SVG library keeps caches that are not safe for threads. */
   static final Object ONE_AT_A_TIME = new Object();
@@ -74,12 +72,7 @@ public final class SvgArtworkReader {
 
   private static void check(byte[] bytes, ArtworkOptions options) {
     checkSize(bytes);
-    double w = options.widthMm();
-    if (!(w >= NARROWEST_MM && w <= WIDEST_MM)) {
-      throw new RefusedArtworkException(
-          ArtworkRefusal.Reason.ABSURD_SIZE,
-          Message.of("inlay.svg-artwork-reader.width-out-of-range", w));
-    }
+    options.checkWidth();
   }
 
   private static Artwork read(byte[] bytes, String name, ArtworkOptions options) {

@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.settingout.ReadingDirection;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.CautionBlock;
@@ -30,6 +34,11 @@ public final class ClientPacket {
   /** The longer side of a graphic, mm: a little over 6 in. */
   private static final double GRAPHIC = 152.5;
 
+  /** Height of the largest floor on the first page, mm: the most and the least. */
+  private static final double LARGEST = 124;
+
+  private static final double SMALLEST = 58;
+
   private final PacketContents job;
   private final SheetContext context;
 
@@ -50,14 +59,14 @@ public final class ClientPacket {
   }
 
   private PageDraft page(String title, String subtitle) {
-    return new PageDraft("", title, subtitle, "", Optional.empty(), List.of());
+    return new PageDraft(title, subtitle, "", Optional.empty(), List.of());
   }
 
+  /** The floors as they should look, all on one page where the largest still has some size. */
   private List<PageDraft> floors() {
     if (job.areas().isEmpty()) {
       return List.of();
     }
-    ClientPlan plan = new ClientPlan(context);
     String sizes =
         job.areas().stream()
             .map(
@@ -68,53 +77,77 @@ public final class ClientPacket {
                         context.wholeArea(a.takeoff().net().area())))
             .reduce((a, b) -> a + " · " + b)
             .orElse("");
-    List<Block> blocks = new ArrayList<>(cannotStart());
-    plans(blocks, plan);
-    List<String> expected = plan.expectations(job.areas());
-    if (!expected.isEmpty()) {
-      blocks.add(new Heading(context.say("sheets.client-packet.stays-visible")));
-      blocks.add(new BulletBlock(expected));
+    PageDraft page = page(context.say("sheets.client-packet.floor"), sizes);
+    List<Seen> floors = new ArrayList<>();
+    job.areas().stream()
+        .sorted(Comparator.comparingDouble((AreaResult a) -> -a.takeoff().gross().area()))
+        .forEach(a -> floors.add(new Seen(a, new FloorPicture(a, job.work().book()))));
+    List<PageDraft> pages = List.of();
+    for (double high = LARGEST; high >= SMALLEST; high -= 6) {
+      pages = ColumnPages.of(context, page, floors(floors, high));
+      if (pages.size() == 1) {
+        return pages;
+      }
     }
-    blocks.add(
+    return pages;
+  }
+
+  private record Seen(AreaResult area, FloorPicture picture) {}
+
+  private List<Block> floors(List<Seen> floors, double high) {
+    ClientPlan plan = new ClientPlan(context);
+    List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
+    blocks.add(plan.floor(floors.get(0).area(), floors.get(0).picture(), high));
+    blocks.add(new PairBlock(0.52, fromDoor(floors.get(0).picture()), visible(plan)));
+    Block promise =
         new CautionBlock(
             context.say("sheets.client-packet.a-picture"),
-            context.say("sheets.client-packet.not-a-promise")));
-    return ColumnPages.of(context, page(context.say("sheets.client-packet.floor"), sizes), blocks);
+            context.say("sheets.client-packet.not-a-promise"));
+    for (int i = 1; i < floors.size(); i += 2) {
+      List<Block> right =
+          i + 1 < floors.size() ? small(plan, floors.get(i + 1)) : List.of(new Gap(3), promise);
+      blocks.add(new PairBlock(0.45, small(plan, floors.get(i)), right));
+    }
+    if (floors.size() % 2 == 1) {
+      blocks.add(promise);
+    }
+    floors.stream()
+        .flatMap(f -> f.picture().uncoloured())
+        .distinct()
+        .forEach(d -> blocks.add(new Paragraph(context.say("sheets.client-packet.undyed", d))));
+    return blocks;
   }
 
-  /** Said before anything else: why the job can't start as planned. */
-  private List<Block> cannotStart() {
-    List<String> why =
-        job.work().outlook().cannotStart().stream().map(m -> context.say(m) + ".").toList();
-    return why.isEmpty()
+  private static List<Block> small(ClientPlan plan, Seen floor) {
+    return List.of(
+        new Paragraph(floor.area().takeoff().area().name()),
+        plan.floor(floor.area(), floor.picture(), 34));
+  }
+
+  private List<Block> fromDoor(FloorPicture picture) {
+    return List.of(
+        picture.fromDoor(), new Paragraph(context.say("sheets.client-packet.from-door")));
+  }
+
+  private List<Block> visible(ClientPlan plan) {
+    List<String> expected = plan.expectations(job.areas());
+    return expected.isEmpty()
         ? List.of()
         : List.of(
-            new CautionBlock(context.say("sheets.client-packet.not-yet"), String.join(" ", why)),
-            new Gap(3));
-  }
-
-  /** The largest floor large, the others under it, two in a row. */
-  private void plans(List<Block> blocks, ClientPlan plan) {
-    List<AreaResult> sorted = new ArrayList<>(job.areas());
-    sorted.sort(
-        Comparator.comparingDouble((AreaResult a) -> a.takeoff().gross().area()).reversed());
-    blocks.add(
-        plan.floor(
-            sorted.get(0), sorted.size() == 1 && job.work().outlook().canStart() ? 140 : 90));
-    for (int i = 1; i < sorted.size(); i += 2) {
-      List<Block> second = i + 1 < sorted.size() ? named(plan, sorted.get(i + 1)) : List.of();
-      blocks.add(new PairBlock(0.5, named(plan, sorted.get(i)), second));
-    }
-    blocks.add(new Gap(3));
-  }
-
-  private static List<Block> named(ClientPlan plan, AreaResult area) {
-    return List.of(new Paragraph(area.takeoff().area().name()), plan.floor(area, 40));
+            new Heading(context.say("sheets.client-packet.stays-visible")),
+            new BulletBlock(expected));
   }
 
   /** One graphic large, its place, and the lines to sign, all on one page. */
   private List<PageDraft> graphic(AreaResult area, PlacedInlay placed) {
     List<Block> blocks = new ArrayList<>();
+    List<ArtworkQuestion> asked = OpenQuestions.of(placed.artwork(), placed.inlay().spec());
+    if (!asked.isEmpty()) {
+      String words =
+          asked.stream().map(q -> context.say(q.message())).collect(Collectors.joining(" "));
+      blocks.add(new CautionBlock(context.say("sheets.client-packet.to-decide"), words));
+      blocks.add(new Gap(3));
+    }
     blocks.add(new GraphicBlock(placed, GRAPHIC, context));
     blocks.add(
         new PairBlock(

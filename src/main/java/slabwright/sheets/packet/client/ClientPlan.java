@@ -10,6 +10,7 @@ import slabwright.drawing.Drawing;
 import slabwright.drawing.FillStyle;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
+import slabwright.drawing.Raster;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
 import slabwright.drawing.View;
@@ -19,6 +20,7 @@ import slabwright.floor.Obstacle;
 import slabwright.floor.Zone;
 import slabwright.inlay.PlacedInlay;
 import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.plan.LabelCandidates;
@@ -27,8 +29,10 @@ import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanLabel;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
+import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.OutlineShape;
+import slabwright.units.Message;
 import slabwright.work.AreaResult;
 
 /** Floors as a client looks at them: what stands there, doors, the graphics; no dimension. */
@@ -36,20 +40,27 @@ final class ClientPlan {
   private static final Set<MarkType> NAMED =
       EnumSet.of(MarkType.TRENCH, MarkType.PATCH, MarkType.RESIDUE);
 
+  private static final Set<MarkType> LINES =
+      EnumSet.of(MarkType.CRACK, MarkType.SPALL, MarkType.JOINT);
+  private static final int MOST_NAMED = 4;
+  private static final double PLACE_MARGIN = 5;
+
   private final SheetContext context;
 
   ClientPlan(SheetContext context) {
     this.context = context;
   }
 
-  /** One floor with the names of what will stay visible. */
-  OverviewBlock floor(AreaResult area, double height) {
+  /** One floor as it should look, with the names of what stays visible. */
+  OverviewBlock floor(AreaResult area, FloorPicture picture, double height) {
+    Raster seen = picture.fromAbove();
     return new OverviewBlock(
         area.takeoff().gross().bounds(),
         height,
         8,
         s -> {
-          floor(s, area);
+          s.addInks(List.of(seen));
+          keepOff(s, area);
           names(s, area);
         });
   }
@@ -59,14 +70,15 @@ final class ClientPlan {
     return new OverviewBlock(
         area.takeoff().gross().bounds(),
         height,
-        5,
+        PLACE_MARGIN,
         s -> {
           floor(s, area);
+          keepOff(s, area);
           doors(s, area.takeoff().area());
         });
   }
 
-  private void floor(PlanComposer sketch, AreaResult a) {
+  private static void floor(PlanComposer sketch, AreaResult a) {
     sketch.addInks(FillStyle.plain(Palette.FIELD, Palette.FIELD).on(a.takeoff().gross()));
     for (Zone z : a.takeoff().zones()) {
       z.mark()
@@ -75,12 +87,18 @@ final class ClientPlan {
     }
     for (Obstacle o : a.takeoff().standing()) {
       sketch.addInks(FillStyle.plain(Palette.GREY, Palette.SOFT).on(o.region()));
-      sketch.keepOff(o.region().rings());
     }
     for (PlacedInlay i : a.inlays()) {
       Affine to = i.plan().toSite().orElse(Affine.IDENTITY);
       List<Ink> flat = StencilInks.flat(i.plan());
       sketch.addInks(new View(to).place(Drawing.of(CoordinateFrame.GRAPHIC, flat)).inks());
+    }
+  }
+
+  private static void keepOff(PlanComposer sketch, AreaResult a) {
+    a.takeoff().standing().forEach(o -> sketch.keepOff(o.region().rings()));
+    for (PlacedInlay i : a.inlays()) {
+      Affine to = i.plan().toSite().orElse(Affine.IDENTITY);
       sketch.keepOffWhole(StencilInks.ring(i.plan().openings().bounds()).map(to));
     }
     sketch.addInks(AreaInks.outline(a.takeoff().area()));
@@ -90,20 +108,28 @@ final class ClientPlan {
 
   private void names(PlanComposer sketch, AreaResult a) {
     doors(sketch, a.takeoff().area());
-    TextStyle plain = context.type().small();
+    TextStyle plain = context.type().small().in(Palette.INK);
     for (PlacedInlay i : a.inlays()) {
-      label(sketch, i.inlay().middle().vec(), i.inlay().name(), context.type().label());
+      Affine to = i.plan().toSite().orElse(Affine.IDENTITY);
+      Bounds painted = StencilInks.ring(i.plan().openings().bounds()).map(to).bounds();
+      label(sketch, painted, i.inlay().name(), context.type().label());
+    }
+    for (Obstacle o : a.takeoff().standing()) {
+      if (o.mark().kind().type() == MarkType.ISLAND && named(a, MarkType.ISLAND)) {
+        label(sketch, o.region().bounds(), o.mark().name(), plain);
+      }
     }
     for (Zone z : a.takeoff().zones()) {
       z.mark()
-          .filter(m -> NAMED.contains(m.kind().type()))
-          .ifPresent(m -> label(sketch, z.region().labelPoint(), m.name(), plain));
+          .filter(m -> NAMED.contains(m.kind().type()) && named(a, m.kind().type()))
+          .ifPresent(m -> label(sketch, z.region().bounds(), m.name(), plain));
     }
-    for (Obstacle o : a.takeoff().standing()) {
-      if (o.mark().kind().type() == MarkType.ISLAND) {
-        label(sketch, o.region().labelPoint(), o.mark().name(), plain);
-      }
-    }
+  }
+
+  /** A few of a kind have names on the plan; a crowd is told by its number beside it. */
+  private static boolean named(AreaResult a, MarkType type) {
+    return a.takeoff().area().marks().stream().filter(m -> m.kind().type() == type).count()
+        <= MOST_NAMED;
   }
 
   private void doors(PlanComposer sketch, FloorArea area) {
@@ -124,27 +150,50 @@ final class ClientPlan {
     }
   }
 
-  private static void label(PlanComposer sketch, Vec about, String words, TextStyle style) {
-    sketch.placeLabel(PlanLabel.of(about, words, style).nearBy(6));
+  /** Under or over what it names, so that this is seen; else upon it. */
+  private static void label(PlanComposer sketch, Bounds of, String words, TextStyle style) {
+    double high = of.height() * sketch.view().scale() / 2 + style.size() / 2 + 1.6;
+    Vec middle = sketch.view().onPaper(of.middle());
+    sketch.placeLabel(
+        PlanLabel.of(of.middle(), words, style)
+            .wishing(List.of(middle.plus(new Vec(0, high)), middle.plus(new Vec(0, -high)), middle))
+            .nearBy(high + 2)
+            .on(Palette.WHITE));
   }
 
-  /** What to expect of a place of the floor, once for each kind. */
+  /** What to expect of a place of the floor; many of a kind in one sentence with their number. */
   List<String> expectations(List<AreaResult> areas) {
+    List<Mark> marks =
+        areas.stream().flatMap(a -> a.takeoff().area().marks().stream()).distinct().toList();
     List<String> said = new ArrayList<>();
-    areas.stream()
-        .flatMap(a -> a.takeoff().area().marks().stream())
-        .forEach(
-            m -> {
-              switch (m.kind().type()) {
-                case TRENCH -> add(said, context.say("sheets.client-plan.trench", line(m.name())));
-                case PATCH -> add(said, context.say("sheets.client-plan.patch", line(m.name())));
-                case RESIDUE ->
-                    add(said, context.say("sheets.client-plan.residue", line(m.name())));
-                case CRACK, SPALL, JOINT -> add(said, context.say("sheets.client-plan.cracks"));
-                default -> {}
-              }
-            });
+    for (MarkType type : NAMED) {
+      List<Mark> of = marks.stream().filter(m -> m.kind().type() == type).toList();
+      if (of.size() > MOST_NAMED) {
+        said.add(context.say(many(type, of.size())));
+      } else {
+        of.forEach(m -> add(said, context.say(one(type, line(m.name())))));
+      }
+    }
+    if (marks.stream().anyMatch(m -> LINES.contains(m.kind().type()))) {
+      said.add(context.say("sheets.client-plan.cracks"));
+    }
     return said;
+  }
+
+  private static Message one(MarkType type, String name) {
+    return type == MarkType.TRENCH
+        ? Message.of("sheets.client-plan.trench", name)
+        : type == MarkType.PATCH
+            ? Message.of("sheets.client-plan.patch", name)
+            : Message.of("sheets.client-plan.residue", name);
+  }
+
+  private static Message many(MarkType type, int count) {
+    return type == MarkType.TRENCH
+        ? Message.of("sheets.client-plan.trenches", count)
+        : type == MarkType.PATCH
+            ? Message.of("sheets.client-plan.patches", count)
+            : Message.of("sheets.client-plan.residues", count);
   }
 
   private static String line(String name) {

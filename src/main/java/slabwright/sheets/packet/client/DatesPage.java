@@ -35,7 +35,6 @@ final class DatesPage {
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "",
             context.say("sheets.dates-page.title"),
             context.say("sheets.dates-page.subtitle"),
             "",

@@ -40,7 +40,6 @@ final class OfferPage {
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "",
             context.say("sheets.offer-page.title"),
             context.say("sheets.offer-page.subtitle"),
             "",

@@ -2,8 +2,9 @@
  * What the client gets: how it will look, what is done and what it costs, when the floor is shut
  * and how to keep it. No cost line, no id, no seam.
  *
- * <p>{@link ClientPacket} (entry): {@link ClientPlan} (the floor to look at), {@link GraphicBlock}
- * (a graphic with a {@link ScaleFigure}) with its {@link DoorOffset}, {@link OfferPage}, {@link
- * DatesPage}; {@link SignBlock} is what is signed with its line.
+ * <p>{@link ClientPacket} (entry): {@link ClientPlan} (the floor to look at, a {@link
+ * FloorPicture}), {@link GraphicBlock} (a graphic with a {@link ScaleFigure}) with its {@link
+ * DoorOffset}, {@link OfferPage}, {@link DatesPage}; {@link SignBlock} is what is signed with its
+ * line.
  */
 package slabwright.sheets.packet.client;

@@ -1,7 +1,9 @@
 package slabwright.sheets.packet.crew;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import slabwright.work.ClosedAir;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
@@ -49,10 +51,14 @@ record CrewDay(int number, LocalDate on, List<Entry> entries) {
   /**
    * The part of a step that falls on this day.
    *
-   * @param goesOn whether it was begun on an earlier day
-   * @param pauses whether it goes on on a later day
+   * @param before when the part before it ended: ahead of a break, or on an earlier day
+   * @param after when the part after it begins
    */
-  record Part(ScheduledStep step, TimeSpan span, boolean goesOn, boolean pauses) {}
+  record Part(
+      ScheduledStep step,
+      TimeSpan span,
+      Optional<LocalDateTime> before,
+      Optional<LocalDateTime> after) {}
 
   List<Work> work() {
     return entries.stream().filter(Work.class::isInstance).map(Work.class::cast).toList();

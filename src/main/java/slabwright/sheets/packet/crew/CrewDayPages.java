@@ -76,7 +76,7 @@ final class CrewDayPages {
         persons.isEmpty()
             ? text.place()
             : context.say("sheets.crew-day.place-and-persons", text.place(), persons);
-    PageDraft draft = new PageDraft("", text.title(), place, "", Optional.empty(), List.of());
+    PageDraft draft = new PageDraft(text.title(), place, "", Optional.empty(), List.of());
     double all = rows.stream().mapToDouble(Strip::height).sum();
     double room = body.height() - alerts.height() - cautions.height() - GAP;
     if (all + foot.height() + GAP <= room) {

@@ -1,6 +1,7 @@
 package slabwright.sheets.packet.crew;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,7 +36,10 @@ final class CrewDays {
   private static List<CrewDay> inOrder(DayPlan plan) {
     List<CrewDay.Part> parts =
         plan.steps().stream()
-            .map(s -> new CrewDay.Part(s, new TimeSpan(s.start(), s.end()), false, false))
+            .map(
+                s ->
+                    new CrewDay.Part(
+                        s, new TimeSpan(s.start(), s.end()), Optional.empty(), Optional.empty()))
             .toList();
     return parts.isEmpty() ? List.of() : List.of(day(1, plan.firstDay(), parts, List.of()));
   }
@@ -47,12 +51,20 @@ final class CrewDays {
       for (int i = 0; i < spans.size(); i++) {
         byDay
             .computeIfAbsent(spans.get(i).start().toLocalDate(), d -> new ArrayList<>())
-            .add(new CrewDay.Part(s, spans.get(i), i > 0, i + 1 < spans.size()));
+            .add(new CrewDay.Part(s, spans.get(i), end(spans, i - 1), start(spans, i + 1)));
       }
     }
     List<CrewDay> days = new ArrayList<>();
     byDay.forEach((day, parts) -> days.add(day(days.size() + 1, day, parts, closed)));
     return days;
+  }
+
+  private static Optional<LocalDateTime> end(List<TimeSpan> spans, int i) {
+    return i >= 0 ? Optional.of(spans.get(i).end()) : Optional.empty();
+  }
+
+  private static Optional<LocalDateTime> start(List<TimeSpan> spans, int i) {
+    return i < spans.size() ? Optional.of(spans.get(i).start()) : Optional.empty();
   }
 
   private static CrewDay day(

@@ -50,7 +50,7 @@ public final class CrewPacket {
     String words = TextMeasure.fitted(alert, red, right - frame.minX() - named);
     List<Ink> inks = new ArrayList<>(poster.inks());
     inks.add(Text.start(new Vec(frame.minX() + named, frame.minY() + UNDER_TITLE), words, red));
-    return new PageDraft(poster.numeral(), poster.title(), "", poster.area(), poster.scale(), inks);
+    return new PageDraft(poster.title(), "", poster.area(), poster.scale(), inks);
   }
 
   /** The day pages for a phone without a network, as one HTML file. */

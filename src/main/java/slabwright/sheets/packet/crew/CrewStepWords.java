@@ -9,7 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.settingout.PanelPlace;
+import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.site.FloorArea;
@@ -38,7 +41,14 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
   /** One sentence. */
   String sentence(CrewDay.Work work) {
     String said = job.words().line(sentence(work, work.first().step()));
-    return work.first().goesOn() ? job.words().say("sheets.crew-step.goes-on", said) : said;
+    Optional<LocalDateTime> begun = work.first().before();
+    if (begun.isEmpty()) {
+      return said;
+    }
+    LocalDateTime left = begun.get();
+    return left.toLocalDate().equals(work.span().start().toLocalDate())
+        ? job.words().say("sheets.crew-step.goes-on-after-break", said)
+        : job.words().say("sheets.crew-step.goes-on-from", said, clock.date(left));
   }
 
   private Message sentence(CrewDay.Work work, ScheduledStep step) {
@@ -71,9 +81,18 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       case ABRADE -> Message.of("sheets.crew-step.abrade", abraded(step));
       case SET_UP -> Message.of("sheets.crew-step.set-up");
       case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
+      case SET_UP_FAN -> Message.of("sheets.crew-step.set-up-fan");
       case MASK_WALLS -> Message.of("sheets.crew-step.mask-walls");
-      case STRIKE -> Message.of("sheets.crew-step.strike");
+      case STRIKE -> strike();
     };
+  }
+
+  /** Nobody packs up over a coat that has just been laid. */
+  private Message strike() {
+    List<String> wet = job.work().coatedLast();
+    return wet.isEmpty()
+        ? Message.of("sheets.crew-step.strike")
+        : Message.of("sheets.crew-step.strike-outside", String.join(", ", wet));
   }
 
   /** The mark, inlay or top that is worked on; the floor area where it is the whole floor. */
@@ -124,27 +143,53 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
           : Message.of("sheets.crew-step.paper", stencil, place);
     }
     String order =
-        inlay(type).flatMap(i -> job.area(type.areaId()).flatMap(a -> settingOut(a, i))).orElse("");
+        inlay(type)
+            .flatMap(i -> job.area(type.areaId()).flatMap(a -> settingOut(a, i, type)))
+            .orElse("");
     return kinds.contains(StepKind.PRESS_EDGES)
         ? Message.of("sheets.crew-step.lay-and-press", stencil, place, order)
         : Message.of("sheets.crew-step.lay", stencil, place, order);
   }
 
   /** The panels in the order of laying, such as "B on the cross, then C, A". */
-  private Optional<String> settingOut(AreaResult area, PlacedInlay inlay) {
+  private Optional<String> settingOut(AreaResult area, PlacedInlay inlay, StepType type) {
     return inlay
         .settingOut(area.takeoff(), job.site().units())
-        .map(s -> s.panels().stream().map(PanelPlace::panel).toList())
+        .map(s -> laid(s, inlay, type).stream().map(PanelPlace::panel).toList())
         .filter(p -> !p.isEmpty())
         .map(
             p ->
-                p.size() == 1
-                    ? job.words().say("sheets.crew-step.one-panel", p.get(0))
-                    : job.words()
-                        .say(
-                            "sheets.crew-step.panels",
-                            p.get(0),
-                            String.join(", ", p.subList(1, p.size()))));
+                isLocal(inlay, type)
+                    ? job.words().say("sheets.crew-step.local-panels", String.join(", ", p))
+                    : p.size() == 1
+                        ? job.words().say("sheets.crew-step.one-panel", p.get(0))
+                        : job.words()
+                            .say(
+                                "sheets.crew-step.panels",
+                                p.get(0),
+                                String.join(", ", p.subList(1, p.size()))));
+  }
+
+  /** Those of the stencil's own blanks; else those of the whole blank that are cut for it. */
+  private static List<PanelPlace> laid(SettingOut out, PlacedInlay inlay, StepType type) {
+    Optional<Stencil> stencil = stencil(inlay, type);
+    Optional<PanelPlan> panels = inlay.plan().panels();
+    if (stencil.isEmpty() || panels.isEmpty()) {
+      return out.panels();
+    }
+    List<String> cut = panels.get().cut(stencil.get()).stream().map(Panel::name).toList();
+    return out.panels().stream().filter(p -> cut.contains(p.panel())).toList();
+  }
+
+  private static boolean isLocal(PlacedInlay inlay, StepType type) {
+    return stencil(inlay, type)
+        .flatMap(s -> inlay.plan().panels().map(p -> p.isLocal(s)))
+        .orElse(false);
+  }
+
+  private static Optional<Stencil> stencil(PlacedInlay inlay, StepType type) {
+    List<Stencil> all = inlay.plan().stencils().stencils();
+    return type.stencils().stream().findFirst().filter(i -> i < all.size()).map(all::get);
   }
 
   private Message mist(CrewDay.Work work, String place) {
@@ -209,9 +254,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       with.add(tools);
     }
     poster(work.first().step().task().type()).ifPresent(with::add);
-    if (work.last().pauses()) {
-      with.add(job.words().say("sheets.crew-step.pauses"));
-    }
+    work.last().after().ifPresent(t -> with.add(pauses(work, t)));
     List<String> lines = new ArrayList<>();
     if (!with.isEmpty()) {
       lines.add(String.join(" · ", with));
@@ -225,6 +268,13 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       lines.addAll(batches(work.first()));
     }
     return lines;
+  }
+
+  /** After the break of the day, or on a later one. */
+  private String pauses(CrewDay.Work work, LocalDateTime again) {
+    return again.toLocalDate().equals(work.span().end().toLocalDate())
+        ? job.words().say("sheets.crew-step.pauses-today", clock.at(again))
+        : job.words().say("sheets.crew-step.pauses-until", clock.date(again));
   }
 
   /** The very tools, by the names that the shop gives them. */
@@ -303,6 +353,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
           ABRADE,
           SET_UP,
           HEPA_PASS,
+          SET_UP_FAN,
           MASK_WALLS,
           STRIKE ->
           Optional.empty();

@@ -61,7 +61,6 @@ final class SettingOutPoster {
   List<PageDraft> drafts() {
     return new PlanSheet(
             context,
-            "",
             context.say("sheets.setting-out-poster.title", inlay.inlay().name()),
             context.say("sheets.setting-out-poster.subtitle"),
             takeoff.area().name(),

@@ -45,7 +45,7 @@ public final class OfficePacket {
   }
 
   private PageDraft page(String title, String subtitle) {
-    return new PageDraft("", title, subtitle, "", Optional.empty(), List.of());
+    return new PageDraft(title, subtitle, "", Optional.empty(), List.of());
   }
 
   /** What is still to be asked, with room to write, and squares to sketch on. */

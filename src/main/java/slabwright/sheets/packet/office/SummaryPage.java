@@ -1,6 +1,7 @@
 package slabwright.sheets.packet.office;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.FloorsBlock;
 import slabwright.units.QuantityFormat;
 import slabwright.work.AreaResult;
+import slabwright.work.Presence;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
 import slabwright.work.handover.Cost;
@@ -38,7 +40,6 @@ final class SummaryPage {
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "",
             context.say("sheets.summary-page.title"),
             context.say(job.work().book().origin()),
             "",
@@ -77,8 +78,9 @@ final class SummaryPage {
           row(rows, context.say("sheets.summary-page.days"), Long.toString(workingDays(d)));
           row(
               rows,
-              context.say("sheets.summary-page.hours"),
-              QuantityFormat.number(Math.round(d.personTime().toMinutes() / 15.0) / 4.0, 2));
+              context.say("sheets.summary-page.presence"),
+              quarters(Presence.of(d, job.work().book()).present()));
+          row(rows, context.say("sheets.summary-page.hours"), quarters(d.personTime()));
         });
     Cost cost = Cost.of(job.work());
     BigDecimal known = cost.known();
@@ -89,6 +91,11 @@ final class SummaryPage {
             : context.say("sheets.summary-page.known-price"),
         context.say("sheets.offer-page.amount", known, cost.currency()));
     return TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows);
+  }
+
+  /** To the quarter of an hour. */
+  private static String quarters(Duration time) {
+    return QuantityFormat.number(Math.round(time.toMinutes() / 15.0) / 4.0, 2);
   }
 
   private static long workingDays(DayPlan days) {

@@ -10,6 +10,7 @@ import slabwright.drawing.View;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
+import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
@@ -17,9 +18,12 @@ import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
+import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
@@ -53,13 +57,13 @@ final class OrderPage {
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
-            "",
             context.say("sheets.order-page.title", placed.inlay().name()),
             context.say("sheets.order-page.subtitle"),
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
+    blocks.addAll(open());
     blocks.add(new PairBlock(0.56, List.of(who()), List.of(new Preview(plan))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
     blocks.add(what());
@@ -72,6 +76,18 @@ final class OrderPage {
                 context.say("sheets.order-page.never"),
                 context.say("sheets.order-page.proof"))));
     return ColumnPages.of(context, draft, blocks);
+  }
+
+  /** Nothing is cut while something is asked. */
+  private List<Block> open() {
+    String asked =
+        OpenQuestions.of(placed.artwork(), placed.inlay().spec()).stream()
+            .map(q -> context.say(q.message()))
+            .collect(Collectors.joining(" "));
+    return asked.isEmpty()
+        ? List.of()
+        : List.of(
+            CautionBlock.stop(context.say("sheets.order-page.question-open"), asked), new Gap(3));
   }
 
   private Block who() {
@@ -150,7 +166,9 @@ final class OrderPage {
   }
 
   private String panels(PanelPlan p) {
-    return p.panels().stream().map(this::panel).collect(Collectors.joining("; "));
+    return p.cut(plan.stencils().stencils()).stream()
+        .map(this::panel)
+        .collect(Collectors.joining("; "));
   }
 
   private String panel(Panel panel) {
@@ -168,7 +186,10 @@ final class OrderPage {
           List.of(
               new TableCell.Swatch(DyeStyle.flat(s.colour())),
               TableCell.bold(context.say("sheets.order-page.stencil", s.layer())),
-              TableCell.of(context.say(placed.colourName(s.colour()))),
+              TableCell.of(
+                  plan.panels()
+                      .map(p -> colourAndPanels(s, p))
+                      .orElseGet(() -> context.say(placed.colourName(s.colour())))),
               TableCell.of(context.say("sheets.order-page.stays", s.loosePieces().size()))));
     }
     return TableBlock.of(
@@ -178,6 +199,15 @@ final class OrderPage {
             TableColumn.words(""),
             TableColumn.narrow("")),
         rows);
+  }
+
+  private String colourAndPanels(Stencil s, PanelPlan p) {
+    List<String> names = p.cut(s).stream().map(Panel::name).toList();
+    return context.say(
+        "sheets.order-page.colour-and-panels",
+        placed.colourName(s.colour()),
+        names.size(),
+        String.join(", ", names));
   }
 
   /** The graphic as it will be, small. */

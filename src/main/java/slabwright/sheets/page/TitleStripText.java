@@ -3,7 +3,7 @@ package slabwright.sheets.page;
 import java.time.LocalDate;
 
 /**
- * What every title block says beside its own sheet.
+ * What every title strip says beside its own page.
  *
  * @param site the site's name
  * @param note one line under it, such as that it is invented
@@ -11,11 +11,18 @@ import java.time.LocalDate;
  * @param date the day the sheets were made
  * @param contractor whose sheet it is; empty when the plan does not say
  * @param phone of the contractor; may be empty
+ * @param client who it is for; empty when the plan does not say
  */
-public record TitleBlockText(
-    String site, String note, int release, LocalDate date, String contractor, String phone) {
+public record TitleStripText(
+    String site,
+    String note,
+    int release,
+    LocalDate date,
+    String contractor,
+    String phone,
+    String client) {
   /** For a sheet of which no contractor is known. */
-  public TitleBlockText(String site, String note, int release, LocalDate date) {
-    this(site, note, release, date, "", "");
+  public TitleStripText(String site, String note, int release, LocalDate date) {
+    this(site, note, release, date, "", "", "");
   }
 }

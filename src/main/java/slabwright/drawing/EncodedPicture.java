@@ -1,0 +1,72 @@
+package slabwright.drawing;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.Base64;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+
+/**
+ * A picture as the bytes of a JPEG file (ISO/IEC 10918-1), which every output takes as they are. A
+ * value: equal bytes are equal pictures. No time and no place stand in it.
+ */
+public final class EncodedPicture {
+  private final byte[] jpeg;
+
+  private EncodedPicture(byte[] jpeg) {
+    this.jpeg = jpeg;
+  }
+
+  /**
+   * An opaque picture.
+   *
+   * @param quality 0 smallest to 1 best
+   */
+  public static EncodedPicture of(BufferedImage image, float quality) {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (ImageOutputStream stream = ImageIO.createImageOutputStream(out)) {
+      ImageWriteParam how = writer.getDefaultWriteParam();
+      how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+      how.setCompressionQuality(quality);
+      writer.setOutput(stream);
+      writer.write(null, new IIOImage(image, null, null), how);
+    } catch (IOException cannotHappenInMemory) {
+      throw new UncheckedIOException(cannotHappenInMemory);
+    } finally {
+      writer.dispose();
+    }
+    return new EncodedPicture(out.toByteArray());
+  }
+
+  /** The bytes of the file. */
+  public byte[] jpeg() {
+    return jpeg.clone();
+  }
+
+  /** The file as a web address that holds it. */
+  public String dataAddress() {
+    return "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof EncodedPicture o && Arrays.equals(jpeg, o.jpeg);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(jpeg);
+  }
+
+  @Override
+  public String toString() {
+    return "JPEG, " + jpeg.length + " bytes";
+  }
+}
