@@ -217,6 +217,11 @@ final class DeskController implements SlabAccess {
     }
   }
 
+  /** Shows all as it is now. */
+  void refreshNow() {
+    refresh();
+  }
+
   private void refresh() {
     waiting = false;
     if (desk.isOpen()) {
@@ -239,7 +244,7 @@ final class DeskController implements SlabAccess {
     return Tally.of(
         open,
         parts.answers(),
-        parts.job().done(),
+        parts.job(),
         parts.bench().focus().area().map(FloorArea::id),
         desk.shown().units(),
         parts.bench().words());
