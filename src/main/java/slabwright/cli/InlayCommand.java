@@ -137,7 +137,7 @@ final class InlayCommand implements Callable<Integer> {
             QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC),
             plan.stencils().stencils().size(),
             QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC),
-            plan.panels().map(p -> p.panels().size()).orElse(0),
+            plan.panels().map(p -> p.all().size()).orElse(0),
             QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC),
             plan.loosePieces()));
     planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));

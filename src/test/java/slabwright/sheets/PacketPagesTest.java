@@ -58,7 +58,7 @@ class PacketPagesTest {
   }
 
   @Test
-  void a_client_reads_first_that_a_stopped_job_cannot_start_as_planned() {
+  void readers_outside_the_crew_read_first_that_a_stopped_job_cannot_start_as_planned() {
     SheetSamples stopped = SheetSamples.sample("bike-workshop");
     PacketContents job =
         new PacketContents(
@@ -68,10 +68,23 @@ class PacketPagesTest {
             PaperSize.A4,
             SheetSamples.DAY,
             Words.english());
-    String first = String.join(" ", words(PacketSet.of(Packet.CLIENT, job).pages().get(0)));
-    assertThat(first).contains("can't start as planned").contains("asbestos");
-    assertThat(String.join(" ", words(packet(Packet.CLIENT, PaperSize.LETTER).pages().get(0))))
-        .doesNotContain("can't start");
+    for (Packet p : List.of(Packet.CLIENT, Packet.SIGN_SHOP, Packet.FIRE_AND_SAFETY)) {
+      List<String> first = words(PacketSet.of(p, job).pages().get(0));
+      assertThat(first).contains("This job can't start as planned");
+      assertThat(String.join(" ", first)).contains("asbestos");
+      assertThat(String.join(" ", words(packet(p, PaperSize.LETTER).pages().get(0))))
+          .doesNotContain("can't start");
+    }
+  }
+
+  @Test
+  void the_fire_packet_is_one_plan_of_all_floors_one_form_and_then_lists() {
+    List<PrintedPage> pages = packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages();
+    assertThat(words(pages.get(0))).contains("Reading hall", "Terrace", "M1", "E");
+    assertThat(pages.get(1).title()).isEqualTo("Form for the permit and the door");
+    assertThat(words(pages.get(1))).contains("Stop numbers", "Fire authority", "Fire department");
+    assertThat(pages.get(2).title()).isEqualTo("Check lists");
+    assertThat(pages).hasSizeLessThanOrEqualTo(5);
   }
 
   @Test
@@ -109,6 +122,23 @@ class PacketPagesTest {
     List<PrintedPage> pages = PacketSet.of(Packet.CLIENT, job).pages();
     assertThat(String.join(" ", words(pages.get(0)))).contains("90 filled spots: each takes");
     assertThat(pages).hasSizeLessThanOrEqualTo(4);
+  }
+
+  @Test
+  void an_office_gets_crowds_by_their_number_and_no_number_broken_over_lines() {
+    SheetSamples depot = SheetSamples.sample("depot-floor");
+    PacketContents job =
+        new PacketContents(
+            depot.site(),
+            depot.results(),
+            depot.work(depot.site()),
+            PaperSize.A4,
+            SheetSamples.DAY,
+            Words.english());
+    List<PrintedPage> pages = PacketSet.of(Packet.OFFICE, job).pages();
+    List<String> all = pages.stream().flatMap(p -> words(p).stream()).toList();
+    assertThat(pages).hasSizeLessThanOrEqualTo(14);
+    assertThat(all).contains("patch, 90 of them").noneMatch(w -> w.matches("\\.\\d+"));
   }
 
   @Test

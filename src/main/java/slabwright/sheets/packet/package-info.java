@@ -4,6 +4,6 @@
  *
  * <p>{@link Packet} (entry: the five readers, file names and titles), {@link PacketContents} (all
  * that is known of the job, with the frames to set it on), {@link PrintedPacket} (its pages,
- * numbered).
+ * numbered), {@link StopNotice} (why nothing begins yet, first of all).
  */
 package slabwright.sheets.packet;

@@ -32,7 +32,8 @@ class HandoversTest {
   @Test
   void every_cost_line_names_the_sheet_it_comes_from_and_the_total_is_their_sum() {
     Cost cost = Cost.of(PLAN);
-    assertThat(cost.lines()).allMatch(l -> Said.of(l.source()).startsWith("sheet "));
+    assertThat(cost.lines())
+        .allMatch(l -> Said.of(l.source()).matches("(quantities|day plan|cautions): .+"));
     BigDecimal sum = BigDecimal.ZERO;
     for (CostLine l : cost.lines()) {
       sum = sum.add(l.amount().maybe().orElseThrow());

@@ -12,6 +12,7 @@ import slabwright.inlay.settingout.ReadingDirection;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.CautionBlock;
@@ -95,7 +96,7 @@ public final class ClientPacket {
 
   private List<Block> floors(List<Seen> floors, double high) {
     ClientPlan plan = new ClientPlan(context);
-    List<Block> blocks = new ArrayList<>(cannotStart());
+    List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
     blocks.add(plan.floor(floors.get(0).area(), floors.get(0).picture(), high));
     blocks.add(new PairBlock(0.52, fromDoor(floors.get(0).picture()), visible(plan)));
     Block promise =
@@ -115,17 +116,6 @@ public final class ClientPacket {
         .distinct()
         .forEach(d -> blocks.add(new Paragraph(context.say("sheets.client-packet.undyed", d))));
     return blocks;
-  }
-
-  /** Said before anything else: why the job can't start as planned. */
-  private List<Block> cannotStart() {
-    List<String> why =
-        job.work().outlook().cannotStart().stream().map(m -> context.say(m) + ".").toList();
-    return why.isEmpty()
-        ? List.of()
-        : List.of(
-            new CautionBlock(context.say("sheets.client-packet.not-yet"), String.join(" ", why)),
-            new Gap(3));
   }
 
   private static List<Block> small(ClientPlan plan, Seen floor) {

@@ -2,7 +2,9 @@ package slabwright.sheets.packet.fire;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import slabwright.drawing.FillStyle;
@@ -93,6 +95,14 @@ final class FirePlan {
     return new OverviewBlock(takeoff.gross().bounds(), height, 10, this::draw);
   }
 
+  String areaName() {
+    return area.name();
+  }
+
+  double size() {
+    return takeoff.gross().area();
+  }
+
   private void draw(PlanComposer sketch) {
     sketch.addInks(VAPOUR.on(takeoff.net()));
     sketch.addInks(MISSED.on(missed));
@@ -175,8 +185,21 @@ final class FirePlan {
     return points;
   }
 
-  /** In two columns. */
-  PairBlock key() {
+  /** What the signs of all plans mean, each once, in two columns. */
+  static PairBlock key(List<FirePlan> plans) {
+    Map<String, KeyBlock.Entry> all = new LinkedHashMap<>();
+    for (FirePlan p : plans) {
+      p.entries(plans.size() > 1).forEach(e -> all.putIfAbsent(e.words(), e));
+    }
+    List<KeyBlock.Entry> entries = List.copyOf(all.values());
+    int half = (entries.size() + 1) / 2;
+    return new PairBlock(
+        0.5,
+        List.of(KeyBlock.of(entries.subList(0, half))),
+        List.of(KeyBlock.of(entries.subList(half, entries.size()))));
+  }
+
+  private List<KeyBlock.Entry> entries(boolean several) {
     List<KeyBlock.Entry> entries = new ArrayList<>();
     entries.add(KeyBlock.look(VAPOUR, context.say("sheets.fire-plan.vapour")));
     if (!missed.isEmpty()) {
@@ -185,31 +208,21 @@ final class FirePlan {
               MISSED,
               context.say("sheets.fire-plan.missed", context.length(sweep(context.units())))));
     }
-    air.path()
-        .ifPresent(
-            p ->
-                entries.add(
-                    KeyBlock.line(
-                        WAY,
-                        context.say(
-                            "sheets.fire-plan.path", p.inlet().name(), p.outlet().name()))));
+    air.path().ifPresent(p -> entries.add(KeyBlock.line(WAY, sweepWords(p, several))));
     entries.add(KeyBlock.ringed("M1", context.say("sheets.fire-plan.meter")));
     entries.add(KeyBlock.ringed("E", context.say("sheets.fire-plan.extinguisher")));
     for (MarkType type : SHOWN) {
-      shown().stream()
-          .filter(m -> m.kind().type() == type)
-          .findFirst()
-          .ifPresent(
-              m ->
-                  entries.add(
-                      KeyBlock.sign(
-                          MarkStyles.sign(type), MarkStyles.colour(type), meaning(type))));
+      if (shown().stream().anyMatch(m -> m.kind().type() == type)) {
+        entries.add(KeyBlock.sign(MarkStyles.sign(type), MarkStyles.colour(type), meaning(type)));
+      }
     }
-    int half = (entries.size() + 1) / 2;
-    return new PairBlock(
-        0.5,
-        List.of(KeyBlock.of(entries.subList(0, half))),
-        List.of(KeyBlock.of(entries.subList(half, entries.size()))));
+    return entries;
+  }
+
+  private String sweepWords(AirPath p, boolean several) {
+    return several
+        ? context.say("sheets.fire-plan.paths")
+        : context.say("sheets.fire-plan.path", p.inlet().name(), p.outlet().name());
   }
 
   private String meaning(MarkType type) {

@@ -1,30 +1,40 @@
 package slabwright.sheets.packet.fire;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.air.RuleBlock;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.KeptBlock;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.units.Message;
-import slabwright.work.AirPlan;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.air.AirScreening;
 import slabwright.work.rule.RuleNote;
 
-/** A plan and a form for every floor with solvent on it, then the other rules that ask for care. */
+/**
+ * A page of plans and a form for all floors with solvent on them, then what is ticked off and the
+ * other rules that ask for care.
+ */
 public final class FireSafetyPacket {
+  /** Height of the largest floor's plan, mm: the most and the least. */
+  private static final double LARGEST = 150;
+
+  private static final double SMALLEST = 60;
+
   private final PacketContents job;
   private final SheetContext context;
 
@@ -35,59 +45,103 @@ public final class FireSafetyPacket {
 
   public static List<FramedDraft> drafts(PacketContents job) {
     FireSafetyPacket packet = new FireSafetyPacket(job);
+    List<SolventFloor> floors = packet.floors();
     List<PageDraft> drafts = new ArrayList<>();
-    for (AreaWorkPlan area : job.work().areas()) {
-      Optional<AirPlan> air = area.air().maybe().filter(CautionSheet::hasSolvent);
-      air.ifPresent(a -> drafts.addAll(packet.solvent(area, a)));
+    if (!floors.isEmpty()) {
+      drafts.addAll(packet.plans(floors));
+      drafts.addAll(packet.form(floors));
     }
-    drafts.addAll(packet.rules());
+    drafts.addAll(packet.rules(floors));
     return FramedDraft.all(packet.context, drafts);
   }
 
-  private PageDraft page(String title, String subtitle, String area) {
-    return new PageDraft(title, subtitle, area, Optional.empty(), List.of());
+  /** Floors with solvent on them, the largest first. */
+  private List<SolventFloor> floors() {
+    List<SolventFloor> floors = new ArrayList<>();
+    for (AreaWorkPlan work : job.work().areas()) {
+      work.air()
+          .maybe()
+          .filter(CautionSheet::hasSolvent)
+          .ifPresent(a -> floors.add(new SolventFloor(work, a)));
+    }
+    floors.sort(Comparator.comparingDouble((SolventFloor f) -> -f.work().floor().floor().area()));
+    return floors;
   }
 
-  private List<PageDraft> solvent(AreaWorkPlan area, AirPlan air) {
-    List<PageDraft> drafts = new ArrayList<>();
-    job.area(area.id())
-        .ifPresent(
-            a -> {
-              FirePlan plan = new FirePlan(a.takeoff(), air, context);
-              List<Block> blocks = new ArrayList<>();
-              blocks.add(plan.block(150));
-              blocks.add(plan.key());
-              plan.noPath().ifPresent(t -> blocks.add(new Paragraph(t)));
-              drafts.addAll(
-                  ColumnPages.of(
-                      context,
-                      page(
-                          context.say("sheets.fire-safety-packet.plan"),
-                          context.say("sheets.fire-safety-packet.plan-says"),
-                          area.name()),
-                      blocks));
-            });
-    drafts.addAll(
-        ColumnPages.of(
-            context,
-            page(
-                context.say("sheets.fire-safety-packet.form"),
-                context.say(
-                    "sheets.fire-safety-packet.form-says",
-                    context.wholeArea(area.floor().floor().area())),
-                area.name()),
-            new PermitForm(job, area, air, context).blocks()));
-    return drafts;
+  private PageDraft page(String title, String subtitle) {
+    return new PageDraft(title, subtitle, "", Optional.empty(), List.of());
+  }
+
+  /** What the first page says above all: whether its words were read, and what stands against. */
+  private List<Block> stops() {
+    List<Block> blocks = new ArrayList<>();
+    job.unread().ifPresent(u -> blocks.add(new Paragraph(u)));
+    blocks.addAll(StopNotice.blocks(job, context));
+    return blocks;
+  }
+
+  /** All floors on one page, the largest as large as that allows. */
+  private List<PageDraft> plans(List<SolventFloor> floors) {
+    List<FirePlan> plans =
+        floors.stream()
+            .flatMap(
+                f ->
+                    job
+                        .area(f.work().id())
+                        .map(a -> new FirePlan(a.takeoff(), f.air(), context))
+                        .stream())
+            .toList();
+    PageDraft page =
+        page(
+            context.say("sheets.fire-safety-packet.plan"),
+            context.say("sheets.fire-safety-packet.plan-says"));
+    List<PageDraft> pages = List.of();
+    for (double high = LARGEST; high >= SMALLEST; high -= 5) {
+      pages = ColumnPages.of(context, page, plans(plans, high));
+      if (pages.size() == 1) {
+        return pages;
+      }
+    }
+    return pages;
+  }
+
+  private List<Block> plans(List<FirePlan> plans, double high) {
+    List<Block> blocks = new ArrayList<>(stops());
+    for (FirePlan plan : plans) {
+      // The others are no larger on paper than their floors are beside the largest.
+      double share = Math.max(0.5, Math.sqrt(plan.size() / plans.get(0).size()));
+      List<Block> one = new ArrayList<>();
+      if (plans.size() > 1) {
+        one.add(new Paragraph(plan.areaName()));
+      }
+      one.add(plan.block(high * share));
+      plan.noPath().ifPresent(t -> one.add(new Paragraph(t)));
+      blocks.add(new KeptBlock(one));
+    }
+    blocks.add(FirePlan.key(plans));
+    return blocks;
+  }
+
+  private List<PageDraft> form(List<SolventFloor> floors) {
+    String sizes =
+        floors.stream()
+            .map(
+                f ->
+                    context.say(
+                        "sheets.fire-safety-packet.floor-of",
+                        f.work().name(),
+                        context.wholeArea(f.work().floor().floor().area())))
+            .collect(Collectors.joining("; "));
+    return ColumnPages.of(
+        context,
+        page(
+            context.say("sheets.fire-safety-packet.form"),
+            context.say("sheets.fire-safety-packet.form-says", sizes)),
+        new PermitForm(job, floors, context).blocks());
   }
 
   private List<String> said(List<Message> messages) {
     return messages.stream().map(context::say).toList();
-  }
-
-  private Stream<AirPlan> solvents() {
-    return job.work().areas().stream()
-        .flatMap(a -> a.air().maybe().stream())
-        .filter(CautionSheet::hasSolvent);
   }
 
   private void list(List<Block> blocks, String heading, List<Message> lines) {
@@ -101,22 +155,22 @@ public final class FireSafetyPacket {
    * What is ticked off, and what is not in order yet; equal rules of several floors stand once,
    * with their floors.
    */
-  private List<PageDraft> rules() {
+  private List<PageDraft> rules(List<SolventFloor> floors) {
     Map<RuleNote, List<String>> notes = new LinkedHashMap<>();
     for (AreaWorkPlan area : job.work().areas()) {
       area.notes().stream()
           .filter(n -> n.verdict() != RuleNote.Verdict.FINE)
           .forEach(n -> notes.computeIfAbsent(n, k -> new ArrayList<>()).add(area.name()));
     }
-    List<Block> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>(floors.isEmpty() ? stops() : List.of());
     list(
         blocks,
         context.say("sheets.fire-safety-packet.before"),
-        solvents().flatMap(a -> a.ignition().before().stream()).distinct().toList());
+        floors.stream().flatMap(f -> f.air().ignition().before().stream()).distinct().toList());
     list(
         blocks,
         context.say("sheets.fire-safety-packet.after"),
-        solvents().flatMap(a -> a.ignition().after().stream()).distinct().toList());
+        floors.stream().flatMap(f -> f.air().ignition().after().stream()).distinct().toList());
     Map<List<String>, List<RuleNote>> byFloors = new LinkedHashMap<>();
     notes.forEach((n, on) -> byFloors.computeIfAbsent(on, k -> new ArrayList<>()).add(n));
     byFloors.forEach(
@@ -134,8 +188,7 @@ public final class FireSafetyPacket {
         context,
         page(
             context.say("sheets.fire-safety-packet.rules"),
-            context.say("sheets.fire-safety-packet.rules-say"),
-            ""),
+            context.say("sheets.fire-safety-packet.rules-say")),
         blocks);
   }
 }

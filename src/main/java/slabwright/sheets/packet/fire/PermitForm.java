@@ -3,9 +3,10 @@ package slabwright.sheets.packet.fire;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
-import slabwright.sheets.page.BulletBlock;
+import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.SheetContext;
@@ -16,39 +17,36 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.site.job.JobCrew;
 import slabwright.site.job.Party;
 import slabwright.site.job.Stop;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
 import slabwright.work.AirPlan;
-import slabwright.work.AreaWorkPlan;
-import slabwright.work.ClosedAir;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ExposureLimit;
 import slabwright.work.air.Solvent;
 import slabwright.work.stop.JobStop;
 
-/** The form for one floor with solvent on it, to be filled, checked and signed at the door. */
+/** The form for all floors with solvent on them, to be filled, checked and signed at the door. */
 final class PermitForm {
   private final PacketContents job;
-  private final AreaWorkPlan area;
-  private final AirPlan air;
+  private final List<SolventFloor> floors;
   private final SheetContext context;
 
-  PermitForm(PacketContents job, AreaWorkPlan area, AirPlan air, SheetContext context) {
+  PermitForm(PacketContents job, List<SolventFloor> floors, SheetContext context) {
     this.job = job;
-    this.area = area;
-    this.air = air;
+    this.floors = floors;
     this.context = context;
   }
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(context.say("sheets.permit-form.liquids")));
+    blocks.add(
+        CautionBlock.stop(context.say("sheets.permit-form.stop"), String.join(" ", stopNumbers())));
     blocks.add(liquids());
-    blocks.add(new Heading(context.say("sheets.permit-form.stop")));
-    blocks.add(new BulletBlock(stopNumbers()));
     blocks.add(new Heading(context.say("sheets.permit-form.facts")));
     blocks.add(facts());
+    blocks.add(new PairBlock(0.5, List.of(filled(true)), List.of(filled(false))));
     blocks.add(
         new PairBlock(
             0.5,
@@ -59,17 +57,20 @@ final class PermitForm {
 
   private Block liquids() {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (SolventUse use : SolventUse.of(area, job.work())) {
-      Solvent worst = use.worst();
-      rows.add(
-          List.of(
-              TableCell.of(
-                  context.say("sheets.permit-form.product", use.product().label(), worst.name())),
-              TableCell.of(liquidClass(worst)),
-              TableCell.of(QuantityFormat.temperature(worst.flashCelsius(), context.units())),
-              TableCell.of(volume(use.mostADay())),
-              TableCell.of(volume(use.total())),
-              new TableCell.Tick()));
+    for (SolventFloor floor : floors) {
+      for (SolventUse use : SolventUse.of(floor.work(), job.work())) {
+        Solvent worst = use.worst();
+        String product =
+            context.say("sheets.permit-form.product", use.product().label(), worst.name());
+        rows.add(
+            List.of(
+                TableCell.of(on(floor, product)),
+                TableCell.of(liquidClass(worst)),
+                TableCell.of(QuantityFormat.temperature(worst.flashCelsius(), context.units())),
+                TableCell.of(volume(use.mostADay())),
+                TableCell.of(volume(use.total())),
+                new TableCell.Tick()));
+      }
     }
     return TableBlock.of(
         List.of(
@@ -80,6 +81,13 @@ final class PermitForm {
             TableColumn.number(context.say("sheets.permit-form.in-all")),
             TableColumn.narrow(context.say("sheets.permit-form.data-sheet"))),
         rows);
+  }
+
+  /** With the floor's name before it where there are several. */
+  private String on(SolventFloor floor, String said) {
+    return floors.size() == 1
+        ? said
+        : context.say("sheets.permit-form.on-floor", floor.work().name(), said);
   }
 
   private String volume(Optional<Double> mm3) {
@@ -99,57 +107,81 @@ final class PermitForm {
   private List<String> stopNumbers() {
     List<String> lines = new ArrayList<>();
     lines.add(context.say("sheets.permit-form.stop-lel"));
-    for (SolventUse use : SolventUse.of(area, job.work())) {
-      Solvent s = use.worst();
-      s.strictest(ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES)
-          .ifPresent(
-              l ->
-                  lines.add(context.say("sheets.permit-form.stop-ppm", s.name(), l.share() * 1e6)));
-    }
-    air.screening()
-        .ifPresent(
-            s -> {
-              AirFigures f = s.stated().orElse(s.closed());
-              double low = f.layerPeakLel();
-              lines.add(
-                  low >= AirFigures.HAZARDOUS_SHARE
-                      ? context.say("sheets.permit-form.expected-over", low * 100)
-                      : context.say("sheets.permit-form.expected-under", low * 100));
-            });
-    for (ClosedAir c : job.work().outlook().closed()) {
-      if (c.area().equals(area.id())) {
-        c.span()
-            .ifPresent(
-                s ->
-                    lines.add(
-                        context.say(
-                            "sheets.permit-form.closed",
-                            context.times().moment(s.start(), job.work().dated()),
-                            context.times().moment(s.end(), job.work().dated()))));
+    for (SolventFloor floor : floors) {
+      for (SolventUse use : SolventUse.of(floor.work(), job.work())) {
+        Solvent s = use.worst();
+        s.strictest(ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES)
+            .map(l -> context.say("sheets.permit-form.stop-ppm", s.name(), l.share() * 1e6))
+            .ifPresent(lines::add);
       }
+    }
+    for (SolventFloor floor : floors) {
+      floor.air().screening().ifPresent(s -> lines.add(on(floor, expected(s))));
+      closed(floor).forEach(c -> lines.add(on(floor, c)));
     }
     return lines.stream().distinct().toList();
   }
 
+  private String expected(AirScreening screening) {
+    double low = screening.stated().orElse(screening.closed()).layerPeakLel();
+    return low >= AirFigures.HAZARDOUS_SHARE
+        ? context.say("sheets.permit-form.expected-over", low * 100)
+        : context.say("sheets.permit-form.expected-under", low * 100);
+  }
+
+  private List<String> closed(SolventFloor floor) {
+    return job.work().outlook().closed().stream()
+        .filter(c -> c.area().equals(floor.work().id()))
+        .flatMap(c -> c.span().stream())
+        .map(
+            s ->
+                context.say(
+                    "sheets.permit-form.closed",
+                    context.times().moment(s.start(), job.work().dated()),
+                    context.times().moment(s.end(), job.work().dated())))
+        .toList();
+  }
+
+  /** What is known of permit, code and air, floor by floor where it differs. */
   private Block facts() {
     List<List<TableCell>> rows = new ArrayList<>();
-    row(rows, context.say("sheets.permit-form.permit"), permit());
-    row(rows, context.say("sheets.permit-form.code"), code());
-    row(rows, context.say("sheets.permit-form.airflow"), airflow());
-    row(rows, context.say("sheets.permit-form.fan"), context.say("sheets.permit-form.blank"));
-    row(rows, context.say("sheets.permit-form.meter"), context.say("sheets.permit-form.blank"));
-    row(rows, context.say("sheets.permit-form.off-by"), context.say("sheets.permit-form.blank"));
-    row(rows, context.say("sheets.permit-form.watch"), context.say("sheets.permit-form.blank"));
-    row(rows, context.say("sheets.permit-form.lead"), lead());
-    row(
-        rows,
-        context.say("sheets.permit-form.contractor-phone"),
-        party(job.site().job().contractor()));
-    row(rows, context.say("sheets.permit-form.client-phone"), party(job.site().job().client()));
-    row(
-        rows,
-        context.say("sheets.permit-form.fire-department"),
-        context.say("sheets.permit-form.blank"));
+    each(rows, context.say("sheets.permit-form.permit"), this::permit);
+    each(rows, context.say("sheets.permit-form.code"), this::code);
+    each(rows, context.say("sheets.permit-form.airflow"), this::airflow);
+    return TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows);
+  }
+
+  private void each(List<List<TableCell>> rows, String what, Function<SolventFloor, String> value) {
+    if (floors.stream().map(value).distinct().count() == 1) {
+      row(rows, what, value.apply(floors.get(0)));
+      return;
+    }
+    floors.forEach(
+        f ->
+            row(
+                rows,
+                context.say("sheets.permit-form.what-on-floor", what, f.work().name()),
+                value.apply(f)));
+  }
+
+  /** What is written in at the door: who on one side, tools and duties on the other. */
+  private Block filled(boolean people) {
+    String blank = context.say("sheets.permit-form.blank");
+    List<List<TableCell>> rows = new ArrayList<>();
+    if (people) {
+      row(rows, context.say("sheets.permit-form.lead"), lead());
+      row(
+          rows,
+          context.say("sheets.permit-form.contractor-phone"),
+          party(job.site().job().contractor()));
+      row(rows, context.say("sheets.permit-form.client-phone"), party(job.site().job().client()));
+      row(rows, context.say("sheets.permit-form.fire-department"), blank);
+    } else {
+      row(rows, context.say("sheets.permit-form.fan"), blank);
+      row(rows, context.say("sheets.permit-form.meter"), blank);
+      row(rows, context.say("sheets.permit-form.off-by"), blank);
+      row(rows, context.say("sheets.permit-form.watch"), blank);
+    }
     return TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows);
   }
 
@@ -157,25 +189,26 @@ final class PermitForm {
     rows.add(List.of(TableCell.of(what), TableCell.bold(value)));
   }
 
-  private String permit() {
+  private String permit(SolventFloor floor) {
     Optional<JobStop> stop =
-        area.stops().stream().filter(s -> s.kind() == Stop.Kind.FIRE_PERMIT).findFirst();
+        floor.work().stops().stream().filter(s -> s.kind() == Stop.Kind.FIRE_PERMIT).findFirst();
     return stop.map(s -> context.say(s.isOpen() ? open() : s.standing()))
         .orElseGet(() -> context.say("sheets.permit-form.no-permit-asked"));
   }
 
-  private static slabwright.units.Message open() {
-    return slabwright.units.Message.of("sheets.permit-form.permit-open");
+  private static Message open() {
+    return Message.of("sheets.permit-form.permit-open");
   }
 
-  private String code() {
+  private String code(SolventFloor floor) {
+    AirPlan air = floor.air();
     return air.fire().applies()
         ? air.fire().reasons().stream().map(context::say).reduce((a, b) -> a + "; " + b).orElse("")
         : context.say("sheets.permit-form.code-does-not-apply");
   }
 
-  private String airflow() {
-    Optional<AirScreening> screening = air.screening();
+  private String airflow(SolventFloor floor) {
+    Optional<AirScreening> screening = floor.air().screening();
     if (screening.isEmpty()) {
       return context.say("sheets.permit-form.outdoors");
     }

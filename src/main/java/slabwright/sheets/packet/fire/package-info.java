@@ -1,7 +1,7 @@
 /**
  * What the fire authority, the building's manager and a safety officer get.
  *
- * <p>{@link FireSafetyPacket} (entry): {@link FirePlan} (what an inspector looks for on the floor),
- * {@link PermitForm} with each {@link SolventUse}.
+ * <p>{@link FireSafetyPacket} (entry): for each {@link SolventFloor} a {@link FirePlan} (what an
+ * inspector looks for on the floor), {@link PermitForm} with each {@link SolventUse}.
  */
 package slabwright.sheets.packet.fire;

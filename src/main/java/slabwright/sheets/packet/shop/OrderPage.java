@@ -18,6 +18,7 @@ import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.CautionBlock;
@@ -61,7 +62,8 @@ final class OrderPage {
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>(open());
+    List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
+    blocks.addAll(open());
     blocks.add(new PairBlock(0.56, List.of(who()), List.of(new Preview(plan))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
     blocks.add(what());
@@ -85,7 +87,7 @@ final class OrderPage {
     return asked.isEmpty()
         ? List.of()
         : List.of(
-            new CautionBlock(context.say("sheets.order-page.question-open"), asked), new Gap(3));
+            CautionBlock.stop(context.say("sheets.order-page.question-open"), asked), new Gap(3));
   }
 
   private Block who() {
@@ -164,7 +166,9 @@ final class OrderPage {
   }
 
   private String panels(PanelPlan p) {
-    return p.panels().stream().map(this::panel).collect(Collectors.joining("; "));
+    return p.cut(plan.stencils().stencils()).stream()
+        .map(this::panel)
+        .collect(Collectors.joining("; "));
   }
 
   private String panel(Panel panel) {
@@ -182,7 +186,10 @@ final class OrderPage {
           List.of(
               new TableCell.Swatch(DyeStyle.flat(s.colour())),
               TableCell.bold(context.say("sheets.order-page.stencil", s.layer())),
-              TableCell.of(context.say(placed.colourName(s.colour()))),
+              TableCell.of(
+                  plan.panels()
+                      .map(p -> colourAndPanels(s, p))
+                      .orElseGet(() -> context.say(placed.colourName(s.colour())))),
               TableCell.of(context.say("sheets.order-page.stays", s.loosePieces().size()))));
     }
     return TableBlock.of(
@@ -192,6 +199,15 @@ final class OrderPage {
             TableColumn.words(""),
             TableColumn.narrow("")),
         rows);
+  }
+
+  private String colourAndPanels(Stencil s, PanelPlan p) {
+    List<String> names = p.cut(s).stream().map(Panel::name).toList();
+    return context.say(
+        "sheets.order-page.colour-and-panels",
+        placed.colourName(s.colour()),
+        names.size(),
+        String.join(", ", names));
   }
 
   /** The graphic as it will be, small. */
