@@ -2,12 +2,16 @@ package slabwright.project.export;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.project.SiteResult;
+import slabwright.project.plan.PlanComparison;
 import slabwright.sheets.PacketSet;
+import slabwright.sheets.packet.AgreedBefore;
 import slabwright.sheets.packet.Packet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.PrintedPacket;
@@ -17,7 +21,12 @@ import slabwright.sheets.page.SheetFiles;
 import slabwright.words.Words;
 
 /** The packets of a job as files: a PDF for each reader, and an index that says who gets which. */
-record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Words words) {
+record PacketFiles(
+    SiteResult result,
+    PaperSize paper,
+    LocalDate date,
+    Words words,
+    Optional<AgreedBefore> agreed) {
   /** The index's file name. */
   static final String INDEX = "index.html";
 
@@ -26,7 +35,13 @@ record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Words wor
 
   /** The packets of today. */
   public static PacketFiles today(SiteResult result, PaperSize paper, Words words) {
-    return new PacketFiles(result, paper, LocalDate.now(ZoneId.systemDefault()), words);
+    return new PacketFiles(
+        result, paper, LocalDate.now(ZoneId.systemDefault()), words, Optional.empty());
+  }
+
+  /** With a change order where the plan's last release said something else. */
+  public PacketFiles since(Path plan) throws IOException {
+    return new PacketFiles(result, paper, date, words, PlanComparison.agreed(result, plan));
   }
 
   /** Where a file goes. */
@@ -36,7 +51,8 @@ record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Words wor
 
   /** What packets are made from. */
   public PacketContents contents() {
-    return new PacketContents(result.site(), result.areas(), result.work(), paper, date, words);
+    return new PacketContents(
+        result.site(), result.areas(), result.work(), paper, date, words, agreed);
   }
 
   /** Adds every packet as a PDF, and the index. */
