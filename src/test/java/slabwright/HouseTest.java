@@ -185,6 +185,7 @@ class HouseTest {
         "java.awt.geom..",
         "slabwright.inlay.artwork",
         "slabwright.inlay.artwork.batik",
+        "slabwright.inlay.artwork.pdf",
         "slabwright.drawing.paint",
         "slabwright.pdfin..");
   }

@@ -80,7 +80,7 @@ final class ConsoleSummary {
     row(
         out,
         words.say("cli.console-summary.panels-each"),
-        Integer.toString(plan.panels().map(p -> p.panels().size()).orElse(0)));
+        Integer.toString(plan.panels().map(p -> p.all().size()).orElse(0)));
     row(out, words.say("cli.console-summary.roll"), QuantityFormat.run(plan.rollLength(), units));
     row(out, words.say("cli.console-summary.cut"), QuantityFormat.run(plan.cutLength(), units));
     row(out, words.say("cli.console-summary.loose-pieces"), Integer.toString(plan.loosePieces()));

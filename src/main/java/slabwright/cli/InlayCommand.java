@@ -13,6 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slabwright.inlay.GraphicSettings;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.project.RefusedInput;
@@ -54,7 +55,7 @@ final class InlayCommand implements Callable<Integer> {
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {
-      code = Math.max(code, one(graphic, settings, traced, folder));
+      code = Math.max(code, guarded(graphic, settings, traced, folder));
     }
     if (folder != null && !folder.names().isEmpty()) {
       folder.commit();
@@ -62,10 +63,36 @@ final class InlayCommand implements Callable<Integer> {
     return code;
   }
 
+  /** A fault of ours in one graphic, or a graphic that is gone, does not end the run of several. */
+  private int guarded(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
+      throws IOException {
+    try {
+      return one(graphic, settings, traced, folder);
+    } catch (IllegalArgumentException
+        | IllegalStateException
+        | ArithmeticException
+        | ClassCastException
+        | NullPointerException
+        | IndexOutOfBoundsException
+        | StackOverflowError fault) {
+      String why = words.say("cli.inlay.own-fault", graphic.toString(), fault.toString());
+      spec.commandLine().getErr().println(why);
+      if (json) {
+        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json(words));
+      }
+      return ExitCode.OWN_FAULT.code();
+    }
+  }
+
   private int one(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
       throws IOException {
     GraphicResult result =
-        GraphicResult.compute(graphic, options.width().mm(), settings, options.asDrawn(), traced);
+        GraphicResult.compute(
+            graphic,
+            options.width().mm(),
+            settings,
+            new GraphicSettings(options.page(), traced),
+            options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json(words));
@@ -110,7 +137,7 @@ final class InlayCommand implements Callable<Integer> {
             QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC),
             plan.stencils().stencils().size(),
             QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC),
-            plan.panels().map(p -> p.panels().size()).orElse(0),
+            plan.panels().map(p -> p.all().size()).orElse(0),
             QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC),
             plan.loosePieces()));
     planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));

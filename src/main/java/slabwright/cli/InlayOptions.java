@@ -53,6 +53,9 @@ final class InlayOptions {
   @Option(names = "--ignore", paramLabel = "#HEX,…", split = ",")
   private List<String> ignored = List.of();
 
+  @Option(names = "--page", paramLabel = "N", defaultValue = "1")
+  private int page;
+
   @Option(names = "--as-drawn")
   private boolean asDrawn;
 
@@ -63,6 +66,11 @@ final class InlayOptions {
   /** Whether every question about colours is answered by dyeing them as they are drawn. */
   boolean asDrawn() {
     return asDrawn;
+  }
+
+  /** Which page of a PDF, from 1. */
+  int page() {
+    return page;
   }
 
   /** The settings; refused when they contradict each other. */

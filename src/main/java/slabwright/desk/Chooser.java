@@ -5,13 +5,16 @@ import java.util.Optional;
 
 /** Asks the person for a file. */
 interface Chooser {
+  /** The folder that the next question begins in. */
+  void beginIn(Path folder);
+
   /** A plan to open. */
   Optional<Path> plan();
 
   /** Where to save a plan. */
   Optional<Path> planToSave(String name);
 
-  /** A graphic (SVG). */
+  /** A graphic: a drawing, or a picture to be traced. */
   Optional<Path> graphic();
 
   /** A picture or a PDF page to trace over. */

@@ -68,6 +68,14 @@ final class DeskCommands {
               settings.setOn("number-pad", !settings.isOn("number-pad"));
               changed.run();
             }),
+        new Command(
+            "panel",
+            words.say("desk.app.command.panel"),
+            "Shortcut+B",
+            () -> {
+              settings.setOn("panel-folded", !settings.isOn("panel-folded"));
+              changed.run();
+            }),
         new Command("roomy", words.say("desk.app.command.roomy"), "Shortcut+Shift+K", roomy));
   }
 

@@ -3,7 +3,6 @@ package slabwright.desk;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Platform;
-import javafx.scene.Node;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
@@ -18,6 +17,8 @@ import slabwright.desk.model.DeskSettings;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.compute.Tally;
 import slabwright.desk.model.compute.TallyItem;
+import slabwright.desk.model.plan.OpenQuestion;
+import slabwright.desk.model.plan.OpenQuestions;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.NoticeBar;
@@ -54,7 +55,7 @@ final class DeskController implements SlabAccess {
     parts = DeskModel.of(settings, outside.words(), places.data(), outside.home());
     DeskContext bench = parts.bench();
     desk = bench.desk();
-    Chooser asks = outside.chooser();
+    Chooser asks = new FolderMemory(outside.chooser(), settings);
     InlayActions inlays = new InlayActions(parts, asks);
     CurrentPlanLookup shown =
         new CurrentPlanLookup(bench, parts.pictures(), parts.answers(), parts.seams());
@@ -70,9 +71,9 @@ final class DeskController implements SlabAccess {
                 this::roomDone,
                 inlays::choose,
                 underlays));
-    edits = new EditActions(bench, parts.pictures(), shown);
+    edits = new EditActions(bench, parts.pictures(), shown, inlays);
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
-    drops = new FileDrops(desk, plans, inlays);
+    drops = new FileDrops(desk, bench.focus(), plans, inlays);
     DeskCommands menu = new DeskCommands(commands, bench.words());
     menu.fill(desk, this::undo, plans, edits, this, look);
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
@@ -109,7 +110,7 @@ final class DeskController implements SlabAccess {
         plans::recover);
   }
 
-  Node node() {
+  StackPane node() {
     return node;
   }
 
@@ -216,6 +217,11 @@ final class DeskController implements SlabAccess {
     }
   }
 
+  /** Shows all as it is now. */
+  void refreshNow() {
+    refresh();
+  }
+
   private void refresh() {
     waiting = false;
     if (desk.isOpen()) {
@@ -223,7 +229,8 @@ final class DeskController implements SlabAccess {
         node.getChildren().setAll(workroom);
         workroom.slab().requestFocus();
       }
-      workroom.refresh(figures());
+      List<OpenQuestion> open = OpenQuestions.of(desk.site(), parts.job().current());
+      workroom.refresh(figures(open.size()), open);
     } else {
       startNotice.refresh();
       if (!node.getChildren().contains(start)) {
@@ -233,10 +240,11 @@ final class DeskController implements SlabAccess {
     }
   }
 
-  private List<TallyItem> figures() {
+  private List<TallyItem> figures(int open) {
     return Tally.of(
+        open,
         parts.answers(),
-        parts.job().done(),
+        parts.job(),
         parts.bench().focus().area().map(FloorArea::id),
         desk.shown().units(),
         parts.bench().words());

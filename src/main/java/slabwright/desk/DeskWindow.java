@@ -7,7 +7,9 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import javafx.application.Application;
 import javafx.beans.value.ChangeListener;
+import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Font;
@@ -18,12 +20,15 @@ import slabwright.drawing.FontFace;
 
 /** The window: the start screen or the workroom, in a light or a dark look. */
 final class DeskWindow {
-  private static final double WIDE = 1440;
-  private static final double HIGH = 900;
+  /** A window of 960 × 640 with its frame holds all. */
+  private static final double LEAST_WIDE = 944;
+
+  private static final double LEAST_HIGH = 600;
 
   private final Stage stage;
   private final DeskSettings settings;
   private final StackPane root = new StackPane();
+  private final ScrollPane scroller = new QuietScroller();
   private final DeskController room;
   private final ChangeListener<Boolean> looked;
 
@@ -46,6 +51,18 @@ final class DeskWindow {
     room = new DeskController(settings, places, this::switchLook, this::switchRoom, outside);
     root.getStyleClass().add("desk");
     root.getChildren().add(room.node());
+    scroller.setFitToWidth(true);
+    scroller.setFitToHeight(true);
+    scroller.getStyleClass().add("small-window");
+    room.node().setMinSize(LEAST_WIDE - 20, LEAST_HIGH - 20);
+  }
+
+  /** Leaves the keys to what lies in it. */
+  private static final class QuietScroller extends ScrollPane {
+    @Override
+    public void requestFocus() {
+      // Nothing of its own takes keys.
+    }
   }
 
   DeskContext bench() {
@@ -57,7 +74,8 @@ final class DeskWindow {
   }
 
   void show(List<String> plans) {
-    Scene scene = new Scene(root, settings.number("width", WIDE), settings.number("height", HIGH));
+    WindowPlace place = new WindowPlace(settings);
+    Scene scene = new Scene(root, place.width(), place.height());
     scene.getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     scene.addEventFilter(KeyEvent.KEY_PRESSED, room::keyPressed);
     scene.addEventFilter(KeyEvent.KEY_TYPED, room::keyTyped);
@@ -65,18 +83,28 @@ final class DeskWindow {
     dress(settings.dark());
     spread();
     stage.setScene(scene);
-    stage.setMinWidth(1120);
-    stage.setMinHeight(700);
+    stage.setMinWidth(480);
+    stage.setMinHeight(360);
+    place.put(stage);
+    scene.widthProperty().addListener((o, was, is) -> scroll(scene));
+    scene.heightProperty().addListener((o, was, is) -> scroll(scene));
+    scroll(scene);
     stage.setTitle("Slabwright");
-    stage.setOnCloseRequest(e -> keepSize());
+    stage.setOnCloseRequest(e -> place.keep(stage));
     stage.focusedProperty().addListener(looked);
     stage.show();
     room.begin(plans);
   }
 
-  private void keepSize() {
-    settings.setNumber("width", stage.getScene().getWidth());
-    settings.setNumber("height", stage.getScene().getHeight());
+  /** Below the least size that holds all, all is scrolled. */
+  private void scroll(Scene scene) {
+    boolean small = scene.getWidth() < LEAST_WIDE || scene.getHeight() < LEAST_HIGH;
+    Node now = root.getChildren().get(0);
+    if (small != (now == scroller)) {
+      root.getChildren().clear();
+      scroller.setContent(small ? room.node() : null);
+      root.getChildren().add(small ? scroller : room.node());
+    }
   }
 
   void switchLook() {

@@ -2,6 +2,7 @@ package slabwright.desk;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.event.ActionEvent;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -25,6 +26,7 @@ import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.compute.TallyItem;
+import slabwright.desk.model.plan.OpenQuestion;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.Controls;
@@ -32,6 +34,7 @@ import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.LookSwitch;
 import slabwright.desk.shell.NoticeBar;
 import slabwright.desk.shell.NumberPad;
+import slabwright.desk.shell.OpenList;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.ProgressStrip;
 import slabwright.desk.shell.SlabMenu;
@@ -45,6 +48,12 @@ import slabwright.shape.Vec;
 
 /** The screen while a site is open: bar above, slab and cards, tally below. */
 final class PlanScreen extends BorderPane {
+  /** What stands at both sides of the line at the foot. */
+  private static final double BESIDE = 250;
+
+  /** Below this width everything stands closer. */
+  private static final double NARROW = 1200;
+
   private final TopBar top;
   private final SlabView slab;
   private final ToolPalette palette;
@@ -61,6 +70,9 @@ final class PlanScreen extends BorderPane {
   private final DeskContext bench;
   private final ActiveTool tools;
   private final NumberPad pad;
+  private final OpenList open;
+  private String wanted = "";
+  private boolean listed;
   private final SlabMenu menu;
   private final Pictures lookup;
   private Optional<TextField> left = Optional.empty();
@@ -68,6 +80,7 @@ final class PlanScreen extends BorderPane {
   private PageList pageList;
 
   PlanScreen(DeskModel parts, ActiveTool tools, Commands commands, SlabLayers layers) {
+    getStyleClass().add("plan-screen");
     this.bench = parts.bench();
     this.tools = tools;
     Pictures pictures = parts.pictures();
@@ -83,13 +96,16 @@ final class PlanScreen extends BorderPane {
     DimensionField field = new DimensionField(bench, parts.rooms(), this::home);
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted, this::menu);
     input.listen();
-    tally = new TallyBar(bench.words());
+    tally = new TallyBar(bench.words(), this::figure);
     keys = new SlabKeys(bench, tools, entry, slab, () -> cards.refused());
     setTop(top);
     zoom = new ZoomButtons(commands, bench.words());
     pad = new NumberPad(bench.desk(), bench.words(), entry::focusField);
+    open = new OpenList(bench.words(), this::lead);
     setCenter(slabWith(field, zoom));
     setBottom(tally);
+    pane.widthProperty().addListener((o, was, is) -> entry.setWidest(is.doubleValue() - BESIDE));
+    widthProperty().addListener((o, was, is) -> fit(is.doubleValue()));
     addEventHandler(ActionEvent.ACTION, this::done);
     addEventHandler(KeyEvent.KEY_PRESSED, this::escaped);
     slab.addEventFilter(KeyEvent.KEY_PRESSED, this::tabbed);
@@ -105,6 +121,42 @@ final class PlanScreen extends BorderPane {
           .ifPresent(bench.focus()::select);
     }
     menu.open(slab, screenX, screenY);
+  }
+
+  private void fit(double wide) {
+    pseudoClassStateChanged(PseudoClass.getPseudoClass("narrow"), wide < NARROW);
+  }
+
+  /** To where a figure of the tally comes from. */
+  private void figure(TallyItem item) {
+    String key = item.what().key();
+    switch (key.substring(key.lastIndexOf('.') + 1)) {
+      case "still-open" -> {
+        listed = !listed;
+        bench.focus().changed().fire();
+      }
+      case "net-floor" -> lead(Stage.MEASURE, "fold-floor-area");
+      case "machine" -> lead(Stage.PREP, "fold-machines");
+      case "by-hand" -> lead(Stage.PREP, "fold-machine-and-hand");
+      case "edges", "cut-in" -> lead(Stage.PREP, "fold-edges");
+      case "inlay" -> lead(Stage.INLAY, "fold-on-the-floor");
+      case "price" -> lead(Stage.FINISH, "fold-shop-book");
+      case "air-fan-off" -> lead(Stage.FINISH, "fold-air-while-coating");
+      default -> lead(Stage.FINISH, "fold-days-whole-site");
+    }
+  }
+
+  private void lead(Stage stage, String field) {
+    wanted = field;
+    bench.settings().setOn("panel-folded", false);
+    bench.focus().goTo(stage);
+  }
+
+  /** To the field of an open question. */
+  private void lead(OpenQuestion q) {
+    q.area().ifPresent(bench.focus()::selectArea);
+    q.item().ifPresent(bench.focus()::select);
+    lead(q.stage(), q.field());
   }
 
   /** The keys are the slab's again. */
@@ -167,16 +219,17 @@ final class PlanScreen extends BorderPane {
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, field);
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, open, field);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);
     messages.setPickOnBounds(false);
     messages.setMaxHeight(Region.USE_PREF_SIZE);
-    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 0, 18));
-    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 0, 20, 60));
+    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 14, 18));
+    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 66, 20, 172));
     place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
     place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
+    place(open, Pos.BOTTOM_RIGHT, new Insets(16, 70, 12, 16));
     place(pad, Pos.BOTTOM_RIGHT, new Insets(0, 70, 116, 0));
     place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
     pane.setMinSize(0, 0);
@@ -223,8 +276,10 @@ final class PlanScreen extends BorderPane {
     slab.repaintOver();
   }
 
-  void refresh(List<TallyItem> figures) {
-    top.refresh();
+  void refresh(List<TallyItem> figures, List<OpenQuestion> questions) {
+    open.show(questions);
+    Controls.show(open, listed);
+    top.refresh(questions);
     palette.refresh();
     look.refresh();
     entry.refresh();
@@ -233,6 +288,7 @@ final class PlanScreen extends BorderPane {
     cards.refresh();
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;
+    setRight(bench.settings().isOn("panel-folded") ? null : cards);
     StackPane.setMargin(messages, new Insets(16, 16, 0, sheets ? 288 : 190));
     for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);
@@ -246,6 +302,13 @@ final class PlanScreen extends BorderPane {
       page.refresh();
     } else {
       slab.repaint();
+    }
+    if (!wanted.isEmpty()) {
+      Node tool = palette.lookup("#" + wanted);
+      if (!cards.lead(wanted) && tool != null) {
+        tool.requestFocus();
+      }
+      wanted = "";
     }
   }
 

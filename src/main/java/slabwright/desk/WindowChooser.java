@@ -13,10 +13,16 @@ import slabwright.words.Words;
 final class WindowChooser implements Chooser {
   private final Window window;
   private final Words words;
+  private Optional<File> folder = Optional.empty();
 
   WindowChooser(Window window, Words words) {
     this.words = words;
     this.window = window;
+  }
+
+  @Override
+  public void beginIn(Path in) {
+    folder = Optional.of(in.toFile());
   }
 
   private ExtensionFilter plans() {
@@ -26,6 +32,7 @@ final class WindowChooser implements Chooser {
   private FileChooser chooser(String title, ExtensionFilter filter) {
     FileChooser c = new FileChooser();
     c.setTitle(title);
+    folder.ifPresent(c::setInitialDirectory);
     c.getExtensionFilters()
         .setAll(filter, new ExtensionFilter(words.say("desk.app.chooser.all-files"), "*.*"));
     return c;
@@ -51,7 +58,18 @@ final class WindowChooser implements Chooser {
   public Optional<Path> graphic() {
     return open(
         words.say("desk.app.chooser.choose-a-graphic"),
-        new ExtensionFilter(words.say("desk.app.chooser.svg-graphics"), "*.svg"));
+        new ExtensionFilter(
+            words.say("desk.app.chooser.graphics"),
+            "*.svg",
+            "*.svgz",
+            "*.pdf",
+            "*.png",
+            "*.jpg",
+            "*.jpeg",
+            "*.gif",
+            "*.bmp",
+            "*.tif",
+            "*.tiff"));
   }
 
   @Override
@@ -73,6 +91,7 @@ final class WindowChooser implements Chooser {
   public Optional<Path> folder(String what) {
     DirectoryChooser c = new DirectoryChooser();
     c.setTitle(what);
+    folder.ifPresent(c::setInitialDirectory);
     return Optional.ofNullable(c.showDialog(window)).map(File::toPath);
   }
 }

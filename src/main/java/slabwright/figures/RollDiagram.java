@@ -31,16 +31,17 @@ public final class RollDiagram {
    * @param width of the drawing, mm of paper
    */
   public static Drawing of(ComputedInlay answer, PanelPlan p, double usable, double width) {
-    double length = p.panels().stream().mapToDouble(b -> p.turn().along(b.box())).sum();
+    List<Panel> panels = p.all();
+    double length = panels.stream().mapToDouble(b -> p.turn(b).along(b.box())).sum();
     double k = Math.min(width / Math.max(1, length), 22 / usable);
     List<Ink> inks = new ArrayList<>();
     Bounds film = new Bounds(0, 0, width, usable * k);
     inks.add(Fill.of(Palette.FIELD, film));
     double at = 0;
-    for (int i = 0; i < p.panels().size(); i++) {
-      Panel panel = p.panels().get(i);
-      inks.addAll(panel(panel, answer.cutOut().get(i), p.turn(), at, k));
-      at += p.turn().along(panel.box());
+    for (int i = 0; i < panels.size(); i++) {
+      Panel panel = panels.get(i);
+      inks.addAll(panel(panel, answer.cutOut().get(i), p.turn(panel), at, k));
+      at += p.turn(panel).along(panel.box());
     }
     Ring rim = Ring.rectangle(film.minX(), film.minY(), film.maxX(), film.maxY());
     inks.add(Stroke.rings(Pen.of(0.2, Palette.RULE), List.of(rim)));

@@ -9,7 +9,6 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Symbol;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.panel.RegistrationTick;
-import slabwright.inlay.panel.Seam;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
@@ -44,21 +43,46 @@ public final class StencilInks {
     return inks;
   }
 
-  /** The blank's outline. */
-  public static Ink blank(InlayPlan plan) {
-    return Stroke.rings(Pen.of(0.5, Palette.INK), List.of(ring(plan.stencils().blank())));
+  /** The blank's outline, with thinner ones of local blanks. */
+  public static List<Ink> blank(InlayPlan plan) {
+    List<Ink> inks = new ArrayList<>();
+    List<Ring> local =
+        plan.panels().stream()
+            .flatMap(p -> p.local().values().stream())
+            .flatMap(p -> p.blanks().stream())
+            .map(StencilInks::ring)
+            .toList();
+    boolean all = plan.panels().filter(p -> p.panels().isEmpty()).isPresent(); // nothing lies on it
+    Pen pen = all ? Pen.of(0.25, Palette.SOFT) : Pen.of(0.5, Palette.INK);
+    inks.add(Stroke.rings(pen, List.of(ring(plan.stencils().blank()))));
+    if (!local.isEmpty()) {
+      inks.add(Stroke.rings(Pen.of(0.35, Palette.INK), local));
+    }
+    return inks;
   }
 
-  /** The seams: a dashed line on each side of every lap. */
+  /** The outlines of the vinyl that one stencil is cut out of. */
+  public static List<Ink> blank(InlayPlan plan, Stencil stencil) {
+    List<Bounds> blanks =
+        plan.panels().map(p -> p.of(stencil).blanks()).orElse(List.of(plan.stencils().blank()));
+    return List.of(
+        Stroke.rings(Pen.of(0.5, Palette.INK), blanks.stream().map(StencilInks::ring).toList()));
+  }
+
+  /** The rectangle round the vinyl of one stencil. */
+  public static Bounds around(InlayPlan plan, Stencil stencil) {
+    return plan.panels().map(p -> p.of(stencil).blank()).orElse(plan.stencils().blank());
+  }
+
+  /** The seams of all stencils: a dashed line on each side of every lap. */
   public static List<Ink> seams(InlayPlan plan) {
+    return seams(plan, plan.stencils().stencils());
+  }
+
+  /** The seams of some stencils. */
+  public static List<Ink> seams(InlayPlan plan, List<Stencil> of) {
     List<Ink> inks = new ArrayList<>();
-    plan.panels()
-        .ifPresent(
-            p -> {
-              for (Seam s : p.laps()) {
-                inks.addAll(lap(s.lap()));
-              }
-            });
+    plan.panels().ifPresent(p -> p.laps(of).forEach(s -> inks.addAll(lap(s.lap()))));
     return inks;
   }
 
@@ -71,13 +95,13 @@ public final class StencilInks {
     return List.of(Stroke.lines(SEAM, List.of(Line.of(a, corner1), Line.of(corner2, d))));
   }
 
-  /** The witness crosses, in true size. */
-  public static List<Ink> witnesses(InlayPlan plan) {
+  /** The witness crosses of these stencils, in true size. */
+  public static List<Ink> witnesses(InlayPlan plan, List<Stencil> of) {
     List<Line> lines = new ArrayList<>();
     plan.panels()
         .ifPresent(
             p ->
-                p.laps().stream()
+                p.laps(of).stream()
                     .flatMap(s -> s.marks().stream())
                     .forEach(
                         m -> {
@@ -89,11 +113,12 @@ public final class StencilInks {
     return List.of(Stroke.lines(Pen.of(0.3, Palette.INK), lines));
   }
 
-  /** The registration ticks, in true size, ringed so that they are seen. */
-  public static List<Ink> ticks(InlayPlan plan) {
+  /**
+   * The registration ticks on film of these stencils, in true size, ringed so that they are seen.
+   */
+  public static List<Ink> ticks(InlayPlan plan, List<Stencil> of) {
     List<Ink> inks = new ArrayList<>();
-    plan.panels().stream()
-        .flatMap(p -> p.ticks().stream())
+    ticksOf(plan, of)
         .forEach(
             t -> {
               Vec x = new Vec(RegistrationTick.ARM, 0);
@@ -109,10 +134,23 @@ public final class StencilInks {
     return inks;
   }
 
+  /** The ticks that the film of these stencils reaches. */
+  public static List<RegistrationTick> ticksOf(InlayPlan plan, List<Stencil> of) {
+    return plan.panels().stream()
+        .flatMap(p -> p.cut(of).stream().flatMap(x -> p.ticks(x).stream()))
+        .distinct()
+        .toList();
+  }
+
   /** The outer line of the paper skirt. */
   public static List<Ink> skirt(InlayPlan plan) {
     List<Ink> inks = new ArrayList<>();
-    plan.masking().ifPresent(m -> inks.add(Stroke.rings(SKIRT, m.skirt().rings())));
+    plan.masking()
+        .ifPresent(
+            m ->
+                m.skirts().stream()
+                    .distinct()
+                    .forEach(s -> inks.add(Stroke.rings(SKIRT, s.rings()))));
     return inks;
   }
 

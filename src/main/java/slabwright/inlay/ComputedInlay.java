@@ -3,7 +3,9 @@ package slabwright.inlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -16,7 +18,7 @@ import slabwright.units.Message;
  * An inlay worked out: its plan, or why not.
  *
  * @param inlay as it was when worked out
- * @param cutOut what is weeded out of each panel, in the panels' order
+ * @param cutOut what is weeded out of each panel, in the order of {@link PanelPlan#all}
  */
 public record ComputedInlay(
     Inlay inlay, Optional<PlacedInlay> placed, Optional<Message> refusal, List<Region> cutOut) {
@@ -36,9 +38,21 @@ public record ComputedInlay(
   }
 
   private static List<Region> cutOut(InlayPlan plan) {
-    return plan.panels().map(PanelPlan::panels).orElse(List.of()).stream()
-        .map(p -> plan.openings().intersect(Region.rectangle(p.box())))
-        .toList();
+    List<Region> open = new ArrayList<>();
+    for (PanelPlan p : plan.panels().stream().toList()) {
+      for (Panel panel : p.all()) {
+        Region of =
+            p.panels().contains(panel)
+                ? plan.openings()
+                : Region.union(
+                    plan.stencils().stencils().stream()
+                        .filter(s -> p.isLocal(s) && p.cut(s).contains(panel))
+                        .map(Stencil::openings)
+                        .toList());
+        open.add(of.intersect(Region.rectangle(panel.box())));
+      }
+    }
+    return open;
   }
 
   public Optional<InlayPlan> plan() {

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import slabwright.floor.FloorTakeoff;
-import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;
 import slabwright.site.StencilSpec;
 import slabwright.units.Recent;
@@ -27,7 +26,7 @@ public final class InlayCache {
       long size,
       double width,
       StencilSpec spec,
-      GraphicSource source) {}
+      GraphicSettings how) {}
 
   /** All that a placed inlay depends on. */
   private record PlanKey(GraphicKey graphic, Inlay inlay, InlayContext context) {}
@@ -53,7 +52,7 @@ public final class InlayCache {
             there ? Files.size(file) : 0,
             inlay.width().mm(),
             inlay.spec(),
-            inlay.source());
+            GraphicSettings.of(inlay.source()));
     Result<GraphicReader.Reading> reading = read(key);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new PlacedInlay.Placing.Refused(inlay, refused.message());
@@ -71,8 +70,7 @@ public final class InlayCache {
           key,
           () -> {
             try {
-              return GraphicReader.read(
-                  key.file(), key.width(), key.spec(), GraphicReader.tracing(key.source()));
+              return GraphicReader.read(key.file(), key.width(), key.spec(), key.how());
             } catch (IOException e) {
               throw new UncheckedIOException(e);
             }

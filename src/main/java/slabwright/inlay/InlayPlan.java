@@ -7,6 +7,7 @@ import slabwright.inlay.masking.DyeNeed;
 import slabwright.inlay.masking.DyeRates;
 import slabwright.inlay.masking.FloorAround;
 import slabwright.inlay.masking.Masking;
+import slabwright.inlay.panel.LocalBlankPlanner;
 import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.SeamCost;
@@ -51,15 +52,17 @@ public record InlayPlan(
   /** Plans an inlay; whatever stands against it is among the findings, never thrown. */
   public static InlayPlan of(DyedGraphic graphic, StencilSpec spec, InlayContext context) {
     InlayParameters rules = InlayParameters.of(spec, context);
-    StencilSet set = stencils(graphic, spec, rules);
+    StencilSet whole = stencils(graphic, spec, rules);
     List<Finding> findings = new ArrayList<>();
-    graphic.findings().forEach(f -> findings.add(f.moved(set.fromGraphic())));
-    findings.addAll(set.findings());
-    set.stencils().forEach(s -> findings.addAll(rules.check().of(s)));
-    Optional<SeamPlanner> planner = planner(set, rules, findings);
-    Optional<PanelPlan> panels = planner.map(rules::panels);
+    graphic.findings().forEach(f -> findings.add(f.moved(whole.fromGraphic())));
+    findings.addAll(whole.findings());
+    whole.stencils().forEach(s -> findings.addAll(rules.check().of(s)));
+    Optional<SeamPlanner> planner = planner(whole, rules, findings);
+    Bounds painted = inBlank(graphic.painted(), whole);
+    Optional<LocalBlankPlanner.Planned> planned = planner.map(p -> rules.panels(whole, p, painted));
+    StencilSet set = planned.map(LocalBlankPlanner.Planned::set).orElse(whole);
+    Optional<PanelPlan> panels = planned.map(LocalBlankPlanner.Planned::panels);
     panels.ifPresent(p -> findings.addAll(p.findings()));
-    Bounds painted = inBlank(graphic.painted(), set);
     Optional<Affine> toSite = context.placed().map(p -> p.placement().toSite(painted));
     Optional<Masking> masking = panels.map(p -> masking(set, p, rules, context, toSite));
     Optional<SeamCost> best =
@@ -129,6 +132,16 @@ public record InlayPlan(
     return stencils.blank().width() * stencils.blank().height();
   }
 
+  /** Area of the vinyl that one stencil is cut out of: the blank, or its local blanks. */
+  public double blankArea(Stencil stencil) {
+    return panels.map(p -> p.blankArea(stencil)).orElseGet(this::blankArea);
+  }
+
+  /** Area of paper around the vinyl of one stencil. */
+  public double skirtArea(Stencil stencil) {
+    return masking.map(m -> m.skirt(stencil).area()).orElse(0.0);
+  }
+
   /** The blank less all openings: with one stencil, its mask. */
   public double maskArea() {
     return blankArea() - openingArea();
@@ -154,9 +167,14 @@ public record InlayPlan(
     return masking.map(Masking::pressBandArea).orElse(0.0);
   }
 
-  /** Area of paper around the blank. */
+  /** Area of paper around the vinyl of the stencil that asks for most. */
   public double skirtArea() {
-    return masking.map(m -> m.skirt().area()).orElse(0.0);
+    return stencils.stencils().stream().mapToDouble(this::skirtArea).max().orElse(0.0);
+  }
+
+  /** Share of the film that is in no blank, 0 to 1. */
+  public double waste() {
+    return panels.map(p -> p.waste(stencils.stencils())).orElse(0.0);
   }
 
   /** The stencil of a colour. */

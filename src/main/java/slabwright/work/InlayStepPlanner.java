@@ -70,10 +70,7 @@ final class InlayStepPlanner {
         int stencil = s;
         coat(coats, inlay.dyes().get(s)).ifPresent(c -> cycle(inlay, stencil, c));
       }
-      residue(
-          id(inlay, place, "residue"),
-          inlay.blankOfOne() + inlay.skirt(),
-          new StepPlace.Inlay(inlay.id()));
+      residue(id(inlay, place, "residue"), inlay.covered(), new StepPlace.Inlay(inlay.id()));
     }
   }
 
@@ -102,7 +99,7 @@ final class InlayStepPlanner {
     append(
         new Part(inlay, stencil, plan, StepKind.LAY_STENCIL, "lay"),
         Message.of("work.inlay-step-planner.lay", number, all, colour, inlay.name()),
-        RateArithmetic.time(inlay.blankOfOne(), rates.layStencil()),
+        RateArithmetic.time(dye.film(), rates.layStencil()),
         layers);
     append(
         new Part(inlay, stencil, plan, StepKind.PRESS_EDGES, "press"),
@@ -112,13 +109,13 @@ final class InlayStepPlanner {
     append(
         new Part(inlay, stencil, plan, StepKind.LAY_PAPER, "paper"),
         Message.of("work.inlay-step-planner.paper", number, all, colour, inlay.name()),
-        RateArithmetic.time(inlay.skirt(), rates.skirt()),
+        RateArithmetic.time(dye.paper(), rates.skirt()),
         layers);
     mists(inlay, stencil, plan);
     append(
         new Part(inlay, stencil, plan, StepKind.PULL_UP_STENCIL, "up"),
         Message.of("work.inlay-step-planner.pull-up", number, all, colour, inlay.name()),
-        RateArithmetic.time(inlay.blankOfOne() + inlay.skirt(), rates.pullUp()),
+        RateArithmetic.time(dye.film() + dye.paper(), rates.pullUp()),
         1);
   }
 

@@ -16,7 +16,7 @@ import slabwright.units.Message;
  * @param blank area of the vinyl, all stencils
  * @param film what comes off the roll for it
  * @param edges length of opening edges to press down, all stencils
- * @param skirt area of paper around it, for one stencil
+ * @param skirt area of paper around the whole blank, for one stencil
  * @param dyes what each stencil takes, in laying order
  */
 public record InlayTakeoff(
@@ -46,12 +46,20 @@ public record InlayTakeoff(
    * @param product id in the shop book, or empty for the finish system's inlay dye
    * @param openings mm² misted
    * @param edges mm of opening edges to press down
+   * @param film area of the vinyl that it is cut out of: no bigger than its colour needs
+   * @param paper area of paper around that
    * @param name what people call the colour; no two of an inlay are called the same
    */
   public record StencilDye(
-      String colour, String product, double openings, double edges, Message name) {
+      String colour,
+      String product,
+      double openings,
+      double edges,
+      double film,
+      double paper,
+      Message name) {
     StencilDye withProduct(String id) {
-      return new StencilDye(colour, id, openings, edges, name);
+      return new StencilDye(colour, id, openings, edges, film, paper, name);
     }
   }
 
@@ -70,9 +78,11 @@ public record InlayTakeoff(
               product(inlay, s.colour()),
               s.openings().area(),
               s.cutLength(),
+              plan.blankArea(s),
+              plan.skirtArea(s),
               names.get(s.colour())));
     }
-    double blank = plan.blankArea() * plan.stencils().stencils().size();
+    double blank = dyes.stream().mapToDouble(StencilDye::film).sum();
     VinylFromRoll film = new VinylFromRoll(plan.rollLength(), inlay.spec().roll().mm());
     return new InlayTakeoff(
         inlay.id(), inlay.name(), blank, film, plan.cutLength(), plan.skirtArea(), dyes);
@@ -86,9 +96,9 @@ public record InlayTakeoff(
         .orElse("");
   }
 
-  /** Area of one stencil's vinyl. */
-  public double blankOfOne() {
-    return dyes.isEmpty() ? 0 : blank / dyes.size();
+  /** Area of the floor that the largest stencil covers with its paper. */
+  public double covered() {
+    return dyes.stream().mapToDouble(d -> d.film() + d.paper()).max().orElse(0);
   }
 
   /** The same with a product for the colours that name none. */

@@ -48,6 +48,8 @@ final class DeskUnderTest implements AutoCloseable {
               w.room().bench().settings().setNumber("width", wide);
               w.room().bench().settings().setNumber("height", high);
               w.show(plans);
+              // The stage is shared; a test before may have left it smaller.
+              stage.sizeToScene();
               return w;
             });
     DeskUnderTest desk = new DeskUnderTest(window, stage);

@@ -10,6 +10,11 @@ record FixedChooser(Path data, Path chosen) implements Chooser {
   }
 
   @Override
+  public void beginIn(Path in) {
+    // Its answers are the same wherever one begins.
+  }
+
+  @Override
   public Optional<Path> plan() {
     return Optional.of(data.resolve("shed.site.json"));
   }

@@ -65,8 +65,35 @@ class PicturesOfTheDesk {
         if (stage == Stage.INLAY) {
           expected(desk, scale);
         }
+        if (stage == Stage.MARK) {
+          overlays(desk, scale);
+        }
       }
     }
+  }
+
+  /** What is still missing, and the number pad with room for thumbs. */
+  private void overlays(DeskUnderTest desk, double scale) throws TimeoutException, IOException {
+    DeskGestures hands = new DeskGestures(desk);
+    hands.click("tally-still-open");
+    picture(desk, "missing", scale);
+    hands.click("tally-still-open");
+    for (int i = 0; i < 2; i++) {
+      run(desk, "number-pad");
+      run(desk, "roomy");
+      if (i == 0) {
+        picture(desk, "thumbs", scale);
+      }
+    }
+  }
+
+  private static void run(DeskUnderTest desk, String command) throws TimeoutException {
+    DeskUnderTest.on(
+        () -> {
+          desk.room().commands().run(command);
+          return null;
+        });
+    desk.settle();
   }
 
   /** The floor as it should look. */

@@ -9,6 +9,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,9 @@ import slabwright.desk.tool.ToolName;
 class ToolPaletteTest extends RoomOnDesk {
   private List<Node> rows() {
     return DeskUnderTest.on(
-        () -> ((Parent) desk.node("tools")).getChildrenUnmodifiable().stream().toList());
+        () ->
+            ((Parent) ((ScrollPane) desk.node("tools")).getContent())
+                .getChildrenUnmodifiable().stream().toList());
   }
 
   private static Bounds box(Node n) {

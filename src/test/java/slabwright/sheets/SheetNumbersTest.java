@@ -89,9 +89,9 @@ class SheetNumbersTest {
   /** In the band left of the tables that only pages with a drawing have. */
   private static boolean isScale(Text t, PageFrame frame) {
     return t.words().contains("this line measures")
-        || t.words().matches("1:\\d+|[\\d/ ]+″ = 1′ 0″|[\\d.]+( (ft|in|m|mm))?")
+        || (t.words().matches("1:\\d+|[\\d/ ]+″ = 1′ 0″|[\\d.]+( (ft|in|m|mm))?")
             && t.at().x() < frame.side().minX()
-            && t.style().size() == frame.type().small().size();
+            && t.style().size() == frame.type().small().size());
   }
 
   private static boolean isTick(Text t, TypeSizes type) {

@@ -24,6 +24,9 @@ class BundlesTest {
   /** Not patterns: what the command line's library says; CommandHelpTest holds it to its keys. */
   private static final String HELP = "cli-options.properties";
 
+  /** Another language than the one the program is written in; LanguagesTest holds it to this. */
+  private static final Pattern TRANSLATED = Pattern.compile(".*_[a-z]{2}(_[A-Z]{2})?\\.properties");
+
   private static final Pattern INDEX = Pattern.compile("\\{(\\d+)[,}]");
 
   private static Map<String, String> sentences() throws IOException {
@@ -45,6 +48,7 @@ class BundlesTest {
     try (Stream<Path> files = Files.list(BUNDLES)) {
       return files
           .filter(p -> p.toString().endsWith(".properties") && !p.endsWith(HELP))
+          .filter(p -> !TRANSLATED.matcher(p.getFileName().toString()).matches())
           .sorted()
           .toList();
     }

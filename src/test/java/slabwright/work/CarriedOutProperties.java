@@ -187,7 +187,13 @@ class CarriedOutProperties {
             .mapToObj(
                 i ->
                     new InlayTakeoff.StencilDye(
-                        "#00000" + i, "inlay-dye", openings * 1e6, 9000, Said.text("colour " + i)))
+                        "#00000" + i,
+                        "inlay-dye",
+                        openings * 1e6,
+                        9000,
+                        4e6,
+                        3e6,
+                        Said.text("colour " + i)))
             .toList();
     InlayTakeoff inlay =
         new InlayTakeoff(

@@ -129,7 +129,13 @@ public final class WorkSamples {
             .map(
                 d ->
                     new InlayTakeoff.StencilDye(
-                        d.colour(), d.product(), d.openings() * share, d.edges(), d.name()))
+                        d.colour(),
+                        d.product(),
+                        d.openings() * share,
+                        d.edges(),
+                        d.film(),
+                        d.paper(),
+                        d.name()))
             .toList();
     return new InlayTakeoff("second", i.name(), i.blank(), i.film(), i.edges(), i.skirt(), dyes);
   }
@@ -162,8 +168,10 @@ public final class WorkSamples {
   private static InlayTakeoff inlay(Inlay inlay) {
     List<InlayTakeoff.StencilDye> dyes =
         List.of(
-            new InlayTakeoff.StencilDye("#1f3d4d", "", 1.2e6, 40_000, ColourNaming.of("#1f3d4d")),
-            new InlayTakeoff.StencilDye("#8a5a2b", "", 0.3e6, 20_000, ColourNaming.of("#8a5a2b")));
+            new InlayTakeoff.StencilDye(
+                "#1f3d4d", "", 1.2e6, 40_000, 6.5e6, 9e6, ColourNaming.of("#1f3d4d")),
+            new InlayTakeoff.StencilDye(
+                "#8a5a2b", "", 0.3e6, 20_000, 6.5e6, 9e6, ColourNaming.of("#8a5a2b")));
     InlayTakeoff.VinylFromRoll film = new InlayTakeoff.VinylFromRoll(15_000, 1219.2);
     return new InlayTakeoff(inlay.id(), inlay.name(), 13e6, film, 60_000, 9e6, dyes);
   }

@@ -13,7 +13,8 @@ import slabwright.units.UnitSystem;
 
 /** A ruler of a round length at the top right of the view. */
 final class ScreenScaleBar {
-  private static final double RIM = 34;
+  /** Left of what stands in the corner of the slab. */
+  private static final double RIM = 196;
 
   private ScreenScaleBar() {}
 

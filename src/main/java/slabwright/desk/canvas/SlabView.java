@@ -30,6 +30,9 @@ import slabwright.shape.Vec;
 
 /** The slab in true scale: the plan's inks below, what is being done with it above. */
 public final class SlabView extends Region {
+  /** A view lower than this has less room around the plan. */
+  private static final double LOW = 520;
+
   private final Canvas base = new Canvas();
   private final Canvas over = new Canvas();
   private final DeskContext bench;
@@ -50,6 +53,8 @@ public final class SlabView extends Region {
   private boolean centred;
   private boolean fitted;
   private String fittedArea = "";
+
+  private Viewport fittedAs = Viewport.START;
 
   /**
    * A view of the floor area looked at.
@@ -106,6 +111,9 @@ public final class SlabView extends Region {
       c.setWidth(getWidth());
       c.setHeight(getHeight());
     }
+    if (viewport.equals(fittedAs)) {
+      fit();
+    }
     pictureChanged();
   }
 
@@ -151,6 +159,7 @@ public final class SlabView extends Region {
       fitted = true;
       fittedArea = p.get().area().id();
       setViewport(Viewport.fitting(p.get().bounds(), box()));
+      fittedAs = viewport;
     }
   }
 
@@ -183,7 +192,11 @@ public final class SlabView extends Region {
 
   /** The part of the view that nothing lies over. */
   private Bounds box() {
-    return new Bounds(232, 84, Math.max(240, getWidth() - 96), Math.max(100, getHeight() - 132));
+    boolean low = getHeight() < LOW;
+    double above = low ? 62 : 84;
+    double below = low ? 104 : 132;
+    return new Bounds(
+        232, above, Math.max(240, getWidth() - 96), Math.max(100, getHeight() - below));
   }
 
   public double reach() {
@@ -196,6 +209,11 @@ public final class SlabView extends Region {
         .filter(t -> t.wall() == wall)
         .map(t -> t.box().middle())
         .findFirst();
+  }
+
+  /** Whether it is worked on with thumbs or gloves. */
+  boolean isRoomy() {
+    return bench.settings().isOn("roomy");
   }
 
   LiveDimensions dimensions() {

@@ -17,6 +17,9 @@ public final class CardColumn extends ScrollPane {
   private final DeskContext bench;
   private final Function<Stage, List<Card>> cards;
   private final VBox list = new VBox();
+  private Optional<Node> held = Optional.empty();
+  private double heldTop;
+  private double seenAt;
 
   public CardColumn(DeskContext bench, Function<Stage, List<Card>> cards) {
     this.bench = bench;
@@ -34,6 +37,26 @@ public final class CardColumn extends ScrollPane {
                     .addListener((p, before, now) -> Platform.runLater(() -> follow(now)));
               }
             });
+  }
+
+  /** Unfolds the card of a field, scrolls to it and gives it the keys; false when there is none. */
+  public boolean lead(String id) {
+    Optional<Card> card =
+        list.getChildren().stream()
+            .filter(c -> c.isVisible() && c.lookup("#" + id) != null)
+            .map(Card.class::cast)
+            .findFirst();
+    card.ifPresent(c -> c.unfold(bench.settings()));
+    Optional<Node> field = card.map(c -> c.lookup("#" + id)).filter(CardColumn::isShown);
+    field.ifPresent(this::lead);
+    return field.isPresent();
+  }
+
+  private void lead(Node field) {
+    applyCss();
+    layout();
+    field.requestFocus();
+    see(field);
   }
 
   /** The field whose text was refused and still stands there; typing then goes on in it. */
@@ -57,6 +80,10 @@ public final class CardColumn extends ScrollPane {
     if (up == null) {
       return;
     }
+    see(owner);
+  }
+
+  private void see(Node owner) {
     Bounds at = list.sceneToLocal(owner.localToScene(owner.getLayoutBounds()));
     double seen = getViewportBounds().getHeight();
     double over = list.getHeight() - seen;
@@ -64,6 +91,41 @@ public final class CardColumn extends ScrollPane {
     if (over > 0 && (at.getMinY() < top || at.getMaxY() > top + seen)) {
       setVvalue(Math.max(0, Math.min(1, (at.getMinY() - seen / 3) / over)));
     }
+  }
+
+  /**
+   * What is typed into stays where it is on the screen when cards above it grow, as they do when
+   * something has been worked out.
+   */
+  @Override
+  protected void layoutChildren() {
+    super.layoutChildren();
+    list.layout();
+    Optional<Node> owner = owner();
+    double over = list.getHeight() - getViewportBounds().getHeight();
+    boolean same = held.isPresent() && held.equals(owner) && getVvalue() == seenAt;
+    if (same && over > 0) {
+      double now = top(held.get()) - getVvalue() * over;
+      if (Math.abs(now - heldTop) > 0.5) {
+        setVvalue(Math.max(0, Math.min(1, (top(held.get()) - heldTop) / over)));
+      }
+    }
+    held = owner;
+    seenAt = getVvalue();
+    heldTop = owner.map(o -> top(o) - getVvalue() * Math.max(0, over)).orElse(0.0);
+  }
+
+  private Optional<Node> owner() {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    Node up = owner;
+    while (up != null && up != list) {
+      up = up.getParent();
+    }
+    return up == null ? Optional.empty() : Optional.of(owner);
+  }
+
+  private double top(Node node) {
+    return list.sceneToLocal(node.localToScene(node.getLayoutBounds())).getMinY();
   }
 
   /** Shows the cards of the stage as they are now. */

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 
 /**
@@ -68,6 +69,15 @@ public final class DeskSettings {
 
   public void setNumber(String name, double value) {
     put(name, String.valueOf(value));
+  }
+
+  /** The folder that a file was last chosen in. */
+  public Optional<Path> folder() {
+    return Optional.of(values.getProperty("folder", "")).filter(f -> !f.isEmpty()).map(Path::of);
+  }
+
+  public void setFolder(Path folder) {
+    put("folder", folder.toString());
   }
 
   /** Recent plans, latest first; those that are gone are left out. */

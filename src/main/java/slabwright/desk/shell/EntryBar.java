@@ -8,6 +8,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -18,18 +19,21 @@ import slabwright.words.Words;
 
 /** The line at the foot of the slab: what to do next, its choices, and a field to type into. */
 public final class EntryBar extends VBox {
+  private static final double WIDEST = 900;
+
   private final ActiveTool tools;
   private final Words words;
   private final Runnable acted;
   private final Runnable home;
-  private final Label prompt = Controls.label("", "entry-prompt");
+  private final Label prompt = Controls.sentence("", "entry-prompt");
   private final Label what = Controls.label("", "entry-what");
   private final Label meaning = Controls.label("", "entry-meaning");
   private final Label standing = Controls.label("", "entry-standing");
   private final Label wrong = Controls.sentence("", "entry-wrong");
   private final TextField field = new TextField();
   private final HBox options = new HBox();
-  private final HBox row = new HBox();
+  private final FlowPane row = new FlowPane();
+  private double widest = WIDEST;
   private List<String> shown = List.of();
 
   /**
@@ -53,13 +57,25 @@ public final class EntryBar extends VBox {
     options.setAlignment(Pos.CENTER_LEFT);
     row.getChildren().setAll(what, field, meaning, options, standing);
     row.setAlignment(Pos.CENTER_LEFT);
+    row.setPrefWrapLength(WIDEST);
     row.getStyleClass().add("entry-row");
     getChildren().addAll(prompt, row, wrong);
-    setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    setMaxHeight(Region.USE_PREF_SIZE);
     setPickOnBounds(false);
     field.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     Controls.show(wrong, false);
     Controls.show(options, false);
+  }
+
+  /** Wraps what is wider than this. */
+  public void setWidest(double width) {
+    widest = Math.max(240, width);
+    requestLayout();
+  }
+
+  @Override
+  protected double computeMaxWidth(double height) {
+    return Math.min(widest, prefWidth(-1));
   }
 
   /** Shows what the tool says now. */

@@ -58,7 +58,13 @@ final class StageButton extends ToggleButton {
     return box;
   }
 
-  void show(Stage.State state, boolean here, Stage.State reached) {
+  /**
+   * Shows how far the stage has come.
+   *
+   * @param reached state of the stage before
+   * @param asks what it still asks, empty for nothing
+   */
+  void show(Stage.State state, boolean here, Stage.State reached, String asks) {
     setSelected(here);
     pseudoClassStateChanged(DONE, state == Stage.State.DONE);
     pseudoClassStateChanged(LOOK, state == Stage.State.NEEDS_A_LOOK);
@@ -67,8 +73,8 @@ final class StageButton extends ToggleButton {
     if (!shown.equals(Optional.of(state))) {
       shown = Optional.of(state);
       disc.getChildren().setAll(sign(state));
-      Controls.named(this, said(state), stage.key());
     }
+    Controls.named(this, said(state) + (state == Stage.State.NOT_STARTED ? "" : asks), stage.key());
   }
 
   private static void track(Region r, boolean laid) {

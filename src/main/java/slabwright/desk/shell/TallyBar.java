@@ -2,23 +2,52 @@ package slabwright.desk.shell;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.compute.TallyItem;
 import slabwright.words.Words;
 
-/** The figures that never leave: one column each along the bottom. */
-public final class TallyBar extends HBox {
+/**
+ * The figures that never leave: one column each along the bottom, in two lines where there is
+ * little room.
+ */
+public final class TallyBar extends VBox {
+  private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
+  private static final PseudoClass TWO = PseudoClass.getPseudoClass("two-lines");
+
+  /** So much room more than one line needs, before two become one again. */
+  private static final double SPARE = 170;
+
+  private final HBox first = new HBox();
+  private final HBox second = new HBox();
   private final Words words;
+  private final Consumer<TallyItem> lead;
+  private List<Button> columns = List.of();
   private List<TallyItem> shown = List.of();
 
-  public TallyBar(Words words) {
+  /**
+   * A bar.
+   *
+   * @param lead takes the person to where a figure comes from
+   */
+  public TallyBar(Words words, Consumer<TallyItem> lead) {
     this.words = words;
+    this.lead = lead;
     getStyleClass().add("tally");
     setId("tally");
+    setMinWidth(0);
+    second.setVisible(false);
+    second.setManaged(false);
+    getChildren().addAll(first, second);
+    widthProperty().addListener((o, was, is) -> arrange(false));
   }
 
   /** Shows the figures. */
@@ -26,31 +55,61 @@ public final class TallyBar extends HBox {
     if (items.equals(shown)) {
       return;
     }
-    if (items.size() != getChildren().size()) {
-      getChildren().setAll(items.stream().map(i -> column()).toList());
+    if (items.size() != columns.size()) {
+      columns = items.stream().map(i -> column()).toList();
+      arrange(true);
     }
     for (int i = 0; i < items.size(); i++) {
-      fill((VBox) getChildren().get(i), items.get(i));
+      fill(columns.get(i), items.get(i));
     }
     shown = items;
+    arrange(false);
   }
 
-  private static VBox column() {
-    VBox box =
+  private void arrange(boolean anew) {
+    if (getScene() == null || getWidth() <= 0) {
+      first.getChildren().setAll(columns);
+      return;
+    }
+    applyCss();
+    double needed = 40;
+    for (Button b : columns) {
+      needed += 4 + b.prefWidth(-1);
+    }
+    boolean already = !second.getChildren().isEmpty();
+    boolean two = getWidth() < needed + (already ? SPARE : 0);
+    if (anew || two == second.getChildren().isEmpty()) {
+      int split = two ? (columns.size() + 1) / 2 : columns.size();
+      second.getChildren().clear();
+      first.getChildren().setAll(columns.subList(0, split));
+      second.getChildren().setAll(columns.subList(split, columns.size()));
+      Controls.show(second, two);
+      pseudoClassStateChanged(TWO, two);
+    }
+  }
+
+  private static Button column() {
+    VBox lines =
         new VBox(Controls.label("", "tally-what"), Controls.label("", "tally-value", "tone-plain"));
+    lines.setAlignment(Pos.CENTER_LEFT);
+    Button box = new Button();
+    box.setGraphic(lines);
     box.setAlignment(Pos.CENTER_LEFT);
-    box.getStyleClass().add("tally-item");
-    box.setMinWidth(0);
-    box.setPrefWidth(120);
+    box.setMaxWidth(Double.MAX_VALUE);
+    box.getStyleClass().setAll("tally-item");
+    box.setMinWidth(Region.USE_PREF_SIZE);
     HBox.setHgrow(box, Priority.ALWAYS);
     return box;
   }
 
-  private void fill(VBox box, TallyItem item) {
-    ((Label) box.getChildren().get(0)).setText(words.say(item.what()));
-    Label value = (Label) box.getChildren().get(1);
+  private void fill(Button box, TallyItem item) {
+    VBox lines = (VBox) box.getGraphic();
+    box.setOnAction(e -> lead.accept(item));
+    ((Label) lines.getChildren().get(0)).setText(words.say(item.what()));
+    Label value = (Label) lines.getChildren().get(1);
     value.setText(item.value());
     Controls.style(value, "tone-" + item.tone().name().toLowerCase(Locale.ROOT));
+    value.pseudoClassStateChanged(STALE, !item.isTrue());
     Controls.identify(value, "tally", item.what());
     box.setAccessibleText(words.say("desk.shell.tally-bar.figure", item.what(), item.value()));
   }

@@ -10,7 +10,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
@@ -19,18 +18,25 @@ import slabwright.desk.tool.ToolGroup;
 import slabwright.desk.tool.ToolName;
 
 /** The stage's tools in words, each with the letter that takes it up. */
-public final class ToolPalette extends VBox {
+public final class ToolPalette extends Scrolled {
   private final DeskContext bench;
   private final ActiveTool tools;
   private final Map<ToolName, ToggleButton> buttons = new EnumMap<>(ToolName.class);
+  private final VBox list;
   private Stage shown;
 
   public ToolPalette(DeskContext bench, ActiveTool tools) {
+    this(bench, tools, new VBox());
+  }
+
+  private ToolPalette(DeskContext bench, ActiveTool tools, VBox list) {
+    super(list);
+    this.list = list;
     this.bench = bench;
     this.tools = tools;
+    list.getStyleClass().add("tool-list");
     getStyleClass().add("tool-palette");
     setId("tools");
-    setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     for (ToolName t : ToolName.values()) {
       buttons.put(t, button(t));
     }
@@ -41,8 +47,8 @@ public final class ToolPalette extends VBox {
     Stage stage = bench.focus().stage();
     if (stage != shown) {
       shown = stage;
-      getChildren().setAll(shelves(ToolName.of(stage)));
-      pseudoClassStateChanged(PseudoClass.getPseudoClass("many"), getChildren().size() > 8);
+      list.getChildren().setAll(shelves(ToolName.of(stage)));
+      pseudoClassStateChanged(PseudoClass.getPseudoClass("many"), list.getChildren().size() > 8);
     }
     buttons.forEach(
         (t, b) -> {

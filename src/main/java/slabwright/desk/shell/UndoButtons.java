@@ -36,7 +36,14 @@ final class UndoButtons extends HBox {
             "Ctrl+L",
             () -> commands.run("look"));
     look.setId("look");
-    getChildren().addAll(undo, redo, look);
+    Button panel =
+        Controls.icon(
+            Icons.of(Feather.SIDEBAR, 16),
+            bench.words().say("desk.shell.undo-buttons.panel"),
+            "Ctrl+B",
+            () -> commands.run("panel"));
+    panel.setId("panel-switch");
+    getChildren().addAll(undo, redo, panel, look);
   }
 
   private static Button step(String word, String id, Label name, Commands commands) {

@@ -2,6 +2,7 @@ package slabwright.inlay.artwork;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.shape.Bounds;
@@ -20,6 +21,7 @@ import slabwright.shape.Bounds;
  * @param painted bounds of all colours; its corner is (0, 0) within the tolerance
  * @param colours disjoint regions in the order the colours are first painted
  * @param questions all that must be asked, answered or not
+ * @param names of inks, where the file gives them, by {@code #rrggbb}
  * @param doubtMm how far 95 % of its edges may be off at most, when it was traced from a picture
  * @param background a colour that fills the whole page behind all others; not among the colours
  */
@@ -31,12 +33,14 @@ public record Artwork(
     Optional<ColourRegion> background,
     List<ArtworkWarning> warnings,
     List<ArtworkQuestion> questions,
+    Map<String, String> names,
     OptionalDouble doubtMm)
     implements ArtworkResult {
   public Artwork {
     colours = List.copyOf(colours);
     warnings = List.copyOf(warnings);
     questions = List.copyOf(questions);
+    names = Map.copyOf(names);
   }
 
   /**
@@ -48,6 +52,14 @@ public record Artwork(
     List<ArtworkWarning> all = new ArrayList<>(warnings);
     all.add(said);
     return new Artwork(
-        name, mmPerPx, painted, colours, background, all, questions, OptionalDouble.of(doubt));
+        name,
+        mmPerPx,
+        painted,
+        colours,
+        background,
+        all,
+        questions,
+        names,
+        OptionalDouble.of(doubt));
   }
 }

@@ -35,6 +35,7 @@ public final class ArtworkBuilder {
   private final ArtworkOptions options;
   private final WarningCollector notes;
   private final ColourMerging palette;
+  private Map<String, String> names = Map.of();
 
   public ArtworkBuilder(
       List<PaintedShape> all, ArtworkPage page, ArtworkOptions options, WarningCollector notes) {
@@ -47,6 +48,12 @@ public final class ArtworkBuilder {
             .filter(s -> !options.ignored().contains(s.hex()))
             .filter(s -> !options.ignored().contains(palette.of(s.hex())))
             .toList();
+  }
+
+  /** What the file calls its inks, by {@code #rrggbb}. */
+  public ArtworkBuilder named(Map<String, String> inks) {
+    names = inks;
+    return this;
   }
 
   public Artwork build(String name) {
@@ -114,6 +121,7 @@ public final class ArtworkBuilder {
         behind,
         notes.warnings(p -> onFloor(p, toMm)),
         ArtworkQuestionFinder.of(colours, notes.questions(p -> onFloor(p, toMm))),
+        names,
         OptionalDouble.empty());
   }
 

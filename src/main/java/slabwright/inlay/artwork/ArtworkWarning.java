@@ -29,6 +29,8 @@ public record ArtworkWarning(Kind kind, Message message, Optional<Vec> place) {
     MASK,
     EFFECT_LEFT_OUT,
     COLOURS_MERGED,
+    /** The file gives a colour a name of its own. */
+    SPOT_COLOUR,
     STYLE_LEFT_OUT,
     PART_LEFT_OUT;
 

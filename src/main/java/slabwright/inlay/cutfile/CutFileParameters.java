@@ -24,7 +24,7 @@ public record CutFileParameters(String inlay, int release) {
     List<CutFile> files = new ArrayList<>();
     for (Stencil stencil : set.stencils()) {
       for (Panel panel : plan.cut(stencil)) {
-        files.add(file(set, plan, stencil, panel));
+        files.add(file(set, plan.of(stencil), stencil, panel));
       }
     }
     return files;

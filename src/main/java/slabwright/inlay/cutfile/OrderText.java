@@ -2,8 +2,10 @@ package slabwright.inlay.cutfile;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
@@ -38,6 +40,7 @@ final class OrderText {
             "inlay.order-text.finished-size",
             show(set.blank().width()),
             show(set.blank().height())));
+    set.stencils().stream().filter(plan::isLocal).forEach(s -> localBlanks(s, plan));
     double cut = set.cutLength() * order.quantity();
     line(Message.of("inlay.order-text.length-of-cut", show(cut)));
     int staying = set.stencils().stream().mapToInt(s -> StayingPieces.of(s, plan).size()).sum();
@@ -51,12 +54,24 @@ final class OrderText {
     return out.toString();
   }
 
+  /** Vinyl no bigger than its colour: how large, and how many pieces. */
+  private void localBlanks(Stencil s, PanelPlan plan) {
+    String sizes =
+        plan.of(s).blanks().stream()
+            .map(b -> show(b.width()) + " × " + show(b.height()))
+            .collect(Collectors.joining("; "));
+    line(Message.of("inlay.order-text.local-blanks", s.layer(), s.colour(), sizes));
+  }
+
   private static double tape(PanelPlan plan, StencilSet set, FilmOrder order) {
     double all =
         set.stencils().stream()
-            .flatMap(s -> plan.cut(s).stream())
-            .map(Panel::box)
-            .mapToDouble(plan.turn()::along)
+            .mapToDouble(
+                s ->
+                    plan.cut(s).stream()
+                        .map(Panel::box)
+                        .mapToDouble(plan.of(s).turn()::along)
+                        .sum())
             .sum();
     return all * order.quantity();
   }

@@ -27,7 +27,9 @@ record ProofFacts(
     return List.of(
         new Row(
             Message.of("inlay.proof-facts.finished-size"),
-            Message.of("inlay.proof-facts.all-panels-together", size(set.blank()))),
+            plan.isApart()
+                ? Message.of("inlay.proof-facts.pieces-apart", plan.blanks().size(), sizes())
+                : Message.of("inlay.proof-facts.all-panels-together", size(plan.blank()))),
         new Row(Message.of("inlay.proof-facts.panels"), panels()),
         new Row(
             Message.of("inlay.proof-facts.reads"),
@@ -49,6 +51,10 @@ record ProofFacts(
         new Row(
             Message.of("inlay.proof-facts.picture"),
             Message.of("inlay.proof-facts.scale", LengthFormat.plain(denominator))));
+  }
+
+  private String sizes() {
+    return plan.blanks().stream().map(this::size).collect(Collectors.joining("; "));
   }
 
   /** The one length to check: the width of the first panel. */

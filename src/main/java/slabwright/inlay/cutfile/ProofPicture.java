@@ -65,7 +65,7 @@ final class ProofPicture {
 
   /** What is under everything: the white film. */
   List<Ink> film() {
-    return placed(List.of(Fill.of(Palette.WHITE, plan.blank())));
+    return placed(plan.blanks().stream().map(b -> Fill.of(Palette.WHITE, b)).toList());
   }
 
   /** The shading that means weeded. */
@@ -75,7 +75,10 @@ final class ProofPicture {
 
   /** The film's edge. */
   List<Ink> edge() {
-    return placed(List.of(Stroke.rings(Pen.of(0.5, Palette.INK), List.of(box(plan.blank())))));
+    return placed(
+        List.of(
+            Stroke.rings(
+                Pen.of(0.5, Palette.INK), plan.blanks().stream().map(ProofPicture::box).toList())));
   }
 
   /** What is to be read and never cut: seams, panel letters, rings, the dimension, the arrow. */

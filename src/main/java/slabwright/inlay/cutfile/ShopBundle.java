@@ -100,7 +100,7 @@ public record ShopBundle(
   public PdfFile proofPdf() {
     List<ProofPage> pages =
         stencils.stencils().stream()
-            .map(s -> new ProofPage(job, stencils, s, panels, units, words))
+            .map(s -> new ProofPage(job, stencils, s, panels.of(s), units, words))
             .toList();
     return new PdfFile(
         words.apply(Message.of("inlay.shop-bundle.proof", job.inlay(), job.issue())),

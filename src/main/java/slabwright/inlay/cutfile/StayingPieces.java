@@ -8,6 +8,7 @@ import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
+import slabwright.shape.Vec;
 
 /**
  * Vinyl that is cut all round and stays all the same: the middle of an O, and what a seam leaves of
@@ -19,13 +20,16 @@ final class StayingPieces {
   /** The pieces of every panel, in the blank's frame, panel by panel, largest first. */
   static List<Region> of(Stencil stencil, PanelPlan plan) {
     List<Region> pieces = new ArrayList<>();
-    plan.cut(stencil).forEach(panel -> pieces.addAll(of(stencil, panel, plan.blank())));
+    plan.cut(stencil).forEach(panel -> pieces.addAll(of(stencil, panel, plan.of(stencil))));
     return pieces;
   }
 
   /** The pieces of one panel, in the blank's frame, largest first. */
   static List<Region> of(Stencil stencil, Panel panel, PanelPlan plan) {
-    return of(stencil, panel, plan.blank());
+    Vec middle = panel.box().middle();
+    Bounds film =
+        plan.blanks().stream().filter(b -> b.contains(middle)).findFirst().orElse(plan.blank());
+    return of(stencil, panel, film);
   }
 
   /** What does not reach the blank's own edge; of a panel amid others the largest part is none. */

@@ -2,20 +2,21 @@ package slabwright.inlay.masking;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Seam;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
 
 /** One making of the masking. */
 final class MaskingBuilder {
   /** Far finer than a hand presses or paper is laid. */
-  private static final double BAND_TOLERANCE = 0.2;
+  private static final double BAND_TOLERANCE = 0.5;
 
-  /** Of each of the steps in which the skirt is grown; about a millimetre in all. */
-  private static final double PAPER_TOLERANCE = 0.15;
+  private static final double PAPER_TOLERANCE = 1;
 
   private final StencilSet set;
   private final PanelPlan plan;
@@ -30,58 +31,64 @@ final class MaskingBuilder {
   }
 
   Masking make() {
-    return make(skirt(reached()), List.of());
+    return make(skirt(reached(openings), List.of(set.blank())), List.of(), Optional.empty());
   }
 
   Masking make(FloorAround around) {
-    Region reached = reached();
+    Region reached = reached(openings);
     UprightFinder finder = new UprightFinder(openings, reached, rules.overspray());
-    return make(skirt(reached).intersect(around.floor()), finder.on(around));
+    Region skirt = skirt(reached, List.of(set.blank())).intersect(around.floor());
+    return make(skirt, finder.on(around), Optional.of(around.floor()));
   }
 
-  private Masking make(Region skirt, List<UprightMasking> upright) {
-    Region frame = lapsAndRim();
+  private Masking make(Region skirt, List<UprightMasking> upright, Optional<Region> floor) {
+    Region frame = lapsAndRim(plan);
     List<Region> bands = new ArrayList<>();
     List<Region> rest = new ArrayList<>();
+    List<Region> skirts = new ArrayList<>();
     for (Stencil stencil : set.stencils()) {
-      Region near = near(stencil.openings()).union(frame);
+      PanelPlan own = plan.of(stencil);
+      boolean local = plan.isLocal(stencil);
+      Region near = near(stencil.openings()).union(local ? lapsAndRim(own) : frame);
+      Region paper = local ? skirt(reached(stencil.openings()), own.blanks()) : skirt;
+      skirts.add(local && floor.isPresent() ? paper.intersect(floor.get()) : paper);
       bands.add(stencil.mask().intersect(near));
       rest.add(stencil.mask().minus(near));
     }
-    return new Masking(
-        bands, rest, skirt, PaperRunPlanner.runs(skirt, set.blank(), rules), upright);
+    List<PaperRun> paper =
+        plan.panels().isEmpty() ? List.of() : PaperRunPlanner.runs(skirt, set.blank(), rules);
+    return new Masking(bands, rest, skirts, skirt, paper, upright);
   }
 
   private Region near(Region openings) {
-    return openings.simplified(BAND_TOLERANCE).offset(rules.pressBand(), BAND_TOLERANCE);
+    return openings.grown(rules.pressBand(), BAND_TOLERANCE);
   }
 
-  /**
-   * Where mist lands. Holes of openings lie inside the blank, where the skirt has no part. Grown in
-   * four steps, each as long as all before it: every step rounds off bays, so the next has less to
-   * do, and growing by one length and then another is growing by both.
-   */
-  private Region reached() {
-    double reach = rules.overspray().reachMm();
-    Region grown = openings;
-    double step = reach / 8;
-    for (double done = 0; done < reach; done += step) {
-      step = Math.max(step, done);
-      Region filled = Region.of(grown.shells(), FillRule.NONZERO);
-      grown = filled.simplified(PAPER_TOLERANCE).offset(step, PAPER_TOLERANCE);
-    }
-    return grown;
+  /** Where mist lands. Holes of openings lie inside the blank, where the skirt has no part. */
+  private Region reached(Region openings) {
+    Region filled = Region.of(openings.shells(), FillRule.NONZERO);
+    return filled.grown(rules.overspray().reachMm(), PAPER_TOLERANCE);
   }
 
-  private Region skirt(Region reached) {
-    return reached.minus(Region.rectangle(set.blank()));
+  private static Region skirt(Region reached, List<Bounds> blanks) {
+    return reached.minus(films(blanks));
   }
 
-  private Region lapsAndRim() {
-    Region blank = Region.rectangle(set.blank());
+  private static Region films(List<Bounds> blanks) {
+    return blanks.size() == 1
+        ? Region.rectangle(blanks.get(0))
+        : Region.union(blanks.stream().map(Region::rectangle).toList());
+  }
+
+  private Region lapsAndRim(PanelPlan of) {
+    Region blank = films(of.blanks());
     List<Region> parts = new ArrayList<>();
-    parts.add(blank.minus(Region.rectangle(set.blank().grown(-rules.pressBand()))));
-    for (Seam seam : plan.laps()) {
+    for (Bounds b : of.blanks()) {
+      Bounds loose = b.grown(-rules.pressBand());
+      Region whole = Region.rectangle(b);
+      parts.add(loose.isEmpty() ? whole : whole.minus(Region.rectangle(loose)));
+    }
+    for (Seam seam : of.laps()) {
       parts.add(Region.rectangle(seam.lap().grown(rules.pressBand())).intersect(blank));
     }
     return Region.union(parts);

@@ -3,6 +3,7 @@ package slabwright.inlay.panel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import slabwright.inlay.stencil.Finding;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -17,11 +18,19 @@ final class PanelBuilder {
   private final Region openings;
   private final StripDirection turn;
   private final WitnessMarkPlacer witnesses;
+  private final int letters;
   private final List<Panel> panels = new ArrayList<>();
   private final List<Seam> laps = new ArrayList<>();
   private final List<Finding> findings;
 
-  PanelBuilder(Bounds blank, Region openings, PanelParameters rules, SeamLayout layout) {
+  /**
+   * A builder.
+   *
+   * @param letters how many strips have letters already
+   */
+  PanelBuilder(
+      Bounds blank, Region openings, PanelParameters rules, SeamLayout layout, int letters) {
+    this.letters = letters;
     this.blank = blank;
     this.rules = rules;
     this.layout = layout;
@@ -32,23 +41,25 @@ final class PanelBuilder {
   }
 
   PanelPlan build() {
+    PanelPlan plan = buildWithoutTicks();
+    List<RegistrationTick> ticks = new RegistrationPlacer(openings, panels).place();
+    PanelPlan ticked = plan.withTicks(ticks, findings);
+    panels.forEach(panel -> tooFewTicks(panel, ticked.ticks(panel)).ifPresent(findings::add));
+    return plan.withTicks(ticks, findings);
+  }
+
+  PanelPlan buildWithoutTicks() {
     for (int i = 0; i < layout.strips().size(); i++) {
-      pieces(LetterNumbering.of(i), layout.strips().get(i));
+      pieces(LetterNumbering.of(letters + i), layout.strips().get(i));
     }
     for (int i = 0; i < layout.seams().size(); i++) {
       double seam = layout.seams().get(i);
       Bounds lap = turn.box(seam, 0, seam + rules.overlap(), turn.along(blank));
-      laps.add(lap(LetterNumbering.of(i), LetterNumbering.of(i + 1), lap, false));
+      laps.add(
+          lap(LetterNumbering.of(letters + i), LetterNumbering.of(letters + i + 1), lap, false));
     }
     checkWidths();
-    List<RegistrationTick> ticks = new RegistrationPlacer(openings, panels).place();
     double film = layout.cost().roll() * rules.roll().width();
-    PanelPlan plan = plan(ticks, film);
-    panels.forEach(panel -> checkTicks(panel, plan.ticks(panel)));
-    return plan(ticks, film);
-  }
-
-  private PanelPlan plan(List<RegistrationTick> ticks, double film) {
     return new PanelPlan(
         blank,
         turn,
@@ -56,7 +67,7 @@ final class PanelBuilder {
         panels,
         laying(),
         laps,
-        ticks,
+        List.of(),
         layout.cost().roll(),
         1 - blank.width() * blank.height() / film,
         layout.cost(),
@@ -95,17 +106,17 @@ final class PanelBuilder {
     return panels.stream().sorted(farFirst).map(Panel::name).toList();
   }
 
-  private void checkTicks(Panel panel, List<RegistrationTick> ticks) {
-    if (!RegistrationPlacer.holds(panel, ticks)) {
-      findings.add(
-          Finding.look(
-              Message.of(
-                  "inlay.panel-builder.too-few-ticks",
-                  panel.name(),
-                  ticks.size(),
-                  RegistrationTick.ARM + RegistrationTick.CLEAR),
-              panel.box().middle()));
-    }
+  static Optional<Finding> tooFewTicks(Panel panel, List<RegistrationTick> ticks) {
+    return RegistrationPlacer.holds(panel, ticks)
+        ? Optional.empty()
+        : Optional.of(
+            Finding.look(
+                Message.of(
+                    "inlay.panel-builder.too-few-ticks",
+                    panel.name(),
+                    ticks.size(),
+                    RegistrationTick.ARM + RegistrationTick.CLEAR),
+                panel.box().middle()));
   }
 
   private void checkWidths() {

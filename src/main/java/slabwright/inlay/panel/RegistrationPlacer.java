@@ -27,8 +27,34 @@ final class RegistrationPlacer {
    * @param openings of all stencils together
    */
   RegistrationPlacer(Region openings, List<Panel> panels) {
+    this(openings, panels, List.of());
+  }
+
+  /**
+   * A placer that adds to ticks that are common already.
+   *
+   * @param there ticks that panels of other stencils have
+   */
+  RegistrationPlacer(Region openings, List<Panel> panels, List<RegistrationTick> there) {
     this.openings = openings;
     this.panels = List.copyOf(panels);
+    this.ticks.addAll(there);
+  }
+
+  /** The same, with more only for panels that the ticks there are don't hold. */
+  List<RegistrationTick> placeWhereNeeded() {
+    for (Panel panel : panels) {
+      if (!holds(panel, on(panel, ticks))) {
+        place(panel);
+      }
+    }
+    return ticks;
+  }
+
+  /** The ticks that lie wholly on a panel. */
+  static List<RegistrationTick> on(Panel panel, List<RegistrationTick> ticks) {
+    Bounds inside = panel.box().grown(-RegistrationTick.ARM);
+    return ticks.stream().filter(t -> inside.contains(t.at())).toList();
   }
 
   /** The ticks of all panels; a panel without enough room has fewer than it needs. */

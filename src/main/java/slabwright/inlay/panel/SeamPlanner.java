@@ -63,6 +63,12 @@ public final class SeamPlanner {
     return plan(across.cost().total() < down.cost().total() ? across : down);
   }
 
+  /** The cheapest plan for strips running this way, with later letters and no ticks. */
+  PanelPlan bestWithoutTicks(StripDirection turn, int letters) {
+    return new PanelBuilder(set.blank(), set.openings(), rules, searches.get(turn).best(), letters)
+        .buildWithoutTicks();
+  }
+
   /** The cheapest plan for strips running this way. */
   public PanelPlan best(StripDirection turn) {
     return plan(searches.get(turn).best());
@@ -91,6 +97,6 @@ public final class SeamPlanner {
 
   private PanelPlan plan(SeamLayout layout) {
     Region open = set.openings();
-    return new PanelBuilder(set.blank(), open, rules, layout).build();
+    return new PanelBuilder(set.blank(), open, rules, layout, 0).build();
   }
 }

@@ -10,6 +10,7 @@
  * SeamPlaceSearch}. Cost: {@link SeamCostFunction}, {@link SeamCost}, {@link EdgeLengthIndex},
  * {@link RingCoordinates}, {@link SeamSpan}. Making: {@link PanelBuilder}, {@link Panel}, {@link
  * Seam}, {@link WitnessMarkPlacer}, {@link WitnessMark}, {@link RegistrationPlacer}, {@link
- * RegistrationTick}.
+ * RegistrationTick}. {@link LocalBlankPlanner} (entry) then gives a stencil vinyl only as large as
+ * its colour needs, near pieces merged by {@link LocalBoxMerging}.
  */
 package slabwright.inlay.panel;

@@ -39,13 +39,23 @@ final class PanelLabels {
       Optional<String> label = label(words.text());
       if (label.isPresent()) {
         double reach = REACH * Math.max(b.width(), b.height());
-        if (b.grown(reach).contains(at)) {
+        if (b.grown(reach).contains(at) && !isNearerToAnother(sheet, words.at())) {
           compare(sheet.sheet.panel, at, label.get());
         }
       } else if (b.contains(at) && !lettersCount && !inside.contains(words.text())) {
         inside.add(words.text());
       }
     }
+  }
+
+  /** Of pieces that lie apart a label is that of the nearest. */
+  private boolean isNearerToAnother(SheetJudgement sheet, Vec drawn) {
+    double own = away(sheet, drawn);
+    return plan.apart() && found.stream().anyMatch(o -> away(o, drawn) < own);
+  }
+
+  private static double away(SheetJudgement sheet, Vec drawn) {
+    return away(sheet.sheet.bounds, sheet.toDrawing().inverse().apply(drawn));
   }
 
   /** The panel that a text names: its letter alone, or "panel B" anywhere in it. */
@@ -64,7 +74,7 @@ final class PanelLabels {
 
   private void compare(String panel, Vec at, String label) {
     if (!panel.isEmpty()) {
-      if (!panel.equals(label)) {
+      if (!panel.equals(label) && !plan.twins(panel).contains(label)) {
         wrong.put(panel, label);
       }
       return;

@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /** Finds a sheet in the drawing. */
 final class PoseSearch {
   private static final int ROUGH_KEPT = 12;
   private static final int CLOSE_KEPT = 4;
+  private static final int EVERY_PLACE_KEPT = 40;
+  private static final double SAME_PLACE = 0.3;
   private static final double HOPELESS = 0.6;
   private static final int CELLS = 1500;
   private static final int MOST_CELLS = 4000;
@@ -18,8 +21,20 @@ final class PoseSearch {
   private final ScaleRange scales;
   private final Bitmap drawn;
   private final ContourSamples samples;
+  private final boolean everyPlace;
 
   PoseSearch(DrawingContours contours, ScaleRange scales) {
+    this(contours, scales, false);
+  }
+
+  /**
+   * A search.
+   *
+   * @param everyPlace whether the same sheet at another place is another find: pieces that are cut
+   *     by themselves may be alike
+   */
+  PoseSearch(DrawingContours contours, ScaleRange scales, boolean everyPlace) {
+    this.everyPlace = everyPlace;
     this.contours = contours;
     this.scales = scales;
     List<Ring> rings = contours.rings().stream().map(RingMoments::ring).toList();
@@ -41,26 +56,37 @@ final class PoseSearch {
     List<PoseFit> better = new ArrayList<>();
     PoseRefinement refine = new PoseRefinement(sheet, samples);
     for (boolean mirrored : new boolean[] {false, true}) {
-      for (PoseFit fit : best(rough, ROUGH_KEPT, f -> f.pose().mirrored() == mirrored)) {
+      for (PoseFit fit : best(rough, kept(ROUGH_KEPT), f -> f.pose().mirrored() == mirrored)) {
         if (fit.overlap() > HOPELESS * top) {
           Pose refined = refine.run(fit.pose());
-          addDistinct(sheet.roughly(refined, drawn), better);
+          addDistinct(sheet, sheet.roughly(refined, drawn), better);
         }
       }
     }
     List<PoseFit> close = new ArrayList<>();
     for (boolean mirrored : new boolean[] {false, true}) {
-      for (PoseFit fit : best(better, CLOSE_KEPT, f -> f.pose().mirrored() == mirrored)) {
+      for (PoseFit fit : best(better, kept(CLOSE_KEPT), f -> f.pose().mirrored() == mirrored)) {
         close.add(sheet.closely(fit.pose(), drawn));
       }
     }
     return best(close, close.size(), f -> true);
   }
 
-  private static void addDistinct(PoseFit fit, List<PoseFit> fits) {
-    if (fits.stream().noneMatch(f -> alike(f.pose(), fit.pose()))) {
+  private int kept(int most) {
+    return everyPlace ? EVERY_PLACE_KEPT : most;
+  }
+
+  private void addDistinct(PlannedPiece sheet, PoseFit fit, List<PoseFit> fits) {
+    if (fits.stream()
+        .noneMatch(f -> alike(f.pose(), fit.pose()) && isThere(sheet, f.pose(), fit.pose()))) {
       fits.add(fit);
     }
+  }
+
+  private boolean isThere(PlannedPiece sheet, Pose a, Pose b) {
+    Vec middle = sheet.bounds.middle();
+    double size = Math.min(sheet.bounds.width(), sheet.bounds.height()) * a.scale();
+    return !everyPlace || a.apply(middle).distanceTo(b.apply(middle)) < SAME_PLACE * size;
   }
 
   /** Whether two poses differ by so little that they are one, found twice. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -75,7 +76,7 @@ public final class ProofBatch {
     candidates(page)
         .forEach(
             (w, sighting) -> {
-              ProofReport report = ProofCheck.run(sighting, shading, limits);
+              ProofReport report = onBlank(w.plan, sighting, page);
               if (!isNotFound(report)) {
                 reports.put(w, report);
               }
@@ -84,9 +85,14 @@ public final class ProofBatch {
     if (reports.isEmpty()) {
       ignored.add(page);
     } else if (anyRight) {
+      reports.values().removeIf(r -> !r.faults().isEmpty());
+      OptionalInt named = page.stencilInName();
+      boolean said =
+          named.isPresent()
+              && reports.keySet().stream().anyMatch(w -> w.stencil == named.getAsInt());
       reports.forEach(
           (w, r) -> {
-            if (r.faults().isEmpty()) {
+            if (!said || w.stencil == named.getAsInt()) {
               add(w, page, r);
             }
           });
@@ -99,6 +105,30 @@ public final class ProofBatch {
               .orElseThrow();
       add(best.getKey(), page, best.getValue());
     }
+  }
+
+  /** Where the edge is not that of the local blank it may be that of the whole one. */
+  private ProofReport onBlank(ProofPlan plan, Sighting sighting, ReturnedPage page) {
+    ProofReport local = ProofCheck.run(sighting, shading, limits);
+    if (plan.onWhole().isEmpty() || local.faults().isEmpty() || !isEdgeOff(local)) {
+      return local;
+    }
+    ProofReport whole = ProofCheck.run(plan.onWhole().get(), page.drawing(), shading, limits);
+    return isNotFound(whole) || isEdgeOff(whole)
+        ? local
+        : whole
+            .of(plan.cutPanels().stream().map(Panel::name).toList())
+            .with(List.of(), List.of(new ProofNote.OnWholeBlank()));
+  }
+
+  private static boolean isEdgeOff(ProofReport report) {
+    return isNotFound(report)
+        || report.faults().stream()
+            .anyMatch(
+                f ->
+                    f instanceof ProofFault.EdgeMissing
+                        || f instanceof ProofFault.BlankEdgeOff
+                        || f instanceof PanelFault.PanelMissing);
   }
 
   private static int rank(ProofReport report) {
@@ -176,7 +206,7 @@ public final class ProofBatch {
         return pages.get(0).report;
       }
       Set<String> panels = new TreeSet<>();
-      pages.forEach(p -> panels.addAll(p.report.panels()));
+      pages.forEach(p -> shown(p.report, panels));
       List<ProofReport> reports = pages.stream().map(OnPage::report).toList();
       List<Panel> absent =
           plan.cutPanels().stream().filter(p -> !panels.contains(p.name())).toList();
@@ -192,6 +222,21 @@ public final class ProofBatch {
           Region.union(reports.stream().map(ProofReport::missing).toList()),
           Region.union(reports.stream().map(ProofReport::added).toList()),
           reports.stream().map(ProofReport::poses).<Affine>mapMulti(List::forEach).toList());
+    }
+
+    /**
+     * A second page with one and the same piece shows another that is cut alike, if there is one.
+     */
+    private void shown(ProofReport report, Set<String> panels) {
+      boolean again = report.panels().size() == 1 && panels.containsAll(report.panels());
+      if (again) {
+        plan.twins(report.panels().get(0)).stream()
+            .filter(t -> !panels.contains(t))
+            .findFirst()
+            .ifPresent(panels::add);
+      } else {
+        panels.addAll(report.panels());
+      }
     }
 
     private List<ProofFault> faults(

@@ -102,6 +102,10 @@ final class ProofCheck {
     PlannedPiece blank = sighting.blank;
     List<PoseFit> whole = sighting.whole();
     double best = Sighting.top(whole);
+    if (plan.apart()) {
+      List<SheetJudgement> pieces = apart();
+      return pieces.isEmpty() ? notFound(best) : apart(pieces);
+    }
     if (sighting.needsPanels()) {
       List<SheetJudgement> apart = apart();
       boolean found = !whole.isEmpty() && whole.get(0).isFound();

@@ -24,7 +24,7 @@ final class Sighting {
     this.panels = panels;
     this.scale = scale;
     contours = DrawingContours.of(scale.drawing());
-    search = new PoseSearch(contours, ScaleRange.FOR_CUTTING);
+    search = new PoseSearch(contours, ScaleRange.FOR_CUTTING, plan.apart());
   }
 
   static Sighting of(ProofPlan plan, ShopDrawing drawing) {
@@ -65,7 +65,7 @@ final class Sighting {
   }
 
   boolean needsPanels() {
-    return plan.panels().size() > 1 && top(whole()) < WHOLE_IS_FINE;
+    return plan.panels().size() > 1 && (plan.apart() || top(whole()) < WHOLE_IS_FINE);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.shape.Affine;
@@ -16,7 +17,8 @@ import slabwright.shape.Vec;
  * check, and two corners checked once more with swung tapes.
  *
  * @param lines empty where neither a doorway nor a wall can be measured from
- * @param panels in the order of laying, from the cross outwards
+ * @param panels in the order of laying: stencil by stencil, those of the whole blank from the cross
+ *     outwards
  * @param diagonal of the whole blank, mm; both must have it
  * @param checks at most two corners of the blank
  */
@@ -51,19 +53,47 @@ public record SettingOut(
   private static List<PanelPlace> places(PanelPlan plan, Vec cross) {
     List<Panel> order =
         plan.panels().stream().sorted(Comparator.comparingDouble(p -> off(p, cross))).toList();
+    TreeMap<Integer, List<PanelPlace>> byStencil = new TreeMap<>();
+    plan.local().forEach((layer, own) -> byStencil.put(layer, apart(own, layer, cross)));
+    int whole = 1;
+    while (byStencil.containsKey(whole)) {
+      whole++;
+    }
+    byStencil.put(
+        whole, order.stream().map(p -> place(p, cross, 0, lap(plan, order.get(0), p))).toList());
+    return byStencil.values().stream().flatMap(List::stream).toList();
+  }
+
+  /** Panels of local blanks: each blank's first one by itself, the others over what lies. */
+  private static List<PanelPlace> apart(PanelPlan own, int layer, Vec cross) {
     List<PanelPlace> places = new ArrayList<>();
-    for (Panel p : order) {
-      Bounds b = p.box();
-      places.add(
-          new PanelPlace(
-              p.name(),
-              cross.x() - b.minX(),
-              b.maxX() - cross.x(),
-              cross.y() - b.minY(),
-              b.maxY() - cross.y(),
-              lap(plan, order.get(0), p)));
+    List<String> lie = new ArrayList<>();
+    for (String name : own.layingOrder()) {
+      boolean over =
+          own.laps().stream()
+              .anyMatch(
+                  s ->
+                      (s.first().equals(name) && lie.contains(s.second()))
+                          || (s.second().equals(name) && lie.contains(s.first())));
+      lie.add(name);
+      own.panels().stream()
+          .filter(p -> p.name().equals(name))
+          .map(p -> place(p, cross, layer, over ? PanelPlace.Lap.OVER : PanelPlace.Lap.APART))
+          .forEach(places::add);
     }
     return places;
+  }
+
+  private static PanelPlace place(Panel p, Vec cross, int stencil, PanelPlace.Lap lap) {
+    Bounds b = p.box();
+    return new PanelPlace(
+        p.name(),
+        cross.x() - b.minX(),
+        b.maxX() - cross.x(),
+        cross.y() - b.minY(),
+        b.maxY() - cross.y(),
+        stencil,
+        lap);
   }
 
   /** Panels lie like shingles: one that would have been laid earlier goes under. */

@@ -39,8 +39,27 @@ public record Stencil(
 
   /** This stencil with other openings in the same blank. */
   Stencil cutting(Region open, Bounds blank) {
-    Region left = Region.rectangle(blank).minus(open);
-    return new Stencil(layer, colour, artwork, wanted, open, left, loose(left, blank));
+    return cutting(open, List.of(blank));
+  }
+
+  /**
+   * The same stencil cut out of vinyl that is only as large as it needs.
+   *
+   * @param blanks that hold all openings and don't meet
+   */
+  public Stencil within(List<Bounds> blanks) {
+    return cutting(openings, blanks);
+  }
+
+  private Stencil cutting(Region open, List<Bounds> blanks) {
+    List<Region> films = blanks.stream().map(b -> Region.rectangle(b).minus(open)).toList();
+    List<LoosePiece> pieces = new ArrayList<>();
+    for (int i = 0; i < blanks.size(); i++) {
+      pieces.addAll(loose(films.get(i), blanks.get(i)));
+    }
+    pieces.sort((a, b) -> Double.compare(b.area(), a.area()));
+    Region left = films.size() == 1 ? films.get(0) : Region.union(films);
+    return new Stencil(layer, colour, artwork, wanted, open, left, pieces);
   }
 
   /** Length of cut in mm: every opening boundary once, no panel outline. */
@@ -60,7 +79,6 @@ public record Stencil(
         pieces.add(new LoosePiece(part));
       }
     }
-    pieces.sort((a, b) -> Double.compare(b.area(), a.area()));
     return pieces;
   }
 }

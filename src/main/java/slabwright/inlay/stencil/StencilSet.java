@@ -67,6 +67,11 @@ public record StencilSet(
     return Affine.move(-origin.x(), -origin.y());
   }
 
+  /** The same set with some stencils cut out of other blanks. */
+  public StencilSet with(List<Stencil> changed) {
+    return with(changed, List.of());
+  }
+
   /** The same set with some stencils replaced and findings added. */
   StencilSet with(List<Stencil> changed, List<Finding> more) {
     List<Finding> all = new ArrayList<>(findings);

@@ -6,12 +6,12 @@ import java.time.Instant;
 import java.util.List;
 import java.util.TreeMap;
 import slabwright.inlay.GraphicReader;
+import slabwright.inlay.GraphicSettings;
 import slabwright.inlay.InlayContext;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkQuestion;
-import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.sheets.json.InlayJson;
 import slabwright.site.StencilSpec;
 import slabwright.units.Message;
@@ -29,6 +29,14 @@ public sealed interface GraphicResult {
     @Override
     public String json(Words words) {
       return InlayJson.refused(graphic.toString(), words.say(message));
+    }
+  }
+
+  /** A fault of the program's own, in a sentence. */
+  record Failed(Path graphic, String sentence) implements GraphicResult {
+    @Override
+    public String json(Words words) {
+      return InlayJson.refused(graphic.toString(), sentence);
     }
   }
 
@@ -71,14 +79,14 @@ public sealed interface GraphicResult {
    * Reads a graphic and plans its stencils.
    *
    * @param width of what it paints, mm
+   * @param how its file is read
    * @param asDrawn whether every question about its colours is answered by dyeing them as drawn
-   * @param tracing how it is traced if it is a picture
    * @throws IOException when the file is there and breaks while it is read
    */
   static GraphicResult compute(
-      Path graphic, double width, StencilSpec spec, boolean asDrawn, TraceSettings tracing)
+      Path graphic, double width, StencilSpec spec, GraphicSettings how, boolean asDrawn)
       throws IOException {
-    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec, tracing);
+    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec, how);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Unusable(graphic, refused.message());
     }

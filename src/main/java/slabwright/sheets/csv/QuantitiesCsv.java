@@ -205,7 +205,7 @@ public final class QuantitiesCsv {
     row(area, group, words.say("sheets.quantities-csv.roll-length"), p.rollLength(), "mm");
     row(area, group, words.say("sheets.quantities-csv.press-band"), p.pressBandArea(), "mm2");
     row(area, group, words.say("sheets.quantities-csv.skirt"), p.skirtArea(), "mm2");
-    for (Panel panel : p.panels().map(x -> x.panels()).orElse(List.of())) {
+    for (Panel panel : p.panels().map(x -> x.all()).orElse(List.of())) {
       row(
           area,
           group,

@@ -20,6 +20,7 @@ import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.FixEffect;
 import slabwright.inlay.stencil.Stencil;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
 import slabwright.units.UnitSystem;
@@ -80,7 +81,7 @@ public final class InlayJson {
     stencils(plan, o.putArray("stencils"));
     seams(plan, o);
     o.put("rollLength_mm", JsonText.number(plan.rollLength()));
-    plan.panels().ifPresent(p -> o.put("waste", JsonText.significant(p.waste())));
+    plan.panels().ifPresent(p -> o.put("waste", JsonText.significant(plan.waste())));
     paper(plan, o.putArray("paper"));
     o.put("pressBand_mm2", JsonText.number(plan.pressBandArea()));
     o.put("skirt_mm2", JsonText.number(plan.skirtArea()));
@@ -94,7 +95,9 @@ public final class InlayJson {
 
   private static void colours(Artwork artwork, ArrayNode list) {
     for (ColourRegion c : artwork.colours()) {
-      list.addObject().put("colour", c.hex()).put("area_mm2", JsonText.number(c.region().area()));
+      ObjectNode o = list.addObject().put("colour", c.hex());
+      o.put("area_mm2", JsonText.number(c.region().area()));
+      Optional.ofNullable(artwork.names().get(c.hex())).ifPresent(n -> o.put("name", n));
     }
   }
 
@@ -115,10 +118,7 @@ public final class InlayJson {
       return;
     }
     for (Panel p : plan.panels().get().panels()) {
-      ObjectNode o = list.addObject().put("name", p.name());
-      JsonText.place(o, new Vec(p.box().minX(), p.box().minY()));
-      o.put("width_mm", JsonText.number(p.box().width()));
-      o.put("height_mm", JsonText.number(p.box().height()));
+      box(p.box(), list.addObject().put("name", p.name()));
     }
   }
 
@@ -144,8 +144,29 @@ public final class InlayJson {
               p -> {
                 p.cut(s).forEach(x -> o.withArray("/panels").add(x.name()));
                 o.put("rollLength_mm", JsonText.number(p.rollLength(s)));
+                p.saving(s).ifPresent(spared -> local(p.of(s), spared, o));
               });
+      o.put("blank_mm2", JsonText.number(plan.blankArea(s)));
+      o.put("skirt_mm2", JsonText.number(plan.skirtArea(s)));
     }
+  }
+
+  /** Blanks no bigger than the colour, with their own panels and what they spare. */
+  private static void local(PanelPlan own, PanelPlan.Saving spared, ObjectNode o) {
+    ArrayNode blanks = o.putArray("blanks");
+    own.blanks().forEach(b -> box(b, blanks.addObject()));
+    ArrayNode pieces = o.putArray("pieces");
+    own.panels().forEach(p -> box(p.box(), pieces.addObject().put("name", p.name())));
+    o.putObject("spared")
+        .put("roll_mm", JsonText.number(spared.roll()))
+        .put("film_mm2", JsonText.number(spared.film()))
+        .put("seams", spared.seams());
+  }
+
+  private static void box(Bounds b, ObjectNode o) {
+    JsonText.place(o, new Vec(b.minX(), b.minY()));
+    o.put("width_mm", JsonText.number(b.width()));
+    o.put("height_mm", JsonText.number(b.height()));
   }
 
   private static void seams(InlayPlan plan, ObjectNode o) {

@@ -113,17 +113,31 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
     for (PanelPlace p : settingOut.panels()) {
       steps.add(
           switch (p.lap()) {
-            case FIRST ->
-                words.say(
-                    "sheets.setting-out-steps.first-panel",
-                    p.panel(),
-                    side(p.left(), Message.of("sheets.setting-out-steps.left-of")),
-                    side(p.above(), Message.of("sheets.setting-out-steps.above")));
+            case FIRST -> first(p);
             case OVER -> words.say("sheets.setting-out-steps.over", p.panel());
             case UNDER -> words.say("sheets.setting-out-steps.under", p.panel());
+            case APART ->
+                words.say(
+                    "sheets.setting-out-steps.apart",
+                    p.panel(),
+                    p.stencil(),
+                    p.left() >= 0
+                        ? side(p.left(), Message.of("sheets.setting-out-steps.left-of"))
+                        : side(-p.left(), Message.of("sheets.setting-out-steps.right-of")),
+                    p.above() >= 0
+                        ? side(p.above(), Message.of("sheets.setting-out-steps.above"))
+                        : side(-p.above(), Message.of("sheets.setting-out-steps.below")));
           });
     }
     return steps;
+  }
+
+  private String first(PanelPlace p) {
+    String left = side(p.left(), Message.of("sheets.setting-out-steps.left-of"));
+    String above = side(p.above(), Message.of("sheets.setting-out-steps.above"));
+    return settingOut.panels().stream().anyMatch(o -> o.stencil() > 0)
+        ? words.say("sheets.setting-out-steps.first-of-whole", p.panel(), left, above)
+        : words.say("sheets.setting-out-steps.first-panel", p.panel(), left, above);
   }
 
   private String side(double mm, Message way) {

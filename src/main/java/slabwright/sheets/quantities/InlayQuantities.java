@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.inlay.masking.PaperRun;
 import slabwright.inlay.panel.BlankSide;
+import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.SheetContext;
@@ -50,6 +52,7 @@ final class InlayQuantities {
     rows.add(
         row(context.say("sheets.inlay-quantities.painted-size"), size(inlay.artwork().painted())));
     rows.add(row(context.say("sheets.inlay-quantities.blank"), size(plan.stencils().blank())));
+    plan.panels().ifPresent(p -> local(rows, p));
     double openings = plan.openingArea();
     rows.add(row(context.say("sheets.inlay-quantities.openings"), context.area(openings)));
     rows.add(
@@ -70,7 +73,7 @@ final class InlayQuantities {
                 rows.add(
                     row(
                         context.say("sheets.inlay-quantities.panels"),
-                        Integer.toString(p.panels().size()))));
+                        Integer.toString(p.all().size()))));
     rows.add(row(context.say("sheets.inlay-quantities.film"), context.length(plan.rollLength())));
     plan.panels()
         .ifPresent(
@@ -78,11 +81,21 @@ final class InlayQuantities {
                 rows.add(
                     row(
                         context.say("sheets.inlay-quantities.waste"),
-                        QuantityFormat.number(p.waste() * 100, 0) + " %")));
+                        QuantityFormat.number(plan.waste() * 100, 0) + " %")));
     rows.add(
         row(context.say("sheets.inlay-quantities.press-band"), context.area(plan.pressBandArea())));
     rows.add(row(context.say("sheets.inlay-quantities.skirt"), context.area(plan.skirtArea())));
     return TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows);
+  }
+
+  private void local(List<List<TableCell>> rows, PanelPlan p) {
+    for (Stencil s : plan.stencils().stencils()) {
+      if (p.isLocal(s)) {
+        String sizes = p.of(s).blanks().stream().map(this::size).collect(Collectors.joining("; "));
+        String colour = context.say(inlay.colourName(s.colour()));
+        rows.add(row(context.say("sheets.inlay-quantities.local-blanks", colour), sizes));
+      }
+    }
   }
 
   private String size(slabwright.shape.Bounds b) {
@@ -144,6 +157,18 @@ final class InlayQuantities {
                         TableCell.of(context.length(run.length()))));
               }
             });
+    for (Stencil s : plan.stencils().stencils()) {
+      if (plan.panels().filter(p -> p.isLocal(s)).isPresent()) {
+        rows.add(
+            List.of(
+                TableCell.of(
+                    context.say(
+                        "sheets.inlay-quantities.around-local",
+                        context.say(inlay.colourName(s.colour())))),
+                TableCell.of(context.area(plan.skirtArea(s))),
+                TableCell.of("")));
+      }
+    }
     return TableBlock.of(
         List.of(
             TableColumn.words(context.say("sheets.inlay-quantities.side-as-read")),

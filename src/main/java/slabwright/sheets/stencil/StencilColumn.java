@@ -53,7 +53,13 @@ final class StencilColumn {
     }
     blocks.add(key());
     blocks.add(new Gap(3));
-    plan.panels().ifPresent(p -> panelBlocks(blocks, p));
+    plan.panels()
+        .ifPresent(
+            p -> {
+              panelBlocks(blocks, p.of(stencil));
+              p.saving(stencil).ifPresent(s -> blocks.add(new Paragraph(saving(p, s))));
+              blocks.add(new Gap(4));
+            });
     if (!stencil.loosePieces().isEmpty()) {
       blocks.add(new Heading(context.say("sheets.stencil-column.loose-pieces")));
       blocks.add(looseTable());
@@ -72,7 +78,7 @@ final class StencilColumn {
         KeyBlock.look(
             DyeStyle.of(stencil.colour(), place), context.say("sheets.stencil-column.weeded")));
     entries.add(KeyBlock.look(MarkStyles.MACHINE, context.say("sheets.stencil-column.mask")));
-    if (plan.panels().filter(p -> !p.laps().isEmpty()).isPresent()) {
+    if (plan.panels().filter(p -> !p.of(stencil).laps().isEmpty()).isPresent()) {
       entries.add(KeyBlock.line(StencilInks.seamPen(), context.say("sheets.stencil-column.seam")));
       entries.add(
           KeyBlock.sign(
@@ -120,7 +126,14 @@ final class StencilColumn {
     }
     blocks.add(new Paragraph(rollUse(p)));
     blocks.add(new RollBlock(p, cut, inlay.inlay().spec().roll().mm(), context));
-    blocks.add(new Gap(4));
+  }
+
+  private String saving(PanelPlan p, PanelPlan.Saving s) {
+    return context.say(
+        "sheets.stencil-column.local",
+        p.of(stencil).blanks().size(),
+        context.length(s.roll()),
+        context.area(Math.max(0, s.film())));
   }
 
   /** Where the ticks lie on the blank, so that they can be put on the floor. */

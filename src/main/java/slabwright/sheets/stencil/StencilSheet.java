@@ -2,6 +2,7 @@ package slabwright.sheets.stencil;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
@@ -67,7 +68,7 @@ public final class StencilSheet {
         context.say("sheets.stencil-sheet.subtitle", inlay.inlay().name(), colour(stencil)),
         area.name(),
         CoordinateFrame.GRAPHIC,
-        plan.stencils().blank());
+        StencilInks.around(plan, stencil));
   }
 
   private String colour(Stencil stencil) {
@@ -76,15 +77,17 @@ public final class StencilSheet {
 
   private void draw(PlanComposer sketch, Stencil stencil, int place) {
     sketch.addInks(DyeStyle.of(stencil.colour(), place).on(stencil.openings()));
-    sketch.addInks(List.of(StencilInks.blank(plan)));
-    sketch.addInks(StencilInks.seams(plan)).addInks(StencilInks.witnesses(plan));
-    sketch.addInks(StencilInks.ticks(plan));
-    ticks(sketch);
-    Bounds b = plan.stencils().blank();
+    List<Stencil> one = List.of(stencil);
+    sketch.addInks(StencilInks.blank(plan, stencil));
+    sketch.addInks(StencilInks.seams(plan, one)).addInks(StencilInks.witnesses(plan, one));
+    sketch.addInks(StencilInks.ticks(plan, one));
+    ticks(sketch, stencil);
+    Bounds b = StencilInks.around(plan, stencil);
     sketch.keepOff(List.of(StencilInks.ring(b)));
-    sizes(sketch, b);
+    Optional<PanelPlan> own = plan.panels().map(p -> p.of(stencil));
+    sizes(sketch, b, own);
     up(sketch, b);
-    plan.panels().ifPresent(p -> panels(sketch, p));
+    own.ifPresent(p -> panels(sketch, p));
     loose(sketch, stencil);
     findings(sketch, stencil);
   }
@@ -102,9 +105,9 @@ public final class StencilSheet {
   }
 
   /** Panel widths in the first row, the blank's width and height outside them. */
-  private void sizes(PlanComposer sketch, Bounds b) {
+  private void sizes(PlanComposer sketch, Bounds b, Optional<PanelPlan> own) {
     Vec topLeft = new Vec(b.minX(), b.minY());
-    plan.panels().filter(p -> p.panels().size() > 1).ifPresent(p -> widths(sketch, p));
+    own.filter(p -> p.panels().size() > 1).ifPresent(p -> widths(sketch, p));
     sketch.placeDimension(topLeft, new Vec(b.maxX(), b.minY()), 1, 7, context.length(b.width()));
     sketch.placeDimension(new Vec(b.minX(), b.maxY()), topLeft, 1, 7, context.length(b.height()));
   }
@@ -142,10 +145,9 @@ public final class StencilSheet {
     }
   }
 
-  private void ticks(PlanComposer sketch) {
+  private void ticks(PlanComposer sketch, Stencil stencil) {
     TextStyle style = TextStyle.bold(2.6 * context.type().k()).in(Palette.BLUE);
-    plan.panels().stream()
-        .flatMap(p -> p.ticks().stream())
+    StencilInks.ticksOf(plan, List.of(stencil))
         .forEach(
             t ->
                 sketch.placeLabel(

@@ -150,7 +150,7 @@ final class ConsumableFinder {
       for (InlayTakeoff i : a.floor().inlays()) {
         Film film = new Film(i.name(), a.name(), i.film());
         films.merge(film.key(), film, Film::and);
-        paper += i.skirt() * i.dyes().size();
+        paper += i.dyes().stream().mapToDouble(InlayTakeoff.StencilDye::paper).sum();
       }
       walls += a.wallMasking();
     }

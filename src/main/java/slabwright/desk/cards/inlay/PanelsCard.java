@@ -49,10 +49,10 @@ public final class PanelsCard extends Card {
         words()
             .say(
                 "desk.cards.inlay.panels.of-roll-waste",
-                p.panels().size(),
-                p.laps().size(),
+                p.all().size(),
+                p.laps(plan.stencils().stencils()).size(),
                 QuantityFormat.run(plan.rollLength(), units),
-                Math.round(p.waste() * 100)));
+                Math.round(plan.waste() * 100)));
     roll.setText(
         words()
             .say(

@@ -25,6 +25,7 @@ import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.Rgba;
 import slabwright.inlay.artwork.SeeThrough;
 import slabwright.inlay.artwork.SoftMask;
+import slabwright.inlay.artwork.StrokeOutliner;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.shape.Vec;
 import slabwright.units.Message;
@@ -181,6 +182,16 @@ final class SceneVisitor {
 
   private void add(Path2D path, Paint paint, SceneState state, boolean line) {
     if (paint == null) {
+      return;
+    }
+    List<HardBands.Band> bands = HardBands.of(paint, path.getBounds2D());
+    for (HardBands.Band band : bands) {
+      ClipOutlines.Part part =
+          new ClipOutlines.Part(new Path2D.Double(band.where(), state.toPage()), Optional.empty());
+      ClipOutlines clip = new ClipOutlines(List.of(part), Optional.empty());
+      add(path, band.colour(), bands.size() == 1 ? state : state.clipped(clip), line);
+    }
+    if (!bands.isEmpty()) {
       return;
     }
     Path2D onPage = new Path2D.Double(path, state.toPage());

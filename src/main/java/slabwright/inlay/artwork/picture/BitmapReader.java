@@ -1,9 +1,11 @@
 package slabwright.inlay.artwork.picture;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.ColorModel;
 import java.awt.image.Raster;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Collections;
 import java.util.Iterator;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
@@ -67,22 +69,20 @@ final class BitmapReader {
     if (!types.hasNext()) {
       return cmyk(reader);
     }
-    int bits = types.next().getColorModel().getPixelSize();
+    ColorModel colours = types.next().getColorModel();
+    int bits = colours.getPixelSize();
     if (width * height * bits / 8 > MOST_BYTES) {
       throw tooLarge(width, height);
     }
-    try {
-      return reader.read(0);
-    } catch (IIOException unusual) {
-      return cmyk(reader);
-    }
+    // the parser knows inks too, but not that some files store them inverted and others don't
+    return colours.getNumColorComponents() == CMYK ? cmyk(reader) : reader.read(0);
   }
 
   private static Iterator<ImageTypeSpecifier> types(ImageReader reader) throws IOException {
     try {
       return reader.getImageTypes(0);
     } catch (IIOException fourChannels) {
-      return java.util.Collections.emptyIterator();
+      return Collections.emptyIterator();
     }
   }
 
@@ -144,7 +144,7 @@ final class BitmapReader {
   private int adobeTransform() {
     int i = 2;
     while (i + 18 < file.length && (file[i] & 255) == 0xff && (file[i + 1] & 255) != 0xda) {
-      int length = (file[i + 2] & 255) << 8 | file[i + 3] & 255;
+      int length = ((file[i + 2] & 255) << 8) | (file[i + 3] & 255);
       boolean adobe = (file[i + 1] & 255) == 0xee && length >= 14 && file[i + 4] == 'A';
       if (adobe) {
         return file[i + 15] & 255;

@@ -22,7 +22,7 @@ final class ColourHistogram {
   }
 
   static int cell(int rgb) {
-    return (rgb >> 18 & 63) << 12 | (rgb >> 10 & 63) << 6 | rgb >> 2 & 63;
+    return (((rgb >> 18) & 63) << 12) | (((rgb >> 10) & 63) << 6) | ((rgb >> 2) & 63);
   }
 
   void add(int rgb) {
@@ -38,7 +38,7 @@ final class ColourHistogram {
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < CELLS; i++) {
       if (count[i] > 0) {
-        cells.add(Cell.of(red[i], green[i], blue[i], count[i]));
+        cells.add(Cell.of((double) red[i], (double) green[i], (double) blue[i], count[i]));
       }
     }
     cells.sort((p, q) -> Long.compare(q.count(), p.count()));

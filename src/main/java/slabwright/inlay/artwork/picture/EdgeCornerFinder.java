@@ -12,6 +12,10 @@ final class EdgeCornerFinder {
 
   private static final int MOST_POINTS = 32;
   private static final double PIECE = 2;
+
+  /** Points on the two sides of one corner are at most so far apart. */
+  private static final double BESIDE = 2.3;
+
   private static final double LONGEST_PIECE = 7;
   private static final double PIECE_FOR_NOISE = 20;
   private static final double SHARPEST_LOST = Math.toRadians(24);
@@ -57,10 +61,11 @@ final class EdgeCornerFinder {
       for (int k = 1; k < points.size(); k++) {
         int j = index(i + step * k);
         way = j < 0 ? Double.MAX_VALUE : way + gap(i + step * k, i + step * (k - 1));
-        if (way > piece) {
+        if (way > Math.max(piece, BESIDE)) {
           break;
         }
-        if (way <= piece / 2 && (turn[j] > turn[i] || (turn[j] == turn[i] && step < 0))) {
+        if (way <= Math.max(piece / 2, BESIDE)
+            && (turn[j] > turn[i] || (turn[j] == turn[i] && step < 0))) {
           return false;
         }
         far = turn[j];

@@ -20,6 +20,12 @@ final class EdgeSampler {
   /** How far an edge may be off beside a colour one, two… pixels wide: measured on our bench. */
   private static final double[] DOUBT = {0.6, 0.4, 0.2, 0.08};
 
+  /** So many pixels beyond the edge show the light there. */
+  private static final int LIT = 3;
+
+  /** Brightness steps (squared) from the palette that are another light, not noise. */
+  private static final double OTHER_LIGHT = 64;
+
   private final Pixels pixels;
   private final LabelMap map;
 
@@ -100,6 +106,8 @@ final class EdgeSampler {
     private final int dy;
     private final int before;
     private final int after;
+    private final int from;
+    private final int to;
 
     Profile(int x, int y, boolean upright) {
       this.x = x;
@@ -108,6 +116,31 @@ final class EdgeSampler {
       this.dy = upright ? 0 : 1;
       this.before = label(-1);
       this.after = label(0);
+      this.from = colour(before, -1 - REACH, -1);
+      this.to = colour(after, REACH, 1);
+    }
+
+    /**
+     * The colour on one side: that of the palette, unless the pixels further on there all have it
+     * in another light.
+     */
+    private int colour(int label, int start, int step) {
+      int palette = map.colour(label);
+      double r = 0;
+      double g = 0;
+      double b = 0;
+      for (int k = 0; k < LIT; k++) {
+        int at = start + k * step;
+        if (label(at) != label || run(at, -step, label) <= REACH) {
+          return palette;
+        }
+        int c = pixels.at(x + at * dx, y + at * dy);
+        r += PixelColour.red(c);
+        g += PixelColour.green(c);
+        b += PixelColour.blue(c);
+      }
+      int lit = PixelColour.packed(r / LIT, g / LIT, b / LIT);
+      return PixelColour.distance(lit, palette) > OTHER_LIGHT ? lit : palette;
     }
 
     /** Label of the pixel {@code k} steps on; 0 is the first behind the edge. */
@@ -118,7 +151,7 @@ final class EdgeSampler {
     /** How much of the pixel is of the colour behind the edge. */
     private double share(int k) {
       int c = pixels.at(x + k * dx, y + k * dy);
-      double s = PixelColour.share(c, map.colour(before), map.colour(after));
+      double s = PixelColour.share(c, from, to);
       return Math.max(-0.3, Math.min(1.3, s));
     }
 

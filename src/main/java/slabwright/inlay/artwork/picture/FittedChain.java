@@ -16,6 +16,9 @@ final class FittedChain {
   /** A corner further than this from where the edge turns is not believed, in pixels. */
   private static final double FARTHEST = 2.5;
 
+  /** Points on each side that a corner is first guessed from. */
+  private static final int FEW = 4;
+
   private static final double FARTHEST_TIP = 7;
 
   /** Half the width, in pixels, at which a tip running out is lost between the pixels. */
@@ -43,16 +46,50 @@ final class FittedChain {
     if (points.closed() && at.length == 0) {
       fitLoop();
     } else {
-      for (int i : at) {
-        corners.add(point(i));
+      int[] last = at.clone();
+      for (int k = 0; k < at.length; k++) {
+        Vec corner = firstGuess(at, k);
+        corners.add(corner);
+        // a point that the corner lies behind is the last before it, else the first behind it
+        Vec in = point(at[k]).minus(point(at[k] - 1));
+        last[k] = corner.minus(point(at[k])).dot(in) > 0 ? at[k] : at[k] - 1;
       }
-      fitSpans(chain, at);
+      fitSpans(chain, at, last);
     }
   }
 
   private Vec point(int i) {
     int k = Math.floorMod(i, points.size());
     return new Vec(points.x()[k], points.y()[k]);
+  }
+
+  /** Where the few points before and behind a corner point to. */
+  private Vec firstGuess(int[] at, int k) {
+    int n = points.size();
+    int i = at[k];
+    int room = FEW;
+    if (points.closed()) {
+      int others = at.length == 1 ? n : Math.floorMod(at[(k + 1) % at.length] - i, n);
+      int back = at.length == 1 ? n : Math.floorMod(i - at[(k + at.length - 1) % at.length], n);
+      room = Math.min(room, Math.min(others, back) - 1);
+    } else {
+      int after = (k + 1 < at.length ? at[k + 1] : n) - i - 1;
+      int before = i - (k > 0 ? at[k - 1] : -1) - 1;
+      room = Math.min(room, Math.min(after, before));
+    }
+    if (room < 2) {
+      return point(i);
+    }
+    double[] x = new double[2 * room];
+    double[] y = new double[2 * room];
+    for (int j = 0; j < room; j++) {
+      x[j] = point(i - room + j).x();
+      y[j] = point(i - room + j).y();
+      x[room + j] = point(i + 1 + j).x();
+      y[room + j] = point(i + 1 + j).y();
+    }
+    Vec meeting = EdgeLine.of(x, y, 0, room).meets(EdgeLine.of(x, y, room, 2 * room));
+    return meeting.distanceTo(point(i)) <= FARTHEST ? meeting : point(i);
   }
 
   private void fitLoop() {
@@ -66,7 +103,7 @@ final class FittedChain {
     loop = line.subList(0, line.size() - 1);
   }
 
-  private void fitSpans(BoundaryChain chain, int[] at) {
+  private void fitSpans(BoundaryChain chain, int[] at, int[] lastBefore) {
     boolean closed = points.closed();
     int last = chain.steps();
     Vec first = new Vec(chain.x()[0], chain.y()[0]);
@@ -79,9 +116,9 @@ final class FittedChain {
         boolean toCorner = closed || k < at.length;
         int cornerBefore = closed ? k : k - 1;
         int cornerBehind = closed ? (k + 1) % at.length : k;
-        int from = fromCorner ? at[cornerBefore] : 0;
-        int to = toCorner ? at[cornerBehind] : points.size() - 1;
-        to = closed && to <= from ? to + points.size() : to;
+        int from = fromCorner ? lastBefore[cornerBefore] + 1 : 0;
+        int to = toCorner ? lastBefore[cornerBehind] : points.size() - 1;
+        to = closed && to < from ? to + points.size() : to;
         List<Vec> run = new ArrayList<>();
         for (int i = from; i <= to; i++) {
           run.add(point(i));

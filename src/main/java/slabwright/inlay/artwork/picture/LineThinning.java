@@ -32,7 +32,23 @@ final class LineThinning {
         out.add(line.get(i));
       }
     }
+    if (closed) {
+      // the seams were kept only to have ends to start from
+      drop(out, line.get(n / 2));
+      drop(out, line.get(0));
+      drop(out, line.get(n - 1));
+    }
     return out;
+  }
+
+  private static void drop(List<Vec> ring, Vec seam) {
+    int n = ring.size();
+    int i = ring.indexOf(seam);
+    if (n > 3
+        && i >= 0
+        && off(seam, ring.get((i + n - 1) % n), ring.get((i + 1) % n)) <= TOLERANCE) {
+      ring.remove(i);
+    }
   }
 
   private static void mark(List<Vec> line, int from, int to, boolean[] keep) {

@@ -9,6 +9,8 @@ final class LineUntangling {
   /** A loop has at most so many points; a longer one is drawn. */
   private static final int MOST = 14;
 
+  private static final double END = 1e-9;
+
   private LineUntangling() {}
 
   static List<Vec> untangled(List<Vec> line, boolean closed) {
@@ -65,6 +67,11 @@ final class LineUntangling {
     }
     double s = c.minus(a).cross(v) / cross;
     double t = c.minus(a).cross(u) / cross;
-    return s > 0 && s < 1 && t > 0 && t < 1 ? a.plus(u.times(s)) : null;
+    return isInside(s) && isInside(t) ? a.plus(u.times(s)) : null;
+  }
+
+  /** Pieces that only share an end don't cross. */
+  private static boolean isInside(double t) {
+    return t > END && t < 1 - END;
   }
 }

@@ -9,7 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.settingout.PanelPlace;
+import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.site.FloorArea;
@@ -140,27 +143,53 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
           : Message.of("sheets.crew-step.paper", stencil, place);
     }
     String order =
-        inlay(type).flatMap(i -> job.area(type.areaId()).flatMap(a -> settingOut(a, i))).orElse("");
+        inlay(type)
+            .flatMap(i -> job.area(type.areaId()).flatMap(a -> settingOut(a, i, type)))
+            .orElse("");
     return kinds.contains(StepKind.PRESS_EDGES)
         ? Message.of("sheets.crew-step.lay-and-press", stencil, place, order)
         : Message.of("sheets.crew-step.lay", stencil, place, order);
   }
 
   /** The panels in the order of laying, such as "B on the cross, then C, A". */
-  private Optional<String> settingOut(AreaResult area, PlacedInlay inlay) {
+  private Optional<String> settingOut(AreaResult area, PlacedInlay inlay, StepType type) {
     return inlay
         .settingOut(area.takeoff(), job.site().units())
-        .map(s -> s.panels().stream().map(PanelPlace::panel).toList())
+        .map(s -> laid(s, inlay, type).stream().map(PanelPlace::panel).toList())
         .filter(p -> !p.isEmpty())
         .map(
             p ->
-                p.size() == 1
-                    ? job.words().say("sheets.crew-step.one-panel", p.get(0))
-                    : job.words()
-                        .say(
-                            "sheets.crew-step.panels",
-                            p.get(0),
-                            String.join(", ", p.subList(1, p.size()))));
+                isLocal(inlay, type)
+                    ? job.words().say("sheets.crew-step.local-panels", String.join(", ", p))
+                    : p.size() == 1
+                        ? job.words().say("sheets.crew-step.one-panel", p.get(0))
+                        : job.words()
+                            .say(
+                                "sheets.crew-step.panels",
+                                p.get(0),
+                                String.join(", ", p.subList(1, p.size()))));
+  }
+
+  /** Those of the stencil's own blanks; else those of the whole blank that are cut for it. */
+  private static List<PanelPlace> laid(SettingOut out, PlacedInlay inlay, StepType type) {
+    Optional<Stencil> stencil = stencil(inlay, type);
+    Optional<PanelPlan> panels = inlay.plan().panels();
+    if (stencil.isEmpty() || panels.isEmpty()) {
+      return out.panels();
+    }
+    List<String> cut = panels.get().cut(stencil.get()).stream().map(Panel::name).toList();
+    return out.panels().stream().filter(p -> cut.contains(p.panel())).toList();
+  }
+
+  private static boolean isLocal(PlacedInlay inlay, StepType type) {
+    return stencil(inlay, type)
+        .flatMap(s -> inlay.plan().panels().map(p -> p.isLocal(s)))
+        .orElse(false);
+  }
+
+  private static Optional<Stencil> stencil(PlacedInlay inlay, StepType type) {
+    List<Stencil> all = inlay.plan().stencils().stencils();
+    return type.stencils().stream().findFirst().filter(i -> i < all.size()).map(all::get);
   }
 
   private Message mist(CrewDay.Work work, String place) {

@@ -17,6 +17,7 @@ import slabwright.inlay.masking.PaperRun;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
+import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
@@ -74,6 +75,16 @@ final class LayingPoster {
         context.say(
             "sheets.laying-poster.press", context.length(inlay.inlay().spec().press().mm())));
     plan.masking().stream().flatMap(m -> m.paper().stream()).forEach(p -> lines.add(paper(p)));
+    plan.stencils().stencils().stream()
+        .filter(s -> plan.panels().filter(p -> p.isLocal(s)).isPresent())
+        .map(
+            s ->
+                context.say(
+                    "sheets.laying-poster.paper-local",
+                    s.layer(),
+                    context.say(inlay.colourName(s.colour())),
+                    context.area(plan.skirtArea(s))))
+        .forEach(lines::add);
     plan.masking().stream()
         .flatMap(m -> m.upright().stream())
         .map(u -> context.say("sheets.laying-poster.upright", u.what()))
@@ -99,14 +110,17 @@ final class LayingPoster {
 
   private void draw(PlanComposer sketch) {
     sketch.addInks(StencilInks.flat(plan));
-    sketch.addInks(List.of(StencilInks.blank(plan)));
-    sketch.addInks(StencilInks.seams(plan)).addInks(StencilInks.witnesses(plan));
-    sketch.addInks(StencilInks.ticks(plan));
+    List<Stencil> all = plan.stencils().stencils();
+    sketch.addInks(StencilInks.blank(plan));
+    sketch.addInks(StencilInks.seams(plan)).addInks(StencilInks.witnesses(plan, all));
+    sketch.addInks(StencilInks.ticks(plan, all));
     sketch.addInks(lines());
     sketch.keepOff(List.of(StencilInks.ring(blank)));
     sketch.keepOff(new Vec(cross.x(), blank.minY()), new Vec(cross.x(), blank.maxY()));
     sketch.keepOff(new Vec(blank.minX(), cross.y()), new Vec(blank.maxX(), cross.y()));
-    settingOut.panels().stream().limit(1).forEach(p -> first(sketch, p));
+    settingOut.panels().stream()
+        .filter(p -> p.lap() == PanelPlace.Lap.FIRST)
+        .forEach(p -> first(sketch, p));
     Vec topLeft = new Vec(blank.minX(), blank.minY());
     Vec topRight = new Vec(blank.maxX(), blank.minY());
     sketch.placeDimension(topLeft, topRight, 1, 8, context.length(blank.width()));
@@ -156,7 +170,7 @@ final class LayingPoster {
     TextStyle style = context.type().title().in(Palette.RED);
     double off = 6 * context.type().k() / sketch.view().scale();
     List<String> order = settingOut.panels().stream().map(PanelPlace::panel).toList();
-    for (Panel panel : plan.panels().map(p -> p.panels()).orElse(List.of())) {
+    for (Panel panel : plan.panels().map(p -> p.all()).orElse(List.of())) {
       boolean lowest = panel.box().maxY() >= blank.maxY() - 1;
       Vec m = panel.box().middle();
       Vec at = lowest ? new Vec(m.x(), blank.maxY() + off) : m;

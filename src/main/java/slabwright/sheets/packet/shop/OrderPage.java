@@ -166,7 +166,9 @@ final class OrderPage {
   }
 
   private String panels(PanelPlan p) {
-    return p.panels().stream().map(this::panel).collect(Collectors.joining("; "));
+    return p.cut(plan.stencils().stencils()).stream()
+        .map(this::panel)
+        .collect(Collectors.joining("; "));
   }
 
   private String panel(Panel panel) {
@@ -184,7 +186,10 @@ final class OrderPage {
           List.of(
               new TableCell.Swatch(DyeStyle.flat(s.colour())),
               TableCell.bold(context.say("sheets.order-page.stencil", s.layer())),
-              TableCell.of(context.say(placed.colourName(s.colour()))),
+              TableCell.of(
+                  plan.panels()
+                      .map(p -> colourAndPanels(s, p))
+                      .orElseGet(() -> context.say(placed.colourName(s.colour())))),
               TableCell.of(context.say("sheets.order-page.stays", s.loosePieces().size()))));
     }
     return TableBlock.of(
@@ -194,6 +199,15 @@ final class OrderPage {
             TableColumn.words(""),
             TableColumn.narrow("")),
         rows);
+  }
+
+  private String colourAndPanels(Stencil s, PanelPlan p) {
+    List<String> names = p.cut(s).stream().map(Panel::name).toList();
+    return context.say(
+        "sheets.order-page.colour-and-panels",
+        placed.colourName(s.colour()),
+        names.size(),
+        String.join(", ", names));
   }
 
   /** The graphic as it will be, small. */

@@ -56,7 +56,7 @@ final class PanelPage {
     blocks.add(
         new OverviewBlock(
             CoordinateFrame.GRAPHIC,
-            plan.stencils().blank(),
+            StencilInks.around(plan, stencil),
             168,
             24,
             s -> draw(s, stencil, place)));
@@ -97,10 +97,10 @@ final class PanelPage {
 
   private void draw(PlanComposer sketch, Stencil stencil, int place) {
     sketch.addInks(DyeStyle.of(stencil.colour(), place).on(stencil.openings()));
-    sketch.addInks(List.of(StencilInks.blank(plan)));
-    sketch.addInks(StencilInks.seams(plan));
-    plan.panels().ifPresent(p -> panels(sketch, p));
-    Bounds b = plan.stencils().blank();
+    sketch.addInks(StencilInks.blank(plan, stencil));
+    sketch.addInks(StencilInks.seams(plan, List.of(stencil)));
+    plan.panels().ifPresent(p -> panels(sketch, p.of(stencil)));
+    Bounds b = StencilInks.around(plan, stencil);
     Vec topLeft = new Vec(b.minX(), b.minY());
     sketch.placeDimension(topLeft, new Vec(b.maxX(), b.minY()), 1, 7, context.length(b.width()));
     sketch.placeDimension(new Vec(b.minX(), b.maxY()), topLeft, 1, 7, context.length(b.height()));

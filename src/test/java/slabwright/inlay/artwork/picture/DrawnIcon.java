@@ -16,6 +16,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
@@ -36,23 +37,38 @@ record DrawnIcon(String name, List<Part> parts) {
   /** One colour of it; parts don't overlap. */
   record Part(Shape shape, int rgb) {}
 
-  private static final int FINE = 4;
+  static final List<String> NAMES =
+      List.of(
+          "heron",
+          "disc",
+          "thin-ring",
+          "star",
+          "burst",
+          "turned-square",
+          "comb",
+          "letters",
+          "caps",
+          "leaf",
+          "two-halves",
+          "grey-between");
 
-  static List<DrawnIcon> all() throws IOException {
-    List<DrawnIcon> all = new ArrayList<>();
-    all.add(heron());
-    all.add(single("disc", ring(0.5, 0.5, 0.4, 0)));
-    all.add(single("thin-ring", ring(0.5, 0.5, 0.42, 0.405)));
-    all.add(single("star", star(5, 0.45, 0.18)));
-    all.add(single("burst", star(12, 0.45, 0.3)));
-    all.add(single("turned-square", turned(new Rectangle2D.Double(0.25, 0.25, 0.5, 0.5), 17)));
-    all.add(single("comb", comb()));
-    all.add(single("letters", letters("Rag5", Font.SERIF)));
-    all.add(single("caps", letters("TRAM", Font.SANS_SERIF)));
-    all.add(single("leaf", leaf()));
-    all.add(wheel());
-    all.add(flag());
-    return all;
+  static DrawnIcon named(String name) throws IOException {
+    return switch (name) {
+      case "heron" -> heron();
+      case "disc" -> single(name, ring(0.5, 0.5, 0.4, 0));
+      case "thin-ring" -> single(name, ring(0.5, 0.5, 0.42, 0.405));
+      case "star" -> single(name, star(5, 0.45, 0.18));
+      case "burst" -> single(name, star(12, 0.45, 0.3));
+      case "turned-square" ->
+          single(name, turned(new Rectangle2D.Double(0.25, 0.25, 0.5, 0.5), 17));
+      case "comb" -> single(name, comb());
+      case "letters" -> single(name, letters("Rag5", "DejaVu Serif"));
+      case "caps" -> single(name, letters("TRAM", "DejaVu Sans"));
+      case "leaf" -> single(name, leaf());
+      case "two-halves" -> twoHalves();
+      case "grey-between" -> greyBetween();
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 
   private static DrawnIcon single(String name, Shape shape) {
@@ -124,7 +140,7 @@ record DrawnIcon(String name, List<Part> parts) {
   }
 
   /** Two colours that touch along curves and meet at points with the paper. */
-  private static DrawnIcon wheel() {
+  private static DrawnIcon twoHalves() {
     List<Part> parts = new ArrayList<>();
     Area disc = new Area(ring(0.5, 0.5, 0.42, 0.1));
     Area left = new Area(disc);
@@ -137,7 +153,7 @@ record DrawnIcon(String name, List<Part> parts) {
   }
 
   /** Grey between black and white: the colour that smoothed edges look like. */
-  private static DrawnIcon flag() {
+  private static DrawnIcon greyBetween() {
     List<Part> parts = new ArrayList<>();
     Area black = new Area(new Rectangle2D.Double(0.1, 0.2, 0.27, 0.6));
     black.add(new Area(ring(0.78, 0.5, 0.14, 0.06)));
@@ -174,12 +190,11 @@ record DrawnIcon(String name, List<Part> parts) {
 
   /** As a picture on white, each pixel the mean of what it covers. */
   BufferedImage drawn(int side) {
-    int big = side * FINE;
+    int fineness = side < 800 ? 4 : 2;
+    int big = side * fineness;
     BufferedImage fine = new BufferedImage(big, big, BufferedImage.TYPE_INT_RGB);
-    double[][] sum = new double[side * side][3];
-    for (double[] s : sum) {
-      java.util.Arrays.fill(s, 255);
-    }
+    double[] sum = new double[side * side * 3];
+    Arrays.fill(sum, 255);
     for (Part part : parts) {
       Graphics2D g = fine.createGraphics();
       g.setColor(Color.BLACK);
@@ -193,22 +208,25 @@ record DrawnIcon(String name, List<Part> parts) {
       for (int y = 0; y < side; y++) {
         for (int x = 0; x < side; x++) {
           double cover = 0;
-          for (int v = 0; v < FINE; v++) {
-            for (int u = 0; u < FINE; u++) {
-              cover += (fine.getRGB(x * FINE + u, y * FINE + v) & 255) / (255.0 * FINE * FINE);
+          for (int v = 0; v < fineness; v++) {
+            for (int u = 0; u < fineness; u++) {
+              cover +=
+                  (fine.getRGB(x * fineness + u, y * fineness + v) & 255)
+                      / (255.0 * fineness * fineness);
             }
           }
-          double[] s = sum[y * side + x];
+          int at = 3 * (y * side + x);
           // parts don't overlap: each takes its share of the paper away
-          s[0] += cover * ((part.rgb() >> 16 & 255) - 255);
-          s[1] += cover * ((part.rgb() >> 8 & 255) - 255);
-          s[2] += cover * ((part.rgb() & 255) - 255);
+          sum[at] += cover * ((part.rgb() >> 16 & 255) - 255);
+          sum[at + 1] += cover * ((part.rgb() >> 8 & 255) - 255);
+          sum[at + 2] += cover * ((part.rgb() & 255) - 255);
         }
       }
     }
     BufferedImage out = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
-    for (int i = 0; i < sum.length; i++) {
-      out.setRGB(i % side, i / side, PixelColour.packed(sum[i][0], sum[i][1], sum[i][2]));
+    for (int i = 0; i < side * side; i++) {
+      int rgb = PixelColour.packed(sum[3 * i], sum[3 * i + 1], sum[3 * i + 2]);
+      out.setRGB(i % side, i / side, rgb);
     }
     return out;
   }

@@ -1,24 +1,23 @@
-package slabwright.inlay.artwork.batik;
+package slabwright.inlay.artwork;
 
 import java.awt.BasicStroke;
 import java.awt.Stroke;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
-import slabwright.inlay.artwork.WarningCollector;
 import slabwright.units.Message;
 
 /**
  * Strokes as outlines, in the user space they are defined in. Curves are cut into short pieces
  * first, as the offset of each piece is fitted by one Bézier.
  */
-final class StrokeOutliner {
+public final class StrokeOutliner {
   private static final int PIECES = 8;
   private static final double MOST_DASHES = 20_000;
 
   private StrokeOutliner() {}
 
-  static Path2D outline(Path2D path, Stroke stroke, WarningCollector notes) {
+  public static Path2D outline(Path2D path, Stroke stroke, WarningCollector notes) {
     Stroke used = stroke;
     if (stroke instanceof BasicStroke b && b.getDashArray() != null) {
       used = tamed(b, length(path), notes);

@@ -1,0 +1,33 @@
+package slabwright.inlay;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import slabwright.inlay.artwork.picture.TraceSettings;
+import slabwright.site.GraphicSource;
+
+/**
+ * How a graphic's file is read, beside its width and colours.
+ *
+ * @param page of a PDF, from 1
+ * @param tracing of a picture; a drawing has no use of it
+ */
+public record GraphicSettings(int page, TraceSettings tracing) {
+  /** As an inlay's source says. */
+  public static GraphicSettings of(GraphicSource source) {
+    TraceSettings tracing =
+        source
+            .picture()
+            .map(
+                t ->
+                    new TraceSettings(
+                        OptionalInt.of(t.colours()),
+                        OptionalDouble.of(t.speck().mm()),
+                        t.roundness(),
+                        Optional.of(t.background()),
+                        List.of()))
+            .orElse(TraceSettings.TOLD);
+    return new GraphicSettings(source.page().orElse(1), tracing);
+  }
+}

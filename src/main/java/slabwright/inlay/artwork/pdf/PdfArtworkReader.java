@@ -1,0 +1,170 @@
+package slabwright.inlay.artwork.pdf;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Optional;
+import slabwright.inlay.artwork.ArtworkBuilder;
+import slabwright.inlay.artwork.ArtworkOptions;
+import slabwright.inlay.artwork.ArtworkPage;
+import slabwright.inlay.artwork.ArtworkQuestion;
+import slabwright.inlay.artwork.ArtworkRefusal;
+import slabwright.inlay.artwork.ArtworkResult;
+import slabwright.inlay.artwork.ArtworkWarning.Kind;
+import slabwright.inlay.artwork.ClipOutlines;
+import slabwright.inlay.artwork.PaintedShape;
+import slabwright.inlay.artwork.RefusedArtworkException;
+import slabwright.inlay.artwork.Rgba;
+import slabwright.inlay.artwork.SeeThrough;
+import slabwright.inlay.artwork.SoftMask;
+import slabwright.inlay.artwork.StrokeOutliner;
+import slabwright.inlay.artwork.WarningCollector;
+import slabwright.pdfin.painted.PdfNote;
+import slabwright.pdfin.painted.PdfPaintedShape;
+import slabwright.pdfin.painted.PdfPainting;
+import slabwright.pdfin.painted.PdfSoftMask;
+import slabwright.shape.Vec;
+import slabwright.units.Message;
+import slabwright.units.Result;
+
+/** Reads a page of a PDF as it is seen, painted and laid to a width. */
+public final class PdfArtworkReader {
+  private static final double FAINTEST = 0.002;
+  private static final String WHITE = "#ffffff";
+
+  private final PdfPainting painting;
+  private final WarningCollector notes = new WarningCollector();
+  private final IdentityHashMap<Path2D, ClipOutlines> clips = new IdentityHashMap<>();
+  private final IdentityHashMap<PdfSoftMask, SoftMask> masks = new IdentityHashMap<>();
+
+  private PdfArtworkReader(PdfPainting painting) {
+    this.painting = painting;
+  }
+
+  /**
+   * Reads a page.
+   *
+   * @param name what to call the file in sentences
+   * @param page from 1
+   */
+  public static ArtworkResult read(byte[] pdf, String name, int page, ArtworkOptions options) {
+    try {
+      options.checkWidth();
+    } catch (RefusedArtworkException e) {
+      return e.refusal(name);
+    }
+    Result<PdfPainting> result = PdfPainting.read(pdf, page);
+    if (result instanceof Result.Refused<PdfPainting> refused) {
+      return new ArtworkRefusal(
+          ArtworkRefusal.Reason.NOT_UNDERSTOOD,
+          Message.of("inlay.artwork.refused", name, refused.message()));
+    }
+    try {
+      return new PdfArtworkReader(result.orThrow()).artwork(name, page, options);
+    } catch (RefusedArtworkException e) {
+      return e.refusal(name);
+    }
+  }
+
+  private ArtworkResult artwork(String name, int page, ArtworkOptions options) {
+    List<PaintedShape> shapes = new ArrayList<>();
+    painting.shapes().forEach(s -> add(s, shapes));
+    painting.notes().forEach(this::note);
+    if (painting.pages() > 1) {
+      notes.add(
+          Kind.PART_LEFT_OUT, Message.of("inlay.pdf-artwork.one-page", page, painting.pages()));
+    }
+    painting.names().forEach(this::sayName);
+    if (shapes.isEmpty() && hasPicture()) {
+      throw new RefusedArtworkException(
+          ArtworkRefusal.Reason.PICTURE, Message.of("inlay.pdf-artwork.only-a-picture"));
+    }
+    ArtworkPage sheet = new ArtworkPage(painting.width(), painting.height(), 1, true);
+    return new ArtworkBuilder(shapes, sheet, options, notes).named(painting.names()).build(name);
+  }
+
+  private boolean hasPicture() {
+    return painting.notes().stream().anyMatch(n -> n.kind() == PdfNote.Kind.PICTURE);
+  }
+
+  private void sayName(String hex, String name) {
+    notes.add(Kind.SPOT_COLOUR, Message.of("inlay.pdf-artwork.spot-colour", hex, name));
+  }
+
+  private void add(PdfPaintedShape s, List<PaintedShape> to) {
+    if (s.alpha() >= FAINTEST) {
+      Path2D outline = onPage(s);
+      Rectangle2D box = outline.getBounds2D();
+      Vec place = new Vec(box.getCenterX(), box.getCenterY());
+      to.add(shape(s, outline, SeeThrough.colour(Rgba.ofHex(s.hex()), s.alpha(), place, notes)));
+    }
+  }
+
+  private PaintedShape shape(PdfPaintedShape s, Path2D outline, String hex) {
+    List<ClipOutlines> inside = s.clips().stream().map(this::clip).toList();
+    List<SoftMask> through = s.masks().stream().map(this::mask).toList();
+    return new PaintedShape(outline, hex, s.alpha(), inside, through, false);
+  }
+
+  private Path2D onPage(PdfPaintedShape s) {
+    Path2D drawn =
+        s.pen().map(pen -> StrokeOutliner.outline(s.path(), pen, notes)).orElse(s.path());
+    return new Path2D.Double(drawn, s.toPage());
+  }
+
+  private ClipOutlines clip(Path2D path) {
+    return clips.computeIfAbsent(
+        path,
+        p ->
+            new ClipOutlines(
+                List.of(new ClipOutlines.Part(p, Optional.empty())), Optional.empty()));
+  }
+
+  private SoftMask mask(PdfSoftMask mask) {
+    SoftMask known = masks.get(mask);
+    if (known == null) {
+      List<PaintedShape> painted =
+          mask.painted().stream()
+              .map(s -> shape(s, onPage(s), mask.byAlpha() ? WHITE : s.hex()))
+              .toList();
+      Rectangle2D sheet = new Rectangle2D.Double(0, 0, painting.width(), painting.height());
+      Path2D all = new Path2D.Double(sheet, new AffineTransform());
+      known = new SoftMask(painted, clip(all));
+      masks.put(mask, known);
+    }
+    return known;
+  }
+
+  private void note(PdfNote note) {
+    switch (note.kind()) {
+      case PICTURE -> say(note, Kind.PART_LEFT_OUT, Message.of("inlay.pdf-artwork.picture"));
+      case MESH -> say(note, Kind.PART_LEFT_OUT, Message.of("inlay.pdf-artwork.mesh"));
+      case HAIRLINE -> say(note, Kind.PART_LEFT_OUT, Message.of("inlay.pdf-artwork.hairline"));
+      case HIDDEN_LAYER ->
+          notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.pdf-artwork.hidden-layer"));
+      case BLEND -> notes.add(Kind.EFFECT_LEFT_OUT, Message.of("inlay.pdf-artwork.blend"));
+      case MASK -> notes.add(Kind.MASK, Message.of("inlay.scene-visitor.mask-at-half-brightness"));
+      case FONT ->
+          say(note, Kind.FONT_SUBSTITUTED, Message.of("inlay.pdf-artwork.font", note.about()));
+      case CHARACTER ->
+          say(note, Kind.CHARACTER_MISSING, Message.of("inlay.pdf-artwork.glyph", note.about()));
+      case FADE -> {
+        say(note, Kind.GRADIENT, Message.of("inlay.paint-colour.gradient"));
+        Message asked = Message.of("inlay.artwork-question.fade", note.about());
+        notes.ask(ArtworkQuestion.Kind.FADE, asked, note.about(), note.place());
+      }
+      case PATTERN -> {
+        say(note, Kind.PATTERN, Message.of("inlay.paint-colour.pattern"));
+        Message asked = Message.of("inlay.artwork-question.pattern", note.about());
+        notes.ask(ArtworkQuestion.Kind.PATTERN, asked, note.about(), note.place());
+      }
+    }
+  }
+
+  private void say(PdfNote note, Kind kind, Message message) {
+    notes.add(kind, message, note.place());
+  }
+}

@@ -1,0 +1,423 @@
+package slabwright.pdfin.painted;
+
+import java.awt.BasicStroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.GeneralPath;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType3Font;
+import org.apache.pdfbox.pdmodel.graphics.blend.BlendMode;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.apache.pdfbox.pdmodel.graphics.pattern.PDTilingPattern;
+import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
+import org.apache.pdfbox.pdmodel.graphics.state.PDSoftMask;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.apache.pdfbox.util.Matrix;
+import org.apache.pdfbox.util.Vector;
+
+/** Runs a page's drawing operators and notes each thing that is painted, in paint order. */
+final class PdfPaintCollector extends PDFGraphicsStreamEngine {
+  private static final int NO_CLIP = -1;
+
+  private final PdfPageFrame frame;
+  private final PdfLayers layers;
+  private final PdfBudget budget = new PdfBudget();
+  private final PdfNotes notes;
+  private final PdfPaints paints;
+  private final PdfGlyphs glyphs;
+  private final IdentityHashMap<Path2D, Path2D> clips = new IdentityHashMap<>();
+  private final Map<String, PdfSoftMask> masks = new HashMap<>();
+  private final Deque<Boolean> hidden = new ArrayDeque<>();
+
+  private List<PdfPaintedShape> shapes = new ArrayList<>();
+  private Path2D.Double path = new Path2D.Double();
+  private Path2D.Double lettersToClip = new Path2D.Double();
+  private int clipRule = NO_CLIP;
+  private double groupAlpha = 1;
+  private List<PdfSoftMask> groupMasks = List.of();
+  private int hiddenDepth;
+
+  PdfPaintCollector(PDPage page, PdfLayers layers) {
+    super(page);
+    this.frame = new PdfPageFrame(page);
+    this.layers = layers;
+    this.notes = new PdfNotes(frame);
+    this.paints = new PdfPaints(notes, this::tile);
+    this.glyphs = new PdfGlyphs(notes);
+  }
+
+  List<PdfPaintedShape> shapes() {
+    return shapes;
+  }
+
+  List<PdfNote> notes() {
+    return notes.all();
+  }
+
+  Map<String, String> names() {
+    return paints.names();
+  }
+
+  @Override
+  protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+    budget.operator(getGraphicsStackSize());
+    super.processOperator(operator, operands);
+  }
+
+  @Override
+  public void moveTo(float x, float y) {
+    budget.point();
+    path.moveTo(x, y);
+  }
+
+  @Override
+  public void lineTo(float x, float y) {
+    begin(x, y);
+    path.lineTo(x, y);
+  }
+
+  @Override
+  public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
+    begin(x1, y1);
+    path.curveTo(x1, y1, x2, y2, x3, y3);
+  }
+
+  /** A path that forgot to start does so at its first point. */
+  private void begin(float x, float y) {
+    budget.point();
+    if (path.getCurrentPoint() == null) {
+      path.moveTo(x, y);
+    }
+  }
+
+  @Override
+  public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {
+    budget.point();
+    path.moveTo(p0.getX(), p0.getY());
+    path.lineTo(p1.getX(), p1.getY());
+    path.lineTo(p2.getX(), p2.getY());
+    path.lineTo(p3.getX(), p3.getY());
+    path.closePath();
+  }
+
+  @Override
+  public void closePath() {
+    if (path.getCurrentPoint() != null) {
+      path.closePath();
+    }
+  }
+
+  @Override
+  public Point2D getCurrentPoint() {
+    return path.getCurrentPoint();
+  }
+
+  @Override
+  public void clip(int windingRule) {
+    clipRule = windingRule;
+  }
+
+  /** Clips by the path when that was asked for, then forgets it. */
+  @Override
+  public void endPath() {
+    if (clipRule != NO_CLIP && path.getCurrentPoint() != null) {
+      path.setWindingRule(clipRule);
+      getGraphicsState().intersectClippingPath(new GeneralPath(path));
+    }
+    clipRule = NO_CLIP;
+    path = new Path2D.Double();
+  }
+
+  @Override
+  public void fillPath(int windingRule) throws IOException {
+    fill(path, windingRule);
+    endPath();
+  }
+
+  @Override
+  public void strokePath() throws IOException {
+    stroke(path);
+    endPath();
+  }
+
+  @Override
+  public void fillAndStrokePath(int windingRule) throws IOException {
+    fill(path, windingRule);
+    stroke(path);
+    endPath();
+  }
+
+  private void fill(Path2D outline, int rule) throws IOException {
+    if (isHidden() || outline.getCurrentPoint() == null) {
+      return;
+    }
+    PDGraphicsState gs = getGraphicsState();
+    Rectangle2D box = outline.getBounds2D();
+    Optional<String> hex = paints.hex(gs.getNonStrokingColor(), box);
+    if (hex.isPresent()) {
+      Path2D.Double made = new Path2D.Double(outline);
+      made.setWindingRule(rule);
+      double alpha = groupAlpha * gs.getNonStrokeAlphaConstant();
+      add(made, frame.toPage(), Optional.empty(), hex.get(), alpha);
+    }
+  }
+
+  private void stroke(Path2D line) throws IOException {
+    if (isHidden() || line.getCurrentPoint() == null) {
+      return;
+    }
+    PDGraphicsState gs = getGraphicsState();
+    Rectangle2D box = line.getBounds2D();
+    if (!(gs.getLineWidth() > 0)) {
+      notes.add(PdfNote.Kind.HAIRLINE, "", box);
+      return;
+    }
+    Optional<String> hex = paints.hex(gs.getStrokingColor(), box);
+    AffineTransform user = gs.getCurrentTransformationMatrix().createAffineTransform();
+    if (hex.isEmpty() || user.getDeterminant() == 0) {
+      return;
+    }
+    try {
+      Path2D.Double followed = new Path2D.Double(line, user.createInverse());
+      AffineTransform at = frame.toPage();
+      at.concatenate(user);
+      Optional<BasicStroke> pen = Optional.of(PdfPens.of(gs));
+      add(followed, at, pen, hex.get(), groupAlpha * gs.getAlphaConstant());
+    } catch (NoninvertibleTransformException flat) {
+      // a pen squeezed to nothing draws nothing
+      return;
+    }
+  }
+
+  private void add(
+      Path2D made, AffineTransform at, Optional<BasicStroke> pen, String hex, double alpha)
+      throws IOException {
+    budget.shape();
+    PDGraphicsState gs = getGraphicsState();
+    if (gs.getBlendMode() != BlendMode.NORMAL && gs.getBlendMode() != BlendMode.COMPATIBLE) {
+      notes.add(PdfNote.Kind.BLEND, "", new Rectangle2D.Double());
+    }
+    List<Path2D> inside = new ArrayList<>();
+    for (Path2D clip : gs.getCurrentClippingPaths()) {
+      inside.add(clips.computeIfAbsent(clip, c -> new Path2D.Double(c, frame.toPage())));
+    }
+    shapes.add(new PdfPaintedShape(made, at, pen, hex, alpha, inside, masksHere()));
+  }
+
+  private List<PdfSoftMask> masksHere() throws IOException {
+    PDSoftMask mask = getGraphicsState().getSoftMask();
+    if (mask == null || mask.getGroup() == null) {
+      return groupMasks;
+    }
+    String key =
+        System.identityHashCode(mask.getCOSObject()) + "@" + mask.getInitialTransformationMatrix();
+    PdfSoftMask known = masks.get(key);
+    if (known == null) {
+      known = painted(mask);
+      masks.put(key, known);
+    }
+    List<PdfSoftMask> all = new ArrayList<>(groupMasks);
+    all.add(known);
+    return all;
+  }
+
+  private PdfSoftMask painted(PDSoftMask mask) throws IOException {
+    notes.add(PdfNote.Kind.MASK, "", new Rectangle2D.Double());
+    List<PdfPaintedShape> inside = aside(() -> processSoftMask(mask.getGroup()));
+    return new PdfSoftMask(inside, COSName.ALPHA.equals(mask.getSubType()));
+  }
+
+  /** Something that the library runs. */
+  private interface Run {
+    void run() throws IOException;
+  }
+
+  /** What is painted meanwhile, which is not on the page itself. */
+  private List<PdfPaintedShape> aside(Run run) throws IOException {
+    List<PdfPaintedShape> onPage = shapes;
+    Path2D.Double openPath = path;
+    double alpha = groupAlpha;
+    List<PdfSoftMask> outer = groupMasks;
+    shapes = new ArrayList<>();
+    path = new Path2D.Double();
+    groupAlpha = 1;
+    groupMasks = List.of();
+    budget.enter();
+    try {
+      run.run();
+      return shapes;
+    } finally {
+      budget.leave();
+      shapes = onPage;
+      path = openPath;
+      groupAlpha = alpha;
+      groupMasks = outer;
+    }
+  }
+
+  private List<PdfPaintedShape> tile(PDTilingPattern pattern, Optional<PDColor> ink)
+      throws IOException {
+    PDColorSpace space = ink.map(PDColor::getColorSpace).orElse(null);
+    return aside(() -> processTilingPattern(pattern, ink.orElse(null), space));
+  }
+
+  @Override
+  public void showForm(PDFormXObject form) throws IOException {
+    COSDictionary layer = form.getCOSObject().getCOSDictionary(COSName.OC);
+    enter(layer);
+    Path2D.Double openPath = path;
+    path = new Path2D.Double();
+    super.showForm(form);
+    path = openPath;
+    leave();
+  }
+
+  @Override
+  public void showTransparencyGroup(PDTransparencyGroup group) throws IOException {
+    COSDictionary layer = group.getCOSObject().getCOSDictionary(COSName.OC);
+    enter(layer);
+    double alpha = groupAlpha;
+    List<PdfSoftMask> outer = groupMasks;
+    groupMasks = masksHere();
+    groupAlpha *= getGraphicsState().getNonStrokeAlphaConstant();
+    super.showTransparencyGroup(group);
+    groupAlpha = alpha;
+    groupMasks = outer;
+    leave();
+  }
+
+  private void enter(COSDictionary layer) {
+    budget.enter();
+    begin(layer);
+  }
+
+  private void leave() {
+    end();
+    budget.leave();
+  }
+
+  @Override
+  protected void showType3Glyph(Matrix at, PDType3Font font, int code, Vector displacement)
+      throws IOException {
+    budget.enter();
+    if (isVisible(getGraphicsState().getTextState().getRenderingMode())) {
+      super.showType3Glyph(at, font, code, displacement);
+    }
+    budget.leave();
+  }
+
+  private static boolean isVisible(RenderingMode mode) {
+    return mode.isFill() || mode.isStroke();
+  }
+
+  @Override
+  protected void showFontGlyph(Matrix at, PDFont font, int code, Vector displacement)
+      throws IOException {
+    RenderingMode mode = getGraphicsState().getTextState().getRenderingMode();
+    if (isHidden() || !(isVisible(mode) || mode.isClip())) {
+      return;
+    }
+    Path2D.Double glyph = glyphs.outline(at, font, code, displacement);
+    budget.glyph();
+    if (mode.isFill()) {
+      fill(glyph, Path2D.WIND_NON_ZERO);
+    }
+    if (mode.isStroke()) {
+      stroke(glyph);
+    }
+    if (mode.isClip()) {
+      lettersToClip.append(glyph, false);
+    }
+  }
+
+  @Override
+  public void beginText() {
+    lettersToClip = new Path2D.Double();
+  }
+
+  @Override
+  public void endText() {
+    if (lettersToClip.getCurrentPoint() != null) {
+      getGraphicsState().intersectClippingPath(new GeneralPath(lettersToClip));
+      lettersToClip = new Path2D.Double();
+    }
+  }
+
+  @Override
+  public void drawImage(PDImage image) {
+    COSDictionary layer =
+        image instanceof PDImageXObject x ? x.getCOSObject().getCOSDictionary(COSName.OC) : null;
+    if (!isHidden() && !layers.isHidden(layer)) {
+      AffineTransform unit =
+          getGraphicsState().getCurrentTransformationMatrix().createAffineTransform();
+      Rectangle2D box = new Rectangle2D.Double(0, 0, 1, 1);
+      notes.add(PdfNote.Kind.PICTURE, "", unit.createTransformedShape(box).getBounds2D());
+    }
+  }
+
+  @Override
+  public void shadingFill(COSName name) throws IOException {
+    Rectangle2D sheet = frame.sheet();
+    Optional<String> hex =
+        isHidden() ? Optional.empty() : paints.fade(getResources().getShading(name), sheet);
+    if (hex.isPresent()) {
+      double alpha = groupAlpha * getGraphicsState().getNonStrokeAlphaConstant();
+      add(new Path2D.Double(sheet), frame.toPage(), Optional.empty(), hex.get(), alpha);
+    }
+  }
+
+  @Override
+  public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
+    super.beginMarkedContentSequence(tag, properties);
+    begin(COSName.OC.equals(tag) ? properties : null);
+  }
+
+  @Override
+  public void endMarkedContentSequence() {
+    super.endMarkedContentSequence();
+    end();
+  }
+
+  private void begin(COSDictionary layer) {
+    boolean off = layers.isHidden(layer);
+    hidden.push(off);
+    if (off) {
+      hiddenDepth++;
+      notes.add(PdfNote.Kind.HIDDEN_LAYER, "", new Rectangle2D.Double());
+    }
+  }
+
+  private void end() {
+    Boolean off = hidden.poll();
+    if (off != null && off) {
+      hiddenDepth--;
+    }
+  }
+
+  private boolean isHidden() {
+    return hiddenDepth > 0;
+  }
+}

@@ -1,0 +1,33 @@
+package slabwright.pdfin.painted;
+
+import java.awt.BasicStroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One thing that a page paints.
+ *
+ * @param path with its fill rule; of a stroke, the line it follows
+ * @param toPage from the path's frame to the page's pixels; a pen is round in the path's frame
+ * @param pen of a stroke; empty for a fill
+ * @param hex {@code #rrggbb}
+ * @param alpha 0 see-through to 1 solid
+ * @param clips in the page's pixels, with their fill rules; it shows inside all of them. Shapes
+ *     under the same clip hold the same object
+ * @param masks all of which must let it through
+ */
+public record PdfPaintedShape(
+    Path2D path,
+    AffineTransform toPage,
+    Optional<BasicStroke> pen,
+    String hex,
+    double alpha,
+    List<Path2D> clips,
+    List<PdfSoftMask> masks) {
+  public PdfPaintedShape {
+    clips = List.copyOf(clips);
+    masks = List.copyOf(masks);
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * All that a page of a PDF paints, as outlines with colours: a client's graphic.
+ *
+ * <p>{@link PdfPainting} (entry: reads a page) holds {@link PdfPaintedShape}, {@link PdfSoftMask}
+ * and {@link PdfNote}. {@link PdfPaintCollector} follows the page's operators in its {@link
+ * PdfPageFrame}, with {@link PdfPaints}, {@link PdfPens}, {@link PdfGlyphs}, {@link PdfLayers} and
+ * {@link PdfNotes}. {@link PdfBudget} and {@link PdfInflation} bound what a file may ask for; a
+ * {@link PdfBudgetException} ends the reading.
+ */
+package slabwright.pdfin.painted;

@@ -1,0 +1,116 @@
+package slabwright.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.ChoiceFormat;
+import java.text.Format;
+import java.text.MessageFormat;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The bundles in another language held against the English ones. */
+class LanguagesTest {
+  private static final Path BUNDLES = Path.of("src/main/resources/slabwright/words");
+  private static final Pattern ARGUMENT = Pattern.compile("\\{(\\d+)");
+  private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,/]*\\d|\\d");
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("\\P{L}+");
+  private static final Pattern SENTENCE = Pattern.compile("\\p{Ll}{3,} \\p{Ll}{2,}");
+
+  /** English words that no Spanish sentence has. */
+  private static final List<String> ENGLISH =
+      List.of("the", "and", "of", "with", "is", "for", "not", "or", "from", "before", "after");
+
+  private static Map<String, String> bundle(String file) throws IOException {
+    Map<String, String> all = new TreeMap<>();
+    for (String line : Files.readAllLines(BUNDLES.resolve(file + ".properties"))) {
+      int at = line.indexOf('=');
+      if (at > 0 && !line.startsWith("#")) {
+        assertThat(all.put(line.substring(0, at), line.substring(at + 1)))
+            .as("%s stands once", line.substring(0, at))
+            .isNull();
+      }
+    }
+    return all;
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"units", "site", "floor", "figures", "sheets", "work", "project", "inlay"})
+  void a_room_is_complete_in_spanish(String room) throws IOException {
+    Map<String, String> english = bundle(room);
+    Map<String, String> spanish = bundle(room + "_es");
+    assertThat(new TreeSet<>(spanish.keySet())).isEqualTo(new TreeSet<>(english.keySet()));
+    List<String> wrong = new ArrayList<>();
+    english.forEach((key, said) -> faults(said, spanish.get(key)).forEach(f -> wrong.add(key + f)));
+    assertThat(wrong).isEmpty();
+  }
+
+  /** What a translation must have in common with what it translates, and what it must not. */
+  private static List<String> faults(String english, String spanish) {
+    List<String> faults = new ArrayList<>();
+    if (!arguments(english).equals(arguments(spanish))) {
+      faults.add(" takes other values");
+    }
+    if (!choices(english).equals(choices(spanish))) {
+      faults.add(" tells other numbers apart");
+    }
+    if (!figures(english).equals(figures(spanish))) {
+      faults.add(" gives " + figures(spanish) + " for " + figures(english));
+    }
+    if (english.equals(spanish) && SENTENCE.matcher(english).find() && !isDatePattern(english)) {
+      faults.add(" is left in English");
+    }
+    List<String> words = BETWEEN_WORDS.splitAsStream(spanish.toLowerCase(Locale.ROOT)).toList();
+    ENGLISH.stream()
+        .filter(words::contains)
+        .forEach(w -> faults.add(" holds the English word \"" + w + '"'));
+    return faults;
+  }
+
+  private static boolean isDatePattern(String pattern) {
+    return pattern.matches("[dMuEHhma .:]+");
+  }
+
+  private static Set<Integer> arguments(String pattern) {
+    return ARGUMENT
+        .matcher(pattern)
+        .results()
+        .map(r -> Integer.valueOf(r.group(1)))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The limits of each choice, by which one and many are told apart. */
+  private static List<String> choices(String pattern) {
+    List<String> limits = new ArrayList<>();
+    for (Format f : new MessageFormat(pattern, Locale.ENGLISH).getFormats()) {
+      if (f instanceof ChoiceFormat c) {
+        limits.add(Arrays.toString(c.getLimits()));
+      }
+    }
+    return limits;
+  }
+
+  /** The numbers that a sentence says by itself: none is lost or changed. */
+  private static List<String> figures(String pattern) {
+    return FIGURE
+        .matcher(ARGUMENT.matcher(pattern).replaceAll("{"))
+        .results()
+        .map(MatchResult::group)
+        .sorted()
+        .toList();
+  }
+}
