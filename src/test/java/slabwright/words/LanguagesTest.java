@@ -26,6 +26,10 @@ class LanguagesTest {
   private static final Path BUNDLES = Path.of("src/main/resources/slabwright/words");
   private static final Pattern ARGUMENT = Pattern.compile("\\{(\\d+)");
   private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,/]*\\d|\\d");
+
+  /** A line of a tape file, whose words are the same in every language. */
+  private static final String TAPE_LINE = "check C to A-B is";
+
   private static final Pattern BETWEEN_WORDS = Pattern.compile("\\P{L}+");
   private static final Pattern SENTENCE = Pattern.compile("\\p{Ll}{3,} \\p{Ll}{2,}");
 
@@ -48,7 +52,10 @@ class LanguagesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"units", "site", "floor", "figures", "sheets", "work", "project", "inlay"})
+      strings = {
+        "units", "site", "floor", "figures", "sheets", "work", "project", "inlay", "tape", "store",
+        "pdfin", "cli"
+      })
   void a_room_is_complete_in_spanish(String room) throws IOException {
     Map<String, String> english = bundle(room);
     Map<String, String> spanish = bundle(room + "_es");
@@ -73,7 +80,10 @@ class LanguagesTest {
     if (english.equals(spanish) && SENTENCE.matcher(english).find() && !isDatePattern(english)) {
       faults.add(" is left in English");
     }
-    List<String> words = BETWEEN_WORDS.splitAsStream(spanish.toLowerCase(Locale.ROOT)).toList();
+    List<String> words =
+        BETWEEN_WORDS
+            .splitAsStream(spanish.replace(TAPE_LINE, "").toLowerCase(Locale.ROOT))
+            .toList();
     ENGLISH.stream()
         .filter(words::contains)
         .forEach(w -> faults.add(" holds the English word \"" + w + '"'));
