@@ -29,6 +29,7 @@ import slabwright.desk.cards.inlay.PanelsCard;
 import slabwright.desk.cards.inlay.ProofCard;
 import slabwright.desk.cards.inlay.SeamsCard;
 import slabwright.desk.cards.inlay.StencilCard;
+import slabwright.desk.cards.inlay.TraceCard;
 import slabwright.desk.cards.mark.MarkCard;
 import slabwright.desk.cards.mark.MarksCard;
 import slabwright.desk.cards.measure.AreaCard;
@@ -124,9 +125,9 @@ final class CardSets {
         new DoorwayCard(bench),
         new MarkCard(bench),
         new MachinesCard(bench, s.ways()),
-        new HandWorkCard(bench, s.answers(), places),
-        new ReachCard(bench, s.answers(), s.ways(), places),
-        new EdgesCard(bench, s.answers()));
+        new HandWorkCard(bench, s.answers(), places).dimmedUnless(s.answers()::isTakenOff),
+        new ReachCard(bench, s.answers(), s.ways(), places).dimmedUnless(s.answers()::isTakenOff),
+        new EdgesCard(bench, s.answers()).dimmedUnless(s.answers()::isTakenOff));
   }
 
   private static List<Card> finish(DeskModel s, PlaceNavigator places) {
@@ -134,11 +135,12 @@ final class CardSets {
         new MarkCard(s.bench()),
         new FinishCard(s.bench(), s.job()),
         new SealerCard(s.bench()),
-        new CoatsCard(s.bench(), s.job()),
-        new AirCard(s.bench(), s.job()),
+        new CoatsCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
+        new AirCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
         new StopsCard(s.bench(), s.job()),
-        new DaysCard(s.bench(), s.job()),
-        new CautionsCard(s.bench(), s.job(), places),
+        new DaysCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
+        new CautionsCard(s.bench(), s.job(), places)
+            .dimmedUnless(() -> s.job().current().isPresent()),
         new SlabCard(s.bench()),
         new BookCard(s.bench(), s.book()),
         new ActualsCard(s.bench(), s.job(), s.book()));
@@ -150,13 +152,14 @@ final class CardSets {
     return List.of(
         new GraphicCard(bench, doors.graphic()),
         new InlayCard(bench, doors.graphic()),
-        new PanelsCard(bench, answers),
-        new ChecksCard(bench, answers, places, s.releases()),
+        new TraceCard(bench, answers, s.keeper()::plan),
+        new PanelsCard(bench, answers).dimmedUnless(answers::isUpToDate),
+        new ChecksCard(bench, answers, places, s.releases()).dimmedUnless(answers::isUpToDate),
         new SeamsCard(bench, answers, s.seams()),
         new ColoursCard(bench, answers),
         new CutCard(bench, doors.exports()),
         new ProofCard(bench, answers, s.proofs(), places, doors.proof()),
-        new OnFloorCard(bench, answers),
+        new OnFloorCard(bench, answers).dimmedUnless(answers::isUpToDate),
         new StencilCard(bench));
   }
 

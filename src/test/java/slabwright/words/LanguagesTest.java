@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -94,7 +95,7 @@ class LanguagesTest {
     return pattern.matches("[dMuEHhma .:]+");
   }
 
-  private static TreeSet<Integer> arguments(String pattern) {
+  private static Set<Integer> arguments(String pattern) {
     return ARGUMENT
         .matcher(pattern)
         .results()

@@ -211,6 +211,11 @@ public final class SlabView extends Region {
         .findFirst();
   }
 
+  /** Whether it is worked on with thumbs or gloves. */
+  boolean isRoomy() {
+    return bench.settings().isOn("roomy");
+  }
+
   LiveDimensions dimensions() {
     return dimensions;
   }
