@@ -44,12 +44,12 @@ final class HighResolutionFont extends Font {
   /** A font of the SVG library that sets letters as near each other as the font says. */
   static class Fine extends AWTGVTFont {
     private final Font plain;
-    private final float size;
+    private final float units;
 
     Fine(Font plain, float size) {
       super(new HighResolutionFont(plain.deriveFont(size)));
       this.plain = plain;
-      this.size = size;
+      units = size;
     }
 
     @Override
@@ -89,7 +89,7 @@ final class HighResolutionFont extends Font {
           : new KernedGlyphVector(
               awtFont.createGlyphVector(frc, new String(letters)),
               this,
-              size / UNITS,
+              units / UNITS,
               text,
               nearer);
     }
@@ -122,7 +122,7 @@ final class HighResolutionFont extends Font {
       for (int i = 0; i < letters.length; i++) {
         double one = near.getGlyphPosition(i + 1).getX() - near.getGlyphPosition(i).getX();
         double other = apart.getGlyphPosition(i + 1).getX() - apart.getGlyphPosition(i).getX();
-        by[i] = (float) ((one - other) * size / UNITS);
+        by[i] = (float) ((one - other) * units / UNITS);
         any |= Math.abs(one - other) > 0.5;
       }
       return any ? by : new float[0];

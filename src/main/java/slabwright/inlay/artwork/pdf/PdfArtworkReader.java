@@ -6,7 +6,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import slabwright.inlay.artwork.ArtworkBuilder;
 import slabwright.inlay.artwork.ArtworkOptions;
