@@ -141,7 +141,9 @@ final class PdfPaints {
       }
     }
     int rgb =
-        (int) Math.round(sum[0]) << 16 | (int) Math.round(sum[1]) << 8 | (int) Math.round(sum[2]);
+        ((int) Math.round(sum[0]) << 16)
+            | ((int) Math.round(sum[1]) << 8)
+            | (int) Math.round(sum[2]);
     notes.add(PdfNote.Kind.FADE, hex(rgb), box);
     return Optional.of(hex(rgb));
   }

@@ -46,10 +46,10 @@ final class HardBands {
    * @param box around what is painted, in its user space
    */
   static List<Band> of(Paint paint, Rectangle2D box) {
-    boolean once =
-        paint instanceof MultipleGradientPaint g
-            && g.getCycleMethod() == MultipleGradientPaint.NO_CYCLE;
-    return once ? new HardBands((MultipleGradientPaint) paint, box).bands() : List.of();
+    return paint instanceof MultipleGradientPaint g
+            && g.getCycleMethod() == MultipleGradientPaint.NO_CYCLE
+        ? new HardBands(g, box).bands()
+        : List.of();
   }
 
   private List<Band> bands() {
@@ -64,7 +64,8 @@ final class HardBands {
         }
       }
     } catch (NoninvertibleTransformException flat) {
-      return List.of();
+      // squeezed to nothing, it has no bands
+      bands.clear();
     }
     return bands;
   }
@@ -77,7 +78,8 @@ final class HardBands {
     for (int i = 0; i + 1 < at.length; i++) {
       boolean same = colours[i].equals(colours[i + 1]);
       if (!same && at[i + 1] - at[i] > STEP) {
-        return List.of();
+        found.clear();
+        return found;
       }
       if (!same) {
         found.add(new Stretch(colours[i], from, at[i]));
