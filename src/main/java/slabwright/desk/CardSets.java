@@ -30,6 +30,7 @@ import slabwright.desk.cards.inlay.PanelsCard;
 import slabwright.desk.cards.inlay.ProofCard;
 import slabwright.desk.cards.inlay.SeamsCard;
 import slabwright.desk.cards.inlay.StencilCard;
+import slabwright.desk.cards.inlay.TraceCard;
 import slabwright.desk.cards.mark.MarkCard;
 import slabwright.desk.cards.mark.MarksCard;
 import slabwright.desk.cards.measure.AreaCard;
@@ -170,6 +171,7 @@ final class CardSets {
         new GraphicCard(bench, doors.graphic()),
         new InlayCard(bench, doors.graphic()),
         look(s, places),
+        new TraceCard(bench, answers, s.keeper()::plan),
         new PanelsCard(bench, answers).dimmedUnless(answers::isUpToDate),
         new ChecksCard(bench, answers, places, s.releases()).dimmedUnless(answers::isUpToDate),
         new SeamsCard(bench, answers, s.seams()),

@@ -71,9 +71,9 @@ final class DeskController implements SlabAccess {
                 this::roomDone,
                 inlays::choose,
                 underlays));
-    edits = new EditActions(bench, parts.pictures(), shown);
+    edits = new EditActions(bench, parts.pictures(), shown, inlays);
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
-    drops = new FileDrops(desk, plans, inlays);
+    drops = new FileDrops(desk, bench.focus(), plans, inlays);
     DeskCommands menu = new DeskCommands(commands, bench.words());
     menu.fill(desk, this::undo, plans, edits, this, look);
     SheetExports exports = new SheetExports(parts, asks, outside.printing());

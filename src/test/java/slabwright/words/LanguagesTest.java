@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -27,7 +28,7 @@ class LanguagesTest {
   private static final Pattern ARGUMENT = Pattern.compile("\\{(\\d+)");
   private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,/]*\\d|\\d");
   private static final Pattern BETWEEN_WORDS = Pattern.compile("\\P{L}+");
-  private static final Pattern SENTENCE = Pattern.compile("\\p{L}{3,} \\p{L}{2,}");
+  private static final Pattern SENTENCE = Pattern.compile("\\p{Ll}{3,} \\p{Ll}{2,}");
 
   /** English words that no Spanish sentence has. */
   private static final List<String> ENGLISH =
@@ -47,7 +48,8 @@ class LanguagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"units", "site", "floor", "figures", "sheets", "work"})
+  @ValueSource(
+      strings = {"units", "site", "floor", "figures", "sheets", "work", "project", "inlay"})
   void a_room_is_complete_in_spanish(String room) throws IOException {
     Map<String, String> english = bundle(room);
     Map<String, String> spanish = bundle(room + "_es");
@@ -83,7 +85,7 @@ class LanguagesTest {
     return pattern.matches("[dMuEHhma .:]+");
   }
 
-  private static TreeSet<Integer> arguments(String pattern) {
+  private static Set<Integer> arguments(String pattern) {
     return ARGUMENT
         .matcher(pattern)
         .results()

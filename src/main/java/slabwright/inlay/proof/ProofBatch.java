@@ -76,7 +76,7 @@ public final class ProofBatch {
     candidates(page)
         .forEach(
             (w, sighting) -> {
-              ProofReport report = ProofCheck.run(sighting, shading, limits);
+              ProofReport report = onBlank(w.plan, sighting, page);
               if (!isNotFound(report)) {
                 reports.put(w, report);
               }
@@ -105,6 +105,30 @@ public final class ProofBatch {
               .orElseThrow();
       add(best.getKey(), page, best.getValue());
     }
+  }
+
+  /** Where the edge is not that of the local blank it may be that of the whole one. */
+  private ProofReport onBlank(ProofPlan plan, Sighting sighting, ReturnedPage page) {
+    ProofReport local = ProofCheck.run(sighting, shading, limits);
+    if (plan.onWhole().isEmpty() || local.faults().isEmpty() || !isEdgeOff(local)) {
+      return local;
+    }
+    ProofReport whole = ProofCheck.run(plan.onWhole().get(), page.drawing(), shading, limits);
+    return isNotFound(whole) || isEdgeOff(whole)
+        ? local
+        : whole
+            .of(plan.cutPanels().stream().map(Panel::name).toList())
+            .with(List.of(), List.of(new ProofNote.OnWholeBlank()));
+  }
+
+  private static boolean isEdgeOff(ProofReport report) {
+    return isNotFound(report)
+        || report.faults().stream()
+            .anyMatch(
+                f ->
+                    f instanceof ProofFault.EdgeMissing
+                        || f instanceof ProofFault.BlankEdgeOff
+                        || f instanceof PanelFault.PanelMissing);
   }
 
   private static int rank(ProofReport report) {

@@ -133,6 +133,19 @@ public sealed interface ProofNote {
     }
   }
 
+  /** Drawn on the blank of the whole graphic where the order asks for less vinyl. */
+  record OnWholeBlank() implements ProofNote {
+    @Override
+    public String kind() {
+      return "on-whole-blank";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.on-whole-blank");
+    }
+  }
+
   /** The page says at which scale it is drawn. */
   record ScaleStated(double denominator) implements ProofNote {
     @Override

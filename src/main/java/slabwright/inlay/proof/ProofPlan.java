@@ -21,14 +21,17 @@ import slabwright.shape.Vec;
  * @param panels the pieces the blank is cut in, overlaps included; may be empty or the blank alone
  * @param apart whether they are local blanks that don't touch: then each is judged by itself, for
  *     no edge runs round the whole
+ * @param onWhole the same openings on the whole blank, where the plan asks for local ones: larger
+ *     vinyl than ordered, and nothing on the floor is other than planned
  */
-public record ProofPlan(Region openings, Bounds blank, List<Panel> panels, boolean apart) {
+public record ProofPlan(
+    Region openings, Bounds blank, List<Panel> panels, boolean apart, Optional<ProofPlan> onWhole) {
   private static final double TWIN_MM = 0.1;
   private static final double TWIN_MM2 = 25;
 
   /** What is cut from one blank. */
   public ProofPlan(Region openings, Bounds blank, List<Panel> panels) {
-    this(openings, blank, panels, false);
+    this(openings, blank, panels, false, Optional.empty());
   }
 
   public ProofPlan {
@@ -47,7 +50,10 @@ public record ProofPlan(Region openings, Bounds blank, List<Panel> panels, boole
         s.openings(),
         own.map(PanelPlan::blank).orElse(plan.stencils().blank()),
         own.map(PanelPlan::panels).orElse(List.of()),
-        own.filter(PanelPlan::isApart).isPresent());
+        own.filter(PanelPlan::isApart).isPresent(),
+        plan.panels()
+            .filter(p -> p.isLocal(s))
+            .map(p -> whole(s.openings(), plan.stencils().blank())));
   }
 
   /** The panels that have anything to cut; the others need no file. */

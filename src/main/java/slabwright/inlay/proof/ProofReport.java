@@ -60,6 +60,12 @@ public record ProofReport(
         : verdict().message();
   }
 
+  /** The same of a stencil whose panels have other names. */
+  ProofReport of(List<String> names) {
+    return new ProofReport(
+        limits, names, faults, notes, figures, overlap, drawn, missing, added, poses);
+  }
+
   /** The same with more to say, and labels that two panels exchanged said once. */
   ProofReport with(List<ProofFault> moreFaults, List<ProofNote> moreNotes) {
     List<ProofFault> allFaults = new ArrayList<>(faults);

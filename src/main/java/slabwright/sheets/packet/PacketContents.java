@@ -9,6 +9,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TitleStripText;
 import slabwright.site.JobDetails;
 import slabwright.site.Site;
+import slabwright.units.Message;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.WorkPlan;
@@ -34,6 +35,17 @@ public record PacketContents(
   /** The same in another language. */
   public PacketContents in(Words v) {
     return new PacketContents(site, areas, work, paper, date, v);
+  }
+
+  /**
+   * What the first page of a translated packet says of its words, in both languages; nothing in
+   * English. It goes away only when a crew lead who speaks the language has read all of them.
+   */
+  public Optional<String> unread() {
+    Message unread = Message.of("sheets.packet-contents.spanish-not-read");
+    return words.language().equals("es")
+        ? Optional.of(words.say(unread) + " " + Words.english().say(unread))
+        : Optional.empty();
   }
 
   /** For standing pages, read in the hand and printed at home. */

@@ -113,14 +113,7 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
     for (PanelPlace p : settingOut.panels()) {
       steps.add(
           switch (p.lap()) {
-            case FIRST ->
-                words.say(
-                    settingOut.panels().stream().anyMatch(o -> o.stencil() > 0)
-                        ? "sheets.setting-out-steps.first-of-whole"
-                        : "sheets.setting-out-steps.first-panel",
-                    p.panel(),
-                    side(p.left(), Message.of("sheets.setting-out-steps.left-of")),
-                    side(p.above(), Message.of("sheets.setting-out-steps.above")));
+            case FIRST -> first(p);
             case OVER -> words.say("sheets.setting-out-steps.over", p.panel());
             case UNDER -> words.say("sheets.setting-out-steps.under", p.panel());
             case APART ->
@@ -137,6 +130,14 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
           });
     }
     return steps;
+  }
+
+  private String first(PanelPlace p) {
+    String left = side(p.left(), Message.of("sheets.setting-out-steps.left-of"));
+    String above = side(p.above(), Message.of("sheets.setting-out-steps.above"));
+    return settingOut.panels().stream().anyMatch(o -> o.stencil() > 0)
+        ? words.say("sheets.setting-out-steps.first-of-whole", p.panel(), left, above)
+        : words.say("sheets.setting-out-steps.first-panel", p.panel(), left, above);
   }
 
   private String side(double mm, Message way) {

@@ -110,6 +110,10 @@ public final class PlacedInlayInks {
     } else {
       p.laps().forEach(s -> inks.add(seam(middle(s.lap(), map))));
     }
+    p.local().values().stream()
+        .flatMap(own -> own.blanks().stream())
+        .map(b -> Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY()).map(map))
+        .forEach(r -> inks.add(Stroke.rings(Pen.of(0.3, Palette.INK), List.of(r))));
     for (Panel panel : p.panels()) {
       Bounds b = panel.box();
       Vec at = map.apply(new Vec(b.middle().x(), b.maxY() + 170));

@@ -184,6 +184,16 @@ final class SceneVisitor {
     if (paint == null) {
       return;
     }
+    List<HardBands.Band> bands = HardBands.of(paint, path.getBounds2D());
+    for (HardBands.Band band : bands) {
+      ClipOutlines.Part part =
+          new ClipOutlines.Part(new Path2D.Double(band.where(), state.toPage()), Optional.empty());
+      ClipOutlines clip = new ClipOutlines(List.of(part), Optional.empty());
+      add(path, band.colour(), bands.size() == 1 ? state : state.clipped(clip), line);
+    }
+    if (!bands.isEmpty()) {
+      return;
+    }
     Path2D onPage = new Path2D.Double(path, state.toPage());
     Rectangle2D box = onPage.getBounds2D();
     Vec place = new Vec(box.getCenterX(), box.getCenterY());

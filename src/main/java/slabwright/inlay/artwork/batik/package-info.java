@@ -5,7 +5,7 @@
  * lines). {@link SceneBuilder} builds the scene, with {@link SceneUserAgent}, {@link ClipBridge}
  * and {@link ClipCarrier}, {@link PatternBridge}, and for letters {@link FontResolver}, {@link
  * FontFamily} and {@link HighResolutionFont}. {@link SceneVisitor} walks it with {@link
- * SceneState}, {@link TextVisitor}, {@link MarkerNodes} and {@link PaintColour}. {@link
- * FineOutline} and {@link SvgArc} keep curves exact until they are flattened once.
+ * SceneState}, {@link TextVisitor}, {@link MarkerNodes}, {@link PaintColour} and {@link HardBands}.
+ * {@link FineOutline} and {@link SvgArc} keep curves exact until they are flattened once.
  */
 package slabwright.inlay.artwork.batik;

@@ -78,6 +78,10 @@ final class StyleRewriter {
     }
     String important = known.get().contains("!") ? " !important" : "";
     String value = known.get().replaceFirst("\\s*!\\s*important\\s*$", "").trim();
+    if (property.equals("filter")) {
+      effect(value);
+      return;
+    }
     if (!LETTERS_OR_URL.contains(property)) {
       value = plainLength(property, linked(property, value));
     }
@@ -96,6 +100,12 @@ final class StyleRewriter {
       colour(property, value, important, out);
     } else {
       out.put(property, value + important);
+    }
+  }
+
+  private void effect(String value) {
+    if (!value.equals("none")) {
+      notes.add(Kind.EFFECT_LEFT_OUT, Message.of("inlay.scene-visitor.effect-left-out"));
     }
   }
 
@@ -119,7 +129,10 @@ final class StyleRewriter {
 
   /** CSS drops such a value; the library would stop at it. */
   private boolean isImpossible(String property, String value) {
-    boolean size = property.equals("stroke-width") || property.equals("stroke-dasharray");
+    boolean size =
+        property.equals("stroke-width")
+            || property.equals("stroke-dasharray")
+            || property.equals("font-size");
     boolean less = size && NEGATIVE.matcher(value).find();
     if (less) {
       notes.add(

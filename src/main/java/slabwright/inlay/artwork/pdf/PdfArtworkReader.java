@@ -38,8 +38,8 @@ public final class PdfArtworkReader {
 
   private final PdfPainting painting;
   private final WarningCollector notes = new WarningCollector();
-  private final Map<Path2D, ClipOutlines> clips = new IdentityHashMap<>();
-  private final Map<PdfSoftMask, SoftMask> masks = new IdentityHashMap<>();
+  private final IdentityHashMap<Path2D, ClipOutlines> clips = new IdentityHashMap<>();
+  private final IdentityHashMap<PdfSoftMask, SoftMask> masks = new IdentityHashMap<>();
 
   private PdfArtworkReader(PdfPainting painting) {
     this.painting = painting;
