@@ -170,8 +170,8 @@ final class CardSets {
     return List.of(
         new GraphicCard(bench, doors.graphic()),
         new InlayCard(bench, doors.graphic()),
-        look(s, places),
         new TraceCard(bench, answers, s.keeper()::plan),
+        look(s, places),
         new PanelsCard(bench, answers).dimmedUnless(answers::isUpToDate),
         new ChecksCard(bench, answers, places, s.releases()).dimmedUnless(answers::isUpToDate),
         new SeamsCard(bench, answers, s.seams()),
