@@ -5,12 +5,12 @@ import java.nio.charset.StandardCharsets;
 import slabwright.cli.SlabwrightCommand;
 import slabwright.desk.DeskLauncher;
 
-/** The one way in: with arguments the command line, without them the desk. */
+/** The one way in: with nothing or a plan to open the desk, with a command the command line. */
 public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    if (args.length == 0) {
+    if (isForDesk(args)) {
       DeskLauncher.open(args);
       return;
     }
@@ -21,5 +21,10 @@ public final class Main {
     if (code != 0) {
       System.exit(code);
     }
+  }
+
+  /** A plan by itself is what a double click on its file gives. */
+  static boolean isForDesk(String... args) {
+    return args.length == 0 || (args.length == 1 && args[0].endsWith(".site.json"));
   }
 }

@@ -55,12 +55,33 @@ final class InlayCommand implements Callable<Integer> {
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {
-      code = Math.max(code, one(graphic, settings, traced, folder));
+      code = Math.max(code, guarded(graphic, settings, traced, folder));
     }
     if (folder != null && !folder.names().isEmpty()) {
       folder.commit();
     }
     return code;
+  }
+
+  /** A fault of ours in one graphic, or a graphic that is gone, does not end the run of several. */
+  private int guarded(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
+      throws IOException {
+    try {
+      return one(graphic, settings, traced, folder);
+    } catch (IllegalArgumentException
+        | IllegalStateException
+        | ArithmeticException
+        | ClassCastException
+        | NullPointerException
+        | IndexOutOfBoundsException
+        | StackOverflowError fault) {
+      String why = words.say("cli.inlay.own-fault", graphic.toString(), fault.toString());
+      spec.commandLine().getErr().println(why);
+      if (json) {
+        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json(words));
+      }
+      return ExitCode.OWN_FAULT.code();
+    }
   }
 
   private int one(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,6 +39,9 @@ final class JobCommand implements Callable<Integer> {
   @Option(names = "--forecast", paramLabel = "FILE")
   private Path forecast;
 
+  @Option(names = "--crew-language", paramLabel = "TAG")
+  private String crewLanguage;
+
   @Spec private CommandSpec spec;
 
   private final Words words = Words.english();
@@ -46,9 +50,11 @@ final class JobCommand implements Callable<Integer> {
   public Integer call() throws RefusedInput, IOException {
     Site site = PlanLoader.withForecast(PlanLoader.read(plan), forecast);
     PaperSize chosen = SheetsCommand.paper(paper, site);
+    String language = crewLanguage == null ? site.job().crew().language() : crewLanguage;
+    Optional<Words> crew = PlanLoader.orRefuse(JobFiles.crewWords(language, words));
     SiteResult result = PlanLoader.compute(site, plan);
     OutFolder folder = new OutFolder(out);
-    List<String> said = new JobFiles(result, plan, chosen, acceptFont, words).addTo(folder);
+    List<String> said = new JobFiles(result, plan, chosen, acceptFont, words, crew).addTo(folder);
     folder.commit();
     summary(site, result, folder);
     PrintWriter err = spec.commandLine().getErr();

@@ -1,7 +1,10 @@
 package slabwright.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.FileSystemException;
+import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import slabwright.project.RefusedInput;
@@ -50,8 +53,23 @@ public final class SlabwrightCommand {
   static CommandLine commands(Words words) {
     CommandLine line = new CommandLine(new SlabwrightCommand());
     line.setResourceBundle(words.bundle("cli-options"));
-    line.getCommandSpec().version(words.say("cli.slabwright.version", VERSION));
+    line.getCommandSpec().version(words.say("cli.slabwright.version", version()));
     return line;
+  }
+
+  /** The release, and the commit when the build wrote it down. */
+  private static String version() {
+    try (InputStream in =
+        SlabwrightCommand.class.getResourceAsStream("/slabwright/version.properties")) {
+      Properties built = new Properties();
+      if (in != null) {
+        built.load(in);
+      }
+      String commit = built.getProperty("git.commit.id.describe", "");
+      return commit.isEmpty() ? VERSION : VERSION + " (" + commit + ")";
+    } catch (IOException e) {
+      return VERSION;
+    }
   }
 
   private static Length length(String text, Words words) {

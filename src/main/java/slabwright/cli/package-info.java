@@ -5,7 +5,8 @@
  * and computes a plan for all of them; {@link JobCommand} writes everything of it; {@link
  * SheetsCommand}, {@link TallyCommand}, {@link CheckCommand}, {@link ProofCommand} (with {@link
  * ProofOptions}), {@link ActualsCommand}, {@link ReleaseCommand} and {@link ChangesCommand} one
- * thing each. {@link InlayCommand} with {@link InlayOptions} and {@link TapeCommand} with {@link
- * TapeSheetFile} need no plan. {@link ConsoleSummary} is what a person reads after a job.
+ * thing each. {@link InlayCommand} with {@link InlayOptions} and {@link TraceOptions}, and {@link
+ * TapeCommand} with {@link TapeSheetFile} need no plan. {@link ConsoleSummary} is what a person
+ * reads after a job.
  */
 package slabwright.cli;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.HintCard;
+import slabwright.desk.cards.LookHereCard;
 import slabwright.desk.cards.PlaceNavigator;
 import slabwright.desk.cards.finish.ActualsCard;
 import slabwright.desk.cards.finish.AirCard;
@@ -29,6 +30,7 @@ import slabwright.desk.cards.inlay.PanelsCard;
 import slabwright.desk.cards.inlay.ProofCard;
 import slabwright.desk.cards.inlay.SeamsCard;
 import slabwright.desk.cards.inlay.StencilCard;
+import slabwright.desk.cards.inlay.TraceCard;
 import slabwright.desk.cards.mark.MarkCard;
 import slabwright.desk.cards.mark.MarksCard;
 import slabwright.desk.cards.measure.AreaCard;
@@ -68,7 +70,7 @@ final class CardSets {
   CardSets(DeskModel s, PlaceNavigator places, CardActions doors) {
     DeskContext bench = s.bench();
     sets.put(Stage.MEASURE, measure(s, places, doors.picture()));
-    sets.put(Stage.MARK, mark(bench));
+    sets.put(Stage.MARK, mark(s, places));
     sets.put(Stage.PREP, prep(s, places));
     sets.put(Stage.INLAY, inlay(s, places, doors));
     sets.put(Stage.FINISH, finish(s, places));
@@ -97,6 +99,15 @@ final class CardSets {
         new SiteCard(bench));
   }
 
+  private static HintCard noMachine(DeskContext bench) {
+    return new HintCard(
+        bench,
+        "no-machine",
+        bench.words().say("desk.app.cards.no-machine"),
+        bench.words().say("desk.app.cards.what-no-machine-means"),
+        () -> bench.focus().area().filter(a -> a.machines().isEmpty()).isPresent());
+  }
+
   private static HintCard noFloor(DeskContext bench) {
     return new HintCard(
         bench,
@@ -106,9 +117,15 @@ final class CardSets {
         () -> bench.focus().area().isEmpty());
   }
 
-  private static List<Card> mark(DeskContext bench) {
+  private static Card look(DeskModel s, PlaceNavigator places) {
+    return new LookHereCard(s.bench(), s.answers(), places).dimmedUnless(s.answers()::isTakenOff);
+  }
+
+  private static List<Card> mark(DeskModel s, PlaceNavigator places) {
+    DeskContext bench = s.bench();
     return List.of(
         new MarkCard(bench),
+        look(s, places),
         new HintCard(
             bench,
             "mark-what-is-there",
@@ -123,10 +140,12 @@ final class CardSets {
     return List.of(
         new DoorwayCard(bench),
         new MarkCard(bench),
+        noMachine(bench),
         new MachinesCard(bench, s.ways()),
-        new HandWorkCard(bench, s.answers(), places),
-        new ReachCard(bench, s.answers(), s.ways(), places),
-        new EdgesCard(bench, s.answers()));
+        look(s, places),
+        new HandWorkCard(bench, s.answers(), places).dimmedUnless(s.answers()::isTakenOff),
+        new ReachCard(bench, s.answers(), s.ways(), places).dimmedUnless(s.answers()::isTakenOff),
+        new EdgesCard(bench, s.answers()).dimmedUnless(s.answers()::isTakenOff));
   }
 
   private static List<Card> finish(DeskModel s, PlaceNavigator places) {
@@ -134,11 +153,12 @@ final class CardSets {
         new MarkCard(s.bench()),
         new FinishCard(s.bench(), s.job()),
         new SealerCard(s.bench()),
-        new CoatsCard(s.bench(), s.job()),
-        new AirCard(s.bench(), s.job()),
+        new CoatsCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
+        new AirCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
         new StopsCard(s.bench(), s.job()),
-        new DaysCard(s.bench(), s.job()),
-        new CautionsCard(s.bench(), s.job(), places),
+        new DaysCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
+        new CautionsCard(s.bench(), s.job(), places)
+            .dimmedUnless(() -> s.job().current().isPresent()),
         new SlabCard(s.bench()),
         new BookCard(s.bench(), s.book()),
         new ActualsCard(s.bench(), s.job(), s.book()));
@@ -150,13 +170,15 @@ final class CardSets {
     return List.of(
         new GraphicCard(bench, doors.graphic()),
         new InlayCard(bench, doors.graphic()),
-        new PanelsCard(bench, answers),
-        new ChecksCard(bench, answers, places, s.releases()),
+        new TraceCard(bench, answers, s.keeper()::plan),
+        look(s, places),
+        new PanelsCard(bench, answers).dimmedUnless(answers::isUpToDate),
+        new ChecksCard(bench, answers, places, s.releases()).dimmedUnless(answers::isUpToDate),
         new SeamsCard(bench, answers, s.seams()),
         new ColoursCard(bench, answers),
         new CutCard(bench, doors.exports()),
         new ProofCard(bench, answers, s.proofs(), places, doors.proof()),
-        new OnFloorCard(bench, answers),
+        new OnFloorCard(bench, answers).dimmedUnless(answers::isUpToDate),
         new StencilCard(bench));
   }
 

@@ -14,7 +14,7 @@ interface Chooser {
   /** Where to save a plan. */
   Optional<Path> planToSave(String name);
 
-  /** A graphic (SVG). */
+  /** A graphic: a drawing, or a picture to be traced. */
   Optional<Path> graphic();
 
   /** A picture or a PDF page to trace over. */

@@ -71,9 +71,9 @@ final class DeskController implements SlabAccess {
                 this::roomDone,
                 inlays::choose,
                 underlays));
-    edits = new EditActions(bench, parts.pictures(), shown);
+    edits = new EditActions(bench, parts.pictures(), shown, inlays);
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
-    drops = new FileDrops(desk, plans, inlays);
+    drops = new FileDrops(desk, bench.focus(), plans, inlays);
     DeskCommands menu = new DeskCommands(commands, bench.words());
     menu.fill(desk, this::undo, plans, edits, this, look);
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
@@ -217,6 +217,11 @@ final class DeskController implements SlabAccess {
     }
   }
 
+  /** Shows all as it is now. */
+  void refreshNow() {
+    refresh();
+  }
+
   private void refresh() {
     waiting = false;
     if (desk.isOpen()) {
@@ -239,7 +244,7 @@ final class DeskController implements SlabAccess {
     return Tally.of(
         open,
         parts.answers(),
-        parts.job().done(),
+        parts.job(),
         parts.bench().focus().area().map(FloorArea::id),
         desk.shown().units(),
         parts.bench().words());

@@ -23,8 +23,15 @@ final class EditActions {
   private final Pictures pictures;
   private final PlanLookup shown;
   private final Clipboard clipboard = new Clipboard();
+  private final InlayActions inlays;
 
-  EditActions(DeskContext bench, Pictures pictures, PlanLookup shown) {
+  /**
+   * Edits what is picked.
+   *
+   * @param inlays takes pictures that were copied in another program
+   */
+  EditActions(DeskContext bench, Pictures pictures, PlanLookup shown, InlayActions inlays) {
+    this.inlays = inlays;
     this.bench = bench;
     this.shown = shown;
     this.pictures = pictures;
@@ -41,16 +48,28 @@ final class EditActions {
   }
 
   void copy() {
-    area().ifPresent(a -> clipboard.copy(a, bench.focus()));
+    copied();
+  }
+
+  /** Copies what is picked; a picture copied elsewhere before is then not what is pasted. */
+  private boolean copied() {
+    boolean some = area().map(a -> clipboard.copy(a, bench.focus())).orElse(false);
+    if (some) {
+      InlayActions.forgetOutside();
+    }
+    return some;
   }
 
   void cut() {
-    if (area().map(a -> clipboard.copy(a, bench.focus())).orElse(false)) {
+    if (copied()) {
       remove();
     }
   }
 
   void paste() {
+    if (inlays.paste()) {
+      return;
+    }
     area().flatMap(a -> clipboard.paste(a, bench.focus())).ifPresent(this::laid);
   }
 

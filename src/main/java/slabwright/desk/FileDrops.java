@@ -6,15 +6,22 @@ import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.Selection;
+import slabwright.desk.model.Stage;
 import slabwright.units.Message;
 
-/** Takes files that are dropped on the window, by what they are. */
+/**
+ * Takes files that are dropped on the window, by what they are. A picture or PDF is a graphic at
+ * the Inlay stage, and lies under the plan at every other.
+ */
 final class FileDrops {
   private final Desk desk;
   private final PlanActions plans;
   private final InlayActions inlays;
+  private final Selection focus;
 
-  FileDrops(Desk desk, PlanActions plans, InlayActions inlays) {
+  FileDrops(Desk desk, Selection focus, PlanActions plans, InlayActions inlays) {
+    this.focus = focus;
     this.desk = desk;
     this.plans = plans;
     this.inlays = inlays;
@@ -41,7 +48,9 @@ final class FileDrops {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     if (name.endsWith(".json")) {
       plans.openPlan(file);
-    } else if (name.matches(".*\\.svgz?")) {
+    } else if (name.matches(".*\\.(svgz?|gif|bmp|tiff?)")) {
+      graphic(file);
+    } else if (name.matches(".*\\.(png|jpe?g|pdf)") && focus.stage() == Stage.INLAY) {
       graphic(file);
     } else if (name.matches(".*\\.(png|jpe?g|pdf)")) {
       plans.trace(file);

@@ -3,12 +3,17 @@ package slabwright.desk;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import javafx.scene.image.Image;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.edit.NewIds;
 import slabwright.desk.model.scene.FloorPicture;
+import slabwright.inlay.artwork.picture.PngPixels;
 import slabwright.project.SiblingFiles;
 import slabwright.shape.Bounds;
 import slabwright.site.FloorArea;
@@ -44,14 +49,51 @@ final class InlayActions {
       noFloor();
       return;
     }
+    run(folder -> SiblingFiles.copyInto(svg, folder), floor.get());
+  }
+
+  private void run(Copying copying, FloorPicture floor) {
     parts
         .errands()
         .run(
             new BackgroundTasks.BackgroundTask<>(
                 Message.of("desk.app.inlay.copying"),
                 why -> Message.of("desk.app.inlay.not-copied", why),
-                steps -> Result.ok(lay(svg, floor.get())),
+                steps -> Result.ok(lay(copying, floor)),
                 this::place));
+  }
+
+  /** Puts a file into the plan's folder; gives its name there. */
+  private interface Copying {
+    String into(Path folder) throws IOException;
+  }
+
+  /**
+   * Places a picture or a file from the system's clipboard.
+   *
+   * @return whether there was one and the Inlay stage is open to take it
+   */
+  boolean paste() {
+    Clipboard board = Clipboard.getSystemClipboard();
+    Optional<FloorPicture> floor = parts.pictures().picture();
+    if (bench.focus().stage() != Stage.INLAY || floor.isEmpty()) {
+      return false;
+    }
+    if (board.hasFiles() && !board.getFiles().isEmpty()) {
+      add(board.getFiles().get(0).toPath());
+      return true;
+    }
+    if (!board.hasImage()) {
+      return false;
+    }
+    Image image = board.getImage();
+    int w = (int) image.getWidth();
+    int h = (int) image.getHeight();
+    int[] argb = new int[w * h];
+    image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), argb, 0, w);
+    String name = bench.words().say("desk.app.inlay.pasted") + ".png";
+    run(folder -> SiblingFiles.write(folder, name, PngPixels.write(w, h, argb)), floor.get());
+    return true;
   }
 
   /**
@@ -62,8 +104,15 @@ final class InlayActions {
    */
   private record CopiedGraphic(String file, Spot middle, double wide) {}
 
-  private CopiedGraphic lay(Path svg, FloorPicture floor) throws IOException {
-    String file = SiblingFiles.copyInto(svg, parts.keeper().folder());
+  /** What was copied in another program before is not pasted any more. */
+  static void forgetOutside() {
+    ClipboardContent nothing = new ClipboardContent();
+    nothing.putString("");
+    Clipboard.getSystemClipboard().setContent(nothing);
+  }
+
+  private CopiedGraphic lay(Copying copying, FloorPicture floor) throws IOException {
+    String file = copying.into(parts.keeper().folder());
     Bounds b = floor.bounds();
     return new CopiedGraphic(file, Spot.of(floor.roomiest()), Math.min(b.width(), b.height()));
   }

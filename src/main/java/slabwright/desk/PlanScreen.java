@@ -48,8 +48,6 @@ import slabwright.shape.Vec;
 
 /** The screen while a site is open: bar above, slab and cards, tally below. */
 final class PlanScreen extends BorderPane {
-  private static final String OPEN = "desk.model.tally.still-open";
-
   /** What stands at both sides of the line at the foot. */
   private static final double BESIDE = 250;
 
@@ -71,6 +69,7 @@ final class PlanScreen extends BorderPane {
   private final LookSwitch look;
   private final DeskContext bench;
   private final ActiveTool tools;
+  private final SlabLayers layers;
   private final NumberPad pad;
   private final OpenList open;
   private String wanted = "";
@@ -83,6 +82,7 @@ final class PlanScreen extends BorderPane {
 
   PlanScreen(DeskModel parts, ActiveTool tools, Commands commands, SlabLayers layers) {
     getStyleClass().add("plan-screen");
+    this.layers = layers;
     this.bench = parts.bench();
     this.tools = tools;
     Pictures pictures = parts.pictures();
@@ -131,19 +131,34 @@ final class PlanScreen extends BorderPane {
 
   /** To where a figure of the tally comes from. */
   private void figure(TallyItem item) {
-    if (item.what().key().equals(OPEN)) {
-      listed = !listed;
-      bench.focus().changed().fire();
+    String key = item.what().key();
+    switch (key.substring(key.lastIndexOf('.') + 1)) {
+      case "still-open" -> {
+        listed = !listed;
+        bench.focus().changed().fire();
+      }
+      case "net-floor" -> lead(Stage.MEASURE, "fold-floor-area");
+      case "machine" -> lead(Stage.PREP, "fold-machines");
+      case "by-hand" -> lead(Stage.PREP, "fold-machine-and-hand");
+      case "edges", "cut-in" -> lead(Stage.PREP, "fold-edges");
+      case "inlay" -> lead(Stage.INLAY, "fold-on-the-floor");
+      case "price" -> lead(Stage.FINISH, "fold-shop-book");
+      case "air-fan-off" -> lead(Stage.FINISH, "fold-air-while-coating");
+      default -> lead(Stage.FINISH, "fold-days-whole-site");
     }
+  }
+
+  private void lead(Stage stage, String field) {
+    wanted = field;
+    bench.settings().setOn("panel-folded", false);
+    bench.focus().goTo(stage);
   }
 
   /** To the field of an open question. */
   private void lead(OpenQuestion q) {
     q.area().ifPresent(bench.focus()::selectArea);
-    bench.focus().goTo(q.stage());
     q.item().ifPresent(bench.focus()::select);
-    wanted = q.field();
-    bench.settings().setOn("panel-folded", false);
+    lead(q.stage(), q.field());
   }
 
   /** The keys are the slab's again. */
@@ -243,6 +258,11 @@ final class PlanScreen extends BorderPane {
   void setCards(CardColumn column) {
     cards = column;
     setRight(column);
+  }
+
+  /** What the stage lays over the plan. */
+  SlabLayers layers() {
+    return layers;
   }
 
   SlabView slab() {

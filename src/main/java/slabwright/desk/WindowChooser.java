@@ -59,7 +59,17 @@ final class WindowChooser implements Chooser {
     return open(
         words.say("desk.app.chooser.choose-a-graphic"),
         new ExtensionFilter(
-            words.say("desk.app.chooser.svg-graphics"), "*.svg", "*.svgz", "*.pdf"));
+            words.say("desk.app.chooser.graphics"),
+            "*.svg",
+            "*.svgz",
+            "*.pdf",
+            "*.png",
+            "*.jpg",
+            "*.jpeg",
+            "*.gif",
+            "*.bmp",
+            "*.tif",
+            "*.tiff"));
   }
 
   @Override

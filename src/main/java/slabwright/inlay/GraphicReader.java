@@ -1,7 +1,6 @@
 package slabwright.inlay;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
@@ -9,7 +8,6 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ColourRegion;
-import slabwright.inlay.artwork.GraphicFormat;
 import slabwright.site.StencilSpec;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -42,14 +40,6 @@ public final class GraphicReader {
         ? Result.refused(
             Message.of("inlay.graphic-reader.no-colour-dyed", artwork.name(), names(artwork)))
         : Result.ok(new Reading(artwork, graphic));
-  }
-
-  /** Whether a graphic is a picture that would be traced, whatever its ending says. */
-  public static boolean isPicture(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
-      byte[] head = in.readNBytes(GraphicFormat.FIRST_BYTES);
-      return GraphicFormat.of(head) == GraphicFormat.PICTURE;
-    }
   }
 
   private static String names(Artwork artwork) {

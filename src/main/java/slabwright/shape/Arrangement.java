@@ -11,7 +11,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.noding.SegmentString;
 
 /**
  * Many rings noded together once, and every face between them labelled by the layers that fill it.
@@ -57,7 +56,7 @@ public final class Arrangement {
       }
     }
     List<GridChain> chains = GridChain.of(this.layers);
-    List<SegmentString> noded = noding.run(chains);
+    List<NodedRun> noded = noding.run(chains);
     rung = noding.rung();
     halves = new HalfEdges(new ArrangementEdges(new NodedSegments(chains, noded)));
     faces = new FaceTable(halves, new Cycles(halves));

@@ -3,17 +3,21 @@ package slabwright.shape;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import slabwright.shape.ints.IntGroups;
+import slabwright.shape.ints.IntList;
 
 /**
- * Finds the face around each component with one ray down from its leftmost corner. A line sweeps
- * over the corners from left to right and keeps the edges it cuts sorted from low to high, so each
- * ray is one look-up: O(n log n) in all, however deep the nesting.
+ * Finds the face around each component with one ray down from its leftmost corner. Of many, a line
+ * sweeps over the corners from left to right and keeps the edges it cuts sorted from low to high,
+ * so each ray is one look-up: O(n log n) in all, however deep the nesting.
  */
 final class Nesting {
+  private static final int FEW = 40;
+
   private final HalfEdges halves;
   private final Cycles cycles;
   private final int[] faceOfCycle;
   private final int[] componentAt;
+  private final IntList components = new IntList();
   private final TreeSet<Integer> cut = new TreeSet<>(this::compare);
 
   Nesting(HalfEdges halves, Cycles cycles, int[] faceOfCycle) {
@@ -24,12 +28,48 @@ final class Nesting {
     for (int c = 0; c < cycles.size(); c++) {
       if (cycles.component(c) == c) {
         componentAt[cycles.leftmost(c)] = c + 1;
+        components.add(c);
       }
     }
   }
 
   /** Fills in the face of every outer cycle. */
   void run() {
+    if (components.size() <= FEW) {
+      scan();
+    } else {
+      sweep();
+    }
+  }
+
+  /** Looks at every edge for each component: cheaper than to sort the edges where those are few. */
+  private void scan() {
+    IntStream.range(0, components.size())
+        .map(components::get)
+        .boxed()
+        .sorted((a, b) -> a.equals(b) ? 0 : isLefter(a, b) ? -1 : 1)
+        .forEach(c -> faceOfCycle[cycles.outer(c)] = faceAbove(edgeBelow(cycles.leftmost(c))));
+  }
+
+  private boolean isLefter(int component, int other) {
+    return halves.before(cycles.leftmost(component), cycles.leftmost(other));
+  }
+
+  /** The highest edge below the corner, -1 for none. */
+  private int edgeBelow(int corner) {
+    int best = -1;
+    for (int edge = 0; edge < halves.edges().size(); edge++) {
+      if (halves.before(left(edge), corner)
+          && halves.before(corner, right(edge))
+          && halves.side(left(edge), right(edge), corner) > 0
+          && (best < 0 || compare(best, edge) < 0)) {
+        best = edge;
+      }
+    }
+    return best;
+  }
+
+  private void sweep() {
     IntStream.range(0, componentAt.length)
         .filter(corner -> halves.around().size(corner) > 0)
         .boxed()
@@ -58,13 +98,17 @@ final class Nesting {
     return halves.before(corner, halves.target(halfEdge));
   }
 
-  /** The component of the edge below starts further left, so its faces are known already. */
   private int faceBelow(int corner) {
     Integer below = cut.lower(~corner);
-    if (below == null) {
+    return faceAbove(below == null ? -1 : below);
+  }
+
+  /** The component of the edge starts further left, so its faces are known already. */
+  private int faceAbove(int edge) {
+    if (edge < 0) {
       return 0;
     }
-    int h = 2 * below;
+    int h = 2 * edge;
     boolean rightward = halves.before(halves.origin(h), halves.target(h));
     return faceOfCycle[cycles.cycleOf(rightward ? h : HalfEdges.twin(h))];
   }

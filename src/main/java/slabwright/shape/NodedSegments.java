@@ -3,7 +3,6 @@ package slabwright.shape;
 import java.util.IdentityHashMap;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.noding.SegmentString;
 import slabwright.shape.ints.IntList;
 import slabwright.shape.ints.PairNumbering;
 
@@ -20,14 +19,14 @@ final class NodedSegments {
   private final IntList segment = new IntList();
 
   /** The strings of one chain must come in the order in which they lie on it. */
-  NodedSegments(List<GridChain> chains, List<SegmentString> noded) {
+  NodedSegments(List<GridChain> chains, List<NodedRun> noded) {
     this.chains = chains;
     IdentityHashMap<GridChain, Integer> numbers = new IdentityHashMap<>();
     for (GridChain c : chains) {
       numbers.put(c, numbers.size());
     }
     int[] reached = new int[chains.size()];
-    for (SegmentString string : noded) {
+    for (NodedRun string : noded) {
       int number = numbers.get((GridChain) string.getData());
       reached[number] = cut(number, string.getCoordinates(), reached[number]);
     }

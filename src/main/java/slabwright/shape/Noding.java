@@ -26,6 +26,15 @@ final class Noding {
   /** Each pass only splits edges; drawings seldom need a fourth. */
   private static final int MOST_PASSES = 16;
 
+  /**
+   * Nearer to an end of an edge than this, a late crossing is moved to it, in grid steps. Late
+   * crossings are ones that rounding made: of edges that all but coincide.
+   */
+  private static final double AT_END = 2;
+
+  /** From this pass on that is one step more in each. */
+  private static final int SLOW = 8;
+
   private final boolean joins;
   private final int mostPasses;
   private final BooleanSupplier cancelled;
@@ -58,59 +67,88 @@ final class Noding {
     return rung;
   }
 
-  List<SegmentString> run(List<GridChain> chains) {
-    List<SegmentString> strings = strings(chains);
-    for (int pass = 0; pass < mostPasses; pass++) {
-      SegmentSplitter splitter = split(strings, joins, pass > 0);
-      if (splitter.foundNothing()) {
-        return strings;
-      }
-      rung = pass == 0 ? NodingMethod.PLAIN : NodingMethod.PLAIN_AGAIN;
-      strings = list(NodedSegmentString.getNodedSubstrings(strings));
+  List<NodedRun> run(List<GridChain> chains) {
+    List<NodedRun> runs = runs(chains);
+    if (mostPasses == 0) {
+      return snapRounded(runs);
     }
-    return snapRounded(strings);
+    if (compareAll(runs, joins, 0).foundNothing()) {
+      return runs;
+    }
+    rung = NodingMethod.PLAIN;
+    runs.forEach(NodedRun::split);
+    Renoding again = new Renoding(runs, drift(), cancelled);
+    for (int pass = 1; pass < mostPasses; pass++) {
+      SegmentSplitter splitter = new SegmentSplitter(joins, atEnd(pass), cancelled);
+      again.compare(splitter);
+      if (splitter.foundNothing()) {
+        return again.runs();
+      }
+      rung = NodingMethod.PLAIN_AGAIN;
+      again.split();
+    }
+    return snapRounded(again.runs());
   }
 
-  private List<SegmentString> snapRounded(List<SegmentString> unsettled) {
-    List<SegmentString> strings = unsettled;
+  /**
+   * Edges that meet at a very flat angle cross anew one step beyond each crossing that was rounded,
+   * like a zip. Where that goes on, the crossing is moved farther, to where they part.
+   */
+  private static double atEnd(int pass) {
+    return AT_END + Math.max(0, pass - SLOW);
+  }
+
+  /** As far as all late passes together can move an edge, grid steps; one each is for rounding. */
+  private double drift() {
+    double sum = 0;
+    for (int pass = 1; pass < mostPasses; pass++) {
+      sum += atEnd(pass) + 1;
+    }
+    return sum;
+  }
+
+  private List<NodedRun> snapRounded(List<NodedRun> unsettled) {
+    List<NodedRun> runs = unsettled;
     for (int pass = 0; pass < mostPasses; pass++) {
       SnapRoundingNoder noder = new SnapRoundingNoder(STEPS);
-      noder.computeNodes(strings);
-      strings = list(noder.getNodedSubstrings());
-      if (split(strings, joins, true).foundNothing()) {
+      noder.computeNodes(
+          runs.stream().map(r -> new NodedSegmentString(r.getCoordinates(), r.getData())).toList());
+      runs = runs(noder.getNodedSubstrings());
+      if (compareAll(runs, joins, AT_END).foundNothing()) {
         rung = NodingMethod.SNAP_ROUNDED;
-        return strings;
+        return runs;
       }
     }
     rung = NodingMethod.NOT_SETTLED;
-    if (!split(strings, false, true).foundNothing()) {
+    if (!compareAll(runs, false, AT_END).foundNothing()) {
       throw new IllegalStateException("edges still cross after snap rounding again and again");
     }
-    return strings;
+    return runs;
   }
 
-  /** Marks on the strings where they are to be split. */
-  private SegmentSplitter split(List<SegmentString> strings, boolean joins, boolean late) {
-    SegmentSplitter splitter = new SegmentSplitter(joins, late, cancelled);
-    new MCIndexNoder(splitter, splitter.nearness()).computeNodes(strings);
+  /** Marks on the runs where they are to be split. */
+  private SegmentSplitter compareAll(List<NodedRun> runs, boolean joins, double atEnd) {
+    SegmentSplitter splitter = new SegmentSplitter(joins, atEnd, cancelled);
+    new MCIndexNoder(splitter, splitter.nearness()).computeNodes(runs);
     if (cancelled.getAsBoolean()) {
       throw new CancellationException();
     }
     return splitter;
   }
 
-  private static List<SegmentString> strings(List<GridChain> chains) {
-    List<SegmentString> list = new ArrayList<>(chains.size());
+  private static List<NodedRun> runs(List<GridChain> chains) {
+    List<NodedRun> list = new ArrayList<>(chains.size());
     for (GridChain chain : chains) {
-      chain.runs(points -> list.add(new NodedSegmentString(points, chain)));
+      chain.runs(points -> list.add(new NodedRun(points, chain)));
     }
     return list;
   }
 
-  private static List<SegmentString> list(Collection<?> strings) {
-    List<SegmentString> list = new ArrayList<>(strings.size());
+  private static List<NodedRun> runs(Collection<?> strings) {
+    List<NodedRun> list = new ArrayList<>(strings.size());
     for (Object s : strings) {
-      list.add((SegmentString) s);
+      SegmentString string = (SegmentString) s;
+      list.add(new NodedRun(string.getCoordinates(), (GridChain) string.getData()));
     }
     return list;
   }

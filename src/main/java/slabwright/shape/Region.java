@@ -95,6 +95,14 @@ public final class Region {
   }
 
   /**
+   * As {@link #offset} outwards, for lengths far over the boundary's detail: cheap however rugged
+   * that is.
+   */
+  public Region grown(double mm, double tolerance) {
+    return Growth.of(this, mm, tolerance);
+  }
+
+  /**
    * Nearly the same region with fewer corners, for work where {@code tolerance} mm do not matter:
    * its boundary strays no farther than that, and neither parts nor holes are lost.
    */

@@ -4,7 +4,6 @@ import java.util.function.BooleanSupplier;
 import org.locationtech.jts.algorithm.LineIntersector;
 import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentIntersector;
 import org.locationtech.jts.noding.SegmentString;
 import org.locationtech.jts.noding.snapround.HotPixel;
@@ -19,23 +18,19 @@ final class SegmentSplitter implements SegmentIntersector {
 
   private final LineIntersector intersector = new RobustLineIntersector();
 
-  /** Nearer to an end of an edge than this, a late crossing is moved to it; grid steps. */
-  private static final double AT_END = 2;
-
   private final boolean joins;
-  private final boolean late;
+  private final double atEnd;
   private final BooleanSupplier cancelled;
   private boolean found;
 
   /**
    * Splits what is noded.
    *
-   * @param late whether crossings are ones that rounding made: edges that all but coincide, whose
-   *     crossing would run on along them by one grid step a pass
+   * @param atEnd nearer to an end of an edge than this, a crossing is moved to it; grid steps
    */
-  SegmentSplitter(boolean joins, boolean late, BooleanSupplier cancelled) {
+  SegmentSplitter(boolean joins, double atEnd, BooleanSupplier cancelled) {
     this.joins = joins;
-    this.late = late;
+    this.atEnd = atEnd;
     this.cancelled = cancelled;
     intersector.setPrecisionModel(Noding.STEPS);
   }
@@ -77,7 +72,7 @@ final class SegmentSplitter implements SegmentIntersector {
 
   private Coordinate place(Coordinate crossing, Coordinate... ends) {
     Coordinate nearest = crossing;
-    double least = late ? AT_END : 0;
+    double least = atEnd;
     for (Coordinate end : ends) {
       double distance = end.distance(crossing);
       if (distance < least) {
@@ -110,7 +105,7 @@ final class SegmentSplitter implements SegmentIntersector {
 
   private void split(SegmentString string, int i, Coordinate at) {
     if (!at.equals2D(string.getCoordinate(i)) && !at.equals2D(string.getCoordinate(i + 1))) {
-      ((NodedSegmentString) string).addIntersection(at.copy(), i);
+      ((NodedRun) string).mark(i, at.copy());
       found = true;
     }
   }

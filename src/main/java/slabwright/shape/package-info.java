@@ -11,10 +11,11 @@
  * PreparedRegion}, {@link FillRule}, {@link Offset}, {@link LineClip}. {@link RingValidator} tells
  * a {@link RingFault} in words.
  *
- * <p>Inside: {@link GridChain}, {@link SegmentSplitter}, {@link Noding} and {@link NodedSegments};
- * {@link ArrangementEdges}, {@link HalfEdges}, {@link Cycles}, {@link Nesting}, {@link FaceTable},
- * {@link FaceTraversal}; {@link WindingNumbers}, {@link DissolveOp}, {@link RingFill}, {@link
- * OffsetCurve}, {@link Overlay}, {@link RingSelfCrossing}, {@link SegmentGeometry}; {@link Jts} is
- * the only bridge.
+ * <p>Inside: {@link GridChain}, {@link NodedRun}, {@link SegmentSplitter}, {@link Noding}, {@link
+ * Renoding} (later passes) and {@link NodedSegments}; {@link ArrangementEdges}, {@link HalfEdges},
+ * {@link Cycles}, {@link Nesting}, {@link FaceTable}, {@link FaceTraversal}; {@link
+ * WindingNumbers}, {@link DissolveOp}, {@link RingFill}, {@link OffsetCurve}, {@link Growth},
+ * {@link Overlay}, {@link RingSelfCrossing}, {@link SegmentGeometry}; {@link Jts} is the only
+ * bridge.
  */
 package slabwright.shape;

@@ -21,6 +21,11 @@ public final class Words {
   private static final ResourceBundle.Control ASKED_LANGUAGE_ONLY =
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
+  /** Numbers in Spanish as in the Americas: no page mixes a decimal comma with a point. */
+  private static final Locale SPANISH = Locale.forLanguageTag("es-US");
+
+  private static final List<Locale> WRITTEN = List.of(Locale.ENGLISH, SPANISH);
+
   private final Locale locale;
   private final Optional<UnitSystem> units;
 
@@ -36,7 +41,16 @@ public final class Words {
 
   /** The words of a language; English where a sentence has none in it. */
   public static Words of(Locale locale) {
-    return new Words(locale, Optional.empty());
+    boolean spanish = locale.getLanguage().equals(SPANISH.getLanguage());
+    return new Words(spanish ? SPANISH : locale, Optional.empty());
+  }
+
+  /** The words of a tag such as {@code es} or {@code es-MX}; none where nobody has written them. */
+  public static Optional<Words> ofTag(String tag) {
+    Locale asked = Locale.forLanguageTag(tag);
+    return WRITTEN.stream().anyMatch(l -> l.getLanguage().equals(asked.getLanguage()))
+        ? Optional.of(of(asked))
+        : Optional.empty();
   }
 
   public static Words english() {
@@ -46,6 +60,11 @@ public final class Words {
   /** The language, for names of days and months. */
   public Locale locale() {
     return locale;
+  }
+
+  /** The language alone, such as {@code es}, as in file names. */
+  public String language() {
+    return locale.getLanguage();
   }
 
   /**

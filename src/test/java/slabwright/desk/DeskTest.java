@@ -152,10 +152,10 @@ class DeskTest {
   void a_refused_length_stays_with_its_reason() throws TimeoutException, IOException {
     openRoom();
     hands.stage(Stage.MARK).click("tool-COLUMN");
-    hands.clickSlab(3000, 3000).line("400");
+    hands.clickSlab(3000, 3000).line("400 mn");
     assertThat(hands.area().marks()).isEmpty();
-    assertThat(text("entry-wrong")).contains("no unit");
-    hands.press(KeyCode.BACK_SPACE, KeyCode.BACK_SPACE, KeyCode.BACK_SPACE).line("400 mm");
+    assertThat(text("entry-wrong")).contains("not a length");
+    hands.line("400 mm");
     assertThat(hands.area().marks()).hasSize(1);
   }
 

@@ -136,7 +136,8 @@ class InlayStageTest {
     Vec from = onSeam();
     assertThat(card()).isEqualTo("Where they cost least.");
     hands.drag(from, from.minus(new Vec(200, 0)));
-    assertThat(seam()).isCloseTo(before - 200, within(15.0));
+    double pixel = DeskUnderTest.on(() -> 1 / hands.slab().viewport().scale());
+    assertThat(seam()).isCloseTo(before - 200, within(1.5 * pixel));
     assertThat(undoName()).isEqualTo("move seam");
     assertThat(card()).startsWith("Set by hand: cost ");
     hands.press(KeyCode.SHORTCUT, KeyCode.Z);

@@ -43,7 +43,8 @@ class KeyboardTest extends RoomOnDesk {
     hands.click("tool-POWER").clickSlab(30, 25);
     assertThat(place(0)).isEqualTo(new Vec(0, 0));
     hands.with(KeyCode.ALT, () -> hands.clickSlab(7977, 5969));
-    assertThat(place(1).distanceTo(new Vec(7977, 5969))).isCloseTo(0, within(12.0));
+    double pixel = DeskUnderTest.on(() -> 1 / hands.slab().viewport().scale());
+    assertThat(place(1).distanceTo(new Vec(7977, 5969))).isCloseTo(0, within(1.5 * pixel));
     assertThat(place(1)).isNotEqualTo(new Vec(8000, 6000));
   }
 

@@ -38,7 +38,7 @@ class ThumbsTest extends RoomOnDesk {
     pad("1", "m", ",", "1", "m", "Enter", "3", "5", "0", "Enter");
     Form.Circle column = (Form.Circle) hands.area().marks().get(1).form();
     assertThat(column.radius().mm()).isEqualTo(175);
-    hands.press(KeyCode.V);
+    hands.press(KeyCode.V).press(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.K);
     hands.hold(4000, 3000);
     WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, Popups::hasMenu);
     hands.letGo();

@@ -136,4 +136,22 @@ class ArrangementTest {
   private static Layer square(int id, double at, double side) {
     return new Layer(id, List.of(Ring.rectangle(at, at, at + side, at + side)), FillRule.NONZERO);
   }
+
+  @Test
+  void nests_alike_whether_there_are_few_parts_or_many() {
+    for (int side : new int[] {1, 3, 9}) {
+      List<Ring> rings = new ArrayList<>();
+      for (int k = 0; k < side * side; k++) {
+        double x = 100 * (k % side);
+        double y = 100 * (k / side) + 3 * k;
+        for (int in = 0; in < 5; in++) {
+          rings.add(Ring.rectangle(x + 9 * in, y + 9 * in, x + 90 - 9 * in, y + 90 - 9 * in));
+        }
+      }
+      double one = 90 * 90 - 72 * 72 + 54 * 54 - 36 * 36 + 18 * 18;
+      Region rule = Region.of(rings, FillRule.EVEN_ODD);
+      assertThat(rule.area()).isEqualTo(one * side * side);
+      assertThat(rule.parts()).hasSize(3 * side * side);
+    }
+  }
 }

@@ -125,6 +125,23 @@ class PacketPagesTest {
   }
 
   @Test
+  void an_office_gets_crowds_by_their_number_and_no_number_broken_over_lines() {
+    SheetSamples depot = SheetSamples.sample("depot-floor");
+    PacketContents job =
+        new PacketContents(
+            depot.site(),
+            depot.results(),
+            depot.work(depot.site()),
+            PaperSize.A4,
+            SheetSamples.DAY,
+            Words.english());
+    List<PrintedPage> pages = PacketSet.of(Packet.OFFICE, job).pages();
+    List<String> all = pages.stream().flatMap(p -> words(p).stream()).toList();
+    assertThat(pages).hasSizeLessThanOrEqualTo(14);
+    assertThat(all).contains("patch, 90 of them").noneMatch(w -> w.matches("\\.\\d+"));
+  }
+
+  @Test
   void work_of_the_whole_job_names_no_floor_area() {
     packet(Packet.CREW, PaperSize.LETTER).pages().stream()
         .flatMap(p -> words(p).stream())

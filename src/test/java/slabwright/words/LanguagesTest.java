@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -26,8 +27,12 @@ class LanguagesTest {
   private static final Path BUNDLES = Path.of("src/main/resources/slabwright/words");
   private static final Pattern ARGUMENT = Pattern.compile("\\{(\\d+)");
   private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,/]*\\d|\\d");
+
+  /** Parts of a line of a tape file, whose words are the same in every language. */
+  private static final Pattern TAPE_LINE = Pattern.compile("check C to A-B is|viene is(?=:)");
+
   private static final Pattern BETWEEN_WORDS = Pattern.compile("\\P{L}+");
-  private static final Pattern SENTENCE = Pattern.compile("\\p{L}{3,} \\p{L}{2,}");
+  private static final Pattern SENTENCE = Pattern.compile("\\p{Ll}{3,} \\p{Ll}{2,}");
 
   /** English words that no Spanish sentence has. */
   private static final List<String> ENGLISH =
@@ -47,7 +52,11 @@ class LanguagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"units", "site", "floor", "figures", "sheets", "work"})
+  @ValueSource(
+      strings = {
+        "units", "site", "floor", "figures", "sheets", "work", "project", "inlay", "tape", "store",
+        "pdfin", "cli"
+      })
   void a_room_is_complete_in_spanish(String room) throws IOException {
     Map<String, String> english = bundle(room);
     Map<String, String> spanish = bundle(room + "_es");
@@ -72,7 +81,10 @@ class LanguagesTest {
     if (english.equals(spanish) && SENTENCE.matcher(english).find() && !isDatePattern(english)) {
       faults.add(" is left in English");
     }
-    List<String> words = BETWEEN_WORDS.splitAsStream(spanish.toLowerCase(Locale.ROOT)).toList();
+    List<String> words =
+        BETWEEN_WORDS
+            .splitAsStream(TAPE_LINE.matcher(spanish).replaceAll("").toLowerCase(Locale.ROOT))
+            .toList();
     ENGLISH.stream()
         .filter(words::contains)
         .forEach(w -> faults.add(" holds the English word \"" + w + '"'));
@@ -83,7 +95,7 @@ class LanguagesTest {
     return pattern.matches("[dMuEHhma .:]+");
   }
 
-  private static TreeSet<Integer> arguments(String pattern) {
+  private static Set<Integer> arguments(String pattern) {
     return ARGUMENT
         .matcher(pattern)
         .results()

@@ -32,7 +32,8 @@ final class LongPress {
   /**
    * A button goes down.
    *
-   * @param rests whether resting there asks for the menu, as it does with nothing in hand
+   * @param rests whether resting there asks for the menu, as it does for a thumb with nothing in
+   *     hand
    */
   void pressed(MouseEvent e, boolean rests) {
     x = e.getX();

@@ -93,7 +93,8 @@ public final class SlabInput {
     lastX = e.getX();
     lastY = e.getY();
     panning = e.getButton() != MouseButton.PRIMARY || space;
-    rest.pressed(e, !panning && !tools.tool().crosshair());
+    boolean thumb = e.isSynthesized() || view.isRoomy();
+    rest.pressed(e, thumb && !panning && !tools.tool().crosshair());
     if (panning) {
       return;
     }

@@ -54,14 +54,14 @@ public final class SlabView extends Region {
   private boolean fitted;
   private String fittedArea = "";
 
+  private Viewport fittedAs = Viewport.START;
+
   /**
    * A view of the floor area looked at.
    *
    * @param layers what the stage lays over the plan, site frame
    * @param look shows the floor as it should look instead, when it is on
    */
-  private Viewport fittedAs = Viewport.START;
-
   public SlabView(
       DeskContext bench,
       Pictures pictures,
@@ -209,6 +209,11 @@ public final class SlabView extends Region {
         .filter(t -> t.wall() == wall)
         .map(t -> t.box().middle())
         .findFirst();
+  }
+
+  /** Whether it is worked on with thumbs or gloves. */
+  boolean isRoomy() {
+    return bench.settings().isOn("roomy");
   }
 
   LiveDimensions dimensions() {

@@ -1,5 +1,6 @@
 package slabwright.desk.cards;
 
+import java.util.function.BooleanSupplier;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
@@ -12,12 +13,15 @@ import slabwright.words.Words;
 public abstract class Card extends VBox {
   private static final PseudoClass FOLDED = PseudoClass.getPseudoClass("folded");
 
+  private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
   private final Words words;
   private final String key;
   private final String name;
   private final CardHead head;
   private final VBox body = new VBox();
   private Runnable turn = () -> {};
+  private BooleanSupplier isTrue = () -> true;
 
   /**
    * An open card.
@@ -33,6 +37,12 @@ public abstract class Card extends VBox {
     body.getStyleClass().add("card-body");
     head = new CardHead(key, words, () -> turn.run());
     getChildren().addAll(head, body);
+  }
+
+  /** Its figures are dimmed while this says no: they are of the plan a moment ago. */
+  public final Card dimmedUnless(BooleanSupplier current) {
+    isTrue = current;
+    return this;
   }
 
   /** Whether there is anything to show. */
@@ -57,6 +67,7 @@ public abstract class Card extends VBox {
     head.show(title(), folded);
     pseudoClassStateChanged(FOLDED, folded);
     Controls.show(body, !folded);
+    body.pseudoClassStateChanged(STALE, !isTrue.getAsBoolean());
     if (!folded) {
       refresh();
     }

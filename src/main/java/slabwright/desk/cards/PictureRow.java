@@ -16,7 +16,16 @@ public final class PictureRow {
   private PictureRow() {}
 
   public static Canvas of(Drawing drawing, DeskContext bench, String words) {
-    Canvas canvas = new Canvas(WIDE, drawing.bounds().height() * FxPainter.SCREEN);
+    return of(drawing, WIDE, bench, words);
+  }
+
+  /**
+   * A drawing of another width.
+   *
+   * @param wide in pixels of the screen
+   */
+  public static Canvas of(Drawing drawing, double wide, DeskContext bench, String words) {
+    Canvas canvas = new Canvas(wide, drawing.bounds().height() * FxPainter.SCREEN);
     canvas.setAccessibleText(words);
     Tone tone = bench.settings().dark() ? Tone.DARK : Tone.LIGHT;
     FxPainter painter = new FxPainter(canvas.getGraphicsContext2D(), FxPainter.SCREEN, tone);

@@ -23,6 +23,7 @@ public final class Desk {
   private Optional<Refusal> refusal = Optional.empty();
   private Optional<Message> news = Optional.empty();
   private boolean open;
+  private int opening;
 
   /** Given after every change of what is shown, previews included. */
   public Signal changed() {
@@ -43,6 +44,7 @@ public final class Desk {
   public void open(History past, Optional<Path> from) {
     file = from;
     open = true;
+    opening++;
     refusal = Optional.empty();
     news = Optional.empty();
     set(past, true);
@@ -51,12 +53,18 @@ public final class Desk {
   /** Puts the site away; the start screen shows. */
   public void close() {
     open = false;
+    opening++;
     file = Optional.empty();
     set(History.of(Site.empty("", UnitSystem.FEET_INCHES)), true);
   }
 
   public boolean isOpen() {
     return open;
+  }
+
+  /** Grows whenever another site is opened; what was worked out before is of another plan. */
+  public int opening() {
+    return opening;
   }
 
   public Optional<Path> file() {

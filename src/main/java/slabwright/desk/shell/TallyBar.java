@@ -3,11 +3,13 @@ package slabwright.desk.shell;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.compute.TallyItem;
 import slabwright.words.Words;
@@ -17,7 +19,12 @@ import slabwright.words.Words;
  * little room.
  */
 public final class TallyBar extends VBox {
-  private static final double NARROWEST = 124;
+  private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
+  private static final PseudoClass TWO = PseudoClass.getPseudoClass("two-lines");
+
+  /** So much room more than one line needs, before two become one again. */
+  private static final double SPARE = 170;
 
   private final HBox first = new HBox();
   private final HBox second = new HBox();
@@ -56,16 +63,28 @@ public final class TallyBar extends VBox {
       fill(columns.get(i), items.get(i));
     }
     shown = items;
+    arrange(false);
   }
 
   private void arrange(boolean anew) {
-    boolean two = getWidth() > 0 && getWidth() < NARROWEST * columns.size();
+    if (getScene() == null || getWidth() <= 0) {
+      first.getChildren().setAll(columns);
+      return;
+    }
+    applyCss();
+    double needed = 40;
+    for (Button b : columns) {
+      needed += 4 + b.prefWidth(-1);
+    }
+    boolean already = !second.getChildren().isEmpty();
+    boolean two = getWidth() < needed + (already ? SPARE : 0);
     if (anew || two == second.getChildren().isEmpty()) {
       int split = two ? (columns.size() + 1) / 2 : columns.size();
       second.getChildren().clear();
       first.getChildren().setAll(columns.subList(0, split));
       second.getChildren().setAll(columns.subList(split, columns.size()));
       Controls.show(second, two);
+      pseudoClassStateChanged(TWO, two);
     }
   }
 
@@ -78,8 +97,7 @@ public final class TallyBar extends VBox {
     box.setAlignment(Pos.CENTER_LEFT);
     box.setMaxWidth(Double.MAX_VALUE);
     box.getStyleClass().setAll("tally-item");
-    box.setMinWidth(0);
-    box.setPrefWidth(120);
+    box.setMinWidth(Region.USE_PREF_SIZE);
     HBox.setHgrow(box, Priority.ALWAYS);
     return box;
   }
@@ -91,6 +109,7 @@ public final class TallyBar extends VBox {
     Label value = (Label) lines.getChildren().get(1);
     value.setText(item.value());
     Controls.style(value, "tone-" + item.tone().name().toLowerCase(Locale.ROOT));
+    value.pseudoClassStateChanged(STALE, !item.isTrue());
     Controls.identify(value, "tally", item.what());
     box.setAccessibleText(words.say("desk.shell.tally-bar.figure", item.what(), item.value()));
   }

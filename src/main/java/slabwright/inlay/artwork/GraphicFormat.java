@@ -105,7 +105,7 @@ public enum GraphicFormat {
     }
     boolean marks = wide || plain.contains("<");
     boolean zeros = !wide && indexOfZero(file) >= 0 && !plain.startsWith("<");
-    return zeros || !marks && !isText(head) ? UNKNOWN : SVG;
+    return zeros || (!marks && !isText(head)) ? UNKNOWN : SVG;
   }
 
   private static int indexOfZero(byte[] file) {

@@ -14,10 +14,9 @@ import slabwright.shape.Region;
 /** One making of the masking. */
 final class MaskingBuilder {
   /** Far finer than a hand presses or paper is laid. */
-  private static final double BAND_TOLERANCE = 0.2;
+  private static final double BAND_TOLERANCE = 0.5;
 
-  /** Of each of the steps in which the skirt is grown; about a millimetre in all. */
-  private static final double PAPER_TOLERANCE = 0.15;
+  private static final double PAPER_TOLERANCE = 1;
 
   private final StencilSet set;
   private final PanelPlan plan;
@@ -62,24 +61,13 @@ final class MaskingBuilder {
   }
 
   private Region near(Region openings) {
-    return openings.simplified(BAND_TOLERANCE).offset(rules.pressBand(), BAND_TOLERANCE);
+    return openings.grown(rules.pressBand(), BAND_TOLERANCE);
   }
 
-  /**
-   * Where mist lands. Holes of openings lie inside the blank, where the skirt has no part. Grown in
-   * four steps, each as long as all before it: every step rounds off bays, so the next has less to
-   * do, and growing by one length and then another is growing by both.
-   */
+  /** Where mist lands. Holes of openings lie inside the blank, where the skirt has no part. */
   private Region reached(Region openings) {
-    double reach = rules.overspray().reachMm();
-    Region grown = openings;
-    double step = reach / 8;
-    for (double done = 0; done < reach; done += step) {
-      step = Math.max(step, done);
-      Region filled = Region.of(grown.shells(), FillRule.NONZERO);
-      grown = filled.simplified(PAPER_TOLERANCE).offset(step, PAPER_TOLERANCE);
-    }
-    return grown;
+    Region filled = Region.of(openings.shells(), FillRule.NONZERO);
+    return filled.grown(rules.overspray().reachMm(), PAPER_TOLERANCE);
   }
 
   private static Region skirt(Region reached, List<Bounds> blanks) {

@@ -48,7 +48,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   private final PdfNotes notes;
   private final PdfPaints paints;
   private final PdfGlyphs glyphs;
-  private final Map<Path2D, Path2D> clips = new IdentityHashMap<>();
+  private final IdentityHashMap<Path2D, Path2D> clips = new IdentityHashMap<>();
   private final Map<String, PdfSoftMask> masks = new HashMap<>();
   private final Deque<Boolean> hidden = new ArrayDeque<>();
 

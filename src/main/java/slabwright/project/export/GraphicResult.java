@@ -32,6 +32,14 @@ public sealed interface GraphicResult {
     }
   }
 
+  /** A fault of the program's own, in a sentence. */
+  record Failed(Path graphic, String sentence) implements GraphicResult {
+    @Override
+    public String json(Words words) {
+      return InlayJson.refused(graphic.toString(), sentence);
+    }
+  }
+
   /** Its stencils, panels and masking. */
   record Planned(Path graphic, Artwork artwork, InlayPlan plan, StencilSpec spec)
       implements GraphicResult {

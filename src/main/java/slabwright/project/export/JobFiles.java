@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.cutfile.CutStop;
 import slabwright.project.InlayFileNames;
@@ -14,6 +15,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.store.GraphicFiles;
+import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.days.ICalendarWriter;
@@ -24,16 +26,32 @@ import slabwright.work.days.ICalendarWriter;
  *
  * @param plan the file that graphics are relative to
  * @param fontAccepted whether letters in a substitute font are accepted
+ * @param crew the crew's words, when it reads another language than the lead
  */
 public record JobFiles(
-    SiteResult result, Path plan, PaperSize paper, boolean fontAccepted, Words words) {
+    SiteResult result,
+    Path plan,
+    PaperSize paper,
+    boolean fontAccepted,
+    Words words,
+    Optional<Words> crew) {
+  /**
+   * The words of a crew's language, when it is another than the lead's; refused when nobody has
+   * written any.
+   *
+   * @param tag such as {@code es} or {@code es-MX}; empty is the lead's
+   */
+  public static Result<Optional<Words>> crewWords(String tag, Words words) {
+    return PacketFiles.crewWords(tag, words);
+  }
+
   /**
    * Adds the files; an inlay that must not be cut gives none of its own.
    *
    * @return sentences for the person about what was not cut
    */
   public List<String> addTo(OutFolder folder) throws IOException {
-    PacketFiles.today(result, paper, words).addTo(folder::add);
+    PacketFiles.today(result, paper, words, crew).since(plan).addTo(folder::add);
     sheets(folder);
     numbers(folder);
     calendar(folder);

@@ -2,31 +2,75 @@ package slabwright.project.export;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.project.SiteResult;
+import slabwright.project.plan.PlanComparison;
 import slabwright.sheets.PacketSet;
+import slabwright.sheets.packet.AgreedBefore;
 import slabwright.sheets.packet.Packet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.PrintedPacket;
 import slabwright.sheets.packet.crew.CrewPacket;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.SheetFiles;
+import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.words.Words;
 
-/** The packets of a job as files: a PDF for each reader, and an index that says who gets which. */
-record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Words words) {
+/**
+ * The packets of a job as files: a PDF for each reader, and an index that says who gets which. What
+ * the crew works by is written in its language too, beside the lead's.
+ *
+ * @param crew the crew's words, when it reads another language than the lead
+ * @param agreed what a release said otherwise, for the client's change order
+ */
+record PacketFiles(
+    SiteResult result,
+    PaperSize paper,
+    LocalDate date,
+    Words words,
+    Optional<Words> crew,
+    Optional<AgreedBefore> agreed) {
   /** The index's file name. */
   static final String INDEX = "index.html";
 
-  /** The crew's days for a phone, beside the crew's pages. */
-  static final String CREW_DAYS = Packet.CREW.fileStem() + ".html";
+  private static final String PAGES = ".pdf";
+  private static final String PHONE = ".html";
+
+  /** The packets that the crew reads. */
+  private static final List<Packet> CREWS = List.of(Packet.CREW, Packet.FIRE_AND_SAFETY);
 
   /** The packets of today. */
-  public static PacketFiles today(SiteResult result, PaperSize paper, Words words) {
-    return new PacketFiles(result, paper, LocalDate.now(ZoneId.systemDefault()), words);
+  public static PacketFiles today(
+      SiteResult result, PaperSize paper, Words words, Optional<Words> crew) {
+    return new PacketFiles(
+        result, paper, LocalDate.now(ZoneId.systemDefault()), words, crew, Optional.empty());
+  }
+
+  /** With a change order where the plan's last release said something else. */
+  public PacketFiles since(Path plan) throws IOException {
+    return new PacketFiles(result, paper, date, words, crew, PlanComparison.agreed(result, plan));
+  }
+
+  /**
+   * The words of the crew's language, when it is another than the lead's.
+   *
+   * @param tag of the language; empty is the lead's
+   */
+  public static Result<Optional<Words>> crewWords(String tag, Words words) {
+    if (tag.isEmpty()) {
+      return Result.ok(Optional.empty());
+    }
+    Optional<Words> crew = Words.ofTag(tag);
+    return crew.isEmpty()
+        ? Result.refused(Message.of("project.packet-files.no-such-language", tag))
+        : Result.ok(crew.filter(c -> !c.language().equals(words.language())));
   }
 
   /** Where a file goes. */
@@ -36,32 +80,46 @@ record PacketFiles(SiteResult result, PaperSize paper, LocalDate date, Words wor
 
   /** What packets are made from. */
   public PacketContents contents() {
-    return new PacketContents(result.site(), result.areas(), result.work(), paper, date, words);
+    return new PacketContents(
+        result.site(), result.areas(), result.work(), paper, date, words, agreed);
   }
 
   /** Adds every packet as a PDF, and the index. */
   void addTo(Sink files) throws IOException {
-    List<PrintedPacket> packets = PacketSet.of(contents());
     List<PacketIndex.Entry> entries = new ArrayList<>();
-    for (PrintedPacket p : packets) {
-      String name = p.packet().fileStem() + ".pdf";
-      files.add(name, pdf(p));
-      entries.add(new PacketIndex.Entry(p.packet(), name, p.pages().size()));
+    for (PrintedPacket p : PacketSet.of(contents())) {
+      entries.add(add(files, p, contents(), ""));
+      if (crew.isPresent() && CREWS.contains(p.packet())) {
+        PacketContents theirs = contents().in(crew.get());
+        PrintedPacket translated = PacketSet.of(p.packet(), theirs);
+        entries.add(add(files, translated, theirs, "-" + crew.get().language()));
+      }
     }
-    files.add(
-        CREW_DAYS, CrewPacket.html(contents()).getBytes(java.nio.charset.StandardCharsets.UTF_8));
-    files.add(
-        INDEX,
-        new PacketIndex(result.site(), date, entries, words)
-            .html()
-            .getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    files.add(INDEX, utf8(new PacketIndex(result.site(), date, entries, words).html()));
   }
 
-  private byte[] pdf(PrintedPacket packet) throws IOException {
+  /** One packet; the crew's with its days for a phone. */
+  private PacketIndex.Entry add(
+      Sink files, PrintedPacket packet, PacketContents job, String language) throws IOException {
+    String stem = packet.packet().fileStem() + language;
+    files.add(stem + PAGES, pdf(packet, job.words()));
+    Optional<String> phone = Optional.of(stem + PHONE).filter(p -> packet.packet() == Packet.CREW);
+    if (phone.isPresent()) {
+      files.add(phone.get(), utf8(CrewPacket.html(job)));
+    }
+    int pages = packet.pages().size();
+    return new PacketIndex.Entry(packet.packet(), stem + PAGES, pages, phone, job.words());
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private byte[] pdf(PrintedPacket packet, Words said) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     String title =
-        words.say(
-            "project.packet-files.title", result.site().name(), words.say(packet.packet().word()));
+        said.say(
+            "project.packet-files.title", result.site().name(), said.say(packet.packet().word()));
     SheetFiles.pdf(packet.pages(), title, date, out);
     return out.toByteArray();
   }

@@ -2,6 +2,7 @@ package slabwright.project.export;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import slabwright.sheets.packet.Packet;
 import slabwright.sheets.page.TimeFormat;
 import slabwright.site.Site;
@@ -9,8 +10,13 @@ import slabwright.words.Words;
 
 /** A plain page that says which packet is for whom; it needs no network. */
 record PacketIndex(Site site, LocalDate date, List<Entry> entries, Words words) {
-  /** One packet, the file it is in, and how many pages that has. */
-  record Entry(Packet packet, String file, int pages) {}
+  /**
+   * One packet, the file it is in, and how many pages that has.
+   *
+   * @param phone the file of its days for a phone
+   * @param words of the language it is in
+   */
+  record Entry(Packet packet, String file, int pages, Optional<String> phone, Words words) {}
 
   String html() {
     StringBuilder out = new StringBuilder();
@@ -40,24 +46,27 @@ record PacketIndex(Site site, LocalDate date, List<Entry> entries, Words words) 
     return site.note().isBlank() ? issue : site.note() + " · " + issue;
   }
 
-  private String line(Entry e) {
-    return "<li><a href=\""
+  private static String line(Entry e) {
+    Words said = e.words();
+    return "<li lang=\""
+        + said.locale().toLanguageTag()
+        + "\"><a href=\""
         + e.file()
         + "\">"
-        + escaped(words.say(e.packet().word()))
+        + escaped(said.say(e.packet().word()))
         + "</a>, "
-        + escaped(words.say("project.packet-index.pages", e.pages()))
+        + escaped(said.say("project.packet-index.pages", e.pages()))
         + "<br>"
-        + escaped(words.say(e.packet().reader()))
-        + (e.packet() == Packet.CREW ? phone() : "")
+        + escaped(said.say(e.packet().reader()))
+        + e.phone().map(file -> phone(file, said)).orElse("")
         + "</li>\n";
   }
 
-  private String phone() {
+  private static String phone(String file, Words said) {
     return "<br><a href=\""
-        + PacketFiles.CREW_DAYS
+        + file
         + "\">"
-        + escaped(words.say("project.packet-index.phone"))
+        + escaped(said.say("project.packet-index.phone"))
         + "</a>";
   }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import slabwright.drawing.paint.SvgPainter;
 import slabwright.inlay.PlacedInlay;
@@ -33,9 +34,14 @@ public final class SheetExport {
     }
     steps.report(0.3);
     SiteResult done = work.orThrow();
+    Result<Optional<Words>> crew =
+        PacketFiles.crewWords(done.site().job().crew().language(), order.words());
+    if (form == ExportFormat.PACKETS && crew instanceof Result.Refused<Optional<Words>> bad) {
+      return Result.refused(bad.refusals());
+    }
     StagedFiles files = new StagedFiles();
     switch (form) {
-      case PACKETS -> packets(files, order, done);
+      case PACKETS -> packets(files, order, done, crew.orThrow());
       case PDF -> pdf(files, order, done, steps);
       case SVG -> svg(files, order, done, steps);
       case CSV -> csv(files, done, order.words());
@@ -56,10 +62,12 @@ public final class SheetExport {
   }
 
   /** Into a folder of their own, so that the files keep their plain names. */
-  private static void packets(StagedFiles files, SheetRequest order, SiteResult done)
+  private static void packets(
+      StagedFiles files, SheetRequest order, SiteResult done, Optional<Words> crew)
       throws IOException {
     String folder = SheetRequest.fileNameStem(done) + "-packets/";
-    PacketFiles.today(done, order.paper(), order.words())
+    PacketFiles.today(done, order.paper(), order.words(), crew)
+        .since(order.plan())
         .addTo((name, bytes) -> files.add(folder + name, bytes));
   }
 

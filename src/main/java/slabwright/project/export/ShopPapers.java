@@ -3,6 +3,7 @@ package slabwright.project.export;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import slabwright.drawing.paint.PngFile;
@@ -30,7 +31,7 @@ final class ShopPapers {
   static SortedMap<String, byte[]> of(
       SiteResult result, AreaResult area, PlacedInlay placed, Words words) throws IOException {
     PaperSize paper = result.site().units() == UnitSystem.METRIC ? PaperSize.A4 : PaperSize.LETTER;
-    PacketContents job = PacketFiles.today(result, paper, words).contents();
+    PacketContents job = PacketFiles.today(result, paper, words, Optional.empty()).contents();
     List<PrintedPage> pages =
         Paginator.paginate(
             SignShopPacket.drafts(job, area, placed),

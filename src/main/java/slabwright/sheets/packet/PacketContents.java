@@ -9,6 +9,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TitleStripText;
 import slabwright.site.JobDetails;
 import slabwright.site.Site;
+import slabwright.units.Message;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.WorkPlan;
@@ -19,6 +20,7 @@ import slabwright.work.WorkPlan;
  * @param paper for posters; pages that are read in the hand are Letter or A4
  * @param date the day printed in the title strips
  * @param words of the language the packet is read in
+ * @param agreed what a release agreed that is no longer so; empty when there is none
  */
 public record PacketContents(
     Site site,
@@ -26,14 +28,42 @@ public record PacketContents(
     WorkPlan work,
     PaperSize paper,
     LocalDate date,
-    Words words) {
+    Words words,
+    Optional<AgreedBefore> agreed) {
   public PacketContents {
     areas = List.copyOf(areas);
   }
 
+  /** Of a job of which nothing else was agreed before. */
+  public PacketContents(
+      Site site,
+      List<AreaResult> areas,
+      WorkPlan work,
+      PaperSize paper,
+      LocalDate date,
+      Words words) {
+    this(site, areas, work, paper, date, words, Optional.empty());
+  }
+
+  /** The same where a release agreed something else. */
+  public PacketContents after(AgreedBefore before) {
+    return new PacketContents(site, areas, work, paper, date, words, Optional.of(before));
+  }
+
   /** The same in another language. */
   public PacketContents in(Words v) {
-    return new PacketContents(site, areas, work, paper, date, v);
+    return new PacketContents(site, areas, work, paper, date, v, agreed);
+  }
+
+  /**
+   * What the first page of a translated packet says of its words, in both languages; nothing in
+   * English. It goes away only when a crew lead who speaks the language has read all of them.
+   */
+  public Optional<String> unread() {
+    Message unread = Message.of("sheets.packet-contents.spanish-not-read");
+    return words.language().equals("es")
+        ? Optional.of(words.say(unread) + " " + Words.english().say(unread))
+        : Optional.empty();
   }
 
   /** For standing pages, read in the hand and printed at home. */

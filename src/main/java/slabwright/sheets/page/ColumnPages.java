@@ -23,7 +23,8 @@ public final class ColumnPages {
         context, draft, width < 300 && context.page().ofPacket() ? 1 : width < 500 ? 2 : 3, blocks);
   }
 
-  private static List<PageDraft> of(
+  /** In so many columns, filled one after the other. */
+  public static List<PageDraft> of(
       SheetContext context, PageDraft draft, int columns, List<Block> blocks) {
     List<PageDraft> drafts = new ArrayList<>();
     for (List<Ink> inks : ColumnLayout.whole(context.page(), columns, blocks)) {

@@ -107,7 +107,7 @@ public record PageFrame(PaperSize paper, TypeSizes type, Form form) {
   }
 
   /** The body as so many columns side by side. */
-  Bounds column(int i, int of) {
+  public Bounds column(int i, int of) {
     Bounds b = body();
     double gap = 2 * PAD;
     double w = (b.width() - gap * (of - 1)) / of;

@@ -2,6 +2,7 @@ package slabwright.sheets.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import slabwright.drawing.TextMeasure;
 
 /**
@@ -29,13 +30,64 @@ final class TableColumnWidths {
       return scaled(natural, Math.min(1, room / narrow));
     }
     double left = Math.max(room - narrow, Math.min(wide, LEAST_WIDE * room));
-    double shrink = Math.min(1, (room - left) / Math.max(narrow, 1e-9));
     List<Double> widths = new ArrayList<>();
+    double shrink = shrink(table, natural, type, room - left);
     for (int i = 0; i < n; i++) {
       boolean isWide = table.columns().get(i).wide();
-      widths.add(natural.get(i) * (isWide ? left / wide : shrink));
+      widths.add(
+          isWide
+              ? natural.get(i) * left / wide
+              : Math.max(natural.get(i) * shrink, least(table, i, type)));
+    }
+    double over = widths.stream().mapToDouble(w -> w).sum() - room;
+    for (int i = 0; over > 1e-9 && i < n; i++) {
+      if (table.columns().get(i).wide()) {
+        widths.set(i, Math.max(widths.get(i) - over * widths.get(i) / left, 0.1));
+      }
     }
     return widths;
+  }
+
+  /** How much columns shrink that are not held by a word that can't be broken. */
+  private static double shrink(
+      TableBlock table, List<Double> natural, TypeSizes type, double room) {
+    double shrink = 1;
+    for (int round = 0; round < natural.size(); round++) {
+      double held = 0;
+      double free = 0;
+      for (int i = 0; i < natural.size(); i++) {
+        if (!table.columns().get(i).wide()) {
+          double least = least(table, i, type);
+          boolean isHeld = natural.get(i) * shrink <= least;
+          held += isHeld ? least : 0;
+          free += isHeld ? 0 : natural.get(i);
+        }
+      }
+      shrink = free <= 0 ? shrink : Math.min(1, Math.max(0, room - held) / free);
+    }
+    return shrink;
+  }
+
+  /** The widest word of a column: no number is broken. */
+  private static double least(TableBlock table, int column, TypeSizes type) {
+    double widest = 0.1;
+    for (List<TableCell> row : table.rows()) {
+      widest = Math.max(widest, leastOf(row.get(column), type, false));
+    }
+    return table.total().isEmpty()
+        ? widest
+        : Math.max(widest, leastOf(table.total().get(column), type, true));
+  }
+
+  private static double leastOf(TableCell cell, TypeSizes type, boolean total) {
+    if (cell instanceof TableCell.Words w) {
+      return Stream.of(w.words().split(" ", -1))
+          .mapToDouble(
+              word -> TextMeasure.width(word, total || w.bold() ? type.strong() : type.body()))
+          .max()
+          .orElse(0);
+    }
+    return cell(cell, type, total);
   }
 
   private static List<Double> scaled(List<Double> natural, double by) {

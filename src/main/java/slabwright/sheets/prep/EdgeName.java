@@ -33,13 +33,13 @@ final class EdgeName {
 
   private String piece(Edge edge) {
     if (edge.piece().isEmpty()) {
-      return edge.kind().word();
+      return words.say(edge.kind().label());
     }
     int i = edge.piece().getAsInt();
     Line line = shape.pieces().get(i);
     return words.say(
         "sheets.edge-name.piece",
-        edge.kind().word(),
+        edge.kind().label(),
         SideName.of(line, shape.floorOnLeft()),
         LetterNumbering.of(i));
   }
@@ -49,11 +49,11 @@ final class EdgeName {
         .filter(d -> d.id().equals(edge.id()))
         .map(Doorway::name)
         .findFirst()
-        .orElse(edge.kind().word());
+        .orElseGet(() -> words.say(edge.kind().label()));
   }
 
   private String mark(Edge edge) {
-    return area.mark(edge.id()).map(Mark::name).orElse(edge.kind().word());
+    return area.mark(edge.id()).map(Mark::name).orElseGet(() -> words.say(edge.kind().label()));
   }
 
   /** Whether the edge is a doorway that the machine comes in by. */

@@ -150,7 +150,7 @@ final class HandWorkDrawing {
                 entries.add(
                     KeyBlock.look(
                         MarkStyles.of(t),
-                        context.say("sheets.hand-work-drawing.stands", t.word()))));
+                        context.say("sheets.hand-work-drawing.stands", t.label()))));
     signs(entries);
     return KeyBlock.of(entries);
   }

@@ -238,7 +238,7 @@ final class PrepTables {
       if (runs > 0) {
         rows.add(
             List.of(
-                TableCell.of(kind.word()),
+                TableCell.of(say(kind.label())),
                 TableCell.of(Long.toString(runs)),
                 TableCell.of(context.length(takeoff.edgeLength(kind)))));
       }
@@ -272,7 +272,7 @@ final class PrepTables {
     rows.add(row(context.say("sheets.prep-tables.free-standing-ends"), tally.ends().size(), ""));
     tally.lines().stream()
         .filter(l -> l.length() > 0)
-        .forEach(l -> rows.add(row(l.kind().word(), l.count(), context.length(l.length()))));
+        .forEach(l -> rows.add(row(say(l.kind().label()), l.count(), context.length(l.length()))));
     for (EdgeTally.Meeting m : tally.transitions()) {
       rows.add(
           List.of(

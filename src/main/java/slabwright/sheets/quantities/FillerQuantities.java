@@ -28,13 +28,18 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
 
   private TableBlock gaps(FillerPlan filler) {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (FillerGap g : filler.gaps()) {
+    for (List<FillerGap> same : Crowds.of(filler.gaps(), FillerGap::kind)) {
+      FillerGap g = same.get(0);
       rows.add(
           List.of(
               TableCell.of(
-                  context.say("sheets.filler-quantities.name-and-kind", g.name(), g.kind())),
-              TableCell.of(context.length(g.run())),
-              TableCell.of(QuantityFormat.volume(g.mm3(), context.units()))));
+                  same.size() == 1
+                      ? context.say("sheets.filler-quantities.name-and-kind", g.name(), g.kind())
+                      : context.say("sheets.quantities-sheet.crowd", g.kind(), same.size())),
+              TableCell.of(context.length(same.stream().mapToDouble(FillerGap::run).sum())),
+              TableCell.of(
+                  QuantityFormat.volume(
+                      same.stream().mapToDouble(FillerGap::mm3).sum(), context.units()))));
     }
     return new TableBlock(
         List.of(

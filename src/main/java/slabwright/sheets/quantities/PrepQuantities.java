@@ -18,6 +18,7 @@ import slabwright.work.book.Figure;
 import slabwright.work.prep.ExposureChange;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.prep.PrepStep;
+import slabwright.work.prep.PrepZone;
 import slabwright.work.prep.ZoneHours;
 
 /** How the floor is ground: what shall show, with which bond, step by step and zone by zone. */
@@ -84,11 +85,11 @@ final class PrepQuantities {
 
   private TableBlock changes() {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (ExposureChange c : prep.changes()) {
+    for (List<ExposureChange> same : Crowds.of(prep.changes(), c -> List.of(c.looks(), c.dye()))) {
+      ExposureChange c = same.get(0);
+      String zone = many(said(c.zone()), same.size());
       rows.add(
-          List.of(
-              TableCell.bold(said(c.zone())),
-              TableCell.of(said(c.looks()) + " → " + said(c.dye()))));
+          List.of(TableCell.bold(zone), TableCell.of(said(c.looks()) + " → " + said(c.dye()))));
     }
     return TableBlock.of(
         List.of(
@@ -99,14 +100,14 @@ final class PrepQuantities {
 
   private TableBlock steps() {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (PrepStep s : prep.steps()) {
+    for (List<PrepStep> same : Crowds.of(prep.steps(), PrepStep::kind)) {
       rows.add(
-          List.of(
-              TableCell.of(said(s.name())),
-              area(s.machine()),
-              time(s.machineTime()),
-              area(s.hand()),
-              time(s.handTime())));
+          row(
+              many(said(same.get(0).name()), same.size()),
+              same.stream().mapToDouble(PrepStep::machine).sum(),
+              sum(same.stream().map(PrepStep::machineTime).toList()),
+              same.stream().mapToDouble(PrepStep::hand).sum(),
+              sum(same.stream().map(PrepStep::handTime).toList())));
     }
     return new TableBlock(
         List.of(
@@ -124,20 +125,35 @@ final class PrepQuantities {
             time(prep.handTime())));
   }
 
+  private List<TableCell> row(
+      String what, double machine, Figure<Duration> runs, double hand, Figure<Duration> takes) {
+    return List.of(TableCell.of(what), area(machine), time(runs), area(hand), time(takes));
+  }
+
+  private String many(String first, int count) {
+    return count == 1 ? first : context.say("sheets.prep-quantities.and-more", first, count - 1);
+  }
+
+  private static Figure<Duration> sum(List<Figure<Duration>> times) {
+    return Figure.all(times).map(l -> l.stream().reduce(Duration.ZERO, Duration::plus));
+  }
+
   private TableBlock zones() {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (ZoneHours z : prep.byZone()) {
+    for (List<ZoneHours> same : Crowds.of(prep.byZone(), z -> z.zone().kind())) {
+      PrepZone first = same.get(0).zone();
+      String name =
+          same.size() == 1
+              ? context.say(
+                  "sheets.prep-quantities.name-and-kind", first.name(), first.kind().word())
+              : context.say("sheets.quantities-sheet.crowd", first.kind().word(), same.size());
       rows.add(
-          List.of(
-              TableCell.of(
-                  context.say(
-                      "sheets.prep-quantities.name-and-kind",
-                      z.zone().name(),
-                      z.zone().kind().word())),
-              area(z.zone().machine()),
-              time(z.machine()),
-              area(z.zone().hand()),
-              time(z.hand())));
+          row(
+              name,
+              same.stream().mapToDouble(z -> z.zone().machine()).sum(),
+              sum(same.stream().map(ZoneHours::machine).toList()),
+              same.stream().mapToDouble(z -> z.zone().hand()).sum(),
+              sum(same.stream().map(ZoneHours::hand).toList())));
     }
     return TableBlock.of(
         List.of(

@@ -21,6 +21,7 @@ import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.site.EdgeClass;
+import slabwright.site.Mark;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 
@@ -89,13 +90,10 @@ public final class QuantitiesSheet {
 
   private TableBlock floor() {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (Zone z : takeoff.zones()) {
-      String kind = context.words().say(z.kind());
-      String name =
-          z.mark()
-              .map(m -> context.say("sheets.quantities-sheet.name-and-kind", m.name(), kind))
-              .orElse(kind);
-      rows.add(areaRow(name, z.area()));
+    for (List<Zone> same : Crowds.of(takeoff.zones(), Zone::kind)) {
+      String kind = context.words().say(same.get(0).kind());
+      String name = same.get(0).mark().map(m -> named(m, kind, same.size())).orElse(kind);
+      rows.add(areaRow(name, same.stream().mapToDouble(Zone::area).sum()));
     }
     return new TableBlock(
         areaColumns(context.say("sheets.quantities-sheet.zone")),
@@ -182,20 +180,24 @@ public final class QuantitiesSheet {
 
   private TableBlock standing() {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (Obstacle s : takeoff.standing()) {
+    for (List<Obstacle> same : Crowds.of(takeoff.standing(), o -> o.mark().kind().type())) {
+      Mark first = same.get(0).mark();
       rows.add(
           areaRow(
-              context.say(
-                  "sheets.quantities-sheet.name-and-kind",
-                  s.mark().name(),
-                  s.mark().kind().type().word()),
-              s.area()));
+              named(first, first.kind().type().word(), same.size()),
+              same.stream().mapToDouble(Obstacle::area).sum()));
     }
     double all = takeoff.gross().area() - takeoff.net().area();
     return new TableBlock(
         areaColumns(context.say("sheets.quantities-sheet.what")),
         rows,
         areaRow(context.say("sheets.quantities-sheet.gross-less-net"), all));
+  }
+
+  private String named(Mark first, String kind, int count) {
+    return count == 1
+        ? context.say("sheets.quantities-sheet.name-and-kind", first.name(), kind)
+        : context.say("sheets.quantities-sheet.crowd", kind, count);
   }
 
   private List<TableColumn> areaColumns(String head) {

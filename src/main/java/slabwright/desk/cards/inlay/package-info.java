@@ -2,8 +2,9 @@
  * Cards of the Inlay stage: from the graphic to the cut files.
  *
  * <p>{@link SelectedInlay} (entry: which inlay the cards speak of). {@link GraphicCard}, {@link
- * InlayCard}, {@link OnFloorCard}; {@link StencilCard} with {@link OversprayFields}, {@link
- * ColoursCard} with {@link BaseLook}, {@link ChecksCard} with {@link InlayFindings}, {@link
- * PanelsCard}, {@link SeamsCard}; {@link CutCard} and {@link ProofCard}.
+ * InlayCard}, {@link TraceCard} (a graphic that was a picture), {@link OnFloorCard}; {@link
+ * StencilCard} with {@link OversprayFields}, {@link ColoursCard} with {@link BaseLook}, {@link
+ * ChecksCard} with {@link InlayFindings}, {@link PanelsCard}, {@link SeamsCard}; {@link CutCard}
+ * and {@link ProofCard}.
  */
 package slabwright.desk.cards.inlay;

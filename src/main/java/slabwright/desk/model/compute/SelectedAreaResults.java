@@ -41,6 +41,7 @@ public final class SelectedAreaResults implements AutoCloseable {
   private Optional<FloorTakeoff> takeoff = Optional.empty();
   private Optional<QuickTakeoff> glance = Optional.empty();
   private List<ComputedInlay> inlays = List.of();
+  private int opening;
   private long round;
 
   /**
@@ -108,6 +109,11 @@ public final class SelectedAreaResults implements AutoCloseable {
     return inlayWork.isBusy();
   }
 
+  /** Whether the glance is of the floor as it is shown. */
+  public boolean isGlanceTrue() {
+    return glance.map(QuickTakeoff::area).equals(focus.area());
+  }
+
   /** Whether the take-off is of what is shown. */
   public boolean isTakenOff() {
     return !takeoffs.isBusy();
@@ -130,8 +136,23 @@ public final class SelectedAreaResults implements AutoCloseable {
     look();
   }
 
+  /** Nothing of another plan or another floor area is shown for this one. */
+  private void forget(Optional<FloorArea> now) {
+    boolean other = !asked.map(FloorArea::id).equals(now.map(FloorArea::id));
+    if (opening != desk.opening() || (other && asked.isPresent())) {
+      opening = desk.opening();
+      takeoffs.cancel();
+      inlayWork.cancel();
+      takeoff = Optional.empty();
+      glance = Optional.empty();
+      inlays = List.of();
+      asked = Optional.empty();
+    }
+  }
+
   private void look() {
     Optional<FloorArea> now = focus.area();
+    forget(now);
     if (now.isEmpty()) {
       takeoffs.cancel();
       inlayWork.cancel();
@@ -141,9 +162,6 @@ public final class SelectedAreaResults implements AutoCloseable {
       asked = now;
       changed.fire();
     } else if (!asked.equals(now) || askedIn != desk.site().units()) {
-      if (!asked.map(FloorArea::id).equals(now.map(FloorArea::id))) {
-        inlays = List.of();
-      }
       asked = now;
       askedIn = desk.site().units();
       if (desk.isPreviewing()) {

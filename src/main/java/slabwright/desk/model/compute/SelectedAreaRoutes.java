@@ -73,6 +73,11 @@ public final class SelectedAreaRoutes implements AutoCloseable {
       worker.cancel();
       return;
     }
+    if (now.isEmpty()) {
+      ways = Optional.empty();
+      asked = Optional.empty();
+      worker.cancel();
+    }
     if (focus.stage() != Stage.PREP || now.isEmpty()) {
       return;
     }

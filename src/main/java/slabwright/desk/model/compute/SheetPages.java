@@ -123,6 +123,11 @@ public final class SheetPages implements AutoCloseable {
   }
 
   private void look() {
+    if (job.done().isEmpty()) {
+      pages = List.of();
+      asked = Optional.empty();
+      worker.cancel();
+    }
     if (focus.stage() != Stage.SHEETS || job.done().isEmpty()) {
       return;
     }

@@ -15,6 +15,7 @@ import slabwright.project.SiteResult;
 import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.work.handover.Cost;
 
 /**
  * All of the site worked out: every floor area, and the work by the shop book. Asked for when the
@@ -26,12 +27,16 @@ public final class SiteComputation implements AutoCloseable {
 
   private record Question(Site site, Path plan, AreaCache areas) {}
 
+  private record Answer(SiteResult result, Cost cost) {}
+
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final AreaCache areas;
   private final Signal changed = new Signal();
-  private final Latest<Question, Result<SiteResult>> worker;
+  private final Latest<Question, Result<Answer>> worker;
   private Optional<SiteResult> done = Optional.empty();
+  private Optional<Cost> cost = Optional.empty();
+  private int opening;
   private boolean givenUp;
   private boolean paused;
 
@@ -72,6 +77,11 @@ public final class SiteComputation implements AutoCloseable {
     return isWorking() || givenUp ? Optional.empty() : done;
   }
 
+  /** What the last answer costs by the shop book. */
+  public Optional<Cost> cost() {
+    return cost;
+  }
+
   public boolean isWorking() {
     return worker.isBusy() || paused;
   }
@@ -100,32 +110,41 @@ public final class SiteComputation implements AutoCloseable {
 
   private void look() {
     paused = false;
+    if (opening != desk.opening()) {
+      opening = desk.opening();
+      done = Optional.empty();
+      cost = Optional.empty();
+    }
     Optional<Path> file = plan.get();
     givenUp = false;
     if (!desk.isOpen() || desk.site().areas().isEmpty() || file.isEmpty()) {
       worker.cancel();
       done = Optional.empty();
+      cost = Optional.empty();
     } else {
       worker.ask(new Question(desk.site(), file.get(), areas));
     }
     changed.fire();
   }
 
-  private void take(Result<SiteResult> d) {
-    if (d instanceof Result.Refused<SiteResult> refused) {
+  private void take(Result<Answer> d) {
+    if (d instanceof Result.Refused<Answer> refused) {
       done = Optional.empty();
+      cost = Optional.empty();
       desk.refuse(refused.refusals().get(0));
     } else {
-      done = Optional.of(d.orThrow());
+      done = Optional.of(d.orThrow().result());
+      cost = Optional.of(d.orThrow().cost());
     }
     changed.fire();
   }
 
-  private static Result<SiteResult> work(Question q) {
+  private static Result<Answer> work(Question q) {
     try {
       Thread.sleep(REST);
       return SiteResult.compute(
-          q.site(), q.plan(), q.areas(), Thread.currentThread()::isInterrupted);
+              q.site(), q.plan(), q.areas(), Thread.currentThread()::isInterrupted)
+          .map(r -> new Answer(r, Cost.of(r.work())));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {

@@ -13,6 +13,7 @@ import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
+import slabwright.work.handover.Cost;
 
 /** The figures that never leave, from whatever has been worked out. */
 public final class Tally {
@@ -32,7 +33,7 @@ public final class Tally {
   public static List<TallyItem> of(
       int open,
       SelectedAreaResults answers,
-      Optional<SiteResult> job,
+      SiteComputation job,
       Optional<String> areaId,
       UnitSystem units,
       Words words) {
@@ -42,7 +43,9 @@ public final class Tally {
   }
 
   private List<TallyItem> items(
-      SelectedAreaResults answers, Optional<SiteResult> job, Optional<String> areaId) {
+      SelectedAreaResults answers, SiteComputation work, Optional<String> areaId) {
+    Optional<SiteResult> job = work.done();
+    boolean current = work.current().isPresent();
     List<TallyItem> items = new ArrayList<>();
     if (answers.glance().isPresent()) {
       floor(answers.glance().get(), items);
@@ -50,9 +53,13 @@ public final class Tally {
       List.of(netFloor(), machine(), byHand(), edges(), cutIn())
           .forEach(what -> items.add(TallyItem.unknown(what)));
     }
-    items.add(inlay(answers));
-    items.add(crew(job));
-    items.add(air(job, areaId));
+    boolean floor = answers.isGlanceTrue();
+    items.replaceAll(i -> i.trueIf(floor));
+    items.add(inlay(answers).trueIf(answers.isUpToDate()));
+    items.add(crew(job).trueIf(current));
+    items.add(days(job).trueIf(current));
+    items.add(price(work.cost()).trueIf(current));
+    items.add(air(job, areaId).trueIf(current));
     return items;
   }
 
@@ -123,6 +130,35 @@ public final class Tally {
     return job.flatMap(d -> d.work().presence().maybe())
         .map(p -> words.say("desk.model.tally.hours", hours(p.steps()), hours(p.present())))
         .map(v -> TallyItem.of(what, v))
+        .orElse(TallyItem.unknown(what));
+  }
+
+  /** Days on which somebody works. */
+  private static TallyItem days(Optional<SiteResult> job) {
+    Message what = Message.of("desk.model.tally.days");
+    return job.flatMap(d -> d.work().days().maybe())
+        .map(
+            d ->
+                d.steps().stream()
+                    .flatMap(s -> s.spans().stream())
+                    .map(s -> s.start().toLocalDate())
+                    .distinct()
+                    .count())
+        .map(n -> TallyItem.of(what, String.valueOf(n)))
+        .orElse(TallyItem.unknown(what));
+  }
+
+  /** What is known of the price; "at least" while a line of it is missing. */
+  private TallyItem price(Optional<Cost> cost) {
+    Message what = Message.of("desk.model.tally.price");
+    return cost.filter(c -> c.known().signum() > 0)
+        .map(
+            c ->
+                TallyItem.of(
+                    what,
+                    c.total().isKnown()
+                        ? words.say("desk.model.tally.amount", c.known(), c.currency())
+                        : words.say("desk.model.tally.at-least", c.known(), c.currency())))
         .orElse(TallyItem.unknown(what));
   }
 

@@ -108,10 +108,19 @@ public final class ExpectedLook implements AutoCloseable {
             q -> paint(scenes.of(q.floor()), q.window()),
             this::take,
             e -> desk.refuse(Message.of("desk.model.fault.picture", UnexpectedFault.text(e))));
-    answers.changed().subscribe(changed::fire);
+    answers.changed().subscribe(this::followed);
   }
 
   /** Given when it was switched, and when there is another picture or should be. */
+  /** What was painted of a floor that is not shown any more goes at once. */
+  private void followed() {
+    if (answers.takeoff().isEmpty()) {
+      painted = Optional.empty();
+      asked = Optional.empty();
+    }
+    changed.fire();
+  }
+
   public Signal changed() {
     return changed;
   }

@@ -12,11 +12,13 @@ import slabwright.units.Message;
 
 /** Keeps the picture of the floor area looked at, worked out off the asking thread. */
 public final class Pictures implements AutoCloseable {
+  private final Desk desk;
   private final Selection focus;
   private final Signal changed = new Signal();
   private final Latest<FloorArea, FloorPicture> worker;
   private Optional<FloorArea> asked = Optional.empty();
   private Optional<FloorPicture> picture = Optional.empty();
+  private int opening;
 
   /**
    * Listens to the desk and the focus.
@@ -24,6 +26,7 @@ public final class Pictures implements AutoCloseable {
    * @param home the thread that asks, as an executor
    */
   public Pictures(Desk desk, Selection focus, Executor home) {
+    this.desk = desk;
     this.focus = focus;
     this.worker =
         new Latest<>(
@@ -52,6 +55,17 @@ public final class Pictures implements AutoCloseable {
 
   private void look() {
     Optional<FloorArea> now = focus.area();
+    if (opening != desk.opening()
+        || !picture.map(p -> p.area().id()).equals(now.map(FloorArea::id))) {
+      // The drawing of another plan, or of another floor, is not shown for one frame.
+      boolean other = opening != desk.opening() || picture.isPresent();
+      opening = desk.opening();
+      picture = Optional.empty();
+      if (other) {
+        worker.cancel();
+        asked = Optional.empty();
+      }
+    }
     if (now.isEmpty()) {
       worker.cancel();
       asked = now;

@@ -1,6 +1,8 @@
 package slabwright.inlay.artwork.batik;
 
 import java.awt.geom.Dimension2D;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.batik.bridge.ExternalResourceSecurity;
 import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.NoLoadScriptSecurity;
@@ -14,6 +16,8 @@ import slabwright.units.Message;
 
 /** What the SVG library asks of its surroundings: no network, no files, no scripts, our fonts. */
 final class SceneUserAgent extends UserAgentAdapter {
+  private static final Pattern QUOTED = Pattern.compile("\\(\"(.{1,80}?)\"\\)", Pattern.DOTALL);
+
   private final ArtworkPage page;
   private final FontResolver fonts;
   private final WarningCollector notes;
@@ -81,15 +85,18 @@ final class SceneUserAgent extends UserAgentAdapter {
 
   @Override
   public void displayError(Exception e) {
-    notes.add(
-        Kind.STYLE_LEFT_OUT,
-        Message.of("inlay.scene-user-agent.part-not-understood", SceneBuilder.plain(e)));
+    displayError(String.valueOf(e.getMessage()));
   }
 
   @Override
   public void displayError(String message) {
+    // the library's own words are for programmers; what it quotes is the graphic's
+    Matcher quoted = QUOTED.matcher(message);
     notes.add(
-        Kind.STYLE_LEFT_OUT, Message.of("inlay.scene-user-agent.part-not-understood", message));
+        Kind.STYLE_LEFT_OUT,
+        quoted.find()
+            ? Message.of("inlay.scene-user-agent.style-not-understood", quoted.group(1))
+            : Message.of("inlay.scene-user-agent.part-not-understood"));
   }
 
   @Override

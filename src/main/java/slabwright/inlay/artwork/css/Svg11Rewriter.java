@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
-import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.units.Message;
 
@@ -39,6 +37,9 @@ public final class Svg11Rewriter {
   private static final Set<String> GEOMETRY =
       Set.of("x", "y", "cx", "cy", "r", "rx", "ry", "width", "height", "d");
 
+  /** Elements whose places are lists, a number for each letter. */
+  private static final Set<String> LISTS = Set.of("text", "tspan", "tref", "altGlyph");
+
   private final WarningCollector notes;
   private final StyleRewriter rewriter;
   private final List<StyleSheet> sheets = new ArrayList<>();
@@ -54,11 +55,14 @@ public final class Svg11Rewriter {
 
   /** Rewrites all below the root, and gives the fonts that the graphic carries. */
   public static List<EmbeddedFont> rewrite(SvgElement root, WarningCollector notes) {
+    unknown(root, notes);
     Svg11Rewriter m = new Svg11Rewriter(root, notes);
     root.attributes.put(StyleSheet.ROOT_MARK, "1");
     root.walk(m::plainLinks);
     m.prune(root);
     m.readSheets(root);
+    UnseenPictures.takeOut(root, m.matched, notes);
+    TextStyles.settle(root, m.matched, notes);
     m.rewrite(root, m.sheetVariables);
     m.maskTypes(new ArrayList<>(List.of(root)));
     PaintOrderRewriter.rewrite(root, notes);
@@ -77,8 +81,8 @@ public final class Svg11Rewriter {
       e.attributes.putIfAbsent("xlink:href", href);
     }
     String target = e.get("xlink:href").trim();
-    if (e.is("image") && !target.isEmpty()) {
-      throw picture(target);
+    if (e.is("image") && !target.startsWith("#")) {
+      return;
     }
     if (e.is("a") || SILENT.contains(e.name)) {
       e.attributes.remove("xlink:href");
@@ -87,21 +91,41 @@ public final class Svg11Rewriter {
     }
   }
 
-  private static RefusedArtworkException picture(String target) {
-    if (!target.startsWith("data:")) {
-      return StyleRewriter.external(target);
+  /** Takes out what SVG 1.1 has no element for, before links are looked at. */
+  private static void unknown(SvgElement e, WarningCollector notes) {
+    e.children.removeIf(
+        child ->
+            child instanceof SvgElement c
+                && !SILENT.contains(c.name)
+                && !SvgNames.isKnown(c.name)
+                && leftOut(c, notes));
+    e.elements().forEach(child -> unknown(child, notes));
+  }
+
+  private static boolean leftOut(SvgElement e, WarningCollector notes) {
+    if (SvgNames.isFlowedText(e.name)) {
+      notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.flowed-text"));
+    } else if (SvgNames.isMesh(e.name)) {
+      notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.mesh"));
+    } else if (!SvgNames.isEffect(e.name)) {
+      notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.unknown-part", e.name));
     }
-    return new RefusedArtworkException(Reason.PICTURE, Message.of("inlay.svg11-rewriter.picture"));
+    return true;
   }
 
   private void prune(SvgElement e) {
     e.children.removeIf(
         child -> child instanceof SvgElement c && (SILENT.contains(c.name) || leadsNowhere(c)));
     for (SvgElement child : e.elements()) {
-      if (child.is("foreignObject") && !e.is("switch")) {
-        notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.other-language"));
+      if (child.is("foreignObject")) {
+        // the next of a switch stands in for it
+        e.children.remove(child);
+        if (!e.is("switch") || e.elements().isEmpty()) {
+          notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.other-language"));
+        }
+      } else {
+        prune(child);
       }
-      prune(child);
     }
   }
 
@@ -183,6 +207,30 @@ public final class Svg11Rewriter {
     return plain.isEmpty() ? null : plain;
   }
 
+  /** Takes out sizes that are none, and ends paths and points at their first error. */
+  private void readable(SvgElement e) {
+    for (String name : GEOMETRY) {
+      String value = e.get(name);
+      boolean list = name.equals("d") || LISTS.contains(e.name) || value.trim().equals("auto");
+      if (!value.isEmpty() && !list && !SvgNumbers.isLength(value)) {
+        e.attributes.remove(name);
+        notes.add(
+            Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.no-size", e.name, name, value));
+      }
+    }
+    cut(e, "d", SvgNumbers.path(e.get("d")));
+    cut(e, "points", SvgNumbers.points(e.get("points")));
+  }
+
+  private void cut(SvgElement e, String name, String read) {
+    if (e.attributes.containsKey(name)) {
+      if (!SvgNumbers.isWhole(e.get(name), read)) {
+        notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.svg11-rewriter.broken-tail", e.name));
+      }
+      e.attributes.put(name, read);
+    }
+  }
+
   private void presentation(SvgElement e, CssVariables variables) {
     Map<String, String> mine = new LinkedHashMap<>();
     for (String name : List.copyOf(e.attributes.keySet())) {
@@ -193,6 +241,7 @@ public final class Svg11Rewriter {
       }
     }
     e.attributes.putAll(rewriter.rewrite(mine, variables));
+    readable(e);
     GeometryRewriter.rewrite(e);
     if (e.is("marker") && e.get("orient").equals("auto-start-reverse")) {
       e.attributes.put("orient", "auto");

@@ -52,6 +52,20 @@ public final class SvgElement implements SvgNode {
     }
   }
 
+  /** Takes this out of a tree; false when it is not below the tree's root. */
+  public boolean takeOutOf(SvgElement root) {
+    for (SvgElement child : root.elements()) {
+      if (child == this) {
+        root.children.removeIf(c -> c == this);
+        return true;
+      }
+      if (takeOutOf(child)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** All text directly inside. */
   String text() {
     StringBuilder all = new StringBuilder();

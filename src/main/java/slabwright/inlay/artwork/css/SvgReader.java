@@ -19,13 +19,15 @@ import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.units.Message;
 
 /**
- * Reads SVG text into elements, taking nothing on trust: no entity may be declared, nothing outside
- * the file is fetched, and depth and count are limited while reading. Elements of other namespaces
- * (editors' private notes) are dropped.
+ * Reads SVG text into elements, taking nothing on trust: no entity may be declared but a short
+ * constant, nothing outside the file is fetched, and depth and count are limited while reading.
+ * Elements of other namespaces (editors' private notes) are dropped.
  */
 public final class SvgReader extends DefaultHandler2 {
   static final int MAX_DEPTH = 256;
   static final int MAX_ELEMENTS = 200_000;
+  private static final int LONGEST_CONSTANT = 1000;
+  private static final long MOST_TEXT = 64L << 20;
   private static final String SVG = "http://www.w3.org/2000/svg";
   private static final String XLINK = "http://www.w3.org/1999/xlink";
 
@@ -34,6 +36,7 @@ public final class SvgReader extends DefaultHandler2 {
   private int foreignDepth;
   private int depth;
   private int count;
+  private long text;
   private boolean plainNames;
 
   private SvgReader() {}
@@ -47,11 +50,7 @@ public final class SvgReader extends DefaultHandler2 {
     } catch (SAXParseException e) {
       throw new RefusedArtworkException(
           Reason.NOT_XML,
-          Message.of(
-              "inlay.svg-reader.not-well-formed",
-              e.getLineNumber(),
-              e.getColumnNumber(),
-              firstSentence(e.getMessage())));
+          Message.of("inlay.svg-reader.not-well-formed", e.getLineNumber(), e.getColumnNumber()));
     } catch (SAXException | IOException e) {
       throw new RefusedArtworkException(Reason.NOT_XML, Message.of("inlay.svg-reader.not-text"));
     }
@@ -79,12 +78,6 @@ public final class SvgReader extends DefaultHandler2 {
     }
   }
 
-  private static String firstSentence(String message) {
-    int end = message.indexOf(". ");
-    String one = end < 0 ? message : message.substring(0, end);
-    return one.endsWith(".") ? one.substring(0, one.length() - 1) : one;
-  }
-
   @Override
   public void startElement(String uri, String local, String qName, Attributes attributes) {
     if (++depth > MAX_DEPTH) {
@@ -103,6 +96,7 @@ public final class SvgReader extends DefaultHandler2 {
     }
     SvgElement element = new SvgElement(local);
     copyAttributes(attributes, element);
+    element.attributes.values().forEach(value -> grows(value.length()));
     if (root == null) {
       root = element;
     } else {
@@ -122,6 +116,15 @@ public final class SvgReader extends DefaultHandler2 {
 
   private boolean isSvg(String uri) {
     return uri.equals(SVG) || (plainNames && uri.isEmpty());
+  }
+
+  /** Constants that are named again and again let a small file grow. */
+  private void grows(int characters) {
+    text += characters;
+    if (text > MOST_TEXT) {
+      throw new RefusedArtworkException(
+          Reason.TOO_LARGE, Message.of("inlay.svg-reader.too-much-text"));
+    }
   }
 
   private static RefusedArtworkException tooLarge() {
@@ -157,6 +160,7 @@ public final class SvgReader extends DefaultHandler2 {
 
   @Override
   public void characters(char[] chars, int start, int length) {
+    grows(length);
     if (foreignDepth == 0 && !open.isEmpty()) {
       open.element().children.add(new SvgText(new String(chars, start, length)));
     }
@@ -172,7 +176,15 @@ public final class SvgReader extends DefaultHandler2 {
 
   @Override
   public void internalEntityDecl(String name, String value) {
-    throw entity(name);
+    // a constant such as a colour or a namespace; anything more could grow without end
+    boolean constant =
+        !name.startsWith("%")
+            && value.length() <= LONGEST_CONSTANT
+            && value.indexOf('<') < 0
+            && value.indexOf('&') < 0;
+    if (!constant) {
+      throw entity(name);
+    }
   }
 
   @Override

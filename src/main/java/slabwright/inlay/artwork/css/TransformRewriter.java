@@ -15,6 +15,11 @@ final class TransformRewriter {
   private static final Pattern ONE_WAY =
       Pattern.compile("(translate|scale|skew)([XY])\\(([^)]*)\\)");
 
+  private static final Pattern PLAIN =
+      Pattern.compile(
+          "(?:[\\s,]*(?:matrix|translate|scale|rotate|skewX|skewY)\\s*\\("
+              + "[\\s,]*[-+.\\deE]+(?:[\\s,]*[-+.\\deE]+)*[\\s,]*\\))*[\\s,]*");
+
   private TransformRewriter() {}
 
   static void rewrite(SvgElement e, WarningCollector notes) {
@@ -28,7 +33,13 @@ final class TransformRewriter {
     if (origin != null) {
       plain = about(origin, plain, notes);
     }
-    e.attributes.put("transform", plain);
+    if (PLAIN.matcher(plain).matches()) {
+      e.attributes.put("transform", plain);
+    } else {
+      e.attributes.remove("transform");
+      notes.add(
+          Kind.STYLE_LEFT_OUT, Message.of("inlay.transform-rewriter.not-understood", transform));
+    }
   }
 
   private static String about(String origin, String transform, WarningCollector notes) {

@@ -31,6 +31,8 @@ import slabwright.units.Message;
  * within the pixels of their smoothed edges, neighbours sharing their border.
  */
 public final class PictureArtworkReader {
+  private static final double INCH = 25.4;
+  private static final double FOOT = 304.8;
   private static final int MOST_BYTES = 96 << 20;
 
   /** Spots narrower than this are left out when nothing is stated: our own choice, no source. */
@@ -127,14 +129,17 @@ public final class PictureArtworkReader {
             pixels.width() * pixels.thinned(),
             pixels.height() * pixels.thinned(),
             artwork.mmPerPx(),
+            artwork.mmPerPx() / INCH,
             doubt,
-            artwork.painted().width() / 1000);
+            doubt / INCH,
+            artwork.painted().width() / 1000,
+            artwork.painted().width() / FOOT);
     return artwork.traced(doubt, new ArtworkWarning(Kind.TRACED, said, Optional.empty()));
   }
 
   private OptionalInt paper(LabelMap map, Pixels pixels) {
     BackgroundFinder finder = new BackgroundFinder(map);
-    if (pixels.seeThrough() >= 0 && settings.background().isEmpty()) {
+    if (pixels.seeThrough() >= 0 && asked(settings).isEmpty()) {
       return finder.chosen(PixelColour.hex(pixels.seeThrough()));
     }
     OptionalInt paper = finder.find(settings.background());

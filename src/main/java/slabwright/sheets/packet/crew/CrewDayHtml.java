@@ -34,6 +34,7 @@ final class CrewDayHtml {
     element(out, "title", "", title);
     out.append("<style>\n").append(style()).append("</style>\n</head>\n<body>\n");
     element(out, "h1", "", title);
+    job.unread().ifPresent(u -> element(out, "p", "detail", u));
     element(out, "p", "detail", job.site().note());
     element(out, "p", "", texts.persons());
     List<CrewDayText> days = texts.all();

@@ -58,16 +58,23 @@ final class CrewDayPages {
     List<CrewDay> days = texts.days();
     if (days.isEmpty()) {
       CrewDay none = new CrewDay(1, job.date(), List.of());
-      drafts.addAll(drafts(none, texts.all().get(0)));
+      drafts.addAll(drafts(none, texts.all().get(0), job.unread()));
     }
     for (CrewDay day : days) {
-      drafts.addAll(drafts(day, texts.text(day)));
+      Optional<String> note = drafts.isEmpty() ? job.unread() : Optional.empty();
+      drafts.addAll(drafts(day, texts.text(day), note));
     }
     return drafts;
   }
 
-  private List<PageDraft> drafts(CrewDay day, CrewDayText text) {
+  /**
+   * The pages of a day.
+   *
+   * @param note above all else
+   */
+  private List<PageDraft> drafts(CrewDay day, CrewDayText text, Optional<String> note) {
     Strip alerts = alerts(text.alerts());
+    Strip top = note.map(n -> alerts.under(note(n))).orElse(alerts);
     Strip cautions = cautions(text);
     Strip foot = foot(text);
     List<Strip> rows = text.rows().stream().map(this::row).toList();
@@ -78,13 +85,13 @@ final class CrewDayPages {
             : context.say("sheets.crew-day.place-and-persons", text.place(), persons);
     PageDraft draft = new PageDraft(text.title(), place, "", Optional.empty(), List.of());
     double all = rows.stream().mapToDouble(Strip::height).sum();
-    double room = body.height() - alerts.height() - cautions.height() - GAP;
+    double room = body.height() - top.height() - cautions.height() - GAP;
     if (all + foot.height() + GAP <= room) {
-      return List.of(draft.withInks(single(day, alerts, rows, cautions, foot)));
+      return List.of(draft.withInks(single(day, top, rows, cautions, foot)));
     }
     int next = Math.min(take(rows, 0, room), Math.max(1, rows.size() - LEAST_ROWS));
-    List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
-    lay(inks, rows.subList(0, next), body.minY() + alerts.height());
+    List<Ink> inks = new ArrayList<>(top.at(body.minX(), body.minY()));
+    lay(inks, rows.subList(0, next), body.minY() + top.height());
     inks.addAll(cautions.at(body.minX(), body.maxY() - cautions.height()));
     List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
     more(day, alerts, rows.subList(next, rows.size()), foot)
@@ -180,6 +187,17 @@ final class CrewDayPages {
       View there = View.yDown(1, Vec.ZERO, new Vec(x, y));
       return inks.stream().map(i -> i.placed(there)).toList();
     }
+
+    Strip under(Strip top) {
+      List<Ink> both = new ArrayList<>(top.inks);
+      both.addAll(at(0, top.height));
+      return new Strip(top.height + height, both);
+    }
+  }
+
+  private Strip note(String words) {
+    Lines lines = new Lines(0).say(0, words, context.type().small(), body.width()).gap(1);
+    return new Strip(lines.y, lines.inks);
   }
 
   /** Lines one under the other; a style each. */

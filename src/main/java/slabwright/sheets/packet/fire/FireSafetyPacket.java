@@ -72,8 +72,12 @@ public final class FireSafetyPacket {
     return new PageDraft(title, subtitle, "", Optional.empty(), List.of());
   }
 
+  /** What the first page says above all: whether its words were read, and what stands against. */
   private List<Block> stops() {
-    return StopNotice.blocks(job, context);
+    List<Block> blocks = new ArrayList<>();
+    job.unread().ifPresent(u -> blocks.add(new Paragraph(u)));
+    blocks.addAll(StopNotice.blocks(job, context));
+    return blocks;
   }
 
   /** All floors on one page, the largest as large as that allows. */

@@ -35,9 +35,9 @@ class RefusalsTest {
   }
 
   @Test
-  void a_declared_entity_even_an_unused_one() {
+  void a_declared_entity_that_is_no_constant_even_an_unused_one() {
     refused(
-        "<!DOCTYPE svg [<!ENTITY a 'b'>]>" + page("<rect width='9' height='9'/>"),
+        "<!DOCTYPE svg [<!ENTITY a '&#38;b;'>]>" + page("<rect width='9' height='9'/>"),
         Reason.ENTITY_DECLARED);
   }
 

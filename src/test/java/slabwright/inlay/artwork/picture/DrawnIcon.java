@@ -16,6 +16,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
@@ -35,8 +36,6 @@ import slabwright.shape.Vec;
 record DrawnIcon(String name, List<Part> parts) {
   /** One colour of it; parts don't overlap. */
   record Part(Shape shape, int rgb) {}
-
-  private static final int FINE = 4;
 
   static final List<String> NAMES =
       List.of(
@@ -191,12 +190,11 @@ record DrawnIcon(String name, List<Part> parts) {
 
   /** As a picture on white, each pixel the mean of what it covers. */
   BufferedImage drawn(int side) {
-    int big = side * FINE;
+    int fineness = side <= 800 ? 4 : 2;
+    int big = side * fineness;
     BufferedImage fine = new BufferedImage(big, big, BufferedImage.TYPE_INT_RGB);
-    double[][] sum = new double[side * side][3];
-    for (double[] s : sum) {
-      java.util.Arrays.fill(s, 255);
-    }
+    double[] sum = new double[side * side * 3];
+    Arrays.fill(sum, 255);
     for (Part part : parts) {
       Graphics2D g = fine.createGraphics();
       g.setColor(Color.BLACK);
@@ -210,22 +208,25 @@ record DrawnIcon(String name, List<Part> parts) {
       for (int y = 0; y < side; y++) {
         for (int x = 0; x < side; x++) {
           double cover = 0;
-          for (int v = 0; v < FINE; v++) {
-            for (int u = 0; u < FINE; u++) {
-              cover += (fine.getRGB(x * FINE + u, y * FINE + v) & 255) / (255.0 * FINE * FINE);
+          for (int v = 0; v < fineness; v++) {
+            for (int u = 0; u < fineness; u++) {
+              cover +=
+                  (fine.getRGB(x * fineness + u, y * fineness + v) & 255)
+                      / (255.0 * fineness * fineness);
             }
           }
-          double[] s = sum[y * side + x];
+          int at = 3 * (y * side + x);
           // parts don't overlap: each takes its share of the paper away
-          s[0] += cover * ((part.rgb() >> 16 & 255) - 255);
-          s[1] += cover * ((part.rgb() >> 8 & 255) - 255);
-          s[2] += cover * ((part.rgb() & 255) - 255);
+          sum[at] += cover * ((part.rgb() >> 16 & 255) - 255);
+          sum[at + 1] += cover * ((part.rgb() >> 8 & 255) - 255);
+          sum[at + 2] += cover * ((part.rgb() & 255) - 255);
         }
       }
     }
     BufferedImage out = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
-    for (int i = 0; i < sum.length; i++) {
-      out.setRGB(i % side, i / side, PixelColour.packed(sum[i][0], sum[i][1], sum[i][2]));
+    for (int i = 0; i < side * side; i++) {
+      int rgb = PixelColour.packed(sum[3 * i], sum[3 * i + 1], sum[3 * i + 2]);
+      out.setRGB(i % side, i / side, rgb);
     }
     return out;
   }

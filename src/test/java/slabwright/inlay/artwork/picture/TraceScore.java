@@ -5,7 +5,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import slabwright.inlay.artwork.PathFlattener;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
@@ -24,6 +26,8 @@ record TraceScore(double difference, double p95) {
 
   /** Places on the edge that are measured are two pixels apart. */
   private static final double APART = 2 * STEP;
+
+  private static final double CELL = 4 * STEP;
 
   static TraceScore of(List<Shape> drawn, List<? extends Shape> traced, int side) {
     double off = 0;
@@ -50,12 +54,19 @@ record TraceScore(double difference, double p95) {
   }
 
   private static void distances(Region drawn, Region traced, List<Double> out) {
-    List<double[]> pieces = new ArrayList<>();
+    Map<Long, List<double[]>> pieces = new HashMap<>();
     for (Ring r : traced.rings()) {
       for (int i = 0; i < r.points().size(); i++) {
         Vec p = r.points().get(i);
         Vec q = r.points().get((i + 1) % r.points().size());
-        pieces.add(new double[] {p.x(), p.y(), q.x(), q.y()});
+        int parts = (int) Math.ceil(p.distanceTo(q) / CELL) + 1;
+        for (int k = 0; k < parts; k++) {
+          Vec a = p.towards(q, (double) k / parts);
+          Vec b = p.towards(q, (k + 1.0) / parts);
+          pieces
+              .computeIfAbsent(key(cell(a.x()), cell(a.y())), c -> new ArrayList<>())
+              .add(new double[] {a.x(), a.y(), b.x(), b.y()});
+        }
       }
     }
     for (Ring r : drawn.rings()) {
@@ -65,11 +76,35 @@ record TraceScore(double difference, double p95) {
         Vec q = r.points().get((i + 1) % r.points().size());
         double length = p.distanceTo(q);
         for (; next < length; next += APART) {
-          out.add(distance(p.towards(q, next / length), pieces));
+          out.add(nearest(p.towards(q, next / length), pieces));
         }
         next -= length;
       }
     }
+  }
+
+  private static int cell(double v) {
+    return (int) Math.floor(v / CELL);
+  }
+
+  private static long key(int x, int y) {
+    return ((long) x << 32) ^ (y & 0xffffffffL);
+  }
+
+  /** Looks in ever wider squares of cells; a piece lies within a cell of where it starts. */
+  private static double nearest(Vec p, Map<Long, List<double[]>> pieces) {
+    double least = 1e9;
+    for (int reach = 1; reach < 64; reach++) {
+      for (int y = cell(p.y()) - reach; y <= cell(p.y()) + reach; y++) {
+        for (int x = cell(p.x()) - reach; x <= cell(p.x()) + reach; x++) {
+          least = Math.min(least, distance(p, pieces.getOrDefault(key(x, y), List.of())));
+        }
+      }
+      if (least <= (reach - 1) * CELL) {
+        return least;
+      }
+    }
+    return least;
   }
 
   private static double distance(Vec p, List<double[]> pieces) {

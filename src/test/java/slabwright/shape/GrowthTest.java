@@ -1,0 +1,63 @@
+package slabwright.shape;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+class GrowthTest {
+  private static final double TOLERANCE = 0.5;
+
+  /** A wheel of spikes and bays of every depth. */
+  private static Region rugged(RandomRings random, int corners) {
+    List<Vec> points = new ArrayList<>();
+    for (int i = 0; i < corners; i++) {
+      double a = 2 * Math.PI * i / corners;
+      double r = random.fraction() < 0.2 ? 60 + 40 * random.fraction() : 90 + 4 * random.fraction();
+      points.add(new Vec(Math.cos(a), Math.sin(a)).times(r));
+    }
+    return Region.of(new Ring(points));
+  }
+
+  private static void assertWithin(Region grown, Region region, double mm) {
+    Region least = region.offset(mm - TOLERANCE, 0.05);
+    Region most = region.offset(mm + TOLERANCE, 0.05);
+    assertThat(least.minus(grown).area()).as("left out").isLessThan(1e-6);
+    assertThat(grown.minus(most).area()).as("too much").isLessThan(1e-6);
+  }
+
+  @Property(tries = 12)
+  void what_is_grown_lies_within_the_tolerance_of_what_is_offset(@ForAll long seed) {
+    RandomRings random = new RandomRings(seed);
+    Region region = rugged(random, 400);
+    assertWithin(region.grown(30, TOLERANCE), region, 30);
+  }
+
+  @Property(tries = 12)
+  void so_it_is_with_holes_and_parts_apart(@ForAll long seed) {
+    RandomRings random = new RandomRings(seed);
+    Region region = Region.of(random.some(6), FillRule.EVEN_ODD);
+    assertWithin(region.grown(9, TOLERANCE), region, 9);
+    assertWithin(region.grown(60, TOLERANCE), region, 60);
+  }
+
+  /** A bottle: its mouth is 1 mm wide, its inside 100 mm, so a disc of 10 mm has room in it. */
+  @Example
+  void a_wide_bay_behind_a_narrow_mouth_stays_open() {
+    Region bottle =
+        Region.of(Ring.rectangle(0, 0, 120, 120))
+            .minus(Region.of(Ring.rectangle(10, 10, 110, 110)))
+            .minus(Region.of(Ring.rectangle(60, 100, 61, 130)));
+    Region grown = bottle.grown(10, TOLERANCE);
+    assertThat(grown.contains(new Vec(60, 60))).isFalse();
+    assertWithin(grown, bottle, 10);
+  }
+
+  @Example
+  void nothing_grows_to_nothing() {
+    assertThat(Region.empty().grown(10, TOLERANCE).isEmpty()).isTrue();
+  }
+}
