@@ -2,6 +2,8 @@ package slabwright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,9 +14,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
+import slabwright.project.export.ChangeOrderFile;
 import slabwright.project.plan.FigureChange;
 import slabwright.project.plan.PlanComparison;
 import slabwright.site.Site;
+import slabwright.store.AtomicFile;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
@@ -27,24 +32,47 @@ final class ChangesCommand implements Callable<Integer> {
   @Option(names = "--since", paramLabel = "N")
   private Optional<Integer> since;
 
+  @Option(names = "--order", paramLabel = "FILE")
+  private Path order;
+
   @Spec private CommandSpec spec;
 
   private final Words words = Words.english();
 
   @Override
   public Integer call() throws RefusedInput, IOException {
+    if (order != null && (Files.isDirectory(order) || isOther(order))) {
+      throw RefusedInput.of(Message.of("cli.changes.not-a-pdf", order.toString()));
+    }
     Site site = PlanLoader.read(plan);
     OptionalInt number = since.map(OptionalInt::of).orElse(OptionalInt.empty());
     PlanComparison found = PlanLoader.orRefuse(PlanComparison.of(site, plan, number, () -> false));
     PrintWriter out = spec.commandLine().getOut();
     if (found.changes().isEmpty()) {
       out.println(words.say("cli.changes.none", found.release()));
+      if (order != null) {
+        PlanLoader.orRefuse(new ChangeOrderFile(found, words).pdf());
+      }
       return ExitCode.DONE.code();
     }
     out.println(words.say("cli.changes.since", found.release()));
     found.changes().forEach(c -> out.println("  " + words.line(c)));
     figures(out, found, site.units());
+    if (order != null) {
+      AtomicFile.write(order, PlanLoader.orRefuse(new ChangeOrderFile(found, words).pdf()));
+      out.println(words.say("cli.changes.order-written", order.toString()));
+    }
     return ExitCode.DONE.code();
+  }
+
+  /** Nothing but a PDF is ever replaced. */
+  private static boolean isOther(Path file) throws IOException {
+    if (!Files.exists(file)) {
+      return false;
+    }
+    try (var in = Files.newInputStream(file)) {
+      return !new String(in.readNBytes(5), StandardCharsets.US_ASCII).equals("%PDF-");
+    }
   }
 
   private void figures(PrintWriter out, PlanComparison found, UnitSystem units) {

@@ -59,7 +59,8 @@ public final class SlabwrightCommand {
 
   /** The release, and the commit when the build wrote it down. */
   private static String version() {
-    try (InputStream in = SlabwrightCommand.class.getResourceAsStream("/slabwright/version.properties")) {
+    try (InputStream in =
+        SlabwrightCommand.class.getResourceAsStream("/slabwright/version.properties")) {
       Properties built = new Properties();
       if (in != null) {
         built.load(in);

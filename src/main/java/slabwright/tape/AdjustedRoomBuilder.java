@@ -85,7 +85,11 @@ final class AdjustedRoomBuilder {
   private List<TapeAdvice> advice(List<ReadingReport> readings) {
     TapeAdvisor advisor = new TapeAdvisor(room, observations, xy, units).suspects(solution);
     TapeAdvisor closed = method == Method.COMPASS_RULE ? advisor.closing(closing) : advisor;
-    return closed.shape().checks(readings).advice();
+    return closed
+        .scatter(sigma, redundancy, solution.open().isPresent())
+        .shape()
+        .checks(readings)
+        .advice();
   }
 
   /** Stated errors are never made better than stated. */

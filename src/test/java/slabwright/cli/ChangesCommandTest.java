@@ -8,6 +8,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,5 +124,51 @@ class ChangesCommandTest {
     Files.move(copy, folder.resolve("elsewhere"));
     assertThat(run("changes", plan.toString())).isEqualTo(ExitCode.REFUSED.code());
     assertThat(said).contains("shed-release-1").contains("Put the folder");
+  }
+
+  @Test
+  void a_change_order_has_before_after_difference_and_lines_to_sign() throws IOException {
+    run("release", plan.toString());
+    PlanFile.save(shed(8500).withReleases(saved().releases()), plan);
+    Path order = folder.resolve("order.pdf");
+    assertThat(run("changes", plan.toString(), "--order", order.toString())).as(said).isZero();
+    try (PDDocument document = Loader.loadPDF(order.toFile())) {
+      assertThat(document.getNumberOfPages()).isEqualTo(1);
+      String page = new PDFTextStripper().getText(document);
+      assertThat(page)
+          .contains("What differs from release 1", "Wall 1 is 8.500 m instead of 8.000 m")
+          .containsPattern("48\\.0 m² +51\\.0 m² +\\+3\\.0 m²")
+          .contains("Client: we order this change.", "signature and name", "draft, ")
+          .doesNotContain("hours");
+    }
+  }
+
+  @Test
+  void a_change_order_replaces_nothing_but_a_pdf_and_is_refused_when_nothing_changed()
+      throws IOException {
+    run("release", plan.toString());
+    Path order = folder.resolve("order.pdf");
+    assertThat(run("changes", plan.toString(), "--order", order.toString()))
+        .isEqualTo(ExitCode.REFUSED.code());
+    assertThat(said).contains("there is nothing to order");
+    assertThat(order).doesNotExist();
+    assertThat(run("changes", plan.toString(), "--order", plan.toString()))
+        .isEqualTo(ExitCode.REFUSED.code());
+    assertThat(said).contains("choose another name");
+    assertThat(saved().name()).isEqualTo("Tram shed");
+  }
+
+  @Test
+  void the_clients_packet_opens_with_the_change_order_where_the_plan_left_its_release()
+      throws IOException {
+    run("release", plan.toString());
+    PlanFile.save(shed(8500).withReleases(saved().releases()), plan);
+    Path out = folder.resolve("out");
+    assertThat(run("job", plan.toString(), "--out", out.toString())).as(said).isZero();
+    try (PDDocument document = Loader.loadPDF(out.resolve("1-client.pdf").toFile())) {
+      PDFTextStripper first = new PDFTextStripper();
+      first.setEndPage(1);
+      assertThat(first.getText(document)).contains("Change order", "Client, page 1 of");
+    }
   }
 }

@@ -51,7 +51,7 @@ public record JobFiles(
    * @return sentences for the person about what was not cut
    */
   public List<String> addTo(OutFolder folder) throws IOException {
-    PacketFiles.today(result, paper, words, crew).addTo(folder::add);
+    PacketFiles.today(result, paper, words, crew).since(plan).addTo(folder::add);
     sheets(folder);
     numbers(folder);
     calendar(folder);

@@ -3,13 +3,16 @@ package slabwright.project.export;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.project.SiteResult;
+import slabwright.project.plan.PlanComparison;
 import slabwright.sheets.PacketSet;
+import slabwright.sheets.packet.AgreedBefore;
 import slabwright.sheets.packet.Packet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.PrintedPacket;
@@ -25,9 +28,15 @@ import slabwright.words.Words;
  * the crew works by is written in its language too, beside the lead's.
  *
  * @param crew the crew's words, when it reads another language than the lead
+ * @param agreed what a release said otherwise, for the client's change order
  */
 record PacketFiles(
-    SiteResult result, PaperSize paper, LocalDate date, Words words, Optional<Words> crew) {
+    SiteResult result,
+    PaperSize paper,
+    LocalDate date,
+    Words words,
+    Optional<Words> crew,
+    Optional<AgreedBefore> agreed) {
   /** The index's file name. */
   static final String INDEX = "index.html";
 
@@ -40,7 +49,13 @@ record PacketFiles(
   /** The packets of today. */
   public static PacketFiles today(
       SiteResult result, PaperSize paper, Words words, Optional<Words> crew) {
-    return new PacketFiles(result, paper, LocalDate.now(ZoneId.systemDefault()), words, crew);
+    return new PacketFiles(
+        result, paper, LocalDate.now(ZoneId.systemDefault()), words, crew, Optional.empty());
+  }
+
+  /** With a change order where the plan's last release said something else. */
+  public PacketFiles since(Path plan) throws IOException {
+    return new PacketFiles(result, paper, date, words, crew, PlanComparison.agreed(result, plan));
   }
 
   /**
@@ -65,7 +80,8 @@ record PacketFiles(
 
   /** What packets are made from. */
   public PacketContents contents() {
-    return new PacketContents(result.site(), result.areas(), result.work(), paper, date, words);
+    return new PacketContents(
+        result.site(), result.areas(), result.work(), paper, date, words, agreed);
   }
 
   /** Adds every packet as a PDF, and the index. */

@@ -67,6 +67,7 @@ public final class SheetExport {
       throws IOException {
     String folder = SheetRequest.fileNameStem(done) + "-packets/";
     PacketFiles.today(done, order.paper(), order.words(), crew)
+        .since(order.plan())
         .addTo((name, bytes) -> files.add(folder + name, bytes));
   }
 

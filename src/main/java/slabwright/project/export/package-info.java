@@ -5,11 +5,11 @@
  * CutFileRequest} the cut files. Both give {@link StagedFiles}, which are written all or not at
  * all; {@link SavedFiles} says what was written and what it replaced.
  *
- * <p>{@link PacketFiles} are the packets with their {@link PacketIndex}. {@link JobFiles} are the
- * whole main job as the files of one folder, {@link OutFolder} (all or nothing, with a manifest);
- * {@link GraphicResult} is a graphic with no plan around it, {@link InlayCutFiles} its cut files,
- * {@link ShopPapers} what goes into the sign shop's ZIP with them; {@link SiteNumbers} are the
- * numbers as texts, the same for every door. A {@link PictureRequest} is a floor as it should look,
- * {@link PictureFiles} all of them.
+ * <p>{@link ChangeOrderFile} is what a release said otherwise. {@link PacketFiles} are the packets
+ * with their {@link PacketIndex}. {@link JobFiles} are the whole main job as the files of one
+ * folder, {@link OutFolder} (all or nothing, with a manifest); {@link GraphicResult} is a graphic
+ * with no plan around it, {@link InlayCutFiles} its cut files, {@link ShopPapers} what goes into
+ * the sign shop's ZIP with them; {@link SiteNumbers} are the numbers as texts, the same for every
+ * door. A {@link PictureRequest} is a floor as it should look, {@link PictureFiles} all of them.
  */
 package slabwright.project.export;

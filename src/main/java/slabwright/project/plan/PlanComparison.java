@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import slabwright.floor.FloorTakeoff;
 import slabwright.project.SiteResult;
+import slabwright.sheets.packet.AgreedBefore;
 import slabwright.site.Site;
 import slabwright.store.ReleaseArchive;
 import slabwright.units.Message;
@@ -27,8 +28,15 @@ import slabwright.work.handover.Cost;
  *
  * @param release number compared with
  * @param changes as {@link ReleaseFiles#since} tells them
+ * @param before the release, worked out
+ * @param after the plan, worked out
  */
-public record PlanComparison(int release, List<Message> changes, List<FigureChange> figures) {
+public record PlanComparison(
+    int release,
+    List<Message> changes,
+    List<FigureChange> figures,
+    SiteResult before,
+    SiteResult after) {
   public PlanComparison {
     changes = List.copyOf(changes);
     figures = List.copyOf(figures);
@@ -66,7 +74,33 @@ public record PlanComparison(int release, List<Message> changes, List<FigureChan
     ShopBook shop = ShopBook.of(book.orThrow().text());
     SiteResult before = SiteResult.compute(then.get(), archive.folder(release), shop, cancelled);
     SiteResult after = SiteResult.compute(now, folder, shop, cancelled);
-    return Result.ok(new PlanComparison(release, changes.get(), figures(before, after)));
+    return Result.ok(
+        new PlanComparison(release, changes.get(), figures(before, after), before, after));
+  }
+
+  /** What the release agreed, for a change order; empty when nothing changed. */
+  public Optional<AgreedBefore> agreed() {
+    return changes.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new AgreedBefore(release, before.areas(), before.work(), changes));
+  }
+
+  /**
+   * What the last release agreed that a plan no longer says; empty where there is no release, its
+   * copy is gone, or the plan still is what was issued.
+   *
+   * @param done the plan worked out
+   * @throws IOException when a file breaks while it is read
+   */
+  public static Optional<AgreedBefore> agreed(SiteResult done, Path plan) throws IOException {
+    int last = new ReleaseArchive(plan).highest();
+    if (last == 0 || done.site().releaseNumber() > 0) {
+      return Optional.empty();
+    }
+    return of(done.site(), plan, OptionalInt.of(last), () -> false)
+            instanceof Result.Ok<PlanComparison> ok
+        ? ok.value().agreed()
+        : Optional.empty();
   }
 
   private static List<FigureChange> figures(SiteResult before, SiteResult after) {

@@ -20,6 +20,7 @@ import slabwright.work.WorkPlan;
  * @param paper for posters; pages that are read in the hand are Letter or A4
  * @param date the day printed in the title strips
  * @param words of the language the packet is read in
+ * @param agreed what a release agreed that is no longer so; empty when there is none
  */
 public record PacketContents(
     Site site,
@@ -27,14 +28,31 @@ public record PacketContents(
     WorkPlan work,
     PaperSize paper,
     LocalDate date,
-    Words words) {
+    Words words,
+    Optional<AgreedBefore> agreed) {
   public PacketContents {
     areas = List.copyOf(areas);
   }
 
+  /** Of a job of which nothing else was agreed before. */
+  public PacketContents(
+      Site site,
+      List<AreaResult> areas,
+      WorkPlan work,
+      PaperSize paper,
+      LocalDate date,
+      Words words) {
+    this(site, areas, work, paper, date, words, Optional.empty());
+  }
+
+  /** The same where a release agreed something else. */
+  public PacketContents after(AgreedBefore before) {
+    return new PacketContents(site, areas, work, paper, date, words, Optional.of(before));
+  }
+
   /** The same in another language. */
   public PacketContents in(Words v) {
-    return new PacketContents(site, areas, work, paper, date, v);
+    return new PacketContents(site, areas, work, paper, date, v, agreed);
   }
 
   /**

@@ -4,6 +4,7 @@
  *
  * <p>{@link Packet} (entry: the five readers, file names and titles), {@link PacketContents} (all
  * that is known of the job, with the frames to set it on), {@link PrintedPacket} (its pages,
- * numbered), {@link StopNotice} (why nothing begins yet, first of all).
+ * numbered), {@link AgreedBefore} (what a release said otherwise), {@link StopNotice} (why nothing
+ * begins yet, first of all).
  */
 package slabwright.sheets.packet;

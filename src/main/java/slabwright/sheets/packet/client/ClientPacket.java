@@ -55,7 +55,9 @@ public final class ClientPacket {
     }
     pages.addAll(new OfferPage(job, packet.context).drafts());
     pages.addAll(new DatesPage(job, packet.context).drafts());
-    return FramedDraft.all(packet.context, pages);
+    List<FramedDraft> all = new ArrayList<>(ChangeOrder.drafts(job));
+    all.addAll(FramedDraft.all(packet.context, pages));
+    return all;
   }
 
   private PageDraft page(String title, String subtitle) {

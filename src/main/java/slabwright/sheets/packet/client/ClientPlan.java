@@ -145,7 +145,11 @@ final class ClientPlan {
                 + Math.abs(out.y()) * style.size() / 2;
         Vec middle = ends.get(0).towards(ends.get(1), 0.5);
         Vec wish = sketch.view().onPaper(middle).plus(new Vec(out.x(), -out.y()).times(half + 2));
-        sketch.placeLabel(PlanLabel.of(middle, d.name(), style).wishing(List.of(wish)).nearBy(8));
+        sketch.placeLabel(
+            PlanLabel.of(middle, d.name(), style)
+                .wishing(List.of(wish))
+                .nearBy(8)
+                .on(Palette.WHITE));
       }
     }
   }

@@ -4,7 +4,7 @@
  *
  * <p>{@link ClientPacket} (entry): {@link ClientPlan} (the floor to look at, a {@link
  * FloorPicture}), {@link GraphicBlock} (a graphic with a {@link ScaleFigure}) with its {@link
- * DoorOffset}, {@link OfferPage}, {@link DatesPage}; {@link SignBlock} is what is signed with its
- * line.
+ * DoorOffset}, {@link OfferPage}, {@link DatesPage}; {@link ChangeOrder} (entry) says what a
+ * release agreed otherwise; {@link SignBlock} is what is signed with its line.
  */
 package slabwright.sheets.packet.client;
