@@ -46,13 +46,11 @@ final class TapeAdvisor {
   /**
    * Says when the scatter shows that the stated errors are too small: by the chi-square test at a
    * risk of 0.1 %, its limit after Wilson and Hilferty (from memory).
-   *
-   * @param suspect whether one reading is suspected: then the scatter is put down to it
    */
-  TapeAdvisor scatter(double sigma, int redundancy, boolean suspect) {
+  TapeAdvisor scatter(double sigma, int redundancy) {
     double step = 2.0 / (9 * Math.max(1, redundancy));
     double limit = Math.sqrt(Math.pow(1 - step + ONE_IN_A_THOUSAND * Math.sqrt(step), 3));
-    if (redundancy > 1 && !suspect && sigma > limit) {
+    if (redundancy > 1 && sigma > limit) {
       Message sentence = Message.of("tape.tape-advisor.scatter", sigma);
       advice.add(new TapeAdvice(Kind.SCATTER, sentence, List.of(), List.of()));
     }

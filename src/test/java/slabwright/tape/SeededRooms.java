@@ -58,16 +58,14 @@ abstract class SeededRooms {
       TapeRoom bold = room.withTapeError(small).withTurnError(0.15);
       if (adjusted(bold) instanceof RoomResult.Adjusted a && a.room().redundancy() > 5) {
         rough++;
-        told +=
-            says(bold, TapeAdvice.Kind.SCATTER)
-                    || says(bold, TapeAdvice.Kind.CANNOT_TELL)
-                    || says(bold, TapeAdvice.Kind.MEASURE_AGAIN)
-                ? 1
-                : 0;
+        told += says(bold, TapeAdvice.Kind.SCATTER) ? 1 : 0;
       }
     }
     assertThat(clean).isLessThanOrEqualTo(Math.max(1, rooms / 100));
-    assertThat(told).isGreaterThan(9 * rough / 10);
+    System.out.printf(
+        "%d clean rooms scatter too much; errors stated too small told in %d of %d%n",
+        clean, told, rough);
+    assertThat(told).isGreaterThan(8 * rough / 10);
   }
 
   private static boolean says(TapeRoom room, TapeAdvice.Kind kind) {

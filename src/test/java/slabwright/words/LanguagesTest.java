@@ -19,8 +19,9 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The bundles in another language held against the English ones. */
 class LanguagesTest {
@@ -51,12 +52,20 @@ class LanguagesTest {
     return all;
   }
 
+  /** Every bundle of the program, the command line's help included. */
+  static List<String> rooms() throws IOException {
+    try (Stream<Path> files = Files.list(BUNDLES)) {
+      return files
+          .map(f -> f.getFileName().toString())
+          .filter(n -> n.matches("[a-z-]+\\.properties"))
+          .map(n -> n.replace(".properties", ""))
+          .sorted()
+          .toList();
+    }
+  }
+
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "units", "site", "floor", "figures", "sheets", "work", "project", "inlay", "tape", "store",
-        "pdfin", "cli"
-      })
+  @MethodSource("rooms")
   void a_room_is_complete_in_spanish(String room) throws IOException {
     Map<String, String> english = bundle(room);
     Map<String, String> spanish = bundle(room + "_es");
