@@ -5,7 +5,6 @@ import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /** Set operations on the grid. Snap rounding keeps every result on it. */
 final class Overlay {
@@ -13,12 +12,6 @@ final class Overlay {
 
   static Geometry run(Geometry a, Geometry b, int operation) {
     return polygonal(OverlayNG.overlay(a, b, operation, Jts.GRID));
-  }
-
-  static Geometry unionAll(List<Geometry> all) {
-    return all.isEmpty()
-        ? Jts.FACTORY.createPolygon()
-        : polygonal(UnaryUnionNG.union(all, Jts.FACTORY, Jts.GRID));
   }
 
   /** Drops the lines and points that touching inputs leave behind. */

@@ -70,7 +70,10 @@ public final class Region {
 
   /** The union of many regions at once; much cheaper than one after the other. */
   public static Region union(Collection<Region> regions) {
-    return wrap(Overlay.unionAll(regions.stream().map(Region::geometry).toList()));
+    List<Region> parts = regions.stream().filter(r -> !r.isEmpty()).toList();
+    return parts.size() == 1
+        ? parts.get(0)
+        : of(parts.stream().flatMap(r -> r.rings().stream()).toList(), FillRule.NONZERO);
   }
 
   public Region union(Region o) {
@@ -108,6 +111,11 @@ public final class Region {
    */
   public Region simplified(double tolerance) {
     return isEmpty() ? this : wrap(TopologyPreservingSimplifier.simplify(geometry, tolerance));
+  }
+
+  /** The outlines with fewer corners, each by itself: to look at, as they may touch or cross. */
+  public List<Ring> coarseRings(double tolerance) {
+    return rings().stream().map(r -> RingSimplifier.simplify(r, tolerance)).toList();
   }
 
   /** What a disc of the radius can cover without leaving this region (morphological opening). */

@@ -14,8 +14,8 @@
  * <p>Inside: {@link GridChain}, {@link NodedRun}, {@link SegmentSplitter}, {@link Noding}, {@link
  * Renoding} (later passes) and {@link NodedSegments}; {@link ArrangementEdges}, {@link HalfEdges},
  * {@link Cycles}, {@link Nesting}, {@link FaceTable}, {@link FaceTraversal}; {@link
- * WindingNumbers}, {@link DissolveOp}, {@link RingFill}, {@link OffsetCurve}, {@link Growth},
- * {@link Overlay}, {@link RingSelfCrossing}, {@link SegmentGeometry}; {@link Jts} is the only
- * bridge.
+ * WindingNumbers}, {@link DissolveOp}, {@link RingFill}, {@link RingSimplifier}, {@link
+ * OffsetCurve}, {@link Growth}, {@link Overlay}, {@link RingSelfCrossing}, {@link SegmentGeometry};
+ * {@link Jts} is the only bridge.
  */
 package slabwright.shape;

@@ -309,7 +309,7 @@ public final class LocalBlankPlanner {
         new Stencil(s.layer(), s.colour(), Region.empty(), open, open, Region.empty(), loose);
     Bounds size = new Bounds(0, 0, grid(b.width()), grid(b.height()));
     return new SeamPlanner(
-        new StencilSet(size, Vec.ZERO, List.of(own), List.of(), List.of()), rules);
+        StencilSet.of(size, Vec.ZERO, List.of(own), List.of(), List.of()), rules);
   }
 
   private static Bounds moved(Bounds box, Bounds b) {

@@ -15,7 +15,7 @@ final class SharpCornerFinder {
   /** Corners whose inner angle is below {@code degrees}. */
   static List<SharpCorner> sharper(Region region, double degrees) {
     List<SharpCorner> found = new ArrayList<>();
-    for (Ring ring : region.simplified(SMOOTH).rings()) {
+    for (Ring ring : region.coarseRings(SMOOTH)) {
       List<Vec> p = ring.points();
       for (int i = 0; i < p.size(); i++) {
         Vec back = p.get((i + p.size() - 1) % p.size()).minus(p.get(i));

@@ -13,6 +13,7 @@ import slabwright.shape.Vec;
  * @param blank from (0, 0) to the blank's width and height in mm
  * @param origin the blank's top-left corner in the graphic's frame
  * @param stencils in laying order
+ * @param openings where any stencil is open
  * @param changes what accepted fixes changed, stencil by stencil
  * @param findings what the person should know
  */
@@ -20,6 +21,7 @@ public record StencilSet(
     Bounds blank,
     Vec origin,
     List<Stencil> stencils,
+    Region openings,
     List<FixEffect> changes,
     List<Finding> findings) {
   public StencilSet {
@@ -43,9 +45,15 @@ public record StencilSet(
     return together(stencils.stream().map(Stencil::wanted).toList());
   }
 
-  /** Where any stencil is open. */
-  public Region openings() {
-    return together(stencils.stream().map(Stencil::openings).toList());
+  /** The set of these stencils. */
+  public static StencilSet of(
+      Bounds blank,
+      Vec origin,
+      List<Stencil> stencils,
+      List<FixEffect> changes,
+      List<Finding> findings) {
+    Region open = together(stencils.stream().map(Stencil::openings).toList());
+    return new StencilSet(blank, origin, stencils, open, changes, findings);
   }
 
   private static Region together(List<Region> regions) {
@@ -76,6 +84,6 @@ public record StencilSet(
   StencilSet with(List<Stencil> changed, List<Finding> more) {
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(more);
-    return new StencilSet(blank, origin, changed, changes, all);
+    return of(blank, origin, changed, changes, all);
   }
 }

@@ -34,19 +34,19 @@ final class StencilSetBuilder {
     }
     if (painted.isEmpty()) {
       findings.add(Finding.cannot(Message.of("inlay.stencil-set-builder.no-colour-dyed")));
-      return new StencilSet(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
+      return StencilSet.of(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
     }
     if (layers.size() > MOST) {
       findings.add(
           Finding.cannot(Message.of("inlay.stencil-set-builder.too-many-colours", layers.size())));
-      return new StencilSet(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
+      return StencilSet.of(Bounds.EMPTY, Vec.ZERO, List.of(), List.of(), findings);
     }
     Bounds around = painted.grown(margin());
     Bounds blank = new Bounds(0, 0, grid(around.width()), grid(around.height()));
     Vec origin = new Vec(around.minX(), around.minY());
     List<Stencil> stencils = stencils(blank, Affine.move(-origin.x(), -origin.y()));
     checkDarkness(stencils);
-    return new StencilSet(blank, origin, stencils, changes, findings);
+    return StencilSet.of(blank, origin, stencils, changes, findings);
   }
 
   /** The margin asked for, or the press band where that is wider. */

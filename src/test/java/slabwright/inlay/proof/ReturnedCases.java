@@ -214,7 +214,7 @@ final class ReturnedCases {
   }
 
   private StencilSet with(List<Stencil> stencils) {
-    return new StencilSet(set.blank(), set.origin(), stencils, List.of(), List.of());
+    return StencilSet.of(set.blank(), set.origin(), stencils, List.of(), List.of());
   }
 
   private static Stencil with(Stencil s, Region open) {
