@@ -186,6 +186,7 @@ class HouseTest {
         "slabwright.inlay.artwork",
         "slabwright.inlay.artwork.batik",
         "slabwright.inlay.artwork.pdf",
+        "slabwright.inlay.artwork.picture",
         "slabwright.drawing.paint",
         "slabwright.pdfin..");
   }

@@ -25,7 +25,7 @@ class UsualValuesTest {
   @Test
   void a_turn_errs_by_half_a_degree_and_a_walk_closes_within_one_in_500() {
     assertThat(TapeRoom.USUAL_TURN_ERROR).isEqualTo(0.5);
-    assertThat(TapeRoom.USUAL_CLOSING_LIMIT).isEqualTo(0.002);
+    assertThat(TapeRoom.of(4).closingLimit()).isEmpty();
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.HintCard;
+import slabwright.desk.cards.LookHereCard;
 import slabwright.desk.cards.PlaceNavigator;
 import slabwright.desk.cards.finish.ActualsCard;
 import slabwright.desk.cards.finish.AirCard;
@@ -69,7 +70,7 @@ final class CardSets {
   CardSets(DeskModel s, PlaceNavigator places, CardActions doors) {
     DeskContext bench = s.bench();
     sets.put(Stage.MEASURE, measure(s, places, doors.picture()));
-    sets.put(Stage.MARK, mark(bench));
+    sets.put(Stage.MARK, mark(s, places));
     sets.put(Stage.PREP, prep(s, places));
     sets.put(Stage.INLAY, inlay(s, places, doors));
     sets.put(Stage.FINISH, finish(s, places));
@@ -98,6 +99,15 @@ final class CardSets {
         new SiteCard(bench));
   }
 
+  private static HintCard noMachine(DeskContext bench) {
+    return new HintCard(
+        bench,
+        "no-machine",
+        bench.words().say("desk.app.cards.no-machine"),
+        bench.words().say("desk.app.cards.what-no-machine-means"),
+        () -> bench.focus().area().filter(a -> a.machines().isEmpty()).isPresent());
+  }
+
   private static HintCard noFloor(DeskContext bench) {
     return new HintCard(
         bench,
@@ -107,9 +117,15 @@ final class CardSets {
         () -> bench.focus().area().isEmpty());
   }
 
-  private static List<Card> mark(DeskContext bench) {
+  private static Card look(DeskModel s, PlaceNavigator places) {
+    return new LookHereCard(s.bench(), s.answers(), places).dimmedUnless(s.answers()::isTakenOff);
+  }
+
+  private static List<Card> mark(DeskModel s, PlaceNavigator places) {
+    DeskContext bench = s.bench();
     return List.of(
         new MarkCard(bench),
+        look(s, places),
         new HintCard(
             bench,
             "mark-what-is-there",
@@ -124,7 +140,9 @@ final class CardSets {
     return List.of(
         new DoorwayCard(bench),
         new MarkCard(bench),
+        noMachine(bench),
         new MachinesCard(bench, s.ways()),
+        look(s, places),
         new HandWorkCard(bench, s.answers(), places).dimmedUnless(s.answers()::isTakenOff),
         new ReachCard(bench, s.answers(), s.ways(), places).dimmedUnless(s.answers()::isTakenOff),
         new EdgesCard(bench, s.answers()).dimmedUnless(s.answers()::isTakenOff));
@@ -153,6 +171,7 @@ final class CardSets {
         new GraphicCard(bench, doors.graphic()),
         new InlayCard(bench, doors.graphic()),
         new TraceCard(bench, answers, s.keeper()::plan),
+        look(s, places),
         new PanelsCard(bench, answers).dimmedUnless(answers::isUpToDate),
         new ChecksCard(bench, answers, places, s.releases()).dimmedUnless(answers::isUpToDate),
         new SeamsCard(bench, answers, s.seams()),

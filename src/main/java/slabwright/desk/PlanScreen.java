@@ -69,6 +69,7 @@ final class PlanScreen extends BorderPane {
   private final LookSwitch look;
   private final DeskContext bench;
   private final ActiveTool tools;
+  private final SlabLayers layers;
   private final NumberPad pad;
   private final OpenList open;
   private String wanted = "";
@@ -81,6 +82,7 @@ final class PlanScreen extends BorderPane {
 
   PlanScreen(DeskModel parts, ActiveTool tools, Commands commands, SlabLayers layers) {
     getStyleClass().add("plan-screen");
+    this.layers = layers;
     this.bench = parts.bench();
     this.tools = tools;
     Pictures pictures = parts.pictures();
@@ -256,6 +258,11 @@ final class PlanScreen extends BorderPane {
   void setCards(CardColumn column) {
     cards = column;
     setRight(column);
+  }
+
+  /** What the stage lays over the plan. */
+  SlabLayers layers() {
+    return layers;
   }
 
   SlabView slab() {

@@ -55,6 +55,10 @@ final class StageInks implements SlabLayers {
     if ((stage != Stage.PREP && stage != Stage.INLAY) || now.isEmpty()) {
       return List.of();
     }
+    if (now.get().area().machines().isEmpty()) {
+      // Without a machine all of it is hand work; a card says so, a red floor would say less.
+      return List.of();
+    }
     if (!prepOf.equals(now)) {
       prepOf = now;
       prep = List.copyOf(PrepInks.of(now.get().asFound()));

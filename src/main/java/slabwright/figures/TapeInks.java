@@ -27,6 +27,9 @@ import slabwright.words.Words;
  */
 public final class TapeInks {
   /** From one standard deviation to the ellipse that holds a corner in 95 % of cases. */
+  /** A change smaller than this is none to anybody with a tape, mm. */
+  private static final double SHOWN = 0.5;
+
   private static final double SURE = Math.sqrt(-2 * Math.log(0.05));
 
   /** The share of the room's size that its largest ellipse comes near to. */
@@ -144,7 +147,7 @@ public final class TapeInks {
     double side = room.counterClockwise() ? 1 : -1;
     List<Integer> doubted = lines.doubted();
     room.readings().stream()
-        .filter(r -> lines.of(r).isPresent() && r.residual() != 0)
+        .filter(r -> lines.of(r).isPresent() && Math.abs(r.residual()) >= SHOWN)
         .sorted((a, b) -> Double.compare(Math.abs(b.statistic()), Math.abs(a.statistic())))
         .limit(MOST_WORDS)
         .forEach(r -> all.add(residual(r, side, doubted.contains(r.index()))));

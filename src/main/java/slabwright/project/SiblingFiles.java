@@ -57,6 +57,9 @@ public final class SiblingFiles {
   public static void copyAll(Site site, Path from, Path to) throws IOException {
     Set<String> names = new LinkedHashSet<>();
     site.areas().forEach(a -> a.inlays().forEach(i -> names.add(i.graphic())));
+    site.areas()
+        .forEach(
+            a -> a.inlays().forEach(i -> i.source().picture().ifPresent(p -> names.add(p.file()))));
     site.underlay().ifPresent(u -> names.add(u.file()));
     for (String name : names) {
       Path target = to.resolve(name);

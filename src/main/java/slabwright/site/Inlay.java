@@ -5,7 +5,8 @@ import slabwright.units.Length;
 /**
  * A graphic laid into the floor.
  *
- * @param graphic path of the SVG, relative to the plan's folder and inside it
+ * @param graphic path of the SVG or PDF, or of the picture to be traced, relative to the plan's
+ *     folder and inside it
  * @param accepted SHA-256 of the graphic as last accepted, hex; empty before the first release
  * @param middle centre of the painted bounds on the site
  * @param width of what is painted

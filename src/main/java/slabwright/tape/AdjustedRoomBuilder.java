@@ -85,7 +85,16 @@ final class AdjustedRoomBuilder {
   private List<TapeAdvice> advice(List<ReadingReport> readings) {
     TapeAdvisor advisor = new TapeAdvisor(room, observations, xy, units).suspects(solution);
     TapeAdvisor closed = method == Method.COMPASS_RULE ? advisor.closing(closing) : advisor;
-    return closed.shape().checks(readings).advice();
+    return closed.scatter(scatter(), redundancy).shape().checks(readings).advice();
+  }
+
+  /** How the residuals compare with the stated errors, without a reading that is suspected. */
+  private double scatter() {
+    return solution
+        .open()
+        .filter(s -> redundancy > 1)
+        .map(s -> Math.sqrt(s.without().sumOfSquares() / (redundancy - 1)))
+        .orElse(sigma);
   }
 
   /** Stated errors are never made better than stated. */

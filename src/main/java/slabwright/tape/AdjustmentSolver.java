@@ -1,8 +1,10 @@
 package slabwright.tape;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import slabwright.tape.leastsquares.BlunderSearch;
@@ -18,6 +20,9 @@ import slabwright.tape.leastsquares.Traverse;
 final class AdjustmentSolver {
   /** A tellable suspect this many standard deviations out is left out of the shape. */
   private static final double GROSS = 8;
+
+  /** So much better, in sums of squares, than any other explanation; by 300 seeded rooms. */
+  private static final double BEYOND_DOUBT = 1000;
 
   private static final int MOST_LEFT_OUT = 3;
 
@@ -50,12 +55,57 @@ final class AdjustmentSolver {
               .in(fit, quality.get())
               .map(this::inAllRows);
       if (suspect.isEmpty() || !gross(suspect.get())) {
-        return solution(fit, quality, suspect);
+        return suspect.isPresent() && sure() < leftOut.size()
+            ? putBack(suspect.get())
+            : solution(fit, quality, suspect);
       }
       leftOut.add(suspect.get());
       used.remove((Integer) suspect.get().reading());
       fit = new LeastSquaresFitter(datum, rows(), cancelled).from(suspect.get().without().xy());
     }
+  }
+
+  /**
+   * How many of those left out, from the first, are beyond doubt even where something else does not
+   * fit either.
+   */
+  private int sure() {
+    int sure = 0;
+    while (sure < leftOut.size()
+        && leftOut.get(sure).tellable()
+        && leftOut.get(sure).margin() > BEYOND_DOUBT) {
+      sure++;
+    }
+    return sure;
+  }
+
+  /**
+   * Two gross errors can look like a third reading's. Where something still does not fit, those
+   * left out on the way are no more than suspects beside it: they go back in.
+   */
+  private AdjustmentSolution putBack(Suspect open) {
+    List<Suspect> back = new ArrayList<>(leftOut.subList(sure(), leftOut.size()));
+    leftOut.removeAll(back);
+    Set<Integer> rivals = new LinkedHashSet<>();
+    back.stream().skip(1).forEach(s -> rivals.add(s.reading()));
+    rivals.add(open.reading());
+    rivals.addAll(open.rivals());
+    back.forEach(s -> used.add(s.reading()));
+    used.sort(null);
+    LeastSquaresFit fit = fit();
+    Suspect first = back.get(0);
+    return solution(
+        fit,
+        quality(fit, rows()),
+        Optional.of(
+            new Suspect(
+                first.reading(),
+                first.fits(),
+                first.statistic(),
+                first.redundancy(),
+                List.copyOf(rivals),
+                0,
+                first.without())));
   }
 
   private AdjustmentSolution solution(

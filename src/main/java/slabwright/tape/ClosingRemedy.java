@@ -85,8 +85,11 @@ public record ClosingRemedy(int reading, Reading instead, Message sentence) {
       if (readings.get(i) instanceof Reading.Along a) {
         Vec wall = closing.path().get(a.wall() + 1).minus(closing.path().get(a.wall())).unit();
         double fits = a.length().mm() - closing.gap().dot(wall);
-        if (Math.abs(closing.gap().cross(wall)) <= allowed(room) && fits > 0) {
-          all.add(taped(room.room(), i, a, fits, units));
+        if (fits > 0) {
+          ClosingRemedy remedy = taped(room.room(), i, a, fits, units);
+          if (ClosingReport.of(room.room().replacing(i, remedy.instead())).closes(room.room())) {
+            all.add(remedy);
+          }
         }
       }
     }
@@ -100,7 +103,7 @@ public record ClosingRemedy(int reading, Reading instead, Message sentence) {
     for (int i = 0; i < taped.readings().size(); i++) {
       if (taped.readings().get(i) instanceof Reading.Turn t) {
         Reading other = new Reading.Turn(t.corner(), -t.degrees(), t.trust(), t.error());
-        if (ClosingReport.of(taped.replacing(i, other)).gap().length() <= allowed(room)) {
+        if (ClosingReport.of(taped.replacing(i, other)).closes(taped)) {
           all.add(
               new ClosingRemedy(
                   i,
@@ -113,9 +116,5 @@ public record ClosingRemedy(int reading, Reading instead, Message sentence) {
       }
     }
     return all;
-  }
-
-  private static double allowed(AdjustedRoom room) {
-    return room.room().closingLimit() * room.closing().perimeter();
   }
 }

@@ -1,5 +1,7 @@
 package slabwright.tape;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import slabwright.units.Length;
 import slabwright.units.Message;
@@ -24,19 +26,27 @@ final class Misreading {
 
   /** Two neighbouring digits exchanged. */
   static Optional<String> swapped(Length read, double fits, double within) {
+    return swaps(read).stream()
+        .filter(l -> Math.abs(l.mm() - fits) <= within)
+        .map(Length::typed)
+        .findFirst();
+  }
+
+  /** All lengths that come of exchanging two neighbouring digits of one. */
+  static List<Length> swaps(Length read) {
+    List<Length> all = new ArrayList<>();
     String text = read.typed();
     for (int i = 0; i + 1 < text.length(); i++) {
       char a = text.charAt(i);
       char b = text.charAt(i + 1);
       if (Character.isDigit(a) && Character.isDigit(b) && a != b) {
         String other = text.substring(0, i) + b + a + text.substring(i + 2);
-        if (Length.parse(other) instanceof Result.Ok<Length> ok
-            && Math.abs(ok.value().mm() - fits) <= within) {
-          return Optional.of(other);
+        if (Length.parse(other) instanceof Result.Ok<Length> ok && ok.value().mm() > 0) {
+          all.add(ok.value());
         }
       }
     }
-    return Optional.empty();
+    return all;
   }
 
   private static Optional<Message> wholeUnit(Length read, double fits, double within) {

@@ -52,7 +52,10 @@ public final class RoomAdjustment {
     RoomObservations observations = new RoomObservations(room);
     AdjustmentSolution solution = new AdjustmentSolver(observations, cancelled).solve();
     if (!solution.fit().settled() || fliesOff(solution.fit())) {
-      return new RoomResult.Refused(Message.of("tape.room-adjustment.does-not-settle"));
+      return new RoomResult.Refused(
+          new SlipSearch(room, cancelled)
+              .sentence()
+              .orElseGet(() -> Message.of("tape.room-adjustment.does-not-settle")));
     }
     if (solution.quality().isEmpty()) {
       return needsMore(observations, solution, units);

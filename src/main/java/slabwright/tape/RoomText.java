@@ -60,6 +60,9 @@ public final class RoomText {
           case LEAST_SQUARES ->
               Message.of("tape.room-text.least-squares", corners, readings, room.redundancy());
         });
+    if (room.areaSd().isPresent()) {
+      line(Message.of("tape.room-text.plus-minus"));
+    }
     closing(room.closing());
     room.advice().forEach(a -> line("! " + words.apply(a.sentence())));
     corners(room.corners());

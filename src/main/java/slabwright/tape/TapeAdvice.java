@@ -26,6 +26,8 @@ public record TapeAdvice(
     CANNOT_TELL,
     /** A plain walk closes badly. */
     WIDE_GAP,
+    /** All readings together scatter more than their stated errors. */
+    SCATTER,
     /** Readings that nothing checks. */
     NOT_CHECKED,
     /** Two walls cross. */

@@ -13,6 +13,9 @@ final class TapeAdvisor {
   /** A reading checked less than this is as good as not checked. */
   private static final double HARDLY_CHECKED = 0.01;
 
+  /** The standard normal deviate that is passed once in a thousand. */
+  private static final double ONE_IN_A_THOUSAND = 3.09;
+
   private final TapeRoom room;
   private final RoomObservations observations;
   private final double[] xy;
@@ -37,6 +40,20 @@ final class TapeAdvisor {
 
   TapeAdvisor closing(ClosingReport closing) {
     new TraverseAdvice(room, closing, units).wideGap().ifPresent(advice::add);
+    return this;
+  }
+
+  /**
+   * Says when the scatter shows that the stated errors are too small: by the chi-square test at a
+   * risk of 0.1 %, its limit after Wilson and Hilferty (from memory).
+   */
+  TapeAdvisor scatter(double sigma, int redundancy) {
+    double step = 2.0 / (9 * Math.max(1, redundancy));
+    double limit = Math.sqrt(Math.pow(1 - step + ONE_IN_A_THOUSAND * Math.sqrt(step), 3));
+    if (redundancy > 1 && sigma > limit) {
+      Message sentence = Message.of("tape.tape-advisor.scatter", sigma);
+      advice.add(new TapeAdvice(Kind.SCATTER, sentence, List.of(), List.of()));
+    }
     return this;
   }
 

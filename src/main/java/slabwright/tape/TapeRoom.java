@@ -2,6 +2,7 @@ package slabwright.tape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A room as it was taped: how many corners, and every reading in the order taken. Says nothing of
@@ -10,7 +11,8 @@ import java.util.List;
  * @param corners as many as there are walls, measured or not
  * @param notes open edges, kerbs and doorways
  * @param turnError degrees, one standard deviation of a turn that was read
- * @param closingLimit gap over perimeter from which a plain walk is called bad
+ * @param closingLimit gap over perimeter from which a plain walk is called bad; where none is
+ *     stated the stated errors of tape and turns say it
  */
 public record TapeRoom(
     int corners,
@@ -18,15 +20,12 @@ public record TapeRoom(
     List<WallNote> notes,
     TapeError tapeError,
     double turnError,
-    double closingLimit) {
+    OptionalDouble closingLimit) {
   /** Degrees: what is declared true is still taken to be this far off. */
   public static final double SMALLEST_TURN_ERROR = 0.001;
 
   /** A turn called left or right is 90° ± 0.5°. */
   public static final double USUAL_TURN_ERROR = 0.5;
-
-  /** 1/500: common practice, no source. */
-  public static final double USUAL_CLOSING_LIMIT = 1.0 / 500;
 
   public static final int FEWEST_CORNERS = 3;
   public static final int MOST_CORNERS = 200;
@@ -39,7 +38,7 @@ public record TapeRoom(
   /** A room of so many corners with nothing read yet. */
   public static TapeRoom of(int corners) {
     return new TapeRoom(
-        corners, List.of(), List.of(), TapeError.USUAL, USUAL_TURN_ERROR, USUAL_CLOSING_LIMIT);
+        corners, List.of(), List.of(), TapeError.USUAL, USUAL_TURN_ERROR, OptionalDouble.empty());
   }
 
   public TapeRoom withReadings(List<Reading> v) {
@@ -55,7 +54,7 @@ public record TapeRoom(
   }
 
   public TapeRoom withClosingLimit(double v) {
-    return new TapeRoom(corners, readings, notes, tapeError, turnError, v);
+    return new TapeRoom(corners, readings, notes, tapeError, turnError, OptionalDouble.of(v));
   }
 
   /** The same room with one more corner; its wall has nothing read yet. */

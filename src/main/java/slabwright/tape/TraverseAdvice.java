@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.shape.Vec;
 import slabwright.tape.TapeAdvice.Kind;
+import slabwright.units.Length;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
@@ -25,18 +26,29 @@ final class TraverseAdvice {
   }
 
   Optional<TapeAdvice> wideGap() {
-    if (closing.ratio() <= room.closingLimit()) {
+    if (closing.closes(room)) {
       return Optional.empty();
     }
     List<Integer> walls = alongTheGap();
-    Message gap =
-        Message.of(
+    return Optional.of(new TapeAdvice(Kind.WIDE_GAP, withPlace(gap(), walls), List.of(), walls));
+  }
+
+  private Message gap() {
+    String gap = LengthFormat.show(closing.gap().length(), units);
+    String way = LengthFormat.show(closing.perimeter(), units);
+    return room.closingLimit().isPresent()
+        ? Message.of(
             "tape.traverse-advice.does-not-close",
-            LengthFormat.show(closing.gap().length(), units),
-            LengthFormat.show(closing.perimeter(), units),
+            gap,
+            way,
             closing.oneIn(),
-            Math.round(1 / room.closingLimit()));
-    return Optional.of(new TapeAdvice(Kind.WIDE_GAP, withPlace(gap, walls), List.of(), walls));
+            Math.round(1 / room.closingLimit().getAsDouble()))
+        : Message.of(
+            "tape.traverse-advice.beyond-stated-errors",
+            gap,
+            way,
+            closing.oneIn(),
+            LengthFormat.show(closing.likely(), units));
   }
 
   private Message withPlace(Message gap, List<Integer> walls) {
@@ -61,31 +73,28 @@ final class TraverseAdvice {
     return walls;
   }
 
-  /** A wall whose digits exchanged would close the walk. */
+  /** Walls whose digits exchanged would close the walk, two of them at most. */
   private Optional<Message> swapped(Message gap) {
-    for (Reading r : room.readings()) {
-      if (r instanceof Reading.Along a) {
-        int k = a.wall();
-        Vec wall = closing.path().get(k + 1).minus(closing.path().get(k)).unit();
-        double fits = a.length().mm() - closing.gap().dot(wall);
-        boolean along = Math.abs(closing.gap().cross(wall)) <= allowed();
-        Optional<String> text =
-            along ? Misreading.swapped(a.length(), fits, allowed()) : Optional.empty();
-        if (text.isPresent()) {
-          return Optional.of(closes(gap, a, text.get()));
+    List<Message> ways = new ArrayList<>();
+    for (int i = 0; i < room.readings().size(); i++) {
+      if (room.readings().get(i) instanceof Reading.Along a) {
+        for (Length other : Misreading.swaps(a.length())) {
+          TapeRoom read = room.replacing(i, Readings.withLength(a, other));
+          if (ClosingReport.of(read).closes(read)) {
+            ways.add(closes(ways.isEmpty() ? gap : ways.get(0), a, other, ways.isEmpty()));
+          }
         }
       }
     }
-    return Optional.empty();
+    return ways.stream().limit(2).reduce((first, second) -> second);
   }
 
-  private Message closes(Message gap, Reading.Along a, String text) {
-    return Message.of(
-        "tape.traverse-advice.digits-exchanged",
-        gap,
-        text,
-        a.length().toString(),
-        a.name(room.corners()));
+  private Message closes(Message before, Reading.Along a, Length other, boolean first) {
+    String read = a.length().toString();
+    Message name = a.name(room.corners());
+    return first
+        ? Message.of("tape.traverse-advice.digits-exchanged", before, other.typed(), read, name)
+        : Message.of("tape.traverse-advice.or-digits-exchanged", before, other.typed(), read, name);
   }
 
   /** A turn that would close the walk if it went the other way. */
@@ -94,17 +103,13 @@ final class TraverseAdvice {
       if (room.readings().get(i) instanceof Reading.Turn t) {
         Reading other = new Reading.Turn(t.corner(), -t.degrees(), t.trust(), t.error());
         ClosingReport flipped = ClosingReport.of(room.replacing(i, other));
-        if (flipped.gap().length() <= allowed()) {
+        if (flipped.closes(room)) {
           return Optional.of(
               Message.of("tape.traverse-advice.turn-exchanged", gap, t.name(room.corners())));
         }
       }
     }
     return Optional.empty();
-  }
-
-  private double allowed() {
-    return room.closingLimit() * closing.perimeter();
   }
 
   private Message names(List<Integer> walls) {

@@ -10,9 +10,9 @@
  * ErrorEllipse}, {@link OutlineArea}.
  *
  * <p>Advice: {@link TapeAdvisor} gives {@link TapeAdvice} by {@link SuspectAdvice}, {@link
- * TraverseAdvice}, {@link NextDiagonal}, {@link LineOfSight}, {@link Misreading}; {@link
- * ClosingRemedy} says which reading would close it, {@link Readings} changes single ones. {@link
- * TapedOutline} makes a floor area of it, {@link TapeWalk} is a room being walked along, {@link
- * RoomText} and {@link ReadingWords} say it.
+ * TraverseAdvice}, {@link NextDiagonal}, {@link LineOfSight}, {@link Misreading}, {@link
+ * SlipSearch}; {@link ClosingRemedy} says which reading would close it, {@link Readings} changes
+ * single ones. {@link TapedOutline} makes a floor area of it, {@link TapeWalk} is a room being
+ * walked along, {@link RoomText} and {@link ReadingWords} say it.
  */
 package slabwright.tape;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -11,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -231,5 +233,22 @@ class CommandLineTest {
 
   private static String[] with(String[] args, String... more) {
     return Stream.of(args, more).flatMap(Stream::of).toArray(String[]::new);
+  }
+
+  @Test
+  void a_picture_says_its_doubt_and_asks_for_its_paper_when_it_cannot_be_told() throws IOException {
+    BufferedImage image = new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB);
+    for (int i = 0; i < 60 * 40; i++) {
+      image.setRGB(i % 60, i / 60, i % 60 < 30 ? 0xb02030 : 0x204090);
+    }
+    Path flag = folder.resolve("flag.png");
+    ImageIO.write(image, "png", flag.toFile());
+    String[] ask = {"inlay", flag.toString(), "--width", "600 mm", "--roll", "48 in", "--json"};
+    assertThat(run(ask)).isEqualTo(4);
+    assertThat(out.toString()).contains("\"doubt_mm\":", "\"mmPerPx\":10", "\"kind\":\"paper\"");
+    String[] answer = {
+      "inlay", flag.toString(), "--width=300 mm", "--roll=48 in", "--json", "--paper=#204090"
+    };
+    assertThat(run(answer)).isZero();
   }
 }

@@ -143,4 +143,30 @@ class JobCommandTest {
         .isEqualTo(3);
     assertThat(err.toString()).contains("Tabloid");
   }
+
+  @Test
+  void a_crew_that_reads_spanish_gets_its_pages_beside_the_leads_and_the_index_names_both()
+      throws IOException {
+    Path to = folder.resolve("job");
+    assertThat(run("job", PLAN, "--crew-language", "es-MX", "--out", to.toString())).isZero();
+    assertThat(files(to))
+        .contains("2-crew.pdf", "2-crew.html", "2-crew-es.pdf", "2-crew-es.html")
+        .contains("4-fire-and-safety.pdf", "4-fire-and-safety-es.pdf")
+        .doesNotContain("1-client-es.pdf", "5-office-es.pdf");
+    assertThat(Files.readString(to.resolve("2-crew-es.html"))).contains("No empiece esta obra");
+    assertThat(Files.readString(to.resolve("2-crew.html"))).contains("Do not start");
+    assertThat(Files.readString(to.resolve("index.html")))
+        .contains("href=\"2-crew.pdf\"", "href=\"2-crew-es.pdf\"", "href=\"2-crew-es.html\"")
+        .contains("<li lang=\"es-US\"><a href=\"2-crew-es.pdf\">Cuadrilla</a>");
+  }
+
+  @Test
+  void a_crew_language_that_nobody_has_written_is_refused_and_nothing_is_written()
+      throws IOException {
+    Path to = folder.resolve("job");
+    assertThat(run("job", PLAN, "--crew-language", "pl", "--out", to.toString()))
+        .isEqualTo(ExitCode.REFUSED.code());
+    assertThat(err.toString()).contains("\"pl\"", "choose en or es");
+    assertThat(files(folder)).isEmpty();
+  }
 }

@@ -55,13 +55,43 @@ class RoomAdjustmentTest {
     assertThat(adjusted(PLAIN).corners().get(2).at().y()).isNegative();
   }
 
-  /** 1/200 warns; the limit itself is 1/500, common practice, no source. */
+  private static final String[] ONE_IN_200 = {
+    "wall 10 m left", "wall 10 m left", "wall 10.2 m left", "wall 10 m left"
+  };
+
   @Test
-  void a_walk_that_closes_to_1_in_200_is_called_bad() {
-    String[] bad = {"wall 10 m left", "wall 10 m left", "wall 10.2 m left", "wall 10 m left"};
-    assertThat(adjusted(bad).closing().oneIn()).isEqualTo(201);
-    assertThat(kinds(bad)).contains(TapeAdvice.Kind.WIDE_GAP);
+  void a_walk_that_closes_to_1_in_200_is_called_bad_where_1_in_500_is_stated() {
+    String[] stated = and(new String[] {"closing limit 1/500"}, ONE_IN_200);
+    assertThat(adjusted(stated).closing().oneIn()).isEqualTo(201);
+    assertThat(kinds(stated)).contains(TapeAdvice.Kind.WIDE_GAP);
     assertThat(kinds(PLAIN)).doesNotContain(TapeAdvice.Kind.WIDE_GAP);
+  }
+
+  /** Turns of half a degree swing 10 m by 87 mm; turns that are true leave the tape alone. */
+  @Test
+  void without_a_stated_limit_the_stated_errors_say_whether_a_walk_closes() {
+    assertThat(kinds(ONE_IN_200)).doesNotContain(TapeAdvice.Kind.WIDE_GAP);
+    assertThat(kinds(and(new String[] {"turn error 0.1°"}, ONE_IN_200)))
+        .contains(TapeAdvice.Kind.WIDE_GAP);
+    assertThat(sentences(and(new String[] {"turn error 0.1°"}, ONE_IN_200)))
+        .anyMatch(s -> s.contains("in 99 of 100 walks"));
+  }
+
+  @Test
+  void scatter_beyond_the_stated_errors_is_said_to_be_so() {
+    String[] rough = {
+      "tape error 1 mm + 0.001%",
+      "turn error 0.01°",
+      "wall 10.004 m left",
+      "wall 7.996 m left",
+      "wall 9.997 m left",
+      "wall 8.005 m left",
+      "diagonal A C 12.809 m",
+      "diagonal B D 12.803 m"
+    };
+    AdjustedRoom room = adjusted(rough);
+    assertThat(room.sigma()).isGreaterThan(2);
+    assertThat(kinds(rough)).containsAnyOf(TapeAdvice.Kind.SCATTER, TapeAdvice.Kind.CANNOT_TELL);
   }
 
   @Test

@@ -3,6 +3,7 @@ package slabwright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +57,23 @@ class WordsTest {
     Words german = Words.of(Locale.GERMAN);
     assertThat(german.say("words.trial.tenth", 2.5)).isEqualTo("genau 2,5 mm");
     assertThat(german.say("words.trial.plain", "A", 3)).isEqualTo("A's 3rd wall");
+  }
+
+  @Test
+  void spanish_has_the_points_and_commas_of_the_americas_wherever_it_is_read() {
+    for (String tag : List.of("es", "es-MX", "es-ES")) {
+      Words spanish = Words.ofTag(tag).orElseThrow();
+      assertThat(spanish.say("words.trial.tenth", 2.5)).contains("2.5");
+      assertThat(spanish.say("words.trial.grouped", 12345)).isEqualTo("12,345");
+      assertThat(spanish.language()).isEqualTo("es");
+    }
+  }
+
+  @Test
+  void a_language_that_nobody_has_written_has_no_words() {
+    assertThat(Words.ofTag("en-GB")).isPresent();
+    assertThat(Words.ofTag("pl")).isEmpty();
+    assertThat(Words.ofTag("")).isEmpty();
   }
 
   @Test

@@ -20,10 +20,10 @@ import slabwright.words.Words;
 public final class NumberPad extends GridPane {
   private static final int COLUMNS = 6;
   private static final String FEET =
-      "7 8 9 \u2032 1/8 5/8 4 5 6 \u2033 1/4 3/4 1 2 3 \u00d7 3/8 7/8 0 . , - 1/2 \u232b"
-          + " \u2190 \u2191 \u2193 \u2192 Esc Enter";
+      "7|8|9|\u2032|1/8|5/8|4|5|6|\u2033|1/4|3/4|1|2|3|\u00d7|3/8|7/8|0|.|,|-|1/2|\u232b"
+          + "|\u2190|\u2191|\u2193|\u2192|esc|enter";
   private static final String METRES =
-      "7 8 9 m \u232b Esc 4 5 6 mm \u2190 \u2192 1 2 3 \u00d7 \u2191 \u2193 0 . , - Enter";
+      "7|8|9|m|\u232b|esc|4|5|6|mm|\u2190|\u2192|1|2|3|\u00d7|\u2191|\u2193|0|.|,|-|enter";
 
   private final Desk desk;
   private final Words words;
@@ -54,7 +54,7 @@ public final class NumberPad extends GridPane {
     shown = units;
     getChildren().clear();
     String signs = units == UnitSystem.METRIC ? METRES : FEET;
-    for (String sign : signs.split(" ", -1)) {
+    for (String sign : signs.split("\\|", -1)) {
       int n = getChildren().size();
       add(of(sign), n % COLUMNS, n / COLUMNS);
     }
@@ -67,14 +67,19 @@ public final class NumberPad extends GridPane {
       case "\u2191" -> sends(sign, words.say("desk.shell.number-pad.up"), KeyCode.UP);
       case "\u2193" -> sends(sign, words.say("desk.shell.number-pad.down"), KeyCode.DOWN);
       case "\u2192" -> sends(sign, words.say("desk.shell.number-pad.right"), KeyCode.RIGHT);
-      case "Esc" -> sends(sign, sign, KeyCode.ESCAPE);
-      case "Enter" -> {
-        Button enter = sends(sign, sign, KeyCode.ENTER);
+      case "esc" -> sends(KeyCode.ESCAPE);
+      case "enter" -> {
+        Button enter = sends(KeyCode.ENTER);
         enter.getStyleClass().add("pad-enter");
         yield enter;
       }
       default -> key(sign, sign, () -> type(sign));
     };
+  }
+
+  /** A key that is called as on a keyboard. */
+  private Button sends(KeyCode code) {
+    return sends(code.getName(), code.getName(), code);
   }
 
   private Button sends(String sign, String said, KeyCode code) {

@@ -4,7 +4,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
 /** As large as what it holds, and scrolls that where there is less room. */
-public class Scrolled extends ScrollPane {
+class Scrolled extends ScrollPane {
   private final Region held;
 
   protected Scrolled(Region held) {

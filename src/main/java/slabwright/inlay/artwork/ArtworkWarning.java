@@ -18,6 +18,8 @@ public record ArtworkWarning(Kind kind, Message message, Optional<Vec> place) {
     FONT_SUBSTITUTED,
     /** A character that no font at hand can draw; stop until accepted. */
     CHARACTER_MISSING,
+    /** Letters are set otherwise than the graphic asks; stop until accepted. */
+    TEXT_SET_OTHERWISE,
     BACKGROUND,
     /** It was traced from a picture, and how far its edges may be off. */
     TRACED,
@@ -36,7 +38,7 @@ public record ArtworkWarning(Kind kind, Message message, Optional<Vec> place) {
 
     /** Whether the cut file should wait until a person has accepted this. */
     public boolean changesLetters() {
-      return this == FONT_SUBSTITUTED || this == CHARACTER_MISSING;
+      return this == FONT_SUBSTITUTED || this == CHARACTER_MISSING || this == TEXT_SET_OTHERWISE;
     }
   }
 }

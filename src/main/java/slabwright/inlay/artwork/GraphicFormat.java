@@ -86,7 +86,7 @@ public enum GraphicFormat {
     if (head.startsWith("ftyp", 4)) {
       return Optional.of(PHONE_PICTURE);
     }
-    return head.length() > 30 && head.startsWith("Binary DXF", 8)
+    return head.length() > 30 && head.startsWith("DXF", 15)
         ? Optional.of(DXF)
         : Optional.empty();
   }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
@@ -24,8 +25,8 @@ import org.apache.pdfbox.pdmodel.graphics.shading.PDShadingType2;
 /** One colour for whatever a PDF paints with, and the names that the file gives to colours. */
 final class PdfPaints {
   private static final int SAMPLES = 33;
-  private static final String NO_INK = "None";
-  private static final String EVERY_INK = "All";
+  private static final String NO_INK = COSName.NONE.getName();
+  private static final String EVERY_INK = "all";
 
   /** Runs a pattern's own drawing. */
   interface Tiles {
@@ -59,7 +60,7 @@ final class PdfPaints {
       return Optional.empty();
     }
     String hex = hex(colour.toRGB());
-    name.filter(n -> !n.equals(EVERY_INK)).ifPresent(n -> names.putIfAbsent(hex, n));
+    name.filter(n -> !n.equalsIgnoreCase(EVERY_INK)).ifPresent(n -> names.putIfAbsent(hex, n));
     return Optional.of(hex);
   }
 

@@ -30,7 +30,7 @@ final class TapeWriter {
     String share = error.share() == 0 ? "" : " + " + percent(error.share());
     line(line("tape", "error", error.fixed() + share));
     line(line("turn", "error", number(room.turnError()) + "°"));
-    line(line("closing", "limit", "1/" + Math.round(1 / room.closingLimit())));
+    room.closingLimit().ifPresent(l -> line(line("closing", "limit", "1/" + Math.round(1 / l))));
     out.append('\n');
     List<Reading> across = new ArrayList<>(room.readings());
     for (int wall = 0; wall < room.corners(); wall++) {

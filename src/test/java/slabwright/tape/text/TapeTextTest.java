@@ -58,7 +58,7 @@ class TapeTextTest {
     assertThat(room.corners()).isEqualTo(5);
     assertThat(room.readings()).hasSize(14);
     assertThat(room.turnError()).isEqualTo(1);
-    assertThat(room.closingLimit()).isEqualTo(1.0 / 300);
+    assertThat(room.closingLimit()).hasValue(1.0 / 300);
     assertThat(room.tapeError().of(10_000)).isEqualTo(25.4 / 16 + 1, within(1e-9));
   }
 

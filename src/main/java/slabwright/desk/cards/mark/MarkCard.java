@@ -7,6 +7,7 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.edit.PlainNames;
 import slabwright.site.FloorArea;
 import slabwright.site.Form;
 import slabwright.site.Mark;
@@ -53,12 +54,22 @@ public final class MarkCard extends Card {
     rows.freeText(
             words().say("desk.cards.mark.mark.name"),
             () -> mark().map(Mark::name).orElse(""),
-            v -> mark().ifPresent(x -> put(new Mark(x.id(), v, x.kind(), x.form(), x.follows()))))
+            v -> mark().ifPresent(x -> rename(x, v)))
         .id("mark-name");
     KindFields.add(rows, () -> mark().map(Mark::kind).orElse(m.kind()), this::kind);
     follows();
     FormFields.add(
         rows, m.kind().type(), () -> mark().map(Mark::form).orElse(m.form()), this::form);
+  }
+
+  /** A name that is left empty becomes a plain one. */
+  private void rename(Mark m, String name) {
+    Optional<FloorArea> area = bench.focus().areaOf(bench.desk().site());
+    String said =
+        name.isBlank() && area.isPresent()
+            ? PlainNames.next(area.get(), m.kind().type(), 0, words())
+            : name;
+    put(new Mark(m.id(), said, m.kind(), m.form(), m.follows()));
   }
 
   /** Which wall it was measured from; when that wall moves the mark goes along. */

@@ -37,6 +37,7 @@ public final class TapeCard extends Card {
   private final TapedRooms rooms;
   private final PlaceNavigator places;
   private final FieldRows rows;
+  private final FieldRows how;
   private final TypedLength lengths;
   private final TextField diagonal = new TextField();
   private final javafx.scene.control.Label wrong = Controls.sentence("", "field-wrong");
@@ -54,7 +55,15 @@ public final class TapeCard extends Card {
     diagonal.setAccessibleText(words().say("desk.cards.measure.tape.a-diagonal-two-corners-and"));
     diagonal.setOnAction(e -> type());
     Controls.show(wrong, false);
-    body().getChildren().addAll(rows, diagonal, wrong);
+    how = new FieldRows(bench);
+    Controls.show(how, false);
+    var known =
+        Controls.button(
+            words().say("desk.cards.measure.tape.how-well-known"),
+            "link",
+            () -> Controls.show(how, !how.isVisible()));
+    known.setId("how-well-known");
+    body().getChildren().addAll(rows, diagonal, wrong, known, how);
   }
 
   private Optional<AdjustedRoom> room() {
@@ -67,14 +76,6 @@ public final class TapeCard extends Card {
     rows.figure(
         words().say("desk.cards.measure.tape.closing-gap"),
         () -> LengthFormat.show(gap, rows.units()));
-    if (gap > 0.5) {
-      rows.figure(
-          words().say("desk.cards.measure.tape.one-part-in"),
-          () -> QuantityFormat.number(Math.floor(r.closing().perimeter() / gap), 0));
-    }
-    rows.figure(
-        words().say("desk.cards.measure.tape.readings-to-spare"),
-        () -> String.valueOf(r.redundancy()));
     for (TapeAdvice a : r.advice()) {
       rows.getChildren().add(row(a, area).row(words()));
     }
@@ -84,8 +85,17 @@ public final class TapeCard extends Card {
               FindingRow.fine(words().say("desk.cards.measure.tape.the-readings-agree"))
                   .row(words()));
     }
+    how.clear();
+    if (gap > 0.5) {
+      how.figure(
+          words().say("desk.cards.measure.tape.one-part-in"),
+          () -> QuantityFormat.number(Math.floor(r.closing().perimeter() / gap), 0));
+    }
+    how.figure(
+        words().say("desk.cards.measure.tape.readings-to-spare"),
+        () -> String.valueOf(r.redundancy()));
     String about = new TapeInks(r, TapedOutline.placing(area)).about(bench.words());
-    rows.getChildren().add(Controls.sentence(about, "card-hint"));
+    how.getChildren().add(Controls.sentence(about, "card-hint"));
   }
 
   private FindingRow row(TapeAdvice a, FloorArea area) {

@@ -4,6 +4,6 @@
  * <p>On what is selected: {@link SelectionEdits} (entry: move, turn, remove), {@link Clipboard}
  * with {@link PasteOp}. On one thing: {@link InlayChange}, {@link StencilSpecChange}, {@link
  * FilmSpecChange}, {@link ColourUse}, {@link SlabChange}, {@link FormPoints}, {@link Walls}. {@link
- * NewIds} gives ids that are free.
+ * NewIds} gives ids that are free, {@link PlainNames} names.
  */
 package slabwright.desk.model.edit;

@@ -168,7 +168,7 @@ public final class OpenQuestions {
   static boolean isNearWhite(String hex) {
     int rgb = Integer.parseInt(hex.substring(1), 16);
     return (rgb >> 16) >= NEAR_WHITE
-        && (rgb >> 8 & 0xff) >= NEAR_WHITE
+        && ((rgb >> 8) & 0xff) >= NEAR_WHITE
         && (rgb & 0xff) >= NEAR_WHITE;
   }
 

@@ -2,6 +2,7 @@ package slabwright.desk.tool.mark;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
 import slabwright.desk.tool.Touch;
@@ -14,6 +15,7 @@ import slabwright.units.Message;
 /** An edge drawn with the pointer held down; points closer than the eye sees are left out. */
 final class FreehandShaper implements Shaper {
   private final List<Vec> points = new ArrayList<>();
+  private Optional<Message> refused = Optional.empty();
 
   @Override
   public Message prompt() {
@@ -22,6 +24,7 @@ final class FreehandShaper implements Shaper {
 
   @Override
   public List<Form> press(Touch t) {
+    refused = Optional.empty();
     points.clear();
     points.add(t.raw());
     return List.of();
@@ -37,8 +40,23 @@ final class FreehandShaper implements Shaper {
   @Override
   public List<Form> release(Touch t) {
     List<Spot> spots = points.stream().map(Spot::of).toList();
+    boolean drawn = !points.isEmpty();
     points.clear();
-    return spots.size() < 4 ? List.of() : List.of(new Form.Polygon(spots));
+    Optional<Form> form =
+        Optional.of(spots)
+            .filter(s -> s.size() > 2)
+            .<Form>map(Form.Polygon::new)
+            .filter(f -> f.region(1).area() >= t.reach() * t.reach());
+    refused =
+        drawn && form.isEmpty()
+            ? Optional.of(Message.of("desk.tool.mark.goes-round-nothing"))
+            : Optional.empty();
+    return form.stream().toList();
+  }
+
+  @Override
+  public Optional<Message> why() {
+    return refused;
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.NewIds;
+import slabwright.desk.model.edit.PlainNames;
 import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
@@ -106,6 +107,7 @@ public final class MarkTool implements Tool {
   @Override
   public void release(Touch t) {
     make(shaper.release(t));
+    shaper.why().ifPresent(bench.desk()::refuse);
   }
 
   @Override
@@ -156,7 +158,8 @@ public final class MarkTool implements Tool {
     for (Form form : forms) {
       String id = NewIds.next("m", taken);
       taken.add(id);
-      Mark mark = new Mark(id, "", MarkDefaults.kind(type, bench.words()), form, shaper.wall());
+      String name = PlainNames.next(area.get(), type, picks.size(), bench.words());
+      Mark mark = new Mark(id, name, MarkDefaults.kind(type, bench.words()), form, shaper.wall());
       edits.add(new MarkEdit.Put(area.get().id(), mark));
       picks.add(new PlanItem.OfMark(id));
     }

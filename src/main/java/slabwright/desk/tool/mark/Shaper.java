@@ -28,6 +28,11 @@ interface Shaper {
     return List.of();
   }
 
+  /** Why the last touch made nothing, when that has to be said. */
+  default Optional<Message> why() {
+    return Optional.empty();
+  }
+
   default void hover(Touch t) {}
 
   /** What a typed line is for now; empty when nothing can be typed. */

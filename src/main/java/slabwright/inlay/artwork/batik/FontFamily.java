@@ -4,6 +4,7 @@ import java.awt.Font;
 import java.awt.font.TextAttribute;
 import java.text.AttributedCharacterIterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.batik.gvt.font.AWTFontFamily;
@@ -70,6 +71,22 @@ class FontFamily extends AWTFontFamily {
         attributes.get(TextAttribute.POSTURE) instanceof Number n && n.floatValue() > 0;
     Font upright = heavy ? bold : regular;
     return slanted ? (heavy ? boldItalic : italic).orElseGet(() -> sheared(upright)) : upright;
+  }
+
+  /** Whether a font is slanted by its own design. */
+  static boolean isItalic(Font font) {
+    String name = font.getFontName(Locale.ROOT).toLowerCase(Locale.ROOT);
+    return name.contains("italic") || name.contains("oblique");
+  }
+
+  /** Of a font that is installed on this computer, with its italics where it has any. */
+  static FontFamily installed(String name) {
+    return new FontFamily(
+        name,
+        new Font(name, Font.PLAIN, 1),
+        new Font(name, Font.BOLD, 1),
+        Optional.of(new Font(name, Font.ITALIC, 1)).filter(FontFamily::isItalic),
+        Optional.of(new Font(name, Font.BOLD | Font.ITALIC, 1)).filter(FontFamily::isItalic));
   }
 
   private static Font sheared(Font upright) {

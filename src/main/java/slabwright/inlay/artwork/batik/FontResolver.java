@@ -75,8 +75,7 @@ final class FontResolver implements FontFamilyResolver {
       return getDefault();
     }
     if (useInstalled && isInstalled(family)) {
-      return new FontFamily(
-          family, new Font(family, Font.PLAIN, 1), new Font(family, Font.BOLD, 1));
+      return FontFamily.installed(family);
     }
     Optional<Message> trouble = own.stream().findFirst().flatMap(EmbeddedFont::trouble);
     return new FontFamily.Missing(family, trouble, Shipped.REGULAR);

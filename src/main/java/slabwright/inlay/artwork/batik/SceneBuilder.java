@@ -1,7 +1,6 @@
 package slabwright.inlay.artwork.batik;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.bridge.BridgeContext;
@@ -68,7 +67,7 @@ final class SceneBuilder {
   public static GraphicsNode build(
       SvgElement root, ArtworkPage page, FontResolver fonts, WarningCollector notes) {
     for (int left = MOST_LEFT_OUT; ; left--) {
-      Map<Element, SvgElement> origins = new IdentityHashMap<>();
+      IdentityHashMap<Element, SvgElement> origins = new IdentityHashMap<>();
       try {
         return built(document(root, origins), page, fonts, notes);
       } catch (BridgeException e) {
@@ -110,7 +109,7 @@ final class SceneBuilder {
     }
   }
 
-  private static Document document(SvgElement root, Map<Element, SvgElement> origins) {
+  private static Document document(SvgElement root, IdentityHashMap<Element, SvgElement> origins) {
     SVGOMDocument document =
         (SVGOMDocument)
             SVGDOMImplementation.getDOMImplementation()
@@ -121,7 +120,7 @@ final class SceneBuilder {
   }
 
   private static void fill(
-      Document document, Element to, SvgElement from, Map<Element, SvgElement> origins) {
+      Document document, Element to, SvgElement from, IdentityHashMap<Element, SvgElement> origins) {
     origins.put(to, from);
     from.attributes.forEach((name, value) -> to.setAttributeNS(namespace(name), name, value));
     for (SvgNode child : from.children) {
@@ -129,7 +128,7 @@ final class SceneBuilder {
     }
   }
 
-  private static Node node(Document document, SvgNode child, Map<Element, SvgElement> origins) {
+  private static Node node(Document document, SvgNode child, IdentityHashMap<Element, SvgElement> origins) {
     if (child instanceof SvgText t) {
       return document.createTextNode(t.text());
     }

@@ -21,6 +21,7 @@ import org.apache.batik.gvt.ShapePainter;
 import org.apache.batik.gvt.StrokeShapePainter;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.ClipOutlines;
+import slabwright.inlay.artwork.OutlineBudget;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.Rgba;
 import slabwright.inlay.artwork.SeeThrough;
@@ -39,6 +40,7 @@ final class SceneVisitor {
 
   private final List<PaintedShape> shapes = new ArrayList<>();
   private final List<Lines.Lettering> texts = new ArrayList<>();
+  private final OutlineBudget budget = new OutlineBudget();
   private final WarningCollector notes;
 
   private final Purpose purpose;
@@ -195,6 +197,7 @@ final class SceneVisitor {
       return;
     }
     Path2D onPage = new Path2D.Double(path, state.toPage());
+    budget.add(onPage);
     Rectangle2D box = onPage.getBounds2D();
     Vec place = new Vec(box.getCenterX(), box.getCenterY());
     Optional<Rgba> colour = PaintColour.of(paint, place, notes);

@@ -93,17 +93,24 @@ final class TextVisitor {
         && families.get(0) instanceof FontFamily.Missing missing) {
       notes.add(Kind.FONT_SUBSTITUTED, substituted(shown, missing), place);
     }
+    text.first();
+    if (text.getAttribute(TextAttribute.GVT_FONT) instanceof HighResolutionFont.Fine fine
+        && fine.isSheared()) {
+      notes.add(Kind.TEXT_SET_OTHERWISE, Message.of("inlay.text-visitor.sheared", shown), place);
+    }
     if (text.getAttribute(TextAttribute.GVT_FONT) instanceof GVTFont font) {
       shown
-          .chars()
-          .filter(c -> !Character.isWhitespace(c) && !canDisplay(font, (char) c))
+          .codePoints()
+          .filter(c -> !Character.isWhitespace(c) && !canDisplay(font, c))
           .findFirst()
-          .ifPresent(c -> notes.add(Kind.CHARACTER_MISSING, missing(shown, (char) c), place));
+          .ifPresent(c -> notes.add(Kind.CHARACTER_MISSING, missing(shown, c), place));
     }
   }
 
-  private static boolean canDisplay(GVTFont font, char c) {
-    return font.canDisplay(c);
+  private static boolean canDisplay(GVTFont font, int c) {
+    return font instanceof HighResolutionFont.Fine fine
+        ? fine.canDisplay(c)
+        : Character.isBmpCodePoint(c) && font.canDisplay((char) c);
   }
 
   private static Message substituted(String shown, FontFamily.Missing missing) {
@@ -117,11 +124,11 @@ final class TextVisitor {
         .orElseGet(() -> Message.of("inlay.text-visitor.font-not-at-hand", shown, family));
   }
 
-  private static Message missing(String shown, char c) {
+  private static Message missing(String shown, int c) {
     return Message.of(
         "inlay.text-visitor.character-missing",
-        String.valueOf(c),
-        "U+%04X".formatted((int) c),
+        Character.toString(c),
+        "U+%04X".formatted(c),
         shown);
   }
 

@@ -31,6 +31,10 @@ final class StyleRewriter {
   private static final Set<String> LETTERS_OR_URL =
       Set.of("font-family", "font", "src", "content", "d", "class", "id");
 
+  /** Said or done for each text by itself; the library would stumble over their values. */
+  private static final Set<String> OF_TEXT =
+      Set.of("inline-size", "shape-inside", "shape-subtract", "text-transform", "white-space");
+
   private final Set<String> ids;
   private final PercentageBase viewport;
   private final WarningCollector notes;
@@ -53,6 +57,12 @@ final class StyleRewriter {
                 "font-size",
                 "stroke-dasharray",
                 "vector-effect",
+                "font-kerning",
+                "inline-size",
+                "shape-inside",
+                "shape-subtract",
+                "text-transform",
+                "white-space",
                 "mix-blend-mode")
             .contains(property);
   }
@@ -80,6 +90,8 @@ final class StyleRewriter {
     String value = known.get().replaceFirst("\\s*!\\s*important\\s*$", "").trim();
     if (property.equals("filter")) {
       effect(value);
+    }
+    if (property.equals("filter") || OF_TEXT.contains(property)) {
       return;
     }
     if (!LETTERS_OR_URL.contains(property)) {
@@ -90,6 +102,11 @@ final class StyleRewriter {
     }
     if (property.equals("clip-path") && value.matches("[a-z-]+\\(.*") && !value.startsWith("url")) {
       notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.style-rewriter.clip-left-out", value));
+      return;
+    }
+    if (property.equals("font-kerning")) {
+      // the property of SVG 1.1: a distance of one's own in place of the font's
+      out.put("kerning", (value.equals("none") ? "0" : "auto") + important);
       return;
     }
     unsupported(property, value);

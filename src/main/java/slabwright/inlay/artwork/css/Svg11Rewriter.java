@@ -62,6 +62,7 @@ public final class Svg11Rewriter {
     m.prune(root);
     m.readSheets(root);
     UnseenPictures.takeOut(root, m.matched, notes);
+    TextStyles.settle(root, m.matched, notes);
     m.rewrite(root, m.sheetVariables);
     m.maskTypes(new ArrayList<>(List.of(root)));
     PaintOrderRewriter.rewrite(root, notes);

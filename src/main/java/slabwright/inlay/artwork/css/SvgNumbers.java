@@ -92,7 +92,10 @@ final class SvgNumbers {
   static String points(String list) {
     SvgNumbers reader = new SvgNumbers(list);
     int good = 0;
-    while (reader.take(NUMBER) && reader.take(NUMBER)) {
+    while (reader.take(NUMBER)) {
+      if (!reader.take(NUMBER)) {
+        break;
+      }
       good = reader.at;
     }
     return list.substring(0, good);

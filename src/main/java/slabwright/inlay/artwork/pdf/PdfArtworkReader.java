@@ -15,6 +15,7 @@ import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.ClipOutlines;
+import slabwright.inlay.artwork.OutlineBudget;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.Rgba;
@@ -36,6 +37,7 @@ public final class PdfArtworkReader {
   private static final String WHITE = "#ffffff";
 
   private final PdfPainting painting;
+  private final OutlineBudget budget = new OutlineBudget();
   private final WarningCollector notes = new WarningCollector();
   private final IdentityHashMap<Path2D, ClipOutlines> clips = new IdentityHashMap<>();
   private final IdentityHashMap<PdfSoftMask, SoftMask> masks = new IdentityHashMap<>();
@@ -97,6 +99,7 @@ public final class PdfArtworkReader {
   private void add(PdfPaintedShape s, List<PaintedShape> to) {
     if (s.alpha() >= FAINTEST) {
       Path2D outline = onPage(s);
+      budget.add(outline);
       Rectangle2D box = outline.getBounds2D();
       Vec place = new Vec(box.getCenterX(), box.getCenterY());
       to.add(shape(s, outline, SeeThrough.colour(Rgba.ofHex(s.hex()), s.alpha(), place, notes)));

@@ -108,4 +108,12 @@ class BudgetsTest {
     String clipped = clip + "<rect width='90' height='90' clip-path='url(#c)'/>";
     assertThat(refusal(page(clipped)).reason()).isEqualTo(Reason.TOO_LARGE);
   }
+
+  @Test
+  void many_lines_of_fine_dashes_are_counted() {
+    String line =
+        "<path stroke='red' stroke-width='2' stroke-dasharray='.03' fill='none' d='M0 0H400'/>";
+    assertThat(refusal(page(line.repeat(300))).reason()).isEqualTo(Reason.TOO_LARGE);
+    assertThat(art(page(line), 1000).colours()).isNotEmpty();
+  }
 }

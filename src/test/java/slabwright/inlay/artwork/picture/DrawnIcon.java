@@ -190,7 +190,7 @@ record DrawnIcon(String name, List<Part> parts) {
 
   /** As a picture on white, each pixel the mean of what it covers. */
   BufferedImage drawn(int side) {
-    int fineness = side < 800 ? 4 : 2;
+    int fineness = side <= 800 ? 4 : 2;
     int big = side * fineness;
     BufferedImage fine = new BufferedImage(big, big, BufferedImage.TYPE_INT_RGB);
     double[] sum = new double[side * side * 3];

@@ -88,7 +88,7 @@ record TraceScore(double difference, double p95) {
   }
 
   private static long key(int x, int y) {
-    return (long) x << 32 ^ y & 0xffffffffL;
+    return ((long) x << 32) ^ (y & 0xffffffffL);
   }
 
   /** Looks in ever wider squares of cells; a piece lies within a cell of where it starts. */

@@ -1,0 +1,148 @@
+package slabwright.inlay.artwork.batik;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import slabwright.inlay.artwork.Artwork;
+import slabwright.inlay.artwork.ArtworkOptions;
+import slabwright.inlay.artwork.ArtworkWarning;
+import slabwright.words.Words;
+
+/** Letters are set as a browser sets them, or the drawing asks for paths. */
+class TextSettingTest {
+  private static final double EM = 2048;
+
+  /** Kerning of A before V in DejaVu Sans, by its own table. */
+  private static final double A_V = -131 / EM;
+
+  private static final double SIZE = 100;
+
+  @Test
+  void letters_are_as_near_each_other_as_the_font_says() throws IOException {
+    double apart = width("style='font-kerning:none'", "AVA");
+    assertThat(width("", "AVA") - apart).isCloseTo(2 * A_V * SIZE, within(0.02));
+    assertThat(width("font-kerning='none'", "AVA")).isCloseTo(apart, within(1e-6));
+  }
+
+  @Test
+  void kerning_adds_to_spacing_and_gives_way_to_places_of_ones_own() throws IOException {
+    double wider = width("letter-spacing='10'", "AVA") - width("", "AVA");
+    assertThat(wider).isCloseTo(20, within(0.02));
+    double placed = width("x='0 100 200'", "AVA");
+    assertThat(placed).isCloseTo(200 + width("", "A"), within(0.02));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "uppercase, heron's nest, HERON'S NEST",
+    "lowercase, HeRoN, heron",
+    "capitalize, heron's nest, Heron's Nest"
+  })
+  void the_case_that_is_asked_for_is_drawn(String how, String text, String drawn)
+      throws IOException {
+    for (String style : new String[] {"style='text-transform:" + how + "'", "class='t'"}) {
+      String rule = "<style>.t{text-transform:" + how + "}</style>";
+      Artwork art = read(rule + text(style, text));
+      assertThat(art.colours().get(0).region())
+          .isEqualTo(read(text("", drawn)).colours().get(0).region());
+      assertThat(art.warnings()).noneMatch(w -> w.kind().changesLetters());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "writing-mode:vertical-rl",
+        "writing-mode:tb",
+        "inline-size:100px",
+        "shape-inside:url(#r)",
+        "font-variant:small-caps",
+        "font-variant-caps:all-small-caps",
+        "font-feature-settings:\"smcp\"",
+        "font-weight:300",
+        "font-weight:900",
+        "font-stretch:condensed",
+        "font-style:italic",
+        "dominant-baseline:hanging",
+      })
+  void what_is_set_otherwise_than_a_browser_does_is_said_and_stops_the_cut(String style)
+      throws IOException {
+    Artwork art = read("<g style='" + style + "'>" + text("", "Heron") + "</g>");
+    if (style.contains("-size") || style.contains("shape-inside")) {
+      // these hold for a text itself
+      art = read(text("style='" + style + "'", "Heron"));
+    }
+    assertThat(art.warnings())
+        .filteredOn(w -> w.kind() == ArtworkWarning.Kind.TEXT_SET_OTHERWISE)
+        .singleElement()
+        .satisfies(w -> assertThat(w.kind().changesLetters()).isTrue())
+        .extracting(w -> Words.english().say(w.message()))
+        .asString()
+        .startsWith("the text \"Heron\"")
+        .endsWith("turn the text into paths.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "font-weight:bold",
+        "font-weight:400",
+        "font-variant:normal",
+        "writing-mode:horizontal-tb",
+        "font-stretch:normal",
+        "white-space:pre"
+      })
+  void what_is_set_as_asked_says_nothing(String style) throws IOException {
+    Artwork art = read(text("style='" + style + "'", "Heron"));
+    assertThat(art.warnings()).noneMatch(w -> w.kind().changesLetters());
+  }
+
+  @Test
+  void a_character_beyond_the_basic_plane_that_is_drawn_stops_nothing() throws IOException {
+    // a double-struck capital A
+    Artwork art = read(text("", "a\ud835\udd38b"));
+    assertThat(art.warnings()).isEmpty();
+    assertThat(width("", "a\ud835\udd38b")).isGreaterThan(width("", "ab") + SIZE / 2);
+  }
+
+  @Test
+  void one_that_no_font_can_draw_is_named_whole() throws IOException {
+    Artwork art = read(text("", "a\ud83e\udd8bb"));
+    assertThat(art.warnings())
+        .filteredOn(w -> w.kind() == ArtworkWarning.Kind.CHARACTER_MISSING)
+        .singleElement()
+        .extracting(w -> Words.english().say(w.message()))
+        .asString()
+        .contains("U+1F98B");
+  }
+
+  private static double width(String how, String text) throws IOException {
+    Artwork art = read(text(how, text));
+    return art.painted().width() / art.mmPerPx();
+  }
+
+  private static String text(String how, String text) {
+    return "<text font-family='DejaVu Sans' font-size='100' y='150' "
+        + how
+        + ">"
+        + text.replace("'", "&apos;")
+        + "</text>";
+  }
+
+  private static Artwork read(String body) throws IOException {
+    String svg =
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='-100 -900 2400 1800'>" + body + "</svg>";
+    return (Artwork)
+        SvgArtworkReader.read(
+            new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)),
+            "drawing",
+            ArtworkOptions.ofWidth(1000).withShippedFontsOnly());
+  }
+}
