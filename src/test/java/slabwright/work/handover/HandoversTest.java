@@ -55,7 +55,7 @@ class HandoversTest {
         BigDecimal.valueOf(steps).divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
     assertThat(Said.of(Cost.of(PLAN).lines().get(0).source()))
         .isEqualTo(
-            "sheet 6, hours of presence; "
+            "day plan: hours of presence; "
                 + onTheFloor.toPlainString()
                 + " h of them hands on the floor");
   }
