@@ -86,9 +86,7 @@ public enum GraphicFormat {
     if (head.startsWith("ftyp", 4)) {
       return Optional.of(PHONE_PICTURE);
     }
-    return head.length() > 30 && head.startsWith("DXF", 15)
-        ? Optional.of(DXF)
-        : Optional.empty();
+    return head.length() > 30 && head.startsWith("DXF", 15) ? Optional.of(DXF) : Optional.empty();
   }
 
   private static GraphicFormat text(byte[] file, String head) {

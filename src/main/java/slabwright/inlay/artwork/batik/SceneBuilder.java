@@ -120,7 +120,10 @@ final class SceneBuilder {
   }
 
   private static void fill(
-      Document document, Element to, SvgElement from, IdentityHashMap<Element, SvgElement> origins) {
+      Document document,
+      Element to,
+      SvgElement from,
+      IdentityHashMap<Element, SvgElement> origins) {
     origins.put(to, from);
     from.attributes.forEach((name, value) -> to.setAttributeNS(namespace(name), name, value));
     for (SvgNode child : from.children) {
@@ -128,7 +131,8 @@ final class SceneBuilder {
     }
   }
 
-  private static Node node(Document document, SvgNode child, IdentityHashMap<Element, SvgElement> origins) {
+  private static Node node(
+      Document document, SvgNode child, IdentityHashMap<Element, SvgElement> origins) {
     if (child instanceof SvgText t) {
       return document.createTextNode(t.text());
     }
