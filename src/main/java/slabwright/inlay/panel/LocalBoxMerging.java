@@ -2,6 +2,7 @@ package slabwright.inlay.panel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.shape.Bounds;
 
 /**
@@ -36,28 +37,32 @@ record LocalBoxMerging(PanelParameters rules, double reach) {
   /** The pair whose merging spares most is merged, until none spares anything. */
   List<Bounds> merged(List<Bounds> boxes) {
     List<Bounds> now = boxes;
-    while (now.size() > 1) {
-      List<Bounds> best = now;
-      double least = now.size() > MOST_PAIRED ? Double.POSITIVE_INFINITY : estimate(now);
-      for (int i = 0; i < now.size(); i++) {
-        for (int j = i + 1; j < now.size(); j++) {
-          List<Bounds> other = new ArrayList<>(now);
-          other.remove(j);
-          other.set(i, now.get(i).including(now.get(j)));
-          List<Bounds> clear = apart(other);
-          double cost = estimate(clear);
-          if (cost < least) {
-            least = cost;
-            best = clear;
-          }
-        }
-      }
-      if (best == now) {
-        return now;
-      }
-      now = best;
+    Optional<List<Bounds>> better = cheaper(now);
+    while (better.isPresent()) {
+      now = better.get();
+      better = cheaper(now);
     }
     return now;
+  }
+
+  /** With the pair merged whose merging spares most; empty where none spares anything. */
+  private Optional<List<Bounds>> cheaper(List<Bounds> now) {
+    Optional<List<Bounds>> best = Optional.empty();
+    double least = now.size() > MOST_PAIRED ? Double.POSITIVE_INFINITY : estimate(now);
+    for (int i = 0; i < now.size(); i++) {
+      for (int j = i + 1; j < now.size(); j++) {
+        List<Bounds> other = new ArrayList<>(now);
+        other.remove(j);
+        other.set(i, now.get(i).including(now.get(j)));
+        List<Bounds> clear = apart(other);
+        double cost = estimate(clear);
+        if (cost < least) {
+          least = cost;
+          best = Optional.of(clear);
+        }
+      }
+    }
+    return best;
   }
 
   /** Without the seams: roll, film, paper and pieces. */
