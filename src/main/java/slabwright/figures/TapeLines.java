@@ -62,7 +62,7 @@ final class TapeLines {
             a ->
                 switch (a.kind()) {
                   case LEFT_OUT, MEASURE_AGAIN, CANNOT_TELL -> true;
-                  case WIDE_GAP, SCATTER, NOT_CHECKED, WALLS_CROSS -> false;
+                  case WIDE_GAP, MAYBE_SLIP, SCATTER, NOT_CHECKED, WALLS_CROSS -> false;
                 })
         .forEach(a -> all.addAll(a.readings()));
     return all;

@@ -31,6 +31,8 @@ public record ClosingRemedy(int reading, Reading instead, Message sentence) {
       } else if (a.kind() == TapeAdvice.Kind.WIDE_GAP) {
         all.addAll(closingWalls(room, units));
         all.addAll(closingTurns(room));
+      } else if (a.kind() == TapeAdvice.Kind.MAYBE_SLIP) {
+        a.readings().forEach(i -> all.add(bySlip(room, i, units)));
       }
     }
     return all;
@@ -76,6 +78,11 @@ public record ClosingRemedy(int reading, Reading instead, Message sentence) {
             taped.name(room.corners())));
   }
 
+  private static ClosingRemedy bySlip(AdjustedRoom room, int index, UnitSystem units) {
+    Reading.Along a = (Reading.Along) room.room().readings().get(index);
+    return taped(room.room(), index, a, TraverseAdvice.fits(room.closing(), a), units);
+  }
+
   /** Walls of a plain walk that would take up the whole gap. */
   private static List<ClosingRemedy> closingWalls(AdjustedRoom room, UnitSystem units) {
     ClosingReport closing = room.closing();
@@ -83,8 +90,7 @@ public record ClosingRemedy(int reading, Reading instead, Message sentence) {
     List<Reading> readings = room.room().readings();
     for (int i = 0; i < readings.size(); i++) {
       if (readings.get(i) instanceof Reading.Along a) {
-        Vec wall = closing.path().get(a.wall() + 1).minus(closing.path().get(a.wall())).unit();
-        double fits = a.length().mm() - closing.gap().dot(wall);
+        double fits = TraverseAdvice.fits(closing, a);
         if (fits > 0) {
           ClosingRemedy remedy = taped(room.room(), i, a, fits, units);
           if (ClosingReport.of(room.room().replacing(i, remedy.instead())).closes(room.room())) {

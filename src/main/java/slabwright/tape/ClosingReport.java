@@ -22,9 +22,10 @@ import slabwright.tape.leastsquares.TurnObservation;
  *     filled in and the gap says nothing
  * @param likely the longest gap in this direction that tape and turns as good as stated leave in 99
  *     of 100 walks, mm: their errors carried along the walk
+ * @param byTape the same of the tape alone, had all turns been exact; mm
  */
 public record ClosingReport(
-    List<Vec> path, Vec gap, double perimeter, boolean complete, double likely) {
+    List<Vec> path, Vec gap, double perimeter, boolean complete, double likely, double byTape) {
   /** Of a gap in the plane: beyond it lies 1 % of the chi-square distribution with 2 freedoms. */
   private static final double NINETY_NINE_PERCENT = 9.2103;
 
@@ -47,8 +48,15 @@ public record ClosingReport(
       path.add(at);
       perimeter += course.length();
     }
+    List<Observation> tapeAlone =
+        observations.rows().stream().filter(o -> !(o instanceof TurnObservation)).toList();
     return new ClosingReport(
-        path, at, perimeter, walk.complete(), likely(observations.rows(), path, at));
+        path,
+        at,
+        perimeter,
+        walk.complete(),
+        likely(observations.rows(), path, at),
+        likely(tapeAlone, path, at));
   }
 
   /** Each wall's error lies along it; a turn's swings all that is walked after it. */
@@ -89,6 +97,11 @@ public record ClosingReport(
   /** Whether the walk closes as well as it should. */
   public boolean closes(TapeRoom room) {
     return gap.length() <= allowed(room);
+  }
+
+  /** Whether the tape's own errors leave such a gap. */
+  boolean closesByTape() {
+    return gap.length() <= byTape;
   }
 
   /** Gap over perimeter. */

@@ -26,6 +26,8 @@ public record TapeAdvice(
     CANNOT_TELL,
     /** A plain walk closes badly. */
     WIDE_GAP,
+    /** A plain walk closes as well as its turns let it; one slip would make it close far better. */
+    MAYBE_SLIP,
     /** All readings together scatter more than their stated errors. */
     SCATTER,
     /** Readings that nothing checks. */

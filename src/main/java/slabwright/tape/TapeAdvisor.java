@@ -39,7 +39,8 @@ final class TapeAdvisor {
   }
 
   TapeAdvisor closing(ClosingReport closing) {
-    new TraverseAdvice(room, closing, units).wideGap().ifPresent(advice::add);
+    TraverseAdvice traverse = new TraverseAdvice(room, closing, units);
+    traverse.wideGap().or(traverse::maybeSlip).ifPresent(advice::add);
     return this;
   }
 

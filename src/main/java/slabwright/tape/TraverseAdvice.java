@@ -33,6 +33,49 @@ final class TraverseAdvice {
     return Optional.of(new TapeAdvice(Kind.WIDE_GAP, withPlace(gap(), walls), List.of(), walls));
   }
 
+  /**
+   * A foot or a metre too many on one wall, or two digits exchanged, where the turns are too loose
+   * to show it: the tape alone would not leave such a gap, and with that wall read otherwise it
+   * leaves none.
+   */
+  Optional<TapeAdvice> maybeSlip() {
+    List<Integer> slips = new ArrayList<>();
+    for (int i = 0;
+        closing.complete() && !closing.closesByTape() && i < room.readings().size();
+        i++) {
+      if (room.readings().get(i) instanceof Reading.Along a && isSlip(i, a)) {
+        slips.add(i);
+      }
+    }
+    if (slips.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Integer> walls =
+        slips.stream().map(i -> ((Reading.Along) room.readings().get(i)).wall()).toList();
+    String gap = LengthFormat.show(closing.gap().length(), units);
+    return Optional.of(
+        new TapeAdvice(
+            Kind.MAYBE_SLIP,
+            Message.of("tape.traverse-advice.may-be-slip", gap, names(walls)),
+            slips,
+            walls));
+  }
+
+  private boolean isSlip(int reading, Reading.Along a) {
+    double fits = fits(closing, a);
+    if (fits <= 0 || Misreading.of(a.length(), fits, closing.byTape()).isEmpty()) {
+      return false;
+    }
+    Reading other = Readings.withLength(a, Length.mm(fits));
+    return ClosingReport.of(room.replacing(reading, other)).closesByTape();
+  }
+
+  /** What a wall would have to be to take up the gap in its own direction, mm. */
+  static double fits(ClosingReport closing, Reading.Along a) {
+    Vec wall = closing.path().get(a.wall() + 1).minus(closing.path().get(a.wall())).unit();
+    return a.length().mm() - closing.gap().dot(wall);
+  }
+
   private Message gap() {
     String gap = LengthFormat.show(closing.gap().length(), units);
     String way = LengthFormat.show(closing.perimeter(), units);

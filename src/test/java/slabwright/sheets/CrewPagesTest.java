@@ -406,4 +406,23 @@ class CrewPagesTest {
         .doesNotContain("<b>", "<i>")
         .contains("&lt;b&gt;Hall&lt;/b&gt; &amp; &quot;Co&quot;", "&lt;i&gt;x&lt;/i&gt;");
   }
+
+  @Test
+  void each_stencil_comes_up_before_the_next_one_is_laid() {
+    String poster =
+        pages(job(PaperSize.LETTER)).stream()
+            .map(CrewPagesTest::words)
+            .filter(w -> w.contains("Laying: Heron ring"))
+            .collect(Collectors.joining(" "));
+    int at = 0;
+    for (int stencil = 1; stencil <= 3; stencil++) {
+      int begins = poster.indexOf("Stencil " + stencil + " of 3", at);
+      assertThat(begins).as("stencil %d in %s", stencil, poster).isGreaterThanOrEqualTo(at);
+      int lay = poster.toLowerCase(Locale.ENGLISH).indexOf("lay panel", begins);
+      int mist = poster.indexOf("Mist its dye", begins);
+      int up = poster.indexOf("Pull up slowly", begins);
+      assertThat(List.of(begins, lay, mist, up)).isSorted();
+      at = up;
+    }
+  }
 }

@@ -94,6 +94,33 @@ class RoomAdjustmentTest {
     assertThat(kinds(rough)).containsAnyOf(TapeAdvice.Kind.SCATTER, TapeAdvice.Kind.CANNOT_TELL);
   }
 
+  /** Six quarter turns of half a degree swing this walk by more than the foot that is wrong. */
+  @Test
+  void a_foot_too_much_on_a_wall_is_said_though_the_turns_are_loose_enough_to_hide_it() {
+    String[] lines = {
+      "wall 40' left",
+      "wall 26' left",
+      "wall 20' left",
+      "wall 10' right",
+      "wall 20' left",
+      "wall 15' left"
+    };
+    assertThat(kinds(lines)).contains(TapeAdvice.Kind.MAYBE_SLIP);
+    assertThat(sentences(lines))
+        .filteredOn(s -> s.contains("one slip"))
+        .singleElement()
+        .asString()
+        .contains("wall B-C", "wall D-E", "wall F-A")
+        .doesNotContain("wall A-B");
+    lines[1] = "wall 25' left";
+    assertThat(kinds(lines)).doesNotContain(TapeAdvice.Kind.MAYBE_SLIP);
+  }
+
+  @Test
+  void a_gap_that_no_slip_explains_is_not_called_one() {
+    assertThat(kinds(ONE_IN_200)).doesNotContain(TapeAdvice.Kind.MAYBE_SLIP);
+  }
+
   @Test
   void the_limit_can_be_stated() {
     String[] lines = {

@@ -109,8 +109,21 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
 
   /** Panel by panel. */
   public List<String> panels() {
+    return panels(settingOut.panels());
+  }
+
+  /**
+   * Panel by panel of the stencils that lie on one blank.
+   *
+   * @param stencil that has a blank of its own; 0 for those on the whole blank
+   */
+  public List<String> panels(int stencil) {
+    return panels(settingOut.panels().stream().filter(p -> p.stencil() == stencil).toList());
+  }
+
+  private List<String> panels(List<PanelPlace> places) {
     List<String> steps = new ArrayList<>();
-    for (PanelPlace p : settingOut.panels()) {
+    for (PanelPlace p : places) {
       steps.add(
           switch (p.lap()) {
             case FIRST -> first(p);

@@ -2,6 +2,7 @@ package slabwright.sheets.packet.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
@@ -65,36 +66,69 @@ final class LayingPoster {
         .poster(this::draw, blocks());
   }
 
+  /** Stencil after stencil: two never lie on the floor together. */
   private List<Block> blocks() {
-    SettingOutSteps steps = new SettingOutSteps(settingOut, context.units(), context.words());
+    List<Stencil> all = plan.stencils().stencils();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(context.say("sheets.laying-poster.lay")));
-    List<String> lines = new ArrayList<>(steps.panels());
-    lines.add(steps.checks().get(0));
+    if (all.size() > 1) {
+      blocks.add(new Paragraph(context.say("sheets.laying-poster.one-at-a-time")));
+    }
+    Optional<Stencil> whole = Optional.empty();
+    for (Stencil s : all) {
+      if (all.size() > 1) {
+        String colour = context.say(inlay.colourName(s.colour()));
+        blocks.add(
+            new Heading(
+                context.say("sheets.laying-poster.stencil", s.layer(), all.size(), colour)));
+      }
+      boolean local = isLocal(s);
+      if (!local && whole.isPresent()) {
+        blocks.add(
+            new Paragraph(context.say("sheets.laying-poster.as-before", whole.get().layer())));
+      } else {
+        blocks.addAll(numbered(steps(s, local)));
+        whole = local ? whole : Optional.of(s);
+      }
+    }
+    return blocks;
+  }
+
+  private static List<Block> numbered(List<String> steps) {
+    List<Block> blocks = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      blocks.add(new Paragraph((i + 1) + "  " + steps.get(i)));
+    }
+    return blocks;
+  }
+
+  private boolean isLocal(Stencil s) {
+    return plan.panels().filter(p -> p.isLocal(s)).isPresent();
+  }
+
+  /** All that is done with one stencil, from the film on the floor to the film off it. */
+  private List<String> steps(Stencil s, boolean local) {
+    SettingOutSteps steps = new SettingOutSteps(settingOut, context.units(), context.words());
+    List<String> lines = new ArrayList<>(steps.panels(local ? s.layer() : 0));
+    if (!local) {
+      lines.add(steps.checks().get(0));
+    }
     lines.add(
         context.say(
             "sheets.laying-poster.press", context.length(inlay.inlay().spec().press().mm())));
-    plan.masking().stream().flatMap(m -> m.paper().stream()).forEach(p -> lines.add(paper(p)));
-    plan.stencils().stencils().stream()
-        .filter(s -> plan.panels().filter(p -> p.isLocal(s)).isPresent())
-        .map(
-            s ->
-                context.say(
-                    "sheets.laying-poster.paper-local",
-                    s.layer(),
-                    context.say(inlay.colourName(s.colour())),
-                    context.area(plan.skirtArea(s))))
-        .forEach(lines::add);
+    if (local) {
+      lines.add(context.say("sheets.laying-poster.paper-local", context.area(plan.skirtArea(s))));
+    } else {
+      plan.masking().stream().flatMap(m -> m.paper().stream()).forEach(p -> lines.add(paper(p)));
+    }
     plan.masking().stream()
         .flatMap(m -> m.upright().stream())
         .map(u -> context.say("sheets.laying-poster.upright", u.what()))
         .distinct()
         .forEach(lines::add);
+    lines.add(context.say("sheets.laying-poster.mist"));
     lines.add(context.say("sheets.laying-poster.pull-up"));
-    for (int i = 0; i < lines.size(); i++) {
-      blocks.add(new Paragraph((i + 1) + "  " + lines.get(i)));
-    }
-    return blocks;
+    return lines;
   }
 
   private String paper(PaperRun p) {
