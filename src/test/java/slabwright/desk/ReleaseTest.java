@@ -68,7 +68,7 @@ class ReleaseTest {
     hands.stage(Stage.SHEETS);
     assertThat(changes())
         .containsExactly(
-            "Sheets and cut files say draft until the next release.", "Island m1 added");
+            "Sheets and cut files say draft until the next release.", "Island \"island 1\" added");
   }
 
   @Test
