@@ -77,6 +77,22 @@ class RoomAdjustmentTest {
         .anyMatch(s -> s.contains("in 99 of 100 walks"));
   }
 
+  /**
+   * A square of walls 5 mm uncertain each: two of them lie along any side, so 50 mm² a direction.
+   */
+  @Test
+  void the_longest_likely_gap_is_that_of_chi_square_with_two_degrees_of_freedom() {
+    String[] square = {
+      "tape error 5 mm",
+      "wall 10 m left true",
+      "wall 10 m left true",
+      "wall 10.02 m left true",
+      "wall 10 m left true"
+    };
+    assertThat(adjusted(square).closing().likely())
+        .isCloseTo(Math.sqrt(-2 * Math.log(0.01) * 50), within(0.3));
+  }
+
   @Test
   void scatter_beyond_the_stated_errors_is_said_to_be_so() {
     String[] rough = {
