@@ -5,6 +5,9 @@ import slabwright.units.LetterNumbering;
 
 /** Where all setting out of an inlay starts; the same point on every paper. */
 public sealed interface SettingOutOrigin {
+  /** Aside by less than can be told on a tape, mm: the middle then lies on the line square in. */
+  double ON_LINE = 0.8;
+
   /** The point itself, on the wall line. */
   Vec at();
 

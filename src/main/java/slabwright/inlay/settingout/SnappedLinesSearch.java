@@ -17,9 +17,6 @@ import slabwright.units.UnitSystem;
  * another doorway, else the wall that is nearest.
  */
 final class SnappedLinesSearch {
-  /** What can't be told on a tape, mm: the cross then lies on the first line. */
-  private static final double ON_LINE = 0.8;
-
   /** Less than this is no turn: 1 mm on 3 m. */
   private static final double STRAIGHT = 1 / 3000.0;
 
@@ -125,7 +122,7 @@ final class SnappedLinesSearch {
     Vec way = cross.minus(origin.at());
     double along = way.dot(in);
     double right = way.cross(in);
-    double aside = Math.abs(right) < ON_LINE ? 0 : Math.abs(right);
+    double aside = Math.abs(right) < SettingOutOrigin.ON_LINE ? 0 : Math.abs(right);
     Vec station = origin.at().plus(in.times(along));
     if (along <= 0 || !sight.reaches(origin.at(), station) || !sight.reaches(station, cross)) {
       return Optional.empty();

@@ -2,6 +2,7 @@ package slabwright.sheets.packet.client;
 
 import java.util.List;
 import slabwright.figures.AreaInks;
+import slabwright.inlay.settingout.SettingOutOrigin;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.plan.LabelCandidates;
@@ -17,9 +18,6 @@ import slabwright.units.Message;
  * @param right to the right of its middle, mm; to the left below 0
  */
 record DoorOffset(Doorway door, Vec middle, double ahead, double right) {
-  /** Nearer than this to the doorway's middle line counts as on it, mm. */
-  private static final double ON_LINE = 10;
-
   static DoorOffset of(FloorArea area, Doorway door, Vec point) {
     OutlineShape shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
     List<Vec> ends = LabelCandidates.chord(shape.doorway(door)).points();
@@ -34,7 +32,7 @@ record DoorOffset(Doorway door, Vec middle, double ahead, double right) {
   String sentence(Message reading, SheetContext context) {
     String in = context.length(Math.abs(ahead));
     String beside = context.length(Math.abs(right));
-    if (Math.abs(right) < ON_LINE) {
+    if (Math.abs(right) < SettingOutOrigin.ON_LINE) {
       return context.say("sheets.door-offset.in-line", door.name(), in, reading);
     }
     return right > 0
