@@ -169,6 +169,9 @@ class LevellingPlanTest {
     return Math.max(0, to - from) * Math.hypot(l[2] - l[0], l[3] - l[1]);
   }
 
+  /** Points are kept to a thousandth of a millimetre; a line that grazes a wall may lie on it. */
+  private static final double GRID = 0.001;
+
   @Property(tries = 300)
   void a_joint_counts_as_far_as_it_lies_on_the_net_floor(
       @ForAll @DoubleRange(min = -3_000, max = 9_000) double ax,
@@ -182,11 +185,17 @@ class LevellingPlanTest {
             new MarkKind.Joint(Length.mm(8), Length.mm(25)),
             new Form.Trace(List.of(Spot.mm(ax, ay), Spot.mm(bx, by))));
     double[] l = {ax, ay, bx, by};
-    double run = inside(l, 0, 0, 6_000, 4_000) - inside(l, 2_000, 1_000, 4_000, 3_000);
     List<FillerGap> gaps = FillerGap.of(FloorTakeoff.of(room(island(), joint)));
-    assertThat(gaps.stream().mapToDouble(FillerGap::run).sum()).isCloseTo(run, within(0.02));
+    double run = gaps.stream().mapToDouble(FillerGap::run).sum();
+    assertThat(run).isBetween(onFloor(l, -GRID) - 0.02, onFloor(l, GRID) + 0.02);
     assertThat(gaps.stream().mapToDouble(FillerGap::mm3).sum())
         .isCloseTo(run * 8 * 25, within(0.02 * 200));
+  }
+
+  /** What of a line lies on the net floor grown by {@code by} mm: the island is as much smaller. */
+  private static double onFloor(double[] l, double by) {
+    return inside(l, -by, -by, 6_000 + by, 4_000 + by)
+        - inside(l, 2_000 + by, 1_000 + by, 4_000 - by, 3_000 - by);
   }
 
   @Example
@@ -219,5 +228,11 @@ class LevellingPlanTest {
     MarkKind deep = low.withOff(Optional.of(Length.mm(15)));
     TrenchWork known = TrenchWork.of(FloorTakeoff.of(room(Mark.of("t", "t", deep, form)))).get(0);
     assertThat(known.volume()).hasValue(5_000.0 * 400 * 15);
+  }
+
+  /** Found by the property: for a third of a millimetre this line can't be told from the wall. */
+  @Example
+  void a_joint_that_ends_on_a_wall_at_a_sliver_of_an_angle_is_within_the_grid() {
+    a_joint_counts_as_far_as_it_lies_on_the_net_floor(-3_000, -0.58, 0.29, 0);
   }
 }
