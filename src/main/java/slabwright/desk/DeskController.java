@@ -18,7 +18,7 @@ import slabwright.desk.model.Stage;
 import slabwright.desk.model.compute.Tally;
 import slabwright.desk.model.compute.TallyItem;
 import slabwright.desk.model.plan.OpenQuestion;
-import slabwright.desk.model.plan.OpenQuestions;
+import slabwright.desk.model.plan.PlanQuestions;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.NoticeBar;
@@ -229,7 +229,7 @@ final class DeskController implements SlabAccess {
         node.getChildren().setAll(workroom);
         workroom.slab().requestFocus();
       }
-      List<OpenQuestion> open = OpenQuestions.of(desk.site(), parts.job().current());
+      List<OpenQuestion> open = PlanQuestions.of(desk.site(), parts.job().current());
       workroom.refresh(figures(open.size()), open);
     } else {
       startNotice.refresh();

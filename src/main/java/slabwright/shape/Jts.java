@@ -12,14 +12,14 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.PrecisionModel;
 
 /** Between our values and those of JTS, on the one grid of 0.001 mm. */
-final class Jts {
+public final class Jts {
   static final double STEPS_PER_MM = 1000;
   static final PrecisionModel GRID = new PrecisionModel(STEPS_PER_MM);
-  static final GeometryFactory FACTORY = new GeometryFactory(GRID);
+  public static final GeometryFactory FACTORY = new GeometryFactory(GRID);
 
   private Jts() {}
 
-  static double snap(double v) {
+  public static double snap(double v) {
     return GRID.makePrecise(v);
   }
 
@@ -27,7 +27,7 @@ final class Jts {
     return new Coordinate(snap(p.x()), snap(p.y()));
   }
 
-  static Vec vec(Coordinate c) {
+  public static Vec vec(Coordinate c) {
     return new Vec(c.x, c.y);
   }
 
@@ -55,7 +55,7 @@ final class Jts {
   }
 
   /** A closed chain of grid coordinates without repeated points; shorter than 4 when degenerate. */
-  static Coordinate[] closed(Ring ring) {
+  public static Coordinate[] closed(Ring ring) {
     List<Coordinate> list = new ArrayList<>(ring.points().size() + 1);
     for (Vec p : ring.points()) {
       Coordinate c = coordinate(p);

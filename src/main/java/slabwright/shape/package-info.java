@@ -8,14 +8,14 @@
  *
  * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link ArrangementFace}, {@link
  * Border} and {@link BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link
- * PreparedRegion}, {@link FillRule}, {@link Offset}, {@link LineClip}. {@link RingValidator} tells
- * a {@link RingFault} in words.
+ * PreparedRegion}, {@link FillRule}, {@link Offset}, {@link LineClip}. Whether rings are fit for it
+ * is told in {@code shape.check}.
  *
  * <p>Inside: {@link GridChain}, {@link NodedRun}, {@link SegmentSplitter}, {@link Noding}, {@link
  * Renoding} (later passes) and {@link NodedSegments}; {@link ArrangementEdges}, {@link HalfEdges},
  * {@link Cycles}, {@link Nesting}, {@link FaceTable}, {@link FaceTraversal}; {@link
  * WindingNumbers}, {@link DissolveOp}, {@link RingFill}, {@link RingSimplifier}, {@link
- * OffsetCurve}, {@link Growth}, {@link Overlay}, {@link RingSelfCrossing}, {@link SegmentGeometry};
- * {@link Jts} is the only bridge.
+ * OffsetCurve}, {@link Growth}, {@link Overlay}, {@link SegmentGeometry}; {@link Jts} is the only
+ * bridge.
  */
 package slabwright.shape;

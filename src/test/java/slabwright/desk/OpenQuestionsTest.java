@@ -12,7 +12,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.plan.OpenQuestion;
-import slabwright.desk.model.plan.OpenQuestions;
+import slabwright.desk.model.plan.PlanQuestions;
 import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -31,7 +31,7 @@ class OpenQuestionsTest extends RoomOnDesk {
   private int line(String key) {
     List<OpenQuestion> all =
         DeskUnderTest.on(
-            () -> OpenQuestions.of(desk.room().bench().desk().site(), Optional.empty()));
+            () -> PlanQuestions.of(desk.room().bench().desk().site(), Optional.empty()));
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).what().key().endsWith(key)) {
         return i;

@@ -2,8 +2,8 @@ package slabwright.inlay.artwork;
 
 import java.util.List;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
-import slabwright.shape.CrossingCount;
 import slabwright.shape.Ring;
+import slabwright.shape.check.CrossingCount;
 import slabwright.units.Message;
 
 /** Refuses outlines that cross so often that sorting out what is seen would need no end of room. */

@@ -43,7 +43,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   private static final int NO_CLIP = -1;
 
   private final PdfPageFrame frame;
-  private final PdfLayers layers;
+  private final OptionalContent layers;
   private final PdfBudget budget = new PdfBudget();
   private final PdfNotes notes;
   private final PdfPaints paints;
@@ -60,7 +60,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   private List<PdfSoftMask> groupMasks = List.of();
   private int hiddenDepth;
 
-  PdfPaintCollector(PDPage page, PdfLayers layers) {
+  PdfPaintCollector(PDPage page, OptionalContent layers) {
     super(page);
     this.frame = new PdfPageFrame(page);
     this.layers = layers;

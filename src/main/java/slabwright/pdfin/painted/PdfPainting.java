@@ -68,7 +68,7 @@ public record PdfPainting(
       PDPage chosen = document.getPage(page - 1);
       PdfInflation.checkChains(chosen.getCOSObject());
       PdfPaintCollector walk =
-          new PdfPaintCollector(chosen, new PdfLayers(document.getDocumentCatalog()));
+          new PdfPaintCollector(chosen, new OptionalContent(document.getDocumentCatalog()));
       walk.processPage(chosen);
       boolean turned = chosen.getRotation() % 180 != 0;
       double k = PX_PER_POINT * chosen.getUserUnit();

@@ -4,6 +4,6 @@
  * <p>{@link PlanStorage} (entry: open, save, journal, recover), {@link Releases} (issue, and what
  * changed since), {@link StageStates} (how far each stage has come), {@link ShopBookEditor}, {@link
  * TapedRooms} (the readings behind a room), {@link TapeWalkJournal} (an unfinished walk), {@link
- * OpenQuestions} (each {@link OpenQuestion} that nobody has answered).
+ * PlanQuestions} (each {@link OpenQuestion} that nobody has answered).
  */
 package slabwright.desk.model.plan;

@@ -96,7 +96,7 @@ public final class ChangeOrder {
   }
 
   private static List<Block> side(ClientPlan plan, String said, AreaResult area, WorkPlan work) {
-    FloorPicture picture = new FloorPicture(area, work.book());
+    ExpectedFloor picture = new ExpectedFloor(area, work.book());
     return List.of(new Paragraph(said), plan.floor(area, picture, 62));
   }
 

@@ -83,7 +83,7 @@ public final class ClientPacket {
     List<Seen> floors = new ArrayList<>();
     job.areas().stream()
         .sorted(Comparator.comparingDouble((AreaResult a) -> -a.takeoff().gross().area()))
-        .forEach(a -> floors.add(new Seen(a, new FloorPicture(a, job.work().book()))));
+        .forEach(a -> floors.add(new Seen(a, new ExpectedFloor(a, job.work().book()))));
     List<PageDraft> pages = List.of();
     for (double high = LARGEST; high >= SMALLEST; high -= 6) {
       pages = ColumnPages.of(context, page, floors(floors, high));
@@ -94,7 +94,7 @@ public final class ClientPacket {
     return pages;
   }
 
-  private record Seen(AreaResult area, FloorPicture picture) {}
+  private record Seen(AreaResult area, ExpectedFloor picture) {}
 
   private List<Block> floors(List<Seen> floors, double high) {
     ClientPlan plan = new ClientPlan(context);
@@ -126,7 +126,7 @@ public final class ClientPacket {
         plan.floor(floor.area(), floor.picture(), 34));
   }
 
-  private List<Block> fromDoor(FloorPicture picture) {
+  private List<Block> fromDoor(ExpectedFloor picture) {
     return List.of(
         picture.fromDoor(), new Paragraph(context.say("sheets.client-packet.from-door")));
   }

@@ -52,7 +52,7 @@ final class ClientPlan {
   }
 
   /** One floor as it should look, with the names of what stays visible. */
-  OverviewBlock floor(AreaResult area, FloorPicture picture, double height) {
+  OverviewBlock floor(AreaResult area, ExpectedFloor picture, double height) {
     Raster seen = picture.fromAbove();
     return new OverviewBlock(
         area.takeoff().gross().bounds(),

@@ -3,7 +3,7 @@
  * and how to keep it. No cost line, no id, no seam.
  *
  * <p>{@link ClientPacket} (entry): {@link ClientPlan} (the floor to look at, a {@link
- * FloorPicture}), {@link GraphicBlock} (a graphic with a {@link ScaleFigure}) with its {@link
+ * ExpectedFloor}), {@link GraphicBlock} (a graphic with a {@link ScaleFigure}) with its {@link
  * DoorOffset}, {@link OfferPage}, {@link DatesPage}; {@link ChangeOrder} (entry) says what a
  * release agreed otherwise; {@link SignBlock} is what is signed with its line.
  */

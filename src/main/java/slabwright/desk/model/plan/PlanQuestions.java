@@ -24,14 +24,14 @@ import slabwright.work.InlayTakeoff;
 import slabwright.work.stop.JobStop;
 
 /** Every open question of the whole plan, in the order of what it holds up. */
-public final class OpenQuestions {
+public final class PlanQuestions {
   /** Each channel of a near-white is at least this; dye darkens a slab and never lightens it. */
   private static final int NEAR_WHITE = 0xe0;
 
   private final List<OpenQuestion> all = new ArrayList<>();
   private final Site site;
 
-  private OpenQuestions(Site site) {
+  private PlanQuestions(Site site) {
     this.site = site;
   }
 
@@ -41,7 +41,7 @@ public final class OpenQuestions {
    * @param worked what was worked out of it, for what only that shows
    */
   public static List<OpenQuestion> of(Site site, Optional<SiteResult> worked) {
-    OpenQuestions q = new OpenQuestions(site);
+    PlanQuestions q = new PlanQuestions(site);
     q.site();
     site.areas().forEach(q::floor);
     worked.ifPresent(w -> w.work().areas().forEach(q::worked));

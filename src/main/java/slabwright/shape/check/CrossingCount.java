@@ -1,4 +1,4 @@
-package slabwright.shape;
+package slabwright.shape.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,8 @@ import org.locationtech.jts.noding.MCIndexNoder;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentIntersector;
 import org.locationtech.jts.noding.SegmentString;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /**
  * Counts where rings cross themselves and one another before they are noded, which takes memory for

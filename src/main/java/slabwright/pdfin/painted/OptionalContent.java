@@ -15,10 +15,10 @@ import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentPrope
  * Which layers (optional content) are switched off: ISO 32000-1, section 8.11. Visibility
  * expressions are not read; the policy that must stand beside them is.
  */
-final class PdfLayers {
+final class OptionalContent {
   private final Optional<PDOptionalContentProperties> properties;
 
-  PdfLayers(PDDocumentCatalog catalog) {
+  OptionalContent(PDDocumentCatalog catalog) {
     this.properties = Optional.ofNullable(catalog.getOCProperties());
   }
 

@@ -1,9 +1,10 @@
-package slabwright.shape;
+package slabwright.shape.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.shape.Ring;
 
 class CrossingCountTest {
   private static final Ring FIRST = Ring.rectangle(0, 0, 10, 10);

@@ -1,8 +1,11 @@
-package slabwright.shape;
+package slabwright.shape.check;
 
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.operation.valid.IsSimpleOp;
+import slabwright.shape.Jts;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /** Questions about single rings. */
 public final class RingSelfCrossing {

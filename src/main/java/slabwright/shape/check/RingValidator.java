@@ -1,4 +1,4 @@
-package slabwright.shape;
+package slabwright.shape.check;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -7,9 +7,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.shape.Jts;
+import slabwright.shape.Layer;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /** Says which rings an {@link Arrangement} will put right, and where. */
-final class RingValidator {
+public final class RingValidator {
   private static final Comparator<Vec> ORDER =
       Comparator.comparingDouble(Vec::x).thenComparingDouble(Vec::y);
 

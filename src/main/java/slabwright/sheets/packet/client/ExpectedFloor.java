@@ -15,7 +15,7 @@ import slabwright.work.AreaResult;
 import slabwright.work.book.ShopBook;
 
 /** A floor as it should look, as pixels for a printed page: a few hundred kilobytes at most. */
-final class FloorPicture {
+final class ExpectedFloor {
   /** Pixels of the longer side: about 200 to the inch over a hand's page. */
   private static final double LONGEST = 1400;
 
@@ -30,7 +30,7 @@ final class FloorPicture {
   private final FloorScene scene;
   private final Raster above;
 
-  FloorPicture(AreaResult area, ShopBook book) {
+  ExpectedFloor(AreaResult area, ShopBook book) {
     scene = FloorScene.of(area.takeoff(), area.inlays(), book);
     above = painted();
   }

@@ -1,4 +1,6 @@
-package slabwright.shape;
+package slabwright.shape.check;
+
+import slabwright.shape.Vec;
 
 /**
  * A fault of a ring that filling by a rule puts right without asking.
@@ -6,7 +8,7 @@ package slabwright.shape;
  * @param layer id of the layer
  * @param ring index of the ring in its layer, from 0
  */
-record RingFault(Kind kind, int layer, int ring, Vec at) {
+public record RingFault(Kind kind, int layer, int ring, Vec at) {
   /** What is wrong with the ring. */
   public enum Kind {
     /** It crosses or touches itself; the rule decides what is inside. */

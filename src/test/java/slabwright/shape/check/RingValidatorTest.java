@@ -1,10 +1,14 @@
-package slabwright.shape;
+package slabwright.shape.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slabwright.shape.FillRule;
+import slabwright.shape.Layer;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 class RingValidatorTest {
   private static final Ring SQUARE = Ring.rectangle(0, 0, 10, 10);
