@@ -3,7 +3,7 @@
  * too.
  *
  * <p>{@link SvgPainter}, {@link PdfFile}, {@link PngFile} and {@link PicturePainter} (entries).
- * {@link PdfPainter} draws one page; {@link PdfImages}, {@link OptionalContent}, {@link PdfFonts}
- * and {@link SvgFonts} embed what is used of a font; {@link GlyphPaths} are letters as outlines.
+ * {@link PdfPainter} draws one page; {@link PdfImages}, {@link PdfLayers}, {@link PdfFonts} and
+ * {@link SvgFonts} embed what is used of a font; {@link GlyphPaths} are letters as outlines.
  */
 package slabwright.drawing.paint;

@@ -1,8 +1,7 @@
 /**
- * Whether rings are fit to be computed with: crossing themselves, too small, too many crossings.
- * Lengths in mm.
+ * Whether rings are fit to be computed with. Lengths in mm.
  *
- * <p>{@link RingValidator} (entry) tells each {@link RingFault}, with {@link RingSelfCrossing};
- * {@link CrossingCount} counts crossings before anything is noded, so that a bomb is refused.
+ * <p>{@link RingSelfCrossing} finds where a ring crosses itself; {@link CrossingCount} counts
+ * crossings before anything is noded, so that a bomb is refused.
  */
 package slabwright.shape.check;
