@@ -34,6 +34,11 @@ final class ScheduleSearch {
   private final Deque<Map<String, LocalDateTime>> holds = new ArrayDeque<>();
   private final Set<Map<String, LocalDateTime>> known = new HashSet<>();
   private Optional<DayPlan> best = Optional.empty();
+
+  /** Of the best: asked for at every placing, so counted once. */
+  private LocalDateTime bestEnd = LocalDateTime.MAX;
+
+  private int bestAbrading = Integer.MAX_VALUE;
   private Optional<Message> fault = Optional.empty();
   private int placed;
 
@@ -67,7 +72,7 @@ final class ScheduleSearch {
   }
 
   private boolean isPerfect() {
-    return best.filter(p -> !p.end().isAfter(earliest) && p.abrading() == 0).isPresent();
+    return bestAbrading == 0 && !bestEnd.isAfter(earliest);
   }
 
   static final Comparator<DayPlan> BETTER =
@@ -76,6 +81,8 @@ final class ScheduleSearch {
   private void offer(DayPlan plan) {
     if (best.isEmpty() || BETTER.compare(plan, best.get()) < 0) {
       best = Optional.of(plan);
+      bestEnd = plan.end();
+      bestAbrading = plan.abrading();
     }
   }
 
@@ -98,7 +105,7 @@ final class ScheduleSearch {
     }
 
     void search() {
-      if (best.filter(p -> bound.end().isAfter(p.end())).isPresent()) {
+      if (best.isPresent() && bound.end().isAfter(bestEnd)) {
         return;
       }
       inOrder(tasks);
@@ -164,8 +171,8 @@ final class ScheduleSearch {
       if (best.isEmpty()) {
         return true;
       }
-      int compared = least().compareTo(best.get().end());
-      return compared < 0 || (compared == 0 && pass.abrading() < best.get().abrading());
+      int compared = least().compareTo(bestEnd);
+      return compared < 0 || (compared == 0 && pass.abrading() < bestAbrading);
     }
 
     private LocalDateTime least() {
