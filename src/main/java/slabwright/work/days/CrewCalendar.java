@@ -66,11 +66,11 @@ final class CrewCalendar {
           task.mayPause()
               ? hours.spread(task.length(), at)
               : List.of(new TimeSpan(at, at.plus(task.length())));
-      List<Reservation> there =
-          busy.stream().filter(b -> b.meets(Reservation.whole(spans))).toList();
+      TimeSpan whole = Reservation.whole(spans);
+      List<Reservation> there = meeting(whole);
       Optional<Block> block =
           noPeople(task, there)
-              .or(() -> noTool(task, there, Reservation.whole(spans)))
+              .or(() -> noTool(task, there, whole))
               .or(() -> spark(task, spans))
               .or(() -> breathed(task, spans.get(0).start()));
       if (block.isEmpty()) {
@@ -79,6 +79,17 @@ final class CrewCalendar {
       waitedFor = Optional.of(block.get().why());
       at = hours.next(block.get().until());
     }
+  }
+
+  /** A loop, as all of these are asked for at every try of every order. */
+  private List<Reservation> meeting(TimeSpan span) {
+    List<Reservation> there = new ArrayList<>();
+    for (Reservation b : busy) {
+      if (b.meets(span)) {
+        there.add(b);
+      }
+    }
+    return there;
   }
 
   private Optional<Block> noPeople(WorkStep task, List<Reservation> there) {
@@ -148,14 +159,18 @@ final class CrewCalendar {
   /** Of the steps beside shared doorways whose vapour or sparks forbid the place, the first out. */
   private Optional<Block> spark(WorkStep task, List<TimeSpan> spans) {
     SparkZone zone = SparkZone.of(task);
-    List<Block> all = new ArrayList<>();
+    Optional<Block> first = Optional.empty();
     for (Reservation r : busy) {
-      for (TimeSpan s : spans) {
-        r.notBefore(s, zone)
-            .ifPresent(t -> all.add(new Block(t, new BindingConstraint.Spark(r.task().id()))));
+      if (zone.keepsApart(r.zone())) {
+        for (TimeSpan s : spans) {
+          Optional<LocalDateTime> t = r.notBefore(s, zone);
+          if (t.isPresent() && first.filter(b -> !b.until().isAfter(t.get())).isEmpty()) {
+            first = Optional.of(new Block(t.get(), new BindingConstraint.Spark(r.task().id())));
+          }
+        }
       }
     }
-    return all.stream().min(Comparator.comparing(Block::until));
+    return first;
   }
 
   /**
@@ -163,13 +178,16 @@ final class CrewCalendar {
    * all, so that nobody has to be kept from swapping.
    */
   private Optional<Block> breathed(WorkStep task, LocalDateTime start) {
+    double more = task.air().shift();
+    if (more <= 0) {
+      return Optional.empty();
+    }
     List<Reservation> that =
         busy.stream()
             .filter(b -> b.task().air().shift() > 0 && b.day().equals(start.toLocalDate()))
             .toList();
-    double more = task.air().shift();
     double all = that.stream().mapToDouble(b -> b.task().air().shift()).sum() + more;
-    return more > 0 && all > 1 + SLACK
+    return all > 1 + SLACK
         ? that.stream()
             .max(Comparator.comparing(Reservation::end))
             .map(b -> new Block(hours.end(start), new BindingConstraint.Air(b.task().id())))

@@ -26,9 +26,12 @@ record SparkZone(String area, boolean sparks, boolean masked, VapourReach vapour
   Optional<LocalDateTime> notBefore(TimeSpan here, SparkZone other, TimeSpan there) {
     TimeSpan theirs = other.reaches(this) ? other.lingering(there) : there;
     TimeSpan ours = reaches(other) ? lingering(here) : here;
-    return (other.reaches(this) || reaches(other)) && ours.meets(theirs)
-        ? Optional.of(theirs.end())
-        : Optional.empty();
+    return keepsApart(other) && ours.meets(theirs) ? Optional.of(theirs.end()) : Optional.empty();
+  }
+
+  /** Whether sparks or people of one have anything to do with vapour of the other. */
+  boolean keepsApart(SparkZone other) {
+    return other.reaches(this) || reaches(other);
   }
 
   private boolean reaches(SparkZone other) {
