@@ -66,6 +66,13 @@ class CrewLanguageTest {
             .isTrue();
       }
       assertThat(clashes(boxes)).as("%s on %s", page.name(), paper).isEmpty();
+      // A title may be cut, as it holds a name of the shop book's; nothing else.
+      assertThat(
+              texts(page)
+                  .map(Text::words)
+                  .filter(w -> w.endsWith("…") && !page.title().startsWith(w.replace("…", ""))))
+          .as("cut on %s", page.name())
+          .isEmpty();
       if (packet == Packet.CREW) {
         assertThat(texts(page).filter(t -> t.style().size() / POINT < 9.999).map(Text::words))
             .as("%s on %s", page.name(), paper)

@@ -27,8 +27,10 @@ import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.site.Site;
+import slabwright.units.RateFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
+import slabwright.work.air.FreshAirNeed;
 
 /** What must hold of every page of a packet, tried on the sample site. */
 class PacketPagesTest {
@@ -85,6 +87,27 @@ class PacketPagesTest {
     assertThat(words(pages.get(1))).contains("Stop numbers", "Fire authority", "Fire department");
     assertThat(pages.get(2).title()).isEqualTo("Check lists");
     assertThat(pages).hasSizeLessThanOrEqualTo(5);
+  }
+
+  @Test
+  void the_fire_form_says_which_limit_asks_for_the_most_air() {
+    FreshAirNeed need =
+        HALL.work(HALL.site())
+            .area("reading-hall")
+            .orElseThrow()
+            .air()
+            .maybe()
+            .orElseThrow()
+            .screening()
+            .orElseThrow()
+            .need();
+    assertThat(need.layerHealth()).isGreaterThan(10 * need.layerFire());
+    assertThat(
+            String.join(
+                " ", words(packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages().get(1))))
+        .contains(
+            "the 8-hour limits ask for "
+                + RateFormat.airflow(need.layerHealth(), UnitSystem.FEET_INCHES));
   }
 
   @Test

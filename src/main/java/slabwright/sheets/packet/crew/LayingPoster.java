@@ -77,10 +77,8 @@ final class LayingPoster {
     Optional<Stencil> whole = Optional.empty();
     for (Stencil s : all) {
       if (all.size() > 1) {
-        String colour = context.say(inlay.colourName(s.colour()));
-        blocks.add(
-            new Heading(
-                context.say("sheets.laying-poster.stencil", s.layer(), all.size(), colour)));
+        blocks.add(new Heading(context.say("sheets.laying-poster.stencil", s.layer(), all.size())));
+        blocks.add(new Paragraph(context.say(inlay.colourName(s.colour()))));
       }
       boolean local = isLocal(s);
       if (!local && whole.isPresent()) {

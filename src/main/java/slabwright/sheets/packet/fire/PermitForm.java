@@ -24,6 +24,7 @@ import slabwright.work.AirPlan;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ExposureLimit;
+import slabwright.work.air.FreshAirNeed;
 import slabwright.work.air.Solvent;
 import slabwright.work.stop.JobStop;
 
@@ -212,7 +213,7 @@ final class PermitForm {
     if (screening.isEmpty()) {
       return context.say("sheets.permit-form.outdoors");
     }
-    String need = RateFormat.airflow(screening.get().need().largest(), context.units());
+    String need = need(screening.get().need());
     return screening
         .get()
         .stated()
@@ -223,6 +224,17 @@ final class PermitForm {
                     RateFormat.airflow(f.airflow(), context.units()),
                     need))
         .orElseGet(() -> context.say("sheets.permit-form.no-air", need));
+  }
+
+  /** The most that is asked for, and by what: the limits differ many times over. */
+  private String need(FreshAirNeed need) {
+    String most = RateFormat.airflow(need.largest(), context.units());
+    if (need.largest() == need.layerHealth()) {
+      return context.say("sheets.permit-form.need-health", most);
+    }
+    return need.largest() == need.layerFire()
+        ? context.say("sheets.permit-form.need-fire", most)
+        : context.say("sheets.permit-form.need-floor", most);
   }
 
   private String lead() {
