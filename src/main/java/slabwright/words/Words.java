@@ -53,6 +53,11 @@ public final class Words {
         : Optional.empty();
   }
 
+  /** The words of the system's language; English where nobody has written that one. */
+  public static Words ofSystem() {
+    return ofTag(Locale.getDefault().toLanguageTag()).orElseGet(Words::english);
+  }
+
   public static Words english() {
     return of(Locale.ENGLISH);
   }
