@@ -229,7 +229,7 @@ class HandoversTest {
   @Test
   void the_walkthrough_asks_only_for_what_the_plan_does_not_know() {
     String text = Walkthrough.of(SITE).text(Said::of);
-    assertThat(text).contains("Is there a vapour barrier?");
+    assertThat(text).contains("Is there a vapor barrier?");
     String hall = text.substring(text.indexOf("Reading hall"), text.indexOf("Terrace"));
     assertThat(hall).doesNotContain("Scratch hardness").doesNotContain("Ceiling height");
     assertThat(hall).doesNotContain("wet in use").doesNotContain("many feet");
@@ -265,7 +265,7 @@ class HandoversTest {
   void an_outdoor_slab_is_not_asked_for_a_probe_that_does_not_fit_it() {
     String terrace = Walkthrough.of(SITE).text(Said::of);
     terrace = terrace.substring(terrace.indexOf("\nTerrace"));
-    assertThat(terrace).doesNotContain("F2170").contains("vapour barrier");
+    assertThat(terrace).doesNotContain("F2170").contains("vapor barrier");
   }
 
   private static BuyLine line(WorkPlan plan, String product) {
