@@ -34,9 +34,13 @@ public final class Words {
     this.units = units;
   }
 
-  /** The same, showing one figure where a sentence gives it in both systems. */
+  /**
+   * The same, showing one figure where a sentence gives it in both systems. English is spelled as
+   * in the States, and as in Britain where a job is in metres.
+   */
   public Words inUnits(UnitSystem system) {
-    return new Words(locale, Optional.of(system));
+    boolean british = locale.equals(Locale.ENGLISH) && system == UnitSystem.METRIC;
+    return new Words(british ? Locale.UK : locale, Optional.of(system));
   }
 
   /** The words of a language; English where a sentence has none in it. */
