@@ -1,20 +1,15 @@
 package slabwright.work;
 
-import java.time.DayOfWeek;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import slabwright.site.Site;
 import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
-import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.ClientAdvice;
@@ -219,7 +214,7 @@ final class WorkPlanner {
   }
 
   private Figure<DayPlan> days(List<WorkStep> tasks) {
-    return hours(book).flatMap(h -> placed(framed(tasks), h));
+    return StepHours.of(book).flatMap(h -> placed(framed(tasks), h));
   }
 
   private Figure<DayPlan> placed(List<WorkStep> tasks, WorkingWeek hours) {
@@ -230,31 +225,5 @@ final class WorkPlanner {
     return planned instanceof Planned.Refused refused
         ? Figure.refused(refused.sentence())
         : Figure.known(((Planned.Days) planned).plan());
-  }
-
-  private record When(LocalTime from, Duration length) {}
-
-  private record Week(When when, Set<DayOfWeek> days) {}
-
-  private static Figure<When> fitting(When w) {
-    return WorkingWeek.fits(w.from(), w.length())
-        ? Figure.known(w)
-        : Figure.refused(Message.of("work.work-planner.a-working-day-lasts-an"));
-  }
-
-  /** The time for steps: what a day's setting up and cleaning up leave of it. */
-  private static Figure<WorkingWeek> hours(ShopBook book) {
-    Crew crew = book.crew();
-    Duration before = book.setUp().daily().maybe().orElse(Duration.ZERO);
-    Duration after = book.setUp().cleanUp().maybe().orElse(Duration.ZERO);
-    Duration rest = book.setUp().breaks().maybe().orElse(Duration.ZERO);
-    return crew.starts()
-        .with(crew.day(), (t, d) -> new When(t.plus(before), d.minus(before).minus(after)))
-        .flatMap(WorkPlanner::fitting)
-        .with(crew.days(), Week::new)
-        .with(
-            crew.people(),
-            (w, n) ->
-                new WorkingWeek(n, w.when().from(), w.when().length(), w.days()).resting(rest));
   }
 }
