@@ -59,12 +59,22 @@ final class WorkPlanner {
             .toList();
     Figure<List<AreaEntry>> entries = entries(drafts);
     Figure<List<WorkStep>> tasks = entries.map(WorkPlanner::steps);
-    Figure<DayPlan> first = tasks.flatMap(this::days);
+    ForecastDrying drying = drying(drafts);
+    Figure<ForecastDrying.Dated> dated = tasks.map(drying::plan);
+    Figure<DayPlan> first = dated.flatMap(ForecastDrying.Dated::days);
     List<AreaWorkPlan> areas = drafts.stream().map(d -> area(d, first)).toList();
     Figure<List<WorkStep>> shut =
-        tasks.with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
+        dated
+            .map(ForecastDrying.Dated::steps)
+            .with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
     Figure<DayPlan> order = first.with(shut.map(this::framed), DayPlan::withTasks);
-    return dated(areas, shut, order, entries.maybe().orElse(List.of()));
+    return dated(areas, shut, order, entries.maybe().orElse(List.of()), drying);
+  }
+
+  private ForecastDrying drying(List<Draft> drafts) {
+    return new ForecastDrying(
+        drafts.stream().map(d -> new WeatherDays(site, d.floor(), d.coats().coats())).toList(),
+        this::days);
   }
 
   /** The plan with dates for what can be done. */
@@ -72,13 +82,16 @@ final class WorkPlanner {
       List<AreaWorkPlan> areas,
       Figure<List<WorkStep>> shut,
       Figure<DayPlan> order,
-      List<AreaEntry> entries) {
+      List<AreaEntry> entries,
+      ForecastDrying drying) {
     List<Message> cannotStart = cannotStart(areas, entries);
     List<HeldStep> held =
         shut.maybe().map(t -> HeldSteps.withFollowers(t, entries)).orElse(List.of());
-    Figure<List<WorkStep>> doable = shut.map(t -> HeldSteps.without(t, held));
-    Figure<DayPlan> days =
-        held.isEmpty() || !cannotStart.isEmpty() ? order : doable.flatMap(this::days);
+    Figure<List<WorkStep>> some = shut.map(t -> HeldSteps.without(t, held));
+    boolean asOrdered = held.isEmpty() || !cannotStart.isEmpty();
+    Figure<ForecastDrying.Dated> doable =
+        asOrdered ? some.map(t -> new ForecastDrying.Dated(t, order)) : some.map(drying::plan);
+    Figure<DayPlan> days = asOrdered ? order : doable.flatMap(ForecastDrying.Dated::days);
     Figure<DayPlan> dated =
         cannotStart.isEmpty()
             ? days
@@ -89,9 +102,9 @@ final class WorkPlanner {
         book,
         site.start().isPresent(),
         areas,
-        shut.map(this::framed),
+        shut.with(doable, (all, d) -> framed(all.stream().map(d::latest).toList())),
         dated,
-        doable.map(this::framed).with(dated, (t, d) -> DayTable.of(d, t)),
+        doable.map(d -> framed(d.steps())).with(dated, (t, d) -> DayTable.of(d, t)),
         new JobOutlook(
             order,
             held,
