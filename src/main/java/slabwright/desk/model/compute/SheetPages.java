@@ -1,6 +1,8 @@
 package slabwright.desk.model.compute;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -22,6 +24,8 @@ import slabwright.words.Words;
 
 /** The printed pages of the site on the paper chosen; made when the Sheets stage is looked at. */
 public final class SheetPages implements AutoCloseable {
+  private static final Clock CLOCK = Clock.systemDefaultZone();
+
   private record Question(SiteResult job, PaperSize paper) {}
 
   private final Desk desk;
@@ -62,7 +66,7 @@ public final class SheetPages implements AutoCloseable {
   }
 
   private List<PrintedPage> make(Question q) {
-    return SheetRequest.pages(q.job(), q.paper(), words);
+    return SheetRequest.pages(q.job(), q.paper(), words, LocalDate.now(CLOCK));
   }
 
   public Signal changed() {
@@ -92,7 +96,9 @@ public final class SheetPages implements AutoCloseable {
             && asked.equals(Optional.of(new Question(known.get(), paper())));
     return plan.get()
         .map(
-            p -> new SheetRequest(desk.site(), p, paper(), known, made ? pages : List.of(), words));
+            p ->
+                new SheetRequest(
+                    desk.site(), p, paper(), known, made ? pages : List.of(), words, CLOCK));
   }
 
   /** The paper chosen; else the usual one for the units. */
