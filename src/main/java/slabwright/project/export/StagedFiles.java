@@ -1,7 +1,6 @@
 package slabwright.project.export;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -18,19 +17,14 @@ import slabwright.project.TaskProgress;
  * at the end, so that work that failed or was given up leaves nothing behind. A file of the same
  * name is replaced: names carry the site and its release.
  */
-public final class StagedFiles {
+public final class StagedFiles implements FileSink {
   private final TreeMap<String, byte[]> files = new TreeMap<>();
 
-  /** Adds a file; the name may have one folder, with a slash between. */
+  @Override
   public void add(String name, byte[] bytes) {
     if (files.put(name, bytes) != null) {
       throw new IllegalArgumentException("two files of one name: " + name);
     }
-  }
-
-  /** Adds a text file in UTF-8. */
-  public void add(String name, String text) {
-    add(name, text.getBytes(StandardCharsets.UTF_8));
   }
 
   public List<String> names() {
