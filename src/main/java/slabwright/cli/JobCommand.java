@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -49,7 +50,7 @@ final class JobCommand implements Callable<Integer> {
   private final Clock clock;
 
   JobCommand(Words words) {
-    this(words, Clock.systemDefaultZone());
+    this(words, Clock.system(ZoneId.systemDefault()));
   }
 
   /** A job whose files are made at the moment that the clock says. */
