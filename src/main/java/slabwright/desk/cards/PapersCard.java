@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.shell.Controls;
@@ -49,7 +50,7 @@ public final class PapersCard extends Card {
     rows.getChildren().add(Controls.label(words().say(key), "card-part"));
   }
 
-  private void party(String who, Supplier<Party> now, Function<Party, Boolean> set) {
+  private void party(String who, Supplier<Party> now, Predicate<Party> set) {
     line(who + "-name", "desk.cards.papers.name", now, Party::name, set, PapersCard::named);
     line(
         who + "-contact",
@@ -91,10 +92,10 @@ public final class PapersCard extends Card {
       String name,
       Supplier<Party> now,
       Function<Party, String> get,
-      Function<Party, Boolean> set,
+      Predicate<Party> set,
       BiFunction<Party, String, Party> with) {
     rows.freeText(
-            words().say(name), () -> get.apply(now.get()), v -> set.apply(with.apply(now.get(), v)))
+            words().say(name), () -> get.apply(now.get()), v -> set.test(with.apply(now.get(), v)))
         .line()
         .id(id);
   }
