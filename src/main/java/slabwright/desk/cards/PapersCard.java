@@ -3,8 +3,8 @@ package slabwright.desk.cards;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.shell.Controls;
@@ -50,7 +50,7 @@ public final class PapersCard extends Card {
     rows.getChildren().add(Controls.label(words().say(key), "card-part"));
   }
 
-  private void party(String who, Supplier<Party> now, Predicate<Party> set) {
+  private void party(String who, Supplier<Party> now, Consumer<Party> set) {
     line(who + "-name", "desk.cards.papers.name", now, Party::name, set, PapersCard::named);
     line(
         who + "-contact",
@@ -92,20 +92,22 @@ public final class PapersCard extends Card {
       String name,
       Supplier<Party> now,
       Function<Party, String> get,
-      Predicate<Party> set,
+      Consumer<Party> set,
       BiFunction<Party, String, Party> with) {
     rows.freeText(
-            words().say(name), () -> get.apply(now.get()), v -> set.test(with.apply(now.get(), v)))
+            words().say(name),
+            () -> get.apply(now.get()),
+            v -> set.accept(with.apply(now.get(), v)))
         .line()
         .id(id);
   }
 
-  private boolean setContractor(Party to) {
-    return push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
+  private void setContractor(Party to) {
+    push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
   }
 
-  private boolean setClient(Party to) {
-    return push(Message.of("desk.cards.papers.change-client"), job().withClient(to));
+  private void setClient(Party to) {
+    push(Message.of("desk.cards.papers.change-client"), job().withClient(to));
   }
 
   private void setLanguage(String tag) {
@@ -114,8 +116,8 @@ public final class PapersCard extends Card {
     push(Message.of("desk.cards.papers.change-crew-language"), job().withCrew(to));
   }
 
-  private boolean push(Message step, JobDetails to) {
-    return bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
+  private void push(Message step, JobDetails to) {
+    bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
   }
 
   private String language(String tag) {
