@@ -97,6 +97,11 @@ record DeskModel(
     Optional<Message> sheets = Optional.of(Message.of("desk.app.making-the-sheets"));
     book.changed().subscribe(job::recompute);
     waiting.watch(errands, errands.changed());
+    Optional<Message> floor = Optional.of(Message.of("desk.app.working-out-the-floor"));
+    waiting.watch(
+        new ComputationProgress(floor, () -> !answers.isTakenOff(), answers::cancelTakeoff),
+        answers.changed(),
+        bench.desk().changed());
     waiting.watch(
         new ComputationProgress(inlay, answers::isWorking, answers::cancel), answers.changed());
     waiting.watch(
