@@ -16,6 +16,7 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Obstacle;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.KeyBlock;
@@ -66,32 +67,46 @@ public final class LanesSheet {
   /** A sheet for every coat of the floor area that is rolled in lanes. */
   public static List<PageDraft> all(
       FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
-    List<PageDraft> drafts = new ArrayList<>();
+    return each(takeoff, coats, origin, context).stream()
+        .flatMap(l -> l.drafts().stream())
+        .toList();
+  }
+
+  /** The same for the wall, without what every packet says once. */
+  public static List<FramedDraft> posters(
+      FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
+    return each(takeoff, coats, origin, context).stream()
+        .flatMap(l -> l.poster().stream())
+        .toList();
+  }
+
+  private static List<LanesSheet> each(
+      FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
+    List<LanesSheet> sheets = new ArrayList<>();
     for (CoatPlan c : coats) {
       c.lanes()
           .maybe()
           .flatMap(l -> l)
           .filter(l -> !l.lanes().isEmpty())
-          .ifPresent(l -> drafts.addAll(new LanesSheet(takeoff, c, l, origin, context).drafts()));
+          .ifPresent(l -> sheets.add(new LanesSheet(takeoff, c, l, origin, context)));
     }
-    return drafts;
+    return sheets;
   }
 
   private List<PageDraft> drafts() {
-    boolean poster = context.page().ofPacket();
-    String product = coat.product().label();
-    String title =
-        poster
-            ? context.say("sheets.lanes-sheet.poster", product)
-            : context.say("sheets.lanes-sheet.title");
-    String subtitle =
-        poster
-            ? context.say("sheets.lanes-sheet.poster-subtitle")
-            : context.say("sheets.lanes-sheet.subtitle", product);
-    PlanSheet sheet =
-        new PlanSheet(
-            context, title, subtitle, area.name(), CoordinateFrame.SITE, takeoff.gross().bounds());
-    return poster ? sheet.poster(this::draw, blocks()) : sheet.drafts(this::draw, blocks());
+    String subtitle = context.say("sheets.lanes-sheet.subtitle", coat.product().label());
+    return sheet(context.say("sheets.lanes-sheet.title"), subtitle).drafts(this::draw, blocks());
+  }
+
+  private List<FramedDraft> poster() {
+    String title = context.say("sheets.lanes-sheet.poster", coat.product().label());
+    return sheet(title, context.say("sheets.lanes-sheet.poster-subtitle"))
+        .poster(this::draw, blocks());
+  }
+
+  private PlanSheet sheet(String title, String subtitle) {
+    return new PlanSheet(
+        context, title, subtitle, area.name(), CoordinateFrame.SITE, takeoff.gross().bounds());
   }
 
   private void draw(PlanComposer sketch) {

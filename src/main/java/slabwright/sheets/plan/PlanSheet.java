@@ -10,6 +10,7 @@ import slabwright.drawing.Symbol;
 import slabwright.shape.Bounds;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnLayout;
+import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.Scale;
@@ -38,16 +39,28 @@ public record PlanSheet(
   }
 
   /**
-   * The plan as large as a whole page allows, the blocks on pages of their own; beside it where
-   * that makes the plan no smaller.
+   * The plan as large as a whole page allows, with the blocks beside it where that makes the plan
+   * no smaller and all of them have room; else they follow on standing pages to take in the hand.
    */
-  public List<PageDraft> poster(Consumer<PlanComposer> draw, List<Block> blocks) {
+  public List<FramedDraft> poster(Consumer<PlanComposer> draw, List<Block> blocks) {
     PageFrame page = context.page();
-    double margin = MARGIN;
-    PlanTiling beside = PlanTiling.of(frame, model, page.field(), margin, context.units());
-    PlanTiling whole = PlanTiling.of(frame, model, page.drawn(), margin, context.units());
+    PlanTiling beside = PlanTiling.of(frame, model, page.field(), MARGIN, context.units());
+    PlanTiling whole = PlanTiling.of(frame, model, page.drawn(), MARGIN, context.units());
     boolean smaller = beside.scale().denominator() > whole.scale().denominator();
-    return beside.tiled() || smaller ? tiles(whole, draw, blocks) : single(beside, draw, blocks);
+    if (!beside.tiled() && !smaller && ColumnLayout.beside(page, blocks).size() == 1) {
+      return FramedDraft.all(context, single(beside, draw, blocks));
+    }
+    List<FramedDraft> drafts = new ArrayList<>(FramedDraft.all(context, tiles(whole, draw)));
+    SheetContext hand =
+        new SheetContext(
+            PageFrame.portrait(page.paper().handSize()), context.units(), context.words());
+    List<List<Ink>> one = ColumnLayout.whole(hand.page(), 1, blocks);
+    List<List<Ink>> two = ColumnLayout.whole(hand.page(), 2, blocks);
+    for (List<Ink> inks : two.size() < one.size() ? two : one) {
+      drafts.add(
+          new FramedDraft(hand, draft(title, whole.scale()).continued(inks, context.words())));
+    }
+    return drafts;
   }
 
   private List<PageDraft> single(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {
@@ -62,6 +75,16 @@ public record PlanSheet(
   }
 
   private List<PageDraft> tiles(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {
+    List<PageDraft> drafts = new ArrayList<>(tiles(plan, draw));
+    int n =
+        context.page().form() == PageFrame.Form.PORTRAIT ? 1 : context.page().width() > 400 ? 3 : 2;
+    for (List<Ink> page : ColumnLayout.whole(context.page(), n, blocks)) {
+      drafts.add(draft(title, plan.scale()).continued(page, context.words()));
+    }
+    return drafts;
+  }
+
+  private List<PageDraft> tiles(PlanTiling plan, Consumer<PlanComposer> draw) {
     List<PageDraft> drafts = new ArrayList<>();
     for (int row = 0; row < plan.down(); row++) {
       for (int column = 0; column < plan.across(); column++) {
@@ -70,11 +93,6 @@ public record PlanSheet(
         inks.addAll(JoinMarks.of(plan, column, row));
         drafts.add(draft(named, plan.scale()).withInks(inks));
       }
-    }
-    int n =
-        context.page().form() == PageFrame.Form.PORTRAIT ? 1 : context.page().width() > 400 ? 3 : 2;
-    for (List<Ink> page : ColumnLayout.whole(context.page(), n, blocks)) {
-      drafts.add(draft(title, plan.scale()).continued(page, context.words()));
     }
     return drafts;
   }

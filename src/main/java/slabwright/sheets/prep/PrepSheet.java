@@ -11,6 +11,7 @@ import slabwright.floor.reach.ReachAnalysis;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
@@ -67,7 +68,7 @@ public final class PrepSheet {
   }
 
   /** The hand work alone, as large as the paper allows, for the wall. */
-  public List<PageDraft> poster() {
+  public List<FramedDraft> poster() {
     return new PlanSheet(
             context,
             context.say("sheets.prep-sheet.poster"),

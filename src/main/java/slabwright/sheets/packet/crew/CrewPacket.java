@@ -33,16 +33,17 @@ public final class CrewPacket {
     SheetContext context = job.landscape();
     Optional<String> alert = new CrewDayTexts(job).alerts().stream().findFirst();
     for (AreaResult area : job.areas()) {
-      for (PageDraft poster : posters(job, area, context)) {
-        pages.add(
-            new FramedDraft(context, alert.map(a -> stopped(poster, a, context)).orElse(poster)));
+      for (FramedDraft poster : posters(job, area, context)) {
+        pages.add(alert.map(a -> stopped(poster, a)).orElse(poster));
       }
     }
     return pages;
   }
 
   /** The same poster with what stands against the job in red, beside the area's name. */
-  private static PageDraft stopped(PageDraft poster, String alert, SheetContext context) {
+  private static FramedDraft stopped(FramedDraft framed, String alert) {
+    SheetContext context = framed.context();
+    PageDraft poster = framed.draft();
     Bounds frame = context.page().frame();
     TextStyle red = context.type().strong().in(Palette.RED);
     double named = TextMeasure.width(poster.area(), context.type().body()) + BESIDE;
@@ -50,7 +51,8 @@ public final class CrewPacket {
     String words = TextMeasure.fitted(alert, red, right - frame.minX() - named);
     List<Ink> inks = new ArrayList<>(poster.inks());
     inks.add(Text.start(new Vec(frame.minX() + named, frame.minY() + UNDER_TITLE), words, red));
-    return new PageDraft(poster.title(), "", poster.area(), poster.scale(), inks);
+    return new FramedDraft(
+        context, new PageDraft(poster.title(), "", poster.area(), poster.scale(), inks));
   }
 
   /** The day pages for a phone without a network, as one HTML file. */
@@ -58,9 +60,9 @@ public final class CrewPacket {
     return new CrewDayHtml(job).write();
   }
 
-  private static List<PageDraft> posters(
+  private static List<FramedDraft> posters(
       PacketContents job, AreaResult area, SheetContext context) {
-    List<PageDraft> posters = new ArrayList<>(new PrepSheet(area.ways(), context).poster());
+    List<FramedDraft> posters = new ArrayList<>(new PrepSheet(area.ways(), context).poster());
     for (PlacedInlay inlay : area.inlays()) {
       inlay
           .settingOut(area.takeoff(), context.units())
@@ -76,9 +78,9 @@ public final class CrewPacket {
     return posters;
   }
 
-  private static List<PageDraft> rolling(
+  private static List<FramedDraft> rolling(
       PacketContents job, AreaResult area, AreaWorkPlan work, SheetContext context) {
-    return LanesSheet.all(
+    return LanesSheet.posters(
         area.takeoff(),
         work.coats().stream().filter(c -> !job.work().outlook().isHeld(work.id(), c)).toList(),
         context.say(job.work().book().origin()),

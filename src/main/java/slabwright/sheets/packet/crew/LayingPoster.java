@@ -24,8 +24,8 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
-import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.placement.SettingOutSteps;
@@ -55,7 +55,7 @@ final class LayingPoster {
     this.cross = toSite.inverse().apply(inlay.inlay().middle().vec());
   }
 
-  List<PageDraft> drafts() {
+  List<FramedDraft> drafts() {
     return new PlanSheet(
             context,
             context.say("sheets.laying-poster.title", inlay.inlay().name()),

@@ -25,8 +25,8 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
-import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.placement.SettingOutSteps;
@@ -58,7 +58,7 @@ final class SettingOutPoster {
     this.blank = StencilInks.ring(inlay.plan().stencils().blank()).map(toSite);
   }
 
-  List<PageDraft> drafts() {
+  List<FramedDraft> drafts() {
     return new PlanSheet(
             context,
             context.say("sheets.setting-out-poster.title", inlay.inlay().name()),
