@@ -101,7 +101,7 @@ public final class LanesSheet {
   private List<FramedDraft> poster() {
     String title = context.say("sheets.lanes-sheet.poster", coat.product().label());
     return sheet(title, context.say("sheets.lanes-sheet.poster-subtitle"))
-        .poster(this::draw, blocks());
+        .poster(this::draw, list(), keyed());
   }
 
   private PlanSheet sheet(String title, String subtitle) {
@@ -147,6 +147,18 @@ public final class LanesSheet {
   }
 
   private List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>(list());
+    blocks.addAll(keyed());
+    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
+    blocks.add(new Paragraph(origin));
+    return blocks;
+  }
+
+  private List<Block> keyed() {
+    return List.of(new Heading(context.say("sheets.lanes-sheet.key")), key());
+  }
+
+  private List<Block> list() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(cutInHeading()));
     blocks.add(new Paragraph(new CoatWords(coat, context).cutIn()));
@@ -162,12 +174,6 @@ public final class LanesSheet {
     blocks.addAll(new BatchTable(coat, context).blocks());
     blocks.add(new Heading(context.say("sheets.lanes-sheet.in-step")));
     blocks.add(pace());
-    blocks.add(new Heading(context.say("sheets.lanes-sheet.key")));
-    blocks.add(key());
-    if (!context.page().ofPacket()) {
-      blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
-      blocks.add(new Paragraph(origin));
-    }
     return blocks;
   }
 

@@ -15,6 +15,7 @@ import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.Scale;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
 
 /**
  * A sheet with one plan and a column of blocks: one page where the plan fits at a scale to work
@@ -29,6 +30,11 @@ public record PlanSheet(
     Bounds model) {
   private static final double MARGIN = 15.5;
 
+  /** Width of a key beside a poster's plan, and of the space before it, mm. */
+  private static final double KEY = 74;
+
+  private static final double GAP = 6;
+
   public List<PageDraft> drafts(Consumer<PlanComposer> draw, List<Block> blocks) {
     PageFrame page = context.page();
     double margin = MARGIN * context.type().k();
@@ -40,27 +46,56 @@ public record PlanSheet(
 
   /**
    * The plan as large as a whole page allows, with the blocks beside it where that makes the plan
-   * no smaller and all of them have room; else they follow on standing pages to take in the hand.
+   * no smaller and all of them have room; else they follow on standing pages to take in the hand,
+   * and the key alone stands beside the plan where it has room.
    */
-  public List<FramedDraft> poster(Consumer<PlanComposer> draw, List<Block> blocks) {
+  public List<FramedDraft> poster(
+      Consumer<PlanComposer> draw, List<Block> blocks, List<Block> key) {
     PageFrame page = context.page();
     PlanTiling beside = PlanTiling.of(frame, model, page.field(), MARGIN, context.units());
     PlanTiling whole = PlanTiling.of(frame, model, page.drawn(), MARGIN, context.units());
     boolean smaller = beside.scale().denominator() > whole.scale().denominator();
-    if (!beside.tiled() && !smaller && ColumnLayout.beside(page, blocks).size() == 1) {
-      return FramedDraft.all(context, single(beside, draw, blocks));
+    List<Block> all = new ArrayList<>(blocks);
+    all.addAll(key);
+    if (!beside.tiled() && !smaller && ColumnLayout.beside(page, all).size() == 1) {
+      return FramedDraft.all(context, single(beside, draw, all));
     }
-    List<FramedDraft> drafts = new ArrayList<>(FramedDraft.all(context, tiles(whole, draw)));
+    Optional<PageDraft> keyed = keyed(whole, draw, key);
+    List<FramedDraft> drafts =
+        new ArrayList<>(
+            FramedDraft.all(context, keyed.map(List::of).orElseGet(() -> tiles(whole, draw))));
+    List<Block> listed = keyed.isPresent() ? blocks : all;
     SheetContext hand =
         new SheetContext(
             PageFrame.portrait(page.paper().handSize()), context.units(), context.words());
-    List<List<Ink>> one = ColumnLayout.whole(hand.page(), 1, blocks);
-    List<List<Ink>> two = ColumnLayout.whole(hand.page(), 2, blocks);
-    for (List<Ink> inks : two.size() < one.size() ? two : one) {
+    boolean tables = blocks.stream().anyMatch(TableBlock.class::isInstance);
+    for (List<Ink> inks : ColumnLayout.whole(hand.page(), tables ? 1 : 2, listed)) {
       drafts.add(
           new FramedDraft(hand, draft(title, whole.scale()).continued(inks, context.words())));
     }
     return drafts;
+  }
+
+  /** The whole plan with its key to the right of it, where that makes it no smaller. */
+  private Optional<PageDraft> keyed(
+      PlanTiling whole, Consumer<PlanComposer> draw, List<Block> key) {
+    Bounds d = context.page().drawn();
+    Bounds left = new Bounds(d.minX(), d.minY(), d.maxX() - KEY - GAP, d.maxY());
+    PlanTiling plan = PlanTiling.of(frame, model, left, MARGIN, context.units());
+    if (key.isEmpty()
+        || whole.tiled()
+        || plan.tiled()
+        || plan.scale().denominator() > whole.scale().denominator()) {
+      return Optional.empty();
+    }
+    Bounds column = new Bounds(d.maxX() - KEY, d.minY(), d.maxX(), d.maxY());
+    return ColumnLayout.within(column, context.type(), key)
+        .map(
+            k -> {
+              List<Ink> inks = new ArrayList<>(tile(plan, 0, 0, draw));
+              inks.addAll(k);
+              return draft(title, plan.scale()).withInks(inks);
+            });
   }
 
   private List<PageDraft> single(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {

@@ -82,9 +82,8 @@ public final class PrepSheet {
                 new Heading(context.say("sheets.prep-sheet.list")),
                 table(),
                 totalWhy(),
-                new Gap(3),
-                new Heading(context.say("sheets.prep-sheet.key")),
-                key()));
+                new Gap(3)),
+            List.of(new Heading(context.say("sheets.prep-sheet.key")), key()));
   }
 
   private String subtitle() {

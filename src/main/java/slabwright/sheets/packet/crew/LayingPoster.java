@@ -63,7 +63,7 @@ final class LayingPoster {
             area.name(),
             CoordinateFrame.GRAPHIC,
             blank)
-        .poster(this::draw, blocks());
+        .poster(this::draw, blocks(), List.of());
   }
 
   /** Stencil after stencil: two never lie on the floor together. */

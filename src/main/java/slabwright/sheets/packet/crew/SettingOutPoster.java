@@ -66,7 +66,7 @@ final class SettingOutPoster {
             takeoff.area().name(),
             CoordinateFrame.SITE,
             model())
-        .poster(this::draw, blocks());
+        .poster(this::draw, blocks(), List.of());
   }
 
   /** All that is measured and where it leads; the whole floor where nothing can be. */
