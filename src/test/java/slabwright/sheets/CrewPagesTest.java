@@ -36,7 +36,6 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.site.Site;
 import slabwright.units.QuarterHour;
-import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.ClosedAir;
@@ -61,12 +60,13 @@ class CrewPagesTest {
   }
 
   private static PacketContents job(PaperSize paper) {
-    UnitSystem units = paper.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
-    return job(HALL, HALL.site().withUnits(units), paper);
+    return HALL.job(paper);
   }
 
   private static List<PrintedPage> pages(PacketContents job) {
-    return PacketSet.of(Packet.CREW, job).pages();
+    return HALL.isJob(job)
+        ? HALL.packet(Packet.CREW, job.paper()).pages()
+        : PacketSet.of(Packet.CREW, job).pages();
   }
 
   private static Stream<Text> texts(PrintedPage page) {
@@ -77,10 +77,10 @@ class CrewPagesTest {
     return texts(page).map(Text::words).collect(Collectors.joining("\n"));
   }
 
-  /** Pages of days, before the posters. */
+  /** Pages of days, before the posters, of which the first one lies. */
   private static List<PrintedPage> days(List<PrintedPage> pages) {
     return pages.stream()
-        .filter(p -> p.drawing().bounds().height() > p.drawing().bounds().width())
+        .takeWhile(p -> p.drawing().bounds().height() > p.drawing().bounds().width())
         .toList();
   }
 
