@@ -16,7 +16,6 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Obstacle;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
-import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.KeyBlock;
@@ -29,6 +28,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.site.FloorArea;
 import slabwright.work.WorkPlan;
 import slabwright.work.coat.BatchLanes;
@@ -73,11 +73,9 @@ public final class LanesSheet {
   }
 
   /** The same for the wall, without what every packet says once. */
-  public static List<FramedDraft> posters(
+  public static List<Poster> posters(
       FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
-    return each(takeoff, coats, origin, context).stream()
-        .flatMap(l -> l.poster().stream())
-        .toList();
+    return each(takeoff, coats, origin, context).stream().map(LanesSheet::poster).toList();
   }
 
   private static List<LanesSheet> each(
@@ -98,7 +96,7 @@ public final class LanesSheet {
     return sheet(context.say("sheets.lanes-sheet.title"), subtitle).drafts(this::draw, blocks());
   }
 
-  private List<FramedDraft> poster() {
+  private Poster poster() {
     String title = context.say("sheets.lanes-sheet.poster", coat.product().label());
     return sheet(title, context.say("sheets.lanes-sheet.poster-subtitle"))
         .poster(this::draw, list(), keyed());

@@ -10,12 +10,10 @@ import slabwright.drawing.Symbol;
 import slabwright.shape.Bounds;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnLayout;
-import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.Scale;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.page.TableBlock;
 
 /**
  * A sheet with one plan and a column of blocks: one page where the plan fits at a scale to work
@@ -46,11 +44,10 @@ public record PlanSheet(
 
   /**
    * The plan as large as a whole page allows, with the blocks beside it where that makes the plan
-   * no smaller and all of them have room; else they follow on standing pages to take in the hand,
-   * and the key alone stands beside the plan where it has room.
+   * no smaller and all of them have room; else they are listed apart, and the key alone stands
+   * beside the plan where it has room.
    */
-  public List<FramedDraft> poster(
-      Consumer<PlanComposer> draw, List<Block> blocks, List<Block> key) {
+  public Poster poster(Consumer<PlanComposer> draw, List<Block> blocks, List<Block> key) {
     PageFrame page = context.page();
     PlanTiling beside = PlanTiling.of(frame, model, page.field(), MARGIN, context.units());
     PlanTiling whole = PlanTiling.of(frame, model, page.drawn(), MARGIN, context.units());
@@ -58,22 +55,11 @@ public record PlanSheet(
     List<Block> all = new ArrayList<>(blocks);
     all.addAll(key);
     if (!beside.tiled() && !smaller && ColumnLayout.beside(page, all).size() == 1) {
-      return FramedDraft.all(context, single(beside, draw, all));
+      return new Poster(title, area, single(beside, draw, all), List.of());
     }
-    Optional<PageDraft> keyed = keyed(whole, draw, key);
-    List<FramedDraft> drafts =
-        new ArrayList<>(
-            FramedDraft.all(context, keyed.map(List::of).orElseGet(() -> tiles(whole, draw))));
-    List<Block> listed = keyed.isPresent() ? blocks : all;
-    SheetContext hand =
-        new SheetContext(
-            PageFrame.portrait(page.paper().handSize()), context.units(), context.words());
-    boolean tables = blocks.stream().anyMatch(TableBlock.class::isInstance);
-    for (List<Ink> inks : ColumnLayout.whole(hand.page(), tables ? 1 : 2, listed)) {
-      drafts.add(
-          new FramedDraft(hand, draft(title, whole.scale()).continued(inks, context.words())));
-    }
-    return drafts;
+    return keyed(whole, draw, key)
+        .map(k -> new Poster(title, area, List.of(k), blocks))
+        .orElseGet(() -> new Poster(title, area, tiles(whole, draw), all));
   }
 
   /** The whole plan with its key to the right of it, where that makes it no smaller. */

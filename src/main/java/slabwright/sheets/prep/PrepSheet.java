@@ -11,7 +11,6 @@ import slabwright.floor.reach.ReachAnalysis;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
-import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
@@ -22,6 +21,7 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 
@@ -68,7 +68,7 @@ public final class PrepSheet {
   }
 
   /** The hand work alone, as large as the paper allows, for the wall. */
-  public List<FramedDraft> poster() {
+  public Poster poster() {
     return new PlanSheet(
             context,
             context.say("sheets.prep-sheet.poster"),

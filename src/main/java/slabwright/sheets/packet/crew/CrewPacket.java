@@ -13,9 +13,13 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.days.LanesSheet;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
+import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.plan.Poster;
 import slabwright.sheets.prep.PrepSheet;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
@@ -30,14 +34,35 @@ public final class CrewPacket {
   public static List<FramedDraft> drafts(PacketContents job) {
     List<FramedDraft> pages =
         new ArrayList<>(FramedDraft.all(job.portrait(), new CrewDayPages(job).drafts()));
-    SheetContext context = job.landscape();
+    SheetContext wall = job.landscape();
+    SheetContext hand = job.portrait();
     Optional<String> alert = new CrewDayTexts(job).alerts().stream().findFirst();
+    List<Block> lists = new ArrayList<>();
+    List<FramedDraft> posters = new ArrayList<>();
     for (AreaResult area : job.areas()) {
-      for (FramedDraft poster : posters(job, area, context)) {
-        pages.add(alert.map(a -> stopped(poster, a)).orElse(poster));
+      for (Poster p : posters(job, area, wall)) {
+        posters.addAll(FramedDraft.all(wall, p.pages()));
+        if (!p.listed().isEmpty()) {
+          lists.add(new Heading(hand.say("sheets.crew-packet.list-of", p.title(), p.area())));
+          lists.addAll(p.listed());
+        }
       }
     }
+    posters.addAll(FramedDraft.all(hand, lists(lists, hand)));
+    posters.forEach(p -> pages.add(alert.map(a -> stopped(p, a)).orElse(p)));
     return pages;
+  }
+
+  /** What belongs to the posters and has no room on them, one after the other. */
+  private static List<PageDraft> lists(List<Block> lists, SheetContext hand) {
+    PageDraft draft =
+        new PageDraft(
+            hand.say("sheets.crew-packet.lists"),
+            hand.say("sheets.crew-packet.lists-say"),
+            "",
+            Optional.empty(),
+            List.of());
+    return lists.isEmpty() ? List.of() : ColumnPages.of(hand, draft, lists);
   }
 
   /** The same poster with what stands against the job in red, beside the area's name. */
@@ -60,16 +85,15 @@ public final class CrewPacket {
     return new CrewDayHtml(job).write();
   }
 
-  private static List<FramedDraft> posters(
-      PacketContents job, AreaResult area, SheetContext context) {
-    List<FramedDraft> posters = new ArrayList<>(new PrepSheet(area.ways(), context).poster());
+  private static List<Poster> posters(PacketContents job, AreaResult area, SheetContext context) {
+    List<Poster> posters = new ArrayList<>(List.of(new PrepSheet(area.ways(), context).poster()));
     for (PlacedInlay inlay : area.inlays()) {
       inlay
           .settingOut(area.takeoff(), context.units())
           .ifPresent(
               s -> {
-                posters.addAll(new SettingOutPoster(area, inlay, s, context).drafts());
-                posters.addAll(new LayingPoster(area.takeoff().area(), inlay, s, context).drafts());
+                posters.add(new SettingOutPoster(area, inlay, s, context).poster());
+                posters.add(new LayingPoster(area.takeoff().area(), inlay, s, context).poster());
               });
     }
     job.work()
@@ -78,7 +102,7 @@ public final class CrewPacket {
     return posters;
   }
 
-  private static List<FramedDraft> rolling(
+  private static List<Poster> rolling(
       PacketContents job, AreaResult area, AreaWorkPlan work, SheetContext context) {
     return LanesSheet.posters(
         area.takeoff(),

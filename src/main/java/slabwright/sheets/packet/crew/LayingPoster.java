@@ -24,7 +24,6 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
-import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
@@ -32,6 +31,7 @@ import slabwright.sheets.placement.SettingOutSteps;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanLabel;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.site.FloorArea;
 
 /** How the panels of one graphic are laid on the snapped lines, as the graphic is read. */
@@ -55,7 +55,7 @@ final class LayingPoster {
     this.cross = toSite.inverse().apply(inlay.inlay().middle().vec());
   }
 
-  List<FramedDraft> drafts() {
+  Poster poster() {
     return new PlanSheet(
             context,
             context.say("sheets.laying-poster.title", inlay.inlay().name()),
