@@ -45,7 +45,12 @@ final class InlayCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  InlayCommand(Words words) {
+    this.words = words;
+  }
+
   private final Set<String> used = new HashSet<>();
 
   @Override
@@ -78,7 +83,7 @@ final class InlayCommand implements Callable<Integer> {
       String why = words.say("cli.inlay.own-fault", graphic.toString(), fault.toString());
       spec.commandLine().getErr().println(why);
       if (json) {
-        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json(words));
+        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json());
       }
       return ExitCode.OWN_FAULT.code();
     }
@@ -95,7 +100,7 @@ final class InlayCommand implements Callable<Integer> {
             options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
-      print.println(result.json(words));
+      print.println(result.json());
     }
     if (result instanceof GraphicResult.Unusable unusable) {
       spec.commandLine().getErr().println(words.say(unusable.message()));

@@ -44,7 +44,11 @@ final class JobCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  JobCommand(Words words) {
+    this.words = words;
+  }
 
   @Override
   public Integer call() throws RefusedInput, IOException {

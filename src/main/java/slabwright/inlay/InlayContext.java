@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.inlay.masking.DyeRates;
 import slabwright.inlay.masking.FloorAround;
 import slabwright.inlay.panel.BlankSide;
+import slabwright.units.SortedCopy;
 import slabwright.units.UnitSystem;
 
 /**
@@ -23,7 +24,7 @@ public record InlayContext(
     UnitSystem units,
     Map<String, DyeRates> dyes) {
   public InlayContext {
-    dyes = Map.copyOf(dyes);
+    dyes = SortedCopy.of(dyes);
   }
 
   /** A placed inlay and the floor around it, both in the site's frame. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import slabwright.site.AreaDetails;
 import slabwright.site.Doorway;
+import slabwright.site.JobDetails;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.Site;
@@ -48,19 +49,24 @@ class PlanUpgraderTest {
         .isEqualTo(withoutDetails(open(Files.readString(today))));
   }
 
-  /** What version 1 could not say: which stops are cleared, where a doorway leads, a height. */
+  /**
+   * What version 1 could not say: which stops are cleared, where a doorway leads, whose job it is,
+   * how high a trench stands.
+   */
   private static Site withoutDetails(Site site) {
-    return site.withAreas(
-        site.areas().stream()
-            .map(
-                a ->
-                    a.withDetails(AreaDetails.NONE)
-                        .withMarks(a.marks().stream().map(PlanUpgraderTest::unmeasured).toList())
-                        .withDoorways(
-                            a.doorways().stream()
-                                .map(d -> d.withPassage(Doorway.Passage.UNKNOWN))
-                                .toList()))
-            .toList());
+    return site.withJob(JobDetails.NONE)
+        .withAreas(
+            site.areas().stream()
+                .map(
+                    a ->
+                        a.withDetails(AreaDetails.NONE)
+                            .withMarks(
+                                a.marks().stream().map(PlanUpgraderTest::unmeasured).toList())
+                            .withDoorways(
+                                a.doorways().stream()
+                                    .map(d -> d.withPassage(Doorway.Passage.UNKNOWN))
+                                    .toList()))
+                .toList());
   }
 
   private static Mark unmeasured(Mark m) {

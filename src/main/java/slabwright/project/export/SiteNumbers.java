@@ -11,17 +11,22 @@ import slabwright.sheets.json.WorkJson;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
-/** The numbers of a computed site as texts, the same for every door, in the reader's words. */
+/**
+ * The numbers of a computed site as texts, the same for every door: JSON in English in every
+ * language, as programs read it, the tables in the reader's words.
+ */
 record SiteNumbers(SiteResult result, Words words) {
+  private static final Words JSON = Words.english();
+
   /** Areas, edges, machine and hand work: JSON. */
   String tally() {
     return TallyJson.write(
-        result.site(), result.areas().stream().map(AreaResult::ways).toList(), words);
+        result.site(), result.areas().stream().map(AreaResult::ways).toList(), JSON);
   }
 
   /** Passes, coats, air and days: JSON. */
   String work() {
-    return WorkJson.write(result.work(), words);
+    return WorkJson.write(result.work(), JSON);
   }
 
   /** The quantities as a table: CSV. */
@@ -31,7 +36,7 @@ record SiteNumbers(SiteResult result, Words words) {
 
   /** One inlay on its floor: JSON. */
   String inlay(AreaResult area, PlacedInlay i) {
-    return InlayJson.placed(i, area.takeoff(), result.site().units(), words);
+    return InlayJson.placed(i, area.takeoff(), result.site().units(), JSON);
   }
 
   /** The take-off in the plan's units, with names: CSV. */
