@@ -389,6 +389,22 @@ class HouseTest {
     check(fields().that().areStatic().should().beFinal(), "slabwright..");
   }
 
+  /** Or one plan would give two papers. */
+  @Test
+  void no_copy_is_gone_through_in_another_order_at_every_start() {
+    check(
+        noClasses()
+            .should()
+            .callMethodWhere(
+                target(owner(belongToAnyOf(Map.class, Set.class)))
+                    .and(target(nameMatching("copyOf"))))
+            .orShould()
+            .callMethodWhere(
+                target(owner(assignableTo(Collectors.class)))
+                    .and(target(nameMatching("toUnmodifiable(Map|Set)")))),
+        "slabwright..");
+  }
+
   @Test
   void every_class_stands_in_a_room() {
     String[] all =

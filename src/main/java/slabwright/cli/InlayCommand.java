@@ -46,7 +46,12 @@ final class InlayCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  InlayCommand(Words words) {
+    this.words = words;
+  }
+
   private final Set<String> used = new HashSet<>();
 
   @Override
@@ -79,7 +84,7 @@ final class InlayCommand implements Callable<Integer> {
       String why = words.say("cli.inlay.own-fault", graphic.toString(), fault.toString());
       spec.commandLine().getErr().println(why);
       if (json) {
-        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json(words));
+        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json());
       }
       return ExitCode.OWN_FAULT.code();
     }
@@ -96,7 +101,7 @@ final class InlayCommand implements Callable<Integer> {
             options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
-      print.println(result.json(words));
+      print.println(result.json());
     }
     if (result instanceof GraphicResult.Unusable unusable) {
       spec.commandLine().getErr().println(words.say(unusable.message()));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -45,15 +46,16 @@ final class JobCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
   private final Clock clock;
 
-  JobCommand() {
-    this(Clock.systemDefaultZone());
+  JobCommand(Words words) {
+    this(words, Clock.system(ZoneId.systemDefault()));
   }
 
   /** A job whose files are made at the moment that the clock says. */
-  JobCommand(Clock clock) {
+  JobCommand(Words words, Clock clock) {
+    this.words = words;
     this.clock = clock;
   }
 

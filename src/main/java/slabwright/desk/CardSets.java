@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.HintCard;
 import slabwright.desk.cards.LookHereCard;
+import slabwright.desk.cards.PapersCard;
 import slabwright.desk.cards.PlaceNavigator;
 import slabwright.desk.cards.finish.ActualsCard;
 import slabwright.desk.cards.finish.AirCard;
@@ -80,6 +81,7 @@ final class CardSets {
             noFloor(bench),
             new PaperCard(bench, s.pages(), doors.exports()),
             new CutCard(bench, doors.exports()),
+            new PapersCard(bench),
             new ReleaseCard(bench, s.releases())));
   }
 
@@ -96,7 +98,8 @@ final class CardSets {
         new UnderlayCard(bench, picture),
         new TapeCard(bench, s.rooms(), places),
         new ReadingsCard(bench, s.rooms()),
-        new SiteCard(bench));
+        new SiteCard(bench),
+        new PapersCard(bench));
   }
 
   private static HintCard noMachine(DeskContext bench) {

@@ -11,7 +11,11 @@ public final class DeskApp extends Application {
   @Override
   public void start(Stage stage) {
     window =
-        new DeskWindow(stage, UserDataFolder.ofUser(), SystemServices.of(stage, Words.english()));
+        new DeskWindow(
+            stage,
+            UserDataFolder.ofUser(),
+            Words.ofSystem(),
+            words -> SystemServices.of(stage, words));
     window.show(getParameters().getUnnamed());
   }
 

@@ -79,6 +79,11 @@ final class DeskCommands {
         new Command("roomy", words.say("desk.app.command.roomy"), "Shortcut+Shift+K", roomy));
   }
 
+  /** Named in the other language, so that who can't read this one finds it. */
+  void fillLanguage(Runnable language) {
+    all.group(new Command("language", words.say("desk.app.command.language"), "", language));
+  }
+
   void fill(
       Desk desk,
       Runnable undo,

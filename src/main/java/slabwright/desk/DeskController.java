@@ -14,6 +14,7 @@ import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.DeskSettings;
+import slabwright.desk.model.Selection;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.compute.Tally;
 import slabwright.desk.model.compute.TallyItem;
@@ -33,6 +34,9 @@ import slabwright.site.FloorArea;
 
 /** Puts the desk together and says which screen shows. */
 final class DeskController implements SlabAccess {
+  /** What the window itself can be told: another look, room for thumbs, another language. */
+  record WindowSwitches(Runnable look, Runnable roomy, Runnable language) {}
+
   private final DeskModel parts;
   private final Desk desk;
   private final ActiveTool tools;
@@ -47,11 +51,7 @@ final class DeskController implements SlabAccess {
   private boolean waiting;
 
   DeskController(
-      DeskSettings settings,
-      UserDataFolder places,
-      Runnable look,
-      Runnable roomy,
-      SystemServices outside) {
+      DeskSettings settings, UserDataFolder places, WindowSwitches window, SystemServices outside) {
     parts = DeskModel.of(settings, outside.words(), places.data(), outside.home());
     DeskContext bench = parts.bench();
     desk = bench.desk();
@@ -75,11 +75,12 @@ final class DeskController implements SlabAccess {
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
     drops = new FileDrops(desk, bench.focus(), plans, inlays);
     DeskCommands menu = new DeskCommands(commands, bench.words());
-    menu.fill(desk, this::undo, plans, edits, this, look);
+    menu.fill(desk, this::undo, plans, edits, this, window.look());
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
     menu.fillExports(exports, parts.releases());
     menu.fillLook(parts.look());
-    menu.fillTouch(settings, roomy, this::refreshSoon);
+    menu.fillTouch(settings, window.roomy(), this::refreshSoon);
+    menu.fillLanguage(window.language());
     workroom = makeWorkroom();
     CardSets sets =
         new CardSets(
@@ -90,7 +91,7 @@ final class DeskController implements SlabAccess {
         new PageView(parts.pages(), bench.words()), new PageList(parts.pages(), bench.words()));
     workroom.setCards(new CardColumn(bench, sets::of));
     startNotice = new NoticeBar(bench, v -> {});
-    start = new StartScreen(doors(), bench.words(), startNotice);
+    start = new StartScreen(doors(window.language()), bench.words(), startNotice);
     parts.subscribe(this::refreshSoon);
     tools.changed().subscribe(this::refreshSoon);
   }
@@ -100,14 +101,15 @@ final class DeskController implements SlabAccess {
     return new PlanScreen(parts, tools, commands, inks);
   }
 
-  private StartActions doors() {
+  private StartActions doors(Runnable language) {
     return new StartActions(
         plans::startByTape,
         plans::trace,
         plans::openSample,
         plans::choosePlan,
         plans::openPlan,
-        plans::recover);
+        plans::recover,
+        language);
   }
 
   StackPane node() {
@@ -155,6 +157,19 @@ final class DeskController implements SlabAccess {
   void setDark(boolean dark) {
     workroom.setTone(dark);
     start.setTone(dark ? Tone.DARK : Tone.LIGHT);
+  }
+
+  /** Goes on where another desk was closed: its plan, its past, and what was looked at. */
+  void goOn(DeskController before) {
+    Selection was = before.bench().focus();
+    parts.keeper().goOn(before.parts.keeper());
+    if (desk.isOpen()) {
+      parts.rooms().load();
+      was.area().ifPresent(a -> bench().focus().selectArea(a.id()));
+      bench().focus().goTo(was.stage());
+      bench().focus().select(was.selected());
+    }
+    refresh();
   }
 
   /** Looks at files again, as after another program had the screen. */

@@ -2,6 +2,7 @@ package slabwright.desk;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.cards.inlay.CutCard;
@@ -71,7 +72,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
                         only,
                         lettersAccepted,
                         parts.bench().words(),
-                        Clock.systemDefaultZone()));
+                        Clock.system(ZoneId.systemDefault())));
     order
         .flatMap(
             o -> chooser.folder(parts.bench().words().say("desk.app.exports.folder-for-cut-files")))

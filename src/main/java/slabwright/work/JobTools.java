@@ -16,7 +16,7 @@ import slabwright.work.step.ToolKind;
  * The tools of a job one by one: those of the shop book, as many of each kind as the plan says. A
  * kind that neither names is taken as one, so that it is at least not used twice at once.
  */
-final class JobTools {
+public final class JobTools {
   private final ShopBook book;
   private final JobCrew crew;
 
@@ -25,7 +25,7 @@ final class JobTools {
     this.crew = crew;
   }
 
-  static List<JobTool> of(ShopBook book, JobCrew crew) {
+  public static List<JobTool> of(ShopBook book, JobCrew crew) {
     JobTools tools = new JobTools(book, crew);
     return Stream.of(ToolKind.values()).flatMap(k -> tools.of(k).stream()).toList();
   }

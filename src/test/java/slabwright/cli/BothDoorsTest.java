@@ -43,7 +43,7 @@ class BothDoorsTest {
 
   private Path byCommand(Path plan) {
     Path out = folder.resolve("job");
-    CommandLine line = new CommandLine(new JobCommand(MOMENT));
+    CommandLine line = new CommandLine(new JobCommand(Words.english(), MOMENT));
     line.setOut(new PrintWriter(new StringWriter()));
     assertThat(line.execute(plan.toString(), "--out", out.toString())).isZero();
     return out;

@@ -44,7 +44,14 @@ final class DeskUnderTest implements AutoCloseable {
     DeskWindow window =
         on(
             () -> {
-              DeskWindow w = new DeskWindow(stage, new UserDataFolder(data), outside);
+              DeskWindow w =
+                  new DeskWindow(
+                      stage,
+                      new UserDataFolder(data),
+                      outside.words(),
+                      words ->
+                          new SystemServices(
+                              outside.chooser(), outside.printing(), outside.home(), words));
               w.room().bench().settings().setNumber("width", wide);
               w.room().bench().settings().setNumber("height", high);
               w.show(plans);

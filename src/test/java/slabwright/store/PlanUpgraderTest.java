@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import slabwright.site.AreaDetails;
 import slabwright.site.Doorway;
+import slabwright.site.JobDetails;
 import slabwright.site.Site;
 
 /** Plans that were saved by version 1, kept as they were, open and become version 2 on saving. */
@@ -45,17 +46,20 @@ class PlanUpgraderTest {
         .isEqualTo(withoutDetails(open(Files.readString(today))));
   }
 
-  /** What version 1 could not say: which stops are cleared, where a doorway leads. */
+  /**
+   * What version 1 could not say: which stops are cleared, where a doorway leads, whose job it is.
+   */
   private static Site withoutDetails(Site site) {
-    return site.withAreas(
-        site.areas().stream()
-            .map(
-                a ->
-                    a.withDetails(AreaDetails.NONE)
-                        .withDoorways(
-                            a.doorways().stream()
-                                .map(d -> d.withPassage(Doorway.Passage.UNKNOWN))
-                                .toList()))
-            .toList());
+    return site.withJob(JobDetails.NONE)
+        .withAreas(
+            site.areas().stream()
+                .map(
+                    a ->
+                        a.withDetails(AreaDetails.NONE)
+                            .withDoorways(
+                                a.doorways().stream()
+                                    .map(d -> d.withPassage(Doorway.Passage.UNKNOWN))
+                                    .toList()))
+                .toList());
   }
 }

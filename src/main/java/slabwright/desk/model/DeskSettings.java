@@ -58,6 +58,15 @@ public final class DeskSettings {
     put(name, String.valueOf(on));
   }
 
+  /** The tag of the language that the person chose to read; empty is the system's. */
+  public String language() {
+    return values.getProperty("language", "");
+  }
+
+  public void setLanguage(String tag) {
+    put("language", tag);
+  }
+
   /** A number kept under a name. */
   public double number(String name, double otherwise) {
     try {

@@ -77,6 +77,10 @@ public final class StartScreen extends StackPane {
                 words.say("desk.start.start-screen.choose-a-plan-file-or"),
                 "O",
                 doors::choose));
+    Button language =
+        Controls.button(words.say("desk.app.command.language"), "link", doors.language());
+    language.setId("start-language");
+    box.getChildren().add(language);
     box.getStyleClass().add("begin");
     HBox.setHgrow(box, Priority.NEVER);
     return box;

@@ -10,6 +10,7 @@ import java.util.Set;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
+import slabwright.units.SortedCopy;
 
 /**
  * How the blank of an inlay is made of panels: the same for all stencils that lie on the whole
@@ -83,8 +84,8 @@ public record PanelPlan(
 
   public PanelPlan {
     blanks = List.copyOf(blanks);
-    local = Map.copyOf(local);
-    savings = Map.copyOf(savings);
+    local = SortedCopy.of(local);
+    savings = SortedCopy.of(savings);
     seams = List.copyOf(seams);
     panels = List.copyOf(panels);
     layingOrder = List.copyOf(layingOrder);

@@ -9,6 +9,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.units.SortedCopy;
 
 /**
  * All that one page paints, in paint order: fills, strokes, letters as outlines, copies (form
@@ -34,7 +35,7 @@ public record PdfPainting(
 
   public PdfPainting {
     shapes = List.copyOf(shapes);
-    names = Map.copyOf(names);
+    names = SortedCopy.of(names);
     notes = List.copyOf(notes);
   }
 

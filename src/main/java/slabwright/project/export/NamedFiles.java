@@ -31,6 +31,9 @@ import slabwright.work.days.ICalendarWriter;
  * @param clock says the day and moment they are made
  */
 record NamedFiles(SiteResult result, Words words, Clock clock) {
+  /** JSON is in English in every language, as programs read it. */
+  private static final Words JSON = Words.english();
+
   /** The pages in one PDF; {@code before} is told before each page how many are done. */
   void pdf(FileSink into, List<PrintedPage> pages, IntConsumer before) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -59,13 +62,13 @@ record NamedFiles(SiteResult result, Words words, Clock clock) {
     into.add(
         "tally.json",
         TallyJson.write(
-            result.site(), result.areas().stream().map(AreaResult::ways).toList(), words));
-    into.add("work.json", WorkJson.write(result.work(), words));
+            result.site(), result.areas().stream().map(AreaResult::ways).toList(), JSON));
+    into.add("work.json", WorkJson.write(result.work(), JSON));
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
         into.add(
             "inlay-" + names().id(a.takeoff().area(), i.inlay()) + ".json",
-            InlayJson.placed(i, a.takeoff(), units(), words));
+            InlayJson.placed(i, a.takeoff(), units(), JSON));
       }
     }
   }

@@ -9,6 +9,7 @@ import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.figures.AreaInks;
 import slabwright.figures.BatchStyle;
+import slabwright.figures.BesideWall;
 import slabwright.figures.DivisionWords;
 import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
@@ -100,8 +101,8 @@ public final class LanesSheet {
     for (Obstacle s : takeoff.standing()) {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
-    sketch.addInks(cutIn());
     sketch.addInks(AreaInks.outline(area));
+    sketch.addInks(cutIn(BesideWall.OFF / sketch.view().scale()));
     takeoff.standing().forEach(s -> sketch.keepOffInside(s.region()));
     new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways().labelWalls();
     for (Lane lane : lanes.lanes()) {
@@ -122,17 +123,17 @@ public final class LanesSheet {
         || batches.stream().anyMatch(b -> b.from() == lane.number());
   }
 
-  /** The edges painted by brush before the first lane. */
-  private List<Ink> cutIn() {
+  /** The edges painted by brush, beside the walls: their heavy line would hide them. */
+  private List<Ink> cutIn(double off) {
     return takeoff.edges().stream()
         .filter(e -> !FloorTakeoff.NOT_CUT_IN.contains(e.kind()))
-        .<Ink>map(e -> Stroke.lines(CUT_IN, e.lines()))
+        .<Ink>map(e -> Stroke.lines(CUT_IN, BesideWall.lines(e.lines(), takeoff.net(), off)))
         .toList();
   }
 
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(context.say("sheets.lanes-sheet.cut-in-first")));
+    blocks.add(new Heading(cutInHeading()));
     blocks.add(new Paragraph(new CoatWords(coat, context).cutIn()));
     blocks.add(new Heading(context.say("sheets.lanes-sheet.wet-edge")));
     blocks.add(new Paragraph(new CoatWords(coat, context).wetEdge()));
@@ -153,6 +154,13 @@ public final class LanesSheet {
       blocks.add(new Paragraph(origin));
     }
     return blocks;
+  }
+
+  /** What the text below says too: never "first" over words that say "as you go". */
+  private String cutInHeading() {
+    return new CoatWords(coat, context).cutInFirst()
+        ? context.say("sheets.lanes-sheet.cut-in-first")
+        : context.say("sheets.lanes-sheet.cut-in-as-you-go");
   }
 
   private KeyBlock key() {

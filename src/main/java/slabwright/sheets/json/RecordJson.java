@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class RecordJson {
    * @param leftOut inputs that results carry along and that are reported elsewhere
    */
   RecordJson(Set<Class<?>> leftOut, Words words) {
-    this.leftOut = Set.copyOf(leftOut);
+    this.leftOut = new LinkedHashSet<>(leftOut);
     this.words = words;
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import slabwright.units.Message;
+import slabwright.units.SortedCopy;
 import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
@@ -40,7 +41,7 @@ public record WorkStep(
     Set<LocalDate> notOn) {
   public WorkStep {
     waits = List.copyOf(waits);
-    notOn = Set.copyOf(notOn);
+    notOn = SortedCopy.of(notOn);
     if (people < 1 || length.isNegative()) {
       throw new IllegalArgumentException("a step needs people and a length: " + name);
     }

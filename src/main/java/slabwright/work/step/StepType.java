@@ -3,6 +3,7 @@ package slabwright.work.step;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.units.SortedCopy;
 
 /**
  * What a step of work is. Steps that release vapour carry the number of their coat and differ by
@@ -24,7 +25,7 @@ public record StepType(
     AirEffect air) {
   public StepType {
     stencils = List.copyOf(stencils);
-    tools = Set.copyOf(tools);
+    tools = SortedCopy.of(tools);
   }
 
   /** Grinding, filling and cleaning before anything is laid. */

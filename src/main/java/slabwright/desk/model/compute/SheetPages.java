@@ -3,6 +3,7 @@ package slabwright.desk.model.compute;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -25,7 +26,7 @@ import slabwright.words.Words;
 
 /** The printed pages of the site on the paper chosen; made when the Sheets stage is looked at. */
 public final class SheetPages implements AutoCloseable {
-  private static final Clock CLOCK = Clock.systemDefaultZone();
+  private static final Clock CLOCK = Clock.system(ZoneId.systemDefault());
 
   private record Question(SiteResult job, PaperSize paper) {}
 

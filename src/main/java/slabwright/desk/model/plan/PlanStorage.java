@@ -104,6 +104,14 @@ public final class PlanStorage implements AutoCloseable {
     }
   }
 
+  /** Goes on with the plan that another, closed one had open, and with its past. */
+  public void goOn(PlanStorage before) {
+    if (before.desk.isOpen()) {
+      last = before.last;
+      desk.open(before.desk.history(), before.desk.file());
+    }
+  }
+
   /** Plans that were not saved when the program last ended. */
   public List<Path> recoverable() {
     return files.recoverable(settings.recent());

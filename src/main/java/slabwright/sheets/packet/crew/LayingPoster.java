@@ -144,7 +144,8 @@ final class LayingPoster {
     sketch.addInks(StencilInks.flat(plan));
     List<Stencil> all = plan.stencils().stencils();
     sketch.addInks(StencilInks.blank(plan));
-    sketch.addInks(StencilInks.seams(plan)).addInks(StencilInks.witnesses(plan, all));
+    sketch.addInks(StencilInks.seams(plan));
+    sketch.addInks(StencilInks.witnesses(plan, all, sketch.view().scale()));
     sketch.addInks(StencilInks.ticks(plan, all));
     sketch.addInks(lines());
     sketch.keepOff(List.of(StencilInks.ring(blank)));
