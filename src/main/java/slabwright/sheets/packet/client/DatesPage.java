@@ -128,8 +128,16 @@ final class DatesPage {
                     new Heading(context.say("sheets.dates-page.care", String.join(", ", names))),
                     new BulletBlock(care.stream().map(context::say).toList()))));
     return all.size() == 2
-        ? List.of(new Gap(3), new PairBlock(0.5, all.get(0), all.get(1)))
+        ? List.of(new Gap(3), new PairBlock(share(floors.keySet()), all.get(0), all.get(1)))
         : all.stream().flatMap(List::stream).toList();
+  }
+
+  /** The longer of two lists gets the more width, within reason. */
+  private double share(Set<List<Message>> care) {
+    List<Integer> lengths =
+        care.stream().map(c -> c.stream().mapToInt(m -> context.say(m).length()).sum()).toList();
+    double first = lengths.get(0) / (double) (lengths.get(0) + lengths.get(1));
+    return Math.max(0.4, Math.min(0.6, first));
   }
 
   private Optional<ScheduledStep> first(AreaWorkPlan area) {
