@@ -3,7 +3,6 @@ package slabwright.desk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
 import slabwright.desk.cards.measure.UnderlayCard;
@@ -15,6 +14,7 @@ import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
 import slabwright.project.SamplePlans;
 import slabwright.site.edit.SiteEdit;
+import slabwright.units.FileName;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 
@@ -169,8 +169,7 @@ final class PlanActions implements UnderlayCard.Actions {
   }
 
   void saveAs() {
-    String name = desk.site().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    chooser.planToSave(name).ifPresent(keeper::saveAs);
+    chooser.planToSave(FileName.slug(desk.site().name(), "site")).ifPresent(keeper::saveAs);
   }
 
   void closePlan() {

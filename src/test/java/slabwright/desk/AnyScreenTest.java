@@ -105,11 +105,12 @@ class AnyScreenTest {
             return null;
           });
     }
-    DeskSettings kept = new DeskSettings(new UserDataFolder(data).settings());
-    assertThat(kept.number("x", 0)).isEqualTo(120);
-    assertThat(kept.number("width", 0)).isEqualTo(1000);
-    FolderMemory asks = new FolderMemory(new FixedChooser(data), kept);
-    assertThat(asks.graphic()).isPresent();
-    assertThat(kept.folder()).isEqualTo(Optional.of(data.toAbsolutePath()));
+    try (DeskSettings kept = new DeskSettings(new UserDataFolder(data).settings())) {
+      assertThat(kept.number("x", 0)).isEqualTo(120);
+      assertThat(kept.number("width", 0)).isEqualTo(1000);
+      FolderMemory asks = new FolderMemory(new FixedChooser(data), kept);
+      assertThat(asks.graphic()).isPresent();
+      assertThat(kept.folder()).isEqualTo(Optional.of(data.toAbsolutePath()));
+    }
   }
 }

@@ -53,8 +53,12 @@ class ExportTest {
   }
 
   private List<String> saved() throws IOException {
-    try (Stream<Path> all = Files.list(out())) {
-      return all.map(p -> p.getFileName().toString()).sorted().toList();
+    Path folder = out().resolve("tram-shed-draft");
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(Files::isRegularFile)
+          .map(p -> folder.relativize(p).toString())
+          .sorted()
+          .toList();
     }
   }
 
@@ -72,11 +76,7 @@ class ExportTest {
     assertThat(out()).doesNotExist();
     assertThat(DeskUnderTest.on(() -> desk.node("progress").isVisible())).isFalse();
     hands.click("export-csv");
-    assertThat(saved())
-        .containsExactly(
-            "tram-shed-draft-buy.csv",
-            "tram-shed-draft-quantities.csv",
-            "tram-shed-draft-takeoff.csv");
+    assertThat(saved()).containsExactly("buy.csv", "quantities.csv", "takeoff.csv");
   }
 
   @Test
@@ -84,11 +84,7 @@ class ExportTest {
     hands.stage(Stage.SHEETS);
     desk.settleAll();
     hands.click("export-json");
-    assertThat(saved())
-        .containsExactly(
-            "tram-shed-draft-inlay-a1-i1.json",
-            "tram-shed-draft-tally.json",
-            "tram-shed-draft-work.json");
+    assertThat(saved()).containsExactly("inlay-a1_i1.json", "tally.json", "work.json");
     assertThat(said()).startsWith("Saved 3 files in ").doesNotContain("older");
   }
 
@@ -109,7 +105,7 @@ class ExportTest {
     hands.stage(Stage.SHEETS);
     desk.settleAll();
     hands.click("export-json");
-    Files.delete(out().resolve("tram-shed-draft-work.json"));
+    Files.delete(out().resolve("tram-shed-draft/work.json"));
     hands.click("export-json");
     assertThat(said())
         .isEqualTo("Saved 3 files in " + out() + ", 2 of them in place of older ones");
@@ -120,12 +116,12 @@ class ExportTest {
     hands.stage(Stage.INLAY).click("export-cut");
     assertThat(saved())
         .containsExactly(
-            "arrow_draft_panel-A.pdf",
-            "arrow_draft_panel-A.svg",
-            "arrow_draft_panel-B.pdf",
-            "arrow_draft_panel-B.svg",
-            "arrow_draft_proof.pdf",
-            "arrow_draft_sign-shop.zip");
+            "cut-a1_i1/arrow_draft_panel-A.pdf",
+            "cut-a1_i1/arrow_draft_panel-A.svg",
+            "cut-a1_i1/arrow_draft_panel-B.pdf",
+            "cut-a1_i1/arrow_draft_panel-B.svg",
+            "cut-a1_i1/arrow_draft_proof.pdf",
+            "cut-a1_i1/arrow_draft_sign-shop.zip");
   }
 
   @Test

@@ -3,6 +3,7 @@ package slabwright.desk.cards;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import slabwright.desk.model.DeskContext;
@@ -45,11 +46,11 @@ public final class PapersCard extends Card {
     return bench.desk().site().job();
   }
 
-  private void heading(String said) {
-    rows.getChildren().add(Controls.label(said, "card-part"));
+  private void heading(String text) {
+    rows.getChildren().add(Controls.label(text, "card-part"));
   }
 
-  private void party(String who, Supplier<Party> now, Function<Party, Boolean> set) {
+  private void party(String who, Supplier<Party> now, Consumer<Party> set) {
     line(
         who + "-name",
         words().say("desk.cards.papers.name"),
@@ -97,19 +98,19 @@ public final class PapersCard extends Card {
       String name,
       Supplier<Party> now,
       Function<Party, String> get,
-      Function<Party, Boolean> set,
+      Consumer<Party> set,
       BiFunction<Party, String, Party> with) {
-    rows.freeText(name, () -> get.apply(now.get()), v -> set.apply(with.apply(now.get(), v)))
+    rows.freeText(name, () -> get.apply(now.get()), v -> set.accept(with.apply(now.get(), v)))
         .line()
         .id(id);
   }
 
-  private boolean setContractor(Party to) {
-    return push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
+  private void setContractor(Party to) {
+    push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
   }
 
-  private boolean setClient(Party to) {
-    return push(Message.of("desk.cards.papers.change-client"), job().withClient(to));
+  private void setClient(Party to) {
+    push(Message.of("desk.cards.papers.change-client"), job().withClient(to));
   }
 
   private void setLanguage(String tag) {
@@ -118,8 +119,8 @@ public final class PapersCard extends Card {
     push(Message.of("desk.cards.papers.change-crew-language"), job().withCrew(to));
   }
 
-  private boolean push(Message step, JobDetails to) {
-    return bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
+  private void push(Message step, JobDetails to) {
+    bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
   }
 
   private String language(String tag) {

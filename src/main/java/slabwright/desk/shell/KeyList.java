@@ -54,7 +54,7 @@ public final class KeyList extends VBox {
         Controls.icon(
             Icons.of(Feather.X, 15),
             words.say("desk.shell.key-list.away"),
-            words.say("desk.shell.notice-bar.esc"),
+            words.say("desk.shell.key-list.esc-key"),
             this::away);
     HBox head =
         new HBox(
@@ -130,7 +130,7 @@ public final class KeyList extends VBox {
     }
     commands.all().filter(c -> !c.key().isEmpty()).forEach(c -> all.add(line(c)));
     all.add(hand(Message.of("desk.shell.key-list.fit"), "F"));
-    all.add(hand(Message.of("desk.shell.key-list.esc"), words.say("desk.shell.notice-bar.esc")));
+    all.add(hand(Message.of("desk.shell.key-list.esc"), words.say("desk.shell.key-list.esc-key")));
     all.add(
         hand(Message.of("desk.shell.key-list.enter"), words.say("desk.shell.key-list.enter-key")));
     all.add(
