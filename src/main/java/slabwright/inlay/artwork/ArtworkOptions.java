@@ -2,6 +2,7 @@ package slabwright.inlay.artwork;
 
 import java.util.Set;
 import slabwright.units.Message;
+import slabwright.units.SortedCopy;
 
 /**
  * How a graphic is read.
@@ -26,7 +27,7 @@ public record ArtworkOptions(
   private static final double WIDEST_MM = 100_000;
 
   public ArtworkOptions {
-    ignored = Set.copyOf(ignored);
+    ignored = SortedCopy.of(ignored);
   }
 
   /**
