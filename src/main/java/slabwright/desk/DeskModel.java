@@ -117,6 +117,11 @@ record DeskModel(
     Optional<Message> sheets = Optional.of(Message.of("desk.app.making-the-sheets"));
     book.changed().subscribe(job::recompute);
     waiting.watch(errands, errands.changed());
+    Optional<Message> floor = Optional.of(Message.of("desk.app.working-out-the-floor"));
+    waiting.watch(
+        new OwnWork(floor, () -> !answers.isTakenOff(), answers::cancelTakeoff),
+        answers.changed(),
+        bench.desk().changed());
     waiting.watch(new OwnWork(inlay, answers::isWorking, answers::cancel), answers.changed());
     waiting.watch(
         new OwnWork(sheets, this::isMakingSheets, this::stopSheets),

@@ -132,7 +132,8 @@ final class AreaStepPlanner {
     boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
     StepType byHand = types.prep(step, StepMeans.HAND, filler);
     fan(byHand);
-    int others = machine ? 1 : 0;
+    int drivers = drivers();
+    int others = machine ? drivers : 0;
     int hands = Math.max(1, crew - 1);
     hands = byHand.isHandGrinding() ? Math.min(hands, grinders(others)) : hands;
     chain.append(
@@ -142,7 +143,7 @@ final class AreaStepPlanner {
                 Message.of("work.area-step-planner.by-machine", step.name()),
                 types.prep(step, StepMeans.MACHINE, filler),
                 step.machineTime(),
-                1),
+                drivers),
             StepSequence.StepDraft.pausing(
                 step.id() + ".hand",
                 machine ? Message.of("work.area-step-planner.by-hand", step.name()) : step.name(),
@@ -172,6 +173,12 @@ final class AreaStepPlanner {
   private int grinders(int others) {
     int vacuums = count(ToolKind.VACUUM) - others;
     return Math.max(1, Math.min(count(ToolKind.HAND_GRINDER), vacuums));
+  }
+
+  /** How many floor grinders run at once, each with a vacuum and somebody behind it. */
+  private int drivers() {
+    int machines = Math.min(count(ToolKind.FLOOR_GRINDER), count(ToolKind.VACUUM));
+    return Math.max(1, Math.min(machines, crew));
   }
 
   private int count(ToolKind kind) {

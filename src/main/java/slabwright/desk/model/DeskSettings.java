@@ -74,6 +74,15 @@ public final class DeskSettings implements AutoCloseable {
     put(name, String.valueOf(on));
   }
 
+  /** The one step of several that is open; empty is none. */
+  public String openStep(String otherwise) {
+    return values.getProperty("open-step", otherwise);
+  }
+
+  public void setOpenStep(String card) {
+    put("open-step", card);
+  }
+
   /** The tag of the language that the person chose to read; empty is the system's. */
   public String language() {
     return values.getProperty("language", "");

@@ -74,10 +74,10 @@ public record WorkStep(
         Set.of());
   }
 
-  /** How many tools of a kind it holds: who grinds by hand has a grinder and a vacuum each. */
+  /** How many tools of a kind it holds: who grinds has a grinder and a vacuum each. */
   public int each(ToolKind kind) {
     boolean held = type.tools().contains(kind);
-    int some = type.isHandGrinding() ? people : 1;
+    int some = type.isHandGrinding() || type.isMachineGrinding() ? people : 1;
     return held ? some : 0;
   }
 
