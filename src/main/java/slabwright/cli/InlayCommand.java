@@ -20,6 +20,7 @@ import slabwright.project.RefusedInput;
 import slabwright.project.export.GraphicResult;
 import slabwright.project.export.OutFolder;
 import slabwright.site.StencilSpec;
+import slabwright.units.FileName;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -125,7 +126,7 @@ final class InlayCommand implements Callable<Integer> {
   /** The file's name without its ending, cleaned and unlike any before. */
   private String stem(Path graphic) {
     String base =
-        OutFolder.clean(String.valueOf(graphic.getFileName()).replaceFirst("\\.[A-Za-z]+$", ""));
+        FileName.ofId(String.valueOf(graphic.getFileName()).replaceFirst("\\.[A-Za-z]+$", ""));
     String name = base;
     for (int i = 2; !used.add(name); i++) {
       name = base + "-" + i;

@@ -192,5 +192,6 @@ final class DeskWindow {
     stage.focusedProperty().removeListener(looked);
     stage.setOnCloseRequest(null);
     room.close();
+    settings.close();
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,7 +82,14 @@ final class PlanTarget implements FuzzTarget {
     OutFolder folder = new OutFolder(Path.of("target/never-written"));
     Path plan = FOLDER.resolve("none.site.json");
     List<String> said =
-        new JobFiles(done, plan, PaperSize.A3, false, Words.english(), Optional.empty())
+        new JobFiles(
+                done,
+                plan,
+                PaperSize.A3,
+                false,
+                Words.english(),
+                Optional.empty(),
+                Clock.systemUTC())
             .addTo(folder);
     said.stream()
         .map(FuzzRun::fault)

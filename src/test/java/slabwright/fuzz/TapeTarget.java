@@ -32,8 +32,15 @@ final class TapeTarget implements FuzzTarget {
     rooms =
         List.of(
             Files.readString(Path.of("sample-plans/back-office.tape")),
-            "unit m\nwall A B 8.02 open\nwall B C 2*4.51\nwall C D 8.00\nwall D A 9.03\n"
-                + "diagonal A C 12.05\ndiagonal B D 12.07\n");
+            """
+            unit m
+            wall A B 8.02 open
+            wall B C 2*4.51
+            wall C D 8.00
+            wall D A 9.03
+            diagonal A C 12.05
+            diagonal B D 12.07
+            """);
   }
 
   @Override
@@ -48,7 +55,8 @@ final class TapeTarget implements FuzzTarget {
     if (read instanceof Result.Refused<TapeRoom> bad) {
       return bad.refusals().stream().map(Refusal::message).toList();
     }
-    if (!TapeText.read(TapeText.write(read.orThrow())).orThrow().equals(read.orThrow())) {
+    String written = TapeText.write(read.orThrow());
+    if (!TapeText.write(TapeText.read(written).orThrow()).equals(written)) {
       throw new IllegalStateException("not the same once written and read again");
     }
     RoomResult result = RoomAdjustment.of(read.orThrow(), UnitSystem.FEET_INCHES);

@@ -3,6 +3,7 @@ package slabwright.desk.cards;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import slabwright.desk.model.DeskContext;
@@ -26,11 +27,11 @@ public final class PapersCard extends Card {
     this.bench = bench;
     rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    heading("desk.cards.papers.contractor");
+    heading(words().say("desk.cards.papers.contractor"));
     party("contractor", () -> job().contractor(), this::setContractor);
-    heading("desk.cards.papers.client");
+    heading(words().say("desk.cards.papers.client"));
     party("client", () -> job().client(), this::setClient);
-    heading("desk.cards.papers.crew");
+    heading(words().say("desk.cards.papers.crew"));
     rows.choice(
             words().say("desk.cards.papers.crew-reads"),
             LANGUAGES,
@@ -45,36 +46,42 @@ public final class PapersCard extends Card {
     return bench.desk().site().job();
   }
 
-  private void heading(String key) {
-    rows.getChildren().add(Controls.label(words().say(key), "card-part"));
+  private void heading(String text) {
+    rows.getChildren().add(Controls.label(text, "card-part"));
   }
 
-  private void party(String who, Supplier<Party> now, Function<Party, Boolean> set) {
-    line(who + "-name", "desk.cards.papers.name", now, Party::name, set, PapersCard::named);
+  private void party(String who, Supplier<Party> now, Consumer<Party> set) {
+    line(
+        who + "-name",
+        words().say("desk.cards.papers.name"),
+        now,
+        Party::name,
+        set,
+        PapersCard::named);
     line(
         who + "-contact",
-        "desk.cards.papers.contact",
+        words().say("desk.cards.papers.contact"),
         now,
         Party::contact,
         set,
         (p, v) -> new Party(p.name(), v, p.phone(), p.mail(), p.address()));
     line(
         who + "-phone",
-        "desk.cards.papers.phone",
+        words().say("desk.cards.papers.phone"),
         now,
         Party::phone,
         set,
         (p, v) -> new Party(p.name(), p.contact(), v, p.mail(), p.address()));
     line(
         who + "-mail",
-        "desk.cards.papers.mail",
+        words().say("desk.cards.papers.mail"),
         now,
         Party::mail,
         set,
         (p, v) -> new Party(p.name(), p.contact(), p.phone(), v, p.address()));
     line(
         who + "-address",
-        "desk.cards.papers.address",
+        words().say("desk.cards.papers.address"),
         now,
         p -> p.address().replaceAll("\\s*\n\\s*", "; "),
         set,
@@ -91,20 +98,22 @@ public final class PapersCard extends Card {
       String name,
       Supplier<Party> now,
       Function<Party, String> get,
-      Function<Party, Boolean> set,
+      Consumer<Party> set,
       BiFunction<Party, String, Party> with) {
     rows.freeText(
-            words().say(name), () -> get.apply(now.get()), v -> set.apply(with.apply(now.get(), v)))
+            words().say(name),
+            () -> get.apply(now.get()),
+            v -> set.accept(with.apply(now.get(), v)))
         .line()
         .id(id);
   }
 
-  private boolean setContractor(Party to) {
-    return push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
+  private void setContractor(Party to) {
+    push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
   }
 
-  private boolean setClient(Party to) {
-    return push(Message.of("desk.cards.papers.change-client"), job().withClient(to));
+  private void setClient(Party to) {
+    push(Message.of("desk.cards.papers.change-client"), job().withClient(to));
   }
 
   private void setLanguage(String tag) {
@@ -113,8 +122,8 @@ public final class PapersCard extends Card {
     push(Message.of("desk.cards.papers.change-crew-language"), job().withCrew(to));
   }
 
-  private boolean push(Message step, JobDetails to) {
-    return bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
+  private void push(Message step, JobDetails to) {
+    bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
   }
 
   private String language(String tag) {

@@ -65,9 +65,9 @@ public sealed interface GraphicResult {
         OutFolder folder, String prefix, String stem, boolean fontAccepted, Words words)
         throws IOException {
       InlayCutFiles files =
-          new InlayCutFiles(
-              stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted, new TreeMap<>(), words);
-      List<String> said = files.add(folder, prefix, artwork, plan, spec);
+          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), new TreeMap<>(), words);
+      FileSink into = (name, bytes) -> folder.add(prefix + name, bytes);
+      List<String> said = files.add(into, artwork, plan, spec, fontAccepted);
       folder.add(
           prefix + stem + ".json",
           InlayJson.pretty(graphic.toString(), artwork, plan, spec, Words.english()));

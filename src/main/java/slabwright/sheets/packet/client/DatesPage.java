@@ -84,7 +84,7 @@ final class DatesPage {
     Set<String> all = new LinkedHashSet<>();
     floors.values().forEach(rows -> all.addAll(rows.keySet()));
     List<TableColumn> columns = new ArrayList<>(List.of(TableColumn.words("")));
-    floors.keySet().forEach(name -> columns.add(TableColumn.words(name)));
+    floors.keySet().forEach(name -> columns.add(TableColumn.narrow(name)));
     List<List<TableCell>> cells = new ArrayList<>();
     for (String what : all) {
       List<TableCell> row = new ArrayList<>(List.of(TableCell.of(what)));

@@ -3,11 +3,13 @@ package slabwright.inlay.artwork.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
@@ -309,6 +311,24 @@ class PictureArtworkReaderTest {
     double k = art.mmPerPx();
     assertThat(area(art, BLUE) + art.colours().get(0).region().area()).isPositive();
     assertThat(art.colours().get(0).region().area() / (k * k)).isCloseTo(8000, within(80.0));
+  }
+
+  /** The line's softened edge pixels look like the sign, and both of its sides are paper. */
+  @Test
+  void a_thin_line_round_a_sign_is_no_shade_of_its_paper() throws IOException {
+    BufferedImage image = paper(900, 700, BufferedImage.TYPE_INT_RGB, Color.WHITE);
+    Graphics2D g = image.createGraphics();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g.setColor(new Color(0x5a6a75));
+    g.fillRect(300, 250, 200, 150);
+    g.setColor(Color.BLACK);
+    g.setStroke(new BasicStroke(2));
+    g.draw(new Rectangle2D.Double(60.3, 60.3, 780, 580));
+    g.dispose();
+    assertThat(traced(image).colours())
+        .extracting(ColourRegion::hex)
+        .containsExactlyInAnyOrder("#5a6a75", "#000000");
   }
 
   @Test
