@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import slabwright.site.AdviceId;
 import slabwright.site.Finish;
 import slabwright.units.Message;
@@ -175,10 +176,22 @@ final class AreaStepPlanner {
     return Math.max(1, Math.min(count(ToolKind.HAND_GRINDER), vacuums));
   }
 
-  /** How many floor grinders run at once, each with a vacuum and somebody behind it. */
+  /**
+   * How many floor grinders run at once: each with somebody behind it and a vacuum that is known to
+   * pull what they ask for. One runs in any case, and what its vacuum lacks is said elsewhere.
+   */
   private int drivers() {
-    int machines = Math.min(count(ToolKind.FLOOR_GRINDER), count(ToolKind.VACUUM));
+    double asked = airflows(ToolKind.FLOOR_GRINDER).max().orElse(0);
+    int vacuums = (int) airflows(ToolKind.VACUUM).filter(pulls -> pulls >= asked).count();
+    int machines = Math.min(count(ToolKind.FLOOR_GRINDER), vacuums);
     return Math.max(1, Math.min(machines, crew));
+  }
+
+  private DoubleStream airflows(ToolKind kind) {
+    return tools.stream()
+        .filter(t -> t.kind() == kind)
+        .map(JobTool::airflow)
+        .flatMapToDouble(OptionalDouble::stream);
   }
 
   private int count(ToolKind kind) {

@@ -60,7 +60,8 @@ public final class JobTools {
     return all;
   }
 
-  private static Stream<JobTool> each(ShopTool tool) {
+  /** The pieces that the shop has of one tool. */
+  public static Stream<JobTool> each(ShopTool tool) {
     int count = tool.count().maybe().orElse(1);
     ToolKind kind = tool.kind().maybe().orElseThrow();
     return IntStream.rangeClosed(1, count)
