@@ -4,7 +4,6 @@ import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
@@ -16,7 +15,7 @@ final class PdfPictures {
   private static final long MOST_PIXELS = 16_000_000;
   private static final int MOST = 50;
 
-  private final Map<COSBase, Optional<Picture>> known = new IdentityHashMap<>();
+  private final IdentityHashMap<COSBase, Optional<Picture>> known = new IdentityHashMap<>();
   private long pixels;
 
   /**
