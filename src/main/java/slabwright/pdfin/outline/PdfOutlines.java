@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import slabwright.pdfin.painted.PdfPageReader;
+import slabwright.pdfin.page.PdfPageReader;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.units.Message;

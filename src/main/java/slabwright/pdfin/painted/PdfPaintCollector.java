@@ -35,6 +35,7 @@ import org.apache.pdfbox.pdmodel.graphics.state.PDSoftMask;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
+import slabwright.pdfin.page.PdfBudget;
 import slabwright.pdfin.picture.Picture;
 
 /** Runs a page's drawing operators and notes each thing that is painted, in paint order. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import slabwright.pdfin.page.PdfPageReader;
 import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.units.SortedCopy;

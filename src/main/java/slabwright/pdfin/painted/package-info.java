@@ -5,8 +5,6 @@
  * and {@link PdfNote}. {@link PdfPaintCollector} follows the page's operators in its {@link
  * PdfPageFrame} into a {@link PdfGroup}, with {@link PdfPaints}, {@link PdfPens}, {@link
  * PdfGlyphs}, {@link PdfPictures}, {@link PdfNotes} and a {@link PdfLayerStack} over the file's
- * {@link OptionalContent}. {@link PdfPageReader} opens a page for all who read one. {@link
- * PdfBudget} and {@link PdfInflation} bound what a file may ask for; a {@link PdfBudgetException}
- * ends the reading.
+ * {@link OptionalContent}. What a page may ask for is bounded where it is opened.
  */
 package slabwright.pdfin.painted;

@@ -8,7 +8,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import slabwright.pdfin.painted.PdfPageReader;
+import slabwright.pdfin.page.PdfPageReader;
 import slabwright.units.Message;
 import slabwright.units.Result;
 

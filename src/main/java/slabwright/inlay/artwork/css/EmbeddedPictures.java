@@ -1,7 +1,5 @@
 package slabwright.inlay.artwork.css;
 
-import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
@@ -157,7 +155,7 @@ public final class EmbeddedPictures {
     List<TracedPicture.Area> areas = picture.areas();
     for (TracedPicture.Area area : areas.subList(bare ? 1 : 0, areas.size())) {
       SvgElement path = new SvgElement("path");
-      path.attributes.put("d", data(area.outline()));
+      path.attributes.put("d", area.pathData());
       // a style, so that no rule of the file paints it otherwise
       path.attributes.put(
           "style",
@@ -181,23 +179,6 @@ public final class EmbeddedPictures {
       double from = w.map(v -> v * picture.height() / picture.width()).orElse(picture.height());
       page.attributes.put("height", String.valueOf(from));
     }
-  }
-
-  private static String data(Path2D outline) {
-    StringBuilder d = new StringBuilder();
-    double[] c = new double[6];
-    for (PathIterator it = outline.getPathIterator(null, 0.01); !it.isDone(); it.next()) {
-      switch (it.currentSegment(c)) {
-        case PathIterator.SEG_MOVETO -> point(d.append('M'), c);
-        case PathIterator.SEG_LINETO -> point(d.append('L'), c);
-        default -> d.append('Z');
-      }
-    }
-    return d.toString();
-  }
-
-  private static void point(StringBuilder d, double[] c) {
-    d.append(Math.rint(c[0] * 1000) / 1000).append(' ').append(Math.rint(c[1] * 1000) / 1000);
   }
 
   private static double scaling(SvgElement e) {

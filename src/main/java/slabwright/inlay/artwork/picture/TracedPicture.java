@@ -2,6 +2,7 @@ package slabwright.inlay.artwork.picture;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -27,7 +28,25 @@ public record TracedPicture(
   private static final int MOST_BORDERS = 20_000;
 
   /** What has one colour, {@code #rrggbb}; by the even-odd rule. */
-  public record Area(Path2D outline, String hex) {}
+  public record Area(Path2D outline, String hex) {
+    /** The outline as the {@code d} of an SVG path, to a thousandth of a pixel. */
+    public String pathData() {
+      StringBuilder d = new StringBuilder();
+      double[] c = new double[6];
+      for (PathIterator it = outline.getPathIterator(null, 0.01); !it.isDone(); it.next()) {
+        switch (it.currentSegment(c)) {
+          case PathIterator.SEG_MOVETO -> point(d.append('M'), c);
+          case PathIterator.SEG_LINETO -> point(d.append('L'), c);
+          default -> d.append('Z');
+        }
+      }
+      return d.toString();
+    }
+
+    private static void point(StringBuilder d, double[] c) {
+      d.append(Math.rint(c[0] * 1000) / 1000).append(' ').append(Math.rint(c[1] * 1000) / 1000);
+    }
+  }
 
   public TracedPicture {
     areas = List.copyOf(areas);
