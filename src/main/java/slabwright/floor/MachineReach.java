@@ -74,7 +74,7 @@ public final class MachineReach {
         machine,
         middle,
         head(machine, middle),
-        necks.isEmpty() ? covered : covered.union(covered(necks, half(machine))),
+        necks.isEmpty() ? covered : covered.unionLarge(covered(necks, half(machine))),
         turned.lost());
   }
 
@@ -123,7 +123,7 @@ public final class MachineReach {
   /** Where it rolls through between places to work at. */
   private Region necks(Machine machine, Region rolls, Region middle) {
     double more = machine.clearance().mm() - machine.passing().mm();
-    return more > 0 ? rolls.minus(middle.offset(CORNER * more, tolerance)) : Region.empty();
+    return more > 0 ? rolls.minusLarge(middle.offset(CORNER * more, tolerance)) : Region.empty();
   }
 
   /**

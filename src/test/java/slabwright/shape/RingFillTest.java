@@ -107,6 +107,21 @@ class RingFillTest {
     assertThat(r.geometry().isValid()).isTrue();
   }
 
+  @Test
+  void one_noding_of_both_gives_the_same_as_the_overlay_of_two_regions() {
+    RandomRings random = new RandomRings(15);
+    for (int i = 0; i < 300; i++) {
+      Region a = Region.of(random.some(5), random.rule());
+      Region b = Region.of(random.some(5), random.rule());
+      double near = 0.002 * (a.boundaryLength() + b.boundaryLength());
+
+      assertThat(a.minusLarge(b).area()).isCloseTo(a.minus(b).area(), within(near));
+      assertThat(a.minusLarge(b).minus(a.minus(b)).area()).isLessThan(near);
+      assertThat(a.unionLarge(b).area()).isCloseTo(a.union(b).area(), within(near));
+      assertThat(a.union(b).minus(a.unionLarge(b)).area()).isLessThan(near);
+    }
+  }
+
   private static Ring circle(double radius) {
     List<Vec> points = new ArrayList<>();
     for (int i = 0; i < 2000; i++) {
