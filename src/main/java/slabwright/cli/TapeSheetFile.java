@@ -40,7 +40,7 @@ final class TapeSheetFile {
     AtomicFile.write(out, kind.endsWith(".svg") ? svg(pages) : pdf(pages, name, today));
   }
 
-  private static byte[] svg(List<PrintedPage> pages) {
+  private static byte[] svg(List<PrintedPage> pages) throws IOException {
     String first = SheetFiles.svgs(pages.subList(0, 1)).values().iterator().next();
     return first.getBytes(StandardCharsets.UTF_8);
   }

@@ -84,9 +84,7 @@ final class DeskWindow {
   }
 
   private Words words() {
-    return Words.ofTag(settings.language())
-        .filter(w -> !settings.language().isEmpty())
-        .orElse(ofSystem);
+    return Words.ofTag(settings.language()).orElse(ofSystem);
   }
 
   /**

@@ -180,20 +180,12 @@ final class PlanScreen extends BorderPane {
 
   /** To where a figure of the tally comes from. */
   private void figure(TallyItem item) {
-    String key = item.what().key();
-    switch (key.substring(key.lastIndexOf('.') + 1)) {
-      case "still-open" -> {
-        listed = !listed;
-        bench.focus().changed().fire();
-      }
-      case "net-floor" -> leadTo(Stage.MEASURE, "fold-floor-area");
-      case "machine" -> leadTo(Stage.PREP, "fold-machines");
-      case "by-hand" -> leadTo(Stage.PREP, "fold-machine-and-hand");
-      case "edges", "cut-in" -> leadTo(Stage.PREP, "fold-edges");
-      case "inlay" -> leadTo(Stage.INLAY, "fold-on-the-floor");
-      case "price" -> leadTo(Stage.FINISH, "fold-shop-book");
-      case "air-fan-off" -> leadTo(Stage.FINISH, "fold-air-while-coating");
-      default -> leadTo(Stage.FINISH, "fold-days-whole-site");
+    FigureSource from = FigureSource.of(item);
+    if (from.field().isEmpty()) {
+      listed = !listed;
+      bench.focus().changed().fire();
+    } else {
+      leadTo(from.stage(), from.field());
     }
   }
 

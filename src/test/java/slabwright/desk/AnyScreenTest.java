@@ -113,4 +113,21 @@ class AnyScreenTest {
       assertThat(kept.folder()).isEqualTo(Optional.of(data.toAbsolutePath()));
     }
   }
+
+  @Test
+  void a_plan_opened_by_a_double_click_fills_the_slab() throws Exception {
+    Path plan = TestSites.withArrow(data);
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1440, 900, List.of(plan.toString()))) {
+      DeskGestures hands = new DeskGestures(desk);
+      hands.stage(Stage.INLAY);
+      desk.settleAll();
+      var seen = DeskUnderTest.on(() -> hands.slab().viewport());
+      DeskUnderTest.on(
+          () -> {
+            hands.slab().fit();
+            return null;
+          });
+      assertThat(seen).isEqualTo(DeskUnderTest.on(() -> hands.slab().viewport()));
+    }
+  }
 }

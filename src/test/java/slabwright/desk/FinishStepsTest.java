@@ -73,6 +73,9 @@ class FinishStepsTest {
   @Test
   void a_step_says_what_is_still_asked_on_it_until_it_is_answered() throws TimeoutException {
     assertThat(asks("slab-and-air-as-measured")).startsWith("! ").contains(" more)");
+    assertThat(asks("finish-system"))
+        .isEqualTo("! Nothing goes on the floor yet: choose coats. (and 1 more)");
+    hands.choose("finish-exposure", "fine aggregate");
     assertThat(asks("finish-system")).isEqualTo("! Nothing goes on the floor yet: choose coats.");
     hands.click("add-coat");
     assertThat(asks("finish-system")).isEmpty();

@@ -157,6 +157,7 @@ public final class SlabView extends Region {
   public void fit() {
     Optional<FloorPicture> p = pictures.picture();
     if (p.isPresent()) {
+      centred = true;
       fitted = true;
       fittedArea = p.get().area().id();
       setViewport(Viewport.fitting(p.get().bounds(), box()));

@@ -73,19 +73,17 @@ public abstract class Card extends VBox {
   /**
    * Shows the card as it is now. A folded one keeps its rows as they were until it is unfolded; a
    * step does not, as what it asks is found by its rows.
-   *
-   * @param asks what is asked on it and not answered, in one sentence; empty for nothing
    */
-  final void show(CardFolding folding, String asks) {
+  final void show(CardFolding folding) {
     boolean folded = folding.isFolded(key);
     turn =
         () -> {
           folding.setFolded(key, !folded);
           if (!isStep) {
-            show(folding, asks);
+            show(folding);
           }
         };
-    head.show(title(), folded, asks);
+    head.show(title(), folded);
     pseudoClassStateChanged(FOLDED, folded);
     Controls.show(body, !folded);
     body.pseudoClassStateChanged(STALE, !isTrue.getAsBoolean());
@@ -93,6 +91,11 @@ public abstract class Card extends VBox {
       refresh();
     }
     Controls.show(this, isWanted());
+  }
+
+  /** Says on its heading what is asked on it and not answered; empty for nothing. */
+  final void ask(String what) {
+    head.ask(what);
   }
 
   /** Unfolds it, so that a field of it can be led to. */

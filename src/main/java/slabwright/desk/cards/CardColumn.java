@@ -159,7 +159,9 @@ public final class CardColumn extends ScrollPane {
             bench.settings(),
             now.stream().filter(Card::isStep).map(Card::key).findFirst().orElse(""),
             this::refresh);
-    now.forEach(c -> c.show(folding(c), c.isStep() ? asks(c) : ""));
+    now.forEach(c -> c.show(folding(c)));
+    // Only now, as what is asked is found by the rows that were just made.
+    now.stream().filter(Card::isStep).forEach(c -> c.ask(asks(c)));
   }
 
   private CardFolding folding(Card card) {

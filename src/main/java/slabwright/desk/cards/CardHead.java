@@ -56,14 +56,13 @@ final class CardHead extends VBox {
     beside.getChildren().add(node);
   }
 
-  /**
-   * Shows the heading.
-   *
-   * @param asked said under it, behind an exclamation mark; empty for nothing
-   */
-  void show(String title, boolean folded, String asked) {
-    asks.setText("! " + asked);
-    Controls.show(asks, !asked.isEmpty());
+  /** Says something under the heading behind an exclamation mark; empty for nothing. */
+  void ask(String what) {
+    asks.setText("! " + what);
+    Controls.show(asks, !what.isEmpty());
+  }
+
+  void show(String title, boolean folded) {
     heading.setText(title);
     sign.setIconCode(folded ? Feather.CHEVRON_RIGHT : Feather.CHEVRON_DOWN);
     Controls.show(beside, !folded);

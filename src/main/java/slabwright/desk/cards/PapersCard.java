@@ -100,10 +100,7 @@ public final class PapersCard extends Card {
       Function<Party, String> get,
       Consumer<Party> set,
       BiFunction<Party, String, Party> with) {
-    rows.freeText(
-            words().say(name),
-            () -> get.apply(now.get()),
-            v -> set.accept(with.apply(now.get(), v)))
+    rows.freeText(name, () -> get.apply(now.get()), v -> set.accept(with.apply(now.get(), v)))
         .line()
         .id(id);
   }

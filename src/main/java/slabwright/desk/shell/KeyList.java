@@ -52,7 +52,10 @@ public final class KeyList extends VBox {
     lines.getStyleClass().add("key-lines");
     Node away =
         Controls.icon(
-            Icons.of(Feather.X, 15), words.say("desk.shell.key-list.away"), "Esc", this::away);
+            Icons.of(Feather.X, 15),
+            words.say("desk.shell.key-list.away"),
+            words.say("desk.shell.key-list.esc-key"),
+            this::away);
     HBox head =
         new HBox(
             10,
@@ -127,8 +130,9 @@ public final class KeyList extends VBox {
     }
     commands.all().filter(c -> !c.key().isEmpty()).forEach(c -> all.add(line(c)));
     all.add(hand(Message.of("desk.shell.key-list.fit"), "F"));
-    all.add(hand(Message.of("desk.shell.key-list.esc"), "Esc"));
-    all.add(hand(Message.of("desk.shell.key-list.enter"), "Enter"));
+    all.add(hand(Message.of("desk.shell.key-list.esc"), words.say("desk.shell.key-list.esc-key")));
+    all.add(
+        hand(Message.of("desk.shell.key-list.enter"), words.say("desk.shell.key-list.enter-key")));
     all.add(
         hand(
             Message.of("desk.shell.key-list.arrows"), words.say("desk.shell.key-list.arrows-key")));

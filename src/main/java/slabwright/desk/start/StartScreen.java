@@ -17,6 +17,9 @@ import slabwright.words.Words;
 
 /** The empty first screen: ways to begin at the left, plans to go on with at the right. */
 public final class StartScreen extends StackPane {
+  /** So wide that the ways to begin and the picture stand side by side. */
+  private static final double WITH_PICTURE = 1130;
+
   private final StartActions doors;
   private final Words words;
   private final VBox resume = new VBox();
@@ -44,6 +47,7 @@ public final class StartScreen extends StackPane {
     notice.setMaxHeight(Region.USE_PREF_SIZE);
     getChildren().addAll(halves, notice);
     setAlignment(notice, Pos.BOTTOM_CENTER);
+    widthProperty().addListener((o, was, is) -> fit());
   }
 
   private VBox begin() {
@@ -112,7 +116,12 @@ public final class StartScreen extends StackPane {
     section(words.say("desk.start.start-screen.not-saved-last-time"), recovered, true);
     section(words.say("desk.start.start-screen.recent-plans"), recent, false);
     Controls.show(resume, !resume.getChildren().isEmpty());
-    picture.setVisible(resume.getChildren().isEmpty());
+    fit();
+  }
+
+  /** The picture is there where it has room, and nothing to go on with. */
+  private void fit() {
+    Controls.show(picture, resume.getChildren().isEmpty() && getWidth() >= WITH_PICTURE);
   }
 
   private void section(String heading, List<StartEntry> plans, boolean rescued) {

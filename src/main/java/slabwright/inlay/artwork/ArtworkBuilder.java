@@ -43,7 +43,7 @@ public final class ArtworkBuilder {
     this.page = page;
     this.options = options;
     this.notes = notes;
-    this.palette = ColourMerging.of(all, options.mergeDeltaE(), notes);
+    this.palette = ColourMerging.of(all, options, notes);
     this.shapes =
         all.stream()
             .filter(s -> !options.ignored().contains(s.hex()))

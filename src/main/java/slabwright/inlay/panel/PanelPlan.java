@@ -213,7 +213,7 @@ public record PanelPlan(
 
   /** The panels that have an opening of this stencil; the others are not cut for it. */
   public List<Panel> cut(Stencil stencil) {
-    return of(stencil).panels.stream().filter(p -> !p.openings(stencil).isEmpty()).toList();
+    return of(stencil).panels.stream().filter(p -> p.opens(stencil)).toList();
   }
 
   /** Film used for this stencil, mm of roll. */

@@ -14,8 +14,8 @@ import slabwright.units.SortedCopy;
  * XObjects), cut by clips and masks. Frame: pixels of 1/96 inch from the top-left of the page as it
  * is shown, x right, y down.
  *
- * <p>Known limits: pictures and meshes are left out, fades and patterns are one colour, each with a
- * note. How much a file may ask for is bounded, so that a small file can't fill the memory.
+ * <p>Known limits: meshes are left out, fades and patterns are one colour, each with a note. How
+ * much a file may ask for is bounded, so that a small file can't fill the memory.
  *
  * @param width of the page, px
  * @param height as the width

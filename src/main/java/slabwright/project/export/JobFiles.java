@@ -51,15 +51,23 @@ public record JobFiles(
    */
   public List<String> addTo(OutFolder folder) throws IOException {
     LocalDate today = LocalDate.now(clock);
-    PacketFiles.of(result, paper, today, words, crew).since(plan).addTo(folder);
     NamedFiles files = new NamedFiles(result, words, clock);
-    List<PrintedPage> pages = SheetRequest.pages(result, paper, words, today);
-    files.pdf(folder, pages, n -> {});
-    files.svgs(folder, pages, n -> {});
+    BesideTask<List<String>> cut = BesideTask.start(() -> cutFiles(files, folder));
+    BesideTask<List<PrintedPage>> sheets = BesideTask.start(() -> sheets(files, folder, today));
+    PacketFiles.of(result, paper, today, words, crew).since(plan).addTo(folder);
     files.numbers(folder);
     files.tables(folder);
     files.calendars(folder);
-    return cutFiles(files, folder);
+    sheets.join();
+    return cut.join();
+  }
+
+  private List<PrintedPage> sheets(NamedFiles files, OutFolder folder, LocalDate today)
+      throws IOException {
+    List<PrintedPage> pages = SheetRequest.pages(result, paper, words, today);
+    files.pdf(folder, pages, n -> {});
+    files.svgs(folder, pages, n -> {});
+    return pages;
   }
 
   private List<String> cutFiles(NamedFiles files, OutFolder folder) throws IOException {

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.IntConsumer;
+import slabwright.drawing.paint.SvgFonts;
 import slabwright.drawing.paint.SvgPainter;
 import slabwright.inlay.PlacedInlay;
 import slabwright.project.InlayFileNames;
@@ -42,11 +43,14 @@ record NamedFiles(SiteResult result, Words words, Clock clock) {
   }
 
   /** Each page as an SVG; {@code before} is told before each page how many are done. */
-  void svgs(FileSink into, List<PrintedPage> pages, IntConsumer before) {
-    for (int i = 0; i < pages.size(); i++) {
-      before.accept(i);
-      PrintedPage page = pages.get(i);
-      into.add("sheets/" + page.name() + ".svg", SvgPainter.write(page.drawing(), page.title()));
+  void svgs(FileSink into, List<PrintedPage> pages, IntConsumer before) throws IOException {
+    try (SvgFonts fonts = new SvgFonts()) {
+      for (int i = 0; i < pages.size(); i++) {
+        before.accept(i);
+        PrintedPage page = pages.get(i);
+        String svg = SvgPainter.write(page.drawing(), page.title(), fonts);
+        into.add("sheets/" + page.name() + ".svg", svg);
+      }
     }
   }
 

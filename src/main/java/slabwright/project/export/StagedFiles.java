@@ -19,8 +19,9 @@ import slabwright.store.FolderDeletion;
 public final class StagedFiles implements FileSink {
   private final TreeMap<String, byte[]> files = new TreeMap<>();
 
+  /** Adds a file; parts of a job that are made side by side add theirs as they come. */
   @Override
-  public void add(String name, byte[] bytes) {
+  public synchronized void add(String name, byte[] bytes) {
     if (files.put(name, bytes) != null) {
       throw new IllegalArgumentException("two files of one name: " + name);
     }

@@ -133,14 +133,34 @@ class PictureArtworkReaderTest {
     assertThat(area(art, new Color(255, 0, 0))).isPositive();
   }
 
+  /** As drawing programs and converters write them: white paper used to come out black. */
+  @Test
+  void a_jpeg_in_inks_kept_as_brightness_and_difference_is_read() throws IOException {
+    byte[] marker = {
+      (byte) 0xff, (byte) 0xee, 0, 14, 'A', 'd', 'o', 'b', 'e', 0, 100, 0, 0, 0, 0, 2
+    };
+    // of what 255 less the inverted inks is: nothing on paper, 0 255 255 in the square
+    int[] paper = {0, 128, 128, 255};
+    int[] square = {179, 171, 0, 255};
+    Artwork art = (Artwork) read(inserted(inks(paper, square), marker), TraceSettings.TOLD);
+    assertThat(art.background().map(ColourRegion::hex)).contains("#ffffff");
+    assertThat(area(art, new Color(255, 0, 0))).isPositive();
+  }
+
   /** Magenta and yellow on white. */
   private static byte[] inks(boolean inverted) throws IOException {
+    int[] ink = {0, 255, 255, 0};
+    return inverted
+        ? inks(new int[] {255, 255, 255, 255}, Arrays.stream(ink).map(i -> 255 - i).toArray())
+        : inks(new int[4], ink);
+  }
+
+  private static byte[] inks(int[] paper, int[] square) throws IOException {
     WritableRaster inks = Raster.createInterleavedRaster(0, 96, 96, 4, null);
     for (int y = 0; y < 96; y++) {
       for (int x = 0; x < 96; x++) {
         boolean in = x >= 24 && x < 72 && y >= 24 && y < 72;
-        int[] ink = {0, in ? 255 : 0, in ? 255 : 0, 0};
-        inks.setPixel(x, y, Arrays.stream(ink).map(i -> inverted ? 255 - i : i).toArray());
+        inks.setPixel(x, y, in ? square : paper);
       }
     }
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
