@@ -19,6 +19,7 @@ import slabwright.project.RefusedInput;
 import slabwright.project.export.GraphicResult;
 import slabwright.project.export.OutFolder;
 import slabwright.site.StencilSpec;
+import slabwright.units.FileName;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -44,7 +45,12 @@ final class InlayCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  InlayCommand(Words words) {
+    this.words = words;
+  }
+
   private final Set<String> used = new HashSet<>();
 
   @Override
@@ -77,7 +83,7 @@ final class InlayCommand implements Callable<Integer> {
       String why = words.say("cli.inlay.own-fault", graphic.toString(), fault.toString());
       spec.commandLine().getErr().println(why);
       if (json) {
-        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json(words));
+        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json());
       }
       return ExitCode.OWN_FAULT.code();
     }
@@ -89,7 +95,7 @@ final class InlayCommand implements Callable<Integer> {
         GraphicResult.compute(graphic, options.width().mm(), settings, how, options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
-      print.println(result.json(words));
+      print.println(result.json());
     }
     if (result instanceof GraphicResult.Unusable unusable) {
       spec.commandLine().getErr().println(words.say(unusable.message()));
@@ -114,7 +120,7 @@ final class InlayCommand implements Callable<Integer> {
   /** The file's name without its ending, cleaned and unlike any before. */
   private String stem(Path graphic) {
     String base =
-        OutFolder.clean(String.valueOf(graphic.getFileName()).replaceFirst("\\.[A-Za-z]+$", ""));
+        FileName.ofId(String.valueOf(graphic.getFileName()).replaceFirst("\\.[A-Za-z]+$", ""));
     String name = base;
     for (int i = 2; !used.add(name); i++) {
       name = base + "-" + i;

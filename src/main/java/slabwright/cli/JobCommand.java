@@ -3,6 +3,8 @@ package slabwright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -44,7 +46,18 @@ final class JobCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+  private final Clock clock;
+
+  JobCommand(Words words) {
+    this(words, Clock.system(ZoneId.systemDefault()));
+  }
+
+  /** A job whose files are made at the moment that the clock says. */
+  JobCommand(Words words, Clock clock) {
+    this.words = words;
+    this.clock = clock;
+  }
 
   @Override
   public Integer call() throws RefusedInput, IOException {
@@ -54,7 +67,8 @@ final class JobCommand implements Callable<Integer> {
     Optional<Words> crew = PlanLoader.orRefuse(JobFiles.crewWords(language, words));
     SiteResult result = PlanLoader.compute(site, plan);
     OutFolder folder = new OutFolder(out);
-    List<String> said = new JobFiles(result, plan, chosen, acceptFont, words, crew).addTo(folder);
+    List<String> said =
+        new JobFiles(result, plan, chosen, acceptFont, words, crew, clock).addTo(folder);
     folder.commit();
     summary(site, result, folder);
     PrintWriter err = spec.commandLine().getErr();

@@ -3,58 +3,103 @@ package slabwright.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import slabwright.project.RefusedInput;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ScopeType;
 import slabwright.units.Length;
-import slabwright.units.Refusal;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
 /** The command line: one class a command. How they end: {@link ExitCode}. */
-@Command(
-    name = "slabwright",
-    subcommands = {
-      JobCommand.class,
-      CheckCommand.class,
-      TallyCommand.class,
-      InlayCommand.class,
-      SheetsCommand.class,
-      TapeCommand.class,
-      ProofCommand.class,
-      ActualsCommand.class,
-      PictureCommand.class,
-      ReleaseCommand.class,
-      ChangesCommand.class
-    },
-    mixinStandardHelpOptions = true,
-    synopsisSubcommandLabel = "COMMAND")
+@Command(name = "slabwright", mixinStandardHelpOptions = true, synopsisSubcommandLabel = "COMMAND")
 public final class SlabwrightCommand {
   private static final String VERSION = "0.1.0";
+  private static final String LANGUAGE = "--language";
 
-  /** Runs a command and returns its exit code. */
+  /**
+   * Runs a command and returns its exit code. It speaks the language that is asked for, else the
+   * system's; English where nobody has written that one.
+   */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    Words words = Words.english();
+    Optional<String> asked = asked(args);
+    Optional<Words> chosen = asked.map(Words::ofTag).orElse(Optional.of(Words.ofSystem()));
+    if (chosen.isEmpty()) {
+      err.println(Words.ofSystem().say("cli.slabwright.no-language", asked.orElse("")));
+      err.flush();
+      return ExitCode.USAGE.code();
+    }
+    Words words = chosen.get();
     CommandLine line = commands(words);
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(Length.class, text -> length(text, words));
-    line.setExecutionExceptionHandler((e, cmd, parsed) -> exitCode(e, err, words));
-    int code = line.execute(args.length == 0 ? new String[] {"--help"} : args);
+    line.registerConverter(Path.class, text -> path(text, words));
+    CommandFaults faults = new CommandFaults(err, words);
+    line.setExecutionExceptionHandler((e, cmd, parsed) -> faults.say(e).code());
+    int code = code(line, faults, args.length == 0 ? new String[] {"--help"} : args);
     out.flush();
     err.flush();
     return code;
   }
 
+  private static Optional<String> asked(String... args) {
+    for (int i = 0; i < args.length; i++) {
+      if (args[i].startsWith(LANGUAGE + "=")) {
+        return Optional.of(args[i].substring(LANGUAGE.length() + 1));
+      }
+      if (args[i].equals(LANGUAGE) && i + 1 < args.length) {
+        return Optional.of(args[i + 1]);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Errors too are said in a line: a drawing may be larger than the memory, or deeper. */
+  private static int code(CommandLine line, CommandFaults faults, String... args) {
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+      return faults.say(tooMuch).code();
+    }
+  }
+
   /** The commands with their help in the reader's language. */
   static CommandLine commands(Words words) {
     CommandLine line = new CommandLine(new SlabwrightCommand());
+    line.getCommandSpec().addOption(language());
+    List.of(
+            new JobCommand(words),
+            new CheckCommand(words),
+            new TallyCommand(words),
+            new InlayCommand(words),
+            new SheetsCommand(words),
+            new TapeCommand(words),
+            new ProofCommand(words),
+            new ActualsCommand(words),
+            new PictureCommand(words),
+            new ReleaseCommand(words),
+            new ChangesCommand(words))
+        .forEach(line::addSubcommand);
     line.setResourceBundle(words.bundle("cli-options"));
     line.getCommandSpec().version(words.say("cli.slabwright.version", version()));
     return line;
+  }
+
+  /** Of every command. It is read before the others, as their help is in it. */
+  private static OptionSpec language() {
+    return OptionSpec.builder(LANGUAGE)
+        .paramLabel("TAG")
+        .descriptionKey("language")
+        .type(String.class)
+        .scopeType(ScopeType.INHERIT)
+        .build();
   }
 
   /** The release, and the commit when the build wrote it down. */
@@ -72,33 +117,22 @@ public final class SlabwrightCommand {
     }
   }
 
+  private static Path path(String text, Words words) {
+    try {
+      if (!text.isBlank()) {
+        return Path.of(text);
+      }
+    } catch (InvalidPathException e) {
+      throw new CommandLine.TypeConversionException(words.say("cli.slabwright.no-path", text));
+    }
+    throw new CommandLine.TypeConversionException(words.say("cli.slabwright.no-path", text));
+  }
+
   private static Length length(String text, Words words) {
     Result<Length> read = Length.parse(text);
     if (read instanceof Result.Refused<Length> bad) {
       throw new CommandLine.TypeConversionException(words.say(bad.message()));
     }
     return read.orThrow();
-  }
-
-  /** The sentence with its place in the file, where the sentence does not say it already. */
-  private static String line(Refusal r, Words words) {
-    String sentence = words.say(r.message());
-    return r.place().isEmpty() || sentence.contains(r.place())
-        ? sentence
-        : r.place() + ": " + sentence;
-  }
-
-  private static int exitCode(Exception e, PrintWriter err, Words words) {
-    if (e instanceof RefusedInput refusal) {
-      refusal.refusals().forEach(r -> err.println(line(r, words)));
-      return ExitCode.REFUSED.code();
-    }
-    if (e instanceof FileSystemException f) {
-      String why = f.getReason() == null ? f.getClass().getSimpleName() : f.getReason();
-      err.println(words.say("cli.slabwright.file-unusable", String.valueOf(f.getFile()), why));
-      return ExitCode.REFUSED.code();
-    }
-    err.println(words.say("cli.slabwright.own-fault", e.toString()));
-    return ExitCode.OWN_FAULT.code();
   }
 }

@@ -12,6 +12,6 @@
  *
  * <p>{@link SystemServices} is what tests replace: files chosen ({@link Chooser}, {@link
  * WindowChooser}, {@link FolderMemory}), paper ({@link Printing}, {@link FxPrinting}), the {@link
- * UserDataFolder}. {@link ComputationProgress} says what still runs.
+ * UserDataFolder}.
  */
 package slabwright.desk;

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.site.GraphicSource;
+import slabwright.units.SortedCopy;
 
 /**
  * How a graphic's file is read, beside its width and colours.
@@ -17,7 +18,7 @@ import slabwright.site.GraphicSource;
  */
 public record GraphicSettings(int page, TraceSettings tracing, Map<String, String> merged) {
   public GraphicSettings {
-    merged = Map.copyOf(merged);
+    merged = SortedCopy.of(merged);
   }
 
   /** As an inlay's source says. */

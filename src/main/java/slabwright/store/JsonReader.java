@@ -19,6 +19,7 @@ import slabwright.units.Refusal;
 final class JsonReader {
   private static final int DEEPEST = 60;
   private static final int LONGEST_NUMBER = 60;
+  private static final int LONGEST_NAME = 40;
 
   private final JsonParser parser;
   private final List<Refusal> faults;
@@ -96,7 +97,7 @@ final class JsonReader {
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       String name = parser.currentName();
       parser.nextToken();
-      JsonValue value = value(path.isEmpty() ? name : path + "." + name);
+      JsonValue value = value(path.isEmpty() ? inPath(name) : path + "." + inPath(name));
       if (fields.put(name, value) != null) {
         faults.add(
             Refusal.at(
@@ -105,6 +106,11 @@ final class JsonReader {
       }
     }
     return new JsonValue.Obj(fields, place);
+  }
+
+  /** The name as it stands in a path: those we know are short, and any other is cut. */
+  private static String inPath(String name) {
+    return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME) + "…";
   }
 
   private JsonValue array(String path, JsonValue.Place place) throws IOException {

@@ -24,6 +24,9 @@ public final class Words {
   /** Numbers in Spanish as in the Americas: no page mixes a decimal comma with a point. */
   private static final Locale SPANISH = Locale.forLanguageTag("es-US");
 
+  /** A path of a file is longer than anything else that is worth quoting whole. */
+  private static final int LONGEST_QUOTED = 240;
+
   private static final List<Locale> WRITTEN = List.of(Locale.ENGLISH, SPANISH);
 
   private final Locale locale;
@@ -34,9 +37,13 @@ public final class Words {
     this.units = units;
   }
 
-  /** The same, showing one figure where a sentence gives it in both systems. */
+  /**
+   * The same, showing one figure where a sentence gives it in both systems. English is spelled as
+   * in the States, and as in Britain where a job is in metres.
+   */
   public Words inUnits(UnitSystem system) {
-    return new Words(locale, Optional.of(system));
+    boolean british = locale.equals(Locale.ENGLISH) && system == UnitSystem.METRIC;
+    return new Words(british ? Locale.UK : locale, Optional.of(system));
   }
 
   /** The words of a language; English where a sentence has none in it. */
@@ -51,6 +58,11 @@ public final class Words {
     return WRITTEN.stream().anyMatch(l -> l.getLanguage().equals(asked.getLanguage()))
         ? Optional.of(of(asked))
         : Optional.empty();
+  }
+
+  /** The words of the system's language; English where nobody has written that one. */
+  public static Words ofSystem() {
+    return ofTag(Locale.getDefault().toLanguageTag()).orElseGet(Words::english);
   }
 
   public static Words english() {
@@ -100,7 +112,21 @@ public final class Words {
   }
 
   private Object value(Object v) {
-    return v instanceof Message m ? say(m) : v;
+    return v instanceof Message m ? say(m) : v instanceof String text ? printable(text) : v;
+  }
+
+  /** Without the signs that no reader sees but a terminal or a page may trip over. */
+  private static String printable(String text) {
+    return text.chars().anyMatch(Words::isHidden)
+        ? text.codePoints()
+            .map(c -> isHidden(c) ? ' ' : c)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+            .toString()
+        : text;
+  }
+
+  private static boolean isHidden(int c) {
+    return Character.isISOControl(c) && c != '\n';
   }
 
   private String pattern(String key) {
@@ -122,6 +148,11 @@ public final class Words {
         format.setFormat(i, new HalfUp(d));
       }
     }
+    for (int i = 0; pattern.contains("{" + i); i++) {
+      if (pattern.contains("\"{" + i + "}\"")) {
+        format.setFormatByArgumentIndex(i, new Quoted());
+      }
+    }
     return format;
   }
 
@@ -132,6 +163,26 @@ public final class Words {
     @Override
     public StringBuffer format(Object o, StringBuffer to, FieldPosition at) {
       return to.append(o);
+    }
+
+    @Override
+    public Object parseObject(String text, ParsePosition at) {
+      throw new UnsupportedOperationException();
+    }
+  }
+
+  /** What a file says, between quotation marks: on one line, and no longer than one can read. */
+  private static final class Quoted extends Format {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public StringBuffer format(Object o, StringBuffer to, FieldPosition at) {
+      String line = String.valueOf(o).replace('\n', ' ');
+      int end = Math.min(line.length(), LONGEST_QUOTED);
+      return line.length() <= LONGEST_QUOTED
+          ? to.append(line)
+          : to.append(line, 0, Character.isHighSurrogate(line.charAt(end - 1)) ? end - 1 : end)
+              .append('…');
     }
 
     @Override

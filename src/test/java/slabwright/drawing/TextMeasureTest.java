@@ -20,6 +20,7 @@ class TextMeasureTest {
     assertThat(TextMeasure.width("0", STYLE)).isCloseTo(4 * 1303 / 2048.0, within(1e-5));
     assertThat(TextMeasure.width("12 34", STYLE))
         .isCloseTo(4 * (4 * 1303 + 651) / 2048.0, within(1e-4));
+    assertThat(TextMeasure.CAP_HEIGHT).isCloseTo(1493 / 2048.0, within(1e-9));
   }
 
   @Test

@@ -40,6 +40,16 @@ class WordsTest {
   }
 
   @Test
+  void what_a_file_says_is_quoted_on_one_line_and_never_without_end() {
+    assertThat(words.say("words.trial.quoted", "a\nb\u001b[2J"))
+        .isEqualTo("\"a b [2J\" is no length.");
+    assertThat(words.say("words.trial.quoted", "9".repeat(5000)))
+        .hasSizeLessThan(300)
+        .endsWith("9…\" is no length.");
+    assertThat(words.say("words.trial.outer", "two\nlines")).isEqualTo("(two\nlines)");
+  }
+
+  @Test
   void whole_numbers_have_no_commas_unless_asked() {
     assertThat(words.say("words.trial.plain", "A", 12345)).isEqualTo("A's 12345rd wall");
     assertThat(words.say("words.trial.grouped", 12345)).isEqualTo("12,345");

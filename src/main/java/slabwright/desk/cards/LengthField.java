@@ -111,6 +111,13 @@ public final class LengthField extends VBox {
     return this;
   }
 
+  /** For a line of words, as wide as the card leaves room. */
+  public LengthField line() {
+    field.setMinWidth(40);
+    field.setPrefColumnCount(17);
+    return this;
+  }
+
   /** For several beside each other. */
   public LengthField narrow() {
     field.setMinWidth(40);

@@ -5,6 +5,6 @@
  * begin at {@link FieldRows} (entry), which makes rows of {@link LengthField} and of numbers in a
  * {@link NumberRange}. {@link FindingRow} is a sentence with a way to its place, by {@link
  * PlaceNavigator} and {@link PlaceCycle}; {@link HintCard}, {@link LookHereCard}, {@link
- * ComputingRow} and {@link PictureRow} are the rest.
+ * PapersCard}, {@link ComputingRow} and {@link PictureRow} are the rest.
  */
 package slabwright.desk.cards;

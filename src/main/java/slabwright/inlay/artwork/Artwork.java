@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.shape.Bounds;
 import slabwright.units.Message;
+import slabwright.units.SortedCopy;
 
 /**
  * A graphic as it will lie on the floor: one region for each colour that is seen.
@@ -41,7 +42,7 @@ public record Artwork(
     colours = List.copyOf(colours);
     warnings = List.copyOf(warnings);
     questions = List.copyOf(questions);
-    names = Map.copyOf(names);
+    names = SortedCopy.of(names);
   }
 
   /** The same, with a picture in it that was traced. */

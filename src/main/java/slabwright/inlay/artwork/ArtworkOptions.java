@@ -3,6 +3,7 @@ package slabwright.inlay.artwork;
 import java.util.Map;
 import java.util.Set;
 import slabwright.units.Message;
+import slabwright.units.SortedCopy;
 
 /**
  * How a graphic is read.
@@ -29,8 +30,8 @@ public record ArtworkOptions(
   private static final double WIDEST_MM = 100_000;
 
   public ArtworkOptions {
-    ignored = Set.copyOf(ignored);
-    merged = Map.copyOf(merged);
+    ignored = SortedCopy.of(ignored);
+    merged = SortedCopy.of(merged);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
+import slabwright.units.CieLab;
 import slabwright.units.Message;
 
 /**
@@ -44,9 +45,9 @@ final class ColourMerging {
     if (deltaE <= 0) {
       return hex;
     }
-    Lab mine = Lab.of(hex);
+    CieLab mine = CieLab.ofHex(hex);
     for (String other : List.copyOf(standsFor.values())) {
-      if (Lab.of(other).deltaE(mine) <= deltaE) {
+      if (CieLab.ofHex(other).deltaE(mine) <= deltaE) {
         return other;
       }
     }

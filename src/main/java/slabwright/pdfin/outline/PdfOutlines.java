@@ -2,9 +2,9 @@ package slabwright.pdfin.outline;
 
 import java.io.IOException;
 import java.util.List;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.pdfbox.pdmodel.PDPage;
+import slabwright.pdfin.painted.PdfPageReader;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.units.Message;
@@ -42,25 +42,20 @@ public record PdfOutlines(
 
   /** Reads page {@code page}, from 1. */
   public static Result<PdfOutlines> read(byte[] file, int page) {
-    try (PDDocument document = Loader.loadPDF(file)) {
-      int pages = document.getNumberOfPages();
-      if (page < 1 || page > pages) {
-        return Result.refused(Message.of("pdfin.no-such-page", page, pages));
-      }
-      PdfPathCollector walk = new PdfPathCollector(document.getPage(page - 1));
-      walk.processPage(document.getPage(page - 1));
-      return Result.ok(
-          new PdfOutlines(
-              walk.outlines(),
-              walk.lines(),
-              walk.words(),
-              pages,
-              walk.pictured(),
-              walk.tolerance()));
-    } catch (InvalidPasswordException locked) {
-      return Result.refused(Message.of("pdfin.locked"));
-    } catch (IOException broken) {
-      return Result.refused(Message.of("pdfin.outlines.unreadable-pdf"));
-    }
+    return PdfPageReader.read(
+        file, page, Message.of("pdfin.outlines.unreadable-pdf"), PdfOutlines::drawn);
+  }
+
+  private static Result<PdfOutlines> drawn(PDDocument document, PDPage page) throws IOException {
+    PdfPathCollector walk = new PdfPathCollector(page);
+    walk.processPage(page);
+    return Result.ok(
+        new PdfOutlines(
+            walk.outlines(),
+            walk.lines(),
+            walk.words(),
+            document.getNumberOfPages(),
+            walk.pictured(),
+            walk.tolerance()));
   }
 }

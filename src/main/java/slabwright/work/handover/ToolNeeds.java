@@ -6,10 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.work.JobTools;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopTool;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.JobTool;
 import slabwright.work.step.ToolKind;
 
 /** Which of the shop's tools the steps of a plan hold, and which the shop has none of. */
@@ -40,6 +42,16 @@ final class ToolNeeds {
     Optional<Set<ToolKind>> kinds = kinds();
     return plan.book().tools().stream()
         .filter(t -> kinds.isEmpty() || t.kind().maybe().filter(kinds.get()::contains).isPresent())
+        .toList();
+  }
+
+  /** Those tools one by one, as many of a kind as the plan or the book says. */
+  List<JobTool> pieces() {
+    Optional<Set<ToolKind>> kinds = kinds();
+    List<ToolKind> missing = missing();
+    return JobTools.of(plan.book(), plan.site().job().crew()).stream()
+        .filter(t -> kinds.isEmpty() || kinds.get().contains(t.kind()))
+        .filter(t -> !missing.contains(t.kind()))
         .toList();
   }
 

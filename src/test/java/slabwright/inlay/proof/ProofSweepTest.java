@@ -81,8 +81,9 @@ class ProofSweepTest {
     for (String name : GRAPHICS) {
       graphics.add(ProofCases.icon(name));
     }
+    List<SweptFault> faults = List.of(SweptFault.values());
     for (int i = 0; i < tries; i++) {
-      SweptFault fault = SweptFault.values()[i % SweptFault.values().length];
+      SweptFault fault = faults.get(i % faults.size());
       one(graphics.get(random.nextInt(graphics.size())), fault, random);
     }
     told.forEach(

@@ -79,13 +79,16 @@ class DayPlanProperties {
     }
   }
 
-  @Property(tries = 60)
+  /** Which piece of work a night may leave, so that a start before it has some slack of its own. */
+  private static final Duration LEAST_PIECE = Duration.ofMinutes(30);
+
+  @Property(tries = 200)
   void what_ends_the_job_is_critical_and_nothing_critical_can_wait(
       @ForAll("jobs") List<WorkStep> tasks) {
     DayPlan plan = plan(tasks);
     Set<String> critical = CriticalSteps.of(plan);
     plan.steps().stream()
-        .filter(s -> s.end().equals(plan.end()) && !s.isAbrading())
+        .filter(s -> s.end().equals(plan.end()) && !s.isAbrading() && !stoppedEarly(s))
         .forEach(s -> assertThat(critical).contains(s.task().id()));
     for (ScheduledStep s : plan.steps()) {
       boolean lastOfItsChain =
@@ -98,6 +101,19 @@ class DayPlanProperties {
         assertThat(critical).doesNotContain(s.task().id());
       }
     }
+  }
+
+  /**
+   * Stopped before the day's end so that half an hour was left, it may start later and end then.
+   */
+  private static boolean stoppedEarly(ScheduledStep s) {
+    List<TimeSpan> spans = s.spans();
+    return spans.size() > 1
+        && spans.get(spans.size() - 1).length().equals(LEAST_PIECE)
+        && spans
+            .get(spans.size() - 2)
+            .end()
+            .isBefore(HOURS.end(spans.get(spans.size() - 2).start()));
   }
 
   private static int peopleAt(DayPlan plan, LocalDateTime t) {
