@@ -36,7 +36,6 @@ import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 import slabwright.pdfin.page.PdfBudget;
-import slabwright.pdfin.picture.Picture;
 
 /** Runs a page's drawing operators and notes each thing that is painted, in paint order. */
 final class PdfPaintCollector extends PDFGraphicsStreamEngine {
@@ -221,7 +220,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
       Optional<BasicStroke> pen,
       String hex,
       double alpha,
-      Optional<Picture> picture)
+      Optional<PdfPaintedPicture> picture)
       throws IOException {
     budget.shape();
     PDGraphicsState gs = getGraphicsState();
@@ -380,7 +379,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
     Rectangle2D box = unit.createTransformedShape(square).getBounds2D();
     Optional<String> hex =
         image.isStencil() ? paints.hex(gs.getNonStrokingColor(), box) : Optional.of("#000000");
-    Optional<Picture> picture = hex.flatMap(h -> pictures.of(image, h));
+    Optional<PdfPaintedPicture> picture = hex.flatMap(h -> pictures.of(image, h));
     if (picture.isPresent()) {
       AffineTransform at = new AffineTransform(frame.toPage());
       at.concatenate(unit);

@@ -5,7 +5,6 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.Optional;
-import slabwright.pdfin.picture.Picture;
 
 /**
  * One thing that a page paints: a fill, a stroke, or a picture in the unit square.
@@ -28,7 +27,7 @@ public record PdfPaintedShape(
     double alpha,
     List<Path2D> clips,
     List<PdfSoftMask> masks,
-    Optional<Picture> picture) {
+    Optional<PdfPaintedPicture> picture) {
   public PdfPaintedShape {
     clips = List.copyOf(clips);
     masks = List.copyOf(masks);

@@ -26,10 +26,10 @@ import slabwright.inlay.artwork.StrokeOutliner;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.inlay.artwork.picture.TracedPicture;
 import slabwright.pdfin.painted.PdfNote;
+import slabwright.pdfin.painted.PdfPaintedPicture;
 import slabwright.pdfin.painted.PdfPaintedShape;
 import slabwright.pdfin.painted.PdfPainting;
 import slabwright.pdfin.painted.PdfSoftMask;
-import slabwright.pdfin.picture.Picture;
 import slabwright.shape.Vec;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -117,7 +117,7 @@ public final class PdfArtworkReader {
   }
 
   /** A picture as the outlines traced of it; its paper stays bare where nothing is below. */
-  private void addPicture(PdfPaintedShape s, Picture picture, List<PaintedShape> to) {
+  private void addPicture(PdfPaintedShape s, PdfPaintedPicture picture, List<PaintedShape> to) {
     TracedPicture traced;
     try {
       traced = TracedPicture.of(picture.png());

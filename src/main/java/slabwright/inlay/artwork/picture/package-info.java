@@ -1,9 +1,10 @@
 /**
  * Pictures in: from pixels to the colour regions that any other graphic gives.
  *
- * <p>{@link PictureArtworkReader} (entry) with {@link TraceSettings}. {@link BitmapReader} reads
- * the file, {@link PngPixels} writes one, {@link PixelsBuilder} makes upright, solid {@link Pixels}
- * of it.
+ * <p>{@link PictureArtworkReader} (entry) with {@link TraceSettings}; {@link TracedPicture} (entry:
+ * a picture inside a drawing) and {@link PictureOutlinesReader} (entry: a picture of a drawing, as
+ * bare lines). {@link BitmapReader} reads the file, {@link PngPixels} writes one, {@link
+ * PixelsBuilder} makes upright, solid {@link Pixels} of it.
  *
  * <p>Then, in this order: {@link PaletteFinder} ({@link ColourHistogram}, {@link PixelColour})
  * tells the few colours; {@link PixelLabeller} gives each pixel one, a {@link LabelMap}; {@link
