@@ -81,7 +81,14 @@ final class PlanTarget implements FuzzTarget {
     OutFolder folder = new OutFolder(Path.of("target/never-written"));
     Path plan = FOLDER.resolve("none.site.json");
     List<String> said =
-        new JobFiles(done, plan, PaperSize.A3, false, Words.english(), Optional.empty())
+        new JobFiles(
+                done,
+                plan,
+                Optional.of(plan),
+                PaperSize.A3,
+                false,
+                Words.english(),
+                Optional.empty())
             .addTo(folder);
     said.stream()
         .map(FuzzRun::fault)

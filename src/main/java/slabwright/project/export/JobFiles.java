@@ -25,12 +25,14 @@ import slabwright.work.days.ICalendarWriter;
  * files.
  *
  * @param plan the file that graphics are relative to
+ * @param issued the plan whose last release the client's change order is against; empty for none
  * @param fontAccepted whether letters in a substitute font are accepted
  * @param crew the crew's words, when it reads another language than the lead
  */
 public record JobFiles(
     SiteResult result,
     Path plan,
+    Optional<Path> issued,
     PaperSize paper,
     boolean fontAccepted,
     Words words,
@@ -51,7 +53,8 @@ public record JobFiles(
    * @return sentences for the person about what was not cut
    */
   public List<String> addTo(OutFolder folder) throws IOException {
-    PacketFiles.today(result, paper, words, crew).since(plan).addTo(folder::add);
+    PacketFiles packets = PacketFiles.today(result, paper, words, crew);
+    (issued.isPresent() ? packets.since(issued.get()) : packets).addTo(folder::add);
     sheets(folder);
     numbers(folder);
     calendar(folder);
