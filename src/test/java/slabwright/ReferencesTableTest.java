@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -16,7 +17,12 @@ import org.junit.jupiter.api.Test;
 
 /** docs/references.md: each row names a value, its source and the test that asserts it. */
 class ReferencesTableTest {
-  private static final Pattern NAME = Pattern.compile("`([A-Z][A-Za-z0-9]+)`");
+  private static final Pattern NAME = Pattern.compile("`([A-Z][A-Za-z0-9]+)(?:#([a-z0-9_]+))?`");
+  private static final Pattern FIGURE = Pattern.compile("\\d+(?:\\.\\d+)?");
+
+  /** Groups of three digits are parted by a space or comma on the page. */
+  private static final Pattern PARTED =
+      Pattern.compile("(?<=\\d)[\\s\u00a0\u2009\u202f,](?=\\d{3}(?!\\d))");
 
   /** A row of the page; the last cell names tests. */
   record Row(String value, String source, String test) {
@@ -28,6 +34,19 @@ class ReferencesTableTest {
     List<String> tests() {
       return NAME.matcher(test).results().map((MatchResult r) -> r.group(1)).toList();
     }
+
+    /** Methods by the class they are in. */
+    List<Map.Entry<String, String>> methods() {
+      return NAME.matcher(test)
+          .results()
+          .filter(r -> r.group(2) != null)
+          .map(r -> Map.entry(r.group(1), r.group(2)))
+          .toList();
+    }
+
+    Set<Double> figures() {
+      return figuresOf(PARTED.matcher(value).replaceAll(""));
+    }
   }
 
   private static List<Row> rows() throws IOException {
@@ -37,13 +56,25 @@ class ReferencesTableTest {
         .toList();
   }
 
-  private static Set<String> classesWithTests() throws IOException {
+  private static Set<Double> figuresOf(String text) {
+    return FIGURE
+        .matcher(text)
+        .results()
+        .map(r -> Double.valueOf(r.group()))
+        .collect(Collectors.toSet());
+  }
+
+  /** The source of each class of the tests that asserts anything, by its name. */
+  private static Map<String, String> classesWithTests() throws IOException {
     try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
       return files
           .filter(f -> f.toString().endsWith(".java"))
           .filter(f -> read(f).contains("assert"))
-          .map(f -> f.getFileName().toString().replace(".java", ""))
-          .collect(Collectors.toSet());
+          .collect(
+              Collectors.toMap(
+                  f -> f.getFileName().toString().replace(".java", ""),
+                  ReferencesTableTest::read,
+                  String::concat));
     }
   }
 
@@ -69,11 +100,36 @@ class ReferencesTableTest {
 
   @Test
   void each_named_test_exists_and_asserts() throws IOException {
-    Set<String> there = classesWithTests();
+    Map<String, String> there = classesWithTests();
     assertThat(rows())
         .flatExtracting(Row::tests)
-        .filteredOn(t -> !there.contains(t))
+        .filteredOn(t -> !there.containsKey(t))
         .as("named in docs/references.md, but no class of the tests that asserts anything")
+        .isEmpty();
+  }
+
+  @Test
+  void each_named_method_stands_in_its_class() throws IOException {
+    Map<String, String> there = classesWithTests();
+    assertThat(rows())
+        .flatExtracting(Row::methods)
+        .isNotEmpty()
+        .allSatisfy(m -> assertThat(there.get(m.getKey())).contains(" " + m.getValue() + "("));
+  }
+
+  @Test
+  void a_figure_of_each_row_stands_in_a_test_that_it_names_or_the_row_names_the_method()
+      throws IOException {
+    Map<String, String> there = classesWithTests();
+    assertThat(rows())
+        .filteredOn(r -> !r.figures().isEmpty() && r.methods().isEmpty())
+        .filteredOn(
+            r ->
+                r.tests().stream()
+                    .flatMap(
+                        t -> figuresOf(there.get(t).replaceAll("(?<=\\d)_(?=\\d)", "")).stream())
+                    .noneMatch(r.figures()::contains))
+        .as("none of the row's figures is in the tests it names")
         .isEmpty();
   }
 }

@@ -46,7 +46,11 @@ final class ActualsCommand implements Callable<Integer> {
   @Option(names = "--write")
   private boolean write;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  ActualsCommand(Words words) {
+    this.words = words;
+  }
 
   @Spec private CommandSpec spec;
 

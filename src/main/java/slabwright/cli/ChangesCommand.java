@@ -37,7 +37,11 @@ final class ChangesCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  ChangesCommand(Words words) {
+    this.words = words;
+  }
 
   @Override
   public Integer call() throws RefusedInput, IOException {

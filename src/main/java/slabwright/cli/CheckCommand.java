@@ -19,7 +19,11 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  CheckCommand(Words words) {
+    this.words = words;
+  }
 
   @Override
   public Integer call() throws RefusedInput {

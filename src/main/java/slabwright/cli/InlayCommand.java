@@ -15,11 +15,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.inlay.GraphicSettings;
 import slabwright.inlay.InlayPlan;
-import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.project.RefusedInput;
 import slabwright.project.export.GraphicResult;
 import slabwright.project.export.OutFolder;
 import slabwright.site.StencilSpec;
+import slabwright.units.FileName;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -45,17 +45,22 @@ final class InlayCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  InlayCommand(Words words) {
+    this.words = words;
+  }
+
   private final Set<String> used = new HashSet<>();
 
   @Override
   public Integer call() throws RefusedInput, IOException {
     StencilSpec settings = options.spec();
-    TraceSettings traced = tracing.settings();
+    GraphicSettings how = new GraphicSettings(options.page(), tracing.settings(), options.merged());
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {
-      code = Math.max(code, guarded(graphic, settings, traced, folder));
+      code = Math.max(code, guarded(graphic, settings, how, folder));
     }
     if (folder != null && !folder.names().isEmpty()) {
       folder.commit();
@@ -64,10 +69,10 @@ final class InlayCommand implements Callable<Integer> {
   }
 
   /** A fault of ours in one graphic, or a graphic that is gone, does not end the run of several. */
-  private int guarded(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
+  private int guarded(Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
       throws IOException {
     try {
-      return one(graphic, settings, traced, folder);
+      return one(graphic, settings, how, folder);
     } catch (IllegalArgumentException
         | IllegalStateException
         | ArithmeticException
@@ -78,24 +83,19 @@ final class InlayCommand implements Callable<Integer> {
       String why = words.say("cli.inlay.own-fault", graphic.toString(), fault.toString());
       spec.commandLine().getErr().println(why);
       if (json) {
-        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json(words));
+        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json());
       }
       return ExitCode.OWN_FAULT.code();
     }
   }
 
-  private int one(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
+  private int one(Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
       throws IOException {
     GraphicResult result =
-        GraphicResult.compute(
-            graphic,
-            options.width().mm(),
-            settings,
-            new GraphicSettings(options.page(), traced),
-            options.asDrawn());
+        GraphicResult.compute(graphic, options.width().mm(), settings, how, options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
-      print.println(result.json(words));
+      print.println(result.json());
     }
     if (result instanceof GraphicResult.Unusable unusable) {
       spec.commandLine().getErr().println(words.say(unusable.message()));
@@ -120,7 +120,7 @@ final class InlayCommand implements Callable<Integer> {
   /** The file's name without its ending, cleaned and unlike any before. */
   private String stem(Path graphic) {
     String base =
-        OutFolder.clean(String.valueOf(graphic.getFileName()).replaceFirst("\\.[A-Za-z]+$", ""));
+        FileName.ofId(String.valueOf(graphic.getFileName()).replaceFirst("\\.[A-Za-z]+$", ""));
     String name = base;
     for (int i = 2; !used.add(name); i++) {
       name = base + "-" + i;

@@ -3,6 +3,8 @@ package slabwright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +48,18 @@ final class JobCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+  private final Clock clock;
+
+  JobCommand(Words words) {
+    this(words, Clock.system(ZoneId.systemDefault()));
+  }
+
+  /** A job whose files are made at the moment that the clock says. */
+  JobCommand(Words words, Clock clock) {
+    this.words = words;
+    this.clock = clock;
+  }
 
   @Override
   public Integer call() throws RefusedInput, IOException {
@@ -60,7 +73,7 @@ final class JobCommand implements Callable<Integer> {
     Optional<Path> issued = usable.isWhole() ? Optional.of(plan) : Optional.empty();
     List<String> said = new ArrayList<>();
     usable.leftOut().forEach(m -> said.add(words.say(m)));
-    said.addAll(new JobFiles(result, plan, issued, chosen, acceptFont, words, crew).addTo(folder));
+    said.addAll(new JobFiles(result, plan, issued, chosen, acceptFont, words, crew, clock).addTo(folder));
     folder.commit();
     summary(result.site(), result, folder);
     PrintWriter err = spec.commandLine().getErr();

@@ -41,7 +41,11 @@ final class PictureCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  PictureCommand(Words words) {
+    this.words = words;
+  }
 
   /** From above, unless one of these is said. */
   private static final class Seen {

@@ -67,7 +67,11 @@ final class ProofCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  ProofCommand(Words words) {
+    this.words = words;
+  }
 
   @Override
   public Integer call() throws RefusedInput, IOException {
@@ -118,7 +122,7 @@ final class ProofCommand implements Callable<Integer> {
   private void say(ProofRequest.Checked checked, UnitSystem units) {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.println(checked.json(units, words));
+      out.println(checked.json(units));
       return;
     }
     out.println(words.say(gravest(checked).report().message()));

@@ -25,7 +25,11 @@ final class ReleaseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  ReleaseCommand(Words words) {
+    this.words = words;
+  }
 
   @Override
   public Integer call() throws RefusedInput, IOException {

@@ -1,8 +1,11 @@
 package slabwright.cli;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -15,10 +18,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
-import slabwright.project.export.SheetExport;
 import slabwright.project.export.SheetRequest;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.SheetFiles;
 import slabwright.site.Site;
 import slabwright.store.AtomicFile;
 import slabwright.units.Message;
@@ -39,7 +42,11 @@ final class SheetsCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  SheetsCommand(Words words) {
+    this.words = words;
+  }
 
   @Override
   public Integer call() throws RefusedInput, IOException {
@@ -47,8 +54,11 @@ final class SheetsCommand implements Callable<Integer> {
     PaperSize chosen = paper(paper, site);
     refuseForeign();
     SiteResult result = PlanLoader.compute(site, plan);
-    List<PrintedPage> pages = SheetRequest.pages(result, chosen, words);
-    AtomicFile.write(out, SheetExport.pdf(site.name(), pages));
+    LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    List<PrintedPage> pages = SheetRequest.pages(result, chosen, words, today);
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    SheetFiles.pdf(pages, site.name(), today, pdf);
+    AtomicFile.write(out, pdf.toByteArray());
     spec.commandLine()
         .getOut()
         .println(words.say("cli.sheets.written", pages.size(), chosen.word(), out.toString()));

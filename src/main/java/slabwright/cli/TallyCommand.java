@@ -24,7 +24,11 @@ final class TallyCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  TallyCommand(Words words) {
+    this.words = words;
+  }
 
   @Override
   public Integer call() throws RefusedInput {
@@ -32,7 +36,7 @@ final class TallyCommand implements Callable<Integer> {
     SiteTally tally = SiteTally.of(site, plan);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.print(tally.json(words));
+      out.print(tally.json());
     } else {
       tally.floors().forEach(t -> ConsoleSummary.tally(out, t, site.units(), words));
     }

@@ -38,7 +38,11 @@ final class TapeCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Words words = Words.english();
+  private final Words words;
+
+  TapeCommand(Words words) {
+    this.words = words;
+  }
 
   @Override
   public Integer call() throws RefusedInput, IOException {
@@ -48,7 +52,7 @@ final class TapeCommand implements Callable<Integer> {
     }
     spec.commandLine().getOut().print(RoomText.of(result, units, words::say));
     if (out != null) {
-      TapeSheetFile.write(result, out, file, new TapeSheetFile.PaperChoice(paper, units));
+      TapeSheetFile.write(result, out, file, new TapeSheetFile.PaperChoice(paper, units, words));
     }
     return result instanceof RoomResult.Adjusted ? 0 : ExitCode.REFUSED.code();
   }

@@ -23,8 +23,8 @@ import slabwright.words.Words;
 final class TapeSheetFile {
   private TapeSheetFile() {}
 
-  /** What it is drawn on; no paper for the usual one of the units. */
-  record PaperChoice(String paper, UnitSystem units) {}
+  /** What it is drawn on, and in whose words; no paper for the usual one of the units. */
+  record PaperChoice(String paper, UnitSystem units, Words words) {}
 
   static void write(RoomResult result, Path out, Path tape, PaperChoice on)
       throws RefusedInput, IOException {
@@ -35,12 +35,12 @@ final class TapeSheetFile {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     String name = tape.getFileName().toString().replaceAll("\\.tape$", "");
     SheetOptions options =
-        new SheetOptions(SheetsCommand.paper(on.paper(), on.units()), today, Words.english());
+        new SheetOptions(SheetsCommand.paper(on.paper(), on.units()), today, on.words());
     List<PrintedPage> pages = TapeSheet.of(result, name, on.units(), options);
     AtomicFile.write(out, kind.endsWith(".svg") ? svg(pages) : pdf(pages, name, today));
   }
 
-  private static byte[] svg(List<PrintedPage> pages) {
+  private static byte[] svg(List<PrintedPage> pages) throws IOException {
     String first = SheetFiles.svgs(pages.subList(0, 1)).values().iterator().next();
     return first.getBytes(StandardCharsets.UTF_8);
   }

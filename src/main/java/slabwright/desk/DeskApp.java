@@ -1,5 +1,6 @@
 package slabwright.desk;
 
+import java.nio.file.Path;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import slabwright.words.Words;
@@ -11,8 +12,16 @@ public final class DeskApp extends Application {
   @Override
   public void start(Stage stage) {
     window =
-        new DeskWindow(stage, UserDataFolder.ofUser(), SystemServices.of(stage, Words.english()));
+        new DeskWindow(
+            stage,
+            UserDataFolder.ofUser(),
+            Words.ofSystem(),
+            words -> SystemServices.of(stage, this::show, words));
     window.show(getParameters().getUnnamed());
+  }
+
+  private void show(Path folder) {
+    getHostServices().showDocument(folder.toUri().toString());
   }
 
   @Override

@@ -5,6 +5,7 @@ import atlantafx.base.theme.PrimerLight;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.function.Function;
 import javafx.application.Application;
 import javafx.beans.value.ChangeListener;
 import javafx.scene.Node;
@@ -17,6 +18,7 @@ import javafx.stage.Stage;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.DeskSettings;
 import slabwright.drawing.FontFace;
+import slabwright.words.Words;
 
 /** The window: the start screen or the workroom, in a light or a dark look. */
 final class DeskWindow {
@@ -29,11 +31,24 @@ final class DeskWindow {
   private final DeskSettings settings;
   private final StackPane root = new StackPane();
   private final ScrollPane scroller = new QuietScroller();
-  private final DeskController room;
+  private final UserDataFolder places;
+  private final Words ofSystem;
+  private final Function<Words, SystemServices> outside;
   private final ChangeListener<Boolean> looked;
+  private DeskController room;
 
-  DeskWindow(Stage stage, UserDataFolder places, SystemServices outside) {
+  /**
+   * A window.
+   *
+   * @param ofSystem the words that are spoken until the person chooses others
+   * @param outside what the system gives, asking in the words given
+   */
+  DeskWindow(
+      Stage stage, UserDataFolder places, Words ofSystem, Function<Words, SystemServices> outside) {
     this.stage = stage;
+    this.places = places;
+    this.ofSystem = ofSystem;
+    this.outside = outside;
     this.settings = new DeskSettings(places.settings());
     for (FontFace face : FontFace.values()) {
       try (var in = face.open()) {
@@ -48,13 +63,46 @@ final class DeskWindow {
             room().recheckFiles();
           }
         };
-    room = new DeskController(settings, places, this::switchLook, this::switchRoom, outside);
+    room = controller();
     root.getStyleClass().add("desk");
     root.getChildren().add(room.node());
     scroller.setFitToWidth(true);
     scroller.setFitToHeight(true);
     scroller.getStyleClass().add("small-window");
-    room.node().setMinSize(LEAST_WIDE - 20, LEAST_HIGH - 20);
+  }
+
+  private DeskController controller() {
+    DeskController made =
+        new DeskController(
+            settings,
+            places,
+            new DeskController.WindowSwitches(
+                this::switchLook, this::switchRoom, this::switchLanguage),
+            outside.apply(words()));
+    made.node().setMinSize(LEAST_WIDE - 20, LEAST_HIGH - 20);
+    return made;
+  }
+
+  private Words words() {
+    return Words.ofTag(settings.language()).orElse(ofSystem);
+  }
+
+  /**
+   * The next language. All that says anything is made anew; the plan, its past and what is looked
+   * at stay.
+   */
+  private void switchLanguage() {
+    settings.setLanguage(words().language().equals("es") ? "en" : "es");
+    DeskController before = room;
+    before.close();
+    room = controller();
+    room.setDark(settings.dark());
+    Scene scene = stage.getScene();
+    room.drops().on(scene);
+    boolean small = root.getChildren().get(0) == scroller;
+    scroller.setContent(small ? room.node() : null);
+    root.getChildren().setAll(small ? scroller : room.node());
+    room.goOn(before);
   }
 
   /** Leaves the keys to what lies in it. */
@@ -77,8 +125,8 @@ final class DeskWindow {
     WindowPlace place = new WindowPlace(settings);
     Scene scene = new Scene(root, place.width(), place.height());
     scene.getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
-    scene.addEventFilter(KeyEvent.KEY_PRESSED, room::keyPressed);
-    scene.addEventFilter(KeyEvent.KEY_TYPED, room::keyTyped);
+    scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> room.keyPressed(e));
+    scene.addEventFilter(KeyEvent.KEY_TYPED, e -> room.keyTyped(e));
     room.drops().on(scene);
     dress(settings.dark());
     spread();
@@ -142,5 +190,6 @@ final class DeskWindow {
     stage.focusedProperty().removeListener(looked);
     stage.setOnCloseRequest(null);
     room.close();
+    settings.close();
   }
 }

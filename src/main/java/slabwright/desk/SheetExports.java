@@ -1,6 +1,8 @@
 package slabwright.desk;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.cards.inlay.CutCard;
@@ -65,7 +67,12 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
             .map(
                 p ->
                     new CutFileRequest(
-                        desk.site(), p, only, lettersAccepted, parts.bench().words()));
+                        desk.site(),
+                        p,
+                        only,
+                        lettersAccepted,
+                        parts.bench().words(),
+                        Clock.system(ZoneId.systemDefault())));
     order
         .flatMap(
             o -> chooser.folder(parts.bench().words().say("desk.app.exports.folder-for-cut-files")))
@@ -125,7 +132,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
                 words,
                 why -> Message.of("desk.app.exports.not-written", folder.toString(), why),
                 steps -> written(make.run(steps), folder, steps),
-                saved -> desk.announce(saved.message(folder))));
+                saved -> desk.announce(saved.message(folder), Optional.of(folder))));
   }
 
   private static Result<SavedFiles> written(

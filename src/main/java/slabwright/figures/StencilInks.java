@@ -22,6 +22,9 @@ public final class StencilInks {
   private static final Pen SEAM = Pen.of(0.4, Palette.RED).dashed(2.2, 1.3);
   private static final Pen SKIRT = Pen.of(0.35, Palette.AMBER).dashed(0.7, 0.9);
 
+  /** Half of a witness cross on paper, mm: smaller ones are lost on a seam's line. */
+  private static final double LEAST_ARM = 1.6;
+
   private StencilInks() {}
 
   /** The dyed openings of all stencils in laying order. */
@@ -95,8 +98,12 @@ public final class StencilInks {
     return List.of(Stroke.lines(SEAM, List.of(Line.of(a, corner1), Line.of(corner2, d))));
   }
 
-  /** The witness crosses of these stencils, in true size. */
-  public static List<Ink> witnesses(InlayPlan plan, List<Stencil> of) {
+  /**
+   * The witness crosses of these stencils, in true size where they are seen so, else larger.
+   *
+   * @param scale mm of paper to a mm of the graphic
+   */
+  public static List<Ink> witnesses(InlayPlan plan, List<Stencil> of, double scale) {
     List<Line> lines = new ArrayList<>();
     plan.panels()
         .ifPresent(
@@ -105,8 +112,9 @@ public final class StencilInks {
                     .flatMap(s -> s.marks().stream())
                     .forEach(
                         m -> {
-                          Vec x = new Vec(m.arm(), 0);
-                          Vec y = new Vec(0, m.arm());
+                          double arm = Math.max(m.arm(), LEAST_ARM / scale);
+                          Vec x = new Vec(arm, 0);
+                          Vec y = new Vec(0, arm);
                           lines.add(Line.of(m.at().minus(x), m.at().plus(x)));
                           lines.add(Line.of(m.at().minus(y), m.at().plus(y)));
                         }));

@@ -15,6 +15,7 @@ import slabwright.site.EdgeClass;
 import slabwright.site.FloorArea;
 import slabwright.site.MarkType;
 import slabwright.units.Refusal;
+import slabwright.units.SortedCopy;
 
 /**
  * The take-off of one floor area: a pure function of it and of a tolerance. All areas in mm²,
@@ -51,7 +52,7 @@ public record FloorTakeoff(
 
   /** Edges that nobody cuts in along, unless a product says otherwise. */
   public static final Set<EdgeClass> NOT_CUT_IN =
-      Set.copyOf(EnumSet.of(EdgeClass.DOORWAY, EdgeClass.OPEN_EDGE));
+      SortedCopy.of(EnumSet.of(EdgeClass.DOORWAY, EdgeClass.OPEN_EDGE));
 
   public FloorTakeoff {
     zones = List.copyOf(zones);

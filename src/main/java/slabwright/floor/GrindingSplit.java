@@ -3,6 +3,7 @@ package slabwright.floor;
 import java.util.List;
 import java.util.Map;
 import slabwright.shape.Region;
+import slabwright.units.SortedCopy;
 
 /**
  * Who grinds what, with the trenches as they lie or once they are levelled. Machine and hand
@@ -25,7 +26,7 @@ public record GrindingSplit(
   public GrindingSplit {
     reaches = List.copyOf(reaches);
     shares = List.copyOf(shares);
-    trenches = Map.copyOf(trenches);
+    trenches = SortedCopy.of(trenches);
     pieces = List.copyOf(pieces);
   }
 

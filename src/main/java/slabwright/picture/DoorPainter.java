@@ -1,6 +1,7 @@
 package slabwright.picture;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
@@ -65,12 +66,16 @@ final class DoorPainter implements ViewPainter {
     darken(s);
     float[] column = new float[3 * rows];
     float[] mirror = new float[3 * rows];
+    float[] sum = new float[3 * rows];
+    float[] thrown = new float[rows];
+    float[] behind = behind(top, rows);
     for (int x = 0; x < width; x++) {
-      float[] sum = new float[3 * rows];
+      Arrays.fill(sum, 0);
+      thrownBack(s, x, thrown);
       for (int sub = 0; sub < StandingColumns.SUB; sub++) {
         int at = x * StandingColumns.SUB + sub;
         mirror(at, top, rows, mirror);
-        base(s, x, mirror, column);
+        base(s, x, mirror, thrown, behind, column);
         for (StandingColumns.Span span : standing.seen(at)) {
           lay(span, top, rows, column);
         }
@@ -105,17 +110,36 @@ final class DoorPainter implements ViewPainter {
     }
   }
 
-  /** The floor with what it mirrors; ground before the floor; ceiling or sky above the horizon. */
-  private void base(FloorStrip s, int x, float[] mirror, float[] column) {
+  /** What is seen behind the floor, by row: ground, and ceiling or sky above the horizon. */
+  private float[] behind(int top, int rows) {
+    float[] colours = new float[3 * rows];
+    for (int y = 0; y < rows; y++) {
+      double v = top + y + 0.5;
+      LinearColour back = v < camera.horizon() ? above : ground(v);
+      colours[3 * y] = (float) back.r();
+      colours[3 * y + 1] = (float) back.g();
+      colours[3 * y + 2] = (float) back.b();
+    }
+    return colours;
+  }
+
+  /** Shares of the light that the floor mirrors, down one column of pixels. */
+  private void thrownBack(FloorStrip s, int x, float[] shares) {
     for (int y = 0; y < s.rows; y++) {
-      double v = s.top + y + 0.5;
+      shares[y] = s.floor[y * width + x] > 0 ? (float) thrownBack(x + 0.5, s.top + y + 0.5) : 0;
+    }
+  }
+
+  /** The floor with what it mirrors, before what is behind it. */
+  private void base(
+      FloorStrip s, int x, float[] mirror, float[] thrown, float[] behind, float[] column) {
+    for (int y = 0; y < s.rows; y++) {
       int i = y * width + x;
       float on = s.floor[i];
-      LinearColour back = v < camera.horizon() ? above : ground(v);
-      float f = on > 0 ? (float) thrownBack(x + 0.5, v) : 0;
-      column[3 * y] = mixed((float) back.r(), s.r[i] * (1 - f) + f * mirror[3 * y], on);
-      column[3 * y + 1] = mixed((float) back.g(), s.g[i] * (1 - f) + f * mirror[3 * y + 1], on);
-      column[3 * y + 2] = mixed((float) back.b(), s.b[i] * (1 - f) + f * mirror[3 * y + 2], on);
+      float f = thrown[y];
+      column[3 * y] = mixed(behind[3 * y], s.r[i] * (1 - f) + f * mirror[3 * y], on);
+      column[3 * y + 1] = mixed(behind[3 * y + 1], s.g[i] * (1 - f) + f * mirror[3 * y + 1], on);
+      column[3 * y + 2] = mixed(behind[3 * y + 2], s.b[i] * (1 - f) + f * mirror[3 * y + 2], on);
     }
   }
 

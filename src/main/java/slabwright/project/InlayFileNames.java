@@ -9,10 +9,10 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
-import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
+import slabwright.units.FileName;
 
 /**
  * What the files of a site's inlays are called. Inlay ids are unique within one floor area and
@@ -34,28 +34,15 @@ public final class InlayFileNames {
     return apart(
             (a, i) -> i.name(),
             (a, i) -> i.name() + ", " + a.name(),
-            name -> CutFileParameters.slug(name, "inlay"))
+            name -> FileName.slug(name, "inlay"))
         .get(new Place(area.id(), inlay.id()));
   }
 
-  /** The inlay's id, with the area's before it where another inlay has the same. */
+  /** The area's id and the inlay's as a part of a file name, unlike that of any other inlay. */
   public String id(FloorArea area, Inlay inlay) {
-    return apart((a, i) -> i.id(), joined("_"), InlayFileNames::folded)
+    BiFunction<FloorArea, Inlay, String> joined = (a, i) -> FileName.ofId(a.id() + "_" + i.id());
+    return apart(joined, joined, id -> id.toLowerCase(Locale.ROOT))
         .get(new Place(area.id(), inlay.id()));
-  }
-
-  /** The area's id and the inlay's with a separator between, unlike that of any other inlay. */
-  public String fullId(FloorArea area, Inlay inlay, String separator) {
-    return apart(joined(separator), joined(separator), InlayFileNames::folded)
-        .get(new Place(area.id(), inlay.id()));
-  }
-
-  private static BiFunction<FloorArea, Inlay, String> joined(String separator) {
-    return (a, i) -> a.id() + separator + i.id();
-  }
-
-  private static String folded(String id) {
-    return id.toLowerCase(Locale.ROOT);
   }
 
   /** Every inlay's name; {@code key} is what two files must not share. */

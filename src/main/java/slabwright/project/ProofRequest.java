@@ -57,9 +57,9 @@ public record ProofRequest(
       return ProofVerdict.gravest(stencils.stream().map(s -> s.report().verdict()).toList());
     }
 
-    /** One JSON object on one line; its keys stand in docs/json.md. */
-    public String json(UnitSystem units, Words words) {
-      return ProofJson.line(stencils, verdict(), inlay, units, words);
+    /** One JSON object on one line, the same in every language; its keys stand in docs/json.md. */
+    public String json(UnitSystem units) {
+      return ProofJson.line(stencils, verdict(), inlay, units, Words.english());
     }
   }
 

@@ -23,11 +23,14 @@ public record SiteTally(Site site, Path plan, List<FloorTakeoff> floors) {
     return new SiteTally(site, plan, site.areas().stream().map(FloorTakeoff::of).toList());
   }
 
-  /** With how wide a machine reaches how much, and the release while it holds. */
-  public String json(Words words) {
+  /**
+   * With how wide a machine reaches how much, and the release while it holds; the same in every
+   * language, as programs read it.
+   */
+  public String json() {
     return TallyJson.write(
         new ReleaseArchive(plan).withoutOutdatedReleases(site),
         floors.stream().map(ReachAnalysis::of).toList(),
-        words);
+        Words.english());
   }
 }

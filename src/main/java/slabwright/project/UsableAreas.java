@@ -17,7 +17,8 @@ import slabwright.work.AreaResult;
  * A plan worked out with the floor areas that can be: one whose graphic can't be used is left out
  * whole, for papers that lacked its stencils, dye and days in silence would mislead.
  *
- * @param result of the areas that are left; its note, on each sheet, names those that are not
+ * @param result of the areas that are left; its note, in place of the site's own for want of room on a
+ *     sheet, names those that are not
  * @param leftOut why, a sentence for each inlay
  */
 public record UsableAreas(SiteResult result, List<Message> leftOut) {
@@ -56,7 +57,7 @@ public record UsableAreas(SiteResult result, List<Message> leftOut) {
     }
     String names = out.stream().map(FloorArea::name).collect(Collectors.joining(", "));
     String said = words.say("project.usable-areas.note", names);
-    Site rest = site.withAreas(left).withNote((said + " " + site.note()).strip());
+    Site rest = site.withAreas(left).withNote(said);
     return SiteResult.compute(rest, plan, cache, () -> false)
         .map(done -> new UsableAreas(done, why));
   }

@@ -9,6 +9,7 @@ import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.units.Length;
+import slabwright.units.SortedCopy;
 
 /** The outline of a mark as the person gave it; arcs stay arcs until a tolerance is known. */
 public sealed interface Form {
@@ -112,7 +113,7 @@ public sealed interface Form {
 
     @Override
     default Map<String, Length> sizes() {
-      return Map.of("length", length(), "width", width());
+      return SortedCopy.of(Map.of("length", length(), "width", width()));
     }
 
     @Override

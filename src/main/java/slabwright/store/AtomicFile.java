@@ -14,6 +14,11 @@ import java.nio.file.StandardOpenOption;
 public final class AtomicFile {
   private static final String PART = ".part";
 
+  /** How bytes get onto the disk; a test lets it fail half-way. */
+  interface Disk {
+    void put(FileChannel out, ByteBuffer bytes) throws IOException;
+  }
+
   private AtomicFile() {}
 
   /**
@@ -22,20 +27,27 @@ public final class AtomicFile {
    * @throws IOException when that fails; the target is then as it was
    */
   public static void write(Path target, byte[] bytes) throws IOException {
+    write(target, bytes, AtomicFile::putAll);
+  }
+
+  static void write(Path target, byte[] bytes, Disk disk) throws IOException {
     Path folder = target.toAbsolutePath().getParent();
     Files.createDirectories(folder);
     Path temporary = Files.createTempFile(folder, "." + target.getFileName(), PART);
     try {
       try (FileChannel out = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
-        ByteBuffer buffer = ByteBuffer.wrap(bytes);
-        while (buffer.hasRemaining()) {
-          out.write(buffer);
-        }
+        disk.put(out, ByteBuffer.wrap(bytes));
         out.force(true);
       }
       move(temporary, target);
     } finally {
       Files.deleteIfExists(temporary);
+    }
+  }
+
+  private static void putAll(FileChannel out, ByteBuffer bytes) throws IOException {
+    while (bytes.hasRemaining()) {
+      out.write(bytes);
     }
   }
 

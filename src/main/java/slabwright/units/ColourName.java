@@ -50,9 +50,9 @@ enum ColourName {
   CHOCOLATE("d2691e");
 
   /** How a shade stands to its colour: a step of lightness that the eye calls dark or light. */
-  private static final double DARK = 0.62;
+  static final double DARK = 0.62;
 
-  private static final double LIGHT = 0.45;
+  static final double LIGHT = 0.45;
 
   private final String hex;
 

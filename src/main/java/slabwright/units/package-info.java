@@ -6,8 +6,8 @@
  * {@link LengthFormat}, {@link BareUnit} (a number without unit); {@link UnitSystem}; {@link
  * QuantityFormat} (areas, volumes, temperatures), {@link QuantityReader} and {@link RateFormat}
  * (coverage, film, airflow); {@link UnitPair} keeps one of two; {@link LetterNumbering} counts A,
- * B, … AA; {@link QuarterHour} tells times as a crew is told them; {@link Recent} keeps the last
- * few values worked out.
+ * B, … AA; {@link FileName} makes names of files; {@link QuarterHour} tells times as a crew is told
+ * them; {@link Recent} keeps the last few values worked out.
  *
  * <p>What people call a colour: {@link ColourNaming} (entry), {@link ColourName}, {@link CieLab}.
  *

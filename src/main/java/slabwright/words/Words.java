@@ -37,9 +37,13 @@ public final class Words {
     this.units = units;
   }
 
-  /** The same, showing one figure where a sentence gives it in both systems. */
+  /**
+   * The same, showing one figure where a sentence gives it in both systems. English is spelled as
+   * in the States, and as in Britain where a job is in metres.
+   */
   public Words inUnits(UnitSystem system) {
-    return new Words(locale, Optional.of(system));
+    boolean british = locale.equals(Locale.ENGLISH) && system == UnitSystem.METRIC;
+    return new Words(british ? Locale.UK : locale, Optional.of(system));
   }
 
   /** The words of a language; English where a sentence has none in it. */
@@ -54,6 +58,11 @@ public final class Words {
     return WRITTEN.stream().anyMatch(l -> l.getLanguage().equals(asked.getLanguage()))
         ? Optional.of(of(asked))
         : Optional.empty();
+  }
+
+  /** The words of the system's language; English where nobody has written that one. */
+  public static Words ofSystem() {
+    return ofTag(Locale.getDefault().toLanguageTag()).orElseGet(Words::english);
   }
 
   public static Words english() {

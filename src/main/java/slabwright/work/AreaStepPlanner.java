@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import slabwright.site.AdviceId;
 import slabwright.site.Finish;
 import slabwright.units.Message;
@@ -15,7 +16,6 @@ import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
-import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.JobTool;
 import slabwright.work.days.WorkStep;
 import slabwright.work.prep.PrepPlan;
@@ -38,8 +38,8 @@ final class AreaStepPlanner {
   private final int crew;
   private final StepSequence chain;
   private final StepTypes types;
+  private final SectionSteps sections;
   private final Optional<Product> filler;
-  private Optional<CoatPlan> sectionsBefore = Optional.empty();
 
   /** The grinding pass just before. */
   private Optional<PrepStep> passed = Optional.empty();
@@ -55,6 +55,7 @@ final class AreaStepPlanner {
     this.types = StepTypes.of(floor);
     this.filler = book.first(ProductKind.FILLER);
     this.chain = new StepSequence(floor.area().id(), floor.area().name());
+    this.sections = new SectionSteps(chain, types, book, floor.net());
   }
 
   static Figure<List<WorkStep>> of(
@@ -132,7 +133,8 @@ final class AreaStepPlanner {
     boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
     StepType byHand = types.prep(step, StepMeans.HAND, filler);
     fan(byHand);
-    int others = machine ? 1 : 0;
+    int drivers = drivers();
+    int others = machine ? drivers : 0;
     int hands = Math.max(1, crew - 1);
     hands = byHand.isHandGrinding() ? Math.min(hands, grinders(others)) : hands;
     chain.append(
@@ -142,7 +144,7 @@ final class AreaStepPlanner {
                 Message.of("work.area-step-planner.by-machine", step.name()),
                 types.prep(step, StepMeans.MACHINE, filler),
                 step.machineTime(),
-                1),
+                drivers),
             StepSequence.StepDraft.pausing(
                 step.id() + ".hand",
                 machine ? Message.of("work.area-step-planner.by-hand", step.name()) : step.name(),
@@ -172,6 +174,24 @@ final class AreaStepPlanner {
   private int grinders(int others) {
     int vacuums = count(ToolKind.VACUUM) - others;
     return Math.max(1, Math.min(count(ToolKind.HAND_GRINDER), vacuums));
+  }
+
+  /**
+   * How many floor grinders run at once: each with somebody behind it and a vacuum that is known to
+   * pull what they ask for. One runs in any case, and what its vacuum lacks is said elsewhere.
+   */
+  private int drivers() {
+    double asked = airflows(ToolKind.FLOOR_GRINDER).max().orElse(0);
+    int vacuums = (int) airflows(ToolKind.VACUUM).filter(pulls -> pulls >= asked).count();
+    int machines = Math.min(count(ToolKind.FLOOR_GRINDER), vacuums);
+    return Math.max(1, Math.min(machines, crew));
+  }
+
+  private DoubleStream airflows(ToolKind kind) {
+    return tools.stream()
+        .filter(t -> t.kind() == kind)
+        .map(JobTool::airflow)
+        .flatMapToDouble(OptionalDouble::stream);
   }
 
   private int count(ToolKind kind) {
@@ -261,13 +281,12 @@ final class AreaStepPlanner {
   private void wholeFloor(CoatPlan plan) {
     maskWalls(plan);
     if (plan.divided().isPresent()) {
-      sections(plan, plan.divided().get());
+      sections.add(plan, plan.divided().get());
       return;
     }
     Product p = plan.product();
     int people = plan.job().people().maybe().orElse(1);
-    sectionsBefore.ifPresent(before -> waitFor(before, before.divided().orElseThrow().sections()));
-    sectionsBefore = Optional.empty();
+    sections.nextWaitsForAll();
     for (int i = 1; i <= plan.job().coats(); i++) {
       Message name =
           plan.job().coats() == 1
@@ -281,71 +300,9 @@ final class AreaStepPlanner {
               length(plan),
               people,
               false,
-              abrading(people)));
+              SectionSteps.abrading(book, floor.net(), people)));
       chain.setGap(gap(plan));
     }
-  }
-
-  /** Section by section, each with all its coats: none waits longer for the next than it may. */
-  private void sections(CoatPlan plan, DividedCoat divided) {
-    int people = plan.job().people().maybe().orElse(1);
-    int last = divided.sections().size();
-    for (DividedCoat.Section s : divided.sections()) {
-      waitForWhatLiesBelow(divided, s);
-      for (int i = 1; i <= plan.job().coats(); i++) {
-        String id = stepId(plan, i, s.number());
-        chain.append(
-            new StepSequence.StepDraft(
-                id,
-                Message.of(
-                    "work.area-step-planner.section",
-                    Message.of("work.area-step-planner.coat", plan.product().label(), i),
-                    s.number(),
-                    last),
-                types.coat(plan, i, s.share()),
-                length(s.plan()),
-                people,
-                false,
-                abrading(people)
-                    .map(t -> Duration.ofMillis(Math.round(t.toMillis() * s.share())))));
-        chain.setGap(i < plan.job().coats() || s.number() == last ? gap(plan) : walkable(plan));
-      }
-    }
-    sectionsBefore = Optional.of(plan);
-  }
-
-  /** The last section ends the coat and has its name. */
-  private static String stepId(CoatPlan plan, int coat, int section) {
-    boolean last = section == plan.divided().orElseThrow().sections().size();
-    return plan.stepId(coat) + (last ? "" : ".section." + section);
-  }
-
-  /** The same section of the coat before; all of them, where it was divided elsewhere. */
-  private void waitForWhatLiesBelow(DividedCoat now, DividedCoat.Section s) {
-    sectionsBefore.ifPresent(
-        before -> {
-          DividedCoat then = before.divided().orElseThrow();
-          boolean same = then.lines().equals(now.lines());
-          waitFor(before, same ? List.of(then.sections().get(s.number() - 1)) : then.sections());
-        });
-  }
-
-  /** The last section of a coat is what the chain waits for anyway. */
-  private void waitFor(CoatPlan before, List<DividedCoat.Section> sections) {
-    int all = before.divided().orElseThrow().sections().size();
-    sections.stream()
-        .filter(s -> s.number() < all)
-        .forEach(
-            s -> chain.waitAlso(stepId(before, before.job().coats(), s.number()), gap(before)));
-  }
-
-  /** The next section is begun as soon as nobody has to wait; what dries is not walked on. */
-  private static Figure<StepSequence.RecoatGap> walkable(CoatPlan plan) {
-    return gap(plan).map(g -> StepSequence.RecoatGap.NONE);
-  }
-
-  private Figure<Duration> abrading(int people) {
-    return RateArithmetic.time(floor.net(), book.prep().abrading()).map(t -> t.dividedBy(people));
   }
 
   /** The recoat window after a coat at the day's temperature. */
@@ -367,7 +324,7 @@ final class AreaStepPlanner {
   }
 
   /** A coat that can't be laid so is held; its length is then that of the work alone. */
-  private static Figure<Duration> length(CoatPlan plan) {
+  static Figure<Duration> length(CoatPlan plan) {
     return plan.coatTime() instanceof Figure.Refused<Duration> ? plan.workTime() : plan.coatTime();
   }
 

@@ -1,11 +1,15 @@
 package slabwright.work;
 
+import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.masking.DyeNeed;
 import slabwright.site.Finish;
+import slabwright.site.Site;
 import slabwright.work.book.Figure;
 import slabwright.work.book.LayingTool;
+import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.ClientAdvice;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepPlan;
@@ -67,6 +71,18 @@ public record AreaWorkPlan(
             .filter(c -> c.job().target() == Finish.Target.WHOLE_FLOOR)
             .anyMatch(c -> c.product().laying().tool().equals(Figure.known(LayingTool.SPRAYER)));
     return sprayed ? floor.cutIn() : 0;
+  }
+
+  /**
+   * How long a coat that ends then takes to dry or to bear: outdoors by the forecast where there is
+   * one, else by the readings.
+   */
+  public Figure<Duration> dries(
+      Site site, CoatPlan coat, Figure<TemperatureTable> table, LocalDateTime end) {
+    WeatherDays weather = new WeatherDays(site, floor, coats);
+    return weather.count()
+        ? table.flatMap(t -> weather.dries(t, end).orElse(coat.at(table)))
+        : coat.at(table);
   }
 
   /** The coat of a product, if the finish has one. */

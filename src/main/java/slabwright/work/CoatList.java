@@ -53,7 +53,7 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
   /** How a coat of the whole floor may be divided; empty for others and without a way out. */
   private static Optional<DivisionParameters> division(
       AreaTakeoff floor, Product p, Finish.Coat coat, ShopBook book) {
-    Optional<Duration> day = book.crew().day().maybe();
+    Optional<Duration> day = StepHours.inOneGo(book).maybe();
     if (coat.target() != Finish.Target.WHOLE_FLOOR || day.isEmpty() || floor.wayOut().isEmpty()) {
       return Optional.empty();
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import slabwright.units.Message;
+import slabwright.units.SortedCopy;
 import slabwright.work.book.Figure;
 import slabwright.work.book.SetUpTimes;
 import slabwright.work.book.ShopBook;
@@ -38,7 +39,7 @@ public record Presence(Duration steps, List<Day> days, List<Message> unsaid) {
    */
   public record Day(TimeSpan span, Set<Integer> persons) {
     public Day {
-      persons = Set.copyOf(persons);
+      persons = SortedCopy.of(persons);
     }
 
     public Duration time() {

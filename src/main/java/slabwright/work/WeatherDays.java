@@ -2,6 +2,7 @@ package slabwright.work;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,11 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import slabwright.site.Site;
 import slabwright.site.job.DayForecast;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.work.book.Figure;
 import slabwright.work.book.Laying;
+import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
@@ -22,9 +26,9 @@ import slabwright.work.rule.DewPoint;
 import slabwright.work.step.StepKind;
 
 /**
- * On which days the forecast forbids a coat outdoors. Its limits hold until it is dry, the night
- * that follows included: the lowest temperatures of the day and of the days until then count, and
- * so does rain.
+ * On which days the forecast forbids a coat outdoors, and how long it dries then. Its limits hold
+ * until it is dry, the night that follows included: the lowest temperatures of the day and of the
+ * days until then count, and so does rain.
  */
 record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
   /** From so much chance of rain on, in %, it counts as rain: common practice, no source. */
@@ -116,7 +120,9 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
   }
 
   private Optional<Message> against(WorkStep step, CoatPlan coat, LocalDate day) {
-    long wet = LATEST.atDate(day).plus(dry(coat)).toLocalDate().toEpochDay() - day.toEpochDay();
+    Figure<TemperatureTable> recoat = coat.product().drying().recoatFrom();
+    LocalDateTime laid = LATEST.atDate(day);
+    long wet = laid.plus(dry(coat, laid)).toLocalDate().toEpochDay() - day.toEpochDay();
     List<DayForecast> drying =
         day.datesUntil(day.plusDays(Math.max(0, wet) + 1)).flatMap(d -> on(d).stream()).toList();
     List<DayForecast> nights =
@@ -126,16 +132,59 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
         .or(() -> hot(step, coat.product().laying(), today))
         .or(() -> rain(step, drying))
         .or(() -> humid(step, today))
-        .or(() -> dew(step, today, nights));
+        .or(() -> dew(step, today, nights))
+        .or(() -> noTime(step, day, recoat.flatMap(t -> dries(t, laid).orElse(coat.at(recoat)))));
+  }
+
+  private static Optional<Message> noTime(WorkStep step, LocalDate day, Figure<Duration> dries) {
+    return dries instanceof Figure.Refused<Duration> refused
+        ? Optional.of(
+            Message.of("work.weather.no-time", step.name(), day.toString(), refused.why()))
+        : Optional.empty();
   }
 
   /** How long its limits hold. */
-  private static Duration dry(CoatPlan coat) {
-    Duration recoat =
-        AreaStepPlanner.gap(coat).maybe().map(StepSequence.RecoatGap::opens).orElse(Duration.ZERO);
-    Duration traffic =
-        coat.at(coat.product().drying().lightTraffic()).maybe().orElse(Duration.ZERO);
+  private Duration dry(CoatPlan coat, LocalDateTime laid) {
+    Duration recoat = longest(coat, coat.product().drying().recoatFrom(), laid);
+    Duration traffic = longest(coat, coat.product().drying().lightTraffic(), laid);
     return recoat.compareTo(traffic) > 0 ? recoat : traffic;
+  }
+
+  /** The longest that the book knows where it says nothing at that temperature. */
+  private Duration longest(CoatPlan coat, Figure<TemperatureTable> table, LocalDateTime laid) {
+    Duration most = table.maybe().map(TemperatureTable::longest).orElse(Duration.ZERO);
+    return table.flatMap(t -> dries(t, laid).orElse(coat.at(table))).maybe().orElse(most);
+  }
+
+  /**
+   * How long something takes from a time on: at the lowest of the days until then, for the surface
+   * is taken as cold as the air gets; empty where no low is forecast for the first of them.
+   */
+  Optional<Figure<Duration>> dries(TemperatureTable table, LocalDateTime from) {
+    LocalDate day = from.toLocalDate();
+    OptionalDouble low = lowest(on(day).stream().toList());
+    Optional<Figure<Duration>> time = Optional.empty();
+    boolean colder = low.isPresent();
+    while (colder) {
+      Figure<Duration> next = table.at(low.getAsDouble());
+      time = Optional.of(next);
+      LocalDate last = from.plus(next.maybe().orElse(table.longest())).toLocalDate();
+      OptionalDouble until =
+          lowest(day.datesUntil(last.plusDays(1)).flatMap(d -> on(d).stream()).toList());
+      colder = until.getAsDouble() < low.getAsDouble();
+      low = until;
+    }
+    return time;
+  }
+
+  /** How long the next step waits for a coat that ends then; empty where no forecast says. */
+  Optional<Duration> opens(WorkStep step, LocalDateTime end) {
+    return count()
+        ? coat(step)
+            .flatMap(c -> c.product().drying().recoatFrom().maybe())
+            .flatMap(t -> dries(t, end))
+            .flatMap(Figure::maybe)
+        : Optional.empty();
   }
 
   private static OptionalDouble lowest(List<DayForecast> days) {
@@ -223,8 +272,9 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
           .filter(s -> coat(s.task()).isPresent())
           .forEach(
               s ->
-                  check(s, dated)
-                      .ifPresent(m -> all.add(new DayCheck(floor.area().id(), s.task().id(), m))));
+                  Stream.of(check(s, dated), potLife(s, dated))
+                      .flatMap(Optional::stream)
+                      .forEach(m -> all.add(new DayCheck(floor.area().id(), s.task().id(), m))));
     }
     return all;
   }
@@ -248,6 +298,26 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
     return whole
         ? Optional.empty()
         : Optional.of(Message.of("work.weather.incomplete", s.task().name(), day.toString()));
+  }
+
+  /** Batches are as large as the readings let them be; a warmer day leaves less time for each. */
+  private Optional<Message> potLife(ScheduledStep s, boolean dated) {
+    OptionalDouble high =
+        dated
+            ? on(s.start().toLocalDate()).map(DayForecast::highC).orElse(OptionalDouble.empty())
+            : OptionalDouble.empty();
+    Optional<Double> reckoned =
+        coat(s.task()).filter(c -> c.mixed().isPresent()).flatMap(c -> c.job().warmer().maybe());
+    return reckoned
+        .filter(c -> high.orElse(c) > c)
+        .map(
+            c ->
+                Message.of(
+                    "work.weather.pot-life",
+                    s.task().name(),
+                    text(c),
+                    s.start().toLocalDate().toString(),
+                    text(high.getAsDouble())));
   }
 
   private static Optional<Double> low(DayForecast d) {

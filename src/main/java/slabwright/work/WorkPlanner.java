@@ -1,20 +1,17 @@
 package slabwright.work;
 
-import java.time.DayOfWeek;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.site.Site;
 import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
-import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.ClientAdvice;
@@ -31,6 +28,7 @@ import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
 import slabwright.work.prep.PrepPlan;
+import slabwright.work.step.ToolKind;
 import slabwright.work.stop.JobStop;
 import slabwright.work.stop.StopFinder;
 import slabwright.work.top.TopPlan;
@@ -64,12 +62,22 @@ final class WorkPlanner {
             .toList();
     Figure<List<AreaEntry>> entries = entries(drafts);
     Figure<List<WorkStep>> tasks = entries.map(WorkPlanner::steps);
-    Figure<DayPlan> first = tasks.flatMap(this::days);
+    ForecastDrying drying = drying(drafts);
+    Figure<ForecastDrying.Dated> dated = tasks.map(drying::plan);
+    Figure<DayPlan> first = dated.flatMap(ForecastDrying.Dated::days);
     List<AreaWorkPlan> areas = drafts.stream().map(d -> area(d, first)).toList();
     Figure<List<WorkStep>> shut =
-        tasks.with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
+        dated
+            .map(ForecastDrying.Dated::steps)
+            .with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
     Figure<DayPlan> order = first.with(shut.map(this::framed), DayPlan::withTasks);
-    return dated(areas, shut, order, entries.maybe().orElse(List.of()));
+    return dated(areas, shut, order, entries.maybe().orElse(List.of()), drying);
+  }
+
+  private ForecastDrying drying(List<Draft> drafts) {
+    return new ForecastDrying(
+        drafts.stream().map(d -> new WeatherDays(site, d.floor(), d.coats().coats())).toList(),
+        this::days);
   }
 
   /** The plan with dates for what can be done. */
@@ -77,13 +85,16 @@ final class WorkPlanner {
       List<AreaWorkPlan> areas,
       Figure<List<WorkStep>> shut,
       Figure<DayPlan> order,
-      List<AreaEntry> entries) {
+      List<AreaEntry> entries,
+      ForecastDrying drying) {
     List<Message> cannotStart = cannotStart(areas, entries);
     List<HeldStep> held =
         shut.maybe().map(t -> HeldSteps.withFollowers(t, entries)).orElse(List.of());
-    Figure<List<WorkStep>> doable = shut.map(t -> HeldSteps.without(t, held));
-    Figure<DayPlan> days =
-        held.isEmpty() || !cannotStart.isEmpty() ? order : doable.flatMap(this::days);
+    Figure<List<WorkStep>> some = shut.map(t -> HeldSteps.without(t, held));
+    boolean asOrdered = held.isEmpty() || !cannotStart.isEmpty();
+    Figure<ForecastDrying.Dated> doable =
+        asOrdered ? some.map(t -> new ForecastDrying.Dated(t, order)) : some.map(drying::plan);
+    Figure<DayPlan> days = asOrdered ? order : doable.flatMap(ForecastDrying.Dated::days);
     Figure<DayPlan> dated =
         cannotStart.isEmpty()
             ? days
@@ -94,9 +105,9 @@ final class WorkPlanner {
         book,
         site.start().isPresent(),
         areas,
-        shut.map(this::framed),
+        shut.with(doable, (all, d) -> framed(all.stream().map(d::latest).toList())),
         dated,
-        doable.map(this::framed).with(dated, (t, d) -> DayTable.of(d, t)),
+        doable.map(d -> framed(d.steps())).with(dated, (t, d) -> DayTable.of(d, t)),
         new JobOutlook(
             order,
             held,
@@ -110,6 +121,7 @@ final class WorkPlanner {
     SharedDoors doors = new SharedDoors(site);
     List<DayCheck> all = new ArrayList<>(doors.unsaid());
     all.addAll(doors.order(held));
+    all.addAll(unknownTools());
     dated.maybe().ifPresent(d -> all.addAll(leaving(d)));
     boolean real = site.start().isPresent();
     dated
@@ -119,6 +131,19 @@ final class WorkPlanner {
                 areas.forEach(
                     a -> all.addAll(new WeatherDays(site, a.floor(), a.coats()).checks(d, real))));
     return all;
+  }
+
+  private List<DayCheck> unknownTools() {
+    String known =
+        Stream.of(ToolKind.values()).map(ToolKind::word).collect(Collectors.joining(", "));
+    return site.areas().stream()
+        .limit(1)
+        .flatMap(
+            a ->
+                JobTools.unknown(site.job().crew()).stream()
+                    .map(t -> Message.of("work.work-plan.unknown-tool", t, known))
+                    .map(m -> new DayCheck(a.id(), "", m)))
+        .toList();
   }
 
   /** A floor left with a fresh coat is no way out for tools and waste. */
@@ -219,7 +244,7 @@ final class WorkPlanner {
   }
 
   private Figure<DayPlan> days(List<WorkStep> tasks) {
-    return hours(book).flatMap(h -> placed(framed(tasks), h));
+    return StepHours.of(book).flatMap(h -> placed(framed(tasks), h));
   }
 
   private Figure<DayPlan> placed(List<WorkStep> tasks, WorkingWeek hours) {
@@ -230,31 +255,5 @@ final class WorkPlanner {
     return planned instanceof Planned.Refused refused
         ? Figure.refused(refused.sentence())
         : Figure.known(((Planned.Days) planned).plan());
-  }
-
-  private record When(LocalTime from, Duration length) {}
-
-  private record Week(When when, Set<DayOfWeek> days) {}
-
-  private static Figure<When> fitting(When w) {
-    return WorkingWeek.fits(w.from(), w.length())
-        ? Figure.known(w)
-        : Figure.refused(Message.of("work.work-planner.a-working-day-lasts-an"));
-  }
-
-  /** The time for steps: what a day's setting up and cleaning up leave of it. */
-  private static Figure<WorkingWeek> hours(ShopBook book) {
-    Crew crew = book.crew();
-    Duration before = book.setUp().daily().maybe().orElse(Duration.ZERO);
-    Duration after = book.setUp().cleanUp().maybe().orElse(Duration.ZERO);
-    Duration rest = book.setUp().breaks().maybe().orElse(Duration.ZERO);
-    return crew.starts()
-        .with(crew.day(), (t, d) -> new When(t.plus(before), d.minus(before).minus(after)))
-        .flatMap(WorkPlanner::fitting)
-        .with(crew.days(), Week::new)
-        .with(
-            crew.people(),
-            (w, n) ->
-                new WorkingWeek(n, w.when().from(), w.when().length(), w.days()).resting(rest));
   }
 }

@@ -64,9 +64,24 @@ class AnyScreenTest {
         assertThat(lost(desk)).as(stage + " at 960 by 640").isEmpty();
       }
       hands.stage(Stage.MARK);
+      var seen = DeskUnderTest.on(() -> hands.slab().viewport());
       double wide = DeskUnderTest.on(() -> hands.slab().getWidth());
+      assertThat(DeskUnderTest.on(() -> DeskGestures.shows(desk.node("fold-mark-what-is-there"))))
+          .isTrue();
+      DeskUnderTest.on(
+          () -> {
+            desk.room().commands().run("closer");
+            return null;
+          });
+      var zoomed = DeskUnderTest.on(() -> hands.slab().viewport());
+      assertThat(zoomed).isNotEqualTo(seen);
       hands.click("panel-switch");
-      assertThat(DeskUnderTest.on(() -> hands.slab().getWidth())).isGreaterThan(wide + 300);
+      assertThat(DeskUnderTest.on(() -> desk.node("fold-mark-what-is-there"))).isNull();
+      assertThat(DeskUnderTest.on(() -> hands.slab().getWidth()))
+          .as("the panel lies over the slab, which neither grows nor moves")
+          .isEqualTo(wide);
+      assertThat(DeskUnderTest.on(() -> hands.slab().viewport())).isEqualTo(zoomed);
+      hands.click("panel-switch");
       DeskUnderTest.on(
           () -> {
             desk.stage().setWidth(640);
@@ -90,11 +105,12 @@ class AnyScreenTest {
             return null;
           });
     }
-    DeskSettings kept = new DeskSettings(new UserDataFolder(data).settings());
-    assertThat(kept.number("x", 0)).isEqualTo(120);
-    assertThat(kept.number("width", 0)).isEqualTo(1000);
-    FolderMemory asks = new FolderMemory(new FixedChooser(data), kept);
-    assertThat(asks.graphic()).isPresent();
-    assertThat(kept.folder()).isEqualTo(Optional.of(data.toAbsolutePath()));
+    try (DeskSettings kept = new DeskSettings(new UserDataFolder(data).settings())) {
+      assertThat(kept.number("x", 0)).isEqualTo(120);
+      assertThat(kept.number("width", 0)).isEqualTo(1000);
+      FolderMemory asks = new FolderMemory(new FixedChooser(data), kept);
+      assertThat(asks.graphic()).isPresent();
+      assertThat(kept.folder()).isEqualTo(Optional.of(data.toAbsolutePath()));
+    }
   }
 }

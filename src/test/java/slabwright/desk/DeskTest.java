@@ -190,11 +190,9 @@ class DeskTest {
     hands.stage(Stage.SHEETS);
     desk.settleAll();
     hands.click("export-pdf").click("export-csv");
-    assertThat(Files.readAllBytes(data.resolve("out").resolve("tram-shed-draft-sheets.pdf")))
-        .startsWith('%', 'P', 'D', 'F');
-    assertThat(data.resolve("out").resolve("tram-shed-draft-quantities.csv"))
-        .content()
-        .contains("a1,floor,net,48000000,mm2");
+    Path out = data.resolve("out").resolve("tram-shed-draft");
+    assertThat(Files.readAllBytes(out.resolve("sheets.pdf"))).startsWith('%', 'P', 'D', 'F');
+    assertThat(out.resolve("quantities.csv")).content().contains("a1,floor,net,48000000,mm2");
   }
 
   @Test

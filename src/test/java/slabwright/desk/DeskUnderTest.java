@@ -33,7 +33,7 @@ final class DeskUnderTest implements AutoCloseable {
       Path data, Chooser chooser, double wide, double high, List<String> plans)
       throws TimeoutException {
     SystemServices outside =
-        new SystemServices(chooser, new NoPrinter(), Platform::runLater, Words.english());
+        new SystemServices(chooser, new NoPrinter(), f -> {}, Platform::runLater, Words.english());
     return open(data, wide, high, plans, outside);
   }
 
@@ -44,7 +44,18 @@ final class DeskUnderTest implements AutoCloseable {
     DeskWindow window =
         on(
             () -> {
-              DeskWindow w = new DeskWindow(stage, new UserDataFolder(data), outside);
+              DeskWindow w =
+                  new DeskWindow(
+                      stage,
+                      new UserDataFolder(data),
+                      outside.words(),
+                      words ->
+                          new SystemServices(
+                              outside.chooser(),
+                              outside.printing(),
+                              outside.folders(),
+                              outside.home(),
+                              words));
               w.room().bench().settings().setNumber("width", wide);
               w.room().bench().settings().setNumber("height", high);
               w.show(plans);

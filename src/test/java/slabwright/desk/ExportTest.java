@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -25,6 +26,7 @@ class ExportTest {
 
   private final Brake brake = new Brake();
   private final TestPrinter printer = new TestPrinter();
+  private final List<Path> shown = new ArrayList<>();
   private DeskUnderTest desk;
   private DeskGestures hands;
 
@@ -32,7 +34,7 @@ class ExportTest {
   void open() throws TimeoutException, IOException {
     Path plan = TestSites.withArrow(data);
     SystemServices outside =
-        new SystemServices(new FixedChooser(data), printer, brake, Words.english());
+        new SystemServices(new FixedChooser(data), printer, shown::add, brake, Words.english());
     desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()), outside);
     hands = new DeskGestures(desk);
   }
@@ -51,8 +53,12 @@ class ExportTest {
   }
 
   private List<String> saved() throws IOException {
-    try (Stream<Path> all = Files.list(out())) {
-      return all.map(p -> p.getFileName().toString()).sorted().toList();
+    Path folder = out().resolve("tram-shed-draft");
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(Files::isRegularFile)
+          .map(p -> folder.relativize(p).toString())
+          .sorted()
+          .toList();
     }
   }
 
@@ -70,11 +76,7 @@ class ExportTest {
     assertThat(out()).doesNotExist();
     assertThat(DeskUnderTest.on(() -> desk.node("progress").isVisible())).isFalse();
     hands.click("export-csv");
-    assertThat(saved())
-        .containsExactly(
-            "tram-shed-draft-buy.csv",
-            "tram-shed-draft-quantities.csv",
-            "tram-shed-draft-takeoff.csv");
+    assertThat(saved()).containsExactly("buy.csv", "quantities.csv", "takeoff.csv");
   }
 
   @Test
@@ -82,12 +84,20 @@ class ExportTest {
     hands.stage(Stage.SHEETS);
     desk.settleAll();
     hands.click("export-json");
-    assertThat(saved())
-        .containsExactly(
-            "tram-shed-draft-inlay-a1-i1.json",
-            "tram-shed-draft-tally.json",
-            "tram-shed-draft-work.json");
+    assertThat(saved()).containsExactly("inlay-a1_i1.json", "tally.json", "work.json");
     assertThat(said()).startsWith("Saved 3 files in ").doesNotContain("older");
+  }
+
+  @Test
+  void what_was_saved_offers_its_folder_and_goes_away_by_itself()
+      throws TimeoutException, IOException {
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.click("export-csv").click("open-folder");
+    assertThat(shown).containsExactly(out());
+    hands.move("fold-sheets");
+    WaitForAsyncUtils.waitFor(
+        30, TimeUnit.SECONDS, () -> DeskUnderTest.on(() -> !desk.node("notice").isVisible()));
   }
 
   @Test
@@ -95,7 +105,7 @@ class ExportTest {
     hands.stage(Stage.SHEETS);
     desk.settleAll();
     hands.click("export-json");
-    Files.delete(out().resolve("tram-shed-draft-work.json"));
+    Files.delete(out().resolve("tram-shed-draft/work.json"));
     hands.click("export-json");
     assertThat(said())
         .isEqualTo("Saved 3 files in " + out() + ", 2 of them in place of older ones");
@@ -106,12 +116,12 @@ class ExportTest {
     hands.stage(Stage.INLAY).click("export-cut");
     assertThat(saved())
         .containsExactly(
-            "arrow_draft_panel-A.pdf",
-            "arrow_draft_panel-A.svg",
-            "arrow_draft_panel-B.pdf",
-            "arrow_draft_panel-B.svg",
-            "arrow_draft_proof.pdf",
-            "arrow_draft_sign-shop.zip");
+            "cut-a1_i1/arrow_draft_panel-A.pdf",
+            "cut-a1_i1/arrow_draft_panel-A.svg",
+            "cut-a1_i1/arrow_draft_panel-B.pdf",
+            "cut-a1_i1/arrow_draft_panel-B.svg",
+            "cut-a1_i1/arrow_draft_proof.pdf",
+            "cut-a1_i1/arrow_draft_sign-shop.zip");
   }
 
   @Test

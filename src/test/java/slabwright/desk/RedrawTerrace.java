@@ -18,10 +18,10 @@ final class RedrawTerrace {
     hands.click("add-area").line("32'").line("l 14'").line("l 32'").line("l 14'");
     hands.press(KeyCode.ENTER).fill("area-name", "Terrace");
     hands.choose("area-setting", "outdoors").fill("area-x", "12'").fill("area-y", "-18'");
-    wall(28, -18, "a kerb");
+    wall(28, -18, "a curb");
     wall(44, -11, "an open edge");
     hands.fill("wall-bulge", "2'");
-    wall(12, -11, "a kerb");
+    wall(12, -11, "a curb");
   }
 
   private void wall(double x, double y, String ends) throws TimeoutException {

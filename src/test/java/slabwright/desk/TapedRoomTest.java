@@ -29,7 +29,7 @@ class TapedRoomTest {
       DeskGestures hands = new DeskGestures(desk);
       hands.click("start-tape").line("6 m").line("l 4 m").line("l 6 m").line("l 4 m");
       hands.press(KeyCode.ENTER).fill("area-x", "2 m").fill("area-y", "-1 m");
-      hands.clickSlab(5000, -1000).choose("wall-kind", "a kerb");
+      hands.clickSlab(5000, -1000).choose("wall-kind", "a curb");
       hands.fill("diagonal", "A C 7.217 m");
       Vec a = hands.area().outline().get(0).from().vec();
       Vec c = hands.area().outline().get(2).from().vec();

@@ -20,6 +20,7 @@ class TextMeasureTest {
     assertThat(TextMeasure.width("0", STYLE)).isCloseTo(4 * 1303 / 2048.0, within(1e-5));
     assertThat(TextMeasure.width("12 34", STYLE))
         .isCloseTo(4 * (4 * 1303 + 651) / 2048.0, within(1e-4));
+    assertThat(TextMeasure.CAP_HEIGHT).isCloseTo(1493 / 2048.0, within(1e-9));
   }
 
   @Test
@@ -43,7 +44,7 @@ class TextMeasureTest {
         .containsExactly("area", "1,635 sq ft");
   }
 
-  @Property(tries = 60)
+  @Property(tries = 200)
   void no_wrapped_line_is_too_wide_and_no_letter_is_lost(
       @ForAll @StringLength(max = 80) String words,
       @ForAll @DoubleRange(min = 8, max = 60) double width) {

@@ -10,11 +10,14 @@ import static slabwright.floor.Floors.with;
 import static slabwright.floor.Floors.withDoor;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabwright.floor.reach.MachinePassage;
 import slabwright.floor.reach.ReachAnalysis;
 import slabwright.shape.Arcs;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
@@ -220,5 +223,26 @@ class MachineReachTest {
 
   private static FloorTakeoff grind(FloorArea area) {
     return FloorTakeoff.of(area.withMachines(List.of(MACHINE)), 0.1, () -> false);
+  }
+
+  /** What a disc of radius 500 leaves in a corner: r² (cot a/2 − (π − a)/2). */
+  private static HandWorkKind leftIn(double degrees) {
+    double a = Math.toRadians(degrees);
+    double left = 500 * 500 * (1 / Math.tan(a / 2) - (Math.PI - a) / 2);
+    Region piece = Region.rectangle(new Bounds(0, 0, 1_000, left / 1_000));
+    Map<HandWorkKind, Region> found = Map.of(HandWorkKind.POCKET, piece);
+    return HandWorkClassifier.classify(found, 500).get(0).kind();
+  }
+
+  @Test
+  void what_a_machine_leaves_in_60_degrees_or_more_is_a_corner_and_in_less_a_pocket() {
+    assertThat(leftIn(60.5)).isEqualTo(HandWorkKind.CORNER);
+    assertThat(leftIn(59.5)).isEqualTo(HandWorkKind.POCKET);
+  }
+
+  @Test
+  void a_machine_of_which_nobody_said_more_keeps_12_mm_at_each_side_of_a_door() {
+    assertThat(MACHINE.passing().mm()).isEqualTo(12);
+    assertThat(MACHINE.passage()).isEqualTo(800 + 2 * 12);
   }
 }

@@ -14,8 +14,12 @@ import slabwright.units.Result;
 /** A weather forecast. */
 final class ForecastTarget implements FuzzTarget {
   private static final String FORECAST =
-      "date,low,high,humidity,rain\n2026-12-07,3,9,81 %,20 %\n2026-12-08,37 F,50 F,70,yes\n"
-          + "2026-12-09,,,,no\n";
+      """
+      date,low,high,humidity,rain
+      2026-12-07,3,9,81 %,20 %
+      2026-12-08,37 F,50 F,70,yes
+      2026-12-09,,,,no
+      """;
 
   private final Path scratch;
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -88,7 +89,8 @@ final class PlanTarget implements FuzzTarget {
                 PaperSize.A3,
                 false,
                 Words.english(),
-                Optional.empty())
+                Optional.empty(),
+                Clock.systemUTC())
             .addTo(folder);
     said.stream()
         .map(FuzzRun::fault)

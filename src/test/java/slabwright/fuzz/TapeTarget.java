@@ -32,8 +32,15 @@ final class TapeTarget implements FuzzTarget {
     rooms =
         List.of(
             Files.readString(Path.of("sample-plans/back-office.tape")),
-            "unit m\nwall A B 8.02 open\nwall B C 2*4.51\nwall C D 8.00\nwall D A 9.03\n"
-                + "diagonal A C 12.05\ndiagonal B D 12.07\n");
+            """
+            unit m
+            wall A B 8.02 open
+            wall B C 2*4.51
+            wall C D 8.00
+            wall D A 9.03
+            diagonal A C 12.05
+            diagonal B D 12.07
+            """);
   }
 
   @Override

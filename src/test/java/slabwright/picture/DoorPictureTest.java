@@ -129,4 +129,9 @@ class DoorPictureTest {
     int after = rgb(FloorRendering.fromDoor(glossy, WIDTH, HEIGHT).whole(() -> false), far) & 255;
     assertThat(after).isNotEqualTo(before);
   }
+
+  @Test
+  void the_eye_is_1600_mm_above_the_floor() {
+    assertThat(DoorCamera.EYE).isEqualTo(1600);
+  }
 }

@@ -1,8 +1,12 @@
 package slabwright.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -205,20 +209,29 @@ class PlanRefusalTest {
             + "}}]");
   }
 
+  private static void fillUp(FileChannel out, ByteBuffer bytes) throws IOException {
+    bytes.limit(bytes.limit() / 2);
+    while (bytes.hasRemaining()) {
+      out.write(bytes);
+    }
+    throw new IOException("the disk is full");
+  }
+
   @Test
   void a_failed_save_leaves_the_old_file() throws IOException {
-    Path file = Files.writeString(folder.resolve("p.site.json"), "old");
-    Files.createDirectory(folder.resolve("q.site.json"));
-    Files.writeString(folder.resolve("q.site.json").resolve("x"), "in the way");
-    assertThat(
-            org.assertj.core.api.Assertions.catchThrowable(
-                () -> PlanFile.save(FullSite.make(), folder.resolve("q.site.json"))))
-        .isInstanceOf(IOException.class);
-    assertThat(Files.readString(file)).isEqualTo("old");
+    Path file = folder.resolve("p.site.json");
+    PlanFile.save(FullSite.make(), file);
+    byte[] old = Files.readAllBytes(file);
+    Site other = FullSite.make().withName("Other");
+    byte[] bytes = PlanFile.write(other).getBytes(StandardCharsets.UTF_8);
+    assertThatThrownBy(() -> AtomicFile.write(file, bytes, PlanRefusalTest::fillUp))
+        .hasMessage("the disk is full");
+    assertThat(file).hasBinaryContent(old);
     try (var files = Files.list(folder)) {
-      assertThat(files.map(f -> f.getFileName().toString()))
-          .containsExactlyInAnyOrder("p.site.json", "q.site.json");
+      assertThat(files).containsExactly(file);
     }
+    PlanFile.save(other, file);
+    assertThat(file).hasBinaryContent(bytes);
   }
 
   @Test

@@ -55,4 +55,10 @@ class ColourNamingTest {
     assertThat(names).doesNotHaveDuplicates().hasSameSizeAs(colours);
     assertThat(names).noneMatch(n -> n.contains("#"));
   }
+
+  @Example
+  void dark_is_0_62_of_the_lightness_and_light_0_45_of_the_way_to_white() {
+    assertThat(ColourName.DARK).isEqualTo(0.62);
+    assertThat(ColourName.LIGHT).isEqualTo(0.45);
+  }
 }

@@ -20,8 +20,11 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.units.Message;
+import slabwright.units.UnitSystem;
 
 /** The bundles in another language held against the English ones. */
 class LanguagesTest {
@@ -31,6 +34,19 @@ class LanguagesTest {
 
   /** Parts of a line of a tape file, whose words are the same in every language. */
   private static final Pattern TAPE_LINE = Pattern.compile("check C to A-B is|viene is(?=:)");
+
+  /** Spellings of Britain; what is typed (an option, a word of a file) is no spelling of ours. */
+  private static final Pattern BRITISH =
+      Pattern.compile(
+          "(?<!--trace-|--)\\b(colour|vapour|labour|neighbour|centre|kerb|grey|levell(?!er)|mould"
+              + "|behaviour|favour|metre|millimetre|litre|licence|earthed)(?!.*closing limit)",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern AMERICAN =
+      Pattern.compile(
+          "\\b(color|vapor|labor(?!at)|neighbor|curb|gray|level(ed|ing)\\b|center|millimeter|liter"
+              + "|behavior|favor)",
+          Pattern.CASE_INSENSITIVE);
 
   private static final Pattern BETWEEN_WORDS = Pattern.compile("\\P{L}+");
   private static final Pattern SENTENCE = Pattern.compile("\\p{Ll}{3,} \\p{Ll}{2,}");
@@ -73,6 +89,57 @@ class LanguagesTest {
     List<String> wrong = new ArrayList<>();
     english.forEach((key, said) -> faults(said, spanish.get(key)).forEach(f -> wrong.add(key + f)));
     assertThat(wrong).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("rooms")
+  void the_english_a_room_is_written_in_is_spelled_as_in_the_states(String room)
+      throws IOException {
+    Map<String, String> english = bundle(room);
+    assertThat(english.keySet().stream().filter(k -> BRITISH.matcher(english.get(k)).find()))
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("britishRooms")
+  void british_english_says_the_same_with_its_own_spelling(String room) throws IOException {
+    Map<String, String> english = bundle(room);
+    Map<String, String> british = bundle(room + "_en_GB");
+    assertThat(english.keySet()).containsAll(british.keySet());
+    List<String> wrong = new ArrayList<>();
+    english.forEach(
+        (key, said) -> {
+          String other = british.getOrDefault(key, said);
+          if (AMERICAN.matcher(other).find()) {
+            wrong.add(key + " is spelled as in the States");
+          }
+          if (british.containsKey(key) && other.equals(said)) {
+            wrong.add(key + " stands twice for nothing");
+          }
+          if (!arguments(said).equals(arguments(other)) || !figures(said).equals(figures(other))) {
+            wrong.add(key + " says something else");
+          }
+        });
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void pages_in_meters_are_spelled_as_in_britain_and_those_in_feet_as_in_the_states() {
+    Message meter = Message.of("work.consumable.gas-meter");
+    assertThat(Words.english().inUnits(UnitSystem.METRIC).say(meter)).contains("vapour");
+    assertThat(Words.english().inUnits(UnitSystem.FEET_INCHES).say(meter)).contains("vapor");
+    assertThat(Words.english().say(meter)).contains("vapor").doesNotContain("vapour");
+  }
+
+  static List<String> britishRooms() throws IOException {
+    try (Stream<Path> files = Files.list(BUNDLES)) {
+      return files
+          .map(f -> f.getFileName().toString())
+          .filter(n -> n.endsWith("_en_GB.properties"))
+          .map(n -> n.replace("_en_GB.properties", ""))
+          .sorted()
+          .toList();
+    }
   }
 
   /** What a translation must have in common with what it translates, and what it must not. */

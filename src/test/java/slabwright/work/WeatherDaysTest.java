@@ -2,7 +2,9 @@ package slabwright.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -18,7 +20,10 @@ import slabwright.site.Slab;
 import slabwright.site.job.DayForecast;
 import slabwright.units.Message;
 import slabwright.work.book.BookSamples;
+import slabwright.work.book.ShopBook;
+import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.StepWait;
 
 /** The terrace of the tram hall by forecasts; its sealer is laid and dries from 10 to 32.2 °C. */
 class WeatherDaysTest {
@@ -112,6 +117,84 @@ class WeatherDaysTest {
     assertThat(plan.outlook().held()).allMatch(h -> h.area().equals("terrace"));
   }
 
+  @Test
+  void a_coat_dries_at_the_lowest_of_its_day_and_the_night_until_it_is_dry() {
+    assertThat(drying(fine(10))).isEqualTo(recoat(12));
+    List<DayForecast> warm = new ArrayList<>();
+    List<DayForecast> cool = new ArrayList<>();
+    for (int i = 0; i < 10; i++) {
+      warm.add(day(i, 16, 22, 35, 0));
+      cool.add(day(i, 10.5, 22, 35, 0));
+    }
+    assertThat(drying(warm)).isEqualTo(recoat(16));
+    assertThat(drying(cool)).isEqualTo(recoat(10.5));
+  }
+
+  @Test
+  void what_is_still_wet_at_midnight_dries_by_the_colder_of_both_days() {
+    LocalDateTime evening = START.atTime(15, 0);
+    List<DayForecast> days = new ArrayList<>(fine(3));
+    days.set(1, day(1, 10.25, 22, 35, 0));
+    Site site = SITE.withJob(SITE.job().withForecast(days));
+    WorkPlan plan = WorkSamples.plan(site);
+    AreaWorkPlan terrace = plan.area("terrace").orElseThrow();
+    CoatPlan coat = terrace.coats().get(0);
+    var table = coat.product().drying().recoatFrom();
+    assertThat(rounded(terrace.dries(site, coat, table, evening).maybe().orElseThrow()))
+        .isEqualTo(recoat(12));
+    assertThat(
+            rounded(terrace.dries(site, coat, table, evening.plusHours(4)).maybe().orElseThrow()))
+        .isEqualTo(recoat(10.25));
+    assertThat(rounded(terrace.dries(site, coat, table, evening.plusDays(9)).maybe().orElseThrow()))
+        .as("by the readings past the forecast")
+        .isEqualTo(recoat(12));
+  }
+
+  @Test
+  void a_night_outside_the_books_drying_times_holds_the_coat() {
+    ShopBook book =
+        WorkSamples.bookWith("product", "outdoor-sealer", "recoat from", "60 F: 6 h, 90 F: 2 h");
+    Site site = APART.withJob(SITE.job().withForecast(fine(10)));
+    HeldStep held = WorkSamples.plan(site, book).outlook().hold(FIRST).orElseThrow();
+    assertThat(held.why().key()).isEqualTo("work.weather.no-time");
+  }
+
+  @Test
+  void a_day_warmer_than_the_readings_warns_of_the_pot_life_of_what_is_mixed() {
+    ShopBook mixed =
+        ShopBook.of(
+            BookSamples.text()
+                .with("product", "outdoor-sealer", "two-part", "yes")
+                .with("product", "outdoor-sealer", "mixing time", "5 min")
+                .with("product", "outdoor-sealer", "working time", "50 F: 60 min, 90 F: 30 min"));
+    Site site = APART.withJob(SITE.job().withForecast(fine(10)));
+    assertThat(keys(WorkSamples.plan(site, mixed))).contains("work.weather.pot-life");
+    assertThat(keys(WorkSamples.plan(site))).doesNotContain("work.weather.pot-life");
+  }
+
+  private static List<String> keys(WorkPlan plan) {
+    return plan.outlook().checks().stream().map(c -> c.what().key()).toList();
+  }
+
+  /** What the second coat waits for the first, by the day it is laid on. */
+  private static Duration drying(List<DayForecast> days) {
+    return plan(days).days().maybe().orElseThrow().steps().stream()
+        .flatMap(s -> s.task().waits().stream())
+        .filter(w -> w.after().equals(FIRST))
+        .map(StepWait::atLeast)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** 8 h at 10 °C (50 °F), 4 h at 21.1 °C (70 °F), up to a whole minute. */
+  private static Duration recoat(double celsius) {
+    return Duration.ofMinutes((long) Math.ceil(480 - (celsius - 10) / (100 / 9.0) * 240));
+  }
+
+  private static Duration rounded(Duration d) {
+    return Duration.ofMinutes((d.toSeconds() + 59) / 60);
+  }
+
   @Property(tries = 200)
   void no_coat_outdoors_is_dated_where_the_forecast_forbids_it(
       @ForAll @Size(12) List<@DoubleRange(min = 4, max = 16) Double> lows,
@@ -129,6 +212,11 @@ class WeatherDaysTest {
         assertThat(rains.get(i)).isLessThan(20);
         assertThat(lows.get(i)).isGreaterThanOrEqualTo(10);
         assertThat(i == 11 ? 10 : lows.get(i + 1)).isGreaterThanOrEqualTo(10);
+        plan.days().maybe().orElseThrow().steps().stream()
+            .filter(n -> n.task().waits().stream().anyMatch(w -> w.after().equals(s.task().id())))
+            .filter(n -> n.task().type().coat().isPresent())
+            .forEach(
+                n -> assertThat(n.start()).isAfterOrEqualTo(s.end().plus(recoat(lows.get(i)))));
       }
     }
   }

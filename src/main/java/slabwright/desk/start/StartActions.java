@@ -10,7 +10,8 @@ public record StartActions(
     Runnable example,
     Runnable chooser,
     Consumer<Path> open,
-    Consumer<Path> recover) {
+    Consumer<Path> recover,
+    Runnable language) {
   void byTape() {
     tape.run();
   }

@@ -1,10 +1,13 @@
 package slabwright.drawing.paint;
 
 import java.io.ByteArrayOutputStream;
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.fontbox.ttf.TTFSubsetter;
@@ -14,14 +17,17 @@ import slabwright.drawing.PrimitiveInk;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 
-/** The style element that carries the characters a drawing uses, one subset a face. */
-final class SvgFonts {
+/**
+ * The style element that carries the characters a drawing uses, one subset a face. Each face is
+ * read once for all drawings that are written with it.
+ */
+public final class SvgFonts implements Closeable {
   /** Our embedded subset first, then the same font where it is installed. */
   static final String FAMILIES = "Slabwright Text, DejaVu Sans, sans-serif";
 
-  private SvgFonts() {}
+  private final Map<FontFace, TrueTypeFont> read = new EnumMap<>(FontFace.class);
 
-  static String style(List<PrimitiveInk> parts) {
+  String style(List<PrimitiveInk> parts) {
     StringBuilder css = new StringBuilder();
     for (FontFace face : FontFace.values()) {
       Set<Integer> used = used(parts, face);
@@ -43,9 +49,16 @@ final class SvgFonts {
     return used;
   }
 
-  private static String base64(FontFace face, Set<Integer> used) {
-    try (TrueTypeFont font = face.read()) {
-      TTFSubsetter subset = new TTFSubsetter(font);
+  @Override
+  public void close() throws IOException {
+    for (TrueTypeFont font : read.values()) {
+      font.close();
+    }
+  }
+
+  private String base64(FontFace face, Set<Integer> used) {
+    try {
+      TTFSubsetter subset = new TTFSubsetter(read.computeIfAbsent(face, FontFace::read));
       subset.addAll(used);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       subset.writeToStream(bytes);

@@ -1,5 +1,7 @@
 package slabwright.drawing.paint;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Fill;
@@ -26,10 +28,23 @@ public final class SvgPainter implements Painter {
 
   /** The whole SVG document for a drawing placed on paper. */
   public static String write(Drawing drawing, String title) {
+    try (SvgFonts fonts = new SvgFonts()) {
+      return write(drawing, title, fonts);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the bundled font cannot be closed", e);
+    }
+  }
+
+  /**
+   * The same as one of several documents.
+   *
+   * @param fonts shared by them
+   */
+  public static String write(Drawing drawing, String title, SvgFonts fonts) {
     SvgPainter p = new SvgPainter();
     List<PrimitiveInk> parts = drawing.plain();
     p.head(drawing.bounds(), title);
-    p.out.append(SvgFonts.style(parts));
+    p.out.append(fonts.style(parts));
     parts.forEach(part -> part.paintOn(p));
     return p.out.append("</svg>\n").toString();
   }

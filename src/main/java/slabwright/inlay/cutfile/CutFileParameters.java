@@ -2,11 +2,11 @@ package slabwright.inlay.cutfile;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.units.FileName;
 import slabwright.units.Message;
 
 /**
@@ -61,13 +61,6 @@ public record CutFileParameters(String inlay, int release) {
 
   /** What every file's name begins with, the same in every language. */
   String fileNameStem() {
-    return slug(inlay, "inlay") + "_" + (release > 0 ? "release-" + release : "draft");
-  }
-
-  /** Small letters and digits with single hyphens between; {@code empty} when none is left. */
-  public static String slug(String text, String empty) {
-    String plain = text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    String trimmed = plain.replaceAll("^-|-$", "");
-    return trimmed.isEmpty() ? empty : trimmed;
+    return FileName.slug(inlay, "inlay") + "_" + (release > 0 ? "release-" + release : "draft");
   }
 }

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -39,6 +40,8 @@ public record ShopBundle(
     Instant made,
     Function<Message, String> words,
     SortedMap<String, byte[]> papers) {
+  private static final String PROOF = "_proof.pdf";
+
   public ShopBundle {
     papers = Collections.unmodifiableSortedMap(new TreeMap<>(papers));
   }
@@ -58,28 +61,48 @@ public record ShopBundle(
   /** Every file by its name: SVG and PDF of each panel, the proof page, and the ZIP of it all. */
   public SortedMap<String, byte[]> files() throws IOException {
     SortedMap<String, byte[]> all = new TreeMap<>();
-    for (CutFile file : job.files(stencils, panels)) {
-      all.put(file.name() + ".svg", file.svg(words).getBytes(StandardCharsets.UTF_8));
+    Shared shared = shared();
+    all.putAll(shared.svgs());
+    for (CutFile file : shared.files()) {
       all.put(file.name() + ".pdf", bytes(file.pdf(made, words)));
     }
-    all.put(job.fileNameStem() + "_proof.pdf", bytes(proofPdf()));
+    all.put(job.fileNameStem() + PROOF, shared.proof());
     ByteArrayOutputStream zip = new ByteArrayOutputStream();
-    write(zip);
+    write(zip, shared);
     all.put(job.fileNameStem() + "_sign-shop.zip", zip.toByteArray());
     return all;
   }
 
   /** Writes the ZIP; the stream stays open. */
   public void write(OutputStream out) throws IOException {
+    write(out, shared());
+  }
+
+  /**
+   * What stands in the ZIP and beside it, made once.
+   *
+   * @param svgs of the files by name, in their order
+   */
+  private record Shared(List<CutFile> files, Map<String, byte[]> svgs, byte[] proof) {}
+
+  private Shared shared() throws IOException {
     List<CutFile> files = job.files(stencils, panels);
+    Map<String, byte[]> svgs = new LinkedHashMap<>();
+    for (CutFile file : files) {
+      svgs.put(file.name() + ".svg", file.svg(words).getBytes(StandardCharsets.UTF_8));
+    }
+    return new Shared(files, svgs, bytes(proofPdf()));
+  }
+
+  private void write(OutputStream out, Shared shared) throws IOException {
     ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
     String base = job.fileNameStem();
-    for (CutFile file : files) {
-      add(zip, file.name() + ".svg", file.svg(words).getBytes(StandardCharsets.UTF_8));
+    for (Map.Entry<String, byte[]> svg : shared.svgs().entrySet()) {
+      add(zip, svg.getKey(), svg.getValue());
     }
-    add(zip, base + "_cut.pdf", bytes(cutPdf()));
-    add(zip, base + "_proof.pdf", bytes(proofPdf()));
-    String text = new OrderText(units, words).write(job, stencils, panels, order, files);
+    add(zip, base + "_cut.pdf", bytes(cutPdf(shared.files())));
+    add(zip, base + PROOF, shared.proof());
+    String text = new OrderText(units, words).write(job, stencils, panels, order, shared.files());
     add(zip, base + "_order.txt", text.getBytes(StandardCharsets.UTF_8));
     for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
       add(zip, base + paper.getKey(), paper.getValue());
@@ -89,10 +112,14 @@ public record ShopBundle(
 
   /** All cut files as pages in true size. */
   public PdfFile cutPdf() {
+    return cutPdf(job.files(stencils, panels));
+  }
+
+  private PdfFile cutPdf(List<CutFile> files) {
     return PdfCutWriter.pdf(
         words.apply(Message.of("inlay.shop-bundle.cut-files", job.inlay(), job.issue())),
         made,
-        job.files(stencils, panels),
+        files,
         words);
   }
 

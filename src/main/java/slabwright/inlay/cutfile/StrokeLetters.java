@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.units.SortedCopy;
 
 /**
  * Capitals and figures of single strokes on a grid of 4 by 6, our own. Accents are left off; what
@@ -110,6 +111,6 @@ final class StrokeLetters {
       }
       all.put(glyph.charAt(0), List.copyOf(strokes));
     }
-    return Map.copyOf(all);
+    return SortedCopy.of(all);
   }
 }

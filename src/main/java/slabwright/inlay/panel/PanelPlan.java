@@ -10,6 +10,7 @@ import java.util.Set;
 import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
+import slabwright.units.SortedCopy;
 
 /**
  * How the blank of an inlay is made of panels: the same for all stencils that lie on the whole
@@ -83,8 +84,8 @@ public record PanelPlan(
 
   public PanelPlan {
     blanks = List.copyOf(blanks);
-    local = Map.copyOf(local);
-    savings = Map.copyOf(savings);
+    local = SortedCopy.of(local);
+    savings = SortedCopy.of(savings);
     seams = List.copyOf(seams);
     panels = List.copyOf(panels);
     layingOrder = List.copyOf(layingOrder);
@@ -161,21 +162,7 @@ public record PanelPlan(
   }
 
   PanelPlan withLocal(Map<Integer, PanelPlan> plans, Map<Integer, Saving> spared) {
-    return new PanelPlan(
-        blank,
-        turn,
-        seams,
-        panels,
-        layingOrder,
-        laps,
-        ticks,
-        rollLength,
-        waste,
-        cost,
-        findings,
-        blanks,
-        plans,
-        spared);
+    return copy(ticks, findings, plans, spared);
   }
 
   /** Without panels of the whole blank: every stencil has blanks of its own. */
@@ -198,6 +185,15 @@ public record PanelPlan(
   }
 
   PanelPlan withTicks(List<RegistrationTick> other, List<Finding> more) {
+    return copy(other, more, local, savings);
+  }
+
+  /** The same panels, with what is planned after them. */
+  private PanelPlan copy(
+      List<RegistrationTick> marks,
+      List<Finding> found,
+      Map<Integer, PanelPlan> plans,
+      Map<Integer, Saving> spared) {
     return new PanelPlan(
         blank,
         turn,
@@ -205,19 +201,19 @@ public record PanelPlan(
         panels,
         layingOrder,
         laps,
-        other,
+        marks,
         rollLength,
         waste,
         cost,
-        more,
+        found,
         blanks,
-        local,
-        savings);
+        plans,
+        spared);
   }
 
   /** The panels that have an opening of this stencil; the others are not cut for it. */
   public List<Panel> cut(Stencil stencil) {
-    return of(stencil).panels.stream().filter(p -> !p.openings(stencil).isEmpty()).toList();
+    return of(stencil).panels.stream().filter(p -> p.opens(stencil)).toList();
   }
 
   /** Film used for this stencil, mm of roll. */

@@ -19,14 +19,14 @@ import slabwright.units.Result;
  * @param pages how many pages the file has
  * @param words texts kept as text, each run on one line, in the outlines' frame
  * @param doubt mm that flattening a curve may put an edge elsewhere
- * @param hasPictures whether the page holds pictures, which have no outlines
+ * @param pictured the share of the page that its largest picture covers; pictures have no outlines
  */
 public record PdfOutlines(
     List<PdfOutline> outlines,
     List<PdfLine> lines,
     List<PdfWords> words,
     int pages,
-    boolean hasPictures,
+    double pictured,
     double doubt) {
   /** A line that does not close, and the name of its layer. */
   public record PdfLine(Line line, String layer) {}
@@ -55,7 +55,7 @@ public record PdfOutlines(
             walk.lines(),
             walk.words(),
             document.getNumberOfPages(),
-            walk.hasPictures(),
+            walk.pictured(),
             walk.tolerance()));
   }
 }

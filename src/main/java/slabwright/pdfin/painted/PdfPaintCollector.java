@@ -8,9 +8,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -37,40 +35,38 @@ import org.apache.pdfbox.pdmodel.graphics.state.PDSoftMask;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
+import slabwright.pdfin.picture.Picture;
 
 /** Runs a page's drawing operators and notes each thing that is painted, in paint order. */
 final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   private static final int NO_CLIP = -1;
 
   private final PdfPageFrame frame;
-  private final OptionalContent layers;
   private final PdfBudget budget = new PdfBudget();
   private final PdfNotes notes;
   private final PdfPaints paints;
   private final PdfGlyphs glyphs;
+  private final PdfPictures pictures = new PdfPictures();
   private final IdentityHashMap<Path2D, Path2D> clips = new IdentityHashMap<>();
   private final Map<String, PdfSoftMask> masks = new HashMap<>();
-  private final Deque<Boolean> hidden = new ArrayDeque<>();
+  private final PdfLayerStack layers;
 
-  private List<PdfPaintedShape> shapes = new ArrayList<>();
+  private PdfGroup group = PdfGroup.page();
   private Path2D.Double path = new Path2D.Double();
   private Path2D.Double lettersToClip = new Path2D.Double();
   private int clipRule = NO_CLIP;
-  private double groupAlpha = 1;
-  private List<PdfSoftMask> groupMasks = List.of();
-  private int hiddenDepth;
 
   PdfPaintCollector(PDPage page, OptionalContent layers) {
     super(page);
     this.frame = new PdfPageFrame(page);
-    this.layers = layers;
     this.notes = new PdfNotes(frame);
+    this.layers = new PdfLayerStack(layers, notes);
     this.paints = new PdfPaints(notes, this::tile);
     this.glyphs = new PdfGlyphs(notes);
   }
 
   List<PdfPaintedShape> shapes() {
-    return shapes;
+    return group.shapes();
   }
 
   List<PdfNote> notes() {
@@ -171,7 +167,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   }
 
   private void fill(Path2D outline, int rule) throws IOException {
-    if (isHidden() || outline.getCurrentPoint() == null) {
+    if (layers.isHidden() || outline.getCurrentPoint() == null) {
       return;
     }
     PDGraphicsState gs = getGraphicsState();
@@ -180,13 +176,13 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
     if (hex.isPresent()) {
       Path2D.Double made = new Path2D.Double(outline);
       made.setWindingRule(rule);
-      double alpha = groupAlpha * gs.getNonStrokeAlphaConstant();
+      double alpha = group.alpha() * gs.getNonStrokeAlphaConstant();
       add(made, frame.toPage(), Optional.empty(), hex.get(), alpha);
     }
   }
 
   private void stroke(Path2D line) throws IOException {
-    if (isHidden() || line.getCurrentPoint() == null) {
+    if (layers.isHidden() || line.getCurrentPoint() == null) {
       return;
     }
     PDGraphicsState gs = getGraphicsState();
@@ -205,7 +201,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
       AffineTransform at = frame.toPage();
       at.concatenate(user);
       Optional<BasicStroke> pen = Optional.of(PdfPens.of(gs));
-      add(followed, at, pen, hex.get(), groupAlpha * gs.getAlphaConstant());
+      add(followed, at, pen, hex.get(), group.alpha() * gs.getAlphaConstant());
     } catch (NoninvertibleTransformException flat) {
       // a pen squeezed to nothing draws nothing
       return;
@@ -214,6 +210,17 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
 
   private void add(
       Path2D made, AffineTransform at, Optional<BasicStroke> pen, String hex, double alpha)
+      throws IOException {
+    add(made, at, pen, hex, alpha, Optional.empty());
+  }
+
+  private void add(
+      Path2D made,
+      AffineTransform at,
+      Optional<BasicStroke> pen,
+      String hex,
+      double alpha,
+      Optional<Picture> picture)
       throws IOException {
     budget.shape();
     PDGraphicsState gs = getGraphicsState();
@@ -224,13 +231,15 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
     for (Path2D clip : gs.getCurrentClippingPaths()) {
       inside.add(clips.computeIfAbsent(clip, c -> new Path2D.Double(c, frame.toPage())));
     }
-    shapes.add(new PdfPaintedShape(made, at, pen, hex, alpha, inside, masksHere()));
+    group
+        .shapes()
+        .add(new PdfPaintedShape(made, at, pen, hex, alpha, inside, masksHere(), picture));
   }
 
   private List<PdfSoftMask> masksHere() throws IOException {
     PDSoftMask mask = getGraphicsState().getSoftMask();
     if (mask == null || mask.getGroup() == null) {
-      return groupMasks;
+      return group.masks();
     }
     String key =
         System.identityHashCode(mask.getCOSObject()) + "@" + mask.getInitialTransformationMatrix();
@@ -239,7 +248,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
       known = painted(mask);
       masks.put(key, known);
     }
-    List<PdfSoftMask> all = new ArrayList<>(groupMasks);
+    List<PdfSoftMask> all = new ArrayList<>(group.masks());
     all.add(known);
     return all;
   }
@@ -257,24 +266,18 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
 
   /** What is painted meanwhile, which is not on the page itself. */
   private List<PdfPaintedShape> aside(Run run) throws IOException {
-    List<PdfPaintedShape> onPage = shapes;
+    PdfGroup onPage = group;
     Path2D.Double openPath = path;
-    double alpha = groupAlpha;
-    List<PdfSoftMask> outer = groupMasks;
-    shapes = new ArrayList<>();
+    group = PdfGroup.page();
     path = new Path2D.Double();
-    groupAlpha = 1;
-    groupMasks = List.of();
     budget.enter();
     try {
       run.run();
-      return shapes;
+      return group.shapes();
     } finally {
       budget.leave();
-      shapes = onPage;
+      group = onPage;
       path = openPath;
-      groupAlpha = alpha;
-      groupMasks = outer;
     }
   }
 
@@ -296,26 +299,23 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   }
 
   @Override
-  public void showTransparencyGroup(PDTransparencyGroup group) throws IOException {
-    COSDictionary layer = group.getCOSObject().getCOSDictionary(COSName.OC);
+  public void showTransparencyGroup(PDTransparencyGroup inner) throws IOException {
+    COSDictionary layer = inner.getCOSObject().getCOSDictionary(COSName.OC);
     enter(layer);
-    double alpha = groupAlpha;
-    List<PdfSoftMask> outer = groupMasks;
-    groupMasks = masksHere();
-    groupAlpha *= getGraphicsState().getNonStrokeAlphaConstant();
-    super.showTransparencyGroup(group);
-    groupAlpha = alpha;
-    groupMasks = outer;
+    PdfGroup outer = group;
+    group = outer.inner(getGraphicsState().getNonStrokeAlphaConstant(), masksHere());
+    super.showTransparencyGroup(inner);
+    group = outer;
     leave();
   }
 
   private void enter(COSDictionary layer) {
     budget.enter();
-    begin(layer);
+    layers.begin(layer);
   }
 
   private void leave() {
-    end();
+    layers.end();
     budget.leave();
   }
 
@@ -337,7 +337,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   protected void showFontGlyph(Matrix at, PDFont font, int code, Vector displacement)
       throws IOException {
     RenderingMode mode = getGraphicsState().getTextState().getRenderingMode();
-    if (isHidden() || !(isVisible(mode) || mode.isClip())) {
+    if (layers.isHidden() || !(isVisible(mode) || mode.isClip())) {
       return;
     }
     Path2D.Double glyph = glyphs.outline(at, font, code, displacement);
@@ -367,14 +367,26 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   }
 
   @Override
-  public void drawImage(PDImage image) {
+  public void drawImage(PDImage image) throws IOException {
     COSDictionary layer =
         image instanceof PDImageXObject x ? x.getCOSObject().getCOSDictionary(COSName.OC) : null;
-    if (!isHidden() && !layers.isHidden(layer)) {
-      AffineTransform unit =
-          getGraphicsState().getCurrentTransformationMatrix().createAffineTransform();
-      Rectangle2D box = new Rectangle2D.Double(0, 0, 1, 1);
-      notes.add(PdfNote.Kind.PICTURE, "", unit.createTransformedShape(box).getBounds2D());
+    if (layers.isHidden(layer)) {
+      return;
+    }
+    PDGraphicsState gs = getGraphicsState();
+    AffineTransform unit = gs.getCurrentTransformationMatrix().createAffineTransform();
+    Path2D square = new Path2D.Double(new Rectangle2D.Double(0, 0, 1, 1));
+    Rectangle2D box = unit.createTransformedShape(square).getBounds2D();
+    Optional<String> hex =
+        image.isStencil() ? paints.hex(gs.getNonStrokingColor(), box) : Optional.of("#000000");
+    Optional<Picture> picture = hex.flatMap(h -> pictures.of(image, h));
+    if (picture.isPresent()) {
+      AffineTransform at = new AffineTransform(frame.toPage());
+      at.concatenate(unit);
+      double alpha = group.alpha() * gs.getNonStrokeAlphaConstant();
+      add(square, at, Optional.empty(), hex.get(), alpha, picture);
+    } else if (hex.isPresent()) {
+      notes.add(PdfNote.Kind.PICTURE, "", box);
     }
   }
 
@@ -382,9 +394,9 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   public void shadingFill(COSName name) throws IOException {
     Rectangle2D sheet = frame.sheet();
     Optional<String> hex =
-        isHidden() ? Optional.empty() : paints.fade(getResources().getShading(name), sheet);
+        layers.isHidden() ? Optional.empty() : paints.fade(getResources().getShading(name), sheet);
     if (hex.isPresent()) {
-      double alpha = groupAlpha * getGraphicsState().getNonStrokeAlphaConstant();
+      double alpha = group.alpha() * getGraphicsState().getNonStrokeAlphaConstant();
       add(new Path2D.Double(sheet), frame.toPage(), Optional.empty(), hex.get(), alpha);
     }
   }
@@ -392,32 +404,12 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   @Override
   public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
     super.beginMarkedContentSequence(tag, properties);
-    begin(COSName.OC.equals(tag) ? properties : null);
+    layers.begin(COSName.OC.equals(tag) ? properties : null);
   }
 
   @Override
   public void endMarkedContentSequence() {
     super.endMarkedContentSequence();
-    end();
-  }
-
-  private void begin(COSDictionary layer) {
-    boolean off = layers.isHidden(layer);
-    hidden.push(off);
-    if (off) {
-      hiddenDepth++;
-      notes.add(PdfNote.Kind.HIDDEN_LAYER, "", new Rectangle2D.Double());
-    }
-  }
-
-  private void end() {
-    Boolean off = hidden.poll();
-    if (off != null && off) {
-      hiddenDepth--;
-    }
-  }
-
-  private boolean isHidden() {
-    return hiddenDepth > 0;
+    layers.end();
   }
 }

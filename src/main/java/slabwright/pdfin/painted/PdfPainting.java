@@ -7,14 +7,15 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.units.SortedCopy;
 
 /**
  * All that one page paints, in paint order: fills, strokes, letters as outlines, copies (form
  * XObjects), cut by clips and masks. Frame: pixels of 1/96 inch from the top-left of the page as it
  * is shown, x right, y down.
  *
- * <p>Known limits: pictures and meshes are left out, fades and patterns are one colour, each with a
- * note. How much a file may ask for is bounded, so that a small file can't fill the memory.
+ * <p>Known limits: meshes are left out, fades and patterns are one colour, each with a note. How
+ * much a file may ask for is bounded, so that a small file can't fill the memory.
  *
  * @param width of the page, px
  * @param height as the width
@@ -32,7 +33,7 @@ public record PdfPainting(
 
   public PdfPainting {
     shapes = List.copyOf(shapes);
-    names = Map.copyOf(names);
+    names = SortedCopy.of(names);
     notes = List.copyOf(notes);
   }
 

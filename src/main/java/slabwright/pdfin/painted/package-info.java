@@ -3,9 +3,10 @@
  *
  * <p>{@link PdfPainting} (entry: reads a page) holds {@link PdfPaintedShape}, {@link PdfSoftMask}
  * and {@link PdfNote}. {@link PdfPaintCollector} follows the page's operators in its {@link
- * PdfPageFrame}, with {@link PdfPaints}, {@link PdfPens}, {@link PdfGlyphs}, {@link
- * OptionalContent} and {@link PdfNotes}. {@link PdfPageReader} opens a page for all who read one.
- * {@link PdfBudget} and {@link PdfInflation} bound what a file may ask for; a {@link
- * PdfBudgetException} ends the reading.
+ * PdfPageFrame} into a {@link PdfGroup}, with {@link PdfPaints}, {@link PdfPens}, {@link
+ * PdfGlyphs}, {@link PdfPictures}, {@link PdfNotes} and a {@link PdfLayerStack} over the file's
+ * {@link OptionalContent}. {@link PdfPageReader} opens a page for all who read one. {@link
+ * PdfBudget} and {@link PdfInflation} bound what a file may ask for; a {@link PdfBudgetException}
+ * ends the reading.
  */
 package slabwright.pdfin.painted;

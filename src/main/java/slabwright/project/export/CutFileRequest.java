@@ -2,19 +2,14 @@ package slabwright.project.export;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.inlay.cutfile.CutStop;
-import slabwright.inlay.cutfile.FilmOrder;
-import slabwright.inlay.cutfile.ShopBundle;
-import slabwright.project.InlayFileNames;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
-import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Site;
 import slabwright.store.GraphicFiles;
@@ -31,14 +26,16 @@ import slabwright.work.AreaResult;
  * @param only the inlay's id; empty for all inlays of the site
  * @param lettersAccepted whether letters in a substitute font are accepted
  * @param words of the bundle's papers
+ * @param clock says the moment they are made
  */
 public record CutFileRequest(
-    Site site, Path plan, Optional<String> only, boolean lettersAccepted, Words words) {
-  private record Wanted(AreaResult in, PlacedInlay placed) {
-    FloorArea area() {
-      return in.takeoff().area();
-    }
-  }
+    Site site,
+    Path plan,
+    Optional<String> only,
+    boolean lettersAccepted,
+    Words words,
+    Clock clock) {
+  private record Wanted(AreaResult in, PlacedInlay placed) {}
 
   /** The files; refused with the gravest reason when any inlay must not be cut. */
   public Result<StagedFiles> files(TaskProgress steps) throws IOException {
@@ -91,30 +88,15 @@ public record CutFileRequest(
     if (wanted.isEmpty()) {
       return Result.refused(Message.of("project.export.nothing-to-cut"));
     }
-    StagedFiles files = new StagedFiles();
-    InlayFileNames names = new InlayFileNames(site);
+    StagedFiles staged = new StagedFiles();
+    FileSink into = staged.folder(SheetRequest.folderName(done));
+    NamedFiles files = new NamedFiles(done, words, clock);
     for (Wanted w : wanted) {
       steps.report(0.6);
-      Inlay inlay = w.placed().inlay();
-      String folder = wanted.size() == 1 ? "" : "cut-" + names.id(w.area(), inlay) + "/";
-      String title = names.title(w.area(), inlay);
-      for (var e : bundle(w, title, done).files().entrySet()) {
-        files.add(folder + e.getKey(), e.getValue());
-      }
+      PlacedInlay i = w.placed();
+      FileSink folder = into.folder(files.cutFolder(w.in(), i));
+      files.cut(w.in(), i).write(folder, i.plan(), i.inlay().spec());
     }
-    return Result.ok(files);
-  }
-
-  private ShopBundle bundle(Wanted w, String title, SiteResult done) throws IOException {
-    PlacedInlay i = w.placed();
-    return new ShopBundle(
-        new CutFileParameters(title, done.site().releaseNumber()),
-        i.plan().stencils(),
-        i.plan().panels().orElseThrow(),
-        FilmOrder.onRoll(i.inlay().spec().roll().mm()),
-        site.units(),
-        Instant.now(),
-        words::say,
-        ShopPapers.of(done, w.in(), i, words));
+    return Result.ok(staged);
   }
 }

@@ -21,21 +21,21 @@ import slabwright.words.Words;
 
 /** A graphic computed with no plan around it. */
 public sealed interface GraphicResult {
-  /** It on one line of JSON. */
-  String json(Words words);
+  /** It on one line of JSON, the same in every language: programs read it. */
+  String json();
 
   /** Why it can't be used. */
   record Unusable(Path graphic, Message message) implements GraphicResult {
     @Override
-    public String json(Words words) {
-      return InlayJson.refused(graphic.toString(), words.say(message));
+    public String json() {
+      return InlayJson.refused(graphic.toString(), Words.english().say(message));
     }
   }
 
   /** A fault of the program's own, in a sentence. */
   record Failed(Path graphic, String sentence) implements GraphicResult {
     @Override
-    public String json(Words words) {
+    public String json() {
       return InlayJson.refused(graphic.toString(), sentence);
     }
   }
@@ -49,8 +49,8 @@ public sealed interface GraphicResult {
     }
 
     @Override
-    public String json(Words words) {
-      return InlayJson.line(graphic.toString(), artwork, plan, spec, words);
+    public String json() {
+      return InlayJson.line(graphic.toString(), artwork, plan, spec, Words.english());
     }
 
     /**
@@ -65,12 +65,12 @@ public sealed interface GraphicResult {
         OutFolder folder, String prefix, String stem, boolean fontAccepted, Words words)
         throws IOException {
       InlayCutFiles files =
-          new InlayCutFiles(
-              stem, 0, UnitSystem.METRIC, Instant.now(), fontAccepted, new TreeMap<>(), words);
-      List<String> said = files.add(folder, prefix, artwork, plan, spec);
+          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), new TreeMap<>(), words);
+      FileSink into = (name, bytes) -> folder.add(prefix + name, bytes);
+      List<String> said = files.add(into, artwork, plan, spec, fontAccepted);
       folder.add(
           prefix + stem + ".json",
-          InlayJson.pretty(graphic.toString(), artwork, plan, spec, words));
+          InlayJson.pretty(graphic.toString(), artwork, plan, spec, Words.english()));
       return said;
     }
   }

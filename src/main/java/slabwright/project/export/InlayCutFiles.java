@@ -13,7 +13,6 @@ import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.inlay.cutfile.CutStop;
 import slabwright.inlay.cutfile.FilmOrder;
 import slabwright.inlay.cutfile.ShopBundle;
-import slabwright.inlay.panel.PanelPlan;
 import slabwright.site.StencilSpec;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -30,17 +29,16 @@ record InlayCutFiles(
     int release,
     UnitSystem units,
     Instant made,
-    boolean fontAccepted,
     SortedMap<String, byte[]> papers,
     Words words) {
   /**
    * Adds the files; a graphic whose letters changed gives none until that is accepted.
    *
-   * @param prefix of every name, "" or ending in "/"
+   * @param fontAccepted whether letters in a substitute font are accepted
    * @return sentences for the person
    */
-  public List<String> add(
-      OutFolder out, String prefix, Artwork artwork, InlayPlan plan, StencilSpec spec)
+  List<String> add(
+      FileSink out, Artwork artwork, InlayPlan plan, StencilSpec spec, boolean fontAccepted)
       throws IOException {
     List<CutStop> stops = CutStop.of(inlay, artwork, plan, spec);
     List<String> said =
@@ -49,28 +47,27 @@ record InlayCutFiles(
             .map(s -> words.say(s.sentence()))
             .collect(Collectors.toCollection(ArrayList::new));
     if (said.isEmpty()) {
-      write(out, prefix, plan, plan.panels().orElseThrow(), spec);
+      write(out, plan, spec);
     } else if (stops.stream().allMatch(s -> s.kind() == CutStop.Kind.LETTERS)) {
       said.add(words.say("project.inlay-cut-files.not-written", inlay));
     }
     return said;
   }
 
-  private void write(
-      OutFolder out, String prefix, InlayPlan plan, PanelPlan panels, StencilSpec spec)
-      throws IOException {
+  /** Adds the files, whatever is asked about the graphic. */
+  void write(FileSink out, InlayPlan plan, StencilSpec spec) throws IOException {
     ShopBundle bundle =
         new ShopBundle(
             new CutFileParameters(inlay, release),
             plan.stencils(),
-            panels,
+            plan.panels().orElseThrow(),
             FilmOrder.onRoll(spec.roll().mm()),
             units,
             made,
             words::say,
             papers);
     for (Map.Entry<String, byte[]> e : bundle.files().entrySet()) {
-      out.add(prefix + OutFolder.clean(e.getKey()), e.getValue());
+      out.add(e.getKey(), e.getValue());
     }
   }
 }

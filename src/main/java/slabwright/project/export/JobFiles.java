@@ -2,23 +2,20 @@ package slabwright.project.export;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.cutfile.CutStop;
-import slabwright.project.InlayFileNames;
 import slabwright.project.SiteResult;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
-import slabwright.sheets.page.SheetFiles;
 import slabwright.store.GraphicFiles;
 import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
-import slabwright.work.days.ICalendarWriter;
 
 /**
  * The whole main job of a plan as the files of one folder: packets, sheets, numbers, calendar, cut
@@ -28,6 +25,7 @@ import slabwright.work.days.ICalendarWriter;
  * @param issued the plan whose last release the client's change order is against; empty for none
  * @param fontAccepted whether letters in a substitute font are accepted
  * @param crew the crew's words, when it reads another language than the lead
+ * @param clock says the day and moment the files are made
  */
 public record JobFiles(
     SiteResult result,
@@ -36,7 +34,8 @@ public record JobFiles(
     PaperSize paper,
     boolean fontAccepted,
     Words words,
-    Optional<Words> crew) {
+    Optional<Words> crew,
+    Clock clock) {
   /**
    * The words of a crew's language, when it is another than the lead's; refused when nobody has
    * written any.
@@ -53,81 +52,40 @@ public record JobFiles(
    * @return sentences for the person about what was not cut
    */
   public List<String> addTo(OutFolder folder) throws IOException {
-    PacketFiles packets = PacketFiles.today(result, paper, words, crew);
-    (issued.isPresent() ? packets.since(issued.get()) : packets).addTo(folder::add);
-    sheets(folder);
-    numbers(folder);
-    calendar(folder);
-    return cutFiles(folder);
+    LocalDate today = LocalDate.now(clock);
+    NamedFiles files = new NamedFiles(result, words, clock);
+    BesideTask<List<String>> cut = BesideTask.start(() -> cutFiles(files, folder));
+    BesideTask<List<PrintedPage>> sheets = BesideTask.start(() -> sheets(files, folder, today));
+    PacketFiles packets = PacketFiles.of(result, paper, today, words, crew);
+    (issued.isPresent() ? packets.since(issued.get()) : packets).addTo(folder);
+    files.numbers(folder);
+    files.tables(folder);
+    files.calendars(folder);
+    sheets.join();
+    return cut.join();
   }
 
-  private void sheets(OutFolder folder) throws IOException {
-    List<PrintedPage> pages = SheetRequest.pages(result, paper, words);
-    folder.add("sheets.pdf", SheetExport.pdf(result.site().name(), pages));
-    for (Map.Entry<String, String> svg : SheetFiles.svgs(pages).entrySet()) {
-      folder.add("sheets/" + OutFolder.clean(svg.getKey()), svg.getValue());
-    }
+  private List<PrintedPage> sheets(NamedFiles files, OutFolder folder, LocalDate today)
+      throws IOException {
+    List<PrintedPage> pages = SheetRequest.pages(result, paper, words, today);
+    files.pdf(folder, pages, n -> {});
+    files.svgs(folder, pages, n -> {});
+    return pages;
   }
 
-  private void numbers(OutFolder folder) {
-    SiteNumbers numbers = new SiteNumbers(result, words);
-    folder.add("tally.json", numbers.tally());
-    folder.add("work.json", numbers.work());
-    folder.add("quantities.csv", numbers.quantities());
-    folder.add("takeoff.csv", numbers.takeoff());
-    folder.add("buy.csv", numbers.buying());
-    InlayFileNames names = new InlayFileNames(result.site());
-    for (AreaResult a : result.areas()) {
-      for (PlacedInlay i : a.inlays()) {
-        folder.add("inlay-" + name(names, a, i) + ".json", numbers.inlay(a, i));
-      }
-    }
-  }
-
-  private void calendar(OutFolder folder) {
-    result
-        .work()
-        .days()
-        .maybe()
-        .filter(d -> result.work().dated())
-        .ifPresent(
-            d -> {
-              String site = result.site().name();
-              Instant now = Instant.now();
-              folder.add("days.ics", ICalendarWriter.of(d, site, now, words::say));
-              folder.add(
-                  "days-client-and-trades.ics",
-                  ICalendarWriter.forOthers(d, site, now, words::say));
-            });
-  }
-
-  private List<String> cutFiles(OutFolder folder) throws IOException {
+  private List<String> cutFiles(NamedFiles files, OutFolder folder) throws IOException {
     List<String> said = new ArrayList<>();
-    InlayFileNames names = new InlayFileNames(result.site());
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
         if (GraphicFiles.isChanged(i.inlay(), plan)) {
           said.add(words.say(CutStop.changedOnDisk(i.inlay().name()).sentence()));
           continue;
         }
-        InlayCutFiles files =
-            new InlayCutFiles(
-                names.title(a.takeoff().area(), i.inlay()),
-                result.site().releaseNumber(),
-                result.site().units(),
-                Instant.now(),
-                fontAccepted,
-                ShopPapers.of(result, a, i, words),
-                words);
+        FileSink into = folder.folder(files.cutFolder(a, i));
         said.addAll(
-            files.add(
-                folder, "cut-" + name(names, a, i) + "/", i.artwork(), i.plan(), i.inlay().spec()));
+            files.cut(a, i).add(into, i.artwork(), i.plan(), i.inlay().spec(), fontAccepted));
       }
     }
     return said;
-  }
-
-  private static String name(InlayFileNames names, AreaResult a, PlacedInlay i) {
-    return OutFolder.clean(names.fullId(a.takeoff().area(), i.inlay(), "_"));
   }
 }

@@ -17,7 +17,7 @@ import slabwright.units.Message;
  * there only files named in our own manifest are ever replaced or removed; links are followed
  * before that is judged.
  */
-public final class OutFolder {
+public final class OutFolder implements FileSink {
   public static final String MANIFEST = "slabwright-files.txt";
   static final String HEADER = "# Written by Slabwright; only files named here are ever replaced.";
 
@@ -29,6 +29,7 @@ public final class OutFolder {
   }
 
   /** Adds a file; {@code name} is made of cleaned ids and at most one folder. */
+  @Override
   public void add(String name, byte[] bytes) {
     if (!name.matches("([A-Za-z0-9][A-Za-z0-9._-]*/)?[A-Za-z0-9][A-Za-z0-9._-]*")) {
       throw new IllegalArgumentException("not a clean file name: " + name);
@@ -36,18 +37,8 @@ public final class OutFolder {
     files.add(name, bytes);
   }
 
-  public void add(String name, String text) {
-    add(name, text.getBytes(StandardCharsets.UTF_8));
-  }
-
   public List<String> names() {
     return files.names();
-  }
-
-  /** Letters, digits, dots, hyphens and underscores only; never empty, never a dot first. */
-  public static String clean(String id) {
-    String kept = id.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[^A-Za-z0-9]+", "");
-    return kept.isEmpty() ? "unnamed" : kept;
   }
 
   /** Writes everything or nothing. */

@@ -2,10 +2,8 @@ package slabwright.project.export;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,11 +44,10 @@ record PacketFiles(
   /** The packets that the crew reads. */
   private static final List<Packet> CREWS = List.of(Packet.CREW, Packet.FIRE_AND_SAFETY);
 
-  /** The packets of today. */
-  public static PacketFiles today(
-      SiteResult result, PaperSize paper, Words words, Optional<Words> crew) {
-    return new PacketFiles(
-        result, paper, LocalDate.now(ZoneId.systemDefault()), words, crew, Optional.empty());
+  /** The packets of a day, with no change order. */
+  static PacketFiles of(
+      SiteResult result, PaperSize paper, LocalDate date, Words words, Optional<Words> crew) {
+    return new PacketFiles(result, paper, date, words, crew, Optional.empty());
   }
 
   /** With a change order where the plan's last release said something else. */
@@ -73,11 +70,6 @@ record PacketFiles(
         : Result.ok(crew.filter(c -> !c.language().equals(words.language())));
   }
 
-  /** Where a file goes. */
-  interface Sink {
-    void add(String name, byte[] bytes);
-  }
-
   /** What packets are made from. */
   public PacketContents contents() {
     return new PacketContents(
@@ -85,7 +77,7 @@ record PacketFiles(
   }
 
   /** Adds every packet as a PDF, and the index. */
-  void addTo(Sink files) throws IOException {
+  void addTo(FileSink files) throws IOException {
     List<PacketIndex.Entry> entries = new ArrayList<>();
     for (PrintedPacket p : PacketSet.of(contents())) {
       entries.add(add(files, p, contents(), ""));
@@ -95,24 +87,21 @@ record PacketFiles(
         entries.add(add(files, translated, theirs, "-" + crew.get().language()));
       }
     }
-    files.add(INDEX, utf8(new PacketIndex(result.site(), date, entries, words).html()));
+    files.add(INDEX, new PacketIndex(result.site(), date, entries, words).html());
   }
 
   /** One packet; the crew's with its days for a phone. */
   private PacketIndex.Entry add(
-      Sink files, PrintedPacket packet, PacketContents job, String language) throws IOException {
+      FileSink files, PrintedPacket packet, PacketContents job, String language)
+      throws IOException {
     String stem = packet.packet().fileStem() + language;
     files.add(stem + PAGES, pdf(packet, job.words()));
     Optional<String> phone = Optional.of(stem + PHONE).filter(p -> packet.packet() == Packet.CREW);
     if (phone.isPresent()) {
-      files.add(phone.get(), utf8(CrewPacket.html(job)));
+      files.add(phone.get(), CrewPacket.html(job));
     }
     int pages = packet.pages().size();
     return new PacketIndex.Entry(packet.packet(), stem + PAGES, pages, phone, job.words());
-  }
-
-  private static byte[] utf8(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private byte[] pdf(PrintedPacket packet, Words said) throws IOException {

@@ -10,6 +10,7 @@ import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.units.FileName;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
@@ -46,10 +47,10 @@ public record PictureFiles(Site site, Path plan, Words words) {
 
   private Map<String, PictureRequest> wanted(SiteResult done) {
     Map<String, PictureRequest> all = new LinkedHashMap<>();
-    String stem = SheetRequest.fileNameStem(done);
+    String stem = SheetRequest.folderName(done);
     for (FloorArea a : done.site().areas()) {
       Optional<String> id = Optional.of(a.id());
-      String name = stem + "-" + OutFolder.clean(a.id());
+      String name = stem + "-" + FileName.ofId(a.id());
       all.put(
           name + "-floor.png",
           new PictureRequest(done, id, new PictureRequest.FromAbove(), PIXELS));

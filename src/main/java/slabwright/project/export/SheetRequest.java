@@ -2,12 +2,11 @@ package slabwright.project.export;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.cutfile.CutFileParameters;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
 import slabwright.sheets.SheetSet;
@@ -15,6 +14,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetOptions;
 import slabwright.site.Site;
+import slabwright.units.FileName;
 import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.words.Words;
@@ -27,6 +27,7 @@ import slabwright.work.AreaResult;
  * @param known the site worked out, when it has been already
  * @param made its pages on the paper, when they have been made already; else empty
  * @param words they are printed in
+ * @param clock says the day and moment they are made
  */
 public record SheetRequest(
     Site site,
@@ -34,7 +35,8 @@ public record SheetRequest(
     PaperSize paper,
     Optional<SiteResult> known,
     List<PrintedPage> made,
-    Words words) {
+    Words words,
+    Clock clock) {
   public SheetRequest {
     made = List.copyOf(made);
   }
@@ -59,18 +61,23 @@ public record SheetRequest(
 
   /** Its pages. */
   public List<PrintedPage> pages(SiteResult done) {
-    return made.isEmpty() ? pages(done, paper, words) : made;
+    return made.isEmpty() ? pages(done, paper, words, today()) : made;
   }
 
-  public static List<PrintedPage> pages(SiteResult done, PaperSize paper, Words words) {
-    SheetOptions options = new SheetOptions(paper, LocalDate.now(ZoneId.systemDefault()), words);
+  LocalDate today() {
+    return LocalDate.now(clock);
+  }
+
+  public static List<PrintedPage> pages(
+      SiteResult done, PaperSize paper, Words words, LocalDate today) {
+    SheetOptions options = new SheetOptions(paper, today, words);
     return SheetSet.of(done.site(), done.areas(), Optional.of(done.work()), options);
   }
 
-  /** What every file's name begins with: the site and its release. */
-  public static String fileNameStem(SiteResult done) {
+  /** What a folder of the site's files is called: the site and its release. */
+  static String folderName(SiteResult done) {
     int release = done.site().releaseNumber();
-    return CutFileParameters.slug(done.site().name(), "site")
+    return FileName.slug(done.site().name(), "site")
         + (release == 0 ? "-draft" : "-release-" + release);
   }
 }

@@ -2,6 +2,7 @@ package slabwright.project.export;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -29,9 +30,10 @@ final class ShopPapers {
 
   /** By what the files' names end in. */
   static SortedMap<String, byte[]> of(
-      SiteResult result, AreaResult area, PlacedInlay placed, Words words) throws IOException {
+      SiteResult result, AreaResult area, PlacedInlay placed, Words words, LocalDate today)
+      throws IOException {
     PaperSize paper = result.site().units() == UnitSystem.METRIC ? PaperSize.A4 : PaperSize.LETTER;
-    PacketContents job = PacketFiles.today(result, paper, words, Optional.empty()).contents();
+    PacketContents job = PacketFiles.of(result, paper, today, words, Optional.empty()).contents();
     List<PrintedPage> pages =
         Paginator.paginate(
             SignShopPacket.drafts(job, area, placed),

@@ -1,36 +1,30 @@
 package slabwright.project.export;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
-import java.util.stream.Stream;
 import slabwright.project.TaskProgress;
+import slabwright.store.FolderDeletion;
 
 /**
  * Files that belong together. They are written into a hidden folder first and moved to their names
  * at the end, so that work that failed or was given up leaves nothing behind. A file of the same
  * name is replaced: names carry the site and its release.
  */
-public final class StagedFiles {
+public final class StagedFiles implements FileSink {
   private final TreeMap<String, byte[]> files = new TreeMap<>();
 
-  /** Adds a file; the name may have one folder, with a slash between. */
-  public void add(String name, byte[] bytes) {
+  /** Adds a file; parts of a job that are made side by side add theirs as they come. */
+  @Override
+  public synchronized void add(String name, byte[] bytes) {
     if (files.put(name, bytes) != null) {
       throw new IllegalArgumentException("two files of one name: " + name);
     }
-  }
-
-  /** Adds a text file in UTF-8. */
-  public void add(String name, String text) {
-    add(name, text.getBytes(StandardCharsets.UTF_8));
   }
 
   public List<String> names() {
@@ -55,7 +49,7 @@ public final class StagedFiles {
       moved = true;
       return replaced;
     } finally {
-      deleteTree(staging);
+      FolderDeletion.delete(staging);
       if (made && !moved) {
         Files.deleteIfExists(folder);
       }
@@ -83,13 +77,5 @@ public final class StagedFiles {
       Files.move(staging.resolve(name), to, StandardCopyOption.REPLACE_EXISTING);
     }
     return replaced;
-  }
-
-  private static void deleteTree(Path root) throws IOException {
-    try (Stream<Path> all = Files.walk(root)) {
-      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(p);
-      }
-    }
   }
 }

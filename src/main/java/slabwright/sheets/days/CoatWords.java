@@ -27,6 +27,11 @@ record CoatWords(CoatPlan coat, SheetContext context) {
         : context.say("sheets.coat-words.cut-in-all-round-first");
   }
 
+  /** Whether all edges may be cut in before the first lane; not while that is unknown. */
+  boolean cutInFirst() {
+    return !coat.cutInOutlastsWetEdge().maybe().orElse(true);
+  }
+
   /** For the crew the answer, for others the reason too. */
   private String notKnown() {
     if (context.page().ofPacket()) {

@@ -9,6 +9,7 @@ import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.figures.AreaInks;
 import slabwright.figures.BatchStyle;
+import slabwright.figures.BesideWall;
 import slabwright.figures.DivisionWords;
 import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
@@ -27,6 +28,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.site.FloorArea;
 import slabwright.work.WorkPlan;
 import slabwright.work.coat.BatchLanes;
@@ -65,32 +67,44 @@ public final class LanesSheet {
   /** A sheet for every coat of the floor area that is rolled in lanes. */
   public static List<PageDraft> all(
       FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
-    List<PageDraft> drafts = new ArrayList<>();
+    return each(takeoff, coats, origin, context).stream()
+        .flatMap(l -> l.drafts().stream())
+        .toList();
+  }
+
+  /** The same for the wall, without what every packet says once. */
+  public static List<Poster> posters(
+      FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
+    return each(takeoff, coats, origin, context).stream().map(LanesSheet::poster).toList();
+  }
+
+  private static List<LanesSheet> each(
+      FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
+    List<LanesSheet> sheets = new ArrayList<>();
     for (CoatPlan c : coats) {
       c.lanes()
           .maybe()
           .flatMap(l -> l)
           .filter(l -> !l.lanes().isEmpty())
-          .ifPresent(l -> drafts.addAll(new LanesSheet(takeoff, c, l, origin, context).drafts()));
+          .ifPresent(l -> sheets.add(new LanesSheet(takeoff, c, l, origin, context)));
     }
-    return drafts;
+    return sheets;
   }
 
   private List<PageDraft> drafts() {
-    boolean poster = context.page().ofPacket();
-    String product = coat.product().label();
-    String title =
-        poster
-            ? context.say("sheets.lanes-sheet.poster", product)
-            : context.say("sheets.lanes-sheet.title");
-    String subtitle =
-        poster
-            ? context.say("sheets.lanes-sheet.poster-subtitle")
-            : context.say("sheets.lanes-sheet.subtitle", product);
-    PlanSheet sheet =
-        new PlanSheet(
-            context, title, subtitle, area.name(), CoordinateFrame.SITE, takeoff.gross().bounds());
-    return poster ? sheet.poster(this::draw, blocks()) : sheet.drafts(this::draw, blocks());
+    String subtitle = context.say("sheets.lanes-sheet.subtitle", coat.product().label());
+    return sheet(context.say("sheets.lanes-sheet.title"), subtitle).drafts(this::draw, blocks());
+  }
+
+  private Poster poster() {
+    String title = context.say("sheets.lanes-sheet.poster", coat.product().label());
+    return sheet(title, context.say("sheets.lanes-sheet.poster-subtitle"))
+        .poster(this::draw, list(), keyed());
+  }
+
+  private PlanSheet sheet(String title, String subtitle) {
+    return new PlanSheet(
+        context, title, subtitle, area.name(), CoordinateFrame.SITE, takeoff.gross().bounds());
   }
 
   private void draw(PlanComposer sketch) {
@@ -100,8 +114,8 @@ public final class LanesSheet {
     for (Obstacle s : takeoff.standing()) {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
-    sketch.addInks(cutIn());
     sketch.addInks(AreaInks.outline(area));
+    sketch.addInks(cutIn(BesideWall.OFF / sketch.view().scale()));
     takeoff.standing().forEach(s -> sketch.keepOffInside(s.region()));
     new OutlineLabels(area, context, sketch).avoidWalls().labelDoorways().labelWalls();
     for (Lane lane : lanes.lanes()) {
@@ -122,17 +136,29 @@ public final class LanesSheet {
         || batches.stream().anyMatch(b -> b.from() == lane.number());
   }
 
-  /** The edges painted by brush before the first lane. */
-  private List<Ink> cutIn() {
+  /** The edges painted by brush, beside the walls: their heavy line would hide them. */
+  private List<Ink> cutIn(double off) {
     return takeoff.edges().stream()
         .filter(e -> !FloorTakeoff.NOT_CUT_IN.contains(e.kind()))
-        .<Ink>map(e -> Stroke.lines(CUT_IN, e.lines()))
+        .<Ink>map(e -> Stroke.lines(CUT_IN, BesideWall.lines(e.lines(), takeoff.net(), off)))
         .toList();
   }
 
   private List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>(list());
+    blocks.addAll(keyed());
+    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
+    blocks.add(new Paragraph(origin));
+    return blocks;
+  }
+
+  private List<Block> keyed() {
+    return List.of(new Heading(context.say("sheets.lanes-sheet.key")), key());
+  }
+
+  private List<Block> list() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(context.say("sheets.lanes-sheet.cut-in-first")));
+    blocks.add(new Heading(cutInHeading()));
     blocks.add(new Paragraph(new CoatWords(coat, context).cutIn()));
     blocks.add(new Heading(context.say("sheets.lanes-sheet.wet-edge")));
     blocks.add(new Paragraph(new CoatWords(coat, context).wetEdge()));
@@ -146,13 +172,14 @@ public final class LanesSheet {
     blocks.addAll(new BatchTable(coat, context).blocks());
     blocks.add(new Heading(context.say("sheets.lanes-sheet.in-step")));
     blocks.add(pace());
-    blocks.add(new Heading(context.say("sheets.lanes-sheet.key")));
-    blocks.add(key());
-    if (!context.page().ofPacket()) {
-      blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
-      blocks.add(new Paragraph(origin));
-    }
     return blocks;
+  }
+
+  /** What the text below says too: never "first" over words that say "as you go". */
+  private String cutInHeading() {
+    return new CoatWords(coat, context).cutInFirst()
+        ? context.say("sheets.lanes-sheet.cut-in-first")
+        : context.say("sheets.lanes-sheet.cut-in-as-you-go");
   }
 
   private KeyBlock key() {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class RecordJson {
    * @param leftOut inputs that results carry along and that are reported elsewhere
    */
   RecordJson(Set<Class<?>> leftOut, Words words) {
-    this.leftOut = Set.copyOf(leftOut);
+    this.leftOut = new LinkedHashSet<>(leftOut);
     this.words = words;
   }
 
@@ -61,6 +62,12 @@ final class RecordJson {
     if (value instanceof Map<?, ?> map) {
       return Optional.of(map(map));
     }
+    if (value instanceof OptionalDouble d) {
+      return d.isPresent() ? Optional.of(number(d.getAsDouble())) : Optional.empty();
+    }
+    if (value instanceof OptionalInt i) {
+      return i.isPresent() ? Optional.of(NODES.numberNode(i.getAsInt())) : Optional.empty();
+    }
     return scalar(value).or(() -> value instanceof Record r ? Optional.of(fields(r)) : text(value));
   }
 
@@ -80,12 +87,6 @@ final class RecordJson {
   private Optional<JsonNode> scalar(Object value) {
     if (value instanceof Double d) {
       return Optional.of(number(d));
-    }
-    if (value instanceof OptionalDouble d) {
-      return d.isPresent() ? Optional.of(number(d.getAsDouble())) : Optional.empty();
-    }
-    if (value instanceof OptionalInt i) {
-      return i.isPresent() ? Optional.of(NODES.numberNode(i.getAsInt())) : Optional.empty();
     }
     if (value instanceof Integer i) {
       return Optional.of(NODES.numberNode(i));

@@ -66,6 +66,6 @@ public final class WorkJson {
   }
 
   private static Set<Class<?>> both(Set<Class<?>> some, Set<Class<?>> more) {
-    return Stream.concat(some.stream(), more.stream()).collect(Collectors.toUnmodifiableSet());
+    return Stream.concat(some.stream(), more.stream()).collect(Collectors.toSet());
   }
 }

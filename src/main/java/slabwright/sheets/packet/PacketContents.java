@@ -32,6 +32,7 @@ public record PacketContents(
     Optional<AgreedBefore> agreed) {
   public PacketContents {
     areas = List.copyOf(areas);
+    words = words.inUnits(site.units());
   }
 
   /** Of a job of which nothing else was agreed before. */

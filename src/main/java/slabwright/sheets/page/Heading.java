@@ -1,6 +1,8 @@
 package slabwright.sheets.page;
 
+import java.util.ArrayList;
 import java.util.List;
+import slabwright.drawing.Ink;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.shape.Vec;
@@ -9,8 +11,12 @@ import slabwright.shape.Vec;
 public record Heading(String words) implements Block {
   @Override
   public List<Slice> slices(TypeSizes type, double width) {
-    String shown = TextMeasure.fitted(words, type.heading(), width);
-    Text text = Text.start(new Vec(0, 4.6 * type.k()), shown, type.heading());
-    return List.of(new Slice(7.4 * type.k(), true, List.of(text)));
+    List<Ink> lines = new ArrayList<>();
+    double y = 4.6 * type.k();
+    for (String line : TextMeasure.wrap(words, type.heading(), width)) {
+      lines.add(Text.start(new Vec(0, y), line, type.heading()));
+      y += 5.2 * type.k();
+    }
+    return List.of(new Slice(y - 2.4 * type.k(), true, lines));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Ink;
+import slabwright.units.FileName;
 
 /** Numbers drafts through and gives each its header and title strip. */
 public final class Paginator {
@@ -44,8 +45,7 @@ public final class Paginator {
   }
 
   private static String name(PageDraft draft, int number) {
-    String words = draft.title() + " " + draft.area();
-    String plain = words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    return String.format(Locale.ROOT, "page-%02d-%s", number, plain.replaceAll("^-|-$", ""));
+    String name = FileName.slug(draft.title() + " " + draft.area(), "sheet");
+    return String.format(Locale.ROOT, "page-%02d-%s", number, name);
   }
 }

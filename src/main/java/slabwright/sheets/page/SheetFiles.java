@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntConsumer;
 import slabwright.drawing.paint.PdfFile;
+import slabwright.drawing.paint.SvgFonts;
 import slabwright.drawing.paint.SvgPainter;
 
 /** Pages as files: all in one PDF, or each as an SVG. */
@@ -35,10 +36,12 @@ public final class SheetFiles {
   }
 
   /** Every page as an SVG, by its file name, in page order. */
-  public static Map<String, String> svgs(List<PrintedPage> pages) {
+  public static Map<String, String> svgs(List<PrintedPage> pages) throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
-    for (PrintedPage page : pages) {
-      files.put(page.name() + ".svg", SvgPainter.write(page.drawing(), page.title()));
+    try (SvgFonts fonts = new SvgFonts()) {
+      for (PrintedPage page : pages) {
+        files.put(page.name() + ".svg", SvgPainter.write(page.drawing(), page.title(), fonts));
+      }
     }
     return files;
   }

@@ -39,13 +39,45 @@ final class TableColumnWidths {
               ? natural.get(i) * left / wide
               : Math.max(natural.get(i) * shrink, least(table, i, type)));
     }
+    keepWords(table, type, widths, room);
+    return widths;
+  }
+
+  /**
+   * No wide column is narrower than its widest word while another has room to give; then what is
+   * too much comes off the wide ones alike.
+   */
+  private static void keepWords(
+      TableBlock table, TypeSizes type, List<Double> widths, double room) {
+    int n = widths.size();
     double over = widths.stream().mapToDouble(w -> w).sum() - room;
-    for (int i = 0; over > 1e-9 && i < n; i++) {
+    double slack = 0;
+    for (int i = 0; i < n; i++) {
       if (table.columns().get(i).wide()) {
-        widths.set(i, Math.max(widths.get(i) - over * widths.get(i) / left, 0.1));
+        double least = Math.min(least(table, i, type), room);
+        over += Math.max(0, least - widths.get(i));
+        slack += Math.max(0, widths.get(i) - least);
+        widths.set(i, Math.max(widths.get(i), least));
       }
     }
-    return widths;
+    if (over <= 1e-9) {
+      return;
+    }
+    double give = Math.min(1, over / Math.max(slack, 1e-9));
+    double wide = 0;
+    for (int i = 0; i < n; i++) {
+      if (table.columns().get(i).wide()) {
+        double least = Math.min(least(table, i, type), room);
+        widths.set(i, widths.get(i) - give * (widths.get(i) - least));
+        wide += widths.get(i);
+      }
+    }
+    double still = widths.stream().mapToDouble(w -> w).sum() - room;
+    for (int i = 0; still > 1e-9 && i < n; i++) {
+      if (table.columns().get(i).wide()) {
+        widths.set(i, Math.max(widths.get(i) - still * widths.get(i) / wide, 0.1));
+      }
+    }
   }
 
   /** How much columns shrink that are not held by a word that can't be broken. */

@@ -2,7 +2,9 @@ package slabwright.sheets.prep;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import slabwright.floor.EdgeStrip;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.GrindingSplit;
@@ -13,6 +15,7 @@ import slabwright.floor.Zone;
 import slabwright.floor.reach.ReachAnalysis;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
+import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
 import slabwright.units.LengthFormat;
 import slabwright.units.UnitSystem;
@@ -23,6 +26,12 @@ import slabwright.words.Words;
  * with its strip, then trenches, pockets and the like. Every bit of hand work stands in one row.
  */
 final class HandWorkList {
+  private static final Set<EdgeClass> STANDS =
+      EnumSet.of(EdgeClass.ISLAND, EdgeClass.BOOTH, EdgeClass.COLUMN);
+
+  /** Free floor farther on than this tells nothing more, mm. */
+  private static final double FAR = 4000;
+
   private final FloorTakeoff takeoff;
   private final UnitSystem units;
   private final Words words;
@@ -62,13 +71,45 @@ final class HandWorkList {
     return items;
   }
 
-  private static HandWorkItem strip(String words, EdgeStrip s, List<Line> lines) {
+  private HandWorkItem strip(String words, EdgeStrip s, List<Line> lines) {
     Line longest = lines.stream().max(Comparator.comparingDouble(Line::length)).orElseThrow();
-    int side = longestSide(longest);
+    boolean stands = s.edge().filter(e -> STANDS.contains(e.kind())).isPresent();
+    int side = stands ? openestSide(longest) : longestSide(longest);
     Vec a = longest.points().get(side);
     Vec b = longest.points().get(side + 1);
     Vec left = b.minus(a).unit().left();
     return HandWorkItem.edge(words, s.length(), s.area(), a.towards(b, 0.5), left);
+  }
+
+  /**
+   * Of the sides at least half as long as the longest, the one with most free floor before it: a
+   * number between two booths would not say whose it is.
+   */
+  private int openestSide(Line line) {
+    int best = longestSide(line);
+    double least = length(line, best) / 2;
+    double most = open(line, best);
+    for (int i = 0; i + 1 < line.points().size(); i++) {
+      if (length(line, i) >= least && open(line, i) > most + 1) {
+        best = i;
+        most = open(line, i);
+      }
+    }
+    return best;
+  }
+
+  /** How far the floor runs on square off the middle of a side, mm, up to {@link #FAR}. */
+  private double open(Line line, int i) {
+    Vec a = line.points().get(i);
+    Vec b = line.points().get(i + 1);
+    Vec middle = a.towards(b, 0.5);
+    Vec out = b.minus(a).unit().left();
+    Line ray = Line.of(middle.plus(out), middle.plus(out.times(FAR)));
+    return takeoff.net().clip(ray).stream()
+        .filter(l -> l.points().stream().anyMatch(p -> p.distanceTo(ray.points().get(0)) < 1))
+        .mapToDouble(Line::length)
+        .max()
+        .orElse(0);
   }
 
   private static int longestSide(Line line) {

@@ -14,12 +14,14 @@ import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 
@@ -66,7 +68,7 @@ public final class PrepSheet {
   }
 
   /** The hand work alone, as large as the paper allows, for the wall. */
-  public List<PageDraft> poster() {
+  public Poster poster() {
     return new PlanSheet(
             context,
             context.say("sheets.prep-sheet.poster"),
@@ -79,9 +81,9 @@ public final class PrepSheet {
             List.of(
                 new Heading(context.say("sheets.prep-sheet.list")),
                 table(),
-                new Gap(3),
-                new Heading(context.say("sheets.prep-sheet.key")),
-                key()));
+                totalWhy(),
+                new Gap(3)),
+            List.of(new Heading(context.say("sheets.prep-sheet.key")), key()));
   }
 
   private String subtitle() {
@@ -135,6 +137,7 @@ public final class PrepSheet {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(context.say("sheets.prep-sheet.list")));
     blocks.add(table());
+    blocks.add(totalWhy());
     blocks.add(new Gap(3));
     blocks.add(new Heading(context.say("sheets.prep-sheet.key")));
     blocks.add(key());
@@ -173,8 +176,23 @@ public final class PrepSheet {
         TableColumn.number(context.areaUnit()));
   }
 
+  /** One line on why this sum and the take-off's edges differ; nothing where they agree. */
+  private Block totalWhy() {
+    double along = length(list.along());
+    double left = takeoff.edgeLength() - length(list.edges());
+    return along < 1 && left < 1
+        ? new Gap(0)
+        : new Paragraph(
+            context.say(
+                "sheets.prep-sheet.total-why", context.length(along), context.length(left)));
+  }
+
+  private static double length(List<HandWorkItem> items) {
+    return items.stream().mapToDouble(e -> e.edge().orElse(0)).sum();
+  }
+
   private List<TableCell> total() {
-    double length = list.edges().stream().mapToDouble(e -> e.edge().orElse(0)).sum();
+    double length = length(all(list));
     return List.of(
         TableCell.of(""),
         TableCell.of(""),

@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Set;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Ink;
+import slabwright.drawing.Pen;
+import slabwright.drawing.Stroke;
 import slabwright.drawing.TextStyle;
 import slabwright.figures.AreaInks;
+import slabwright.figures.BesideWall;
 import slabwright.figures.MarkStyles;
 import slabwright.figures.PassageWords;
 import slabwright.shape.Line;
@@ -51,7 +54,11 @@ public final class LayoutSheet {
     this.context = context;
     this.shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
     this.floor = shape.region();
-    this.marks = area.marks().stream().flatMap(m -> AreaInks.mark(m, floor).stream()).toList();
+    this.marks =
+        area.marks().stream()
+            .filter(m -> !isTrim(m))
+            .flatMap(m -> AreaInks.mark(m, floor).stream())
+            .toList();
     this.names = area.marks().stream().map(this::name).toList();
   }
 
@@ -75,9 +82,26 @@ public final class LayoutSheet {
     OutlineLabels words = new OutlineLabels(area, context, sketch);
     sketch.addInks(marks);
     sketch.addInks(AreaInks.outline(area));
+    trims(sketch);
     area.marks().forEach(m -> keepOff(sketch, m));
     words.avoidWalls().labelDoorways().placeDimensions();
     names.forEach(sketch::placeLabel);
+  }
+
+  private static boolean isTrim(Mark m) {
+    return m.kind().type() == MarkType.MASKED_TRIM && m.form() instanceof Form.Trace;
+  }
+
+  /** Masked trim runs along walls: beside them, so that their heavy line does not hide it. */
+  private void trims(PlanComposer sketch) {
+    double off = BesideWall.OFF / sketch.view().scale();
+    for (Mark m : area.marks()) {
+      if (isTrim(m) && m.form() instanceof Form.Trace t) {
+        Line line = new Line(t.path().stream().map(s -> s.vec()).toList());
+        Pen pen = MarkStyles.pen(MarkType.MASKED_TRIM);
+        sketch.addInks(List.of(Stroke.lines(pen, BesideWall.lines(List.of(line), floor, off))));
+      }
+    }
   }
 
   private static void keepOff(PlanComposer sketch, Mark mark) {

@@ -79,7 +79,8 @@ public final class StencilSheet {
     sketch.addInks(DyeStyle.of(stencil.colour(), place).on(stencil.openings()));
     List<Stencil> one = List.of(stencil);
     sketch.addInks(StencilInks.blank(plan, stencil));
-    sketch.addInks(StencilInks.seams(plan, one)).addInks(StencilInks.witnesses(plan, one));
+    sketch.addInks(StencilInks.seams(plan, one));
+    sketch.addInks(StencilInks.witnesses(plan, one, sketch.view().scale()));
     sketch.addInks(StencilInks.ticks(plan, one));
     ticks(sketch, stencil);
     Bounds b = StencilInks.around(plan, stencil);

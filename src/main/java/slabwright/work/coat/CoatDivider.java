@@ -13,8 +13,8 @@ import slabwright.work.book.Figure;
 import slabwright.work.book.Laying;
 
 /**
- * Divides a coat that outlasts the working day, or that the plan divides, into sections that are
- * each laid in one go, with edges that stay wet where that can be had; one use.
+ * Divides a coat that outlasts the working day or its wet edge, or that the plan divides, into
+ * sections that are each laid in one go, with edges that stay wet where that can be had; one use.
  */
 public final class CoatDivider {
   /** A line cuts the floor by so much, mm; what is lost of the area is less than rounding. */
@@ -52,24 +52,35 @@ public final class CoatDivider {
               .toList();
       return divided(lines).orElse(whole);
     }
-    return time.get().compareTo(site.day()) > 0 ? proposed(time.get()) : whole;
+    if (time.get().compareTo(site.day()) > 0) {
+      return proposed(site.floor().area() * site.day().toMillis() / time.get().toMillis())
+          .orElse(whole);
+    }
+    return staysWet(whole)
+        ? whole
+        : proposed(site.floor().area() / 2).filter(CoatDivider::staysWet).orElse(whole);
   }
 
   /** Smaller and smaller sections till each is done in a day and, if that can be had, stays wet. */
-  private CoatPlan proposed(Duration time) {
-    double most = site.floor().area() * site.day().toMillis() / time.toMillis();
+  private Optional<CoatPlan> proposed(double largest) {
+    double most = largest;
     Optional<CoatPlan> inADay = Optional.empty();
     for (int i = 0; i < TRIES; i++) {
       Optional<CoatPlan> plan = divided(DivisionLines.propose(site, most));
       if (plan.filter(this::eachInADay).isPresent()) {
         inADay = inADay.or(() -> plan);
-        if (plan.get().keepsWetEdge().maybe().orElse(true)) {
-          return plan.get();
+        if (staysWet(plan.get())) {
+          return plan;
         }
       }
       most *= LESS;
     }
-    return inADay.orElse(whole);
+    return inADay;
+  }
+
+  /** Also where nobody knows. */
+  private static boolean staysWet(CoatPlan plan) {
+    return plan.keepsWetEdge().maybe().orElse(true);
   }
 
   private boolean eachInADay(CoatPlan plan) {

@@ -59,7 +59,7 @@ public record CoatParameters(
   }
 
   /** What working time and wet edge go by: the warmer of slab and air. */
-  Figure<Double> warmer() {
+  public Figure<Double> warmer() {
     return air().map(c -> Math.max(c, slabCelsius.orElse(c)));
   }
 

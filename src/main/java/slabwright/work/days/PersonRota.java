@@ -3,6 +3,7 @@ package slabwright.work.days;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import slabwright.units.SortedCopy;
 
 /**
  * Who does which step: persons by their number from 0.
@@ -11,7 +12,7 @@ import java.util.Map;
  */
 public record PersonRota(Map<String, List<Integer>> persons) {
   public PersonRota {
-    persons = Map.copyOf(persons);
+    persons = SortedCopy.of(persons);
   }
 
   public static PersonRota of(DayPlan plan) {

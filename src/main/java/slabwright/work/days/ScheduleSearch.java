@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import slabwright.units.Message;
+import slabwright.units.SortedCopy;
 
 /**
  * Branch and bound over the orders in which steps are placed, and over steps held back for the
@@ -52,7 +53,7 @@ final class ScheduleSearch {
     this.hours = hours;
     this.means = means;
     this.firstDay = firstDay;
-    this.asked = Map.copyOf(asked);
+    this.asked = SortedCopy.of(asked);
     this.earliest = new ScheduleLowerBound(tasks, hours, means, firstDay, asked).end();
   }
 
@@ -208,7 +209,7 @@ final class ScheduleSearch {
       LocalDateTime end = miss.start().minus(miss.window().atMost().orElseThrow());
       Map<String, LocalDateTime> more = new HashMap<>(held);
       more.put(before.id(), hours.next(end.minus(before.length())));
-      hold(Map.copyOf(more));
+      hold(SortedCopy.of(more));
     }
   }
 }

@@ -87,6 +87,15 @@ public record CostLine(
       return told == unit ? this : of(number.doubleValue() / told.metric(), told);
     }
 
+    /** The same as it goes on the van: whole feet or metres, never less than is needed. */
+    Count loaded() {
+      return switch (unit) {
+        case FEET, SQUARE_FEET, METRES, SQUARE_METRES ->
+            new Count(number.setScale(0, RoundingMode.CEILING), unit);
+        default -> this;
+      };
+    }
+
     /** A price of one of this as a price of one of the other. */
     BigDecimal price(BigDecimal each, Count told) {
       return told.unit() == unit

@@ -71,8 +71,8 @@ final class LoadList {
     ToolNeeds needs = new ToolNeeds(plan);
     List<HandoverDocument.Row> rows = new ArrayList<>(machines());
     boolean machineOnPlan = !rows.isEmpty();
-    needs.tools().stream()
-        .filter(t -> !(machineOnPlan && t.is(ToolKind.FLOOR_GRINDER)))
+    needs.pieces().stream()
+        .filter(t -> !(machineOnPlan && t.kind() == ToolKind.FLOOR_GRINDER))
         .forEach(t -> rows.add(HandoverDocument.Row.toTick(t.name(), "")));
     needs.missing().stream()
         .filter(k -> !(machineOnPlan && k == ToolKind.FLOOR_GRINDER))
@@ -89,7 +89,10 @@ final class LoadList {
   private List<HandoverDocument.Row> consumables() {
     return ConsumableFinder.of(plan).stream()
         .filter(c -> c.kind().isLoadedWithTheUsedUp())
-        .map(c -> HandoverDocument.Row.toTick(c.what(), c.count().text(n -> n.in(units).text())))
+        .map(
+            c ->
+                HandoverDocument.Row.toTick(
+                    c.what(), c.count().text(n -> n.in(units).loaded().text())))
         .toList();
   }
 

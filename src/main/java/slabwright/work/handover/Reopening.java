@@ -1,6 +1,5 @@
 package slabwright.work.handover;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -78,14 +77,17 @@ public record Reopening(
     return new Reopening(
         area,
         end,
-        after(end, last, last.product().drying().lightTraffic()),
-        after(end, last, last.product().drying().fullTraffic()));
+        end.flatMap(t -> from(t, area, last, last.product().drying().lightTraffic(), plan)),
+        end.flatMap(t -> from(t, area, last, last.product().drying().fullTraffic(), plan)));
   }
 
-  private static Figure<LocalDateTime> after(
-      Figure<LocalDateTime> end, CoatPlan last, Figure<TemperatureTable> table) {
-    Figure<Duration> wait = last.at(table);
-    return end.with(wait, LocalDateTime::plus);
+  private static Figure<LocalDateTime> from(
+      LocalDateTime end,
+      AreaWorkPlan area,
+      CoatPlan last,
+      Figure<TemperatureTable> table,
+      WorkPlan plan) {
+    return area.dries(plan.site(), last, table, end).map(end::plus);
   }
 
   /** A day with its weekday, and an hour; the bundle has the names of days and months. */

@@ -6,10 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.work.JobTools;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopTool;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.JobTool;
 import slabwright.work.step.ToolKind;
 
 /** Which of the shop's tools the steps of a plan hold, and which the shop has none of. */
@@ -41,6 +43,28 @@ final class ToolNeeds {
     return plan.book().tools().stream()
         .filter(t -> kinds.isEmpty() || t.kind().maybe().filter(kinds.get()::contains).isPresent())
         .toList();
+  }
+
+  /** Those tools one by one, as many of a kind as the plan or the book says. */
+  List<JobTool> pieces() {
+    Optional<Set<ToolKind>> kinds = kinds();
+    List<ToolKind> missing = missing();
+    return JobTools.of(plan.book(), plan.site().job().crew()).stream()
+        .filter(t -> kinds.isEmpty() || kinds.get().contains(t.kind()))
+        .filter(t -> !missing.contains(t.kind()))
+        .toList();
+  }
+
+  /** How many of a book's tool are on the job. */
+  long count(ShopTool tool) {
+    List<JobTool> pieces = pieces();
+    return tool.kind().isKnown() ? JobTools.each(tool).filter(pieces::contains).count() : 1;
+  }
+
+  /** More of a kind than the shop has: from somewhere else, at a price that no book says. */
+  List<JobTool> fromElsewhere() {
+    List<JobTool> own = tools().stream().flatMap(JobTools::each).toList();
+    return pieces().stream().filter(p -> !own.contains(p)).toList();
   }
 
   /** Kinds that steps hold and the book has no tool of. */

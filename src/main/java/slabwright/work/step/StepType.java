@@ -3,6 +3,7 @@ package slabwright.work.step;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.units.SortedCopy;
 
 /**
  * What a step of work is. Steps that release vapour carry the number of their coat and differ by
@@ -24,7 +25,7 @@ public record StepType(
     AirEffect air) {
   public StepType {
     stencils = List.copyOf(stencils);
-    tools = Set.copyOf(tools);
+    tools = SortedCopy.of(tools);
   }
 
   /** Grinding, filling and cleaning before anything is laid. */
@@ -76,6 +77,11 @@ public record StepType(
   /** Concrete ground by hand: what the silica rule counts. */
   public boolean isHandGrinding() {
     return means == StepMeans.HAND && kind().grindsConcrete();
+  }
+
+  /** Concrete ground by machine: each walks behind one of their own. */
+  public boolean isMachineGrinding() {
+    return means == StepMeans.MACHINE && kind().grindsConcrete();
   }
 
   /** Whether it runs machines whose motors, switches or tools spark. */

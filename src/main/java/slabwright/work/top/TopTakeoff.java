@@ -34,7 +34,7 @@ public record TopTakeoff(
    * The usual depth of a tread, 11 in, by which the way up is told from the shape (International
    * Building Code, least tread depth; from memory).
    */
-  private static final double USUAL_TREAD = 11 * 25.4;
+  static final double USUAL_TREAD = 11 * 25.4;
 
   /** Every top and step of a floor area, in the order of its marks. */
   public static List<TopTakeoff> of(FloorTakeoff takeoff) {

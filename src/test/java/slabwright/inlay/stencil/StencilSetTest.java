@@ -36,7 +36,7 @@ class StencilSetTest {
     assertThat(set.stencils()).isEmpty();
     assertThat(set.findings())
         .extracting(f -> Words.english().say(f.message()))
-        .anyMatch(t -> t.startsWith("49 colours"));
+        .anyMatch(t -> t.startsWith("49 colors"));
   }
 
   @Test

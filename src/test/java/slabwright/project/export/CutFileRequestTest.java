@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -63,7 +64,8 @@ class CutFileRequestTest {
             + "<path d='M0 0 H100 L50 90 Z'/></svg>");
     Site site = Site.empty("Shed", UnitSystem.METRIC).withAreas(List.of(areas));
     Path plan = folder.resolve("shed.site.json");
-    return new CutFileRequest(site, plan, Optional.empty(), false, Words.english())
+    return new CutFileRequest(
+            site, plan, Optional.empty(), false, Words.english(), Clock.systemUTC())
         .files(WATCHED_BY_NOBODY)
         .orThrow()
         .names();
@@ -71,7 +73,8 @@ class CutFileRequestTest {
 
   @Test
   void the_cut_files_of_one_inlay_carry_its_name_alone() throws IOException {
-    assertThat(names(area("hall", "Hall", 0))).contains("arrow_draft_panel-A.svg");
+    assertThat(names(area("hall", "Hall", 0)))
+        .contains("shed-draft/cut-hall_i1/arrow_draft_panel-A.svg");
   }
 
   @Test
@@ -79,6 +82,7 @@ class CutFileRequestTest {
       throws IOException {
     assertThat(names(area("hall", "Hall", 0), area("bar", "Bar", 9_000)))
         .contains(
-            "cut-hall_i1/arrow-hall_draft_panel-A.svg", "cut-bar_i1/arrow-bar_draft_panel-A.svg");
+            "shed-draft/cut-hall_i1/arrow-hall_draft_panel-A.svg",
+            "shed-draft/cut-bar_i1/arrow-bar_draft_panel-A.svg");
   }
 }

@@ -90,10 +90,4 @@ class OutFolderTest {
     OutFolder out = new OutFolder(folder.resolve("o"));
     assertThatThrownBy(() -> out.add(name, "x")).isInstanceOf(IllegalArgumentException.class);
   }
-
-  @Test
-  void ids_are_cleaned_into_names() {
-    assertThat(OutFolder.clean("../../etc/passwd")).isEqualTo("etc-passwd");
-    assertThat(OutFolder.clean("¿?")).isEqualTo("unnamed");
-  }
 }

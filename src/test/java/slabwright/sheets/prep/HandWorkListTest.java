@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.Drawing;
@@ -11,6 +12,7 @@ import slabwright.drawing.TextBox;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.reach.ReachAnalysis;
 import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.sheets.SampleHall;
 import slabwright.sheets.SheetSamples;
 import slabwright.sheets.page.PageDraft;
@@ -34,6 +36,10 @@ class HandWorkListTest {
       new HandWorkList(WAYS, UnitSystem.FEET_INCHES, Words.english());
   private static final SheetContext CONTEXT =
       new SheetContext(PageFrame.of(PaperSize.TABLOID), UnitSystem.FEET_INCHES, Words.english());
+
+  /** How far a number stands off its edge: 6.4 mm of paper at 3/16 in to the foot. */
+  private static final double OFF = 6.4 * 64;
+
   private static final TitleStripText ISSUE =
       new TitleStripText("Tram Hall", "invented", 3, SheetSamples.DAY);
 
@@ -51,6 +57,35 @@ class HandWorkListTest {
     double wayIn = 9.333 * 304.8;
     assertThat(TAKEOFF.edgeLength(EdgeClass.DOORWAY)).isGreaterThan(wayIn);
     assertThat(listed).isCloseTo(TAKEOFF.edgeLength() - wayIn, offset(0.1));
+  }
+
+  @Test
+  void the_total_sums_every_length_that_is_listed_and_says_why_it_is_not_the_take_offs() {
+    double listed = PrepSheet.numbered(LIST).stream().mapToDouble(e -> e.edge().orElse(0)).sum();
+    double along = LIST.along().stream().mapToDouble(e -> e.edge().orElseThrow()).sum();
+    assertThat(along).isGreaterThan(20_000);
+    List<String> words = words(new PrepSheet(WAYS, CONTEXT).drafts());
+    assertThat(words).contains(CONTEXT.length(listed));
+    assertThat(String.join(" ", words))
+        .contains(
+            "not the take-off's: " + CONTEXT.length(along) + " along what lies in the floor",
+            "and 9′ 4″ of way in");
+  }
+
+  @Test
+  void a_booths_number_stands_nearest_to_its_own_booth() {
+    for (HandWorkItem item : LIST.edges()) {
+      Vec number = item.at().orElseThrow().plus(item.inwards().orElseThrow().times(OFF));
+      TAKEOFF.standing().stream()
+          .filter(s -> item.words().endsWith(s.mark().name()))
+          .forEach(
+              own ->
+                  assertThat(
+                          TAKEOFF.standing().stream()
+                              .min(Comparator.comparingDouble(s -> s.region().distanceTo(number))))
+                      .as(item.words())
+                      .contains(own));
+    }
   }
 
   @Test

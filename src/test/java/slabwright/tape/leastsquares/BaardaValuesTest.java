@@ -20,6 +20,7 @@ class BaardaValuesTest {
 
   @Test
   void a_standardised_residual_is_suspect_at_a_risk_of_one_in_a_thousand_both_sides() {
+    assertThat(Suspect.CRITICAL).isEqualTo(3.29);
     assertThat(Suspect.CRITICAL).isCloseTo(quantile(1 - 0.001 / 2), within(0.005));
   }
 
@@ -38,6 +39,7 @@ class BaardaValuesTest {
             0,
             ReadingReport.Use.USED);
     double bound = quantile(1 - 0.001 / 2) + quantile(0.8);
+    assertThat(half.noticeable()).isCloseTo(4.13 * 2 / Math.sqrt(0.25), within(0.02));
     assertThat(half.noticeable()).isCloseTo(bound * 2 / Math.sqrt(0.25), within(0.02));
   }
 

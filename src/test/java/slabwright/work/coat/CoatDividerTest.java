@@ -26,6 +26,10 @@ class CoatDividerTest {
   private static final Duration DAY = Duration.ofHours(9);
 
   private static CoatParameters job(String product, Region floor, int people) {
+    return job(product, floor, people, 18);
+  }
+
+  private static CoatParameters job(String product, Region floor, int people, double celsius) {
     Product p =
         BookSamples.book().products().stream()
             .filter(x -> x.id().equals(product))
@@ -43,8 +47,8 @@ class CoatDividerTest {
         Figure.known(Optional.of(new LaneGrid(floor, wayOut(floor), pitch))),
         p.laying().rate(),
         Figure.known(people),
-        OptionalDouble.of(18),
-        OptionalDouble.of(18),
+        OptionalDouble.of(celsius),
+        OptionalDouble.of(celsius),
         Figure.known(people + 1));
   }
 
@@ -75,8 +79,10 @@ class CoatDividerTest {
     CoatPlan whole = CoatPlan.of(job("sealer", floor, people));
     CoatPlan plan = plan("sealer", floor, people, List.of());
     boolean fits = whole.coatTime().maybe().orElseThrow().compareTo(DAY) <= 0;
-    assertThat(plan.divided().isPresent()).isEqualTo(!fits);
-    if (!fits) {
+    boolean wet = whole.keepsWetEdge().maybe().orElseThrow();
+    assertThat(!fits || !wet || plan.divided().isEmpty()).isTrue();
+    assertThat(fits || plan.divided().isPresent()).isTrue();
+    if (plan.divided().isPresent()) {
       List<DividedCoat.Section> sections = plan.divided().orElseThrow().sections();
       assertThat(sections)
           .allSatisfy(
@@ -98,6 +104,20 @@ class CoatDividerTest {
       assertThat(sections)
           .allSatisfy(s -> assertThat(s.region().distanceTo(out)).isLessThanOrEqualTo(first));
     }
+  }
+
+  @Example
+  void a_floor_done_in_a_day_whose_lanes_outlast_the_wet_edge_is_divided_until_they_stay_wet() {
+    Region floor = hall(20_000, 20_000);
+    CoatParameters job = job("sealer", floor, 1, 26);
+    CoatPlan whole = CoatPlan.of(job);
+    assertThat(whole.coatTime().maybe().orElseThrow()).isLessThan(DAY);
+    assertThat(whole.keepsWetEdge().maybe().orElseThrow()).isFalse();
+    CoatPlan plan =
+        CoatDivider.plan(
+            job, new DivisionParameters(floor, wayOut(floor), List.of(), List.of(), DAY));
+    assertThat(plan.divided().orElseThrow().sections().size()).isGreaterThan(1);
+    assertThat(plan.keepsWetEdge().maybe().orElseThrow()).isTrue();
   }
 
   @Example

@@ -10,7 +10,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
 import slabwright.site.Declined;
@@ -19,6 +21,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.FloorUse;
 import slabwright.site.Site;
 import slabwright.site.Slab;
+import slabwright.site.job.JobCrew;
 import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
@@ -186,6 +189,22 @@ class HandoversTest {
   }
 
   @Test
+  void the_load_list_has_the_fan_with_its_duct_the_grit_and_each_hand_grinder_of_the_plan() {
+    JobCrew crew = new JobCrew("", List.of(), new TreeMap<>(Map.of("hand grinder", 2)));
+    Site two = SITE.withJob(SITE.job().withCrew(crew));
+    assertThat(Handovers.of(WorkSamples.plan(two)).loadList().text(Said::of))
+        .contains("hand grinder 5", "hand grinder 2", "fan and duct 12", "Grit additive");
+    assertThat(Handovers.of(PLAN).loadList().text(Said::of)).doesNotContain("hand grinder 2");
+  }
+
+  @Test
+  void what_goes_on_the_van_is_told_in_whole_feet() {
+    assertThat(Handovers.of(PLAN).loadList().text(Said::of))
+        .containsPattern("Film and tape along walls[^:]*: \\d+ ft")
+        .doesNotContainPattern("\\d\\.\\d+ (sq )?ft\\b.*paper");
+  }
+
+  @Test
   void the_load_list_has_diamonds_in_their_bond_masking_and_spares() {
     assertThat(Handovers.of(PLAN).loadList().text(Said::of))
         .contains("metal 60: ")
@@ -229,7 +248,7 @@ class HandoversTest {
   @Test
   void the_walkthrough_asks_only_for_what_the_plan_does_not_know() {
     String text = Walkthrough.of(SITE).text(Said::of);
-    assertThat(text).contains("Is there a vapour barrier?");
+    assertThat(text).contains("Is there a vapor barrier?");
     String hall = text.substring(text.indexOf("Reading hall"), text.indexOf("Terrace"));
     assertThat(hall).doesNotContain("Scratch hardness").doesNotContain("Ceiling height");
     assertThat(hall).doesNotContain("wet in use").doesNotContain("many feet");
@@ -265,7 +284,7 @@ class HandoversTest {
   void an_outdoor_slab_is_not_asked_for_a_probe_that_does_not_fit_it() {
     String terrace = Walkthrough.of(SITE).text(Said::of);
     terrace = terrace.substring(terrace.indexOf("\nTerrace"));
-    assertThat(terrace).doesNotContain("F2170").contains("vapour barrier");
+    assertThat(terrace).doesNotContain("F2170").contains("vapor barrier");
   }
 
   private static BuyLine line(WorkPlan plan, String product) {

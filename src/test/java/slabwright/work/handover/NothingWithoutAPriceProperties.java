@@ -96,7 +96,7 @@ class NothingWithoutAPriceProperties {
   /** How the lines begin that the plan must have, worked out of its steps, coats and inlays. */
   private static Set<String> wanted(WorkPlan plan) {
     Set<String> wanted = new HashSet<>();
-    wanted.add("Labour");
+    wanted.add("Labor");
     for (AreaWorkPlan a : plan.areas()) {
       a.coats().stream().filter(c -> c.job().mm2() > 0).forEach(c -> coat(wanted, c));
       a.prep().steps().forEach(s -> prep(wanted, s));

@@ -68,4 +68,27 @@ class CrewSafetyTest {
     assertThat(Said.of(note.todo())).contains("P100").contains("for everybody");
     assertThat(Said.of(note.finding())).contains("APF 10");
   }
+
+  private static RuleNote note(String subject) {
+    return notes(WorkSamples.plan(SITE), "reading-hall").stream()
+        .filter(n -> Said.of(n.subject()).equals(subject))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void each_rule_stands_with_its_paragraph_and_its_figure() {
+    assertThat(Said.of(note("Silica, written plan").rule())).isEqualTo("29 CFR 1926.1153(g)");
+    assertThat(Said.of(note("Noise").rule())).startsWith("29 CFR 1926.52 ");
+    assertThat(Said.of(note("Noise").number())).startsWith("90 dBA over 8 h");
+    assertThat(Said.of(note("Electricity").rule())).startsWith("29 CFR 1926.404(b)(1)");
+    assertThat(Said.of(note("Carbon monoxide").rule())).startsWith("29 CFR 1926.55,");
+    assertThat(Said.of(note("Carbon monoxide").number())).isEqualTo("50 ppm over 8 h");
+  }
+
+  @Test
+  void a_half_mask_has_factor_10_a_full_face_50_and_filters_are_p100_or_n95() {
+    assertThat(Said.of(BreathingRule.dust(Optional.empty()).number()))
+        .isEqualTo("half mask APF 10, full face 50, with P100 (or at least N95) filters");
+  }
 }

@@ -138,4 +138,11 @@ class MoistureNotesTest {
         OptionalDouble.empty(),
         Optional.empty());
   }
+
+  @Test
+  void a_plastic_sheet_is_18_by_18_inches_of_4_mil_for_16_hours() {
+    RuleNote note = notes(MoistureReading.Test.D4263, 0).get(0);
+    assertThat(Said.of(note.rule())).isEqualTo("ASTM D4263");
+    assertThat(Said.of(note.number())).matches("18 x 18 in .*, 4 mil .*, at least 16 h");
+  }
 }

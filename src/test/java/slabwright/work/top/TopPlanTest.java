@@ -143,4 +143,9 @@ class TopPlanTest {
     assertThat(Said.of(job.time().text(Duration::toString)))
         .contains("choose the aggregate exposure");
   }
+
+  @Test
+  void a_tread_is_taken_to_be_11_inches_deep() {
+    assertThat(TopTakeoff.USUAL_TREAD).isEqualTo(11 * 25.4);
+  }
 }

@@ -127,7 +127,10 @@ public final class ActualsCard extends Card {
   protected void refresh() {
     List<Object> now =
         List.of(
-            work().map(WorkPlan::areas), what, Map.copyOf(typed), keeper.text().map(t -> t.text()));
+            work().map(WorkPlan::areas),
+            what,
+            new LinkedHashMap<>(typed),
+            keeper.text().map(t -> t.text()));
     if (!now.equals(shown)) {
       shown = now;
       work().ifPresent(this::fill);

@@ -1,5 +1,6 @@
 package slabwright.desk.cards.inlay;
 
+import java.util.Locale;
 import java.util.Optional;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
@@ -9,10 +10,13 @@ import slabwright.desk.model.edit.InlayChange;
 import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.model.scene.DoorwayDatum;
 import slabwright.desk.shell.Controls;
+import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;
 import slabwright.site.Spot;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Result;
 
 /** The inlay's graphic, size and place. */
 public final class InlayCard extends Card {
@@ -58,6 +62,13 @@ public final class InlayCard extends Card {
     rows.figure(
         words().say("desk.cards.inlay.inlay.graphic"),
         () -> inlay.now().map(Inlay::graphic).orElse(""));
+    if (isPdf()) {
+      rows.text(
+              words().say("desk.cards.inlay.inlay.page"),
+              () -> String.valueOf(inlay.now().map(Inlay::source).map(InlayCard::page).orElse(1)),
+              this::turnTo)
+          .id("inlay-page");
+    }
     rows.length(
             words().say("desk.cards.inlay.inlay.width"),
             LengthUse.LARGE_SIZE,
@@ -83,6 +94,29 @@ public final class InlayCard extends Card {
           () -> middle().y(),
           v -> put(new Spot(middle().x(), v)));
     }
+  }
+
+  private boolean isPdf() {
+    return inlay
+        .now()
+        .filter(i -> i.graphic().toLowerCase(Locale.ROOT).endsWith(".pdf"))
+        .isPresent();
+  }
+
+  private static int page(GraphicSource source) {
+    return source.page().orElse(1);
+  }
+
+  /** To another page of the PDF; whether the file has it is said when it is read. */
+  private Result<Double> turnTo(String text) {
+    return new NumberRange(1, 9999)
+        .read(text)
+        .flatMap(
+            v ->
+                v % 1 == 0
+                    ? Result.ok(v)
+                    : Result.refused(Message.of("desk.cards.inlay.inlay.whole-page", text)))
+        .map(v -> rows.taken(v, n -> inlay.change(i -> InlayChange.page(i, n.intValue()))));
   }
 
   private void offsets(String doorway) {
@@ -133,7 +167,7 @@ public final class InlayCard extends Card {
 
   @Override
   protected void refresh() {
-    String now = jamb().map(j -> j.doorway().id()).orElse("");
+    String now = jamb().map(j -> j.doorway().id()).orElse("") + isPdf();
     if (!now.equals(door) && inlay.now().isPresent()) {
       door = now;
       fill();

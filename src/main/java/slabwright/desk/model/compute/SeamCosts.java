@@ -6,11 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Executor;
+import slabwright.desk.model.Computed;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.Latest;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
+import slabwright.desk.model.Wish;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.panel.SeamCost;
 import slabwright.inlay.panel.SeamPlanner;
@@ -27,13 +28,7 @@ import slabwright.units.QuantityFormat;
  * asking thread.
  */
 public final class SeamCosts implements AutoCloseable {
-  private final Desk desk;
-  private final Selection focus;
-  private final SelectedAreaResults answers;
-  private final Signal changed = new Signal();
-  private final Latest<Question, Map<String, Bill>> work;
-  private Question asked = new Question(0, Map.of(), List.of());
-  private Map<String, Bill> bills = Map.of();
+  private final Computed<Question, Map<String, Bill>> bills;
 
   /** What the seams cost and what the best ones would. */
   public record Bill(SeamCost now, SeamCost best) {
@@ -65,39 +60,45 @@ public final class SeamCosts implements AutoCloseable {
    *
    * @param round of the answers, which says that they are still the same
    */
-  private record Question(long round, Map<String, HandSeams> seams, List<ComputedInlay> answers) {
-    boolean asksTheSameAs(Question o) {
-      return round == o.round && seams.equals(o.seams);
-    }
-  }
+  private record Question(long round, Map<String, HandSeams> seams, List<ComputedInlay> answers) {}
 
   private record Priced(SeamPlanner planner, SeamCost best) {}
 
-  /** Listens to the desk and the answers. */
+  /** Follows the desk and the answers. */
   public SeamCosts(Desk desk, Selection focus, SelectedAreaResults answers, Executor home) {
-    this.desk = desk;
-    this.focus = focus;
-    this.answers = answers;
     Weigher weigher = new Weigher();
-    work =
-        new Latest<>(
-            "seams",
-            true,
-            home,
-            weigher::bills,
-            this::take,
-            e -> desk.refuse(Message.of("desk.model.fault.seams", UnexpectedFault.text(e))));
-    desk.changed().subscribe(this::look);
-    answers.changed().subscribe(this::look);
+    bills =
+        new Computed<>(
+                Computed.Pace.patient("seams"),
+                home,
+                weigher::bills,
+                UnexpectedFault.told(desk, why -> Message.of("desk.model.fault.seams", why)))
+            .follow(
+                () -> {
+                  Map<String, HandSeams> seams = seams(focus.areaOf(desk.shown()));
+                  return seams.isEmpty()
+                      ? Wish.nothing()
+                      : Wish.of(new Question(answers.version(), seams, answers.inlays()));
+                },
+                desk.changed(),
+                answers.changed());
+  }
+
+  private static Map<String, HandSeams> seams(Optional<FloorArea> area) {
+    Map<String, HandSeams> seams = new TreeMap<>();
+    for (Inlay i : area.map(FloorArea::inlays).orElse(List.of())) {
+      i.spec().changes().seams().ifPresent(s -> seams.put(i.id(), s));
+    }
+    return seams;
   }
 
   public Signal changed() {
-    return changed;
+    return bills.changed();
   }
 
   /** The bill of an inlay whose seams were set by hand; empty until it has been worked out. */
   public Optional<Bill> bill(String inlayId) {
-    return Optional.ofNullable(bills.get(inlayId));
+    return bills.value().map(b -> b.get(inlayId));
   }
 
   /** What the seams of an inlay cost, in a few words. */
@@ -110,25 +111,7 @@ public final class SeamCosts implements AutoCloseable {
   }
 
   public boolean isUpToDate() {
-    return !work.isBusy();
-  }
-
-  private void look() {
-    Map<String, HandSeams> seams = new TreeMap<>();
-    List<Inlay> inlays = focus.areaOf(desk.shown()).map(FloorArea::inlays).orElse(List.of());
-    for (Inlay i : inlays) {
-      i.spec().changes().seams().ifPresent(s -> seams.put(i.id(), s));
-    }
-    Question now = new Question(answers.version(), seams, answers.inlays());
-    if (!now.asksTheSameAs(asked)) {
-      asked = now;
-      work.ask(now);
-    }
-  }
-
-  private void take(Map<String, Bill> all) {
-    bills = all;
-    changed.fire();
+    return !bills.isBusy();
   }
 
   /** Works on the worker's thread alone; plans and best seams are kept for a round of answers. */
@@ -169,6 +152,6 @@ public final class SeamCosts implements AutoCloseable {
 
   @Override
   public void close() {
-    work.close();
+    bills.close();
   }
 }

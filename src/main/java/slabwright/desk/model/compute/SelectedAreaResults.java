@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import slabwright.desk.model.Computed;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.Latest;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
@@ -35,7 +35,7 @@ public final class SelectedAreaResults implements AutoCloseable {
   private final AreaCache areas;
   private final Signal changed = new Signal();
   private final Takeoffs takeoffs;
-  private final Latest<Question, List<ComputedInlay>> inlayWork;
+  private final Computed<Question, List<ComputedInlay>> inlayWork;
   private Optional<FloorArea> asked = Optional.empty();
   private UnitSystem askedIn = UnitSystem.METRIC;
   private Optional<FloorTakeoff> takeoff = Optional.empty();
@@ -63,15 +63,14 @@ public final class SelectedAreaResults implements AutoCloseable {
             home,
             this::take,
             this::take,
-            e -> desk.refuse(Message.of("desk.model.fault.take-off", UnexpectedFault.text(e))));
+            UnexpectedFault.told(desk, why -> Message.of("desk.model.fault.take-off", why)));
     inlayWork =
-        new Latest<>(
-            "inlays",
-            false,
+        new Computed<>(
+            Computed.Pace.hurried("inlays"),
             home,
             SelectedAreaResults::place,
             this::take,
-            e -> desk.refuse(Message.of("desk.model.fault.inlay", UnexpectedFault.text(e))));
+            UnexpectedFault.told(desk, why -> Message.of("desk.model.fault.inlay", why)));
     desk.changed().subscribe(this::look);
     focus.changed().subscribe(this::look);
   }
@@ -126,6 +125,13 @@ public final class SelectedAreaResults implements AutoCloseable {
   /** Gives up the inlays that are being worked on; they are asked for again after the next edit. */
   public void cancel() {
     inlayWork.cancel();
+    changed.fire();
+  }
+
+  /** Gives up the take-off; figures stay dimmed until the floor is asked for again. */
+  public void cancelTakeoff() {
+    takeoffs.cancel();
+    asked = Optional.empty();
     changed.fire();
   }
 

@@ -1,17 +1,21 @@
 package slabwright.desk.model.compute;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import slabwright.desk.model.Computed;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.Latest;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.UnexpectedFault;
+import slabwright.desk.model.Wish;
 import slabwright.project.SiteResult;
 import slabwright.project.export.SheetRequest;
 import slabwright.sheets.page.PaperSize;
@@ -22,22 +26,20 @@ import slabwright.words.Words;
 
 /** The printed pages of the site on the paper chosen; made when the Sheets stage is looked at. */
 public final class SheetPages implements AutoCloseable {
+  private static final Clock CLOCK = Clock.system(ZoneId.systemDefault());
+
   private record Question(SiteResult job, PaperSize paper) {}
 
   private final Desk desk;
-  private final Selection focus;
   private final Words words;
   private final SiteComputation job;
   private final Supplier<Optional<Path>> plan;
-  private final Signal changed = new Signal();
-  private final Latest<Question, List<PrintedPage>> worker;
+  private final Computed<Question, List<PrintedPage>> pages;
   private Optional<PaperSize> chosen = Optional.empty();
-  private Optional<Question> asked = Optional.empty();
-  private List<PrintedPage> pages = List.of();
   private int shown;
 
   /**
-   * Listens to the job and the focus.
+   * Follows the job and the focus.
    *
    * @param plan the plan's file
    * @param home the asking thread, as an executor
@@ -45,54 +47,52 @@ public final class SheetPages implements AutoCloseable {
   public SheetPages(
       DeskContext bench, SiteComputation job, Supplier<Optional<Path>> plan, Executor home) {
     this.desk = bench.desk();
-    this.focus = bench.focus();
     this.words = bench.words();
     this.job = job;
     this.plan = plan;
-    worker =
-        new Latest<>(
-            "sheets",
-            false,
-            home,
-            this::make,
-            this::take,
-            e -> desk.refuse(Message.of("desk.model.fault.sheets", UnexpectedFault.text(e))));
-    job.changed().subscribe(this::look);
-    focus.changed().subscribe(this::look);
+    Selection focus = bench.focus();
+    pages =
+        new Computed<>(
+                Computed.Pace.hurried("sheets"),
+                home,
+                this::make,
+                UnexpectedFault.told(desk, why -> Message.of("desk.model.fault.sheets", why)))
+            .follow(
+                () ->
+                    focus.stage() == Stage.SHEETS || job.done().isEmpty()
+                        ? Wish.of(job.done().map(j -> new Question(j, paper())))
+                        : Wish.asItIs(),
+                job.changed(),
+                focus.changed());
   }
 
   private List<PrintedPage> make(Question q) {
-    return SheetRequest.pages(q.job(), q.paper(), words);
+    return SheetRequest.pages(q.job(), q.paper(), words, LocalDate.now(CLOCK));
   }
 
   public Signal changed() {
-    return changed;
+    return pages.changed();
   }
 
   public List<PrintedPage> pages() {
-    return pages;
+    return pages.value().orElse(List.of());
   }
 
   public boolean isWorking() {
-    return worker.isBusy();
+    return pages.isBusy();
   }
 
   public void cancel() {
-    worker.cancel();
-    asked = Optional.empty();
-    changed.fire();
+    pages.cancel();
   }
 
   /** The sheets of the site as it is now, to be made off the asking thread. */
   public Optional<SheetRequest> order() {
     Optional<SiteResult> known = job.current();
-    boolean made =
-        known.isPresent()
-            && !worker.isBusy()
-            && asked.equals(Optional.of(new Question(known.get(), paper())));
+    List<PrintedPage> made =
+        known.flatMap(k -> pages.valueOf(new Question(k, paper()))).orElse(List.of());
     return plan.get()
-        .map(
-            p -> new SheetRequest(desk.site(), p, paper(), known, made ? pages : List.of(), words));
+        .map(p -> new SheetRequest(desk.site(), p, paper(), known, made, words, CLOCK));
   }
 
   /** The paper chosen; else the usual one for the units. */
@@ -103,49 +103,27 @@ public final class SheetPages implements AutoCloseable {
 
   public void setPaper(PaperSize paper) {
     chosen = Optional.of(paper);
-    look();
-    changed.fire();
+    pages.look();
+    changed().fire();
   }
 
   /** The page looked at. */
   public Optional<PrintedPage> page() {
-    return pages.isEmpty() ? Optional.empty() : Optional.of(pages.get(number()));
+    return pages().isEmpty() ? Optional.empty() : Optional.of(pages().get(number()));
   }
 
   /** Its number, from 0. */
   public int number() {
-    return Math.max(0, Math.min(pages.size() - 1, shown));
+    return Math.max(0, Math.min(pages().size() - 1, shown));
   }
 
   public void show(int page) {
     shown = page;
-    changed.fire();
-  }
-
-  private void look() {
-    if (job.done().isEmpty()) {
-      pages = List.of();
-      asked = Optional.empty();
-      worker.cancel();
-    }
-    if (focus.stage() != Stage.SHEETS || job.done().isEmpty()) {
-      return;
-    }
-    Optional<Question> now = Optional.of(new Question(job.done().get(), paper()));
-    if (!now.equals(asked)) {
-      asked = now;
-      worker.ask(now.get());
-      changed.fire();
-    }
-  }
-
-  private void take(List<PrintedPage> made) {
-    pages = made;
-    changed.fire();
+    changed().fire();
   }
 
   @Override
   public void close() {
-    worker.close();
+    pages.close();
   }
 }

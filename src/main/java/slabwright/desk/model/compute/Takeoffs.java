@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import slabwright.desk.model.Latest;
+import slabwright.desk.model.Computed;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.QuickTakeoff;
 import slabwright.project.AreaCache;
@@ -22,8 +22,8 @@ final class Takeoffs implements AutoCloseable {
 
   private final AreaCache areas;
   private final Consumer<QuickTakeoff> glimpsed;
-  private final Latest<FloorArea, QuickTakeoff> rough;
-  private final Latest<Question, FloorTakeoff> exact;
+  private final Computed<FloorArea, QuickTakeoff> rough;
+  private final Computed<Question, FloorTakeoff> exact;
   private Optional<FloorArea> dragged = Optional.empty();
 
   /**
@@ -39,8 +39,10 @@ final class Takeoffs implements AutoCloseable {
       Consumer<RuntimeException> fault) {
     this.areas = areas;
     this.glimpsed = glimpsed;
-    rough = new Latest<>("glance", true, home, Takeoffs::glance, this::glanced, fault);
-    exact = new Latest<>("take-off", false, home, Takeoffs::takeOff, take, fault);
+    rough =
+        new Computed<>(
+            Computed.Pace.patient("glance"), home, Takeoffs::glance, this::glanced, fault);
+    exact = new Computed<>(Computed.Pace.hurried("take-off"), home, Takeoffs::takeOff, take, fault);
   }
 
   /**

@@ -1,5 +1,7 @@
 package slabwright.desk.model.edit;
 
+import java.util.OptionalInt;
+import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;
 import slabwright.site.Spot;
 import slabwright.site.StencilSpec;
@@ -23,6 +25,11 @@ public final class InlayChange {
 
   public static Inlay wide(Inlay i, Length width) {
     return i.withWidth(width);
+  }
+
+  /** Takes another page of a PDF, from 1. */
+  public static Inlay page(Inlay i, int page) {
+    return i.withSource(new GraphicSource(OptionalInt.of(page), i.source().picture()));
   }
 
   public static Inlay with(Inlay i, StencilSpec spec) {

@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import slabwright.desk.model.Computed;
 import slabwright.desk.model.Desk;
-import slabwright.desk.model.Latest;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
+import slabwright.desk.model.Wish;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.input.Viewport;
 import slabwright.floor.FloorTakeoff;
@@ -80,10 +81,8 @@ public final class ExpectedLook implements AutoCloseable {
 
   private final SelectedAreaResults answers;
   private final Supplier<Optional<ShopBookText>> book;
-  private final Signal changed = new Signal();
-  private final Latest<Question, Painted> worker;
-  private Optional<Question> asked = Optional.empty();
-  private Optional<Painted> painted = Optional.empty();
+  private final Computed<Question, Painted> painted;
+  private Optional<Window> window = Optional.empty();
   private boolean on;
 
   /**
@@ -100,29 +99,26 @@ public final class ExpectedLook implements AutoCloseable {
     this.answers = answers;
     this.book = book;
     Scenes scenes = new Scenes();
-    worker =
-        new Latest<>(
-            "expected-look",
-            false,
-            home,
-            q -> paint(scenes.of(q.floor()), q.window()),
-            this::take,
-            e -> desk.refuse(Message.of("desk.model.fault.picture", UnexpectedFault.text(e))));
-    answers.changed().subscribe(this::followed);
+    painted =
+        new Computed<Question, Painted>(
+                Computed.Pace.hurried("expected-look"),
+                home,
+                q -> paint(scenes.of(q.floor()), q.window()),
+                UnexpectedFault.told(desk, why -> Message.of("desk.model.fault.picture", why)))
+            .follow(this::wish, answers.changed());
+  }
+
+  /** What was painted of a floor that is not shown any more goes at once. */
+  private Wish<Question> wish() {
+    if (!on || answers.takeoff().isEmpty()) {
+      return Wish.nothing();
+    }
+    return floor().flatMap(f -> window.map(w -> Wish.of(new Question(f, w)))).orElse(Wish.asItIs());
   }
 
   /** Given when it was switched, and when there is another picture or should be. */
-  /** What was painted of a floor that is not shown any more goes at once. */
-  private void followed() {
-    if (answers.takeoff().isEmpty()) {
-      painted = Optional.empty();
-      asked = Optional.empty();
-    }
-    changed.fire();
-  }
-
   public Signal changed() {
-    return changed;
+    return painted.changed();
   }
 
   public boolean isOn() {
@@ -133,24 +129,15 @@ public final class ExpectedLook implements AutoCloseable {
   public void set(boolean next) {
     if (on != next) {
       on = next;
-      if (!next) {
-        worker.cancel();
-        asked = Optional.empty();
-        painted = Optional.empty();
-      }
-      changed.fire();
+      painted.look();
+      changed().fire();
     }
   }
 
-  /** Asks for a window unless it was asked already; nothing while it is off or nothing is known. */
-  public void ask(Window window) {
-    Optional<Floor> floor =
-        on && window.width() > 0 && window.height() > 0 ? floor() : Optional.empty();
-    Optional<Question> now = floor.map(f -> new Question(f, window));
-    if (now.isPresent() && !now.equals(asked)) {
-      asked = now;
-      worker.ask(now.get());
-    }
+  /** Asks for a window; nothing while it is off or nothing is known. */
+  public void ask(Window wanted) {
+    window = Optional.of(wanted).filter(w -> w.width() > 0 && w.height() > 0);
+    painted.look();
   }
 
   private Optional<Floor> floor() {
@@ -161,16 +148,11 @@ public final class ExpectedLook implements AutoCloseable {
 
   /** The last picture, maybe of another window than the one asked for. */
   public Optional<Painted> painted() {
-    return painted;
+    return painted.value();
   }
 
   public boolean isWorking() {
-    return worker.isBusy();
-  }
-
-  private void take(Painted p) {
-    painted = Optional.of(p);
-    changed.fire();
+    return painted.isBusy();
   }
 
   private static Painted paint(FloorScene scene, Window w) {
@@ -184,6 +166,6 @@ public final class ExpectedLook implements AutoCloseable {
 
   @Override
   public void close() {
-    worker.close();
+    painted.close();
   }
 }

@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import slabwright.units.SortedCopy;
 
 /** Which paints the SVG library understands, beside those that {@link CssColourParser} reads. */
 final class CssPaint {
   private static final Set<String> NAMES =
-      Set.copyOf(
+      SortedCopy.of(
           List.of(
               ("aliceblue,antiquewhite,aqua,aquamarine,azure,beige,bisque,black,blanchedalmond,blue,"
                       + "blueviolet,brown,burlywood,cadetblue,chartreuse,chocolate,coral,"

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import slabwright.units.SortedCopy;
 
 /**
  * What elements link to by properties that are handed down: paints and markers, by attribute, style
@@ -81,7 +82,7 @@ final class InheritedLinks {
               }
             });
     all.values().removeIf(String::isEmpty);
-    return Map.copyOf(all);
+    return SortedCopy.of(all);
   }
 
   /** Its mask, clip and filter. */

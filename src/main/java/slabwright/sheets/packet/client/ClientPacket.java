@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.artwork.ArtworkQuestion;
@@ -24,6 +25,7 @@ import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.placement.SettingOutSteps;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.units.Message;
@@ -146,16 +148,16 @@ public final class ClientPacket {
     List<ArtworkQuestion> asked = OpenQuestions.of(placed.artwork(), placed.inlay().spec());
     if (!asked.isEmpty()) {
       String words =
-          asked.stream().map(q -> context.say(q.message())).collect(Collectors.joining(" "));
+          asked.stream()
+              .map(q -> ColourWords.named(context.say(q.message()), context))
+              .collect(Collectors.joining(" "));
       blocks.add(new CautionBlock(context.say("sheets.client-packet.to-decide"), words));
       blocks.add(new Gap(3));
     }
     blocks.add(new GraphicBlock(placed, GRAPHIC, context));
     blocks.add(
         new PairBlock(
-            0.4,
-            List.of(new ClientPlan(context).place(area, 36)),
-            facts(area.takeoff().area(), placed)));
+            0.4, List.of(new ClientPlan(context).place(area, 36)), facts(area.takeoff(), placed)));
     blocks.add(
         new PairBlock(
             0.5,
@@ -173,14 +175,24 @@ public final class ClientPacket {
         blocks);
   }
 
-  private List<Block> facts(FloorArea area, PlacedInlay placed) {
+  /** Where it lies, from the one origin that all papers set out from, and how it reads. */
+  private List<Block> facts(FloorTakeoff floor, PlacedInlay placed) {
     List<Block> facts = new ArrayList<>();
     Vec middle = placed.inlay().middle().vec();
-    for (Doorway d : doors(area)) {
-      DoorOffset off = DoorOffset.of(area, d, middle);
+    String from =
+        placed
+            .settingOut(floor, context.units())
+            .map(o -> new SettingOutSteps(o, context.units(), context.words()).origin())
+            .orElse("");
+    if (!from.isEmpty()) {
+      facts.add(new Paragraph(from));
+    }
+    for (Doorway d : doors(floor.area())) {
+      DoorOffset off = DoorOffset.of(floor.area(), d, middle);
       Message reading =
           ReadingDirection.of(d.name(), off.middle(), middle, placed.inlay().turn()).said();
-      facts.add(new Paragraph(off.sentence(reading, context)));
+      facts.add(
+          new Paragraph(from.isEmpty() ? off.sentence(reading, context) : context.say(reading)));
     }
     return facts;
   }

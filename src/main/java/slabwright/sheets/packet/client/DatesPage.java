@@ -2,15 +2,18 @@ package slabwright.sheets.packet.client;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
@@ -19,11 +22,13 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.handover.HandoverDocument;
 import slabwright.work.handover.Reopening;
 
 /** When each floor is shut, when it may be walked on, and how it is kept. */
 final class DatesPage {
+  /** More floors than these are not shown side by side. */
+  private static final int BESIDE = 3;
+
   private final PacketContents job;
   private final SheetContext context;
 
@@ -40,38 +45,73 @@ final class DatesPage {
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
-    for (AreaWorkPlan area : job.work().areas()) {
-      Reopening.of(area, job.work()).ifPresent(r -> blocks.addAll(area(area, r)));
-    }
+    List<Block> blocks = new ArrayList<>(dates());
     if (blocks.isEmpty()) {
       return List.of();
     }
     if (!job.work().dated()) {
       blocks.add(new Paragraph(context.say("sheets.dates-page.not-dated")));
     }
-    blocks.add(new Paragraph(context.say("sheets.dates-page.temperature")));
+    blocks.add(
+        new Paragraph(
+            context.say("sheets.dates-page.temperature")
+                + " "
+                + context.say("sheets.dates-page.practice")));
     blocks.addAll(care());
-    blocks.add(new Paragraph(context.say("sheets.dates-page.practice")));
     return ColumnPages.of(context, draft, blocks);
   }
 
-  private List<Block> area(AreaWorkPlan area, Reopening reopening) {
+  /** All floors beside each other in one table where they have room, else one after another. */
+  private List<Block> dates() {
+    Map<String, Map<String, String>> floors = new LinkedHashMap<>();
+    for (AreaWorkPlan area : job.work().areas()) {
+      Reopening.of(area, job.work()).ifPresent(r -> floors.put(area.name(), rows(area, r)));
+    }
+    if (floors.size() > 1 && floors.size() <= BESIDE) {
+      return List.of(beside(floors));
+    }
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(area.name()));
-    List<List<TableCell>> rows = new ArrayList<>();
+    floors.forEach(
+        (name, rows) -> {
+          blocks.add(new Heading(name));
+          List<List<TableCell>> cells = new ArrayList<>();
+          rows.forEach(
+              (what, when) -> cells.add(List.of(TableCell.of(what), TableCell.bold(when))));
+          blocks.add(TableBlock.of(List.of(TableColumn.words(""), TableColumn.words("")), cells));
+        });
+    return blocks;
+  }
+
+  private static Block beside(Map<String, Map<String, String>> floors) {
+    Set<String> all = new LinkedHashSet<>();
+    floors.values().forEach(rows -> all.addAll(rows.keySet()));
+    List<TableColumn> columns = new ArrayList<>(List.of(TableColumn.words("")));
+    floors.keySet().forEach(name -> columns.add(TableColumn.narrow(name)));
+    List<List<TableCell>> cells = new ArrayList<>();
+    for (String what : all) {
+      List<TableCell> row = new ArrayList<>(List.of(TableCell.of(what)));
+      floors.values().forEach(rows -> row.add(TableCell.bold(rows.getOrDefault(what, "–"))));
+      cells.add(row);
+    }
+    return TableBlock.of(columns, cells);
+  }
+
+  /** What happens to a floor, and when. */
+  private Map<String, String> rows(AreaWorkPlan area, Reopening reopening) {
+    Map<String, String> rows = new LinkedHashMap<>();
     first(area)
         .ifPresent(
             s ->
-                rows.add(
-                    row(
-                        context.say("sheets.dates-page.shut-from"),
-                        context.times().moment(s.start(), job.work().dated()))));
-    HandoverDocument paper = reopening.paper(job.work());
-    HandoverDocument.Section when = paper.sections().get(0);
-    when.rows().forEach(r -> rows.add(row(context.say(r.label()), context.say(r.value()))));
-    blocks.add(TableBlock.of(List.of(TableColumn.words(""), TableColumn.words("")), rows));
-    return blocks;
+                rows.put(
+                    context.say("sheets.dates-page.shut-from"),
+                    context.times().moment(s.start(), job.work().dated())));
+    reopening
+        .paper(job.work())
+        .sections()
+        .get(0)
+        .rows()
+        .forEach(r -> rows.put(context.say(r.label()), context.say(r.value())));
+    return rows;
   }
 
   /** What is the same for several floors stands once. */
@@ -82,13 +122,24 @@ final class DatesPage {
           .ifPresent(
               r -> floors.computeIfAbsent(r.care(), c -> new ArrayList<>()).add(area.name()));
     }
-    List<Block> blocks = new ArrayList<>();
+    List<List<Block>> all = new ArrayList<>();
     floors.forEach(
-        (care, names) -> {
-          blocks.add(new Heading(context.say("sheets.dates-page.care", String.join(", ", names))));
-          blocks.add(new BulletBlock(care.stream().map(context::say).toList()));
-        });
-    return blocks;
+        (care, names) ->
+            all.add(
+                List.of(
+                    new Heading(context.say("sheets.dates-page.care", String.join(", ", names))),
+                    new BulletBlock(care.stream().map(context::say).toList()))));
+    return all.size() == 2
+        ? List.of(new PairBlock(share(floors.keySet()), all.get(0), all.get(1)))
+        : all.stream().flatMap(List::stream).toList();
+  }
+
+  /** The longer of two lists gets the more width, within reason. */
+  private double share(Set<List<Message>> care) {
+    List<Integer> lengths =
+        care.stream().map(c -> c.stream().mapToInt(m -> context.say(m).length()).sum()).toList();
+    double first = lengths.get(0) / (double) (lengths.get(0) + lengths.get(1));
+    return Math.max(0.4, Math.min(0.6, first));
   }
 
   private Optional<ScheduledStep> first(AreaWorkPlan area) {
@@ -96,9 +147,5 @@ final class DatesPage {
         .days()
         .maybe()
         .flatMap(d -> d.steps().stream().filter(s -> s.task().type().isOn(area.id())).findFirst());
-  }
-
-  private static List<TableCell> row(String what, String when) {
-    return List.of(TableCell.of(what), TableCell.bold(when));
   }
 }

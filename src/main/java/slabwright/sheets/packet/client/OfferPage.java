@@ -8,6 +8,7 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.KeptBlock;
 import slabwright.sheets.page.PageDraft;
@@ -63,12 +64,15 @@ final class OfferPage {
         .forEach(
             g ->
                 blocks.add(
-                    new SignBlock(
-                        context.say(
-                            "sheets.offer-page.declined",
-                            context.say(g.words()),
-                            context.say(g.status())),
-                        context)));
+                    new KeptBlock(
+                        List.of(
+                            new Gap(6),
+                            new SignBlock(
+                                context.say(
+                                    "sheets.offer-page.declined",
+                                    context.say(g.words()),
+                                    context.say(g.status())),
+                                context)))));
     return ColumnPages.of(context, draft, blocks);
   }
 

@@ -305,7 +305,8 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       return List.of();
     }
     List<String> lines = new ArrayList<>();
-    boolean asYouGo = plan.get().cutInOutlastsWetEdge().maybe().orElse(false);
+    // While nobody knows how long the edge stays wet, nobody runs ahead of the roller.
+    boolean asYouGo = plan.get().cutInOutlastsWetEdge().maybe().orElse(true);
     if (plan.get().lanes().maybe().flatMap(l -> l).isPresent()) {
       lines.add(
           asYouGo

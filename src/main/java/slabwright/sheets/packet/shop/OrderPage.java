@@ -171,12 +171,15 @@ final class OrderPage {
         .collect(Collectors.joining("; "));
   }
 
+  /** A panel's size is never broken over lines: half of it reads as another. */
   private String panel(Panel panel) {
-    return context.say(
-        "sheets.order-page.panel",
-        panel.name(),
-        context.length(panel.box().width()),
-        context.length(panel.box().height()));
+    String size =
+        context.say(
+            "sheets.order-page.panel",
+            panel.name(),
+            context.length(panel.box().width()),
+            context.length(panel.box().height()));
+    return size.replace(' ', '\u00a0');
   }
 
   private Block colours() {

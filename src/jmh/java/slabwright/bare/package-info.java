@@ -1,0 +1,2 @@
+/** {@link slabwright.bare.BareProgram}: the yardstick of the whole-process figures. */
+package slabwright.bare;

@@ -1,0 +1,142 @@
+package slabwright.desk.cards;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import slabwright.desk.model.DeskContext;
+import slabwright.desk.shell.Controls;
+import slabwright.site.JobDetails;
+import slabwright.site.edit.SiteEdit;
+import slabwright.site.job.JobCrew;
+import slabwright.site.job.Party;
+import slabwright.units.Message;
+
+/** Whose names stand on every paper, and the language that the crew reads. */
+public final class PapersCard extends Card {
+  /** A plan names the crew's language by a tag; empty is that of the other papers. */
+  private static final List<String> LANGUAGES = List.of("", "en", "es");
+
+  private final DeskContext bench;
+  private final FieldRows rows;
+
+  public PapersCard(DeskContext bench) {
+    super(bench, "papers", bench.words().say("desk.cards.papers.title"));
+    this.bench = bench;
+    rows = new FieldRows(bench);
+    body().getChildren().add(rows);
+    heading(words().say("desk.cards.papers.contractor"));
+    party("contractor", () -> job().contractor(), this::setContractor);
+    heading(words().say("desk.cards.papers.client"));
+    party("client", () -> job().client(), this::setClient);
+    heading(words().say("desk.cards.papers.crew"));
+    rows.choice(
+            words().say("desk.cards.papers.crew-reads"),
+            LANGUAGES,
+            this::language,
+            () -> job().crew().language(),
+            this::setLanguage)
+        .setId("crew-language");
+    rows.sentence(() -> words().say("desk.cards.papers.hint"), "card-hint");
+  }
+
+  private JobDetails job() {
+    return bench.desk().site().job();
+  }
+
+  private void heading(String text) {
+    rows.getChildren().add(Controls.label(text, "card-part"));
+  }
+
+  private void party(String who, Supplier<Party> now, Consumer<Party> set) {
+    line(
+        who + "-name",
+        words().say("desk.cards.papers.name"),
+        now,
+        Party::name,
+        set,
+        PapersCard::named);
+    line(
+        who + "-contact",
+        words().say("desk.cards.papers.contact"),
+        now,
+        Party::contact,
+        set,
+        (p, v) -> new Party(p.name(), v, p.phone(), p.mail(), p.address()));
+    line(
+        who + "-phone",
+        words().say("desk.cards.papers.phone"),
+        now,
+        Party::phone,
+        set,
+        (p, v) -> new Party(p.name(), p.contact(), v, p.mail(), p.address()));
+    line(
+        who + "-mail",
+        words().say("desk.cards.papers.mail"),
+        now,
+        Party::mail,
+        set,
+        (p, v) -> new Party(p.name(), p.contact(), p.phone(), v, p.address()));
+    line(
+        who + "-address",
+        words().say("desk.cards.papers.address"),
+        now,
+        p -> p.address().replaceAll("\\s*\n\\s*", "; "),
+        set,
+        (p, v) ->
+            new Party(p.name(), p.contact(), p.phone(), p.mail(), v.replaceAll("\\s*;\\s*", "\n")));
+  }
+
+  private static Party named(Party p, String name) {
+    return new Party(name, p.contact(), p.phone(), p.mail(), p.address());
+  }
+
+  private void line(
+      String id,
+      String name,
+      Supplier<Party> now,
+      Function<Party, String> get,
+      Consumer<Party> set,
+      BiFunction<Party, String, Party> with) {
+    rows.freeText(name, () -> get.apply(now.get()), v -> set.accept(with.apply(now.get(), v)))
+        .line()
+        .id(id);
+  }
+
+  private void setContractor(Party to) {
+    push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
+  }
+
+  private void setClient(Party to) {
+    push(Message.of("desk.cards.papers.change-client"), job().withClient(to));
+  }
+
+  private void setLanguage(String tag) {
+    JobCrew crew = job().crew();
+    JobCrew to = new JobCrew(tag, crew.persons(), crew.tools());
+    push(Message.of("desk.cards.papers.change-crew-language"), job().withCrew(to));
+  }
+
+  private void push(Message step, JobDetails to) {
+    bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
+  }
+
+  private String language(String tag) {
+    Locale reader = words().locale();
+    return tag.isEmpty()
+        ? words().say("desk.cards.papers.as-other-papers")
+        : Locale.forLanguageTag(tag).getDisplayLanguage(reader);
+  }
+
+  @Override
+  protected void refresh() {
+    rows.refresh();
+  }
+
+  @Override
+  public boolean isWanted() {
+    return true;
+  }
+}

@@ -1,0 +1,121 @@
+package slabwright.project.export;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.IntConsumer;
+import slabwright.drawing.paint.SvgFonts;
+import slabwright.drawing.paint.SvgPainter;
+import slabwright.inlay.PlacedInlay;
+import slabwright.project.InlayFileNames;
+import slabwright.project.SiteResult;
+import slabwright.sheets.csv.BuyCsv;
+import slabwright.sheets.csv.QuantitiesCsv;
+import slabwright.sheets.csv.TakeoffCsv;
+import slabwright.sheets.json.InlayJson;
+import slabwright.sheets.json.TallyJson;
+import slabwright.sheets.json.WorkJson;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.sheets.page.SheetFiles;
+import slabwright.units.UnitSystem;
+import slabwright.words.Words;
+import slabwright.work.AreaResult;
+import slabwright.work.days.ICalendarWriter;
+
+/**
+ * The files of a computed site, each with the name and the bytes that it has whichever door asks.
+ *
+ * @param words they are written in
+ * @param clock says the day and moment they are made
+ */
+record NamedFiles(SiteResult result, Words words, Clock clock) {
+  /** JSON is in English in every language, as programs read it. */
+  private static final Words JSON = Words.english();
+
+  /** The pages in one PDF; {@code before} is told before each page how many are done. */
+  void pdf(FileSink into, List<PrintedPage> pages, IntConsumer before) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    SheetFiles.pdf(pages, result.site().name(), LocalDate.now(clock), out, before);
+    into.add("sheets.pdf", out.toByteArray());
+  }
+
+  /** Each page as an SVG; {@code before} is told before each page how many are done. */
+  void svgs(FileSink into, List<PrintedPage> pages, IntConsumer before) throws IOException {
+    try (SvgFonts fonts = new SvgFonts()) {
+      for (int i = 0; i < pages.size(); i++) {
+        before.accept(i);
+        PrintedPage page = pages.get(i);
+        String svg = SvgPainter.write(page.drawing(), page.title(), fonts);
+        into.add("sheets/" + page.name() + ".svg", svg);
+      }
+    }
+  }
+
+  /** Quantities, the take-off in the plan's units with names, and what is bought: CSV. */
+  void tables(FileSink into) {
+    into.add("quantities.csv", QuantitiesCsv.write(result.areas(), words));
+    into.add("takeoff.csv", TakeoffCsv.write(result.areas(), units(), words));
+    into.add("buy.csv", BuyCsv.write(result.work(), words));
+  }
+
+  /** Areas and edges, the work, and each inlay on its floor: JSON. */
+  void numbers(FileSink into) {
+    into.add(
+        "tally.json",
+        TallyJson.write(
+            result.site(), result.areas().stream().map(AreaResult::ways).toList(), JSON));
+    into.add("work.json", WorkJson.write(result.work(), JSON));
+    for (AreaResult a : result.areas()) {
+      for (PlacedInlay i : a.inlays()) {
+        into.add(
+            "inlay-" + names().id(a.takeoff().area(), i.inlay()) + ".json",
+            InlayJson.placed(i, a.takeoff(), units(), JSON));
+      }
+    }
+  }
+
+  /** The days for the crew's calendar, and for the client's and other trades'; none undated. */
+  void calendars(FileSink into) {
+    String site = result.site().name();
+    Instant now = clock.instant();
+    result
+        .work()
+        .days()
+        .maybe()
+        .filter(d -> result.work().dated())
+        .ifPresent(
+            d -> {
+              into.add("days.ics", ICalendarWriter.of(d, site, now, words::say));
+              into.add(
+                  "days-client-and-trades.ics",
+                  ICalendarWriter.forOthers(d, site, now, words::say));
+            });
+  }
+
+  /** What cuts one inlay, and the folder it goes into. */
+  InlayCutFiles cut(AreaResult area, PlacedInlay i) throws IOException {
+    return new InlayCutFiles(
+        names().title(area.takeoff().area(), i.inlay()),
+        result.site().releaseNumber(),
+        units(),
+        clock.instant(),
+        ShopPapers.of(result, area, i, words, LocalDate.now(clock)),
+        words);
+  }
+
+  /** The folder of one inlay's cut files. */
+  String cutFolder(AreaResult area, PlacedInlay i) {
+    return "cut-" + names().id(area.takeoff().area(), i.inlay());
+  }
+
+  private InlayFileNames names() {
+    return new InlayFileNames(result.site());
+  }
+
+  private UnitSystem units() {
+    return result.site().units();
+  }
+}
