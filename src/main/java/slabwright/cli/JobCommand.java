@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -16,6 +17,7 @@ import picocli.CommandLine.Spec;
 import slabwright.inlay.OpenQuestions;
 import slabwright.project.RefusedInput;
 import slabwright.project.SiteResult;
+import slabwright.project.UsableAreas;
 import slabwright.project.export.JobFiles;
 import slabwright.project.export.OutFolder;
 import slabwright.sheets.page.PaperSize;
@@ -65,12 +67,15 @@ final class JobCommand implements Callable<Integer> {
     PaperSize chosen = SheetsCommand.paper(paper, site);
     String language = crewLanguage == null ? site.job().crew().language() : crewLanguage;
     Optional<Words> crew = PlanLoader.orRefuse(JobFiles.crewWords(language, words));
-    SiteResult result = PlanLoader.compute(site, plan);
+    UsableAreas usable = PlanLoader.orRefuse(UsableAreas.compute(site, plan, words));
+    SiteResult result = usable.result();
     OutFolder folder = new OutFolder(out);
-    List<String> said =
-        new JobFiles(result, plan, chosen, acceptFont, words, crew, clock).addTo(folder);
+    Optional<Path> issued = usable.isWhole() ? Optional.of(plan) : Optional.empty();
+    List<String> said = new ArrayList<>();
+    usable.leftOut().forEach(m -> said.add(words.say(m)));
+    said.addAll(new JobFiles(result, plan, issued, chosen, acceptFont, words, crew, clock).addTo(folder));
     folder.commit();
-    summary(site, result, folder);
+    summary(result.site(), result, folder);
     PrintWriter err = spec.commandLine().getErr();
     result
         .work()

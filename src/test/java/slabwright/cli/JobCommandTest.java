@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -168,5 +169,44 @@ class JobCommandTest {
         .isEqualTo(ExitCode.REFUSED.code());
     assertThat(err.toString()).contains("\"pl\"", "choose en or es");
     assertThat(files(folder)).isEmpty();
+  }
+
+  /** The workshop and, as its second area, the same room with a graphic that can't be used. */
+  private Path planWithBrokenGraphic(boolean alone) throws IOException {
+    Path plan = folder.resolve("two.site.json");
+    ObjectNode site = (ObjectNode) new ObjectMapper().readTree(Path.of(PLAN).toFile());
+    ObjectNode second = site.get("areas").get(0).deepCopy();
+    second.put("id", "annexe").put("name", "Annexe");
+    ((ObjectNode) second.get("inlays").get(0)).put("graphic", "broken.svg");
+    ((ArrayNode) site.get("areas")).add(second);
+    if (alone) {
+      ((ArrayNode) site.get("areas")).remove(0);
+    }
+    Files.copy(Path.of("sample-plans/bike-wheel.svg"), folder.resolve("bike-wheel.svg"));
+    Files.writeString(folder.resolve("broken.svg"), "<svg xmlns='http://www.w3.org/2000/svg'><g");
+    return Files.writeString(plan, site.toString());
+  }
+
+  @Test
+  void an_area_whose_graphic_is_broken_is_left_out_and_said_and_the_others_are_made()
+      throws IOException {
+    Path to = folder.resolve("out");
+    assertThat(run("job", planWithBrokenGraphic(false).toString(), "--out", to.toString()))
+        .isEqualTo(3);
+    assertThat(err.toString()).contains("Annexe is in none of these papers").contains("broken.svg");
+    assertThat(files(to)).contains("sheets.pdf", "work.json");
+    assertThat(Files.readString(to.resolve("takeoff.csv")))
+        .contains("Workshop,net floor")
+        .doesNotContain("Annexe");
+    assertThat(Files.readString(to.resolve("index.html"))).contains("NOT IN THESE PAPERS: Annexe.");
+  }
+
+  @Test
+  void a_plan_of_which_no_area_is_left_is_refused() throws IOException {
+    Path to = folder.resolve("out");
+    assertThat(run("job", planWithBrokenGraphic(true).toString(), "--out", to.toString()))
+        .isEqualTo(3);
+    assertThat(err.toString()).contains("No floor is left to make papers of.");
+    assertThat(to).doesNotExist();
   }
 }

@@ -85,6 +85,7 @@ final class PlanTarget implements FuzzTarget {
         new JobFiles(
                 done,
                 plan,
+                Optional.of(plan),
                 PaperSize.A3,
                 false,
                 Words.english(),

@@ -22,6 +22,7 @@ import slabwright.work.AreaResult;
  * files.
  *
  * @param plan the file that graphics are relative to
+ * @param issued the plan whose last release the client's change order is against; empty for none
  * @param fontAccepted whether letters in a substitute font are accepted
  * @param crew the crew's words, when it reads another language than the lead
  * @param clock says the day and moment the files are made
@@ -29,6 +30,7 @@ import slabwright.work.AreaResult;
 public record JobFiles(
     SiteResult result,
     Path plan,
+    Optional<Path> issued,
     PaperSize paper,
     boolean fontAccepted,
     Words words,
@@ -54,7 +56,8 @@ public record JobFiles(
     NamedFiles files = new NamedFiles(result, words, clock);
     BesideTask<List<String>> cut = BesideTask.start(() -> cutFiles(files, folder));
     BesideTask<List<PrintedPage>> sheets = BesideTask.start(() -> sheets(files, folder, today));
-    PacketFiles.of(result, paper, today, words, crew).since(plan).addTo(folder);
+    PacketFiles packets = PacketFiles.of(result, paper, today, words, crew);
+    (issued.isPresent() ? packets.since(issued.get()) : packets).addTo(folder);
     files.numbers(folder);
     files.tables(folder);
     files.calendars(folder);

@@ -256,6 +256,8 @@ public final class InlaySpecRules {
   /** Whether a relative path names something inside its folder, by its text alone. */
   public static boolean staysInside(String file) {
     return !file.isBlank()
+        && file.chars().noneMatch(Character::isISOControl)
+        && !file.contains(":/")
         && !file.startsWith("/")
         && !file.startsWith("\\")
         && !file.matches("^[A-Za-z]:.*")

@@ -23,6 +23,14 @@ final class JobRules {
   static void check(Site site, List<Refusal> out) {
     links(site, out);
     JobDetails job = site.job();
+    site.underlay()
+        .ifPresent(
+            u ->
+                FileRules.inside(
+                    u.file(),
+                    Message.of("site.file-rules.underlay-lies-outside", u.file()),
+                    "underlay.file",
+                    out));
     job.clientPhoto().ifPresent(p -> clientPhoto(p, out));
     crew(job.crew(), out);
     if (!job.shopBook().isEmpty()) {
