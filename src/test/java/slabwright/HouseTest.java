@@ -39,6 +39,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.application.HostServices;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -312,8 +313,7 @@ class HouseTest {
                 Desktop.class)
             .or(assignableTo(URLConnection.class))
             .or(assignableTo(NetworkChannel.class))
-            .or(resideInAPackage("java.net.http.."))
-            .or(assignableTo("javafx.application.HostServices"));
+            .or(resideInAPackage("java.net.http.."));
     check(
         noClasses()
             .should()
@@ -326,6 +326,20 @@ class HouseTest {
             .callMethodWhere(
                 target(owner(assignableTo(Runtime.class))).and(target(nameMatching("exec")))),
         "slabwright..");
+  }
+
+  /** The folder that files were saved into is shown by the system, in one place. */
+  @Test
+  void only_the_application_hands_a_folder_to_the_system() {
+    check(
+        noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("slabwright.desk.DeskApp")
+            .should()
+            .dependOnClassesThat(assignableTo("javafx.application.HostServices")),
+        "slabwright..");
+    assertThat(dependsOn(CLASSES.get("slabwright.desk.DeskApp"), assignableTo(HostServices.class)))
+        .isTrue();
   }
 
   /** Public for what stands outside the program: the system starts it. */

@@ -97,7 +97,14 @@ final class ConsoleSummary {
         switch (q.kind().offered()) {
           case LEAVE_BARE -> words.say("cli.console-summary.answer-leave-bare", colour);
           case IGNORE -> words.say("cli.console-summary.answer-ignore", colour);
-          case MERGE -> words.say("cli.console-summary.answer-merge", q.deltaE());
+          case MERGE ->
+              q.colours().size() < 2
+                  ? words.say("cli.console-summary.answer-merge", q.deltaE())
+                  : words.say(
+                      "cli.console-summary.answer-merge-two",
+                      colour,
+                      q.colours().get(1),
+                      q.deltaE());
         };
     out.println("  ? " + words.say(q.message()) + " " + how);
   }

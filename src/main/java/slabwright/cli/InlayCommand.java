@@ -15,7 +15,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.inlay.GraphicSettings;
 import slabwright.inlay.InlayPlan;
-import slabwright.inlay.artwork.picture.TraceSettings;
 import slabwright.project.RefusedInput;
 import slabwright.project.export.GraphicResult;
 import slabwright.project.export.OutFolder;
@@ -57,11 +56,11 @@ final class InlayCommand implements Callable<Integer> {
   @Override
   public Integer call() throws RefusedInput, IOException {
     StencilSpec settings = options.spec();
-    TraceSettings traced = tracing.settings();
+    GraphicSettings how = new GraphicSettings(options.page(), tracing.settings(), options.merged());
     OutFolder folder = out == null ? null : new OutFolder(out);
     int code = 0;
     for (Path graphic : graphics) {
-      code = Math.max(code, guarded(graphic, settings, traced, folder));
+      code = Math.max(code, guarded(graphic, settings, how, folder));
     }
     if (folder != null && !folder.names().isEmpty()) {
       folder.commit();
@@ -70,10 +69,10 @@ final class InlayCommand implements Callable<Integer> {
   }
 
   /** A fault of ours in one graphic, or a graphic that is gone, does not end the run of several. */
-  private int guarded(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
+  private int guarded(Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
       throws IOException {
     try {
-      return one(graphic, settings, traced, folder);
+      return one(graphic, settings, how, folder);
     } catch (IllegalArgumentException
         | IllegalStateException
         | ArithmeticException
@@ -90,15 +89,10 @@ final class InlayCommand implements Callable<Integer> {
     }
   }
 
-  private int one(Path graphic, StencilSpec settings, TraceSettings traced, OutFolder folder)
+  private int one(Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
       throws IOException {
     GraphicResult result =
-        GraphicResult.compute(
-            graphic,
-            options.width().mm(),
-            settings,
-            new GraphicSettings(options.page(), traced),
-            options.asDrawn());
+        GraphicResult.compute(graphic, options.width().mm(), settings, how, options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json());

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Option;
 import slabwright.project.RefusedInput;
 import slabwright.site.ColourChoice;
@@ -19,6 +21,9 @@ import slabwright.units.Refusal;
 /** The options of {@code inlay} and the settings they make. */
 final class InlayOptions {
   private static final String LEN = "LEN";
+  private static final double MOST_DIFFERENCE = 100;
+  private static final Pattern PAIR =
+      Pattern.compile("\\s*(#[0-9a-fA-F]{6})\\s*=\\s*(#[0-9a-fA-F]{6})\\s*");
 
   @Option(names = "--width", required = true, paramLabel = LEN)
   private Length width;
@@ -44,8 +49,8 @@ final class InlayOptions {
   @Option(names = "--colours", paramLabel = "all|#HEX,…", defaultValue = "all")
   private String colours;
 
-  @Option(names = "--merge", paramLabel = "DELTA_E")
-  private Double merge;
+  @Option(names = "--merge", paramLabel = "DELTA_E|#HEX=#HEX,…", split = ",")
+  private List<String> merge = List.of();
 
   @Option(names = "--leave-bare", paramLabel = "#HEX,…", split = ",")
   private List<String> bare = List.of();
@@ -101,14 +106,45 @@ final class InlayOptions {
     return spec;
   }
 
+  /** The colour difference up to which colours are merged; the last that is stated. */
   private double mergeOr(double usual) throws RefusedInput {
-    if (merge == null) {
-      return usual;
+    double within = usual;
+    for (String part : merge) {
+      if (!PAIR.matcher(part).matches()) {
+        within = difference(part);
+      }
     }
-    if (!(merge >= 0 && merge <= 100)) {
-      throw RefusedInput.of(Message.of("cli.inlay.merge", merge));
+    return within;
+  }
+
+  private static double difference(String part) throws RefusedInput {
+    if (!part.strip().matches("\\d{1,3}(\\.\\d{1,6})?")
+        || Double.parseDouble(part) > MOST_DIFFERENCE) {
+      throw RefusedInput.of(Message.of("cli.inlay.merge", part));
     }
-    return merge;
+    return Double.parseDouble(part);
+  }
+
+  /** Colours that count as another; refused when one counts as two. */
+  Map<String, String> merged() throws RefusedInput {
+    Map<String, String> pairs = new LinkedHashMap<>();
+    for (String part : merge) {
+      Matcher pair = PAIR.matcher(part);
+      if (pair.matches()) {
+        String from = pair.group(1).toLowerCase(Locale.ROOT);
+        String to = pair.group(2).toLowerCase(Locale.ROOT);
+        String before = pairs.putIfAbsent(from, to);
+        if (before != null && !before.equals(to)) {
+          throw RefusedInput.of(Message.of("cli.inlay.merged-twice", from));
+        }
+      }
+    }
+    for (String to : pairs.values()) {
+      if (pairs.containsKey(to)) {
+        throw RefusedInput.of(Message.of("cli.inlay.merged-twice", to));
+      }
+    }
+    return pairs;
   }
 
   private List<ColourChoice> choices() throws RefusedInput {

@@ -3,7 +3,8 @@ package slabwright.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
@@ -11,9 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ScopeType;
-import slabwright.project.RefusedInput;
 import slabwright.units.Length;
-import slabwright.units.Refusal;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
@@ -41,8 +40,10 @@ public final class SlabwrightCommand {
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(Length.class, text -> length(text, words));
-    line.setExecutionExceptionHandler((e, cmd, parsed) -> exitCode(e, err, words));
-    int code = line.execute(args.length == 0 ? new String[] {"--help"} : args);
+    line.registerConverter(Path.class, text -> path(text, words));
+    CommandFaults faults = new CommandFaults(err, words);
+    line.setExecutionExceptionHandler((e, cmd, parsed) -> faults.say(e).code());
+    int code = code(line, faults, args.length == 0 ? new String[] {"--help"} : args);
     out.flush();
     err.flush();
     return code;
@@ -58,6 +59,15 @@ public final class SlabwrightCommand {
       }
     }
     return Optional.empty();
+  }
+
+  /** Errors too are said in a line: a drawing may be larger than the memory, or deeper. */
+  private static int code(CommandLine line, CommandFaults faults, String... args) {
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+      return faults.say(tooMuch).code();
+    }
   }
 
   /** The commands with their help in the reader's language. */
@@ -107,33 +117,22 @@ public final class SlabwrightCommand {
     }
   }
 
+  private static Path path(String text, Words words) {
+    try {
+      if (!text.isBlank()) {
+        return Path.of(text);
+      }
+    } catch (InvalidPathException e) {
+      throw new CommandLine.TypeConversionException(words.say("cli.slabwright.no-path", text));
+    }
+    throw new CommandLine.TypeConversionException(words.say("cli.slabwright.no-path", text));
+  }
+
   private static Length length(String text, Words words) {
     Result<Length> read = Length.parse(text);
     if (read instanceof Result.Refused<Length> bad) {
       throw new CommandLine.TypeConversionException(words.say(bad.message()));
     }
     return read.orThrow();
-  }
-
-  /** The sentence with its place in the file, where the sentence does not say it already. */
-  private static String line(Refusal r, Words words) {
-    String sentence = words.say(r.message());
-    return r.place().isEmpty() || sentence.contains(r.place())
-        ? sentence
-        : r.place() + ": " + sentence;
-  }
-
-  private static int exitCode(Exception e, PrintWriter err, Words words) {
-    if (e instanceof RefusedInput refusal) {
-      refusal.refusals().forEach(r -> err.println(line(r, words)));
-      return ExitCode.REFUSED.code();
-    }
-    if (e instanceof FileSystemException f) {
-      String why = f.getReason() == null ? f.getClass().getSimpleName() : f.getReason();
-      err.println(words.say("cli.slabwright.file-unusable", String.valueOf(f.getFile()), why));
-      return ExitCode.REFUSED.code();
-    }
-    err.println(words.say("cli.slabwright.own-fault", e.toString()));
-    return ExitCode.OWN_FAULT.code();
   }
 }

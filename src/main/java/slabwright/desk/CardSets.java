@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.HintCard;
@@ -151,20 +152,21 @@ final class CardSets {
         new EdgesCard(bench, s.answers()).dimmedUnless(s.answers()::isTakenOff));
   }
 
+  /** Short steps, one open at a time, in the order in which they are answered. */
   private static List<Card> finish(DeskModel s, PlaceNavigator places) {
+    BooleanSupplier current = () -> s.job().current().isPresent();
     return List.of(
         new MarkCard(s.bench()),
-        new FinishCard(s.bench(), s.job()),
-        new SealerCard(s.bench()),
-        new CoatsCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
-        new AirCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
-        new StopsCard(s.bench(), s.job()),
-        new DaysCard(s.bench(), s.job()).dimmedUnless(() -> s.job().current().isPresent()),
-        new CautionsCard(s.bench(), s.job(), places)
-            .dimmedUnless(() -> s.job().current().isPresent()),
-        new SlabCard(s.bench()),
-        new BookCard(s.bench(), s.book()),
-        new ActualsCard(s.bench(), s.job(), s.book()));
+        new FinishCard(s.bench(), s.job()).step(),
+        new SlabCard(s.bench()).step(),
+        new SealerCard(s.bench()).step(),
+        new CoatsCard(s.bench(), s.job()).dimmedUnless(current).step(),
+        new AirCard(s.bench(), s.job()).dimmedUnless(current).step(),
+        new StopsCard(s.bench(), s.job()).step(),
+        new DaysCard(s.bench(), s.job()).dimmedUnless(current).step(),
+        new CautionsCard(s.bench(), s.job(), places).dimmedUnless(current).step(),
+        new BookCard(s.bench(), s.book()).step(),
+        new ActualsCard(s.bench(), s.job(), s.book()).step());
   }
 
   private static List<Card> inlay(DeskModel s, PlaceNavigator places, CardActions doors) {

@@ -1,5 +1,6 @@
 package slabwright.desk;
 
+import java.nio.file.Path;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import slabwright.words.Words;
@@ -15,8 +16,12 @@ public final class DeskApp extends Application {
             stage,
             UserDataFolder.ofUser(),
             Words.ofSystem(),
-            words -> SystemServices.of(stage, words));
+            words -> SystemServices.of(stage, this::show, words));
     window.show(getParameters().getUnnamed());
+  }
+
+  private void show(Path folder) {
+    getHostServices().showDocument(folder.toUri().toString());
   }
 
   @Override

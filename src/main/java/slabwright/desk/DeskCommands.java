@@ -4,6 +4,7 @@ import java.util.Optional;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskSettings;
+import slabwright.desk.model.edit.Arranging;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.model.scene.ExpectedLook;
@@ -49,7 +50,8 @@ final class DeskCommands {
 
   /** The floor as it should look, by a key too. */
   void fillLook(ExpectedLook look) {
-    all.group(
+    all.submenu(
+        words.say("desk.shell.main-menu-button.view"),
         new Command(
             "expected-look",
             words.say("desk.app.command.expected-look"),
@@ -59,7 +61,8 @@ final class DeskCommands {
 
   /** What makes it easier for a thumb. */
   void fillTouch(DeskSettings settings, Runnable roomy, Runnable changed) {
-    all.group(
+    all.submenu(
+        words.say("desk.shell.main-menu-button.view"),
         new Command(
             "number-pad",
             words.say("desk.app.command.number-pad"),
@@ -104,10 +107,12 @@ final class DeskCommands {
         new Command(
             "save-as", words.say("desk.app.command.save-as"), "Shortcut+Shift+S", plans::saveAs),
         new Command("close", words.say("desk.app.command.close"), "Shortcut+W", plans::closePlan));
-    all.group(
+    all.submenu(
+        words.say("desk.shell.main-menu-button.edit"),
         new Command("undo", words.say("desk.app.command.undo"), "Shortcut+Z", undo),
         new Command("redo", words.say("desk.app.command.redo"), "Shortcut+Y", desk::redo));
-    all.group(
+    all.submenu(
+        words.say("desk.shell.main-menu-button.edit"),
         new Command("cut", words.say("desk.app.command.cut"), "Shortcut+X", edit::cut),
         new Command("copy", words.say("desk.app.command.copy"), "Shortcut+C", edit::copy),
         new Command("paste", words.say("desk.app.command.paste"), "Shortcut+V", edit::paste),
@@ -115,7 +120,8 @@ final class DeskCommands {
             "duplicate", words.say("desk.app.command.duplicate"), "Shortcut+D", edit::duplicate),
         new Command("remove", words.say("desk.app.command.remove"), "Delete", edit::remove),
         new Command("all", words.say("desk.app.command.all"), "Shortcut+A", edit::pickAll));
-    all.group(
+    all.submenu(
+        words.say("desk.shell.main-menu-button.edit"),
         new Command(
             "later", words.say("desk.app.command.later"), "Shortcut+Up", () -> edit.reorder(1)),
         new Command(
@@ -133,7 +139,8 @@ final class DeskCommands {
             words.say("desk.app.command.turn-right"),
             "Shortcut+Right",
             () -> edit.turn(-15)));
-    all.group(
+    all.submenu(
+        words.say("desk.shell.main-menu-button.view"),
         new Command(
             "fit", words.say("desk.app.command.fit"), "Shortcut+0", () -> screen.slab().fit()),
         new Command(
@@ -149,6 +156,39 @@ final class DeskCommands {
         new Command("look", words.say("desk.app.command.look"), "Shortcut+L", look),
         new Command(
             "units", words.say("desk.app.command.units"), "Shortcut+U", plans::switchUnits));
+  }
+
+  /** Several things brought into order; each is one step of undo. */
+  void fillArranging(EditActions edit) {
+    all.submenu(
+        words.say("desk.shell.slab-menu.in-line"),
+        line(edit, "line-left", Arranging.Line.LEFT_SIDES, words.say("desk.app.command.line-left")),
+        line(
+            edit,
+            "line-right",
+            Arranging.Line.RIGHT_SIDES,
+            words.say("desk.app.command.line-right")),
+        line(edit, "line-tops", Arranging.Line.TOPS, words.say("desk.app.command.line-tops")),
+        line(edit, "line-feet", Arranging.Line.FEET, words.say("desk.app.command.line-feet")),
+        line(
+            edit,
+            "line-across",
+            Arranging.Line.MIDDLES_ACROSS,
+            words.say("desk.app.command.line-across")),
+        line(edit, "line-up", Arranging.Line.MIDDLES_UP, words.say("desk.app.command.line-up")),
+        new Command(
+            "space-across", words.say("desk.app.command.space-across"), "", () -> edit.space(true)),
+        new Command(
+            "space-up", words.say("desk.app.command.space-up"), "", () -> edit.space(false)));
+  }
+
+  private static Command line(EditActions edit, String id, Arranging.Line line, String said) {
+    return new Command(id, said, "", () -> edit.lineUp(line));
+  }
+
+  /** All keys, to be searched. */
+  void fillKeys(Runnable keys) {
+    all.group(new Command("keys", words.say("desk.app.command.keys"), "F1", keys));
   }
 
   private static void zoom(SlabView slab, double factor) {

@@ -2,11 +2,14 @@ package slabwright.desk;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import slabwright.desk.canvas.PageView;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.canvas.Tone;
@@ -22,15 +25,20 @@ import slabwright.desk.model.plan.OpenQuestion;
 import slabwright.desk.model.plan.PlanQuestions;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.EntryBar;
+import slabwright.desk.shell.KeyList;
 import slabwright.desk.shell.NoticeBar;
 import slabwright.desk.shell.PageList;
+import slabwright.desk.shell.ProgressStrip;
 import slabwright.desk.start.StartActions;
+import slabwright.desk.start.StartEntry;
 import slabwright.desk.start.StartScreen;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
 import slabwright.project.SamplePlans;
+import slabwright.project.plan.PlanFiles;
 import slabwright.shape.Bounds;
 import slabwright.site.FloorArea;
+import slabwright.words.Words;
 
 /** Puts the desk together and says which screen shows. */
 final class DeskController implements SlabAccess {
@@ -47,7 +55,9 @@ final class DeskController implements SlabAccess {
   private final StackPane node = new StackPane();
   private final PlanScreen workroom;
   private final StartScreen start;
+  private final KeyList keyList;
   private final NoticeBar startNotice;
+  private final ProgressStrip startProgress;
   private boolean waiting;
 
   DeskController(
@@ -80,8 +90,11 @@ final class DeskController implements SlabAccess {
     menu.fillExports(exports, parts.releases());
     menu.fillLook(parts.look());
     menu.fillTouch(settings, window.roomy(), this::refreshSoon);
+    menu.fillArranging(edits);
     menu.fillLanguage(window.language());
-    workroom = makeWorkroom();
+    keyList = new KeyList(commands, bench.words(), this::keysBack);
+    menu.fillKeys(keyList::turn);
+    workroom = makeWorkroom(outside.folders());
     CardSets sets =
         new CardSets(
             parts,
@@ -90,15 +103,19 @@ final class DeskController implements SlabAccess {
     workroom.setPages(
         new PageView(parts.pages(), bench.words()), new PageList(parts.pages(), bench.words()));
     workroom.setCards(new CardColumn(bench, sets::of));
-    startNotice = new NoticeBar(bench, v -> {});
-    start = new StartScreen(doors(window.language()), bench.words(), startNotice);
+    startNotice = new NoticeBar(bench, v -> {}, outside.folders());
+    startProgress = new ProgressStrip(parts.waiting(), bench.words());
+    start =
+        new StartScreen(
+            doors(window.language()), bench.words(), new VBox(8, startNotice, startProgress));
+    parts.proofs().changed().subscribe(() -> workroom.bring("proof-verdict"));
     parts.subscribe(this::refreshSoon);
     tools.changed().subscribe(this::refreshSoon);
   }
 
-  private PlanScreen makeWorkroom() {
+  private PlanScreen makeWorkroom(Consumer<Path> folders) {
     StageInks inks = new StageInks(parts);
-    return new PlanScreen(parts, tools, commands, inks);
+    return new PlanScreen(parts, tools, commands, inks, folders);
   }
 
   private StartActions doors(Runnable language) {
@@ -241,18 +258,33 @@ final class DeskController implements SlabAccess {
     waiting = false;
     if (desk.isOpen()) {
       if (!node.getChildren().contains(workroom)) {
-        node.getChildren().setAll(workroom);
+        node.getChildren().setAll(workroom, keyList);
         workroom.slab().requestFocus();
       }
       List<OpenQuestion> open = PlanQuestions.of(desk.site(), parts.job().current());
       workroom.refresh(figures(open.size()), open);
-    } else {
+    } else if (!node.getChildren().isEmpty() || !isOpeningQuickly()) {
+      // While a plan is being opened: nothing for a moment rather than a screen that goes at once.
       startNotice.refresh();
+      startProgress.refresh();
       if (!node.getChildren().contains(start)) {
-        node.getChildren().setAll(start);
-        start.show(parts.keeper().recoverable(), parts.bench().settings().recent());
+        node.getChildren().setAll(start, keyList);
+        showEntries();
       }
     }
+  }
+
+  private void showEntries() {
+    Words words = bench().words();
+    start.show(
+        parts.keeper().recoverable().stream()
+            .map(p -> StartEntry.left(p, PlanFiles.leftWork(p), words))
+            .toList(),
+        bench().settings().recent().stream().map(p -> StartEntry.recent(p, words)).toList());
+  }
+
+  private boolean isOpeningQuickly() {
+    return parts.errands().isBusy() && parts.waiting().shown().isEmpty();
   }
 
   private List<TallyItem> figures(int open) {
@@ -265,7 +297,21 @@ final class DeskController implements SlabAccess {
         parts.bench().words());
   }
 
+  private void keysBack() {
+    if (desk.isOpen()) {
+      workroom.home();
+    }
+  }
+
   void keyPressed(KeyEvent e) {
+    if (e.getCode() == KeyCode.F1) {
+      commands.run("keys");
+      e.consume();
+      return;
+    }
+    if (keyList.isVisible()) {
+      return;
+    }
     if (!desk.isOpen()) {
       if (e.isShortcutDown() ? commands.handle(e) : start.key(e.getCode())) {
         e.consume();
@@ -282,7 +328,10 @@ final class DeskController implements SlabAccess {
   }
 
   void keyTyped(KeyEvent e) {
-    if (desk.isOpen() && !(e.getTarget() instanceof TextInputControl) && workroom.typed(e)) {
+    if (!keyList.isVisible()
+        && desk.isOpen()
+        && !(e.getTarget() instanceof TextInputControl)
+        && workroom.typed(e)) {
       e.consume();
     }
   }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskContext;
@@ -92,15 +93,38 @@ record DeskModel(
     return parts;
   }
 
+  /** Work the desk does by itself, as something to wait for. */
+  private record OwnWork(Optional<Message> words, BooleanSupplier busy, Runnable stop)
+      implements ProgressMonitor.ProgressSource {
+    @Override
+    public boolean isBusy() {
+      return busy.getAsBoolean();
+    }
+
+    @Override
+    public double share() {
+      return -1;
+    }
+
+    @Override
+    public void cancel() {
+      stop.run();
+    }
+  }
+
   private void watch() {
     Optional<Message> inlay = Optional.of(Message.of("desk.app.working-out-the-inlay"));
     Optional<Message> sheets = Optional.of(Message.of("desk.app.making-the-sheets"));
     book.changed().subscribe(job::recompute);
     waiting.watch(errands, errands.changed());
+    Optional<Message> floor = Optional.of(Message.of("desk.app.working-out-the-floor"));
     waiting.watch(
-        new ComputationProgress(inlay, answers::isWorking, answers::cancel), answers.changed());
+        new OwnWork(floor, () -> !answers.isTakenOff(), answers::cancelTakeoff),
+        answers.changed(),
+        bench.desk().changed());
+    waiting.watch(new OwnWork(inlay, answers::isWorking, answers::cancel), answers.changed());
     waiting.watch(
-        new ComputationProgress(sheets, this::isMakingSheets, this::stopSheets),
+        new OwnWork(sheets, this::isMakingSheets, this::stopSheets),
         job.changed(),
         pages.changed(),
         bench.focus().changed());

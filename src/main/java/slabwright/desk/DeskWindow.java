@@ -84,9 +84,7 @@ final class DeskWindow {
   }
 
   private Words words() {
-    return Words.ofTag(settings.language())
-        .filter(w -> !settings.language().isEmpty())
-        .orElse(ofSystem);
+    return Words.ofTag(settings.language()).orElse(ofSystem);
   }
 
   /**
@@ -192,5 +190,6 @@ final class DeskWindow {
     stage.focusedProperty().removeListener(looked);
     stage.setOnCloseRequest(null);
     room.close();
+    settings.close();
   }
 }

@@ -1,9 +1,12 @@
 package slabwright.desk;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.edit.Arranging;
 import slabwright.desk.model.edit.Clipboard;
 import slabwright.desk.model.edit.SelectionEdits;
 import slabwright.desk.model.input.NudgeStep;
@@ -15,7 +18,9 @@ import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.Move;
+import slabwright.site.edit.Edit;
 import slabwright.site.edit.MarkEdit;
+import slabwright.units.Message;
 
 /** What keys and menu do to whatever is picked. */
 final class EditActions {
@@ -41,10 +46,51 @@ final class EditActions {
     return bench.focus().areaOf(bench.desk().site());
   }
 
+  /** Takes away what is picked; says why where nothing of it can go. */
   void remove() {
-    area()
-        .flatMap(a -> SelectionEdits.removeSelected(a, bench.focus()))
-        .ifPresent(bench.desk()::push);
+    Optional<Edit> edit = area().flatMap(a -> SelectionEdits.removeSelected(a, bench.focus()));
+    if (edit.isPresent()) {
+      bench.desk().push(edit.get());
+    } else {
+      bench.focus().selected().stream()
+          .findFirst()
+          .flatMap(EditActions::whyItStays)
+          .ifPresent(bench.desk()::refuse);
+    }
+  }
+
+  private static Optional<Message> whyItStays(PlanItem p) {
+    if (p instanceof PlanItem.OfWall) {
+      return Optional.of(Message.of("desk.app.edit.a-wall-stays"));
+    }
+    return p instanceof PlanItem.OfSeam
+        ? Optional.of(Message.of("desk.app.edit.a-seam-stays"))
+        : Optional.empty();
+  }
+
+  /** Brings the picked marks and graphics into line. */
+  void lineUp(Arranging.Line line) {
+    arrange(2, Message.of("desk.app.edit.line-up"), all -> Arranging.lineUp(all, line));
+  }
+
+  /** Gives the picked marks and graphics the same gaps. */
+  void space(boolean across) {
+    arrange(3, Message.of("desk.app.edit.space"), all -> Arranging.space(all, across));
+  }
+
+  private void arrange(
+      int least, Message step, Function<List<Arranging.Placed>, Map<PlanItem, Vec>> how) {
+    List<Arranging.Placed> things =
+        bench.focus().selected().stream()
+            .filter(p -> p instanceof PlanItem.OfMark || p instanceof PlanItem.OfInlay)
+            .map(p -> new Arranging.Placed(p, boundsOf(p)))
+            .filter(p -> !p.bounds().isEmpty())
+            .toList();
+    if (things.size() < least) {
+      bench.desk().refuse(Message.of("desk.app.edit.pick-more", least));
+    } else {
+      push(area().flatMap(a -> SelectionEdits.moveEach(a, how.apply(things), step)));
+    }
   }
 
   void copy() {
@@ -110,7 +156,7 @@ final class EditActions {
     return push(area().flatMap(a -> SelectionEdits.moveSelected(a, bench.focus(), by)));
   }
 
-  private boolean push(Optional<? extends slabwright.site.edit.Edit> edit) {
+  private boolean push(Optional<? extends Edit> edit) {
     edit.ifPresent(bench.desk()::push);
     return edit.isPresent();
   }

@@ -1,10 +1,12 @@
 package slabwright.desk;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.application.Platform;
 import slabwright.desk.cards.measure.UnderlayCard;
+import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.plan.PlanStorage;
@@ -125,12 +127,29 @@ final class PlanActions implements UnderlayCard.Actions {
     chooser.plan().ifPresent(this::openPlan);
   }
 
+  /** Opens a plan once it has been read; until then, and when it is given up, all stays. */
   void openPlan(Path plan) {
-    opened(() -> keeper.open(plan));
+    String name = String.valueOf(plan.getFileName());
+    parts
+        .errands()
+        .run(
+            new BackgroundTasks.BackgroundTask<>(
+                Message.of("desk.app.plan.opening", name),
+                why -> Message.of("desk.app.plan.not-opened", name, why),
+                steps -> {
+                  steps.report(-1);
+                  return PlanStorage.read(plan);
+                },
+                read -> opened(() -> keeper.open(plan, read))));
   }
 
+  /** Goes on with an untitled plan in its folder, or with a plan whose journal was left. */
   void recover(Path what) {
-    opened(() -> keeper.recover(what));
+    if (Files.isDirectory(what)) {
+      opened(() -> keeper.recover(what));
+    } else {
+      openPlan(what);
+    }
   }
 
   private void opened(Runnable how) {

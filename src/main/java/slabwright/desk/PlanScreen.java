@@ -1,7 +1,10 @@
 package slabwright.desk;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.event.ActionEvent;
 import javafx.geometry.Insets;
@@ -54,6 +57,9 @@ final class PlanScreen extends BorderPane {
   /** Below this width everything stands closer. */
   private static final double NARROW = 1200;
 
+  /** The width of the panel in a narrow window, as its style says. */
+  private static final double OVER = 352;
+
   private final TopBar top;
   private final SlabView slab;
   private final ToolPalette palette;
@@ -73,6 +79,7 @@ final class PlanScreen extends BorderPane {
   private final NumberPad pad;
   private final OpenList open;
   private String wanted = "";
+  private String brought = "";
   private boolean listed;
   private final SlabMenu menu;
   private final Pictures lookup;
@@ -80,7 +87,12 @@ final class PlanScreen extends BorderPane {
   private PageView page;
   private PageList pageList;
 
-  PlanScreen(DeskModel parts, ActiveTool tools, Commands commands, SlabLayers layers) {
+  PlanScreen(
+      DeskModel parts,
+      ActiveTool tools,
+      Commands commands,
+      SlabLayers layers,
+      Consumer<Path> folders) {
     getStyleClass().add("plan-screen");
     this.layers = layers;
     this.bench = parts.bench();
@@ -88,12 +100,12 @@ final class PlanScreen extends BorderPane {
     Pictures pictures = parts.pictures();
     top = new TopBar(bench, parts.releases(), tools, commands);
     slab = new SlabView(bench, pictures, tools, layers, parts.look());
-    menu = new SlabMenu(commands, bench.focus());
+    menu = new SlabMenu(commands, bench.focus(), bench.words());
     lookup = pictures;
     look = new LookSwitch(parts.look(), bench.words(), () -> commands.run("save-look"));
     palette = new ToolPalette(bench, tools);
     entry = new EntryBar(tools, bench.words(), this::acted, this::home);
-    notice = new NoticeBar(bench, v -> slab.showPlace(Bounds.EMPTY.including(v)));
+    notice = new NoticeBar(bench, v -> slab.showPlace(Bounds.EMPTY.including(v)), folders);
     progress = new ProgressStrip(parts.waiting(), bench.words());
     DimensionField field = new DimensionField(bench, parts.rooms(), this::home);
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted, this::menu);
@@ -106,7 +118,7 @@ final class PlanScreen extends BorderPane {
     open = new OpenList(bench.words(), this::lead);
     setCenter(slabWith(field, zoom));
     setBottom(tally);
-    pane.widthProperty().addListener((o, was, is) -> entry.setWidest(is.doubleValue() - BESIDE));
+    pane.widthProperty().addListener((o, was, is) -> Platform.runLater(this::panel));
     widthProperty().addListener((o, was, is) -> fit(is.doubleValue()));
     addEventHandler(ActionEvent.ACTION, this::done);
     addEventHandler(KeyEvent.KEY_PRESSED, this::escaped);
@@ -127,42 +139,76 @@ final class PlanScreen extends BorderPane {
 
   private void fit(double wide) {
     pseudoClassStateChanged(PseudoClass.getPseudoClass("narrow"), wide < NARROW);
+    Platform.runLater(this::panel);
+  }
+
+  /**
+   * Beside the slab where there is room; over it in a narrow window, so that the plan neither
+   * shrinks nor moves when the panel is folded. What floats on the slab keeps clear of it.
+   */
+  private void panel() {
+    boolean folded = bench.settings().isOn("panel-folded");
+    boolean over = getWidth() < NARROW;
+    Node beside = folded || over ? null : cards;
+    if (getRight() != beside) {
+      setRight(null);
+      pane.getChildren().remove(cards);
+      setRight(beside);
+    }
+    if (over && !folded && !pane.getChildren().contains(cards)) {
+      pane.getChildren().add(cards);
+      StackPane.setAlignment(cards, Pos.TOP_RIGHT);
+    } else if (over && folded) {
+      pane.getChildren().remove(cards);
+    }
+    clear(over && !folded ? OVER : 0);
+  }
+
+  /** Keeps what lies over the slab clear of so much at its right. */
+  private void clear(double right) {
+    boolean sheets = bench.focus().stage() == Stage.SHEETS;
+    slab.setCovered(right);
+    entry.setWidest(pane.getWidth() - BESIDE - right);
+    StackPane.setMargin(entry, new Insets(0, 66 + right, 20, 172));
+    StackPane.setMargin(messages, new Insets(16, 16 + right, 0, sheets ? 288 : 190));
+    StackPane.setMargin(look, new Insets(16, 18 + right, 0, 0));
+    StackPane.setMargin(open, new Insets(16, 70 + right, 12, 16));
+    StackPane.setMargin(pad, new Insets(0, 70 + right, 116, 0));
+    StackPane.setMargin(zoom, new Insets(0, 18 + right, 20, 0));
+    StackPane.setMargin(page, new Insets(0, right, 0, 272));
   }
 
   /** To where a figure of the tally comes from. */
   private void figure(TallyItem item) {
-    String key = item.what().key();
-    switch (key.substring(key.lastIndexOf('.') + 1)) {
-      case "still-open" -> {
-        listed = !listed;
-        bench.focus().changed().fire();
-      }
-      case "net-floor" -> lead(Stage.MEASURE, "fold-floor-area");
-      case "machine" -> lead(Stage.PREP, "fold-machines");
-      case "by-hand" -> lead(Stage.PREP, "fold-machine-and-hand");
-      case "edges", "cut-in" -> lead(Stage.PREP, "fold-edges");
-      case "inlay" -> lead(Stage.INLAY, "fold-on-the-floor");
-      case "price" -> lead(Stage.FINISH, "fold-shop-book");
-      case "air-fan-off" -> lead(Stage.FINISH, "fold-air-while-coating");
-      default -> lead(Stage.FINISH, "fold-days-whole-site");
+    FigureSource from = FigureSource.of(item);
+    if (from.field().isEmpty()) {
+      listed = !listed;
+      bench.focus().changed().fire();
+    } else {
+      leadTo(from.stage(), from.field());
     }
   }
 
-  private void lead(Stage stage, String field) {
+  void leadTo(Stage stage, String field) {
     wanted = field;
     bench.settings().setOn("panel-folded", false);
     bench.focus().goTo(stage);
+  }
+
+  /** Scrolls what is about to be made on a card into view. */
+  void bring(String id) {
+    brought = id;
   }
 
   /** To the field of an open question. */
   private void lead(OpenQuestion q) {
     q.area().ifPresent(bench.focus()::selectArea);
     q.item().ifPresent(bench.focus()::select);
-    lead(q.stage(), q.field());
+    leadTo(q.stage(), q.field());
   }
 
   /** The keys are the slab's again. */
-  private void home() {
+  void home() {
     if (slab.isVisible()) {
       slab.requestFocus();
     }
@@ -292,11 +338,14 @@ final class PlanScreen extends BorderPane {
     entry.refresh();
     notice.refresh();
     progress.refresh();
-    cards.refresh();
+    cards.refresh(questions);
+    if (!brought.isEmpty()) {
+      cards.bring(brought);
+      brought = "";
+    }
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;
-    setRight(bench.settings().isOn("panel-folded") ? null : cards);
-    StackPane.setMargin(messages, new Insets(16, 16, 0, sheets ? 288 : 190));
+    panel();
     for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);
     }

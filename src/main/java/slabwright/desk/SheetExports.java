@@ -132,7 +132,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
                 words,
                 why -> Message.of("desk.app.exports.not-written", folder.toString(), why),
                 steps -> written(make.run(steps), folder, steps),
-                saved -> desk.announce(saved.message(folder))));
+                saved -> desk.announce(saved.message(folder), Optional.of(folder))));
   }
 
   private static Result<SavedFiles> written(

@@ -1,6 +1,8 @@
 package slabwright.desk;
 
+import java.nio.file.Path;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.stage.Window;
 import slabwright.words.Words;
@@ -8,13 +10,19 @@ import slabwright.words.Words;
 /**
  * What the desk needs of the system around it.
  *
+ * @param folders shows a folder
  * @param home the screen's thread, as an executor
  * @param words of the language the person reads
  */
-record SystemServices(Chooser chooser, Printing printing, Executor home, Words words) {
+record SystemServices(
+    Chooser chooser, Printing printing, Consumer<Path> folders, Executor home, Words words) {
   /** The system's own dialogs. */
-  static SystemServices of(Window window, Words words) {
+  static SystemServices of(Window window, Consumer<Path> folders, Words words) {
     return new SystemServices(
-        new WindowChooser(window, words), new FxPrinting(window), Platform::runLater, words);
+        new WindowChooser(window, words),
+        new FxPrinting(window),
+        folders,
+        Platform::runLater,
+        words);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
+import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 
 /**
@@ -52,7 +53,7 @@ public final class Clip implements Painter {
       if (holds(r.bounds())) {
         rings.add(r);
       } else if (window.meets(r.bounds())) {
-        List<Vec> left = RingClip.cut(r.points(), window);
+        List<Vec> left = inside(r.points());
         if (left.size() > 2) {
           rings.add(new Ring(left));
         }
@@ -76,6 +77,14 @@ public final class Clip implements Painter {
     if (holds(r.at())) {
       kept.add(r);
     }
+  }
+
+  /** The part of a ring in the window, side by side; it stays one ring. */
+  private List<Vec> inside(List<Vec> ring) {
+    List<Vec> left = SegmentGeometry.cut(ring, p -> p.x() - window.minX());
+    left = SegmentGeometry.cut(left, p -> window.maxX() - p.x());
+    left = SegmentGeometry.cut(left, p -> p.y() - window.minY());
+    return SegmentGeometry.cut(left, p -> window.maxY() - p.y());
   }
 
   private boolean holds(Bounds b) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slabwright.shape.Line;
+import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 import slabwright.site.GrindingAccess;
 import slabwright.site.Mark;
@@ -64,18 +65,9 @@ record WorkingEdge(Optional<Edge> edge, Optional<Mark> along, List<Line> lines) 
   }
 
   double distanceTo(Vec p) {
-    double least = Double.POSITIVE_INFINITY;
-    for (Line line : lines) {
-      for (int i = 0; i + 1 < line.points().size(); i++) {
-        least = Math.min(least, distance(p, line.points().get(i), line.points().get(i + 1)));
-      }
-    }
-    return least;
-  }
-
-  private static double distance(Vec p, Vec a, Vec b) {
-    Vec run = b.minus(a);
-    double t = run.dot(run) == 0 ? 0 : p.minus(a).dot(run) / run.dot(run);
-    return p.distanceTo(a.towards(b, Math.max(0, Math.min(1, t))));
+    return lines.stream()
+        .mapToDouble(line -> SegmentGeometry.distance(line, p))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 }

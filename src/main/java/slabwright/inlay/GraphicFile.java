@@ -31,7 +31,7 @@ final class GraphicFile {
 
   private GraphicFile(String name, ArtworkOptions options, GraphicSettings how) {
     this.name = name;
-    this.options = options;
+    this.options = options.merging(how.merged());
     this.how = how;
   }
 

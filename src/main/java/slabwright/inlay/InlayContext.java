@@ -1,11 +1,8 @@
 package slabwright.inlay;
 
-import java.util.Map;
 import java.util.Optional;
-import slabwright.inlay.masking.DyeRates;
 import slabwright.inlay.masking.FloorAround;
 import slabwright.inlay.panel.BlankSide;
-import slabwright.units.SortedCopy;
 import slabwright.units.UnitSystem;
 
 /**
@@ -15,44 +12,31 @@ import slabwright.units.UnitSystem;
  * @param trafficFrom the side of the blank, as read, that people come from
  * @param placed where the inlay lies, when it lies on a floor
  * @param units in which findings write lengths
- * @param dyes the shop book's figures by colour; a colour not in it is reported as not in the book
  */
 public record InlayContext(
-    boolean perColour,
-    BlankSide trafficFrom,
-    Optional<OnFloor> placed,
-    UnitSystem units,
-    Map<String, DyeRates> dyes) {
-  public InlayContext {
-    dyes = SortedCopy.of(dyes);
-  }
-
+    boolean perColour, BlankSide trafficFrom, Optional<OnFloor> placed, UnitSystem units) {
   /** A placed inlay and the floor around it, both in the site's frame. */
   public record OnFloor(Placement placement, FloorAround floor) {}
 
   /** A graphic by itself: no floor, no shop book, read from below, one stencil a colour. */
   public static InlayContext graphicAlone() {
-    return new InlayContext(true, BlankSide.BOTTOM, Optional.empty(), UnitSystem.METRIC, Map.of());
+    return new InlayContext(true, BlankSide.BOTTOM, Optional.empty(), UnitSystem.METRIC);
   }
 
   /** All dyed colours in one stencil. */
   public InlayContext asOneStencil() {
-    return new InlayContext(false, trafficFrom, placed, units, dyes);
+    return new InlayContext(false, trafficFrom, placed, units);
   }
 
   public InlayContext on(OnFloor floor) {
-    return new InlayContext(perColour, trafficFrom, Optional.of(floor), units, dyes);
+    return new InlayContext(perColour, trafficFrom, Optional.of(floor), units);
   }
 
   public InlayContext withTrafficFrom(BlankSide side) {
-    return new InlayContext(perColour, side, placed, units, dyes);
-  }
-
-  public InlayContext withDyes(Map<String, DyeRates> book) {
-    return new InlayContext(perColour, trafficFrom, placed, units, book);
+    return new InlayContext(perColour, side, placed, units);
   }
 
   public InlayContext in(UnitSystem system) {
-    return new InlayContext(perColour, trafficFrom, placed, system, dyes);
+    return new InlayContext(perColour, trafficFrom, placed, system);
   }
 }

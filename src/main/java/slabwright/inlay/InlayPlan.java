@@ -3,8 +3,6 @@ package slabwright.inlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.inlay.masking.DyeNeed;
-import slabwright.inlay.masking.DyeRates;
 import slabwright.inlay.masking.FloorAround;
 import slabwright.inlay.masking.Masking;
 import slabwright.inlay.panel.LocalBlankPlanner;
@@ -31,7 +29,6 @@ import slabwright.site.StencilSpec;
  * @param panels how the blank is cut from the roll; empty when it cannot be
  * @param bestSeams what the best seams would cost, when a person set other ones
  * @param masking empty when there are no panels
- * @param dye the dye for each stencil, in laying order
  * @param toSite from the blank to the site, when the inlay is placed
  * @param findings what the person should know, with places
  */
@@ -41,11 +38,9 @@ public record InlayPlan(
     Optional<PanelPlan> panels,
     Optional<SeamCost> bestSeams,
     Optional<Masking> masking,
-    List<DyeNeed> dye,
     Optional<Affine> toSite,
     List<Finding> findings) {
   public InlayPlan {
-    dye = List.copyOf(dye);
     findings = List.copyOf(findings);
   }
 
@@ -67,8 +62,7 @@ public record InlayPlan(
     Optional<Masking> masking = panels.map(p -> masking(set, p, rules, context, toSite));
     Optional<SeamCost> best =
         spec.changes().seams().flatMap(hand -> planner.map(p -> p.best().cost()));
-    List<DyeNeed> dye = dye(set, context);
-    return new InlayPlan(set, set.openings(), panels, best, masking, dye, toSite, findings);
+    return new InlayPlan(set, set.openings(), panels, best, masking, toSite, findings);
   }
 
   private static StencilSet stencils(DyedGraphic graphic, StencilSpec spec, InlayParameters rules) {
@@ -103,15 +97,6 @@ public record InlayPlan(
     }
     FloorAround around = context.placed().orElseThrow().floor().map(toSite.get().inverse());
     return Masking.of(set, panels, rules.masking(), around);
-  }
-
-  private static List<DyeNeed> dye(StencilSet set, InlayContext context) {
-    return set.stencils().stream()
-        .map(
-            s ->
-                DyeNeed.of(
-                    s.openings().area(), context.dyes().getOrDefault(s.colour(), DyeRates.EMPTY)))
-        .toList();
   }
 
   private static Bounds inBlank(Bounds painted, StencilSet set) {

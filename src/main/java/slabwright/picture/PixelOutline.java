@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
+import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 import slabwright.shape.fit.Homography;
 
@@ -49,7 +50,7 @@ final class PixelOutline {
   static PixelOutline of(List<Ring> rings, Homography toPixels, double nearest) {
     List<List<Vec>> out = new ArrayList<>();
     for (Ring r : rings) {
-      List<Vec> before = inFront(r.points(), toPixels, nearest);
+      List<Vec> before = SegmentGeometry.cut(r.points(), p -> toPixels.depth(p) - nearest);
       if (before.size() > 2) {
         out.add(before.stream().map(toPixels::apply).toList());
       }
@@ -59,24 +60,6 @@ final class PixelOutline {
 
   static PixelOutline ofPixels(List<List<Vec>> rings) {
     return new PixelOutline(rings);
-  }
-
-  /** The part of a ring whose depth is at least {@code nearest} (Sutherland and Hodgman). */
-  private static List<Vec> inFront(List<Vec> ring, Homography h, double nearest) {
-    List<Vec> out = new ArrayList<>();
-    for (int i = 0; i < ring.size(); i++) {
-      Vec a = ring.get(i);
-      Vec b = ring.get((i + 1) % ring.size());
-      double da = h.depth(a) - nearest;
-      double db = h.depth(b) - nearest;
-      if (da >= 0) {
-        out.add(a);
-      }
-      if (da >= 0 != db >= 0) {
-        out.add(a.towards(b, da / (da - db)));
-      }
-    }
-    return out;
   }
 
   /** Bounds in pixels. */

@@ -1,8 +1,11 @@
 package slabwright.shape;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
-/** Points on straight segments, for snapping and picking. */
+/** Points on straight segments, and rings cut along a line. */
 public final class SegmentGeometry {
   private SegmentGeometry() {}
 
@@ -22,6 +25,29 @@ public final class SegmentGeometry {
       best = Math.min(best, on.distanceTo(p));
     }
     return best;
+  }
+
+  /**
+   * The part of a ring where a measure is not below 0 (Sutherland and Hodgman 1974). A ring that
+   * falls into several parts stays one, joined along the cut, which fills the same.
+   *
+   * @param measure changes evenly along a straight side
+   */
+  public static List<Vec> cut(List<Vec> ring, ToDoubleFunction<Vec> measure) {
+    List<Vec> kept = new ArrayList<>();
+    for (int i = 0; i < ring.size(); i++) {
+      Vec a = ring.get(i);
+      Vec b = ring.get((i + 1) % ring.size());
+      double da = measure.applyAsDouble(a);
+      double db = measure.applyAsDouble(b);
+      if (da >= 0) {
+        kept.add(a);
+      }
+      if ((da >= 0) != (db >= 0)) {
+        kept.add(a.towards(b, da / (da - db)));
+      }
+    }
+    return kept;
   }
 
   /** The foot of {@code p} on the endless line through {@code a} in a direction. */

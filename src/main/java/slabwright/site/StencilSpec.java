@@ -55,57 +55,24 @@ public record StencilSpec(
   }
 
   public StencilSpec withColours(List<ColourChoice> v) {
-    return new StencilSpec(
-        roll,
-        usable,
-        overlap,
-        margin,
-        press,
-        overspray,
-        v,
-        mergeDeltaE,
-        spread,
-        longestPiece,
-        vinylHolds,
-        ties,
-        changes);
+    return copy(v, mergeDeltaE, ties, changes);
   }
 
   public StencilSpec withMergeDeltaE(double v) {
-    return new StencilSpec(
-        roll,
-        usable,
-        overlap,
-        margin,
-        press,
-        overspray,
-        colours,
-        v,
-        spread,
-        longestPiece,
-        vinylHolds,
-        ties,
-        changes);
+    return copy(colours, v, ties, changes);
   }
 
   public StencilSpec withTies(boolean v) {
-    return new StencilSpec(
-        roll,
-        usable,
-        overlap,
-        margin,
-        press,
-        overspray,
-        colours,
-        mergeDeltaE,
-        spread,
-        longestPiece,
-        vinylHolds,
-        v,
-        changes);
+    return copy(colours, mergeDeltaE, v, changes);
   }
 
   public StencilSpec withChanges(StencilChanges v) {
+    return copy(colours, mergeDeltaE, ties, v);
+  }
+
+  /** The same film, laid and cut the same, with what a person chooses for the graphic. */
+  private StencilSpec copy(
+      List<ColourChoice> choices, double merge, boolean tied, StencilChanges changed) {
     return new StencilSpec(
         roll,
         usable,
@@ -113,13 +80,13 @@ public record StencilSpec(
         margin,
         press,
         overspray,
-        colours,
-        mergeDeltaE,
+        choices,
+        merge,
         spread,
         longestPiece,
         vinylHolds,
-        ties,
-        v);
+        tied,
+        changed);
   }
 
   /** Usable roll width in mm. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +69,7 @@ public record ReleaseArchive(Path plan) {
       PlanFile.save(site, staging.resolve(stem() + ENDING));
       Files.move(staging, to);
     } finally {
-      deleteTree(staging);
+      FolderDeletion.delete(staging);
     }
   }
 
@@ -143,17 +142,6 @@ public record ReleaseArchive(Path plan) {
       Optional<Site> frozen = read(release.number());
       if (frozen.isPresent() && !Files.exists(other.folder(release.number()))) {
         other.write(frozen.get(), release.number(), file(release.number()));
-      }
-    }
-  }
-
-  private static void deleteTree(Path root) throws IOException {
-    if (!Files.exists(root)) {
-      return;
-    }
-    try (Stream<Path> all = Files.walk(root)) {
-      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(p);
       }
     }
   }

@@ -9,7 +9,7 @@
  * JsonValue}. {@link PlanUpgrader} lifts an older version.
  *
  * <p>On disk: {@link AtomicFile}, {@link Journal} (what to recover), {@link ReleaseArchive}
- * (releases frozen beside the plan), {@link GraphicFiles} (a graphic and whether it is still the
- * accepted one).
+ * (releases frozen beside the plan), {@link FolderDeletion}, {@link GraphicFiles} (a graphic and
+ * whether it is still the accepted one).
  */
 package slabwright.store;

@@ -1,19 +1,20 @@
 package slabwright.units;
 
 /**
- * A colour in CIE L*a*b*, white D65, and how far two colours are apart to the eye.
+ * A colour in CIE L*a*b* (CIE 15), white D65, and how far two colours are apart to the eye. A
+ * screen colour stands in for a dye; the dye on the slab must be seen on a test patch.
  *
  * @param l lightness, 0 black to 100 white
  * @param a green (below 0) to red
  * @param b blue (below 0) to yellow
  */
-record CieLab(double l, double a, double b) {
+public record CieLab(double l, double a, double b) {
   private static final double EPSILON = 216.0 / 24389;
   private static final double KAPPA = 24389.0 / 27;
   private static final double POW_25_7 = Math.pow(25, 7);
 
   /** Of sRGB (IEC 61966-2-1) written as six hexadecimal digits, with or without a number sign. */
-  static CieLab ofHex(String hex) {
+  public static CieLab ofHex(String hex) {
     int rgb = Integer.parseInt(hex.startsWith("#") ? hex.substring(1) : hex, 16);
     double r = linear((rgb >> 16) & 255);
     double g = linear((rgb >> 8) & 255);
@@ -36,6 +37,11 @@ record CieLab(double l, double a, double b) {
   /** The same hue and strength at another lightness, the strength scaled with it. */
   CieLab atLightness(double lightness, double strength) {
     return new CieLab(lightness, a * strength, b * strength);
+  }
+
+  /** The colour difference of CIE 1976: the straight distance. */
+  public double deltaE(CieLab o) {
+    return Math.sqrt((l - o.l) * (l - o.l) + (a - o.a) * (a - o.a) + (b - o.b) * (b - o.b));
   }
 
   /**

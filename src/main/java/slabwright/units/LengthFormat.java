@@ -26,10 +26,25 @@ public final class LengthFormat {
     return show(length.mm(), system);
   }
 
-  /** A small width to 0.1 mm; inches to 1/16 in come first where people think in them. */
+  /**
+   * A small width to 0.1 mm; inches come first where people think in them, to 1/16 in, and under 3
+   * mm to 1/64 in: 1 mm is 3/64″ and no 1/16″.
+   */
   public static String fine(double mm, UnitSystem system) {
     String exact = plain(Math.rint(mm * 10) / 10) + " mm";
-    return system == UnitSystem.METRIC ? exact : show(mm, system) + " (" + exact + ")";
+    if (system == UnitSystem.METRIC) {
+      return exact;
+    }
+    return (Math.abs(mm) < 3 ? sixtyFourths(mm) : show(mm, system)) + " (" + exact + ")";
+  }
+
+  private static String sixtyFourths(double mm) {
+    long parts = Math.round(Math.abs(mm) * 64 / 25.4);
+    if (parts == 0) {
+      return "0″";
+    }
+    long shift = Math.min(6, Long.numberOfTrailingZeros(parts));
+    return (mm < 0 ? "-" : "") + (parts >> shift) + "/" + (64 >> shift) + "″";
   }
 
   /** A number of millimetres without exponent or needless zeros, to 0.001 mm. */

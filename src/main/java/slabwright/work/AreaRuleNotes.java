@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import slabwright.site.Finish;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -13,6 +12,7 @@ import slabwright.site.Site;
 import slabwright.site.job.JobCrew;
 import slabwright.units.UnitSystem;
 import slabwright.work.air.BreathingProtection;
+import slabwright.work.air.Solvent;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
@@ -74,21 +74,20 @@ final class AreaRuleNotes {
   }
 
   private void vapour() {
-    String solvents =
-        coats.stream()
-            .flatMap(c -> c.product().solvents().maybe().stream())
-            .flatMap(List::stream)
-            .map(s -> s.solvent().name())
-            .distinct()
-            .collect(Collectors.joining(", "));
-    if (!solvents.isEmpty()) {
+    Optional<Object> solvents =
+        Solvent.said(
+            coats.stream()
+                .flatMap(c -> c.product().solvents().maybe().stream())
+                .flatMap(List::stream)
+                .map(s -> s.solvent()));
+    if (solvents.isPresent()) {
       List<String> named =
           crew.persons().stream()
               .flatMap(p -> BreathingProtection.named(p.breathing()).stream())
               .map(BreathingProtection::name)
               .distinct()
               .toList();
-      notes.add(BreathingRule.vapour(named, solvents));
+      notes.add(BreathingRule.vapour(named, solvents.get()));
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import slabwright.site.AdviceId;
 import slabwright.site.Finish;
 import slabwright.units.Message;
@@ -132,7 +133,8 @@ final class AreaStepPlanner {
     boolean machine = step.machineTime().maybe().filter(Duration::isZero).isEmpty();
     StepType byHand = types.prep(step, StepMeans.HAND, filler);
     fan(byHand);
-    int others = machine ? 1 : 0;
+    int drivers = drivers();
+    int others = machine ? drivers : 0;
     int hands = Math.max(1, crew - 1);
     hands = byHand.isHandGrinding() ? Math.min(hands, grinders(others)) : hands;
     chain.append(
@@ -142,7 +144,7 @@ final class AreaStepPlanner {
                 Message.of("work.area-step-planner.by-machine", step.name()),
                 types.prep(step, StepMeans.MACHINE, filler),
                 step.machineTime(),
-                1),
+                drivers),
             StepSequence.StepDraft.pausing(
                 step.id() + ".hand",
                 machine ? Message.of("work.area-step-planner.by-hand", step.name()) : step.name(),
@@ -172,6 +174,24 @@ final class AreaStepPlanner {
   private int grinders(int others) {
     int vacuums = count(ToolKind.VACUUM) - others;
     return Math.max(1, Math.min(count(ToolKind.HAND_GRINDER), vacuums));
+  }
+
+  /**
+   * How many floor grinders run at once: each with somebody behind it and a vacuum that is known to
+   * pull what they ask for. One runs in any case, and what its vacuum lacks is said elsewhere.
+   */
+  private int drivers() {
+    double asked = airflows(ToolKind.FLOOR_GRINDER).max().orElse(0);
+    int vacuums = (int) airflows(ToolKind.VACUUM).filter(pulls -> pulls >= asked).count();
+    int machines = Math.min(count(ToolKind.FLOOR_GRINDER), vacuums);
+    return Math.max(1, Math.min(machines, crew));
+  }
+
+  private DoubleStream airflows(ToolKind kind) {
+    return tools.stream()
+        .filter(t -> t.kind() == kind)
+        .map(JobTool::airflow)
+        .flatMapToDouble(OptionalDouble::stream);
   }
 
   private int count(ToolKind kind) {

@@ -2,6 +2,8 @@ package slabwright.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -30,10 +32,26 @@ public final class JobTools {
     return Stream.of(ToolKind.values()).flatMap(k -> tools.of(k).stream()).toList();
   }
 
+  /** Kinds that a plan counts and no step knows: a slip of the pen would count for nothing. */
+  static List<String> unknown(JobCrew crew) {
+    List<String> known = Stream.of(ToolKind.values()).map(ToolKind::word).toList();
+    return crew.tools().keySet().stream().filter(k -> !known.contains(word(k))).toList();
+  }
+
+  /** As in the shop book: a plan may write hyphens. */
+  private static String word(String written) {
+    return written.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
+  }
+
   private List<JobTool> of(ToolKind kind) {
     List<JobTool> owned =
         book.tools().stream().filter(t -> t.is(kind)).flatMap(JobTools::each).toList();
-    int count = crew.tools().getOrDefault(kind.word(), Math.max(1, owned.size()));
+    int count =
+        crew.tools().entrySet().stream()
+            .filter(e -> word(e.getKey()).equals(kind.word()))
+            .mapToInt(Map.Entry::getValue)
+            .max()
+            .orElse(Math.max(1, owned.size()));
     List<JobTool> all = new ArrayList<>(owned.subList(0, Math.min(count, owned.size())));
     for (int i = all.size(); i < count; i++) {
       String name = count == 1 ? kind.word() : kind.word() + " " + (i + 1);
@@ -42,7 +60,8 @@ public final class JobTools {
     return all;
   }
 
-  private static Stream<JobTool> each(ShopTool tool) {
+  /** The pieces that the shop has of one tool. */
+  public static Stream<JobTool> each(ShopTool tool) {
     int count = tool.count().maybe().orElse(1);
     ToolKind kind = tool.kind().maybe().orElseThrow();
     return IntStream.rangeClosed(1, count)

@@ -8,8 +8,8 @@ import slabwright.units.Message;
 import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
-import slabwright.work.days.MiddayBreak;
 import slabwright.work.days.WorkingWeek;
+import slabwright.work.days.WorkingWeek.MiddayBreak;
 
 /** The time for steps: what a day's setting up, cleaning up and break leave of it. */
 final class StepHours {

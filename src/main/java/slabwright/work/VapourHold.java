@@ -3,7 +3,6 @@ package slabwright.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
@@ -11,6 +10,7 @@ import slabwright.units.UnitSystem;
 import slabwright.work.air.BreathingProtection;
 import slabwright.work.air.EntryLimit;
 import slabwright.work.air.LowestMetre;
+import slabwright.work.air.Solvent;
 import slabwright.work.air.VapourStep;
 import slabwright.work.days.WorkStep;
 
@@ -83,10 +83,7 @@ record VapourHold(
                 "work.held.sections", QuantityFormat.area(laid.mm2() * share, units), times));
   }
 
-  private static String solvents(VapourStep step) {
-    return step.liquids().stream()
-        .map(l -> l.solvent().name())
-        .distinct()
-        .collect(Collectors.joining(", "));
+  private static Object solvents(VapourStep step) {
+    return Solvent.said(step.liquids().stream().map(l -> l.solvent())).orElse("");
   }
 }

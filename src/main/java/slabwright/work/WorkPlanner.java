@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.site.Site;
 import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
@@ -26,6 +28,7 @@ import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
 import slabwright.work.prep.PrepPlan;
+import slabwright.work.step.ToolKind;
 import slabwright.work.stop.JobStop;
 import slabwright.work.stop.StopFinder;
 import slabwright.work.top.TopPlan;
@@ -118,6 +121,7 @@ final class WorkPlanner {
     SharedDoors doors = new SharedDoors(site);
     List<DayCheck> all = new ArrayList<>(doors.unsaid());
     all.addAll(doors.order(held));
+    all.addAll(unknownTools());
     dated.maybe().ifPresent(d -> all.addAll(leaving(d)));
     boolean real = site.start().isPresent();
     dated
@@ -127,6 +131,19 @@ final class WorkPlanner {
                 areas.forEach(
                     a -> all.addAll(new WeatherDays(site, a.floor(), a.coats()).checks(d, real))));
     return all;
+  }
+
+  private List<DayCheck> unknownTools() {
+    String known =
+        Stream.of(ToolKind.values()).map(ToolKind::word).collect(Collectors.joining(", "));
+    return site.areas().stream()
+        .limit(1)
+        .flatMap(
+            a ->
+                JobTools.unknown(site.job().crew()).stream()
+                    .map(t -> Message.of("work.work-plan.unknown-tool", t, known))
+                    .map(m -> new DayCheck(a.id(), "", m)))
+        .toList();
   }
 
   /** A floor left with a fresh coat is no way out for tools and waste. */

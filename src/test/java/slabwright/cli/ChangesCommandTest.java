@@ -8,6 +8,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -15,6 +18,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.floor.FloorTakeoff;
+import slabwright.site.Exposure;
+import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
 import slabwright.site.Site;
@@ -115,6 +120,27 @@ class ChangesCommandTest {
     assertThat(said).contains("Nothing changed since release 2");
     run("changes", plan.toString(), "--since", "1");
     assertThat(said).contains("Changed since release 1");
+  }
+
+  @Test
+  void hours_of_presence_stand_beside_hours_of_steps() throws IOException {
+    run("release", plan.toString());
+    Site ground =
+        shed(8000)
+            .withAreas(
+                shed(8000).areas().stream()
+                    .map(a -> a.withFinish(new Finish(Optional.of(Exposure.FINE), List.of())))
+                    .toList())
+            .withReleases(saved().releases());
+    PlanFile.save(ground, plan);
+    assertThat(run("changes", plan.toString())).as(said).isZero();
+    assertThat(hours("Hours of presence")).isGreaterThan(hours("Hours of steps")).isPositive();
+  }
+
+  private double hours(String label) {
+    Matcher row = Pattern.compile(label + " +\\S+ +([0-9.,]+)").matcher(said);
+    assertThat(row.find()).as(said).isTrue();
+    return Double.parseDouble(row.group(1).replace(",", ""));
   }
 
   @Test

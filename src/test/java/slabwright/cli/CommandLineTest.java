@@ -10,6 +10,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -210,6 +211,31 @@ class CommandLineTest {
         .isEqualTo(3);
     assertThat(out.toString().strip().lines()).hasSize(3);
     assertThat(out.toString()).contains("c.svg");
+  }
+
+  @Test
+  void two_named_colours_are_merged_and_all_others_stay_apart() throws IOException {
+    Path near =
+        Files.writeString(
+            folder.resolve("near.svg"),
+            "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 30'>"
+                + "<rect width='20' height='30' fill='#1b4965'/>"
+                + "<rect x='30' width='20' height='30' fill='#1c4a66'/>"
+                + "<rect x='60' width='20' height='30' fill='#ca6702'/></svg>");
+    String[] plain = {"inlay", near.toString(), "--width", "1 m", "--roll", "48 in"};
+    assertThat(run(plain)).isEqualTo(4);
+    assertThat(out.toString()).contains("--merge #1c4a66=#1b4965");
+    out.getBuffer().setLength(0);
+    String[] merged = Arrays.copyOf(plain, plain.length + 3);
+    merged[plain.length] = "--merge";
+    merged[plain.length + 1] = "#1C4A66=#1b4965";
+    merged[plain.length + 2] = "--json";
+    assertThat(run(merged)).isZero();
+    assertThat(json(out.toString()).get("colours")).hasSize(2);
+    merged[plain.length + 1] = "#1c4a66=#1b4965,#1b4965=#ca6702";
+    assertThat(run(merged)).isEqualTo(3);
+    merged[plain.length + 1] = "blue";
+    assertThat(run(merged)).isEqualTo(3);
   }
 
   @Test

@@ -64,9 +64,24 @@ class AnyScreenTest {
         assertThat(lost(desk)).as(stage + " at 960 by 640").isEmpty();
       }
       hands.stage(Stage.MARK);
+      var seen = DeskUnderTest.on(() -> hands.slab().viewport());
       double wide = DeskUnderTest.on(() -> hands.slab().getWidth());
+      assertThat(DeskUnderTest.on(() -> DeskGestures.shows(desk.node("fold-mark-what-is-there"))))
+          .isTrue();
+      DeskUnderTest.on(
+          () -> {
+            desk.room().commands().run("closer");
+            return null;
+          });
+      var zoomed = DeskUnderTest.on(() -> hands.slab().viewport());
+      assertThat(zoomed).isNotEqualTo(seen);
       hands.click("panel-switch");
-      assertThat(DeskUnderTest.on(() -> hands.slab().getWidth())).isGreaterThan(wide + 300);
+      assertThat(DeskUnderTest.on(() -> desk.node("fold-mark-what-is-there"))).isNull();
+      assertThat(DeskUnderTest.on(() -> hands.slab().getWidth()))
+          .as("the panel lies over the slab, which neither grows nor moves")
+          .isEqualTo(wide);
+      assertThat(DeskUnderTest.on(() -> hands.slab().viewport())).isEqualTo(zoomed);
+      hands.click("panel-switch");
       DeskUnderTest.on(
           () -> {
             desk.stage().setWidth(640);
@@ -90,11 +105,29 @@ class AnyScreenTest {
             return null;
           });
     }
-    DeskSettings kept = new DeskSettings(new UserDataFolder(data).settings());
-    assertThat(kept.number("x", 0)).isEqualTo(120);
-    assertThat(kept.number("width", 0)).isEqualTo(1000);
-    FolderMemory asks = new FolderMemory(new FixedChooser(data), kept);
-    assertThat(asks.graphic()).isPresent();
-    assertThat(kept.folder()).isEqualTo(Optional.of(data.toAbsolutePath()));
+    try (DeskSettings kept = new DeskSettings(new UserDataFolder(data).settings())) {
+      assertThat(kept.number("x", 0)).isEqualTo(120);
+      assertThat(kept.number("width", 0)).isEqualTo(1000);
+      FolderMemory asks = new FolderMemory(new FixedChooser(data), kept);
+      assertThat(asks.graphic()).isPresent();
+      assertThat(kept.folder()).isEqualTo(Optional.of(data.toAbsolutePath()));
+    }
+  }
+
+  @Test
+  void a_plan_opened_by_a_double_click_fills_the_slab() throws Exception {
+    Path plan = TestSites.withArrow(data);
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1440, 900, List.of(plan.toString()))) {
+      DeskGestures hands = new DeskGestures(desk);
+      hands.stage(Stage.INLAY);
+      desk.settleAll();
+      var seen = DeskUnderTest.on(() -> hands.slab().viewport());
+      DeskUnderTest.on(
+          () -> {
+            hands.slab().fit();
+            return null;
+          });
+      assertThat(seen).isEqualTo(DeskUnderTest.on(() -> hands.slab().viewport()));
+    }
   }
 }

@@ -98,6 +98,12 @@ final class DeskGestures {
     return this;
   }
 
+  /** Only goes there with the pointer. */
+  DeskGestures move(String id) throws TimeoutException {
+    move(middle(inView(id)));
+    return after();
+  }
+
   /** Types into whatever has the cursor, and leaves it there. */
   DeskGestures type(String text) throws TimeoutException {
     write(text);

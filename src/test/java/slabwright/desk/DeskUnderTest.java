@@ -33,7 +33,7 @@ final class DeskUnderTest implements AutoCloseable {
       Path data, Chooser chooser, double wide, double high, List<String> plans)
       throws TimeoutException {
     SystemServices outside =
-        new SystemServices(chooser, new NoPrinter(), Platform::runLater, Words.english());
+        new SystemServices(chooser, new NoPrinter(), f -> {}, Platform::runLater, Words.english());
     return open(data, wide, high, plans, outside);
   }
 
@@ -51,7 +51,11 @@ final class DeskUnderTest implements AutoCloseable {
                       outside.words(),
                       words ->
                           new SystemServices(
-                              outside.chooser(), outside.printing(), outside.home(), words));
+                              outside.chooser(),
+                              outside.printing(),
+                              outside.folders(),
+                              outside.home(),
+                              words));
               w.room().bench().settings().setNumber("width", wide);
               w.room().bench().settings().setNumber("height", high);
               w.show(plans);

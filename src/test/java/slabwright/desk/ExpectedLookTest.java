@@ -28,7 +28,8 @@ class ExpectedLookTest {
   void open() throws TimeoutException, IOException {
     Path plan = TestSites.withArrow(data);
     SystemServices outside =
-        new SystemServices(new FixedChooser(data), new TestPrinter(), new Brake(), Words.english());
+        new SystemServices(
+            new FixedChooser(data), new TestPrinter(), f -> {}, new Brake(), Words.english());
     desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()), outside);
     hands = new DeskGestures(desk);
     hands.stage(Stage.INLAY);

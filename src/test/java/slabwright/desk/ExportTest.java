@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -25,6 +26,7 @@ class ExportTest {
 
   private final Brake brake = new Brake();
   private final TestPrinter printer = new TestPrinter();
+  private final List<Path> shown = new ArrayList<>();
   private DeskUnderTest desk;
   private DeskGestures hands;
 
@@ -32,7 +34,7 @@ class ExportTest {
   void open() throws TimeoutException, IOException {
     Path plan = TestSites.withArrow(data);
     SystemServices outside =
-        new SystemServices(new FixedChooser(data), printer, brake, Words.english());
+        new SystemServices(new FixedChooser(data), printer, shown::add, brake, Words.english());
     desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()), outside);
     hands = new DeskGestures(desk);
   }
@@ -84,6 +86,18 @@ class ExportTest {
     hands.click("export-json");
     assertThat(saved()).containsExactly("inlay-a1_i1.json", "tally.json", "work.json");
     assertThat(said()).startsWith("Saved 3 files in ").doesNotContain("older");
+  }
+
+  @Test
+  void what_was_saved_offers_its_folder_and_goes_away_by_itself()
+      throws TimeoutException, IOException {
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.click("export-csv").click("open-folder");
+    assertThat(shown).containsExactly(out());
+    hands.move("fold-sheets");
+    WaitForAsyncUtils.waitFor(
+        30, TimeUnit.SECONDS, () -> DeskUnderTest.on(() -> !desk.node("notice").isVisible()));
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeoutException;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
 import javafx.scene.transform.Transform;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,9 @@ class PicturesOfTheDesk {
         if (stage == Stage.INLAY) {
           expected(desk, scale);
         }
+        if (stage == Stage.FINISH) {
+          steps(desk, scale);
+        }
         if (stage == Stage.MARK) {
           overlays(desk, scale);
         }
@@ -84,6 +88,54 @@ class PicturesOfTheDesk {
       if (i == 0) {
         picture(desk, "thumbs", scale);
       }
+    }
+  }
+
+  /** Some of the steps of Finish, opened one after the other. */
+  private void steps(DeskUnderTest desk, double scale) throws TimeoutException, IOException {
+    DeskGestures hands = new DeskGestures(desk);
+    for (String step : List.of("slab-and-air-as-measured", "coats", "stops", "cautions")) {
+      hands.click("fold-" + step);
+      picture(desk, "finish-" + step, scale);
+    }
+    hands.click("fold-finish-system");
+  }
+
+  @Test
+  void what_a_graphic_asks_and_a_proof_says_is_pictured() throws TimeoutException, IOException {
+    Files.createDirectories(folder);
+    String[] size = System.getProperty("slabwright.pictures.size", "1440x900").split("x", -1);
+    Path plan = TestSites.withArrow(data);
+    Files.writeString(
+        data.resolve("arrow.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 60'>"
+            + "<path fill='#14505c' d='M0,0 H60 V60 H0 Z'/>"
+            + "<path fill='#ffffff' d='M20,20 H40 V40 H20 Z'/>"
+            + "<path fill='#15515d' d='M70,0 H100 V60 H70 Z'/></svg>");
+    Files.writeString(
+        data.resolve("returned.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' width='1300mm' height='820mm' viewBox='0 0 1300 820'>"
+            + "<path fill='none' stroke='#000' d='M0,0 H1300 V820 H0 Z'/>"
+            + "<path fill='#888' d='M50,50 H770 V770 H50 Z'/></svg>");
+    try (DeskUnderTest desk =
+        DeskUnderTest.open(
+            data,
+            Double.parseDouble(size[0]),
+            Double.parseDouble(size[1]),
+            List.of(plan.toString()))) {
+      DeskGestures hands = new DeskGestures(desk);
+      hands.stage(Stage.INLAY);
+      desk.settleAll();
+      DeskUnderTest.on(() -> Scrolling.toSee(desk.node("fold-seams")));
+      picture(desk, "questions", 1);
+      hands.click("choose-proof");
+      desk.settleAll();
+      picture(desk, "proof", 1);
+      run(desk, "keys");
+      picture(desk, "keys", 1);
+      hands.press(KeyCode.ESCAPE);
+      run(desk, "language");
+      picture(desk, "spanish", 1);
     }
   }
 

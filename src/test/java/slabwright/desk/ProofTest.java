@@ -73,6 +73,19 @@ class ProofTest {
   }
 
   @Test
+  void the_verdict_stands_by_the_picture_and_both_are_scrolled_into_view()
+      throws TimeoutException, IOException {
+    returned("");
+    hands.stage(Stage.INLAY).click("choose-proof");
+    desk.settleAll();
+    double foot = DeskUnderTest.on(() -> desk.stage().getScene().getHeight() - 60);
+    double top = DeskUnderTest.on(() -> desk.node("proof-verdict").localToScene(0, 0).getY());
+    double high = DeskUnderTest.on(() -> desk.node("proof-verdict").getLayoutBounds().getHeight());
+    assertThat(top).isPositive();
+    assertThat(top + high).isLessThan(foot);
+  }
+
+  @Test
   void an_added_opening_is_listed_and_shown_on_the_floor() throws TimeoutException, IOException {
     returned("<path fill='#888' d='M100,100 H200 V200 H100 Z'/>");
     hands.stage(Stage.INLAY).click("choose-proof").click("shading-out");

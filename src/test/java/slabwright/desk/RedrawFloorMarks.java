@@ -18,6 +18,7 @@ final class RedrawFloorMarks {
     hands.click("tool-TRENCH").line("2' 10\"").line("19' 6\", 35' 7\"");
     hands.press(KeyCode.DOWN).line("20' 7\"").press(KeyCode.RIGHT).line("15' 6\"");
     hands.press(KeyCode.ENTER).fill("mark-name", "drain trench");
+    hands.fill("trench-off", "1/8\"");
   }
 
   void residue() throws TimeoutException {

@@ -28,7 +28,7 @@ final class RedrawHall {
     hands.fill("site-start", "2026-12-07 07:30");
     hands.fill("contractor-name", "Sound Slab Floors (invented)");
     hands.fill("contractor-contact", "K. R. (invented)").fill("contractor-phone", "555 0100");
-    hands.fill("client-name", "Tram Hall Library trust (invented)");
+    hands.fill("client-name", "Tram Hall Trust (invented)");
     hands.fill("client-contact", "A. Castell (invented)").fill("client-phone", "555 0117");
     hands.fill("client-address", "1 Depot Row; Invented Town");
   }

@@ -115,7 +115,7 @@ class RedrawTest {
         "asbestos",
         "Quayside Materials Laboratory (invented), 2026-11-12, QM-2611-07, no fibres found");
     details.clear(
-        "owners-survey", "Tram Hall Library trust (invented), 2026-11-05, survey of 2019, part 3");
+        "owners-survey", "Tram Hall Trust (invented), 2026-11-05, survey of 2019, part 3");
   }
 
   private void terrace() throws TimeoutException {

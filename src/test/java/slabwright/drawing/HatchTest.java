@@ -57,7 +57,7 @@ class HatchTest {
     assertThat(lines(huge, new Bounds(-600, -600, -500, -500))).isEmpty();
   }
 
-  @Property(tries = 30)
+  @Property(tries = 200)
   void a_pattern_moves_with_its_origin(@ForAll @DoubleRange(min = -50, max = 50) double by) {
     Vec origin = new Vec(0.3, 0.7); // no row lies along a side
     Hatch here = new Hatch(RING.rings(), HatchPattern.LEVEL, Pen.of(0.2, Palette.INK), 2, origin);

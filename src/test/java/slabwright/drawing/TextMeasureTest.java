@@ -44,7 +44,7 @@ class TextMeasureTest {
         .containsExactly("area", "1,635 sq ft");
   }
 
-  @Property(tries = 60)
+  @Property(tries = 200)
   void no_wrapped_line_is_too_wide_and_no_letter_is_lost(
       @ForAll @StringLength(max = 80) String words,
       @ForAll @DoubleRange(min = 8, max = 60) double width) {

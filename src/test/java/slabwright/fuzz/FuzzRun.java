@@ -40,6 +40,9 @@ final class FuzzRun {
   private SynchronousQueue<String> said = new SynchronousQueue<>();
   private Thread worker;
 
+  /** Read in place of a seed's input when the seed is below 0; set before a seed is handed over. */
+  private volatile byte[] given = {};
+
   FuzzRun(FuzzTarget target) {
     this.target = target;
     this.worker = start();
@@ -56,6 +59,14 @@ final class FuzzRun {
     }
     worker.interrupt();
     return all;
+  }
+
+  /** What is wrong with how one input is dealt with; empty when nothing is. */
+  String failure(byte[] input) throws InterruptedException {
+    given = input;
+    String what = failure(-1);
+    worker.interrupt();
+    return what;
   }
 
   private Thread start() {
@@ -100,7 +111,7 @@ final class FuzzRun {
   /** Whatever is thrown is what is looked for, errors included: none may reach a person. */
   private String outcome(long seed) {
     try {
-      List<Message> refused = target.read(target.input(new Random(seed)));
+      List<Message> refused = target.read(seed < 0 ? given : target.input(new Random(seed)));
       return refused.stream()
           .map(words::say)
           .map(FuzzRun::fault)

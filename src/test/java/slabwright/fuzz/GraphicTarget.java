@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -188,7 +189,7 @@ final class GraphicTarget implements FuzzTarget {
     Path file = Files.write(scratch.resolve("graphic.bin"), input);
     StencilSpec spec = StencilSpec.forRoll(Length.parse("610 mm").orThrow());
     Result<GraphicReader.Reading> read =
-        GraphicReader.read(file, WIDTH, spec, new GraphicSettings(1, TraceSettings.TOLD));
+        GraphicReader.read(file, WIDTH, spec, new GraphicSettings(1, TraceSettings.TOLD, Map.of()));
     if (read instanceof Result.Refused<GraphicReader.Reading> bad) {
       return bad.refusals().stream().map(Refusal::message).toList();
     }

@@ -55,7 +55,8 @@ final class TapeTarget implements FuzzTarget {
     if (read instanceof Result.Refused<TapeRoom> bad) {
       return bad.refusals().stream().map(Refusal::message).toList();
     }
-    if (!TapeText.read(TapeText.write(read.orThrow())).orThrow().equals(read.orThrow())) {
+    String written = TapeText.write(read.orThrow());
+    if (!TapeText.write(TapeText.read(written).orThrow()).equals(written)) {
       throw new IllegalStateException("not the same once written and read again");
     }
     RoomResult result = RoomAdjustment.of(read.orThrow(), UnitSystem.FEET_INCHES);

@@ -54,7 +54,7 @@ class GraphicFileTest {
 
   @Test
   void an_empty_file_is_said_to_be_empty() throws IOException {
-    assertThat(said(read("logo.svg", new byte[0]))).contains("is empty");
+    assertThat(keys(read("logo.svg", new byte[0]))).contains("inlay.graphic-format.empty");
   }
 
   @Test
@@ -71,9 +71,12 @@ class GraphicFileTest {
         gzip.write(spaces);
       }
     }
-    assertThat(said(read("logo.svgz", out.toByteArray()))).contains("larger than 32 MB");
-    assertThat(said(read("logo.svgz", packed(text("%PDF-1.7"))))).contains("no SVG");
-    assertThat(said(read("logo.svgz", hex("1F8B0800000000000000FFFF")))).contains("damaged");
+    assertThat(keys(read("logo.svgz", out.toByteArray())))
+        .contains("inlay.graphic-file.inflates, values=[32]");
+    assertThat(keys(read("logo.svgz", packed(text("%PDF-1.7")))))
+        .contains("inlay.graphic-file.packed-not-svg");
+    assertThat(keys(read("logo.svgz", hex("1F8B0800000000000000FFFF"))))
+        .contains("inlay.graphic-file.broken-packing");
   }
 
   @Test
@@ -112,6 +115,11 @@ class GraphicFileTest {
 
   private static double height(ArtworkResult result) {
     return Math.rint(((Artwork) result).painted().height());
+  }
+
+  /** The key of a refusal with those of the messages in it. */
+  private static String keys(ArtworkResult result) {
+    return ((ArtworkRefusal) result).message().toString();
   }
 
   private static String said(ArtworkResult result) {

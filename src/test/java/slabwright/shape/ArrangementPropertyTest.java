@@ -16,7 +16,7 @@ class ArrangementPropertyTest {
   /** A sample nearer to an edge than the rounding to the grid proves nothing. */
   private static final double TOO_NEAR = 0.003;
 
-  @Property(tries = 60)
+  @Property(tries = 200)
   void what_lies_on_top_agrees_with_winding_numbers_of_samples(@ForAll long seed) {
     RandomRings random = new RandomRings(seed);
     List<Layer> layers = layers(random);
@@ -34,7 +34,7 @@ class ArrangementPropertyTest {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 200)
   void zones_are_valid_and_disjoint_and_sum_to_what_is_filled(@ForAll long seed) {
     List<Layer> layers = layers(new RandomRings(seed));
     Arrangement arrangement = Arrangement.of(layers);
@@ -50,7 +50,7 @@ class ArrangementPropertyTest {
     assertThat(Region.union(zones.values()).area()).isCloseTo(whole, within(1e-6 * whole + 0.01));
   }
 
-  @Property(tries = 40)
+  @Property(tries = 200)
   void borders_make_up_the_boundaries_of_the_zones(@ForAll long seed) {
     Arrangement arrangement = Arrangement.of(layers(new RandomRings(seed)));
     Map<Integer, Region> zones = arrangement.partition(ArrangementPropertyTest::top);
@@ -68,7 +68,7 @@ class ArrangementPropertyTest {
     assertThat(borders).allMatch(b -> !b.sources().isEmpty());
   }
 
-  @Property(tries = 60)
+  @Property(tries = 200)
   void filling_a_region_again_keeps_every_corner(@ForAll long seed) {
     assertRefills(seed);
   }
@@ -94,7 +94,7 @@ class ArrangementPropertyTest {
     return region.geometry().norm().toText();
   }
 
-  @Property(tries = 40)
+  @Property(tries = 200)
   void a_region_mapped_there_and_back_keeps_its_area(@ForAll long seed) {
     RandomRings random = new RandomRings(seed);
     Region region = Region.of(random.some(3), random.rule());

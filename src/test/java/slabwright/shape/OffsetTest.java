@@ -84,7 +84,7 @@ class OffsetTest {
         .isCloseTo(100 * 100 + 4 * 1000 + Math.PI * 100 - 80 * 80, within(0.1));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 200)
   void every_sample_lies_where_its_distance_says(@ForAll long seed) {
     RandomRings random = new RandomRings(seed);
     Region region = Region.of(random.some(3), random.rule());
@@ -100,7 +100,7 @@ class OffsetTest {
     }
   }
 
-  @Property(tries = 20)
+  @Property(tries = 200)
   void opening_reaches_no_more_with_a_larger_disc(@ForAll long seed) {
     RandomRings random = new RandomRings(seed);
     Region region = Region.of(random.some(3), random.rule());

@@ -9,7 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
 class RingSimplifierTest {
-  @Property(tries = 100)
+  @Property(tries = 200)
   void no_corner_lies_far_from_the_new_outline(@ForAll long seed) {
     Ring ring = new RandomRings(seed).any();
     List<Vec> coarse = RingSimplifier.simplify(ring, 5).points();

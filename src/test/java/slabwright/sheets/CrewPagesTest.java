@@ -36,7 +36,6 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.site.Site;
 import slabwright.units.QuarterHour;
-import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.ClosedAir;
@@ -61,12 +60,13 @@ class CrewPagesTest {
   }
 
   private static PacketContents job(PaperSize paper) {
-    UnitSystem units = paper.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
-    return job(HALL, HALL.site().withUnits(units), paper);
+    return HALL.job(paper);
   }
 
   private static List<PrintedPage> pages(PacketContents job) {
-    return PacketSet.of(Packet.CREW, job).pages();
+    return HALL.isJob(job)
+        ? HALL.packet(Packet.CREW, job.paper()).pages()
+        : PacketSet.of(Packet.CREW, job).pages();
   }
 
   private static Stream<Text> texts(PrintedPage page) {
@@ -77,10 +77,10 @@ class CrewPagesTest {
     return texts(page).map(Text::words).collect(Collectors.joining("\n"));
   }
 
-  /** Pages of days, before the posters. */
+  /** Pages of days, before the posters, of which the first one lies. */
   private static List<PrintedPage> days(List<PrintedPage> pages) {
     return pages.stream()
-        .filter(p -> p.drawing().bounds().height() > p.drawing().bounds().width())
+        .takeWhile(p -> p.drawing().bounds().height() > p.drawing().bounds().width())
         .toList();
   }
 
@@ -229,7 +229,7 @@ class CrewPagesTest {
     PrintedNumbers json = new PrintedNumbers(files);
     List<String> missing = new ArrayList<>();
     for (PrintedPage page : pages(job)) {
-      if (page.name().matches("page-\\d\\d-(setting-out|laying).*")) {
+      if (page.name().matches("page-\\d\\d-(setting-out|laying|lists).*")) {
         texts(page)
             .map(t -> t.words().replace('\u00a0', ' '))
             // the scale's own words and those of the check line
@@ -241,7 +241,22 @@ class CrewPagesTest {
     }
     // The tape's own error, a stated habit and no result.
     missing.removeIf(n -> n.endsWith(" 1/8″") || n.endsWith(" 3 mm"));
+    // A total of lengths that each stand in the JSON, beside which it says why.
+    missing.removeAll(totals(pages(job)));
     assertThat(missing).isEmpty();
+  }
+
+  /** What stands in the line of a list's total, as it would be reported missing. */
+  private static List<String> totals(List<PrintedPage> pages) {
+    List<String> totals = new ArrayList<>();
+    for (PrintedPage page : pages) {
+      for (Text total : texts(page).filter(t -> t.words().startsWith("Total, ")).toList()) {
+        texts(page)
+            .filter(t -> Math.abs(t.at().y() - total.at().y()) < 0.1)
+            .forEach(t -> totals.add(page.name() + ": " + t.words()));
+      }
+    }
+    return totals;
   }
 
   private static List<String> lengths(String words) {
@@ -412,7 +427,7 @@ class CrewPagesTest {
     String poster =
         pages(job(PaperSize.LETTER)).stream()
             .map(CrewPagesTest::words)
-            .filter(w -> w.contains("Laying: Heron ring"))
+            .dropWhile(w -> !w.contains("Laying: Heron ring, "))
             .collect(Collectors.joining(" "));
     int at = 0;
     for (int stencil = 1; stencil <= 3; stencil++) {

@@ -3,9 +3,7 @@ package slabwright.sheets;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -21,12 +19,10 @@ import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.Packet;
-import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.PrintedPacket;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
-import slabwright.site.Site;
 import slabwright.units.RateFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -35,9 +31,6 @@ import slabwright.work.air.FreshAirNeed;
 /** What must hold of every page of a packet, tried on the sample site. */
 class PacketPagesTest {
   private static final SheetSamples HALL = SheetSamples.tramHall();
-  private static final Map<PaperSize, Map<Packet, PrintedPacket>> MADE =
-      new EnumMap<>(PaperSize.class);
-
   private static final Pattern METRIC =
       Pattern.compile("\\d ?(m|mm|cm|m²|cm²|mm²|m³|m³/h|kg|g|L|mL|µm|°C|m2|mm2|bar)(?![\\w²³/′])");
   private static final Pattern FEET =
@@ -48,30 +41,14 @@ class PacketPagesTest {
   private static final String NAMED = "(floor grinder|edge machine), \\d+ in";
 
   private static PrintedPacket packet(Packet packet, PaperSize paper) {
-    return MADE.computeIfAbsent(paper, p -> new EnumMap<>(Packet.class))
-        .computeIfAbsent(packet, k -> PacketSet.of(k, contents(paper)));
-  }
-
-  private static PacketContents contents(PaperSize paper) {
-    UnitSystem units = paper.inches() ? UnitSystem.FEET_INCHES : UnitSystem.METRIC;
-    Site site = HALL.site().withUnits(units);
-    return new PacketContents(
-        site, HALL.results(), HALL.work(site), paper, SheetSamples.DAY, Words.english());
+    return HALL.packet(packet, paper);
   }
 
   @Test
   void readers_outside_the_crew_read_first_that_a_stopped_job_cannot_start_as_planned() {
     SheetSamples stopped = SheetSamples.sample("bike-workshop");
-    PacketContents job =
-        new PacketContents(
-            stopped.site(),
-            stopped.results(),
-            stopped.work(stopped.site()),
-            PaperSize.A4,
-            SheetSamples.DAY,
-            Words.english());
     for (Packet p : List.of(Packet.CLIENT, Packet.SIGN_SHOP, Packet.FIRE_AND_SAFETY)) {
-      List<String> first = words(PacketSet.of(p, job).pages().get(0));
+      List<String> first = words(stopped.packet(p, PaperSize.A4).pages().get(0));
       assertThat(first).contains("This job can't start as planned");
       assertThat(String.join(" ", first)).contains("asbestos");
       assertThat(String.join(" ", words(packet(p, PaperSize.LETTER).pages().get(0))))
@@ -126,7 +103,7 @@ class PacketPagesTest {
       assertThat(String.join(" ", words(first)))
           .contains("the sample panel")
           .doesNotContainPattern("\\bwill\\b");
-      assertThat(PacketSet.of(Packet.CLIENT, contents(paper)).pages().get(0).drawing().plain())
+      assertThat(PacketSet.of(Packet.CLIENT, HALL.job(paper)).pages().get(0).drawing().plain())
           .isEqualTo(first.drawing().plain());
     }
   }
@@ -134,15 +111,7 @@ class PacketPagesTest {
   @Test
   void places_of_a_kind_are_told_by_their_number_when_they_are_many() {
     SheetSamples depot = SheetSamples.sample("depot-floor");
-    PacketContents job =
-        new PacketContents(
-            depot.site(),
-            depot.results(),
-            depot.work(depot.site()),
-            PaperSize.A4,
-            SheetSamples.DAY,
-            Words.english());
-    List<PrintedPage> pages = PacketSet.of(Packet.CLIENT, job).pages();
+    List<PrintedPage> pages = depot.packet(Packet.CLIENT, PaperSize.A4).pages();
     assertThat(String.join(" ", words(pages.get(0)))).contains("90 filled spots: each takes");
     assertThat(pages).hasSizeLessThanOrEqualTo(4);
   }
@@ -150,15 +119,7 @@ class PacketPagesTest {
   @Test
   void an_office_gets_crowds_by_their_number_and_no_number_broken_over_lines() {
     SheetSamples depot = SheetSamples.sample("depot-floor");
-    PacketContents job =
-        new PacketContents(
-            depot.site(),
-            depot.results(),
-            depot.work(depot.site()),
-            PaperSize.A4,
-            SheetSamples.DAY,
-            Words.english());
-    List<PrintedPage> pages = PacketSet.of(Packet.OFFICE, job).pages();
+    List<PrintedPage> pages = depot.packet(Packet.OFFICE, PaperSize.A4).pages();
     List<String> all = pages.stream().flatMap(p -> words(p).stream()).toList();
     assertThat(pages).hasSizeLessThanOrEqualTo(14);
     assertThat(all).contains("patch, 90 of them").noneMatch(w -> w.matches("\\.\\d+"));

@@ -6,12 +6,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import slabwright.site.AreaDetails;
 import slabwright.site.Doorway;
 import slabwright.site.JobDetails;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
 import slabwright.site.Site;
 
 /** Plans that were saved by version 1, kept as they were, open and become version 2 on saving. */
@@ -47,7 +50,8 @@ class PlanUpgraderTest {
   }
 
   /**
-   * What version 1 could not say: which stops are cleared, where a doorway leads, whose job it is.
+   * What version 1 could not say: which stops are cleared, where a doorway leads, whose job it is,
+   * how high a trench stands.
    */
   private static Site withoutDetails(Site site) {
     return site.withJob(JobDetails.NONE)
@@ -56,10 +60,18 @@ class PlanUpgraderTest {
                 .map(
                     a ->
                         a.withDetails(AreaDetails.NONE)
+                            .withMarks(
+                                a.marks().stream().map(PlanUpgraderTest::unmeasured).toList())
                             .withDoorways(
                                 a.doorways().stream()
                                     .map(d -> d.withPassage(Doorway.Passage.UNKNOWN))
                                     .toList()))
                 .toList());
+  }
+
+  private static Mark unmeasured(Mark m) {
+    return m.kind() instanceof MarkKind.Trench t
+        ? new Mark(m.id(), m.name(), t.withOff(Optional.empty()), m.form(), m.follows())
+        : m;
   }
 }

@@ -76,14 +76,14 @@ class BadInputTest {
     assertThat(TapeText.read(text.toString())).isNotNull();
   }
 
-  @Property(tries = 100)
+  @Property(tries = 200)
   void any_letters_are_read_or_refused(
       @ForAll @StringLength(max = 60) @AlphaChars @CharRange(from = ' ', to = '°') String text) {
     assertThat(TapeText.read("wall 3 m\nwall 3 m\nwall 3 m\n" + text)).isNotNull();
   }
 
   /** Lengths, turns and diagonals at random fit nothing; an answer comes all the same. */
-  @Property(tries = 40)
+  @Property(tries = 200)
   void readings_that_fit_nothing_get_an_answer(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     Random random = new Random(seed);

@@ -55,7 +55,12 @@ class LengthFormatTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
-      value = {"3.175; 1/8″ (3.2 mm); 3.2 mm", "12; 1/2″ (12 mm); 12 mm", "0.04; 0″ (0 mm); 0 mm"})
+      value = {
+        "3.175; 1/8″ (3.2 mm); 3.2 mm",
+        "12; 1/2″ (12 mm); 12 mm",
+        "1; 3/64″ (1 mm); 1 mm",
+        "0.04; 0″ (0 mm); 0 mm"
+      })
   void a_small_width_keeps_a_tenth_of_a_millimetre(double mm, String feet, String metric) {
     assertThat(LengthFormat.fine(mm, UnitSystem.FEET_INCHES)).isEqualTo(feet);
     assertThat(LengthFormat.fine(mm, UnitSystem.METRIC)).isEqualTo(metric);

@@ -12,8 +12,10 @@ import slabwright.shape.Vec;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.work.book.BookSamples;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
+import slabwright.work.book.ShopBookText;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.DayPlan;
@@ -94,6 +96,30 @@ class BigFloorTest {
       assertThat(s.task().waits())
           .anyMatch(w -> w.atMost().isPresent() && isSameSection(days, w, s));
     }
+  }
+
+  @Test
+  void three_floor_grinders_with_their_vacuums_grind_in_a_third_of_the_time() {
+    ShopBookText grinders = BookSamples.text().with("tool", "floor grinder 29", "count", "3");
+    WorkPlan three =
+        plan(100_000, 50_000, ShopBook.of(grinders.with("tool", "vacuum large", "count", "3")));
+    ScheduledStep alone = pass(plan(100_000, 50_000));
+    ScheduledStep together = pass(three);
+    assertThat(together.task().people()).isEqualTo(3);
+    assertThat(together.task().length().toMinutes())
+        .isBetween(
+            alone.task().length().toMinutes() / 3, alone.task().length().toMinutes() / 3 + 1);
+    assertThat(together.who().tools()).doesNotHaveDuplicates().hasSize(6);
+    ScheduledStep oneVacuum = pass(plan(100_000, 50_000, ShopBook.of(grinders)));
+    assertThat(oneVacuum.task().people()).as("the small vacuum pulls too little").isEqualTo(1);
+  }
+
+  private static ScheduledStep pass(WorkPlan plan) {
+    return plan.days().maybe().orElseThrow().steps().stream()
+        .filter(s -> s.task().type().kind() == StepKind.METAL_PASS)
+        .filter(s -> s.task().type().isMachineGrinding())
+        .findFirst()
+        .orElseThrow();
   }
 
   private static boolean isSameSection(DayPlan days, StepWait w, ScheduledStep s) {

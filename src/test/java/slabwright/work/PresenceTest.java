@@ -7,9 +7,13 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import slabwright.site.Site;
+import slabwright.site.job.JobCrew;
+import slabwright.work.book.BookSamples;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
@@ -155,5 +159,21 @@ class PresenceTest {
 
   private static StepKind kind(ScheduledStep s) {
     return s.task().type().kind();
+  }
+
+  @Test
+  void a_tool_that_the_plan_miswrites_is_named_and_a_hyphen_is_no_mistake() {
+    TreeMap<String, Integer> tools = new TreeMap<>(Map.of("vaccum", 1, "hand-grinder", 2));
+    Site site = WorkSamples.tramHall();
+    JobCrew crew = new JobCrew("", List.of(), tools);
+    WorkPlan plan =
+        WorkSamples.planSmall(site.withJob(site.job().withCrew(crew)), BookSamples.book());
+    assertThat(plan.outlook().checks())
+        .filteredOn(c -> c.what().key().equals("work.work-plan.unknown-tool"))
+        .singleElement()
+        .satisfies(c -> assertThat(Said.of(c.what())).contains("\"vaccum\"", "hand grinder"));
+    assertThat(JobTools.of(BookSamples.book(), crew))
+        .filteredOn(t -> t.kind() == ToolKind.HAND_GRINDER)
+        .hasSize(2);
   }
 }

@@ -27,6 +27,7 @@ import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayTable;
 import slabwright.work.days.LateStart;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.prep.PrepStep;
 
 /** The tram hall as a whole, planned by the invented shop book. */
 class WorkPlanTest {
@@ -49,6 +50,20 @@ class WorkPlanTest {
                 .limit(2)
                 .map(s -> Said.of(s.task().name())))
         .containsExactly("Unload and set up", "Grind flush: drain trench");
+  }
+
+  /** The example book grinds 30 ft² an hour 3 mm deep; concrete weighs 2.3 kg for 1 m² and mm. */
+  @Test
+  void hours_and_dust_of_the_proud_trench_follow_the_volume_ground_off() {
+    double mm2 = hall(PLAN).prep().levelling().trenches().get(0).mm2();
+    double high = 25.4 / 8;
+    assertThat(hall(PLAN).prep().levelling().trenches().get(0).mm3().getAsDouble())
+        .isCloseTo(mm2 * high, within(1.0));
+    PrepStep flush = hall(PLAN).prep().steps().get(0);
+    assertThat(flush.dust().maybe().orElseThrow()).isCloseTo(mm2 / 1e6 * high * 2.3, within(0.001));
+    double hours = mm2 / (304.8 * 304.8) / 30 * high / 3;
+    assertThat(flush.handTime().maybe().orElseThrow().toSeconds() / 3600.0)
+        .isCloseTo(hours, within(0.01));
   }
 
   @Test

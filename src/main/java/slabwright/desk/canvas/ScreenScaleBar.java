@@ -16,10 +16,16 @@ final class ScreenScaleBar {
   /** Left of what stands in the corner of the slab. */
   private static final double RIM = 196;
 
+  /** Right of the tools. */
+  private static final double TOOLS = 190;
+
   private ScreenScaleBar() {}
 
   static void paint(GraphicsContext g, Viewport v, double width, UnitSystem units, Tone tone) {
     double length = GridPitch.pitch(v.scale(), 90, units);
+    while (length * v.scale() > Math.max(40, width - RIM - TOOLS)) {
+      length /= 2;
+    }
     double w = length * v.scale();
     double y = 42;
     double left = width - RIM - w;

@@ -53,6 +53,7 @@ public final class SlabView extends Region {
   private boolean centred;
   private boolean fitted;
   private String fittedArea = "";
+  private double covered;
 
   private Viewport fittedAs = Viewport.START;
 
@@ -156,6 +157,7 @@ public final class SlabView extends Region {
   public void fit() {
     Optional<FloorPicture> p = pictures.picture();
     if (p.isPresent()) {
+      centred = true;
       fitted = true;
       fittedArea = p.get().area().id();
       setViewport(Viewport.fitting(p.get().bounds(), box()));
@@ -190,13 +192,25 @@ public final class SlabView extends Region {
     setViewport(Viewport.fitting(b, box()));
   }
 
+  /** How much of its right side lies under something, px; the plan is fitted beside that. */
+  public void setCovered(double right) {
+    if (right != covered) {
+      boolean whole = viewport.equals(fittedAs);
+      covered = right;
+      if (whole) {
+        fit();
+      }
+      repaint();
+    }
+  }
+
   /** The part of the view that nothing lies over. */
   private Bounds box() {
     boolean low = getHeight() < LOW;
     double above = low ? 62 : 84;
     double below = low ? 104 : 132;
     return new Bounds(
-        232, above, Math.max(240, getWidth() - 96), Math.max(100, getHeight() - below));
+        232, above, Math.max(240, getWidth() - covered - 96), Math.max(100, getHeight() - below));
   }
 
   public double reach() {
@@ -248,7 +262,7 @@ public final class SlabView extends Region {
 
   private void paintBase(GraphicsContext g) {
     if (expected.paint(g, viewport, getWidth(), getHeight(), tone)) {
-      ScreenScaleBar.paint(g, viewport, getWidth(), units(), tone);
+      ScreenScaleBar.paint(g, viewport, getWidth() - covered, units(), tone);
       return;
     }
     CanvasBackground.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
@@ -261,7 +275,7 @@ public final class SlabView extends Region {
     over.addAll(layers.overWalls());
     picture.ifPresent(p -> over.addAll(words(p)));
     lay(g, over, tone);
-    ScreenScaleBar.paint(g, viewport, getWidth(), units(), tone);
+    ScreenScaleBar.paint(g, viewport, getWidth() - covered, units(), tone);
   }
 
   private void layFloor(GraphicsContext g, FloorPicture p) {

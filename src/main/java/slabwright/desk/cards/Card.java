@@ -5,7 +5,6 @@ import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.DeskSettings;
 import slabwright.desk.shell.Controls;
 import slabwright.words.Words;
 
@@ -22,6 +21,7 @@ public abstract class Card extends VBox {
   private final VBox body = new VBox();
   private Runnable turn = () -> {};
   private BooleanSupplier isTrue = () -> true;
+  private boolean isStep;
 
   /**
    * An open card.
@@ -45,6 +45,20 @@ public abstract class Card extends VBox {
     return this;
   }
 
+  /** One of the short steps of its stage: opening it folds the others. */
+  public final Card step() {
+    isStep = true;
+    return this;
+  }
+
+  final boolean isStep() {
+    return isStep;
+  }
+
+  final String key() {
+    return key;
+  }
+
   /** Whether there is anything to show. */
   public abstract boolean isWanted();
 
@@ -56,29 +70,38 @@ public abstract class Card extends VBox {
     return name;
   }
 
-  /** Shows the card as it is now. A folded one keeps its rows as they were until it is unfolded. */
-  public final void show(DeskSettings settings) {
-    boolean folded = settings.isFolded(key);
+  /**
+   * Shows the card as it is now. A folded one keeps its rows as they were until it is unfolded; a
+   * step does not, as what it asks is found by its rows.
+   */
+  final void show(CardFolding folding) {
+    boolean folded = folding.isFolded(key);
     turn =
         () -> {
-          settings.setFolded(key, !folded);
-          show(settings);
+          folding.setFolded(key, !folded);
+          if (!isStep) {
+            show(folding);
+          }
         };
     head.show(title(), folded);
     pseudoClassStateChanged(FOLDED, folded);
     Controls.show(body, !folded);
     body.pseudoClassStateChanged(STALE, !isTrue.getAsBoolean());
-    if (!folded) {
+    if (!folded || isStep) {
       refresh();
     }
     Controls.show(this, isWanted());
   }
 
+  /** Says on its heading what is asked on it and not answered; empty for nothing. */
+  final void ask(String what) {
+    head.ask(what);
+  }
+
   /** Unfolds it, so that a field of it can be led to. */
-  final void unfold(DeskSettings settings) {
-    if (settings.isFolded(key)) {
-      settings.setFolded(key, false);
-      show(settings);
+  final void unfold(CardFolding folding) {
+    if (folding.isFolded(key)) {
+      turn.run();
     }
   }
 

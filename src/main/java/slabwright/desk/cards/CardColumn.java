@@ -11,12 +11,19 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.plan.OpenQuestion;
+import slabwright.site.FloorArea;
 
 /** The column of cards: what is picked, then the stage's answers. */
 public final class CardColumn extends ScrollPane {
+  private static final double MARGIN = 12;
+
   private final DeskContext bench;
   private final Function<Stage, List<Card>> cards;
   private final VBox list = new VBox();
+  private final CardFolding single;
+  private CardFolding steps;
+  private List<OpenQuestion> questions = List.of();
   private Optional<Node> held = Optional.empty();
   private double heldTop;
   private double seenAt;
@@ -24,6 +31,8 @@ public final class CardColumn extends ScrollPane {
   public CardColumn(DeskContext bench, Function<Stage, List<Card>> cards) {
     this.bench = bench;
     this.cards = cards;
+    single = CardFolding.eachByItself(bench.settings());
+    steps = single;
     getStyleClass().add("card-column");
     list.getStyleClass().add("card-list");
     setContent(list);
@@ -46,7 +55,7 @@ public final class CardColumn extends ScrollPane {
             .filter(c -> c.isVisible() && c.lookup("#" + id) != null)
             .map(Card.class::cast)
             .findFirst();
-    card.ifPresent(c -> c.unfold(bench.settings()));
+    card.ifPresent(c -> c.unfold(folding(c)));
     Optional<Node> field = card.map(c -> c.lookup("#" + id)).filter(CardColumn::isShown);
     field.ifPresent(this::lead);
     return field.isPresent();
@@ -88,8 +97,9 @@ public final class CardColumn extends ScrollPane {
     double seen = getViewportBounds().getHeight();
     double over = list.getHeight() - seen;
     double top = getVvalue() * over;
+    double above = at.getHeight() < seen / 2 ? seen / 3 : MARGIN;
     if (over > 0 && (at.getMinY() < top || at.getMaxY() > top + seen)) {
-      setVvalue(Math.max(0, Math.min(1, (at.getMinY() - seen / 3) / over)));
+      setVvalue(Math.max(0, Math.min(1, (at.getMinY() - above) / over)));
     }
   }
 
@@ -128,13 +138,60 @@ public final class CardColumn extends ScrollPane {
     return list.sceneToLocal(node.localToScene(node.getLayoutBounds())).getMinY();
   }
 
-  /** Shows the cards of the stage as they are now. */
-  public void refresh() {
+  /**
+   * Shows the cards of the stage as they are now.
+   *
+   * @param open the plan's open questions; each stands on the step that answers it
+   */
+  public void refresh(List<OpenQuestion> open) {
+    questions = open;
+    refresh();
+  }
+
+  private void refresh() {
     List<Card> now = cards.apply(bench.focus().stage());
     if (!list.getChildren().equals(now)) {
       list.getChildren().setAll(now);
       setVvalue(0);
     }
-    now.forEach(c -> c.show(bench.settings()));
+    steps =
+        CardFolding.oneOpen(
+            bench.settings(),
+            now.stream().filter(Card::isStep).map(Card::key).findFirst().orElse(""),
+            this::refresh);
+    now.forEach(c -> c.show(folding(c)));
+    // Only now, as what is asked is found by the rows that were just made.
+    now.stream().filter(Card::isStep).forEach(c -> c.ask(asks(c)));
+  }
+
+  private CardFolding folding(Card card) {
+    return card.isStep() ? steps : single;
+  }
+
+  /** What is asked of the floor area looked at and answered on a card. */
+  private String asks(Card card) {
+    Optional<String> area = bench.focus().area().map(FloorArea::id);
+    List<OpenQuestion> here =
+        questions.stream()
+            .filter(q -> q.stage() == bench.focus().stage())
+            .filter(q -> q.area().isEmpty() || q.area().equals(area))
+            .filter(q -> card.lookup("#" + q.field()) != null)
+            .toList();
+    return switch (here.size()) {
+      case 0 -> "";
+      case 1 -> bench.words().say(here.get(0).what());
+      default ->
+          bench.words().say("desk.cards.card-head.and-more", here.get(0).what(), here.size() - 1);
+    };
+  }
+
+  /** Scrolls what has just been made into view; the keys stay where they are. */
+  public void bring(String id) {
+    Optional<Node> node = Optional.ofNullable(list.lookup("#" + id)).filter(CardColumn::isShown);
+    if (node.isPresent()) {
+      applyCss();
+      layout();
+      see(node.get());
+    }
   }
 }

@@ -19,6 +19,9 @@ import slabwright.words.Words;
 public final class LengthField extends VBox {
   static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
+  /** More than a card has beside a name, so that all of that is taken. */
+  private static final double LINE = 230;
+
   private static final PseudoClass TYPING = PseudoClass.getPseudoClass("typing");
 
   private final Words words;
@@ -111,10 +114,17 @@ public final class LengthField extends VBox {
     return this;
   }
 
+  /** For a number of one or two digits. */
+  public LengthField small() {
+    field.setPrefColumnCount(3);
+    return this;
+  }
+
   /** For a line of words, as wide as the card leaves room. */
   public LengthField line() {
     field.setMinWidth(40);
     field.setPrefColumnCount(17);
+    setPrefWidth(LINE);
     return this;
   }
 

@@ -27,11 +27,11 @@ public final class PapersCard extends Card {
     this.bench = bench;
     rows = new FieldRows(bench);
     body().getChildren().add(rows);
-    heading("desk.cards.papers.contractor");
+    heading(words().say("desk.cards.papers.contractor"));
     party("contractor", () -> job().contractor(), this::setContractor);
-    heading("desk.cards.papers.client");
+    heading(words().say("desk.cards.papers.client"));
     party("client", () -> job().client(), this::setClient);
-    heading("desk.cards.papers.crew");
+    heading(words().say("desk.cards.papers.crew"));
     rows.choice(
             words().say("desk.cards.papers.crew-reads"),
             LANGUAGES,
@@ -46,36 +46,42 @@ public final class PapersCard extends Card {
     return bench.desk().site().job();
   }
 
-  private void heading(String key) {
-    rows.getChildren().add(Controls.label(words().say(key), "card-part"));
+  private void heading(String text) {
+    rows.getChildren().add(Controls.label(text, "card-part"));
   }
 
   private void party(String who, Supplier<Party> now, Consumer<Party> set) {
-    line(who + "-name", "desk.cards.papers.name", now, Party::name, set, PapersCard::named);
+    line(
+        who + "-name",
+        words().say("desk.cards.papers.name"),
+        now,
+        Party::name,
+        set,
+        PapersCard::named);
     line(
         who + "-contact",
-        "desk.cards.papers.contact",
+        words().say("desk.cards.papers.contact"),
         now,
         Party::contact,
         set,
         (p, v) -> new Party(p.name(), v, p.phone(), p.mail(), p.address()));
     line(
         who + "-phone",
-        "desk.cards.papers.phone",
+        words().say("desk.cards.papers.phone"),
         now,
         Party::phone,
         set,
         (p, v) -> new Party(p.name(), p.contact(), v, p.mail(), p.address()));
     line(
         who + "-mail",
-        "desk.cards.papers.mail",
+        words().say("desk.cards.papers.mail"),
         now,
         Party::mail,
         set,
         (p, v) -> new Party(p.name(), p.contact(), p.phone(), v, p.address()));
     line(
         who + "-address",
-        "desk.cards.papers.address",
+        words().say("desk.cards.papers.address"),
         now,
         p -> p.address().replaceAll("\\s*\n\\s*", "; "),
         set,
@@ -94,10 +100,7 @@ public final class PapersCard extends Card {
       Function<Party, String> get,
       Consumer<Party> set,
       BiFunction<Party, String, Party> with) {
-    rows.freeText(
-            words().say(name),
-            () -> get.apply(now.get()),
-            v -> set.accept(with.apply(now.get(), v)))
+    rows.freeText(name, () -> get.apply(now.get()), v -> set.accept(with.apply(now.get(), v)))
         .line()
         .id(id);
   }

@@ -22,6 +22,7 @@ public final class Desk {
   private Optional<Path> file = Optional.empty();
   private Optional<Refusal> refusal = Optional.empty();
   private Optional<Message> news = Optional.empty();
+  private Optional<Path> newsFolder = Optional.empty();
   private boolean open;
   private int opening;
 
@@ -97,9 +98,20 @@ public final class Desk {
 
   /** Says that something asked for has been done. */
   public void announce(Message what) {
+    announce(what, Optional.empty());
+  }
+
+  /** Says that something has been done, and the folder that its files lie in. */
+  public void announce(Message what, Optional<Path> folder) {
     refusal = Optional.empty();
     news = Optional.of(what);
+    newsFolder = folder;
     changed.fire();
+  }
+
+  /** The folder of what was last done, while that is told. */
+  public Optional<Path> announcedFolder() {
+    return news.flatMap(n -> newsFolder);
   }
 
   /** Changes the site, or leaves it and keeps the refusal. */

@@ -9,16 +9,32 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * What the desk remembers between sessions: look, window, folded cards, recent plans. Losing it
  * harms nothing, so a file that cannot be read counts as empty and one that cannot be written is
  * let be.
  */
-public final class DeskSettings {
+public final class DeskSettings implements AutoCloseable {
   private static final int MOST_RECENT = 8;
 
+  /** How long closing waits for what is still to be written, s. */
+  private static final long LAST = 5;
+
   private final Path file;
+  private final AtomicReference<Optional<Properties>> next =
+      new AtomicReference<>(Optional.empty());
+  private final ExecutorService writer =
+      Executors.newSingleThreadExecutor(
+          r -> {
+            Thread t = new Thread(r, "settings");
+            t.setDaemon(true);
+            return t;
+          });
   private final Properties values = new Properties();
 
   public DeskSettings(Path file) {
@@ -56,6 +72,15 @@ public final class DeskSettings {
 
   public void setOn(String name, boolean on) {
     put(name, String.valueOf(on));
+  }
+
+  /** The one step of several that is open; empty is none. */
+  public String openStep(String otherwise) {
+    return values.getProperty("open-step", otherwise);
+  }
+
+  public void setOpenStep(String card) {
+    put("open-step", card);
   }
 
   /** The tag of the language that the person chose to read; empty is the system's. */
@@ -116,15 +141,38 @@ public final class DeskSettings {
     write();
   }
 
+  /** Soon, on a thread of its own; a newer state stands in for one that was not begun. */
   private void write() {
+    Properties now = new Properties();
+    now.putAll(values);
+    next.set(Optional.of(now));
+    if (!writer.isShutdown()) {
+      writer.execute(() -> next.getAndSet(Optional.empty()).ifPresent(this::store));
+    }
+  }
+
+  private void store(Properties now) {
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
       try (Writer out = Files.newBufferedWriter(file)) {
-        values.store(out, null);
+        now.store(out, null);
       }
     } catch (IOException e) {
       // Settings are a comfort; work goes on without them.
       values.setProperty("unwritten", "true");
+    }
+  }
+
+  /** Waits until the last state is on disk. */
+  @Override
+  public void close() {
+    writer.shutdown();
+    try {
+      if (!writer.awaitTermination(LAST, TimeUnit.SECONDS)) {
+        writer.shutdownNow();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
@@ -35,20 +36,36 @@ public final class Commands {
           "turn-left",
           "turn-right");
 
-  private final List<List<Command>> groups = new ArrayList<>();
+  /**
+   * Commands shown together.
+   *
+   * @param menu the name of the menu that they stand in; empty is the main one
+   */
+  record Group(String menu, List<Command> commands) {}
+
+  private final List<Group> groups = new ArrayList<>();
 
   /** Adds a group, shown together in the menu. */
   public void group(Command... commands) {
-    groups.add(List.of(commands));
+    groups.add(new Group("", List.of(commands)));
   }
 
-  public List<List<Command>> groups() {
+  /** Adds a group to a menu of its own name inside the main one, so that this one fits a screen. */
+  public void submenu(String menu, Command... commands) {
+    groups.add(new Group(menu, List.of(commands)));
+  }
+
+  List<Group> groups() {
     return groups;
+  }
+
+  Stream<Command> all() {
+    return groups.stream().flatMap(g -> g.commands().stream());
   }
 
   /** The command of that id. */
   public Optional<Command> find(String id) {
-    return groups.stream().flatMap(List::stream).filter(c -> c.id().equals(id)).findFirst();
+    return all().filter(c -> c.id().equals(id)).findFirst();
   }
 
   public void run(String id) {
@@ -70,8 +87,7 @@ public final class Commands {
   }
 
   private Optional<Command> asked(KeyEvent e) {
-    return groups.stream()
-        .flatMap(List::stream)
+    return all()
         .filter(c -> !c.key().isEmpty() && KeyCombination.valueOf(c.key()).match(e))
         .findFirst();
   }

@@ -1,6 +1,9 @@
 package slabwright.desk.shell;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
@@ -15,12 +18,27 @@ final class MainMenuButton extends MenuButton {
     setGraphic(Icons.of(Feather.MENU, 18));
     getStyleClass().addAll("plain-button", "desk-menu");
     Controls.named(this, words.say("desk.shell.main-menu-button.plan-edits-and-look"), "");
-    for (List<Commands.Command> group : commands.groups()) {
-      if (!getItems().isEmpty()) {
-        getItems().add(new SeparatorMenuItem());
+    Map<String, Menu> inside = new LinkedHashMap<>();
+    for (Commands.Group group : commands.groups()) {
+      List<MenuItem> items = group.commands().stream().map(MainMenuButton::item).toList();
+      if (group.menu().isEmpty()) {
+        add(getItems(), items);
+      } else {
+        if (!inside.containsKey(group.menu())) {
+          Menu menu = new Menu(group.menu());
+          inside.put(group.menu(), menu);
+          add(getItems(), List.of(menu));
+        }
+        add(inside.get(group.menu()).getItems(), items);
       }
-      group.forEach(c -> getItems().add(item(c)));
     }
+  }
+
+  private static void add(List<MenuItem> to, List<? extends MenuItem> items) {
+    if (!to.isEmpty() && items.size() > 1) {
+      to.add(new SeparatorMenuItem());
+    }
+    to.addAll(items);
   }
 
   private static MenuItem item(Commands.Command c) {

@@ -1,17 +1,21 @@
 package slabwright.desk.shell;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.util.Duration;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskContext;
 import slabwright.shape.Vec;
+import slabwright.units.Message;
 import slabwright.units.Refusal;
 import slabwright.words.Words;
 
@@ -20,19 +24,26 @@ import slabwright.words.Words;
  * Show when it has a place.
  */
 public final class NoticeBar extends HBox {
+  /** Long enough to read a sentence twice and reach for its button. */
+  private static final Duration LASTS = Duration.seconds(12);
+
   private final Desk desk;
   private final Consumer<Vec> show;
   private final Label sign = Controls.label("", "sign-cant");
   private final Label sentence = Controls.sentence("", "notice-words");
   private final Words words;
   private final Button place;
+  private final Button folder;
+  private final PauseTransition lasting = new PauseTransition(LASTS);
+  private Optional<Message> told = Optional.empty();
 
   /**
    * A bar over the slab.
    *
    * @param show takes the view to a place
+   * @param folders shows a folder outside of the desk
    */
-  public NoticeBar(DeskContext bench, Consumer<Vec> show) {
+  public NoticeBar(DeskContext bench, Consumer<Vec> show, Consumer<Path> folders) {
     desk = bench.desk();
     words = bench.words();
     this.show = show;
@@ -50,7 +61,30 @@ public final class NoticeBar extends HBox {
             words.say("desk.shell.notice-bar.put-the-message-away"),
             words.say("desk.shell.notice-bar.esc"),
             desk::clearRefusal);
-    getChildren().addAll(sign, sentence, Controls.spring(), place, away);
+    folder =
+        Controls.button(
+            words.say("desk.shell.notice-bar.open-folder"),
+            "link",
+            () -> desk.announcedFolder().ifPresent(folders));
+    folder.setId("open-folder");
+    folder.setMinWidth(Region.USE_PREF_SIZE);
+    getChildren().addAll(sign, sentence, Controls.spring(), folder, place, away);
+    lasting.setOnFinished(e -> fade());
+    hoverProperty().addListener((o, was, is) -> last());
+  }
+
+  /** What has been done goes away by itself, unless the pointer rests on it; a fault stays. */
+  private void last() {
+    lasting.stop();
+    if (desk.announcement().isPresent() && !isHover()) {
+      lasting.playFromStart();
+    }
+  }
+
+  private void fade() {
+    if (!isHover()) {
+      desk.clearAnnouncement();
+    }
   }
 
   private void goThere() {
@@ -66,6 +100,11 @@ public final class NoticeBar extends HBox {
     pseudoClassStateChanged(PseudoClass.getPseudoClass("fine"), !fault);
     sign.setText(fault ? "✕" : "✓");
     Controls.style(sign, fault ? "sign-cant" : "sign-fine");
+    Controls.show(folder, !fault && desk.announcedFolder().isPresent());
+    if (!told.equals(desk.announcement())) {
+      told = desk.announcement();
+      last();
+    }
     Controls.show(place, r.flatMap(Refusal::where).isPresent());
   }
 }

@@ -5,8 +5,8 @@
  * StageButton}, {@link UndoButtons} and {@link MainMenuButton}; beside the slab {@link
  * ToolPalette}, {@link ZoomButtons}, {@link LookSwitch} and {@link PageList}; below it {@link
  * EntryBar}, {@link NoticeBar}, {@link ProgressStrip} and {@link TallyBar}, which opens {@link
- * OpenList}. {@link Commands} is the menu and its keys, {@link SlabMenu} the one of a place on the
- * slab; {@link Controls} and {@link Icons} make all small controls, {@link Scrolled} holds long
- * lists.
+ * OpenList}. {@link Commands} is the menu and its keys, {@link KeyList} all keys at once, {@link
+ * SlabMenu} the one of a place on the slab; {@link Controls} and {@link Icons} make all small
+ * controls, {@link Scrolled} holds long lists.
  */
 package slabwright.desk.shell;

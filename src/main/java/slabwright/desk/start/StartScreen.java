@@ -13,11 +13,13 @@ import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.canvas.Tone;
 import slabwright.desk.shell.Controls;
-import slabwright.desk.shell.NoticeBar;
 import slabwright.words.Words;
 
 /** The empty first screen: ways to begin at the left, plans to go on with at the right. */
 public final class StartScreen extends StackPane {
+  /** So wide that the ways to begin and the picture stand side by side. */
+  private static final double WITH_PICTURE = 1130;
+
   private final StartActions doors;
   private final Words words;
   private final VBox resume = new VBox();
@@ -26,9 +28,9 @@ public final class StartScreen extends StackPane {
   /**
    * A screen.
    *
-   * @param notice says why something could not be opened
+   * @param notice says why something could not be opened, and what is being opened
    */
-  public StartScreen(StartActions doors, Words words, NoticeBar notice) {
+  public StartScreen(StartActions doors, Words words, VBox notice) {
     this.doors = doors;
     this.words = words;
     picture = new StartPicture(words);
@@ -40,8 +42,12 @@ public final class StartScreen extends StackPane {
     halves.getStyleClass().add("halves");
     halves.setAlignment(Pos.CENTER);
     halves.setMaxHeight(Region.USE_PREF_SIZE);
+    notice.setAlignment(Pos.BOTTOM_CENTER);
+    notice.setPickOnBounds(false);
+    notice.setMaxHeight(Region.USE_PREF_SIZE);
     getChildren().addAll(halves, notice);
     setAlignment(notice, Pos.BOTTOM_CENTER);
+    widthProperty().addListener((o, was, is) -> fit());
   }
 
   private VBox begin() {
@@ -105,15 +111,20 @@ public final class StartScreen extends StackPane {
   }
 
   /** Lists what can be gone on with. */
-  public void show(List<Path> recovered, List<Path> recent) {
+  public void show(List<StartEntry> recovered, List<StartEntry> recent) {
     resume.getChildren().clear();
     section(words.say("desk.start.start-screen.not-saved-last-time"), recovered, true);
     section(words.say("desk.start.start-screen.recent-plans"), recent, false);
     Controls.show(resume, !resume.getChildren().isEmpty());
-    picture.setVisible(resume.getChildren().isEmpty());
+    fit();
   }
 
-  private void section(String heading, List<Path> plans, boolean rescued) {
+  /** The picture is there where it has room, and nothing to go on with. */
+  private void fit() {
+    Controls.show(picture, resume.getChildren().isEmpty() && getWidth() >= WITH_PICTURE);
+  }
+
+  private void section(String heading, List<StartEntry> plans, boolean rescued) {
     if (plans.isEmpty()) {
       return;
     }
@@ -121,14 +132,16 @@ public final class StartScreen extends StackPane {
     plans.forEach(p -> resume.getChildren().add(row(p, rescued)));
   }
 
-  private Button row(Path plan, boolean rescued) {
+  private Button row(StartEntry entry, boolean rescued) {
+    Path plan = entry.plan();
     Button b =
         Controls.button(
             "", "resume-row", () -> (rescued ? doors.recover() : doors.open()).accept(plan));
     VBox lines =
         new VBox(
-            Controls.label(RecoveredName.of(plan, words), "resume-name"),
-            Controls.label(String.valueOf(plan.getParent()), "resume-folder"));
+            Controls.label(entry.name(), "resume-name"),
+            Controls.label(entry.what(), "resume-folder"),
+            Controls.label(entry.when(), "resume-folder"));
     b.setGraphic(lines);
     b.setMaxWidth(Double.MAX_VALUE);
     b.setAlignment(Pos.CENTER_LEFT);

@@ -2,6 +2,7 @@
  * The screen with nothing open: begin, open, recover, or look at a sample.
  *
  * <p>{@link StartScreen} (entry) offers {@link StartActions}, each as a {@link StartChoice}, with a
- * {@link StartPicture}; {@link RecoveredName} says what a plan that can be gone on with is called.
+ * {@link StartPicture}; a plan that can be gone on with is a {@link StartEntry}, called by {@link
+ * RecoveredName}.
  */
 package slabwright.desk.start;

@@ -5,41 +5,14 @@ import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
-import slabwright.units.BareUnit;
 import slabwright.units.Message;
 
 /** What the pointer and the entry line do on the slab. Knows no screen. */
-public interface Tool {
-  /** One sentence: what to do next. */
-  Message prompt();
+public interface Tool extends LineTaker {
 
   default void press(Touch t) {}
 
-  default void drag(Touch t) {}
-
   default void release(Touch t) {}
-
-  default void hover(Touch t) {}
-
-  /** What a typed line is for, such as "length"; empty when nothing can be typed now. */
-  default Optional<Message> entry() {
-    return Optional.empty();
-  }
-
-  /** What a typed line may look like. */
-  default Message example() {
-    return Message.of("desk.tool.example.length");
-  }
-
-  /** The unit of a bare number in a typed line. */
-  default Optional<BareUnit> bare() {
-    return Optional.empty();
-  }
-
-  /** What a line that is being typed would be taken as; empty while it can't be read. */
-  default Optional<String> meaning(String line) {
-    return Optional.empty();
-  }
 
   /** Takes a typed line; says why when it can't be, else empty. */
   default Optional<Message> type(String line) {
@@ -54,11 +27,6 @@ public interface Tool {
   /** Something that is always to be seen while the tool works, such as the closing gap. */
   default Optional<Message> standing() {
     return Optional.empty();
-  }
-
-  /** An arrow key while the entry line is empty, such as (−1, 0) for left; false when unused. */
-  default boolean steer(int right, int up) {
-    return false;
   }
 
   /** Whether a typed line can begin with a character, so that it is no tool's letter now. */
@@ -92,11 +60,6 @@ public interface Tool {
 
   /** Another tool is taken up: what is being drawn is put away unless it is worth keeping. */
   default void deactivate() {}
-
-  /** The point that a line is being drawn from, for square and parallel snapping. */
-  default Optional<Vec> from() {
-    return Optional.empty();
-  }
 
   /** Points to snap to besides those of the plan. */
   default List<Vec> ownCorners() {

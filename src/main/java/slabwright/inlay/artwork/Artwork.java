@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.shape.Bounds;
+import slabwright.units.Message;
 import slabwright.units.SortedCopy;
 
 /**
@@ -42,6 +43,18 @@ public record Artwork(
     warnings = List.copyOf(warnings);
     questions = List.copyOf(questions);
     names = SortedCopy.of(names);
+  }
+
+  /** The same, with a picture in it that was traced. */
+  public Artwork tracedInPart(double doubt) {
+    Message said =
+        Message.of(
+            "inlay.embedded-pictures.traced",
+            doubt,
+            doubt / 25.4,
+            painted.width() / 1000,
+            painted.width() / 304.8);
+    return traced(doubt, new ArtworkWarning(ArtworkWarning.Kind.TRACED, said, Optional.empty()));
   }
 
   /**

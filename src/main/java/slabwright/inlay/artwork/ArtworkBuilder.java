@@ -17,6 +17,7 @@ import slabwright.shape.Layer;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.CieLab;
 import slabwright.units.Message;
 
 /**
@@ -42,7 +43,7 @@ public final class ArtworkBuilder {
     this.page = page;
     this.options = options;
     this.notes = notes;
-    this.palette = ColourMerging.of(all, options.mergeDeltaE(), notes);
+    this.palette = ColourMerging.of(all, options, notes);
     this.shapes =
         all.stream()
             .filter(s -> !options.ignored().contains(s.hex()))
@@ -126,7 +127,7 @@ public final class ArtworkBuilder {
   }
 
   private static ColourRegion colour(String hex, Region region) {
-    return new ColourRegion(hex, region, Lab.of(hex).l());
+    return new ColourRegion(hex, region, CieLab.ofHex(hex).l());
   }
 
   private static Vec onFloor(Vec p, AffineTransform toMm) {

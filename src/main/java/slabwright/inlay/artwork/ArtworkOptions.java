@@ -1,5 +1,6 @@
 package slabwright.inlay.artwork;
 
+import java.util.Map;
 import java.util.Set;
 import slabwright.units.Message;
 import slabwright.units.SortedCopy;
@@ -11,6 +12,7 @@ import slabwright.units.SortedCopy;
  * @param toleranceMm farthest a flattened curve may stray from the true one, in mm at final size
  * @param mergeDeltaE colours closer than this (CIE 1976 Delta E) count as one; 0 merges none
  * @param ignored colours treated as if they were not painted, {@code #rrggbb}
+ * @param merged colours that count as another, whatever their distance, {@code #rrggbb}
  * @param installedFonts whether fonts installed on this computer may be used beside the shipped
  *     ones
  */
@@ -19,6 +21,7 @@ public record ArtworkOptions(
     double toleranceMm,
     double mergeDeltaE,
     Set<String> ignored,
+    Map<String, String> merged,
     boolean installedFonts) {
   /** Far finer than a plotter's blade, yet coarse enough for quick geometry. */
   public static final double TOLERANCE_MM = 0.01;
@@ -28,6 +31,7 @@ public record ArtworkOptions(
 
   public ArtworkOptions {
     ignored = SortedCopy.of(ignored);
+    merged = SortedCopy.of(merged);
   }
 
   /**
@@ -44,23 +48,28 @@ public record ArtworkOptions(
   }
 
   public static ArtworkOptions ofWidth(double mm) {
-    return new ArtworkOptions(mm, TOLERANCE_MM, 0, Set.of(), true);
+    return new ArtworkOptions(mm, TOLERANCE_MM, 0, Set.of(), Map.of(), true);
   }
 
   public ArtworkOptions withMergeDeltaE(double deltaE) {
-    return new ArtworkOptions(widthMm, toleranceMm, deltaE, ignored, installedFonts);
+    return new ArtworkOptions(widthMm, toleranceMm, deltaE, ignored, merged, installedFonts);
   }
 
   public ArtworkOptions withTolerance(double mm) {
-    return new ArtworkOptions(widthMm, mm, mergeDeltaE, ignored, installedFonts);
+    return new ArtworkOptions(widthMm, mm, mergeDeltaE, ignored, merged, installedFonts);
   }
 
   public ArtworkOptions ignoring(Set<String> colours) {
-    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, colours, installedFonts);
+    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, colours, merged, installedFonts);
+  }
+
+  /** With colours that count as another, {@code #rrggbb}. */
+  public ArtworkOptions merging(Map<String, String> colours) {
+    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, ignored, colours, installedFonts);
   }
 
   /** The same picture on every computer: shipped fonts alone. */
   public ArtworkOptions withShippedFontsOnly() {
-    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, ignored, false);
+    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, ignored, merged, false);
   }
 }

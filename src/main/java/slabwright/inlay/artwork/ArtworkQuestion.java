@@ -3,6 +3,7 @@ package slabwright.inlay.artwork;
 import java.util.List;
 import java.util.Optional;
 import slabwright.shape.Vec;
+import slabwright.units.CieLab;
 import slabwright.units.Message;
 
 /**
@@ -64,6 +65,6 @@ public record ArtworkQuestion(
     return colours.size() < 2
         ? 0
         // rounded up, so that the number as printed still merges them
-        : Math.ceil(Lab.of(colours.get(0)).deltaE(Lab.of(colours.get(1))) * 10) / 10;
+        : Math.ceil(CieLab.ofHex(colours.get(0)).deltaE(CieLab.ofHex(colours.get(1))) * 10) / 10;
   }
 }

@@ -7,6 +7,7 @@ import slabwright.inlay.artwork.ArtworkQuestion.Kind;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.units.CieLab;
 import slabwright.units.ColourNaming;
 import slabwright.units.Message;
 
@@ -56,7 +57,7 @@ final class ArtworkQuestionFinder {
   }
 
   private void white(ColourRegion colour) {
-    Lab lab = Lab.of(colour.hex());
+    CieLab lab = CieLab.ofHex(colour.hex());
     boolean asked = found.stream().anyMatch(q -> q.colours().contains(colour.hex()));
     if (!asked && lab.l() >= WHITE_FROM && Math.hypot(lab.a(), lab.b()) <= GREYISH) {
       Message message = Message.of("inlay.artwork-question.white", colour.hex());
@@ -73,7 +74,7 @@ final class ArtworkQuestionFinder {
   }
 
   private void close(ColourRegion later, ColourRegion earlier) {
-    double deltaE = Lab.of(later.hex()).deltaE(Lab.of(earlier.hex()));
+    double deltaE = CieLab.ofHex(later.hex()).deltaE(CieLab.ofHex(earlier.hex()));
     if (deltaE <= JUST_NOTICED) {
       Message message =
           Message.of("inlay.artwork-question.close-colours", later.hex(), earlier.hex(), deltaE);

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
+import slabwright.units.CieLab;
 import slabwright.units.Message;
 
 /**
@@ -12,14 +13,17 @@ import slabwright.units.Message;
  */
 final class ColourMerging {
   private final Map<String, String> standsFor = new LinkedHashMap<>();
+  private final Map<String, String> merged;
   private final double deltaE;
 
-  private ColourMerging(double deltaE) {
+  private ColourMerging(Map<String, String> merged, double deltaE) {
+    this.merged = merged;
     this.deltaE = deltaE;
   }
 
-  static ColourMerging of(List<PaintedShape> shapes, double deltaE, WarningCollector notes) {
-    ColourMerging palette = new ColourMerging(deltaE);
+  static ColourMerging of(
+      List<PaintedShape> shapes, ArtworkOptions options, WarningCollector notes) {
+    ColourMerging palette = new ColourMerging(options.merged(), options.mergeDeltaE());
     for (PaintedShape s : shapes) {
       palette.standsFor.computeIfAbsent(s.hex(), palette::nearest);
     }
@@ -36,13 +40,14 @@ final class ColourMerging {
     return standsFor.getOrDefault(hex, hex);
   }
 
-  private String nearest(String hex) {
+  private String nearest(String painted) {
+    String hex = merged.getOrDefault(painted, painted);
     if (deltaE <= 0) {
       return hex;
     }
-    Lab mine = Lab.of(hex);
+    CieLab mine = CieLab.ofHex(hex);
     for (String other : List.copyOf(standsFor.values())) {
-      if (Lab.of(other).deltaE(mine) <= deltaE) {
+      if (CieLab.ofHex(other).deltaE(mine) <= deltaE) {
         return other;
       }
     }

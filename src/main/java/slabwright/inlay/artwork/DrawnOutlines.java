@@ -5,8 +5,9 @@ import slabwright.shape.Line;
 import slabwright.shape.Vec;
 
 /**
- * The outlines drawn in an SVG file in paint order, at the size the file states (96 px to the
- * inch): fills with their colour, and closed lines as lines, whatever their width.
+ * The outlines drawn in an SVG file or seen in a picture, in paint order, at the size the file
+ * states (96 px to the inch): fills with their colour, and closed lines as lines, whatever their
+ * width.
  *
  * @param title what the drawing calls itself; may be empty
  * @param lines lines that do not close, in the outlines' frame
@@ -23,6 +24,9 @@ public record DrawnOutlines(
     implements OutlinesResult {
   /** The layer of letters; no group can have this id. */
   public static final String WORDS = "#words";
+
+  /** The layer of what was seen in a picture, which states no size. */
+  public static final String UNSIZED = "#unsized";
 
   /** A line that does not close, and the id of its named group. */
   public record DrawnLine(Line line, String layer) {}

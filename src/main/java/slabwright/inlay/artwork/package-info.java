@@ -10,8 +10,8 @@
  * <p>What those who read a format feed: {@link PaintedShape}, {@link SoftMask}, {@link
  * ClipOutlines}, {@link ArtworkPage}, {@link WarningCollector}; then {@link ArtworkBuilder} makes
  * regions by {@link ShapeClipper}, {@link BoxClip}, {@link PathFlattener} and {@link ColourMerging}
- * ({@link Lab}, {@link Rgba}), {@link StrokeOutliner} makes outlines of lines, {@link
- * OutlineBudget} and {@link CrossingBudget} bound them, and {@link PageEdgeCheck} tells what was
- * cut off. {@link RefusedArtworkException} ends a reading.
+ * ({@link Rgba}), {@link StrokeOutliner} makes outlines of lines, {@link OutlineBudget} and {@link
+ * CrossingBudget} bound them, and {@link PageEdgeCheck} tells what was cut off. {@link
+ * RefusedArtworkException} ends a reading.
  */
 package slabwright.inlay.artwork;

@@ -66,7 +66,7 @@ public record ShopBundle(
     for (CutFile file : shared.files()) {
       all.put(file.name() + ".pdf", bytes(file.pdf(made, words)));
     }
-    all.put(job.fileNameStem() + PROOF, shared.proof());
+    all.putAll(shared.proof());
     ByteArrayOutputStream zip = new ByteArrayOutputStream();
     write(zip, shared);
     all.put(job.fileNameStem() + "_sign-shop.zip", zip.toByteArray());
@@ -82,8 +82,9 @@ public record ShopBundle(
    * What stands in the ZIP and beside it, made once.
    *
    * @param svgs of the files by name, in their order
+   * @param proof the page of all stencils, by its name
    */
-  private record Shared(List<CutFile> files, Map<String, byte[]> svgs, byte[] proof) {}
+  private record Shared(List<CutFile> files, Map<String, byte[]> svgs, Map<String, byte[]> proof) {}
 
   private Shared shared() throws IOException {
     List<CutFile> files = job.files(stencils, panels);
@@ -91,7 +92,7 @@ public record ShopBundle(
     for (CutFile file : files) {
       svgs.put(file.name() + ".svg", file.svg(words).getBytes(StandardCharsets.UTF_8));
     }
-    return new Shared(files, svgs, bytes(proofPdf()));
+    return new Shared(files, svgs, Map.of(job.fileNameStem() + PROOF, bytes(proofPdf())));
   }
 
   private void write(OutputStream out, Shared shared) throws IOException {
@@ -101,7 +102,9 @@ public record ShopBundle(
       add(zip, svg.getKey(), svg.getValue());
     }
     add(zip, base + "_cut.pdf", bytes(cutPdf(shared.files())));
-    add(zip, base + PROOF, shared.proof());
+    for (Map.Entry<String, byte[]> page : shared.proof().entrySet()) {
+      add(zip, page.getKey(), page.getValue());
+    }
     String text = new OrderText(units, words).write(job, stencils, panels, order, shared.files());
     add(zip, base + "_order.txt", text.getBytes(StandardCharsets.UTF_8));
     for (Map.Entry<String, byte[]> paper : papers.entrySet()) {

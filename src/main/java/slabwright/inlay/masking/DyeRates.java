@@ -12,12 +12,4 @@ import java.util.OptionalInt;
  * @param jar litres in one sprayer jar
  */
 public record DyeRates(
-    OptionalInt coats, OptionalDouble coverage, OptionalDouble loss, OptionalDouble jar) {
-  /** A book that says nothing. */
-  public static final DyeRates EMPTY =
-      new DyeRates(
-          OptionalInt.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty());
-}
+    OptionalInt coats, OptionalDouble coverage, OptionalDouble loss, OptionalDouble jar) {}

@@ -12,6 +12,8 @@ import slabwright.units.Message;
 
 /** From a seam layout to named panels, laps with witness marks, and the orders of work. */
 final class PanelBuilder {
+  private static final double MM_IN_INCH = 25.4;
+
   private final Bounds blank;
   private final PanelParameters rules;
   private final SeamLayout layout;
@@ -129,11 +131,14 @@ final class PanelBuilder {
                     "inlay.panel-builder.panel-too-wide",
                     panel.name(),
                     width,
-                    width - rules.roll().usableWidth())));
+                    width / MM_IN_INCH,
+                    width - rules.roll().usableWidth(),
+                    (width - rules.roll().usableWidth()) / MM_IN_INCH)));
       } else if (width < rules.narrowest() - SeamPlaceSearch.SLACK && panels.size() > 1) {
         findings.add(
             Finding.look(
-                Message.of("inlay.panel-builder.panel-narrow", panel.name(), width),
+                Message.of(
+                    "inlay.panel-builder.panel-narrow", panel.name(), width, width / MM_IN_INCH),
                 panel.box().middle()));
       }
     }

@@ -162,21 +162,7 @@ public record PanelPlan(
   }
 
   PanelPlan withLocal(Map<Integer, PanelPlan> plans, Map<Integer, Saving> spared) {
-    return new PanelPlan(
-        blank,
-        turn,
-        seams,
-        panels,
-        layingOrder,
-        laps,
-        ticks,
-        rollLength,
-        waste,
-        cost,
-        findings,
-        blanks,
-        plans,
-        spared);
+    return copy(ticks, findings, plans, spared);
   }
 
   /** Without panels of the whole blank: every stencil has blanks of its own. */
@@ -199,6 +185,15 @@ public record PanelPlan(
   }
 
   PanelPlan withTicks(List<RegistrationTick> other, List<Finding> more) {
+    return copy(other, more, local, savings);
+  }
+
+  /** The same panels, with what is planned after them. */
+  private PanelPlan copy(
+      List<RegistrationTick> marks,
+      List<Finding> found,
+      Map<Integer, PanelPlan> plans,
+      Map<Integer, Saving> spared) {
     return new PanelPlan(
         blank,
         turn,
@@ -206,14 +201,14 @@ public record PanelPlan(
         panels,
         layingOrder,
         laps,
-        other,
+        marks,
         rollLength,
         waste,
         cost,
-        more,
+        found,
         blanks,
-        local,
-        savings);
+        plans,
+        spared);
   }
 
   /** The panels that have an opening of this stencil; the others are not cut for it. */

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import slabwright.inlay.artwork.Lab;
 import slabwright.shape.Arrangement;
 import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Layer;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.units.CieLab;
 
 /**
  * The drawing as contours, and what lies between them.
@@ -98,7 +98,7 @@ record DrawingContours(boolean shaded, boolean told, Region area, List<RingMomen
   }
 
   private static boolean isDark(ShopDrawing.Piece piece) {
-    return piece.fill().map(hex -> Lab.of(hex).l() < PAPER).orElse(false);
+    return piece.fill().map(hex -> CieLab.ofHex(hex).l() < PAPER).orElse(false);
   }
 
   /** Adds a contour that is not there yet; the same outline is often drawn as fill and as line. */

@@ -131,19 +131,24 @@ final class OpeningsDifference {
     return large || fat ? Optional.of(thick) : Optional.empty();
   }
 
-  /** A whole opening or island too many or too few: its edge belongs to one drawing alone. */
+  /**
+   * A whole opening or island too many or too few: its edge belongs to one drawing alone and meets
+   * the other nowhere, while a tooth has its root on the edge that it grows from.
+   */
   private boolean standsAlone(Region part) {
-    boolean planned = true;
-    boolean drawn = true;
+    int all = 0;
+    int planned = 0;
+    int drawn = 0;
     for (Ring ring : part.rings()) {
       List<Vec> c = ring.points();
-      for (int i = 0; i < c.size(); i++) {
-        Vec p = c.get(i).towards(c.get((i + 1) % c.size()), 0.5);
-        planned &= planEdges.nearest(p, ON_EDGE_MM).isPresent();
-        drawn &= openEdges.nearest(p, ON_EDGE_MM).isPresent();
+      for (int i = 0; i < 2 * c.size(); i++) {
+        Vec p = c.get(i / 2).towards(c.get((i / 2 + 1) % c.size()), i % 2 / 2.0);
+        all++;
+        planned += planEdges.nearest(p, ON_EDGE_MM).isPresent() ? 1 : 0;
+        drawn += openEdges.nearest(p, ON_EDGE_MM).isPresent() ? 1 : 0;
       }
     }
-    return planned != drawn;
+    return (planned == all && drawn == 0) || (drawn == all && planned == 0);
   }
 
   /** Long and hardly thicker than a piece must be: people see an edge that strays. */

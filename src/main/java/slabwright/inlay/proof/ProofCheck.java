@@ -41,6 +41,7 @@ final class ProofCheck {
   private final DrawingContours contours;
   private final ShadingMeaning shading;
   private final ProofLimits limits;
+  private final ProofLimits telling;
   private final double doubt;
   private final List<ProofFault> faults = new ArrayList<>();
   private final List<ProofNote> notes = new ArrayList<>();
@@ -53,6 +54,7 @@ final class ProofCheck {
     this.shading = shading;
     this.limits = limits;
     this.doubt = drawing.doubt();
+    this.telling = doubt > limits.smallest() ? limits.beyond(doubt) : limits;
   }
 
   /** Compares the drawing with the plan by the usual limits. */
@@ -71,7 +73,9 @@ final class ProofCheck {
     DrawingScale scale = sighting.scale;
     ProofReport first = lettered(sighting, shading, limits);
     if (scale.denominator() == 1 || first.poses().isEmpty()) {
-      return first;
+      return scale.drawing().has(ShopDrawing.Role.UNSIZED)
+          ? first.with(List.of(), List.of(unsized(scale)))
+          : first;
     }
     if (scale.stated()) {
       return first.with(List.of(), List.of(new ProofNote.ScaleStated(scale.denominator())));
@@ -80,7 +84,13 @@ final class ProofCheck {
     double off = Math.sqrt(Math.abs(first.poses().get(0).determinant()));
     DrawingScale settled = scale.enlarged(1 / off);
     return lettered(sighting.with(settled), shading, limits)
-        .with(List.of(), List.of(new ProofNote.ScaleCannotBeTold(settled.denominator())));
+        .with(List.of(), List.of(unsized(settled)));
+  }
+
+  private static ProofNote unsized(DrawingScale settled) {
+    return settled.drawing().has(ShopDrawing.Role.UNSIZED)
+        ? new ProofNote.PictureHasNoSize()
+        : new ProofNote.ScaleCannotBeTold(settled.denominator());
   }
 
   /** Letters of texts are openings when that makes the drawing right, else they are notes. */
@@ -164,7 +174,7 @@ final class ProofCheck {
         .forEach(
             f -> {
               if (judged.stream().noneMatch(SheetJudgement::isRight)) {
-                judged.add(new SheetJudgement(limits, sheet, f, contours, false));
+                judged.add(new SheetJudgement(telling, sheet, f, contours, false));
               }
             });
     return judged.stream().min(SheetJudgement.best()).orElseThrow();
@@ -172,7 +182,7 @@ final class ProofCheck {
 
   /** Laid by the blank's edge instead, when that shows that only the lettering is another. */
   private SheetJudgement byEdge(PlannedPiece blank, SheetJudgement judged) {
-    SheetJudgement other = new SheetJudgement(limits, blank, judged.fit, contours, true);
+    SheetJudgement other = new SheetJudgement(telling, blank, judged.fit, contours, true);
     return other.isOtherLettering() && other.faults.size() < judged.faults.size() ? other : judged;
   }
 

@@ -11,6 +11,7 @@ import slabwright.units.UnitSystem;
 public sealed interface ProofFault
     permits LabelFault,
         PanelFault,
+        ProofFault.AtPlace,
         ProofFault.Mirrored,
         ProofFault.WrongSize,
         ProofFault.Stretched,
@@ -18,13 +19,7 @@ public sealed interface ProofFault
         ProofFault.ShiftedInBlank,
         ProofFault.Exchanged,
         ProofFault.EdgeMissing,
-        ProofFault.BlankEdgeOff,
-        ProofFault.PieceMissing,
-        ProofFault.PieceAdded,
-        ProofFault.OtherTypeface,
-        ProofFault.EdgeOff,
         ProofFault.FatterAllRound,
-        ProofFault.WeedCutOff,
         ProofFault.NotFound {
   /** Its kind as it stands in JSON. */
   String kind();
@@ -35,6 +30,17 @@ public sealed interface ProofFault
   /** Where it is, in the blank's frame, mm; empty when it is everywhere. */
   default Optional<Vec> place() {
     return Optional.empty();
+  }
+
+  /** A fault that lies somewhere. */
+  sealed interface AtPlace extends ProofFault {
+    /** Where, or where it is worst, in the blank's frame, mm. */
+    Vec at();
+
+    @Override
+    default Optional<Vec> place() {
+      return Optional.of(at());
+    }
   }
 
   /** How much, mm: a deviation, or the longer side of a piece; 0 where there is no length. */
@@ -192,15 +198,10 @@ public sealed interface ProofFault
    * @param panel its name; empty for the whole blank
    * @param at where it is worst
    */
-  record BlankEdgeOff(String panel, Vec at, double sizeMm) implements ProofFault {
+  record BlankEdgeOff(String panel, Vec at, double sizeMm) implements AtPlace {
     @Override
     public String kind() {
       return "blank-edge-off";
-    }
-
-    @Override
-    public Optional<Vec> place() {
-      return Optional.of(at);
     }
 
     @Override
@@ -221,15 +222,10 @@ public sealed interface ProofFault
    * @param area mm²
    * @param sizeMm the longer side of its box
    */
-  record PieceMissing(Vec at, double area, double sizeMm) implements ProofFault {
+  record PieceMissing(Vec at, double area, double sizeMm) implements AtPlace {
     @Override
     public String kind() {
       return "piece-missing";
-    }
-
-    @Override
-    public Optional<Vec> place() {
-      return Optional.of(at);
     }
 
     @Override
@@ -249,15 +245,10 @@ public sealed interface ProofFault
    * @param area mm²
    * @param sizeMm the longer side of its box
    */
-  record PieceAdded(Vec at, double area, double sizeMm) implements ProofFault {
+  record PieceAdded(Vec at, double area, double sizeMm) implements AtPlace {
     @Override
     public String kind() {
       return "piece-added";
-    }
-
-    @Override
-    public Optional<Vec> place() {
-      return Optional.of(at);
     }
 
     @Override
@@ -277,15 +268,10 @@ public sealed interface ProofFault
    * @param at the middle of the row
    * @param sizeMm its length
    */
-  record OtherTypeface(int count, Vec at, double sizeMm) implements ProofFault {
+  record OtherTypeface(int count, Vec at, double sizeMm) implements AtPlace {
     @Override
     public String kind() {
       return "other-typeface";
-    }
-
-    @Override
-    public Optional<Vec> place() {
-      return Optional.of(at);
     }
 
     @Override
@@ -305,15 +291,10 @@ public sealed interface ProofFault
    * @param places how many stretches of edge lie beyond the limit
    * @param slivers mm² of all slivers together
    */
-  record EdgeOff(Vec at, double sizeMm, int places, double slivers) implements ProofFault {
+  record EdgeOff(Vec at, double sizeMm, int places, double slivers) implements AtPlace {
     @Override
     public String kind() {
       return "edge-off";
-    }
-
-    @Override
-    public Optional<Vec> place() {
-      return Optional.of(at);
     }
 
     @Override
@@ -352,15 +333,10 @@ public sealed interface ProofFault
   }
 
   /** A cut that divides waste runs into film that stays. */
-  record WeedCutOff(Vec at) implements ProofFault {
+  record WeedCutOff(Vec at) implements AtPlace {
     @Override
     public String kind() {
       return "weed-cut-off";
-    }
-
-    @Override
-    public Optional<Vec> place() {
-      return Optional.of(at);
     }
 
     @Override

@@ -19,6 +19,8 @@ public record ProofLimits(
     double edge, double move, double thin, double pieceArea, double pieceThick) {
   public static final ProofLimits USUAL = new ProofLimits(1, 2, 1, 25, 3);
 
+  private static final double BEYOND = 3;
+
   /**
    * Limits.
    *
@@ -41,6 +43,22 @@ public record ProofLimits(
         LengthFormat.plain(thin),
         LengthFormat.plain(pieceArea),
         LengthFormat.plain(pieceThick));
+  }
+
+  /**
+   * These, widened to what a drawing in doubt can show at all: what strays less may be the
+   * drawing's own. The doubt holds for all but 5 % of its edges, so the rest is allowed for.
+   *
+   * @param doubt mm
+   */
+  ProofLimits beyond(double doubt) {
+    double most = BEYOND * doubt;
+    return new ProofLimits(
+        Math.max(edge, most),
+        Math.max(move, most),
+        Math.max(thin, most),
+        Math.max(pieceArea, most * most),
+        Math.max(pieceThick, most));
   }
 
   /** The smallest length: a drawing whose doubt is larger can't be judged by these limits. */

@@ -57,6 +57,24 @@ public sealed interface ProofNote {
     }
   }
 
+  /** The drawing is a picture, and no picture says how large it is meant to be. */
+  record PictureHasNoSize() implements ProofNote {
+    @Override
+    public String kind() {
+      return "scale-cannot-be-told";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.picture-without-size");
+    }
+
+    @Override
+    public boolean isDoubt() {
+      return true;
+    }
+  }
+
   /** The drawing says where its edges are less well than a limit asks; mm. */
   record DrawingInDoubt(double doubt, double limit) implements ProofNote {
     @Override
@@ -67,7 +85,9 @@ public sealed interface ProofNote {
     @Override
     public Message message(UnitSystem units) {
       return Message.of(
-          "inlay.proof-note.in-doubt", LengthFormat.plain(doubt), LengthFormat.plain(limit));
+          "inlay.proof-note.in-doubt",
+          LengthFormat.plain(Math.ceil(doubt * 10) / 10),
+          LengthFormat.plain(limit));
     }
 
     @Override

@@ -6,26 +6,33 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.DrawnOutlines;
+import slabwright.inlay.artwork.GraphicFormat;
 import slabwright.inlay.artwork.OutlinesResult;
 import slabwright.inlay.artwork.batik.SvgOutlinesReader;
+import slabwright.inlay.artwork.picture.PictureOutlinesReader;
 import slabwright.inlay.cutfile.CutLayer;
 import slabwright.pdfin.outline.PdfOutlines;
+import slabwright.pdfin.picture.PdfPicture;
+import slabwright.pdfin.picture.Picture;
 import slabwright.units.Message;
 import slabwright.units.Result;
 
-/** A file that the sign shop sent back: an SVG, or every page of a PDF. */
+/** A file that the sign shop sent back: an SVG, every page of a PDF, or a picture. */
 public record ReturnedFile(List<ReturnedPage> pages) {
   private static final int MOST_PAGES = 60;
+
+  /** A page whose largest picture covers less of it is a drawing with a logo. */
+  private static final double SCAN = 0.2;
 
   public ReturnedFile {
     pages = List.copyOf(pages);
   }
 
   /**
-   * Reads an SVG or a PDF by the file's ending.
+   * Reads a file by its first bytes, whatever it is called.
    *
    * @throws IOException when the file breaks while it is read
    */
@@ -35,7 +42,16 @@ public record ReturnedFile(List<ReturnedPage> pages) {
     }
     byte[] bytes = Files.readAllBytes(file);
     String name = String.valueOf(file.getFileName());
-    return name.toLowerCase(Locale.ROOT).endsWith(".pdf") ? pdf(bytes, name) : svg(bytes, name);
+    GraphicFormat format = GraphicFormat.of(bytes);
+    Optional<Message> why = format.refusal();
+    if (why.isPresent()) {
+      return graphicRefused(Message.of("inlay.artwork.refused", name, why.get()));
+    }
+    return switch (format) {
+      case PDF -> pdf(bytes, name);
+      case PICTURE -> picture(bytes, name);
+      default -> svg(bytes, name);
+    };
   }
 
   /**
@@ -59,19 +75,48 @@ public record ReturnedFile(List<ReturnedPage> pages) {
       }
       PdfOutlines drawn = read.orThrow();
       count = drawn.pages();
-      pages.add(ReturnedPage.of(name, page, ShopDrawing.of(drawn)));
+      Optional<ShopDrawing> scan =
+          drawn.pictured() >= SCAN ? scan(bytes, name, page, drawn) : Optional.empty();
+      pages.add(ReturnedPage.of(name, page, scan.orElseGet(() -> ShopDrawing.of(drawn))));
     }
     return Result.ok(new ReturnedFile(pages));
+  }
+
+  /** A page that is mostly a picture, as it is seen; nothing when no drawing is seen in it. */
+  private static Optional<ShopDrawing> scan(
+      byte[] bytes, String name, int page, PdfOutlines drawn) {
+    if (!(PdfPicture.read(bytes, page) instanceof Result.Ok<PdfPicture> seen)) {
+      return Optional.empty();
+    }
+    Picture picture = seen.value().picture();
+    double size = Math.max(picture.width(), picture.height()) * seen.value().mmPerPixel();
+    return PictureOutlinesReader.ofSize(picture.png(), name, size) instanceof DrawnOutlines o
+        ? Optional.of(ShopDrawing.of(o).worded(drawn))
+        : Optional.empty();
+  }
+
+  private static Result<ReturnedFile> picture(byte[] bytes, String name) {
+    OutlinesResult read = PictureOutlinesReader.unsized(bytes, name);
+    return read instanceof ArtworkRefusal refusal
+        ? graphicRefused(refusal.message())
+        : one(name, ShopDrawing.of((DrawnOutlines) read));
+  }
+
+  private static Result<ReturnedFile> one(String name, ShopDrawing drawing) {
+    return Result.ok(new ReturnedFile(List.of(ReturnedPage.of(name, 1, drawing))));
+  }
+
+  private static Result<ReturnedFile> graphicRefused(Message why) {
+    return Result.refused(Message.of("inlay.returned-file.graphic-refused", why));
   }
 
   private static Result<ReturnedFile> svg(byte[] bytes, String name) throws IOException {
     OutlinesResult read =
         SvgOutlinesReader.read(new ByteArrayInputStream(bytes), name, CutLayer.ids());
     if (read instanceof ArtworkRefusal refusal) {
-      return Result.refused(Message.of("inlay.returned-file.graphic-refused", refusal.message()));
+      return graphicRefused(refusal.message());
     }
     DrawnOutlines drawn = (DrawnOutlines) read;
-    ShopDrawing drawing = ReturnedPage.labelled(ShopDrawing.of(drawn), drawn.title());
-    return Result.ok(new ReturnedFile(List.of(ReturnedPage.of(name, 1, drawing))));
+    return one(name, ReturnedPage.labelled(ShopDrawing.of(drawn), drawn.title()));
   }
 }

@@ -44,7 +44,9 @@ public record ShopDrawing(
     /** A line of our own layer of cuts that divide waste. */
     WASTE_CUT,
     /** A letter of a text kept as text. */
-    LETTER
+    LETTER,
+    /** Seen in a picture, which states no size. */
+    UNSIZED
   }
 
   /** One outline; a bare line has no fill. The fill is {@code #rrggbb}. */
@@ -139,6 +141,9 @@ public record ShopDrawing(
     if (layer.equals(DrawnOutlines.WORDS)) {
       return Optional.of(Role.LETTER);
     }
+    if (layer.equals(DrawnOutlines.UNSIZED)) {
+      return Optional.of(Role.UNSIZED);
+    }
     Optional<CutLayer> own = CutLayer.of(layer);
     return own.isEmpty() ? Optional.of(Role.UNKNOWN) : role(own.get());
   }
@@ -167,6 +172,12 @@ public record ShopDrawing(
   ShopDrawing withoutLetters() {
     return new ShopDrawing(
         pieces.stream().filter(p -> p.role != Role.LETTER).toList(), words, weedCuts, doubt);
+  }
+
+  /** The same with the texts of the page that it was seen on. */
+  ShopDrawing worded(PdfOutlines page) {
+    List<Words> all = page.words().stream().map(x -> new Words(x.text(), x.at())).toList();
+    return new ShopDrawing(pieces, all, weedCuts, doubt);
   }
 
   boolean has(Role role) {

@@ -5,6 +5,7 @@ import java.util.List;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 
 /** One connected part of a mask, ready to be asked for nearest points. */
@@ -79,9 +80,7 @@ final class MaskPart {
     Vec best = sides.get(0).a();
     double least = Double.POSITIVE_INFINITY;
     for (BoundarySegment s : sides) {
-      Vec along = s.b().minus(s.a());
-      double t = Math.max(0, Math.min(1, p.minus(s.a()).dot(along) / along.dot(along)));
-      Vec q = s.a().plus(along.times(t));
+      Vec q = SegmentGeometry.nearest(s.a(), s.b(), p);
       double d = p.distanceTo(q);
       if (d < least) {
         least = d;

@@ -70,7 +70,9 @@ public record TiePlan(StencilSet set, List<Tie> ties) {
     if (!ties.isEmpty()) {
       double area = tied.stream().mapToDouble(Stencil::touchUpArea).sum();
       found.add(
-          Finding.look(Message.of("inlay.tie-plan.to-be-touched-up", ties.size(), area / 100)));
+          Finding.look(
+              Message.of(
+                  "inlay.tie-plan.to-be-touched-up", ties.size(), area / 100, area / 645.16)));
     }
     return found;
   }

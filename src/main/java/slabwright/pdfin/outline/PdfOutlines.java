@@ -2,9 +2,9 @@ package slabwright.pdfin.outline;
 
 import java.io.IOException;
 import java.util.List;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.pdfbox.pdmodel.PDPage;
+import slabwright.pdfin.page.PdfPageReader;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.units.Message;
@@ -19,14 +19,14 @@ import slabwright.units.Result;
  * @param pages how many pages the file has
  * @param words texts kept as text, each run on one line, in the outlines' frame
  * @param doubt mm that flattening a curve may put an edge elsewhere
- * @param hasPictures whether the page holds pictures, which have no outlines
+ * @param pictured the share of the page that its largest picture covers; pictures have no outlines
  */
 public record PdfOutlines(
     List<PdfOutline> outlines,
     List<PdfLine> lines,
     List<PdfWords> words,
     int pages,
-    boolean hasPictures,
+    double pictured,
     double doubt) {
   /** A line that does not close, and the name of its layer. */
   public record PdfLine(Line line, String layer) {}
@@ -42,25 +42,20 @@ public record PdfOutlines(
 
   /** Reads page {@code page}, from 1. */
   public static Result<PdfOutlines> read(byte[] file, int page) {
-    try (PDDocument document = Loader.loadPDF(file)) {
-      int pages = document.getNumberOfPages();
-      if (page < 1 || page > pages) {
-        return Result.refused(Message.of("pdfin.no-such-page", page, pages));
-      }
-      PdfPathCollector walk = new PdfPathCollector(document.getPage(page - 1));
-      walk.processPage(document.getPage(page - 1));
-      return Result.ok(
-          new PdfOutlines(
-              walk.outlines(),
-              walk.lines(),
-              walk.words(),
-              pages,
-              walk.hasPictures(),
-              walk.tolerance()));
-    } catch (InvalidPasswordException locked) {
-      return Result.refused(Message.of("pdfin.locked"));
-    } catch (IOException broken) {
-      return Result.refused(Message.of("pdfin.outlines.unreadable-pdf"));
-    }
+    return PdfPageReader.read(
+        file, page, Message.of("pdfin.outlines.unreadable-pdf"), PdfOutlines::drawn);
+  }
+
+  private static Result<PdfOutlines> drawn(PDDocument document, PDPage page) throws IOException {
+    PdfPathCollector walk = new PdfPathCollector(page);
+    walk.processPage(page);
+    return Result.ok(
+        new PdfOutlines(
+            walk.outlines(),
+            walk.lines(),
+            walk.words(),
+            document.getNumberOfPages(),
+            walk.pictured(),
+            walk.tolerance()));
   }
 }

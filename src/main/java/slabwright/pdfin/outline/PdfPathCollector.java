@@ -47,7 +47,7 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   private final PDRectangle sheet;
   private final List<Subpath> path = new ArrayList<>();
   private Vec here = Vec.ZERO;
-  private boolean hasPictures;
+  private double pictured;
 
   /** What strokes from this line on draw, when the file says it. */
   private record Spoken(String text, int from) {}
@@ -81,8 +81,8 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
     return tolerance;
   }
 
-  boolean hasPictures() {
-    return hasPictures;
+  double pictured() {
+    return pictured;
   }
 
   private Vec mm(double x, double y) {
@@ -205,12 +205,15 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
 
   @Override
   public void drawImage(PDImage image) {
-    hasPictures = true;
+    Matrix at = getGraphicsState().getCurrentTransformationMatrix();
+    double turned = at.getValue(0, 0) * at.getValue(1, 1) - at.getValue(0, 1) * at.getValue(1, 0);
+    double all = (double) sheet.getWidth() * sheet.getHeight();
+    pictured = Math.max(pictured, Math.min(1, Math.abs(turned) / all));
   }
 
   @Override
   public void shadingFill(COSName name) {
-    hasPictures = true;
+    // a fade has no outline of its own
   }
 
   @Override

@@ -35,6 +35,8 @@ import org.apache.pdfbox.pdmodel.graphics.state.PDSoftMask;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
+import slabwright.pdfin.page.PdfBudget;
+import slabwright.pdfin.picture.Picture;
 
 /** Runs a page's drawing operators and notes each thing that is painted, in paint order. */
 final class PdfPaintCollector extends PDFGraphicsStreamEngine {
@@ -45,6 +47,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   private final PdfNotes notes;
   private final PdfPaints paints;
   private final PdfGlyphs glyphs;
+  private final PdfPictures pictures = new PdfPictures();
   private final IdentityHashMap<Path2D, Path2D> clips = new IdentityHashMap<>();
   private final Map<String, PdfSoftMask> masks = new HashMap<>();
   private final PdfLayerStack layers;
@@ -209,6 +212,17 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   private void add(
       Path2D made, AffineTransform at, Optional<BasicStroke> pen, String hex, double alpha)
       throws IOException {
+    add(made, at, pen, hex, alpha, Optional.empty());
+  }
+
+  private void add(
+      Path2D made,
+      AffineTransform at,
+      Optional<BasicStroke> pen,
+      String hex,
+      double alpha,
+      Optional<Picture> picture)
+      throws IOException {
     budget.shape();
     PDGraphicsState gs = getGraphicsState();
     if (gs.getBlendMode() != BlendMode.NORMAL && gs.getBlendMode() != BlendMode.COMPATIBLE) {
@@ -218,7 +232,9 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
     for (Path2D clip : gs.getCurrentClippingPaths()) {
       inside.add(clips.computeIfAbsent(clip, c -> new Path2D.Double(c, frame.toPage())));
     }
-    group.shapes().add(new PdfPaintedShape(made, at, pen, hex, alpha, inside, masksHere()));
+    group
+        .shapes()
+        .add(new PdfPaintedShape(made, at, pen, hex, alpha, inside, masksHere(), picture));
   }
 
   private List<PdfSoftMask> masksHere() throws IOException {
@@ -352,14 +368,26 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   }
 
   @Override
-  public void drawImage(PDImage image) {
+  public void drawImage(PDImage image) throws IOException {
     COSDictionary layer =
         image instanceof PDImageXObject x ? x.getCOSObject().getCOSDictionary(COSName.OC) : null;
-    if (!layers.isHidden(layer)) {
-      AffineTransform unit =
-          getGraphicsState().getCurrentTransformationMatrix().createAffineTransform();
-      Rectangle2D box = new Rectangle2D.Double(0, 0, 1, 1);
-      notes.add(PdfNote.Kind.PICTURE, "", unit.createTransformedShape(box).getBounds2D());
+    if (layers.isHidden(layer)) {
+      return;
+    }
+    PDGraphicsState gs = getGraphicsState();
+    AffineTransform unit = gs.getCurrentTransformationMatrix().createAffineTransform();
+    Path2D square = new Path2D.Double(new Rectangle2D.Double(0, 0, 1, 1));
+    Rectangle2D box = unit.createTransformedShape(square).getBounds2D();
+    Optional<String> hex =
+        image.isStencil() ? paints.hex(gs.getNonStrokingColor(), box) : Optional.of("#000000");
+    Optional<Picture> picture = hex.flatMap(h -> pictures.of(image, h));
+    if (picture.isPresent()) {
+      AffineTransform at = new AffineTransform(frame.toPage());
+      at.concatenate(unit);
+      double alpha = group.alpha() * gs.getNonStrokeAlphaConstant();
+      add(square, at, Optional.empty(), hex.get(), alpha, picture);
+    } else if (hex.isPresent()) {
+      notes.add(PdfNote.Kind.PICTURE, "", box);
     }
   }
 

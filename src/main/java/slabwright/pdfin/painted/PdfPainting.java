@@ -3,10 +3,9 @@ package slabwright.pdfin.painted;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import slabwright.pdfin.page.PdfPageReader;
 import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.units.SortedCopy;
@@ -16,8 +15,8 @@ import slabwright.units.SortedCopy;
  * XObjects), cut by clips and masks. Frame: pixels of 1/96 inch from the top-left of the page as it
  * is shown, x right, y down.
  *
- * <p>Known limits: pictures and meshes are left out, fades and patterns are one colour, each with a
- * note. How much a file may ask for is bounded, so that a small file can't fill the memory.
+ * <p>Known limits: meshes are left out, fades and patterns are one colour, each with a note. How
+ * much a file may ask for is bounded, so that a small file can't fill the memory.
  *
  * @param width of the page, px
  * @param height as the width
@@ -41,48 +40,26 @@ public record PdfPainting(
 
   /** Reads page {@code page}, from 1. */
   public static Result<PdfPainting> read(byte[] file, int page) {
-    try {
-      PdfInflation.checkRaw(file);
-      return opened(file, page);
-    } catch (PdfBudgetException tooMuch) {
-      return Result.refused(tooMuch.why());
-    } catch (InvalidPasswordException locked) {
-      return Result.refused(Message.of("pdfin.locked"));
-    } catch (IOException
-        | IllegalArgumentException
-        | IllegalStateException
-        | ClassCastException
-        | IndexOutOfBoundsException
-        | NullPointerException
-        | StackOverflowError broken) {
-      // the PDF library lets these through where a file contradicts itself
-      return Result.refused(Message.of("pdfin.painting.unreadable"));
-    }
+    return PdfPageReader.read(
+        file, page, Message.of("pdfin.painting.unreadable"), PdfPainting::painted);
   }
 
-  private static Result<PdfPainting> opened(byte[] file, int page) throws IOException {
-    try (PDDocument document = Loader.loadPDF(file)) {
-      int pages = document.getNumberOfPages();
-      if (page < 1 || page > pages) {
-        return Result.refused(Message.of("pdfin.no-such-page", page, pages));
-      }
-      PDPage chosen = document.getPage(page - 1);
-      PdfInflation.checkChains(chosen.getCOSObject());
-      PdfPaintCollector walk =
-          new PdfPaintCollector(chosen, new OptionalContent(document.getDocumentCatalog()));
-      walk.processPage(chosen);
-      boolean turned = chosen.getRotation() % 180 != 0;
-      double k = PX_PER_POINT * chosen.getUserUnit();
-      double wide = k * chosen.getCropBox().getWidth();
-      double high = k * chosen.getCropBox().getHeight();
-      return Result.ok(
-          new PdfPainting(
-              walk.shapes(),
-              turned ? high : wide,
-              turned ? wide : high,
-              pages,
-              walk.names(),
-              walk.notes()));
-    }
+  private static Result<PdfPainting> painted(PDDocument document, PDPage chosen)
+      throws IOException {
+    PdfPaintCollector walk =
+        new PdfPaintCollector(chosen, new OptionalContent(document.getDocumentCatalog()));
+    walk.processPage(chosen);
+    boolean turned = chosen.getRotation() % 180 != 0;
+    double k = PX_PER_POINT * chosen.getUserUnit();
+    double wide = k * chosen.getCropBox().getWidth();
+    double high = k * chosen.getCropBox().getHeight();
+    return Result.ok(
+        new PdfPainting(
+            walk.shapes(),
+            turned ? high : wide,
+            turned ? wide : high,
+            document.getNumberOfPages(),
+            walk.names(),
+            walk.notes()));
   }
 }

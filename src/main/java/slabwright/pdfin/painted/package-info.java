@@ -4,8 +4,7 @@
  * <p>{@link PdfPainting} (entry: reads a page) holds {@link PdfPaintedShape}, {@link PdfSoftMask}
  * and {@link PdfNote}. {@link PdfPaintCollector} follows the page's operators in its {@link
  * PdfPageFrame} into a {@link PdfGroup}, with {@link PdfPaints}, {@link PdfPens}, {@link
- * PdfGlyphs}, {@link PdfNotes} and a {@link PdfLayerStack} over the file's {@link OptionalContent}.
- * {@link PdfBudget} and {@link PdfInflation} bound what a file may ask for; a {@link
- * PdfBudgetException} ends the reading.
+ * PdfGlyphs}, {@link PdfPictures}, {@link PdfNotes} and a {@link PdfLayerStack} over the file's
+ * {@link OptionalContent}. What a page may ask for is bounded where it is opened.
  */
 package slabwright.pdfin.painted;

@@ -3,12 +3,12 @@ package slabwright.pdfin.picture;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import slabwright.pdfin.page.PdfPageReader;
 import slabwright.units.Message;
 import slabwright.units.Result;
 
@@ -35,20 +35,16 @@ public record PdfPicture(Picture picture, int pages, double mmPerPixel) {
 
   /** Renders page {@code page}, from 1, at 200 dots an inch or what the longest side allows. */
   public static Result<PdfPicture> read(byte[] file, int page) {
-    try (PDDocument document = Loader.loadPDF(file)) {
-      int pages = document.getNumberOfPages();
-      return page < 1 || page > pages
-          ? Result.refused(Message.of("pdfin.no-such-page", page, pages))
-          : rendered(document, page);
-    } catch (InvalidPasswordException locked) {
-      return Result.refused(Message.of("pdfin.locked"));
-    } catch (IOException broken) {
-      return Result.refused(Message.of("pdfin.picture.unreadable-pdf"));
-    }
+    return PdfPageReader.read(
+        file,
+        page,
+        Message.of("pdfin.picture.unreadable-pdf"),
+        (document, chosen) -> rendered(document, chosen, page));
   }
 
-  private static Result<PdfPicture> rendered(PDDocument document, int page) throws IOException {
-    PDRectangle size = document.getPage(page - 1).getCropBox();
+  private static Result<PdfPicture> rendered(PDDocument document, PDPage chosen, int page)
+      throws IOException {
+    PDRectangle size = chosen.getCropBox();
     double longest = Math.max(size.getWidth(), size.getHeight());
     if (!(longest > 0)) {
       return Result.refused(Message.of("pdfin.picture.page-without-size", page));

@@ -4,13 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
-import java.util.stream.Stream;
 import slabwright.project.TaskProgress;
+import slabwright.store.FolderDeletion;
 
 /**
  * Files that belong together. They are written into a hidden folder first and moved to their names
@@ -50,7 +49,7 @@ public final class StagedFiles implements FileSink {
       moved = true;
       return replaced;
     } finally {
-      deleteTree(staging);
+      FolderDeletion.delete(staging);
       if (made && !moved) {
         Files.deleteIfExists(folder);
       }
@@ -78,13 +77,5 @@ public final class StagedFiles implements FileSink {
       Files.move(staging.resolve(name), to, StandardCopyOption.REPLACE_EXISTING);
     }
     return replaced;
-  }
-
-  private static void deleteTree(Path root) throws IOException {
-    try (Stream<Path> all = Files.walk(root)) {
-      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(p);
-      }
-    }
   }
 }

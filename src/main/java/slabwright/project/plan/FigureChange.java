@@ -25,6 +25,8 @@ public record FigureChange(
     CUT_IN,
     INLAY,
     CREW,
+    /** Hours of presence: with setting up, masking, cleaning up, waiting and breaks. */
+    PRESENCE,
     COST;
 
     /** What the figure is called. */
@@ -37,6 +39,7 @@ public record FigureChange(
         case CUT_IN -> Message.of("project.figure-change.cut-in");
         case INLAY -> Message.of("project.figure-change.inlay");
         case CREW -> Message.of("project.figure-change.crew");
+        case PRESENCE -> Message.of("project.figure-change.presence");
         case COST -> Message.of("project.figure-change.cost");
       };
     }
@@ -46,7 +49,7 @@ public record FigureChange(
       return switch (this) {
         case NET_FLOOR, MACHINE, HAND, INLAY -> QuantityFormat.area(value, units);
         case EDGES, CUT_IN -> QuantityFormat.run(value, units);
-        case CREW -> QuantityFormat.number(value, 1);
+        case CREW, PRESENCE -> QuantityFormat.number(value, 1);
         case COST -> QuantityFormat.number(value, 2);
       };
     }

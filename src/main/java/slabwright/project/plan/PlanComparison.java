@@ -2,6 +2,7 @@ package slabwright.project.plan;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import slabwright.floor.FloorTakeoff;
 import slabwright.project.SiteResult;
 import slabwright.sheets.packet.AgreedBefore;
@@ -18,8 +20,10 @@ import slabwright.store.ReleaseArchive;
 import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.work.AreaResult;
+import slabwright.work.Presence;
 import slabwright.work.book.ShopBook;
 import slabwright.work.book.ShopBookFile;
+import slabwright.work.days.DayPlan;
 import slabwright.work.handover.Cost;
 
 /**
@@ -37,6 +41,9 @@ public record PlanComparison(
     List<FigureChange> figures,
     SiteResult before,
     SiteResult after) {
+  private static final List<FigureChange.Kind> OF_SITE =
+      List.of(FigureChange.Kind.CREW, FigureChange.Kind.PRESENCE, FigureChange.Kind.COST);
+
   public PlanComparison {
     changes = List.copyOf(changes);
     figures = List.copyOf(figures);
@@ -123,7 +130,7 @@ public record PlanComparison(
             }
           }
         });
-    for (FigureChange.Kind kind : List.of(FigureChange.Kind.CREW, FigureChange.Kind.COST)) {
+    for (FigureChange.Kind kind : OF_SITE) {
       rows.add(new FigureChange(Optional.empty(), kind, of(kind, before), of(kind, after)));
     }
     return rows;
@@ -136,20 +143,24 @@ public record PlanComparison(
   }
 
   private static boolean isOfSite(FigureChange.Kind kind) {
-    return kind == FigureChange.Kind.CREW || kind == FigureChange.Kind.COST;
+    return OF_SITE.contains(kind);
   }
 
   private static OptionalDouble of(FigureChange.Kind kind, SiteResult site) {
     return switch (kind) {
-      case CREW ->
-          site.work()
-              .days()
-              .maybe()
-              .map(d -> OptionalDouble.of(d.personTime().toMinutes() / 60.0))
-              .orElse(OptionalDouble.empty());
+      case CREW -> hours(site, DayPlan::personTime);
+      case PRESENCE -> hours(site, d -> Presence.of(d, site.work().book()).present());
       case COST -> OptionalDouble.of(Cost.of(site.work()).known().doubleValue());
       case NET_FLOOR, MACHINE, HAND, EDGES, CUT_IN, INLAY -> OptionalDouble.empty();
     };
+  }
+
+  private static OptionalDouble hours(SiteResult site, Function<DayPlan, Duration> what) {
+    return site.work()
+        .days()
+        .maybe()
+        .map(d -> OptionalDouble.of(what.apply(d).toMinutes() / 60.0))
+        .orElse(OptionalDouble.empty());
   }
 
   private static OptionalDouble of(FigureChange.Kind kind, Optional<AreaResult> area) {
@@ -169,7 +180,7 @@ public record PlanComparison(
               ? OptionalDouble.of(
                   area.inlays().stream().mapToDouble(i -> i.plan().openingArea()).sum())
               : OptionalDouble.empty();
-      case CREW, COST -> OptionalDouble.empty();
+      case CREW, PRESENCE, COST -> OptionalDouble.empty();
     };
   }
 }

@@ -3,6 +3,7 @@ package slabwright.project.plan;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -75,6 +76,18 @@ public record PlanFiles(Path data) {
         .map(Result::ok)
         .orElseGet(
             () -> Result.refused(Message.of("project.plan.journal-unreadable", folder.toString())));
+  }
+
+  /** What was left of a plan, by its file, or by the folder of one that was never saved. */
+  public static Optional<LeftWork> leftWork(Path what) {
+    PlanLocation at =
+        Files.isDirectory(what) ? PlanLocation.untitled(what) : PlanLocation.file(what);
+    try {
+      Instant last = Files.getLastModifiedTime(at.journal().file()).toInstant();
+      return left(at).map(site -> new LeftWork(site, last));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   /** Plans with a journal: files of those given, then folders of untitled ones, latest first. */

@@ -164,7 +164,7 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
   }
 
   private String limit(LimitComparison r) {
-    String solvent = r.solvent().name();
+    Object solvent = r.solvent().said();
     Message limit = r.limit().name();
     return switch (r.limit().span()) {
       case EIGHT_HOURS -> context.say("sheets.air-column.eight-hours", solvent, limit);

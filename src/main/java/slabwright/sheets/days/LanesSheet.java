@@ -28,6 +28,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.site.FloorArea;
 import slabwright.work.WorkPlan;
 import slabwright.work.coat.BatchLanes;
@@ -66,32 +67,44 @@ public final class LanesSheet {
   /** A sheet for every coat of the floor area that is rolled in lanes. */
   public static List<PageDraft> all(
       FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
-    List<PageDraft> drafts = new ArrayList<>();
+    return each(takeoff, coats, origin, context).stream()
+        .flatMap(l -> l.drafts().stream())
+        .toList();
+  }
+
+  /** The same for the wall, without what every packet says once. */
+  public static List<Poster> posters(
+      FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
+    return each(takeoff, coats, origin, context).stream().map(LanesSheet::poster).toList();
+  }
+
+  private static List<LanesSheet> each(
+      FloorTakeoff takeoff, List<CoatPlan> coats, String origin, SheetContext context) {
+    List<LanesSheet> sheets = new ArrayList<>();
     for (CoatPlan c : coats) {
       c.lanes()
           .maybe()
           .flatMap(l -> l)
           .filter(l -> !l.lanes().isEmpty())
-          .ifPresent(l -> drafts.addAll(new LanesSheet(takeoff, c, l, origin, context).drafts()));
+          .ifPresent(l -> sheets.add(new LanesSheet(takeoff, c, l, origin, context)));
     }
-    return drafts;
+    return sheets;
   }
 
   private List<PageDraft> drafts() {
-    boolean poster = context.page().ofPacket();
-    String product = coat.product().label();
-    String title =
-        poster
-            ? context.say("sheets.lanes-sheet.poster", product)
-            : context.say("sheets.lanes-sheet.title");
-    String subtitle =
-        poster
-            ? context.say("sheets.lanes-sheet.poster-subtitle")
-            : context.say("sheets.lanes-sheet.subtitle", product);
-    PlanSheet sheet =
-        new PlanSheet(
-            context, title, subtitle, area.name(), CoordinateFrame.SITE, takeoff.gross().bounds());
-    return poster ? sheet.poster(this::draw, blocks()) : sheet.drafts(this::draw, blocks());
+    String subtitle = context.say("sheets.lanes-sheet.subtitle", coat.product().label());
+    return sheet(context.say("sheets.lanes-sheet.title"), subtitle).drafts(this::draw, blocks());
+  }
+
+  private Poster poster() {
+    String title = context.say("sheets.lanes-sheet.poster", coat.product().label());
+    return sheet(title, context.say("sheets.lanes-sheet.poster-subtitle"))
+        .poster(this::draw, list(), keyed());
+  }
+
+  private PlanSheet sheet(String title, String subtitle) {
+    return new PlanSheet(
+        context, title, subtitle, area.name(), CoordinateFrame.SITE, takeoff.gross().bounds());
   }
 
   private void draw(PlanComposer sketch) {
@@ -132,6 +145,18 @@ public final class LanesSheet {
   }
 
   private List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>(list());
+    blocks.addAll(keyed());
+    blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
+    blocks.add(new Paragraph(origin));
+    return blocks;
+  }
+
+  private List<Block> keyed() {
+    return List.of(new Heading(context.say("sheets.lanes-sheet.key")), key());
+  }
+
+  private List<Block> list() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(cutInHeading()));
     blocks.add(new Paragraph(new CoatWords(coat, context).cutIn()));
@@ -147,12 +172,6 @@ public final class LanesSheet {
     blocks.addAll(new BatchTable(coat, context).blocks());
     blocks.add(new Heading(context.say("sheets.lanes-sheet.in-step")));
     blocks.add(pace());
-    blocks.add(new Heading(context.say("sheets.lanes-sheet.key")));
-    blocks.add(key());
-    if (!context.page().ofPacket()) {
-      blocks.add(new Paragraph(context.words().say(WorkPlan.NOTICE)));
-      blocks.add(new Paragraph(origin));
-    }
     return blocks;
   }
 

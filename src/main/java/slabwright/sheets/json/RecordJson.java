@@ -62,6 +62,12 @@ final class RecordJson {
     if (value instanceof Map<?, ?> map) {
       return Optional.of(map(map));
     }
+    if (value instanceof OptionalDouble d) {
+      return d.isPresent() ? Optional.of(number(d.getAsDouble())) : Optional.empty();
+    }
+    if (value instanceof OptionalInt i) {
+      return i.isPresent() ? Optional.of(NODES.numberNode(i.getAsInt())) : Optional.empty();
+    }
     return scalar(value).or(() -> value instanceof Record r ? Optional.of(fields(r)) : text(value));
   }
 
@@ -81,12 +87,6 @@ final class RecordJson {
   private Optional<JsonNode> scalar(Object value) {
     if (value instanceof Double d) {
       return Optional.of(number(d));
-    }
-    if (value instanceof OptionalDouble d) {
-      return d.isPresent() ? Optional.of(number(d.getAsDouble())) : Optional.empty();
-    }
-    if (value instanceof OptionalInt i) {
-      return i.isPresent() ? Optional.of(NODES.numberNode(i.getAsInt())) : Optional.empty();
     }
     if (value instanceof Integer i) {
       return Optional.of(NODES.numberNode(i));

@@ -2,6 +2,7 @@ package slabwright.sheets.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 
@@ -37,6 +38,30 @@ public final class ColumnLayout implements ColumnFlow.ColumnSource {
       }
     }
     return set(new ColumnLayout(page, true, n), page.type(), blocks);
+  }
+
+  /** Blocks in one column of their own; empty where they do not all fit. */
+  public static Optional<List<Ink>> within(
+      Bounds column, TypeSizes type, List<? extends Block> blocks) {
+    List<Ink> inks = new ArrayList<>();
+    int[] asked = {0};
+    new ColumnFlow(
+            type,
+            new ColumnFlow.ColumnSource() {
+              @Override
+              public Bounds next() {
+                asked[0]++;
+                return column;
+              }
+
+              @Override
+              public void add(List<Ink> more) {
+                inks.addAll(more);
+              }
+            })
+        .set(blocks);
+    boolean fits = inks.stream().allMatch(i -> i.reach().maxY() <= column.maxY());
+    return asked[0] == 1 && fits ? Optional.of(inks) : Optional.empty();
   }
 
   /** Blocks on pages of so many columns. */

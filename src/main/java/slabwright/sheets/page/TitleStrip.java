@@ -65,18 +65,34 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
             : context.say("sheets.title-strip.release", issue.release(), date(), paper());
     String place = context.say("sheets.title-strip.page", packet, number, of);
     line(inks, t.minX(), 0, issue.contractor(), issue.phone(), third - 4);
-    line(inks, t.minX() + third, 0, issue.site(), forWhom(), third - 4);
+    double left = Math.min(third, widest(issue.contractor(), issue.phone()) + 6);
+    double room = t.width() - left - Math.min(third, widest(place, release)) - 4;
+    line(inks, t.minX() + left, 0, issue.site(), forWhom(), room);
+    note(inks, t.minX() + left, room);
     line(inks, t.maxX(), 1, place, release, third);
   }
 
-  /** The client, and what is noted of the site. */
+  private double widest(String bold, String plain) {
+    return Math.max(
+        TextMeasure.width(bold, context.type().label()),
+        TextMeasure.width(plain, context.type().small()));
+  }
+
+  /** The client; what is noted of the site where there is none. */
   private String forWhom() {
-    if (issue.client().isEmpty()) {
-      return issue.note();
+    return issue.client().isEmpty()
+        ? issue.note()
+        : context.say("sheets.title-strip.client", issue.client());
+  }
+
+  /** What is noted of the site, beside its name where there is room for all of it. */
+  private void note(List<Ink> inks, double x, double room) {
+    TextStyle plain = context.type().small();
+    double named = TextMeasure.width(issue.site(), context.type().label()) + 2;
+    if (!issue.client().isEmpty() && named + TextMeasure.width(issue.note(), plain) <= room) {
+      double y = context.page().titleStrip().minY() + 4.7;
+      inks.add(Text.start(new Vec(x + named, y), issue.note(), plain));
     }
-    return issue.note().isEmpty()
-        ? context.say("sheets.title-strip.client", issue.client())
-        : context.say("sheets.title-strip.client-and-note", issue.client(), issue.note());
   }
 
   private String paper() {

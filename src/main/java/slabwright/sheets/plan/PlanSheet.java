@@ -28,6 +28,11 @@ public record PlanSheet(
     Bounds model) {
   private static final double MARGIN = 15.5;
 
+  /** Width of a key beside a poster's plan, and of the space before it, mm. */
+  private static final double KEY = 74;
+
+  private static final double GAP = 6;
+
   public List<PageDraft> drafts(Consumer<PlanComposer> draw, List<Block> blocks) {
     PageFrame page = context.page();
     double margin = MARGIN * context.type().k();
@@ -38,16 +43,45 @@ public record PlanSheet(
   }
 
   /**
-   * The plan as large as a whole page allows, the blocks on pages of their own; beside it where
-   * that makes the plan no smaller.
+   * The plan as large as a whole page allows, with the blocks beside it where that makes the plan
+   * no smaller and all of them have room; else they are listed apart, and the key alone stands
+   * beside the plan where it has room.
    */
-  public List<PageDraft> poster(Consumer<PlanComposer> draw, List<Block> blocks) {
+  public Poster poster(Consumer<PlanComposer> draw, List<Block> blocks, List<Block> key) {
     PageFrame page = context.page();
-    double margin = MARGIN;
-    PlanTiling beside = PlanTiling.of(frame, model, page.field(), margin, context.units());
-    PlanTiling whole = PlanTiling.of(frame, model, page.drawn(), margin, context.units());
+    PlanTiling beside = PlanTiling.of(frame, model, page.field(), MARGIN, context.units());
+    PlanTiling whole = PlanTiling.of(frame, model, page.drawn(), MARGIN, context.units());
     boolean smaller = beside.scale().denominator() > whole.scale().denominator();
-    return beside.tiled() || smaller ? tiles(whole, draw, blocks) : single(beside, draw, blocks);
+    List<Block> all = new ArrayList<>(blocks);
+    all.addAll(key);
+    if (!beside.tiled() && !smaller && ColumnLayout.beside(page, all).size() == 1) {
+      return new Poster(title, area, single(beside, draw, all), List.of());
+    }
+    return keyed(whole, draw, key)
+        .map(k -> new Poster(title, area, List.of(k), blocks))
+        .orElseGet(() -> new Poster(title, area, tiles(whole, draw), all));
+  }
+
+  /** The whole plan with its key to the right of it, where that makes it no smaller. */
+  private Optional<PageDraft> keyed(
+      PlanTiling whole, Consumer<PlanComposer> draw, List<Block> key) {
+    Bounds d = context.page().drawn();
+    Bounds left = new Bounds(d.minX(), d.minY(), d.maxX() - KEY - GAP, d.maxY());
+    PlanTiling plan = PlanTiling.of(frame, model, left, MARGIN, context.units());
+    if (key.isEmpty()
+        || whole.tiled()
+        || plan.tiled()
+        || plan.scale().denominator() > whole.scale().denominator()) {
+      return Optional.empty();
+    }
+    Bounds column = new Bounds(d.maxX() - KEY, d.minY(), d.maxX(), d.maxY());
+    return ColumnLayout.within(column, context.type(), key)
+        .map(
+            k -> {
+              List<Ink> inks = new ArrayList<>(tile(plan, 0, 0, draw));
+              inks.addAll(k);
+              return draft(title, plan.scale()).withInks(inks);
+            });
   }
 
   private List<PageDraft> single(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {
@@ -62,6 +96,16 @@ public record PlanSheet(
   }
 
   private List<PageDraft> tiles(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {
+    List<PageDraft> drafts = new ArrayList<>(tiles(plan, draw));
+    int n =
+        context.page().form() == PageFrame.Form.PORTRAIT ? 1 : context.page().width() > 400 ? 3 : 2;
+    for (List<Ink> page : ColumnLayout.whole(context.page(), n, blocks)) {
+      drafts.add(draft(title, plan.scale()).continued(page, context.words()));
+    }
+    return drafts;
+  }
+
+  private List<PageDraft> tiles(PlanTiling plan, Consumer<PlanComposer> draw) {
     List<PageDraft> drafts = new ArrayList<>();
     for (int row = 0; row < plan.down(); row++) {
       for (int column = 0; column < plan.across(); column++) {
@@ -70,11 +114,6 @@ public record PlanSheet(
         inks.addAll(JoinMarks.of(plan, column, row));
         drafts.add(draft(named, plan.scale()).withInks(inks));
       }
-    }
-    int n =
-        context.page().form() == PageFrame.Form.PORTRAIT ? 1 : context.page().width() > 400 ? 3 : 2;
-    for (List<Ink> page : ColumnLayout.whole(context.page(), n, blocks)) {
-      drafts.add(draft(title, plan.scale()).continued(page, context.words()));
     }
     return drafts;
   }

@@ -21,6 +21,7 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 
@@ -67,7 +68,7 @@ public final class PrepSheet {
   }
 
   /** The hand work alone, as large as the paper allows, for the wall. */
-  public List<PageDraft> poster() {
+  public Poster poster() {
     return new PlanSheet(
             context,
             context.say("sheets.prep-sheet.poster"),
@@ -81,9 +82,8 @@ public final class PrepSheet {
                 new Heading(context.say("sheets.prep-sheet.list")),
                 table(),
                 totalWhy(),
-                new Gap(3),
-                new Heading(context.say("sheets.prep-sheet.key")),
-                key()));
+                new Gap(3)),
+            List.of(new Heading(context.say("sheets.prep-sheet.key")), key()));
   }
 
   private String subtitle() {

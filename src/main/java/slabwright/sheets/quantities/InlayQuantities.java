@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
@@ -110,15 +111,14 @@ final class InlayQuantities {
     List<List<TableCell>> rows = new ArrayList<>();
     for (int i = 0; i < plan.stencils().stencils().size(); i++) {
       Stencil s = plan.stencils().stencils().get(i);
-      DyeNeed planned = plan.dye().get(i);
-      DyeNeed need = work.flatMap(w -> w.dyeNeed(inlay.inlay().id(), s.colour())).orElse(planned);
+      Optional<DyeNeed> need = work.flatMap(w -> w.dyeNeed(inlay.inlay().id(), s.colour()));
+      OptionalInt jars = need.map(DyeNeed::jars).orElse(OptionalInt.empty());
       rows.add(
           List.of(
               TableCell.of((i + 1) + ". " + context.say(inlay.colourName(s.colour()))),
-              TableCell.of(context.bareArea(need.area())),
-              TableCell.of(volume(need.litres())),
-              TableCell.of(
-                  need.jars().isPresent() ? Integer.toString(need.jars().getAsInt()) : "–")));
+              TableCell.of(context.bareArea(s.openings().area())),
+              TableCell.of(volume(need.map(DyeNeed::litres).orElse(OptionalDouble.empty()))),
+              TableCell.of(jars.isPresent() ? Integer.toString(jars.getAsInt()) : "–")));
     }
     return TableBlock.of(
         List.of(

@@ -81,8 +81,8 @@ public record IgnitionCheck(List<Message> before, List<Message> during, List<Mes
             m.entryPpm(),
             m.entryOfLel() * 100,
             m.outPpm(),
-            m.strictest().name()));
-    all.add(Message.of("work.ignition-check.meter-corrected", m.strictest().name()));
+            m.strictest().said()));
+    all.add(Message.of("work.ignition-check.meter-corrected", m.strictest().said()));
     all.add(Message.of("work.ignition-check.no-hot-work"));
     if (p.filmPulled()) {
       all.add(Message.of("work.ignition-check.film-static", m.entryPpm()));

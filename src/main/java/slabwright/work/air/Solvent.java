@@ -3,6 +3,7 @@ package slabwright.work.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
@@ -64,6 +65,19 @@ public record Solvent(
                   500),
               ExposureLimit.ppm(
                   Message.of("work.solvent.idlh"), ExposureLimit.AveragingPeriod.DANGER, 2500)));
+
+  /** Its name to say: a message for a solvent that is known here, so that it is translated. */
+  public Object said() {
+    return name.equals(ACETONE.name()) ? Message.of("work.solvent.acetone") : name;
+  }
+
+  /** The names of several to say in one sentence, each once; empty for none. */
+  public static Optional<Object> said(Stream<Solvent> solvents) {
+    return solvents
+        .map(Solvent::said)
+        .distinct()
+        .reduce((a, b) -> Message.of("work.solvent.and-another", a, b));
+  }
 
   public Solvent {
     limits = List.copyOf(limits);

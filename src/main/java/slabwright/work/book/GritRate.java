@@ -21,18 +21,24 @@ import slabwright.units.Result;
  */
 public record GritRate(
     String name,
-    Figure<GritFamily> family,
+    Figure<Family> family,
     Figure<List<Exposure>> levels,
     Figure<Double> machineRate,
     Figure<Double> handRate,
     Figure<Double> dust,
     Figure<BigDecimal> setPrice,
     Figure<Double> setLasts) {
+  /** What binds the diamonds of a grinding tool. Only metal tools come in bonds here. */
+  public enum Family {
+    METAL,
+    HYBRID,
+    RESIN
+  }
 
   static GritRate read(BookSection s) {
     return new GritRate(
         s.name(),
-        s.choice("family", Message.of("work.grit-rate.metal-hybrid-or-resin"), GritFamily.class),
+        s.choice("family", Message.of("work.grit-rate.metal-hybrid-or-resin"), Family.class),
         s.list("for", Message.of("work.grit-rate.fine-medium"), GritRate::level),
         s.number("machine_rate", BookDimension.AREA_RATE),
         s.number("hand_rate", BookDimension.AREA_RATE),
@@ -43,7 +49,7 @@ public record GritRate(
 
   /** Whether its tools come in bonds. */
   public boolean isMetal() {
-    return family.maybe().filter(f -> f == GritFamily.METAL).isPresent();
+    return family.maybe().filter(f -> f == Family.METAL).isPresent();
   }
 
   /** Whether the shop runs it towards this exposure. */

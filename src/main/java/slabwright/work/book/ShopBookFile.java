@@ -1,6 +1,7 @@
 package slabwright.work.book;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,6 +18,9 @@ import slabwright.units.Result;
  */
 public record ShopBookFile(ShopBookText text, Optional<Path> from) {
   public static final String NAME = "shop.book";
+
+  /** A book is written by hand; a larger file is something else. */
+  private static final long MOST_BYTES = 8L << 20;
 
   /**
    * Looks beside the plan and at home. Bad when a file is there and is no shop book of a version
@@ -39,11 +43,23 @@ public record ShopBookFile(ShopBookText text, Optional<Path> from) {
    * @throws IOException when it can't be read
    */
   public static Result<ShopBookFile> read(Path file) throws IOException {
-    Result<ShopBookText> text = ShopBookText.parse(Files.readString(file));
+    Result<ShopBookText> text = text(file);
     if (text instanceof Result.Refused<ShopBookText> bad) {
       return Result.refused(
           Message.of("work.shop-book-file.fault", file.toString(), bad.message()));
     }
     return text.map(t -> new ShopBookFile(t, Optional.of(file)));
+  }
+
+  /** The text of a file that may be none. */
+  private static Result<ShopBookText> text(Path file) throws IOException {
+    if (Files.size(file) > MOST_BYTES) {
+      return Result.refused(Message.of("work.shop-book-text.this-is-no-shop-book"));
+    }
+    try {
+      return ShopBookText.parse(Files.readString(file));
+    } catch (CharacterCodingException e) {
+      return Result.refused(Message.of("work.shop-book-file.not-utf-8"));
+    }
   }
 }

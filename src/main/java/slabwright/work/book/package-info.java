@@ -4,11 +4,10 @@
  *
  * <p>{@link ShopBookFile} (entry: finds it) and {@link ShopBook} (entry: what it says); then {@link
  * Product} with {@link ProductKind}, {@link ProductCoverage}, {@link Mixing}, {@link Laying},
- * {@link Drying}, {@link ProductSuitability} and {@link Kit}; {@link ShopTool} with {@link
- * GritFamily}, {@link LayingTool}, {@link GritRate}, {@link PrepRates}, {@link InlayRates}, {@link
- * Crew}, {@link SetUpTimes}, {@link ConsumablePrices}, {@link FastestRate}, {@link
- * TemperatureTable}; a {@link Figure} is a number with where it came from, {@link RateArithmetic}
- * uses it. {@link ExampleBook} is the invented one.
+ * {@link Drying}, {@link ProductSuitability} and {@link Kit}; {@link ShopTool}, {@link LayingTool},
+ * {@link GritRate}, {@link PrepRates}, {@link InlayRates}, {@link Crew}, {@link SetUpTimes}, {@link
+ * ConsumablePrices}, {@link FastestRate}, {@link TemperatureTable}; a {@link Figure} is a number
+ * with where it came from, {@link RateArithmetic} uses it. {@link ExampleBook} is the invented one.
  *
  * <p>Reading: {@link ShopBookText}, {@link ShopBookReader}, {@link BookSection}, {@link
  * BookValueReader}, {@link BookDimension}, {@link SolventReader}, {@link TemperatureTableReader}; a

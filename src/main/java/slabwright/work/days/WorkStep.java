@@ -74,64 +74,47 @@ public record WorkStep(
         Set.of());
   }
 
-  /** How many tools of a kind it holds: who grinds by hand has a grinder and a vacuum each. */
+  /** How many tools of a kind it holds: who grinds has a grinder and a vacuum each. */
   public int each(ToolKind kind) {
     boolean held = type.tools().contains(kind);
-    int some = type.isHandGrinding() ? people : 1;
+    int some = type.isHandGrinding() || type.isMachineGrinding() ? people : 1;
     return held ? some : 0;
   }
 
   /** The same step for a crew of another number, where it is the whole crew's. */
   WorkStep forCrew(int n) {
-    return type.kind().isWholeCrew()
-        ? new WorkStep(
-            id, name, area, type, length, n, mayPause, waits, abrading, keepOut, air, notOn)
-        : this;
+    return type.kind().isWholeCrew() ? copy(n, waits, abrading, keepOut, air, notOn) : this;
   }
 
   /** The same step with the time to abrade the floor should its window be missed. */
   public WorkStep withAbrading(Duration time) {
-    return new WorkStep(
-        id,
-        name,
-        area,
-        type,
-        length,
-        people,
-        mayPause,
-        waits,
-        Optional.of(time),
-        keepOut,
-        air,
-        notOn);
+    return copy(people, waits, Optional.of(time), keepOut, air, notOn);
   }
 
   /** The same step with other trades kept out. */
   public WorkStep withKeepOut(KeepOut out) {
-    return new WorkStep(
-        id,
-        name,
-        area,
-        type,
-        length,
-        people,
-        mayPause,
-        waits,
-        abrading,
-        Optional.of(out),
-        air,
-        notOn);
+    return copy(people, waits, abrading, Optional.of(out), air, notOn);
   }
 
   /** The same step with other waits, and what is breathed on it. */
   public WorkStep in(StepAir around, List<StepWait> waiting) {
-    return new WorkStep(
-        id, name, area, type, length, people, mayPause, waiting, abrading, keepOut, around, notOn);
+    return copy(people, waiting, abrading, keepOut, around, notOn);
   }
 
   /** The same step, kept off some days by the weather. */
   public WorkStep notOn(Set<LocalDate> bad) {
+    return copy(people, waits, abrading, keepOut, air, bad);
+  }
+
+  /** The same work, with what is found out about it one after another. */
+  private WorkStep copy(
+      int crew,
+      List<StepWait> after,
+      Optional<Duration> toAbrade,
+      Optional<KeepOut> out,
+      StepAir around,
+      Set<LocalDate> off) {
     return new WorkStep(
-        id, name, area, type, length, people, mayPause, waits, abrading, keepOut, air, bad);
+        id, name, area, type, length, crew, mayPause, after, toAbrade, out, around, off);
   }
 }

@@ -23,6 +23,13 @@ import slabwright.units.QuarterHour;
  */
 public record WorkingWeek(
     int people, LocalTime from, Duration length, Set<DayOfWeek> days, Optional<MiddayBreak> rest) {
+  /** When the crew rests; a coat goes on through it, for who lays it rests before or after. */
+  public record MiddayBreak(LocalTime from, Duration length) {
+    LocalTime to() {
+      return from.plus(length);
+    }
+  }
+
   /** Work is not begun before a night, nor left over for the morning, for less than this. */
   public static final Duration LEAST_PIECE = Duration.ofMinutes(30);
 

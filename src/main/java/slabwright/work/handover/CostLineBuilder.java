@@ -14,6 +14,7 @@ import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopTool;
 import slabwright.work.coat.Kits;
+import slabwright.work.days.JobTool;
 import slabwright.work.step.ToolKind;
 
 /** Writes the lines of the cost; one use. No two lines are called the same. */
@@ -33,7 +34,8 @@ final class CostLineBuilder {
     ConsumableFinder.of(plan)
         .forEach(c -> lines.add(CostLine.of(c.what(), c.count(), c.source(), c.price(), units)));
     ToolNeeds needs = new ToolNeeds(plan);
-    needs.tools().forEach(t -> tool(t, needs));
+    needs.tools().stream().filter(t -> needs.count(t) > 0).forEach(t -> tool(t, needs));
+    needs.fromElsewhere().forEach(t -> elsewhere(t, needs));
     needs.missing().forEach(k -> noTool(k, needs));
     return lines;
   }
@@ -88,9 +90,20 @@ final class CostLineBuilder {
     lines.add(
         CostLine.of(
             HandoverDocument.said(tool.name()),
-            tool.kind().flatMap(needs::days).map(CostLineBuilder::days),
+            tool.kind().flatMap(needs::days).map(n -> CostLineBuilder.days(n * needs.count(tool))),
             Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::word)),
             tool.dayPrice(),
+            units));
+  }
+
+  /** The plan counts more of them than the book has. */
+  private void elsewhere(JobTool tool, ToolNeeds needs) {
+    lines.add(
+        CostLine.of(
+            HandoverDocument.said(tool.name()),
+            needs.days(tool.kind()).map(CostLineBuilder::days),
+            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().word()),
+            Figure.missing(HandoverDocument.said(tool.name())),
             units));
   }
 

@@ -55,6 +55,18 @@ final class ToolNeeds {
         .toList();
   }
 
+  /** How many of a book's tool are on the job. */
+  long count(ShopTool tool) {
+    List<JobTool> pieces = pieces();
+    return tool.kind().isKnown() ? JobTools.each(tool).filter(pieces::contains).count() : 1;
+  }
+
+  /** More of a kind than the shop has: from somewhere else, at a price that no book says. */
+  List<JobTool> fromElsewhere() {
+    List<JobTool> own = tools().stream().flatMap(JobTools::each).toList();
+    return pieces().stream().filter(p -> !own.contains(p)).toList();
+  }
+
   /** Kinds that steps hold and the book has no tool of. */
   List<ToolKind> missing() {
     return kinds().orElse(Set.of()).stream()

@@ -33,7 +33,7 @@ public final class BreathingRule {
    * @param named protection for vapour, as it was written
    * @param solvents by name
    */
-  public static RuleNote vapour(List<String> named, String solvents) {
+  public static RuleNote vapour(List<String> named, Object solvents) {
     Message finding =
         named.isEmpty()
             ? Message.of("work.breathing-rule.vapour-none-named", solvents)

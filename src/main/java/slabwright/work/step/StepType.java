@@ -79,6 +79,11 @@ public record StepType(
     return means == StepMeans.HAND && kind().grindsConcrete();
   }
 
+  /** Concrete ground by machine: each walks behind one of their own. */
+  public boolean isMachineGrinding() {
+    return means == StepMeans.MACHINE && kind().grindsConcrete();
+  }
+
   /** Whether it runs machines whose motors, switches or tools spark. */
   public boolean sparks() {
     return tools.stream().anyMatch(ToolKind::sparks);

@@ -56,7 +56,7 @@ class LabelPlacerTest {
     assertThat(labels.place(box(50, 40))).isEmpty();
   }
 
-  @Property(tries = 40)
+  @Property(tries = 200)
   void whatever_is_asked_no_two_boxes_overlap_and_none_leaves_the_frame(
       @ForAll @Size(30) List<@DoubleRange(min = 0, max = 80) Double> numbers) {
     LabelPlacer labels = new LabelPlacer(FRAME, 0.5);

@@ -9,6 +9,13 @@ import org.junit.jupiter.api.Test;
 import slabwright.words.Words;
 
 class DyeNeedTest {
+  private static final DyeRates EMPTY =
+      new DyeRates(
+          OptionalInt.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty());
+
   @Test
   void litres_are_area_times_coats_over_coverage_and_what_lands() {
     DyeNeed need = DyeNeed.of(2.5e6, book(4, 10, 0.2, 0.5));
@@ -24,7 +31,7 @@ class DyeNeedTest {
 
   @Test
   void what_the_shop_book_lacks_is_named_and_never_guessed() {
-    DyeNeed need = DyeNeed.of(2.5e6, DyeRates.EMPTY);
+    DyeNeed need = DyeNeed.of(2.5e6, EMPTY);
     assertThat(need.litres()).isEmpty();
     assertThat(need.missing())
         .extracting(Words.english()::say)

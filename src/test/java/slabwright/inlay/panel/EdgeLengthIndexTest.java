@@ -27,7 +27,7 @@ class EdgeLengthIndexTest {
     assertThat(field.between(5.01, 6)).isZero();
   }
 
-  @Property(tries = 100)
+  @Property(tries = 200)
   void the_field_sums_what_each_segment_gives(
       @ForAll @Size(min = 2, max = 40) List<@IntRange(min = 0, max = 100) Integer> ends,
       @ForAll @IntRange(min = 0, max = 100) int a,

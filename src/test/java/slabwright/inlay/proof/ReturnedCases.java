@@ -50,7 +50,20 @@ final class ReturnedCases {
     FRAMED_PAGE,
     FRAMED_PAGE_WITH_WORDS_IN_THE_FILM,
     A4_WITH_SCALE,
-    A4_WITHOUT_SCALE;
+    A4_WITHOUT_SCALE,
+    POLYLINE_EXPORT,
+    PNG,
+    JPEG,
+    SCAN_IN_A_PDF;
+
+    /** Whether nothing in it says how large it is meant to be, or what is pulled out. */
+    boolean staysOpen() {
+      return this == A4_WITHOUT_SCALE || this == POLYLINE_EXPORT || isPicture();
+    }
+
+    boolean isPicture() {
+      return this == PNG || this == JPEG || this == SCAN_IN_A_PDF;
+    }
 
     /** Whether the whole stencil is in one picture. */
     boolean isWhole() {
@@ -86,7 +99,8 @@ final class ReturnedCases {
         case LABELS_SWAPPED -> form.isOfPanels() || form == Form.OWN_PROOF_PAGE;
         case HALF_SIZE ->
             form == Form.WHOLE || form == Form.OWN_CUT_FILES || form == Form.A4_WITH_SCALE;
-        case TWO_PERCENT_LARGER, TURNED_ONE_DEGREE, PIECE_MISSING -> !framed;
+        case TWO_PERCENT_LARGER -> !framed && !form.isPicture();
+        case TURNED_ONE_DEGREE, PIECE_MISSING -> !framed;
         default -> true;
       };
     }
@@ -147,6 +161,10 @@ final class ReturnedCases {
           page("page.svg", size(fault), framed(drawn, true), 3000, 2600);
       case A4_WITH_SCALE -> a4(drawn, size(fault), "Scale 1:20");
       case A4_WITHOUT_SCALE -> a4(drawn, size(fault), "Sheet 1 of 1");
+      case POLYLINE_EXPORT -> page("lines.svg", size(fault), polylines(drawn), 3000, 2400);
+      case PNG -> add("screen.png", ReturnedPictures.png(first(drawn), set.blank()));
+      case JPEG -> add("photo.jpg", ReturnedPictures.jpeg(first(drawn), set.blank()));
+      case SCAN_IN_A_PDF -> add("scan.pdf", ReturnedPictures.scanned(first(drawn), set.blank()));
     }
     return List.copyOf(files);
   }
@@ -342,6 +360,24 @@ final class ReturnedCases {
     Affine where = Affine.move(100, 100);
     return edge(set.blank(), where)
         + path(drawn.stencils().get(0).openings().rings(), where, SHADE);
+  }
+
+  private static Region first(StencilSet drawn) {
+    return drawn.stencils().get(0).openings();
+  }
+
+  /** Every outline as a hairline of many points that ends a hundredth off its start. */
+  private String polylines(StencilSet drawn) {
+    StringBuilder all = new StringBuilder(edge(set.blank(), Affine.move(100, 100)));
+    for (Ring ring : first(drawn).map(Affine.move(100, 100)).rings()) {
+      all.append("<polyline ").append(LINE).append(" points=\"");
+      for (Vec p : ring.points()) {
+        all.append(String.format(Locale.ROOT, "%.4f,%.4f ", p.x(), p.y()));
+      }
+      Vec start = ring.points().get(0);
+      all.append(String.format(Locale.ROOT, "%.4f,%.4f\"/>%n", start.x() + 0.01, start.y()));
+    }
+    return all.toString();
   }
 
   private String one(StencilSet drawn, Panel panel, Fault fault) {

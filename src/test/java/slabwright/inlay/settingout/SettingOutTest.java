@@ -75,7 +75,7 @@ class SettingOutTest {
         .isEqualTo(Hand.RIGHT);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 200)
   void walking_the_stated_way_with_a_tape_ends_at_the_middle(
       @ForAll @DoubleRange(min = 1500, max = 8500) double x,
       @ForAll @DoubleRange(min = 1500, max = 6500) double y) {
@@ -233,7 +233,7 @@ class SettingOutTest {
     assertThat(1 - Math.exp(-q * q / 2)).isCloseTo(0.95, within(1e-4));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 200)
   void the_arcs_cross_at_the_point_on_the_stated_side(
       @ForAll @DoubleRange(min = 100, max = 9900) double x,
       @ForAll @DoubleRange(min = 100, max = 7900) double y) {

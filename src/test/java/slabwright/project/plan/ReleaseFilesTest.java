@@ -122,7 +122,7 @@ class ReleaseFilesTest {
   void a_graphic_that_is_not_there_cannot_be_accepted() throws IOException {
     Files.delete(folder.resolve(PlansOnDisk.GRAPHIC));
     var refused = files.accept(site.areas().get(0), PlansOnDisk.ring(site));
-    assertThat(Words.english().say(((Result.Refused<?>) refused).message()))
-        .startsWith("The graphic cannot be read: ");
+    assertThat(((Result.Refused<?>) refused).message().key())
+        .isEqualTo("project.plan.graphic-unreadable");
   }
 }

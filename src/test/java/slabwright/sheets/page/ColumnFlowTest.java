@@ -31,7 +31,7 @@ class ColumnFlowTest {
     return inks.stream().filter(Text.class::isInstance).map(i -> ((Text) i).words()).toList();
   }
 
-  @Property(tries = 25)
+  @Property(tries = 200)
   void every_row_is_set_once_and_inside_the_page(@ForAll @IntRange(min = 1, max = 150) int rows) {
     List<List<Ink>> pages =
         ColumnLayout.whole(PAGE, 2, List.of(new Heading("A table"), table(rows)));

@@ -124,7 +124,7 @@ class EditTest {
   }
 
   /** Invariant: undo all gives the first site, bit for bit; redo all the last. */
-  @Property(tries = 50)
+  @Property(tries = 200)
   void undo_all_gives_the_first_site_and_redo_all_the_last(@ForAll Random random) {
     Site first = square();
     History h = History.of(first);

@@ -12,7 +12,7 @@ import net.jqwik.api.constraints.LongRange;
 class SlopesTest {
   private static final double STEP = 1e-3;
 
-  @Property(tries = 40)
+  @Property(tries = 200)
   void slopes_are_those_of_the_value(
       @ForAll @LongRange(min = 0, max = 1000) long seed, @ForAll @IntRange(max = 4) int kind) {
     double[] xy = new RandomRoom(seed).truth();

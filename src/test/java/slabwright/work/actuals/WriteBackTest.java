@@ -92,7 +92,9 @@ class WriteBackTest {
   void what_the_plan_does_not_use_is_refused() {
     Result<WriteBack.NewBook> bad =
         WriteBack.of(PLAN, BOOK, List.of(actual(WriteBack.ActualKind.USED, "varnish", "1 gal")));
-    assertThat(Said.why(bad)).contains("varnish").contains("no floor");
+    assertThat(((Result.Refused<?>) bad).message().key())
+        .isEqualTo("work.write-back.the-plan-has-no-floor");
+    assertThat(Said.why(bad)).contains("varnish");
   }
 
   @Test

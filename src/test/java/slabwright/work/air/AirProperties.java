@@ -20,7 +20,7 @@ class AirProperties {
   private static final StepType COAT =
       StepType.coat("hall", new CoatNumber(1, 1), new AirEffect.Vapour("dye", 1));
 
-  @Property(tries = 100)
+  @Property(tries = 200)
   void more_air_never_raises_a_concentration(
       @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 200) Integer> minutes,
       @ForAll @DoubleRange(min = 0, max = 200) double less,
@@ -37,7 +37,7 @@ class AirProperties {
     }
   }
 
-  @Property(tries = 50)
+  @Property(tries = 200)
   void a_figure_is_never_capped(@ForAll @DoubleRange(min = 1, max = 1e6) double times) {
     VapourStep one = step("a", 0, 30, 1e6);
     VapourStep many = step("a", 0, 30, 1e6 * times);
@@ -48,7 +48,7 @@ class AirProperties {
     assertThat(big.layerPeakLel()).isCloseTo(3 * big.peakLel(), within(big.peakLel() * 1e-9));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 200)
   void the_worst_mean_of_a_stretch_lies_between_the_mean_from_the_start_and_the_peak(
       @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 200) Integer> minutes,
       @ForAll @DoubleRange(min = 0, max = 50) double air) {
@@ -60,7 +60,7 @@ class AirProperties {
     }
   }
 
-  @Property(tries = 50)
+  @Property(tries = 200)
   void with_the_air_that_fire_needs_the_mean_stays_at_a_quarter_of_the_limit(
       @ForAll @IntRange(min = 1, max = 1000) int minutes,
       @ForAll @DoubleRange(min = 1, max = 10) double mixing) {
@@ -71,7 +71,7 @@ class AirProperties {
     assertThat(a.stated().orElseThrow().peakLel()).isLessThanOrEqualTo(0.25 * (1 + 1e-9));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 200)
   void a_step_clears_no_sooner_than_the_curve_itself_falls(
       @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 200) Integer> minutes,
       @ForAll @DoubleRange(min = 1, max = 50) double air) {

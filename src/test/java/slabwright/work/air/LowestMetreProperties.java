@@ -112,7 +112,7 @@ class LowestMetreProperties {
     }
   }
 
-  @Property(tries = 50)
+  @Property(tries = 200)
   void a_closed_room_never_lets_anybody_in_again_and_bears_no_speed(
       @ForAll @DoubleRange(min = 1.01, max = 20) double left) {
     LowestMetre closed = new LowestMetre(ROOM, 0, 1, 20);

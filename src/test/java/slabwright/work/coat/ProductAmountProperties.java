@@ -15,7 +15,7 @@ import slabwright.work.book.Figure;
 import slabwright.work.book.Kit;
 
 class ProductAmountProperties {
-  @Property(tries = 100)
+  @Property(tries = 200)
   void half_the_coverage_doubles_the_volume(
       @ForAll @DoubleRange(min = 1e4, max = 1e9) double area,
       @ForAll @IntRange(min = 1, max = 5) int coats,

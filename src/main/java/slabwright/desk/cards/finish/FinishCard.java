@@ -8,6 +8,7 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.layout.HBox;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.LengthField;
 import slabwright.desk.cards.NumberRange;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SiteComputation;
@@ -157,17 +158,19 @@ public final class FinishCard extends Card {
             p -> replace(i, coat(p, coats().get(i).coats())));
     product.setMaxWidth(250);
     product.setId("product-" + i);
-    HBox line = new HBox();
-    rows.number(
-            words().say("desk.cards.finish.finish.coats"),
-            () -> i < coats().size() ? String.valueOf(coats().get(i).coats()) : "",
-            new NumberRange(1, 20),
-            v -> replace(i, coat(coats().get(i).product(), (int) Math.rint(v))))
-        .id("coats-" + i);
+    LengthField times =
+        rows.number(
+                words().say("desk.cards.finish.finish.coats"),
+                () -> i < coats().size() ? String.valueOf(coats().get(i).coats()) : "",
+                new NumberRange(1, 20),
+                v -> replace(i, coat(coats().get(i).product(), (int) Math.rint(v))))
+            .small()
+            .id("coats-" + i);
     var away =
         Controls.button(words().say("desk.cards.finish.finish.leave-out"), "link", () -> remove(i));
-    line.getChildren().addAll(Controls.spring(), away);
-    rows.getChildren().add(line);
+    if (times.getParent() instanceof HBox line) {
+      line.getChildren().add(away);
+    }
   }
 
   @Override

@@ -120,9 +120,9 @@ public final class ColoursCard extends Card {
 
   private static Message step(Use u, String hex) {
     return switch (u) {
-      case DYE -> Message.of("desk.cards.inlay.colours.dye-step", hex);
-      case LEAVE -> Message.of("desk.cards.inlay.colours.leave-step", hex);
-      case IGNORE -> Message.of("desk.cards.inlay.colours.ignore-step", hex);
+      case DYE -> Message.of("desk.cards.inlay.colours.dye-step", ColourNaming.of(hex));
+      case LEAVE -> Message.of("desk.cards.inlay.colours.leave-step", ColourNaming.of(hex));
+      case IGNORE -> Message.of("desk.cards.inlay.colours.ignore-step", ColourNaming.of(hex));
     };
   }
 

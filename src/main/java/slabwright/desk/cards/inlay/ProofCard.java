@@ -35,6 +35,10 @@ import slabwright.units.UnitSystem;
 /** The drawing that came back from the sign shop: what is wrong with it, and where. */
 public final class ProofCard extends Card {
   private static final double WIDE = 306;
+
+  /** So high at most that the verdict above it and all of it are in view together. */
+  private static final double HIGH = 300;
+
   private static final int MOST = 10;
 
   private final DeskContext bench;
@@ -129,7 +133,9 @@ public final class ProofCard extends Card {
     if (seen.asksForShading()) {
       nodes.add(shading(seen));
     }
-    nodes.add(picture(seen));
+    VBox verdict = new VBox(8, verdict(seen).row(words()), picture(seen));
+    verdict.setId("proof-verdict");
+    nodes.add(verdict);
     findings(seen, now).stream().limit(MOST).forEach(f -> nodes.add(f.row(words())));
     nodes.add(
         Controls.sentence(
@@ -190,6 +196,10 @@ public final class ProofCard extends Card {
   private Canvas picture(Proofs.CheckedProof seen) {
     double k = FxPainter.SCREEN;
     var drawing = ProofFaultInks.picture(seen.plan(), seen.report(), WIDE / k - 1);
+    double high = drawing.bounds().height() * k;
+    if (high > HIGH) {
+      drawing = ProofFaultInks.picture(seen.plan(), seen.report(), (WIDE / k - 1) * HIGH / high);
+    }
     Canvas canvas = new Canvas(WIDE, drawing.bounds().height() * k + 2);
     GraphicsContext g = canvas.getGraphicsContext2D();
     Tone tone = bench.settings().dark() ? Tone.DARK : Tone.LIGHT;
@@ -197,16 +207,18 @@ public final class ProofCard extends Card {
     return canvas;
   }
 
+  private FindingRow verdict(Proofs.CheckedProof seen) {
+    String verdict = bench.words().say(seen.report().message());
+    return switch (seen.report().verdict()) {
+      case CUT -> FindingRow.fine(verdict);
+      case DO_NOT_CUT -> new FindingRow(FindingRow.Sign.CANT, verdict, Optional.empty());
+      case CANNOT_TELL -> FindingRow.look(verdict);
+    };
+  }
+
   private List<FindingRow> findings(Proofs.CheckedProof seen, Inlay now) {
     List<FindingRow> all = new ArrayList<>();
     UnitSystem units = bench.desk().shown().units();
-    String verdict = bench.words().say(seen.report().message());
-    all.add(
-        switch (seen.report().verdict()) {
-          case CUT -> FindingRow.fine(verdict);
-          case DO_NOT_CUT -> new FindingRow(FindingRow.Sign.CANT, verdict, Optional.empty());
-          case CANNOT_TELL -> FindingRow.look(verdict);
-        });
     Optional<Affine> map = answers.inlay(now.id()).flatMap(a -> a.toSite(now));
     for (ProofFault f : seen.report().faults()) {
       Optional<Runnable> show =

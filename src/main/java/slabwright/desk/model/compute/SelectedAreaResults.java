@@ -128,6 +128,13 @@ public final class SelectedAreaResults implements AutoCloseable {
     changed.fire();
   }
 
+  /** Gives up the take-off; figures stay dimmed until the floor is asked for again. */
+  public void cancelTakeoff() {
+    takeoffs.cancel();
+    asked = Optional.empty();
+    changed.fire();
+  }
+
   /** Works everything out again, as after a graphic changed on disk. */
   public void recompute() {
     areas.forgetGraphics();

@@ -2,6 +2,7 @@ package slabwright.desk.model.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import slabwright.desk.model.PlanItem;
@@ -20,6 +21,9 @@ import slabwright.units.Message;
 
 /** Edits that move or remove whatever is picked, as one step. */
 public final class SelectionEdits {
+  /** Below this nothing moves, mm. */
+  private static final double STILL = 1e-6;
+
   private SelectionEdits() {}
 
   /** Moves or turns all that is picked; empty when nothing of it can move. */
@@ -61,6 +65,22 @@ public final class SelectionEdits {
   public static double normalAngle(double degrees) {
     double d = degrees % 360;
     return d > 180 ? d - 360 : d <= -180 ? d + 360 : d;
+  }
+
+  /** Moves each thing by its own way, as one step; empty when none of it goes anywhere. */
+  public static Optional<Edit> moveEach(FloorArea area, Map<PlanItem, Vec> shifts, Message name) {
+    List<Edit> edits = new ArrayList<>();
+    shifts.forEach(
+        (item, by) -> {
+          Move how = Move.by(by.x(), by.y());
+          boolean goes = by.length() > STILL;
+          if (goes && item instanceof PlanItem.OfMark m) {
+            edits.add(new MarkEdit.MoveAll(area.id(), Set.of(m.id()), how));
+          } else if (goes && item instanceof PlanItem.OfInlay i) {
+            area.inlay(i.id()).ifPresent(in -> edits.add(moved(area, in, how)));
+          }
+        });
+    return edits.isEmpty() ? Optional.empty() : Optional.of(new Edit.Several(name, edits));
   }
 
   /** Takes away all that is picked; walls stay. */

@@ -71,14 +71,13 @@ public final class PlanStorage implements AutoCloseable {
     return location().map(PlanLocation::plan);
   }
 
-  /** Opens a plan file; what a crash left in its journal comes back as one step. */
-  public void open(Path file) {
-    Result<OpenedPlan> read = PlanFiles.open(file);
-    if (read instanceof Result.Refused<OpenedPlan> refused) {
-      desk.refuse(refused.refusals().get(0));
-      return;
-    }
-    OpenedPlan opened = read.orThrow();
+  /** Reads a plan file; it may be large or far away, so not on the asking thread. */
+  public static Result<OpenedPlan> read(Path file) {
+    return PlanFiles.open(file);
+  }
+
+  /** Opens a plan that was read; what a crash left in its journal comes back as one step. */
+  public void open(Path file, OpenedPlan opened) {
     History past = History.of(opened.saved());
     last = Optional.of(PlanLocation.file(file));
     desk.open(
@@ -90,12 +89,8 @@ public final class PlanStorage implements AutoCloseable {
     settings.addRecent(file);
   }
 
-  /** Goes on with an untitled plan that was never saved, or with a plan whose journal was left. */
+  /** Goes on with an untitled plan that was never saved. */
   public void recover(Path what) {
-    if (!Files.isDirectory(what)) {
-      open(what);
-      return;
-    }
     Result<Site> left = PlanFiles.recover(what);
     if (left instanceof Result.Refused<Site> refused) {
       desk.refuse(refused.refusals().get(0));

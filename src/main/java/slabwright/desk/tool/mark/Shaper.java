@@ -4,25 +4,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import slabwright.desk.tool.LineTaker;
 import slabwright.desk.tool.OverlayScale;
 import slabwright.desk.tool.Touch;
 import slabwright.drawing.Ink;
 import slabwright.shape.Vec;
 import slabwright.site.Form;
 import slabwright.site.Spot;
-import slabwright.units.BareUnit;
 import slabwright.units.Message;
 import slabwright.units.Result;
 
 /** Draws the form of one mark, or of a row of them, by touches and typed lines. */
-interface Shaper {
-  /** What to do next. */
-  Message prompt();
+interface Shaper extends LineTaker {
 
   /** Forms that are finished by this touch; empty while there is more to do. */
   List<Form> press(Touch t);
-
-  default void drag(Touch t) {}
 
   default List<Form> release(Touch t) {
     return List.of();
@@ -31,33 +27,6 @@ interface Shaper {
   /** Why the last touch made nothing, when that has to be said. */
   default Optional<Message> why() {
     return Optional.empty();
-  }
-
-  default void hover(Touch t) {}
-
-  /** What a typed line is for now; empty when nothing can be typed. */
-  default Optional<Message> entry() {
-    return Optional.empty();
-  }
-
-  /** What a typed line may look like now. */
-  default Message example() {
-    return Message.of("desk.tool.example.length");
-  }
-
-  /** The unit of a bare number in a typed line now. */
-  default Optional<BareUnit> bare() {
-    return Optional.empty();
-  }
-
-  /** What a line that is being typed would be taken as; empty while it can't be read. */
-  default Optional<String> meaning(String line) {
-    return Optional.empty();
-  }
-
-  /** An arrow key says which way to go on. */
-  default boolean steer(int right, int up) {
-    return false;
   }
 
   /** The wall that the last finished forms were set against, counted from 0. */
@@ -71,10 +40,6 @@ interface Shaper {
   boolean stepBack();
 
   boolean clear();
-
-  default Optional<Vec> from() {
-    return Optional.empty();
-  }
 
   default List<Vec> corners() {
     return List.of();

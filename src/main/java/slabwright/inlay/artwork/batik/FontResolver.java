@@ -33,8 +33,8 @@ final class FontResolver implements FontFamilyResolver {
 
   /** Loaded once, when the first text is met: each loading leaves a temporary file behind. */
   private static final class Shipped {
-    static final Font REGULAR = shipped("DejaVuSans.ttf");
-    static final Font BOLD = shipped("DejaVuSans-Bold.ttf");
+    static final Font REGULAR = shipped(slabwright.drawing.FontFace.REGULAR);
+    static final Font BOLD = shipped(slabwright.drawing.FontFace.BOLD);
   }
 
   private final List<EmbeddedFont> carried;
@@ -50,13 +50,13 @@ final class FontResolver implements FontFamilyResolver {
     this.useInstalled = useInstalled;
   }
 
-  private static Font shipped(String file) {
-    try (InputStream in = FontResolver.class.getResourceAsStream("/fonts/" + file)) {
+  private static Font shipped(slabwright.drawing.FontFace face) {
+    try (InputStream in = face.open()) {
       return Font.createFont(Font.TRUETYPE_FONT, in);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (FontFormatException e) {
-      throw new IllegalStateException("the shipped font is damaged: " + file, e);
+      throw new IllegalStateException("the shipped font is damaged: " + face, e);
     }
   }
 

@@ -9,6 +9,7 @@ import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.GVTBuilder;
 import org.apache.batik.bridge.StrokingTextPainter;
 import org.apache.batik.gvt.GraphicsNode;
+import org.apache.batik.parser.ParseException;
 import org.w3c.dom.DOMException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -78,7 +79,7 @@ final class SceneBuilder {
         notes.add(
             Kind.PART_LEFT_OUT,
             Message.of("inlay.scene-builder.part-left-out", culprit.name, culprit.get("id")));
-      } catch (DOMException e) {
+      } catch (DOMException | ParseException e) {
         throw notUnderstood();
       }
     }

@@ -38,6 +38,9 @@ final class SceneVisitor {
 
   private static final String WHITE = "#ffffff";
 
+  /** A frame squeezed more than a million times one way is a line on any floor. */
+  private static final double FLATTEST = 1e-6;
+
   private final List<PaintedShape> shapes = new ArrayList<>();
   private final List<Lines.Lettering> texts = new ArrayList<>();
   private final OutlineBudget budget = new OutlineBudget();
@@ -91,7 +94,7 @@ final class SceneVisitor {
 
   private void visit(GraphicsNode node, SceneState outer) {
     SceneState state = entered(node, outer);
-    if (state.alpha() < FAINTEST) {
+    if (state.alpha() < FAINTEST || isFlat(state.toPage())) {
       return;
     }
     if (node.getFilter() != null) {
@@ -114,6 +117,16 @@ final class SceneVisitor {
         paint(shape.getShapePainter(), shape, state);
       }
     }
+  }
+
+  /** Whether all that is drawn falls on one line, where there is nothing to see or to cut. */
+  private static boolean isFlat(AffineTransform to) {
+    double norm =
+        to.getScaleX() * to.getScaleX()
+            + to.getShearX() * to.getShearX()
+            + to.getScaleY() * to.getScaleY()
+            + to.getShearY() * to.getShearY();
+    return !(Math.abs(to.getDeterminant()) > FLATTEST * norm);
   }
 
   private void note(TextNode text, int from, SceneState state) {

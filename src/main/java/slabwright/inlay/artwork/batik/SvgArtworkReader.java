@@ -17,6 +17,7 @@ import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.inlay.artwork.css.EmbeddedFont;
+import slabwright.inlay.artwork.css.EmbeddedPictures;
 import slabwright.inlay.artwork.css.Svg11Rewriter;
 import slabwright.inlay.artwork.css.SvgElement;
 import slabwright.inlay.artwork.css.SvgPageReader;
@@ -81,9 +82,13 @@ public final class SvgArtworkReader {
     List<EmbeddedFont> fonts = Svg11Rewriter.rewrite(root, notes);
     UseExpansionValidator.check(root);
     ArtworkPage page = SvgPageReader.settle(root);
+    double doubt = EmbeddedPictures.trace(root, notes);
     FontResolver book = new FontResolver(fonts, options.installedFonts());
     GraphicsNode scene = SceneBuilder.build(root, page, book, notes);
     List<PaintedShape> shapes = SceneVisitor.shapes(scene, new AffineTransform(), notes);
-    return new ArtworkBuilder(shapes, page, options, notes).build(name);
+    Artwork artwork = new ArtworkBuilder(shapes, page, options, notes).build(name);
+    return doubt > 0
+        ? artwork.tracedInPart(doubt * artwork.mmPerPx() * page.declaredPerDrawn())
+        : artwork;
   }
 }

@@ -16,6 +16,7 @@ import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.PathFlattener;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.inlay.artwork.css.EmbeddedPictures;
 import slabwright.inlay.artwork.css.Svg11Rewriter;
 import slabwright.inlay.artwork.css.SvgElement;
 import slabwright.inlay.artwork.css.SvgLayers;
@@ -39,6 +40,7 @@ public final class SvgOutlinesReader {
   private final List<DrawnOutlines.DrawnWords> words = new ArrayList<>();
   private AffineTransform toMm = new AffineTransform();
   private double tolerance = TOLERANCE_MM;
+  private double pictured;
 
   private SvgOutlinesReader() {}
 
@@ -77,7 +79,12 @@ public final class SvgOutlinesReader {
       reader.read(root, layer);
     }
     return new DrawnOutlines(
-        name, title, reader.outlines, reader.lines, reader.words, reader.tolerance);
+        name,
+        title,
+        reader.outlines,
+        reader.lines,
+        reader.words,
+        reader.tolerance + reader.pictured);
   }
 
   private void read(SvgElement root, String layer) {
@@ -86,6 +93,7 @@ public final class SvgOutlinesReader {
     UseExpansionValidator.check(root);
     ArtworkPage page = SvgPageReader.settle(root);
     double scale = page.declaredPerDrawn() * MM_PER_PX;
+    pictured = Math.max(pictured, EmbeddedPictures.trace(root, notes) * scale);
     toMm = AffineTransform.getScaleInstance(scale, scale);
     tolerance = Math.min(TOLERANCE_MM, PAGE_SHARE * scale * Math.max(page.width(), page.height()));
     SceneVisitor.Lines scene =

@@ -7,15 +7,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
-import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.units.Message;
 
 /**
  * Pictures in a drawing: one that nobody sees (hidden, empty, without size, or kept for use and
- * never used) is taken out with a note, one that is seen is refused.
+ * never used) is taken out with a note, one that is seen and lies outside the file is refused.
  */
 final class UnseenPictures {
   private static final Set<String> KEPT_FOR_USE =
@@ -83,7 +81,10 @@ final class UnseenPictures {
     String target = image.get("xlink:href").trim();
     boolean sized = !isNothing(image.get("width")) && !isNothing(image.get("height"));
     if (!unseen && sized && !target.isEmpty()) {
-      throw seen(target);
+      if (!target.startsWith("data:")) {
+        throw StyleRewriter.external(target);
+      }
+      return;
     }
     outer.children.remove(image);
     notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.unseen-pictures.left-out"));
@@ -91,12 +92,5 @@ final class UnseenPictures {
 
   private static boolean isNothing(String size) {
     return size.trim().matches("-.*|0*\\.?0+[a-z%]*");
-  }
-
-  private static RefusedArtworkException seen(String target) {
-    if (!target.startsWith("data:")) {
-      return StyleRewriter.external(target);
-    }
-    return new RefusedArtworkException(Reason.PICTURE, Message.of("inlay.svg11-rewriter.picture"));
   }
 }

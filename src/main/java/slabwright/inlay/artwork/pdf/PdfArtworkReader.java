@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkBuilder;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ArtworkPage;
@@ -23,10 +24,12 @@ import slabwright.inlay.artwork.SeeThrough;
 import slabwright.inlay.artwork.SoftMask;
 import slabwright.inlay.artwork.StrokeOutliner;
 import slabwright.inlay.artwork.WarningCollector;
+import slabwright.inlay.artwork.picture.TracedPicture;
 import slabwright.pdfin.painted.PdfNote;
 import slabwright.pdfin.painted.PdfPaintedShape;
 import slabwright.pdfin.painted.PdfPainting;
 import slabwright.pdfin.painted.PdfSoftMask;
+import slabwright.pdfin.picture.Picture;
 import slabwright.shape.Vec;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -41,6 +44,9 @@ public final class PdfArtworkReader {
   private final WarningCollector notes = new WarningCollector();
   private final IdentityHashMap<Path2D, ClipOutlines> clips = new IdentityHashMap<>();
   private final IdentityHashMap<PdfSoftMask, SoftMask> masks = new IdentityHashMap<>();
+
+  private double doubt;
+  private boolean leftOut;
 
   private PdfArtworkReader(PdfPainting painting) {
     this.painting = painting;
@@ -85,11 +91,13 @@ public final class PdfArtworkReader {
           ArtworkRefusal.Reason.PICTURE, Message.of("inlay.pdf-artwork.only-a-picture"));
     }
     ArtworkPage sheet = new ArtworkPage(painting.width(), painting.height(), 1, true);
-    return new ArtworkBuilder(shapes, sheet, options, notes).named(painting.names()).build(name);
+    Artwork artwork =
+        new ArtworkBuilder(shapes, sheet, options, notes).named(painting.names()).build(name);
+    return doubt > 0 ? artwork.tracedInPart(doubt * artwork.mmPerPx()) : artwork;
   }
 
   private boolean hasPicture() {
-    return painting.notes().stream().anyMatch(n -> n.kind() == PdfNote.Kind.PICTURE);
+    return leftOut || painting.notes().stream().anyMatch(n -> n.kind() == PdfNote.Kind.PICTURE);
   }
 
   private void sayName(String hex, String name) {
@@ -97,12 +105,38 @@ public final class PdfArtworkReader {
   }
 
   private void add(PdfPaintedShape s, List<PaintedShape> to) {
-    if (s.alpha() >= FAINTEST) {
+    if (s.picture().isPresent()) {
+      addPicture(s, s.picture().get(), to);
+    } else if (s.alpha() >= FAINTEST) {
       Path2D outline = onPage(s);
       budget.add(outline);
       Rectangle2D box = outline.getBounds2D();
       Vec place = new Vec(box.getCenterX(), box.getCenterY());
       to.add(shape(s, outline, SeeThrough.colour(Rgba.ofHex(s.hex()), s.alpha(), place, notes)));
+    }
+  }
+
+  /** A picture as the outlines traced of it; its paper stays bare where nothing is below. */
+  private void addPicture(PdfPaintedShape s, Picture picture, List<PaintedShape> to) {
+    TracedPicture traced;
+    try {
+      traced = TracedPicture.of(picture.png());
+    } catch (RefusedArtworkException noDrawing) {
+      notes.add(Kind.PART_LEFT_OUT, Message.of("inlay.embedded-pictures.left-out"));
+      leftOut = true;
+      return;
+    }
+    // rows of a picture run down, its square's y runs up
+    AffineTransform onPage = new AffineTransform(s.toPage());
+    onPage.concatenate(new AffineTransform(1 / traced.width(), 0, 0, -1 / traced.height(), 0, 1));
+    double along = Math.hypot(onPage.getScaleX(), onPage.getShearY());
+    double down = Math.hypot(onPage.getShearX(), onPage.getScaleY());
+    doubt = Math.max(doubt, traced.doubt() * Math.max(along, down));
+    boolean bare = traced.paper().isPresent() && to.isEmpty();
+    for (TracedPicture.Area area : traced.areas().subList(bare ? 1 : 0, traced.areas().size())) {
+      Path2D outline = new Path2D.Double(area.outline(), onPage);
+      budget.add(outline);
+      to.add(shape(s, outline, area.hex()));
     }
   }
 

@@ -94,8 +94,8 @@ final class BitmapReader {
 
   /**
    * A JPEG in printing inks, without its colour profile: near enough to tell which colours there
-   * are. The Adobe marker says whether inks are stored as brightness and difference, and that they
-   * are stored inverted (Adobe Technical Note 5116, 1992).
+   * are. The Adobe marker says that inks are stored inverted (255 is none), and whether what they
+   * leave to be 255 is stored as brightness and difference (Adobe Technical Note 5116, 1992).
    */
   private BufferedImage cmyk(ImageReader reader) throws IOException {
     if (!reader.canReadRaster()) {
@@ -127,9 +127,9 @@ final class BitmapReader {
     if (adobe == 2) {
       double u = m - 128;
       double v = y - 128;
-      m = c - 0.344136 * u - 0.714136 * v;
-      y = c + 1.772 * u;
-      c = c + 1.402 * v;
+      m = within(255 - (c - 0.344136 * u - 0.714136 * v));
+      y = within(255 - (c + 1.772 * u));
+      c = within(255 - (c + 1.402 * v));
     }
     if (adobe < 0) {
       c = 255 - c;
@@ -138,6 +138,10 @@ final class BitmapReader {
       k = 255 - k;
     }
     return PixelColour.packed(c * k / 255, m * k / 255, y * k / 255);
+  }
+
+  private static double within(double v) {
+    return Math.max(0, Math.min(255, v));
   }
 
   /** What the Adobe marker says of the colours; -1 without one. */

@@ -2,7 +2,7 @@ package slabwright.inlay.artwork.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import slabwright.inlay.artwork.Lab;
+import slabwright.units.CieLab;
 
 /** Which colours a picture holds and how often, in cells of four values of each channel. */
 final class ColourHistogram {
@@ -14,7 +14,7 @@ final class ColourHistogram {
   private final long[] blue = new long[CELLS];
 
   /** A cell in use: the mean of its pixels and how many they are. */
-  record Cell(int rgb, Lab lab, long count) {
+  record Cell(int rgb, CieLab lab, long count) {
     static Cell of(double r, double g, double b, long count) {
       int rgb = PixelColour.packed(r / count, g / count, b / count);
       return new Cell(rgb, PixelColour.lab(rgb), count);

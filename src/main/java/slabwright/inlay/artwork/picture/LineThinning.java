@@ -2,6 +2,7 @@ package slabwright.inlay.artwork.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
 
 /** Leaves out points that a line can do without (Douglas and Peucker, 1973). */
@@ -74,12 +75,6 @@ final class LineThinning {
   }
 
   private static double off(Vec p, Vec a, Vec b) {
-    Vec way = b.minus(a);
-    double length = way.length();
-    if (length == 0) {
-      return p.distanceTo(a);
-    }
-    double t = Math.max(0, Math.min(1, p.minus(a).dot(way) / (length * length)));
-    return p.distanceTo(a.towards(b, t));
+    return p.distanceTo(SegmentGeometry.nearest(a, b, p));
   }
 }

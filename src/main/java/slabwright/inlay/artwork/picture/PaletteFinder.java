@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
-import slabwright.inlay.artwork.Lab;
 import slabwright.inlay.artwork.picture.ColourHistogram.Cell;
+import slabwright.units.CieLab;
 
 /**
  * The few colours a picture was made of. Only pixels that look like all their neighbours vote, so
@@ -111,7 +111,7 @@ final class PaletteFinder {
   }
 
   private static List<Cell> modes(List<Cell> cells) {
-    List<Lab> centres = new ArrayList<>();
+    List<CieLab> centres = new ArrayList<>();
     for (Cell c : cells) {
       if (centres.stream().noneMatch(m -> m.deltaE(c.lab()) < APART)) {
         centres.add(c.lab());
@@ -134,7 +134,7 @@ final class PaletteFinder {
     return apart;
   }
 
-  private static List<Cell> means(List<Cell> cells, List<Lab> centres) {
+  private static List<Cell> means(List<Cell> cells, List<CieLab> centres) {
     double[][] sums = new double[centres.size()][4];
     for (Cell c : cells) {
       double[] s = sums[nearest(c.lab(), centres)];
@@ -153,7 +153,7 @@ final class PaletteFinder {
     return means;
   }
 
-  private static int nearest(Lab lab, List<Lab> centres) {
+  private static int nearest(CieLab lab, List<CieLab> centres) {
     int best = -1;
     double least = Double.MAX_VALUE;
     for (int i = 0; i < centres.size(); i++) {

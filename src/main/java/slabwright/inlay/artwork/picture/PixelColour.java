@@ -1,7 +1,7 @@
 package slabwright.inlay.artwork.picture;
 
-import slabwright.inlay.artwork.Lab;
 import slabwright.inlay.artwork.Rgba;
+import slabwright.units.CieLab;
 
 /**
  * Colours packed as {@code 0xrrggbb}, and how two of them are mixed in a pixel on an edge. Mixing
@@ -18,8 +18,8 @@ final class PixelColour {
     return "#%06x".formatted(rgb & 0xffffff);
   }
 
-  static Lab lab(int rgb) {
-    return Lab.of(hex(rgb));
+  static CieLab lab(int rgb) {
+    return CieLab.ofHex(hex(rgb));
   }
 
   static int packed(double r, double g, double b) {

@@ -50,8 +50,13 @@ final class ShadeMerging {
     if (b == LabelMap.OUTSIDE || a == b) {
       return;
     }
-    double here = share(x - REACH * dx, y - REACH * dy, a, b);
-    double there = share(x + (REACH + 1) * dx, y + (REACH + 1) * dy, a, b);
+    // the extremes, not the ends: across a thin line both ends are paper
+    double here = 1;
+    double there = 0;
+    for (int k = 0; k <= REACH; k++) {
+      here = Math.min(here, share(x - k * dx, y - k * dy, a, b));
+      there = Math.max(there, share(x + (k + 1) * dx, y + (k + 1) * dy, a, b));
+    }
     int low = Math.min(a, b);
     int high = Math.max(a, b);
     border[low][high]++;

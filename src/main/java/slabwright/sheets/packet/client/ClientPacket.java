@@ -148,7 +148,9 @@ public final class ClientPacket {
     List<ArtworkQuestion> asked = OpenQuestions.of(placed.artwork(), placed.inlay().spec());
     if (!asked.isEmpty()) {
       String words =
-          asked.stream().map(q -> context.say(q.message())).collect(Collectors.joining(" "));
+          asked.stream()
+              .map(q -> ColourWords.named(context.say(q.message()), context))
+              .collect(Collectors.joining(" "));
       blocks.add(new CautionBlock(context.say("sheets.client-packet.to-decide"), words));
       blocks.add(new Gap(3));
     }

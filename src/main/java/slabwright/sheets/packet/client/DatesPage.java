@@ -11,7 +11,6 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
-import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
@@ -53,9 +52,12 @@ final class DatesPage {
     if (!job.work().dated()) {
       blocks.add(new Paragraph(context.say("sheets.dates-page.not-dated")));
     }
-    blocks.add(new Paragraph(context.say("sheets.dates-page.temperature")));
+    blocks.add(
+        new Paragraph(
+            context.say("sheets.dates-page.temperature")
+                + " "
+                + context.say("sheets.dates-page.practice")));
     blocks.addAll(care());
-    blocks.add(new Paragraph(context.say("sheets.dates-page.practice")));
     return ColumnPages.of(context, draft, blocks);
   }
 
@@ -84,7 +86,7 @@ final class DatesPage {
     Set<String> all = new LinkedHashSet<>();
     floors.values().forEach(rows -> all.addAll(rows.keySet()));
     List<TableColumn> columns = new ArrayList<>(List.of(TableColumn.words("")));
-    floors.keySet().forEach(name -> columns.add(TableColumn.words(name)));
+    floors.keySet().forEach(name -> columns.add(TableColumn.narrow(name)));
     List<List<TableCell>> cells = new ArrayList<>();
     for (String what : all) {
       List<TableCell> row = new ArrayList<>(List.of(TableCell.of(what)));
@@ -128,8 +130,16 @@ final class DatesPage {
                     new Heading(context.say("sheets.dates-page.care", String.join(", ", names))),
                     new BulletBlock(care.stream().map(context::say).toList()))));
     return all.size() == 2
-        ? List.of(new Gap(3), new PairBlock(0.5, all.get(0), all.get(1)))
+        ? List.of(new PairBlock(share(floors.keySet()), all.get(0), all.get(1)))
         : all.stream().flatMap(List::stream).toList();
+  }
+
+  /** The longer of two lists gets the more width, within reason. */
+  private double share(Set<List<Message>> care) {
+    List<Integer> lengths =
+        care.stream().map(c -> c.stream().mapToInt(m -> context.say(m).length()).sum()).toList();
+    double first = lengths.get(0) / (double) (lengths.get(0) + lengths.get(1));
+    return Math.max(0.4, Math.min(0.6, first));
   }
 
   private Optional<ScheduledStep> first(AreaWorkPlan area) {

@@ -140,7 +140,7 @@ final class CrewCautions {
                 words.say(
                     "sheets.crew-cautions.entry",
                     QuantityFormat.number(l.limit().share() * 1e6, 0),
-                    l.solvent().name()));
+                    l.solvent().said()));
   }
 
   private static Optional<LimitComparison> lowest(

@@ -13,9 +13,13 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.days.LanesSheet;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
+import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.plan.Poster;
 import slabwright.sheets.prep.PrepSheet;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
@@ -30,19 +34,41 @@ public final class CrewPacket {
   public static List<FramedDraft> drafts(PacketContents job) {
     List<FramedDraft> pages =
         new ArrayList<>(FramedDraft.all(job.portrait(), new CrewDayPages(job).drafts()));
-    SheetContext context = job.landscape();
+    SheetContext wall = job.landscape();
+    SheetContext hand = job.portrait();
     Optional<String> alert = new CrewDayTexts(job).alerts().stream().findFirst();
+    List<Block> lists = new ArrayList<>();
+    List<FramedDraft> posters = new ArrayList<>();
     for (AreaResult area : job.areas()) {
-      for (PageDraft poster : posters(job, area, context)) {
-        pages.add(
-            new FramedDraft(context, alert.map(a -> stopped(poster, a, context)).orElse(poster)));
+      for (Poster p : posters(job, area, wall)) {
+        posters.addAll(FramedDraft.all(wall, p.pages()));
+        if (!p.listed().isEmpty()) {
+          lists.add(new Heading(hand.say("sheets.crew-packet.list-of", p.title(), p.area())));
+          lists.addAll(p.listed());
+        }
       }
     }
+    posters.addAll(FramedDraft.all(hand, lists(lists, hand)));
+    posters.forEach(p -> pages.add(alert.map(a -> stopped(p, a)).orElse(p)));
     return pages;
   }
 
+  /** What belongs to the posters and has no room on them, one after the other. */
+  private static List<PageDraft> lists(List<Block> lists, SheetContext hand) {
+    PageDraft draft =
+        new PageDraft(
+            hand.say("sheets.crew-packet.lists"),
+            hand.say("sheets.crew-packet.lists-say"),
+            "",
+            Optional.empty(),
+            List.of());
+    return lists.isEmpty() ? List.of() : ColumnPages.of(hand, draft, lists);
+  }
+
   /** The same poster with what stands against the job in red, beside the area's name. */
-  private static PageDraft stopped(PageDraft poster, String alert, SheetContext context) {
+  private static FramedDraft stopped(FramedDraft framed, String alert) {
+    SheetContext context = framed.context();
+    PageDraft poster = framed.draft();
     Bounds frame = context.page().frame();
     TextStyle red = context.type().strong().in(Palette.RED);
     double named = TextMeasure.width(poster.area(), context.type().body()) + BESIDE;
@@ -50,7 +76,8 @@ public final class CrewPacket {
     String words = TextMeasure.fitted(alert, red, right - frame.minX() - named);
     List<Ink> inks = new ArrayList<>(poster.inks());
     inks.add(Text.start(new Vec(frame.minX() + named, frame.minY() + UNDER_TITLE), words, red));
-    return new PageDraft(poster.title(), "", poster.area(), poster.scale(), inks);
+    return new FramedDraft(
+        context, new PageDraft(poster.title(), "", poster.area(), poster.scale(), inks));
   }
 
   /** The day pages for a phone without a network, as one HTML file. */
@@ -58,16 +85,15 @@ public final class CrewPacket {
     return new CrewDayHtml(job).write();
   }
 
-  private static List<PageDraft> posters(
-      PacketContents job, AreaResult area, SheetContext context) {
-    List<PageDraft> posters = new ArrayList<>(new PrepSheet(area.ways(), context).poster());
+  private static List<Poster> posters(PacketContents job, AreaResult area, SheetContext context) {
+    List<Poster> posters = new ArrayList<>(List.of(new PrepSheet(area.ways(), context).poster()));
     for (PlacedInlay inlay : area.inlays()) {
       inlay
           .settingOut(area.takeoff(), context.units())
           .ifPresent(
               s -> {
-                posters.addAll(new SettingOutPoster(area, inlay, s, context).drafts());
-                posters.addAll(new LayingPoster(area.takeoff().area(), inlay, s, context).drafts());
+                posters.add(new SettingOutPoster(area, inlay, s, context).poster());
+                posters.add(new LayingPoster(area.takeoff().area(), inlay, s, context).poster());
               });
     }
     job.work()
@@ -76,9 +102,9 @@ public final class CrewPacket {
     return posters;
   }
 
-  private static List<PageDraft> rolling(
+  private static List<Poster> rolling(
       PacketContents job, AreaResult area, AreaWorkPlan work, SheetContext context) {
-    return LanesSheet.all(
+    return LanesSheet.posters(
         area.takeoff(),
         work.coats().stream().filter(c -> !job.work().outlook().isHeld(work.id(), c)).toList(),
         context.say(job.work().book().origin()),

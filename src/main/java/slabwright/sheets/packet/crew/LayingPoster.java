@@ -25,13 +25,13 @@ import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Heading;
-import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.placement.SettingOutSteps;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanLabel;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.site.FloorArea;
 
 /** How the panels of one graphic are laid on the snapped lines, as the graphic is read. */
@@ -55,7 +55,7 @@ final class LayingPoster {
     this.cross = toSite.inverse().apply(inlay.inlay().middle().vec());
   }
 
-  List<PageDraft> drafts() {
+  Poster poster() {
     return new PlanSheet(
             context,
             context.say("sheets.laying-poster.title", inlay.inlay().name()),
@@ -63,7 +63,7 @@ final class LayingPoster {
             area.name(),
             CoordinateFrame.GRAPHIC,
             blank)
-        .poster(this::draw, blocks());
+        .poster(this::draw, blocks(), List.of());
   }
 
   /** Stencil after stencil: two never lie on the floor together. */

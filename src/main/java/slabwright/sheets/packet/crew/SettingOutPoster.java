@@ -26,7 +26,6 @@ import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Heading;
-import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.placement.SettingOutSteps;
@@ -34,6 +33,7 @@ import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanLabel;
 import slabwright.sheets.plan.PlanSheet;
+import slabwright.sheets.plan.Poster;
 import slabwright.work.AreaResult;
 
 /** The setting out of one graphic: the floor from the origin to the graphic, as large as fits. */
@@ -58,7 +58,7 @@ final class SettingOutPoster {
     this.blank = StencilInks.ring(inlay.plan().stencils().blank()).map(toSite);
   }
 
-  List<PageDraft> drafts() {
+  Poster poster() {
     return new PlanSheet(
             context,
             context.say("sheets.setting-out-poster.title", inlay.inlay().name()),
@@ -66,7 +66,7 @@ final class SettingOutPoster {
             takeoff.area().name(),
             CoordinateFrame.SITE,
             model())
-        .poster(this::draw, blocks());
+        .poster(this::draw, blocks(), List.of());
   }
 
   /** All that is measured and where it leads; the whole floor where nothing can be. */

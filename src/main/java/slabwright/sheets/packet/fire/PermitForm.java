@@ -62,7 +62,7 @@ final class PermitForm {
       for (SolventUse use : SolventUse.of(floor.work(), job.work())) {
         Solvent worst = use.worst();
         String product =
-            context.say("sheets.permit-form.product", use.product().label(), worst.name());
+            context.say("sheets.permit-form.product", use.product().label(), worst.said());
         rows.add(
             List.of(
                 TableCell.of(on(floor, product)),
@@ -112,7 +112,7 @@ final class PermitForm {
       for (SolventUse use : SolventUse.of(floor.work(), job.work())) {
         Solvent s = use.worst();
         s.strictest(ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES)
-            .map(l -> context.say("sheets.permit-form.stop-ppm", s.name(), l.share() * 1e6))
+            .map(l -> context.say("sheets.permit-form.stop-ppm", s.said(), l.share() * 1e6))
             .ifPresent(lines::add);
       }
     }

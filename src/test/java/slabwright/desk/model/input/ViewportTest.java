@@ -10,7 +10,7 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 
 class ViewportTest {
-  @Property(tries = 50)
+  @Property(tries = 200)
   void zooming_keeps_the_place_under_the_pointer(
       @ForAll @DoubleRange(min = 0.2, max = 5) double factor,
       @ForAll @DoubleRange(min = 0, max = 1400) double x,
@@ -21,7 +21,7 @@ class ViewportTest {
     assertThat(after.distanceTo(before)).isCloseTo(0, within(1e-6));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 200)
   void fitting_shows_all_of_the_bounds(
       @ForAll @DoubleRange(min = 100, max = 90_000) double w,
       @ForAll @DoubleRange(min = 100, max = 90_000) double h) {

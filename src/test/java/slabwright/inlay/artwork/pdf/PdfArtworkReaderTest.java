@@ -256,23 +256,25 @@ class PdfArtworkReaderTest {
     assertThat(art(pdf).painted().height()).isCloseTo(WIDTH / 2, within(0.1));
     Artwork other = (Artwork) PdfArtworkReader.read(pdf, "logo.pdf", 2, wide());
     assertThat(other.painted().height()).isCloseTo(WIDTH, within(0.1));
-    assertThat(refusal(pdf, 3)).contains("no page 3").contains("has 2");
+    assertThat(refusal(pdf, 3)).contains("pdfin.no-such-page, values=[3, 2]");
   }
 
   @Test
-  void a_page_that_is_empty_or_no_pdf_at_all_is_refused_in_a_sentence() throws IOException {
-    assertThat(refusal(PdfFile.of("n"), 1)).contains("nothing in it is painted");
+  void a_page_that_is_empty_or_no_pdf_at_all_is_refused() throws IOException {
+    assertThat(refusal(PdfFile.of("n"), 1)).contains("inlay.artwork.nothing-painted");
     byte[] broken = "%PDF-1.7\nnothing more".getBytes(StandardCharsets.US_ASCII);
-    assertThat(refusal(broken, 1)).contains("can't be read");
+    assertThat(refusal(broken, 1)).contains("pdfin.painting.unreadable");
   }
 
   private static ArtworkOptions wide() {
     return ArtworkOptions.ofWidth(WIDTH);
   }
 
+  /** The key of a refusal with those of the messages in it. */
   private static String refusal(byte[] pdf, int page) {
-    return Words.english()
-        .say(((ArtworkRefusal) PdfArtworkReader.read(pdf, "logo.pdf", page, wide())).message());
+    return ((ArtworkRefusal) PdfArtworkReader.read(pdf, "logo.pdf", page, wide()))
+        .message()
+        .toString();
   }
 
   private static List<String> said(Artwork art) {

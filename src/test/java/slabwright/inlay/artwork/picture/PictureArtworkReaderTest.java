@@ -3,11 +3,13 @@ package slabwright.inlay.artwork.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
@@ -131,14 +133,34 @@ class PictureArtworkReaderTest {
     assertThat(area(art, new Color(255, 0, 0))).isPositive();
   }
 
+  /** As drawing programs and converters write them: white paper used to come out black. */
+  @Test
+  void a_jpeg_in_inks_kept_as_brightness_and_difference_is_read() throws IOException {
+    byte[] marker = {
+      (byte) 0xff, (byte) 0xee, 0, 14, 'A', 'd', 'o', 'b', 'e', 0, 100, 0, 0, 0, 0, 2
+    };
+    // of what 255 less the inverted inks is: nothing on paper, 0 255 255 in the square
+    int[] paper = {0, 128, 128, 255};
+    int[] square = {179, 171, 0, 255};
+    Artwork art = (Artwork) read(inserted(inks(paper, square), marker), TraceSettings.TOLD);
+    assertThat(art.background().map(ColourRegion::hex)).contains("#ffffff");
+    assertThat(area(art, new Color(255, 0, 0))).isPositive();
+  }
+
   /** Magenta and yellow on white. */
   private static byte[] inks(boolean inverted) throws IOException {
+    int[] ink = {0, 255, 255, 0};
+    return inverted
+        ? inks(new int[] {255, 255, 255, 255}, Arrays.stream(ink).map(i -> 255 - i).toArray())
+        : inks(new int[4], ink);
+  }
+
+  private static byte[] inks(int[] paper, int[] square) throws IOException {
     WritableRaster inks = Raster.createInterleavedRaster(0, 96, 96, 4, null);
     for (int y = 0; y < 96; y++) {
       for (int x = 0; x < 96; x++) {
         boolean in = x >= 24 && x < 72 && y >= 24 && y < 72;
-        int[] ink = {0, in ? 255 : 0, in ? 255 : 0, 0};
-        inks.setPixel(x, y, Arrays.stream(ink).map(i -> inverted ? 255 - i : i).toArray());
+        inks.setPixel(x, y, in ? square : paper);
       }
     }
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
@@ -309,6 +331,24 @@ class PictureArtworkReaderTest {
     double k = art.mmPerPx();
     assertThat(area(art, BLUE) + art.colours().get(0).region().area()).isPositive();
     assertThat(art.colours().get(0).region().area() / (k * k)).isCloseTo(8000, within(80.0));
+  }
+
+  /** The line's softened edge pixels look like the sign, and both of its sides are paper. */
+  @Test
+  void a_thin_line_round_a_sign_is_no_shade_of_its_paper() throws IOException {
+    BufferedImage image = paper(900, 700, BufferedImage.TYPE_INT_RGB, Color.WHITE);
+    Graphics2D g = image.createGraphics();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g.setColor(new Color(0x5a6a75));
+    g.fillRect(300, 250, 200, 150);
+    g.setColor(Color.BLACK);
+    g.setStroke(new BasicStroke(2));
+    g.draw(new Rectangle2D.Double(60.3, 60.3, 780, 580));
+    g.dispose();
+    assertThat(traced(image).colours())
+        .extracting(ColourRegion::hex)
+        .containsExactlyInAnyOrder("#5a6a75", "#000000");
   }
 
   @Test

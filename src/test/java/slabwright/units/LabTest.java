@@ -1,4 +1,4 @@
-package slabwright.inlay.artwork;
+package slabwright.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -19,7 +19,7 @@ class LabTest {
     "#808080,53.59,0,0"
   })
   void corners_of_srgb(String hex, double l, double a, double b) {
-    Lab lab = Lab.of(hex);
+    CieLab lab = CieLab.ofHex(hex);
     assertThat(lab.l()).isCloseTo(l, within(0.02));
     assertThat(lab.a()).isCloseTo(a, within(0.03));
     assertThat(lab.b()).isCloseTo(b, within(0.03));
@@ -29,17 +29,18 @@ class LabTest {
   @ParameterizedTest
   @CsvSource({"#ffff00, 97.14", "#00ffff, 91.11", "#ff00ff, 60.32"})
   void secondaries_have_their_known_lightness(String hex, double expected) {
-    assertThat(Lab.of(hex).l()).isCloseTo(expected, within(0.02));
+    assertThat(CieLab.ofHex(hex).l()).isCloseTo(expected, within(0.02));
   }
 
   @Test
   void middle_grey_is_just_under_119_of_255() {
-    assertThat(Lab.of("#767676").l()).isLessThan(50);
-    assertThat(Lab.of("#777777").l()).isGreaterThan(50);
+    assertThat(CieLab.ofHex("#767676").l()).isLessThan(50);
+    assertThat(CieLab.ofHex("#777777").l()).isGreaterThan(50);
   }
 
   @Test
   void black_and_white_are_a_hundred_apart() {
-    assertThat(Lab.of("#000000").deltaE(Lab.of("#ffffff"))).isCloseTo(100, within(0.01));
+    assertThat(CieLab.ofHex("#000000").deltaE(CieLab.ofHex("#ffffff")))
+        .isCloseTo(100, within(0.01));
   }
 }

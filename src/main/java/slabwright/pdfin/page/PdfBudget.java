@@ -1,9 +1,9 @@
-package slabwright.pdfin.painted;
+package slabwright.pdfin.page;
 
 import slabwright.units.Message;
 
 /** How much a page may ask for: operators, points, shapes and depth, each counted as it comes. */
-final class PdfBudget {
+public final class PdfBudget {
   private static final int MOST_OPERATORS = 1_500_000;
   private static final int MOST_POINTS = 1_000_000;
   private static final int MOST_SHAPES = 100_000;
@@ -15,7 +15,7 @@ final class PdfBudget {
   private int shapes;
   private int depth;
 
-  void operator(int saved) {
+  public void operator(int saved) {
     if (++operators > MOST_OPERATORS) {
       throw over(Message.of("pdfin.painting.too-many-operators", MOST_OPERATORS));
     }
@@ -24,7 +24,7 @@ final class PdfBudget {
     }
   }
 
-  void point() {
+  public void point() {
     points(1);
   }
 
@@ -35,24 +35,24 @@ final class PdfBudget {
     }
   }
 
-  void shape() {
+  public void shape() {
     if (++shapes > MOST_SHAPES) {
       throw over(Message.of("pdfin.painting.too-many-shapes", MOST_SHAPES));
     }
   }
 
   /** A letter's outline has some dozen points. */
-  void glyph() {
+  public void glyph() {
     points(12);
   }
 
-  void enter() {
+  public void enter() {
     if (++depth > DEEPEST_COPY) {
       throw over(Message.of("pdfin.painting.copies-too-deep", DEEPEST_COPY));
     }
   }
 
-  void leave() {
+  public void leave() {
     depth--;
   }
 

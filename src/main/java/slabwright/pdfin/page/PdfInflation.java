@@ -1,4 +1,4 @@
-package slabwright.pdfin.painted;
+package slabwright.pdfin.page;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;

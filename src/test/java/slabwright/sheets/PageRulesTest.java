@@ -1,0 +1,152 @@
+package slabwright.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import slabwright.sheets.packet.Packet;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.words.Words;
+
+/**
+ * What must hold of every page of every packet: the tram hall on Letter and A4 in the suite, all
+ * samples, papers and languages in the long one.
+ */
+class PageRulesTest {
+  private static final List<String> SAMPLES = List.of("tram-hall", "bike-workshop", "depot-floor");
+
+  static Stream<Arguments> usual() {
+    return Stream.of(PaperSize.LETTER, PaperSize.A4)
+        .flatMap(
+            paper ->
+                Stream.of(Packet.values()).map(p -> Arguments.of("tram-hall", p, paper, "en")));
+  }
+
+  static Stream<Arguments> everything() {
+    List<Arguments> all = new ArrayList<>();
+    for (String sample : SAMPLES) {
+      for (PaperSize paper : List.of(PaperSize.LETTER, PaperSize.A4, PaperSize.TABLOID)) {
+        for (Packet p : Packet.values()) {
+          all.add(Arguments.of(sample, p, paper, "en"));
+          all.add(Arguments.of(sample, p, paper, "es"));
+        }
+      }
+    }
+    return all.stream();
+  }
+
+  private static List<PrintedPage> pages(
+      String sample, Packet packet, PaperSize paper, String language) {
+    return SheetSamples.sample(sample)
+        .packet(packet, paper, Words.of(Locale.forLanguageTag(language)))
+        .pages();
+  }
+
+  private static List<String> all(List<PrintedPage> pages, Function<PageRules, List<String>> rule) {
+    return pages.stream().flatMap(p -> rule.apply(new PageRules(p)).stream()).toList();
+  }
+
+  private static void hold(List<PrintedPage> pages) {
+    assertThat(all(pages, PageRules::inkOutside)).isEmpty();
+    assertThat(all(pages, PageRules::wordsOnWords)).isEmpty();
+    assertThat(all(pages, PageRules::wordsOnSigns)).isEmpty();
+    assertThat(all(pages, PageRules::wordsHidden)).isEmpty();
+    Set<Long> sizes = new TreeSet<>();
+    pages.forEach(p -> sizes.addAll(new PageRules(p).sizes()));
+    assertThat(sizes).hasSizeLessThanOrEqualTo(4).allMatch(s -> s >= 100);
+    List<String> empty = new ArrayList<>();
+    for (PrintedPage page : pages.subList(0, Math.max(0, pages.size() - 1))) {
+      double full = new PageRules(page).full();
+      if (full < 0.4) {
+        empty.add(page.name() + " " + Math.round(full * 100) + " %");
+      }
+    }
+    assertThat(empty).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("usual")
+  void every_page_can_be_read_and_is_worth_its_paper(
+      String sample, Packet packet, PaperSize paper, String language) {
+    hold(pages(sample, packet, paper, language));
+  }
+
+  @Tag("long")
+  @ParameterizedTest
+  @MethodSource("everything")
+  void every_page_of_every_sample_in_every_language_can_be_read(
+      String sample, Packet packet, PaperSize paper, String language) {
+    hold(pages(sample, packet, paper, language));
+  }
+
+  @Test
+  void a_client_signs_on_the_page_that_shows_what_is_signed() {
+    for (PaperSize paper : List.of(PaperSize.LETTER, PaperSize.A4)) {
+      List<PrintedPage> pages = pages("tram-hall", Packet.CLIENT, paper, "en");
+      assertThat(pages).hasSizeLessThanOrEqualTo(4);
+      for (PrintedPage page : pages) {
+        String words = new PageRules(page).words();
+        if (words.contains("signature and name")) {
+          assertThat(words).containsAnyOf("Dye can't be taken out", "For all of the above");
+        }
+      }
+      assertThat(pages.stream().map(p -> new PageRules(p).words()))
+          .anyMatch(w -> w.contains("signature and name") && w.contains("7′ 10 1/2″"));
+    }
+  }
+
+  @Test
+  void the_fire_form_is_signed_where_its_numbers_stand_in_spanish_too() {
+    for (String language : List.of("en", "es")) {
+      List<PrintedPage> pages =
+          pages("tram-hall", Packet.FIRE_AND_SAFETY, PaperSize.LETTER, language);
+      String signature = language.equals("en") ? "Fire authority" : "Autoridad de bomberos";
+      List<String> signed =
+          pages.stream()
+              .map(p -> new PageRules(p).words())
+              .filter(w -> w.contains(signature))
+              .toList();
+      assertThat(signed).isNotEmpty().allMatch(w -> w.contains("29 CFR 1926.1202"));
+    }
+  }
+
+  @Test
+  void the_middle_of_the_graphic_is_told_from_one_origin_on_every_paper() {
+    String origin = "from the middle of main doors straight in 7′ 2″";
+    assertThat(
+            pages("tram-hall", Packet.CLIENT, PaperSize.LETTER, "en").stream()
+                .map(p -> new PageRules(p).words()))
+        .anyMatch(w -> w.contains(origin));
+    String poster =
+        pages("tram-hall", Packet.CREW, PaperSize.LETTER, "en").stream()
+            .filter(p -> p.name().contains("setting-out"))
+            .map(p -> new PageRules(p).words())
+            .findFirst()
+            .orElseThrow();
+    assertThat(poster).contains("middle of main doors", "Measure 7′ 2″");
+  }
+
+  @Test
+  void no_page_says_first_over_words_that_say_as_you_go() {
+    List<String> rolled =
+        pages("tram-hall", Packet.CREW, PaperSize.LETTER, "en").stream()
+            .map(p -> new PageRules(p).words())
+            .filter(w -> w.contains("cut in as you go"))
+            .toList();
+    assertThat(rolled)
+        .isNotEmpty()
+        .allMatch(w -> w.contains("Cut in as you go"))
+        .noneMatch(w -> w.contains("Cut in first"));
+  }
+}
