@@ -102,7 +102,10 @@ class PageRulesTest {
         }
       }
       assertThat(pages.stream().map(p -> new PageRules(p).words()))
-          .anyMatch(w -> w.contains("signature and name") && w.contains("7′ 10 1/2″"));
+          .anyMatch(
+              w ->
+                  w.contains("signature and name")
+                      && (w.contains("7′ 10 1/2″") || w.contains("2.400 m wide")));
     }
   }
 

@@ -51,8 +51,7 @@ record GraphicBlock(PlacedInlay placed, double size, SheetContext context) imple
       Ring box = Ring.rectangle(x, y, x + SWATCH, y + SWATCH);
       inks.addAll(DyeStyle.flat(s.colour()).on(List.of(box)));
       List<String> lines =
-          TextMeasure.wrap(
-              context.say(placed.colourName(s.colour())), type.body(), room - SWATCH - 2);
+          named(context.say(placed.colourName(s.colour())), type, room - SWATCH - 2);
       double at = y + SWATCH / 2 + 1.4 - (lines.size() - 1) * type.leading() / 2;
       for (String line : lines) {
         inks.add(Text.start(new Vec(x + SWATCH + 2, at), line, type.body()));
@@ -61,6 +60,14 @@ record GraphicBlock(PlacedInlay placed, double size, SheetContext context) imple
       y += Math.max(SWATCH, lines.size() * type.leading()) + 1.5;
     }
     return y;
+  }
+
+  /** A name in lines; one that is too long for its line parts at its hyphen only. */
+  private static List<String> named(String name, TypeSizes type, double width) {
+    List<String> lines = TextMeasure.wrap(name, type.body(), width);
+    return String.join(" ", lines).equals(name)
+        ? lines
+        : TextMeasure.wrap(name.replace("-", "- "), type.body(), width);
   }
 
   /** The largest thing known by everybody that has room. */

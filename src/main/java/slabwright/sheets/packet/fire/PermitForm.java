@@ -7,7 +7,6 @@ import java.util.function.Function;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
-import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.SignatureLine;
@@ -45,7 +44,6 @@ final class PermitForm {
     blocks.add(
         CautionBlock.stop(context.say("sheets.permit-form.stop"), String.join(" ", stopNumbers())));
     blocks.add(liquids());
-    blocks.add(new Heading(context.say("sheets.permit-form.facts")));
     blocks.add(facts());
     blocks.add(new PairBlock(0.5, List.of(filled(true)), List.of(filled(false))));
     blocks.add(
