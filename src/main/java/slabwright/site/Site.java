@@ -8,7 +8,7 @@ import slabwright.units.UnitSystem;
 /**
  * The job's place. Frame: millimetres, x right, y up, turns counter-clockwise.
  *
- * @param note one line printed under the name on every sheet, such as "invented sample site"
+ * @param note one line printed under the name on every sheet, such as "invented"
  * @param start when work begins, for the day plan
  */
 public record Site(

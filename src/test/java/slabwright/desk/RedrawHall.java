@@ -24,7 +24,7 @@ final class RedrawHall {
 
   void site() throws TimeoutException {
     hands.fill("site-name-field", "Tram Hall Library");
-    hands.fill("site-note", "invented sample site");
+    hands.fill("site-note", "invented");
     hands.fill("site-start", "2026-12-07 07:30");
     hands.fill("contractor-name", "Sound Slab Floors (invented)");
     hands.fill("contractor-contact", "K. R. (invented)").fill("contractor-phone", "555 0100");

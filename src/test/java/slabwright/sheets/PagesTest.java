@@ -143,7 +143,7 @@ class PagesTest {
         .contains(
             "Lime Street Floors (invented)",
             "555 0100",
-            "for Tram Hall trust (invented) · invented sample site");
+            "for Tram Hall trust (invented) · invented");
   }
 
   @Test

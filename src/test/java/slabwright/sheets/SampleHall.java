@@ -24,7 +24,7 @@ public final class SampleHall {
 
   static Site site() {
     return Site.empty("Tram Hall Library", UnitSystem.FEET_INCHES)
-        .withNote("invented sample site")
+        .withNote("invented")
         .withAreas(List.of(area()));
   }
 

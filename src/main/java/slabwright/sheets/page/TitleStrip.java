@@ -85,13 +85,14 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
         : context.say("sheets.title-strip.client", issue.client());
   }
 
-  /** What is noted of the site, beside its name where there is room for all of it. */
+  /** What is noted of the site, beside its name where the client stands below. */
   private void note(List<Ink> inks, double x, double room) {
-    TextStyle plain = context.type().small();
-    double named = TextMeasure.width(issue.site(), context.type().label()) + 2;
-    if (!issue.client().isEmpty() && named + TextMeasure.width(issue.note(), plain) <= room) {
+    if (!issue.client().isEmpty() && !issue.note().isEmpty()) {
+      TextStyle plain = context.type().small();
+      double named = TextMeasure.width(issue.site(), context.type().label()) + 2;
+      String said = TextMeasure.fitted(issue.note(), plain, room - named);
       double y = context.page().titleStrip().minY() + 4.7;
-      inks.add(Text.start(new Vec(x + named, y), issue.note(), plain));
+      inks.add(Text.start(new Vec(x + named, y), said, plain));
     }
   }
 
