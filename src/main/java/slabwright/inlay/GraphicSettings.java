@@ -21,11 +21,6 @@ public record GraphicSettings(int page, TraceSettings tracing, Map<String, Strin
     merged = SortedCopy.of(merged);
   }
 
-  /** Every colour stands for itself. */
-  public GraphicSettings(int page, TraceSettings tracing) {
-    this(page, tracing, Map.of());
-  }
-
   /** As an inlay's source says. */
   public static GraphicSettings of(GraphicSource source) {
     TraceSettings tracing =
@@ -40,6 +35,6 @@ public record GraphicSettings(int page, TraceSettings tracing, Map<String, Strin
                         Optional.of(t.background()),
                         List.of()))
             .orElse(TraceSettings.TOLD);
-    return new GraphicSettings(source.page().orElse(1), tracing);
+    return new GraphicSettings(source.page().orElse(1), tracing, Map.of());
   }
 }
