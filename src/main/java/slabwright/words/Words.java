@@ -7,6 +7,10 @@ import java.text.FieldPosition;
 import java.text.Format;
 import java.text.MessageFormat;
 import java.text.ParsePosition;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -112,7 +116,24 @@ public final class Words {
   }
 
   private Object value(Object v) {
-    return v instanceof Message m ? say(m) : v instanceof String text ? printable(text) : v;
+    if (v instanceof Message m) {
+      return say(m);
+    }
+    if (v instanceof String text) {
+      return printable(text);
+    }
+    return v instanceof TemporalAccessor t ? told(t) : v;
+  }
+
+  /** A day, an hour, or both as the reader writes them: Dec 17 and 10:15 AM in the States. */
+  private String told(TemporalAccessor t) {
+    String pattern =
+        t instanceof LocalTime
+            ? this.say("units.message.hour-as-java-pattern")
+            : t instanceof LocalDate
+                ? this.say("units.message.day-as-java-pattern")
+                : this.say("units.message.moment-as-java-pattern");
+    return DateTimeFormatter.ofPattern(pattern, locale).format(t);
   }
 
   /** Without the signs that no reader sees but a terminal or a page may trip over. */

@@ -60,7 +60,11 @@ public final class JobTools {
     return all;
   }
 
-  /** The pieces that the shop has of one tool. */
+  /**
+   * The pieces that the shop has of one tool.
+   *
+   * @throws java.util.NoSuchElementException when the book does not say of what kind it is
+   */
   public static Stream<JobTool> each(ShopTool tool) {
     int count = tool.count().maybe().orElse(1);
     ToolKind kind = tool.kind().maybe().orElseThrow();

@@ -138,8 +138,7 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
 
   private static Optional<Message> noTime(WorkStep step, LocalDate day, Figure<Duration> dries) {
     return dries instanceof Figure.Refused<Duration> refused
-        ? Optional.of(
-            Message.of("work.weather.no-time", step.name(), day.toString(), refused.why()))
+        ? Optional.of(Message.of("work.weather.no-time", step.name(), day, refused.why()))
         : Optional.empty();
   }
 
@@ -201,11 +200,7 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
         .map(
             limit ->
                 Message.of(
-                    "work.weather.cold",
-                    step.name(),
-                    day.toString(),
-                    text(low.getAsDouble()),
-                    text(limit)));
+                    "work.weather.cold", step.name(), day, text(low.getAsDouble()), text(limit)));
   }
 
   private Optional<Message> hot(WorkStep step, Laying laying, DayForecast today) {
@@ -219,7 +214,7 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
                 Message.of(
                     "work.weather.hot",
                     step.name(),
-                    today.on().toString(),
+                    today.on(),
                     text(high.getAsDouble()),
                     text(limit)));
   }
@@ -230,19 +225,13 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
         .findFirst()
         .map(
             d ->
-                Message.of(
-                    "work.weather.rain",
-                    step.name(),
-                    d.on().toString(),
-                    d.rain().getAsDouble(),
-                    RAIN));
+                Message.of("work.weather.rain", step.name(), d.on(), d.rain().getAsDouble(), RAIN));
   }
 
   private static Optional<Message> humid(WorkStep step, DayForecast today) {
     double humidity = today.humidity().orElse(0);
     return humidity > DewPoint.HIGHEST_HUMIDITY
-        ? Optional.of(
-            Message.of("work.weather.humid", step.name(), today.on().toString(), humidity))
+        ? Optional.of(Message.of("work.weather.humid", step.name(), today.on(), humidity))
         : Optional.empty();
   }
 
@@ -259,8 +248,7 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
     return low - dew >= OVER_DEW_POINT
         ? Optional.empty()
         : Optional.of(
-            Message.of(
-                "work.weather.dew", step.name(), today.on().toString(), text(low), text(dew)));
+            Message.of("work.weather.dew", step.name(), today.on(), text(low), text(dew)));
   }
 
   /** What has to be checked on the days that a plan gives the coats. */
@@ -297,7 +285,7 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
             && d.rain().isPresent();
     return whole
         ? Optional.empty()
-        : Optional.of(Message.of("work.weather.incomplete", s.task().name(), day.toString()));
+        : Optional.of(Message.of("work.weather.incomplete", s.task().name(), day));
   }
 
   /** Batches are as large as the readings let them be; a warmer day leaves less time for each. */
@@ -316,7 +304,7 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
                     "work.weather.pot-life",
                     s.task().name(),
                     text(c),
-                    s.start().toLocalDate().toString(),
+                    s.start().toLocalDate(),
                     text(high.getAsDouble())));
   }
 

@@ -143,7 +143,8 @@ class PagesTest {
         .contains(
             "Lime Street Floors (invented)",
             "555 0100",
-            "for Tram Hall trust (invented) · invented");
+            "for Tram Hall trust (invented)",
+            "invented");
   }
 
   @Test

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -23,7 +24,8 @@ import slabwright.work.days.TimeSpan;
 /** All values of some JSON files, to look printed numbers up in. */
 final class PrintedNumbers {
   private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEE, MMM d, h:mm\u00a0a", Locale.ENGLISH);
+  private static final String STATES = "MMM\u00a0d,\u00a0uuuu";
   private static final String NUMBER = "\\d[\\d,]*(?:\\.\\d+)?";
   private static final String UNIT =
       " ?(sq ft|m²|gal|fl oz|mL|L|mil|µm|kg|lb|cfm|m³/h|ppm|%|°F|°C|×|ft|mm|m)(?![\\w²³/])";
@@ -83,11 +85,22 @@ final class PrintedNumbers {
     }
   }
 
-  /** A day is a value of its own: in the JSON it stands whole, in words of its own. */
+  private static final Pattern DAY =
+      Pattern.compile("[A-Z][a-z]{2}\u00a0\\d+,\u00a0\\d{4}|\\d+\u00a0[A-Z][a-z]{2}\u00a0\\d{4}");
+
+  /** A day is a value of its own: in the JSON it stands whole, as a date or in a sentence. */
   private String withoutKnownDays(String text) {
-    return Pattern.compile("\\d{4}-\\d\\d-\\d\\d")
-        .matcher(text)
-        .replaceAll(m -> words.indexOf("\n" + m.group() + "\n") < 0 ? m.group() : "");
+    return DAY.matcher(text).replaceAll(m -> isKnown(day(m.group())) ? "" : m.group());
+  }
+
+  private boolean isKnown(LocalDate day) {
+    String said = DateTimeFormatter.ofPattern(STATES, Locale.ENGLISH).format(day);
+    return words.indexOf("\n" + day + "\n") >= 0 || words.indexOf(said) >= 0;
+  }
+
+  private static LocalDate day(String printed) {
+    String order = Character.isDigit(printed.charAt(0)) ? "d\u00a0MMM\u00a0uuuu" : STATES;
+    return LocalDate.parse(printed, DateTimeFormatter.ofPattern(order, Locale.ENGLISH));
   }
 
   /** The numbers in a printed text that are not among the values. */
@@ -114,7 +127,10 @@ final class PrintedNumbers {
   private void look(String printed, List<String> missing) {
     String rest =
         strip(
-            printed, "[A-Z][a-z]{2} \\d+ [A-Z][a-z]{2} \\d\\d:\\d\\d", moments::contains, missing);
+            printed,
+            "[A-Z][a-z]{2}, [A-Z][a-z]{2} \\d+, \\d+:\\d\\d\u00a0[AP]M",
+            moments::contains,
+            missing);
     rest =
         strip(
             rest,

@@ -1,10 +1,8 @@
 package slabwright.work.handover;
 
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import slabwright.site.Finish;
 import slabwright.units.Message;
@@ -28,8 +26,6 @@ public record Reopening(
     Figure<LocalDateTime> lastCoat,
     Figure<LocalDateTime> light,
     Figure<LocalDateTime> full) {
-  private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
   /** How the floor is kept, one sentence each: common practice. */
   public List<Message> care() {
     return last(area).map(last -> CareList.of(area, last)).orElse(List.of());
@@ -92,13 +88,7 @@ public record Reopening(
 
   /** A day with its weekday, and an hour; the bundle has the names of days and months. */
   static Message moment(LocalDateTime t) {
-    return Message.of(
-        "work.reopening.moment",
-        t.getDayOfWeek().getValue(),
-        t.getDayOfMonth(),
-        t.getMonthValue(),
-        t.getYear(),
-        HOUR.format(t));
+    return Message.of("work.reopening.moment", t);
   }
 
   /** The sheet to leave with the client: hours that people keep, never earlier than dry. */
@@ -107,11 +97,7 @@ public record Reopening(
         care().stream().map(c -> HandoverDocument.Row.fact(c, "")).toList();
     List<Message> intro = new ArrayList<>();
     intro.add(plan.book().origin());
-    intro.add(
-        Message.of(
-            "work.reopening.opening-hours",
-            HOUR.format(OpeningHours.OPENS),
-            HOUR.format(OpeningHours.SHUTS)));
+    intro.add(Message.of("work.reopening.opening-hours", OpeningHours.OPENS, OpeningHours.SHUTS));
     intro.add(Message.of("work.reopening.times-are-for-the-temperature"));
     if (!plan.dated()) {
       intro.add(Message.of("work.reopening.the-site-has-no-start"));

@@ -81,10 +81,10 @@ public record Scope(
         return Message.of("work.scope.declined");
       }
       if (declinedBy.isEmpty()) {
-        return Message.of("work.scope.declined-on", declinedOn.get().toString());
+        return Message.of("work.scope.declined-on", declinedOn.get());
       }
       return declinedOn
-          .map(d -> Message.of("work.scope.declined-by-on", declinedBy.get(), d.toString()))
+          .map(d -> Message.of("work.scope.declined-by-on", declinedBy.get(), d))
           .orElse(Message.of("work.scope.declined-by", declinedBy.get()));
     }
   }

@@ -48,10 +48,9 @@ final class ToolNeeds {
   /** Those tools one by one, as many of a kind as the plan or the book says. */
   List<JobTool> pieces() {
     Optional<Set<ToolKind>> kinds = kinds();
-    List<ToolKind> missing = missing();
     return JobTools.of(plan.book(), plan.site().job().crew()).stream()
         .filter(t -> kinds.isEmpty() || kinds.get().contains(t.kind()))
-        .filter(t -> !missing.contains(t.kind()))
+        .filter(t -> isInBook(t.kind()))
         .toList();
   }
 
@@ -63,15 +62,18 @@ final class ToolNeeds {
 
   /** More of a kind than the shop has: from somewhere else, at a price that no book says. */
   List<JobTool> fromElsewhere() {
-    List<JobTool> own = tools().stream().flatMap(JobTools::each).toList();
+    List<JobTool> own =
+        tools().stream().filter(t -> t.kind().isKnown()).flatMap(JobTools::each).toList();
     return pieces().stream().filter(p -> !own.contains(p)).toList();
   }
 
   /** Kinds that steps hold and the book has no tool of. */
   List<ToolKind> missing() {
-    return kinds().orElse(Set.of()).stream()
-        .filter(k -> plan.book().tools().stream().noneMatch(t -> t.is(k)))
-        .toList();
+    return kinds().orElse(Set.of()).stream().filter(k -> !isInBook(k)).toList();
+  }
+
+  private boolean isInBook(ToolKind kind) {
+    return plan.book().tools().stream().anyMatch(t -> t.is(kind));
   }
 
   /** On how many days a tool of a kind is on site; a fan stays until the air is clear. */

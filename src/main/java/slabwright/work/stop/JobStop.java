@@ -60,8 +60,8 @@ public record JobStop(String area, String where, Stop.Kind kind, Stop.State stat
   public Message standing() {
     if (state instanceof Stop.Cleared c) {
       return c.report().isBlank()
-          ? Message.of("work.stop.cleared", c.by(), c.on().toString())
-          : Message.of("work.stop.cleared-by-report", c.by(), c.on().toString(), c.report());
+          ? Message.of("work.stop.cleared", c.by(), c.on())
+          : Message.of("work.stop.cleared-by-report", c.by(), c.on(), c.report());
     }
     if (state instanceof Stop.Confirmed c) {
       return c.reason().isBlank()
