@@ -74,15 +74,15 @@ public final class ScopeSheet {
           List.of(
               TableCell.of(context.say("sheets.scope-sheet.what-and-source", l.what(), l.source())),
               TableCell.of(context.say(l.quantity().text(q -> q))),
-              TableCell.of(context.say(l.unitPrice().text(BigDecimal::toPlainString))),
+              TableCell.of(context.say(l.unitPrice().text(this::money))),
               TableCell.of(
                   l.amount()
                       .maybe()
-                      .map(BigDecimal::toPlainString)
+                      .map(this::money)
                       .orElseGet(() -> context.say("sheets.scope-sheet.open")))));
     }
     boolean whole = cost.total().isKnown();
-    String sum = (whole ? cost.total().maybe().orElseThrow() : cost.known()).toPlainString();
+    String sum = money(whole ? cost.total().maybe().orElseThrow() : cost.known());
     String label =
         whole
             ? context.say("sheets.scope-sheet.total")
@@ -99,6 +99,10 @@ public final class ScopeSheet {
             List.of(TableCell.of(label), TableCell.of(""), TableCell.of(""), TableCell.of(sum))));
     blocks.add(new Gap(3));
     return blocks;
+  }
+
+  private String money(BigDecimal amount) {
+    return context.say("sheets.scope-sheet.money", amount);
   }
 
   /** A declined one is signed below, with who and when. */
