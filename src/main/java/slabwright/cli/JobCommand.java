@@ -73,7 +73,8 @@ final class JobCommand implements Callable<Integer> {
     Optional<Path> issued = usable.isWhole() ? Optional.of(plan) : Optional.empty();
     List<String> said = new ArrayList<>();
     usable.leftOut().forEach(m -> said.add(words.say(m)));
-    said.addAll(new JobFiles(result, plan, issued, chosen, acceptFont, words, crew, clock).addTo(folder));
+    said.addAll(
+        new JobFiles(result, plan, issued, chosen, acceptFont, words, crew, clock).addTo(folder));
     folder.commit();
     summary(result.site(), result, folder);
     PrintWriter err = spec.commandLine().getErr();

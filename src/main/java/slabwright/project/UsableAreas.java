@@ -17,8 +17,8 @@ import slabwright.work.AreaResult;
  * A plan worked out with the floor areas that can be: one whose graphic can't be used is left out
  * whole, for papers that lacked its stencils, dye and days in silence would mislead.
  *
- * @param result of the areas that are left; its note, in place of the site's own for want of room on a
- *     sheet, names those that are not
+ * @param result of the areas that are left; its note, in place of the site's own for want of room
+ *     on a sheet, names those that are not
  * @param leftOut why, a sentence for each inlay
  */
 public record UsableAreas(SiteResult result, List<Message> leftOut) {
