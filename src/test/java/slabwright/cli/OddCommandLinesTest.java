@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -113,10 +114,19 @@ class OddCommandLinesTest {
 
   @Test
   void a_value_that_makes_no_sense_is_said_by_every_option() {
+    saysNoTo(List.of("", "-1", "9".repeat(400)));
+  }
+
+  @Test
+  @Tag("long")
+  void more_values_that_make_no_sense_are_said_by_every_option() {
+    saysNoTo(List.of(" ", "0", "NaN", "1e999 m", "\u0000", "%s"));
+  }
+
+  private void saysNoTo(List<String> values) {
     String plan = at("bike-workshop.site.json");
     String wheel = at("bike-wheel.svg");
-    for (String odd :
-        List.of("", " ", "-1", "0", "NaN", "1e999 m", "9".repeat(400), "\u0000", "%s")) {
+    for (String odd : values) {
       refused("inlay", wheel, "--width=" + odd, "--roll", "610 mm");
       refused("inlay", wheel, "--width", "1 m", "--roll=" + odd);
       refused("inlay", wheel, "--width", "1 m", "--roll", "610 mm", "--colours=" + odd);
@@ -141,9 +151,19 @@ class OddCommandLinesTest {
 
   @Test
   void a_place_that_can_not_be_written_to_is_said() throws IOException {
+    writesNothingTo(List.of(at("a-file/x"), "/dev/null/x", ""));
+  }
+
+  @Test
+  @Tag("long")
+  void more_places_that_can_not_be_written_to_are_said() throws IOException {
+    writesNothingTo(List.of("/proc/none/x", at("bike-workshop.site.json"), "a\u0000b"));
+  }
+
+  private void writesNothingTo(List<String> places) throws IOException {
     Files.writeString(folder.resolve("a-file"), "somebody's");
     String plan = at("bike-workshop.site.json");
-    for (String to : List.of(at("a-file/x"), "/proc/none/x", "/dev/null/x", plan, "", "a\u0000b")) {
+    for (String to : places) {
       refused("tape", at("back-office.tape"), "--out", to);
       refused("sheets", plan, "--out", to);
       refused("picture", plan, "--pixels", "120", "--out", to);

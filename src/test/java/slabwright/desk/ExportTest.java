@@ -10,14 +10,17 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
+import javafx.animation.Animation;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.util.Duration;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.model.Stage;
+import slabwright.desk.shell.NoticeBar;
 import slabwright.sheets.page.PaperSize;
 import slabwright.words.Words;
 
@@ -96,6 +99,13 @@ class ExportTest {
     hands.click("export-csv").click("open-folder");
     assertThat(shown).containsExactly(out());
     hands.move("fold-sheets");
+    DeskUnderTest.on(
+        () -> {
+          Animation lasting = ((NoticeBar) desk.node("notice")).lasting();
+          assertThat(lasting.getStatus()).isEqualTo(Animation.Status.RUNNING);
+          lasting.jumpTo(lasting.getTotalDuration().subtract(Duration.millis(20)));
+          return null;
+        });
     WaitForAsyncUtils.waitFor(
         30, TimeUnit.SECONDS, () -> DeskUnderTest.on(() -> !desk.node("notice").isVisible()));
   }

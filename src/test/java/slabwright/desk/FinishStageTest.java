@@ -121,7 +121,8 @@ class FinishStageTest {
     saveAndCloseAndOpenAgain();
     assertThat(inScope())
         .containsExactly(
-            "declined by K. R. on 2026-11-21", "declined by K. R. (invented) on 2026-11-20");
+            "declined by K. R. on Nov\u00a021,\u00a02026",
+            "declined by K. R. (invented) on Nov\u00a020,\u00a02026");
   }
 
   @Test

@@ -2,8 +2,12 @@ package slabwright.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -33,11 +37,17 @@ class PricesTest {
     Set<String> prices = new HashSet<>();
     Cost cost = Cost.of(HALL.work(HALL.site()));
     for (CostLine l : cost.lines()) {
-      l.unitPrice().maybe().ifPresent(p -> prices.add(p.toPlainString()));
-      l.amount().maybe().ifPresent(p -> prices.add(p.toPlainString()));
+      l.unitPrice().maybe().ifPresent(p -> prices.add(money(p)));
+      l.amount().maybe().ifPresent(p -> prices.add(money(p)));
     }
-    prices.add(cost.total().maybe().orElseThrow().toPlainString());
+    prices.add(money(cost.total().maybe().orElseThrow()));
     return prices;
+  }
+
+  /** With a comma between thousands, in cents at least. */
+  private static String money(BigDecimal amount) {
+    return new DecimalFormat("#,##0.00##", DecimalFormatSymbols.getInstance(Locale.US))
+        .format(amount);
   }
 
   @Test

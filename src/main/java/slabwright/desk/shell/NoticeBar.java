@@ -3,6 +3,7 @@ package slabwright.desk.shell;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -85,6 +86,11 @@ public final class NoticeBar extends HBox {
     if (!isHover()) {
       desk.clearAnnouncement();
     }
+  }
+
+  /** Runs while something done is still told; at its end that goes away. */
+  public Animation lasting() {
+    return lasting;
   }
 
   private void goThere() {
