@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.project.PinnedPhotos;
 import slabwright.project.SiteResult;
 import slabwright.project.plan.PlanComparison;
 import slabwright.sheets.PacketSet;
@@ -73,16 +74,24 @@ record PacketFiles(
   /** What packets are made from. */
   public PacketContents contents() {
     return new PacketContents(
-        result.site(), result.areas(), result.work(), paper, date, words, agreed);
+        result.site(),
+        result.areas(),
+        result.work(),
+        paper,
+        date,
+        words,
+        agreed,
+        PinnedPhotos.of(result));
   }
 
   /** Adds every packet as a PDF, and the index. */
   void addTo(FileSink files) throws IOException {
     List<PacketIndex.Entry> entries = new ArrayList<>();
-    for (PrintedPacket p : PacketSet.of(contents())) {
-      entries.add(add(files, p, contents(), ""));
+    PacketContents own = contents();
+    for (PrintedPacket p : PacketSet.of(own)) {
+      entries.add(add(files, p, own, ""));
       if (crew.isPresent() && CREWS.contains(p.packet())) {
-        PacketContents theirs = contents().in(crew.get());
+        PacketContents theirs = own.in(crew.get());
         PrintedPacket translated = PacketSet.of(p.packet(), theirs);
         entries.add(add(files, translated, theirs, "-" + crew.get().language()));
       }

@@ -51,6 +51,7 @@ public final class OfficePacket {
   public static List<FramedDraft> drafts(PacketContents job) {
     OfficePacket packet = new OfficePacket(job);
     List<PageDraft> drafts = new ArrayList<>(packet.walkthrough());
+    drafts.addAll(new PhotoPages(job, packet.context).drafts());
     drafts.addAll(new SummaryPage(job, packet.context).drafts());
     drafts.addAll(packet.numbers());
     return FramedDraft.all(packet.context, drafts);
