@@ -99,6 +99,11 @@ record PacketFiles(
     files.add(INDEX, new PacketIndex(result.site(), date, entries, words).html());
   }
 
+  /** One packet as a PDF. */
+  byte[] pdf(Packet packet) throws IOException {
+    return pdf(PacketSet.of(packet, contents()), words);
+  }
+
   /** One packet; the crew's with its days for a phone. */
   private PacketIndex.Entry add(
       FileSink files, PrintedPacket packet, PacketContents job, String language)
