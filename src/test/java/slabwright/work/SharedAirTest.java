@@ -14,6 +14,8 @@ import slabwright.units.Message;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.AirEffect;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.ToolKind;
 
 class SharedAirTest {
   private static final Site SITE = WorkSamples.tramHall();
@@ -157,6 +159,26 @@ class SharedAirTest {
     assertThat(plan.outlook().checks())
         .extracting(c -> c.what().key())
         .contains("work.shared-doors.last");
+  }
+
+  @Test
+  void a_way_in_is_cleaned_just_before_its_coat_and_not_days_before_it_is_walked_over() {
+    WorkPlan plan = WorkSamples.plan(SITE);
+    LocalDateTime hall = lastOn(plan, "reading-hall");
+    assertThat(plan.days().maybe().orElseThrow().steps())
+        .filteredOn(s -> s.task().type().isOn("terrace"))
+        .filteredOn(s -> s.task().type().kind() == StepKind.CLEAN)
+        .singleElement()
+        .satisfies(s -> assertThat(s.start()).isAfterOrEqualTo(hall));
+  }
+
+  @Test
+  void a_sample_panel_with_a_solvent_dye_is_made_with_its_fan_running() {
+    DayPlan days =
+        WorkSamples.plan(WorkSamples.solventHall()).outlook().order().maybe().orElseThrow();
+    ScheduledStep panel = days.step("reading-hall/sample").orElseThrow();
+    assertThat(panel.task().type().tools()).containsExactly(ToolKind.FAN);
+    assertThat(panel.start()).isAfterOrEqualTo(days.step("reading-hall/fan").orElseThrow().end());
   }
 
   @Test
