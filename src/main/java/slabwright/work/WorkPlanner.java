@@ -120,6 +120,7 @@ final class WorkPlanner {
       List<AreaWorkPlan> areas, Figure<DayPlan> dated, List<HeldStep> held) {
     SharedDoors doors = new SharedDoors(site);
     List<DayCheck> all = new ArrayList<>(doors.unsaid());
+    all.addAll(doors.sealed());
     all.addAll(doors.order(held));
     all.addAll(unknownTools());
     dated.maybe().ifPresent(d -> all.addAll(leaving(d)));

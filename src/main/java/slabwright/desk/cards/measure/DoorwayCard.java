@@ -50,7 +50,7 @@ public final class DoorwayCard extends Card {
             words().say("desk.cards.measure.doorway.clear-width"),
             LengthUse.OPENING,
             () -> now().passage().clear(),
-            v -> put(d -> d.withPassage(new Doorway.Passage(d.passage().leadsTo(), v))))
+            v -> put(d -> d.withPassage(d.passage().withClear(v))))
         .id("door-clear");
     rows.sentence(this::where, "card-hint");
     rows.tick(
