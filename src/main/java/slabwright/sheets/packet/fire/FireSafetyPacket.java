@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.air.RuleBlock;
@@ -17,6 +18,7 @@ import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.KeptBlock;
+import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
@@ -43,16 +45,26 @@ public final class FireSafetyPacket {
     this.context = job.portrait();
   }
 
-  public static List<FramedDraft> drafts(PacketContents job) {
+  public static List<FramedDraft> drafts(PacketContents job, MissingPages missing) {
     FireSafetyPacket packet = new FireSafetyPacket(job);
     List<SolventFloor> floors = packet.floors();
     List<PageDraft> drafts = new ArrayList<>();
     if (!floors.isEmpty()) {
-      drafts.addAll(packet.plans(floors));
-      drafts.addAll(packet.form(floors));
+      drafts.addAll(
+          packet.or(
+              missing, Message.of("sheets.fire-safety-packet.plan"), () -> packet.plans(floors)));
+      drafts.addAll(
+          packet.or(
+              missing, Message.of("sheets.fire-safety-packet.form"), () -> packet.form(floors)));
     }
-    drafts.addAll(packet.rules(floors));
+    drafts.addAll(
+        packet.or(
+            missing, Message.of("sheets.fire-safety-packet.rules"), () -> packet.rules(floors)));
     return FramedDraft.all(packet.context, drafts);
+  }
+
+  private List<PageDraft> or(MissingPages missing, Message title, Supplier<List<PageDraft>> pages) {
+    return missing.or(context, title, "", true, pages);
   }
 
   /** Floors with solvent on them, the largest first. */
