@@ -38,6 +38,45 @@ class SharedAirTest {
         .anySatisfy(c -> assertThat(sparksInTheHall(days, c.start(), c.end())).isNotEmpty());
   }
 
+  @Test
+  void dust_of_the_terrace_never_falls_into_a_coat_of_the_hall_until_it_may_be_recoated() {
+    DayPlan together = days(SITE);
+    DayPlan alone = days(apart(SITE));
+    assertThat(dustInWetCoats(together, "terrace", "reading-hall")).isEmpty();
+    assertThat(dustInWetCoats(together, "reading-hall", "terrace")).isEmpty();
+    assertThat(dustInWetCoats(alone, "reading-hall", "terrace")).isNotEmpty();
+    assertThat(coatsOn(together, "reading-hall"))
+        .isNotEmpty()
+        .allSatisfy(
+            s -> {
+              assertThat(s.task().air().wet().areas()).containsExactly("reading-hall", "terrace");
+              assertThat(s.task().air().wet().after()).isPositive();
+            });
+  }
+
+  private static List<ScheduledStep> coatsOn(DayPlan days, String area) {
+    return days.steps().stream()
+        .filter(s -> s.task().type().isOn(area) && s.task().type().coat().isPresent())
+        .toList();
+  }
+
+  /** Steps that raise dust on one floor while a coat of the other is wet. */
+  private static List<String> dustInWetCoats(DayPlan days, String dusty, String coated) {
+    return coatsOn(days, coated).stream()
+        .flatMap(
+            c ->
+                days.steps().stream()
+                    .filter(s -> s.task().type().isOn(dusty))
+                    .filter(s -> s.task().type().air() instanceof AirEffect.Dust)
+                    .filter(s -> isIn(s, c.start(), c.end().plus(c.task().air().wet().after())))
+                    .map(s -> c.task().id() + " and " + s.task().id()))
+        .toList();
+  }
+
+  private static boolean isIn(ScheduledStep step, LocalDateTime from, LocalDateTime to) {
+    return step.spans().stream().anyMatch(x -> x.start().isBefore(to) && from.isBefore(x.end()));
+  }
+
   /** The sample names the door at the terrace alone. */
   @Test
   void a_door_that_only_one_side_names_is_shared_all_the_same() {
@@ -225,8 +264,7 @@ class SharedAirTest {
       DayPlan days, LocalDateTime from, LocalDateTime to) {
     return days.steps().stream()
         .filter(s -> s.task().type().isOn("reading-hall") && s.task().type().sparks())
-        .filter(
-            s -> s.spans().stream().anyMatch(x -> x.start().isBefore(to) && from.isBefore(x.end())))
+        .filter(s -> isIn(s, from, to))
         .toList();
   }
 
