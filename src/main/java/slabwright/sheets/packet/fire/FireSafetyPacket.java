@@ -22,6 +22,7 @@ import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.WorkPlan;
 import slabwright.work.air.AirScreening;
 import slabwright.work.rule.RuleNote;
 
@@ -49,10 +50,34 @@ public final class FireSafetyPacket {
     List<PageDraft> drafts = new ArrayList<>();
     if (!floors.isEmpty()) {
       drafts.addAll(packet.plans(floors));
-      drafts.addAll(packet.form(floors));
     }
-    drafts.addAll(packet.rules(floors));
+    drafts.addAll(packet.formAndRules(floors));
     return FramedDraft.all(packet.context, drafts);
+  }
+
+  /**
+   * The disclaimer stands last; under the form where it would be the only words of a page of its
+   * own.
+   */
+  private List<PageDraft> formAndRules(List<SolventFloor> floors) {
+    List<Block> notice =
+        List.of(
+            new Paragraph(
+                context.say(floors.isEmpty() ? WorkPlan.NOTICE : AirScreening.NOTICE)
+                    + " "
+                    + context.say(job.work().book().origin())));
+    List<PageDraft> form = form(floors, List.of());
+    List<PageDraft> rules = rules(floors, notice);
+    if (rules.size() > rules(floors, List.of()).size() && !form.isEmpty()) {
+      List<PageDraft> longer = form(floors, notice);
+      if (longer.size() == form.size()) {
+        form = longer;
+        rules = rules(floors, List.of());
+      }
+    }
+    List<PageDraft> both = new ArrayList<>(form);
+    both.addAll(rules);
+    return both;
   }
 
   /** Floors with solvent on them, the largest first. */
@@ -122,7 +147,12 @@ public final class FireSafetyPacket {
     return blocks;
   }
 
-  private List<PageDraft> form(List<SolventFloor> floors) {
+  private List<PageDraft> form(List<SolventFloor> floors, List<Block> below) {
+    if (floors.isEmpty()) {
+      return List.of();
+    }
+    List<Block> blocks = new ArrayList<>(new PermitForm(job, floors, context).blocks());
+    blocks.addAll(below);
     String sizes =
         floors.stream()
             .map(
@@ -137,7 +167,7 @@ public final class FireSafetyPacket {
         page(
             context.say("sheets.fire-safety-packet.form"),
             context.say("sheets.fire-safety-packet.form-says", sizes)),
-        new PermitForm(job, floors, context).blocks());
+        blocks);
   }
 
   private List<String> said(List<Message> messages) {
@@ -155,7 +185,7 @@ public final class FireSafetyPacket {
    * What is ticked off, and what is not in order yet; equal rules of several floors stand once,
    * with their floors.
    */
-  private List<PageDraft> rules(List<SolventFloor> floors) {
+  private List<PageDraft> rules(List<SolventFloor> floors, List<Block> last) {
     Map<RuleNote, List<String>> notes = new LinkedHashMap<>();
     for (AreaWorkPlan area : job.work().areas()) {
       area.notes().stream()
@@ -181,9 +211,7 @@ public final class FireSafetyPacket {
     if (blocks.isEmpty()) {
       return List.of();
     }
-    blocks.add(
-        new Paragraph(
-            context.say(AirScreening.NOTICE) + " " + context.say(job.work().book().origin())));
+    blocks.addAll(last);
     return ColumnPages.of(
         context,
         page(
