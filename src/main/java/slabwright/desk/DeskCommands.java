@@ -138,11 +138,17 @@ final class DeskCommands {
             "turn-right",
             words.say("desk.app.command.turn-right"),
             "Shortcut+Right",
-            () -> edit.turn(-15)));
+            () -> edit.turn(-15)),
+        new Command("turn-floor", words.say("desk.app.command.turn-floor"), "", edit::turnFloor));
     all.submenu(
         words.say("desk.shell.main-menu-button.view"),
         new Command(
             "fit", words.say("desk.app.command.fit"), "Shortcut+0", () -> screen.slab().fit()),
+        new Command(
+            "fit-site",
+            words.say("desk.app.command.fit-site"),
+            "Shortcut+Shift+0",
+            () -> screen.slab().fitSite()),
         new Command(
             "closer",
             words.say("desk.app.command.closer"),

@@ -19,9 +19,10 @@ import slabwright.work.days.WorkStep;
 import slabwright.work.step.AirEffect;
 
 /**
- * Lets the vapour of a floor area's steps into those it shares a doorway with: indoors until its
- * own entry rule lets anyone in again; as long the other floors are closed too. Outdoors no air is
- * reckoned; there it counts until the coat may be recoated (common practice, no source).
+ * Lets the vapour of a floor area's steps into those it shares a doorway with, unless it is sealed
+ * (by both sides where both say that they lead to each other): indoors until its own entry rule
+ * lets anyone in again; as long the other floors are closed too. Outdoors no air is reckoned; there
+ * it counts until the coat may be recoated (common practice, no source).
  *
  * <p>The other way dust comes in: a coat is wet to it until it may be recoated, for the book has no
  * time at which it is dry to the touch (common practice, no source).
@@ -43,7 +44,9 @@ final class SharedAir {
 
   private static boolean leads(FloorArea from, FloorArea to) {
     return from.doorways().stream()
-        .flatMap(d -> d.passage().leadsTo().stream())
+        .map(Doorway::passage)
+        .filter(p -> !p.sealed())
+        .flatMap(p -> p.leadsTo().stream())
         .map(Doorway.LeadsTo::area)
         .anyMatch(to.id()::equals);
   }
@@ -91,7 +94,7 @@ final class SharedAir {
     return new AreaEntry(steps, entry.held(), cannotStart, closed);
   }
 
-  /** Who stays out beside: as here, for the doorway between is not taken as sealed. */
+  /** Who stays out beside: as here, for the doorway between is open. */
   private static VapourReach.Closes closes(WorkStep step, AreaEntry entry) {
     List<ClosedAir> own = entry.closed().stream().filter(c -> c.step().equals(step.id())).toList();
     boolean nobody =

@@ -43,11 +43,29 @@ record SharedDoors(Site site) {
     if (site.areas().size() > 1) {
       for (FloorArea a : site.areas()) {
         for (Doorway d : a.doorways()) {
-          if (behind(a, d).isEmpty()) {
+          if (behind(a, d).isEmpty() && !d.passage().sealed()) {
             all.add(
                 new DayCheck(
                     a.id(), "", Message.of("work.shared-doors.unsaid", d.name(), a.name())));
           }
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Doorways that the plan rests on being sealed; the crew has to know, each side once. */
+  List<DayCheck> sealed() {
+    List<DayCheck> all = new ArrayList<>();
+    for (FloorArea a : site.areas()) {
+      for (Doorway d : a.doorways()) {
+        if (d.passage().sealed()) {
+          Message what =
+              behind(a, d)
+                  .flatMap(site::area)
+                  .map(o -> Message.of("work.shared-doors.sealed", d.name(), a.name(), o.name()))
+                  .orElse(Message.of("work.shared-doors.sealed-alone", d.name(), a.name()));
+          all.add(new DayCheck(a.id(), "", what));
         }
       }
     }

@@ -120,6 +120,7 @@ final class WorkPlanner {
       List<AreaWorkPlan> areas, Figure<DayPlan> dated, List<HeldStep> held) {
     SharedDoors doors = new SharedDoors(site);
     List<DayCheck> all = new ArrayList<>(doors.unsaid());
+    all.addAll(doors.sealed());
     all.addAll(doors.order(held));
     all.addAll(unknownTools());
     areas.forEach(a -> a.coats().forEach(c -> moreHands(a, c).ifPresent(all::add)));

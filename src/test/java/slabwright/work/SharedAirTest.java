@@ -200,6 +200,61 @@ class SharedAirTest {
   }
 
   @Test
+  void a_sealed_doorway_shares_neither_air_nor_order_and_the_crew_is_told_to_seal_it() {
+    WorkPlan plan = WorkSamples.plan(sealed(SITE, true));
+    assertThat(solventOn(plan.days().maybe().orElseThrow(), "terrace"))
+        .isNotEmpty()
+        .allSatisfy(c -> assertThat(c.task().air().vapour().areas()).isEmpty());
+    assertThat(plan.outlook().checks())
+        .filteredOn(c -> c.what().key().equals("work.shared-doors.sealed"))
+        .extracting(c -> Said.of(c.what()))
+        .singleElement()
+        .asString()
+        .contains("to the main doors", "Terrace", "Reading hall", "tape it shut");
+  }
+
+  @Test
+  void air_passes_where_one_side_of_a_doorway_does_not_say_that_it_is_sealed() {
+    Site one = sealed(SITE, true);
+    Doorway.LeadsTo back = new Doorway.LeadsTo("terrace", "from-main");
+    FloorArea hall = one.area("reading-hall").orElseThrow();
+    Site both =
+        one.withAreas(
+            List.of(
+                hall.withDoorways(
+                    hall.doorways().stream()
+                        .map(d -> d.id().equals("main") ? leading(d, back) : d)
+                        .toList()),
+                one.area("terrace").orElseThrow()));
+    assertThat(solventOn(days(both), "terrace"))
+        .isNotEmpty()
+        .allSatisfy(
+            c -> assertThat(c.task().air().vapour().areas()).containsExactly("reading-hall"));
+  }
+
+  private static Doorway leading(Doorway d, Doorway.LeadsTo to) {
+    return d.withPassage(d.passage().withLeadsTo(Optional.of(to)));
+  }
+
+  /** The doorway between hall and terrace no way in, and sealed at the terrace's side. */
+  private static Site sealed(Site site, boolean shut) {
+    return site.withAreas(
+        site.areas().stream()
+            .map(
+                a ->
+                    a.withDoorways(
+                        a.doorways().stream()
+                            .map(d -> d.withWayIn(d.wayIn() && !d.id().equals("main")))
+                            .map(
+                                d ->
+                                    d.id().equals("from-main")
+                                        ? d.withPassage(d.passage().withSealed(shut))
+                                        : d)
+                            .toList()))
+            .toList());
+  }
+
+  @Test
   void vapour_that_never_clears_behind_a_shared_door_stops_the_job() {
     Site site = WorkSamples.solventHall();
     List<FloorArea> still =

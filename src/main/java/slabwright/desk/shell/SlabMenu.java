@@ -14,7 +14,8 @@ import slabwright.words.Words;
 public final class SlabMenu {
   private static final List<String> OF_PICKED =
       List.of("cut", "copy", "duplicate", "remove", "later", "earlier", "turn-left", "turn-right");
-  private static final List<String> OF_PLAN = List.of("undo", "redo", "paste", "all", "fit");
+  private static final List<String> OF_PLAN =
+      List.of("undo", "redo", "paste", "all", "fit", "fit-site");
 
   private static final List<String> OF_SEVERAL =
       List.of(

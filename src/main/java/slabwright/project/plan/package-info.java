@@ -5,8 +5,8 @@
  * {@link LeftWork}) and saves; a plan that was never saved has a {@link PlanLocation} all the same.
  * {@link JournalWriter} keeps every edit. Beside the plan: {@link ReleaseFiles} (a {@link
  * FrozenRelease}, and what changed since, looked at again when a {@link GraphicStamp} differs),
- * {@link TapeFiles}, {@link UnfinishedWalkFile}, {@link ShopBookFiles}. {@link IssuedRelease}
- * issues a release of a plan on disk; {@link PlanComparison} sets a plan beside a release, {@link
- * FigureChange} by figure.
+ * {@link TapeFiles}, {@link UnfinishedWalkFile}, {@link ShopBookFiles}. A plan begins with a room
+ * of tape readings by {@link TapedPlan}. {@link IssuedRelease} issues a release of a plan on disk;
+ * {@link PlanComparison} sets a plan beside a release, {@link FigureChange} by figure.
  */
 package slabwright.project.plan;

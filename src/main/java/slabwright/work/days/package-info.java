@@ -9,7 +9,7 @@
  * ScheduleSearch}, {@link PartialSchedule}, {@link CrewCalendar} with {@link Reservation}, {@link
  * SparkZone}, {@link ScheduleLowerBound}. Out: {@link ScheduledStep} with {@link Assigned}, {@link
  * BindingConstraint}, {@link TimeSpan}, {@link PersonRota}. Views: {@link CriticalSteps}, {@link
- * DayBars}, {@link DayTable}, {@link LateStart}, {@link KeepOut}, {@link KeepOutPeriod}, {@link
- * ICalendarWriter}.
+ * DayBars}, {@link DayTable}, {@link LateStart} with {@link Replay}, {@link KeepOut}, {@link
+ * KeepOutPeriod}, {@link ICalendarWriter}.
  */
 package slabwright.work.days;

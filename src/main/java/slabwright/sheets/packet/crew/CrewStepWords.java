@@ -15,6 +15,7 @@ import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.TimeFormat;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Mark;
@@ -38,7 +39,7 @@ import slabwright.work.step.ToolKind;
  *
  * @param timed whether clock times hold; not where the job can't start
  */
-record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
+record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
 
   /** One sentence. */
   String sentence(CrewDay.Work work) {
@@ -50,7 +51,8 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     LocalDateTime left = begun.get();
     return left.toLocalDate().equals(work.span().start().toLocalDate())
         ? job.words().say("sheets.crew-step.goes-on-after-break", said)
-        : job.words().say("sheets.crew-step.goes-on-from", said, clock.date(left));
+        : job.words()
+            .say("sheets.crew-step.goes-on-from", said, times.weekday(left, job.work().dated()));
   }
 
   private Message sentence(CrewDay.Work work, ScheduledStep step) {
@@ -275,8 +277,9 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
   /** After the break of the day, or on a later one. */
   private String pauses(CrewDay.Work work, LocalDateTime again) {
     return again.toLocalDate().equals(work.span().end().toLocalDate())
-        ? job.words().say("sheets.crew-step.pauses-today", clock.at(again))
-        : job.words().say("sheets.crew-step.pauses-until", clock.date(again));
+        ? job.words().say("sheets.crew-step.pauses-today", times.hour(again))
+        : job.words()
+            .say("sheets.crew-step.pauses-until", times.weekday(again, job.work().dated()));
   }
 
   /** The very tools, by the names that the shop gives them. */
@@ -333,7 +336,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
                   .say(
                       "sheets.crew-step.batch",
                       b.batch(),
-                      clock.batch(rolls.plus(b.begins())),
+                      times.hourToFiveMinutes(rolls.plus(b.begins())),
                       b.from(),
                       b.to())
               : job.words().say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
