@@ -9,10 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
+import slabwright.project.plan.BackgroundWriter;
 
 /**
  * What the desk remembers between sessions: look, window, folded cards, recent plans. Losing it
@@ -22,19 +19,8 @@ import java.util.concurrent.atomic.AtomicReference;
 public final class DeskSettings implements AutoCloseable {
   private static final int MOST_RECENT = 8;
 
-  /** How long closing waits for what is still to be written, s. */
-  private static final long LAST = 5;
-
   private final Path file;
-  private final AtomicReference<Optional<Properties>> next =
-      new AtomicReference<>(Optional.empty());
-  private final ExecutorService writer =
-      Executors.newSingleThreadExecutor(
-          r -> {
-            Thread t = new Thread(r, "settings");
-            t.setDaemon(true);
-            return t;
-          });
+  private final BackgroundWriter writer = new BackgroundWriter("settings", Runnable::run);
   private final Properties values = new Properties();
 
   public DeskSettings(Path file) {
@@ -145,34 +131,21 @@ public final class DeskSettings implements AutoCloseable {
   private void write() {
     Properties now = new Properties();
     now.putAll(values);
-    next.set(Optional.of(now));
-    if (!writer.isShutdown()) {
-      writer.execute(() -> next.getAndSet(Optional.empty()).ifPresent(this::store));
-    }
+    // Settings are a comfort; work goes on where they can't be written.
+    writer.write(file, () -> store(now), n -> {}, why -> {});
   }
 
-  private void store(Properties now) {
-    try {
-      Files.createDirectories(file.toAbsolutePath().getParent());
-      try (Writer out = Files.newBufferedWriter(file)) {
-        now.store(out, null);
-      }
-    } catch (IOException e) {
-      // Settings are a comfort; work goes on without them.
-      values.setProperty("unwritten", "true");
+  private Properties store(Properties now) throws IOException {
+    Files.createDirectories(file.toAbsolutePath().getParent());
+    try (Writer out = Files.newBufferedWriter(file)) {
+      now.store(out, null);
     }
+    return now;
   }
 
   /** Waits until the last state is on disk. */
   @Override
   public void close() {
-    writer.shutdown();
-    try {
-      if (!writer.awaitTermination(LAST, TimeUnit.SECONDS)) {
-        writer.shutdownNow();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    writer.close();
   }
 }
