@@ -58,10 +58,13 @@ public final class OfficePacket {
     OfficePacket packet = new OfficePacket(job);
     SheetContext context = packet.context;
     Message asked = Message.of("sheets.office-packet.walkthrough");
+    Message photos = Message.of("sheets.photo-pages.title");
     Message summary = Message.of("sheets.summary-page.title");
     Message numbers = Message.of("sheets.office-packet.take-off");
     List<PageDraft> drafts =
         new ArrayList<>(missing.or(context, asked, "", false, packet::walkthrough));
+    drafts.addAll(
+        missing.or(context, photos, "", false, () -> new PhotoPages(job, context).drafts()));
     drafts.addAll(
         missing.or(context, summary, "", false, () -> new SummaryPage(job, context).drafts()));
     drafts.addAll(missing.or(context, numbers, "", false, packet::numbers));
