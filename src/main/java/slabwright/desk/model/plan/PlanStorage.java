@@ -14,6 +14,7 @@ import slabwright.project.plan.JournalWriter;
 import slabwright.project.plan.OpenedPlan;
 import slabwright.project.plan.PlanFiles;
 import slabwright.project.plan.PlanLocation;
+import slabwright.site.JobDetails;
 import slabwright.site.Site;
 import slabwright.site.edit.History;
 import slabwright.units.Message;
@@ -54,9 +55,12 @@ public final class PlanStorage {
     askElsewhere = ask;
   }
 
-  /** Begins a plan that has no file yet. */
+  /** Begins a plan that has no file yet, of the contractor whose papers these were last. */
   public void begin(String name, UnitSystem units) {
-    begin(Site.empty(name, units), files.fresh(LocalDateTime.now(ZoneId.systemDefault())));
+    JobDetails job = JobDetails.NONE.withContractor(settings.contractor());
+    begin(
+        Site.empty(name, units).withJob(job),
+        files.fresh(LocalDateTime.now(ZoneId.systemDefault())));
   }
 
   private void begin(Site site, PlanLocation at) {
