@@ -21,6 +21,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import slabwright.desk.canvas.DimensionField;
 import slabwright.desk.canvas.PageView;
+import slabwright.desk.canvas.PhotoHover;
 import slabwright.desk.canvas.SlabInput;
 import slabwright.desk.canvas.SlabLayers;
 import slabwright.desk.canvas.SlabView;
@@ -267,7 +268,8 @@ final class PlanScreen extends BorderPane {
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, open, field);
+    PhotoHover photos = new PhotoHover(bench, slab, lookup, layers::plan);
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, open, field, photos);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);

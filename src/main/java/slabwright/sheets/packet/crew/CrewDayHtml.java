@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.units.PartFaults;
 
 /**
  * The days of the crew as one HTML file for a phone: nothing is loaded from anywhere, it fits 360
@@ -19,9 +20,11 @@ final class CrewDayHtml {
 
   private final PacketContents job;
   private final CrewDayTexts texts;
+  private final List<PartFaults.PartFault> missing;
 
-  CrewDayHtml(PacketContents job) {
+  CrewDayHtml(PacketContents job, List<PartFaults.PartFault> missing) {
     this.job = job;
+    this.missing = List.copyOf(missing);
     this.texts = new CrewDayTexts(job);
   }
 
@@ -35,6 +38,7 @@ final class CrewDayHtml {
     element(out, "title", "", title);
     out.append("<style>\n").append(style()).append("</style>\n</head>\n<body>\n");
     element(out, "h1", "", title);
+    missing.forEach(m -> element(out, "p", "alert", job.words().say(m.sentence())));
     job.unread().ifPresent(u -> element(out, "p", "detail", u));
     element(out, "p", "detail", job.site().note());
     element(out, "p", "", texts.persons());

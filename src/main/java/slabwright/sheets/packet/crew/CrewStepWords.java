@@ -25,7 +25,9 @@ import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.LayingTool;
 import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.WorkStep;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
 import slabwright.work.step.StepPlace;
@@ -204,14 +206,14 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
         : Message.of("sheets.crew-step.mist", from, to, stencil(first), place, apart);
   }
 
-  /** The longest time from the end of one coat to the start of the next. */
+  /** How long each coat waits for the one before it at least; a break between makes it longer. */
   private static long minutesBetween(CrewDay.Work work) {
-    long most = 0;
-    for (int i = 1; i < work.parts().size(); i++) {
-      LocalDateTime end = work.parts().get(i - 1).span().end();
-      most = Math.max(most, Duration.between(end, work.parts().get(i).span().start()).toMinutes());
-    }
-    return most;
+    return work.parts().stream()
+        .skip(1)
+        .flatMap(p -> p.step().task().waits().stream())
+        .mapToLong(w -> w.atLeast().toMinutes())
+        .max()
+        .orElse(0);
   }
 
   private Message coat(ScheduledStep step) {
@@ -308,6 +310,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
       return List.of();
     }
     List<String> lines = new ArrayList<>();
+    Optional<DividedCoat.Section> section = section(plan.get(), part.step().task());
     // While nobody knows how long the edge stays wet, nobody runs ahead of the roller.
     boolean asYouGo = plan.get().cutInOutlastsWetEdge().maybe().orElse(true);
     if (plan.get().lanes().maybe().flatMap(l -> l).isPresent()) {
@@ -316,9 +319,17 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
               ? job.words().say("sheets.crew-step.cut-in-as-you-go")
               : job.words().say("sheets.crew-step.cut-in-first"));
     }
-    Duration cutIn = asYouGo ? Duration.ZERO : plan.get().cutIn().maybe().orElse(Duration.ZERO);
+    Duration first =
+        section
+            .map(DividedCoat.Section::plan)
+            .orElse(plan.get())
+            .cutIn()
+            .maybe()
+            .orElse(Duration.ZERO);
+    Duration cutIn = asYouGo ? Duration.ZERO : first;
     LocalDateTime rolls = part.span().start().plus(cutIn);
-    for (BatchLanes b : plan.get().batchLanes()) {
+    for (BatchLanes b :
+        section.map(plan.get()::batchLanes).orElseGet(() -> plan.get().batchLanes())) {
       lines.add(
           timed
               ? job.words()
@@ -331,6 +342,15 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
               : job.words().say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
     }
     return lines;
+  }
+
+  /** The section that a step lays of a divided coat. */
+  private static Optional<DividedCoat.Section> section(CoatPlan plan, WorkStep step) {
+    int coat = step.type().coat().map(c -> c.number()).orElse(1);
+    return plan.divided().stream()
+        .flatMap(d -> d.sections().stream())
+        .filter(s -> step.id().equals(step.type().areaId() + "/" + plan.stepId(coat, s)))
+        .findFirst();
   }
 
   /** On which poster it is shown. */

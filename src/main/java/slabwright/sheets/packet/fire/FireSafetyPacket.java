@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.air.RuleBlock;
@@ -17,6 +18,7 @@ import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.KeptBlock;
+import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
@@ -44,40 +46,51 @@ public final class FireSafetyPacket {
     this.context = job.portrait();
   }
 
-  public static List<FramedDraft> drafts(PacketContents job) {
+  public static List<FramedDraft> drafts(PacketContents job, MissingPages missing) {
     FireSafetyPacket packet = new FireSafetyPacket(job);
     List<SolventFloor> floors = packet.floors();
     List<PageDraft> drafts = new ArrayList<>();
     if (!floors.isEmpty()) {
-      drafts.addAll(packet.plans(floors));
+      drafts.addAll(
+          packet.or(
+              missing, Message.of("sheets.fire-safety-packet.plan"), () -> packet.plans(floors)));
     }
-    drafts.addAll(packet.formAndRules(floors));
+    drafts.addAll(packet.formAndRules(missing, floors));
     return FramedDraft.all(packet.context, drafts);
+  }
+
+  private List<PageDraft> or(MissingPages missing, Message title, Supplier<List<PageDraft>> pages) {
+    return missing.or(context, title, "", true, pages);
   }
 
   /**
    * The disclaimer stands last; under the form where it would be the only words of a page of its
    * own.
    */
-  private List<PageDraft> formAndRules(List<SolventFloor> floors) {
+  private List<PageDraft> formAndRules(MissingPages missing, List<SolventFloor> floors) {
     List<Block> notice =
         List.of(
             new Paragraph(
                 context.say(floors.isEmpty() ? WorkPlan.NOTICE : AirScreening.NOTICE)
                     + " "
                     + context.say(job.work().book().origin())));
-    List<PageDraft> form = form(floors, List.of());
-    List<PageDraft> rules = rules(floors, notice);
-    if (rules.size() > rules(floors, List.of()).size() && !form.isEmpty()) {
-      List<PageDraft> longer = form(floors, notice);
-      if (longer.size() == form.size()) {
-        form = longer;
-        rules = rules(floors, List.of());
-      }
+    int broken = missing.faults().all().size();
+    List<PageDraft> both = new ArrayList<>();
+    if (!floors.isEmpty()) {
+      Message title = Message.of("sheets.fire-safety-packet.form");
+      both.addAll(or(missing, title, () -> form(floors, List.of())));
     }
-    List<PageDraft> both = new ArrayList<>(form);
-    both.addAll(rules);
-    return both;
+    Message title = Message.of("sheets.fire-safety-packet.rules");
+    both.addAll(or(missing, title, () -> rules(floors, notice)));
+    return missing.faults().all().size() > broken ? both : closer(both, floors, notice);
+  }
+
+  private List<PageDraft> closer(
+      List<PageDraft> both, List<SolventFloor> floors, List<Block> notice) {
+    List<PageDraft> form = form(floors, notice);
+    List<PageDraft> closer = new ArrayList<>(form);
+    closer.addAll(rules(floors, List.of()));
+    return form.isEmpty() || closer.size() >= both.size() ? both : closer;
   }
 
   /** Floors with solvent on them, the largest first. */

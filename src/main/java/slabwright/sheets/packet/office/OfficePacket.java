@@ -10,12 +10,14 @@ import slabwright.sheets.page.ColumnLayout;
 import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.quantities.QuantitiesSheet;
 import slabwright.sheets.scope.HandoverSheet;
 import slabwright.sheets.scope.ScopeSheet;
+import slabwright.units.Message;
 import slabwright.units.UnitSystem;
 import slabwright.work.AreaResult;
 import slabwright.work.WorkPlan;
@@ -52,12 +54,21 @@ public final class OfficePacket {
     this.papers = Handovers.of(job.work());
   }
 
-  public static List<FramedDraft> drafts(PacketContents job) {
+  public static List<FramedDraft> drafts(PacketContents job, MissingPages missing) {
     OfficePacket packet = new OfficePacket(job);
-    List<PageDraft> drafts = new ArrayList<>(packet.walkthrough());
-    drafts.addAll(new SummaryPage(job, packet.context).drafts());
-    drafts.addAll(packet.numbers());
-    return FramedDraft.all(packet.context, drafts);
+    SheetContext context = packet.context;
+    Message asked = Message.of("sheets.office-packet.walkthrough");
+    Message photos = Message.of("sheets.photo-pages.title");
+    Message summary = Message.of("sheets.summary-page.title");
+    Message numbers = Message.of("sheets.office-packet.take-off");
+    List<PageDraft> drafts =
+        new ArrayList<>(missing.or(context, asked, "", false, packet::walkthrough));
+    drafts.addAll(
+        missing.or(context, photos, "", false, () -> new PhotoPages(job, context).drafts()));
+    drafts.addAll(
+        missing.or(context, summary, "", false, () -> new SummaryPage(job, context).drafts()));
+    drafts.addAll(missing.or(context, numbers, "", false, packet::numbers));
+    return FramedDraft.all(context, drafts);
   }
 
   private PageDraft page(String title, String subtitle) {
