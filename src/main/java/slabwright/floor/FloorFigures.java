@@ -1,8 +1,8 @@
 package slabwright.floor;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import slabwright.site.EdgeClass;
 import slabwright.units.SortedCopy;
 
@@ -21,10 +21,13 @@ public record FloorFigures(double net, Map<EdgeClass, Double> edges, double mach
 
   /** Those of a take-off that has been worked out. */
   public static FloorFigures of(FloorTakeoff t) {
-    Map<EdgeClass, Double> edges = new EnumMap<>(EdgeClass.class);
-    t.edges().forEach(e -> edges.merge(e.kind(), e.length(), Double::sum));
-    return new FloorFigures(
-        t.net().area(), edges, t.asFound().machine().area(), t.asFound().hand().area());
+    return of(t.net().area(), t.edges(), t.asFound());
+  }
+
+  static FloorFigures of(double net, List<Edge> edges, GrindingSplit asFound) {
+    Map<EdgeClass, Double> lengths = new EnumMap<>(EdgeClass.class);
+    edges.forEach(e -> lengths.merge(e.kind(), e.length(), Double::sum));
+    return new FloorFigures(net, lengths, asFound.machine().area(), asFound.hand().area());
   }
 
   /** These figures where one part of the floor changed from {@code before} to {@code after}. */
@@ -47,12 +50,8 @@ public record FloorFigures(double net, Map<EdgeClass, Double> edges, double mach
 
   /** Length painted by brush or small roller before rolling. */
   public double cutIn() {
-    return cutIn(FloorTakeoff.NOT_CUT_IN);
-  }
-
-  private double cutIn(Set<EdgeClass> leftOut) {
     return edges.entrySet().stream()
-        .filter(e -> !leftOut.contains(e.getKey()))
+        .filter(e -> !FloorTakeoff.NOT_CUT_IN.contains(e.getKey()))
         .mapToDouble(Map.Entry::getValue)
         .sum();
   }
