@@ -9,13 +9,16 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import slabwright.drawing.Fill;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
+import slabwright.drawing.TextBox;
 import slabwright.figures.MarkStyles;
 import slabwright.figures.StencilInks;
 import slabwright.floor.FloorTakeoff;
 import slabwright.inlay.InlayPlan;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -91,6 +94,32 @@ class ReadersTest {
 
   private static Stream<PrintedPage> named(List<PrintedPage> pages, String name) {
     return pages.stream().filter(p -> p.name().contains(name));
+  }
+
+  @Test
+  void a_panels_letter_hides_nothing_that_is_weeded() {
+    int letters = 0;
+    for (PrintedPage page : named(packet(Packet.SIGN_SHOP), "stencil-").skip(1).toList()) {
+      List<Fill> weeded =
+          page.drawing().plain().stream()
+              .filter(Fill.class::isInstance)
+              .map(Fill.class::cast)
+              .filter(f -> !f.colour().equals(Palette.WHITE))
+              .toList();
+      for (Text letter : texts(page).filter(t -> t.words().matches("[A-F]")).toList()) {
+        letters++;
+        Bounds box = TextBox.of(letter).bounds();
+        for (Fill f : weeded) {
+          assertThat(TextBox.of(letter).corners().points())
+              .as("%s: %s", page.name(), letter.words())
+              .noneMatch(p -> PageRules.isIn(f, p));
+          assertThat(f.rings().stream().flatMap(r -> r.points().stream()))
+              .as("%s: %s", page.name(), letter.words())
+              .noneMatch(box::contains);
+        }
+      }
+    }
+    assertThat(letters).isEqualTo(6);
   }
 
   @Test
