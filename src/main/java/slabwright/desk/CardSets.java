@@ -36,6 +36,7 @@ import slabwright.desk.cards.inlay.TraceCard;
 import slabwright.desk.cards.mark.MarkCard;
 import slabwright.desk.cards.mark.MarksCard;
 import slabwright.desk.cards.mark.PhotosCard;
+import slabwright.desk.cards.mark.RepeatCard;
 import slabwright.desk.cards.measure.AreaCard;
 import slabwright.desk.cards.measure.CornerCard;
 import slabwright.desk.cards.measure.DoorwayCard;
@@ -133,6 +134,7 @@ final class CardSets {
     return List.of(
         new MarkCard(bench),
         new PhotosCard(bench, s.keeper()::plan, photo),
+        new RepeatCard(bench),
         look(s, places),
         new HintCard(
             bench,

@@ -117,6 +117,11 @@ record PacketFiles(
     return faults.all();
   }
 
+  /** One packet as a PDF. */
+  byte[] pdf(Packet packet) throws IOException {
+    return pdf(PacketSet.of(packet, contents()), words);
+  }
+
   /** One packet, if it can be painted; the crew's with its days for a phone. */
   private Optional<PacketIndex.Entry> add(
       FileSink files,
