@@ -158,7 +158,18 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
                 words,
                 why -> Message.of("desk.app.exports.not-written", folder.toString(), why),
                 steps -> written(make.run(steps), folder, steps),
-                saved -> desk.announce(saved.message(folder), Optional.of(folder))));
+                saved -> tell(saved, folder)));
+  }
+
+  /** What is missing is told rather than what was saved. */
+  private void tell(SavedFiles saved, Path folder) {
+    Message said = saved.message(folder);
+    if (saved.faults().isEmpty()) {
+      desk.announce(said, Optional.of(folder));
+    } else {
+      Message missing = saved.faults().get(0).sentence();
+      desk.refuse(Message.of("desk.app.exports.saved-in-part", said, missing));
+    }
   }
 
   private static Result<SavedFiles> written(
@@ -168,7 +179,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
     }
     StagedFiles files = made.orThrow();
     int replaced = files.write(folder, steps, SheetExport.MADE);
-    return Result.ok(new SavedFiles(files.names(), replaced));
+    return Result.ok(new SavedFiles(files.names(), replaced, files.faults().all()));
   }
 
   @Override

@@ -15,8 +15,10 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.PrintedPhoto;
 import slabwright.sheets.packet.office.OfficePacket;
 import slabwright.sheets.page.FramedDraft;
+import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PaperSize;
 import slabwright.site.job.PinnedPhoto;
+import slabwright.units.PartFaults;
 
 class PhotoPagesTest {
   private static final String CRACK = "crack-1";
@@ -38,7 +40,7 @@ class PhotoPagesTest {
 
   private static List<Ink> page(List<PrintedPhoto> photos) {
     PacketContents job = SheetSamples.tramHall().job(PaperSize.LETTER).showing(photos);
-    return OfficePacket.drafts(job).stream()
+    return OfficePacket.drafts(job, new MissingPages(new PartFaults())).stream()
         .map(FramedDraft::draft)
         .filter(d -> d.title().equals("Photos of the site"))
         .flatMap(d -> d.inks().stream())

@@ -11,6 +11,7 @@ import slabwright.project.TaskProgress;
 import slabwright.sheets.packet.Packet;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.store.AtomicFile;
+import slabwright.units.PartFaults;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
@@ -41,21 +42,23 @@ public final class SheetExport {
       return Result.refused(bad.refusals());
     }
     StagedFiles staged = new StagedFiles();
+    PartFaults faults = staged.faults();
     FileSink into = staged.folder(SheetRequest.folderName(done));
-    NamedFiles files = new NamedFiles(done, order.words(), order.clock());
+    NamedFiles files = new NamedFiles(done, order.words(), order.clock(), faults);
     switch (form) {
       case PACKETS -> {
-        PacketFiles.of(done, order.paper(), order.today(), order.words(), crew.orThrow())
-            .since(order.plan())
-            .addTo(into);
+        faults.addAll(
+            PacketFiles.of(done, order.paper(), order.today(), order.words(), crew.orThrow())
+                .since(order.plan())
+                .addTo(into));
         files.calendars(into);
       }
       case PDF -> {
-        List<PrintedPage> pages = order.pages(done);
+        List<PrintedPage> pages = order.pages(done, faults);
         files.pdf(into, pages, told(steps, pages));
       }
       case SVG -> {
-        List<PrintedPage> pages = order.pages(done);
+        List<PrintedPage> pages = order.pages(done, faults);
         files.svgs(into, pages, told(steps, pages));
       }
       case CSV -> files.tables(into);
