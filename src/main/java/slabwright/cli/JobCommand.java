@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -22,6 +23,7 @@ import slabwright.project.export.JobFiles;
 import slabwright.project.export.OutFolder;
 import slabwright.sheets.page.PaperSize;
 import slabwright.site.Site;
+import slabwright.units.PartFaults;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 
@@ -73,8 +75,11 @@ final class JobCommand implements Callable<Integer> {
     Optional<Path> issued = usable.isWhole() ? Optional.of(plan) : Optional.empty();
     List<String> said = new ArrayList<>();
     usable.leftOut().forEach(m -> said.add(words.say(m)));
-    said.addAll(
-        new JobFiles(result, plan, issued, chosen, acceptFont, words, crew, clock).addTo(folder));
+    JobFiles.Added added =
+        new JobFiles(result, plan, issued, chosen, acceptFont, words, crew, clock).addTo(folder);
+    said.addAll(added.notCut());
+    List<PartFaults.PartFault> faults =
+        Stream.concat(usable.faults().stream(), added.faults().stream()).distinct().toList();
     folder.commit();
     summary(result.site(), result, folder);
     PrintWriter err = spec.commandLine().getErr();
@@ -84,7 +89,8 @@ final class JobCommand implements Callable<Integer> {
         .faults()
         .forEach(f -> err.println(words.say("cli.job.book-fault", f.said())));
     said.forEach(err::println);
-    return code(result, said);
+    faults.forEach(f -> err.println(words.say(f.sentence())));
+    return faults.isEmpty() ? code(result, said) : ExitCode.OWN_FAULT.code();
   }
 
   private static int code(SiteResult result, List<String> said) {

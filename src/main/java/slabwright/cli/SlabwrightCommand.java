@@ -3,8 +3,6 @@ package slabwright.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
@@ -12,8 +10,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ScopeType;
-import slabwright.units.Length;
-import slabwright.units.Result;
 import slabwright.words.Words;
 
 /** The command line: one class a command. How they end: {@link ExitCode}. */
@@ -39,8 +35,7 @@ public final class SlabwrightCommand {
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.registerConverter(Length.class, text -> length(text, words));
-    line.registerConverter(Path.class, text -> path(text, words));
+    UsageFaults.sayFor(line, words);
     CommandFaults faults = new CommandFaults(err, words);
     line.setExecutionExceptionHandler((e, cmd, parsed) -> faults.say(e).code());
     int code = code(line, faults, args.length == 0 ? new String[] {"--help"} : args);
@@ -115,24 +110,5 @@ public final class SlabwrightCommand {
     } catch (IOException e) {
       return VERSION;
     }
-  }
-
-  private static Path path(String text, Words words) {
-    try {
-      if (!text.isBlank()) {
-        return Path.of(text);
-      }
-    } catch (InvalidPathException e) {
-      throw new CommandLine.TypeConversionException(words.say("cli.slabwright.no-path", text));
-    }
-    throw new CommandLine.TypeConversionException(words.say("cli.slabwright.no-path", text));
-  }
-
-  private static Length length(String text, Words words) {
-    Result<Length> read = Length.parse(text);
-    if (read instanceof Result.Refused<Length> bad) {
-      throw new CommandLine.TypeConversionException(words.say(bad.message()));
-    }
-    return read.orThrow();
   }
 }

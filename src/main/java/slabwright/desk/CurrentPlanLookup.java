@@ -8,6 +8,7 @@ import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.compute.SeamCosts;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.scene.FloorPicture;
+import slabwright.desk.model.scene.PaleFloor;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.model.scene.SeamGrip;
 import slabwright.desk.tool.PlanLookup;
@@ -37,6 +38,11 @@ final class CurrentPlanLookup implements PlanLookup {
   @Override
   public Optional<FloorPicture> picture() {
     return pictures.picture();
+  }
+
+  @Override
+  public List<PaleFloor> others() {
+    return pictures.others();
   }
 
   private List<Vec> corners(Inlay i) {

@@ -138,11 +138,17 @@ final class DeskCommands {
             "turn-right",
             words.say("desk.app.command.turn-right"),
             "Shortcut+Right",
-            () -> edit.turn(-15)));
+            () -> edit.turn(-15)),
+        new Command("turn-floor", words.say("desk.app.command.turn-floor"), "", edit::turnFloor));
     all.submenu(
         words.say("desk.shell.main-menu-button.view"),
         new Command(
             "fit", words.say("desk.app.command.fit"), "Shortcut+0", () -> screen.slab().fit()),
+        new Command(
+            "fit-site",
+            words.say("desk.app.command.fit-site"),
+            "Shortcut+Shift+0",
+            () -> screen.slab().fitSite()),
         new Command(
             "closer",
             words.say("desk.app.command.closer"),
@@ -184,6 +190,13 @@ final class DeskCommands {
 
   private static Command line(EditActions edit, String id, Arranging.Line line, String said) {
     return new Command(id, said, "", () -> edit.lineUp(line));
+  }
+
+  /** Photos of places. */
+  void fillPhotos(Runnable photo) {
+    all.submenu(
+        words.say("desk.shell.main-menu-button.edit"),
+        new Command("photo", words.say("desk.app.command.photo"), "Shortcut+Shift+P", photo));
   }
 
   /** All keys, to be searched. */

@@ -8,6 +8,7 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.Arranging;
 import slabwright.desk.model.edit.Clipboard;
+import slabwright.desk.model.edit.FloorsBeside;
 import slabwright.desk.model.edit.SelectionEdits;
 import slabwright.desk.model.input.NudgeStep;
 import slabwright.desk.model.scene.Pictures;
@@ -171,6 +172,11 @@ final class EditActions {
       Bounds b = all;
       push(area().flatMap(a -> SelectionEdits.turnSelected(a, bench.focus(), b.middle(), degrees)));
     }
+  }
+
+  /** Turns the whole floor area a quarter. */
+  void turnFloor() {
+    push(area().map(a -> FloorsBeside.turned(a, 90)));
   }
 
   private Bounds boundsOf(PlanItem p) {

@@ -110,7 +110,7 @@ final class SlabKeys {
       return false;
     }
     if (code == KeyCode.F) {
-      return ran(commands, "fit");
+      return ran(commands, e.isShiftDown() ? "fit-site" : "fit");
     }
     if (code.isDigitKey() && tools.tool().entry().isEmpty() && refused.get().isEmpty()) {
       Optional<Stage> stage = Stage.byKey(code.getName());

@@ -60,7 +60,8 @@ public final class AreaCache {
     return all;
   }
 
-  private AreaResult of(FloorArea area, UnitSystem units, Path folder, BooleanSupplier cancelled)
+  /** One area of a site. */
+  AreaResult of(FloorArea area, UnitSystem units, Path folder, BooleanSupplier cancelled)
       throws IOException {
     FloorTakeoff takeoff = takeoff(area, cancelled);
     List<PlacedInlay> done = new ArrayList<>();

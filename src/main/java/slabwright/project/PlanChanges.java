@@ -237,6 +237,12 @@ public final class PlanChanges {
         then.passage().leadsTo(),
         now.passage().leadsTo(),
         Message.of("project.plan-changes.doorway-leads-to", door));
+    say(
+        then.passage().sealed(),
+        now.passage().sealed(),
+        now.passage().sealed()
+            ? Message.of("project.plan-changes.doorway-sealed", door)
+            : Message.of("project.plan-changes.doorway-open", door));
     boolean moved =
         then.piece() != now.piece() || Math.abs(then.offset().mm() - now.offset().mm()) > 0.5;
     say(false, moved, Message.of("project.plan-changes.doorway-moved", door));

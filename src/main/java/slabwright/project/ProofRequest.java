@@ -19,6 +19,7 @@ import slabwright.inlay.proof.ReturnedFile;
 import slabwright.inlay.proof.ReturnedPage;
 import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.sheets.json.ProofJson;
+import slabwright.site.Inlay;
 import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -70,8 +71,13 @@ public record ProofRequest(
    * @throws RefusedInput when the plan has no such inlay or stencil, or a drawing can't be read
    */
   public Checked check(Site site, Path folder) throws RefusedInput, IOException {
-    Map<String, List<ProofBatch.Wanted>> inlays = wanted(site, folder);
+    List<String> ids =
+        site.areas().stream().flatMap(a -> a.inlays().stream()).map(Inlay::id).toList();
+    if (inlay.isPresent() && !ids.contains(inlay.get())) {
+      throw noInlay(ids);
+    }
     List<ReturnedPage> pages = pages();
+    Map<String, List<ProofBatch.Wanted>> inlays = wanted(site, folder);
     String found =
         inlays.size() == 1
             ? inlays.keySet().iterator().next()
@@ -84,21 +90,25 @@ public record ProofRequest(
   /** The stencils that may have come back, by inlay. */
   private Map<String, List<ProofBatch.Wanted>> wanted(Site site, Path folder)
       throws RefusedInput, IOException {
-    List<String> ids = new ArrayList<>();
+    List<String> planned = new ArrayList<>();
     Map<String, List<ProofBatch.Wanted>> inlays = new LinkedHashMap<>();
     for (AreaResult area : new AreaCache().of(site, folder, () -> false)) {
       for (PlacedInlay placed : area.inlays()) {
-        ids.add(placed.inlay().id());
+        planned.add(placed.inlay().id());
         if (inlay.isEmpty() || inlay.get().equals(placed.inlay().id())) {
           inlays.put(placed.inlay().id(), wanted(placed.plan()));
         }
       }
     }
     if (inlays.isEmpty()) {
-      throw RefusedInput.of(
-          Message.of("project.proof-request.no-inlay", inlay.orElse(""), String.join(", ", ids)));
+      throw noInlay(planned);
     }
     return inlays;
+  }
+
+  private RefusedInput noInlay(List<String> ids) {
+    return RefusedInput.of(
+        Message.of("project.proof-request.no-inlay", inlay.orElse(""), String.join(", ", ids)));
   }
 
   private List<ProofBatch.Wanted> wanted(InlayPlan plan) throws RefusedInput {

@@ -3,19 +3,20 @@ package slabwright.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import slabwright.inlay.PlacedInlay;
 import slabwright.sheets.air.AirPlanSheet;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.days.DayPlanSheet;
 import slabwright.sheets.days.LanesSheet;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.Paginator;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.SheetOptions;
-import slabwright.sheets.page.TitleStripText;
 import slabwright.sheets.placement.PlacementSheet;
 import slabwright.sheets.prep.PrepSheet;
 import slabwright.sheets.quantities.QuantitiesSheet;
@@ -25,6 +26,8 @@ import slabwright.sheets.site.LayoutSheet;
 import slabwright.sheets.stencil.StencilSheet;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.units.Message;
+import slabwright.units.PartFaults;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
@@ -33,7 +36,13 @@ import slabwright.work.handover.Scope;
 
 /** All sheets of a site, floor area by floor area, numbered through. */
 public final class SheetSet {
-  private SheetSet() {}
+  private final SheetContext context;
+  private final MissingPages missing;
+
+  private SheetSet(SheetContext context, MissingPages missing) {
+    this.context = context;
+    this.missing = missing;
+  }
 
   /** The pages that need no shop book: sheets 1 to 5 of every floor area. */
   public static List<PrintedPage> of(Site site, List<AreaResult> areas, SheetOptions options) {
@@ -43,38 +52,75 @@ public final class SheetSet {
   /** All pages in the order they are handed out: first area by area, then the work on the site. */
   public static List<PrintedPage> of(
       Site site, List<AreaResult> areas, Optional<WorkPlan> work, SheetOptions options) {
-    SheetContext context =
-        new SheetContext(PageFrame.of(options.paper()), site.units(), options.words());
-    TitleStripText issue = PacketContents.issue(site, options.date());
-    List<PageDraft> drafts = new ArrayList<>();
-    for (AreaResult area : areas) {
-      drafts.addAll(area(area, work, context));
-    }
-    work.ifPresent(w -> drafts.addAll(work(w, areas, context)));
-    if (work.isPresent()) {
-      HandoverSheet handovers = new HandoverSheet(context);
-      for (AreaResult area : areas) {
-        area.inlays().forEach(i -> drafts.addAll(handovers.approval(site, area, i)));
-      }
-      drafts.addAll(handovers.drafts(Handovers.of(work.get())));
-    }
-    return Paginator.paginate(drafts, context, issue);
+    return of(site, areas, work, options, new PartFaults());
   }
 
-  private static List<PageDraft> area(
-      AreaResult result, Optional<WorkPlan> work, SheetContext context) {
+  /**
+   * The same.
+   *
+   * @param faults told of pages that could not be made; the first page tells them as well
+   */
+  public static List<PrintedPage> of(
+      Site site,
+      List<AreaResult> areas,
+      Optional<WorkPlan> work,
+      SheetOptions options,
+      PartFaults faults) {
+    SheetContext context =
+        new SheetContext(PageFrame.of(options.paper()), site.units(), options.words());
+    SheetSet set = new SheetSet(context, new MissingPages(faults));
+    List<PageDraft> drafts = new ArrayList<>();
+    for (AreaResult area : areas) {
+      drafts.addAll(set.area(area, work));
+    }
+    work.ifPresent(w -> drafts.addAll(set.work(w, areas)));
+    work.ifPresent(w -> drafts.addAll(set.handovers(site, areas, w)));
+    drafts.addAll(0, MissingPages.notice(context, faults.all(), List.of()));
+    return Paginator.paginate(drafts, context, PacketContents.issue(site, options.date()));
+  }
+
+  private List<PageDraft> care(Message title, String area, Supplier<List<PageDraft>> pages) {
+    return missing.or(context, title, area, true, pages);
+  }
+
+  private List<PageDraft> plain(Message title, String area, Supplier<List<PageDraft>> pages) {
+    return missing.or(context, title, area, false, pages);
+  }
+
+  private List<PageDraft> handovers(Site site, List<AreaResult> areas, WorkPlan work) {
+    Message title = Message.of("sheets.missing-pages.handovers");
+    HandoverSheet handovers = new HandoverSheet(context);
+    List<PageDraft> drafts = new ArrayList<>();
+    for (AreaResult area : areas) {
+      String name = area.takeoff().area().name();
+      area.inlays()
+          .forEach(i -> drafts.addAll(plain(title, name, () -> handovers.approval(site, area, i))));
+    }
+    drafts.addAll(plain(title, "", () -> handovers.drafts(Handovers.of(work))));
+    return drafts;
+  }
+
+  private List<PageDraft> area(AreaResult result, Optional<WorkPlan> work) {
     FloorArea area = result.takeoff().area();
-    List<PageDraft> drafts = new ArrayList<>(new LayoutSheet(area, context).drafts());
-    drafts.addAll(new PrepSheet(result.ways(), context).drafts());
+    String name = area.name();
+    Message layout = Message.of("sheets.layout-sheet.title");
+    Message prep = Message.of("sheets.prep-sheet.title");
+    Message placement = Message.of("sheets.placement-sheet.title");
+    Message stencil = Message.of("sheets.stencil-sheet.title");
+    Message quantities = Message.of("sheets.quantities-sheet.title");
+    List<PageDraft> drafts =
+        new ArrayList<>(plain(layout, name, () -> new LayoutSheet(area, context).drafts()));
+    drafts.addAll(plain(prep, name, () -> new PrepSheet(result.ways(), context).drafts()));
     for (PlacedInlay inlay : result.inlays()) {
-      drafts.addAll(new PlacementSheet(result, inlay, context).drafts());
-      drafts.addAll(new StencilSheet(area, inlay, context).drafts());
+      drafts.addAll(
+          plain(placement, name, () -> new PlacementSheet(result, inlay, context).drafts()));
+      drafts.addAll(plain(stencil, name, () -> new StencilSheet(area, inlay, context).drafts()));
     }
     Optional<AreaWorkPlan> known = work.flatMap(w -> w.area(area.id()));
+    Optional<String> origin = work.map(w -> context.words().say(w.book().origin()));
     drafts.addAll(
-        new QuantitiesSheet(
-                result, known, work.map(w -> context.words().say(w.book().origin())), context)
-            .drafts());
+        plain(
+            quantities, name, () -> new QuantitiesSheet(result, known, origin, context).drafts()));
     return drafts;
   }
 
@@ -90,27 +136,31 @@ public final class SheetSet {
         .toList();
   }
 
-  private static List<PageDraft> work(WorkPlan plan, List<AreaResult> areas, SheetContext context) {
-    List<PageDraft> drafts = new ArrayList<>(new DayPlanSheet(plan, context).drafts());
+  private List<PageDraft> work(WorkPlan plan, List<AreaResult> areas) {
+    Message days = Message.of("sheets.day-plan-sheet.title");
+    Message lanes = Message.of("sheets.lanes-sheet.title");
+    Message cautions = Message.of("sheets.caution-sheet.title");
+    Message air = Message.of("sheets.air-plan-sheet.title");
+    Message scope = Message.of("sheets.scope-sheet.title");
+    List<PageDraft> drafts =
+        new ArrayList<>(care(days, "", () -> new DayPlanSheet(plan, context).drafts()));
     for (AreaResult r : areas) {
       plan.area(r.takeoff().area().id())
-          .ifPresent(
-              a ->
-                  drafts.addAll(
-                      LanesSheet.all(
-                          r.takeoff(),
-                          a.coats().stream()
-                              .filter(c -> !plan.outlook().isHeld(a.id(), c))
-                              .toList(),
-                          context.words().say(plan.book().origin()),
-                          context)));
+          .ifPresent(a -> drafts.addAll(plain(lanes, a.name(), () -> lanes(plan, r, a))));
     }
     for (AreaWorkPlan a : plan.areas()) {
-      drafts.addAll(new CautionSheet(a, plan, context).drafts());
-      drafts.addAll(airPlan(a, areas, context));
+      drafts.addAll(care(cautions, a.name(), () -> new CautionSheet(a, plan, context).drafts()));
+      drafts.addAll(care(air, a.name(), () -> airPlan(a, areas, context)));
     }
-    Scope scope = Scope.of(plan);
-    drafts.addAll(new ScopeSheet(plan, scope, context).drafts());
+    drafts.addAll(plain(scope, "", () -> new ScopeSheet(plan, Scope.of(plan), context).drafts()));
     return drafts;
+  }
+
+  private List<PageDraft> lanes(WorkPlan plan, AreaResult area, AreaWorkPlan work) {
+    return LanesSheet.all(
+        area.takeoff(),
+        work.coats().stream().filter(c -> !plan.outlook().isHeld(work.id(), c)).toList(),
+        context.words().say(plan.book().origin()),
+        context);
   }
 }

@@ -17,6 +17,14 @@ public record ClientPhoto(String file, List<FloorPoint> points, List<Vec> mask) 
     mask = List.copyOf(mask);
   }
 
+  /** The same photo after the floor that it shows has moved. */
+  public ClientPhoto moved(Move how) {
+    return new ClientPhoto(
+        file,
+        points.stream().map(p -> new FloorPoint(p.picture(), how.spot(p.floor()))).toList(),
+        mask);
+  }
+
   /**
    * One place.
    *

@@ -30,9 +30,28 @@ public record Doorway(
    * @param leadsTo the doorway of another floor area that this one is the other side of
    * @param clear width that is free with the leaf open, at most the opening's; absent is the
    *     opening's width
+   * @param sealed whether it is taped shut for the whole job, so that neither vapour nor anybody
+   *     goes through; false is the careful reading
    */
-  public record Passage(Optional<LeadsTo> leadsTo, Optional<Length> clear) {
+  public record Passage(Optional<LeadsTo> leadsTo, Optional<Length> clear, boolean sealed) {
     public static final Passage UNKNOWN = new Passage(Optional.empty(), Optional.empty());
+
+    /** A passage that is open. */
+    public Passage(Optional<LeadsTo> leadsTo, Optional<Length> clear) {
+      this(leadsTo, clear, false);
+    }
+
+    public Passage withLeadsTo(Optional<LeadsTo> v) {
+      return new Passage(v, clear, sealed);
+    }
+
+    public Passage withClear(Optional<Length> v) {
+      return new Passage(leadsTo, v, sealed);
+    }
+
+    public Passage withSealed(boolean v) {
+      return new Passage(leadsTo, clear, v);
+    }
   }
 
   /** A doorway of another floor area, both by id. */

@@ -37,6 +37,12 @@ public record Move(double turn, Vec shift) {
     return Spot.of(turned.plus(shift));
   }
 
+  /** The same angle from 0 up to 360 degrees. */
+  public static double positive(double degrees) {
+    double d = degrees % 360;
+    return d < 0 ? d + 360 : d + 0.0;
+  }
+
   List<Spot> spots(List<Spot> all) {
     return all.stream().map(this::spot).toList();
   }

@@ -56,7 +56,10 @@ final class AreaCodec {
             f.length("offset"),
             f.length("width"),
             f.flagOr("wayIn", false),
-            new Doorway.Passage(f.object("leadsTo", AreaCodec::leadsTo), f.lengthIf("clear"))));
+            new Doorway.Passage(
+                f.object("leadsTo", AreaCodec::leadsTo),
+                f.lengthIf("clear"),
+                f.flagOr("sealed", false))));
   }
 
   private static Doorway.LeadsTo leadsTo(FieldReader f) {
@@ -151,6 +154,9 @@ final class AreaCodec {
         .leadsTo()
         .ifPresent(l -> o.putObject("leadsTo").put("area", l.area()).put("doorway", l.doorway()));
     FieldWriter.length(o, "clear", d.passage().clear());
+    if (d.passage().sealed()) {
+      o.put("sealed", true);
+    }
   }
 
   private static void machine(Machine m, ObjectNode o) {

@@ -12,6 +12,7 @@
  * <p>What people call a colour: {@link ColourNaming} (entry), {@link ColourName}, {@link CieLab}.
  *
  * <p>What any room has to say is a {@link Message}, a key with values; {@link Result} is a value or
- * each {@link Refusal}, a message with its place, why there is none.
+ * each {@link Refusal}, a message with its place, why there is none. {@link PartFaults} keeps what
+ * a fault of the program ended while the rest is done.
  */
 package slabwright.units;

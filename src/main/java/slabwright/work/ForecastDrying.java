@@ -12,17 +12,17 @@ import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.StepAir;
 import slabwright.work.days.StepWait;
 import slabwright.work.days.VapourReach;
+import slabwright.work.days.WetFilm;
 import slabwright.work.days.WorkStep;
 
 /**
  * Lets what follows a coat outdoors wait as long as the coat dries on the day that it is laid on.
- * The day hangs on the waits and the waits on the day: planned over and over until both agree.
+ * The day hangs on the waits and the waits on the day: planned over and over until both agree. They
+ * always do in the end: after {@value #FREELY} plans a wait is only ever drawn out, to one of as
+ * many lengths as the forecast has nights, so that no coat is dated by another day's drying.
  */
 final class ForecastDrying {
-  /** After so many plans a wait is only ever drawn out, so that it comes to an end. */
   private static final int FREELY = 5;
-
-  private static final int MOST = 40;
 
   private final List<WeatherDays> floors;
   private final Function<List<WorkStep>, Figure<DayPlan>> planner;
@@ -48,13 +48,12 @@ final class ForecastDrying {
   Dated plan(List<WorkStep> tasks) {
     List<WorkStep> steps = tasks;
     Figure<DayPlan> days = planner.apply(steps);
-    for (int i = 0; i < MOST && days.isKnown() && !floors.isEmpty(); i++) {
+    boolean agree = floors.isEmpty();
+    for (int i = 0; !agree && days.isKnown(); i++) {
       List<WorkStep> next = drying(steps, days.maybe().orElseThrow(), i >= FREELY);
-      if (next.equals(steps)) {
-        break;
-      }
+      agree = next.equals(steps);
       steps = next;
-      days = planner.apply(steps);
+      days = agree ? days : planner.apply(steps);
     }
     return new Dated(steps, days);
   }
@@ -85,13 +84,20 @@ final class ForecastDrying {
                         .map(t -> longer(w, t, onlyLonger))
                         .orElse(w))
             .toList();
-    return step.in(vapour(step, dry), waits);
+    return step.in(vapour(step, dry).wet(wet(step, dry, onlyLonger)), waits);
   }
 
   /** What no longer waits for drying, as the next section of the same coat, goes on so. */
   private static StepWait longer(StepWait w, Duration dry, boolean onlyLonger) {
     Duration opens = onlyLonger && w.atLeast().compareTo(dry) > 0 ? w.atLeast() : dry;
     return new StepWait(w.after(), opens, w.atMost().map(m -> m.compareTo(opens) < 0 ? opens : m));
+  }
+
+  /** A coat takes dust as long as it dries on its day. */
+  private static WetFilm wet(WorkStep step, Map<String, Duration> dry, boolean onlyLonger) {
+    WetFilm film = step.air().wet();
+    Duration time = dry.getOrDefault(step.id(), film.after());
+    return onlyLonger && film.after().compareTo(time) > 0 ? film : film.dryAfter(time);
   }
 
   /** Vapour outdoors counts until the coat may be recoated. */

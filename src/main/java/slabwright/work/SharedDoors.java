@@ -43,11 +43,29 @@ record SharedDoors(Site site) {
     if (site.areas().size() > 1) {
       for (FloorArea a : site.areas()) {
         for (Doorway d : a.doorways()) {
-          if (behind(a, d).isEmpty()) {
+          if (behind(a, d).isEmpty() && !d.passage().sealed()) {
             all.add(
                 new DayCheck(
                     a.id(), "", Message.of("work.shared-doors.unsaid", d.name(), a.name())));
           }
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Doorways that the plan rests on being sealed; the crew has to know, each side once. */
+  List<DayCheck> sealed() {
+    List<DayCheck> all = new ArrayList<>();
+    for (FloorArea a : site.areas()) {
+      for (Doorway d : a.doorways()) {
+        if (d.passage().sealed()) {
+          Message what =
+              behind(a, d)
+                  .flatMap(site::area)
+                  .map(o -> Message.of("work.shared-doors.sealed", d.name(), a.name(), o.name()))
+                  .orElse(Message.of("work.shared-doors.sealed-alone", d.name(), a.name()));
+          all.add(new DayCheck(a.id(), "", what));
         }
       }
     }
@@ -102,7 +120,10 @@ record SharedDoors(Site site) {
     return all;
   }
 
-  /** The same steps, those of floors that are ways in after all of those behind them. */
+  /**
+   * The same steps, a floor that is a way in cleaned and coated after all those behind it: what was
+   * cleaned days before would be walked dirty again.
+   */
   List<WorkStep> ordered(List<WorkStep> steps) {
     List<WorkStep> all = new ArrayList<>();
     Set<String> done = new HashSet<>();
@@ -121,9 +142,10 @@ record SharedDoors(Site site) {
     boolean first = true;
     for (WorkStep s : steps) {
       if (s.type().isOn(area.id())) {
-        boolean coat = s.type().kind() == StepKind.COAT;
-        all.add(coat && first ? after(s, last) : s);
-        first &= !coat;
+        StepKind kind = s.type().kind();
+        boolean late = kind == StepKind.CLEAN || kind == StepKind.COAT;
+        all.add(late && first ? after(s, last) : s);
+        first &= !late;
       }
     }
   }

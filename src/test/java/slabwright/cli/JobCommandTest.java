@@ -193,12 +193,16 @@ class JobCommandTest {
     Path to = folder.resolve("out");
     assertThat(run("job", planWithBrokenGraphic(false).toString(), "--out", to.toString()))
         .isEqualTo(3);
-    assertThat(err.toString()).contains("Annexe is in none of these papers").contains("broken.svg");
+    assertThat(err.toString())
+        .contains("Annexe is in none of these papers")
+        .contains("do no work there while these papers are in use")
+        .contains("broken.svg");
     assertThat(files(to)).contains("sheets.pdf", "work.json");
     assertThat(Files.readString(to.resolve("takeoff.csv")))
         .contains("Workshop,net floor")
         .doesNotContain("Annexe");
-    assertThat(Files.readString(to.resolve("index.html"))).contains("NOT IN THESE PAPERS: Annexe.");
+    assertThat(Files.readString(to.resolve("index.html")))
+        .contains("NOT IN THESE PAPERS, SO NO WORK THERE: Annexe.");
   }
 
   @Test

@@ -14,7 +14,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import org.testfx.api.FxRobot;
 import org.testfx.robot.BaseRobot;
-import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.cards.Card;
 import slabwright.desk.model.Stage;
@@ -43,7 +42,7 @@ final class DeskGestures {
 
   private DeskGestures after() throws TimeoutException {
     if (hasty) {
-      WaitForAsyncUtils.waitForFxEvents(2);
+      desk.laidOut();
     } else {
       desk.settle();
     }
@@ -63,7 +62,7 @@ final class DeskGestures {
     for (int i = keys.length - 1; i >= 0; i--) {
       base().releaseKeyboard(real(keys[i]));
     }
-    WaitForAsyncUtils.waitForFxEvents(1);
+    DeskUnderTest.handled();
   }
 
   private static KeyCode real(KeyCode key) {
@@ -83,7 +82,7 @@ final class DeskGestures {
       KeyCode key = KeyCode.getKeyCode(c.toUpperCase(Locale.ROOT));
       base().typeKeyboard(scene, key == null ? KeyCode.UNDEFINED : key, c);
     }
-    WaitForAsyncUtils.waitForFxEvents(1);
+    DeskUnderTest.handled();
   }
 
   DeskGestures click(String id) throws TimeoutException {
@@ -94,7 +93,7 @@ final class DeskGestures {
   /** Clicks and does not wait for what follows. */
   DeskGestures clickAndGo(String id) throws TimeoutException {
     click(middle(inView(id)));
-    WaitForAsyncUtils.waitForFxEvents(2);
+    DeskUnderTest.handled();
     return this;
   }
 
@@ -168,7 +167,7 @@ final class DeskGestures {
   /** Takes one of a choice's words from its list. */
   DeskGestures choose(String id, String word) throws TimeoutException {
     click(middle(inView(id)));
-    WaitForAsyncUtils.waitForFxEvents(2);
+    desk.laidOut();
     click(middle(Popups.line(desk.stage(), word)));
     return after();
   }
@@ -190,7 +189,7 @@ final class DeskGestures {
     unfold(node);
     assertThat(DeskUnderTest.on(() -> shows(node))).as("shows " + id).isTrue();
     if (DeskUnderTest.on(() -> Scrolling.toSee(node))) {
-      WaitForAsyncUtils.waitForFxEvents(3);
+      desk.laidOut();
     }
     return node;
   }
@@ -210,14 +209,14 @@ final class DeskGestures {
   /** Moves the pointer at once, without gliding there. */
   private void move(Point2D to) {
     base().moveMouse(to);
-    WaitForAsyncUtils.waitForFxEvents(1);
+    DeskUnderTest.handled();
   }
 
   private void click(Point2D at) {
     move(at);
     base().pressMouse(MouseButton.PRIMARY);
     base().releaseMouse(MouseButton.PRIMARY);
-    WaitForAsyncUtils.waitForFxEvents(1);
+    DeskUnderTest.handled();
   }
 
   private static Point2D middle(Node node) {
@@ -284,7 +283,7 @@ final class DeskGestures {
     move(a.midpoint(b));
     move(b.subtract(0, 4));
     base().releaseMouse(MouseButton.PRIMARY);
-    WaitForAsyncUtils.waitForFxEvents(1);
+    DeskUnderTest.handled();
     return after();
   }
 

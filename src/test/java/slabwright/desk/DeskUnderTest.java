@@ -3,6 +3,7 @@ package slabwright.desk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
@@ -90,9 +91,35 @@ final class DeskUnderTest implements AutoCloseable {
 
   /** Waits until what was asked for has been worked out and shown. */
   void settle() throws TimeoutException {
-    WaitForAsyncUtils.waitForFxEvents(3);
+    laidOut();
     WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> on(() -> room().isUpToDate()));
-    WaitForAsyncUtils.waitForFxEvents(3);
+    laidOut();
+  }
+
+  /** Waits until the JavaFX thread has done what it was asked for, and what that asked for. */
+  static void handled() {
+    on(() -> null);
+    on(() -> null);
+  }
+
+  /** As {@link #handled}, and until the window has been laid out after it. */
+  void laidOut() throws TimeoutException {
+    handled();
+    CompletableFuture<Boolean> pulse = new CompletableFuture<>();
+    Scene scene = stage.getScene();
+    Runnable seen = () -> pulse.complete(true);
+    on(
+        () -> {
+          scene.addPostLayoutPulseListener(seen);
+          Platform.requestNextPulse();
+          return null;
+        });
+    WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, pulse);
+    on(
+        () -> {
+          scene.removePostLayoutPulseListener(seen);
+          return null;
+        });
   }
 
   /** Waits until the whole job and its pages have been worked out too. */

@@ -10,7 +10,7 @@ import slabwright.shape.Vec;
 
 /**
  * A fine raster with exact distances: shares no code with the shape room but the corners of rings.
- * Squared distances by the lower envelope of parabolas, row by row and column by column (P.
+ * Squared distances within rows, then by the lower envelope of parabolas column by column (P.
  * Felzenszwalb, D. Huttenlocher, "Distance transforms of sampled functions", 2012).
  */
 final class DistanceRaster {
@@ -91,16 +91,28 @@ final class DistanceRaster {
   /** Distance in mm from each cell's middle to the nearest middle of a marked cell. */
   double[] distanceTo(boolean[] marked) {
     double[] d = new double[size()];
-    for (int i = 0; i < d.length; i++) {
-      d[i] = marked[i] ? 0 : 1e12;
-    }
     for (int row = 0; row < height; row++) {
-      envelope(d, row * width, 1, width);
+      along(marked, d, row * width);
     }
     for (int column = 0; column < width; column++) {
       envelope(d, column, width, height);
     }
     return Arrays.stream(d).map(v -> Math.sqrt(v) * cell).toArray();
+  }
+
+  /** Squared distances within a row, in cells; very far where nothing in it is marked. */
+  private void along(boolean[] marked, double[] d, int start) {
+    double far = 1e12;
+    double last = Double.NEGATIVE_INFINITY;
+    for (int x = 0; x < width; x++) {
+      last = marked[start + x] ? x : last;
+      d[start + x] = Math.min(far, (x - last) * (x - last));
+    }
+    last = Double.POSITIVE_INFINITY;
+    for (int x = width - 1; x >= 0; x--) {
+      last = marked[start + x] ? x : last;
+      d[start + x] = Math.min(d[start + x], (last - x) * (last - x));
+    }
   }
 
   private static void envelope(double[] d, int start, int step, int n) {

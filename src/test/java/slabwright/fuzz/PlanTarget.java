@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import slabwright.project.SiteResult;
 import slabwright.project.export.JobFiles;
 import slabwright.project.export.OutFolder;
@@ -18,6 +19,7 @@ import slabwright.site.Site;
 import slabwright.store.FullSite;
 import slabwright.store.PlanFile;
 import slabwright.units.Message;
+import slabwright.units.PartFaults;
 import slabwright.units.Refusal;
 import slabwright.units.Result;
 import slabwright.words.Words;
@@ -81,7 +83,7 @@ final class PlanTarget implements FuzzTarget {
     SiteResult done = SiteResult.compute(site, FOLDER, BookSamples.book(), () -> false);
     OutFolder folder = new OutFolder(Path.of("target/never-written"));
     Path plan = FOLDER.resolve("none.site.json");
-    List<String> said =
+    JobFiles.Added added =
         new JobFiles(
                 done,
                 plan,
@@ -92,8 +94,9 @@ final class PlanTarget implements FuzzTarget {
                 Optional.empty(),
                 Clock.systemUTC())
             .addTo(folder);
-    said.stream()
-        .map(FuzzRun::fault)
+    Stream.concat(
+            added.notCut().stream().map(FuzzRun::fault),
+            added.faults().stream().map(PartFaults.PartFault::toString))
         .filter(f -> !f.isEmpty())
         .findFirst()
         .ifPresent(

@@ -123,7 +123,10 @@ public final class FullSite {
                 OutlinePiece.wall(Spot.mm(9000, -1000)),
                 OutlinePiece.wall(Spot.mm(0, -1000))))
         .withDoorways(
-            List.of(new Doorway("gate", "gate", 2, Length.mm(900), Length.mm(900), false)));
+            List.of(
+                new Doorway("gate", "gate", 2, Length.mm(900), Length.mm(900), false),
+                new Doorway("hatch", "hatch", 0, Length.mm(900), Length.mm(900), false)
+                    .withPassage(Doorway.Passage.UNKNOWN.withSealed(true))));
   }
 
   private static List<Mark> marks() {

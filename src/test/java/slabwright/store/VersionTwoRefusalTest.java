@@ -46,6 +46,7 @@ class VersionTwoRefusalTest {
         "'doorways':[{'id':'d','name':'D','wall':0,'offset':9,'width':900,'clear':950}] | site.outline-rules.the-clear-width-of-doorway-2",
         "'doorways':[{'id':'d','name':'D','wall':0,'offset':9,'width':900,'leadsTo':{'area':'b','doorway':'e'}}] | site.job-rules.leads-to-doorway-of-floor",
         "'doorways':[{'id':'d','name':'D','wall':0,'offset':9,'width':900,'leadsTo':{'area':'a','doorway':'d'}}] | site.job-rules.leads-to-its-own-floor",
+        "'doorways':[{'id':'d','name':'D','wall':0,'offset':9,'width':900,'wayIn':true,'sealed':true}] | site.job-rules.sealed-way-in",
         "'marks':[{'id':'t','kind':'trench','lie':'low','depth':0,'form':{'shape':'place','at':[9,9]}}] | site.mark-rules.depth",
         "'marks':[{'id':'t','kind':'trench','lie':'flush','depth':5,'form':{'shape':'place','at':[9,9]}}] | store.field-reader.field-at-is-not-known depth",
         "'inlays':[{'id':'i','graphic':'a.svg','middle':[0,0],'width':500,'stencil':{'roll':600},'page':0}] | site.inlay-spec-rules.the-page-of-the-graphic",

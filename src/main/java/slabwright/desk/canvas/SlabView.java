@@ -15,6 +15,8 @@ import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.scene.ExpectedLook;
 import slabwright.desk.model.scene.FloorPicture;
 import slabwright.desk.model.scene.NameInks;
+import slabwright.desk.model.scene.PaleFloor;
+import slabwright.desk.model.scene.PaleFloors;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.OverlayScale;
@@ -100,7 +102,7 @@ public final class SlabView extends Region {
   /** Whether another area is looked at now, or this one was moved out of view. */
   private boolean isNotLookedAt(FloorPicture p) {
     Bounds b = p.bounds();
-    boolean other = !p.area().id().equals(fittedArea);
+    boolean other = !p.area().id().equals(fittedArea) && !bench.focus().keepsView();
     Vec low = viewport.toScreen(new Vec(b.minX(), b.minY()));
     Vec high = viewport.toScreen(new Vec(b.maxX(), b.maxY()));
     return other || high.x() < 0 || low.x() > getWidth() || low.y() < 0 || high.y() > getHeight();
@@ -162,6 +164,15 @@ public final class SlabView extends Region {
       fittedArea = p.get().area().id();
       setViewport(Viewport.fitting(p.get().bounds(), box()));
       fittedAs = viewport;
+    }
+  }
+
+  /** All floor areas in view. */
+  public void fitSite() {
+    Bounds all = PaleFloors.bounds(bench.desk().shown());
+    if (!all.isEmpty()) {
+      fittedArea = pictures.picture().map(p -> p.area().id()).orElse("");
+      showAll(all.including(pictures.picture().map(FloorPicture::bounds).orElse(all)));
     }
   }
 
@@ -267,15 +278,26 @@ public final class SlabView extends Region {
     }
     CanvasBackground.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
     underlay.paint(g, bench.desk().shown().underlay(), viewport);
+    layOthers(g);
     Optional<FloorPicture> picture = pictures.picture();
     picture.ifPresent(p -> layFloor(g, p));
     lay(g, layers.trueColours(), Tone.LIGHT);
     List<Ink> over = new ArrayList<>(layers.overInlays());
     picture.ifPresent(p -> over.addAll(p.walls()));
     over.addAll(layers.overWalls());
+    over.addAll(PaleLayer.links(bench.desk().shown(), FxPainter.SCREEN / viewport.scale()));
     picture.ifPresent(p -> over.addAll(words(p)));
     lay(g, over, tone);
     ScreenScaleBar.paint(g, viewport, getWidth() - covered, units(), tone);
+  }
+
+  private void layOthers(GraphicsContext g) {
+    List<PaleFloor> others = pictures.others();
+    g.save();
+    g.setGlobalAlpha(PaleLayer.LINES);
+    lay(g, PaleLayer.floors(others), tone);
+    g.restore();
+    lay(g, PaleLayer.names(others), tone);
   }
 
   private void layFloor(GraphicsContext g, FloorPicture p) {
@@ -293,10 +315,18 @@ public final class SlabView extends Region {
   }
 
   private List<Ink> words(FloorPicture p) {
-    List<Ink> inks =
-        new ArrayList<>(names.of(p, FxPainter.SCREEN / viewport.scale(), layers.namesMarks()));
-    if (bench.focus().stage() != Stage.SHEETS && !tools.name().drawsRooms()) {
-      inks.addAll(dimensions.inks(p, viewport, units(), bench.focus()));
+    List<Ink> inks = new ArrayList<>();
+    boolean measured = bench.focus().stage() != Stage.SHEETS && !tools.name().drawsRooms();
+    List<Ink> lengths = measured ? dimensions.inks(p, viewport, units(), bench.focus()) : List.of();
+    inks.addAll(
+        names.of(
+            p,
+            FxPainter.SCREEN / viewport.scale(),
+            layers.namesMarks(),
+            lengths.size(),
+            () -> measured ? dimensions.taken(viewport) : NameInks.Taken.NOTHING));
+    if (measured) {
+      inks.addAll(lengths);
       if (layers.namesCorners()) {
         inks.addAll(CornerLetters.of(p, FxPainter.SCREEN / viewport.scale()));
       }

@@ -14,6 +14,7 @@ public final class Selection {
   private final Signal changed = new Signal();
   private Stage stage = Stage.MEASURE;
   private String areaId = "";
+  private boolean kept;
   private Set<PlanItem> picked = Set.of();
 
   public Selection(Desk desk) {
@@ -47,6 +48,22 @@ public final class Selection {
   }
 
   public void selectArea(String floorAreaId) {
+    kept = false;
+    look(floorAreaId);
+  }
+
+  /** Looks at a floor area that is in view already: the view stays as it is. */
+  public void selectAreaInView(String floorAreaId) {
+    kept = true;
+    look(floorAreaId);
+  }
+
+  /** Whether the view stays although another floor area was picked. */
+  public boolean keepsView() {
+    return kept;
+  }
+
+  private void look(String floorAreaId) {
     areaId = floorAreaId;
     picked = Set.of();
     changed.fire();

@@ -3,6 +3,7 @@ package slabwright.desk.shell;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import org.kordamp.ikonli.feather.Feather;
@@ -43,6 +44,9 @@ final class AreaChips extends HBox {
     shown = now;
     getChildren().clear();
     bench.desk().site().areas().forEach(a -> getChildren().add(chip(a, a.id().equals(looked))));
+    if (bench.desk().site().areas().size() > 1) {
+      getChildren().add(all());
+    }
     var add =
         Controls.icon(
             Icons.of(Feather.PLUS, 15),
@@ -52,6 +56,17 @@ final class AreaChips extends HBox {
     add.setId("add-area");
     add.getStyleClass().add("add-chip");
     getChildren().add(add);
+  }
+
+  private Button all() {
+    Button b =
+        Controls.icon(
+            Icons.of(Feather.LAYERS, 15),
+            bench.words().say("desk.shell.area-chips.all"),
+            bench.words().say("desk.shell.key-list.fit-site-key"),
+            () -> commands.run("fit-site"));
+    b.setId("all-areas");
+    return b;
   }
 
   private ToggleButton chip(FloorArea area, boolean on) {

@@ -130,6 +130,10 @@ public final class KeyList extends VBox {
     }
     commands.all().filter(c -> !c.key().isEmpty()).forEach(c -> all.add(line(c)));
     all.add(hand(Message.of("desk.shell.key-list.fit"), "F"));
+    all.add(
+        hand(
+            Message.of("desk.shell.key-list.fit-site"),
+            words.say("desk.shell.key-list.fit-site-key")));
     all.add(hand(Message.of("desk.shell.key-list.esc"), words.say("desk.shell.key-list.esc-key")));
     all.add(
         hand(Message.of("desk.shell.key-list.enter"), words.say("desk.shell.key-list.enter-key")));

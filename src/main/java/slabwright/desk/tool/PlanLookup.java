@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.scene.FloorPicture;
+import slabwright.desk.model.scene.PaleFloor;
 import slabwright.desk.model.scene.SeamGrip;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -14,6 +15,9 @@ import slabwright.units.Message;
 public interface PlanLookup {
   /** The floor area's picture, once it has been worked out. */
   Optional<FloorPicture> picture();
+
+  /** The floor areas beside it. */
+  List<PaleFloor> others();
 
   /** The inlay that covers the point. */
   Optional<PlanItem> inlayAt(Vec p);

@@ -5,7 +5,6 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -14,9 +13,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
-import org.apache.pdfbox.contentstream.operator.Operator;
-import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -35,14 +31,10 @@ import org.apache.pdfbox.pdmodel.graphics.state.PDSoftMask;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
-import slabwright.pdfin.page.PdfBudget;
 
 /** Runs a page's drawing operators and notes each thing that is painted, in paint order. */
-final class PdfPaintCollector extends PDFGraphicsStreamEngine {
-  private static final int NO_CLIP = -1;
-
+final class PdfPaintCollector extends PdfPathCollector {
   private final PdfPageFrame frame;
-  private final PdfBudget budget = new PdfBudget();
   private final PdfNotes notes;
   private final PdfPaints paints;
   private final PdfGlyphs glyphs;
@@ -52,9 +44,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   private final PdfLayerStack layers;
 
   private PdfGroup group = PdfGroup.page();
-  private Path2D.Double path = new Path2D.Double();
   private Path2D.Double lettersToClip = new Path2D.Double();
-  private int clipRule = NO_CLIP;
 
   PdfPaintCollector(PDPage page, OptionalContent layers) {
     super(page);
@@ -78,91 +68,21 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   }
 
   @Override
-  protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
-    budget.operator(getGraphicsStackSize());
-    super.processOperator(operator, operands);
-  }
-
-  @Override
-  public void moveTo(float x, float y) {
-    budget.point();
-    path.moveTo(x, y);
-  }
-
-  @Override
-  public void lineTo(float x, float y) {
-    begin(x, y);
-    path.lineTo(x, y);
-  }
-
-  @Override
-  public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
-    begin(x1, y1);
-    path.curveTo(x1, y1, x2, y2, x3, y3);
-  }
-
-  /** A path that forgot to start does so at its first point. */
-  private void begin(float x, float y) {
-    budget.point();
-    if (path.getCurrentPoint() == null) {
-      path.moveTo(x, y);
-    }
-  }
-
-  @Override
-  public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {
-    budget.point();
-    path.moveTo(p0.getX(), p0.getY());
-    path.lineTo(p1.getX(), p1.getY());
-    path.lineTo(p2.getX(), p2.getY());
-    path.lineTo(p3.getX(), p3.getY());
-    path.closePath();
-  }
-
-  @Override
-  public void closePath() {
-    if (path.getCurrentPoint() != null) {
-      path.closePath();
-    }
-  }
-
-  @Override
-  public Point2D getCurrentPoint() {
-    return path.getCurrentPoint();
-  }
-
-  @Override
-  public void clip(int windingRule) {
-    clipRule = windingRule;
-  }
-
-  /** Clips by the path when that was asked for, then forgets it. */
-  @Override
-  public void endPath() {
-    if (clipRule != NO_CLIP && path.getCurrentPoint() != null) {
-      path.setWindingRule(clipRule);
-      getGraphicsState().intersectClippingPath(new GeneralPath(path));
-    }
-    clipRule = NO_CLIP;
-    path = new Path2D.Double();
-  }
-
-  @Override
   public void fillPath(int windingRule) throws IOException {
-    fill(path, windingRule);
+    fill(path(), windingRule);
     endPath();
   }
 
   @Override
   public void strokePath() throws IOException {
-    stroke(path);
+    stroke(path());
     endPath();
   }
 
   @Override
   public void fillAndStrokePath(int windingRule) throws IOException {
-    fill(path, windingRule);
-    stroke(path);
+    fill(path(), windingRule);
+    stroke(path());
     endPath();
   }
 
@@ -222,7 +142,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
       double alpha,
       Optional<PdfPaintedPicture> picture)
       throws IOException {
-    budget.shape();
+    budget().shape();
     PDGraphicsState gs = getGraphicsState();
     if (gs.getBlendMode() != BlendMode.NORMAL && gs.getBlendMode() != BlendMode.COMPATIBLE) {
       notes.add(PdfNote.Kind.BLEND, "", new Rectangle2D.Double());
@@ -267,17 +187,16 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   /** What is painted meanwhile, which is not on the page itself. */
   private List<PdfPaintedShape> aside(Run run) throws IOException {
     PdfGroup onPage = group;
-    Path2D.Double openPath = path;
+    Path2D.Double openPath = openPath();
     group = PdfGroup.page();
-    path = new Path2D.Double();
-    budget.enter();
+    budget().enter();
     try {
       run.run();
       return group.shapes();
     } finally {
-      budget.leave();
+      budget().leave();
       group = onPage;
-      path = openPath;
+      goOnWith(openPath);
     }
   }
 
@@ -291,10 +210,9 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   public void showForm(PDFormXObject form) throws IOException {
     COSDictionary layer = form.getCOSObject().getCOSDictionary(COSName.OC);
     enter(layer);
-    Path2D.Double openPath = path;
-    path = new Path2D.Double();
+    Path2D.Double openPath = openPath();
     super.showForm(form);
-    path = openPath;
+    goOnWith(openPath);
     leave();
   }
 
@@ -310,23 +228,23 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
   }
 
   private void enter(COSDictionary layer) {
-    budget.enter();
+    budget().enter();
     layers.begin(layer);
   }
 
   private void leave() {
     layers.end();
-    budget.leave();
+    budget().leave();
   }
 
   @Override
   protected void showType3Glyph(Matrix at, PDType3Font font, int code, Vector displacement)
       throws IOException {
-    budget.enter();
+    budget().enter();
     if (isVisible(getGraphicsState().getTextState().getRenderingMode())) {
       super.showType3Glyph(at, font, code, displacement);
     }
-    budget.leave();
+    budget().leave();
   }
 
   private static boolean isVisible(RenderingMode mode) {
@@ -341,7 +259,7 @@ final class PdfPaintCollector extends PDFGraphicsStreamEngine {
       return;
     }
     Path2D.Double glyph = glyphs.outline(at, font, code, displacement);
-    budget.glyph();
+    budget().glyph();
     if (mode.isFill()) {
       fill(glyph, Path2D.WIND_NON_ZERO);
     }

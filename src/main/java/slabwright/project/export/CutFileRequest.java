@@ -90,7 +90,7 @@ public record CutFileRequest(
     }
     StagedFiles staged = new StagedFiles();
     FileSink into = staged.folder(SheetRequest.folderName(done));
-    NamedFiles files = new NamedFiles(done, words, clock);
+    NamedFiles files = new NamedFiles(done, words, clock, staged.faults());
     for (Wanted w : wanted) {
       steps.report(0.6);
       PlacedInlay i = w.placed();

@@ -13,6 +13,8 @@ import slabwright.project.SiteResult;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.store.GraphicFiles;
+import slabwright.units.Message;
+import slabwright.units.PartFaults;
 import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
@@ -47,45 +49,71 @@ public record JobFiles(
   }
 
   /**
-   * Adds the files; an inlay that must not be cut gives none of its own.
+   * What was added.
    *
-   * @return sentences for the person about what was not cut
+   * @param notCut sentences for the person about what was not cut
+   * @param faults pages and files that a fault of the program ended; the papers tell them too
    */
-  public List<String> addTo(OutFolder folder) throws IOException {
+  public record Added(List<String> notCut, List<PartFaults.PartFault> faults) {
+    public Added {
+      notCut = List.copyOf(notCut);
+      faults = List.copyOf(faults);
+    }
+  }
+
+  /** Adds the files; an inlay that must not be cut gives none of its own. */
+  public Added addTo(OutFolder folder) throws IOException {
     LocalDate today = LocalDate.now(clock);
-    NamedFiles files = new NamedFiles(result, words, clock);
-    BesideTask<List<String>> cut = BesideTask.start(() -> cutFiles(files, folder));
-    BesideTask<List<PrintedPage>> sheets = BesideTask.start(() -> sheets(files, folder, today));
+    PartFaults faults = new PartFaults();
+    BesideTask<Added> cut = BesideTask.start(() -> cutFiles(folder));
+    BesideTask<List<PartFaults.PartFault>> sheets = BesideTask.start(() -> sheets(folder, today));
     PacketFiles packets = PacketFiles.of(result, paper, today, words, crew);
-    (issued.isPresent() ? packets.since(issued.get()) : packets).addTo(folder);
+    faults.addAll((issued.isPresent() ? packets.since(issued.get()) : packets).addTo(folder));
+    NamedFiles files = files(faults);
     files.numbers(folder);
     files.tables(folder);
     files.calendars(folder);
-    sheets.join();
-    return cut.join();
+    faults.addAll(sheets.join());
+    Added done = cut.join();
+    faults.addAll(done.faults());
+    return new Added(done.notCut(), faults.all());
   }
 
-  private List<PrintedPage> sheets(NamedFiles files, OutFolder folder, LocalDate today)
-      throws IOException {
-    List<PrintedPage> pages = SheetRequest.pages(result, paper, words, today);
+  private NamedFiles files(PartFaults faults) {
+    return new NamedFiles(result, words, clock, faults);
+  }
+
+  private List<PartFaults.PartFault> sheets(OutFolder folder, LocalDate today) throws IOException {
+    PartFaults faults = new PartFaults();
+    List<PrintedPage> pages = SheetRequest.pages(result, paper, words, today, faults);
+    NamedFiles files = files(faults);
     files.pdf(folder, pages, n -> {});
     files.svgs(folder, pages, n -> {});
-    return pages;
+    return faults.all();
   }
 
-  private List<String> cutFiles(NamedFiles files, OutFolder folder) throws IOException {
+  private Added cutFiles(OutFolder folder) {
+    PartFaults faults = new PartFaults();
+    NamedFiles files = files(faults);
     List<String> said = new ArrayList<>();
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
-        if (GraphicFiles.isChanged(i.inlay(), plan)) {
-          said.add(words.say(CutStop.changedOnDisk(i.inlay().name()).sentence()));
-          continue;
-        }
         FileSink into = folder.folder(files.cutFolder(a, i));
         said.addAll(
-            files.cut(a, i).add(into, i.artwork(), i.plan(), i.inlay().spec(), fontAccepted));
+            new GuardedFiles(into, faults)
+                .together(
+                    Message.of("project.job-files.cut-files", i.inlay().name()),
+                    whole -> cut(files, a, i, whole),
+                    List.of()));
       }
     }
-    return said;
+    return new Added(said, faults.all());
+  }
+
+  private List<String> cut(NamedFiles files, AreaResult a, PlacedInlay i, FileSink into)
+      throws IOException {
+    return GraphicFiles.isChanged(i.inlay(), plan)
+        ? List.of(words.say(CutStop.changedOnDisk(i.inlay().name()).sentence()))
+        : files.cut(a, i).add(into, i.artwork(), i.plan(), i.inlay().spec(), fontAccepted);
   }
 }

@@ -20,6 +20,7 @@ import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
+import slabwright.units.PartFaults;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
@@ -30,16 +31,25 @@ import slabwright.work.days.ICalendarWriter;
  *
  * @param words they are written in
  * @param clock says the day and moment they are made
+ * @param faults told of files that could not be made; the others are made all the same
  */
-record NamedFiles(SiteResult result, Words words, Clock clock) {
+record NamedFiles(SiteResult result, Words words, Clock clock, PartFaults faults) {
   /** JSON is in English in every language, as programs read it. */
   private static final Words JSON = Words.english();
 
   /** The pages in one PDF; {@code before} is told before each page how many are done. */
-  void pdf(FileSink into, List<PrintedPage> pages, IntConsumer before) throws IOException {
+  void pdf(FileSink into, List<PrintedPage> pages, IntConsumer before) {
+    guarded(into).add("sheets.pdf", () -> pdf(pages, before));
+  }
+
+  private byte[] pdf(List<PrintedPage> pages, IntConsumer before) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     SheetFiles.pdf(pages, result.site().name(), LocalDate.now(clock), out, before);
-    into.add("sheets.pdf", out.toByteArray());
+    return out.toByteArray();
+  }
+
+  private GuardedFiles guarded(FileSink into) {
+    return new GuardedFiles(into, faults);
   }
 
   /** Each page as an SVG; {@code before} is told before each page how many are done. */
@@ -48,31 +58,36 @@ record NamedFiles(SiteResult result, Words words, Clock clock) {
       for (int i = 0; i < pages.size(); i++) {
         before.accept(i);
         PrintedPage page = pages.get(i);
-        String svg = SvgPainter.write(page.drawing(), page.title(), fonts);
-        into.add("sheets/" + page.name() + ".svg", svg);
+        guarded(into)
+            .text(
+                "sheets/" + page.name() + ".svg",
+                () -> SvgPainter.write(page.drawing(), page.title(), fonts));
       }
     }
   }
 
   /** Quantities, the take-off in the plan's units with names, and what is bought: CSV. */
   void tables(FileSink into) {
-    into.add("quantities.csv", QuantitiesCsv.write(result.areas(), words));
-    into.add("takeoff.csv", TakeoffCsv.write(result.areas(), units(), words));
-    into.add("buy.csv", BuyCsv.write(result.work(), words));
+    GuardedFiles files = guarded(into);
+    files.text("quantities.csv", () -> QuantitiesCsv.write(result.areas(), words));
+    files.text("takeoff.csv", () -> TakeoffCsv.write(result.areas(), units(), words));
+    files.text("buy.csv", () -> BuyCsv.write(result.work(), words));
   }
 
   /** Areas and edges, the work, and each inlay on its floor: JSON. */
   void numbers(FileSink into) {
-    into.add(
+    GuardedFiles files = guarded(into);
+    files.text(
         "tally.json",
-        TallyJson.write(
-            result.site(), result.areas().stream().map(AreaResult::ways).toList(), JSON));
-    into.add("work.json", WorkJson.write(result.work(), JSON));
+        () ->
+            TallyJson.write(
+                result.site(), result.areas().stream().map(AreaResult::ways).toList(), JSON));
+    files.text("work.json", () -> WorkJson.write(result.work(), JSON));
     for (AreaResult a : result.areas()) {
       for (PlacedInlay i : a.inlays()) {
-        into.add(
+        files.text(
             "inlay-" + names().id(a.takeoff().area(), i.inlay()) + ".json",
-            InlayJson.placed(i, a.takeoff(), units(), JSON));
+            () -> InlayJson.placed(i, a.takeoff(), units(), JSON));
       }
     }
   }
@@ -88,10 +103,11 @@ record NamedFiles(SiteResult result, Words words, Clock clock) {
         .filter(d -> result.work().dated())
         .ifPresent(
             d -> {
-              into.add("days.ics", ICalendarWriter.of(d, site, now, words::say));
-              into.add(
+              GuardedFiles files = guarded(into);
+              files.text("days.ics", () -> ICalendarWriter.of(d, site, now, words::say));
+              files.text(
                   "days-client-and-trades.ics",
-                  ICalendarWriter.forOthers(d, site, now, words::say));
+                  () -> ICalendarWriter.forOthers(d, site, now, words::say));
             });
   }
 

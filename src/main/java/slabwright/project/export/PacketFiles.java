@@ -5,8 +5,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import slabwright.project.PinnedPhotos;
 import slabwright.project.SiteResult;
 import slabwright.project.plan.PlanComparison;
 import slabwright.sheets.PacketSet;
@@ -18,6 +22,7 @@ import slabwright.sheets.packet.crew.CrewPacket;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.units.Message;
+import slabwright.units.PartFaults;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
@@ -73,35 +78,78 @@ record PacketFiles(
   /** What packets are made from. */
   public PacketContents contents() {
     return new PacketContents(
-        result.site(), result.areas(), result.work(), paper, date, words, agreed);
+        result.site(),
+        result.areas(),
+        result.work(),
+        paper,
+        date,
+        words,
+        agreed,
+        PinnedPhotos.of(result));
   }
 
-  /** Adds every packet as a PDF, and the index. */
-  void addTo(FileSink files) throws IOException {
+  /**
+   * Adds every packet as a PDF, and the index.
+   *
+   * @return pages and files that a fault ended; the packets and the index tell them
+   */
+  List<PartFaults.PartFault> addTo(FileSink files) {
+    PacketContents own = contents();
+    PartFaults faults = new PartFaults();
+    Map<Packet, PrintedPacket> translated = new EnumMap<>(Packet.class);
+    crew.ifPresent(c -> PacketSet.of(own.in(c), CREWS).forEach(p -> translated.put(p.packet(), p)));
+    List<PrintedPacket> printed = PacketSet.of(own);
+    faults.addAll(
+        Stream.concat(printed.stream(), translated.values().stream())
+            .flatMap(p -> p.faults().stream())
+            .distinct()
+            .toList());
     List<PacketIndex.Entry> entries = new ArrayList<>();
-    for (PrintedPacket p : PacketSet.of(contents())) {
-      entries.add(add(files, p, contents(), ""));
-      if (crew.isPresent() && CREWS.contains(p.packet())) {
-        PacketContents theirs = contents().in(crew.get());
-        PrintedPacket translated = PacketSet.of(p.packet(), theirs);
-        entries.add(add(files, translated, theirs, "-" + crew.get().language()));
+    for (PrintedPacket p : printed) {
+      add(files, p, own, "", faults).ifPresent(entries::add);
+      if (crew.isPresent() && translated.containsKey(p.packet())) {
+        PacketContents theirs = own.in(crew.get());
+        PrintedPacket other = translated.get(p.packet());
+        add(files, other, theirs, "-" + crew.get().language(), faults).ifPresent(entries::add);
       }
     }
-    files.add(INDEX, new PacketIndex(result.site(), date, entries, words).html());
+    files.add(INDEX, new PacketIndex(result.site(), date, entries, faults.all(), words).html());
+    return faults.all();
   }
 
-  /** One packet; the crew's with its days for a phone. */
-  private PacketIndex.Entry add(
-      FileSink files, PrintedPacket packet, PacketContents job, String language)
-      throws IOException {
-    String stem = packet.packet().fileStem() + language;
-    files.add(stem + PAGES, pdf(packet, job.words()));
-    Optional<String> phone = Optional.of(stem + PHONE).filter(p -> packet.packet() == Packet.CREW);
-    if (phone.isPresent()) {
-      files.add(phone.get(), CrewPacket.html(job));
-    }
+  /** One packet as a PDF. */
+  byte[] pdf(Packet packet) throws IOException {
+    return pdf(PacketSet.of(packet, contents()), words);
+  }
+
+  /** One packet, if it can be painted; the crew's with its days for a phone. */
+  private Optional<PacketIndex.Entry> add(
+      FileSink files,
+      PrintedPacket packet,
+      PacketContents job,
+      String language,
+      PartFaults faults) {
+    Packet of = packet.packet();
+    String stem = of.fileStem() + language;
+    Optional<byte[]> painted =
+        faults.makeOfFiles(
+            Message.of("project.packet-files.whole", of.word()),
+            CREWS.contains(of),
+            () -> Optional.of(pdf(packet, job.words())),
+            Optional::empty);
+    painted.ifPresent(pdf -> files.add(stem + PAGES, pdf));
+    Optional<String> days =
+        of == Packet.CREW
+            ? faults.make(
+                Message.of("project.packet-files.phone"),
+                true,
+                () -> Optional.of(CrewPacket.html(job, packet.faults())),
+                Optional::empty)
+            : Optional.empty();
+    days.ifPresent(html -> files.add(stem + PHONE, html));
+    Optional<String> phone = days.map(html -> stem + PHONE);
     int pages = packet.pages().size();
-    return new PacketIndex.Entry(packet.packet(), stem + PAGES, pages, phone, job.words());
+    return painted.map(pdf -> new PacketIndex.Entry(of, stem + PAGES, pages, phone, job.words()));
   }
 
   private byte[] pdf(PrintedPacket packet, Words said) throws IOException {

@@ -6,10 +6,20 @@ import java.util.Optional;
 import slabwright.sheets.packet.Packet;
 import slabwright.sheets.page.TimeFormat;
 import slabwright.site.Site;
+import slabwright.units.PartFaults;
 import slabwright.words.Words;
 
-/** A plain page that says which packet is for whom; it needs no network. */
-record PacketIndex(Site site, LocalDate date, List<Entry> entries, Words words) {
+/**
+ * A plain page that says which packet is for whom; it needs no network.
+ *
+ * @param faults pages and packets that are missing, told before anything else
+ */
+record PacketIndex(
+    Site site,
+    LocalDate date,
+    List<Entry> entries,
+    List<PartFaults.PartFault> faults,
+    Words words) {
   /**
    * One packet, the file it is in, and how many pages that has.
    *
@@ -31,9 +41,31 @@ record PacketIndex(Site site, LocalDate date, List<Entry> entries, Words words) 
         .append(title)
         .append("</h1>\n<p>")
         .append(escaped(issue()))
-        .append("</p>\n<ul>\n");
+        .append("</p>\n")
+        .append(missing())
+        .append("<ul>\n");
     entries.forEach(e -> out.append(line(e)));
     return out.append("</ul>\n</body>\n</html>\n").toString();
+  }
+
+  /** What is missing, in a red frame; nothing when nothing is. */
+  private String missing() {
+    if (faults.isEmpty()) {
+      return "";
+    }
+    boolean safety = faults.stream().anyMatch(PartFaults.PartFault::safety);
+    String head =
+        safety
+            ? words.say("project.packet-index.safety-missing")
+            : words.say("project.packet-index.missing");
+    StringBuilder out = new StringBuilder(120);
+    out.append(
+            "<div role=\"alert\" style=\"border:3px solid #b00020;padding:0 1rem\">\n<p><strong>")
+        .append(escaped(head))
+        .append("</strong></p>\n<ul>\n");
+    faults.forEach(
+        f -> out.append("<li>").append(escaped(words.say(f.sentence()))).append("</li>\n"));
+    return out.append("</ul>\n</div>\n").toString();
   }
 
   private String issue() {

@@ -3,13 +3,20 @@ package slabwright.project.export;
 import java.nio.file.Path;
 import java.util.List;
 import slabwright.units.Message;
+import slabwright.units.PartFaults;
 
 /**
  * What was written for the person who asked for it.
  *
  * @param replaced how many took the place of an older file of the same name
+ * @param faults what belongs to them and could not be made
  */
-public record SavedFiles(List<String> names, int replaced) {
+public record SavedFiles(List<String> names, int replaced, List<PartFaults.PartFault> faults) {
+  public SavedFiles {
+    names = List.copyOf(names);
+    faults = List.copyOf(faults);
+  }
+
   /** Says it, older files that are gone included. */
   public Message message(Path folder) {
     int all = names.size();

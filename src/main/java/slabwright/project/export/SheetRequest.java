@@ -16,6 +16,7 @@ import slabwright.sheets.page.SheetOptions;
 import slabwright.site.Site;
 import slabwright.units.FileName;
 import slabwright.units.Message;
+import slabwright.units.PartFaults;
 import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
@@ -61,17 +62,33 @@ public record SheetRequest(
 
   /** Its pages. */
   public List<PrintedPage> pages(SiteResult done) {
-    return made.isEmpty() ? pages(done, paper, words, today()) : made;
+    return pages(done, new PartFaults());
+  }
+
+  /** Its pages; those that could not be made are told, where they had not been made already. */
+  List<PrintedPage> pages(SiteResult done, PartFaults faults) {
+    return made.isEmpty() ? pages(done, paper, words, today(), faults) : made;
   }
 
   LocalDate today() {
     return LocalDate.now(clock);
   }
 
+  /** Pages of a site worked out; of one that could not be made its first page tells. */
   public static List<PrintedPage> pages(
       SiteResult done, PaperSize paper, Words words, LocalDate today) {
+    return pages(done, paper, words, today, new PartFaults());
+  }
+
+  /**
+   * The same.
+   *
+   * @param faults told of pages that could not be made
+   */
+  public static List<PrintedPage> pages(
+      SiteResult done, PaperSize paper, Words words, LocalDate today, PartFaults faults) {
     SheetOptions options = new SheetOptions(paper, today, words);
-    return SheetSet.of(done.site(), done.areas(), Optional.of(done.work()), options);
+    return SheetSet.of(done.site(), done.areas(), Optional.of(done.work()), options, faults);
   }
 
   /** What a folder of the site's files is called: the site and its release. */

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import slabwright.project.TaskProgress;
 import slabwright.store.FolderDeletion;
+import slabwright.units.PartFaults;
 
 /**
  * Files that belong together. They are written into a hidden folder first and moved to their names
@@ -18,6 +19,7 @@ import slabwright.store.FolderDeletion;
  */
 public final class StagedFiles implements FileSink {
   private final TreeMap<String, byte[]> files = new TreeMap<>();
+  private final PartFaults faults = new PartFaults();
 
   /** Adds a file; parts of a job that are made side by side add theirs as they come. */
   @Override
@@ -25,6 +27,11 @@ public final class StagedFiles implements FileSink {
     if (files.put(name, bytes) != null) {
       throw new IllegalArgumentException("two files of one name: " + name);
     }
+  }
+
+  /** What belongs to them and could not be made. */
+  public PartFaults faults() {
+    return faults;
   }
 
   public List<String> names() {

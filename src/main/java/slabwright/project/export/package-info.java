@@ -11,7 +11,7 @@
  * BesideTask}s; {@link GraphicResult} is a graphic with no plan around it, {@link InlayCutFiles}
  * its cut files, {@link ShopPapers} what goes into the sign shop's ZIP with them. {@link
  * NamedFiles} are sheets, numbers and calendars with the names and bytes they have for every door,
- * put into a {@link FileSink}. A {@link PictureRequest} is a floor as it should look, {@link
- * PictureFiles} all of them.
+ * put into a {@link FileSink}, each by itself ({@link GuardedFiles}). A {@link PictureRequest} is a
+ * floor as it should look, {@link PictureFiles} all of them.
  */
 package slabwright.project.export;

@@ -2,10 +2,12 @@ package slabwright.site.edit;
 
 import java.util.List;
 import java.util.Optional;
+import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.site.AdviceId;
 import slabwright.site.AirSpace;
 import slabwright.site.AreaDetails;
+import slabwright.site.ClientPhoto;
 import slabwright.site.Declined;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
@@ -14,6 +16,7 @@ import slabwright.site.Inlay;
 import slabwright.site.Machine;
 import slabwright.site.Move;
 import slabwright.site.OutlinePiece;
+import slabwright.site.OutlineShape;
 import slabwright.site.Setting;
 import slabwright.site.Site;
 import slabwright.site.Slab;
@@ -50,8 +53,15 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
     }
   }
 
-  /** Moves the whole area with all that is on it; nothing in it changes its place to another. */
-  record Shift(String areaId, Vec by) implements Detail {
+  /**
+   * Moves or turns the whole area with all that is on it; nothing in it changes its place to
+   * another.
+   */
+  record Shift(String areaId, Move how) implements Detail {
+    public Shift(String areaId, Vec by) {
+      this(areaId, Move.by(by.x(), by.y()));
+    }
+
     @Override
     public Message name() {
       return Message.of("site.area-edit.move-floor-area");
@@ -59,7 +69,6 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
 
     @Override
     public Optional<FloorArea> change(FloorArea area) {
-      Move how = Move.by(by.x(), by.y());
       return Optional.of(
           area.withOutline(
                   area.outline().stream()
@@ -67,8 +76,33 @@ public sealed interface AreaEdit extends Edit permits OutlineEdit, MarkEdit, Are
                       .toList())
               .withMarks(area.marks().stream().map(m -> m.withForm(m.form().map(how))).toList())
               .withInlays(
-                  area.inlays().stream().map(i -> i.withMiddle(how.spot(i.middle()))).toList())
+                  area.inlays().stream()
+                      .map(i -> i.withMiddle(how.spot(i.middle())).withTurn(turned(i.turn())))
+                      .toList())
               .withDetails(area.details().moved(how)));
+    }
+
+    /** The client's photo shows the floor that most of its points lie on, and goes with it. */
+    @Override
+    public Optional<Site> change(Site site) {
+      Optional<Site> moved = Detail.super.change(site);
+      Optional<ClientPhoto> photo = site.job().clientPhoto();
+      if (moved.isEmpty() || photo.isEmpty() || !shows(site, photo.get())) {
+        return moved;
+      }
+      return moved.map(s -> s.withJob(s.job().withClientPhoto(photo.map(p -> p.moved(how)))));
+    }
+
+    private boolean shows(Site site, ClientPhoto photo) {
+      Region floor =
+          site.area(areaId).map(a -> OutlineShape.of(a.outline(), 1).region()).orElseThrow();
+      long here = photo.points().stream().filter(p -> floor.contains(p.floor().vec())).count();
+      return 2 * here > photo.points().size();
+    }
+
+    /** A direction after the move, degrees over -180 up to 180. */
+    private double turned(double degrees) {
+      return how.turn() == 0 ? degrees : 180 - Move.positive(180 - degrees - how.turn());
     }
   }
 

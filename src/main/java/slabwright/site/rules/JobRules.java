@@ -3,6 +3,7 @@ package slabwright.site.rules;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import slabwright.site.ClientPhoto;
 import slabwright.site.Doorway;
@@ -52,6 +53,7 @@ final class JobRules {
         String at = "areas[" + a + "].doorways[" + d + "].leadsTo";
         Doorway door = area.doorways().get(d);
         door.passage().leadsTo().ifPresent(to -> link(site, area, door, to, at, out));
+        sealed(site, area, door, "areas[" + a + "].doorways[" + d + "].sealed", out);
       }
     }
   }
@@ -72,6 +74,20 @@ final class JobRules {
                   area.name(),
                   to.doorway(),
                   to.area())));
+    }
+  }
+
+  /** Nobody comes in by a doorway that is sealed, whichever side says so. */
+  private static void sealed(
+      Site site, FloorArea area, Doorway door, String at, List<Refusal> out) {
+    Optional<Doorway> other =
+        door.passage()
+            .leadsTo()
+            .flatMap(to -> site.area(to.area()).flatMap(o -> o.doorway(to.doorway())));
+    boolean wayIn = door.wayIn() || other.filter(Doorway::wayIn).isPresent();
+    boolean shut = door.passage().sealed() || other.filter(o -> o.passage().sealed()).isPresent();
+    if (wayIn && shut) {
+      out.add(Refusal.at(at, Message.of("site.job-rules.sealed-way-in", door.name(), area.name())));
     }
   }
 

@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import slabwright.work.step.StepMeans;
 import slabwright.work.step.ToolKind;
 
@@ -104,12 +103,24 @@ final class CrewCalendar {
     return task.air().protection().isEmpty() || means.wears(person);
   }
 
+  /** Loops here and below, as these are asked for at every try of every order. */
   private List<Integer> free(WorkStep task, List<Reservation> there) {
-    return IntStream.range(0, hours.people())
-        .boxed()
-        .filter(i -> mayDo(task, i))
-        .filter(i -> there.stream().noneMatch(r -> r.who().persons().contains(i)))
-        .toList();
+    List<Integer> free = new ArrayList<>();
+    for (int i = 0; i < hours.people(); i++) {
+      if (mayDo(task, i) && !isTaken(i, there)) {
+        free.add(i);
+      }
+    }
+    return free;
+  }
+
+  private static boolean isTaken(int person, List<Reservation> there) {
+    for (Reservation r : there) {
+      if (r.who().persons().contains(person)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<Block> noTool(WorkStep task, List<Reservation> there, TimeSpan span) {
@@ -136,19 +147,33 @@ final class CrewCalendar {
   /** Whose fans run somewhere else, or here for another step, until the air is clear. */
   private List<Reservation> blowing(WorkStep task, TimeSpan span) {
     TimeSpan own = new TimeSpan(span.start(), span.end().plus(task.air().fan()));
-    return busy.stream()
-        .filter(
-            r ->
-                r.task().type().isOn(task.type().areaId())
-                    ? r.meets(span)
-                    : new TimeSpan(r.spans().get(0).start(), r.clear()).meets(own))
-        .toList();
+    List<Reservation> blowing = new ArrayList<>();
+    for (Reservation r : busy) {
+      boolean here = r.task().type().isOn(task.type().areaId());
+      if (here ? r.meets(span) : new TimeSpan(r.spans().get(0).start(), r.clear()).meets(own)) {
+        blowing.add(r);
+      }
+    }
+    return blowing;
   }
 
   private static List<JobTool> idle(List<JobTool> tools, List<Reservation> there) {
-    return tools.stream()
-        .filter(t -> there.stream().noneMatch(r -> r.who().tools().contains(t)))
-        .toList();
+    List<JobTool> idle = new ArrayList<>();
+    for (JobTool t : tools) {
+      if (!isTaken(t, there)) {
+        idle.add(t);
+      }
+    }
+    return idle;
+  }
+
+  private static boolean isTaken(JobTool tool, List<Reservation> there) {
+    for (Reservation r : there) {
+      if (r.who().tools().contains(tool)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Optional<Reservation> first(
@@ -156,7 +181,7 @@ final class CrewCalendar {
     return there.stream().filter(which).min(Comparator.comparing(Reservation::end));
   }
 
-  /** Of the steps beside shared doorways whose vapour or sparks forbid the place, the first out. */
+  /** Of the steps whose vapour, sparks, dust or wet coat forbid the place, the first out. */
   private Optional<Block> spark(WorkStep task, List<TimeSpan> spans) {
     SparkZone zone = SparkZone.of(task);
     Optional<Block> first = Optional.empty();
@@ -165,12 +190,18 @@ final class CrewCalendar {
         for (TimeSpan s : spans) {
           Optional<LocalDateTime> t = r.notBefore(s, zone);
           if (t.isPresent() && first.filter(b -> !b.until().isAfter(t.get())).isEmpty()) {
-            first = Optional.of(new Block(t.get(), new BindingConstraint.Spark(r.task().id())));
+            first = Optional.of(new Block(t.get(), apart(zone, r)));
           }
         }
       }
     }
     return first;
+  }
+
+  private static BindingConstraint apart(SparkZone zone, Reservation r) {
+    return zone.isByVapour(r.zone())
+        ? new BindingConstraint.Spark(r.task().id())
+        : new BindingConstraint.Dust(r.task().id());
   }
 
   /**
@@ -196,12 +227,11 @@ final class CrewCalendar {
 
   private Assigned assign(WorkStep task, List<TimeSpan> spans, List<Reservation> there) {
     List<LocalDate> days = spans.stream().map(s -> s.start().toLocalDate()).distinct().toList();
+    List<Integer> free = free(task, there);
     List<Integer> persons =
-        free(task, there).stream()
-            .sorted(preference(task, days))
-            .limit(task.people())
-            .sorted()
-            .toList();
+        free.size() <= task.people()
+            ? free
+            : free.stream().sorted(preference(task, days)).limit(task.people()).sorted().toList();
     List<JobTool> tools = new ArrayList<>();
     if (means.tools().isPresent()) {
       task.type().tools().stream()

@@ -20,10 +20,11 @@ final class CriticalSteps {
   static Set<String> of(DayPlan plan) {
     List<WorkStep> tasks =
         plan.steps().stream().filter(s -> !s.isAbrading()).map(ScheduledStep::task).toList();
+    Replay replay = new Replay(plan, tasks);
     Set<String> coats =
         tasks.stream()
             .map(WorkStep::id)
-            .filter(id -> isCritical(plan, tasks, id))
+            .filter(id -> isCritical(replay, id))
             .collect(Collectors.toSet());
     return plan.steps().stream()
         .filter(s -> coats.contains(s.isAbrading() ? s.abradesFor() : s.task().id()))
@@ -31,8 +32,8 @@ final class CriticalSteps {
         .collect(Collectors.toSet());
   }
 
-  private static boolean isCritical(DayPlan plan, List<WorkStep> tasks, String id) {
-    LateStart.Result late = LateStart.of(plan, tasks, id, QUARTER);
+  private static boolean isCritical(Replay replay, String id) {
+    LateStart.Result late = LateStart.of(replay, id, QUARTER);
     if (late instanceof LateStart.Result.Later l) {
       return l.consequence().end().compareTo(Duration.ZERO) > 0;
     }

@@ -2,8 +2,6 @@ package slabwright.work.days;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,33 +69,5 @@ public final class DayPlanner {
       return new DayPlan(best.hours(), best.means(), best.firstDay(), d.plan().steps());
     }
     return best;
-  }
-
-  /**
-   * The same steps in the order of a plan once more, with some of them not before a stated time:
-   * what happens when nobody plans anew.
-   */
-  static Planned replay(DayPlan plan, List<WorkStep> tasks, Map<String, LocalDateTime> notBefore) {
-    Map<String, LocalDateTime> asked = new HashMap<>();
-    plan.steps().stream()
-        .filter(
-            p ->
-                p.heldBy() instanceof BindingConstraint.NotBefore
-                    || p.heldBy() instanceof BindingConstraint.Window)
-        .forEach(p -> asked.put(p.task().id(), p.start()));
-    asked.putAll(notBefore);
-    List<WorkStep> order =
-        tasks.stream()
-            .sorted(Comparator.comparing(t -> plan.step(t.id()).orElseThrow().start()))
-            .toList();
-    PartialSchedule pass =
-        new PartialSchedule(plan.hours(), plan.means(), plan.firstDay(), asked, Map.of());
-    for (WorkStep task : order) {
-      Optional<Message> fault = pass.placeWhole(task);
-      if (fault.isPresent()) {
-        return new Planned.Refused(fault.get());
-      }
-    }
-    return new Planned.Days(pass.plan());
   }
 }

@@ -73,14 +73,16 @@ public record DayTable(
   public static DayTable of(DayPlan plan, List<WorkStep> tasks) {
     Set<String> critical = CriticalSteps.of(plan);
     List<Line> lines = new ArrayList<>();
+    Replay replay = new Replay(plan, tasks);
     for (ScheduledStep p : plan.steps()) {
-      lines.add(line(p, plan, tasks, critical.contains(p.task().id())));
+      lines.add(line(p, replay, critical.contains(p.task().id())));
     }
     LocalDateTime begins = plan.steps().isEmpty() ? plan.end() : plan.steps().get(0).start();
     return new DayTable(begins, plan.end(), plan.personTime(), lines, KeepOutPeriod.of(plan));
   }
 
-  private static Line line(ScheduledStep p, DayPlan plan, List<WorkStep> tasks, boolean critical) {
+  private static Line line(ScheduledStep p, Replay replay, boolean critical) {
+    DayPlan plan = replay.plan();
     String id = p.task().id();
     return new Line(
         id,
@@ -93,7 +95,7 @@ public record DayTable(
         critical,
         plan.earliestNext(id),
         closes(p, plan),
-        p.isAbrading() ? List.of() : DELAYS.stream().map(by -> late(plan, tasks, id, by)).toList());
+        p.isAbrading() ? List.of() : DELAYS.stream().map(by -> late(replay, id, by)).toList());
   }
 
   private static Optional<LocalDateTime> closes(ScheduledStep p, DayPlan plan) {
@@ -105,8 +107,8 @@ public record DayTable(
         .min(Comparator.naturalOrder());
   }
 
-  private static Late late(DayPlan plan, List<WorkStep> tasks, String id, Duration by) {
-    LateStart.Result result = LateStart.of(plan, tasks, id, by);
+  private static Late late(Replay replay, String id, Duration by) {
+    LateStart.Result result = LateStart.of(replay, id, by);
     if (result instanceof LateStart.Result.Refused r) {
       return new Late(by, Optional.empty(), List.of(), r.sentence());
     }

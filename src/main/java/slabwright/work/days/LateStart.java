@@ -3,7 +3,6 @@ package slabwright.work.days;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
 import slabwright.units.Message;
 
 /**
@@ -34,11 +33,17 @@ public record LateStart(DayPlan late, Duration end, List<Message> newAbrading) {
    * @throws IllegalArgumentException when the plan has no such step
    */
   public static Result of(DayPlan plan, List<WorkStep> tasks, String id, Duration by) {
+    return of(new Replay(plan, tasks), id, by);
+  }
+
+  /** As above, of steps that stand in the plan, for many steps of one plan. */
+  static Result of(Replay replay, String id, Duration by) {
+    DayPlan plan = replay.plan();
     LocalDateTime from =
         plan.step(id)
             .map(s -> s.start().plus(by))
             .orElseThrow(() -> new IllegalArgumentException("no step " + id));
-    Planned again = DayPlanner.replay(plan, tasks, Map.of(id, from));
+    Planned again = replay.late(id, from);
     if (again instanceof Planned.Refused refused) {
       return new Result.Refused(refused.sentence());
     }

@@ -1,7 +1,6 @@
 package slabwright.work.handover;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,10 +57,7 @@ final class CostLineBuilder {
   }
 
   private static CostLine.Count hours(Duration time) {
-    BigDecimal h =
-        BigDecimal.valueOf(time.toMinutes())
-            .divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
-    return new CostLine.Count(h, CostLine.Unit.HOURS);
+    return new CostLine.Count(Presence.hours(time), CostLine.Unit.HOURS);
   }
 
   private void kits(BuyLine buy) {
@@ -91,7 +87,7 @@ final class CostLineBuilder {
         CostLine.of(
             HandoverDocument.said(tool.name()),
             tool.kind().flatMap(needs::days).map(n -> CostLineBuilder.days(n * needs.count(tool))),
-            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::word)),
+            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::label)),
             tool.dayPrice(),
             units));
   }
@@ -102,7 +98,7 @@ final class CostLineBuilder {
         CostLine.of(
             HandoverDocument.said(tool.name()),
             needs.days(tool.kind()).map(CostLineBuilder::days),
-            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().word()),
+            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().label()),
             Figure.missing(HandoverDocument.said(tool.name())),
             units));
   }
@@ -113,12 +109,12 @@ final class CostLineBuilder {
 
   /** The plan works with it and the book has none: said, never left out. */
   private void noTool(ToolKind kind, ToolNeeds needs) {
-    Message what = Message.of("work.cost-line-builder.a-tool", kind.word());
+    Message what = Message.of("work.cost-line-builder.a-tool", kind.label());
     lines.add(
         CostLine.of(
             what,
             needs.days(kind).map(CostLineBuilder::days),
-            Message.of("work.cost-line-builder.sheet-days-with", kind.word()),
+            Message.of("work.cost-line-builder.sheet-days-with", kind.label()),
             Figure.missing(what),
             units));
   }

@@ -75,7 +75,8 @@ class StagedFilesTest {
   void what_was_saved_is_told_with_what_it_took_the_place_of(
       int files, int replaced, String words) {
     List<String> names = Collections.nCopies(files, "plan.pdf");
-    assertThat(Words.english().say(new SavedFiles(names, replaced).message(Path.of("out"))))
+    assertThat(
+            Words.english().say(new SavedFiles(names, replaced, List.of()).message(Path.of("out"))))
         .isEqualTo(words);
   }
 

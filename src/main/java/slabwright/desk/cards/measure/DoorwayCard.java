@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.edit.FloorsBeside;
 import slabwright.desk.model.input.LengthUse;
+import slabwright.desk.shell.Controls;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.edit.OutlineEdit;
@@ -23,6 +26,7 @@ public final class DoorwayCard extends Card {
   private final DeskContext bench;
   private final FieldRows rows;
   private final ChoiceBox<Optional<Doorway.LeadsTo>> otherSide;
+  private final CheckBox sealed;
 
   public DoorwayCard(DeskContext bench) {
     super(bench, "doorway", bench.words().say("desk.cards.measure.doorway.doorway"));
@@ -50,7 +54,7 @@ public final class DoorwayCard extends Card {
             words().say("desk.cards.measure.doorway.clear-width"),
             LengthUse.OPENING,
             () -> now().passage().clear(),
-            v -> put(d -> d.withPassage(new Doorway.Passage(d.passage().leadsTo(), v))))
+            v -> put(d -> d.withPassage(d.passage().withClear(v))))
         .id("door-clear");
     rows.sentence(this::where, "card-hint");
     rows.tick(
@@ -63,9 +67,42 @@ public final class DoorwayCard extends Card {
             words().say("desk.cards.measure.doorway.leads-to"),
             otherSides(),
             this::nameOf,
-            () -> now().passage().leadsTo(),
-            v -> put(d -> d.withPassage(new Doorway.Passage(v, d.passage().clear()))));
+            this::behind,
+            this::lead);
     otherSide.setId("door-leads-to");
+    sealed =
+        rows.tick(
+            words().say("desk.cards.measure.doorway.sealed"),
+            () -> now().passage().sealed(),
+            this::seal);
+    sealed.setId("door-sealed");
+    rows.sentence(this::seals, "card-hint");
+  }
+
+  private Optional<FloorsBeside.Side> side() {
+    return doorway()
+        .flatMap(d -> bench.focus().area().map(a -> new FloorsBeside.Side(a.id(), d.id())));
+  }
+
+  /** The doorway at the other side, whichever of the two says so. */
+  private Optional<Doorway.LeadsTo> behind() {
+    return side()
+        .flatMap(s -> FloorsBeside.otherSide(bench.desk().site(), s))
+        .map(s -> new Doorway.LeadsTo(s.area(), s.doorway()));
+  }
+
+  private void lead(Optional<Doorway.LeadsTo> to) {
+    Optional<FloorsBeside.Side> there = to.map(t -> new FloorsBeside.Side(t.area(), t.doorway()));
+    side().ifPresent(s -> bench.desk().push(FloorsBeside.lead(bench.desk().site(), s, there)));
+  }
+
+  private void seal(boolean shut) {
+    side().ifPresent(s -> bench.desk().push(FloorsBeside.seal(bench.desk().site(), s, shut)));
+  }
+
+  /** What sealing promises; nothing while nobody does. */
+  private String seals() {
+    return now().passage().sealed() ? words().say("desk.cards.measure.doorway.seals") : "";
   }
 
   /** Nothing known, and each doorway of the other floor areas. */
@@ -151,6 +188,7 @@ public final class DoorwayCard extends Card {
     if (!sides.equals(otherSide.getItems())) {
       otherSide.getItems().setAll(sides);
     }
+    Controls.show(sealed, behind().isPresent() || now().passage().sealed());
     rows.refresh();
   }
 

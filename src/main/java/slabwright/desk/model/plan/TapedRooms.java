@@ -8,9 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
+import slabwright.project.plan.BackgroundWriter;
 import slabwright.project.plan.TapeFiles;
+import slabwright.project.plan.TapedPlan;
 import slabwright.shape.Affine;
-import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
@@ -44,6 +45,7 @@ public final class TapedRooms {
   private final Map<List<OutlinePiece>, AdjustedRoom> fromFiles = new HashMap<>();
   private final Map<Text, Optional<AdjustedRoom>> adjusted = new HashMap<>();
   private final TapeFiles files = new TapeFiles();
+  private final BackgroundWriter writer;
 
   /** Readings as text, and the units that their sentences are in. */
   private record Text(List<String> lines, UnitSystem units) {}
@@ -53,8 +55,9 @@ public final class TapedRooms {
    *
    * @param plan the plan's file, beside which tape files lie
    */
-  public TapedRooms(Desk desk, Supplier<Optional<Path>> plan) {
+  public TapedRooms(Desk desk, Supplier<Optional<Path>> plan, BackgroundWriter writer) {
     this.desk = desk;
+    this.writer = writer;
     this.plan = plan;
     desk.changed().subscribe(this::keep);
   }
@@ -85,10 +88,6 @@ public final class TapedRooms {
             && RoomAdjustment.of(ok.value(), text.units()) instanceof RoomResult.Adjusted a
         ? Optional.of(a.room())
         : Optional.empty();
-  }
-
-  private static List<String> lines(TapeRoom room) {
-    return TapeText.write(room).lines().toList();
   }
 
   /** Whether two outlines differ at most in where they lie and in what their walls are. */
@@ -130,11 +129,9 @@ public final class TapedRooms {
    */
   public FloorArea area(String id, String name, AdjustedRoom room, TapeWalk walk, Words words) {
     boolean first = desk.site().areas().isEmpty() && walk.start().equals(Vec.ZERO);
-    Bounds b = Bounds.of(room.corners().stream().map(c -> c.at()).toList());
     Affine placing =
-        first ? Affine.move(-b.minX(), -b.minY()) : Affine.move(walk.start().x(), walk.start().y());
-    FloorArea area = TapedOutline.area(id, name, room, placing, words::say);
-    return area.withDetails(area.details().withTaped(lines(room.room())));
+        first ? TapedPlan.fromZero(room) : Affine.move(walk.start().x(), walk.start().y());
+    return TapedPlan.area(id, name, room, placing, words);
   }
 
   /** A length typed between two corners of a taped room; whether it is one. */
@@ -172,7 +169,7 @@ public final class TapedRooms {
                 List.of(
                     TapedOutline.inPlaceOf(area, a.room()),
                     new AreaEdit.SetDetails(
-                        area.id(), step, area.details().withTaped(lines(next))))))
+                        area.id(), step, area.details().withTaped(TapedPlan.lines(next))))))
         .isOk();
   }
 
@@ -208,7 +205,7 @@ public final class TapedRooms {
       return;
     }
     for (FloorArea area : new ArrayList<>(desk.site().areas())) {
-      readings(area).flatMap(room -> files.write(now.get(), area, room)).ifPresent(desk::refuse);
+      readings(area).ifPresent(room -> files.write(now.get(), area, room, writer, desk::refuse));
     }
   }
 }

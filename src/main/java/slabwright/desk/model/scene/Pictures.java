@@ -15,6 +15,9 @@ import slabwright.units.Message;
 /** The picture of the floor area looked at. */
 public final class Pictures implements AutoCloseable {
   private final Computed<FloorArea, FloorPicture> picture;
+  private final PaleFloors others = new PaleFloors();
+  private final Desk desk;
+  private final Selection focus;
 
   /**
    * Follows the desk and the focus; the drawing of another plan, or of another floor, is not shown
@@ -23,6 +26,8 @@ public final class Pictures implements AutoCloseable {
    * @param home the thread that asks, as an executor
    */
   public Pictures(Desk desk, Selection focus, Executor home) {
+    this.desk = desk;
+    this.focus = focus;
     picture =
         new Computed<>(
                 Computed.Pace.patient("pictures"),
@@ -43,6 +48,11 @@ public final class Pictures implements AutoCloseable {
 
   public Optional<FloorPicture> picture() {
     return picture.value();
+  }
+
+  /** The other floor areas, as they lie beside it. */
+  public List<PaleFloor> others() {
+    return others.of(desk.shown(), focus.area().map(FloorArea::id).orElse(""));
   }
 
   /** Whether the picture is of the site as shown. */

@@ -28,6 +28,7 @@ public final class SelectTool implements Tool {
   private final PlanLookup shown;
   private Optional<Drag> drag = Optional.empty();
   private Optional<Vec> boxFrom = Optional.empty();
+  private Optional<FloorHand> floor = Optional.empty();
   private Optional<PlanItem> oneOfSeveral = Optional.empty();
   private Vec boxTo = Vec.ZERO;
 
@@ -38,6 +39,9 @@ public final class SelectTool implements Tool {
 
   @Override
   public Message prompt() {
+    if (FloorHand.doorway(bench).isPresent()) {
+      return Message.of("desk.tool.select.door-leads");
+    }
     return bench.focus().selected().isEmpty()
         ? Message.of("desk.tool.select.click-something")
         : Message.of("desk.tool.select.drag-or-arrows");
@@ -50,7 +54,7 @@ public final class SelectTool implements Tool {
 
   @Override
   public boolean snaps() {
-    return drag.isPresent();
+    return drag.isPresent() || floor.isPresent();
   }
 
   @Override
@@ -72,6 +76,9 @@ public final class SelectTool implements Tool {
       return;
     }
     Optional<PlanItem> hit = picture.get().at(t.raw(), t.reach()).or(() -> shown.inlayAt(t.raw()));
+    if (hit.isEmpty() && isBeside(picture.get(), t)) {
+      return;
+    }
     if (hit.isEmpty()) {
       boxFrom = Optional.of(t.raw());
       boxTo = t.raw();
@@ -82,6 +89,18 @@ public final class SelectTool implements Tool {
     }
     choose(hit.get(), t);
     drag = Handles.move(bench, picture.get(), hit.get(), t);
+  }
+
+  /** Whether the touch is meant for a floor area beside this one. */
+  private boolean isBeside(FloorPicture picture, Touch t) {
+    if (picture.floor().contains(t.raw())) {
+      return false;
+    }
+    if (FloorHand.led(bench, shown.others(), t)) {
+      return true;
+    }
+    floor = FloorHand.at(bench, shown.others(), t);
+    return floor.isPresent();
   }
 
   /** A touched seam is picked too, so that the arrow keys move it. */
@@ -105,11 +124,18 @@ public final class SelectTool implements Tool {
   @Override
   public void drag(Touch t) {
     drag.ifPresent(d -> d.to(t).ifPresent(bench.desk()::preview));
+    floor.ifPresent(f -> f.drag(t));
     boxTo = t.raw();
   }
 
   @Override
   public void release(Touch t) {
+    if (floor.isPresent()) {
+      FloorHand held = floor.get();
+      floor = Optional.empty();
+      held.release(t);
+      return;
+    }
     Optional<Edit> moved = drag.flatMap(d -> d.to(t));
     moved.ifPresent(bench.desk()::push);
     bench.desk().endPreview();
@@ -127,7 +153,7 @@ public final class SelectTool implements Tool {
 
   @Override
   public boolean escape() {
-    if (drag.isPresent() || boxFrom.isPresent()) {
+    if (drag.isPresent() || boxFrom.isPresent() || floor.isPresent()) {
       letGo();
       return true;
     }
@@ -142,6 +168,7 @@ public final class SelectTool implements Tool {
   public void letGo() {
     drag = Optional.empty();
     boxFrom = Optional.empty();
+    floor = Optional.empty();
     bench.desk().endPreview();
   }
 

@@ -45,9 +45,11 @@ public final class ChangeOrder {
 
   /** The pages; none where nothing was agreed otherwise. */
   public static List<FramedDraft> drafts(PacketContents job) {
-    return job.agreed()
-        .map(b -> FramedDraft.all(job.portrait(), new ChangeOrder(job, b).pages()))
-        .orElse(List.of());
+    return FramedDraft.all(job.portrait(), pageDrafts(job));
+  }
+
+  static List<PageDraft> pageDrafts(PacketContents job) {
+    return job.agreed().map(b -> new ChangeOrder(job, b).pages()).orElse(List.of());
   }
 
   private List<PageDraft> pages() {

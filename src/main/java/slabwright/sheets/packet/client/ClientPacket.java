@@ -21,6 +21,7 @@ import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.Paragraph;
@@ -49,16 +50,29 @@ public final class ClientPacket {
     this.context = job.portrait();
   }
 
-  public static List<FramedDraft> drafts(PacketContents job) {
+  public static List<FramedDraft> drafts(PacketContents job, MissingPages missing) {
     ClientPacket packet = new ClientPacket(job);
-    List<PageDraft> pages = new ArrayList<>(packet.floors());
+    SheetContext context = packet.context;
+    List<PageDraft> pages =
+        new ArrayList<>(
+            missing.or(
+                context, Message.of("sheets.client-packet.floor"), "", false, packet::floors));
     for (AreaResult area : job.areas()) {
-      area.inlays().forEach(i -> pages.addAll(packet.graphic(area, i)));
+      for (PlacedInlay i : area.inlays()) {
+        Message title = Message.of("sheets.client-packet.graphic", i.inlay().name());
+        String floor = area.takeoff().area().name();
+        pages.addAll(missing.or(context, title, floor, false, () -> packet.graphic(area, i)));
+      }
     }
-    pages.addAll(new OfferPage(job, packet.context).drafts());
-    pages.addAll(new DatesPage(job, packet.context).drafts());
-    List<FramedDraft> all = new ArrayList<>(ChangeOrder.drafts(job));
-    all.addAll(FramedDraft.all(packet.context, pages));
+    Message offer = Message.of("sheets.offer-page.title");
+    pages.addAll(missing.or(context, offer, "", false, () -> new OfferPage(job, context).drafts()));
+    Message dates = Message.of("sheets.dates-page.title");
+    pages.addAll(missing.or(context, dates, "", false, () -> new DatesPage(job, context).drafts()));
+    Message order = Message.of("sheets.change-order.title");
+    List<PageDraft> changed =
+        missing.or(context, order, "", false, () -> ChangeOrder.pageDrafts(job));
+    List<FramedDraft> all = new ArrayList<>(FramedDraft.all(context, changed));
+    all.addAll(FramedDraft.all(context, pages));
     return all;
   }
 

@@ -8,19 +8,23 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.units.PartFaults;
 
 /**
  * The days of the crew as one HTML file for a phone: nothing is loaded from anywhere, it fits 360
- * px, each day is a section. What is ticked or written stays on the phone's page only.
+ * px, each day is a section. When to stop stands before what is done: nobody scrolls for it. What
+ * is ticked or written stays on the phone's page only.
  */
 final class CrewDayHtml {
   private static final String STYLE = "/slabwright/sheets/packet/crew/days.css";
 
   private final PacketContents job;
   private final CrewDayTexts texts;
+  private final List<PartFaults.PartFault> missing;
 
-  CrewDayHtml(PacketContents job) {
+  CrewDayHtml(PacketContents job, List<PartFaults.PartFault> missing) {
     this.job = job;
+    this.missing = List.copyOf(missing);
     this.texts = new CrewDayTexts(job);
   }
 
@@ -34,6 +38,7 @@ final class CrewDayHtml {
     element(out, "title", "", title);
     out.append("<style>\n").append(style()).append("</style>\n</head>\n<body>\n");
     element(out, "h1", "", title);
+    missing.forEach(m -> element(out, "p", "alert", job.words().say(m.sentence())));
     job.unread().ifPresent(u -> element(out, "p", "detail", u));
     element(out, "p", "detail", job.site().note());
     element(out, "p", "", texts.persons());
@@ -63,7 +68,6 @@ final class CrewDayHtml {
     element(out, "h2", "", text.title());
     element(out, "p", "detail", text.place());
     text.alerts().forEach(a -> element(out, "p", "alert", a));
-    text.rows().forEach(r -> row(out, r));
     out.append("<div class=\"caution\">\n");
     if (!text.cautions().isEmpty()) {
       element(out, "h3", "", job.words().say("sheets.crew-day.in-this-order"));
@@ -72,6 +76,7 @@ final class CrewDayHtml {
     out.append("</ol>\n<div class=\"stop\">\n");
     text.stops().forEach(s -> element(out, "p", "", s));
     out.append("</div>\n</div>\n");
+    text.rows().forEach(r -> row(out, r));
     out.append(
         each(
             text.readings(),

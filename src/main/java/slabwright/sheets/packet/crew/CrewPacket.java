@@ -17,10 +17,13 @@ import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.plan.Poster;
 import slabwright.sheets.prep.PrepSheet;
+import slabwright.units.Message;
+import slabwright.units.PartFaults;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 
@@ -31,16 +34,19 @@ public final class CrewPacket {
 
   private CrewPacket() {}
 
-  public static List<FramedDraft> drafts(PacketContents job) {
-    List<FramedDraft> pages =
-        new ArrayList<>(FramedDraft.all(job.portrait(), new CrewDayPages(job).drafts()));
+  public static List<FramedDraft> drafts(PacketContents job, MissingPages missing) {
     SheetContext wall = job.landscape();
     SheetContext hand = job.portrait();
+    Message days = Message.of("sheets.crew-packet.days");
+    List<FramedDraft> pages =
+        new ArrayList<>(
+            FramedDraft.all(
+                hand, missing.or(hand, days, "", true, () -> new CrewDayPages(job).drafts())));
     Optional<String> alert = new CrewDayTexts(job).alerts().stream().findFirst();
     List<Block> lists = new ArrayList<>();
     List<FramedDraft> posters = new ArrayList<>();
     for (AreaResult area : job.areas()) {
-      for (Poster p : posters(job, area, wall)) {
+      for (Poster p : posters(job, area, wall, missing)) {
         posters.addAll(FramedDraft.all(wall, p.pages()));
         if (!p.listed().isEmpty()) {
           lists.add(new Heading(hand.say("sheets.crew-packet.list-of", p.title(), p.area())));
@@ -82,24 +88,55 @@ public final class CrewPacket {
 
   /** The day pages for a phone without a network, as one HTML file. */
   public static String html(PacketContents job) {
-    return new CrewDayHtml(job).write();
+    return html(job, List.of());
   }
 
-  private static List<Poster> posters(PacketContents job, AreaResult area, SheetContext context) {
-    List<Poster> posters = new ArrayList<>(List.of(new PrepSheet(area.ways(), context).poster()));
+  /**
+   * The same.
+   *
+   * @param missing pages of the packet that could not be made
+   */
+  public static String html(PacketContents job, List<PartFaults.PartFault> missing) {
+    return new CrewDayHtml(job, missing).write();
+  }
+
+  private static List<Poster> posters(
+      PacketContents job, AreaResult area, SheetContext context, MissingPages missing) {
+    String name = area.takeoff().area().name();
+    Message prep = Message.of("sheets.prep-sheet.poster");
+    List<Poster> posters =
+        new ArrayList<>(
+            Poster.or(
+                missing,
+                context,
+                prep,
+                name,
+                () -> List.of(new PrepSheet(area.ways(), context).poster())));
     for (PlacedInlay inlay : area.inlays()) {
-      inlay
-          .settingOut(area.takeoff(), context.units())
-          .ifPresent(
-              s -> {
-                posters.add(new SettingOutPoster(area, inlay, s, context).poster());
-                posters.add(new LayingPoster(area.takeoff().area(), inlay, s, context).poster());
-              });
+      Message placing = Message.of("sheets.setting-out-poster.title", inlay.inlay().name());
+      posters.addAll(
+          Poster.or(missing, context, placing, name, () -> laying(area, inlay, context)));
     }
+    Message coats = Message.of("sheets.lanes-sheet.title");
     job.work()
         .area(area.takeoff().area().id())
-        .ifPresent(w -> posters.addAll(rolling(job, area, w, context)));
+        .ifPresent(
+            w ->
+                posters.addAll(
+                    Poster.or(
+                        missing, context, coats, name, () -> rolling(job, area, w, context))));
     return posters;
+  }
+
+  private static List<Poster> laying(AreaResult area, PlacedInlay inlay, SheetContext context) {
+    return inlay
+        .settingOut(area.takeoff(), context.units())
+        .map(
+            s ->
+                List.of(
+                    new SettingOutPoster(area, inlay, s, context).poster(),
+                    new LayingPoster(area.takeoff().area(), inlay, s, context).poster()))
+        .orElse(List.of());
   }
 
   private static List<Poster> rolling(

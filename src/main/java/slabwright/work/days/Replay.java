@@ -1,0 +1,90 @@
+package slabwright.work.days;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slabwright.units.Message;
+
+/**
+ * The steps of a plan in its order once more, with one of them not before a stated time: what
+ * happens when nobody plans anew. Steps before that one stay where they are, so they are placed
+ * only once for all that is asked. One asker's own.
+ */
+final class Replay {
+  private final DayPlan plan;
+  private final Map<String, LocalDateTime> asked = new HashMap<>();
+  private final List<WorkStep> order;
+  private final PartialSchedule pass;
+
+  /** How much was placed before each step of the order, as far as they are placed on time. */
+  private final List<Integer> before = new ArrayList<>();
+
+  /**
+   * Of a plan's steps without the abrading that missed windows made necessary.
+   *
+   * @param tasks each of them in the plan
+   */
+  Replay(DayPlan plan, List<WorkStep> tasks) {
+    this.plan = plan;
+    plan.steps().stream()
+        .filter(
+            p ->
+                p.heldBy() instanceof BindingConstraint.NotBefore
+                    || p.heldBy() instanceof BindingConstraint.Window)
+        .forEach(p -> asked.put(p.task().id(), p.start()));
+    this.order =
+        tasks.stream()
+            .sorted(Comparator.comparing(t -> plan.step(t.id()).orElseThrow().start()))
+            .toList();
+    this.pass = new PartialSchedule(plan.hours(), plan.means(), plan.firstDay(), asked, Map.of());
+    before.add(0);
+  }
+
+  DayPlan plan() {
+    return plan;
+  }
+
+  /** With a step not before {@code from}, whatever it was not to start before in the plan. */
+  Planned late(String id, LocalDateTime from) {
+    int at = 0;
+    while (!order.get(at).id().equals(id)) {
+      at++;
+    }
+    Optional<Message> fault = onTime(at);
+    if (fault.isPresent()) {
+      return new Planned.Refused(fault.get());
+    }
+    Optional<LocalDateTime> own = Optional.ofNullable(asked.put(id, from));
+    fault = place(order.subList(at, order.size()));
+    own.ifPresentOrElse(t -> asked.put(id, t), () -> asked.remove(id));
+    return fault.<Planned>map(Planned.Refused::new).orElseGet(() -> new Planned.Days(pass.plan()));
+  }
+
+  /** The first steps so many as in the plan, and nothing else. */
+  private Optional<Message> onTime(int count) {
+    int known = Math.min(count, before.size() - 1);
+    pass.rollBack(before.get(known));
+    for (int i = known; i < count; i++) {
+      Optional<Message> fault = pass.placeWhole(order.get(i));
+      if (fault.isPresent()) {
+        return fault;
+      }
+      before.add(pass.count());
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Message> place(List<WorkStep> steps) {
+    for (WorkStep s : steps) {
+      Optional<Message> fault = pass.placeWhole(s);
+      if (fault.isPresent()) {
+        return fault;
+      }
+    }
+    return Optional.empty();
+  }
+}
