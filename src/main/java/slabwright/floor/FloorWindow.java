@@ -24,9 +24,9 @@ record FloorWindow(Bounds places, Bounds figures, Bounds access, Bounds input) {
     for (Machine m : machines) {
       double half = MachineReach.half(m);
       double room = Math.max(half, m.passage() / 2) + 1;
-      double neck = MachineReach.slack(m);
+      double head = m.grinding().mm() / 2 + MachineReach.hug(m) + 4 * tolerance + 1;
       stands = Math.max(stands, room);
-      sweeps = Math.max(sweeps, Math.max(half, m.grinding().mm() / 2) + neck + 6 * tolerance + 1);
+      sweeps = Math.max(sweeps, head);
     }
     Bounds places = odd(changed.grown(stands));
     Bounds figures = odd(places.grown(sweeps));

@@ -3,7 +3,7 @@ package slabwright.floor;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +36,7 @@ public final class FollowedTakeoff {
   private final FloorFigures figures;
   private final Map<Machine, PreparedRegion> rolls = new HashMap<>();
   private final Map<Machine, FreeRaster> free = new HashMap<>();
+  private final LocalTakeoff.Whole whole;
   private final Recent<Question, LocalTakeoff> locals = new Recent<>(ROOM);
 
   /** What a part of the floor depends on. */
@@ -45,6 +46,7 @@ public final class FollowedTakeoff {
   public FollowedTakeoff(FloorTakeoff base) {
     this.base = base;
     figures = FloorFigures.of(base);
+    whole = new LocalTakeoff.Whole(base.gross(), this::isReached, new HashMap<>());
     for (ReachedFloor r : base.asFound().reaches()) {
       rolls.put(r.machine(), new PreparedRegion(r.rolls()));
     }
@@ -61,10 +63,14 @@ public final class FollowedTakeoff {
    * @throws CancellationException when {@code cancelled} turned true
    */
   public Optional<FloorFigures> figures(FloorArea area, BooleanSupplier cancelled) {
-    if (!isMarksOnly(area)) {
+    List<Mark> marks = base.area().marks();
+    Set<Mark> gone = only(marks, area.marks());
+    Set<Mark> come = only(area.marks(), marks);
+    if (!isMarksOnly(area) || !isOrderKept(marks, gone, area.marks(), come)) {
       return Optional.empty();
     }
-    List<Bounds> changes = changes(base.area().marks(), area.marks());
+    List<Bounds> changes = new ArrayList<>(bounds(gone));
+    changes.addAll(bounds(come));
     List<FloorWindow> windows = FloorWindow.about(changes, area.machines(), base.tolerance());
     FloorFigures now = figures;
     for (FloorWindow window : windows) {
@@ -85,23 +91,33 @@ public final class FollowedTakeoff {
         && area.machines().stream().allMatch(m -> m.travel().length().isEmpty());
   }
 
-  private List<Bounds> changes(List<Mark> before, List<Mark> after) {
-    Set<Mark> gone = new HashSet<>(before);
-    after.forEach(gone::remove);
-    Set<Mark> come = new HashSet<>(after);
-    before.forEach(come::remove);
-    List<Bounds> changes = new ArrayList<>();
-    for (Set<Mark> marks : List.of(gone, come)) {
-      for (Mark m : marks) {
-        if (FloorArrangement.owns(m.kind().type())) {
-          Region form = m.form().region(base.tolerance());
-          if (!form.isEmpty()) {
-            changes.add(form.bounds());
-          }
-        }
-      }
+  /** The marks that one list has and the other has not. */
+  private static Set<Mark> only(List<Mark> these, List<Mark> those) {
+    int same = 0;
+    while (same < Math.min(these.size(), those.size()) && these.get(same).equals(those.get(same))) {
+      same++;
     }
-    return changes;
+    Set<Mark> only = new LinkedHashSet<>(these.subList(same, these.size()));
+    those.subList(same, those.size()).forEach(only::remove);
+    return only;
+  }
+
+  /** Of two marks the later lies on top, so those that stay must stay in their order. */
+  private static boolean isOrderKept(
+      List<Mark> before, Set<Mark> gone, List<Mark> after, Set<Mark> come) {
+    return before.stream()
+        .filter(m -> !gone.contains(m))
+        .toList()
+        .equals(after.stream().filter(m -> !come.contains(m)).toList());
+  }
+
+  private List<Bounds> bounds(Set<Mark> marks) {
+    return marks.stream()
+        .filter(m -> FloorArrangement.owns(m.kind().type()))
+        .map(m -> m.form().region(base.tolerance()))
+        .filter(form -> !form.isEmpty())
+        .map(Region::bounds)
+        .toList();
   }
 
   private LocalTakeoff local(FloorArea area, FloorWindow window, BooleanSupplier cancelled) {
@@ -109,9 +125,7 @@ public final class FollowedTakeoff {
         area.marks().stream().filter(m -> m.form().room().meets(window.input())).toList();
     return locals.get(
         new Question(window, marks),
-        () ->
-            LocalTakeoff.of(
-                area.withMarks(marks), window, base.gross(), this::isReached, cancelled));
+        () -> LocalTakeoff.of(area.withMarks(marks), window, whole, cancelled));
   }
 
   private boolean isReached(Machine machine, Vec place) {

@@ -32,10 +32,7 @@ public final class GrindingOp {
 
   /** What each machine sweeps, the widest body first. */
   List<MachineReach.Sweep> sweeps() {
-    return sweeps(reach());
-  }
-
-  List<MachineReach.Sweep> sweeps(MachineReach reach) {
+    MachineReach reach = reach();
     List<MachineReach.Sweep> sweeps = new ArrayList<>();
     for (Machine machine : widestFirst()) {
       if (cancelled.getAsBoolean()) {

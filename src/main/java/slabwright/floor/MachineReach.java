@@ -3,6 +3,7 @@ package slabwright.floor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
@@ -43,6 +44,11 @@ public final class MachineReach {
   /** Which of the places where a machine would fit can be driven to. */
   interface Access {
     Region reached(Machine machine, Region fits, List<WayIn> waysIn);
+
+    /** The ways in with boxes of a depth in mm; {@code made} works them out. */
+    default List<WayIn> waysIn(double depth, Supplier<List<WayIn>> made) {
+      return made.get();
+    }
   }
 
   MachineReach(
@@ -166,9 +172,9 @@ public final class MachineReach {
     return drivable.nearestOnBoundary(place);
   }
 
-  /** How much farther than its body's half width a place has a say in where it works, mm. */
-  static double slack(Machine machine) {
-    return CORNER * Math.abs(machine.clearance().mm() - machine.passing().mm());
+  /** How far from a place that it rolls to it may work, mm. */
+  static double hug(Machine machine) {
+    return HUG * Math.max(0, machine.passing().mm() - machine.clearance().mm());
   }
 
   /** Half the width of what it works in: body and working clearance. */
@@ -201,7 +207,7 @@ public final class MachineReach {
   }
 
   private List<WayIn> waysIn(double depth) {
-    return WayIn.of(area, gross, depth, tolerance);
+    return access.waysIn(depth, () -> WayIn.of(area, gross, depth, tolerance));
   }
 
   private Region extended(List<WayIn> waysIn) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiPredicate;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -55,13 +55,19 @@ final class WindowAccess implements MachineReach.Access {
   }
 
   private final FloorWindow window;
-  private final BiPredicate<Machine, Vec> reachedBefore;
+  private final LocalTakeoff.Whole whole;
   private final List<Rooms> seen = new ArrayList<>();
 
-  /** Tells of places where nothing changed whether the machine got there before. */
-  WindowAccess(FloorWindow window, BiPredicate<Machine, Vec> reachedBefore) {
+  WindowAccess(FloorWindow window, LocalTakeoff.Whole whole) {
     this.window = window;
-    this.reachedBefore = reachedBefore;
+    this.whole = whole;
+  }
+
+  @Override
+  public List<WayIn> waysIn(double depth, Supplier<List<WayIn>> made) {
+    return whole.ways().computeIfAbsent(depth, d -> made.get()).stream()
+        .filter(w -> w.box().bounds().meets(window.input()))
+        .toList();
   }
 
   /** Of every machine, in the order in which they were asked about. */
@@ -149,7 +155,9 @@ final class WindowAccess implements MachineReach.Access {
         Vec from = p.get(i);
         Vec to = p.get((i + 1) % p.size());
         if (isOnSide(box, from, to)) {
-          gates.add(new Gate(from, to, number, reachedBefore.test(machine, from.towards(to, 0.5))));
+          gates.add(
+              new Gate(
+                  from, to, number, whole.reachedBefore().test(machine, from.towards(to, 0.5))));
         }
       }
     }

@@ -7,6 +7,7 @@ import static slabwright.floor.Floors.walled;
 import static slabwright.floor.Floors.withDoor;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -211,6 +212,16 @@ class FollowedTakeoffTest {
     FloorArea turning = rests.withMachines(List.of(turns));
     FollowedTakeoff t = new FollowedTakeoff(FloorTakeoff.of(turning));
     assertThat(followed(t, turning.withMarks(twoRooms(7_800).marks()))).isEmpty();
+  }
+
+  @Test
+  void marks_that_change_places_in_their_order_are_left_open() {
+    FloorArea rests = square();
+    List<Mark> marks = new ArrayList<>(rests.marks());
+    Collections.swap(marks, 3, 9);
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    assertThat(followed(f, rests.withMarks(marks))).isEmpty();
+    assertThat(followed(f, rests)).isEqualTo(Optional.of(FloorFigures.of(f.base())));
   }
 
   @Test
