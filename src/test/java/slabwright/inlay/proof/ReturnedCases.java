@@ -65,6 +65,14 @@ final class ReturnedCases {
       return this == PNG || this == JPEG || this == SCAN_IN_A_PDF;
     }
 
+    /** Whether it is drawn with other openings too; enough forms, for each takes a while. */
+    boolean isChanged() {
+      return switch (this) {
+        case OWN_PROOF_PAGE, OWN_CUT_FILES, WHOLE, PANELS_IN_ONE_FILE, A4_WITH_SCALE, PNG -> true;
+        default -> false;
+      };
+    }
+
     /** Whether the whole stencil is in one picture. */
     boolean isWhole() {
       return !isOfPanels() && this != ONE_PANEL && this != OWN_CUT_FILE_OF_ONE_PANEL;
@@ -90,7 +98,23 @@ final class ReturnedCases {
     PIECE_MISSING,
     PANEL_MISSING,
     ONE_PANEL_MIRRORED,
-    LABELS_SWAPPED;
+    LABELS_SWAPPED,
+    /** Wider by 1 %, as high as it was. */
+    STRETCHED,
+    /** Every opening by 2 mm all round. */
+    FATTER,
+    /** A square of 50 mm that nobody drew. */
+    PIECE_ADDED,
+    /** What is inside a letter is pulled out with it. */
+    COUNTERS_FILLED;
+
+    /** Whether the openings themselves are others, whatever the file looks like. */
+    boolean isOfOpenings() {
+      return switch (this) {
+        case PIECE_MISSING, STRETCHED, FATTER, PIECE_ADDED, COUNTERS_FILLED -> true;
+        default -> false;
+      };
+    }
 
     boolean appliesTo(Form form) {
       boolean framed = form == Form.FRAMED_PAGE || form == Form.FRAMED_PAGE_WITH_WORDS_IN_THE_FILM;
@@ -101,6 +125,10 @@ final class ReturnedCases {
             form == Form.WHOLE || form == Form.OWN_CUT_FILES || form == Form.A4_WITH_SCALE;
         case TWO_PERCENT_LARGER -> !framed && !form.isPicture();
         case TURNED_ONE_DEGREE, PIECE_MISSING -> !framed;
+        // in a picture 2 mm and 1 % are less than its doubt
+        case STRETCHED, FATTER -> form.isChanged() && form.isWhole() && !form.isPicture();
+        case COUNTERS_FILLED -> form.isChanged() && form.isWhole();
+        case PIECE_ADDED -> form.isChanged();
         default -> true;
       };
     }
@@ -146,7 +174,7 @@ final class ReturnedCases {
   List<Path> write(Form form, Fault fault) throws IOException {
     files.clear();
     StencilSet drawn =
-        form.isWhole() ? wrong(form, fault) : fault == Fault.PIECE_MISSING ? smaller() : set;
+        fault.isOfOpenings() ? other(fault) : form.isWhole() ? wrong(form, fault) : set;
     switch (form) {
       case OWN_PROOF_PAGE -> pdf("proof.pdf", bundle(drawn, labelled(fault)).proofPdf());
       case OWN_CUT_PDF -> ownCutPdf(drawn, fault);
@@ -177,7 +205,6 @@ final class ReturnedCases {
     Vec m = set.blank().middle();
     return switch (fault) {
       case MIRRORED, TEN_MM_OFF, TURNED_ONE_DEGREE -> mapped(inSheet(fault, m));
-      case PIECE_MISSING -> smaller();
       case TWO_PERCENT_LARGER, HALF_SIZE ->
           form == Form.OWN_PROOF_PAGE
               ? mapped(about(m, Affine.scale(size(fault), size(fault))))
@@ -217,11 +244,23 @@ final class ReturnedCases {
         set.stencils().stream().map(s -> with(s, s.openings().map(map).intersect(blank))).toList());
   }
 
-  private StencilSet smaller() {
+  private StencilSet other(Fault fault) {
+    Region blank = Region.rectangle(set.blank());
     return with(
         set.stencils().stream()
-            .map(s -> with(s, s.openings().minus(Region.rectangle(smallest(s.openings())))))
+            .map(s -> with(s, other(s.openings(), fault).intersect(blank)))
             .toList());
+  }
+
+  private Region other(Region open, Fault fault) {
+    return switch (fault) {
+      case PIECE_MISSING -> open.minus(Region.rectangle(smallest(open)));
+      case STRETCHED -> open.map(about(set.blank().middle(), Affine.scale(1.01, 1)));
+      case FATTER -> open.offset(2, 0.1);
+      case PIECE_ADDED -> open.union(box(1000, 1200, 1050, 1250));
+      case COUNTERS_FILLED -> Region.union(open.shells().stream().map(Region::of).toList());
+      default -> open;
+    };
   }
 
   private static Bounds smallest(Region openings) {
