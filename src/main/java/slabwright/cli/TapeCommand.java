@@ -11,6 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
+import slabwright.project.plan.TapedPlan;
+import slabwright.store.PlanFile;
 import slabwright.tape.RoomAdjustment;
 import slabwright.tape.RoomResult;
 import slabwright.tape.RoomText;
@@ -36,6 +38,9 @@ final class TapeCommand implements Callable<Integer> {
   @Option(names = "--paper", paramLabel = "NAME")
   private String paper;
 
+  @Option(names = "--plan", paramLabel = "FILE.site.json")
+  private Path plan;
+
   @Spec private CommandSpec spec;
 
   private final Words words;
@@ -46,6 +51,9 @@ final class TapeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RefusedInput, IOException {
+    if (plan != null) {
+      refuseUnlessNew(plan);
+    }
     RoomResult result = RoomAdjustment.of(room(), units);
     if (result instanceof RoomResult.Refused refused) {
       throw RefusedInput.of(refused.sentence());
@@ -54,7 +62,25 @@ final class TapeCommand implements Callable<Integer> {
     if (out != null) {
       TapeSheetFile.write(result, out, file, new TapeSheetFile.PaperChoice(paper, units, words));
     }
-    return result instanceof RoomResult.Adjusted ? 0 : ExitCode.REFUSED.code();
+    if (!(result instanceof RoomResult.Adjusted adjusted)) {
+      return ExitCode.REFUSED.code();
+    }
+    if (plan != null) {
+      String name = file.getFileName().toString().replaceAll("\\.[^.]*$", "");
+      PlanFile.save(TapedPlan.of(adjusted.room(), name, units, words), plan);
+      spec.commandLine().getOut().println(words.say("cli.tape.plan-written", plan.toString()));
+    }
+    return ExitCode.DONE.code();
+  }
+
+  /** A plan begins with a room; one that is there is nobody's to replace. */
+  private static void refuseUnlessNew(Path plan) throws RefusedInput {
+    if (!plan.toString().endsWith(".site.json")) {
+      throw RefusedInput.of(Message.of("cli.tape.no-plan-name", plan.toString()));
+    }
+    if (Files.exists(plan)) {
+      throw RefusedInput.of(Message.of("cli.tape.plan-is-there", plan.toString()));
+    }
   }
 
   private TapeRoom room() throws RefusedInput, IOException {

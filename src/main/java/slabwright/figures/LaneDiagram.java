@@ -72,7 +72,10 @@ public final class LaneDiagram {
                                     .placed(view))));
     number(lanes.lanes().get(0), view, inks);
     number(lanes.lanes().get(lanes.lanes().size() - 1), view, inks);
-    wayOut.ifPresent(o -> inks.add(Symbol.of(Symbol.Kind.WAY_IN, view.onPaper(o), 4, Palette.RED)));
+    wayOut.ifPresent(
+        o ->
+            inks.add(
+                Symbol.of(Symbol.Kind.WAY_IN, view.onPaper(o), 4, MarkStyles.WAY_IN.colour())));
     key(batches, words, height, inks);
     return Drawing.paper(width, height + FOOT, inks);
   }

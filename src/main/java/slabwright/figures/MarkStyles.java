@@ -22,11 +22,11 @@ public final class MarkStyles {
   /** A floor area's outer line. */
   public static final Pen WALL = Pen.of(0.9, Palette.INK);
 
-  /** The line of a way in. */
-  public static final Pen WAY_IN = Pen.of(0.6, Palette.RED).dashed(2, 1.2);
+  /** A way in: green, as escape signs are (ISO 3864, from memory); red is kept for what stops. */
+  public static final Pen WAY_IN = Pen.of(0.6, Palette.GREEN).dashed(2, 1.2);
 
   /** Across the narrowest pass to a pocket. */
-  public static final Pen GAP = Pen.of(0.7, Palette.RED);
+  public static final Pen GAP = Pen.of(0.7, Palette.INK);
 
   private MarkStyles() {}
 
@@ -50,7 +50,7 @@ public final class MarkStyles {
       case ISLAND, BOOTH, COLUMN -> FillStyle.plain(Palette.GREY, Palette.INK);
       case TOP_OR_STEP -> FillStyle.of(HatchPattern.UPRIGHT, Palette.TEAL);
       case DRAIN_OR_BOX -> FillStyle.of(HatchPattern.NET, Palette.INK);
-      case SPALL -> FillStyle.of(HatchPattern.NET, Palette.RED);
+      case SPALL -> FillStyle.of(HatchPattern.NET, Palette.OLIVE);
       case JOINT,
           CRACK,
           LEVEL_CHANGE,
@@ -96,7 +96,8 @@ public final class MarkStyles {
       case PATCH -> Palette.PURPLE;
       case RESIDUE -> Palette.PLUM;
       case TOP_OR_STEP, MASKED_TRIM -> Palette.TEAL;
-      case CRACK, SPALL, IGNITION_SOURCE -> Palette.RED;
+      case CRACK, SPALL -> Palette.OLIVE;
+      case IGNITION_SOURCE -> Palette.RED;
       case POWER_POINT, AIR_OUTLET, DETECTOR -> Palette.BLUE;
       case ISLAND, BOOTH, COLUMN, DRAIN_OR_BOX, LEVEL_CHANGE -> Palette.INK;
       case JOINT -> Palette.SOFT;

@@ -71,7 +71,7 @@ public final class PrepInks {
                 Vec from = p.across().points().get(0);
                 Vec to = p.across().points().get(1);
                 Vec at = to.plus(to.minus(from).unit().times(CLEAR));
-                inks.add(Text.middle(at, words, TextStyle.bold(3).in(Palette.RED)));
+                inks.add(Text.middle(at, words, TextStyle.bold(3)));
               });
     }
     for (MachinePassage p : ways.map(ReachAnalysis::passages).orElse(List.of())) {

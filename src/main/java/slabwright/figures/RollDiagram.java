@@ -60,9 +60,9 @@ public final class RollDiagram {
     inks.add(Fill.of(Palette.WHITE, box));
     inks.add(
         new Fill(open.rings().stream().map(r -> r.map(lay)).toList(), Palette.tint(Palette.RED)));
-    inks.add(Stroke.rings(Pen.of(0.35, Palette.RED), List.of(box)));
+    inks.add(Stroke.rings(Pen.of(0.35, Palette.PURPLE), List.of(box)));
     Vec mid = box.bounds().middle();
-    inks.add(Text.centred(mid, panel.name(), TextStyle.bold(3.6).in(Palette.RED), 0));
+    inks.add(Text.centred(mid, panel.name(), TextStyle.bold(3.6), 0));
     return inks;
   }
 }

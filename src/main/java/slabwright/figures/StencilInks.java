@@ -19,7 +19,9 @@ import slabwright.shape.Vec;
  * An inlay as inks in the blank's frame, x right, y down; the desk and the sheets draw the same.
  */
 public final class StencilInks {
-  private static final Pen SEAM = Pen.of(0.4, Palette.RED).dashed(2.2, 1.3);
+  /** Not red, which stops people: two panels meet here. */
+  private static final Pen SEAM = Pen.of(0.4, Palette.PURPLE).dashed(2.2, 1.3);
+
   private static final Pen SKIRT = Pen.of(0.35, Palette.AMBER).dashed(0.7, 0.9);
 
   /** Half of a witness cross on paper, mm: smaller ones are lost on a seam's line. */

@@ -51,7 +51,7 @@ public final class PacketSet {
   private static List<PartFaults.PartFault> toBeTold(Drafts of, List<Drafts> all) {
     List<PartFaults.PartFault> told = new ArrayList<>(of.faults());
     all.stream()
-        .filter(d -> d != of)
+        .filter(d -> d.packet() != of.packet())
         .flatMap(d -> d.faults().stream())
         .filter(f -> f.safety() && !told.contains(f))
         .forEach(told::add);

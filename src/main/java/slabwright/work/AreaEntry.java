@@ -20,4 +20,9 @@ record AreaEntry(
     cannotStart = List.copyOf(cannotStart);
     closed = List.copyOf(closed);
   }
+
+  /** The same with its steps in other air. */
+  AreaEntry with(List<WorkStep> others) {
+    return new AreaEntry(others, held, cannotStart, closed);
+  }
 }

@@ -234,14 +234,14 @@ final class AreaStepPlanner {
 
   /** Coats of inlays that follow each other are one job: it goes by colours, not by products. */
   private void coats(List<CoatPlan> plans) {
-    if (plans.stream().anyMatch(AreaStepPlanner::dyes)) {
-      samplePanel();
-    }
     plans.stream()
         .map(p -> types.coat(p, 1))
         .filter(t -> t.tools().contains(ToolKind.FAN))
         .findFirst()
         .ifPresent(this::fan);
+    if (plans.stream().anyMatch(AreaStepPlanner::dyes)) {
+      samplePanel(plans);
+    }
     boolean dyed = false;
     for (int i = 0; i < plans.size(); i++) {
       if (isInlay(plans.get(i))) {
@@ -265,14 +265,19 @@ final class AreaStepPlanner {
     return plan.product().is(ProductKind.BASE_DYE) || plan.product().is(ProductKind.INLAY_DYE);
   }
 
-  /** Before any dye, unless the client declined it. */
-  private void samplePanel() {
+  /** Before any dye, unless the client declined it; a solvent dye on it needs its fan too. */
+  private void samplePanel(List<CoatPlan> plans) {
+    boolean solvent =
+        plans.stream()
+            .filter(AreaStepPlanner::dyes)
+            .anyMatch(p -> types.coat(p, 1).tools().contains(ToolKind.FAN));
+    Set<ToolKind> fan = solvent ? Set.of(ToolKind.FAN) : Set.of();
     if (floor.area().declined(AdviceId.SAMPLE_PANEL).isEmpty()) {
       chain.append(
           StepSequence.StepDraft.pausing(
               "sample",
               Message.of("work.area-step-planner.sample-panel"),
-              types.plain(StepKind.SAMPLE_PANEL, StepPlace.WHOLE_FLOOR, Set.of()),
+              types.plain(StepKind.SAMPLE_PANEL, StepPlace.WHOLE_FLOOR, fan),
               Figure.known(book.inlay().samplePanel().maybe().orElse(SAMPLE_PANEL)),
               1));
     }

@@ -55,8 +55,14 @@ record CoatLimits(
             .or(() -> dew(step))
             .or(() -> humid(step))
             .or(() -> unknown(step, coat.at(coat.product().drying().recoatFrom())))
+            .or(() -> edge(step, coat))
             .filter(h -> !forecast);
     return today.or(() -> unknown(step, coat.coatTime()));
+  }
+
+  /** A rolled coat of which nobody knows how long its edge stays wet would show its lanes. */
+  private static Optional<HeldStep> edge(WorkStep step, CoatPlan coat) {
+    return coat.isRolled() ? unknown(step, coat.wetEdge()) : Optional.empty();
   }
 
   private Optional<HeldStep> filler(WorkStep step) {

@@ -228,7 +228,8 @@ final class EntryPlanner {
           Math.min(1, breathed),
           worn.map(BreathingProtection::name).orElse(""),
           task.air().vapour(),
-          fan);
+          fan,
+          task.air().wet());
     }
   }
 }

@@ -12,6 +12,7 @@ import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.StepAir;
 import slabwright.work.days.StepWait;
 import slabwright.work.days.VapourReach;
+import slabwright.work.days.WetFilm;
 import slabwright.work.days.WorkStep;
 
 /**
@@ -83,13 +84,20 @@ final class ForecastDrying {
                         .map(t -> longer(w, t, onlyLonger))
                         .orElse(w))
             .toList();
-    return step.in(vapour(step, dry), waits);
+    return step.in(vapour(step, dry).wet(wet(step, dry, onlyLonger)), waits);
   }
 
   /** What no longer waits for drying, as the next section of the same coat, goes on so. */
   private static StepWait longer(StepWait w, Duration dry, boolean onlyLonger) {
     Duration opens = onlyLonger && w.atLeast().compareTo(dry) > 0 ? w.atLeast() : dry;
     return new StepWait(w.after(), opens, w.atMost().map(m -> m.compareTo(opens) < 0 ? opens : m));
+  }
+
+  /** A coat takes dust as long as it dries on its day. */
+  private static WetFilm wet(WorkStep step, Map<String, Duration> dry, boolean onlyLonger) {
+    WetFilm film = step.air().wet();
+    Duration time = dry.getOrDefault(step.id(), film.after());
+    return onlyLonger && film.after().compareTo(time) > 0 ? film : film.dryAfter(time);
   }
 
   /** Vapour outdoors counts until the coat may be recoated. */

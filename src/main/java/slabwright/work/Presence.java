@@ -1,5 +1,7 @@
 package slabwright.work;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -45,6 +47,12 @@ public record Presence(Duration steps, List<Day> days, List<Message> unsaid) {
     public Duration time() {
       return span.length().multipliedBy(persons.size());
     }
+  }
+
+  /** A time in hours to two decimals, halves up: as it is priced, and so wherever it is shown. */
+  public static BigDecimal hours(Duration time) {
+    return BigDecimal.valueOf(time.toMinutes())
+        .divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
   }
 
   /** Hours of presence of all people. */

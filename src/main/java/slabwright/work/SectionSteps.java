@@ -74,11 +74,11 @@ final class SectionSteps {
     if (coat == 1) {
       waitForWhatLiesBelow(divided, s);
     } else {
-      chain.waitAlso(stepId(plan, coat - 1, s.number()), AreaStepPlanner.gap(plan));
+      chain.waitAlso(plan.stepId(coat - 1, s), AreaStepPlanner.gap(plan));
     }
     chain.append(
         new StepSequence.StepDraft(
-            stepId(plan, coat, s.number()),
+            plan.stepId(coat, s),
             Message.of(
                 "work.area-step-planner.section",
                 Message.of("work.area-step-planner.coat", plan.product().label(), coat),
@@ -90,12 +90,6 @@ final class SectionSteps {
             false,
             abrading(book, net, people)
                 .map(t -> Duration.ofMillis(Math.round(t.toMillis() * s.share())))));
-  }
-
-  /** The last section ends the coat and has its name. */
-  private static String stepId(CoatPlan plan, int coat, int section) {
-    boolean last = section == plan.divided().orElseThrow().sections().size();
-    return plan.stepId(coat) + (last ? "" : ".section." + section);
   }
 
   /** The same section of the coat before; all of them, where it was divided elsewhere. */
@@ -116,7 +110,7 @@ final class SectionSteps {
         .forEach(
             s ->
                 chain.waitAlso(
-                    stepId(before, before.job().coats(), s.number()), AreaStepPlanner.gap(before)));
+                    before.stepId(before.job().coats(), s), AreaStepPlanner.gap(before)));
   }
 
   /** The next section is begun as soon as nobody has to wait; what dries is not walked on. */

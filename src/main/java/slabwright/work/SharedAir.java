@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
@@ -13,6 +14,7 @@ import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.StepAir;
 import slabwright.work.days.StepWait;
 import slabwright.work.days.VapourReach;
+import slabwright.work.days.WetFilm;
 import slabwright.work.days.WorkStep;
 import slabwright.work.step.AirEffect;
 
@@ -21,6 +23,9 @@ import slabwright.work.step.AirEffect;
  * (by both sides where both say that they lead to each other): indoors until its own entry rule
  * lets anyone in again; as long the other floors are closed too. Outdoors no air is reckoned; there
  * it counts until the coat may be recoated (common practice, no source).
+ *
+ * <p>The other way dust comes in: a coat is wet to it until it may be recoated, for the book has no
+ * time at which it is dry to the touch (common practice, no source).
  */
 final class SharedAir {
   private final AreaTakeoff floor;
@@ -46,11 +51,30 @@ final class SharedAir {
         .anyMatch(to.id()::equals);
   }
 
-  /** The same steps with their vapour beside; where it never clears the job can't start. */
-  AreaEntry spread(AreaEntry entry) {
-    if (beside.isEmpty()) {
-      return entry;
-    }
+  /** The same steps with their vapour and wet coats; where it never clears the job can't start. */
+  AreaEntry spread(AreaEntry dry) {
+    AreaEntry entry = dry.with(dry.steps().stream().map(this::wet).toList());
+    return beside.isEmpty() ? entry : vapour(entry);
+  }
+
+  private WorkStep wet(WorkStep step) {
+    List<String> here = Stream.concat(Stream.of(step.type().areaId()), beside.stream()).toList();
+    return recoat(step)
+        .map(t -> step.in(step.air().wet(new WetFilm(here, t)), step.waits()))
+        .orElse(step);
+  }
+
+  /** When what a step lays may be recoated, in the minutes of the plan; empty for no coat. */
+  private Optional<Duration> recoat(WorkStep step) {
+    return coats.stream()
+        .filter(c -> step.type().coat().filter(n -> n.place() == c.job().place()).isPresent())
+        .findFirst()
+        .flatMap(c -> AreaStepPlanner.gap(c).maybe())
+        .map(StepSequence.RecoatGap::opens)
+        .map(StepSequence::minutes);
+  }
+
+  private AreaEntry vapour(AreaEntry entry) {
     List<WorkStep> steps = new ArrayList<>();
     List<Message> cannotStart = new ArrayList<>(entry.cannotStart());
     for (WorkStep s : entry.steps()) {
@@ -105,11 +129,7 @@ final class SharedAir {
         .filter(w -> w.after().equals(step.id()))
         .map(StepWait::atLeast)
         .forEach(all::add);
-    coats.stream()
-        .filter(c -> step.type().coat().filter(n -> n.place() == c.job().place()).isPresent())
-        .flatMap(c -> AreaStepPlanner.gap(c).maybe().stream())
-        .map(StepSequence.RecoatGap::opens)
-        .forEach(all::add);
+    recoat(step).ifPresent(all::add);
     return longest(all);
   }
 

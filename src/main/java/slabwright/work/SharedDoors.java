@@ -120,7 +120,10 @@ record SharedDoors(Site site) {
     return all;
   }
 
-  /** The same steps, those of floors that are ways in after all of those behind them. */
+  /**
+   * The same steps, a floor that is a way in cleaned and coated after all those behind it: what was
+   * cleaned days before would be walked dirty again.
+   */
   List<WorkStep> ordered(List<WorkStep> steps) {
     List<WorkStep> all = new ArrayList<>();
     Set<String> done = new HashSet<>();
@@ -139,9 +142,10 @@ record SharedDoors(Site site) {
     boolean first = true;
     for (WorkStep s : steps) {
       if (s.type().isOn(area.id())) {
-        boolean coat = s.type().kind() == StepKind.COAT;
-        all.add(coat && first ? after(s, last) : s);
-        first &= !coat;
+        StepKind kind = s.type().kind();
+        boolean late = kind == StepKind.CLEAN || kind == StepKind.COAT;
+        all.add(late && first ? after(s, last) : s);
+        first &= !late;
       }
     }
   }

@@ -122,7 +122,7 @@ final class StepSequence {
   }
 
   /** Plans are read in minutes: rounded up. */
-  private static Duration minutes(Duration d) {
+  static Duration minutes(Duration d) {
     return Duration.ofMinutes((d.toSeconds() + 59) / 60);
   }
 

@@ -133,13 +133,34 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
         .or(() -> rain(step, drying))
         .or(() -> humid(step, today))
         .or(() -> dew(step, today, nights))
-        .or(() -> noTime(step, day, recoat.flatMap(t -> dries(t, laid).orElse(coat.at(recoat)))));
+        .or(() -> noTime(step, day, recoat.flatMap(t -> dries(t, laid).orElse(coat.at(recoat)))))
+        .or(() -> tooWarm(step, coat, today));
   }
 
   private static Optional<Message> noTime(WorkStep step, LocalDate day, Figure<Duration> dries) {
     return dries instanceof Figure.Refused<Duration> refused
         ? Optional.of(Message.of("work.weather.no-time", step.name(), day, refused.why()))
         : Optional.empty();
+  }
+
+  /** By the high of the day the book must know how long an edge stays wet, and a batch lasts. */
+  private static Optional<Message> tooWarm(WorkStep step, CoatPlan coat, DayForecast today) {
+    if (today.highC().isEmpty()) {
+      return Optional.empty();
+    }
+    double high = today.highC().getAsDouble();
+    List<Figure<TemperatureTable>> tables = new ArrayList<>();
+    if (coat.isRolled()) {
+      tables.add(coat.product().laying().wetEdge());
+    }
+    if (coat.mixed().isPresent()) {
+      tables.add(coat.product().mixing().workingTime());
+    }
+    return tables.stream()
+        .map(table -> table.flatMap(t -> t.at(high)))
+        .flatMap(f -> f instanceof Figure.Refused<Duration> r ? Stream.of(r.why()) : Stream.of())
+        .findFirst()
+        .map(why -> Message.of("work.weather.no-edge", step.name(), today.on(), why));
   }
 
   /** How long its limits hold. */

@@ -123,6 +123,7 @@ final class WorkPlanner {
     all.addAll(doors.sealed());
     all.addAll(doors.order(held));
     all.addAll(unknownTools());
+    areas.forEach(a -> a.coats().forEach(c -> moreHands(a, c).ifPresent(all::add)));
     dated.maybe().ifPresent(d -> all.addAll(leaving(d)));
     boolean real = site.start().isPresent();
     dated
@@ -132,6 +133,21 @@ final class WorkPlanner {
                 areas.forEach(
                     a -> all.addAll(new WeatherDays(site, a.floor(), a.coats()).checks(d, real))));
     return all;
+  }
+
+  /** A coat that takes more of the crew than the book says. */
+  private static Optional<DayCheck> moreHands(AreaWorkPlan area, CoatPlan coat) {
+    int usual = coat.product().laying().people().maybe().orElse(Integer.MAX_VALUE);
+    return coat.job()
+        .people()
+        .maybe()
+        .filter(n -> n > usual)
+        .map(
+            n ->
+                new DayCheck(
+                    area.floor().area().id(),
+                    "",
+                    Message.of("work.work-plan.more-hands", coat.product().label(), n, usual)));
   }
 
   private List<DayCheck> unknownTools() {

@@ -32,6 +32,8 @@ import slabwright.work.air.VapourStep;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.StepWait;
+import slabwright.work.days.WetFilm;
+import slabwright.work.step.AirEffect;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepType;
 
@@ -96,6 +98,39 @@ class CarriedOutProperties {
       }
     }
     breathable(plan, days);
+  }
+
+  /** Few tries, for two floors are planned at each; the search itself has SparkProperties. */
+  @Property(tries = 40)
+  void no_dust_falls_into_a_wet_coat_here_or_behind_a_shared_door(
+      @ForAll @IntRange(min = 1, max = 4) int people,
+      @ForAll @IntRange(min = 0, max = 4) int hallCoats,
+      @ForAll boolean solvent) {
+    Site site = solvent ? SITE : WorkSamples.tramHall();
+    FloorArea hall = site.area(HALL).orElseThrow();
+    List<Finish.Coat> coats = hall.finish().coats();
+    FloorArea less =
+        hall.withFinish(
+            new Finish(
+                hall.finish().exposure(), coats.subList(0, Math.min(hallCoats, coats.size()))));
+    Site some =
+        site.withAreas(site.areas().stream().map(a -> a.id().equals(HALL) ? less : a).toList());
+    WorkPlan plan =
+        WorkSamples.planSmall(some, WorkSamples.bookWith("crew", "", "people", "" + people));
+    DayPlan days = plan.outlook().order().maybe().orElseThrow();
+    for (ScheduledStep laid : days.steps()) {
+      WetFilm film = laid.task().air().wet();
+      boolean coat = laid.task().type().coat().isPresent();
+      assertThat(film.areas()).hasSize(coat ? 2 : 0);
+      assertThat(days.steps())
+          .filteredOn(s -> s.task().type().air() instanceof AirEffect.Dust)
+          .filteredOn(s -> film.areas().contains(s.task().type().areaId()))
+          .flatExtracting(ScheduledStep::spans)
+          .noneMatch(
+              s ->
+                  s.start().isBefore(laid.end().plus(film.after()))
+                      && laid.start().isBefore(s.end()));
+    }
   }
 
   /** The curve worked out anew from where the dated steps lie. */

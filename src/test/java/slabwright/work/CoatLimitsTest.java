@@ -51,6 +51,23 @@ class CoatLimitsTest {
   }
 
   @Test
+  void a_rolled_coat_whose_wet_edge_the_book_does_not_know_at_that_temperature_is_held() {
+    String table = "60 F: 15 min, 80 F: 8 min";
+    Site cool = with("terrace", 13, 13, 50);
+    WorkPlan unknown =
+        WorkSamples.plan(
+            cool, WorkSamples.bookWith("product", "outdoor-sealer", "wet edge", table));
+    HeldStep held = unknown.outlook().hold(FIRST).orElseThrow();
+    assertThat(held.why().key()).isEqualTo("work.held.not-so");
+    assertThat(Said.of(held.why())).contains("wet edge").contains("13 °C");
+    assertThat(held.frees())
+        .extracting(Message::key)
+        .containsExactly("work.held.mend-it", "work.held.other-day", "work.held.other-range");
+    assertThat(unknown.days().maybe().orElseThrow().step(FIRST)).isEmpty();
+    assertThat(on(13, 13, 50).outlook().hold(FIRST)).isEmpty();
+  }
+
+  @Test
   void what_follows_in_the_other_area_keeps_its_dates() {
     WorkPlan cold = on(9, 14, 60);
     assertThat(cold.outlook().canStart()).isTrue();

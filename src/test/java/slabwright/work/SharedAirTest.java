@@ -14,6 +14,8 @@ import slabwright.units.Message;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.AirEffect;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.ToolKind;
 
 class SharedAirTest {
   private static final Site SITE = WorkSamples.tramHall();
@@ -36,6 +38,45 @@ class SharedAirTest {
     DayPlan days = days(apart(SITE));
     assertThat(solventOn(days, "terrace"))
         .anySatisfy(c -> assertThat(sparksInTheHall(days, c.start(), c.end())).isNotEmpty());
+  }
+
+  @Test
+  void dust_of_the_terrace_never_falls_into_a_coat_of_the_hall_until_it_may_be_recoated() {
+    DayPlan together = days(SITE);
+    DayPlan alone = days(apart(SITE));
+    assertThat(dustInWetCoats(together, "terrace", "reading-hall")).isEmpty();
+    assertThat(dustInWetCoats(together, "reading-hall", "terrace")).isEmpty();
+    assertThat(dustInWetCoats(alone, "reading-hall", "terrace")).isNotEmpty();
+    assertThat(coatsOn(together, "reading-hall"))
+        .isNotEmpty()
+        .allSatisfy(
+            s -> {
+              assertThat(s.task().air().wet().areas()).containsExactly("reading-hall", "terrace");
+              assertThat(s.task().air().wet().after()).isPositive();
+            });
+  }
+
+  private static List<ScheduledStep> coatsOn(DayPlan days, String area) {
+    return days.steps().stream()
+        .filter(s -> s.task().type().isOn(area) && s.task().type().coat().isPresent())
+        .toList();
+  }
+
+  /** Steps that raise dust on one floor while a coat of the other is wet. */
+  private static List<String> dustInWetCoats(DayPlan days, String dusty, String coated) {
+    return coatsOn(days, coated).stream()
+        .flatMap(
+            c ->
+                days.steps().stream()
+                    .filter(s -> s.task().type().isOn(dusty))
+                    .filter(s -> s.task().type().air() instanceof AirEffect.Dust)
+                    .filter(s -> isIn(s, c.start(), c.end().plus(c.task().air().wet().after())))
+                    .map(s -> c.task().id() + " and " + s.task().id()))
+        .toList();
+  }
+
+  private static boolean isIn(ScheduledStep step, LocalDateTime from, LocalDateTime to) {
+    return step.spans().stream().anyMatch(x -> x.start().isBefore(to) && from.isBefore(x.end()));
   }
 
   /** The sample names the door at the terrace alone. */
@@ -118,6 +159,26 @@ class SharedAirTest {
     assertThat(plan.outlook().checks())
         .extracting(c -> c.what().key())
         .contains("work.shared-doors.last");
+  }
+
+  @Test
+  void a_way_in_is_cleaned_just_before_its_coat_and_not_days_before_it_is_walked_over() {
+    WorkPlan plan = WorkSamples.plan(SITE);
+    LocalDateTime hall = lastOn(plan, "reading-hall");
+    assertThat(plan.days().maybe().orElseThrow().steps())
+        .filteredOn(s -> s.task().type().isOn("terrace"))
+        .filteredOn(s -> s.task().type().kind() == StepKind.CLEAN)
+        .singleElement()
+        .satisfies(s -> assertThat(s.start()).isAfterOrEqualTo(hall));
+  }
+
+  @Test
+  void a_sample_panel_with_a_solvent_dye_is_made_with_its_fan_running() {
+    DayPlan days =
+        WorkSamples.plan(WorkSamples.solventHall()).outlook().order().maybe().orElseThrow();
+    ScheduledStep panel = days.step("reading-hall/sample").orElseThrow();
+    assertThat(panel.task().type().tools()).containsExactly(ToolKind.FAN);
+    assertThat(panel.start()).isAfterOrEqualTo(days.step("reading-hall/fan").orElseThrow().end());
   }
 
   @Test
@@ -225,8 +286,7 @@ class SharedAirTest {
       DayPlan days, LocalDateTime from, LocalDateTime to) {
     return days.steps().stream()
         .filter(s -> s.task().type().isOn("reading-hall") && s.task().type().sparks())
-        .filter(
-            s -> s.spans().stream().anyMatch(x -> x.start().isBefore(to) && from.isBefore(x.end())))
+        .filter(s -> isIn(s, from, to))
         .toList();
   }
 

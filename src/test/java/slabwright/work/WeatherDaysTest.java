@@ -76,6 +76,18 @@ class WeatherDaysTest {
   }
 
   @Test
+  void a_day_whose_high_is_past_what_the_book_knows_of_a_wet_edge_is_forbidden() {
+    Site site = APART.withJob(APART.job().withForecast(fine(10)));
+    String table = "50 F: 20 min, 60 F: 15 min";
+    WorkPlan plan =
+        WorkSamples.plan(
+            site, WorkSamples.bookWith("product", "outdoor-sealer", "wet edge", table));
+    assertThat(plan.outlook().hold(FIRST).orElseThrow().why().key())
+        .isEqualTo("work.weather.no-edge");
+    assertThat(WorkSamples.plan(site).outlook().hold(FIRST)).isEmpty();
+  }
+
+  @Test
   void heat_damp_and_dew_are_reasons_of_their_own() {
     assertThat(reason(day(0, 15, 35, 20, 0))).isEqualTo("work.weather.hot");
     assertThat(reason(day(0, 15, 20, 90, 0))).isEqualTo("work.weather.humid");

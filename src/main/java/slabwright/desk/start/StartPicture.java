@@ -18,6 +18,7 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.TextStyle;
 import slabwright.drawing.View;
+import slabwright.figures.MarkStyles;
 import slabwright.shape.Affine;
 import slabwright.shape.Arcs;
 import slabwright.shape.Line;
@@ -65,8 +66,11 @@ final class StartPicture extends Canvas {
     inks.add(Stroke.rings(Pen.of(1, Palette.INK), List.of(room)));
     inks.add(Stroke.line(Pen.of(1.6, Palette.WHITE), new Vec(5300, 0), new Vec(7100, 0)));
     inks.add(
-        Stroke.line(Pen.of(0.7, Palette.RED).dashed(2, 1.2), new Vec(5300, 0), new Vec(7100, 0)));
-    inks.add(Symbol.of(Symbol.Kind.WAY_IN, new Vec(6200, -700), 6, Palette.RED));
+        Stroke.line(
+            Pen.of(0.7, MarkStyles.WAY_IN.colour()).dashed(2, 1.2),
+            new Vec(5300, 0),
+            new Vec(7100, 0)));
+    inks.add(Symbol.of(Symbol.Kind.WAY_IN, new Vec(6200, -700), 6, MarkStyles.WAY_IN.colour()));
     TextStyle bold = TextStyle.bold(3.1);
     inks.add(new Dimension(new Vec(0, 8000), new Vec(8200, 8000), 6, "27\u2032 0\u2033", bold));
     inks.add(new Dimension(new Vec(9800, 4600), new Vec(9800, 0), 6, "15\u2032 1\u2033", bold));

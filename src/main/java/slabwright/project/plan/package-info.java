@@ -6,7 +6,8 @@
  * {@link BackgroundWriter} writes off the asking thread, {@link JournalWriter} every edit. Beside
  * the plan: {@link ReleaseFiles} (a {@link FrozenRelease}, and what changed since, looked at again
  * when a {@link GraphicStamp} differs), {@link TapeFiles}, {@link UnfinishedWalkFile}, {@link
- * ShopBookFiles}. {@link IssuedRelease} issues a release of a plan on disk; {@link PlanComparison}
- * sets a plan beside a release, {@link FigureChange} by figure.
+ * ShopBookFiles}. A plan begins with a room of tape readings by {@link TapedPlan}. {@link
+ * IssuedRelease} issues a release of a plan on disk; {@link PlanComparison} sets a plan beside a
+ * release, {@link FigureChange} by figure.
  */
 package slabwright.project.plan;

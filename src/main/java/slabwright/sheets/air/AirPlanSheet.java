@@ -138,7 +138,9 @@ public final class AirPlanSheet {
                     KeyBlock.line(WAY, context.say("sheets.air-plan-sheet.way-of-the-air"))));
     for (MarkType type : SHOWN) {
       if (shown().stream().anyMatch(m -> m.kind().type() == type)) {
-        entries.add(KeyBlock.sign(MarkStyles.sign(type), MarkStyles.colour(type), type.word()));
+        entries.add(
+            KeyBlock.sign(
+                MarkStyles.sign(type), MarkStyles.colour(type), context.say(type.label())));
       }
     }
     return KeyBlock.of(entries);

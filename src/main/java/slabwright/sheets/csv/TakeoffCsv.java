@@ -88,7 +88,7 @@ public final class TakeoffCsv {
           t.asFound().handArea(k));
     }
     for (EdgeClass c : EdgeClass.values()) {
-      run(floor, words.say("sheets.takeoff-csv.edge"), c.word(), t.edgeLength(c));
+      run(floor, words.say("sheets.takeoff-csv.edge"), words.say(c.label()), t.edgeLength(c));
     }
     run(floor, words.say("sheets.takeoff-csv.cut-in"), "", t.cutIn());
     a.inlays().forEach(i -> inlay(floor, i));

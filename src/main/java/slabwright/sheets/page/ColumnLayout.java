@@ -20,6 +20,9 @@ public final class ColumnLayout implements ColumnFlow.ColumnSource {
   private final List<List<Ink>> pages = new ArrayList<>();
   private int given;
 
+  /** Where the first page's columns begin, with the page given; 0 where they begin anew. */
+  private double begun;
+
   private ColumnLayout(PageFrame page, boolean beside, int perPage) {
     this.page = page;
     this.beside = beside;
@@ -75,9 +78,44 @@ public final class ColumnLayout implements ColumnFlow.ColumnSource {
     return columns.pages;
   }
 
+  /**
+   * Blocks over the whole width, and under them others in columns: on the same page where there is
+   * room for a few lines.
+   *
+   * @param gap between the two, mm
+   * @param least height of columns worth beginning, mm
+   */
+  public static List<List<Ink>> wideThenColumns(
+      PageFrame page,
+      List<? extends Block> wide,
+      int columns,
+      List<? extends Block> under,
+      double gap,
+      double least) {
+    List<List<Ink>> pages = whole(page, 1, wide);
+    List<Ink> last = pages.get(pages.size() - 1);
+    double foot = last.stream().mapToDouble(i -> i.reach().maxY()).max().orElse(0) + gap;
+    ColumnLayout rest = new ColumnLayout(page, false, columns);
+    if (page.body().maxY() - foot >= least) {
+      rest.pages.add(new ArrayList<>());
+      rest.begun = foot;
+    }
+    List<List<Ink>> more = set(rest, page.type(), under);
+    List<List<Ink>> all = new ArrayList<>(pages);
+    if (rest.begun > 0) {
+      last.addAll(more.get(0));
+    }
+    all.addAll(more.subList(rest.begun > 0 ? 1 : 0, more.size()));
+    return all;
+  }
+
   @Override
   public Bounds next() {
     int i = given++;
+    if (begun > 0 && i < perPage) {
+      Bounds c = page.column(i, perPage);
+      return new Bounds(c.minX(), begun, c.maxX(), c.maxY());
+    }
     if (beside && i == 0) {
       pages.add(new ArrayList<>());
       return page.side();

@@ -7,8 +7,13 @@ import java.time.format.DateTimeFormatter;
 import slabwright.units.QuarterHour;
 import slabwright.words.Words;
 
-/** Days, moments and lengths of time as sheets show them. */
+/**
+ * Days, moments and lengths of time as sheets, crew pages and their phone page show them: the one
+ * clock, 12 or 24 hours by the language.
+ */
 public record TimeFormat(Words words) {
+  private static final int FIVE_MINUTES = 5;
+
   /** When something may begin, or is over: by the next quarter hour. */
   public String from(LocalDateTime t, boolean dated) {
     return moment(QuarterHour.up(t), dated);
@@ -45,6 +50,49 @@ public record TimeFormat(Words words) {
   /** A day with its year, as a paper is dated. */
   public String date(LocalDate day) {
     return pattern(words.say("sheets.time-format.date-as-java-pattern")).format(day);
+  }
+
+  /** The hour at which something begins, to a quarter, where the day is said beside it. */
+  public String hour(LocalDateTime t) {
+    return clock(QuarterHour.up(t));
+  }
+
+  /** The hour by which something must have happened: never later than it is. */
+  public String hourBefore(LocalDateTime t) {
+    return clock(QuarterHour.down(t));
+  }
+
+  /** The hour of something short, to five minutes. */
+  public String hourToFiveMinutes(LocalDateTime t) {
+    long past = Math.round(t.getMinute() / (double) FIVE_MINUTES) * FIVE_MINUTES;
+    return clock(t.withMinute(0).withSecond(0).withNano(0).plusMinutes(past));
+  }
+
+  /** When something is over that may fall into the night. */
+  public String hourOfAnyDay(LocalDateTime t) {
+    return anyHour(QuarterHour.up(t));
+  }
+
+  /** A deadline that may fall into the night. */
+  public String hourBeforeOfAnyDay(LocalDateTime t) {
+    return anyHour(QuarterHour.down(t));
+  }
+
+  private String clock(LocalDateTime t) {
+    return pattern(words.say("sheets.time-format.hour-as-java-pattern")).format(t);
+  }
+
+  private String anyHour(LocalDateTime t) {
+    return pattern(words.say("sheets.time-format.any-hour-as-java-pattern"))
+        .format(t)
+        .replace(' ', '\u00a0');
+  }
+
+  /** The day's whole name, such as Thursday, Dec 10; without real dates the days are counted. */
+  public String weekday(LocalDateTime t, boolean dated) {
+    return dated
+        ? pattern(words.say("sheets.time-format.weekday-as-java-pattern")).format(t)
+        : words.say("sheets.time-format.counted-day", number(t));
   }
 
   private DateTimeFormatter pattern(String pattern) {

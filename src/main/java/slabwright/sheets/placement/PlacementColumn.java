@@ -62,7 +62,7 @@ public record PlacementColumn(
     }
     blocks.add(new Gap(2));
     blocks.add(new Heading(context.say("sheets.placement-column.key")));
-    blocks.add(key(placed, context));
+    blocks.add(key(placed, context, true));
     return blocks;
   }
 
@@ -99,8 +99,12 @@ public record PlacementColumn(
     }
   }
 
-  /** What the lines and colours of the plan mean. */
-  public static Block key(PlacedInlay placed, SheetContext context) {
+  /** What the lines and colours of the plan mean that the client signs: no film, no paper. */
+  public static Block approvalKey(PlacedInlay placed, SheetContext context) {
+    return key(placed, context, false);
+  }
+
+  private static Block key(PlacedInlay placed, SheetContext context, boolean film) {
     List<KeyBlock.Entry> entries = new ArrayList<>();
     for (Stencil s : placed.plan().stencils().stencils()) {
       entries.add(
@@ -111,9 +115,12 @@ public record PlacementColumn(
     }
     entries.add(
         KeyBlock.line(Pen.of(0.4, Palette.INK), context.say("sheets.placement-column.blank")));
-    entries.add(KeyBlock.line(StencilInks.seamPen(), context.say("sheets.placement-column.seam")));
-    entries.add(
-        KeyBlock.line(StencilInks.skirtPen(), context.say("sheets.placement-column.skirt")));
+    if (film) {
+      entries.add(
+          KeyBlock.line(StencilInks.seamPen(), context.say("sheets.placement-column.seam")));
+      entries.add(
+          KeyBlock.line(StencilInks.skirtPen(), context.say("sheets.placement-column.skirt")));
+    }
     entries.add(
         KeyBlock.line(SettingOutInks.measured(), context.say("sheets.placement-column.measured")));
     entries.add(

@@ -1,5 +1,6 @@
 package slabwright.sheets.placement;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
@@ -73,9 +74,9 @@ public final class PlacementSheet {
             this::draw, new PlacementColumn(takeoff, placed, settingOut, blank, context).blocks());
   }
 
-  /** The same plan without points to set out, beside the words that the client signs. */
+  /** The same plan without film and paper, beside the words that the client signs. */
   public List<PageDraft> approval(String title, String subtitle, List<Block> words) {
-    return sheet(title, subtitle).drafts(this::draw, words);
+    return sheet(title, subtitle).drafts(sketch -> draw(sketch, List.of()), words);
   }
 
   private PlanSheet sheet(String title, String subtitle) {
@@ -84,6 +85,15 @@ public final class PlacementSheet {
   }
 
   private void draw(PlanComposer sketch) {
+    List<Ink> film = new ArrayList<>(onSite(StencilInks.skirt(placed.plan())));
+    film.addAll(onSite(StencilInks.seams(placed.plan())));
+    draw(sketch, film);
+  }
+
+  /**
+   * @param film what lies on the floor only while it is worked
+   */
+  private void draw(PlanComposer sketch, List<Ink> film) {
     for (Zone z : takeoff.zones()) {
       z.mark().ifPresent(m -> sketch.addInks(quiet(z)));
     }
@@ -91,8 +101,7 @@ public final class PlacementSheet {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
     sketch.addInks(onSite(StencilInks.flat(placed.plan())));
-    sketch.addInks(onSite(StencilInks.skirt(placed.plan())));
-    sketch.addInks(onSite(StencilInks.seams(placed.plan())));
+    sketch.addInks(film);
     sketch.addInks(List.of(Stroke.rings(Pen.of(0.4, Palette.INK), List.of(blank))));
     sketch.addInks(AreaInks.outline(area));
     sketch.keepOffWhole(blank).keepOff(List.of(blank));

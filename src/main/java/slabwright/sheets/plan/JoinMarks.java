@@ -45,9 +45,9 @@ final class JoinMarks {
   }
 
   private static void join(List<Ink> inks, Vec from, Vec to) {
-    inks.add(Stroke.line(Pen.of(0.18, Palette.RED).dashed(6, 3), from, to));
+    inks.add(Stroke.line(Pen.of(0.18, Palette.SOFT).dashed(6, 3), from, to));
     for (double t : new double[] {0.1, 0.5, 0.9}) {
-      inks.add(Symbol.of(Symbol.Kind.JOIN, from.towards(to, t), 6, Palette.RED));
+      inks.add(Symbol.of(Symbol.Kind.JOIN, from.towards(to, t), 6, Palette.SOFT));
     }
   }
 }

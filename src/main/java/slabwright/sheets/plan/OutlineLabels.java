@@ -10,6 +10,7 @@ import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
 import slabwright.drawing.label.DimensionStandOffs;
 import slabwright.figures.AreaInks;
+import slabwright.figures.MarkStyles;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
@@ -51,7 +52,7 @@ public final class OutlineLabels {
           d.wayIn()
               ? context.say("sheets.outline-labels.way-in", d.name(), width)
               : context.say("sheets.outline-labels.doorway", d.name(), width);
-      beside(line, words, d.wayIn() ? Palette.RED : Palette.SOFT);
+      beside(line, words, d.wayIn() ? MarkStyles.WAY_IN.colour() : Palette.SOFT);
       if (d.wayIn()) {
         arrow(line);
       }
@@ -80,7 +81,8 @@ public final class OutlineLabels {
       places.add(middle.plus(out.times(mm / sketch.view().scale())));
     }
     double degrees = Math.toDegrees(out.times(-1).angle()) - 90;
-    sketch.placeSign(new Symbol(Symbol.Kind.WAY_IN, middle, 6, degrees, Palette.RED, ""), places);
+    sketch.placeSign(
+        new Symbol(Symbol.Kind.WAY_IN, middle, 6, degrees, MarkStyles.WAY_IN.colour(), ""), places);
   }
 
   private void beside(Line line, String words, Colour colour) {

@@ -97,7 +97,7 @@ final class HandWorkDrawing {
 
   /** The narrowest pass to each pocket, with its width. */
   void gaps(PlanComposer sketch) {
-    TextStyle style = context.type().label().in(Palette.RED);
+    TextStyle style = context.type().label();
     List<Vec> done = new ArrayList<>();
     for (PocketAccess way : ways.pockets()) {
       if (way.pass().isPresent() && done.stream().noneMatch(way.pass().get().where()::equals)) {

@@ -180,11 +180,15 @@ public final class PrepSheet {
   private Block totalWhy() {
     double along = length(list.along());
     double left = takeoff.edgeLength() - length(list.edges());
-    return along < 1 && left < 1
-        ? new Gap(0)
-        : new Paragraph(
-            context.say(
-                "sheets.prep-sheet.total-why", context.length(along), context.length(left)));
+    if (along < 1 && left < 1) {
+      return new Gap(0);
+    } else if (along < 1) {
+      return new Paragraph(context.say("sheets.prep-sheet.total-why-less", context.length(left)));
+    } else if (left < 1) {
+      return new Paragraph(context.say("sheets.prep-sheet.total-why-more", context.length(along)));
+    }
+    return new Paragraph(
+        context.say("sheets.prep-sheet.total-why", context.length(along), context.length(left)));
   }
 
   private static double length(List<HandWorkItem> items) {

@@ -46,7 +46,7 @@ final class MarkCounts {
         (type, t) ->
             rows.add(
                 List.of(
-                    TableCell.of(type.word()),
+                    TableCell.of(context.say(type.label())),
                     TableCell.of(Integer.toString(t.count())),
                     TableCell.of(t.length() > 0 ? context.length(t.length()) : ""))));
     return TableBlock.of(

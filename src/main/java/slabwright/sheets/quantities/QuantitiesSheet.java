@@ -161,7 +161,7 @@ public final class QuantitiesSheet {
         boolean cut = !FloorTakeoff.NOT_CUT_IN.contains(kind);
         rows.add(
             List.of(
-                TableCell.of(kind.word()),
+                TableCell.of(context.say(kind.label())),
                 TableCell.of(context.length(length)),
                 TableCell.of(cut ? context.length(length) : "")));
       }
@@ -184,7 +184,7 @@ public final class QuantitiesSheet {
       Mark first = same.get(0).mark();
       rows.add(
           areaRow(
-              named(first, first.kind().type().word(), same.size()),
+              named(first, context.say(first.kind().type().label()), same.size()),
               same.stream().mapToDouble(Obstacle::area).sum()));
     }
     double all = takeoff.gross().area() - takeoff.net().area();

@@ -53,7 +53,7 @@ public final class HandoverSheet {
         .ifPresent(o -> words.add(new Paragraph(o)));
     words.addAll(blocks(paper));
     words.add(new Heading(context.say("sheets.handover-sheet.key")));
-    words.add(PlacementColumn.key(inlay, context));
+    words.add(PlacementColumn.approvalKey(inlay, context));
     words.addAll(signatures(paper));
     return new PlacementSheet(area, inlay, context)
         .approval(said(paper.title()), subtitle(paper), words);

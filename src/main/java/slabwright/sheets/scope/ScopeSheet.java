@@ -2,7 +2,9 @@ package slabwright.sheets.scope;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnPages;
@@ -17,6 +19,7 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.units.Message;
 import slabwright.work.WorkPlan;
+import slabwright.work.book.Figure;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.CostLine;
 import slabwright.work.handover.Scope;
@@ -69,12 +72,16 @@ public final class ScopeSheet {
     Cost cost = scope.cost();
     List<Block> blocks = new ArrayList<>();
     List<List<TableCell>> rows = new ArrayList<>();
+    List<String> sources =
+        cost.lines().stream().map(l -> context.say(l.source())).distinct().toList();
     for (CostLine l : cost.lines()) {
+      String source = Integer.toString(sources.indexOf(context.say(l.source())) + 1);
       rows.add(
           List.of(
-              TableCell.of(context.say("sheets.scope-sheet.what-and-source", l.what(), l.source())),
-              TableCell.of(context.say(l.quantity().text(q -> q))),
-              TableCell.of(context.say(l.unitPrice().text(this::money))),
+              TableCell.of(context.say(l.what())),
+              TableCell.of(source),
+              TableCell.of(shown(l.quantity().map(context::say))),
+              TableCell.of(shown(l.unitPrice().map(this::money))),
               TableCell.of(
                   l.amount()
                       .maybe()
@@ -92,13 +99,49 @@ public final class ScopeSheet {
         new TableBlock(
             List.of(
                 TableColumn.words(context.say("sheets.scope-sheet.what")),
+                TableColumn.narrow(context.say("sheets.scope-sheet.counted")),
                 TableColumn.number(context.say("sheets.scope-sheet.quantity")),
                 TableColumn.number(context.say("sheets.scope-sheet.each")),
                 TableColumn.number(cost.currency())),
             rows,
-            List.of(TableCell.of(label), TableCell.of(""), TableCell.of(""), TableCell.of(sum))));
+            List.of(
+                TableCell.of(label),
+                TableCell.of(""),
+                TableCell.of(""),
+                TableCell.of(""),
+                TableCell.of(sum))));
+    reasons(cost).forEach((why, lines) -> blocks.add(new Paragraph(open(why, lines))));
+    blocks.add(new Paragraph(counted(sources)));
     blocks.add(new Gap(3));
     return blocks;
+  }
+
+  /** What is not known is said once under the table, not in every line. */
+  private String shown(Figure<String> figure) {
+    return figure.maybe().orElseGet(() -> context.say("sheets.scope-sheet.not-known"));
+  }
+
+  /** Why lines have no amount yet, with how many there are. */
+  private Map<String, Integer> reasons(Cost cost) {
+    Map<String, Integer> all = new LinkedHashMap<>();
+    for (CostLine l : cost.lines()) {
+      if (!l.amount().isKnown()) {
+        all.merge(context.words().line(l.amount().text(this::money)), 1, Integer::sum);
+      }
+    }
+    return all;
+  }
+
+  private String open(String why, int lines) {
+    return context.say("sheets.scope-sheet.open-lines", lines, why);
+  }
+
+  private String counted(List<String> sources) {
+    List<String> all = new ArrayList<>();
+    for (int i = 0; i < sources.size(); i++) {
+      all.add(context.say("sheets.scope-sheet.source", i + 1, sources.get(i)));
+    }
+    return context.say("sheets.scope-sheet.sources", String.join("; ", all));
   }
 
   private String money(BigDecimal amount) {

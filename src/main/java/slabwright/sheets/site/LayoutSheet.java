@@ -168,13 +168,14 @@ public final class LayoutSheet {
     return entries;
   }
 
-  private static KeyBlock.Entry entry(MarkType type, List<Form> forms) {
+  private KeyBlock.Entry entry(MarkType type, List<Form> forms) {
     if (forms.stream().allMatch(Form.Place.class::isInstance)) {
-      return KeyBlock.sign(MarkStyles.sign(type), MarkStyles.colour(type), type.word());
+      return KeyBlock.sign(
+          MarkStyles.sign(type), MarkStyles.colour(type), context.say(type.label()));
     } else if (forms.stream().allMatch(Form.Trace.class::isInstance)) {
-      return KeyBlock.line(MarkStyles.pen(type), type.word());
+      return KeyBlock.line(MarkStyles.pen(type), context.say(type.label()));
     }
-    return KeyBlock.look(MarkStyles.of(type), type.word());
+    return KeyBlock.look(MarkStyles.of(type), context.say(type.label()));
   }
 
   private Block outline() {

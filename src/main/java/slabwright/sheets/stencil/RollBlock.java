@@ -53,8 +53,8 @@ record RollBlock(PanelPlan plan, List<Panel> cut, double roll, SheetContext cont
     double across = plan.turn().across(p.box()) * scale;
     Bounds b = new Bounds(x, middle - across / 2, x + along, middle + across / 2);
     inks.add(Fill.of(Palette.WHITE, b));
-    inks.add(Stroke.rings(Pen.of(0.35, Palette.RED), List.of(StencilInks.ring(b))));
-    TextStyle style = TextStyle.bold(Math.min(4.4 * type.k(), across * 0.6)).in(Palette.RED);
+    inks.add(Stroke.rings(Pen.of(0.35, Palette.PURPLE), List.of(StencilInks.ring(b))));
+    TextStyle style = TextStyle.bold(Math.min(4.4 * type.k(), across * 0.6));
     inks.add(Text.centred(b.middle(), p.name(), style, 0));
     return along;
   }

@@ -133,7 +133,7 @@ public final class StencilSheet {
   }
 
   private void panels(PlanComposer sketch, PanelPlan p) {
-    TextStyle style = TextStyle.bold(6 * context.type().k()).in(Palette.RED);
+    TextStyle style = TextStyle.bold(6 * context.type().k());
     double off = 5.5 * context.type().k() / sketch.view().scale();
     for (Panel panel : p.panels()) {
       boolean lowest = panel.box().maxY() >= p.blank().maxY();

@@ -14,6 +14,11 @@ import java.util.List;
  */
 public record BatchLanes(int batch, int from, int to, Duration begins) {
 
+  /** The same, timed from a later start. */
+  BatchLanes from(Duration start) {
+    return new BatchLanes(batch, from, to, begins.minus(start));
+  }
+
   /** Every batch along the lanes, in order. */
   public static List<BatchLanes> of(Batches batches, LanePlan lanes) {
     List<BatchLanes> all = new ArrayList<>();

@@ -41,6 +41,38 @@ public final class CoatDivider {
   }
 
   private CoatPlan plan() {
+    Optional<CoatDivider> more = withMoreHands();
+    if (more.isPresent()) {
+      return more.get().inSections();
+    }
+    return inSections();
+  }
+
+  /**
+   * With as few more of the crew as the coat needs to be laid in one go, before a floor is divided
+   * or the coat is held: where a kit would outlast its working time, or an edge would dry.
+   */
+  private Optional<CoatDivider> withMoreHands() {
+    boolean isShort = site.given().isEmpty() && fitsTheDay() && !staysWet(whole);
+    int most = job.crew().maybe().orElse(0);
+    int few = job.people().maybe().orElse(most);
+    if (isShort || whole.batches() instanceof Figure.Refused<?>) {
+      for (int n = few + 1; n <= most; n++) {
+        CoatDivider more = new CoatDivider(job.withPeople(n), site);
+        boolean mixed = more.whole.batches().isKnown();
+        if (mixed && (!isShort || staysWet(more.whole))) {
+          return Optional.of(more);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean fitsTheDay() {
+    return whole.coatTime().maybe().filter(t -> t.compareTo(site.day()) <= 0).isPresent();
+  }
+
+  private CoatPlan inSections() {
     Optional<Duration> time = whole.coatTime().maybe();
     if (time.isEmpty() || site.floor().isEmpty()) {
       return whole;

@@ -53,6 +53,24 @@ public record CoatParameters(
         crew);
   }
 
+  /** The same with another number of people at it. */
+  CoatParameters withPeople(int n) {
+    return new CoatParameters(
+        area,
+        place,
+        product,
+        target,
+        coats,
+        mm2,
+        cutIn,
+        grid,
+        rate,
+        Figure.known(n),
+        celsius,
+        slabCelsius,
+        crew);
+  }
+
   /** What drying, recoat and traffic go by: the colder of slab and air. */
   Figure<Double> colder() {
     return air().map(c -> Math.min(c, slabCelsius.orElse(c)));

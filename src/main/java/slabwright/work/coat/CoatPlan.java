@@ -63,6 +63,11 @@ public record CoatPlan(
     return Figure.all(times).map(l -> l.stream().reduce(Duration.ZERO, Duration::plus));
   }
 
+  /** Whether it is laid lane by lane. */
+  public boolean isRolled() {
+    return job.grid().maybe().flatMap(g -> g).isPresent();
+  }
+
   public Product product() {
     return job.product();
   }
@@ -70,6 +75,12 @@ public record CoatPlan(
   /** The id of a coat's step within its floor area; coats count from 1. */
   public String stepId(int coat) {
     return "coat." + job.place() + "." + job.product().id() + "." + coat;
+  }
+
+  /** The id of one section's step; the last section ends the coat and has its name. */
+  public String stepId(int coat, DividedCoat.Section section) {
+    boolean last = section.number() == divided.orElseThrow().sections().size();
+    return stepId(coat) + (last ? "" : ".section." + section.number());
   }
 
   /** All coats together, mm³. */
@@ -88,6 +99,19 @@ public record CoatPlan(
     return plan.isEmpty() || mixed().isEmpty()
         ? List.of()
         : BatchLanes.of(mixed().get(), plan.get());
+  }
+
+  /** Those of one section, by the numbers of the whole coat; times from the section's own start. */
+  public List<BatchLanes> batchLanes(DividedCoat.Section section) {
+    List<BatchLanes> all = batchLanes();
+    int before =
+        divided.orElseThrow().sections().stream()
+            .filter(s -> s.number() < section.number())
+            .mapToInt(DividedCoat.Section::batches)
+            .sum();
+    List<BatchLanes> own =
+        all.subList(Math.min(before, all.size()), Math.min(before + section.batches(), all.size()));
+    return own.stream().map(b -> b.from(own.get(0).begins())).toList();
   }
 
   /** Whether the edges stay wet in the lanes laid out. */

@@ -83,7 +83,7 @@ final class CoatPlanner {
   private Figure<Optional<Batches>> mixed(Figure<Double> volume) {
     Figure<Times> times =
         at(product.mixing().workingTime()).with(product.mixing().mixingTime(), Times::new);
-    Figure<Rate> rate = job.rate().with(job.people(), Rate::new);
+    Figure<Rate> rate = withCutIn().with(job.people(), Rate::new);
     Figure<List<Double>> sizes = spread.kits().map(l -> l.stream().map(Kit::mm3).toList());
     Figure<BatchParameters> batchJob =
         volume
@@ -112,6 +112,24 @@ final class CoatPlanner {
         spread.loss().maybe().orElseThrow(),
         r.perHour(),
         r.people());
+  }
+
+  /** What one person lays in an hour who also cuts in what they lay, mm². */
+  private Figure<Double> withCutIn() {
+    Figure<Double> brush = cutIn().map(t -> t.toMillis() / 3.6e6);
+    return job.mm2() > 0 && brush.isKnown()
+        ? job.rate().with(brush, (r, h) -> job.mm2() / (job.mm2() / r + h))
+        : job.rate();
+  }
+
+  /**
+   * What all at it lay in an hour, lane by lane: they cut in as they go where the edge would not
+   * wait for them, or nobody knows how long it waits.
+   */
+  private Figure<Double> pace() {
+    Figure<Boolean> asYouGo = cutIn().with(at(laying.wetEdge()), (c, wet) -> c.compareTo(wet) > 0);
+    Figure<Double> one = asYouGo.maybe().orElse(true) ? withCutIn() : job.rate();
+    return one.with(job.people(), (r, p) -> r * p);
   }
 
   private Figure<Duration> cutIn() {
@@ -143,9 +161,8 @@ final class CoatPlanner {
     if (job.grid().maybe().filter(Optional::isEmpty).isPresent()) {
       return Figure.known(Optional.empty());
     }
-    Figure<Double> rate = job.rate().with(job.people(), (r, p) -> r * p);
     return job.grid()
-        .with(rate, (g, r) -> new Rolled(g.orElseThrow(), r))
+        .with(pace(), (g, r) -> new Rolled(g.orElseThrow(), r))
         .with(batches, this::laneJob)
         .map(j -> Optional.of(LanePlan.of(j)));
   }

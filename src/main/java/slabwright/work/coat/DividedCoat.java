@@ -27,7 +27,12 @@ public record DividedCoat(List<Section> sections, List<DivisionLine> lines, Opti
    * @param share of the coat's floor, 0 to 1
    * @param plan of this section alone, not divided again
    */
-  public record Section(int number, Region region, double share, CoatPlan plan) {}
+  public record Section(int number, Region region, double share, CoatPlan plan) {
+    /** How many batches it is laid in; 0 where nothing is mixed. */
+    int batches() {
+      return plan.mixed().map(b -> b.list().size()).orElse(0);
+    }
+  }
 
   /** Why a coat is divided just there. */
   public enum Source {

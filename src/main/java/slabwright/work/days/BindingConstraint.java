@@ -20,6 +20,9 @@ public sealed interface BindingConstraint {
   /** Vapour of one of the two steps would meet sparks of the other through a shared doorway. */
   record Spark(String id) implements BindingConstraint {}
 
+  /** Dust of one of the two steps would fall into the wet coat of the other. */
+  record Dust(String id) implements BindingConstraint {}
+
   /** The forecast forbids the days before. */
   record Weather() implements BindingConstraint {}
 

@@ -181,7 +181,7 @@ final class CrewCalendar {
     return there.stream().filter(which).min(Comparator.comparing(Reservation::end));
   }
 
-  /** Of the steps beside shared doorways whose vapour or sparks forbid the place, the first out. */
+  /** Of the steps whose vapour, sparks, dust or wet coat forbid the place, the first out. */
   private Optional<Block> spark(WorkStep task, List<TimeSpan> spans) {
     SparkZone zone = SparkZone.of(task);
     Optional<Block> first = Optional.empty();
@@ -190,12 +190,18 @@ final class CrewCalendar {
         for (TimeSpan s : spans) {
           Optional<LocalDateTime> t = r.notBefore(s, zone);
           if (t.isPresent() && first.filter(b -> !b.until().isAfter(t.get())).isEmpty()) {
-            first = Optional.of(new Block(t.get(), new BindingConstraint.Spark(r.task().id())));
+            first = Optional.of(new Block(t.get(), apart(zone, r)));
           }
         }
       }
     }
     return first;
+  }
+
+  private static BindingConstraint apart(SparkZone zone, Reservation r) {
+    return zone.isByVapour(r.zone())
+        ? new BindingConstraint.Spark(r.task().id())
+        : new BindingConstraint.Dust(r.task().id());
   }
 
   /**

@@ -1,36 +1,47 @@
 package slabwright.work.days;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import slabwright.work.step.AirEffect;
 import slabwright.work.step.StepType;
 
 /**
- * What keeps a step apart from steps of other floor areas: its own sparks and people, and its
- * vapour beyond shared doorways.
+ * What keeps a step apart from others: its sparks, its people and its dust; its vapour beyond
+ * shared doorways, and what it lays that dust must not fall into.
  *
  * @param area id of the floor area it happens on
  * @param sparks whether its machines may set vapour alight
  * @param masked whether all on it wear breathing protection
+ * @param dusty whether it raises dust
  */
-record SparkZone(String area, boolean sparks, boolean masked, VapourReach vapour) {
-  /** Work that is nowhere. */
-  static final SparkZone NONE = new SparkZone("", false, false, VapourReach.NOWHERE);
-
+record SparkZone(
+    String area, boolean sparks, boolean masked, boolean dusty, VapourReach vapour, WetFilm wet) {
   static SparkZone of(WorkStep task) {
     StepType type = task.type();
-    boolean masked = !task.air().protection().isEmpty();
-    return new SparkZone(type.areaId(), type.sparks(), masked, task.air().vapour());
+    return new SparkZone(
+        type.areaId(),
+        type.sparks(),
+        !task.air().protection().isEmpty(),
+        type.air() instanceof AirEffect.Dust,
+        task.air().vapour(),
+        task.air().wet());
   }
 
-  /** When this one may go on if sparks and vapour would meet; empty when they don't. */
+  /** When this one may go on if the two would meet; empty when they don't. */
   Optional<LocalDateTime> notBefore(TimeSpan here, SparkZone other, TimeSpan there) {
-    TimeSpan theirs = other.reaches(this) ? other.lingering(there) : there;
-    TimeSpan ours = reaches(other) ? lingering(here) : here;
+    TimeSpan theirs = other.lingering(there, this);
+    TimeSpan ours = lingering(here, other);
     return keepsApart(other) && ours.meets(theirs) ? Optional.of(theirs.end()) : Optional.empty();
   }
 
-  /** Whether sparks or people of one have anything to do with vapour of the other. */
+  /** Whether sparks, people or dust of one have anything to do with what the other lays. */
   boolean keepsApart(SparkZone other) {
+    return isByVapour(other) || other.isSpoiltBy(this) || isSpoiltBy(other);
+  }
+
+  /** Whether it is vapour that keeps the two apart. */
+  boolean isByVapour(SparkZone other) {
     return other.reaches(this) || reaches(other);
   }
 
@@ -38,7 +49,13 @@ record SparkZone(String area, boolean sparks, boolean masked, VapourReach vapour
     return vapour.areas().contains(other.area) && vapour.keepsOut(other.sparks, other.masked);
   }
 
-  private TimeSpan lingering(TimeSpan span) {
-    return new TimeSpan(span.start(), span.end().plus(vapour.after()));
+  private boolean isSpoiltBy(SparkZone other) {
+    return other.dusty && wet.areas().contains(other.area);
+  }
+
+  private TimeSpan lingering(TimeSpan span, SparkZone other) {
+    Duration clear = reaches(other) ? vapour.after() : Duration.ZERO;
+    Duration dry = isSpoiltBy(other) ? wet.after() : Duration.ZERO;
+    return new TimeSpan(span.start(), span.end().plus(clear.compareTo(dry) > 0 ? clear : dry));
   }
 }

@@ -1,7 +1,6 @@
 package slabwright.work.handover;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,10 +57,7 @@ final class CostLineBuilder {
   }
 
   private static CostLine.Count hours(Duration time) {
-    BigDecimal h =
-        BigDecimal.valueOf(time.toMinutes())
-            .divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
-    return new CostLine.Count(h, CostLine.Unit.HOURS);
+    return new CostLine.Count(Presence.hours(time), CostLine.Unit.HOURS);
   }
 
   private void kits(BuyLine buy) {

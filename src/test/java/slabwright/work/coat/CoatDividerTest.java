@@ -1,6 +1,7 @@
 package slabwright.work.coat;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
@@ -30,6 +31,11 @@ class CoatDividerTest {
   }
 
   private static CoatParameters job(String product, Region floor, int people, double celsius) {
+    return job(product, floor, people, celsius, people + 1);
+  }
+
+  private static CoatParameters job(
+      String product, Region floor, int people, double celsius, int crew) {
     Product p =
         BookSamples.book().products().stream()
             .filter(x -> x.id().equals(product))
@@ -49,7 +55,7 @@ class CoatDividerTest {
         Figure.known(people),
         OptionalDouble.of(celsius),
         OptionalDouble.of(celsius),
-        Figure.known(people + 1));
+        Figure.known(crew));
   }
 
   private static Vec wayOut(Region floor) {
@@ -109,7 +115,7 @@ class CoatDividerTest {
   @Example
   void a_floor_done_in_a_day_whose_lanes_outlast_the_wet_edge_is_divided_until_they_stay_wet() {
     Region floor = hall(20_000, 20_000);
-    CoatParameters job = job("sealer", floor, 1, 26);
+    CoatParameters job = job("sealer", floor, 1, 26, 1);
     CoatPlan whole = CoatPlan.of(job);
     assertThat(whole.coatTime().maybe().orElseThrow()).isLessThan(DAY);
     assertThat(whole.keepsWetEdge().maybe().orElseThrow()).isFalse();
@@ -118,6 +124,51 @@ class CoatDividerTest {
             job, new DivisionParameters(floor, wayOut(floor), List.of(), List.of(), DAY));
     assertThat(plan.divided().orElseThrow().sections().size()).isGreaterThan(1);
     assertThat(plan.keepsWetEdge().maybe().orElseThrow()).isTrue();
+  }
+
+  @Example
+  void hands_that_the_crew_has_are_taken_before_a_floor_is_divided() {
+    Region floor = hall(20_000, 20_000);
+    DivisionParameters site =
+        new DivisionParameters(floor, wayOut(floor), List.of(), List.of(), DAY);
+    CoatPlan alone = CoatDivider.plan(job("sealer", floor, 1, 18, 1), site);
+    assertThat(alone.divided()).isPresent();
+    CoatPlan two = CoatDivider.plan(job("sealer", floor, 1, 18, 3), site);
+    assertThat(two.divided()).isEmpty();
+    assertThat(two.job().people().maybe().orElseThrow()).isEqualTo(2);
+    assertThat(two.keepsWetEdge().maybe().orElseThrow()).isTrue();
+  }
+
+  /** Nothing but edge: a corridor of 1.2 m, where cutting in is most of the work. */
+  @Example
+  void a_batch_is_as_large_as_is_cut_in_and_rolled_within_its_working_time() {
+    Region floor = hall(60_000, 1_200);
+    CoatPlan plan = CoatPlan.of(job("topcoat", floor, 3, 18, 3));
+    Batches mixed = plan.mixed().orElseThrow();
+    double all = mixed.list().stream().mapToDouble(b -> b.laying().toSeconds()).sum();
+    double hands = 3 * all;
+    double work =
+        plan.cutIn().maybe().orElseThrow().toSeconds()
+            + floor.area() / plan.job().rate().maybe().orElseThrow() * 3600;
+    assertThat(hands).isCloseTo(work, within(5.0));
+    Duration mixing = Duration.ofMinutes(6);
+    assertThat(plan.batchLanes().get(1).begins())
+        .as("nobody is free to mix meanwhile")
+        .isCloseTo(mixed.list().get(0).laying().plus(mixing), Duration.ofSeconds(30));
+  }
+
+  @Example
+  void a_kit_that_one_can_not_lay_in_time_is_laid_by_more_of_the_crew() {
+    Region floor = hall(60_000, 1_200);
+    DivisionParameters site =
+        new DivisionParameters(floor, wayOut(floor), List.of(), List.of(), DAY);
+    CoatParameters alone = job("topcoat", floor, 1, 32, 1);
+    assertThat(CoatDivider.plan(alone, site).batches()).isInstanceOf(Figure.Refused.class);
+    CoatPlan more = CoatDivider.plan(job("topcoat", floor, 1, 32, 8), site);
+    assertThat(more.job().people().maybe().orElseThrow()).isGreaterThan(1);
+    Duration time = more.workingTime().maybe().orElseThrow().minusMinutes(6);
+    assertThat(more.mixed().orElseThrow().list())
+        .allSatisfy(b -> assertThat(b.laying()).isLessThanOrEqualTo(time));
   }
 
   @Example
@@ -159,6 +210,24 @@ class CoatDividerTest {
     int kits = sections.stream().mapToInt(s -> s.plan().kits().maybe().orElseThrow().count()).sum();
     assertThat(plan.kits().maybe().orElseThrow().count()).isEqualTo(kits);
     assertThat(plan.mixed().orElseThrow().kits()).isEqualTo(kits);
+  }
+
+  @Example
+  void batches_of_a_section_are_timed_from_its_own_start() {
+    CoatPlan plan = plan("topcoat", hall(60_000, 25_000), 2, List.of());
+    List<BatchLanes> all = new ArrayList<>();
+    for (DividedCoat.Section s : plan.divided().orElseThrow().sections()) {
+      List<BatchLanes> own = plan.batchLanes(s);
+      assertThat(own.get(0).begins()).isEqualTo(Duration.ZERO);
+      assertThat(own.get(own.size() - 1).begins())
+          .isLessThan(s.plan().coatTime().maybe().orElseThrow());
+      all.addAll(own);
+    }
+    assertThat(all)
+        .extracting(BatchLanes::batch, BatchLanes::from, BatchLanes::to)
+        .containsExactlyElementsOf(
+            plan.batchLanes().stream().map(b -> tuple(b.batch(), b.from(), b.to())).toList());
+    assertThat(plan.divided().orElseThrow().sections().size()).isGreaterThan(1);
   }
 
   @Example

@@ -15,19 +15,43 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import slabwright.work.step.AirEffect;
 
-/** Two floor areas with a shared doorway: grinding in the one, solvent in the other. */
+/**
+ * Two floor areas with a shared doorway: grinding in the one, solvent or a wet coat in the other.
+ */
 class SparkProperties {
   private static final LocalDate DAY = LocalDate.of(2027, 3, 3);
   private static final WorkingWeek HOURS =
       WorkingWeek.weekdays(3, LocalTime.of(7, 30), Duration.ofHours(8));
 
   @Property(tries = 200)
-  void areas_with_a_shared_door_never_spark_and_vapour_together(
+  void areas_with_a_shared_door_never_spark_nor_raise_dust_beside_vapour_and_wet_coats(
       @ForAll("jobs") List<WorkStep> tasks) {
     DayPlan plan = plan(tasks);
     assertThat(plan.steps()).hasSameSizeAs(tasks);
     assertThat(meetings(plan)).isEmpty();
+    assertThat(dustInWetCoats(plan)).isEmpty();
+  }
+
+  @Example
+  void grinding_waits_until_the_coat_beside_is_dry_and_says_that_it_is_for_the_dust() {
+    WetFilm wet = new WetFilm(List.of("hall", "yard"), Duration.ofHours(3));
+    WorkStep coat = TestSteps.wet("coat", "hall", Duration.ofHours(2), wet);
+    DayPlan plan = plan(List.of(coat, grind("grind", "yard", Duration.ofHours(1))));
+    assertThat(dustInWetCoats(plan)).isEmpty();
+    assertThat(plan.steps().stream().map(ScheduledStep::heldBy))
+        .hasAtLeastOneElementOfType(BindingConstraint.Dust.class);
+  }
+
+  @Example
+  void what_raises_no_dust_goes_on_beside_a_wet_coat() {
+    WetFilm wet = new WetFilm(List.of("hall", "yard"), Duration.ofHours(3));
+    WorkStep coat = TestSteps.wet("coat", "hall", Duration.ofHours(2), wet);
+    DayPlan plan =
+        plan(List.of(coat, TestSteps.coat("other", "other", "yard", Duration.ofHours(1), 1)));
+    assertThat(plan.step("other").orElseThrow().start())
+        .isEqualTo(plan.step("coat").orElseThrow().start());
   }
 
   @Example
@@ -91,6 +115,24 @@ class SparkProperties {
     return all;
   }
 
+  /** Steps that raise dust where a coat of another step is wet. */
+  private static List<String> dustInWetCoats(DayPlan plan) {
+    List<String> all = new ArrayList<>();
+    for (ScheduledStep laid : plan.steps()) {
+      WetFilm film = laid.task().air().wet();
+      LocalDateTime dry = laid.end().plus(film.after());
+      plan.steps().stream()
+          .filter(s -> s.task().type().air() instanceof AirEffect.Dust)
+          .filter(s -> film.areas().contains(s.task().type().areaId()))
+          .filter(
+              s ->
+                  s.spans().stream()
+                      .anyMatch(x -> x.start().isBefore(dry) && laid.start().isBefore(x.end())))
+          .forEach(s -> all.add(laid.task().id() + " and " + s.task().id()));
+    }
+    return all;
+  }
+
   private static DayPlan plan(List<WorkStep> tasks) {
     return ((Planned.Days) DayPlanner.plan(tasks, HOURS, DAY)).plan();
   }
@@ -103,14 +145,20 @@ class SparkProperties {
     return TestSteps.pausing(id, id, area, length, 1, waits);
   }
 
-  private record Seed(boolean hall, boolean solvent, int minutes, int after) {}
+  private enum Work {
+    GRIND,
+    SOLVENT,
+    COAT
+  }
+
+  private record Seed(boolean hall, Work work, int minutes, int after) {}
 
   @Provide
   Arbitrary<List<WorkStep>> jobs() {
     Arbitrary<Seed> seed =
         Combinators.combine(
                 Arbitraries.of(true, false),
-                Arbitraries.of(true, false),
+                Arbitraries.of(Work.class),
                 Arbitraries.integers().between(1, 480),
                 Arbitraries.integers().between(0, 1500))
             .as(Seed::new);
@@ -130,10 +178,13 @@ class SparkProperties {
               .toArray(StepWait[]::new);
       String id = "t" + tasks.size();
       VapourReach reach = beside(s.hall() ? "yard" : "hall", Duration.ofMinutes(s.after()));
+      WetFilm wet = new WetFilm(List.of("hall", "yard"), Duration.ofMinutes(s.after()));
       tasks.add(
-          s.solvent()
-              ? TestSteps.solvent(id, area, length, reach, waits)
-              : grind(id, area, length, waits));
+          switch (s.work()) {
+            case SOLVENT -> TestSteps.solvent(id, area, length, reach, waits);
+            case COAT -> TestSteps.wet(id, area, length, wet, waits);
+            case GRIND -> grind(id, area, length, waits);
+          });
     }
     return tasks;
   }

@@ -61,6 +61,12 @@ final class TestSteps {
     return coat.in(coat.air().reaching(reach), coat.waits());
   }
 
+  /** A coat without vapour that dust must not fall into. */
+  static WorkStep wet(String id, String area, Duration length, WetFilm film, StepWait... waits) {
+    WorkStep coat = coat(id, id, area, length, 1, waits);
+    return coat.in(coat.air().wet(film), coat.waits());
+  }
+
   /** A solvent coat with a fan that runs some time after it. */
   static WorkStep fanned(
       String id, String area, Duration length, Duration runs, StepWait... waits) {
@@ -68,7 +74,7 @@ final class TestSteps {
         StepType.coat(
             area, new CoatNumber(1, 1), Set.of(ToolKind.FAN), new AirEffect.Vapour("solvent", 1));
     WorkStep coat = step(id, id, area, type, length, 1, false, waits);
-    return coat.in(new StepAir(0, "", VapourReach.NOWHERE, runs), coat.waits());
+    return coat.in(new StepAir(0, "", VapourReach.NOWHERE, runs, WetFilm.NONE), coat.waits());
   }
 
   /** The same step with another name for its floor area. */

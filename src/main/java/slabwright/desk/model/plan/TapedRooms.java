@@ -10,8 +10,8 @@ import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
 import slabwright.project.plan.BackgroundWriter;
 import slabwright.project.plan.TapeFiles;
+import slabwright.project.plan.TapedPlan;
 import slabwright.shape.Affine;
-import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
@@ -90,10 +90,6 @@ public final class TapedRooms {
         : Optional.empty();
   }
 
-  private static List<String> lines(TapeRoom room) {
-    return TapeText.write(room).lines().toList();
-  }
-
   /** Whether two outlines differ at most in where they lie and in what their walls are. */
   private static boolean sameShape(List<OutlinePiece> a, List<OutlinePiece> b) {
     if (a.size() != b.size() || a.isEmpty()) {
@@ -133,11 +129,9 @@ public final class TapedRooms {
    */
   public FloorArea area(String id, String name, AdjustedRoom room, TapeWalk walk, Words words) {
     boolean first = desk.site().areas().isEmpty() && walk.start().equals(Vec.ZERO);
-    Bounds b = Bounds.of(room.corners().stream().map(c -> c.at()).toList());
     Affine placing =
-        first ? Affine.move(-b.minX(), -b.minY()) : Affine.move(walk.start().x(), walk.start().y());
-    FloorArea area = TapedOutline.area(id, name, room, placing, words::say);
-    return area.withDetails(area.details().withTaped(lines(room.room())));
+        first ? TapedPlan.fromZero(room) : Affine.move(walk.start().x(), walk.start().y());
+    return TapedPlan.area(id, name, room, placing, words);
   }
 
   /** A length typed between two corners of a taped room; whether it is one. */
@@ -175,7 +169,7 @@ public final class TapedRooms {
                 List.of(
                     TapedOutline.inPlaceOf(area, a.room()),
                     new AreaEdit.SetDetails(
-                        area.id(), step, area.details().withTaped(lines(next))))))
+                        area.id(), step, area.details().withTaped(TapedPlan.lines(next))))))
         .isOk();
   }
 

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.function.Function;
 import slabwright.desk.model.PlanItem;
 import slabwright.drawing.Ink;
-import slabwright.drawing.Palette;
 import slabwright.drawing.Symbol;
 import slabwright.figures.AreaInks;
+import slabwright.figures.MarkStyles;
 import slabwright.shape.Line;
 import slabwright.shape.PreparedRegion;
 import slabwright.shape.Region;
@@ -103,6 +103,6 @@ final class FloorPictureMaker implements Function<FloorArea, FloorPicture> {
     Vec in = b.minus(a).unit().left().times(floorOnLeft ? 1 : -1);
     double turn = Math.toDegrees(in.angle()) - 90;
     Vec at = a.towards(b, 0.5).minus(in.times(1100));
-    return Symbol.of(Symbol.Kind.WAY_IN, at, 6, Palette.RED).turned(turn);
+    return Symbol.of(Symbol.Kind.WAY_IN, at, 6, MarkStyles.WAY_IN.colour()).turned(turn);
   }
 }

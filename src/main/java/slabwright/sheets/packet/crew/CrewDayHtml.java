@@ -12,7 +12,8 @@ import slabwright.units.PartFaults;
 
 /**
  * The days of the crew as one HTML file for a phone: nothing is loaded from anywhere, it fits 360
- * px, each day is a section. What is ticked or written stays on the phone's page only.
+ * px, each day is a section. When to stop stands before what is done: nobody scrolls for it. What
+ * is ticked or written stays on the phone's page only.
  */
 final class CrewDayHtml {
   private static final String STYLE = "/slabwright/sheets/packet/crew/days.css";
@@ -67,7 +68,6 @@ final class CrewDayHtml {
     element(out, "h2", "", text.title());
     element(out, "p", "detail", text.place());
     text.alerts().forEach(a -> element(out, "p", "alert", a));
-    text.rows().forEach(r -> row(out, r));
     out.append("<div class=\"caution\">\n");
     if (!text.cautions().isEmpty()) {
       element(out, "h3", "", job.words().say("sheets.crew-day.in-this-order"));
@@ -76,6 +76,7 @@ final class CrewDayHtml {
     out.append("</ol>\n<div class=\"stop\">\n");
     text.stops().forEach(s -> element(out, "p", "", s));
     out.append("</div>\n</div>\n");
+    text.rows().forEach(r -> row(out, r));
     out.append(
         each(
             text.readings(),

@@ -25,7 +25,7 @@ import slabwright.work.step.StepPlace;
 /**
  * One page a working day: what stands against the job in red, who does what when, the cautions in
  * the order of what kills first, when to stop, what is written down, and tomorrow. Rows that don't
- * fit go on on another page; the cautions stand on the first.
+ * fit go on on another page; the cautions stand on the first, when to stop on each.
  */
 final class CrewDayPages {
   private static final double PAD = 3.5;
@@ -75,7 +75,7 @@ final class CrewDayPages {
   private List<PageDraft> drafts(CrewDay day, CrewDayText text, Optional<String> note) {
     Strip alerts = alerts(text.alerts());
     Strip top = note.map(n -> alerts.under(note(n))).orElse(alerts);
-    Strip cautions = cautions(text);
+    Strip cautions = cautions(text.cautions(), text.stops());
     Strip foot = foot(text);
     List<Strip> rows = text.rows().stream().map(this::row).toList();
     String persons = texts.persons();
@@ -94,16 +94,18 @@ final class CrewDayPages {
     lay(inks, rows.subList(0, next), body.minY() + top.height());
     inks.addAll(cautions.at(body.minX(), body.maxY() - cautions.height()));
     List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
-    more(day, alerts, rows.subList(next, rows.size()), foot)
+    Strip stops = cautions(List.of(), text.stops());
+    more(day, alerts, rows.subList(next, rows.size()), stops, foot)
         .forEach(m -> pages.add(draft.continued(m, context.words())));
     return pages;
   }
 
   /** The pages after a day's first: the rows that are left, and on the last what ends the day. */
-  private List<List<Ink>> more(CrewDay day, Strip alerts, List<Strip> rows, Strip foot) {
+  private List<List<Ink>> more(
+      CrewDay day, Strip alerts, List<Strip> rows, Strip stops, Strip foot) {
     List<List<Ink>> pages = new ArrayList<>();
     double top = body.minY() + alerts.height();
-    double room = body.maxY() - top;
+    double room = body.maxY() - top - stops.height() - GAP;
     double footTop = body.maxY() - foot.height() - GAP;
     int next = 0;
     boolean last = false;
@@ -115,8 +117,11 @@ final class CrewDayPages {
       double y = lay(inks, rows.subList(next, to), top);
       if (last) {
         inks.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
-        picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), footTop), inks);
+        double free = footTop - stops.height() - GAP;
+        picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), free), inks);
       }
+      double stop = (last ? footTop : body.maxY()) - stops.height();
+      inks.addAll(stops.at(body.minX(), stop));
       pages.add(inks);
       next = to;
     }
@@ -154,14 +159,16 @@ final class CrewDayPages {
     return y;
   }
 
-  /** The floor areas of the day side by side, where there is room. */
+  /** The floor areas of the day side by side, all where there is none, if there is room. */
   private void picture(CrewDay day, Bounds box, List<Ink> inks) {
     List<AreaResult> areas =
-        day.steps().stream()
-            .map(s -> s.task().type().areaId())
-            .distinct()
-            .flatMap(id -> job.area(id).stream())
-            .toList();
+        day.entries().isEmpty()
+            ? job.areas()
+            : day.steps().stream()
+                .map(s -> s.task().type().areaId())
+                .distinct()
+                .flatMap(id -> job.area(id).stream())
+                .toList();
     if (box.height() < LEAST_PICTURE || areas.isEmpty()) {
       return;
     }
@@ -176,7 +183,7 @@ final class CrewDayPages {
               .toList();
       double x = box.minX() + i * width;
       inks.addAll(
-          new WorkPlacePicture(area, places, context)
+          new WorkPlacePicture(area, places, !day.entries().isEmpty(), context)
               .in(new Bounds(x, box.minY(), x + width - 2, box.maxY())));
     }
   }
@@ -282,26 +289,26 @@ final class CrewDayPages {
   }
 
   /** The five cautions and below them when to stop. */
-  private Strip cautions(CrewDayText text) {
+  private Strip cautions(List<String> cautions, List<String> stopping) {
     double width = body.width() - 2 * PAD;
     Lines lines = new Lines(PAD - 1);
-    if (!text.cautions().isEmpty()) {
+    if (!cautions.isEmpty()) {
       String head = context.say("sheets.crew-day.in-this-order");
       lines.say(PAD, head, context.type().heading(), width);
     }
-    for (int i = 0; i < text.cautions().size(); i++) {
+    for (int i = 0; i < cautions.size(); i++) {
       double y = lines.y;
-      lines.say(PAD + 7, text.cautions().get(i), context.type().body(), width - 7);
+      lines.say(PAD + 7, cautions.get(i), context.type().body(), width - 7);
       lines.inks.add(
           Text.start(
               new Vec(PAD, y + leading - 1.4), Integer.toString(i + 1), context.type().strong()));
     }
-    lines.gap(2);
+    lines.gap(cautions.isEmpty() ? 0 : 2);
     double top = lines.y;
     Lines stop = new Lines(top + 1.2);
-    for (int i = 0; i < text.stops().size(); i++) {
+    for (int i = 0; i < stopping.size(); i++) {
       TextStyle style = i == 0 ? context.type().heading() : context.type().strong();
-      stop.say(PAD + 2, text.stops().get(i), style.in(Palette.WHITE), width - 4);
+      stop.say(PAD + 2, stopping.get(i), style.in(Palette.WHITE), width - 4);
     }
     double foot = stop.y + 1.8;
     double height = foot + PAD - 1;

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.TimeFormat;
 import slabwright.site.FloorArea;
 import slabwright.site.job.DayForecast;
 import slabwright.site.job.JobCrew;
@@ -30,7 +31,7 @@ final class CrewDayTexts {
   private final PacketContents job;
   private final Words words;
   private final WorkPlan plan;
-  private final CrewClock clock;
+  private final TimeFormat times;
   private final CrewStepWords steps;
   private final List<CrewDay> days;
   private final Optional<DayPlan> planned;
@@ -40,8 +41,8 @@ final class CrewDayTexts {
     this.job = job;
     this.words = job.words();
     this.plan = job.work();
-    this.clock = new CrewClock(job.site().units(), job.words(), plan.dated());
-    this.steps = new CrewStepWords(job, clock, plan.outlook().canStart());
+    this.times = new TimeFormat(job.words());
+    this.steps = new CrewStepWords(job, times, plan.outlook().canStart());
     this.days = CrewDays.of(plan);
     this.planned = CrewDays.days(plan);
     this.rota = planned.map(PersonRota::of);
@@ -113,7 +114,9 @@ final class CrewDayTexts {
     CrewCautions cautions = new CrewCautions(job, day);
     boolean known = plan.outlook().canStart();
     return new CrewDayText(
-        known ? clock.day(day) : words.say("sheets.crew-day.in-order"),
+        known
+            ? times.weekday(day.on().atStartOfDay(), plan.dated())
+            : words.say("sheets.crew-day.in-order"),
         known
             ? words.say("sheets.crew-day.place", day.number(), days.size(), places(day))
             : places(day),
@@ -150,7 +153,7 @@ final class CrewDayTexts {
     String what = steps.sentence(w);
     String area = w.first().step().task().area();
     return new CrewDayText.Row(
-        isTimed() ? clock.at(w.span().start()) : takes(w),
+        isTimed() ? times.hour(w.span().start()) : takes(w),
         persons(w),
         several && !area.isBlank() ? words.say("sheets.crew-day.in-area", area, what) : what,
         steps.details(w),
@@ -159,7 +162,7 @@ final class CrewDayTexts {
 
   /** Without dates the row tells how long it takes. */
   private String takes(CrewDay.Work w) {
-    return clock.takes(
+    return times.works(
         w.parts().stream()
             .map(p -> p.step().task().length())
             .reduce(java.time.Duration.ZERO, java.time.Duration::plus));
@@ -175,7 +178,7 @@ final class CrewDayTexts {
     String area = job.site().area(c.air().area()).map(FloorArea::name).orElse(c.air().area());
     boolean everyone = c.air().limit().isForEveryone();
     return new CrewDayText.Row(
-        clock.before(c.span().start()),
+        times.hourBefore(c.span().start()),
         everyone ? words.say("sheets.crew-day.nobody") : words.say("sheets.crew-day.nobody-bare"),
         until(c, area),
         List.of(words.say("sheets.crew-day.read-from-door")),
@@ -185,9 +188,12 @@ final class CrewDayTexts {
   private String until(CrewDay.Closed c, String area) {
     LocalDateTime end = c.span().end();
     return end.toLocalDate().equals(c.span().start().toLocalDate())
-        ? words.say("sheets.crew-day.closed-until", area, clock.atAnyHour(end))
+        ? words.say("sheets.crew-day.closed-until", area, times.hourOfAnyDay(end))
         : words.say(
-            "sheets.crew-day.closed-until-day", area, clock.atAnyHour(end), clock.date(end));
+            "sheets.crew-day.closed-until-day",
+            area,
+            times.hourOfAnyDay(end),
+            times.weekday(end, plan.dated()));
   }
 
   /** Tomorrow's first work, coats that must not be missed, and the weather. */
@@ -201,8 +207,12 @@ final class CrewDayTexts {
               .limit(LOOK_AHEAD)
               .map(steps::sentence)
               .collect(Collectors.joining("; "));
-      lines.add(words.say("sheets.crew-day.next", clock.day(then), first));
-      if (clock.dated()) {
+      lines.add(
+          words.say(
+              "sheets.crew-day.next",
+              times.weekday(then.on().atStartOfDay(), plan.dated()),
+              first));
+      if (plan.dated()) {
         forecast(then).ifPresent(lines::add);
       }
     } else if (isTimed()) {
@@ -237,12 +247,12 @@ final class CrewDayTexts {
     return words.say(
         "sheets.crew-day.window",
         after.task().name(),
-        moment(opens, clock.atAnyHour(opens)),
-        moment(shuts, clock.beforeAnyHour(shuts)));
+        moment(opens, times.hourOfAnyDay(opens)),
+        moment(shuts, times.hourBeforeOfAnyDay(shuts)));
   }
 
   private Message moment(LocalDateTime t, String hour) {
-    return Message.of("sheets.crew-day.moment", clock.date(t), hour);
+    return Message.of("sheets.crew-day.moment", times.weekday(t, plan.dated()), hour);
   }
 
   private Optional<String> forecast(CrewDay day) {

@@ -15,6 +15,7 @@ import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.TimeFormat;
 import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Mark;
@@ -24,7 +25,9 @@ import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.LayingTool;
 import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.WorkStep;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
 import slabwright.work.step.StepPlace;
@@ -36,7 +39,7 @@ import slabwright.work.step.ToolKind;
  *
  * @param timed whether clock times hold; not where the job can't start
  */
-record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
+record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
 
   /** One sentence. */
   String sentence(CrewDay.Work work) {
@@ -48,7 +51,8 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
     LocalDateTime left = begun.get();
     return left.toLocalDate().equals(work.span().start().toLocalDate())
         ? job.words().say("sheets.crew-step.goes-on-after-break", said)
-        : job.words().say("sheets.crew-step.goes-on-from", said, clock.date(left));
+        : job.words()
+            .say("sheets.crew-step.goes-on-from", said, times.weekday(left, job.work().dated()));
   }
 
   private Message sentence(CrewDay.Work work, ScheduledStep step) {
@@ -202,14 +206,14 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
         : Message.of("sheets.crew-step.mist", from, to, stencil(first), place, apart);
   }
 
-  /** The longest time from the end of one coat to the start of the next. */
+  /** How long each coat waits for the one before it at least; a break between makes it longer. */
   private static long minutesBetween(CrewDay.Work work) {
-    long most = 0;
-    for (int i = 1; i < work.parts().size(); i++) {
-      LocalDateTime end = work.parts().get(i - 1).span().end();
-      most = Math.max(most, Duration.between(end, work.parts().get(i).span().start()).toMinutes());
-    }
-    return most;
+    return work.parts().stream()
+        .skip(1)
+        .flatMap(p -> p.step().task().waits().stream())
+        .mapToLong(w -> w.atLeast().toMinutes())
+        .max()
+        .orElse(0);
   }
 
   private Message coat(ScheduledStep step) {
@@ -273,8 +277,9 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
   /** After the break of the day, or on a later one. */
   private String pauses(CrewDay.Work work, LocalDateTime again) {
     return again.toLocalDate().equals(work.span().end().toLocalDate())
-        ? job.words().say("sheets.crew-step.pauses-today", clock.at(again))
-        : job.words().say("sheets.crew-step.pauses-until", clock.date(again));
+        ? job.words().say("sheets.crew-step.pauses-today", times.hour(again))
+        : job.words()
+            .say("sheets.crew-step.pauses-until", times.weekday(again, job.work().dated()));
   }
 
   /** The very tools, by the names that the shop gives them. */
@@ -305,6 +310,7 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
       return List.of();
     }
     List<String> lines = new ArrayList<>();
+    Optional<DividedCoat.Section> section = section(plan.get(), part.step().task());
     // While nobody knows how long the edge stays wet, nobody runs ahead of the roller.
     boolean asYouGo = plan.get().cutInOutlastsWetEdge().maybe().orElse(true);
     if (plan.get().lanes().maybe().flatMap(l -> l).isPresent()) {
@@ -313,21 +319,38 @@ record CrewStepWords(PacketContents job, CrewClock clock, boolean timed) {
               ? job.words().say("sheets.crew-step.cut-in-as-you-go")
               : job.words().say("sheets.crew-step.cut-in-first"));
     }
-    Duration cutIn = asYouGo ? Duration.ZERO : plan.get().cutIn().maybe().orElse(Duration.ZERO);
+    Duration first =
+        section
+            .map(DividedCoat.Section::plan)
+            .orElse(plan.get())
+            .cutIn()
+            .maybe()
+            .orElse(Duration.ZERO);
+    Duration cutIn = asYouGo ? Duration.ZERO : first;
     LocalDateTime rolls = part.span().start().plus(cutIn);
-    for (BatchLanes b : plan.get().batchLanes()) {
+    for (BatchLanes b :
+        section.map(plan.get()::batchLanes).orElseGet(() -> plan.get().batchLanes())) {
       lines.add(
           timed
               ? job.words()
                   .say(
                       "sheets.crew-step.batch",
                       b.batch(),
-                      clock.batch(rolls.plus(b.begins())),
+                      times.hourToFiveMinutes(rolls.plus(b.begins())),
                       b.from(),
                       b.to())
               : job.words().say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
     }
     return lines;
+  }
+
+  /** The section that a step lays of a divided coat. */
+  private static Optional<DividedCoat.Section> section(CoatPlan plan, WorkStep step) {
+    int coat = step.type().coat().map(c -> c.number()).orElse(1);
+    return plan.divided().stream()
+        .flatMap(d -> d.sections().stream())
+        .filter(s -> step.id().equals(step.type().areaId() + "/" + plan.stepId(coat, s)))
+        .findFirst();
   }
 
   /** On which poster it is shown. */

@@ -200,7 +200,7 @@ final class LayingPoster {
 
   /** The panel's letter below it, with its place in the order of laying. */
   private void letters(PlanComposer sketch) {
-    TextStyle style = context.type().title().in(Palette.RED);
+    TextStyle style = context.type().title();
     double off = 6 * context.type().k() / sketch.view().scale();
     List<String> order = settingOut.panels().stream().map(PanelPlace::panel).toList();
     for (Panel panel : plan.panels().map(p -> p.all()).orElse(List.of())) {

@@ -44,11 +44,16 @@ final class WorkPlacePicture {
 
   private final AreaResult area;
   private final List<StepPlace> places;
+  private final boolean worked;
   private final SheetContext context;
 
-  WorkPlacePicture(AreaResult area, List<StepPlace> places, SheetContext context) {
+  /**
+   * @param worked whether anything is done; else it shows the floor alone, with its name
+   */
+  WorkPlacePicture(AreaResult area, List<StepPlace> places, boolean worked, SheetContext context) {
     this.area = area;
     this.places = places;
+    this.worked = worked;
     this.context = context;
   }
 
@@ -134,9 +139,11 @@ final class WorkPlacePicture {
     List<Ink> inks = new ArrayList<>();
     TextStyle blue = context.type().label().in(Palette.BLUE);
     String work =
-        here.isEmpty()
-            ? context.say("sheets.crew-day.whole-floor")
-            : context.say("sheets.crew-day.work-here");
+        !worked
+            ? floor.name()
+            : here.isEmpty()
+                ? context.say("sheets.crew-day.whole-floor")
+                : context.say("sheets.crew-day.work-here");
     Vec about =
         here.isEmpty()
             ? area.takeoff().net().labelPoint()

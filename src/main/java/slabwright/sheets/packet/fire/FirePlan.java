@@ -24,6 +24,7 @@ import slabwright.sheets.page.KeyBlock;
 import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.plan.LabelCandidates;
+import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.OverviewBlock;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanLabel;
@@ -128,6 +129,7 @@ final class FirePlan {
       TextStyle style = context.type().label().in(MarkStyles.colour(m.kind().type()));
       sketch.placeLabel(PlanLabel.of(place(m), m.name(), style).nearBy(7).on(Palette.WHITE));
     }
+    new OutlineLabels(area, context, sketch).labelWalls();
   }
 
   /** A way out with its name, and the extinguisher that stands beside it, inside. */

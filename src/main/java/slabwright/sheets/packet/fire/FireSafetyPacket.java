@@ -24,6 +24,7 @@ import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.WorkPlan;
 import slabwright.work.air.AirScreening;
 import slabwright.work.rule.RuleNote;
 
@@ -53,18 +54,43 @@ public final class FireSafetyPacket {
       drafts.addAll(
           packet.or(
               missing, Message.of("sheets.fire-safety-packet.plan"), () -> packet.plans(floors)));
-      drafts.addAll(
-          packet.or(
-              missing, Message.of("sheets.fire-safety-packet.form"), () -> packet.form(floors)));
     }
-    drafts.addAll(
-        packet.or(
-            missing, Message.of("sheets.fire-safety-packet.rules"), () -> packet.rules(floors)));
+    drafts.addAll(packet.formAndRules(missing, floors));
     return FramedDraft.all(packet.context, drafts);
   }
 
   private List<PageDraft> or(MissingPages missing, Message title, Supplier<List<PageDraft>> pages) {
     return missing.or(context, title, "", true, pages);
+  }
+
+  /**
+   * The disclaimer stands last; under the form where it would be the only words of a page of its
+   * own.
+   */
+  private List<PageDraft> formAndRules(MissingPages missing, List<SolventFloor> floors) {
+    List<Block> notice =
+        List.of(
+            new Paragraph(
+                context.say(floors.isEmpty() ? WorkPlan.NOTICE : AirScreening.NOTICE)
+                    + " "
+                    + context.say(job.work().book().origin())));
+    int broken = missing.faults().all().size();
+    List<PageDraft> both = new ArrayList<>();
+    if (!floors.isEmpty()) {
+      Message title = Message.of("sheets.fire-safety-packet.form");
+      both.addAll(or(missing, title, () -> form(floors, List.of())));
+    }
+    Message title = Message.of("sheets.fire-safety-packet.rules");
+    both.addAll(or(missing, title, () -> rules(floors, notice)));
+    return missing.faults().all().size() > broken ? both : closer(both, floors, notice);
+  }
+
+  private List<PageDraft> closer(
+      List<PageDraft> both, List<SolventFloor> floors, List<Block> notice) {
+    List<PageDraft> form = form(floors, notice);
+    List<PageDraft> closer = new ArrayList<>(form);
+    closer.addAll(rules(floors, List.of()));
+    return form.isEmpty() || closer.size() >= both.size() ? both : closer;
   }
 
   /** Floors with solvent on them, the largest first. */
@@ -134,7 +160,12 @@ public final class FireSafetyPacket {
     return blocks;
   }
 
-  private List<PageDraft> form(List<SolventFloor> floors) {
+  private List<PageDraft> form(List<SolventFloor> floors, List<Block> below) {
+    if (floors.isEmpty()) {
+      return List.of();
+    }
+    List<Block> blocks = new ArrayList<>(new PermitForm(job, floors, context).blocks());
+    blocks.addAll(below);
     String sizes =
         floors.stream()
             .map(
@@ -149,7 +180,7 @@ public final class FireSafetyPacket {
         page(
             context.say("sheets.fire-safety-packet.form"),
             context.say("sheets.fire-safety-packet.form-says", sizes)),
-        new PermitForm(job, floors, context).blocks());
+        blocks);
   }
 
   private List<String> said(List<Message> messages) {
@@ -167,7 +198,7 @@ public final class FireSafetyPacket {
    * What is ticked off, and what is not in order yet; equal rules of several floors stand once,
    * with their floors.
    */
-  private List<PageDraft> rules(List<SolventFloor> floors) {
+  private List<PageDraft> rules(List<SolventFloor> floors, List<Block> last) {
     Map<RuleNote, List<String>> notes = new LinkedHashMap<>();
     for (AreaWorkPlan area : job.work().areas()) {
       area.notes().stream()
@@ -193,9 +224,7 @@ public final class FireSafetyPacket {
     if (blocks.isEmpty()) {
       return List.of();
     }
-    blocks.add(
-        new Paragraph(
-            context.say(AirScreening.NOTICE) + " " + context.say(job.work().book().origin())));
+    blocks.addAll(last);
     return ColumnPages.of(
         context,
         page(

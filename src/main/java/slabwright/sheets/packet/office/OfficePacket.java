@@ -3,9 +3,10 @@ package slabwright.sheets.packet.office;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slabwright.shape.Bounds;
+import slabwright.drawing.Ink;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.ColumnLayout;
 import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
@@ -33,12 +34,15 @@ public final class OfficePacket {
   private static final int LEAST_ROWS = 9;
 
   /** By how much tables, and lists to tick, may get higher in half the width. */
-  private static final double TABLES_HIGHER = 1.12;
+  private static final double TABLES_HIGHER = 1.5;
 
   private static final double LISTS_HIGHER = 2;
 
-  /** A page with less on it is not worth its paper. */
-  private static final double LEAST_FULL = 0.45;
+  /** Space between tables over the whole width and the columns under them, mm. */
+  private static final double UNDER = 6;
+
+  /** Columns lower than this are begun on the next page, mm. */
+  private static final double LEAST_COLUMN = 60;
 
   private final PacketContents job;
   private final SheetContext context;
@@ -103,62 +107,53 @@ public final class OfficePacket {
     return blocks;
   }
 
-  /** Tables of few columns in two columns a page, the others over the whole width. */
+  /**
+   * Cost first, then how the floor is worked, over the whole width; take-off and lists to tick in
+   * two columns after them.
+   */
   private List<PageDraft> numbers() {
     List<Block> narrow = new ArrayList<>();
     List<Block> wide = new ArrayList<>();
-    wide.add(new Paragraph(context.say(WorkPlan.NOTICE)));
+    wide.add(
+        new Paragraph(
+            context.say(WorkPlan.NOTICE) + " " + context.say(job.work().book().origin())));
+    wide.addAll(new ScopeSheet(job.work(), Scope.of(job.work()), context).prices());
     for (AreaResult area : job.areas()) {
       Heading name = new Heading(area.takeoff().area().name());
       QuantitiesSheet sheet =
           new QuantitiesSheet(
               area, job.work().area(area.takeoff().area().id()), Optional.empty(), context);
-      OfficeSections sections = OfficeSections.of(sheet.blocks(), TABLES_HIGHER, context);
+      OfficeSections sections = OfficeSections.of(notSaid(sheet.blocks()), TABLES_HIGHER, context);
       add(narrow, name, sections.narrow());
       add(wide, name, sections.wide());
     }
-    wide.addAll(new ScopeSheet(job.work(), Scope.of(job.work()), context).prices());
+    Heading list = new Heading(context.say(papers.loadList().title()));
     OfficeSections load =
         OfficeSections.of(
-            new HandoverSheet(context).blocks(papers.loadList()), LISTS_HIGHER, context);
-    Heading list = new Heading(context.say(papers.loadList().title()));
+            notSaid(new HandoverSheet(context).blocks(papers.loadList())), LISTS_HIGHER, context);
+    add(wide, list, load.wide());
     add(narrow, list, load.narrow());
-    List<Block> last = new ArrayList<>(load.wide());
-    PageDraft first =
+    PageDraft draft =
         page(
-            context.say("sheets.office-packet.take-off"),
+            context.say("sheets.office-packet.numbers"),
             context.say("sheets.office-packet.numbers-say"));
-    List<PageDraft> pages = new ArrayList<>(filled(first, narrow, last));
-    add(wide, list, last);
-    pages.addAll(
-        ColumnPages.of(
-            context,
-            page(
-                context.say("sheets.office-packet.cost"),
-                context.say("sheets.office-packet.numbers-say")),
-            wide));
+    List<PageDraft> pages = new ArrayList<>();
+    for (List<Ink> inks :
+        ColumnLayout.wideThenColumns(context.page(), wide, 2, narrow, UNDER, LEAST_COLUMN)) {
+      pages.add(pages.isEmpty() ? draft.withInks(inks) : draft.continued(inks, context.words()));
+    }
     return pages;
   }
 
-  /** Pages of two columns; sections that would leave the last one nearly empty go over. */
-  private List<PageDraft> filled(PageDraft first, List<Block> blocks, List<Block> over) {
-    List<List<Block>> sections = new ArrayList<>(OfficeSections.sections(blocks));
-    while (true) {
-      List<Block> all = sections.stream().flatMap(List::stream).toList();
-      List<PageDraft> pages = ColumnPages.of(context, first, 2, all);
-      if (pages.size() < 2 || share(pages.get(pages.size() - 1)) >= LEAST_FULL) {
-        return pages;
-      }
-      over.addAll(0, sections.remove(sections.size() - 1));
-    }
-  }
-
-  /** Down to where something stands, as a share of the page. */
-  private double share(PageDraft page) {
-    Bounds body = context.page().body();
-    double lowest =
-        page.inks().stream().mapToDouble(i -> i.reach().maxY()).max().orElse(body.minY());
-    return (lowest - body.minY()) / body.height();
+  /** Without what the walkthrough's form has under the same heading, and the summary's orders. */
+  private List<Block> notSaid(List<Block> blocks) {
+    List<Heading> said = new ArrayList<>();
+    papers.walkthrough().sections().forEach(s -> said.add(new Heading(context.say(s.heading()))));
+    said.add(new Heading(context.say("sheets.work-quantities.kits-to-buy")));
+    return OfficeSections.sections(blocks).stream()
+        .filter(s -> !said.contains(s.get(0)))
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static void add(List<Block> blocks, Heading name, List<Block> more) {

@@ -12,6 +12,7 @@ import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
+import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
@@ -41,7 +42,7 @@ final class SummaryPage {
     PageDraft draft =
         new PageDraft(
             context.say("sheets.summary-page.title"),
-            context.say(job.work().book().origin()),
+            job.site().name(),
             "",
             Optional.empty(),
             List.of());
@@ -54,7 +55,18 @@ final class SummaryPage {
         new BulletBlock(
             red.isEmpty() ? List.of(context.say("sheets.summary-page.nothing-red")) : red));
     blocks.add(new Heading(context.say("sheets.summary-page.orders")));
-    blocks.add(orders());
+    List<OrderLine> lines = OrderLine.of(job.work());
+    blocks.add(orders(lines));
+    for (OrderLine o : lines) {
+      if (!o.buy().kits().isKnown()) {
+        blocks.add(
+            new Paragraph(
+                context.say(
+                    "sheets.summary-page.not-worked-out",
+                    o.buy().name(),
+                    o.buy().kits().text(k -> ""))));
+      }
+    }
     return ColumnPages.of(context, draft, blocks);
   }
 
@@ -79,8 +91,8 @@ final class SummaryPage {
           row(
               rows,
               context.say("sheets.summary-page.presence"),
-              quarters(Presence.of(d, job.work().book()).present()));
-          row(rows, context.say("sheets.summary-page.hours"), quarters(d.personTime()));
+              hours(Presence.of(d, job.work().book()).present()));
+          row(rows, context.say("sheets.summary-page.hours"), hours(d.personTime()));
         });
     Cost cost = Cost.of(job.work());
     BigDecimal known = cost.known();
@@ -93,9 +105,9 @@ final class SummaryPage {
     return TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows);
   }
 
-  /** To the quarter of an hour. */
-  private static String quarters(Duration time) {
-    return QuantityFormat.number(Math.round(time.toMinutes() / 15.0) / 4.0, 2);
+  /** As the cost counts them. */
+  private String hours(Duration time) {
+    return context.say("sheets.summary-page.hour-count", Presence.hours(time));
   }
 
   private static long workingDays(DayPlan days) {
@@ -138,17 +150,18 @@ final class SummaryPage {
     return longer;
   }
 
-  private Block orders() {
+  private Block orders(List<OrderLine> lines) {
     List<List<TableCell>> rows = new ArrayList<>();
-    for (OrderLine o : OrderLine.of(job.work())) {
+    for (OrderLine o : lines) {
       rows.add(
           List.of(
               TableCell.of(context.say(o.buy().name())),
               TableCell.of(
-                  context.say(
-                      o.buy()
-                          .kits()
-                          .text(k -> QuantityFormat.volume(k.needed(), context.units())))),
+                  o.buy()
+                      .kits()
+                      .maybe()
+                      .map(k -> QuantityFormat.volume(k.needed(), context.units()))
+                      .orElse(context.say("sheets.scope-sheet.open"))),
               TableCell.of(o.buy().kits().maybe().map(this::kits).orElse("")),
               TableCell.bold(
                   o.neededOn()

@@ -130,7 +130,7 @@ final class PanelPage {
       Bounds box = panel.box();
       Vec m = box.middle();
       sketch.placeLabel(
-          PlanLabel.of(m, panel.name(), context.type().title().in(Palette.RED))
+          PlanLabel.of(m, panel.name(), context.type().title())
               .wishing(
                   List.of(sketch.view().onPaper(new Vec(m.x(), box.maxY())).minus(new Vec(0, 5))))
               .on(Palette.WHITE)

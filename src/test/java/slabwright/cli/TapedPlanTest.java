@@ -1,0 +1,78 @@
+package slabwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slabwright.floor.FloorTakeoff;
+import slabwright.site.FloorArea;
+import slabwright.site.Site;
+import slabwright.store.PlanFile;
+
+class TapedPlanTest {
+  private static final String TAPE = "sample-plans/back-office.tape";
+
+  @TempDir Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... args) {
+    return SlabwrightCommand.run(new PrintWriter(out), new PrintWriter(err), args);
+  }
+
+  @Test
+  void a_plan_begins_with_the_taped_room_and_keeps_its_readings() {
+    Path plan = folder.resolve("office.site.json");
+    assertThat(run("tape", TAPE, "--plan", plan.toString())).isZero();
+    Site site = PlanFile.read(plan).orThrow();
+    FloorArea room = site.areas().get(0);
+    assertThat(room.name()).isEqualTo("back-office");
+    assertThat(room.details().taped()).anyMatch(l -> l.startsWith("diagonal A C"));
+    assertThat(room.outline()).hasSize(6);
+    double feet = FloorTakeoff.of(room).net().area() / (304.8 * 304.8);
+    assertThat(out.toString()).contains("Area 167.0 sq ft");
+    assertThat(feet).isCloseTo(167.0, within(0.05));
+    assertThat(room.outline())
+        .allSatisfy(p -> assertThat(p.from().vec().x()).isGreaterThanOrEqualTo(-1e-6))
+        .allSatisfy(p -> assertThat(p.from().vec().y()).isGreaterThanOrEqualTo(-1e-6));
+  }
+
+  @Test
+  void the_main_job_runs_on_it() {
+    Path plan = folder.resolve("office.site.json");
+    assertThat(run("tape", TAPE, "--plan", plan.toString())).isZero();
+    assertThat(run("job", plan.toString(), "--out", folder.resolve("o").toString())).isZero();
+    assertThat(folder.resolve("o/sheets.pdf")).isNotEmptyFile();
+  }
+
+  @Test
+  void a_plan_that_is_there_is_left_as_it_is() throws IOException {
+    Path plan = Files.writeString(folder.resolve("mine.site.json"), "mine");
+    assertThat(run("tape", TAPE, "--plan", plan.toString())).isEqualTo(3);
+    assertThat(err.toString()).contains("left as it is");
+    assertThat(plan).hasContent("mine");
+  }
+
+  @Test
+  void a_room_that_needs_more_readings_gives_no_plan() throws IOException {
+    Path tape = Files.writeString(folder.resolve("two.tape"), "wall 10' right\nwall 8' right\n");
+    Path plan = folder.resolve("two.site.json");
+    assertThat(run("tape", tape.toString(), "--plan", plan.toString())).isEqualTo(3);
+    assertThat(plan).doesNotExist();
+  }
+
+  @Test
+  void a_plan_by_another_ending_is_refused() {
+    Path plan = folder.resolve("office.json");
+    assertThat(run("tape", TAPE, "--plan", plan.toString())).isEqualTo(3);
+    assertThat(err.toString()).contains(".site.json");
+    assertThat(plan).doesNotExist();
+  }
+}
