@@ -7,9 +7,10 @@
  * UnderlayActions} (with {@link UnderlayRectification}, {@link PlacedUnderlay}, {@link PdfPages})
  * and {@link SheetExports}, which {@link DeskCommands} gives to menus and keys. {@link PlanScreen}
  * shows an open site: {@link CardSets} says which cards a stage shows, {@link StageInks} what it
- * lays over the plan, {@link ToolFactory} makes the tools, {@link SlabAccess} and {@link
- * CurrentPlanLookup} lead to what lies where, {@link FigureSource} to where a figure comes from;
- * {@link SlabKeys} and {@link FileDrops} listen.
+ * lays over the plan ({@link PlacedInlayInks} of an inlay), {@link Tally} its figures, {@link
+ * PlanQuestions} what nobody has answered, {@link Arranging} puts in line, {@link ToolFactory}
+ * makes the tools, {@link SlabAccess} and {@link CurrentPlanLookup} lead to what lies where, {@link
+ * FigureSource} to where a figure comes from; {@link SlabKeys} and {@link FileDrops} listen.
  *
  * <p>{@link SystemServices} is what tests replace: files chosen ({@link Chooser}, {@link
  * WindowChooser}, {@link FolderMemory}), paper ({@link Printing}, {@link FxPrinting}), the {@link
