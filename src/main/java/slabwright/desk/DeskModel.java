@@ -62,7 +62,7 @@ record DeskModel(
     Selection focus = new Selection(desk);
     DeskContext bench = new DeskContext(desk, focus, settings, words);
     Pictures pictures = new Pictures(desk, focus, home);
-    BackgroundWriter writer = new BackgroundWriter("plan files", home);
+    BackgroundWriter writer = new BackgroundWriter("plan-files", home);
     PlanStorage keeper = new PlanStorage(desk, settings, data, writer);
     AreaCache areas = new AreaCache();
     SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, areas, home);

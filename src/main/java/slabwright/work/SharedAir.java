@@ -17,6 +17,7 @@ import slabwright.work.days.VapourReach;
 import slabwright.work.days.WetFilm;
 import slabwright.work.days.WorkStep;
 import slabwright.work.step.AirEffect;
+import slabwright.work.step.StepKind;
 
 /**
  * Lets the vapour of a floor area's steps into those it shares a doorway with, unless it is sealed
@@ -78,7 +79,7 @@ final class SharedAir {
     List<WorkStep> steps = new ArrayList<>();
     List<Message> cannotStart = new ArrayList<>(entry.cannotStart());
     for (WorkStep s : entry.steps()) {
-      boolean vapour = s.type().air() instanceof AirEffect.Vapour;
+      boolean vapour = s.type().air() instanceof AirEffect.Vapour || isSolventPanel(s);
       Optional<Duration> after = clear(s, entry);
       if (vapour && after.isEmpty()) {
         cannotStart.add(Message.of("work.start.never-clear-beside", s.area(), s.name()));
@@ -92,6 +93,14 @@ final class SharedAir {
       entry.closed().forEach(c -> closed.add(c.at(other)));
     }
     return new AreaEntry(steps, entry.held(), cannotStart, closed);
+  }
+
+  /** What a sample panel sets free is in no air figure, but nothing sparks beside it. */
+  private boolean isSolventPanel(WorkStep step) {
+    return step.type().kind() == StepKind.SAMPLE_PANEL
+        && coats.stream()
+            .filter(AreaStepPlanner::dyes)
+            .anyMatch(c -> c.product().solvents().maybe().filter(List::isEmpty).isEmpty());
   }
 
   /** Who stays out beside: as here, for the doorway between is open. */

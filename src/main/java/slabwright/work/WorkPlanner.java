@@ -123,6 +123,7 @@ final class WorkPlanner {
     all.addAll(doors.sealed());
     all.addAll(doors.order(held));
     all.addAll(unknownTools());
+    areas.forEach(a -> alone(a).ifPresent(all::add));
     areas.forEach(a -> a.coats().forEach(c -> moreHands(a, c).ifPresent(all::add)));
     dated.maybe().ifPresent(d -> all.addAll(leaving(d)));
     boolean real = site.start().isPresent();
@@ -133,6 +134,21 @@ final class WorkPlanner {
                 areas.forEach(
                     a -> all.addAll(new WeatherDays(site, a.floor(), a.coats()).checks(d, real))));
     return all;
+  }
+
+  /** Solvent with a crew of one: nobody sees it when that one goes down. */
+  private Optional<DayCheck> alone(AreaWorkPlan area) {
+    boolean solvent =
+        area.coats().stream()
+            .anyMatch(c -> c.product().solvents().maybe().filter(List::isEmpty).isEmpty());
+    boolean one = book.crew().people().maybe().filter(n -> n == 1).isPresent();
+    return solvent && one
+        ? Optional.of(
+            new DayCheck(
+                area.floor().area().id(),
+                "",
+                Message.of("work.work-plan.alone", area.floor().area().name())))
+        : Optional.empty();
   }
 
   /** A coat that takes more of the crew than the book says. */

@@ -178,7 +178,23 @@ class SharedAirTest {
         WorkSamples.plan(WorkSamples.solventHall()).outlook().order().maybe().orElseThrow();
     ScheduledStep panel = days.step("reading-hall/sample").orElseThrow();
     assertThat(panel.task().type().tools()).containsExactly(ToolKind.FAN);
+    assertThat(panel.task().air().vapour().areas())
+        .as("nothing sparks behind the shared door meanwhile")
+        .containsExactly("terrace");
     assertThat(panel.start()).isAfterOrEqualTo(days.step("reading-hall/fan").orElseThrow().end());
+  }
+
+  @Test
+  void one_person_with_solvent_is_told_that_nobody_works_alone_in_its_vapour() {
+    Site site = WorkSamples.tramHall();
+    WorkPlan alone = WorkSamples.plan(site, WorkSamples.bookWith("crew", "", "people", "1"));
+    assertThat(alone.outlook().checks())
+        .filteredOn(c -> c.what().key().equals("work.work-plan.alone"))
+        .extracting(DayCheck::area)
+        .containsExactly("reading-hall", "terrace");
+    assertThat(WorkSamples.plan(site).outlook().checks())
+        .extracting(c -> c.what().key())
+        .doesNotContain("work.work-plan.alone");
   }
 
   @Test

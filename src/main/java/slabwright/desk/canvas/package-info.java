@@ -7,6 +7,6 @@
  * {@link NameInks}, {@link CornerLetters} and {@link ScreenScaleBar} above, by {@link GridPitch}.
  * {@link SlabInput} turns the pointer into touches, held by {@link Snapper}, a {@link LongPress}
  * into a menu; {@link LiveDimensions} with {@link DimensionField} are sizes typed while drawing.
- * {@link PageView} shows a printed page.
+ * {@link PageView} shows a printed page. {@link PhotoHover} shows the photos of a place.
  */
 package slabwright.desk.canvas;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import slabwright.project.plan.BackgroundWriter;
+import slabwright.site.job.Party;
 
 /**
  * What the desk remembers between sessions: look, window, folded cards, recent plans. Losing it
@@ -76,6 +77,28 @@ public final class DeskSettings implements AutoCloseable {
 
   public void setLanguage(String tag) {
     put("language", tag);
+  }
+
+  /** Whose papers these are: a new plan begins with it. */
+  public Party contractor() {
+    return new Party(
+        contractor("name"),
+        contractor("contact"),
+        contractor("phone"),
+        contractor("mail"),
+        contractor("address"));
+  }
+
+  private String contractor(String part) {
+    return values.getProperty("contractor." + part, "");
+  }
+
+  public void setContractor(Party p) {
+    values.setProperty("contractor.name", p.name());
+    values.setProperty("contractor.contact", p.contact());
+    values.setProperty("contractor.phone", p.phone());
+    values.setProperty("contractor.mail", p.mail());
+    put("contractor.address", p.address());
   }
 
   /** A number kept under a name. */

@@ -4,6 +4,7 @@
  * <p>On what is selected: {@link SelectionEdits} (entry: move, turn, remove), {@link Clipboard}
  * with {@link PasteOp}. On one thing: {@link InlayChange}, {@link FormPoints}, {@link Walls}. On
  * several floor areas: {@link FloorsBeside} (which doorway leads where, floors laid so that they
- * meet). {@link NewIds} gives ids that are free, {@link PlainNames} names.
+ * meet). {@link PinnedTo} says which photos a thing has. {@link NewIds} gives ids that are free,
+ * {@link PlainNames} names.
  */
 package slabwright.desk.model.edit;

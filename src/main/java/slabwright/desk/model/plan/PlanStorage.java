@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskSettings;
 import slabwright.project.plan.BackgroundWriter;
@@ -14,6 +15,7 @@ import slabwright.project.plan.JournalWriter;
 import slabwright.project.plan.OpenedPlan;
 import slabwright.project.plan.PlanFiles;
 import slabwright.project.plan.PlanLocation;
+import slabwright.site.JobDetails;
 import slabwright.site.Site;
 import slabwright.site.edit.History;
 import slabwright.units.Message;
@@ -31,7 +33,13 @@ public final class PlanStorage {
   private final PlanFiles files;
   private final BackgroundWriter writer;
   private final JournalWriter journal;
-  private Optional<String> stamp = Optional.empty();
+
+  /**
+   * What is known to lie in the open plan's file; the writer's thread sets it too, so that a second
+   * saving on the heels of a first knows it. Each opening has its own.
+   */
+  private AtomicReference<Optional<String>> stamp = none();
+
   private Runnable askElsewhere = () -> {};
   private Optional<PlanLocation> last = Optional.empty();
 
@@ -54,14 +62,21 @@ public final class PlanStorage {
     askElsewhere = ask;
   }
 
-  /** Begins a plan that has no file yet. */
+  /** Begins a plan that has no file yet, of the contractor whose papers these were last. */
   public void begin(String name, UnitSystem units) {
-    begin(Site.empty(name, units), files.fresh(LocalDateTime.now(ZoneId.systemDefault())));
+    JobDetails job = JobDetails.NONE.withContractor(settings.contractor());
+    begin(
+        Site.empty(name, units).withJob(job),
+        files.fresh(LocalDateTime.now(ZoneId.systemDefault())));
+  }
+
+  private static AtomicReference<Optional<String>> none() {
+    return new AtomicReference<>(Optional.empty());
   }
 
   private void begin(Site site, PlanLocation at) {
     last = Optional.of(at);
-    stamp = Optional.empty();
+    stamp = none();
     desk.open(site, Optional.empty());
   }
 
@@ -90,7 +105,7 @@ public final class PlanStorage {
   public void open(Path file, OpenedPlan opened) {
     History past = History.of(opened.saved());
     last = Optional.of(PlanLocation.file(file));
-    stamp = opened.stamp();
+    stamp = new AtomicReference<>(opened.stamp());
     desk.open(
         opened
             .recovered()
@@ -127,10 +142,10 @@ public final class PlanStorage {
   /** Saves to the plan's file soon; false when it has none yet. */
   public boolean save() {
     Optional<Path> file = desk.file();
-    if (file.isPresent() && stamp.isPresent()) {
+    AtomicReference<Optional<String>> known = stamp;
+    if (file.isPresent() && known.get().isPresent()) {
       Path to = file.get();
-      String known = stamp.get();
-      write(to, site -> PlanFiles.saveOver(site, to, known));
+      write(to, site -> PlanFiles.saveOver(site, to, known.get().orElseThrow()));
     } else {
       file.ifPresent(this::saveAs);
     }
@@ -165,9 +180,17 @@ public final class PlanStorage {
             desk.history().position(),
             desk.opening(),
             location().orElseGet(() -> PlanLocation.file(file)));
+    AtomicReference<Optional<String>> known = stamp;
+    boolean there = desk.file().filter(file::equals).isPresent();
     writer.write(
         file,
-        () -> work.of(asked.site()),
+        () -> {
+          PlanFiles.Saving saving = work.of(asked.site());
+          if (there && saving == PlanFiles.Saving.SAVED) {
+            known.set(Optional.of(PlanFiles.stamp(asked.site())));
+          }
+          return saving;
+        },
         saving -> saved(asked, saving),
         why ->
             desk.ask(
@@ -212,7 +235,9 @@ public final class PlanStorage {
     }
     PlanLocation now = PlanLocation.file(asked.file());
     last = Optional.of(now);
-    stamp = Optional.of(PlanFiles.stamp(asked.site()));
+    if (!desk.file().equals(Optional.of(asked.file()))) {
+      stamp = new AtomicReference<>(Optional.of(PlanFiles.stamp(asked.site())));
+    }
     desk.savedTo(asked.file(), asked.position(), asked.site());
     boolean edited = !desk.history().isSaved();
     if (edited) {
@@ -235,7 +260,7 @@ public final class PlanStorage {
         History.of(desk.site())
             .push(Message.of("desk.model.plan-storage.their-plan"), theirs.saved())
             .markSaved();
-    stamp = theirs.stamp();
+    stamp = new AtomicReference<>(theirs.stamp());
     desk.open(both, Optional.of(file));
   }
 

@@ -22,10 +22,15 @@ import slabwright.units.Message;
  * their place. The paper of a picture that nothing is painted before stays bare.
  *
  * <p>Known limits: how large a picture is drawn, which its doubt follows from, is told by its own
- * size, the transforms and the pages round it, not by copies of it.
+ * size, the transforms and the pages round it and round its copies, not by the width and height of
+ * a copied symbol.
  */
 public final class EmbeddedPictures {
   private static final int MOST = 50;
+
+  /** Copies of copies are followed so far. */
+  private static final int DEEPEST_COPY = 3;
+
   private static final Set<String> PAINTED =
       Set.of(
           "path",
@@ -56,6 +61,9 @@ public final class EmbeddedPictures {
   private int count;
   private double doubt;
 
+  /** The largest scale at which something is copied, by its id. */
+  private final Map<String, Double> copies = new HashMap<>();
+
   private EmbeddedPictures(WarningCollector notes) {
     this.notes = notes;
   }
@@ -68,6 +76,9 @@ public final class EmbeddedPictures {
    */
   public static double trace(SvgElement root, WarningCollector notes) {
     EmbeddedPictures all = new EmbeddedPictures(notes);
+    for (int depth = 0; depth < DEEPEST_COPY; depth++) {
+      all.copies(root, pageScale(root));
+    }
     all.visit(root, pageScale(root), false);
     if (all.leftOut && !all.drawn && !all.others) {
       throw new RefusedArtworkException(Reason.PICTURE, Message.of("inlay.svg11-rewriter.picture"));
@@ -75,8 +86,25 @@ public final class EmbeddedPictures {
     return all.doubt;
   }
 
-  private void visit(SvgElement outer, double scale, boolean kept) {
+  /** Once for copies, then for copies in what is copied. */
+  private void copies(SvgElement outer, double scale) {
     for (SvgElement child : outer.elements()) {
+      double drawn = copied(child, scale) * scaling(child);
+      String link = child.get("xlink:href");
+      if (child.is("use") && link.startsWith("#")) {
+        copies.merge(link.substring(1), drawn, Math::max);
+      }
+      copies(child, drawn * (child.is("svg") ? pageScale(child) : 1));
+    }
+  }
+
+  private double copied(SvgElement e, double inPlace) {
+    return Math.max(inPlace, copies.getOrDefault(e.get("id"), 0.0));
+  }
+
+  private void visit(SvgElement outer, double inPlace, boolean kept) {
+    for (SvgElement child : outer.elements()) {
+      double scale = copied(child, inPlace);
       if (child.is("image")) {
         picture(outer, child, scale * scaling(child));
       } else {

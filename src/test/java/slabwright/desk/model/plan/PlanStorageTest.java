@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -210,6 +211,24 @@ class PlanStorageTest {
     assertThat(mine.storage.save()).isTrue();
     mine.close();
     assertThat(saved()).isEqualTo("Last");
+    assertThat(mine.desk.history().isSaved()).isTrue();
+  }
+
+  @Test
+  void a_plan_saved_again_before_the_first_saving_was_told_is_nobody_elses_work()
+      throws InterruptedException {
+    List<Runnable> untold = new ArrayList<>();
+    mine.rename("Once");
+    assertThat(mine.storage.save()).isTrue();
+    while (!saved().equals("Once")) {
+      untold.add(home.take());
+    }
+    mine.rename("Twice");
+    assertThat(mine.storage.save()).isTrue();
+    untold.forEach(Runnable::run);
+    settle(mine);
+    assertThat(mine.desk.choices()).isEmpty();
+    assertThat(saved()).isEqualTo("Twice");
     assertThat(mine.desk.history().isSaved()).isTrue();
   }
 }

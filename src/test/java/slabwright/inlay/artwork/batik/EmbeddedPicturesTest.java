@@ -85,6 +85,19 @@ class EmbeddedPicturesTest {
   }
 
   @Test
+  void a_copy_that_is_drawn_larger_has_the_larger_doubt() throws IOException {
+    String image = " href='" + disc(false, "png") + "'/>";
+    double plain = read("<image width='200' height='200'" + image).doubtMm().orElseThrow();
+    String kept = "<defs><g id='g'><image id='i' width='50' height='50'" + image + "</g></defs>";
+    assertThat(read(kept + "<use href='#i' transform='scale(4)'/>").doubtMm().orElseThrow())
+        .isCloseTo(plain, within(0.02 * plain));
+    String twice =
+        "<defs><g id='h' transform='scale(2)'><use href='#g' transform='scale(2)'/></g></defs>";
+    assertThat(read(kept + twice + "<use href='#h'/>").doubtMm().orElseThrow())
+        .isCloseTo(plain, within(0.02 * plain));
+  }
+
+  @Test
   void it_lies_where_transforms_and_its_own_box_put_it() throws IOException {
     String image =
         "<g transform='translate(200 0) scale(2)'><image x='10' y='20' width='80' height='40'"
