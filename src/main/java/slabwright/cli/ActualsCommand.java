@@ -11,11 +11,11 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slabwright.project.RefusedInput;
 import slabwright.store.AtomicFile;
+import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.WorkPlan;
@@ -58,7 +58,8 @@ final class ActualsCommand implements Callable<Integer> {
   public Integer call() throws RefusedInput, IOException {
     List<WriteBack.Actual> measured = measured();
     if (measured.isEmpty()) {
-      throw new ParameterException(spec.commandLine(), words.say("cli.actuals.nothing-measured"));
+      throw new UsageFaults.WrongUse(
+          spec.commandLine(), Message.of("cli.actuals.nothing-measured"));
     }
     WorkPlan work = PlanLoader.compute(PlanLoader.read(plan), plan).work();
     Path folder = plan.toAbsolutePath().getParent();

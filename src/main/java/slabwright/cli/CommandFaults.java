@@ -25,6 +25,11 @@ record CommandFaults(PrintWriter err, Words words) {
     }
     if (thrown instanceof FileSystemException f) {
       String file = String.valueOf(f.getFile());
+      if (hasReason(f)) {
+        String why = file + ": " + f.getReason();
+        err.println(words.say("cli.slabwright.disk-fault", why));
+        return ExitCode.REFUSED;
+      }
       err.println(words.say("cli.slabwright.file-unusable", file, words.say(why(f))));
       return ExitCode.REFUSED;
     }
@@ -41,6 +46,15 @@ record CommandFaults(PrintWriter err, Words words) {
     return ExitCode.OWN_FAULT;
   }
 
+  /** Whether the system says itself what is wrong, as of a full disk. */
+  private static boolean hasReason(FileSystemException f) {
+    boolean known =
+        f instanceof NoSuchFileException
+            || f instanceof FileAlreadyExistsException
+            || f instanceof AccessDeniedException;
+    return !known && f.getReason() != null && !f.getReason().isEmpty();
+  }
+
   private static Message why(FileSystemException f) {
     if (f instanceof NoSuchFileException) {
       return Message.of("cli.slabwright.is-not-there");
@@ -48,13 +62,7 @@ record CommandFaults(PrintWriter err, Words words) {
     if (f instanceof FileAlreadyExistsException) {
       return Message.of("cli.slabwright.is-a-file");
     }
-    if (f instanceof AccessDeniedException) {
-      return Message.of("cli.slabwright.not-allowed");
-    }
-    String reason = f.getReason() == null ? "" : f.getReason();
-    return reason.isEmpty()
-        ? Message.of("cli.slabwright.not-allowed")
-        : Message.of("cli.slabwright.reason", reason);
+    return Message.of("cli.slabwright.not-allowed");
   }
 
   /** The sentence with its place in the file, where the sentence does not say it already. */

@@ -37,6 +37,18 @@ record UsageFaults(Words words) implements IParameterExceptionHandler {
     }
   }
 
+  /** What a command finds wrong with how it was asked. */
+  static final class WrongUse extends ParameterException {
+    private static final long serialVersionUID = 1;
+
+    private final transient Message why;
+
+    WrongUse(CommandLine line, Message why) {
+      super(line, why.key());
+      this.why = why;
+    }
+  }
+
   /** Has a command line say it, and read values so that each can be said. */
   static void sayFor(CommandLine line, Words words) {
     line.registerConverter(Length.class, UsageFaults::length);
@@ -99,6 +111,9 @@ record UsageFaults(Words words) implements IParameterExceptionHandler {
   }
 
   private static Message message(ParameterException e) {
+    if (e instanceof WrongUse ours) {
+      return ours.why;
+    }
     if (e instanceof MissingParameterException missing) {
       return Message.of(
           "cli.usage.missing",

@@ -4,7 +4,6 @@ import java.util.Optional;
 import slabwright.desk.canvas.SlabView;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskSettings;
-import slabwright.desk.model.edit.Arranging;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.model.scene.ExpectedLook;

@@ -22,7 +22,6 @@ import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.model.plan.PlanStorage;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.model.plan.ShopBookEditor;
-import slabwright.desk.model.plan.TapeWalkJournal;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.model.scene.ExpectedLook;
 import slabwright.desk.model.scene.Pictures;

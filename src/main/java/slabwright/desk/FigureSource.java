@@ -1,7 +1,7 @@
 package slabwright.desk;
 
 import slabwright.desk.model.Stage;
-import slabwright.desk.model.compute.TallyItem;
+import slabwright.desk.shell.TallyItem;
 
 /**
  * Where a figure of the tally comes from.

@@ -12,7 +12,6 @@ import slabwright.desk.model.compute.Proofs;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.compute.SelectedAreaRoutes;
 import slabwright.desk.model.plan.TapedRooms;
-import slabwright.desk.model.scene.PlacedInlayInks;
 import slabwright.drawing.Ink;
 import slabwright.figures.PrepInks;
 import slabwright.figures.ProofFaultInks;

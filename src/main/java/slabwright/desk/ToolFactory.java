@@ -2,7 +2,6 @@ package slabwright.desk;
 
 import java.util.function.Function;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.plan.TapeWalkJournal;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.tool.CornerTool;
 import slabwright.desk.tool.DoorwayTool;

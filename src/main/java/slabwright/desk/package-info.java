@@ -7,8 +7,10 @@
  * {@link UnderlayActions} (with {@link UnderlayRectification}, {@link PlacedUnderlay}, {@link
  * PdfPages}) and {@link SheetExports}, which {@link DeskCommands} gives to menus and keys. {@link
  * PlanScreen} shows an open site: {@link CardSets} says which cards a stage shows, {@link
- * StageInks} what it lays over the plan ({@link PhotoSigns} too), {@link ToolFactory} makes the
- * tools, {@link SlabAccess} and {@link CurrentPlanLookup} lead to what lies where, {@link
+ * StageInks} what it lays over the plan ({@link PlacedInlayInks}, {@link PhotoSigns}), {@link
+ * Tally} its figures, {@link PlanQuestions} what nobody has answered, {@link Arranging} puts in
+ * line, {@link ToolFactory} makes the tools, {@link TapeWalkJournal} keeps an unfinished walk,
+ * {@link SlabAccess} and {@link CurrentPlanLookup} lead to what lies where, {@link
  * FigureSource} to where a figure comes from; {@link SlabKeys} and {@link FileDrops} listen.
  *
  * <p>{@link SystemServices} is what tests replace: files chosen ({@link Chooser}, {@link

@@ -10,9 +10,13 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slabwright.units.Message;
+import slabwright.words.Words;
 import slabwright.work.book.BookSamples;
 
 class ActualsCommandTest {
+  private static final Words WORDS = Words.english();
+
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
 
@@ -34,23 +38,35 @@ class ActualsCommandTest {
     return SlabwrightCommand.run(new PrintWriter(out), new PrintWriter(err), args);
   }
 
+  private Path file() {
+    return folder.resolve("shop.book").toAbsolutePath();
+  }
+
   private String book() throws IOException {
-    return Files.readString(folder.resolve("shop.book"));
+    return Files.readString(file());
+  }
+
+  /** The sentence of a change up to its new value. */
+  private static String changed(String key, String name, String old) {
+    String said = WORDS.say("work.write-back.of", key, name, old, "NEW");
+    return said.substring(0, said.indexOf("NEW"));
   }
 
   @Test
   void old_and_new_are_shown_and_nothing_is_written_unasked() throws IOException {
     assertThat(run("--used", "topcoat=2 gal")).as(err.toString()).isZero();
     assertThat(out.toString())
-        .contains("coverage of topcoat: 500 ft2/gal → ")
-        .contains("Nothing is written");
+        .contains(changed("coverage", "topcoat", "500 ft2/gal"))
+        .contains(WORDS.say("cli.actuals.not-written", file().toString()));
     assertThat(book()).isEqualTo(BookSamples.text().text());
   }
 
   @Test
   void when_asked_the_new_value_is_written_and_all_comments_stay() throws IOException {
     assertThat(run("--machine", "metal 120=5 h", "--write")).as(err.toString()).isZero();
-    assertThat(out.toString()).contains("machine rate of metal 120: 300 ft2/h → ");
+    assertThat(out.toString())
+        .contains(changed("machine rate", "metal 120", "300 ft2/h"))
+        .contains(WORDS.say("cli.actuals.written", file().toString()));
     assertThat(book()).isNotEqualTo(BookSamples.text().text()).contains("# for one person");
   }
 
@@ -71,12 +87,14 @@ class ActualsCommandTest {
             SlabwrightCommand.run(
                 new PrintWriter(out), new PrintWriter(err), "job", plan, "--out", to))
         .isZero();
-    assertThat(err.toString()).containsPattern("Shop book, line \\d+: \"hats\" is not known");
+    Message hats = Message.of("work.book-section.is-not-known-in-and", "hats", "crew");
+    assertThat(err.toString().lines().map(l -> l.replaceFirst("\\d+", "7")))
+        .contains(WORDS.say("cli.job.book-fault", Message.of("work.book-fault.line", 7, hats)));
   }
 
   @Test
   void without_a_measure_the_command_says_what_it_wants() {
     assertThat(run()).isEqualTo(2);
-    assertThat(err.toString()).contains("--used");
+    assertThat(err.toString()).contains(WORDS.say("cli.actuals.nothing-measured"));
   }
 }

@@ -16,9 +16,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slabwright.words.Words;
 
 class JobCommandTest {
   private static final String PLAN = "sample-plans/bike-workshop.site.json";
+
+  /** Stands for what is not compared. */
+  private static final String END = "§";
 
   private final StringWriter err = new StringWriter();
 
@@ -187,22 +191,27 @@ class JobCommandTest {
     return Files.writeString(plan, site.toString());
   }
 
+  private static String upTo(String sentence) {
+    return sentence.substring(0, sentence.indexOf(END));
+  }
+
+  private static String leftOut() {
+    return upTo(Words.english().say("project.usable-areas.left-out", "Annexe", END, END));
+  }
+
   @Test
   void an_area_whose_graphic_is_broken_is_left_out_and_said_and_the_others_are_made()
       throws IOException {
     Path to = folder.resolve("out");
     assertThat(run("job", planWithBrokenGraphic(false).toString(), "--out", to.toString()))
         .isEqualTo(3);
-    assertThat(err.toString())
-        .contains("Annexe is in none of these papers")
-        .contains("do no work there while these papers are in use")
-        .contains("broken.svg");
+    assertThat(err.toString()).contains(leftOut()).contains("broken.svg");
     assertThat(files(to)).contains("sheets.pdf", "work.json");
     assertThat(Files.readString(to.resolve("takeoff.csv")))
         .contains("Workshop,net floor")
         .doesNotContain("Annexe");
     assertThat(Files.readString(to.resolve("index.html")))
-        .contains("NOT IN THESE PAPERS, SO NO WORK THERE: Annexe.");
+        .contains(Words.english().say("project.usable-areas.note", "Annexe"));
   }
 
   @Test
@@ -210,7 +219,8 @@ class JobCommandTest {
     Path to = folder.resolve("out");
     assertThat(run("job", planWithBrokenGraphic(true).toString(), "--out", to.toString()))
         .isEqualTo(3);
-    assertThat(err.toString()).contains("No floor is left to make papers of.");
+    assertThat(err.toString())
+        .startsWith(upTo(Words.english().say("project.usable-areas.none", END)));
     assertThat(to).doesNotExist();
   }
 }

@@ -89,6 +89,12 @@ class UsageFaultsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"actuals"})
+  void a_command_says_in_its_own_words_what_it_lacks(String command) {
+    saysInBothLanguages(Message.of("cli.actuals.nothing-measured"), command, PLAN);
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"--json=maybe"})
   void a_value_for_an_option_that_takes_none_is_said(String option) {
     saysInBothLanguages(Message.of("cli.usage.value", "--json"), "tally", PLAN, option);

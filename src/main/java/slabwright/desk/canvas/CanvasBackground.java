@@ -2,7 +2,6 @@ package slabwright.desk.canvas;
 
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
-import slabwright.desk.model.input.GridPitch;
 import slabwright.desk.model.input.Viewport;
 import slabwright.shape.Vec;
 import slabwright.units.UnitSystem;

@@ -7,7 +7,6 @@ import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.scene.FloorPicture;
-import slabwright.desk.model.scene.NameInks;
 import slabwright.drawing.Dimension;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;

@@ -4,7 +4,6 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
-import slabwright.desk.model.input.GridPitch;
 import slabwright.desk.model.input.Viewport;
 import slabwright.drawing.FontFace;
 import slabwright.drawing.Palette;

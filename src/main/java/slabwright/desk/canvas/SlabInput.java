@@ -8,7 +8,6 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import slabwright.desk.model.input.Snap;
-import slabwright.desk.model.input.Snapper;
 import slabwright.desk.model.scene.FloorPicture;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.tool.ActiveTool;

@@ -11,7 +11,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
-import slabwright.desk.model.plan.OpenQuestion;
+import slabwright.desk.shell.OpenQuestion;
 import slabwright.site.FloorArea;
 
 /** The column of cards: what is picked, then the stage's answers. */

@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import slabwright.desk.model.plan.OpenQuestion;
 import slabwright.words.Words;
 
 /** What is still missing, in one list over the slab; each line leads to its field. */

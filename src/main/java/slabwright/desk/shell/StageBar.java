@@ -8,9 +8,7 @@ import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
-import slabwright.desk.model.plan.OpenQuestion;
 import slabwright.desk.model.plan.Releases;
-import slabwright.desk.model.plan.StageStates;
 
 /** The six stages as stops on a line. Nothing is locked: any stop can be gone to. */
 final class StageBar extends HBox {

@@ -11,7 +11,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import slabwright.desk.model.compute.TallyItem;
 import slabwright.words.Words;
 
 /**

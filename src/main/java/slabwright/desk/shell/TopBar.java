@@ -8,7 +8,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.plan.OpenQuestion;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.tool.ActiveTool;
 

@@ -8,7 +8,6 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.model.input.TypedLength;
 import slabwright.desk.model.input.TypedSpot;
-import slabwright.desk.model.input.TypedWall;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;

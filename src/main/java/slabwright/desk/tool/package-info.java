@@ -5,8 +5,8 @@
  * Touch}, {@link OverlayScale}, {@link PlanLookup} (what lies where), {@link OverlayInks} and
  * {@link Drag}; {@link ActiveTool} holds the one in hand, {@link ToolName} and {@link ToolGroup}
  * are the palette. Rooms: {@link DrawTool} with {@link PolylineDraft} and {@link NewFloorArea},
- * {@link TapeTool} with {@link TapeDimensions}, {@link CornerTool}, {@link DoorwayTool}. Underlay:
- * {@link ScaleTool}, {@link RectifyTool}. Inlays: {@link PlaceTool}. {@link MeasureTool} changes
- * nothing.
+ * {@link TapeTool} with {@link TapeDimensions} and {@link TypedWall}, {@link CornerTool}, {@link
+ * DoorwayTool}. Underlay: {@link ScaleTool}, {@link RectifyTool}. Inlays: {@link PlaceTool}. {@link
+ * MeasureTool} changes nothing.
  */
 package slabwright.desk.tool;

@@ -7,7 +7,6 @@ import javafx.scene.layout.VBox;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.edit.SlabChange;
 import slabwright.desk.shell.Controls;
 import slabwright.site.MoistureReading;
 import slabwright.site.MoistureReading.Test;

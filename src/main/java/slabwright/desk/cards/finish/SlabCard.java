@@ -7,7 +7,6 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.NumberRange;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.edit.SlabChange;
 import slabwright.desk.model.input.LengthUse;
 import slabwright.site.AirSpace;
 import slabwright.site.FloorArea;

@@ -12,7 +12,6 @@ import slabwright.desk.cards.PlaceNavigator;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.plan.Releases;
-import slabwright.desk.model.scene.DoorwayDatum;
 import slabwright.desk.shell.Controls;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.InlayPlan;

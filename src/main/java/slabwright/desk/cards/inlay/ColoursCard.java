@@ -10,7 +10,6 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SelectedAreaResults;
-import slabwright.desk.model.edit.ColourUse;
 import slabwright.desk.model.input.LengthUse;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.DyeNames;

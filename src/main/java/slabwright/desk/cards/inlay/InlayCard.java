@@ -8,7 +8,6 @@ import slabwright.desk.cards.NumberRange;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.edit.InlayChange;
 import slabwright.desk.model.input.LengthUse;
-import slabwright.desk.model.scene.DoorwayDatum;
 import slabwright.desk.shell.Controls;
 import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;

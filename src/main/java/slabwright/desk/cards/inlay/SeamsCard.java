@@ -9,7 +9,6 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SeamCosts;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.input.LengthUse;
-import slabwright.desk.model.input.NudgeStep;
 import slabwright.desk.model.scene.SeamGrip;
 import slabwright.desk.shell.Controls;
 import slabwright.site.HandSeams;

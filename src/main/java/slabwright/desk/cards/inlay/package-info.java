@@ -3,8 +3,9 @@
  *
  * <p>{@link SelectedInlay} (entry: which inlay the cards speak of). {@link GraphicCard}, {@link
  * InlayCard}, {@link TraceCard} (a graphic that was a picture), {@link OnFloorCard}; {@link
- * StencilCard} with {@link OversprayFields}, {@link ColoursCard} with {@link BaseLook}, {@link
- * ChecksCard} with {@link InlayFindings}, {@link PanelsCard}, {@link SeamsCard}; {@link CutCard}
- * and {@link ProofCard}.
+ * StencilCard} with {@link OversprayFields}, {@link StencilSpecChange} and {@link FilmSpecChange},
+ * {@link ColoursCard} with {@link BaseLook} and {@link ColourUse}, {@link ChecksCard} with {@link
+ * InlayFindings} and {@link DoorwayDatum}, {@link PanelsCard}, {@link SeamsCard} in a {@link
+ * NudgeStep}; {@link CutCard} and {@link ProofCard}.
  */
 package slabwright.desk.cards.inlay;

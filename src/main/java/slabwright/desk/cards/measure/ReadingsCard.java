@@ -14,7 +14,6 @@ import slabwright.desk.cards.FindingRow;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.input.LengthUse;
 import slabwright.desk.model.input.TypedLength;
-import slabwright.desk.model.input.TypedTurn;
 import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.shell.Controls;
 import slabwright.shape.Vec;

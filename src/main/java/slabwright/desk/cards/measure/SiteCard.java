@@ -2,8 +2,8 @@ package slabwright.desk.cards.measure;
 
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
+import slabwright.desk.cards.TypedDateTime;
 import slabwright.desk.model.DeskContext;
-import slabwright.desk.model.input.TypedDateTime;
 import slabwright.site.edit.SiteEdit;
 
 /** What is printed at the head of every sheet, and when work begins. */

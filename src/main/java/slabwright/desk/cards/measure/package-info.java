@@ -3,6 +3,6 @@
  *
  * <p>{@link AreaCard} (entry: the floor area), then what is selected in it: {@link WallCard},
  * {@link CornerCard}, {@link DoorwayCard}; {@link UnderlayCard} and {@link TapeCard} with {@link
- * ReadingsCard} where the room comes from; {@link SiteCard} for the job.
+ * ReadingsCard} and {@link TypedTurn} where the room comes from; {@link SiteCard} for the job.
  */
 package slabwright.desk.cards.measure;

@@ -24,7 +24,7 @@ import slabwright.site.OutlineShape;
  * Works out the picture of a floor area. What did not change is kept from one picture to the next.
  * Used by one thread at a time.
  */
-final class FloorPictureMaker implements Function<FloorArea, FloorPicture> {
+public final class FloorPictureMaker implements Function<FloorArea, FloorPicture> {
   /** How far arcs on the screen may stray, mm. */
   public static final double TOLERANCE = 1;
 

@@ -1,10 +1,11 @@
-package slabwright.desk.model.input;
+package slabwright.desk.canvas;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import slabwright.desk.model.input.Snap;
 import slabwright.shape.Line;
 import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;

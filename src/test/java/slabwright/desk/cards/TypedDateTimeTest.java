@@ -1,4 +1,4 @@
-package slabwright.desk.model.input;
+package slabwright.desk.cards;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package slabwright.desk.model.input;
+package slabwright.desk.cards.measure;
 
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -7,7 +7,7 @@ import slabwright.units.Message;
 import slabwright.units.Result;
 
 /** A turn as it is typed: {@code l} or {@code left}, {@code r 45}, {@code 30° right}, {@code s}. */
-public final class TypedTurn {
+final class TypedTurn {
   private static final Pattern LETTER_FIRST =
       Pattern.compile("([lrs])[a-z]*\\s*(\\d+(?:\\.\\d+)?)?\\s*°?");
 

@@ -1,9 +1,9 @@
-package slabwright.desk.model.input;
+package slabwright.desk.canvas;
 
 import slabwright.units.UnitSystem;
 
 /** Round lengths that suit a scale: for the lines on the table, the scale bar and snapping. */
-public final class GridPitch {
+final class GridPitch {
   private static final double[] FEET = {
     25.4 / 8, 25.4 / 4, 25.4 / 2, 25.4, 76.2, 152.4, 304.8, 1524, 3048, 15240, 30480, 152400
   };

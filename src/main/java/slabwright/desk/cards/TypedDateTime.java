@@ -1,4 +1,4 @@
-package slabwright.desk.model.input;
+package slabwright.desk.cards;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;

@@ -1,4 +1,4 @@
-package slabwright.desk.model.plan;
+package slabwright.desk.shell;
 
 import java.util.Optional;
 import slabwright.desk.model.PlanItem;

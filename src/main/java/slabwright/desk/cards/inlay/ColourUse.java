@@ -1,4 +1,4 @@
-package slabwright.desk.model.edit;
+package slabwright.desk.cards.inlay;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -12,7 +12,7 @@ import slabwright.site.ColourChoice.Use;
 import slabwright.site.StencilSpec;
 
 /** What happens with each colour of a graphic: dye, leave or ignore. */
-public final class ColourUse {
+final class ColourUse {
   private ColourUse() {}
 
   /** Every colour seen in the graphic or spoken of in the settings. */

@@ -1,4 +1,4 @@
-package slabwright.desk.model.input;
+package slabwright.desk.cards.inlay;
 
 import slabwright.units.UnitSystem;
 

@@ -1,4 +1,4 @@
-package slabwright.desk.model.edit;
+package slabwright.desk.cards.inlay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package slabwright.desk.model.plan;
+package slabwright.desk;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,7 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
-import slabwright.desk.model.plan.OpenQuestion.Holds;
+import slabwright.desk.shell.OpenQuestion;
+import slabwright.desk.shell.OpenQuestion.Holds;
 import slabwright.project.SiteResult;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
@@ -24,7 +25,7 @@ import slabwright.work.InlayTakeoff;
 import slabwright.work.stop.JobStop;
 
 /** Every open question of the whole plan, in the order of what it holds up. */
-public final class PlanQuestions {
+final class PlanQuestions {
   /** Each channel of a near-white is at least this; dye darkens a slab and never lightens it. */
   private static final int NEAR_WHITE = 0xe0;
 

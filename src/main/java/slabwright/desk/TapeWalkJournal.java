@@ -1,4 +1,4 @@
-package slabwright.desk.model.plan;
+package slabwright.desk;
 
 import java.nio.file.Path;
 import java.util.Optional;
@@ -11,7 +11,7 @@ import slabwright.tape.TapeWalk;
 import slabwright.units.Result;
 
 /** Keeps an unfinished walk on disk, wall by wall, so that a crash loses none of it. */
-public final class TapeWalkJournal {
+final class TapeWalkJournal {
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final BackgroundWriter writer;

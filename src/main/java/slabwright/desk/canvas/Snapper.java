@@ -1,9 +1,10 @@
-package slabwright.desk.model.input;
+package slabwright.desk.canvas;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.input.Snap;
 import slabwright.shape.Line;
 import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
@@ -15,7 +16,7 @@ import slabwright.shape.Vec;
  * @param edges chains to hold on to
  * @param grid pitch in mm; 0 for none
  */
-public record Snapper(List<Vec> corners, List<Line> edges, double grid) {
+record Snapper(List<Vec> corners, List<Line> edges, double grid) {
   public static final Snapper NONE = new Snapper(List.of(), List.of(), 0);
 
   public Snapper {

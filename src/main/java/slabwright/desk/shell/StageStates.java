@@ -1,12 +1,13 @@
-package slabwright.desk.model.plan;
+package slabwright.desk.shell;
 
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.plan.Releases;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
 
 /** How far each stage of a floor area has come, by what the plan holds. */
-public final class StageStates {
+final class StageStates {
   private StageStates() {}
 
   public static Stage.State of(Stage stage, Site site, Selection focus, Releases releases) {

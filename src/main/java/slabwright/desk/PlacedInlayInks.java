@@ -1,9 +1,10 @@
-package slabwright.desk.model.scene;
+package slabwright.desk;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.scene.SeamGrip;
 import slabwright.drawing.Colour;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
@@ -27,7 +28,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 
 /** The inks of inlays on the floor. */
-public final class PlacedInlayInks {
+final class PlacedInlayInks {
   /** Concrete under a graphic, where the table is dark. */
   private static final Colour PALE = Colour.hex("d9d6cf");
 

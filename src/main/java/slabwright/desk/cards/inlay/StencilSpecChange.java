@@ -1,4 +1,4 @@
-package slabwright.desk.model.edit;
+package slabwright.desk.cards.inlay;
 
 import java.util.List;
 import slabwright.site.ColourChoice;
@@ -7,7 +7,7 @@ import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 
 /** Stencil settings with one thing changed. */
-public final class StencilSpecChange {
+final class StencilSpecChange {
   private StencilSpecChange() {}
 
   public static StencilSpec roll(StencilSpec s, Length v) {

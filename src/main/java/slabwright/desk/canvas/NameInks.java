@@ -1,10 +1,12 @@
-package slabwright.desk.model.scene;
+package slabwright.desk.canvas;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.scene.FloorPicture;
+import slabwright.desk.model.scene.PlanItemShape;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
@@ -25,7 +27,7 @@ import slabwright.site.Mark;
  * The names of marks and doorways, each on a plate clear of the others; one that finds no room at
  * the scale is left out until one looks closer. Frame: the site's; kept for one scale.
  */
-public final class NameInks {
+final class NameInks {
   private static final TextStyle WORDS = TextStyle.bold(2.5);
   private static final TextStyle DOOR = TextStyle.bold(2.6).in(Palette.RED);
   private static final int MOST = 60;

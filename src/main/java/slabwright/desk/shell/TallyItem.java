@@ -1,4 +1,4 @@
-package slabwright.desk.model.compute;
+package slabwright.desk.shell;
 
 import slabwright.units.Message;
 
@@ -15,7 +15,7 @@ public record TallyItem(Message what, String value, Emphasis tone, boolean isTru
   }
 
   /** The same while it is of the plan a moment ago, unless it holds now. */
-  TallyItem trueIf(boolean now) {
+  public TallyItem trueIf(boolean now) {
     return new TallyItem(what, value, tone, now || tone == Emphasis.UNKNOWN);
   }
 

@@ -1,4 +1,4 @@
-package slabwright.desk.model.input;
+package slabwright.desk.tool;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import slabwright.desk.model.input.TypedLength;
 import slabwright.units.Length;
 import slabwright.units.Result;
 
@@ -14,7 +15,7 @@ import slabwright.units.Result;
  * s} straight on, {@code r30} or {@code l 45°} an angle. A number apart from the letter and without
  * a degree sign is the length.
  */
-public record TypedWall(OptionalDouble turn, Length length) {
+record TypedWall(OptionalDouble turn, Length length) {
   private static final Pattern TURN =
       Pattern.compile("^\\s*([rls])(?:(\\d+(?:\\.\\d+)?)°?|\\s+(\\d+(?:\\.\\d+)?)°)?\\s+(.*)$");
 

@@ -1,4 +1,4 @@
-package slabwright.desk.model.edit;
+package slabwright.desk.cards.finish;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +9,7 @@ import slabwright.site.Slab;
 import slabwright.units.Length;
 
 /** What is known of a slab with one thing changed. */
-public final class SlabChange {
+final class SlabChange {
   private SlabChange() {}
 
   /** The numbers of a slab that may be unknown. */

@@ -1,4 +1,4 @@
-package slabwright.desk.model.edit;
+package slabwright.desk.cards.inlay;
 
 import java.util.Optional;
 import slabwright.site.Overspray;
@@ -6,7 +6,7 @@ import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 
 /** Settings of the film and the spray with one thing changed. */
-public final class FilmSpecChange {
+final class FilmSpecChange {
   private FilmSpecChange() {}
 
   public static StencilSpec usable(StencilSpec s, Optional<Length> v) {

@@ -1,9 +1,12 @@
-package slabwright.desk.model.compute;
+package slabwright.desk;
 
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.compute.SiteComputation;
+import slabwright.desk.shell.TallyItem;
 import slabwright.floor.FloorFigures;
 import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.InlayPlan;
@@ -17,7 +20,7 @@ import slabwright.work.air.AirScreening;
 import slabwright.work.handover.Cost;
 
 /** The figures that never leave, from whatever has been worked out. */
-public final class Tally {
+final class Tally {
   private final UnitSystem units;
   private final Words words;
 

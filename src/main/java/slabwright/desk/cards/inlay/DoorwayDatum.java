@@ -1,9 +1,10 @@
-package slabwright.desk.model.scene;
+package slabwright.desk.cards.inlay;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.edit.SelectionEdits;
+import slabwright.desk.model.scene.FloorPictureMaker;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
@@ -19,7 +20,7 @@ import slabwright.site.Spot;
  * @param along the wall's direction, length 1
  * @param in onto the floor, length 1
  */
-public record DoorwayDatum(Doorway doorway, Vec jamb, Vec along, Vec in) {
+record DoorwayDatum(Doorway doorway, Vec jamb, Vec along, Vec in) {
   /** The nearest way in, or the nearest doorway where there is no way in. */
   public static Optional<DoorwayDatum> nearest(FloorArea area, Vec to) {
     OutlineShape shape = OutlineShape.of(area.outline(), FloorPictureMaker.TOLERANCE);

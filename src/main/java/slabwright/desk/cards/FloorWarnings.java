@@ -1,4 +1,4 @@
-package slabwright.desk.model.compute;
+package slabwright.desk.cards;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +25,7 @@ import slabwright.units.Message;
  * What a floor person would point at: things that stand in one another, and a graphic over what
  * takes no dye well.
  */
-public final class FloorWarnings {
+final class FloorWarnings {
   /** Flattening of curved forms, mm. */
   private static final double TOLERANCE = 1;
 

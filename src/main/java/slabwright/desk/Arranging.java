@@ -1,4 +1,4 @@
-package slabwright.desk.model.edit;
+package slabwright.desk;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,7 +11,7 @@ import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 
 /** How far each of several things goes, mm, to stand in line or with the same gaps. */
-public final class Arranging {
+final class Arranging {
   /** What is brought into line; sides as seen on the plan. */
   public enum Line {
     LEFT_SIDES,
