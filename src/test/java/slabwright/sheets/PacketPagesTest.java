@@ -59,7 +59,7 @@ class PacketPagesTest {
   @Test
   void the_fire_packet_is_one_plan_of_all_floors_one_form_and_then_lists() {
     List<PrintedPage> pages = packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages();
-    assertThat(words(pages.get(0))).contains("Reading hall", "Terrace", "M1", "E");
+    assertThat(words(pages.get(0))).contains("Reading hall", "Terrace", "M1", "FE");
     assertThat(pages.get(1).title()).isEqualTo("Form for the permit and the door");
     assertThat(words(pages.get(1))).contains("Stop numbers", "Fire authority", "Fire department");
     assertThat(pages.get(2).title()).isEqualTo("Check lists");

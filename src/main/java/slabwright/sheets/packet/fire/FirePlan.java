@@ -140,7 +140,9 @@ final class FirePlan {
     Vec middle = ends.get(0).towards(ends.get(1), 0.5);
     double mm = 1 / sketch.view().scale();
     Vec beside = ends.get(0).plus(in.times(4.5 * mm)).minus(along.times(3 * mm));
-    sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), "E", 5.03);
+    // Not E: a wall may have that letter.
+    String sign = context.say("sheets.fire-plan.extinguisher-sign");
+    sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), sign, 6.1);
     String words =
         context.say("sheets.fire-plan.way-out", d.name(), context.length(d.width().mm()));
     Vec out = sketch.view().onPaper(middle.plus(in.times(-5 * mm)));
@@ -212,7 +214,10 @@ final class FirePlan {
     }
     air.path().ifPresent(p -> entries.add(KeyBlock.line(WAY, sweepWords(p, several))));
     entries.add(KeyBlock.ringed("M1", context.say("sheets.fire-plan.meter")));
-    entries.add(KeyBlock.ringed("E", context.say("sheets.fire-plan.extinguisher")));
+    entries.add(
+        KeyBlock.ringed(
+            context.say("sheets.fire-plan.extinguisher-sign"),
+            context.say("sheets.fire-plan.extinguisher")));
     for (MarkType type : SHOWN) {
       if (shown().stream().anyMatch(m -> m.kind().type() == type)) {
         entries.add(KeyBlock.sign(MarkStyles.sign(type), MarkStyles.colour(type), meaning(type)));
