@@ -35,6 +35,8 @@ import slabwright.desk.cards.inlay.StencilCard;
 import slabwright.desk.cards.inlay.TraceCard;
 import slabwright.desk.cards.mark.MarkCard;
 import slabwright.desk.cards.mark.MarksCard;
+import slabwright.desk.cards.mark.PhotosCard;
+import slabwright.desk.cards.mark.RepeatCard;
 import slabwright.desk.cards.measure.AreaCard;
 import slabwright.desk.cards.measure.CornerCard;
 import slabwright.desk.cards.measure.DoorwayCard;
@@ -62,17 +64,19 @@ final class CardSets {
    *
    * @param graphic asks for a graphic and places it
    * @param proof asks for a drawing that came back
+   * @param photo asks for a photo of what is picked
    */
   record CardActions(
       Runnable graphic,
       Supplier<Optional<Path>> proof,
       UnderlayCard.Actions picture,
-      SheetExports exports) {}
+      SheetExports exports,
+      Runnable photo) {}
 
   CardSets(DeskModel s, PlaceNavigator places, CardActions doors) {
     DeskContext bench = s.bench();
-    sets.put(Stage.MEASURE, measure(s, places, doors.picture()));
-    sets.put(Stage.MARK, mark(s, places));
+    sets.put(Stage.MEASURE, measure(s, places, doors));
+    sets.put(Stage.MARK, mark(s, places, doors.photo()));
     sets.put(Stage.PREP, prep(s, places));
     sets.put(Stage.INLAY, inlay(s, places, doors));
     sets.put(Stage.FINISH, finish(s, places));
@@ -86,8 +90,7 @@ final class CardSets {
             new ReleaseCard(bench, s.releases())));
   }
 
-  private static List<Card> measure(
-      DeskModel s, PlaceNavigator places, UnderlayCard.Actions picture) {
+  private static List<Card> measure(DeskModel s, PlaceNavigator places, CardActions doors) {
     DeskContext bench = s.bench();
     return List.of(
         noFloor(bench),
@@ -95,8 +98,9 @@ final class CardSets {
         new WallCard(bench),
         new DoorwayCard(bench),
         new MarkCard(bench),
+        new PhotosCard(bench, s.keeper()::plan, doors.photo()),
         new AreaCard(bench, s.pictures()),
-        new UnderlayCard(bench, picture),
+        new UnderlayCard(bench, doors.picture()),
         new TapeCard(bench, s.rooms(), places),
         new ReadingsCard(bench, s.rooms()),
         new SiteCard(bench),
@@ -125,10 +129,12 @@ final class CardSets {
     return new LookHereCard(s.bench(), s.answers(), places).dimmedUnless(s.answers()::isTakenOff);
   }
 
-  private static List<Card> mark(DeskModel s, PlaceNavigator places) {
+  private static List<Card> mark(DeskModel s, PlaceNavigator places, Runnable photo) {
     DeskContext bench = s.bench();
     return List.of(
         new MarkCard(bench),
+        new PhotosCard(bench, s.keeper()::plan, photo),
+        new RepeatCard(bench),
         look(s, places),
         new HintCard(
             bench,

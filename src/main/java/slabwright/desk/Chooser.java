@@ -20,6 +20,12 @@ interface Chooser {
   /** A picture or a PDF page to trace over. */
   Optional<Path> picture();
 
+  /** A photo of a place, PNG or JPEG. */
+  Optional<Path> photo();
+
+  /** Where to save a PDF. */
+  Optional<Path> pdfToSave(String name);
+
   /** The drawing that the sign shop sent back, SVG or PDF. */
   Optional<Path> proof();
 

@@ -192,6 +192,13 @@ final class DeskCommands {
     return new Command(id, said, "", () -> edit.lineUp(line));
   }
 
+  /** Photos of places. */
+  void fillPhotos(Runnable photo) {
+    all.submenu(
+        words.say("desk.shell.main-menu-button.edit"),
+        new Command("photo", words.say("desk.app.command.photo"), "Shortcut+Shift+P", photo));
+  }
+
   /** All keys, to be searched. */
   void fillKeys(Runnable keys) {
     all.group(new Command("keys", words.say("desk.app.command.keys"), "F1", keys));

@@ -2,8 +2,10 @@ package slabwright.desk;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.geometry.Point2D;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -17,6 +19,7 @@ import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.DeskSettings;
+import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.compute.Tally;
@@ -83,7 +86,8 @@ final class DeskController implements SlabAccess {
                 underlays));
     edits = new EditActions(bench, parts.pictures(), shown, inlays);
     plans = new PlanActions(parts, new SamplePlans(places.data()), asks, tools, this, underlays);
-    drops = new FileDrops(desk, bench.focus(), plans, inlays);
+    PhotoActions photos = new PhotoActions(parts, asks);
+    drops = new FileDrops(desk, bench.focus(), plans, inlays, photos, this::itemAt);
     DeskCommands menu = new DeskCommands(commands, bench.words());
     menu.fill(desk, this::undo, plans, edits, this, window.look());
     SheetExports exports = new SheetExports(parts, asks, outside.printing());
@@ -91,6 +95,7 @@ final class DeskController implements SlabAccess {
     menu.fillLook(parts.look());
     menu.fillTouch(settings, window.roomy(), this::refreshSoon);
     menu.fillArranging(edits);
+    menu.fillPhotos(photos::choose);
     menu.fillLanguage(window.language());
     keyList = new KeyList(commands, bench.words(), this::keysBack);
     menu.fillKeys(keyList::turn);
@@ -99,7 +104,7 @@ final class DeskController implements SlabAccess {
         new CardSets(
             parts,
             workroom.slab()::showPlace,
-            new CardSets.CardActions(inlays::choose, asks::proof, plans, exports));
+            new CardSets.CardActions(inlays::choose, asks::proof, plans, exports, photos::choose));
     workroom.setPages(
         new PageView(parts.pages(), bench.words()), new PageList(parts.pages(), bench.words()));
     workroom.setCards(new CardColumn(bench, sets::of));
@@ -111,6 +116,15 @@ final class DeskController implements SlabAccess {
     parts.proofs().changed().subscribe(() -> workroom.bring("proof-verdict"));
     parts.subscribe(this::refreshSoon);
     tools.changed().subscribe(this::refreshSoon);
+  }
+
+  private Optional<PlanItem> itemAt(double sceneX, double sceneY) {
+    Point2D at = slab().sceneToLocal(sceneX, sceneY);
+    return parts
+        .pictures()
+        .picture()
+        .filter(p -> slab().isVisible() && slab().contains(at))
+        .flatMap(p -> p.at(slab().viewport().toSite(at.getX(), at.getY()), slab().reach()));
   }
 
   private PlanScreen makeWorkroom(Consumer<Path> folders) {

@@ -27,6 +27,7 @@ import slabwright.desk.model.plan.TapedRooms;
 import slabwright.desk.model.scene.ExpectedLook;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.project.AreaCache;
+import slabwright.project.plan.BackgroundWriter;
 import slabwright.units.Message;
 import slabwright.words.Words;
 
@@ -47,7 +48,8 @@ record DeskModel(
     Releases releases,
     BackgroundTasks errands,
     Proofs proofs,
-    ProgressMonitor waiting)
+    ProgressMonitor waiting,
+    BackgroundWriter writer)
     implements AutoCloseable {
   /**
    * A desk with nothing open.
@@ -61,14 +63,16 @@ record DeskModel(
     Selection focus = new Selection(desk);
     DeskContext bench = new DeskContext(desk, focus, settings, words);
     Pictures pictures = new Pictures(desk, focus, home);
-    PlanStorage keeper = new PlanStorage(desk, settings, data, home);
+    BackgroundWriter writer = new BackgroundWriter("plan-files", home);
+    PlanStorage keeper = new PlanStorage(desk, settings, data, writer);
     AreaCache areas = new AreaCache();
     SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, areas, home);
     SiteComputation job = new SiteComputation(desk, keeper::plan, areas, home);
     SheetPages pages = new SheetPages(bench, job, keeper::plan, home);
     BackgroundTasks errands = new BackgroundTasks(desk, home);
     ShopBookEditor book =
-        new ShopBookEditor(desk, keeper::plan, Path.of(System.getProperty("user.home", ".")));
+        new ShopBookEditor(
+            desk, keeper::plan, Path.of(System.getProperty("user.home", ".")), writer);
     DeskModel parts =
         new DeskModel(
             bench,
@@ -78,15 +82,16 @@ record DeskModel(
             new SelectedAreaRoutes(desk, focus, answers, home),
             new SeamCosts(desk, focus, answers, home),
             new ExpectedLook(desk, answers, book::text, home),
-            new TapedRooms(desk, keeper::plan),
-            new TapeWalkJournal(desk, keeper::plan),
+            new TapedRooms(desk, keeper::plan, writer),
+            new TapeWalkJournal(desk, keeper::plan, writer),
             job,
             book,
             pages,
             new Releases(desk, keeper::plan, errands),
             errands,
             new Proofs(desk, answers, errands),
-            new ProgressMonitor(home));
+            new ProgressMonitor(home),
+            writer);
     parts.watch();
     parts.releases.changed().subscribe(answers::recompute);
     parts.releases.changed().subscribe(job::recompute);
@@ -163,7 +168,11 @@ record DeskModel(
 
   /** Whether everything shown has been worked out. */
   public boolean isUpToDate() {
-    return pictures.isUpToDate() && answers.isUpToDate() && seams.isUpToDate() && !errands.isBusy();
+    return pictures.isUpToDate()
+        && answers.isUpToDate()
+        && seams.isUpToDate()
+        && !errands.isBusy()
+        && !writer.isBusy();
   }
 
   /** Whether the whole job and its pages have been worked out too. */
@@ -178,7 +187,7 @@ record DeskModel(
   @Override
   public void close() {
     errands.close();
-    keeper.close();
+    writer.close();
     pictures.close();
     answers.close();
     ways.close();

@@ -2,25 +2,44 @@ package slabwright.desk;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.edit.PinnedTo;
 import slabwright.units.Message;
 
 /**
- * Takes files that are dropped on the window, by what they are. A picture or PDF is a graphic at
- * the Inlay stage, and lies under the plan at every other.
+ * Takes files that are dropped on the window, by what they are. A photo on a mark or a corner is
+ * pinned there; any other picture or PDF is a graphic at the Inlay stage, and lies under the plan
+ * at every other.
  */
 final class FileDrops {
   private final Desk desk;
   private final PlanActions plans;
   private final InlayActions inlays;
   private final Selection focus;
+  private final PhotoActions photos;
+  private final Under under;
 
-  FileDrops(Desk desk, Selection focus, PlanActions plans, InlayActions inlays) {
+  /** What lies on the slab under a place of the scene. */
+  interface Under {
+    Optional<PlanItem> at(double sceneX, double sceneY);
+  }
+
+  FileDrops(
+      Desk desk,
+      Selection focus,
+      PlanActions plans,
+      InlayActions inlays,
+      PhotoActions photos,
+      Under under) {
+    this.photos = photos;
+    this.under = under;
     this.focus = focus;
     this.desk = desk;
     this.plans = plans;
@@ -39,9 +58,23 @@ final class FileDrops {
   }
 
   private void dropped(DragEvent e) {
-    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> open(f.toPath()));
+    Optional<PlanItem> on = under.at(e.getSceneX(), e.getSceneY());
+    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> open(f.toPath(), on));
     e.setDropCompleted(true);
     e.consume();
+  }
+
+  /** Opens a file that was let go over a thing on the slab. */
+  void open(Path file, Optional<PlanItem> on) {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    Optional<PlanItem> pinned =
+        on.filter(i -> focus.stage() != Stage.INLAY && PinnedTo.of(i).isPresent());
+    if (name.matches(".*\\.(png|jpe?g)") && pinned.isPresent()) {
+      focus.select(pinned.get());
+      photos.pin(file, pinned.get());
+    } else {
+      open(file);
+    }
   }
 
   void open(Path file) {

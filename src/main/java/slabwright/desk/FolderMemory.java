@@ -52,6 +52,16 @@ final class FolderMemory implements Chooser {
   }
 
   @Override
+  public Optional<Path> photo() {
+    return asked(asks::photo, true);
+  }
+
+  @Override
+  public Optional<Path> pdfToSave(String name) {
+    return asked(() -> asks.pdfToSave(name), true);
+  }
+
+  @Override
   public Optional<Path> proof() {
     return asked(asks::proof, true);
   }

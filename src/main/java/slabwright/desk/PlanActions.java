@@ -1,6 +1,5 @@
 package slabwright.desk;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import slabwright.project.SamplePlans;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.FileName;
 import slabwright.units.Message;
+import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 /** Beginning, opening, saving and putting away of plans, and what concerns a plan as a whole. */
@@ -44,6 +44,7 @@ final class PlanActions implements UnderlayCard.Actions {
     this.tools = tools;
     this.screen = screen;
     this.underlays = underlays;
+    keeper.onAskElsewhere(this::saveAs);
   }
 
   void startByTape() {
@@ -114,13 +115,18 @@ final class PlanActions implements UnderlayCard.Actions {
   }
 
   void openSample() {
-    try {
-      Optional<Path> copy = samples.tramHall();
-      copy.ifPresentOrElse(
-          this::openPlan, () -> desk.refuse(Message.of("desk.app.plan.no-samples")));
-    } catch (IOException e) {
-      desk.refuse(Message.of("desk.app.plan.sample-not-copied", String.valueOf(e.getMessage())));
-    }
+    parts
+        .errands()
+        .run(
+            new BackgroundTasks.BackgroundTask<>(
+                Message.of("desk.app.plan.copying-sample"),
+                why -> Message.of("desk.app.plan.sample-not-copied", why),
+                steps ->
+                    samples
+                        .tramHall()
+                        .map(Result::ok)
+                        .orElseGet(() -> Result.refused(Message.of("desk.app.plan.no-samples"))),
+                this::openPlan));
   }
 
   void choosePlan() {

@@ -21,6 +21,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import slabwright.desk.canvas.DimensionField;
 import slabwright.desk.canvas.PageView;
+import slabwright.desk.canvas.PhotoHover;
 import slabwright.desk.canvas.SlabInput;
 import slabwright.desk.canvas.SlabLayers;
 import slabwright.desk.canvas.SlabView;
@@ -67,6 +68,7 @@ final class PlanScreen extends BorderPane {
   private final NoticeBar notice;
   private final ProgressStrip progress;
   private final VBox messages = new VBox();
+  private final VBox foot = new VBox();
   private CardColumn cards;
   private final TallyBar tally;
   private final SlabKeys keys;
@@ -117,7 +119,8 @@ final class PlanScreen extends BorderPane {
     pad = new NumberPad(bench.desk(), bench.words(), entry::focusField);
     open = new OpenList(bench.words(), this::lead);
     setCenter(slabWith(field, zoom));
-    setBottom(tally);
+    foot.getChildren().setAll(tally);
+    setBottom(foot);
     pane.widthProperty().addListener((o, was, is) -> Platform.runLater(this::panel));
     widthProperty().addListener((o, was, is) -> fit(is.doubleValue()));
     addEventHandler(ActionEvent.ACTION, this::done);
@@ -162,6 +165,21 @@ final class PlanScreen extends BorderPane {
       pane.getChildren().remove(cards);
     }
     clear(over && !folded ? OVER : 0);
+    pad(over);
+  }
+
+  /** The number pad floats where there is room; else it lies below the slab, and covers nothing. */
+  private void pad(boolean narrow) {
+    if (narrow != foot.getChildren().contains(pad)) {
+      pane.getChildren().remove(pad);
+      foot.getChildren().remove(pad);
+      if (narrow) {
+        foot.getChildren().add(0, pad);
+      } else {
+        pane.getChildren().add(pane.getChildren().indexOf(open), pad);
+      }
+      pad.setLying(narrow);
+    }
   }
 
   /** Keeps what lies over the slab clear of so much at its right. */
@@ -267,7 +285,8 @@ final class PlanScreen extends BorderPane {
   }
 
   private StackPane slabWith(DimensionField field, Node zoom) {
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, open, field);
+    PhotoHover photos = new PhotoHover(bench, slab, lookup, layers::plan);
+    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, open, field, photos);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);

@@ -19,6 +19,7 @@ import slabwright.project.export.SavedFiles;
 import slabwright.project.export.SheetExport;
 import slabwright.project.export.SheetRequest;
 import slabwright.project.export.StagedFiles;
+import slabwright.sheets.packet.Packet;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -56,6 +57,31 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
         .ifPresent(
             folder ->
                 write(saving(form), folder, steps -> SheetExport.of(form, order.get(), steps)));
+  }
+
+  /** One packet as a PDF, in a file that the person names. */
+  @Override
+  public void save(Packet packet) {
+    Optional<SheetRequest> order = hasFloor() ? parts.pages().order() : Optional.empty();
+    String name = desk.site().name() + ", " + parts.bench().words().say(packet.word());
+    order
+        .flatMap(o -> chooser.pdfToSave(name.replaceAll("[\\\\/:*?\"<>|]", "-")))
+        .ifPresent(
+            file ->
+                parts
+                    .errands()
+                    .run(
+                        new BackgroundTasks.BackgroundTask<>(
+                            Message.of("desk.app.exports.saving-packet"),
+                            why -> Message.of("desk.app.exports.not-written", file.toString(), why),
+                            steps -> SheetExport.packet(packet, order.get(), file, steps),
+                            this::savedOne)));
+  }
+
+  private void savedOne(Path file) {
+    desk.announce(
+        Message.of("desk.app.exports.saved-one", file.toString()),
+        Optional.ofNullable(file.toAbsolutePath().getParent()));
   }
 
   @Override

@@ -31,10 +31,12 @@ final class StageInks implements SlabLayers {
   private final SelectedAreaRoutes ways;
   private final TapedRooms rooms;
   private final Supplier<Optional<Path>> plan;
+  private final DeskModel parts;
   private Optional<QuickTakeoff> prepOf = Optional.empty();
   private List<Ink> prep = List.of();
 
   StageInks(DeskModel parts) {
+    this.parts = parts;
     plan = parts.keeper()::plan;
     bench = parts.bench();
     answers = parts.answers();
@@ -68,6 +70,12 @@ final class StageInks implements SlabLayers {
 
   @Override
   public List<Ink> overWalls() {
+    List<Ink> inks = new ArrayList<>(ofStage());
+    inks.addAll(PhotoSigns.of(bench, parts.pictures().picture()));
+    return inks;
+  }
+
+  private List<Ink> ofStage() {
     if (bench.focus().stage() == Stage.MEASURE) {
       return bench.focus().area().map(this::taped).orElse(List.of());
     }

@@ -81,6 +81,21 @@ final class WindowChooser implements Chooser {
   }
 
   @Override
+  public Optional<Path> photo() {
+    return open(
+        words.say("desk.app.chooser.choose-a-photo"),
+        new ExtensionFilter(words.say("desk.app.chooser.photos"), "*.jpg", "*.jpeg", "*.png"));
+  }
+
+  @Override
+  public Optional<Path> pdfToSave(String name) {
+    FileChooser c =
+        chooser(words.say("desk.app.chooser.save-the-pdf"), new ExtensionFilter("PDF", "*.pdf"));
+    c.setInitialFileName(name + ".pdf");
+    return Optional.ofNullable(c.showSaveDialog(window)).map(File::toPath);
+  }
+
+  @Override
   public Optional<Path> proof() {
     return open(
         words.say("desk.app.chooser.choose-the-returned-drawing"),

@@ -45,6 +45,11 @@ public final class EncodedPicture {
     return new EncodedPicture(out.toByteArray());
   }
 
+  /** A picture that is encoded already. */
+  public static EncodedPicture ofJpeg(byte[] file) {
+    return new EncodedPicture(file.clone());
+  }
+
   /** The bytes of the file. */
   public byte[] jpeg() {
     return jpeg.clone();

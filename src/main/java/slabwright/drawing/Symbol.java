@@ -41,7 +41,9 @@ public record Symbol(Kind kind, Vec at, double size, double turn, Colour colour,
     /** A step or change of level. */
     LEVEL_CHANGE,
     /** Broken-out concrete. */
-    SPALL
+    SPALL,
+    /** A photo of this place is kept. */
+    CAMERA
   }
 
   public static Symbol of(Kind kind, Vec at, double size, Colour colour) {

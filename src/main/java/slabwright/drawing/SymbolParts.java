@@ -25,6 +25,11 @@ final class SymbolParts {
       case TICK_BOX -> pen.shape(PAPER, -0.9, -0.9, 0.9, -0.9, 0.9, 0.9, -0.9, 0.9);
       case LEVEL_CHANGE -> pen.line(-1, -0.5, 0, -0.5, 0, 0.5, 1, 0.5);
       case SPALL -> spall(pen);
+      case CAMERA ->
+          pen.shape(
+                  PAPER, -1, -0.7, 1, -0.7, 1, 0.45, 0.4, 0.45, 0.25, 0.75, -0.25, 0.75, -0.4, 0.45,
+                  -1, 0.45)
+              .arc(0, -0.12, 0.36, 0, 360);
       case DRAIN, DETECTOR, SPRINKLER, POWER, IGNITION, AIR_OUTLET -> service(pen, s);
     };
   }

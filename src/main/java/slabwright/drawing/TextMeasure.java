@@ -50,6 +50,11 @@ public final class TextMeasure {
     return lines;
   }
 
+  /** The pieces that a line is broken between: words, and numbers with their units. */
+  public static List<String> pieces(String words) {
+    return TextWrap.glued(showable(words).split("[\n ]+", -1));
+  }
+
   /** The words, shortened with an ellipsis when they are wider than {@code width}. */
   public static String fitted(String words, TextStyle style, double width) {
     if (width(words, style) <= width) {

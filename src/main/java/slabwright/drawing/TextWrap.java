@@ -43,7 +43,7 @@ final class TextWrap {
   }
 
   /** The words, a number joined with its fraction and its unit. */
-  private static List<String> glued(String[] words) {
+  static List<String> glued(String[] words) {
     List<String> all = new ArrayList<>();
     for (String word : words) {
       String before = all.isEmpty() ? "" : all.get(all.size() - 1);

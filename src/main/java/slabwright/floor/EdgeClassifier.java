@@ -2,11 +2,15 @@ package slabwright.floor;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import slabwright.shape.Border;
 import slabwright.shape.BorderSource;
+import slabwright.shape.Bounds;
+import slabwright.shape.RingWindow;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
 
@@ -21,8 +25,12 @@ final class EdgeClassifier {
   private final LineMerger<Meeting> transitions = new LineMerger<>();
 
   EdgeClassifier(FloorArrangement plan) {
+    this(plan, plan.borders());
+  }
+
+  private EdgeClassifier(FloorArrangement plan, List<Border<Integer>> borders) {
     this.plan = plan;
-    plan.borders().forEach(this::sort);
+    borders.forEach(this::sort);
   }
 
   private void sort(Border<Integer> border) {
@@ -56,6 +64,20 @@ final class EdgeClassifier {
             .findFirst()
             .orElseThrow();
     return new Key(part.kind(), OptionalInt.of(part.piece()), part.doorway());
+  }
+
+  /** Lengths in mm of the edges inside a window, by class. */
+  static Map<EdgeClass, Double> lengths(FloorArrangement plan, Bounds window) {
+    EdgeClassifier none = new EdgeClassifier(plan, List.of());
+    Map<EdgeClass, Double> lengths = new EnumMap<>(EdgeClass.class);
+    for (Border<Integer> border : plan.borders()) {
+      boolean left = none.isFree(border.left());
+      double length = RingWindow.length(border.from(), border.to(), window);
+      if (length > 0 && left != none.isFree(border.right())) {
+        lengths.merge(none.key(left ? border : border.reversed()).kind, length, Double::sum);
+      }
+    }
+    return lengths;
   }
 
   /** In the order of classes, then pieces of the outline, then as met. */

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import slabwright.shape.ActiveLayers;
 import slabwright.shape.Arrangement;
 import slabwright.shape.Border;
+import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Layer;
 import slabwright.shape.Region;
@@ -41,12 +42,30 @@ public final class FloorArrangement {
   private final Arrangement arrangement;
 
   public FloorArrangement(FloorArea area, double tolerance, BooleanSupplier cancelled) {
+    this(area, new OutlineRing(area, tolerance), m -> true, tolerance, cancelled);
+  }
+
+  /** The floor as it is inside the window; what is read off it elsewhere means nothing. */
+  static FloorArrangement about(
+      Bounds window, FloorArea area, double tolerance, BooleanSupplier cancelled) {
+    OutlineRing outline = new OutlineRing(area, tolerance).about(window);
+    return new FloorArrangement(
+        area, outline, m -> m.form().room().meets(window), tolerance, cancelled);
+  }
+
+  private FloorArrangement(
+      FloorArea area,
+      OutlineRing outline,
+      Predicate<Mark> seen,
+      double tolerance,
+      BooleanSupplier cancelled) {
     this.area = area;
-    outline = new OutlineRing(area, tolerance);
+    this.outline = outline;
     layers.add(new Layer(OUTLINE, List.of(outline.ring()), FillRule.NONZERO));
     for (int i = 0; i < area.marks().size(); i++) {
-      if (owns(area.marks().get(i).kind().type())) {
-        Region form = area.marks().get(i).form().region(tolerance);
+      Mark mark = area.marks().get(i);
+      if (owns(mark.kind().type()) && seen.test(mark)) {
+        Region form = mark.form().region(tolerance);
         if (!form.isEmpty()) {
           forms.put(i, form);
           layers.add(Layer.of(i, form));
@@ -73,7 +92,7 @@ public final class FloorArrangement {
   }
 
   /** Whether marks of the kind own floor; the others only say that something is there. */
-  private static boolean owns(MarkType type) {
+  static boolean owns(MarkType type) {
     return switch (type) {
       case TRENCH, PATCH, RESIDUE, JOINT, CRACK, SPALL, DRAIN_OR_BOX, MASKED_TRIM -> true;
       case ISLAND, BOOTH, COLUMN, TOP_OR_STEP -> true;

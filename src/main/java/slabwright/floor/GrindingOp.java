@@ -58,7 +58,7 @@ public final class GrindingOp {
     for (int i = 0; i < sweeps.size(); i++) {
       Region ground = sweeps.size() == 1 ? machine : read.ground(i);
       MachineReach.Sweep w = sweeps.get(i);
-      reaches.add(new ReachedFloor(w.machine(), w.middle(), ground, w.lost()));
+      reaches.add(new ReachedFloor(w.machine(), w.rolls(), w.middle(), ground, w.lost()));
       Region part = parts.getOrDefault(i, Region.empty());
       shares.add(new MachineShare(sweeps.get(i).machine(), part));
     }
@@ -71,6 +71,12 @@ public final class GrindingOp {
         HandWorkClassifier.classify(read.hand(), narrowest()),
         shares,
         trenches);
+  }
+
+  /** The same inside a window: ways in are those of the whole floor, so is what is reached. */
+  MachineReach reach(Region gross, MachineReach.Access access) {
+    return new MachineReach(
+        plan.area(), gross, plan.floorOf(rules::isDrivable), tolerance, access, cancelled);
   }
 
   /** Reach over the floor that is not stopped. */

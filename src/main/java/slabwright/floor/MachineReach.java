@@ -3,6 +3,7 @@ package slabwright.floor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import slabwright.shape.FillRule;
 import slabwright.shape.Region;
@@ -37,10 +38,32 @@ public final class MachineReach {
   private final Region gross;
   private final Region drivable;
   private final double tolerance;
+  private final Access access;
   private final BooleanSupplier cancelled;
+
+  /** Which of the places where a machine would fit can be driven to. */
+  interface Access {
+    Region reached(Machine machine, Region fits, List<WayIn> waysIn);
+
+    /** The ways in with boxes of a depth in mm; {@code made} works them out. */
+    default List<WayIn> waysIn(double depth, Supplier<List<WayIn>> made) {
+      return made.get();
+    }
+  }
 
   MachineReach(
       FloorArea area, Region gross, Region drivable, double tolerance, BooleanSupplier cancelled) {
+    this(area, gross, drivable, tolerance, (m, fits, in) -> fromWayIn(fits, in), cancelled);
+  }
+
+  MachineReach(
+      FloorArea area,
+      Region gross,
+      Region drivable,
+      double tolerance,
+      Access access,
+      BooleanSupplier cancelled) {
+    this.access = access;
     this.cancelled = cancelled;
     this.area = area;
     this.gross = gross;
@@ -51,13 +74,20 @@ public final class MachineReach {
   /**
    * What one machine sweeps, not yet clipped to the floor.
    *
-   * @param middle where the middle of its body can be while it grinds
+   * @param rolls where the middle of its body can be as it drives
+   * @param middle where it can be while it grinds
    * @param ground what its grinding head passes over
    * @param covered what lies under body and clearance, and two tolerances more: drawn just up to
    *     the wall, its arcs would now end short of it and now fall on it
    * @param lost middles that a disc of its width gets to, and its long body does not
    */
-  record Sweep(Machine machine, Region middle, Region ground, Region covered, List<Region> lost) {}
+  record Sweep(
+      Machine machine,
+      Region rolls,
+      Region middle,
+      Region ground,
+      Region covered,
+      List<Region> lost) {}
 
   /** Two regions a machine, head and body, as {@link GrindingFaces} takes them. */
   static List<Region> swept(List<Sweep> sweeps) {
@@ -72,6 +102,7 @@ public final class MachineReach {
     Region necks = necks(machine, rolls, middle);
     return new Sweep(
         machine,
+        rolls,
         middle,
         head(machine, middle),
         necks.isEmpty() ? covered : covered.unionLarge(covered(necks, half(machine))),
@@ -98,7 +129,8 @@ public final class MachineReach {
     double widest = Math.max(machine.clearance().mm(), machine.passing().mm());
     List<WayIn> waysIn = waysIn(Math.max(machine.body().mm(), length) + 2 * widest);
     Region room = extended(waysIn);
-    Region rolls = fromWayIn(room.offset(FIT - machine.passage() / 2, tolerance), waysIn);
+    Region fits = room.offset(FIT - machine.passage() / 2, tolerance);
+    Region rolls = access.reached(machine, fits, waysIn);
     List<Region> boxes = waysIn.stream().map(WayIn::box).toList();
     return new BodyTurnOp(room, rolls, boxes, cancelled)
         .of(machine.passage(), length + 2 * machine.passing().mm());
@@ -140,6 +172,11 @@ public final class MachineReach {
     return drivable.nearestOnBoundary(place);
   }
 
+  /** How far from a place that it rolls to it may work, mm. */
+  static double hug(Machine machine) {
+    return HUG * Math.max(0, machine.passing().mm() - machine.clearance().mm());
+  }
+
   /** Half the width of what it works in: body and working clearance. */
   public static double half(Machine machine) {
     return machine.body().mm() / 2 + machine.clearance().mm();
@@ -170,7 +207,7 @@ public final class MachineReach {
   }
 
   private List<WayIn> waysIn(double depth) {
-    return WayIn.of(area, gross, depth, tolerance);
+    return access.waysIn(depth, () -> WayIn.of(area, gross, depth, tolerance));
   }
 
   private Region extended(List<WayIn> waysIn) {

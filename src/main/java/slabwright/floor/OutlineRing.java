@@ -3,8 +3,10 @@ package slabwright.floor;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
+import slabwright.shape.RingWindow;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.EdgeClass;
@@ -25,6 +27,18 @@ final class OutlineRing {
     for (int piece = 0; piece < area.outline().size(); piece++) {
       add(area, shape, piece);
     }
+  }
+
+  private OutlineRing(OutlineRing whole, List<Integer> corners) {
+    for (int i : corners) {
+      points.add(whole.points.get(i));
+      parts.add(whole.parts.get(i));
+    }
+  }
+
+  /** The same ring inside the window; beyond it stretches are drawn straight. */
+  OutlineRing about(Bounds window) {
+    return new OutlineRing(this, RingWindow.corners(points, window));
   }
 
   private void add(FloorArea area, OutlineShape shape, int piece) {

@@ -61,13 +61,8 @@ public record QuickTakeoff(
     return tolerance <= FloorTakeoff.TOLERANCE;
   }
 
-  /** Length in mm of all edges. */
-  public double edgeLength() {
-    return Edge.length(edges);
-  }
-
-  /** Length in mm painted by brush or small roller before rolling. */
-  public double cutIn() {
-    return Edge.cutIn(edges, FloorTakeoff.NOT_CUT_IN);
+  /** Its figures. */
+  public FloorFigures figures() {
+    return FloorFigures.of(net, edges, asFound);
   }
 }

@@ -4,7 +4,12 @@
  * mm, the site's frame.
  *
  * <p>{@link FloorTakeoff} (entry), {@link QuickTakeoff} (a rough one while something is dragged).
- * {@link FloorArrangement} is the noding, with {@link OutlineRing}; what is read off it: {@link
+ *
+ * <p>While a mark is moved: {@link FollowedTakeoff} (entry) gives {@link FloorFigures}, exact, from
+ * a {@link LocalTakeoff} of each {@link FloorWindow} the move reaches; whether machines still get
+ * there is known from {@link WindowAccess} and {@link FreeRaster}.
+ *
+ * <p>{@link FloorArrangement} is the noding, with {@link OutlineRing}; what is read off it: {@link
  * Zone}, {@link Obstacle}, {@link EdgeClassifier} giving {@link Edge} and {@link Transition}
  * ({@link LineMerger}), {@link EdgeTally} with {@link FloorCorners} and {@link FreeEnds}, {@link
  * CutIn}, {@link LevelStep}, {@link TrenchWork}.

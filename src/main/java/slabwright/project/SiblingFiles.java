@@ -9,7 +9,9 @@ import slabwright.site.Site;
 import slabwright.site.rules.InlaySpecRules;
 import slabwright.store.AtomicFile;
 
-/** Files that lie beside a plan: graphics and the underlay. Nothing is ever written over. */
+/**
+ * Files that lie beside a plan: graphics, photos and the underlay. Nothing is ever written over.
+ */
 public final class SiblingFiles {
   private SiblingFiles() {}
 
@@ -61,6 +63,8 @@ public final class SiblingFiles {
         .forEach(
             a -> a.inlays().forEach(i -> i.source().picture().ifPresent(p -> names.add(p.file()))));
     site.underlay().ifPresent(u -> names.add(u.file()));
+    site.job().clientPhoto().ifPresent(c -> names.add(c.file()));
+    site.job().photos().forEach(c -> names.add(c.file()));
     for (String name : names) {
       Path target = to.resolve(name);
       if (InlaySpecRules.staysInside(name)

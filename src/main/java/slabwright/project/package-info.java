@@ -7,7 +7,7 @@
  * InlayFileNames} (no two inlays' files alike). {@link ProofRequest} checks what the sign shop sent
  * back. {@link RefusedInput} is one clear sentence for a person. Around a plan: {@link PlanChanges}
  * (what differs between two states), {@link SiblingFiles} (graphics and underlay beside it), {@link
- * SamplePlans}.
+ * PinnedPhotos} (photos of places), {@link SamplePlans}.
  *
  * <p>What is written stands in {@code project.export}; opening and saving a plan, its journal, and
  * what lies beside it in {@code project.plan}.

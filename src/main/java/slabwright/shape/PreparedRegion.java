@@ -16,4 +16,14 @@ public final class PreparedRegion {
   public boolean covers(Region other) {
     return prepared.covers(other.geometry());
   }
+
+  /** Whether all of a line of two points and more lies within it, its boundary included. */
+  public boolean covers(Line line) {
+    return prepared.covers(Jts.line(line));
+  }
+
+  /** Whether the point lies within it or on its boundary. */
+  public boolean covers(Vec p) {
+    return prepared.covers(Jts.point(p));
+  }
 }

@@ -145,6 +145,11 @@ public final class Region {
     return geometry.getArea();
   }
 
+  /** Area in mm² of what lies inside the window. */
+  public double areaIn(Bounds window) {
+    return rings().stream().mapToDouble(r -> RingWindow.area(r, window)).sum();
+  }
+
   /** Length of the whole boundary, holes included, in mm. */
   public double boundaryLength() {
     return geometry.getLength();

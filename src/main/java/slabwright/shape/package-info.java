@@ -8,8 +8,8 @@
  *
  * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link ArrangementFace}, {@link
  * Border} and {@link BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link
- * PreparedRegion}, {@link FillRule}, {@link Offset}, {@link LineClip}. Whether rings are fit for it
- * is told in {@code shape.check}.
+ * PreparedRegion}, {@link RingWindow} (what counts inside a box), {@link FillRule}, {@link Offset},
+ * {@link LineClip}. Whether rings are fit for it is told in {@code shape.check}.
  *
  * <p>Inside: {@link GridChain}, {@link NodedRun}, {@link SegmentSplitter}, {@link Noding}, {@link
  * Renoding} (later passes) and {@link NodedSegments}; {@link ArrangementEdges}, {@link HalfEdges},

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import slabwright.shape.Arcs;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
@@ -13,6 +14,9 @@ import slabwright.units.SortedCopy;
 
 /** The outline of a mark as the person gave it; arcs stay arcs until a tolerance is known. */
 public sealed interface Form {
+  /** No bend of a strip sticks out farther, in its widths. */
+  double MITRE = 4;
+
   /** The area covered, arcs flattened within {@code tolerance} mm; empty for lines and places. */
   Region region(double tolerance);
 
@@ -25,6 +29,12 @@ public sealed interface Form {
    */
   default Map<String, Length> sizes() {
     return Map.of();
+  }
+
+  /** A box that holds all of it, not the smallest: cheap, to tell what lies far away. */
+  default Bounds room() {
+    double sizes = sizes().values().stream().mapToDouble(Length::mm).sum();
+    return Bounds.of(spots().stream().map(Spot::vec).toList()).grown(MITRE * sizes);
   }
 
   /** How many points it needs at least. */
@@ -77,6 +87,12 @@ public sealed interface Form {
         points.addAll(Arcs.arc(c.at().vec(), next, c.rise().mm(), tolerance));
       }
       return Region.of(new Ring(points));
+    }
+
+    @Override
+    public Bounds room() {
+      double rise = corners.stream().mapToDouble(c -> Math.abs(c.rise().mm())).max().orElse(0);
+      return Form.super.room().grown(rise);
     }
 
     @Override

@@ -84,9 +84,12 @@ public final class GraphicFiles {
    * @throws IOException when it can't be read
    */
   public static String hash(Path file) throws IOException {
+    return hash(Files.readAllBytes(file));
+  }
+
+  static String hash(byte[] bytes) {
     try {
-      return HexFormat.of()
-          .formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
     }

@@ -8,9 +8,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabwright.site.Site;
 import slabwright.site.rules.SiteValidator;
 import slabwright.units.Message;
@@ -89,6 +91,25 @@ public final class PlanFile {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * What tells a file's text from any other; empty when there is no file. It looks at the text
+   * alone, as clocks go wrong.
+   *
+   * @throws IOException when it can't be read
+   */
+  public static Optional<String> stamp(Path file) throws IOException {
+    try {
+      return Optional.of(GraphicFiles.hash(file));
+    } catch (NoSuchFileException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The stamp of the file that a site is saved as. */
+  public static String stamp(Site site) {
+    return GraphicFiles.hash(write(site).getBytes(StandardCharsets.UTF_8));
   }
 
   /**

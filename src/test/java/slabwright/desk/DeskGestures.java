@@ -26,6 +26,8 @@ final class DeskGestures {
   private final DeskUnderTest desk;
   private final FxRobot robot = new FxRobot();
   private boolean hasty;
+  private int keys;
+  private int clicks;
 
   DeskGestures(DeskUnderTest desk) {
     this.desk = desk;
@@ -55,12 +57,23 @@ final class DeskGestures {
     return after();
   }
 
-  private void push(KeyCode... keys) {
-    for (KeyCode key : keys) {
+  /** Keys pressed so far, each of a chord for itself. */
+  int keys() {
+    return keys;
+  }
+
+  /** Clicks and drags so far. */
+  int clicks() {
+    return clicks;
+  }
+
+  private void push(KeyCode... pressed) {
+    keys += pressed.length;
+    for (KeyCode key : pressed) {
       base().pressKeyboard(real(key));
     }
-    for (int i = keys.length - 1; i >= 0; i--) {
-      base().releaseKeyboard(real(keys[i]));
+    for (int i = pressed.length - 1; i >= 0; i--) {
+      base().releaseKeyboard(real(pressed[i]));
     }
     DeskUnderTest.handled();
   }
@@ -76,6 +89,7 @@ final class DeskGestures {
 
   /** Characters one after the other, as fast as they are taken. */
   private void write(String text) {
+    keys += text.length();
     Scene scene = desk.stage().getScene();
     for (int i = 0; i < text.length(); i++) {
       String c = text.substring(i, i + 1);
@@ -140,6 +154,7 @@ final class DeskGestures {
   /** Presses on a place of the slab and stays there. */
   void hold(double x, double y) {
     move(screen(x, y));
+    clicks++;
     base().pressMouse(MouseButton.PRIMARY);
   }
 
@@ -156,6 +171,7 @@ final class DeskGestures {
   DeskGestures drag(Vec from, Vec to) throws TimeoutException {
     desk.settle();
     move(screen(from.x(), from.y()));
+    clicks++;
     base().pressMouse(MouseButton.PRIMARY);
     Vec mid = from.towards(to, 0.5);
     move(screen(mid.x(), mid.y()));
@@ -214,6 +230,7 @@ final class DeskGestures {
 
   private void click(Point2D at) {
     move(at);
+    clicks++;
     base().pressMouse(MouseButton.PRIMARY);
     base().releaseMouse(MouseButton.PRIMARY);
     DeskUnderTest.handled();
@@ -279,6 +296,7 @@ final class DeskGestures {
     Point2D a = middle(inView(from));
     Point2D b = middle(inView(to));
     move(a);
+    clicks++;
     base().pressMouse(MouseButton.PRIMARY);
     move(a.midpoint(b));
     move(b.subtract(0, 4));

@@ -92,6 +92,17 @@ class ExportTest {
   }
 
   @Test
+  void one_packet_is_saved_to_the_file_that_was_asked_for() throws TimeoutException, IOException {
+    hands.stage(Stage.SHEETS);
+    desk.settleAll();
+    hands.choose("packet", "Sign shop").click("export-one");
+    desk.settleAll();
+    assertThat(said()).startsWith("Saved as ").endsWith("Sign shop.pdf");
+    assertThat(Files.size(data.resolve("Tram shed, Sign shop.pdf"))).isGreaterThan(2000);
+    assertThat(out()).doesNotExist();
+  }
+
+  @Test
   void what_was_saved_offers_its_folder_and_goes_away_by_itself()
       throws TimeoutException, IOException {
     hands.stage(Stage.SHEETS);

@@ -35,6 +35,16 @@ record FixedChooser(Path data, Path chosen) implements Chooser {
   }
 
   @Override
+  public Optional<Path> photo() {
+    return Optional.of(data.resolve("photo.jpg"));
+  }
+
+  @Override
+  public Optional<Path> pdfToSave(String name) {
+    return Optional.of(data.resolve(name + ".pdf"));
+  }
+
+  @Override
   public Optional<Path> proof() {
     return Optional.of(data.resolve("returned.svg"));
   }

@@ -124,4 +124,17 @@ class HabitsTest extends RoomOnDesk {
     assertThat(said).anyMatch(s -> s.startsWith("not saved, last edit "));
     assertThat(said).anyMatch(s -> s.startsWith("last changed "));
   }
+
+  @Test
+  void what_is_picked_is_repeated_at_a_distance_as_one_step() throws TimeoutException {
+    hands.clickSlab(1000, 1000);
+    hands.fill("repeat-times", "3").fill("repeat-right", "1500 mm").click("repeat-do");
+    assertThat(hands.area().marks()).hasSize(6);
+    assertThat(hands.area().marks().get(5).form().region(0.1).bounds().middle().x())
+        .isEqualTo(5500);
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.area().marks()).hasSize(3);
+    hands.clickSlab(1000, 1000).fill("repeat-right", "0").click("repeat-do");
+    assertThat(notice()).startsWith("Say how far");
+  }
 }

@@ -22,6 +22,7 @@ import slabwright.inlay.InlayPlan;
 import slabwright.site.JobDetails;
 import slabwright.site.job.Party;
 import slabwright.store.PlanFile;
+import slabwright.units.UnitSystem;
 
 /** Whose names stand on the papers, and which page of a client's PDF is laid. */
 class PapersTest {
@@ -58,6 +59,27 @@ class PapersTest {
       assertThat(hands.site().job()).isEqualTo(job);
       hands.press(KeyCode.SHORTCUT, KeyCode.S);
       assertThat(PlanFile.read(plan).orThrow().job()).isEqualTo(job);
+    }
+  }
+
+  @Test
+  void a_new_plan_begins_with_the_contractor_of_the_last_and_no_client()
+      throws TimeoutException, IOException {
+    Path plan = TestSites.shed(data);
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()))) {
+      DeskGestures hands = new DeskGestures(desk);
+      hands.fill("contractor-name", "Level Floors").fill("client-name", "Shed Society");
+    }
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskUnderTest.on(
+          () -> {
+            desk.room().parts().keeper().begin("next", UnitSystem.METRIC);
+            return null;
+          });
+      desk.settle();
+      JobDetails job = new DeskGestures(desk).site().job();
+      assertThat(job.contractor().name()).isEqualTo("Level Floors");
+      assertThat(job.client()).isEqualTo(Party.UNKNOWN);
     }
   }
 

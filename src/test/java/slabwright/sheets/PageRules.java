@@ -130,7 +130,7 @@ final class PageRules {
     return faults;
   }
 
-  private static boolean isIn(Fill f, Vec p) {
+  static boolean isIn(Fill f, Vec p) {
     boolean in = false;
     for (Ring ring : f.rings()) {
       List<Vec> points = ring.points();

@@ -116,7 +116,7 @@ class PagesTest {
           .contains(
               "Tram Hall Library",
               "Sheets, page " + (i + 1) + " of " + pages.size(),
-              "draft, 25 Nov 2026 · A4");
+              "draft, 25\u00a0Nov\u00a02026 · A4");
     }
   }
 

@@ -7,6 +7,7 @@ import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.scene.FloorPicture;
+import slabwright.desk.model.scene.NameInks;
 import slabwright.drawing.Dimension;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
@@ -28,8 +29,9 @@ final class LiveDimensions {
    * A dimension that can be clicked.
    *
    * @param box of its words, pixels
+   * @param line of the dimension, pixels
    */
-  record Target(int wall, Bounds box, String words) {}
+  record Target(int wall, Bounds box, String words, Line line) {}
 
   private final List<Target> targets = new ArrayList<>();
 
@@ -52,10 +54,30 @@ final class LiveDimensions {
         double out = side * (AWAY + off.get(i));
         TextStyle style = held ? WORDS.in(Palette.BLUE) : WORDS;
         inks.add(new Dimension(a, b, out, words, style));
-        targets.add(new Target(i, box(v, a, b, out, words), words));
+        targets.add(new Target(i, box(v, a, b, out, words), words, line(v, a, b, out)));
       }
     }
     return inks;
+  }
+
+  private static Line line(Viewport v, Vec a, Vec b, double out) {
+    Vec p = v.toScreen(a);
+    Vec q = v.toScreen(b);
+    Vec along = q.minus(p).unit();
+    Vec away = new Vec(along.y(), -along.x()).times(out * FxPainter.SCREEN);
+    return Line.of(p.plus(away), q.plus(away));
+  }
+
+  /** What names keep clear of, mm on the site: the words of dimensions, and their lines. */
+  NameInks.Taken taken(Viewport v) {
+    List<Bounds> boxes = new ArrayList<>();
+    List<Line> lines = new ArrayList<>();
+    for (Target t : targets) {
+      Bounds b = t.box();
+      boxes.add(Bounds.of(List.of(v.toSite(b.minX(), b.minY()), v.toSite(b.maxX(), b.maxY()))));
+      lines.add(new Line(t.line().points().stream().map(p -> v.toSite(p.x(), p.y())).toList()));
+    }
+    return new NameInks.Taken(boxes, lines);
   }
 
   private static Bounds box(Viewport v, Vec a, Vec b, double out, String words) {

@@ -315,10 +315,18 @@ public final class SlabView extends Region {
   }
 
   private List<Ink> words(FloorPicture p) {
-    List<Ink> inks =
-        new ArrayList<>(names.of(p, FxPainter.SCREEN / viewport.scale(), layers.namesMarks()));
-    if (bench.focus().stage() != Stage.SHEETS && !tools.name().drawsRooms()) {
-      inks.addAll(dimensions.inks(p, viewport, units(), bench.focus()));
+    List<Ink> inks = new ArrayList<>();
+    boolean measured = bench.focus().stage() != Stage.SHEETS && !tools.name().drawsRooms();
+    List<Ink> lengths = measured ? dimensions.inks(p, viewport, units(), bench.focus()) : List.of();
+    inks.addAll(
+        names.of(
+            p,
+            FxPainter.SCREEN / viewport.scale(),
+            layers.namesMarks(),
+            lengths.size(),
+            () -> measured ? dimensions.taken(viewport) : NameInks.Taken.NOTHING));
+    if (measured) {
+      inks.addAll(lengths);
       if (layers.namesCorners()) {
         inks.addAll(CornerLetters.of(p, FxPainter.SCREEN / viewport.scale()));
       }

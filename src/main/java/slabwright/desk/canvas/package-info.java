@@ -6,6 +6,7 @@
  * {@link FxPainter} in a {@link Tone}, most of them through {@link InkCache}; {@link SnapInks},
  * {@link CornerLetters} and {@link ScreenScaleBar} above. {@link SlabInput} turns the pointer into
  * touches, a {@link LongPress} into a menu; {@link LiveDimensions} with {@link DimensionField} are
- * sizes typed while drawing. {@link PageView} shows a printed page.
+ * sizes typed while drawing. {@link PageView} shows a printed page. {@link PhotoHover} shows the
+ * photos of a place.
  */
 package slabwright.desk.canvas;

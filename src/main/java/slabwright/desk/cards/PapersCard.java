@@ -107,6 +107,7 @@ public final class PapersCard extends Card {
 
   private void setContractor(Party to) {
     push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
+    bench.settings().setContractor(to);
   }
 
   private void setClient(Party to) {

@@ -1,6 +1,7 @@
 package slabwright.desk.model;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import slabwright.site.Site;
 import slabwright.site.edit.Edit;
@@ -23,6 +24,7 @@ public final class Desk {
   private Optional<Refusal> refusal = Optional.empty();
   private Optional<Message> news = Optional.empty();
   private Optional<Path> newsFolder = Optional.empty();
+  private List<Choice> choices = List.of();
   private boolean open;
   private int opening;
 
@@ -158,6 +160,7 @@ public final class Desk {
   /** Says why something can't be, and where. */
   public void refuse(Refusal why) {
     refusal = Optional.of(why);
+    choices = List.of();
     news = Optional.empty();
     changed.fire();
   }
@@ -168,6 +171,26 @@ public final class Desk {
       news = Optional.empty();
       changed.fire();
     }
+  }
+
+  /**
+   * One of the things that can be done about a refusal.
+   *
+   * @param words of its button
+   */
+  public record Choice(Message words, Runnable take) {}
+
+  /** Says why something can't be, and what the person may do instead. */
+  public void ask(Message why, List<Choice> instead) {
+    choices = List.copyOf(instead);
+    refusal = Optional.of(Refusal.of(why));
+    news = Optional.empty();
+    changed.fire();
+  }
+
+  /** What may be done about the refusal; often nothing is offered. */
+  public List<Choice> choices() {
+    return refusal.isPresent() ? choices : List.of();
   }
 
   /** Puts what was said away. */
@@ -185,10 +208,11 @@ public final class Desk {
     set(history.redo(), history.canRedo());
   }
 
-  /** Records that what is now open lies in the file. */
-  public void savedTo(Path path) {
+  /** Records that a state of what is open lies in the file. */
+  public void savedTo(Path path, int position, Site site) {
     file = Optional.of(path);
-    set(history.markSaved(), false);
+    history = history.markSaved(position, site);
+    changed.fire();
   }
 
   private void set(History next, boolean moved) {

@@ -9,10 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
+import slabwright.project.plan.BackgroundWriter;
+import slabwright.site.job.Party;
 
 /**
  * What the desk remembers between sessions: look, window, folded cards, recent plans. Losing it
@@ -22,19 +20,8 @@ import java.util.concurrent.atomic.AtomicReference;
 public final class DeskSettings implements AutoCloseable {
   private static final int MOST_RECENT = 8;
 
-  /** How long closing waits for what is still to be written, s. */
-  private static final long LAST = 5;
-
   private final Path file;
-  private final AtomicReference<Optional<Properties>> next =
-      new AtomicReference<>(Optional.empty());
-  private final ExecutorService writer =
-      Executors.newSingleThreadExecutor(
-          r -> {
-            Thread t = new Thread(r, "settings");
-            t.setDaemon(true);
-            return t;
-          });
+  private final BackgroundWriter writer = new BackgroundWriter("settings", Runnable::run);
   private final Properties values = new Properties();
 
   public DeskSettings(Path file) {
@@ -92,6 +79,28 @@ public final class DeskSettings implements AutoCloseable {
     put("language", tag);
   }
 
+  /** Whose papers these are: a new plan begins with it. */
+  public Party contractor() {
+    return new Party(
+        contractor("name"),
+        contractor("contact"),
+        contractor("phone"),
+        contractor("mail"),
+        contractor("address"));
+  }
+
+  private String contractor(String part) {
+    return values.getProperty("contractor." + part, "");
+  }
+
+  public void setContractor(Party p) {
+    values.setProperty("contractor.name", p.name());
+    values.setProperty("contractor.contact", p.contact());
+    values.setProperty("contractor.phone", p.phone());
+    values.setProperty("contractor.mail", p.mail());
+    put("contractor.address", p.address());
+  }
+
   /** A number kept under a name. */
   public double number(String name, double otherwise) {
     try {
@@ -145,34 +154,21 @@ public final class DeskSettings implements AutoCloseable {
   private void write() {
     Properties now = new Properties();
     now.putAll(values);
-    next.set(Optional.of(now));
-    if (!writer.isShutdown()) {
-      writer.execute(() -> next.getAndSet(Optional.empty()).ifPresent(this::store));
-    }
+    // Settings are a comfort; work goes on where they can't be written.
+    writer.write(file, () -> store(now), n -> {}, why -> {});
   }
 
-  private void store(Properties now) {
-    try {
-      Files.createDirectories(file.toAbsolutePath().getParent());
-      try (Writer out = Files.newBufferedWriter(file)) {
-        now.store(out, null);
-      }
-    } catch (IOException e) {
-      // Settings are a comfort; work goes on without them.
-      values.setProperty("unwritten", "true");
+  private Properties store(Properties now) throws IOException {
+    Files.createDirectories(file.toAbsolutePath().getParent());
+    try (Writer out = Files.newBufferedWriter(file)) {
+      now.store(out, null);
     }
+    return now;
   }
 
   /** Waits until the last state is on disk. */
   @Override
   public void close() {
-    writer.shutdown();
-    try {
-      if (!writer.awaitTermination(LAST, TimeUnit.SECONDS)) {
-        writer.shutdownNow();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    writer.close();
   }
 }

@@ -1,6 +1,7 @@
 package slabwright.desk.shell;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.animation.Animation;
@@ -11,6 +12,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.Desk;
@@ -35,8 +37,10 @@ public final class NoticeBar extends HBox {
   private final Words words;
   private final Button place;
   private final Button folder;
+  private final VBox choices = new VBox();
   private final PauseTransition lasting = new PauseTransition(LASTS);
   private Optional<Message> told = Optional.empty();
+  private List<Desk.Choice> offered = List.of();
 
   /**
    * A bar over the slab.
@@ -69,7 +73,9 @@ public final class NoticeBar extends HBox {
             () -> desk.announcedFolder().ifPresent(folders));
     folder.setId("open-folder");
     folder.setMinWidth(Region.USE_PREF_SIZE);
-    getChildren().addAll(sign, sentence, Controls.spring(), folder, place, away);
+    choices.setId("notice-choices");
+    choices.setMinWidth(Region.USE_PREF_SIZE);
+    getChildren().addAll(sign, sentence, Controls.spring(), folder, choices, place, away);
     lasting.setOnFinished(e -> fade());
     hoverProperty().addListener((o, was, is) -> last());
   }
@@ -93,6 +99,28 @@ public final class NoticeBar extends HBox {
     return lasting;
   }
 
+  /** A button for each, one under the other. */
+  private void offer(List<Desk.Choice> all) {
+    if (!offered.equals(all)) {
+      offered = all;
+      choices.getChildren().setAll(all.stream().map(c -> choice(c)).toList());
+    }
+    Controls.show(choices, !all.isEmpty());
+  }
+
+  private Button choice(Desk.Choice c) {
+    Button button =
+        Controls.button(
+            words.say(c.words()),
+            "link",
+            () -> {
+              desk.clearRefusal();
+              c.take().run();
+            });
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    return button;
+  }
+
   private void goThere() {
     desk.refusal().flatMap(Refusal::where).map(p -> new Vec(p.x(), p.y())).ifPresent(show);
   }
@@ -106,6 +134,7 @@ public final class NoticeBar extends HBox {
     pseudoClassStateChanged(PseudoClass.getPseudoClass("fine"), !fault);
     sign.setText(fault ? "✕" : "✓");
     Controls.style(sign, fault ? "sign-cant" : "sign-fine");
+    offer(desk.choices());
     Controls.show(folder, !fault && desk.announcedFolder().isPresent());
     if (!told.equals(desk.announcement())) {
       told = desk.announcement();

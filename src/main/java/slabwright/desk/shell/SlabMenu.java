@@ -13,7 +13,16 @@ import slabwright.words.Words;
 /** What can be done at a place of the slab: on a right-click, or when the thumb rests there. */
 public final class SlabMenu {
   private static final List<String> OF_PICKED =
-      List.of("cut", "copy", "duplicate", "remove", "later", "earlier", "turn-left", "turn-right");
+      List.of(
+          "cut",
+          "copy",
+          "duplicate",
+          "remove",
+          "later",
+          "earlier",
+          "turn-left",
+          "turn-right",
+          "photo");
   private static final List<String> OF_PLAN =
       List.of("undo", "redo", "paste", "all", "fit", "fit-site");
 

@@ -142,6 +142,7 @@ public final class StartScreen extends StackPane {
             Controls.label(entry.name(), "resume-name"),
             Controls.label(entry.what(), "resume-folder"),
             Controls.label(entry.when(), "resume-folder"));
+    b.setId((rescued ? "left-" : "recent-") + resume.getChildren().size());
     b.setGraphic(lines);
     b.setMaxWidth(Double.MAX_VALUE);
     b.setAlignment(Pos.CENTER_LEFT);

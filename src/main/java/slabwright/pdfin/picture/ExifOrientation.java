@@ -1,8 +1,7 @@
 package slabwright.pdfin.picture;
 
 import java.awt.image.BufferedImage;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
+import java.util.OptionalInt;
 
 /**
  * How a camera was held, as it notes in a JPEG (Exif tag 0x0112, values 1 to 8): how pixels must be
@@ -19,7 +18,6 @@ public enum ExifOrientation {
   QUARTER_LEFT(8);
 
   private static final int ORIENTATION = 0x0112;
-  private static final long EXIF = 0x457869660000L;
 
   private final int value;
 
@@ -27,49 +25,13 @@ public enum ExifOrientation {
     this.value = value;
   }
 
-  /**
-   * What the file notes; as is for anything that is not a JPEG with such a note. Segments stand in
-   * any order, several may carry the Exif marker (XMP does), and fill bytes may part them (ITU-T
-   * T.81, B.1.1.2).
-   */
+  /** What the file notes; as is for anything that is not a JPEG with such a note. */
   public static ExifOrientation of(byte[] file) {
-    ByteBuffer in = ByteBuffer.wrap(file);
-    if (file.length < 4 || in.getShort() != (short) 0xFFD8) {
-      return AS_IS;
-    }
-    while (in.remaining() >= 4) {
-      int marker = Short.toUnsignedInt(in.getShort());
-      if (marker == 0xFFFF) {
-        in.position(in.position() - 1);
-        continue;
-      }
-      int length = Short.toUnsignedInt(in.getShort()) - 2;
-      if (marker < 0xFFC0 || marker == 0xFFDA || length < 0 || length > in.remaining()) {
-        return AS_IS;
-      }
-      if (marker == 0xFFE1 && length > 14 && in.getLong(in.position()) >>> 16 == EXIF) {
-        return noted(in.slice(in.position(), length));
-      }
-      in.position(in.position() + length);
-    }
-    return AS_IS;
-  }
-
-  private static ExifOrientation noted(ByteBuffer exif) {
-    ByteBuffer tiff = exif.slice(6, exif.limit() - 6);
-    tiff.order(tiff.getShort(0) == 0x4949 ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
-    int at = tiff.getInt(4);
-    if (at < 8 || at > tiff.limit() - 2) {
-      return AS_IS;
-    }
-    int entries = Short.toUnsignedInt(tiff.getShort(at));
-    for (int k = 0; k < entries && at + 2 + 12 * (k + 1) <= tiff.limit(); k++) {
-      int entry = at + 2 + 12 * k;
-      if (Short.toUnsignedInt(tiff.getShort(entry)) == ORIENTATION) {
-        return valued(Short.toUnsignedInt(tiff.getShort(entry + 8)));
-      }
-    }
-    return AS_IS;
+    return ExifBlock.of(file)
+        .map(b -> b.number(ORIENTATION))
+        .filter(OptionalInt::isPresent)
+        .map(v -> valued(v.getAsInt()))
+        .orElse(AS_IS);
   }
 
   private static ExifOrientation valued(int value) {

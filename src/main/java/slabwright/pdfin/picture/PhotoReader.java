@@ -57,15 +57,15 @@ final class PhotoReader {
     ImageReadParam thin = reader.getDefaultReadParam();
     int step = Math.max(1, (int) (Math.max(width, height) / (2L * Picture.LONGEST_SIDE)));
     thin.setSourceSubsampling(step, step, 0, 0);
-    BufferedImage kept = fitted(reader.read(0, thin));
+    BufferedImage kept = fitted(reader.read(0, thin), Picture.LONGEST_SIDE);
     double scale = Math.max(kept.getWidth(), kept.getHeight()) / (double) Math.max(width, height);
     return Result.ok(new Photo(new Picture(upright.turned(kept)), scale));
   }
 
-  /** The picture at no more than the longest side, redrawn so that nothing but pixels is left. */
-  static BufferedImage fitted(BufferedImage image) {
+  /** The picture with no side longer than that, redrawn so that nothing but pixels is left. */
+  static BufferedImage fitted(BufferedImage image, int longestSide) {
     double longest = Math.max(image.getWidth(), image.getHeight());
-    double k = Math.min(1, Picture.LONGEST_SIDE / longest);
+    double k = Math.min(1, longestSide / longest);
     int width = Math.max(1, (int) Math.round(image.getWidth() * k));
     int height = Math.max(1, (int) Math.round(image.getHeight() * k));
     boolean clear = image.getColorModel().hasAlpha();

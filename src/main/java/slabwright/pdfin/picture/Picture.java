@@ -1,5 +1,7 @@
 package slabwright.pdfin.picture;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -67,6 +69,21 @@ public record Picture(BufferedImage image) {
 
   public int height() {
     return image.getHeight();
+  }
+
+  /** The picture as a JPEG file on white, with nothing in it but pixels; for photos. */
+  public byte[] jpeg() {
+    BufferedImage opaque = new BufferedImage(width(), height(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = opaque.createGraphics();
+    g.drawImage(image, 0, 0, Color.WHITE, null);
+    g.dispose();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      ImageIO.write(opaque, "jpeg", out);
+    } catch (IOException cannotHappenInMemory) {
+      throw new UncheckedIOException(cannotHappenInMemory);
+    }
+    return out.toByteArray();
   }
 
   /** The picture as a PNG file, with nothing in it but pixels. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import slabwright.project.PinnedPhotos;
 import slabwright.project.SiteResult;
 import slabwright.project.plan.PlanComparison;
 import slabwright.sheets.PacketSet;
@@ -77,7 +78,14 @@ record PacketFiles(
   /** What packets are made from. */
   public PacketContents contents() {
     return new PacketContents(
-        result.site(), result.areas(), result.work(), paper, date, words, agreed);
+        result.site(),
+        result.areas(),
+        result.work(),
+        paper,
+        date,
+        words,
+        agreed,
+        PinnedPhotos.of(result));
   }
 
   /**
@@ -86,11 +94,11 @@ record PacketFiles(
    * @return pages and files that a fault ended; the packets and the index tell them
    */
   List<PartFaults.PartFault> addTo(FileSink files) {
+    PacketContents own = contents();
     PartFaults faults = new PartFaults();
     Map<Packet, PrintedPacket> translated = new EnumMap<>(Packet.class);
-    crew.ifPresent(
-        c -> PacketSet.of(contents().in(c), CREWS).forEach(p -> translated.put(p.packet(), p)));
-    List<PrintedPacket> printed = PacketSet.of(contents());
+    crew.ifPresent(c -> PacketSet.of(own.in(c), CREWS).forEach(p -> translated.put(p.packet(), p)));
+    List<PrintedPacket> printed = PacketSet.of(own);
     faults.addAll(
         Stream.concat(printed.stream(), translated.values().stream())
             .flatMap(p -> p.faults().stream())
@@ -98,15 +106,20 @@ record PacketFiles(
             .toList());
     List<PacketIndex.Entry> entries = new ArrayList<>();
     for (PrintedPacket p : printed) {
-      add(files, p, contents(), "", faults).ifPresent(entries::add);
+      add(files, p, own, "", faults).ifPresent(entries::add);
       if (crew.isPresent() && translated.containsKey(p.packet())) {
-        PacketContents theirs = contents().in(crew.get());
+        PacketContents theirs = own.in(crew.get());
         PrintedPacket other = translated.get(p.packet());
         add(files, other, theirs, "-" + crew.get().language(), faults).ifPresent(entries::add);
       }
     }
     files.add(INDEX, new PacketIndex(result.site(), date, entries, faults.all(), words).html());
     return faults.all();
+  }
+
+  /** One packet as a PDF. */
+  byte[] pdf(Packet packet) throws IOException {
+    return pdf(PacketSet.of(packet, contents()), words);
   }
 
   /** One packet, if it can be painted; the crew's with its days for a phone. */

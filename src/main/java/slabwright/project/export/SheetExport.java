@@ -1,12 +1,16 @@
 package slabwright.project.export;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.IntConsumer;
 import slabwright.project.SiteResult;
 import slabwright.project.TaskProgress;
+import slabwright.sheets.packet.Packet;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.store.AtomicFile;
 import slabwright.units.PartFaults;
 import slabwright.units.Result;
 import slabwright.words.Words;
@@ -62,6 +66,30 @@ public final class SheetExport {
     }
     steps.report(MADE);
     return Result.ok(staged);
+  }
+
+  /**
+   * Writes one packet as a PDF where the person wants it.
+   *
+   * @return the file
+   */
+  public static Result<Path> packet(
+      Packet packet, SheetRequest order, Path file, TaskProgress steps) throws IOException {
+    Result<SiteResult> work = order.compute(steps);
+    if (work instanceof Result.Refused<SiteResult> bad) {
+      return Result.refused(bad.refusals());
+    }
+    steps.report(PAGES);
+    byte[] pdf =
+        PacketFiles.of(
+                work.orThrow(), order.paper(), order.today(), order.words(), Optional.empty())
+            .since(order.plan())
+            .pdf(packet);
+    if (steps.isCancelled()) {
+      throw new CancellationException();
+    }
+    AtomicFile.write(file, pdf);
+    return Result.ok(file);
   }
 
   private static IntConsumer told(TaskProgress steps, List<PrintedPage> pages) {

@@ -34,20 +34,40 @@ public record PlanFiles(Path data) {
     return data.resolve("untitled");
   }
 
-  /** A place for a plan begun now; nothing is made there yet. */
+  /** A place for a plan begun now, taken by no other; nothing is made there yet. */
   public PlanLocation fresh(LocalDateTime now) {
-    return PlanLocation.untitled(untitled().resolve(STAMP.format(now)));
+    LocalDateTime free = now;
+    while (Files.exists(untitled().resolve(STAMP.format(free)))) {
+      // The clock was set back, or another window began one at the same moment.
+      free = free.plusNanos(1_000_000);
+    }
+    return PlanLocation.untitled(untitled().resolve(STAMP.format(free)));
   }
 
   /** Reads a plan, and what a crash left in its journal. Refused with the first fault. */
   public static Result<OpenedPlan> open(Path file) {
+    Optional<String> stamp = stampOf(file);
     Result<Site> reading = PlanFile.read(file);
     if (reading instanceof Result.Refused<Site> refused) {
       return Result.refused(List.of(first(file, refused.refusals())));
     }
     Site saved = reading.orThrow();
     Optional<Site> left = left(PlanLocation.file(file)).filter(s -> !s.equals(saved));
-    return Result.ok(new OpenedPlan(saved, left));
+    return Result.ok(new OpenedPlan(saved, left, stamp));
+  }
+
+  /** The stamp of a file that a plan was saved to. */
+  public static String stamp(Site saved) {
+    return PlanFile.stamp(saved);
+  }
+
+  /** Taken before the plan is read: who writes between is found out at the next save. */
+  private static Optional<String> stampOf(Path file) {
+    try {
+      return PlanFile.stamp(file);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   private static Refusal first(Path file, List<Refusal> faults) {
@@ -109,6 +129,33 @@ public record PlanFiles(Path data) {
 
   private static boolean hasJournal(PlanLocation of) {
     return Files.exists(of.journal().file());
+  }
+
+  /** What came of saving over a plan that was read before. */
+  public enum Saving {
+    SAVED,
+    /** Somebody else wrote the file since; it was left as it is. */
+    CHANGED_BY_OTHERS,
+    /** The file that was read is there no longer; nothing was written. */
+    GONE
+  }
+
+  /**
+   * Saves a plan over the file it was read from, unless somebody else changed that since.
+   *
+   * @param stamp of what was last read or saved there
+   * @throws IOException when something can't be written; the file is then as it was
+   */
+  public static Saving saveOver(Site site, Path file, String stamp) throws IOException {
+    Optional<String> there = PlanFile.stamp(file);
+    if (there.isEmpty()) {
+      return Saving.GONE;
+    }
+    if (!there.get().equals(stamp) && !there.get().equals(PlanFile.stamp(site))) {
+      return Saving.CHANGED_BY_OTHERS;
+    }
+    PlanFile.save(site, file);
+    return Saving.SAVED;
   }
 
   /**

@@ -1,5 +1,8 @@
 package slabwright.project.plan;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import slabwright.store.Journal;
 
@@ -24,6 +27,18 @@ public record PlanLocation(Path plan, boolean saved) {
   /** The folder that its graphics lie in. */
   public Path folder() {
     return plan.toAbsolutePath().getParent();
+  }
+
+  /** A saved plan's folder that is gone, as on a stick pulled out, is not made anew behind it. */
+  void needFolder() throws IOException {
+    if (saved && !Files.isDirectory(folder())) {
+      throw new NoSuchFileException(folder().toString());
+    }
+  }
+
+  /** Whether both have the same journal. */
+  public boolean journalsWith(PlanLocation other) {
+    return journal().equals(other.journal());
   }
 
   Journal journal() {

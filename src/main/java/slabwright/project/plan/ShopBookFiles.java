@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import slabwright.store.AtomicFile;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -29,18 +30,32 @@ public final class ShopBookFiles {
   }
 
   /**
-   * Writes a new text over the book it came from; the example is never written, a book beside the
-   * plan takes its place.
+   * A book with a new text, to lie where the old one did; the example is never written, a book
+   * beside the plan takes its place.
    */
-  public static Result<ShopBookFile> write(ShopBookFile old, ShopBookText text, Path planFolder) {
+  public static ShopBookFile changed(ShopBookFile old, ShopBookText text, Path planFolder) {
     Path file = old.from().orElseGet(() -> planFolder.resolve(ShopBookFile.NAME));
-    try {
-      AtomicFile.write(file, text.text().getBytes(StandardCharsets.UTF_8));
-      return Result.ok(new ShopBookFile(text, Optional.of(file)));
-    } catch (IOException e) {
-      return Result.refused(
-          Message.of(
-              "project.plan.book-not-written", file.toString(), String.valueOf(e.getMessage())));
-    }
+    return new ShopBookFile(text, Optional.of(file));
+  }
+
+  /**
+   * Writes a book soon.
+   *
+   * @param fault told why it can't be
+   */
+  public static void write(
+      ShopBookFile book,
+      BackgroundWriter writer,
+      Consumer<ShopBookFile> done,
+      Consumer<Message> fault) {
+    Path file = book.from().orElseThrow();
+    writer.write(
+        file,
+        () -> {
+          AtomicFile.write(file, book.text().text().getBytes(StandardCharsets.UTF_8));
+          return book;
+        },
+        done,
+        why -> fault.accept(Message.of("project.plan.book-not-written", file.toString(), why)));
   }
 }

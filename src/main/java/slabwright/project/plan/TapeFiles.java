@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
 import slabwright.store.AtomicFile;
@@ -77,19 +78,28 @@ public final class TapeFiles {
     return true;
   }
 
-  /** Writes the readings behind a floor area unless they lie there; says why when they can't be. */
-  public Optional<Message> write(Path plan, FloorArea area, AdjustedRoom room) {
+  /**
+   * Writes the readings behind a floor area soon, unless they lie there.
+   *
+   * @param fault told why they can't be
+   */
+  public void write(
+      Path plan,
+      FloorArea area,
+      AdjustedRoom room,
+      BackgroundWriter writer,
+      Consumer<Message> fault) {
     Path file = file(plan, area);
     String text = TapeText.write(room.room());
-    if (text.equals(onDisk.put(file, text))) {
-      return Optional.empty();
-    }
-    try {
-      AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-      return Optional.empty();
-    } catch (IOException e) {
-      return Optional.of(
-          Message.of("project.plan.tape-not-written", String.valueOf(e.getMessage())));
+    if (!text.equals(onDisk.put(file, text))) {
+      writer.write(
+          file,
+          () -> {
+            AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+            return text;
+          },
+          t -> {},
+          why -> fault.accept(Message.of("project.plan.tape-not-written", why)));
     }
   }
 }

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Consumer;
 import slabwright.shape.Vec;
 import slabwright.store.AtomicFile;
 import slabwright.tape.TapeWalk;
@@ -25,22 +25,32 @@ public record UnfinishedWalkFile(Path plan) {
     return plan.toAbsolutePath().resolveSibling("unfinished-walk.txt");
   }
 
-  /** Writes a walk as it is; one without walls leaves nothing. Says why when it can't be. */
-  public Optional<Message> write(TapeWalk walk) {
-    try {
-      if (walk.walls().isEmpty()) {
-        Files.deleteIfExists(file());
-        return Optional.empty();
-      }
-      StringBuilder text = new StringBuilder();
-      for (TapeWalk.Wall w : walk.walls()) {
-        text.append(w.turn()).append('\t').append(w.length()).append('\n');
-      }
-      AtomicFile.write(file(), text.toString().getBytes(StandardCharsets.UTF_8));
-      return Optional.empty();
-    } catch (IOException e) {
-      return Optional.of(Message.of("project.plan.walk-not-kept", String.valueOf(e.getMessage())));
+  /**
+   * Writes a walk as it is soon; one without walls leaves nothing.
+   *
+   * @param fault told why it can't be written
+   */
+  public void write(TapeWalk walk, BackgroundWriter writer, Consumer<Message> fault) {
+    writer.write(
+        this,
+        () -> {
+          write(walk);
+          return walk;
+        },
+        w -> {},
+        why -> fault.accept(Message.of("project.plan.walk-not-kept", why)));
+  }
+
+  private void write(TapeWalk walk) throws IOException {
+    if (walk.walls().isEmpty()) {
+      Files.deleteIfExists(file());
+      return;
     }
+    StringBuilder text = new StringBuilder();
+    for (TapeWalk.Wall w : walk.walls()) {
+      text.append(w.turn()).append('\t').append(w.length()).append('\n');
+    }
+    AtomicFile.write(file(), text.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   /** The walk left behind, from the start given; one without walls when there is none. */

@@ -187,13 +187,20 @@ record AirColumn(AirScreening air, String assumption, JobClock clock, SheetConte
                 context.say("sheets.air-column.health"),
                 flow(need.layerHealth()),
                 flow(need.health())),
-            need(context.say("sheets.air-column.by-floor"), floor, floor),
+            need(byFloor(), floor, floor),
             need(context.say("sheets.air-column.on-the-plan"), stated(), stated())));
   }
 
   /** The careful reading in bold: it rules. */
   private static List<TableCell> need(String what, String low, String mixed) {
     return List.of(TableCell.of(what), TableCell.bold(low), TableCell.of(mixed));
+  }
+
+  /** As the codes give it in either system, NFPA 30 (from memory). */
+  private String byFloor() {
+    return context.units() == UnitSystem.METRIC
+        ? context.say("sheets.air-column.by-floor-in-meters")
+        : context.say("sheets.air-column.by-floor");
   }
 
   private String stated() {

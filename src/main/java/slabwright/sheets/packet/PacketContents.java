@@ -20,6 +20,7 @@ import slabwright.work.WorkPlan;
  * @param paper for posters; pages that are read in the hand are Letter or A4
  * @param date the day printed in the title strips
  * @param words of the language the packet is read in
+ * @param photos of places, in the plan's order
  * @param agreed what a release agreed that is no longer so; empty when there is none
  */
 public record PacketContents(
@@ -29,9 +30,11 @@ public record PacketContents(
     PaperSize paper,
     LocalDate date,
     Words words,
-    Optional<AgreedBefore> agreed) {
+    Optional<AgreedBefore> agreed,
+    List<PrintedPhoto> photos) {
   public PacketContents {
     areas = List.copyOf(areas);
+    photos = List.copyOf(photos);
     words = words.inUnits(site.units());
   }
 
@@ -43,17 +46,22 @@ public record PacketContents(
       PaperSize paper,
       LocalDate date,
       Words words) {
-    this(site, areas, work, paper, date, words, Optional.empty());
+    this(site, areas, work, paper, date, words, Optional.empty(), List.of());
   }
 
   /** The same where a release agreed something else. */
   public PacketContents after(AgreedBefore before) {
-    return new PacketContents(site, areas, work, paper, date, words, Optional.of(before));
+    return new PacketContents(site, areas, work, paper, date, words, Optional.of(before), photos);
+  }
+
+  /** The same with photos of its places. */
+  public PacketContents showing(List<PrintedPhoto> pictures) {
+    return new PacketContents(site, areas, work, paper, date, words, agreed, pictures);
   }
 
   /** The same in another language. */
   public PacketContents in(Words v) {
-    return new PacketContents(site, areas, work, paper, date, v, agreed);
+    return new PacketContents(site, areas, work, paper, date, v, agreed, photos);
   }
 
   /**

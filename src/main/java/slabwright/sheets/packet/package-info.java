@@ -3,8 +3,8 @@
  * client, crew, shop, fire and office hold one each, and slabwright.sheets puts them together.
  *
  * <p>{@link Packet} (entry: the five readers, file names and titles), {@link PacketContents} (all
- * that is known of the job, with the frames to set it on), {@link PrintedPacket} (its pages,
- * numbered), {@link AgreedBefore} (what a release said otherwise), {@link StopNotice} (why nothing
- * begins yet, first of all).
+ * that is known of the job, with the frames to set it on), {@link PrintedPhoto} of a place, {@link
+ * PrintedPacket} (its pages, numbered), {@link AgreedBefore} (what a release said otherwise),
+ * {@link StopNotice} (why nothing begins yet, first of all).
  */
 package slabwright.sheets.packet;

@@ -2,7 +2,6 @@ package slabwright.sheets.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import slabwright.drawing.TextMeasure;
 
 /**
@@ -100,7 +99,7 @@ final class TableColumnWidths {
     return shrink;
   }
 
-  /** The widest word of a column: no number is broken. */
+  /** The widest word of a column: no number is broken, or parted from its unit. */
   private static double least(TableBlock table, int column, TypeSizes type) {
     double widest = 0.1;
     for (List<TableCell> row : table.rows()) {
@@ -113,7 +112,7 @@ final class TableColumnWidths {
 
   private static double leastOf(TableCell cell, TypeSizes type, boolean total) {
     if (cell instanceof TableCell.Words w) {
-      return Stream.of(w.words().split(" ", -1))
+      return TextMeasure.pieces(w.words()).stream()
           .mapToDouble(
               word -> TextMeasure.width(word, total || w.bold() ? type.strong() : type.body()))
           .max()

@@ -37,7 +37,7 @@ public record TimeFormat(Words words) {
   /** A day and an hour, exactly; without real dates the days are counted. */
   public String moment(LocalDateTime t, boolean dated) {
     return dated
-        ? pattern(words.say("sheets.time-format.moment-as-java-pattern")).format(t)
+        ? pattern(words.say("units.message.moment-as-java-pattern")).format(t)
         : words.say("sheets.time-format.numbered-moment", number(t), t.toLocalTime().toString());
   }
 
@@ -49,7 +49,7 @@ public record TimeFormat(Words words) {
 
   /** A day with its year, as a paper is dated. */
   public String date(LocalDate day) {
-    return pattern(words.say("sheets.time-format.date-as-java-pattern")).format(day);
+    return pattern(words.say("units.message.day-as-java-pattern")).format(day);
   }
 
   /** The hour at which something begins, to a quarter, where the day is said beside it. */
@@ -83,7 +83,7 @@ public record TimeFormat(Words words) {
   }
 
   private String anyHour(LocalDateTime t) {
-    return pattern(words.say("sheets.time-format.any-hour-as-java-pattern"))
+    return pattern(words.say("units.message.hour-as-java-pattern"))
         .format(t)
         .replace(' ', '\u00a0');
   }

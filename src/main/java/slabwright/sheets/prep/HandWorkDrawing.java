@@ -1,8 +1,11 @@
 package slabwright.sheets.prep;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import slabwright.drawing.FillStyle;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Stroke;
@@ -142,15 +145,24 @@ final class HandWorkDrawing {
               : shares.get(i).machine().name();
       entries.add(KeyBlock.look(i == 0 ? MarkStyles.MACHINE : MarkStyles.share(i), words));
     }
+    Map<FillStyle, List<String>> looks = new LinkedHashMap<>();
     takeoff.standing().stream()
         .map(s -> s.mark().kind().type())
         .distinct()
         .forEach(
             t ->
-                entries.add(
-                    KeyBlock.look(
-                        MarkStyles.of(t),
-                        context.say("sheets.hand-work-drawing.stands", t.label()))));
+                looks
+                    .computeIfAbsent(MarkStyles.of(t), k -> new ArrayList<>())
+                    .add(context.say(t.label())));
+    looks.forEach(
+        (look, kinds) ->
+            entries.add(
+                KeyBlock.look(
+                    look,
+                    context.say(
+                        "sheets.hand-work-drawing.stands",
+                        String.join(", ", kinds),
+                        kinds.size()))));
     signs(entries);
     return KeyBlock.of(entries);
   }

@@ -3,12 +3,15 @@ package slabwright.site.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.IntUnaryOperator;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.OutlinePiece;
 import slabwright.site.OutlineShape;
+import slabwright.site.Site;
 import slabwright.site.Spot;
+import slabwright.site.job.PinnedPhoto;
 import slabwright.units.Length;
 
 /** Corners added and taken away, with the doorways and marks that count pieces kept right. */
@@ -80,5 +83,18 @@ final class CornerEdits {
                         OptionalInt.of(Math.max(0, m.follows().getAsInt() + by)))
                     : m)
         .toList();
+  }
+
+  /** The site with the photos of an area's corners pinned by other numbers. */
+  static Site renumbered(Site site, String area, IntUnaryOperator corner) {
+    List<PinnedPhoto> photos =
+        site.job().photos().stream()
+            .map(
+                p ->
+                    p.area().equals(area) && p.pin() instanceof PinnedPhoto.OnCorner c
+                        ? p.on(new PinnedPhoto.OnCorner(corner.applyAsInt(c.corner())))
+                        : p)
+            .toList();
+    return photos.equals(site.job().photos()) ? site : site.withJob(site.job().withPhotos(photos));
   }
 }

@@ -66,6 +66,13 @@ public record History(List<Site> sites, List<Optional<Message>> names, int posit
     return new History(sites, names, position, position);
   }
 
+  /** Marks an earlier state, where it is still the one at that index. */
+  public History markSaved(int index, Site site) {
+    return index < sites.size() && sites.get(index).equals(site)
+        ? new History(sites, names, position, index)
+        : this;
+  }
+
   public boolean isSaved() {
     return position == saved;
   }

@@ -7,6 +7,7 @@ import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.OutlinePiece;
 import slabwright.site.PieceKind;
+import slabwright.site.Site;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 import slabwright.units.Message;
@@ -63,6 +64,14 @@ public sealed interface OutlineEdit extends AreaEdit {
       }
       return Optional.of(CornerEdits.addCorner(area, piece, at));
     }
+
+    /** Photos stay with the corners that they were pinned to. */
+    @Override
+    public Optional<Site> change(Site site) {
+      return OutlineEdit.super
+          .change(site)
+          .map(s -> CornerEdits.renumbered(s, areaId, c -> c > piece ? c + 1 : c));
+    }
   }
 
   /** Takes a corner away; the pieces on both sides become one. */
@@ -78,6 +87,18 @@ public sealed interface OutlineEdit extends AreaEdit {
         return Optional.empty();
       }
       return Optional.of(CornerEdits.removeCorner(area, corner));
+    }
+
+    /** Photos of the corner itself go to the one before it. */
+    @Override
+    public Optional<Site> change(Site site) {
+      int first = site.area(areaId).map(a -> a.outline().size() - 2).orElse(0);
+      return OutlineEdit.super
+          .change(site)
+          .map(
+              s ->
+                  CornerEdits.renumbered(
+                      s, areaId, c -> c < corner ? c : c == 0 ? Math.max(0, first) : c - 1));
     }
   }
 

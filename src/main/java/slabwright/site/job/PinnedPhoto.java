@@ -28,4 +28,9 @@ public record PinnedPhoto(
     BEFORE,
     AFTER
   }
+
+  /** The same photo pinned elsewhere. */
+  public PinnedPhoto on(Pin v) {
+    return new PinnedPhoto(file, area, v, on, note, phase);
+  }
 }

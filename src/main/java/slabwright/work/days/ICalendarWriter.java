@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -21,14 +22,14 @@ import slabwright.units.QuarterHour;
 /**
  * The day plan as iCalendar texts (RFC 5545): for the crew one all-day event a working day with its
  * list, for the client and other trades the times to keep off. Times are local without a zone, as
- * on site, and in quarter hours as on the sheets ({@link QuarterHour}). Lines end in CRLF and are
- * folded at 75 octets of UTF-8, never inside a character (3.1); text values are escaped (3.3.11).
+ * on site, and in quarter hours and on the clock of the sheets ({@link QuarterHour}). Lines end in
+ * CRLF and are folded at 75 octets of UTF-8, never inside a character (3.1); text values are
+ * escaped (3.3.11).
  */
 public final class ICalendarWriter {
   private static final DateTimeFormatter LOCAL =
       DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyyMMdd", Locale.ROOT);
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final int LINE_OCTETS = 75;
 
   private final StringBuilder out = new StringBuilder();
@@ -93,14 +94,15 @@ public final class ICalendarWriter {
   }
 
   private String entry(ScheduledStep step, TimeSpan span) {
+    LocalTime from = span.start().toLocalTime();
+    LocalTime to = span.end().toLocalTime();
+    Message what = step.task().name();
+    int people = step.task().people();
+    String area = step.task().area();
     return say.apply(
-        Message.of(
-            "work.icalendar-writer.entry",
-            CLOCK.format(span.start()),
-            CLOCK.format(span.end()),
-            step.task().name(),
-            step.task().people(),
-            step.task().area()));
+        area.isBlank() // work of the whole job
+            ? Message.of("work.icalendar-writer.entry-of-job", from, to, what, people)
+            : Message.of("work.icalendar-writer.entry", from, to, what, people, area));
   }
 
   private void keepOut(KeepOutPeriod o) {

@@ -87,7 +87,7 @@ final class CostLineBuilder {
         CostLine.of(
             HandoverDocument.said(tool.name()),
             tool.kind().flatMap(needs::days).map(n -> CostLineBuilder.days(n * needs.count(tool))),
-            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::word)),
+            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::label)),
             tool.dayPrice(),
             units));
   }
@@ -98,7 +98,7 @@ final class CostLineBuilder {
         CostLine.of(
             HandoverDocument.said(tool.name()),
             needs.days(tool.kind()).map(CostLineBuilder::days),
-            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().word()),
+            Message.of("work.cost-line-builder.sheet-days-with", tool.kind().label()),
             Figure.missing(HandoverDocument.said(tool.name())),
             units));
   }
@@ -109,12 +109,12 @@ final class CostLineBuilder {
 
   /** The plan works with it and the book has none: said, never left out. */
   private void noTool(ToolKind kind, ToolNeeds needs) {
-    Message what = Message.of("work.cost-line-builder.a-tool", kind.word());
+    Message what = Message.of("work.cost-line-builder.a-tool", kind.label());
     lines.add(
         CostLine.of(
             what,
             needs.days(kind).map(CostLineBuilder::days),
-            Message.of("work.cost-line-builder.sheet-days-with", kind.word()),
+            Message.of("work.cost-line-builder.sheet-days-with", kind.label()),
             Figure.missing(what),
             units));
   }

@@ -80,7 +80,7 @@ final class LoadList {
             k ->
                 rows.add(
                     HandoverDocument.Row.toTick(
-                        Message.of("work.cost-line-builder.a-tool", k.word()),
+                        Message.of("work.cost-line-builder.a-tool", k.label()),
                         Message.of("work.load-list.none-in-the-book"))));
     return rows;
   }

@@ -51,7 +51,8 @@ public final class SilicaRule {
     double needed = shroudAirflow(wheelMm);
     double cfm = needed / RateFormat.CUBIC_FOOT_M3;
     Message number =
-        Message.of("work.silica-rule.cfm-cfm-an-inch-of", QuantityFormat.number(cfm, 1));
+        Message.of(
+            "work.silica-rule.cfm-cfm-an-inch-of", QuantityFormat.number(cfm, 1), needed * 60);
     RuleNote.Verdict verdict =
         vacuum
             .map(v -> v < needed ? RuleNote.Verdict.NOT_MET : RuleNote.Verdict.FINE)
@@ -61,14 +62,16 @@ public final class SilicaRule {
             .map(
                 v ->
                     Message.of(
-                        "work.silica-rule.the-vacuum-pulls-cfm", v / RateFormat.CUBIC_FOOT_M3))
+                        "work.silica-rule.the-vacuum-pulls-cfm",
+                        v / RateFormat.CUBIC_FOOT_M3,
+                        v * 60))
             .orElse(Message.of("work.silica-rule.the-vacuums-airflow-is-not"));
     return new RuleNote(
         Message.of("work.silica-rule.silica", name),
         verdict,
         ROW_XII,
         number,
-        Message.of("work.silica-rule.in-wheel", wheelMm / 25.4, has),
+        Message.of("work.silica-rule.in-wheel", wheelMm / 25.4, wheelMm, has),
         Message.of("work.silica-rule.shroud-and-collector-filter"));
   }
 

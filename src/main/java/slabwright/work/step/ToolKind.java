@@ -1,6 +1,7 @@
 package slabwright.work.step;
 
 import java.util.Locale;
+import slabwright.units.Message;
 
 /** The kinds of tool a shop book may list; a step holds tools by kind. */
 public enum ToolKind {
@@ -19,6 +20,18 @@ public enum ToolKind {
   public boolean sparks() {
     return switch (this) {
       case FLOOR_GRINDER, HAND_GRINDER, VACUUM, FAN, SPRAYER, COMPRESSOR -> true;
+    };
+  }
+
+  /** What people call it. */
+  public Message label() {
+    return switch (this) {
+      case FLOOR_GRINDER -> Message.of("work.tool-kind.floor-grinder");
+      case HAND_GRINDER -> Message.of("work.tool-kind.hand-grinder");
+      case VACUUM -> Message.of("work.tool-kind.vacuum");
+      case FAN -> Message.of("work.tool-kind.fan");
+      case SPRAYER -> Message.of("work.tool-kind.sprayer");
+      case COMPRESSOR -> Message.of("work.tool-kind.compressor");
     };
   }
 

@@ -25,7 +25,8 @@ class JournalWriterTest {
   @Test
   void once_closed_the_last_state_is_on_disk() throws IOException {
     Site last = PlansOnDisk.shed();
-    try (JournalWriter writer = new JournalWriter(faults::add)) {
+    try (BackgroundWriter files = new BackgroundWriter("test", Runnable::run)) {
+      JournalWriter writer = new JournalWriter(files, faults::add);
       for (int i = 0; i < 5; i++) {
         last = last.withNote("edit " + i);
         writer.write(plan(), last);
@@ -37,7 +38,8 @@ class JournalWriterTest {
 
   @Test
   void the_state_before_is_on_disk_when_the_next_is_handed_over() throws IOException {
-    try (JournalWriter writer = new JournalWriter(faults::add)) {
+    try (BackgroundWriter files = new BackgroundWriter("test", Runnable::run)) {
+      JournalWriter writer = new JournalWriter(files, faults::add);
       writer.write(plan(), PlansOnDisk.shed());
       writer.write(PlanLocation.untitled(folder.resolve("other")), PlansOnDisk.shed());
       assertThat(plan().journal().recover()).contains(PlansOnDisk.shed());
@@ -46,7 +48,8 @@ class JournalWriterTest {
 
   @Test
   void a_cleared_journal_is_gone() {
-    try (JournalWriter writer = new JournalWriter(faults::add)) {
+    try (BackgroundWriter files = new BackgroundWriter("test", Runnable::run)) {
+      JournalWriter writer = new JournalWriter(files, faults::add);
       writer.write(plan(), PlansOnDisk.shed());
       writer.clear(plan());
     }
@@ -54,9 +57,20 @@ class JournalWriterTest {
   }
 
   @Test
+  void a_folder_that_is_gone_is_told_and_not_made_anew_for_a_journal_alone() {
+    PlanLocation gone = PlanLocation.file(folder.resolve("stick").resolve("shed.site.json"));
+    try (BackgroundWriter files = new BackgroundWriter("test", Runnable::run)) {
+      new JournalWriter(files, faults::add).write(gone, PlansOnDisk.shed());
+    }
+    assertThat(faults).extracting(Message::key).containsExactly("project.plan.journal-not-written");
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
   void a_folder_that_cannot_be_made_is_told() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "in the way");
-    try (JournalWriter writer = new JournalWriter(faults::add)) {
+    try (BackgroundWriter files = new BackgroundWriter("test", Runnable::run)) {
+      JournalWriter writer = new JournalWriter(files, faults::add);
       writer.write(PlanLocation.untitled(file), PlansOnDisk.shed());
     }
     assertThat(faults)

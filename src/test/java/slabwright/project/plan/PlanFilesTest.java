@@ -38,7 +38,12 @@ class PlanFilesTest {
   void a_plan_that_was_saved_opens_as_it_was() throws IOException {
     PlanFiles.save(PlansOnDisk.shed(), Optional.empty(), plan);
     assertThat(PlanFiles.open(plan))
-        .isEqualTo(Result.ok(new OpenedPlan(PlansOnDisk.shed(), Optional.empty())));
+        .isEqualTo(
+            Result.ok(
+                new OpenedPlan(
+                    PlansOnDisk.shed(),
+                    Optional.empty(),
+                    Optional.of(PlanFiles.stamp(PlansOnDisk.shed())))));
   }
 
   @Test
@@ -47,7 +52,11 @@ class PlanFilesTest {
     Site later = PlansOnDisk.shed().withNote("later");
     PlanLocation.file(plan).journal().write(later);
     assertThat(PlanFiles.open(plan).orThrow())
-        .isEqualTo(new OpenedPlan(PlansOnDisk.shed(), Optional.of(later)));
+        .isEqualTo(
+            new OpenedPlan(
+                PlansOnDisk.shed(),
+                Optional.of(later),
+                Optional.of(PlanFiles.stamp(PlansOnDisk.shed()))));
   }
 
   @Test
@@ -124,5 +133,13 @@ class PlanFilesTest {
     PlansOnDisk.draw(plan.getParent(), "theirs");
     PlanFiles.save(site, Optional.of(at), plan);
     assertThat(plan.resolveSibling(PlansOnDisk.GRAPHIC)).hasContent("theirs");
+  }
+
+  @Test
+  void a_plan_begun_at_the_moment_of_another_gets_a_place_of_its_own() throws IOException {
+    PlanFiles files = new PlanFiles(folder);
+    LocalDateTime now = LocalDateTime.of(2026, 11, 25, 9, 0);
+    Path first = Files.createDirectories(files.fresh(now).folder());
+    assertThat(files.fresh(now).folder()).isNotEqualTo(first);
   }
 }

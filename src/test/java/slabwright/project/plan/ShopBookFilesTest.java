@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.words.Words;
 import slabwright.work.book.ShopBookFile;
@@ -29,6 +32,15 @@ class ShopBookFilesTest {
     return ShopBookFiles.find(plan, home).orThrow();
   }
 
+  /** Writes and waits; what was told. */
+  private static List<Message> write(ShopBookFile book) {
+    List<Message> told = new CopyOnWriteArrayList<>();
+    try (BackgroundWriter writer = new BackgroundWriter("test", Runnable::run)) {
+      ShopBookFiles.write(book, writer, b -> {}, told::add);
+    }
+    return told;
+  }
+
   @Test
   void without_a_book_the_example_is_taken() {
     assertThat(found().from()).isEmpty();
@@ -37,7 +49,8 @@ class ShopBookFilesTest {
   @Test
   void the_example_is_changed_beside_the_plan() {
     ShopBookFile example = found();
-    ShopBookFile written = ShopBookFiles.write(example, example.text(), plan).orThrow();
+    ShopBookFile written = ShopBookFiles.changed(example, example.text(), plan);
+    assertThat(write(written)).isEmpty();
     assertThat(written.from()).contains(plan.resolve(ShopBookFile.NAME));
     assertThat(found().from()).isEqualTo(written.from());
     assertThat(found().text().text()).isEqualTo(example.text().text());
@@ -47,7 +60,8 @@ class ShopBookFilesTest {
   void a_book_is_changed_where_it_lies() throws IOException {
     Path own = Files.createDirectories(home.resolve(".slabwright")).resolve(ShopBookFile.NAME);
     ShopBookFile example = found();
-    ShopBookFiles.write(new ShopBookFile(example.text(), Optional.of(own)), example.text(), plan);
+    ShopBookFile old = new ShopBookFile(example.text(), Optional.of(own));
+    assertThat(write(ShopBookFiles.changed(old, example.text(), plan))).isEmpty();
     assertThat(found().from()).contains(own);
     assertThat(plan).isEmptyDirectory();
   }
@@ -65,8 +79,8 @@ class ShopBookFilesTest {
     Path book = plan.resolve(ShopBookFile.NAME);
     ShopBookFile example = found();
     Files.createDirectories(book.resolve("in the way"));
-    var written = ShopBookFiles.write(example, example.text(), plan);
-    assertThat(Words.english().say(((Result.Refused<?>) written).message()))
-        .startsWith("Could not write " + book + ": ");
+    List<Message> told = write(ShopBookFiles.changed(example, example.text(), plan));
+    assertThat(told).extracting(Message::key).containsExactly("project.plan.book-not-written");
+    assertThat(told.get(0).values()).startsWith(book.toString());
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +22,7 @@ import slabwright.tape.RoomResult;
 import slabwright.tape.TapeRoom;
 import slabwright.tape.TapedOutline;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -56,13 +58,22 @@ class TapeFilesTest {
     return ((RoomResult.Adjusted) RoomAdjustment.of(taped, UnitSystem.METRIC)).room();
   }
 
+  /** Writes and waits; what was told. */
+  private List<Message> write(TapeFiles files, AdjustedRoom taped) {
+    List<Message> told = new CopyOnWriteArrayList<>();
+    try (BackgroundWriter writer = new BackgroundWriter("test", Runnable::run)) {
+      files.write(plan, area, taped, writer, told::add);
+    }
+    return told;
+  }
+
   private Optional<AdjustedRoom> read(FloorArea of) {
     return new TapeFiles().read(plan, of, UnitSystem.METRIC).orThrow();
   }
 
   @Test
   void readings_come_back_as_they_were_taken() {
-    assertThat(new TapeFiles().write(plan, area, room)).isEmpty();
+    assertThat(write(new TapeFiles(), room)).isEmpty();
     assertThat(read(area).map(r -> r.room().readings())).contains(room.room().readings());
   }
 
@@ -73,7 +84,7 @@ class TapeFilesTest {
 
   @Test
   void an_outline_that_was_drawn_over_is_no_longer_the_taped_one() {
-    new TapeFiles().write(plan, area, room);
+    write(new TapeFiles(), room);
     FloorArea other =
         TapedOutline.area(
             "a1", "Shed", room("4.2 m", "3000 mm"), Affine.IDENTITY, Words.english()::say);
@@ -92,11 +103,11 @@ class TapeFilesTest {
   @Test
   void what_lies_there_is_not_written_again() throws IOException {
     TapeFiles files = new TapeFiles();
-    files.write(plan, area, room);
+    write(files, room);
     Files.writeString(file, "by hand since");
-    files.write(plan, area, room);
+    write(files, room);
     assertThat(file).hasContent("by hand since");
-    files.write(plan, area, room("4.2 m", "3000 mm"));
+    write(files, room("4.2 m", "3000 mm"));
     assertThat(file).content().contains("4.2 m");
   }
 
@@ -109,8 +120,9 @@ class TapeFilesTest {
   @Test
   void a_folder_where_the_file_should_lie_is_told() throws IOException {
     Files.createDirectories(file.resolve("in the way"));
-    assertThat(new TapeFiles().write(plan, area, room).map(Words.english()::say).orElse(""))
-        .startsWith("The tape file could not be written: ");
+    assertThat(write(new TapeFiles(), room))
+        .extracting(Message::key)
+        .containsExactly("project.plan.tape-not-written");
     var read = new TapeFiles().read(plan, area, UnitSystem.METRIC);
     assertThat(Words.english().say(((Result.Refused<?>) read).message()))
         .startsWith("The tape file " + file + " cannot be read: ");

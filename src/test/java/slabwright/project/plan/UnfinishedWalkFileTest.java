@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import slabwright.shape.Vec;
 import slabwright.tape.TapeWalk;
 import slabwright.units.Length;
+import slabwright.units.Message;
 import slabwright.units.Result;
 import slabwright.words.Words;
 
@@ -34,9 +37,17 @@ class UnfinishedWalkFileTest {
         .with(new TapeWalk.Wall(Length.parse("7.47 m").orThrow(), -90));
   }
 
+  private void write(TapeWalk walk) {
+    List<Message> told = new CopyOnWriteArrayList<>();
+    try (BackgroundWriter writer = new BackgroundWriter("test", Runnable::run)) {
+      file.write(walk, writer, told::add);
+    }
+    assertThat(told).isEmpty();
+  }
+
   @Test
   void a_walk_comes_back_with_its_lengths_as_typed() {
-    assertThat(file.write(walk())).isEmpty();
+    write(walk());
     assertThat(file.read(START)).isEqualTo(Result.ok(walk()));
   }
 
@@ -47,8 +58,8 @@ class UnfinishedWalkFileTest {
 
   @Test
   void a_walk_without_walls_leaves_nothing() {
-    file.write(walk());
-    file.write(TapeWalk.from(START));
+    write(walk());
+    write(TapeWalk.from(START));
     assertThat(folder).isEmptyDirectory();
   }
 

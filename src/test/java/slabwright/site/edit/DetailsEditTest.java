@@ -7,15 +7,18 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabwright.shape.Vec;
 import slabwright.site.AreaDetails;
+import slabwright.site.ClientPhoto;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.JobDetails;
 import slabwright.site.MarkKind;
+import slabwright.site.Move;
 import slabwright.site.OutlinePiece;
 import slabwright.site.Site;
 import slabwright.site.Spot;
 import slabwright.site.TrenchLevel;
 import slabwright.site.job.Party;
+import slabwright.site.job.PinnedPhoto;
 import slabwright.site.job.Stop;
 import slabwright.units.Length;
 import slabwright.units.Message;
@@ -122,5 +125,51 @@ class DetailsEditTest {
     MarkKind.Trench low = new MarkKind.Trench(TrenchLevel.LOW, false, Optional.of(Length.mm(12)));
     assertThat(low.withLevelled(true).off()).contains(Length.mm(12));
     assertThat(low.withLie(TrenchLevel.PROUD).off()).isEmpty();
+  }
+
+  @Test
+  void photos_stay_with_their_corners_when_one_is_added_or_taken_away() {
+    JobDetails job =
+        JobDetails.NONE.withPhotos(
+            List.of(
+                new PinnedPhoto(
+                    "a.jpg",
+                    "a",
+                    new PinnedPhoto.OnCorner(2),
+                    Optional.empty(),
+                    "",
+                    Optional.empty())));
+    Site with = done(new SiteEdit.SetJob(STEP, job), site());
+    Site added = done(new OutlineEdit.AddCorner("a", 1, Spot.mm(5000, 500)), with);
+    assertThat(added.job().photos().get(0).pin()).isEqualTo(new PinnedPhoto.OnCorner(3));
+    Site back = done(new OutlineEdit.RemoveCorner("a", 2), added);
+    assertThat(back.job().photos()).isEqualTo(job.photos());
+  }
+
+  @Test
+  void a_turned_floor_takes_its_graphics_and_the_clients_photo_along() {
+    List<ClientPhoto.FloorPoint> points =
+        List.of(point(1000, 1000), point(4000, 1000), point(4000, 3000), point(1000, 3000));
+    JobDetails job =
+        JobDetails.NONE.withClientPhoto(
+            Optional.of(new ClientPhoto("hall.jpg", points, List.of())));
+    Site with = done(new SiteEdit.SetJob(STEP, job), site());
+    Site turned = done(new AreaEdit.Shift("a", Move.turnAbout(Vec.ZERO, 90)), with);
+    assertThat(
+            turned
+                .job()
+                .clientPhoto()
+                .orElseThrow()
+                .points()
+                .get(1)
+                .floor()
+                .vec()
+                .distanceTo(new Vec(-1000, 4000)))
+        .isLessThan(1e-6);
+    assertThat(done(new AreaEdit.Shift("b", new Vec(500, 0)), with).job()).isEqualTo(job);
+  }
+
+  private static ClientPhoto.FloorPoint point(double x, double y) {
+    return new ClientPhoto.FloorPoint(new Vec(x, y), Spot.mm(x, y));
   }
 }

@@ -7,6 +7,7 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SheetPages;
 import slabwright.desk.shell.Controls;
 import slabwright.project.export.ExportFormat;
+import slabwright.sheets.packet.Packet;
 import slabwright.sheets.page.PaperSize;
 
 /** The paper, and what to do with the pages. */
@@ -15,13 +16,18 @@ public final class PaperCard extends Card {
   public interface SheetActions {
     void save(ExportFormat form);
 
+    void save(Packet packet);
+
     void print();
   }
 
+  private final DeskContext bench;
   private final FieldRows rows;
+  private Packet one = Packet.CLIENT;
 
   public PaperCard(DeskContext bench, SheetPages pages, SheetActions exports) {
     super(bench, "sheets", bench.words().say("desk.cards.sheets.paper.sheets"));
+    this.bench = bench;
     rows = new FieldRows(bench);
     rows.choice(
             words().say("desk.cards.sheets.paper.paper"),
@@ -42,6 +48,7 @@ public final class PaperCard extends Card {
         "solid",
         ExportFormat.PACKETS,
         exports);
+    onePacket(exports);
     save(
         words().say("desk.cards.sheets.paper.save-as-one-pdf"),
         "soft-button",
@@ -63,6 +70,24 @@ public final class PaperCard extends Card {
         ExportFormat.JSON,
         exports);
     action(words().say("desk.cards.sheets.paper.print"), "print", "soft-button", exports::print);
+  }
+
+  private void onePacket(SheetActions exports) {
+    FieldRows which = new FieldRows(bench);
+    which
+        .choice(
+            words().say("desk.cards.sheets.paper.one-packet"),
+            List.of(Packet.values()),
+            p -> words().say(p.word()),
+            () -> one,
+            p -> one = p)
+        .setId("packet");
+    body().getChildren().add(which);
+    action(
+        words().say("desk.cards.sheets.paper.save-this-packet"),
+        "export-one",
+        "soft-button",
+        () -> exports.save(one));
   }
 
   private void save(String words, String style, ExportFormat form, SheetActions exports) {

@@ -13,6 +13,7 @@ import slabwright.desk.model.Desk;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Signal;
 import slabwright.desk.model.UnexpectedFault;
+import slabwright.floor.FloorFigures;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.ComputedInlay;
@@ -40,6 +41,7 @@ public final class SelectedAreaResults implements AutoCloseable {
   private UnitSystem askedIn = UnitSystem.METRIC;
   private Optional<FloorTakeoff> takeoff = Optional.empty();
   private Optional<QuickTakeoff> glance = Optional.empty();
+  private Optional<Takeoffs.Followed> followed = Optional.empty();
   private List<ComputedInlay> inlays = List.of();
   private int opening;
   private long round;
@@ -61,9 +63,11 @@ public final class SelectedAreaResults implements AutoCloseable {
         new Takeoffs(
             areas,
             home,
-            this::take,
-            this::take,
-            UnexpectedFault.told(desk, why -> Message.of("desk.model.fault.take-off", why)));
+            new Takeoffs.Listeners(
+                this::take,
+                this::take,
+                this::take,
+                UnexpectedFault.told(desk, why -> Message.of("desk.model.fault.take-off", why))));
     inlayWork =
         new Computed<>(
             Computed.Pace.hurried("inlays"),
@@ -87,6 +91,13 @@ public final class SelectedAreaResults implements AutoCloseable {
   /** What keeps up with a drag: of what is shown, or of what was shown a moment ago. */
   public Optional<QuickTakeoff> glance() {
     return glance;
+  }
+
+  /** The exact figures of what is shown while it is dragged, as far as they are known. */
+  public Optional<FloorFigures> followed() {
+    return followed
+        .filter(f -> focus.area().equals(Optional.of(f.area())))
+        .flatMap(Takeoffs.Followed::figures);
   }
 
   /** The inlays as they were when the plan last rested. */
@@ -151,6 +162,7 @@ public final class SelectedAreaResults implements AutoCloseable {
       inlayWork.cancel();
       takeoff = Optional.empty();
       glance = Optional.empty();
+      followed = Optional.empty();
       inlays = List.of();
       asked = Optional.empty();
     }
@@ -164,6 +176,7 @@ public final class SelectedAreaResults implements AutoCloseable {
       inlayWork.cancel();
       takeoff = Optional.empty();
       glance = Optional.empty();
+      followed = Optional.empty();
       inlays = List.of();
       asked = now;
       changed.fire();
@@ -182,7 +195,13 @@ public final class SelectedAreaResults implements AutoCloseable {
     changed.fire();
   }
 
+  private void take(Takeoffs.Followed f) {
+    followed = Optional.of(f);
+    changed.fire();
+  }
+
   private void take(FloorTakeoff t) {
+    followed = Optional.empty();
     takeoff = Optional.of(t);
     glance = Optional.of(QuickTakeoff.of(t));
     askForInlays(t);

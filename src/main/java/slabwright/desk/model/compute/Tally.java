@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.floor.FloorFigures;
 import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.InlayPlan;
 import slabwright.project.SiteResult;
@@ -47,13 +48,18 @@ public final class Tally {
     Optional<SiteResult> job = work.done();
     boolean current = work.current().isPresent();
     List<TallyItem> items = new ArrayList<>();
-    if (answers.glance().isPresent()) {
-      floor(answers.glance().get(), items);
+    Optional<FloorFigures> followed = answers.followed();
+    Optional<QuickTakeoff> glance = answers.glance();
+    if (followed.isPresent() && glance.isPresent()) {
+      floor(followed.get(), "", hasMachines(glance.get()), items);
+    } else if (glance.isPresent()) {
+      String about = glance.get().isExact() ? "" : "≈ ";
+      floor(glance.get().figures(), about, hasMachines(glance.get()), items);
     } else {
       List.of(netFloor(), machine(), byHand(), edges(), cutIn())
           .forEach(what -> items.add(TallyItem.unknown(what)));
     }
-    boolean floor = answers.isGlanceTrue();
+    boolean floor = followed.isPresent() || answers.isGlanceTrue();
     items.replaceAll(i -> i.trueIf(floor));
     items.add(inlay(answers).trueIf(answers.isUpToDate()));
     items.add(crew(job).trueIf(current));
@@ -89,20 +95,22 @@ public final class Tally {
     return Message.of("desk.model.tally.cut-in");
   }
 
-  private void floor(QuickTakeoff t, List<TallyItem> items) {
-    String about = t.isExact() ? "" : "≈ ";
-    items.add(TallyItem.of(netFloor(), about + QuantityFormat.area(t.net(), units)));
-    boolean machines = !t.area().machines().isEmpty();
+  private static boolean hasMachines(QuickTakeoff glance) {
+    return !glance.area().machines().isEmpty();
+  }
+
+  /** The floor's figures, each after what says how near they are. */
+  private void floor(FloorFigures f, String about, boolean machines, List<TallyItem> items) {
+    items.add(TallyItem.of(netFloor(), about + QuantityFormat.area(f.net(), units)));
     items.add(
         machines
-            ? TallyItem.of(
-                machine(), about + QuantityFormat.area(t.asFound().machine().area(), units))
+            ? TallyItem.of(machine(), about + QuantityFormat.area(f.machine(), units))
             : new TallyItem(
                 machine(), words.say("desk.model.tally.none-set"), TallyItem.Emphasis.UNKNOWN));
-    String hand = about + QuantityFormat.area(t.asFound().hand().area(), units);
+    String hand = about + QuantityFormat.area(f.hand(), units);
     items.add(new TallyItem(byHand(), hand, TallyItem.Emphasis.LOOK));
-    items.add(TallyItem.of(edges(), about + QuantityFormat.run(t.edgeLength(), units)));
-    items.add(TallyItem.of(cutIn(), about + QuantityFormat.run(t.cutIn(), units)));
+    items.add(TallyItem.of(edges(), about + QuantityFormat.run(f.edgeLength(), units)));
+    items.add(TallyItem.of(cutIn(), about + QuantityFormat.run(f.cutIn(), units)));
   }
 
   private TallyItem inlay(SelectedAreaResults answers) {

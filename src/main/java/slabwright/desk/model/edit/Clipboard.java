@@ -96,4 +96,19 @@ public final class Clipboard {
                     new Vec(PasteOp.STEP, -PasteOp.STEP),
                     Message.of("desk.model.clipboard.duplicate")));
   }
+
+  /**
+   * Marks and graphics that are picked, repeated at a distance; empty when none is.
+   *
+   * @param times how many copies
+   * @param by from one to the next, mm
+   */
+  public static Optional<Paste> repeat(FloorArea area, Selection focus, int times, Vec by) {
+    Copied now = Copied.of(area, focus);
+    return now.marks().isEmpty() && now.inlays().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new PasteOp(area, focus)
+                .repeated(now, times, by, Message.of("desk.model.clipboard.repeat")));
+  }
 }

@@ -26,10 +26,14 @@ final class PasteOp {
   private final Selection focus;
   private final List<Edit> edits = new ArrayList<>();
   private final List<PlanItem> picks = new ArrayList<>();
+  private final List<String> markIds;
+  private final List<String> inlayIds;
 
   PasteOp(FloorArea area, Selection focus) {
     this.area = area;
     this.focus = focus;
+    markIds = new ArrayList<>(area.marks().stream().map(Mark::id).toList());
+    inlayIds = new ArrayList<>(area.inlays().stream().map(Inlay::id).toList());
   }
 
   Clipboard.Paste of(Clipboard.Copied copied, Vec by, Message name) {
@@ -41,11 +45,20 @@ final class PasteOp {
     return new Clipboard.Paste(new Edit.Several(name, edits), picks);
   }
 
+  /** So many copies of marks and graphics, each as far from the one before. */
+  Clipboard.Paste repeated(Clipboard.Copied copied, int times, Vec by, Message name) {
+    for (int k = 1; k <= times; k++) {
+      Move move = Move.by(k * by.x(), k * by.y());
+      marks(copied.marks(), move, true);
+      inlays(copied.inlays(), move);
+    }
+    return new Clipboard.Paste(new Edit.Several(name, edits), picks);
+  }
+
   private void marks(List<Mark> from, Move by, boolean here) {
-    List<String> taken = new ArrayList<>(area.marks().stream().map(Mark::id).toList());
     for (Mark m : from) {
-      String id = NewIds.next("m", taken);
-      taken.add(id);
+      String id = NewIds.next("m", markIds);
+      markIds.add(id);
       OptionalInt follows = here ? m.follows() : OptionalInt.empty();
       Mark copy = new Mark(id, m.name(), m.kind(), m.form().map(by), follows);
       edits.add(new MarkEdit.Put(area.id(), copy));
@@ -54,10 +67,9 @@ final class PasteOp {
   }
 
   private void inlays(List<Inlay> from, Move by) {
-    List<String> taken = new ArrayList<>(area.inlays().stream().map(Inlay::id).toList());
     for (Inlay i : from) {
-      String id = NewIds.next("i", taken);
-      taken.add(id);
+      String id = NewIds.next("i", inlayIds);
+      inlayIds.add(id);
       edits.add(
           new AreaEdit.PutInlay(
               area.id(),

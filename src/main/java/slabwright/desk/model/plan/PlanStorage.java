@@ -7,13 +7,15 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.DeskSettings;
+import slabwright.project.plan.BackgroundWriter;
 import slabwright.project.plan.JournalWriter;
 import slabwright.project.plan.OpenedPlan;
 import slabwright.project.plan.PlanFiles;
 import slabwright.project.plan.PlanLocation;
+import slabwright.site.JobDetails;
 import slabwright.site.Site;
 import slabwright.site.edit.History;
 import slabwright.units.Message;
@@ -21,37 +23,60 @@ import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 
 /**
- * Opens, saves and journals the open plan. After every edit its state is journalled off the asking
- * thread; a plan without a file has a folder of its own in the data folder until it is saved.
+ * Opens, saves and journals the open plan, all that is written off the asking thread. A plan that
+ * somebody else changed on disk since it was read is not written over: the person is asked. A plan
+ * without a file has a folder of its own in the data folder until it is saved.
  */
-public final class PlanStorage implements AutoCloseable {
+public final class PlanStorage {
   private final Desk desk;
   private final DeskSettings settings;
   private final PlanFiles files;
+  private final BackgroundWriter writer;
   private final JournalWriter journal;
+
+  /**
+   * What is known to lie in the open plan's file; the writer's thread sets it too, so that a second
+   * saving on the heels of a first knows it. Each opening has its own.
+   */
+  private AtomicReference<Optional<String>> stamp = none();
+
+  private Runnable askElsewhere = () -> {};
   private Optional<PlanLocation> last = Optional.empty();
 
   /**
    * Listens to the desk.
    *
    * @param data the user's data folder
-   * @param home the asking thread, as an executor
    */
-  public PlanStorage(Desk desk, DeskSettings settings, Path data, Executor home) {
+  public PlanStorage(Desk desk, DeskSettings settings, Path data, BackgroundWriter writer) {
     this.desk = desk;
     this.settings = settings;
+    this.writer = writer;
     files = new PlanFiles(data);
-    journal = new JournalWriter(why -> home.execute(() -> desk.refuse(why)));
+    journal = new JournalWriter(writer, desk::refuse);
     desk.siteChanged().subscribe(this::journal);
   }
 
-  /** Begins a plan that has no file yet. */
+  /** How the person is asked for another place to save the plan to. */
+  public void onAskElsewhere(Runnable ask) {
+    askElsewhere = ask;
+  }
+
+  /** Begins a plan that has no file yet, of the contractor whose papers these were last. */
   public void begin(String name, UnitSystem units) {
-    begin(Site.empty(name, units), files.fresh(LocalDateTime.now(ZoneId.systemDefault())));
+    JobDetails job = JobDetails.NONE.withContractor(settings.contractor());
+    begin(
+        Site.empty(name, units).withJob(job),
+        files.fresh(LocalDateTime.now(ZoneId.systemDefault())));
+  }
+
+  private static AtomicReference<Optional<String>> none() {
+    return new AtomicReference<>(Optional.empty());
   }
 
   private void begin(Site site, PlanLocation at) {
     last = Optional.of(at);
+    stamp = none();
     desk.open(site, Optional.empty());
   }
 
@@ -80,6 +105,7 @@ public final class PlanStorage implements AutoCloseable {
   public void open(Path file, OpenedPlan opened) {
     History past = History.of(opened.saved());
     last = Optional.of(PlanLocation.file(file));
+    stamp = new AtomicReference<>(opened.stamp());
     desk.open(
         opened
             .recovered()
@@ -103,6 +129,7 @@ public final class PlanStorage implements AutoCloseable {
   public void goOn(PlanStorage before) {
     if (before.desk.isOpen()) {
       last = before.last;
+      stamp = before.stamp;
       desk.open(before.desk.history(), before.desk.file());
     }
   }
@@ -112,29 +139,129 @@ public final class PlanStorage implements AutoCloseable {
     return files.recoverable(settings.recent());
   }
 
-  /** Saves to the plan's file; false when it has none yet. */
+  /** Saves to the plan's file soon; false when it has none yet. */
   public boolean save() {
-    desk.file().ifPresent(this::saveAs);
-    return desk.file().isPresent();
+    Optional<Path> file = desk.file();
+    AtomicReference<Optional<String>> known = stamp;
+    if (file.isPresent() && known.get().isPresent()) {
+      Path to = file.get();
+      write(to, site -> PlanFiles.saveOver(site, to, known.get().orElseThrow()));
+    } else {
+      file.ifPresent(this::saveAs);
+    }
+    return file.isPresent();
   }
 
-  /** Saves to a file, with what lies beside the plan where it lay elsewhere before. */
+  /** Saves to a file soon, with what lies beside the plan where it lay elsewhere before. */
   public void saveAs(Path file) {
     Optional<PlanLocation> before = location();
-    try {
-      PlanFiles.save(desk.site(), before, file);
-    } catch (IOException e) {
-      desk.refuse(
-          Message.of(
-              "desk.model.plan-storage.not-saved",
-              file.toString(),
-              String.valueOf(e.getMessage())));
+    write(
+        file,
+        site -> {
+          PlanFiles.save(site, before, file);
+          return PlanFiles.Saving.SAVED;
+        });
+  }
+
+  /** Writes a state to a file. */
+  @FunctionalInterface
+  private interface SavingWork {
+    PlanFiles.Saving of(Site site) throws IOException;
+  }
+
+  /** What is open when it is asked to be saved; edits go on meanwhile. */
+  private record Asked(Path file, Site site, int position, int opening, PlanLocation before) {}
+
+  private void write(Path file, SavingWork work) {
+    Asked asked =
+        new Asked(
+            file,
+            desk.site(),
+            desk.history().position(),
+            desk.opening(),
+            location().orElseGet(() -> PlanLocation.file(file)));
+    AtomicReference<Optional<String>> known = stamp;
+    boolean there = desk.file().filter(file::equals).isPresent();
+    writer.write(
+        file,
+        () -> {
+          PlanFiles.Saving saving = work.of(asked.site());
+          if (there && saving == PlanFiles.Saving.SAVED) {
+            known.set(Optional.of(PlanFiles.stamp(asked.site())));
+          }
+          return saving;
+        },
+        saving -> saved(asked, saving),
+        why ->
+            desk.ask(
+                Message.of("desk.model.plan-storage.not-saved", file.toString(), why),
+                List.of(elsewhere())));
+  }
+
+  private void saved(Asked asked, PlanFiles.Saving saving) {
+    Path file = asked.file();
+    switch (saving) {
+      case SAVED -> saved(asked);
+      case CHANGED_BY_OTHERS ->
+          desk.ask(
+              Message.of("desk.model.plan-storage.changed-by-others", name(file)),
+              List.of(
+                  elsewhere(),
+                  new Desk.Choice(
+                      Message.of("desk.model.plan-storage.read-theirs"), () -> readTheirs(file))));
+      case GONE ->
+          desk.ask(
+              Message.of("desk.model.plan-storage.gone", file.toString()),
+              List.of(
+                  elsewhere(),
+                  new Desk.Choice(
+                      Message.of("desk.model.plan-storage.save-there"), () -> saveAs(file))));
+    }
+  }
+
+  private static String name(Path file) {
+    return String.valueOf(file.getFileName());
+  }
+
+  private Desk.Choice elsewhere() {
+    return new Desk.Choice(Message.of("desk.model.plan-storage.elsewhere"), askElsewhere);
+  }
+
+  private void saved(Asked asked) {
+    settings.addRecent(asked.file());
+    if (asked.opening() != desk.opening()) {
+      journal.clear(asked.before());
       return;
     }
-    last = Optional.of(PlanLocation.file(file));
-    desk.savedTo(file);
-    settings.addRecent(file);
-    before.ifPresent(journal::clear);
+    PlanLocation now = PlanLocation.file(asked.file());
+    last = Optional.of(now);
+    if (!desk.file().equals(Optional.of(asked.file()))) {
+      stamp = new AtomicReference<>(Optional.of(PlanFiles.stamp(asked.site())));
+    }
+    desk.savedTo(asked.file(), asked.position(), asked.site());
+    boolean edited = !desk.history().isSaved();
+    if (edited) {
+      journal();
+    }
+    if (!edited || !now.journalsWith(asked.before())) {
+      journal.clear(asked.before());
+    }
+  }
+
+  /** Takes what somebody else wrote; what was open stays one undo away. */
+  private void readTheirs(Path file) {
+    Result<OpenedPlan> read = PlanFiles.open(file);
+    if (read instanceof Result.Refused<OpenedPlan> bad) {
+      desk.refuse(bad.refusals().get(0));
+      return;
+    }
+    OpenedPlan theirs = read.orThrow();
+    History both =
+        History.of(desk.site())
+            .push(Message.of("desk.model.plan-storage.their-plan"), theirs.saved())
+            .markSaved();
+    stamp = new AtomicReference<>(theirs.stamp());
+    desk.open(both, Optional.of(file));
   }
 
   private void journal() {
@@ -142,11 +269,5 @@ public final class PlanStorage implements AutoCloseable {
     if (desk.isOpen() && !untouched) {
       location().ifPresent(at -> journal.write(at, desk.site()));
     }
-  }
-
-  /** Waits until everything asked for is on disk; for closing. */
-  @Override
-  public void close() {
-    journal.close();
   }
 }

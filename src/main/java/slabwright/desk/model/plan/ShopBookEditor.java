@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
 import slabwright.desk.model.Signal;
+import slabwright.project.plan.BackgroundWriter;
 import slabwright.project.plan.ShopBookFiles;
 import slabwright.units.Message;
 import slabwright.units.Result;
@@ -14,7 +15,7 @@ import slabwright.work.book.ShopBookFile;
 import slabwright.work.book.ShopBookText;
 
 /**
- * The shop book beside the open plan, to look at and to change. A change is written at once, with
+ * The shop book beside the open plan, to look at and to change. A change is written soon, with
  * every comment kept; the shipped example is never written: its first change makes a {@code
  * shop.book} beside the plan.
  */
@@ -22,9 +23,11 @@ public final class ShopBookEditor {
   private final Desk desk;
   private final Supplier<Optional<Path>> plan;
   private final Path home;
+  private final BackgroundWriter writer;
   private final Signal changed = new Signal();
   private Optional<Path> folder = Optional.empty();
   private Optional<ShopBookFile> book = Optional.empty();
+  private Optional<ShopBookFile> onDisk = Optional.empty();
   private Optional<BookForm> form = Optional.empty();
 
   /**
@@ -33,14 +36,16 @@ public final class ShopBookEditor {
    * @param plan the open plan's file
    * @param home the person's own folder
    */
-  public ShopBookEditor(Desk desk, Supplier<Optional<Path>> plan, Path home) {
+  public ShopBookEditor(
+      Desk desk, Supplier<Optional<Path>> plan, Path home, BackgroundWriter writer) {
     this.desk = desk;
+    this.writer = writer;
     this.plan = plan;
     this.home = home;
     desk.siteChanged().subscribe(this::look);
   }
 
-  /** Given after every change that was written. */
+  /** Given after every change that was written, and after one that could not be. */
   public Signal changed() {
     return changed;
   }
@@ -72,6 +77,7 @@ public final class ShopBookEditor {
   private void read() {
     book = Optional.empty();
     folder.map(f -> ShopBookFiles.find(f, home)).ifPresent(this::take);
+    onDisk = book;
     form = book.map(b -> BookForm.of(b.text()));
   }
 
@@ -83,7 +89,7 @@ public final class ShopBookEditor {
     }
   }
 
-  /** Writes another value for a field; bad with the reason when it can't be read or written. */
+  /** Writes another value for a field; bad with the reason when it can't be read. */
   public Result<String> set(BookField field, String value) {
     if (book.isEmpty()) {
       return Result.refused(Message.of("desk.model.shop-book.none-open"));
@@ -96,13 +102,29 @@ public final class ShopBookEditor {
     if (book.isEmpty()) {
       return Result.refused(Message.of("desk.model.shop-book.none-open"));
     }
-    return ShopBookFiles.write(book.get(), text, folder.orElse(home)).map(b -> written(b, said));
+    ShopBookFile next = ShopBookFiles.changed(book.get(), text, folder.orElse(home));
+    show(next);
+    ShopBookFiles.write(next, writer, this::written, why -> notWritten(next, why));
+    return Result.ok(said);
   }
 
-  private String written(ShopBookFile now, String said) {
+  private void show(ShopBookFile now) {
     book = Optional.of(now);
     form = Optional.of(BookForm.of(now.text()));
+  }
+
+  /** The job is worked out by what lies on disk, so it is told only now. */
+  private void written(ShopBookFile now) {
+    onDisk = book.equals(Optional.of(now)) ? book : onDisk;
     changed.fire();
-    return said;
+  }
+
+  /** What could not be written is not shown as if it had been. */
+  private void notWritten(ShopBookFile wanted, Message why) {
+    if (book.equals(Optional.of(wanted))) {
+      onDisk.ifPresent(this::show);
+    }
+    changed.fire();
+    desk.refuse(why);
   }
 }

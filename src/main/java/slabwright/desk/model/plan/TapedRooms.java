@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
+import slabwright.project.plan.BackgroundWriter;
 import slabwright.project.plan.TapeFiles;
 import slabwright.project.plan.TapedPlan;
 import slabwright.shape.Affine;
@@ -44,6 +45,7 @@ public final class TapedRooms {
   private final Map<List<OutlinePiece>, AdjustedRoom> fromFiles = new HashMap<>();
   private final Map<Text, Optional<AdjustedRoom>> adjusted = new HashMap<>();
   private final TapeFiles files = new TapeFiles();
+  private final BackgroundWriter writer;
 
   /** Readings as text, and the units that their sentences are in. */
   private record Text(List<String> lines, UnitSystem units) {}
@@ -53,8 +55,9 @@ public final class TapedRooms {
    *
    * @param plan the plan's file, beside which tape files lie
    */
-  public TapedRooms(Desk desk, Supplier<Optional<Path>> plan) {
+  public TapedRooms(Desk desk, Supplier<Optional<Path>> plan, BackgroundWriter writer) {
     this.desk = desk;
+    this.writer = writer;
     this.plan = plan;
     desk.changed().subscribe(this::keep);
   }
@@ -202,7 +205,7 @@ public final class TapedRooms {
       return;
     }
     for (FloorArea area : new ArrayList<>(desk.site().areas())) {
-      readings(area).flatMap(room -> files.write(now.get(), area, room)).ifPresent(desk::refuse);
+      readings(area).ifPresent(room -> files.write(now.get(), area, room, writer, desk::refuse));
     }
   }
 }

@@ -3,6 +3,7 @@ package slabwright.desk.model.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import slabwright.desk.model.PlanItem;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
@@ -15,6 +16,7 @@ import slabwright.drawing.TextStyle;
 import slabwright.drawing.label.Label;
 import slabwright.drawing.label.LabelPlacer;
 import slabwright.shape.Bounds;
+import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.Mark;
@@ -28,6 +30,25 @@ public final class NameInks {
   private static final TextStyle DOOR = TextStyle.bold(2.6).in(Palette.RED);
   private static final int MOST = 60;
 
+  /** Half the width of the sign of a mark that is a place, mm. */
+  private static final double SIGN = 2.2;
+
+  /**
+   * What is written there before, mm on the site.
+   *
+   * @param boxes of words
+   * @param lines that no name lies on
+   */
+  public record Taken(List<Bounds> boxes, List<Line> lines) {
+    public static final Taken NOTHING = new Taken(List.of(), List.of());
+
+    public Taken {
+      boxes = List.copyOf(boxes);
+      lines = List.copyOf(lines);
+    }
+  }
+
+  private int lengths;
   private Optional<FloorPicture> of = Optional.empty();
   private double at;
   private boolean withMarks = true;
@@ -38,13 +59,18 @@ public final class NameInks {
    *
    * @param mm site millimetres to one of paper
    * @param marks whether marks are named too, or doorways alone
+   * @param dimensions how many lengths are written; names are placed anew when that changes
+   * @param taken what they keep clear of
    */
-  public List<Ink> of(FloorPicture picture, double mm, boolean marks) {
-    if (of.isEmpty() || at != mm || withMarks != marks || !of.get().equals(picture)) {
+  public List<Ink> of(
+      FloorPicture picture, double mm, boolean marks, int dimensions, Supplier<Taken> taken) {
+    boolean same = at == mm && withMarks == marks && lengths == dimensions;
+    if (of.isEmpty() || !same || !of.get().equals(picture)) {
+      lengths = dimensions;
       withMarks = marks;
       of = Optional.of(picture);
       at = mm;
-      inks = new Placing(picture, mm).place(marks);
+      inks = new Placing(picture, mm, taken.get()).place(marks);
     }
     return inks;
   }
@@ -56,11 +82,22 @@ public final class NameInks {
     private final LabelPlacer labels;
     private final List<Ink> inks = new ArrayList<>();
 
-    Placing(FloorPicture picture, double mm) {
+    Placing(FloorPicture picture, double mm, Taken taken) {
       this.picture = picture;
       this.mm = mm;
       Bounds b = picture.bounds().grown(60 * mm);
       this.labels = new LabelPlacer(box(b), 0.6);
+      taken.boxes().forEach(t -> labels.avoid(box(t)));
+      for (Line line : taken.lines()) {
+        List<Vec> ends = line.points();
+        labels.avoid(paper(ends.get(0)), paper(ends.get(ends.size() - 1)));
+      }
+      picture.things().stream()
+          .filter(t -> t.path().size() == 1)
+          .map(t -> paper(t.path().get(0)))
+          .forEach(
+              v ->
+                  labels.avoid(new Bounds(v.x() - SIGN, v.y() - SIGN, v.x() + SIGN, v.y() + SIGN)));
     }
 
     private Bounds box(Bounds b) {
@@ -111,7 +148,10 @@ public final class NameInks {
       if (inside && (middle.x() - w / 2 < b.minX() || middle.x() + w / 2 > b.maxX())) {
         middle = new Vec(b.middle().x(), middle.y());
       }
-      Label label = Label.box(middle, w, 3.4, 0).wishing(List.of(middle, below, above));
+      Vec right = new Vec(b.maxX() + w / 2 + away - 0.6, b.middle().y());
+      Vec left = new Vec(b.minX() - w / 2 - away + 0.6, b.middle().y());
+      Label label =
+          Label.box(middle, w, 3.4, 0).wishing(List.of(middle, below, above, right, left));
       labels.place(label).ifPresent(p -> plate(p.middle(), m.name(), WORDS, w));
     }
 

@@ -32,7 +32,6 @@ import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
 import slabwright.work.step.StepPlace;
 import slabwright.work.step.StepType;
-import slabwright.work.step.ToolKind;
 
 /**
  * What is done in a row of the crew's day, by the kind of its steps.
@@ -287,20 +286,9 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
     return work.parts().stream()
         .flatMap(p -> p.step().who().tools().stream())
         .distinct()
-        .map(t -> t.name().equals(t.kind().word()) ? tool(t.kind()) : t.name())
+        .map(t -> t.name().equals(t.kind().word()) ? job.words().say(t.kind().label()) : t.name())
         .collect(Collectors.joining(", "))
         .replaceAll("(?<=\\d) (?=\\w)", "\u00a0");
-  }
-
-  private String tool(ToolKind kind) {
-    return switch (kind) {
-      case FLOOR_GRINDER -> job.words().say("sheets.crew-step.floor-grinder");
-      case HAND_GRINDER -> job.words().say("sheets.crew-step.hand-grinder");
-      case VACUUM -> job.words().say("sheets.crew-step.vacuum");
-      case FAN -> job.words().say("sheets.crew-step.fan");
-      case SPRAYER -> job.words().say("sheets.crew-step.sprayer");
-      case COMPRESSOR -> job.words().say("sheets.crew-step.compressor");
-    };
   }
 
   /** When each batch goes onto the floor; from the coat's start, cut-in first. */

@@ -58,10 +58,13 @@ public final class OfficePacket {
     OfficePacket packet = new OfficePacket(job);
     SheetContext context = packet.context;
     Message asked = Message.of("sheets.office-packet.walkthrough");
+    Message photos = Message.of("sheets.photo-pages.title");
     Message summary = Message.of("sheets.summary-page.title");
     Message numbers = Message.of("sheets.office-packet.take-off");
     List<PageDraft> drafts =
         new ArrayList<>(missing.or(context, asked, "", false, packet::walkthrough));
+    drafts.addAll(
+        missing.or(context, photos, "", false, () -> new PhotoPages(job, context).drafts()));
     drafts.addAll(
         missing.or(context, summary, "", false, () -> new SummaryPage(job, context).drafts()));
     drafts.addAll(missing.or(context, numbers, "", false, packet::numbers));
@@ -145,13 +148,14 @@ public final class OfficePacket {
     return pages;
   }
 
-  /** Without what the walkthrough's form has under the same heading, and the summary's orders. */
+  /** Without what the walkthrough's form and the summary have, and the batches of the crew. */
   private List<Block> notSaid(List<Block> blocks) {
     List<Heading> said = new ArrayList<>();
     papers.walkthrough().sections().forEach(s -> said.add(new Heading(context.say(s.heading()))));
     said.add(new Heading(context.say("sheets.work-quantities.kits-to-buy")));
+    said.add(new Heading(context.say("sheets.batch-table.batches-of-one-coat")));
     return OfficeSections.sections(blocks).stream()
-        .filter(s -> !said.contains(s.get(0)))
+        .filter(s -> s.stream().noneMatch(said::contains))
         .flatMap(List::stream)
         .toList();
   }

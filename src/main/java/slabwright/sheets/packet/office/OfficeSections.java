@@ -16,6 +16,9 @@ import slabwright.sheets.page.TableBlock;
  * @param wide for the whole width
  */
 record OfficeSections(List<Block> narrow, List<Block> wide) {
+  /** With more, heads of columns are broken in half the width. */
+  private static final int MOST_COLUMNS = 4;
+
   /**
    * Tells them apart.
    *
@@ -59,11 +62,14 @@ record OfficeSections(List<Block> narrow, List<Block> wide) {
         .sum();
   }
 
+  private static boolean isNarrow(Block block) {
+    return block instanceof TableBlock t && t.columns().size() <= MOST_COLUMNS;
+  }
+
   /** Tables that lose nothing in half the width, with nothing else under their heading. */
   private static boolean isNarrow(List<Block> section, double mostHigher, SheetContext context) {
     return section.stream().anyMatch(TableBlock.class::isInstance)
-        && section.stream()
-            .allMatch(b -> b instanceof Heading || b instanceof Gap || b instanceof TableBlock)
+        && section.stream().allMatch(b -> b instanceof Heading || b instanceof Gap || isNarrow(b))
         && height(section, context, 2) <= mostHigher * height(section, context, 1);
   }
 }

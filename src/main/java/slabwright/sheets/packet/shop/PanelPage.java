@@ -1,6 +1,7 @@
 package slabwright.sheets.packet.shop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
@@ -15,6 +16,7 @@ import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
+import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnPages;
@@ -28,6 +30,12 @@ import slabwright.sheets.plan.PlanLabel;
 
 /** One stencil as it is weeded, every panel with its size. */
 final class PanelPage {
+  /** About half of a letter's size on paper, mm: as far as it keeps from openings and rims. */
+  private static final double CLEAR = 5.5;
+
+  /** Steps in which a free place is looked for across a panel. */
+  private static final int GRID = 24;
+
   /** Findings within this of an opening are ringed, mm. */
   private static final double NEAR = 1;
 
@@ -99,7 +107,7 @@ final class PanelPage {
     sketch.addInks(DyeStyle.of(stencil.colour(), place).on(stencil.openings()));
     sketch.addInks(StencilInks.blank(plan, stencil));
     sketch.addInks(StencilInks.seams(plan, List.of(stencil)));
-    plan.panels().ifPresent(p -> panels(sketch, p.of(stencil)));
+    plan.panels().ifPresent(p -> panels(sketch, p.of(stencil), stencil.openings()));
     Bounds b = StencilInks.around(plan, stencil);
     Vec topLeft = new Vec(b.minX(), b.minY());
     sketch.placeDimension(topLeft, new Vec(b.maxX(), b.minY()), 1, 7, context.length(b.width()));
@@ -119,7 +127,7 @@ final class PanelPage {
         .forEach(p -> sketch.addInks(List.of(Symbol.of(Symbol.Kind.LOOK, p, 3.4, Palette.RED))));
   }
 
-  private void panels(PlanComposer sketch, PanelPlan p) {
+  private void panels(PlanComposer sketch, PanelPlan p, Region openings) {
     p.laps().stream()
         .flatMap(s -> s.marks().stream())
         .forEach(
@@ -131,8 +139,7 @@ final class PanelPage {
       Vec m = box.middle();
       sketch.placeLabel(
           PlanLabel.of(m, panel.name(), context.type().title())
-              .wishing(
-                  List.of(sketch.view().onPaper(new Vec(m.x(), box.maxY())).minus(new Vec(0, 5))))
+              .wishing(besideOpenings(sketch, box, openings))
               .on(Palette.WHITE)
               .nearBy(60));
       boolean lowest = box.maxY() >= blank.maxY();
@@ -155,5 +162,30 @@ final class PanelPage {
             context.length(box.height()));
       }
     }
+  }
+
+  /**
+   * Places on paper for a panel's letter where it hides nothing that is weeded, the lowest middle
+   * first; by the panel's foot where there is none.
+   */
+  private static List<Vec> besideOpenings(PlanComposer sketch, Bounds box, Region openings) {
+    double mm = 1 / sketch.view().scale();
+    Bounds inside = box.grown(-CLEAR * mm);
+    Vec foot = new Vec(box.middle().x(), box.maxY() - 5 * mm);
+    List<Vec> free = new ArrayList<>();
+    for (int i = 0; i <= GRID; i++) {
+      for (int j = 0; j <= GRID; j++) {
+        Vec at =
+            new Vec(
+                inside.minX() + inside.width() * i / GRID,
+                inside.minY() + inside.height() * j / GRID);
+        if (openings.distanceTo(at) > CLEAR * mm) {
+          free.add(at);
+        }
+      }
+    }
+    free.sort(Comparator.comparingDouble(at -> at.distanceTo(foot)));
+    free.add(foot);
+    return free.stream().map(sketch.view()::onPaper).toList();
   }
 }

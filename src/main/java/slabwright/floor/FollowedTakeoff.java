@@ -1,0 +1,210 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import slabwright.shape.Bounds;
+import slabwright.shape.PreparedRegion;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
+import slabwright.shape.ints.UnionFind;
+import slabwright.site.FloorArea;
+import slabwright.site.Machine;
+import slabwright.site.Mark;
+import slabwright.units.Recent;
+
+/**
+ * The figures of a floor while marks of it are moved: those of the floor as it was, less what its
+ * part about the moved mark had, with what that part has now. They are the take-off's figures, not
+ * near ones: every figure is local but one, whether a machine gets to a place at all, and that is
+ * settled by the ways through the part, or left open.
+ *
+ * <p>Marks may be moved, reshaped, added and taken away; anything else is left open too.
+ */
+public final class FollowedTakeoff {
+  /** Old and new of a few windows. */
+  private static final int ROOM = 12;
+
+  private final FloorTakeoff base;
+  private final FloorFigures figures;
+  private final Map<Machine, PreparedRegion> rolls = new HashMap<>();
+  private final Map<Machine, FreeRaster> free = new HashMap<>();
+  private final LocalTakeoff.Whole whole;
+  private final Recent<Question, LocalTakeoff> locals = new Recent<>(ROOM);
+
+  /** What a part of the floor depends on. */
+  private record Question(FloorWindow window, List<Mark> marks) {}
+
+  /** Follows the floor of a take-off within the usual tolerance. */
+  public FollowedTakeoff(FloorTakeoff base) {
+    this.base = base;
+    figures = FloorFigures.of(base);
+    whole = new LocalTakeoff.Whole(base.gross(), this::isReached, new HashMap<>());
+    for (ReachedFloor r : base.asFound().reaches()) {
+      rolls.put(r.machine(), new PreparedRegion(r.rolls()));
+    }
+  }
+
+  /** The floor that is followed. */
+  public FloorTakeoff base() {
+    return base;
+  }
+
+  /**
+   * The figures of the floor with marks changed; none when more than a part must be looked at.
+   *
+   * @throws CancellationException when {@code cancelled} turned true
+   */
+  public Optional<FloorFigures> figures(FloorArea area, BooleanSupplier cancelled) {
+    List<Mark> marks = base.area().marks();
+    Set<Mark> gone = only(marks, area.marks());
+    Set<Mark> come = only(area.marks(), marks);
+    if (!isMarksOnly(area) || !isOrderKept(marks, gone, area.marks(), come)) {
+      return Optional.empty();
+    }
+    List<Bounds> changes = new ArrayList<>(bounds(gone));
+    changes.addAll(bounds(come));
+    List<FloorWindow> windows = FloorWindow.about(changes, area.machines(), base.tolerance());
+    FloorFigures now = figures;
+    for (FloorWindow window : windows) {
+      LocalTakeoff before = local(base.area(), window, cancelled);
+      LocalTakeoff after = local(area, window, cancelled);
+      if (!isSameAccess(before, after, windows)) {
+        return Optional.empty();
+      }
+      now = now.changed(before.figures(), after.figures());
+    }
+    return Optional.of(now);
+  }
+
+  /** A body's turning is asked of the whole floor, so its length must be unknown. */
+  private boolean isMarksOnly(FloorArea area) {
+    return area.withMarks(base.area().marks()).equals(base.area())
+        && base.tolerance() == FloorTakeoff.TOLERANCE
+        && area.machines().stream().allMatch(m -> m.travel().length().isEmpty());
+  }
+
+  /** The marks that one list has and the other has not. */
+  private static Set<Mark> only(List<Mark> these, List<Mark> those) {
+    int same = 0;
+    while (same < Math.min(these.size(), those.size()) && these.get(same).equals(those.get(same))) {
+      same++;
+    }
+    Set<Mark> only = new LinkedHashSet<>(these.subList(same, these.size()));
+    those.subList(same, those.size()).forEach(only::remove);
+    return only;
+  }
+
+  /** Of two marks the later lies on top, so those that stay must stay in their order. */
+  private static boolean isOrderKept(
+      List<Mark> before, Set<Mark> gone, List<Mark> after, Set<Mark> come) {
+    return before.stream()
+        .filter(m -> !gone.contains(m))
+        .toList()
+        .equals(after.stream().filter(m -> !come.contains(m)).toList());
+  }
+
+  private List<Bounds> bounds(Set<Mark> marks) {
+    return marks.stream()
+        .filter(m -> FloorArrangement.owns(m.kind().type()))
+        .map(m -> m.form().region(base.tolerance()))
+        .filter(form -> !form.isEmpty())
+        .map(Region::bounds)
+        .toList();
+  }
+
+  private LocalTakeoff local(FloorArea area, FloorWindow window, BooleanSupplier cancelled) {
+    List<Mark> marks =
+        area.marks().stream().filter(m -> m.form().room().meets(window.input())).toList();
+    return locals.get(
+        new Question(window, marks),
+        () -> LocalTakeoff.of(area.withMarks(marks), window, whole, cancelled));
+  }
+
+  private boolean isReached(Machine machine, Vec place) {
+    return rolls.get(machine).covers(place);
+  }
+
+  /** Whether what was reached beyond the windows still is, and nothing else. */
+  private boolean isSameAccess(LocalTakeoff before, LocalTakeoff after, List<FloorWindow> windows) {
+    for (int i = 0; i < before.rooms().size(); i++) {
+      WindowAccess.Rooms old = before.rooms().get(i);
+      WindowAccess.Rooms now = after.rooms().get(i);
+      if (old.torn() || now.torn() || !old.hasGatesOf(now) || !joins(old, now, windows)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Whether gates and doors that one room joined are joined still: through the rooms that are there
+   * now or, as far as that can be told for certain, round the windows.
+   */
+  private boolean joins(WindowAccess.Rooms old, WindowAccess.Rooms now, List<FloorWindow> windows) {
+    UnionFind sets = new UnionFind(now.count() + 1);
+    int outside = now.count();
+    if (isJoined(old, now, sets)) {
+      return true;
+    }
+    List<Bounds> shut = windows.stream().map(FloorWindow::places).toList();
+    PreparedRegion before = rolls.get(old.machine());
+    boolean[] open =
+        free.computeIfAbsent(old.machine(), this::raster).reachedRound(shut, now.gates(), before);
+    for (int i = 0; i < open.length; i++) {
+      if (open[i]) {
+        sets.join(now.gates().get(i).room(), outside);
+      }
+    }
+    now.doors().forEach(d -> sets.join(d.room(), outside));
+    return isJoined(old, now, sets);
+  }
+
+  private static boolean isJoined(WindowAccess.Rooms old, WindowAccess.Rooms now, UnionFind sets) {
+    int outside = now.count();
+    int[] want = new int[old.count()];
+    Arrays.fill(want, -1);
+    for (WindowAccess.Door door : old.doors()) {
+      // A door that is blocked now brings nobody in, so its room needs another way.
+      int there = now.door(door.id()).map(WindowAccess.Door::room).orElse(outside);
+      if (!isSame(want, door.room(), sets.root(there))) {
+        return false;
+      }
+    }
+    for (int i = 0; i < now.gates().size(); i++) {
+      WindowAccess.Gate gate = now.gates().get(i);
+      if (gate.reached() && !isSame(want, old.gates().get(i).room(), sets.root(gate.room()))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isSame(int[] want, int room, int root) {
+    if (want[room] < 0) {
+      want[room] = root;
+    }
+    return want[room] == root;
+  }
+
+  private FreeRaster raster(Machine machine) {
+    Region region =
+        base.asFound().reaches().stream()
+            .filter(r -> r.machine().equals(machine))
+            .findFirst()
+            .orElseThrow()
+            .rolls();
+    List<Region> boxes =
+        WayIn.of(base.area(), base.gross(), machine.passage(), base.tolerance()).stream()
+            .map(WayIn::box)
+            .toList();
+    return new FreeRaster(region, boxes);
+  }
+}

@@ -1,0 +1,175 @@
+package slabwright.floor;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import slabwright.shape.Bounds;
+import slabwright.shape.Region;
+import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.site.Machine;
+
+/**
+ * Which places in a window are driven to, known from where its sides are: beyond the box in which
+ * places come and go the floor is as it was, and what was reached there still is, as long as the
+ * ways through that box join the same gates as before.
+ */
+final class WindowAccess implements MachineReach.Access {
+  /** Nearer than this two gates are the same one, mm. */
+  private static final double SAME = 0.01;
+
+  /** A straight stretch of a box's side where a machine's middle can pass. */
+  record Gate(Vec from, Vec to, int room, boolean reached) {
+    Vec middle() {
+      return from.towards(to, 0.5);
+    }
+
+    boolean isAt(Gate o) {
+      return from.distanceTo(o.from) < SAME && to.distanceTo(o.to) < SAME;
+    }
+  }
+
+  /** A way in that opens into a room. */
+  record Door(String id, int room) {}
+
+  /**
+   * How the places for one machine's middle hang together where they come and go, in numbered
+   * rooms.
+   *
+   * @param count how many rooms there are
+   * @param torn whether of what hangs together some is reached and some is not
+   */
+  record Rooms(Machine machine, int count, List<Gate> gates, List<Door> doors, boolean torn) {
+    /** Whether the gates are at the same places, so that they can be told one by one. */
+    boolean hasGatesOf(Rooms o) {
+      return gates.size() == o.gates.size()
+          && IntStream.range(0, gates.size()).allMatch(i -> gates.get(i).isAt(o.gates.get(i)));
+    }
+
+    Optional<Door> door(String id) {
+      return doors.stream().filter(d -> d.id.equals(id)).findFirst();
+    }
+  }
+
+  private final FloorWindow window;
+  private final LocalTakeoff.Whole whole;
+  private final List<Rooms> seen = new ArrayList<>();
+
+  WindowAccess(FloorWindow window, LocalTakeoff.Whole whole) {
+    this.window = window;
+    this.whole = whole;
+  }
+
+  @Override
+  public List<WayIn> waysIn(double depth, Supplier<List<WayIn>> made) {
+    return whole.ways().computeIfAbsent(depth, d -> made.get()).stream()
+        .filter(w -> w.box().bounds().meets(window.input()))
+        .toList();
+  }
+
+  /** Of every machine, in the order in which they were asked about. */
+  List<Rooms> rooms() {
+    return List.copyOf(seen);
+  }
+
+  @Override
+  public Region reached(Machine machine, Region fits, List<WayIn> waysIn) {
+    Survey survey = new Survey(machine, waysIn);
+    Region reached = fits.partsWhere(survey::isReached);
+    seen.add(survey.rooms());
+    return reached;
+  }
+
+  /** Goes through the parts of where a machine fits. */
+  private final class Survey {
+    private final Machine machine;
+    private final List<WayIn> waysIn;
+    private final List<Gate> gates = new ArrayList<>();
+    private final List<Door> doors = new ArrayList<>();
+    private boolean torn;
+    private int number;
+
+    Survey(Machine machine, List<WayIn> waysIn) {
+      this.machine = machine;
+      this.waysIn = waysIn;
+    }
+
+    boolean isReached(Region part) {
+      if (!part.bounds().meets(window.access())) {
+        return false;
+      }
+      List<Region> pieces = within(window.access(), part);
+      long reached = pieces.stream().filter(this::isPieceReached).count();
+      torn |= reached > 0 && reached < pieces.size();
+      return reached > 0;
+    }
+
+    private boolean isPieceReached(Region piece) {
+      List<Gate> its = new ArrayList<>(gates(window.access(), machine, piece, -1));
+      if (piece.bounds().meets(window.places())) {
+        for (Region room : within(window.places(), piece)) {
+          List<Gate> open = gates(window.places(), machine, room, number);
+          its.addAll(open);
+          gates.addAll(open);
+          doors.addAll(doors(room, waysIn, number));
+          number++;
+        }
+      }
+      boolean reached = its.stream().anyMatch(Gate::reached) || !doors(piece, waysIn, -1).isEmpty();
+      torn |= reached && !its.stream().allMatch(Gate::reached);
+      return reached;
+    }
+
+    Rooms rooms() {
+      gates.sort(
+          Comparator.comparingDouble((Gate g) -> g.from().x())
+              .thenComparingDouble(g -> g.from().y())
+              .thenComparingDouble(g -> g.to().x())
+              .thenComparingDouble(g -> g.to().y()));
+      return new Rooms(machine, number, List.copyOf(gates), List.copyOf(doors), torn);
+    }
+  }
+
+  private static List<Region> within(Bounds box, Region part) {
+    Bounds b = part.bounds();
+    boolean inside =
+        box.contains(new Vec(b.minX(), b.minY())) && box.contains(new Vec(b.maxX(), b.maxY()));
+    return inside ? List.of(part) : part.intersect(Region.rectangle(box)).parts();
+  }
+
+  private static List<Door> doors(Region room, List<WayIn> waysIn, int number) {
+    return waysIn.stream()
+        .filter(w -> room.meets(w.box()))
+        .map(w -> new Door(w.doorway().id(), number))
+        .toList();
+  }
+
+  private List<Gate> gates(Bounds box, Machine machine, Region room, int number) {
+    List<Gate> gates = new ArrayList<>();
+    for (Ring ring : room.rings()) {
+      List<Vec> p = ring.points();
+      for (int i = 0; i < p.size(); i++) {
+        Vec from = p.get(i);
+        Vec to = p.get((i + 1) % p.size());
+        if (isOnSide(box, from, to)) {
+          gates.add(
+              new Gate(
+                  from, to, number, whole.reachedBefore().test(machine, from.towards(to, 0.5))));
+        }
+      }
+    }
+    return gates;
+  }
+
+  private static boolean isOnSide(Bounds box, Vec p, Vec q) {
+    return (p.x() == q.x() && (isAt(p.x(), box.minX()) || isAt(p.x(), box.maxX())))
+        || (p.y() == q.y() && (isAt(p.y(), box.minY()) || isAt(p.y(), box.maxY())));
+  }
+
+  private static boolean isAt(double at, double side) {
+    return Math.abs(at - side) < SAME / 100;
+  }
+}

@@ -1,0 +1,110 @@
+package slabwright.floor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import slabwright.shape.PlainFloor;
+import slabwright.site.FloorArea;
+import slabwright.site.Mark;
+import slabwright.site.Move;
+import slabwright.site.OutlinePiece;
+import slabwright.site.Spot;
+import slabwright.store.PlanFile;
+
+/**
+ * CPU time of one mark moved on the depot floor, square and out of square, beside a whole take-off
+ * and a plain recompute of the same floor. Runs only when asked: {@code -Dslabwright.bench=true}.
+ */
+@EnabledIfSystemProperty(named = "slabwright.bench", matches = "true")
+class FollowedTakeoffBench {
+  private static final int MOVES = 120;
+  private static final int WHOLE = 6;
+
+  private final Random random = new Random(15);
+
+  @Test
+  void a_mark_is_moved_on_the_depot_floor() {
+    FloorArea depot =
+        PlanFile.read(Path.of("sample-plans/depot-floor.site.json")).orThrow().areas().get(0);
+    print("depot, square", depot);
+    print("depot, a corner snapped out of square", snapped(depot));
+  }
+
+  private static FloorArea snapped(FloorArea depot) {
+    List<OutlinePiece> outline = new ArrayList<>(depot.outline());
+    OutlinePiece p = outline.get(2);
+    Spot to = Spot.mm(p.from().vec().x() - 340, p.from().vec().y() - 217);
+    outline.set(2, new OutlinePiece(to, p.kind(), p.rise()));
+    return depot.withOutline(outline);
+  }
+
+  private FloorArea moved(FloorArea area) {
+    List<Mark> marks = new ArrayList<>(area.marks());
+    int i = random.nextInt(marks.size());
+    Move move = Move.by(800 * random.nextGaussian(), 800 * random.nextGaussian());
+    marks.set(i, marks.get(i).withForm(marks.get(i).form().map(move)));
+    return area.withMarks(marks);
+  }
+
+  private void print(String what, FloorArea area) {
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(area));
+    List<Double> followed = new ArrayList<>();
+    List<Double> whole = new ArrayList<>();
+    List<Double> plain = new ArrayList<>();
+    int open = 0;
+    for (int i = 0; i < 2 * MOVES; i++) {
+      FloorArea now = moved(area);
+      double start = cpu();
+      boolean known = f.figures(now, () -> false).isPresent();
+      if (i >= MOVES) {
+        followed.add(cpu() - start);
+        open += known ? 0 : 1;
+      }
+    }
+    for (int i = 0; i < 2 * WHOLE; i++) {
+      FloorArea now = moved(area);
+      double start = cpu();
+      double net = FloorTakeoff.of(now).net().area();
+      double between = cpu();
+      double same = PlainFloor.netAndReach(now, FloorTakeoff.TOLERANCE);
+      if (i >= WHOLE) {
+        whole.add(between - start);
+        plain.add(cpu() - between);
+      }
+      assertThat(same).isBetween(0.99 * net, 1.01 * net);
+    }
+    System.out.println(
+        String.format(
+            Locale.ROOT,
+            "%s, %d marks, CPU ms: moved p50 %.1f p95 %.1f max %.1f (%d of %d left open), whole"
+                + " take-off %.0f, plain %.0f, ratio moved to plain %.2f",
+            what,
+            area.marks().size(),
+            p(followed, 0.5),
+            p(followed, 0.95),
+            p(followed, 1),
+            open,
+            MOVES,
+            p(whole, 0.5),
+            p(plain, 0.5),
+            p(followed, 0.5) / p(plain, 0.5)));
+  }
+
+  private static double cpu() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e6;
+  }
+
+  private static double p(List<Double> times, double share) {
+    List<Double> sorted = new ArrayList<>(times);
+    Collections.sort(sorted);
+    return sorted.get((int) Math.min(sorted.size() - 1, sorted.size() * share));
+  }
+}

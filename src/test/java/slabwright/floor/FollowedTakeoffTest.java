@@ -1,0 +1,234 @@
+package slabwright.floor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static slabwright.floor.Floors.machine;
+import static slabwright.floor.Floors.walled;
+import static slabwright.floor.Floors.withDoor;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import slabwright.shape.Vec;
+import slabwright.site.EdgeClass;
+import slabwright.site.FloorArea;
+import slabwright.site.Form;
+import slabwright.site.Machine;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+import slabwright.site.Move;
+import slabwright.site.Spot;
+import slabwright.site.TrenchLevel;
+import slabwright.units.Length;
+
+/**
+ * The figures that follow a hand are those of a take-off of the whole floor.
+ *
+ * <p>They may differ by what the grid rounds: a long slanted edge is bent by up to half a grid step
+ * wherever something meets it, over all its length and so also far from the mark that was moved.
+ */
+class FollowedTakeoffTest {
+  private static final Machine RIDE_ON = machine(1_250, 1_200, 60);
+  private static final Machine WALK_BEHIND = machine(760, 700, 50);
+
+  /** Half a step of the grid, mm. */
+  private static final double HALF_STEP = 0.0005;
+
+  private final Random random = new Random(20_261_127);
+
+  private static FloorArea square() {
+    return furnished(walled(0, 0, 25_000, 0, 25_000, 15_000, 0, 15_000));
+  }
+
+  private static FloorArea outOfSquare() {
+    return furnished(walled(0, 0, 25_217, -131, 24_871.5, 15_063.25, 77.7, 14_900));
+  }
+
+  /** An invented hall, set out on no rule but a seed. */
+  private static FloorArea furnished(FloorArea bare) {
+    Random r = new Random(7);
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < 22; i++) {
+      Spot at = Spot.mm(500 + 24_000 * r.nextDouble(), 500 + 14_000 * r.nextDouble());
+      Length size = Length.mm(150 + 500 * r.nextDouble());
+      Form form =
+          switch (i % 3) {
+            case 0 -> new Form.Circle(at, size);
+            case 1 -> new Form.Rectangle(at, size, Length.mm(700), Length.mm(0), 17 * i);
+            default -> new Form.RoundEnded(at, Length.mm(1_900), size, 31 * i);
+          };
+      marks.add(Mark.of("m" + i, "", kind(i), form));
+    }
+    FloorArea area = withDoor(withDoor(bare, 0, 4_000, 2_400), 2, 9_000, 1_800);
+    return area.withMarks(marks).withMachines(List.of(WALK_BEHIND));
+  }
+
+  /** The same with trenches that nothing rolls over, and a second machine. */
+  private static FloorArea busy(FloorArea area) {
+    MarkKind proud = new MarkKind.Trench(TrenchLevel.PROUD, false);
+    List<Mark> marks =
+        area.marks().stream()
+            .map(
+                m ->
+                    m.kind() instanceof MarkKind.Trench
+                        ? Mark.of(m.id(), m.name(), proud, m.form())
+                        : m)
+            .toList();
+    return area.withMarks(marks).withMachines(List.of(RIDE_ON, WALK_BEHIND));
+  }
+
+  private static MarkKind kind(int i) {
+    return switch (i % 7) {
+      case 0 -> new MarkKind.Patch();
+      case 1 -> new MarkKind.Island();
+      case 2 -> new MarkKind.Trench(TrenchLevel.FLUSH, false);
+      case 3 -> new MarkKind.Booth();
+      case 4 -> new MarkKind.DrainOrBox();
+      default -> new MarkKind.Column();
+    };
+  }
+
+  private FloorArea moved(FloorArea area, double by) {
+    List<Mark> marks = new ArrayList<>(area.marks());
+    int i = random.nextInt(marks.size());
+    Move move = Move.by(by * random.nextGaussian(), by * random.nextGaussian());
+    marks.set(i, marks.get(i).withForm(marks.get(i).form().map(move)));
+    return area.withMarks(marks);
+  }
+
+  private static Optional<FloorFigures> followed(FollowedTakeoff f, FloorArea area) {
+    return f.figures(area, () -> false);
+  }
+
+  private static void assertSame(FloorFigures followed, FloorArea area) {
+    FloorFigures whole = FloorFigures.of(FloorTakeoff.of(area));
+    double rounding = HALF_STEP * whole.edgeLength();
+    assertThat(followed.net()).isCloseTo(whole.net(), within(rounding));
+    assertThat(followed.machine()).isCloseTo(whole.machine(), within(rounding));
+    assertThat(followed.hand()).isCloseTo(whole.hand(), within(rounding));
+    assertThat(followed.edgeLength()).isCloseTo(whole.edgeLength(), within(1e-4));
+    assertThat(followed.cutIn()).isCloseTo(whole.cutIn(), within(1e-4));
+    for (EdgeClass kind : EdgeClass.values()) {
+      assertThat(followed.edges().getOrDefault(kind, 0.0))
+          .as(kind.word())
+          .isCloseTo(whole.edges().getOrDefault(kind, 0.0), within(1e-4));
+    }
+  }
+
+  /** Moves one mark after the other from a floor that rests; a tenth may be left open. */
+  private void moveManyTimes(FloorArea rests, int times, double by) {
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    int open = 0;
+    for (int i = 0; i < times; i++) {
+      FloorArea area = moved(rests, by);
+      Optional<FloorFigures> figures = followed(f, area);
+      figures.ifPresent(g -> assertSame(g, area));
+      open += figures.isEmpty() ? 1 : 0;
+    }
+    assertThat(open).isLessThanOrEqualTo(times / 10);
+  }
+
+  @Test
+  void a_mark_moved_on_a_square_floor_gives_the_figures_of_a_whole_takeoff() {
+    moveManyTimes(square(), 50, 900);
+  }
+
+  @Test
+  void a_mark_moved_on_a_floor_out_of_square_gives_the_figures_of_a_whole_takeoff() {
+    moveManyTimes(outOfSquare(), 50, 900);
+  }
+
+  @Test
+  void proud_trenches_and_a_second_machine_are_followed_too() {
+    moveManyTimes(busy(outOfSquare()), 12, 600);
+  }
+
+  @Test
+  @Tag("long")
+  void five_thousand_moves_give_the_figures_of_a_whole_takeoff() {
+    for (int i = 0; i < 50; i++) {
+      FloorArea floor = i % 2 == 0 ? square() : outOfSquare();
+      moveManyTimes(i % 3 == 0 ? busy(floor) : floor, 100, 100 * (1 + i));
+    }
+  }
+
+  /** Once of such a pocket only the part was lost that the move itself reached. */
+  @Test
+  void a_pocket_that_closes_and_reaches_farther_than_the_move_is_left_open() {
+    FloorArea rests = square();
+    List<Mark> marks = new ArrayList<>(rests.marks());
+    Mark booth = marks.get(10);
+    Vec by = new Vec(20_970.793, 890.38).minus(((Form.Rectangle) booth.form()).middle().vec());
+    marks.set(10, booth.withForm(booth.form().map(Move.by(by.x(), by.y()))));
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    assertThat(followed(f, rests.withMarks(marks))).isEmpty();
+  }
+
+  @Test
+  void marks_added_and_taken_away_are_followed_too() {
+    FloorArea rests = square();
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    FloorArea less = rests.withMarks(rests.marks().subList(0, 21));
+    assertSame(followed(f, less).orElseThrow(), less);
+    List<Mark> more = new ArrayList<>(rests.marks());
+    Form form = new Form.Circle(Spot.mm(15_000, 6_000), Length.mm(333));
+    more.add(Mark.of("new", "", new MarkKind.Column(), form));
+    assertSame(followed(f, rests.withMarks(more)).orElseThrow(), rests.withMarks(more));
+  }
+
+  /** Two rooms with one gap between them; only the first has a way in. */
+  private static FloorArea twoRooms(double gapAt) {
+    Mark wall = Floors.box("wall", new MarkKind.Island(), 11_900, 0, 12_000, 8_000 - 1_000);
+    Mark post = Floors.box("post", new MarkKind.Island(), 11_900, gapAt, 12_000, gapAt + 100);
+    return withDoor(walled(0, 0, 24_000, 0, 24_000, 8_000, 0, 8_000), 0, 2_000, 2_000)
+        .withMarks(List.of(wall, post))
+        .withMachines(List.of(WALK_BEHIND));
+  }
+
+  @Test
+  void a_gap_that_closes_is_left_open_to_a_look_at_the_whole() {
+    FloorArea open = twoRooms(7_900);
+    FloorArea shut = twoRooms(7_500);
+    FloorTakeoff through = FloorTakeoff.of(open);
+    FloorTakeoff stopped = FloorTakeoff.of(shut);
+    assertThat(stopped.asFound().machine().area())
+        .isLessThan(0.6 * through.asFound().machine().area());
+    assertThat(followed(new FollowedTakeoff(through), shut)).isEmpty();
+    assertThat(followed(new FollowedTakeoff(stopped), open)).isEmpty();
+  }
+
+  @Test
+  void a_wall_moved_or_a_machine_that_must_turn_is_left_open() {
+    FloorArea rests = twoRooms(7_900);
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    FloorArea longer = rests.withOutline(Floors.rectangle(24_100, 8_000).outline());
+    assertThat(followed(f, longer)).isEmpty();
+    Machine m = rests.machines().get(0);
+    Machine turns = m.withTravel(m.travel().withLength(Optional.of(Length.mm(1_400))));
+    FloorArea turning = rests.withMachines(List.of(turns));
+    FollowedTakeoff t = new FollowedTakeoff(FloorTakeoff.of(turning));
+    assertThat(followed(t, turning.withMarks(twoRooms(7_800).marks()))).isEmpty();
+  }
+
+  @Test
+  void marks_that_change_places_in_their_order_are_left_open() {
+    FloorArea rests = square();
+    List<Mark> marks = new ArrayList<>(rests.marks());
+    Collections.swap(marks, 3, 9);
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    assertThat(followed(f, rests.withMarks(marks))).isEmpty();
+    assertThat(followed(f, rests)).isEqualTo(Optional.of(FloorFigures.of(f.base())));
+  }
+
+  @Test
+  void a_floor_without_a_machine_is_followed_as_hand_work() {
+    FloorArea rests = square().withMachines(List.of());
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    FloorArea area = moved(rests, 700);
+    assertSame(followed(f, area).orElseThrow(), area);
+  }
+}
