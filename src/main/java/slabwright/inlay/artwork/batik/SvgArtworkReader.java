@@ -79,6 +79,7 @@ public final class SvgArtworkReader {
   private static Artwork read(byte[] bytes, String name, ArtworkOptions options) {
     WarningCollector notes = new WarningCollector();
     SvgElement root = SvgReader.read(bytes);
+    UseExpansionValidator.checkRules(root);
     List<EmbeddedFont> fonts = Svg11Rewriter.rewrite(root, notes);
     UseExpansionValidator.check(root);
     ArtworkPage page = SvgPageReader.settle(root);

@@ -89,6 +89,7 @@ public final class SvgOutlinesReader {
 
   private void read(SvgElement root, String layer) {
     WarningCollector notes = new WarningCollector();
+    UseExpansionValidator.checkRules(root);
     FontResolver book = new FontResolver(Svg11Rewriter.rewrite(root, notes), true);
     UseExpansionValidator.check(root);
     ArtworkPage page = SvgPageReader.settle(root);

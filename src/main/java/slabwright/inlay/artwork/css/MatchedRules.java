@@ -24,6 +24,11 @@ final class MatchedRules {
     }
   }
 
+  /** How many there are, each selector of a list by itself. */
+  int count() {
+    return rules;
+  }
+
   /** What the rules say of the last element of a path from the root; later rules win. */
   Map<String, String> of(List<SvgElement> path) {
     Map<String, String> all = new LinkedHashMap<>();

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
 import slabwright.inlay.artwork.ArtworkRefusal.Reason;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.WarningCollector;
@@ -16,6 +17,10 @@ import slabwright.units.Message;
  */
 public final class UseExpansionValidator {
   static final long MOST_ELEMENTS = 200_000;
+
+  /** Each rule is held against each element, here and by the renderer. */
+  private static final long MOST_RULE_TRIALS = 20_000_000;
+
   private static final int DEEPEST = 2 * SvgReader.MAX_DEPTH;
   private static final Set<String> OUTLINES =
       Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan");
@@ -52,6 +57,25 @@ public final class UseExpansionValidator {
           }
         });
     links = new InheritedLinks(root, rules);
+  }
+
+  /** Before any rule is held against an element. */
+  public static void checkRules(SvgElement root) {
+    MatchedRules rules = new MatchedRules();
+    AtomicLong elements = new AtomicLong();
+    root.walk(
+        e -> {
+          elements.incrementAndGet();
+          if (e.is("style")) {
+            new StyleSheet(e.text(), new WarningCollector()).addTo(rules);
+          }
+        });
+    if (elements.get() * rules.count() > MOST_RULE_TRIALS) {
+      throw new RefusedArtworkException(
+          Reason.USE_TOO_MANY,
+          Message.of(
+              "inlay.use-expansion-validator.too-many-rules", rules.count(), elements.get()));
+    }
   }
 
   public static void check(SvgElement root) {

@@ -81,6 +81,13 @@ class BudgetsTest {
   }
 
   @Test
+  void many_style_rules_for_many_elements_are_counted_before_they_are_tried() {
+    String rules = "<style>" + each(10_000, i -> ".c" + i + " *{fill:#123456}") + "</style>";
+    String shapes = each(2_500, i -> "<path d='M0 0h1v1z'/>");
+    assertThat(refusal(page(rules + shapes)).reason()).isEqualTo(Reason.USE_TOO_MANY);
+  }
+
+  @Test
   void a_pattern_by_class_that_holds_itself_is_a_ring() {
     String svg =
         "<style>.a{fill:url(#p)}</style><pattern id='p' width='9' height='9'>"
