@@ -7,9 +7,10 @@
  * {@link UnderlayActions} (with {@link UnderlayRectification}, {@link PlacedUnderlay}, {@link
  * PdfPages}) and {@link SheetExports}, which {@link DeskCommands} gives to menus and keys. {@link
  * PlanScreen} shows an open site: {@link CardSets} says which cards a stage shows, {@link
- * StageInks} what it lays over the plan ({@link PhotoSigns} too), {@link ToolFactory} makes the
- * tools, {@link SlabAccess} and {@link CurrentPlanLookup} lead to what lies where, {@link
- * FigureSource} to where a figure comes from; {@link SlabKeys} and {@link FileDrops} listen.
+ * StageInks} what it lays over the plan ({@link PhotoSigns} too), {@link OverSlab} where bars lie
+ * over it, {@link ToolFactory} makes the tools, {@link SlabAccess} and {@link CurrentPlanLookup}
+ * lead to what lies where, {@link FigureSource} to where a figure comes from; {@link SlabKeys} and
+ * {@link FileDrops} listen.
  *
  * <p>{@link SystemServices} is what tests replace: files chosen ({@link Chooser}, {@link
  * WindowChooser}, {@link FolderMemory}), paper ({@link Printing}, {@link FxPrinting}), the {@link
