@@ -165,21 +165,7 @@ final class PlanScreen extends BorderPane {
       pane.getChildren().remove(cards);
     }
     clear(over && !folded ? OVER : 0);
-    pad(over);
-  }
-
-  /** The number pad floats where there is room; else it lies below the slab, and covers nothing. */
-  private void pad(boolean narrow) {
-    if (narrow != foot.getChildren().contains(pad)) {
-      pane.getChildren().remove(pad);
-      foot.getChildren().remove(pad);
-      if (narrow) {
-        foot.getChildren().add(0, pad);
-      } else {
-        pane.getChildren().add(pane.getChildren().indexOf(open), pad);
-      }
-      pad.setLying(narrow);
-    }
+    OverSlab.pad(pad, over, pane, foot, open);
   }
 
   /** Keeps what lies over the slab clear of so much at its right. */
@@ -292,22 +278,15 @@ final class PlanScreen extends BorderPane {
     messages.setAlignment(Pos.TOP_CENTER);
     messages.setPickOnBounds(false);
     messages.setMaxHeight(Region.USE_PREF_SIZE);
-    place(palette, Pos.TOP_LEFT, new Insets(18, 0, 14, 18));
-    place(entry, Pos.BOTTOM_CENTER, new Insets(0, 66, 20, 172));
-    place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
-    place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
-    place(open, Pos.BOTTOM_RIGHT, new Insets(16, 70, 12, 16));
-    place(pad, Pos.BOTTOM_RIGHT, new Insets(0, 70, 116, 0));
-    place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
+    OverSlab.place(palette, Pos.TOP_LEFT, new Insets(18, 0, 14, 18));
+    OverSlab.place(entry, Pos.BOTTOM_CENTER, new Insets(0, 66, 20, 172));
+    OverSlab.place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
+    OverSlab.place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
+    OverSlab.place(open, Pos.BOTTOM_RIGHT, new Insets(16, 70, 12, 16));
+    OverSlab.place(pad, Pos.BOTTOM_RIGHT, new Insets(0, 70, 116, 0));
+    OverSlab.place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
     pane.setMinSize(0, 0);
     return pane;
-  }
-
-  /** What lies over the slab is kept as a picture: its shadow is dear, and the slab moves below. */
-  private static void place(Node node, Pos where, Insets away) {
-    node.setCache(true);
-    StackPane.setAlignment(node, where);
-    StackPane.setMargin(node, away);
   }
 
   /** The pages lie over the slab while the Sheets stage is looked at. */
@@ -315,7 +294,7 @@ final class PlanScreen extends BorderPane {
     page = view;
     pageList = list;
     pane.getChildren().addAll(1, List.of(page, pageList));
-    place(pageList, Pos.TOP_LEFT, new Insets(18, 0, 18, 18));
+    OverSlab.place(pageList, Pos.TOP_LEFT, new Insets(18, 0, 18, 18));
     StackPane.setMargin(page, new Insets(0, 0, 0, 272));
   }
 

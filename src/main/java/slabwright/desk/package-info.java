@@ -8,10 +8,11 @@
  * PdfPages}) and {@link SheetExports}, which {@link DeskCommands} gives to menus and keys. {@link
  * PlanScreen} shows an open site: {@link CardSets} says which cards a stage shows, {@link
  * StageInks} what it lays over the plan ({@link PlacedInlayInks}, {@link PhotoSigns}), {@link
- * Tally} its figures, {@link PlanQuestions} what nobody has answered, {@link Arranging} puts in
- * line, {@link ToolFactory} makes the tools, {@link TapeWalkJournal} keeps an unfinished walk,
- * {@link SlabAccess} and {@link CurrentPlanLookup} lead to what lies where, {@link
- * FigureSource} to where a figure comes from; {@link SlabKeys} and {@link FileDrops} listen.
+ * Tally} its figures, {@link PlanQuestions} what nobody has answered, {@link OverSlab} where bars
+ * lie over the slab, {@link Arranging} puts in line, {@link ToolFactory} makes the tools, {@link
+ * TapeWalkJournal} keeps an unfinished walk, {@link SlabAccess} and {@link CurrentPlanLookup} lead
+ * to what lies where, {@link FigureSource} to where a figure comes from; {@link SlabKeys} and
+ * {@link FileDrops} listen.
  *
  * <p>{@link SystemServices} is what tests replace: files chosen ({@link Chooser}, {@link
  * WindowChooser}, {@link FolderMemory}), paper ({@link Printing}, {@link FxPrinting}), the {@link

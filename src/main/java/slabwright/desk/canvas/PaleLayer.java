@@ -12,6 +12,7 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextStyle;
 import slabwright.shape.Line;
+import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
@@ -78,9 +79,7 @@ final class PaleLayer {
 
   private static Ink dot(Vec at, double paper) {
     double r = 0.8 * paper;
-    return Fill.of(
-        Palette.BLUE,
-        slabwright.shape.Ring.rectangle(at.x() - r, at.y() - r, at.x() + r, at.y() + r));
+    return Fill.of(Palette.BLUE, Ring.rectangle(at.x() - r, at.y() - r, at.x() + r, at.y() + r));
   }
 
   private static Optional<Vec> middle(FloorArea a, Doorway d) {

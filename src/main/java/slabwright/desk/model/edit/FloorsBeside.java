@@ -5,7 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
@@ -73,7 +75,7 @@ public final class FloorsBeside {
     return own.or(() -> sides(site).filter(s -> leads(site, s, side)).findFirst());
   }
 
-  private static java.util.stream.Stream<Side> sides(Site site) {
+  private static Stream<Side> sides(Site site) {
     return site.areas().stream()
         .flatMap(a -> a.doorways().stream().map(d -> new Side(a.id(), d.id())));
   }
@@ -272,7 +274,7 @@ public final class FloorsBeside {
 
   /** The floor area turned about its middle. */
   public static Edit turned(FloorArea area, double degrees) {
-    var b = slabwright.shape.Bounds.of(area.outline().stream().map(p -> p.from().vec()).toList());
+    Bounds b = Bounds.of(area.outline().stream().map(p -> p.from().vec()).toList());
     return new AreaEdit.Shift(area.id(), Move.turnAbout(b.middle(), degrees));
   }
 }

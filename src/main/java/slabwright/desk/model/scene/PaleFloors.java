@@ -7,6 +7,7 @@ import java.util.Optional;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
+import slabwright.site.OutlinePiece;
 import slabwright.site.Site;
 
 /** All floor areas but the one looked at. Each is worked out again only when it changed. */
@@ -47,7 +48,7 @@ public final class PaleFloors {
   public static Bounds bounds(Site site) {
     Bounds all = Bounds.EMPTY;
     for (FloorArea a : site.areas()) {
-      for (var piece : a.outline()) {
+      for (OutlinePiece piece : a.outline()) {
         all = all.including(piece.from().vec());
       }
     }
