@@ -134,17 +134,17 @@ class FollowedTakeoffTest {
 
   @Test
   void a_mark_moved_on_a_square_floor_gives_the_figures_of_a_whole_takeoff() {
-    moveManyTimes(square(), 50, 900);
+    moveManyTimes(square(), 25, 900);
   }
 
   @Test
   void a_mark_moved_on_a_floor_out_of_square_gives_the_figures_of_a_whole_takeoff() {
-    moveManyTimes(outOfSquare(), 50, 900);
+    moveManyTimes(outOfSquare(), 25, 900);
   }
 
   @Test
   void proud_trenches_and_a_second_machine_are_followed_too() {
-    moveManyTimes(busy(outOfSquare()), 12, 600);
+    moveManyTimes(busy(outOfSquare()), 8, 600);
   }
 
   @Test
