@@ -3,6 +3,7 @@ package slabwright.desk.cards;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.compute.FloorWarnings;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.floor.FloorNote;
 import slabwright.floor.FloorTakeoff;

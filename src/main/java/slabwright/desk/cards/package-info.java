@@ -5,7 +5,7 @@
  * CardFolding} says. To write a card begin at {@link FieldRows} (entry), which makes rows of {@link
  * LengthField} and of numbers in a {@link NumberRange}. {@link FindingRow} is a sentence with a way
  * to its place, by {@link PlaceNavigator} and {@link PlaceCycle}; {@link HintCard}, {@link
- * LookHereCard} of {@link FloorWarnings}, {@link TypedDateTime}, {@link PapersCard}, {@link
- * ComputingRow} and {@link PictureRow} are the rest.
+ * LookHereCard}, {@link TypedDateTime}, {@link PapersCard}, {@link ComputingRow} and {@link
+ * PictureRow} are the rest.
  */
 package slabwright.desk.cards;

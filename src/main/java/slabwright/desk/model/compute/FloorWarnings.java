@@ -1,4 +1,4 @@
-package slabwright.desk.cards;
+package slabwright.desk.model.compute;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +25,7 @@ import slabwright.units.Message;
  * What a floor person would point at: things that stand in one another, and a graphic over what
  * takes no dye well.
  */
-final class FloorWarnings {
+public final class FloorWarnings {
   /** Flattening of curved forms, mm. */
   private static final double TOLERANCE = 1;
 
