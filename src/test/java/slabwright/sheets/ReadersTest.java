@@ -23,9 +23,12 @@ import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.Packet;
+import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.crew.CrewPacket;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.site.Site;
+import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.prep.FillerGap;
 
@@ -62,6 +65,43 @@ class ReadersTest {
       assertThat(texts(page))
           .as(page.name())
           .anyMatch(t -> t.words().startsWith("Stop") && t.style().colour().equals(Palette.WHITE));
+    }
+  }
+
+  @Test
+  void a_doorway_that_the_plan_takes_as_sealed_stands_on_every_day_on_which_something_is_laid() {
+    Site site =
+        HALL.site()
+            .withAreas(
+                HALL.site().areas().stream()
+                    .map(
+                        a ->
+                            a.withDoorways(
+                                a.doorways().stream()
+                                    .map(
+                                        d ->
+                                            d.id().equals("yard")
+                                                ? d.withPassage(d.passage().withSealed(true))
+                                                : d)
+                                    .toList()))
+                    .toList());
+    PacketContents job =
+        new PacketContents(
+            site,
+            HALL.results(),
+            HALL.work(site),
+            PaperSize.LETTER,
+            SheetSamples.DAY,
+            Words.english());
+    List<PrintedPage> laid =
+        days(PacketSet.of(Packet.CREW, job).pages()).stream()
+            .filter(p -> texts(p).anyMatch(t -> t.words().contains("coat 1 of")))
+            .toList();
+    assertThat(laid).isNotEmpty();
+    for (PrintedPage page : laid) {
+      assertThat(TextBox.of(page.drawing()).stream().map(TextBox::words))
+          .as(page.name())
+          .anyMatch(w -> w.contains("Taped shut before the first coat") && w.contains("yard door"));
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.site.Doorway;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -65,6 +66,9 @@ final class CrewCautions {
       all.add(words.say("sheets.crew-cautions.air"));
       all.add(protection());
     }
+    if (vapour || closed || lays()) {
+      sealed().ifPresent(all::add);
+    }
     if (kinds.contains(StepKind.TAKE_OFF_RESIDUE)) {
       all.add(words.say("sheets.crew-cautions.old-material"));
     }
@@ -90,6 +94,20 @@ final class CrewCautions {
     all.add(words.say("sheets.crew-cautions.exit"));
     all.add(words.say("sheets.crew-cautions.lifting"));
     return all.stream().distinct().limit(FIVE).toList();
+  }
+
+  /** The plan counts on doorways that are taped shut. */
+  private Optional<String> sealed() {
+    List<String> doors =
+        job.site().areas().stream()
+            .flatMap(a -> a.doorways().stream())
+            .filter(d -> d.passage().sealed())
+            .map(Doorway::name)
+            .distinct()
+            .toList();
+    return doors.isEmpty()
+        ? Optional.empty()
+        : Optional.of(words.say("sheets.crew-cautions.sealed", String.join(", ", doors)));
   }
 
   private boolean uses(ToolKind tool) {
