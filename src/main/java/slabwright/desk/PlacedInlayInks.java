@@ -14,6 +14,7 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextStyle;
+import slabwright.figures.StencilInks;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.panel.Panel;
@@ -118,7 +119,7 @@ final class PlacedInlayInks {
     for (Panel panel : p.panels()) {
       Bounds b = panel.box();
       Vec at = map.apply(new Vec(b.middle().x(), b.maxY() + 170));
-      inks.add(new Symbol(Symbol.Kind.NUMBER, at, 4.4, 0, Palette.RED, panel.name()));
+      inks.add(new Symbol(Symbol.Kind.NUMBER, at, 4.4, 0, Palette.INK, panel.name()));
     }
     return inks;
   }
@@ -132,7 +133,7 @@ final class PlacedInlayInks {
   }
 
   private static Ink seam(Line line) {
-    return Stroke.lines(Pen.of(0.5, Palette.RED).dashed(1.8, 1), List.of(line));
+    return Stroke.lines(Pen.of(0.5, StencilInks.seamPen().colour()).dashed(1.8, 1), List.of(line));
   }
 
   /** A needle at the blank's upper side, pointing the way the graphic's up points. */

@@ -17,6 +17,7 @@ import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
 import slabwright.drawing.label.Label;
 import slabwright.drawing.label.LabelPlacer;
+import slabwright.figures.MarkStyles;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
@@ -29,7 +30,7 @@ import slabwright.site.Mark;
  */
 final class NameInks {
   private static final TextStyle WORDS = TextStyle.bold(2.5);
-  private static final TextStyle DOOR = TextStyle.bold(2.6).in(Palette.RED);
+  private static final TextStyle DOOR = TextStyle.bold(2.6).in(MarkStyles.WAY_IN.colour());
   private static final int MOST = 60;
 
   /** Half the width of the sign of a mark that is a place, mm. */
