@@ -26,7 +26,17 @@ class JobCommandTest {
 
   private final StringWriter err = new StringWriter();
 
+  @TempDir static Path shared;
   @TempDir Path folder;
+
+  /** The job of the plan as it is, made once. */
+  private Path whole() {
+    Path to = shared.resolve("job");
+    if (!Files.exists(to)) {
+      assertThat(run("job", PLAN, "--out", to.toString())).isZero();
+    }
+    return to;
+  }
 
   private static ObjectMapper exact() {
     return new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
@@ -47,8 +57,7 @@ class JobCommandTest {
 
   @Test
   void a_job_gives_sheets_cut_files_and_every_number_and_the_numbers_agree() throws IOException {
-    Path to = folder.resolve("job");
-    assertThat(run("job", PLAN, "--out", to.toString())).isZero();
+    Path to = whole();
     assertThat(files(to))
         .contains("sheets.pdf", "tally.json", "work.json", "quantities.csv")
         .doesNotContain("days.ics")
@@ -70,8 +79,7 @@ class JobCommandTest {
 
   @Test
   void nothing_of_a_job_shows_a_message_that_was_not_put_into_words() throws IOException {
-    Path to = folder.resolve("job");
-    assertThat(run("job", PLAN, "--out", to.toString())).isZero();
+    Path to = whole();
     for (String file : files(to)) {
       if (file.matches(".*\\.(svg|csv|json|txt)")) {
         assertThat(Files.readString(to.resolve(file))).as(file).doesNotContain("Message[");

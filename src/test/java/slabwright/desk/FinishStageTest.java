@@ -118,7 +118,7 @@ class FinishStageTest {
     assertThat(hall().declined()).containsExactly(Declined.of(AdviceId.BARRIER_UNKNOWN));
     hands.tabTo("declined-by-barrier-unknown").line("K. R.");
     hands.tabTo("declined-on-barrier-unknown").line("2026-11-21");
-    saveAndCloseAndOpenAgain();
+    desk.settleAll();
     assertThat(inScope())
         .containsExactly(
             "declined by K. R. on Nov\u00a021,\u00a02026",

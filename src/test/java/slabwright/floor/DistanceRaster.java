@@ -1,7 +1,6 @@
 package slabwright.floor;
 
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Deque;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
@@ -97,7 +96,10 @@ final class DistanceRaster {
     for (int column = 0; column < width; column++) {
       envelope(d, column, width, height);
     }
-    return Arrays.stream(d).map(v -> Math.sqrt(v) * cell).toArray();
+    for (int i = 0; i < d.length; i++) {
+      d[i] = Math.sqrt(d[i]) * cell;
+    }
+    return d;
   }
 
   /** Squared distances within a row, in cells; very far where nothing in it is marked. */

@@ -328,15 +328,6 @@ class CrewPagesTest {
   }
 
   @Test
-  void a_job_whose_work_cannot_be_put_in_order_still_has_a_first_page_that_says_why() {
-    SheetSamples depot = SheetSamples.sample("depot-floor");
-    PacketContents job = job(depot, depot.site(), PaperSize.LETTER);
-    String words = words(days(pages(job)).get(0));
-    assertThat(words).contains("Do not start", "lead", "Do nothing on this floor");
-    assertThat(CrewPacket.html(job)).contains("Do not start", "Do nothing on this floor");
-  }
-
-  @Test
   void cautions_are_five_with_fire_before_air_before_lungs_before_cords() {
     for (PrintedPage page : begun(days(pages(job(PaperSize.LETTER))))) {
       String words = words(page);

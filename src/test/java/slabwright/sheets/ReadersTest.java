@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -175,6 +176,17 @@ class ReadersTest {
     PrintedPage first =
         SheetSamples.sample("depot-floor").packet(Packet.CREW, PaperSize.A4).pages().get(0);
     assertThat(texts(first).map(Text::words)).contains("Depot floor", "A", "B", "E", "gate 1");
+  }
+
+  @Test
+  void a_job_whose_work_cannot_be_put_in_order_still_has_a_first_page_that_says_why() {
+    SheetSamples depot = SheetSamples.sample("depot-floor");
+    PrintedPage first = depot.packet(Packet.CREW, PaperSize.A4).pages().get(0);
+    String words =
+        TextBox.of(first.drawing()).stream().map(TextBox::words).collect(Collectors.joining(" "));
+    assertThat(words).contains("Do not start", "lead", "Do nothing on this floor");
+    assertThat(CrewPacket.html(depot.job(PaperSize.A4)))
+        .contains("Do not start", "Do nothing on this floor");
   }
 
   @Test

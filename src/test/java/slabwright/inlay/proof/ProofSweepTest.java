@@ -33,7 +33,7 @@ class ProofSweepTest {
 
   @Test
   void of_random_drawings_none_above_a_limit_is_called_right() {
-    sweep(84, 41);
+    sweep(63, 41);
   }
 
   @Test
