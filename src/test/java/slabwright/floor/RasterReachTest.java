@@ -1,5 +1,8 @@
 package slabwright.floor;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -7,6 +10,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
+import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 import slabwright.site.MarkKind;
@@ -54,14 +58,18 @@ class RasterReachTest {
     boolean[] outer = flood(raster, t, machine, -ERROR);
     boolean[] exact = raster.fill(t.asFound().machine());
     boolean[] grindable = raster.fill(ground(t, false).offset(-SEAM, SEAM / 2));
+    List<Vec> missed = new ArrayList<>();
+    List<Vec> tooFar = new ArrayList<>();
     for (int i = 0; i < raster.size(); i++) {
       if (inner[i] && grindable[i] && !exact[i]) {
-        throw new AssertionError("must be reached: " + raster.middle(i));
+        missed.add(raster.middle(i));
       }
       if (exact[i] && !outer[i]) {
-        throw new AssertionError("must not be reached: " + raster.middle(i));
+        tooFar.add(raster.middle(i));
       }
     }
+    assertThat(missed).as("must be reached").isEmpty();
+    assertThat(tooFar).as("must not be reached").isEmpty();
   }
 
   /**
