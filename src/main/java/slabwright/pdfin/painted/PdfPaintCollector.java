@@ -33,7 +33,7 @@ import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
 /** Runs a page's drawing operators and notes each thing that is painted, in paint order. */
-final class PdfPaintCollector extends PdfPathCollector {
+final class PdfPaintCollector extends PdfPathEngine {
   private final PdfPageFrame frame;
   private final PdfNotes notes;
   private final PdfPaints paints;

@@ -15,14 +15,14 @@ import slabwright.pdfin.page.PdfBudget;
  * The path that a page's operators build point by point, within the budget, and the clip that it
  * leaves. What is painted with it is for those who extend this.
  */
-abstract class PdfPathCollector extends PDFGraphicsStreamEngine {
+abstract class PdfPathEngine extends PDFGraphicsStreamEngine {
   private static final int NO_CLIP = -1;
 
   private final PdfBudget budget = new PdfBudget();
   private Path2D.Double path = new Path2D.Double();
   private int clipRule = NO_CLIP;
 
-  PdfPathCollector(PDPage page) {
+  PdfPathEngine(PDPage page) {
     super(page);
   }
 
