@@ -191,6 +191,7 @@ record DeskModel(
   @Override
   public void close() {
     errands.close();
+    keeper.close();
     writer.close();
     pictures.close();
     answers.close();
