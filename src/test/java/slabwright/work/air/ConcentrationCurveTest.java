@@ -103,4 +103,23 @@ class ConcentrationCurveTest {
     assertThat(closed.average(0, 10)).isCloseTo(0.05, EXACT);
     assertThat(closed.average(0, 20)).isCloseTo(0.075, EXACT);
   }
+
+  /** x = 0.0001 of an air change: the series of (x - 1 + e^-x) / x² holds where it would cancel. */
+  @Test
+  void a_breath_of_fresh_air_lowers_the_average_by_a_third_of_the_change() {
+    ConcentrationCurve nearly =
+        new WellMixedRoom(100, 1e-3).curve(List.of(new VapourSource(0, 10, 1)));
+    double x = 1e-4;
+    assertThat(nearly.average(0, 10)).isCloseTo(0.1 * (0.5 - x / 6 + x * x / 24), within(1e-15));
+  }
+
+  @Test
+  void two_curves_of_the_same_sources_are_equal_and_others_are_not() {
+    ConcentrationCurve same =
+        new WellMixedRoom(100, 5)
+            .curve(List.of(new VapourSource(10, 30, 1), new VapourSource(40, 50, 2)));
+    assertThat(same).isEqualTo(CURVE).hasSameHashCodeAs(CURVE);
+    assertThat(new WellMixedRoom(100, 6).curve(List.of(new VapourSource(10, 30, 1))))
+        .isNotEqualTo(CURVE);
+  }
 }
