@@ -126,7 +126,8 @@ final class CardSets {
   }
 
   private static Card look(DeskModel s, PlaceNavigator places) {
-    return new LookHereCard(s.bench(), s.answers(), places).dimmedUnless(s.answers()::isTakenOff);
+    return new LookHereCard(s.bench(), s.warnings(), places)
+        .dimmedUnless(() -> s.answers().isTakenOff() && !s.warnings().isWorking());
   }
 
   private static List<Card> mark(DeskModel s, PlaceNavigator places, Runnable photo) {
