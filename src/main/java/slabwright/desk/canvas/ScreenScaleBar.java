@@ -18,15 +18,20 @@ final class ScreenScaleBar {
   /** Right of the tools. */
   private static final double TOOLS = 190;
 
+  /** From the upper edge; lower where the floor as it should look has words in the corner. */
+  static final double HIGH = 42;
+
+  static final double BELOW_WORDS = 112;
+
   private ScreenScaleBar() {}
 
-  static void paint(GraphicsContext g, Viewport v, double width, UnitSystem units, Tone tone) {
+  static void paint(
+      GraphicsContext g, Viewport v, double width, double y, UnitSystem units, Tone tone) {
     double length = GridPitch.pitch(v.scale(), 90, units);
     while (length * v.scale() > Math.max(40, width - RIM - TOOLS)) {
       length /= 2;
     }
     double w = length * v.scale();
-    double y = 42;
     double left = width - RIM - w;
     Color ink = tone.of(Palette.INK);
     g.setStroke(ink);

@@ -271,7 +271,7 @@ public final class SlabView extends Region {
 
   private void paintBase(GraphicsContext g) {
     if (expected.paint(g, viewport, getWidth(), getHeight(), tone)) {
-      ScreenScaleBar.paint(g, viewport, getWidth() - covered, units(), tone);
+      scaleBar(g, ScreenScaleBar.BELOW_WORDS);
       return;
     }
     CanvasBackground.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
@@ -286,7 +286,11 @@ public final class SlabView extends Region {
     over.addAll(PaleLayer.links(bench.desk().shown(), FxPainter.SCREEN / viewport.scale()));
     picture.ifPresent(p -> over.addAll(words(p)));
     lay(g, over, tone);
-    ScreenScaleBar.paint(g, viewport, getWidth() - covered, units(), tone);
+    scaleBar(g, ScreenScaleBar.HIGH);
+  }
+
+  private void scaleBar(GraphicsContext g, double y) {
+    ScreenScaleBar.paint(g, viewport, getWidth() - covered, y, units(), tone);
   }
 
   private void layOthers(GraphicsContext g) {
