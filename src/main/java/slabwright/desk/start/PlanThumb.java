@@ -7,6 +7,7 @@ import slabwright.desk.canvas.FxPainter;
 import slabwright.desk.canvas.Tone;
 import slabwright.desk.model.plan.PlanSketch;
 import slabwright.drawing.Drawing;
+import slabwright.drawing.Palette;
 import slabwright.drawing.View;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
@@ -43,7 +44,13 @@ final class PlanThumb extends Canvas {
   private void paint() {
     GraphicsContext g = getGraphicsContext2D();
     g.clearRect(0, 0, WIDE, HIGH);
-    sketch.ifPresent(s -> paint(g, s));
+    sketch.ifPresentOrElse(s -> paint(g, s), () -> bare(g));
+  }
+
+  private void bare(GraphicsContext g) {
+    g.setStroke(tone.of(Palette.SOFT));
+    g.setLineWidth(1);
+    g.strokeRect(WIDE / 2 - 20.5, EDGE + 6.5, 41, HIGH - 2 * EDGE - 13);
   }
 
   private void paint(GraphicsContext g, PlanSketch s) {
