@@ -98,12 +98,12 @@ public final class CoatDivider {
     double most = largest;
     Optional<CoatPlan> inADay = Optional.empty();
     for (int i = 0; i < TRIES; i++) {
-      Optional<CoatPlan> plan = divided(DivisionLines.propose(site, most));
-      if (plan.filter(this::eachInADay).isPresent()) {
-        inADay = inADay.or(() -> plan);
-        if (staysWet(plan.get())) {
+      for (List<DividedCoat.DivisionLine> lines : DivisionLines.propose(site, most)) {
+        Optional<CoatPlan> plan = divided(lines).filter(this::eachInADay);
+        if (plan.filter(CoatDivider::staysWet).isPresent()) {
           return plan;
         }
+        inADay = inADay.or(() -> plan);
       }
       most *= LESS;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
@@ -32,8 +33,8 @@ final class DivisionLines {
   private final Affine back;
   private final List<Line> joints;
 
-  private DivisionLines(DivisionParameters site) {
-    Affine turn = Affine.turn(-alongLongest(site.floor()));
+  private DivisionLines(DivisionParameters site, double along) {
+    Affine turn = Affine.turn(-along);
     this.floor = site.floor().map(turn);
     this.bounds = floor.bounds();
     this.back = turn.inverse();
@@ -44,9 +45,30 @@ final class DivisionLines {
             .toList();
   }
 
-  /** Lines square to the floor's longest side; at joints where one lies well. */
-  static List<DividedCoat.DivisionLine> propose(DivisionParameters site, double most) {
-    return new DivisionLines(site).lines(most);
+  /**
+   * Lines across the floor's longest side and lines along it, each at joints where one lies well;
+   * the better ones first. Fewest sections count most, then the shortest edge off joints, for it is
+   * seen for ever, then the shortest lines.
+   */
+  static List<List<DividedCoat.DivisionLine>> propose(DivisionParameters site, double most) {
+    double along = alongLongest(site.floor());
+    return Stream.of(along, along + Math.PI / 2)
+        .map(angle -> new DivisionLines(site, angle).lines(most))
+        .sorted(
+            Comparator.comparing((List<DividedCoat.DivisionLine> l) -> l.size())
+                .thenComparing(l -> taped(site.floor(), l))
+                .thenComparing(l -> inside(site.floor(), l)))
+        .toList();
+  }
+
+  private static long taped(Region floor, List<DividedCoat.DivisionLine> lines) {
+    return inside(
+        floor, lines.stream().filter(l -> l.source() == DividedCoat.Source.STRAIGHT).toList());
+  }
+
+  /** Whole mm, so that lines of one length stand in the order they were proposed in. */
+  private static long inside(Region floor, List<DividedCoat.DivisionLine> lines) {
+    return Math.round(lines.stream().mapToDouble(l -> length(floor.clip(l.line()))).sum());
   }
 
   /** The line, longer at both ends. */

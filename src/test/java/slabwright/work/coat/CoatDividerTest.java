@@ -204,6 +204,42 @@ class CoatDividerTest {
   }
 
   @Example
+  void a_joint_along_the_length_is_taken_where_none_lies_across() {
+    Region floor = hall(60_000, 25_000);
+    Line lengthwise = Line.of(new Vec(40, 12_400), new Vec(59_960, 12_400));
+    DividedCoat without = plan("sealer", floor, 3, List.of()).divided().orElseThrow();
+    assertThat(without.sections()).hasSize(2);
+    assertThat(without.lines()).allMatch(l -> l.source() == DividedCoat.Source.STRAIGHT);
+    assertThat(without.lines().get(0).line().length())
+        .as("the short way across")
+        .isCloseTo(25_000, within(1.0));
+    DividedCoat with = plan("sealer", floor, 3, List.of(lengthwise)).divided().orElseThrow();
+    assertThat(with.lines())
+        .containsExactly(new DividedCoat.DivisionLine(lengthwise, DividedCoat.Source.JOINT));
+    assertThat(with.sections().get(1).region().contains(wayOut(floor)))
+        .as("the side away from the door first")
+        .isTrue();
+  }
+
+  /** An L, longest from west to east, whose tall leg in the west holds more than half. */
+  @Example
+  void an_angled_floor_is_divided_where_it_is_narrow() {
+    Region floor = hall(40_000, 6_000).union(hall(12_000, 32_000)).union(hall(12_000, 6_000));
+    CoatParameters job = job("sealer", floor, 1, 18, 1);
+    DividedCoat divided =
+        CoatDivider.plan(
+                job, new DivisionParameters(floor, new Vec(39_000, 0), List.of(), List.of(), DAY))
+            .divided()
+            .orElseThrow();
+    assertThat(divided.lines())
+        .allSatisfy(
+            l ->
+                assertThat(floor.clip(l.line()).stream().mapToDouble(Line::length).sum())
+                    .as("across a leg, not along it: %s", l.line().points())
+                    .isLessThan(12_001));
+  }
+
+  @Example
   void what_is_mixed_whole_is_opened_for_every_section_anew() {
     CoatPlan plan = plan("topcoat", hall(60_000, 25_000), 2, List.of());
     List<DividedCoat.Section> sections = plan.divided().orElseThrow().sections();
