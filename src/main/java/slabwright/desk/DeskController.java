@@ -205,6 +205,7 @@ final class DeskController implements SlabAccess {
   void recheckFiles() {
     if (desk.isOpen()) {
       parts.releases().recheckGraphics();
+      parts.keeper().recheck();
     }
   }
 

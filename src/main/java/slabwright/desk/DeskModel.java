@@ -17,6 +17,7 @@ import slabwright.desk.model.compute.Proofs;
 import slabwright.desk.model.compute.SeamCosts;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.compute.SelectedAreaRoutes;
+import slabwright.desk.model.compute.SelectedAreaWarnings;
 import slabwright.desk.model.compute.SheetPages;
 import slabwright.desk.model.compute.SiteComputation;
 import slabwright.desk.model.plan.PlanStorage;
@@ -37,6 +38,7 @@ record DeskModel(
     Pictures pictures,
     SelectedAreaResults answers,
     SelectedAreaRoutes ways,
+    SelectedAreaWarnings warnings,
     SeamCosts seams,
     ExpectedLook look,
     TapedRooms rooms,
@@ -79,6 +81,7 @@ record DeskModel(
             pictures,
             answers,
             new SelectedAreaRoutes(desk, focus, answers, home),
+            new SelectedAreaWarnings(desk, focus, answers, home),
             new SeamCosts(desk, focus, answers, home),
             new ExpectedLook(desk, answers, book::text, home),
             new TapedRooms(desk, keeper::plan, writer),
@@ -152,6 +155,7 @@ record DeskModel(
             pictures.changed(),
             answers.changed(),
             ways.changed(),
+            warnings.changed(),
             seams.changed(),
             look.changed(),
             job.changed(),
@@ -169,6 +173,7 @@ record DeskModel(
   public boolean isUpToDate() {
     return pictures.isUpToDate()
         && answers.isUpToDate()
+        && !warnings.isWorking()
         && seams.isUpToDate()
         && !errands.isBusy()
         && !writer.isBusy();
@@ -186,10 +191,12 @@ record DeskModel(
   @Override
   public void close() {
     errands.close();
+    keeper.close();
     writer.close();
     pictures.close();
     answers.close();
     ways.close();
+    warnings.close();
     seams.close();
     look.close();
     job.close();

@@ -12,6 +12,7 @@ import slabwright.desk.model.plan.PlanStorage;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
 import slabwright.project.SamplePlans;
+import slabwright.project.plan.PlanFiles;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.FileName;
 import slabwright.units.Message;
@@ -144,7 +145,7 @@ final class PlanActions implements UnderlayCard.Actions {
                 why -> Message.of("desk.app.plan.not-opened", name, why),
                 steps -> {
                   steps.report(-1);
-                  return PlanStorage.read(plan);
+                  return keeper.read(plan);
                 },
                 read -> opened(() -> keeper.open(plan, read))));
   }
@@ -152,7 +153,15 @@ final class PlanActions implements UnderlayCard.Actions {
   /** Goes on with an untitled plan in its folder, or with a plan whose journal was left. */
   void recover(Path what) {
     if (Files.isDirectory(what)) {
-      opened(() -> keeper.recover(what));
+      String name = String.valueOf(what.getFileName());
+      parts
+          .errands()
+          .run(
+              new BackgroundTasks.BackgroundTask<>(
+                  Message.of("desk.app.plan.opening", name),
+                  why -> Message.of("desk.app.plan.not-opened", name, why),
+                  steps -> PlanFiles.recover(what),
+                  left -> opened(() -> keeper.recover(what, left))));
     } else {
       openPlan(what);
     }

@@ -21,6 +21,7 @@ import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.OutlineShape;
 import slabwright.site.StencilSpec;
+import slabwright.units.Message;
 
 /** The floor around a placed inlay: where paper lies or stands, and where people come from. */
 record InlayContextBuilder(Inlay inlay, FloorTakeoff takeoff) {
@@ -64,14 +65,17 @@ record InlayContextBuilder(Inlay inlay, FloorTakeoff takeoff) {
                 l ->
                     all.add(
                         new FloorAround.UprightObstacle(
-                            e.kind().word(), l, OptionalDouble.empty())));
+                            e.kind().label(), l, OptionalDouble.empty())));
       }
     }
     for (Mark m : takeoff.area().marks()) {
       if (m.kind() instanceof MarkKind.MaskedTrim trim && m.form() instanceof Form.Trace trace) {
         Line foot = new Line(trace.path().stream().map(slabwright.site.Spot::vec).toList());
         all.add(
-            new FloorAround.UprightObstacle(m.name(), foot, OptionalDouble.of(trim.height().mm())));
+            new FloorAround.UprightObstacle(
+                Message.of("inlay.upright-obstacle.named", m.name()),
+                foot,
+                OptionalDouble.of(trim.height().mm())));
       }
     }
     return all;

@@ -24,8 +24,12 @@ public final class Region {
 
   private final Geometry geometry;
 
+  /** Its index is made when a point is first asked about. */
+  private final IndexedPointInAreaLocator locator;
+
   private Region(Geometry geometry) {
     this.geometry = geometry;
+    locator = new IndexedPointInAreaLocator(geometry);
   }
 
   /** Wraps a valid polygonal geometry that already lies on the grid. */
@@ -217,8 +221,8 @@ public final class Region {
 
   /** Whether the point is inside or on the boundary. */
   public boolean contains(Vec p) {
-    return new IndexedPointInAreaLocator(geometry).locate(new Coordinate(p.x(), p.y()))
-        != Location.EXTERIOR;
+    return bounds().contains(p)
+        && locator.locate(new Coordinate(p.x(), p.y())) != Location.EXTERIOR;
   }
 
   public boolean meets(Region o) {

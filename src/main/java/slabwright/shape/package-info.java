@@ -4,7 +4,8 @@
  *
  * <p>{@link Region} (entry: sets and offsets of areas) and {@link Arrangement} (entry: layers noded
  * once, faces labelled). Then the plain values {@link Vec}, {@link Line}, {@link Ring}, {@link
- * Bounds}, {@link Affine} and {@link Arcs}; curves are fitted in {@code shape.curve}.
+ * Bounds}, {@link Affine} and {@link Arcs}; curves are fitted in {@code shape.curve}, what lies
+ * near is asked in {@code shape.near}.
  *
  * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link ArrangementFace}, {@link
  * Border} and {@link BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link

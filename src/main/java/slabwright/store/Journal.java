@@ -28,6 +28,23 @@ public record Journal(Path file) {
   }
 
   /**
+   * The journal of one of several windows on the same plan.
+   *
+   * @param window from 1; the first one's is this
+   */
+  public Journal numbered(int window) {
+    String name = file.getFileName().toString();
+    String stem = name.substring(0, name.length() - ENDING.length());
+    return window == 1 ? this : new Journal(file.resolveSibling(stem + "." + window + ENDING));
+  }
+
+  /** The file that says, by a lock on it, that a window writes this journal. */
+  public Path lock() {
+    String name = file.getFileName().toString();
+    return file.resolveSibling(name.substring(0, name.length() - ENDING.length()) + ".lock");
+  }
+
+  /**
    * Records a state.
    *
    * @throws IOException when the folder cannot be written to

@@ -27,8 +27,12 @@ import slabwright.site.Spot;
 import slabwright.store.PlanFile;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
+import slabwright.words.Words;
 
 class ChangesCommandTest {
+  private static final Pattern LONGER_WALL =
+      Spoken.line("project.plan-changes.wall", "1", "8.500 m", "8.000 m");
+
   @TempDir private Path folder;
 
   private Path plan;
@@ -61,6 +65,10 @@ class ChangesCommandTest {
     return code;
   }
 
+  private static String say(String key) {
+    return Words.english().say(key);
+  }
+
   private Site saved() {
     return PlanFile.read(plan).orThrow();
   }
@@ -71,7 +79,9 @@ class ChangesCommandTest {
     assertThat(saved().releaseNumber()).isEqualTo(1);
     assertThat(saved().releases().get(0).note()).isEqualTo("to the shop");
     assertThat(folder.resolve("shed-release-1").resolve("shed.site.json")).exists();
-    assertThat(said).contains("Release 1 issued");
+    assertThat(said)
+        .containsPattern(
+            Spoken.of("cli.release.issued", 1, folder.resolve("shed-release-1").toString()));
     assertThat(run("release", plan.toString())).isZero();
     assertThat(saved().releaseNumber()).isEqualTo(2);
   }
@@ -79,14 +89,14 @@ class ChangesCommandTest {
   @Test
   void without_a_release_there_is_nothing_to_compare_with() {
     assertThat(run("changes", plan.toString())).isEqualTo(ExitCode.REFUSED.code());
-    assertThat(said).contains("No release of this plan was issued yet");
+    assertThat(said).containsPattern(Spoken.of("project.plan-comparison.no-release"));
   }
 
   @Test
   void nothing_changed_since_the_last_release() {
     run("release", plan.toString());
     assertThat(run("changes", plan.toString())).as(said).isZero();
-    assertThat(said).contains("Nothing changed since release 1");
+    assertThat(said).containsPattern(Spoken.of("cli.changes.none", 1));
   }
 
   @Test
@@ -100,10 +110,11 @@ class ChangesCommandTest {
     String after =
         QuantityFormat.area(
             FloorTakeoff.of(shed(8500).areas().get(0)).net().area(), UnitSystem.METRIC);
-    assertThat(said).contains("Wall 1 is 8.500 m instead of 8.000 m");
+    assertThat(said).containsPattern(LONGER_WALL);
     assertThat(said)
         .containsPattern(
-            "Net floor +"
+            say("project.figure-change.net-floor")
+                + " +"
                 + before
                 + " +"
                 + after
@@ -117,9 +128,9 @@ class ChangesCommandTest {
     PlanFile.save(shed(8500).withReleases(saved().releases()), plan);
     run("release", plan.toString());
     run("changes", plan.toString());
-    assertThat(said).contains("Nothing changed since release 2");
+    assertThat(said).containsPattern(Spoken.of("cli.changes.none", 2));
     run("changes", plan.toString(), "--since", "1");
-    assertThat(said).contains("Changed since release 1");
+    assertThat(said).containsPattern(Spoken.of("cli.changes.since", 1));
   }
 
   @Test
@@ -134,11 +145,13 @@ class ChangesCommandTest {
             .withReleases(saved().releases());
     PlanFile.save(ground, plan);
     assertThat(run("changes", plan.toString())).as(said).isZero();
-    assertThat(hours("Hours of presence")).isGreaterThan(hours("Hours of steps")).isPositive();
+    assertThat(hours("project.figure-change.presence"))
+        .isGreaterThan(hours("project.figure-change.crew"))
+        .isPositive();
   }
 
-  private double hours(String label) {
-    Matcher row = Pattern.compile(label + " +\\S+ +([0-9.,]+)").matcher(said);
+  private double hours(String key) {
+    Matcher row = Pattern.compile(say(key) + " +\\S+ +([0-9.,]+)").matcher(said);
     assertThat(row.find()).as(said).isTrue();
     return Double.parseDouble(row.group(1).replace(",", ""));
   }
@@ -149,7 +162,8 @@ class ChangesCommandTest {
     Path copy = folder.resolve("shed-release-1");
     Files.move(copy, folder.resolve("elsewhere"));
     assertThat(run("changes", plan.toString())).isEqualTo(ExitCode.REFUSED.code());
-    assertThat(said).contains("shed-release-1").contains("Put the folder");
+    assertThat(said)
+        .containsPattern(Spoken.of("project.plan-comparison.no-copy", 1, "shed-release-1"));
   }
 
   @Test
@@ -162,9 +176,11 @@ class ChangesCommandTest {
       assertThat(document.getNumberOfPages()).isEqualTo(1);
       String page = new PDFTextStripper().getText(document);
       assertThat(page)
-          .contains("What differs from release 1", "Wall 1 is 8.500 m instead of 8.000 m")
+          .containsPattern(Spoken.of("sheets.change-order.subtitle", 1))
+          .containsPattern(LONGER_WALL)
           .containsPattern("48\\.0 m² +51\\.0 m² +\\+3\\.0 m²")
-          .contains("Client: we order this change.", "signature and name", "draft, ")
+          .contains(say("sheets.change-order.client"), say("sheets.sign-block.signature"))
+          .contains("draft, ")
           .doesNotContain("hours");
     }
   }
@@ -176,11 +192,11 @@ class ChangesCommandTest {
     Path order = folder.resolve("order.pdf");
     assertThat(run("changes", plan.toString(), "--order", order.toString()))
         .isEqualTo(ExitCode.REFUSED.code());
-    assertThat(said).contains("there is nothing to order");
+    assertThat(said).containsPattern(Spoken.of("project.change-order-file.none", 1));
     assertThat(order).doesNotExist();
     assertThat(run("changes", plan.toString(), "--order", plan.toString()))
         .isEqualTo(ExitCode.REFUSED.code());
-    assertThat(said).contains("choose another name");
+    assertThat(said).containsPattern(Spoken.of("cli.changes.not-a-pdf", plan.toString()));
     assertThat(saved().name()).isEqualTo("Tram shed");
   }
 

@@ -84,9 +84,13 @@ class CommandHelpTest {
     PrintWriter to = new PrintWriter(out);
     assertThat(SlabwrightCommand.run(to, to, "job", "--help")).isZero();
     assertThat(out.toString())
-        .contains("Everything of a plan into a folder: sheets, cut files, quantities.")
-        .contains("The plan, a .site.json file.")
-        .contains("Accept letters drawn in a substitute font.")
-        .contains("Folder to write into.");
+        .contains(
+            Stream.of(
+                    "slabwright.job.usage.description",
+                    "slabwright.job.out",
+                    "PLAN[0]",
+                    "accept-font")
+                .map(bundle::getString)
+                .toList());
   }
 }

@@ -1,6 +1,7 @@
 package slabwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static slabwright.cli.Spoken.ANY;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -46,7 +47,7 @@ class CommandLineTest {
   @Test
   void check_of_a_good_plan_ends_with_0() {
     assertThat(run("check", PLAN)).isZero();
-    assertThat(out.toString()).contains("nothing wrong");
+    assertThat(out.toString()).containsPattern(Spoken.of("cli.check.nothing-wrong", ANY, 1, 4));
   }
 
   @Test
@@ -111,14 +112,17 @@ class CommandLineTest {
   @ValueSource(strings = {"0 mm", "10 km", "-3 m"})
   void an_absurd_width_is_refused(String width) {
     assertThat(run("inlay", WHEEL, "--width=" + width, "--roll", "610 mm")).isEqualTo(3);
-    assertThat(err.toString()).contains("10 mm and 100 m");
+    assertThat(err.toString())
+        .containsPattern(Spoken.of("site.inlay-spec-rules.the-inlays-width-is-it", width));
   }
 
   @Test
   void a_roll_narrower_than_the_overlap_is_refused() {
     assertThat(run("inlay", WHEEL, "--width", "1 m", "--roll", "60 mm", "--overlap", "50 mm"))
         .isEqualTo(3);
-    assertThat(err.toString()).contains("overlap");
+    assertThat(err.toString())
+        .containsPattern(
+            Spoken.of("site.inlay-spec-rules.the-rolls-usable-width-is", "36 mm", "50 mm"));
   }
 
   @Test
@@ -171,7 +175,8 @@ class CommandLineTest {
     assertThat(run(args)).isZero();
     Files.delete(to.resolve(OutFolder.MANIFEST));
     assertThat(run(args)).isEqualTo(3);
-    assertThat(err.toString()).contains("nothing was written");
+    assertThat(err.toString())
+        .containsPattern(Spoken.of("project.out-folder.foreign", to.toString(), ANY));
   }
 
   @Test

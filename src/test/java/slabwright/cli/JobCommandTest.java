@@ -1,6 +1,7 @@
 package slabwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static slabwright.cli.Spoken.ANY;
 
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -113,7 +114,9 @@ class JobCommandTest {
     Files.writeString(plan, Files.readString(Path.of(PLAN)));
     Path to = folder.resolve("job");
     assertThat(run("job", plan.toString(), "--out", to.toString())).isEqualTo(3);
-    assertThat(err.toString()).contains("no graphic");
+    assertThat(err.toString())
+        .containsPattern(
+            Spoken.of("store.graphic-files.there-is-no-graphic-in", ANY, "bike-wheel.svg"));
     assertThat(files(folder)).containsExactly("p.site.json");
   }
 
@@ -128,7 +131,7 @@ class JobCommandTest {
     Files.writeString(plan, text);
     Path to = folder.resolve("job");
     assertThat(run("job", plan.toString(), "--out", to.toString())).isEqualTo(3);
-    assertThat(err.toString()).contains("changed on disk since it was accepted");
+    assertThat(err.toString()).containsPattern(Spoken.of("inlay.cut-stop.changed-on-disk", ANY));
     assertThat(files(to)).contains("sheets.pdf").noneMatch(f -> f.startsWith("cut-"));
   }
 
@@ -139,7 +142,7 @@ class JobCommandTest {
     Files.writeString(
         folder.resolve("bike-wheel.svg"), "<svg xmlns='http://www.w3.org/2000/svg'/>");
     assertThat(run("job", plan.toString(), "--out", folder.resolve("job").toString())).isEqualTo(3);
-    assertThat(err.toString()).contains("nothing in it is painted");
+    assertThat(err.toString()).containsPattern(Spoken.of("inlay.artwork.nothing-painted"));
     assertThat(files(folder)).containsExactly("bike-wheel.svg", "p.site.json");
   }
 
@@ -154,7 +157,9 @@ class JobCommandTest {
   void a_paper_that_is_not_known_is_refused_with_those_that_are() {
     assertThat(run("sheets", PLAN, "--paper", "B7", "--out", folder.resolve("s.pdf").toString()))
         .isEqualTo(3);
-    assertThat(err.toString()).contains("Tabloid");
+    assertThat(err.toString())
+        .containsPattern(
+            Spoken.of("cli.sheets.no-paper", "B7", "Letter, Tabloid, ARCH C, ARCH D, A4, A3, A1"));
   }
 
   @Test
@@ -166,8 +171,14 @@ class JobCommandTest {
         .contains("2-crew.pdf", "2-crew.html", "2-crew-es.pdf", "2-crew-es.html")
         .contains("4-fire-and-safety.pdf", "4-fire-and-safety-es.pdf")
         .doesNotContain("1-client-es.pdf", "5-office-es.pdf");
-    assertThat(Files.readString(to.resolve("2-crew-es.html"))).contains("No empiece esta obra");
-    assertThat(Files.readString(to.resolve("2-crew.html"))).contains("Do not start");
+    String stop = "sheets.crew-day.do-not-start";
+    Words spanish = Words.ofTag("es").orElseThrow();
+    assertThat(Files.readString(to.resolve("2-crew-es.html")))
+        .contains(spanish.say(stop))
+        .doesNotContain(Words.english().say(stop));
+    assertThat(Files.readString(to.resolve("2-crew.html")))
+        .contains(Words.english().say(stop))
+        .doesNotContain(spanish.say(stop));
     assertThat(Files.readString(to.resolve("index.html")))
         .contains("href=\"2-crew.pdf\"", "href=\"2-crew-es.pdf\"", "href=\"2-crew-es.html\"")
         .contains("<li lang=\"es-US\"><a href=\"2-crew-es.pdf\">Cuadrilla</a>");
@@ -179,7 +190,8 @@ class JobCommandTest {
     Path to = folder.resolve("job");
     assertThat(run("job", PLAN, "--crew-language", "pl", "--out", to.toString()))
         .isEqualTo(ExitCode.REFUSED.code());
-    assertThat(err.toString()).contains("\"pl\"", "choose en or es");
+    assertThat(err.toString())
+        .containsPattern(Spoken.of("project.packet-files.no-such-language", "pl"));
     assertThat(files(folder)).isEmpty();
   }
 

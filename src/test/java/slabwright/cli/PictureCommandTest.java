@@ -75,9 +75,13 @@ class PictureCommandTest {
     assertThat(run("--pixels", "300")).isZero();
     BufferedImage image = ImageIO.read(png.toFile());
     assertThat(Math.max(image.getWidth(), image.getHeight())).isBetween(299, 301);
-    assertThat(out.toString()).contains("Workshop as it should look", "sample panel decides");
+    assertThat(out.toString())
+        .containsPattern(
+            Spoken.of(
+                "cli.picture.written", "Workshop", image.getWidth(), image.getHeight(), png + ""))
+        .containsPattern(Spoken.of("project.picture.what-to-expect"));
     assertThat(new String(Files.readAllBytes(png), StandardCharsets.ISO_8859_1))
-        .contains("the sample panel decides");
+        .containsPattern(Spoken.of("project.picture.what-to-expect"));
   }
 
   @Test
@@ -103,7 +107,7 @@ class PictureCommandTest {
   @Test
   void a_photo_of_which_the_plan_knows_no_points_is_refused() {
     assertThat(run("--photo", "hall.jpg")).isEqualTo(ExitCode.REFUSED.code());
-    assertThat(err.toString()).contains("clientPhoto").contains("four points");
+    assertThat(err.toString()).containsPattern(Spoken.of("project.picture.no-points"));
     assertThat(png).doesNotExist();
   }
 
@@ -128,9 +132,10 @@ class PictureCommandTest {
   @Test
   void a_floor_or_a_size_that_can_not_be_is_refused() {
     assertThat(run("--area", "attic")).isEqualTo(ExitCode.REFUSED.code());
-    assertThat(err.toString()).contains("attic").contains("workshop");
+    assertThat(err.toString())
+        .containsPattern(Spoken.of("project.picture.no-such-floor", "attic", "workshop"));
     assertThat(run("--pixels", "9")).isEqualTo(ExitCode.REFUSED.code());
-    assertThat(err.toString()).contains("8000");
+    assertThat(err.toString()).containsPattern(Spoken.of("cli.picture.pixels", 100, 8000));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package slabwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static slabwright.cli.Spoken.ANY;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -26,6 +27,8 @@ import slabwright.site.Site;
 /** The proof check from the command line: what it prints and how it ends. */
 class ProofCommandTest {
   private static final Path PLAN = Path.of("sample-plans/bike-workshop.site.json");
+
+  private static final String START = "\\A";
 
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
@@ -85,8 +88,9 @@ class ProofCommandTest {
   void a_right_drawing_ends_with_0_and_says_cut_first() throws Exception {
     Path right = returned(Affine.IDENTITY);
     assertThat(run(right, "--shading", "pulled_out")).isZero();
-    assertThat(out.toString()).startsWith("Cut: no fault found");
-    assertThat(out.toString()).contains("Limits: an edge off by 1 mm");
+    assertThat(out.toString()).containsPattern(START + Spoken.of("inlay.proof-verdict.cut"));
+    assertThat(out.toString())
+        .containsPattern(Spoken.of("inlay.proof-limits.all", "1", ANY, ANY, ANY, ANY));
   }
 
   @Test
@@ -108,14 +112,18 @@ class ProofCommandTest {
     assertThat(json().get("verdict").asText()).isEqualTo("do-not-cut");
     assertThat(fault.get("kind").asText()).isEqualTo("shifted-in-blank");
     assertThat(fault.get("size_mm").asDouble()).isBetween(5.9, 6.1);
-    assertThat(fault.get("words").asText()).contains("6 mm to the right");
+    assertThat(fault.get("words").asText())
+        .containsPattern(Spoken.of("inlay.proof-fault.shifted-right-down", "6 mm", ANY));
     assertThat(fault.get("x_mm").isNull()).isTrue();
   }
 
   @Test
   void shading_without_a_meaning_ends_with_6_and_never_with_a_tick() throws Exception {
     assertThat(run(returned(Affine.IDENTITY))).isEqualTo(6);
-    assertThat(out.toString()).startsWith("Cannot tell").doesNotContain("✓").contains("!");
+    assertThat(out.toString())
+        .containsPattern(START + Spoken.of("inlay.proof-verdict.cannot-tell"))
+        .doesNotContain("✓")
+        .contains("!");
   }
 
   @Test

@@ -34,6 +34,7 @@ class TapeSheetFileTest {
   @Test
   void a_picture_of_another_kind_is_refused() {
     assertThat(tape(folder.resolve("room.png"))).isEqualTo(ExitCode.REFUSED.code());
-    assertThat(err.toString()).contains("must end in .svg or .pdf");
+    assertThat(err.toString())
+        .containsPattern(Spoken.of("cli.tape-sheet.ending", folder.resolve("room.png").toString()));
   }
 }

@@ -56,7 +56,8 @@ class TapedPlanTest {
   void a_plan_that_is_there_is_left_as_it_is() throws IOException {
     Path plan = Files.writeString(folder.resolve("mine.site.json"), "mine");
     assertThat(run("tape", TAPE, "--plan", plan.toString())).isEqualTo(3);
-    assertThat(err.toString()).contains("left as it is");
+    assertThat(err.toString())
+        .containsPattern(Spoken.of("cli.tape.plan-is-there", plan.toString()));
     assertThat(plan).hasContent("mine");
   }
 
@@ -72,7 +73,7 @@ class TapedPlanTest {
   void a_plan_by_another_ending_is_refused() {
     Path plan = folder.resolve("office.json");
     assertThat(run("tape", TAPE, "--plan", plan.toString())).isEqualTo(3);
-    assertThat(err.toString()).contains(".site.json");
+    assertThat(err.toString()).containsPattern(Spoken.of("cli.tape.no-plan-name", plan.toString()));
     assertThat(plan).doesNotExist();
   }
 }

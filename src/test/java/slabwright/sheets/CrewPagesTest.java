@@ -431,4 +431,20 @@ class CrewPagesTest {
       at = up;
     }
   }
+
+  @Test
+  void who_reads_the_meter_is_named_with_its_numbers_on_every_page_with_vapour_and_on_the_phone() {
+    List<String> pages =
+        HALL.packet(Packet.CREW, PaperSize.LETTER).pages().stream()
+            .map(p -> new PageRules(p).words())
+            .filter(w -> w.contains("meter at 10 % of LEL"))
+            .toList();
+    assertThat(pages).hasSizeGreaterThan(4);
+    assertThat(pages)
+        .allMatch(w -> w.contains("B reads the gas meter from the way in"))
+        .allMatch(w -> w.contains("then every 15 min"))
+        .allMatch(w -> w.contains("From 500 ppm of acetone nobody is in without breathing gear"));
+    assertThat(CrewPacket.html(HALL.job(PaperSize.LETTER)))
+        .contains("B reads the gas meter from the way in", "from 2,500 ppm nobody at all");
+  }
 }

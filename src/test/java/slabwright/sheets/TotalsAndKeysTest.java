@@ -6,14 +6,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import slabwright.drawing.Text;
 import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
 import slabwright.sheets.packet.Packet;
@@ -57,30 +54,8 @@ class TotalsAndKeysTest {
           units, Words.english().inUnits(units), HALL.packet(Packet.OFFICE, paper).pages());
     }
 
-    /** What stands right of the label in its row, for each time that the label is printed. */
     List<List<String>> rows(String label, int values) {
-      List<List<String>> rows = new ArrayList<>();
-      for (PrintedPage page : pages) {
-        List<Text> all =
-            page.drawing().plain().stream()
-                .filter(Text.class::isInstance)
-                .map(Text.class::cast)
-                .filter(t -> !t.words().isBlank())
-                .toList();
-        for (Text t : all) {
-          if (t.words().equals(label) || t.words().startsWith(label + " ")) {
-            rows.add(
-                all.stream()
-                    .filter(o -> o.at().x() > t.at().x() && !o.equals(t))
-                    .filter(o -> Math.abs(o.at().y() - t.at().y()) < 0.1)
-                    .sorted(Comparator.comparingDouble(o -> o.at().x()))
-                    .map(o -> o.words().replace('\u00a0', ' '))
-                    .limit(values)
-                    .toList());
-          }
-        }
-      }
-      return rows;
+      return new PrintedRows(pages).rightOf(label, values);
     }
 
     String area(double mm2) {

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
@@ -135,6 +136,16 @@ class CarriedOutProperties {
                   s.start().isBefore(laid.end().plus(film.after()))
                       && laid.start().isBefore(s.end()));
     }
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void no_dust_falls_into_a_wet_coat_here_or_behind_a_shared_door_of_200(
+      @ForAll @IntRange(min = 1, max = 4) int people,
+      @ForAll @IntRange(min = 0, max = 4) int hallCoats,
+      @ForAll boolean solvent) {
+    no_dust_falls_into_a_wet_coat_here_or_behind_a_shared_door(people, hallCoats, solvent);
   }
 
   /** The curve worked out anew from where the dated steps lie. */

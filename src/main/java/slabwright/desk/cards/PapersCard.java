@@ -106,8 +106,9 @@ public final class PapersCard extends Card {
   }
 
   private void setContractor(Party to) {
-    push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to));
-    bench.settings().setContractor(to);
+    if (push(Message.of("desk.cards.papers.change-contractor"), job().withContractor(to))) {
+      bench.settings().setContractor(to);
+    }
   }
 
   private void setClient(Party to) {
@@ -120,8 +121,9 @@ public final class PapersCard extends Card {
     push(Message.of("desk.cards.papers.change-crew-language"), job().withCrew(to));
   }
 
-  private void push(Message step, JobDetails to) {
-    bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
+  /** Whether the plan took it. */
+  private boolean push(Message step, JobDetails to) {
+    return bench.desk().push(new SiteEdit.SetJob(step, to)).isOk();
   }
 
   private String language(String tag) {

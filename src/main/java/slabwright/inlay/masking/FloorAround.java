@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import slabwright.shape.Affine;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
+import slabwright.units.Message;
 
 /**
  * The floor that an inlay lies on: in the site's frame where it comes in, in the blank's where the
@@ -34,5 +35,5 @@ public record FloorAround(Region floor, List<UprightObstacle> upright) {
    * @param foot its line on the floor
    * @param height how high it must be kept clean at most, mm, when that is known
    */
-  public record UprightObstacle(String what, Line foot, OptionalDouble height) {}
+  public record UprightObstacle(Message what, Line foot, OptionalDouble height) {}
 }

@@ -10,7 +10,7 @@ import slabwright.shape.Vec;
 /** Finds a sheet in the drawing. */
 final class PoseSearch {
   private static final int ROUGH_KEPT = 12;
-  private static final int CLOSE_KEPT = 4;
+  private static final int CLOSE_KEPT = 8;
   private static final int EVERY_PLACE_KEPT = 40;
   private static final double SAME_PLACE = 0.3;
   private static final double HOPELESS = 0.6;

@@ -3,7 +3,6 @@ package slabwright.inlay.proof;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
@@ -29,11 +28,13 @@ final class ProofCheck {
   private static final double CANNOT_TELL = 0.005;
   private static final double WORTH_A_LOOK = 0.03;
   private static final double LETTERS_DIFFER = 0.85;
-  private static final int MOST_LOOKS = 6;
+  private static final int MOST_LOOKS = 12;
   private static final double TURN_NOTED = 0.2;
   private static final double SCALES_AGREE = 0.01;
   private static final double SURE_PANEL = 0.7;
   private static final double SAME_PLACE = 0.2;
+  private static final double CLOSELY_MM = 0.02;
+  private static final double MUCH_CLOSER = 0.5;
 
   private final Sighting sighting;
   private final ProofPlan plan;
@@ -162,7 +163,10 @@ final class ProofCheck {
 
   /**
    * The pose that judges best. Those that fit as well by their cells are looked at too, unmirrored
-   * ones first, unless the first is right.
+   * ones first, unless the first is right and lies closely. A graphic that is nearly the same when
+   * it is turned can hide a fault in another turn than the one it was drawn in: what lies much
+   * closer is that one, right or not; a mirror image never takes the place of what is right as it
+   * is.
    */
   private SheetJudgement judge(PlannedPiece sheet, List<PoseFit> fits) {
     double top = fits.get(0).overlap() - Math.max(WORTH_A_LOOK, sheet.unsureOverlap());
@@ -173,11 +177,20 @@ final class ProofCheck {
         .limit(MOST_LOOKS)
         .forEach(
             f -> {
-              if (judged.stream().noneMatch(SheetJudgement::isRight)) {
+              if (judged.stream().noneMatch(j -> j.isRight() && j.unlike() <= CLOSELY_MM)) {
                 judged.add(new SheetJudgement(telling, sheet, f, contours, false));
               }
             });
-    return judged.stream().min(SheetJudgement.best()).orElseThrow();
+    SheetJudgement best =
+        judged.stream()
+            .filter(SheetJudgement::isRight)
+            .findFirst()
+            .orElseGet(() -> judged.stream().min(SheetJudgement.best()).orElseThrow());
+    return judged.stream()
+        .filter(j -> !j.fit.pose().mirrored() || best.fit.pose().mirrored())
+        .filter(j -> best.unlike() > CLOSELY_MM && j.unlike() < MUCH_CLOSER * best.unlike())
+        .min(Comparator.comparingDouble(SheetJudgement::unlike))
+        .orElse(best);
   }
 
   /** Laid by the blank's edge instead, when that shows that only the lettering is another. */
@@ -336,7 +349,7 @@ final class ProofCheck {
     return new ProofReport(
         limits,
         panelNames(found),
-        onceEach(faults),
+        ProofReport.onceEach(faults),
         notes,
         figures,
         plan.openings().intersect(drawn).area() / plan.openings().union(drawn).area(),
@@ -344,24 +357,6 @@ final class ProofCheck {
         Region.union(SheetJudgement.all(found, SheetJudgement::missing)),
         Region.union(SheetJudgement.all(found, SheetJudgement::added)),
         found.stream().map(SheetJudgement::toDrawing).toList());
-  }
-
-  /** Of what is wrong with all panels alike, the worst is said. */
-  private static List<ProofFault> onceEach(List<ProofFault> all) {
-    List<ProofFault> once = new ArrayList<>();
-    for (ProofFault f : all) {
-      boolean everywhere =
-          f.place().isEmpty()
-              && !(f instanceof ProofFault.EdgeMissing || f instanceof LabelFault.LabelWrong);
-      Optional<ProofFault> other =
-          once.stream().filter(o -> everywhere && o.kind().equals(f.kind())).findFirst();
-      if (other.isEmpty()) {
-        once.add(f);
-      } else if (other.get().sizeMm() < f.sizeMm()) {
-        once.set(once.indexOf(other.get()), f);
-      }
-    }
-    return once;
   }
 
   private void tellPolarity(boolean showsMask) {

@@ -75,4 +75,22 @@ public record ProofReport(
     return new ProofReport(
         limits, panels, allFaults, allNotes, figures, overlap, drawn, missing, added, poses);
   }
+
+  /** Of what is wrong with all panels alike, the worst is said. */
+  static List<ProofFault> onceEach(List<ProofFault> all) {
+    List<ProofFault> once = new ArrayList<>();
+    for (ProofFault f : all) {
+      boolean everywhere =
+          f.place().isEmpty()
+              && !(f instanceof ProofFault.EdgeMissing || f instanceof LabelFault.LabelWrong);
+      Optional<ProofFault> other =
+          once.stream().filter(o -> everywhere && o.kind().equals(f.kind())).findFirst();
+      if (other.isEmpty()) {
+        once.add(f);
+      } else if (other.get().sizeMm() < f.sizeMm()) {
+        once.set(once.indexOf(other.get()), f);
+      }
+    }
+    return once;
+  }
 }

@@ -21,6 +21,7 @@ final class SheetJudgement {
   private static final double STRAIN_TOLD = 0.5;
   private static final double UNEVEN = 0.35;
   private static final double BESIDE_EDGE_MM = 1.5;
+  private static final double CUT_OFF_MM = 0.1;
   private static final double NOTEWORTHY_FAT_MM = 0.2;
   private static final double FAT_SHARE = 0.6;
   private static final double LITTLE_FAULT_MM2 = 20;
@@ -72,11 +73,17 @@ final class SheetJudgement {
     edge.fault().ifPresent(faults::add);
     place(strain, edge.fit());
     open = open();
-    double rim = BESIDE_EDGE_MM * limits.edge() + edge.worst();
     difference =
         new OpeningsDifference(
-            limits, sheet.openings, open, sheet.bounds.grown(-rim), openings.fat());
+            limits, sheet.openings, open, sheet.bounds.grown(-rim(edge)), openings.fat());
     differences();
+  }
+
+  /** Beside the sheet's edge, where openings are cut off by it and not by their own edge. */
+  private double rim(BlankEdgeCheck edge) {
+    // openings that lie elsewhere in their panel are cut off elsewhere
+    double cutOff = Math.min(move, limits.move()) + CUT_OFF_MM;
+    return Math.max(BESIDE_EDGE_MM * limits.edge(), cutOff) + edge.worst();
   }
 
   private List<Ring> rings(Affine map) {
@@ -209,6 +216,11 @@ final class SheetJudgement {
 
   boolean isRight() {
     return faults.isEmpty();
+  }
+
+  /** How far edges lie apart on an average, mm. */
+  double unlike() {
+    return difference.area() / sheet.openings.boundaryLength();
   }
 
   /** The lower the better the drawing lies on the plan. */

@@ -11,9 +11,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import slabwright.project.SiblingFiles;
 import slabwright.site.Site;
+import slabwright.store.Journal;
 import slabwright.store.PlanFile;
 import slabwright.store.ReleaseArchive;
 import slabwright.units.Message;
@@ -27,6 +29,7 @@ import slabwright.units.Result;
  */
 public record PlanFiles(Path data) {
   private static final int MOST_UNTITLED = 5;
+  private static final String ENDING = ".site.json";
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS", Locale.ROOT);
 
@@ -44,16 +47,33 @@ public record PlanFiles(Path data) {
     return PlanLocation.untitled(untitled().resolve(STAMP.format(free)));
   }
 
-  /** Reads a plan, and what a crash left in its journal. Refused with the first fault. */
+  /** Reads a plan, and what a crash left in a journal of it. Refused with the first fault. */
   public static Result<OpenedPlan> open(Path file) {
+    return open(file, j -> false);
+  }
+
+  /** The same in a window that already writes a journal of the plan. */
+  public static Result<OpenedPlan> open(Path file, JournalWriter own) {
+    return open(file, own::isMine);
+  }
+
+  private static Result<OpenedPlan> open(Path file, Predicate<Journal> mine) {
     Optional<String> stamp = stampOf(file);
     Result<Site> reading = PlanFile.read(file);
     if (reading instanceof Result.Refused<Site> refused) {
       return Result.refused(List.of(first(file, refused.refusals())));
     }
     Site saved = reading.orThrow();
-    Optional<Site> left = left(PlanLocation.file(file)).filter(s -> !s.equals(saved));
-    return Result.ok(new OpenedPlan(saved, left, stamp));
+    PlanLocation at = PlanLocation.file(file);
+    int free = 0;
+    for (int n : PlanHold.numbers().filter(k -> isFree(at, k, mine)).toArray()) {
+      Optional<Site> left = left(at.journal().numbered(n)).filter(s -> !s.equals(saved));
+      if (left.isPresent()) {
+        return Result.ok(new OpenedPlan(saved, left, n, stamp));
+      }
+      free = free == 0 ? n : free;
+    }
+    return Result.ok(new OpenedPlan(saved, Optional.empty(), Math.max(1, free), stamp));
   }
 
   /** The stamp of a file that a plan was saved to. */
@@ -81,10 +101,15 @@ public record PlanFiles(Path data) {
     return new Refusal(words, first.place(), first.where());
   }
 
-  /** What a crash left of a plan; empty when there is nothing or it can't be read. */
-  private static Optional<Site> left(PlanLocation of) {
+  private static boolean isFree(PlanLocation at, int number, Predicate<Journal> mine) {
+    Journal journal = at.journal().numbered(number);
+    return mine.test(journal) || !PlanHold.isHeld(journal);
+  }
+
+  /** What a crash left in a journal; empty when there is nothing or it can't be read. */
+  private static Optional<Site> left(Journal of) {
     try {
-      return of.journal().recover();
+      return of.recover();
     } catch (IOException e) {
       return Optional.empty();
     }
@@ -92,7 +117,7 @@ public record PlanFiles(Path data) {
 
   /** A plan that was never saved, from the journal in its folder. */
   public static Result<Site> recover(Path folder) {
-    return left(PlanLocation.untitled(folder))
+    return left(PlanLocation.untitled(folder).journal())
         .map(Result::ok)
         .orElseGet(
             () -> Result.refused(Message.of("project.plan.journal-unreadable", folder.toString())));
@@ -102,21 +127,29 @@ public record PlanFiles(Path data) {
   public static Optional<LeftWork> leftWork(Path what) {
     PlanLocation at =
         Files.isDirectory(what) ? PlanLocation.untitled(what) : PlanLocation.file(what);
+    Optional<Journal> journal = leftJournals(at, j -> false).findFirst();
     try {
-      Instant last = Files.getLastModifiedTime(at.journal().file()).toInstant();
-      return left(at).map(site -> new LeftWork(site, last));
+      return journal.isEmpty() ? Optional.empty() : leftWork(journal.get());
     } catch (IOException e) {
       return Optional.empty();
     }
   }
 
-  /** Plans with a journal: files of those given, then folders of untitled ones, latest first. */
-  public List<Path> recoverable(List<Path> recent) {
+  private static Optional<LeftWork> leftWork(Journal journal) throws IOException {
+    Instant last = Files.getLastModifiedTime(journal.file()).toInstant();
+    return left(journal).map(site -> new LeftWork(site, last));
+  }
+
+  /**
+   * Plans with a journal that no other window writes: files of those given, then folders of
+   * untitled ones, latest first.
+   */
+  public List<Path> recoverable(List<Path> recent, JournalWriter own) {
     List<Path> found = new ArrayList<>();
-    recent.stream().filter(p -> hasJournal(PlanLocation.file(p))).forEach(found::add);
+    recent.stream().filter(p -> hasJournal(PlanLocation.file(p), own)).forEach(found::add);
     if (Files.isDirectory(untitled())) {
       try (Stream<Path> all = Files.list(untitled())) {
-        all.filter(d -> hasJournal(PlanLocation.untitled(d)))
+        all.filter(d -> hasJournal(PlanLocation.untitled(d), own))
             .sorted(Comparator.reverseOrder())
             .limit(MOST_UNTITLED)
             .forEach(found::add);
@@ -127,8 +160,14 @@ public record PlanFiles(Path data) {
     return found;
   }
 
-  private static boolean hasJournal(PlanLocation of) {
-    return Files.exists(of.journal().file());
+  private static boolean hasJournal(PlanLocation of, JournalWriter own) {
+    return leftJournals(of, own::isMine).findFirst().isPresent();
+  }
+
+  private static Stream<Journal> leftJournals(PlanLocation of, Predicate<Journal> mine) {
+    return PlanHold.numbers()
+        .mapToObj(n -> of.journal().numbered(n))
+        .filter(j -> Files.exists(j.file()) && (mine.test(j) || !PlanHold.isHeld(j)));
   }
 
   /** What came of saving over a plan that was read before. */
@@ -156,6 +195,44 @@ public record PlanFiles(Path data) {
     }
     PlanFile.save(site, file);
     return Saving.SAVED;
+  }
+
+  /**
+   * What somebody else wrote to a plan's file since it was read.
+   *
+   * @param known stamp of what was last read or saved there
+   * @param site the plan as it is here: the same in the file is nobody else's
+   * @return its stamp; empty when nothing was written or the file is there no longer
+   * @throws IOException when the file can't be read
+   */
+  public static Optional<String> changedSince(Path file, String known, Site site)
+      throws IOException {
+    return PlanFile.stamp(file)
+        .filter(there -> !there.equals(known) && !there.equals(PlanFile.stamp(site)));
+  }
+
+  /**
+   * Copies what somebody else wrote to a plan's file to one beside it, so that it can be written
+   * over.
+   *
+   * @throws IOException when it can't be made
+   */
+  public static Aside putAside(Path file) throws IOException {
+    String name = file.getFileName().toString();
+    String stem = name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+    int n = 1;
+    while (Files.exists(aside(file, stem, n))) {
+      n++;
+    }
+    Path copy = Files.copy(file, aside(file, stem, n));
+    return new Aside(copy, PlanFile.stamp(copy).orElseThrow());
+  }
+
+  /** A copy of what somebody else wrote, and its stamp. */
+  public record Aside(Path copy, String stamp) {}
+
+  private static Path aside(Path file, String stem, int n) {
+    return file.resolveSibling(stem + "-other-" + n + ENDING);
   }
 
   /**

@@ -112,7 +112,7 @@ public final class QuantitiesCsv {
           "mm2");
     }
     for (EdgeClass c : EdgeClass.values()) {
-      row(id, words.say("sheets.quantities-csv.edge"), c.word(), t.edgeLength(c), "mm");
+      row(id, words.say("sheets.quantities-csv.edge"), words.say(c.label()), t.edgeLength(c), "mm");
     }
     double transitions = t.transitions().stream().mapToDouble(Transition::length).sum();
     row(
@@ -176,7 +176,7 @@ public final class QuantitiesCsv {
                 row(
                     id,
                     words.say("sheets.quantities-csv.line"),
-                    l.kind().word(),
+                    words.say(l.kind().label()),
                     l.length(),
                     "mm"));
   }

@@ -34,8 +34,10 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
           List.of(
               TableCell.of(
                   same.size() == 1
-                      ? context.say("sheets.filler-quantities.name-and-kind", g.name(), g.kind())
-                      : context.say("sheets.quantities-sheet.crowd", g.kind(), same.size())),
+                      ? context.say(
+                          "sheets.filler-quantities.name-and-kind", g.name(), g.kind().label())
+                      : context.say(
+                          "sheets.quantities-sheet.crowd", g.kind().label(), same.size())),
               TableCell.of(context.length(same.stream().mapToDouble(FillerGap::run).sum())),
               TableCell.of(
                   QuantityFormat.volume(

@@ -37,6 +37,14 @@ public record ShopTool(
         s.price("price_a_day"));
   }
 
+  /** Its name for a reader: the kind's word where the book has no other name for it. */
+  public Message called() {
+    return kind.maybe()
+        .filter(k -> k.word().equals(name))
+        .map(ToolKind::label)
+        .orElse(Message.of("work.shop-tool.named", name));
+  }
+
   /** Whether the book calls it so. */
   public boolean is(ToolKind what) {
     return kind.maybe().filter(what::equals).isPresent();

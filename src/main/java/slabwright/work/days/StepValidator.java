@@ -79,7 +79,7 @@ final class StepValidator {
                     "work.step-validator.tools",
                     task.name(),
                     task.each(k),
-                    k.word(),
+                    k.label(),
                     means.suitable(task, k).size()));
   }
 

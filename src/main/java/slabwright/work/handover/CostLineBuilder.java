@@ -85,7 +85,7 @@ final class CostLineBuilder {
   private void tool(ShopTool tool, ToolNeeds needs) {
     lines.add(
         CostLine.of(
-            HandoverDocument.said(tool.name()),
+            tool.called(),
             tool.kind().flatMap(needs::days).map(n -> CostLineBuilder.days(n * needs.count(tool))),
             Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::label)),
             tool.dayPrice(),
@@ -96,10 +96,10 @@ final class CostLineBuilder {
   private void elsewhere(JobTool tool, ToolNeeds needs) {
     lines.add(
         CostLine.of(
-            HandoverDocument.said(tool.name()),
+            tool.called(),
             needs.days(tool.kind()).map(CostLineBuilder::days),
             Message.of("work.cost-line-builder.sheet-days-with", tool.kind().label()),
-            Figure.missing(HandoverDocument.said(tool.name())),
+            Figure.missing(tool.called()),
             units));
   }
 

@@ -73,7 +73,7 @@ final class LoadList {
     boolean machineOnPlan = !rows.isEmpty();
     needs.pieces().stream()
         .filter(t -> !(machineOnPlan && t.kind() == ToolKind.FLOOR_GRINDER))
-        .forEach(t -> rows.add(HandoverDocument.Row.toTick(t.name(), "")));
+        .forEach(t -> rows.add(HandoverDocument.Row.toTick(t.called(), "")));
     needs.missing().stream()
         .filter(k -> !(machineOnPlan && k == ToolKind.FLOOR_GRINDER))
         .forEach(

@@ -9,6 +9,7 @@ import slabwright.shape.Region;
 import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
+import slabwright.site.MarkType;
 import slabwright.site.Spot;
 
 /**
@@ -17,12 +18,13 @@ import slabwright.site.Spot;
  * @param run its length in mm, for the hours; half the way round a spall
  * @param mm3 its volume
  */
-public record FillerGap(String name, String kind, double run, double mm3) {
+public record FillerGap(String name, MarkType kind, double run, double mm3) {
   /** Flattening of curved spalls, mm. */
   private static final double TOLERANCE = 0.5;
 
   /** A straight gap. */
-  public static FillerGap of(String name, String kind, double length, double width, double depth) {
+  public static FillerGap of(
+      String name, MarkType kind, double length, double width, double depth) {
     return new FillerGap(name, kind, length, length * width * depth);
   }
 
@@ -45,15 +47,15 @@ public record FillerGap(String name, String kind, double run, double mm3) {
     }
     if (m.kind() instanceof MarkKind.Spall s) {
       Region r = m.form().region(TOLERANCE).intersect(net);
-      String word = m.kind().type().word();
       return Optional.of(
-          new FillerGap(m.name(), word, r.boundaryLength() / 2, r.area() * s.depth().mm()));
+          new FillerGap(
+              m.name(), m.kind().type(), r.boundaryLength() / 2, r.area() * s.depth().mm()));
     }
     return Optional.empty();
   }
 
   private static FillerGap gap(Mark m, Region net, double width, double depth) {
-    return of(m.name(), m.kind().type().word(), length(m.form(), net), width, depth);
+    return of(m.name(), m.kind().type(), length(m.form(), net), width, depth);
   }
 
   /** A line's length on the floor; for a drawn area half the way round it. */

@@ -16,6 +16,7 @@ import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.site.EdgeClass;
 import slabwright.site.Overspray;
 import slabwright.units.Length;
 
@@ -87,7 +88,7 @@ class MaskingTest {
   private static UprightMasking atWall(double y, Overspray overspray) {
     Line foot = Line.of(new Vec(-3000, y), new Vec(3000, y));
     FloorAround.UprightObstacle wall =
-        new FloorAround.UprightObstacle("wall", foot, OptionalDouble.empty());
+        new FloorAround.UprightObstacle(EdgeClass.WALL.label(), foot, OptionalDouble.empty());
     FloorAround around = new FloorAround(box(-3000, y, 3000, 3000), List.of(wall));
     MaskingParameters rules = MaskingParameters.of(50.8, overspray);
     List<UprightMasking> found = Masking.of(SQUARE, PLAN, rules, around).upright();

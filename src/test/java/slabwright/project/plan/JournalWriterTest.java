@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,8 +53,42 @@ class JournalWriterTest {
       JournalWriter writer = new JournalWriter(files, faults::add);
       writer.write(plan(), PlansOnDisk.shed());
       writer.clear(plan());
+      writer.keepOnly(Optional.empty());
     }
     assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void each_of_two_windows_has_a_journal_of_its_own_and_neither_takes_the_others_for_left_behind()
+      throws IOException {
+    Site mine = PlansOnDisk.shed().withNote("mine");
+    Site theirs = PlansOnDisk.shed().withNote("theirs");
+    PlanFiles.save(PlansOnDisk.shed(), Optional.empty(), plan().plan());
+    List<String> told = new CopyOnWriteArrayList<>();
+    try (BackgroundWriter files = new BackgroundWriter("test", Runnable::run)) {
+      JournalWriter first = new JournalWriter(files, faults::add);
+      JournalWriter second = new JournalWriter(files, faults::add);
+      first.hold(plan(), 1, () -> told.add("first"));
+      first.write(plan(), mine);
+      files.await(plan().journal(), 5_000);
+      assertThat(PlanFiles.open(plan().plan()).orThrow().recovered()).isEmpty();
+      assertThat(PlanFiles.open(plan().plan()).orThrow().journal()).isEqualTo(2);
+      assertThat(PlanFiles.open(plan().plan(), first).orThrow().recovered()).contains(mine);
+      second.hold(plan(), 2, () -> told.add("second"));
+      second.write(plan(), theirs);
+      files.await(plan().journal(), 5_000);
+      assertThat(told).containsExactly("second");
+      assertThat(plan().journal().recover()).contains(mine);
+      assertThat(plan().journal().numbered(2).recover()).contains(theirs);
+      first.keepOnly(Optional.empty());
+      second.keepOnly(Optional.empty());
+    }
+    assertThat(PlanFiles.open(plan().plan()).orThrow().recovered()).contains(mine);
+    PlanLocation.file(plan().plan()).journal().clear();
+    OpenedPlan next = PlanFiles.open(plan().plan()).orThrow();
+    assertThat(next.recovered()).contains(theirs);
+    assertThat(next.journal()).isEqualTo(2);
+    assertThat(faults).isEmpty();
   }
 
   @Test

@@ -43,6 +43,7 @@ class PlanFilesTest {
                 new OpenedPlan(
                     PlansOnDisk.shed(),
                     Optional.empty(),
+                    1,
                     Optional.of(PlanFiles.stamp(PlansOnDisk.shed())))));
   }
 
@@ -56,6 +57,7 @@ class PlanFilesTest {
             new OpenedPlan(
                 PlansOnDisk.shed(),
                 Optional.of(later),
+                1,
                 Optional.of(PlanFiles.stamp(PlansOnDisk.shed()))));
   }
 
@@ -110,8 +112,11 @@ class PlanFilesTest {
     for (PlanLocation at : List.of(early, late, PlanLocation.file(plan))) {
       at.journal().write(PlansOnDisk.shed());
     }
-    assertThat(files.recoverable(List.of(clean, plan)))
-        .containsExactly(plan, late.folder(), early.folder());
+    try (BackgroundWriter quiet = new BackgroundWriter("test", Runnable::run)) {
+      JournalWriter own = new JournalWriter(quiet, m -> {});
+      assertThat(files.recoverable(List.of(clean, plan), own))
+          .containsExactly(plan, late.folder(), early.folder());
+    }
   }
 
   @Test

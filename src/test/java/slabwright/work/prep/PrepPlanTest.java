@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabwright.site.Exposure;
+import slabwright.site.MarkType;
 import slabwright.units.QuantityFormat;
 import slabwright.work.Said;
 import slabwright.work.book.BookSamples;
@@ -120,7 +121,7 @@ class PrepPlanTest {
 
   @Test
   void a_joint_takes_length_times_width_times_depth() {
-    FillerGap joint = FillerGap.of("day joint", "joint", 10_000, 10, 25);
+    FillerGap joint = FillerGap.of("day joint", MarkType.JOINT, 10_000, 10, 25);
     assertThat(joint.mm3()).isEqualTo(2.5e6);
     FillerPlan filler = FillerPlan.of(List.of(joint), BOOK);
     double kit = 22 * QuantityFormat.US_GALLON_MM3 / 128;
@@ -178,6 +179,6 @@ class PrepPlanTest {
                 OptionalDouble.empty())),
         wanted,
         OptionalDouble.of(5),
-        List.of(FillerGap.of("joint", "joint", 6000, 9, 25)));
+        List.of(FillerGap.of("joint", MarkType.JOINT, 6000, 9, 25)));
   }
 }

@@ -122,7 +122,7 @@ public final class MarkCard extends Card {
 
   @Override
   protected String title() {
-    return mark().map(m -> capital(m.kind().type().word())).orElseGet(super::title);
+    return mark().map(m -> capital(words().say(m.kind().type().label()))).orElseGet(super::title);
   }
 
   @Override

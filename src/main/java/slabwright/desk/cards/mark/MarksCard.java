@@ -65,10 +65,11 @@ public final class MarksCard extends Card {
             + look.field().css()
             + "; -fx-border-color: "
             + look.colour().css());
-    String name = m.name().isBlank() ? m.kind().type().word() : m.name();
+    String kind = words().say(m.kind().type().label());
+    String name = m.name().isBlank() ? kind : m.name();
     HBox line = new HBox(swatch, Controls.label(name), Controls.spring());
     if (!m.name().isBlank()) {
-      line.getChildren().add(Controls.label(m.kind().type().word(), "card-hint"));
+      line.getChildren().add(Controls.label(kind, "card-hint"));
     }
     line.setSpacing(9);
     line.setAlignment(Pos.CENTER_LEFT);
@@ -81,7 +82,7 @@ public final class MarksCard extends Card {
     b.setOnAction(e -> bench.focus().select(new PlanItem.OfMark(m.id())));
     b.setOnMouseClicked(e -> also(new PlanItem.OfMark(m.id()), e));
     order.listenTo(b);
-    b.setAccessibleText(words().say("desk.cards.mark.marks.row", name, m.kind().type().word()));
+    b.setAccessibleText(words().say("desk.cards.mark.marks.row", name, kind));
     return b;
   }
 

@@ -42,7 +42,7 @@ public final class EdgesCard extends Card {
     EdgeTally tally = t.tally();
     body().getChildren().add(Controls.sentence(corners(tally), "card-words"));
     for (EdgeTally.LineMarks l : tally.lines()) {
-      plain(words().say("desk.cards.prep.edges.times", l.kind().word(), l.count()), l.length());
+      plain(words().say("desk.cards.prep.edges.times", l.kind().label(), l.count()), l.length());
     }
     for (EdgeTally.Meeting m : tally.transitions()) {
       plain(words().say("desk.cards.prep.edges.to", m.below(), m.above()), m.length());
@@ -83,7 +83,7 @@ public final class EdgesCard extends Card {
     HBox row =
         new HBox(
             swatch,
-            Controls.label(kind.word(), "row-name"),
+            Controls.label(words().say(kind.label()), "row-name"),
             Controls.spring(),
             Controls.label(QuantityFormat.run(length, units), "figure"));
     row.setAlignment(Pos.CENTER_LEFT);

@@ -25,7 +25,7 @@ import slabwright.units.Message;
  * What a floor person would point at: things that stand in one another, and a graphic over what
  * takes no dye well.
  */
-public final class FloorWarnings {
+final class FloorWarnings {
   /** Flattening of curved forms, mm. */
   private static final double TOLERANCE = 1;
 
@@ -43,7 +43,7 @@ public final class FloorWarnings {
   }
 
   /** Warnings of a floor and of the graphics on it, those of its take-off first. */
-  public static List<FloorNote> of(FloorTakeoff takeoff, List<ComputedInlay> inlays) {
+  static List<FloorNote> of(FloorTakeoff takeoff, List<ComputedInlay> inlays) {
     FloorWarnings w = new FloorWarnings(takeoff);
     w.all.addAll(takeoff.notes());
     w.standing();

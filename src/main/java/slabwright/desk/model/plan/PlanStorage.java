@@ -40,6 +40,12 @@ public final class PlanStorage {
    */
   private AtomicReference<Optional<String>> stamp = none();
 
+  /** The last saving to another file that is not told yet: what is saved meanwhile goes there. */
+  private Optional<Asked> underway = Optional.empty();
+
+  /** What the person was asked about and let be, by its stamp. */
+  private Optional<String> passedOver = Optional.empty();
+
   private Runnable askElsewhere = () -> {};
   private Optional<PlanLocation> last = Optional.empty();
 
@@ -75,9 +81,16 @@ public final class PlanStorage {
   }
 
   private void begin(Site site, PlanLocation at) {
-    last = Optional.of(at);
-    stamp = none();
+    turnTo(at, none());
     desk.open(site, Optional.empty());
+  }
+
+  private void turnTo(PlanLocation at, AtomicReference<Optional<String>> known) {
+    last = Optional.of(at);
+    stamp = known;
+    underway = Optional.empty();
+    passedOver = Optional.empty();
+    journal.keepOnly(last);
   }
 
   private Optional<PlanLocation> location() {
@@ -97,15 +110,17 @@ public final class PlanStorage {
   }
 
   /** Reads a plan file; it may be large or far away, so not on the asking thread. */
-  public static Result<OpenedPlan> read(Path file) {
-    return PlanFiles.open(file);
+  public Result<OpenedPlan> read(Path file) {
+    return PlanFiles.open(file, journal);
   }
 
   /** Opens a plan that was read; what a crash left in its journal comes back as one step. */
   public void open(Path file, OpenedPlan opened) {
     History past = History.of(opened.saved());
-    last = Optional.of(PlanLocation.file(file));
-    stamp = new AtomicReference<>(opened.stamp());
+    PlanLocation at = PlanLocation.file(file);
+    turnTo(at, new AtomicReference<>(opened.stamp()));
+    // First, so that what was left in a journal is written there again and nowhere else.
+    journal.hold(at, opened.journal(), () -> openElsewhere(file));
     desk.open(
         opened
             .recovered()
@@ -115,35 +130,45 @@ public final class PlanStorage {
     settings.addRecent(file);
   }
 
-  /** Goes on with an untitled plan that was never saved. */
-  public void recover(Path what) {
-    Result<Site> left = PlanFiles.recover(what);
-    if (left instanceof Result.Refused<Site> refused) {
-      desk.refuse(refused.refusals().get(0));
-    } else {
-      begin(left.orThrow(), PlanLocation.untitled(what));
+  private void openElsewhere(Path file) {
+    if (desk.file().equals(Optional.of(file))) {
+      desk.announce(Message.of("desk.model.plan-storage.open-elsewhere", name(file)));
     }
+  }
+
+  /** Goes on with an untitled plan that was never saved, as it was left. */
+  public void recover(Path folder, Site left) {
+    begin(left, PlanLocation.untitled(folder));
   }
 
   /** Goes on with the plan that another, closed one had open, and with its past. */
   public void goOn(PlanStorage before) {
     if (before.desk.isOpen()) {
-      last = before.last;
-      stamp = before.stamp;
-      desk.open(before.desk.history(), before.desk.file());
+      before.location().ifPresent(at -> goOn(before, at));
     }
+  }
+
+  private void goOn(PlanStorage before, PlanLocation at) {
+    turnTo(at, before.stamp);
+    journal.hold(at, before.journal.number(at), () -> {});
+    desk.open(before.desk.history(), before.desk.file());
   }
 
   /** Plans that were not saved when the program last ended. */
   public List<Path> recoverable() {
-    return files.recoverable(settings.recent());
+    return files.recoverable(settings.recent(), journal);
+  }
+
+  /** Lets other windows have the plan; asked before the writer is closed. */
+  public void close() {
+    journal.keepOnly(Optional.empty());
   }
 
   /** Saves to the plan's file soon; false when it has none yet. */
   public boolean save() {
-    Optional<Path> file = desk.file();
+    Optional<Path> file = underway.map(Asked::file).or(desk::file);
     AtomicReference<Optional<String>> known = stamp;
-    if (file.isPresent() && known.get().isPresent()) {
+    if (underway.isEmpty() && file.isPresent() && known.get().isPresent()) {
       Path to = file.get();
       write(to, site -> PlanFiles.saveOver(site, to, known.get().orElseThrow()));
     } else {
@@ -170,32 +195,48 @@ public final class PlanStorage {
   }
 
   /** What is open when it is asked to be saved; edits go on meanwhile. */
-  private record Asked(Path file, Site site, int position, int opening, PlanLocation before) {}
+  private record Asked(
+      Path file,
+      Site site,
+      int position,
+      int opening,
+      PlanLocation before,
+      AtomicReference<Optional<String>> known) {}
 
   private void write(Path file, SavingWork work) {
+    boolean there = underway.isEmpty() && desk.file().filter(file::equals).isPresent();
     Asked asked =
         new Asked(
             file,
             desk.site(),
             desk.history().position(),
             desk.opening(),
-            location().orElseGet(() -> PlanLocation.file(file)));
-    AtomicReference<Optional<String>> known = stamp;
-    boolean there = desk.file().filter(file::equals).isPresent();
+            location().orElseGet(() -> PlanLocation.file(file)),
+            there ? stamp : none());
+    underway = there ? underway : Optional.of(asked);
     writer.write(
         file,
         () -> {
           PlanFiles.Saving saving = work.of(asked.site());
-          if (there && saving == PlanFiles.Saving.SAVED) {
-            known.set(Optional.of(PlanFiles.stamp(asked.site())));
+          if (saving == PlanFiles.Saving.SAVED) {
+            asked.known().set(Optional.of(PlanFiles.stamp(asked.site())));
           }
           return saving;
         },
-        saving -> saved(asked, saving),
-        why ->
-            desk.ask(
-                Message.of("desk.model.plan-storage.not-saved", file.toString(), why),
-                List.of(elsewhere())));
+        saving -> {
+          told(asked);
+          saved(asked, saving);
+        },
+        why -> {
+          told(asked);
+          desk.ask(
+              Message.of("desk.model.plan-storage.not-saved", file.toString(), why),
+              List.of(elsewhere()));
+        });
+  }
+
+  private void told(Asked asked) {
+    underway = underway.filter(u -> u.known() != asked.known());
   }
 
   private void saved(Asked asked, PlanFiles.Saving saving) {
@@ -205,10 +246,7 @@ public final class PlanStorage {
       case CHANGED_BY_OTHERS ->
           desk.ask(
               Message.of("desk.model.plan-storage.changed-by-others", name(file)),
-              List.of(
-                  elsewhere(),
-                  new Desk.Choice(
-                      Message.of("desk.model.plan-storage.read-theirs"), () -> readTheirs(file))));
+              List.of(elsewhere(), theirs(file), mine(file, this::save)));
       case GONE ->
           desk.ask(
               Message.of("desk.model.plan-storage.gone", file.toString()),
@@ -235,9 +273,7 @@ public final class PlanStorage {
     }
     PlanLocation now = PlanLocation.file(asked.file());
     last = Optional.of(now);
-    if (!desk.file().equals(Optional.of(asked.file()))) {
-      stamp = new AtomicReference<>(Optional.of(PlanFiles.stamp(asked.site())));
-    }
+    stamp = asked.known();
     desk.savedTo(asked.file(), asked.position(), asked.site());
     boolean edited = !desk.history().isSaved();
     if (edited) {
@@ -246,25 +282,103 @@ public final class PlanStorage {
     if (!edited || !now.journalsWith(asked.before())) {
       journal.clear(asked.before());
     }
+    if (!now.journalsWith(asked.before())) {
+      journal.keepOnly(last);
+      journal.hold(now, 1, () -> {});
+    }
+  }
+
+  /** Looks whether somebody else wrote the plan's file, as after another window had the screen. */
+  public void recheck() {
+    Optional<Path> file = desk.file().filter(f -> underway.isEmpty());
+    if (file.isPresent() && stamp.get().isPresent()) {
+      int opening = desk.opening();
+      Site site = desk.site();
+      AtomicReference<Optional<String>> known = stamp;
+      writer.write(
+          new Look(file.get()),
+          () -> PlanFiles.changedSince(file.get(), known.get().orElseThrow(), site),
+          other -> other.ifPresent(o -> changedMeanwhile(file.get(), opening, o)),
+          why -> {});
+    }
+  }
+
+  private record Look(Path file) {}
+
+  private record Other(Path file) {}
+
+  private void changedMeanwhile(Path file, int opening, String other) {
+    if (opening == desk.opening() && !passedOver.equals(Optional.of(other))) {
+      passedOver = Optional.of(other);
+      desk.ask(
+          Message.of("desk.model.plan-storage.changed-meanwhile", name(file)),
+          List.of(theirs(file), mine(file, () -> {})));
+    }
+  }
+
+  private Desk.Choice theirs(Path file) {
+    return new Desk.Choice(
+        Message.of("desk.model.plan-storage.read-theirs"), () -> readTheirs(file));
+  }
+
+  /** Keeps what is open here, and what somebody else wrote in a file beside it. */
+  private Desk.Choice mine(Path file, Runnable then) {
+    int opening = desk.opening();
+    AtomicReference<Optional<String>> known = stamp;
+    return new Desk.Choice(
+        Message.of("desk.model.plan-storage.keep-mine"),
+        () ->
+            writer.write(
+                new Other(file),
+                () -> {
+                  PlanFiles.Aside aside = PlanFiles.putAside(file);
+                  known.set(Optional.of(aside.stamp()));
+                  return aside.copy();
+                },
+                copy -> {
+                  if (opening == desk.opening()) {
+                    desk.announce(
+                        Message.of("desk.model.plan-storage.theirs-aside", name(copy), name(file)));
+                    then.run();
+                  }
+                },
+                why -> desk.refuse(notRead(file, why))));
+  }
+
+  private static Message notRead(Path file, String why) {
+    return Message.of("desk.model.plan-storage.theirs-not-read", name(file), why);
   }
 
   /** Takes what somebody else wrote; what was open stays one undo away. */
   private void readTheirs(Path file) {
-    Result<OpenedPlan> read = PlanFiles.open(file);
-    if (read instanceof Result.Refused<OpenedPlan> bad) {
-      desk.refuse(bad.refusals().get(0));
-      return;
-    }
-    OpenedPlan theirs = read.orThrow();
+    int opening = desk.opening();
+    writer.write(
+        new Other(file),
+        () -> PlanFiles.open(file, journal),
+        read -> {
+          if (read instanceof Result.Refused<OpenedPlan> bad) {
+            desk.refuse(bad.refusals().get(0));
+          } else if (opening == desk.opening()) {
+            takeTheirs(file, read.orThrow());
+          }
+        },
+        why -> desk.refuse(notRead(file, why)));
+  }
+
+  private void takeTheirs(Path file, OpenedPlan theirs) {
     History both =
         History.of(desk.site())
             .push(Message.of("desk.model.plan-storage.their-plan"), theirs.saved())
             .markSaved();
     stamp = new AtomicReference<>(theirs.stamp());
+    passedOver = Optional.empty();
     desk.open(both, Optional.of(file));
   }
 
   private void journal() {
+    if (!desk.isOpen()) {
+      journal.keepOnly(Optional.empty());
+    }
     boolean untouched = desk.history().position() == 0 && desk.file().isPresent();
     if (desk.isOpen() && !untouched) {
       location().ifPresent(at -> journal.write(at, desk.site()));

@@ -18,6 +18,8 @@ import slabwright.units.Message;
  */
 class FontFamily extends AWTFontFamily {
   private static final float BOLD_FROM = 1.4f;
+  private static final List<String> BOLD_NAMES =
+      List.of("bold", "black", "heavy", "fett", "negrita");
 
   private final Font regular;
   private final Font bold;
@@ -77,6 +79,12 @@ class FontFamily extends AWTFontFamily {
   static boolean isItalic(Font font) {
     String name = font.getFontName(Locale.ROOT).toLowerCase(Locale.ROOT);
     return name.contains("italic") || name.contains("oblique");
+  }
+
+  /** Whether a font is bold by its own design. */
+  static boolean isBold(Font font) {
+    String name = font.getFontName(Locale.ROOT).toLowerCase(Locale.ROOT);
+    return BOLD_NAMES.stream().anyMatch(name::contains);
   }
 
   /** Of a font that is installed on this computer, with its italics where it has any. */

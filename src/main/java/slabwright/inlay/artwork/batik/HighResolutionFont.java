@@ -2,12 +2,10 @@ package slabwright.inlay.artwork.batik;
 
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
-import java.awt.font.GlyphVector;
 import java.awt.font.TextAttribute;
 import java.text.AttributedCharacterIterator;
-import java.text.Bidi;
 import java.text.CharacterIterator;
-import java.util.Map;
+import java.util.Optional;
 import org.apache.batik.gvt.font.AWTGVTFont;
 import org.apache.batik.gvt.font.GVTFont;
 import org.apache.batik.gvt.font.GVTGlyphVector;
@@ -68,30 +66,47 @@ final class HighResolutionFont extends Font {
           && !FontFamily.isItalic(plain);
     }
 
+    /** Whether it is a font made bold by thickening its strokes. */
+    boolean isThickened() {
+      return plain.isBold() && !FontFamily.isBold(plain);
+    }
+
+    /** Whether this text is set as the font asks. */
+    boolean canSet(CharacterIterator text) {
+      return shaped(text).filter(s -> !s.isUnjoined()).isPresent();
+    }
+
+    private Optional<ShapedLetters> shaped(CharacterIterator text) {
+      boolean kerned = asked(text, GVTAttributedCharacterIterator.TextAttribute.KERNING).isEmpty();
+      boolean spread =
+          asked(text, GVTAttributedCharacterIterator.TextAttribute.LETTER_SPACING)
+              .filter(s -> s != 0)
+              .isPresent();
+      return ShapedLetters.of(plain.deriveFont(UNITS), letters(text), kerned, !spread);
+    }
+
     @Override
     public GVTGlyphVector createGlyphVector(FontRenderContext frc, CharacterIterator text) {
-      GVTGlyphVector plainly = super.createGlyphVector(frc, text);
-      char[] letters = letters(text);
+      return shaped(text)
+          .filter(s -> !s.isPlain())
+          .<GVTGlyphVector>map(
+              s ->
+                  new KernedGlyphVector(
+                      awtFont.createGlyphVector(frc, s.codes()), this, units / UNITS, text, s))
+          .orElseGet(() -> super.createGlyphVector(frc, text));
+    }
+
+    /** A distance of its own that the text asks for. */
+    private static Optional<Float> asked(
+        CharacterIterator text, AttributedCharacterIterator.Attribute which) {
+      if (!(text instanceof AttributedCharacterIterator a)) {
+        return Optional.empty();
+      }
       int before = text.getIndex();
       text.first();
-      boolean ownDistance =
-          text instanceof AttributedCharacterIterator a
-              && a.getAttribute(GVTAttributedCharacterIterator.TextAttribute.KERNING) != null;
+      Object value = a.getAttribute(which);
       text.setIndex(before);
-      if (ownDistance
-          || letters.length != plainly.getNumGlyphs()
-          || Bidi.requiresBidi(letters, 0, letters.length)) {
-        return plainly;
-      }
-      float[] nearer = kerning(letters);
-      return nearer.length == 0
-          ? plainly
-          : new KernedGlyphVector(
-              awtFont.createGlyphVector(frc, new String(letters)),
-              this,
-              units / UNITS,
-              text,
-              nearer);
+      return value instanceof Float f && !f.isNaN() ? Optional.of(f) : Optional.empty();
     }
 
     private static char[] letters(CharacterIterator text) {
@@ -102,30 +117,6 @@ final class HighResolutionFont extends Font {
       }
       text.setIndex(before);
       return all.toString().toCharArray();
-    }
-
-    /**
-     * By how much each advance grows before the next letter, in user units; none when by nothing.
-     */
-    private float[] kerning(char[] letters) {
-      FontRenderContext exact = new FontRenderContext(null, true, true);
-      Font fine = plain.deriveFont(UNITS);
-      Font kerned = fine.deriveFont(Map.of(TextAttribute.KERNING, TextAttribute.KERNING_ON));
-      GlyphVector apart = fine.createGlyphVector(exact, letters);
-      GlyphVector near =
-          kerned.layoutGlyphVector(exact, letters, 0, letters.length, Font.LAYOUT_LEFT_TO_RIGHT);
-      if (near.getNumGlyphs() != apart.getNumGlyphs()) {
-        return new float[0];
-      }
-      float[] by = new float[letters.length];
-      boolean any = false;
-      for (int i = 0; i < letters.length; i++) {
-        double one = near.getGlyphPosition(i + 1).getX() - near.getGlyphPosition(i).getX();
-        double other = apart.getGlyphPosition(i + 1).getX() - apart.getGlyphPosition(i).getX();
-        by[i] = (float) ((one - other) * units / UNITS);
-        any |= Math.abs(one - other) > 0.5;
-      }
-      return any ? by : new float[0];
     }
   }
 

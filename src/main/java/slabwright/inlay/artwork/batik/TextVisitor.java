@@ -5,6 +5,7 @@ import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
 import java.text.AttributedCharacterIterator;
 import java.text.CharacterIterator;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.batik.bridge.StrokingTextPainter;
 import org.apache.batik.bridge.TextNode;
@@ -94,9 +95,9 @@ final class TextVisitor {
       notes.add(Kind.FONT_SUBSTITUTED, substituted(shown, missing), place);
     }
     text.first();
-    if (text.getAttribute(TextAttribute.GVT_FONT) instanceof HighResolutionFont.Fine fine
-        && fine.isSheared()) {
-      notes.add(Kind.TEXT_SET_OTHERWISE, Message.of("inlay.text-visitor.sheared", shown), place);
+    if (text.getAttribute(TextAttribute.GVT_FONT) instanceof HighResolutionFont.Fine fine) {
+      setOtherwise(fine, text, shown)
+          .forEach(message -> notes.add(Kind.TEXT_SET_OTHERWISE, message, place));
     }
     if (text.getAttribute(TextAttribute.GVT_FONT) instanceof GVTFont font) {
       shown
@@ -105,6 +106,21 @@ final class TextVisitor {
           .findFirst()
           .ifPresent(c -> notes.add(Kind.CHARACTER_MISSING, missing(shown, c), place));
     }
+  }
+
+  private static List<Message> setOtherwise(
+      HighResolutionFont.Fine font, AttributedCharacterIterator text, String shown) {
+    List<Message> all = new ArrayList<>();
+    if (font.isSheared()) {
+      all.add(Message.of("inlay.text-visitor.sheared", shown));
+    }
+    if (font.isThickened()) {
+      all.add(Message.of("inlay.text-visitor.thickened", shown));
+    }
+    if (!font.canSet(text)) {
+      all.add(Message.of("inlay.text-visitor.not-shaped", shown));
+    }
+    return all;
   }
 
   private static boolean canDisplay(GVTFont font, int c) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.WarningCollector;
 import slabwright.units.Message;
@@ -31,6 +32,9 @@ final class TextStyles {
           drawn("shape-inside", ""),
           drawn("shape-subtract", ""),
           drawn("font-variant", "no-common-ligatures"),
+          drawn("font-variant-ligatures", "common-ligatures|no-common-ligatures"),
+          drawn("text-decoration", ""),
+          drawn("text-decoration-line", ""),
           drawn("font-variant-caps", ""),
           drawn("font-variant-position", ""),
           drawn("font-variant-numeric", ""),
@@ -52,6 +56,7 @@ final class TextStyles {
       Set.of("inline-size", "shape-inside", "shape-subtract", "alignment-baseline");
 
   private static final int LONGEST_SHOWN = 40;
+  private static final int MOST_TURNED = 2000;
 
   private final MatchedRules matched;
   private final WarningCollector notes;
@@ -113,6 +118,14 @@ final class TextStyles {
                 Message.of("inlay.text-styles.set-otherwise", shown(e), property, value));
           }
         });
+    boolean spread = !e.get("textLength").isBlank() && e.text().strip().length() > 2;
+    if (spread && !e.get("lengthAdjust").equals("spacingAndGlyphs")) {
+      // the SVG library spreads wide letters more than narrow ones
+      notes.add(
+          Kind.TEXT_SET_OTHERWISE,
+          Message.of(
+              "inlay.text-styles.set-otherwise", shown(e), "textLength", e.get("textLength")));
+    }
   }
 
   private static String shown(SvgElement e) {
@@ -127,6 +140,19 @@ final class TextStyles {
     e.children.replaceAll(
         child ->
             child instanceof SvgText t ? new SvgText(transformed(t.text(), how, inWord)) : child);
+    if (Stream.of("font-variant", "font-variant-ligatures")
+        .map(p -> style.getOrDefault(p, ""))
+        .anyMatch(v -> v.equals("none") || v.equals("no-common-ligatures"))) {
+      // letters with a distance of their own don't join; this one is too small to be seen
+      e.attributes.putIfAbsent("letter-spacing", "0.00001");
+    }
+    String[] turns = e.get("rotate").strip().split("[\\s,]+", -1);
+    if (!turns[0].isEmpty()) {
+      // the last turn holds for all letters that follow; the SVG library leaves them upright
+      String more = " " + turns[turns.length - 1];
+      int lacking = Math.max(0, Math.min(MOST_TURNED, e.text().length()) - turns.length);
+      e.attributes.put("rotate", String.join(" ", turns) + more.repeat(lacking));
+    }
     String space = style.getOrDefault("white-space", "normal");
     if (space.startsWith("pre") || space.equals("break-spaces")) {
       e.attributes.put("xml:space", "preserve");

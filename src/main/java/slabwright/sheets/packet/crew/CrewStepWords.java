@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -26,6 +27,7 @@ import slabwright.work.book.LayingTool;
 import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.DividedCoat;
+import slabwright.work.days.JobTool;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
 import slabwright.work.step.StepKind;
@@ -286,9 +288,18 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
     return work.parts().stream()
         .flatMap(p -> p.step().who().tools().stream())
         .distinct()
-        .map(t -> t.name().equals(t.kind().word()) ? job.words().say(t.kind().label()) : t.name())
+        .map(this::tool)
         .collect(Collectors.joining(", "))
         .replaceAll("(?<=\\d) (?=\\w)", "\u00a0");
+  }
+
+  /** A name in another language than the crew's has its kind before it, in theirs. */
+  private String tool(JobTool tool) {
+    String called = job.words().say(tool.called());
+    String kind = job.words().say(tool.kind().label());
+    return called.toLowerCase(Locale.ROOT).contains(kind.toLowerCase(Locale.ROOT))
+        ? called
+        : job.words().say(tool.kindAndName());
   }
 
   /** When each batch goes onto the floor; from the coat's start, cut-in first. */

@@ -6,9 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,7 +50,7 @@ class PlanStorageTest {
       settings = new DeskSettings(folder.resolve(name + ".properties"));
       storage = new PlanStorage(desk, settings, folder.resolve("data"), writer);
       storage.onAskElsewhere(() -> askedElsewhere++);
-      storage.open(plan, PlanFiles.open(plan).orThrow());
+      storage.open(plan, storage.read(plan).orThrow());
     }
 
     void rename(String name) {
@@ -70,6 +73,7 @@ class PlanStorageTest {
     }
 
     void close() {
+      storage.close();
       writer.close();
       settings.close();
     }
@@ -118,7 +122,9 @@ class PlanStorageTest {
     assertThat(mine.desk.history().isSaved()).isFalse();
     assertThat(asked(mine))
         .containsExactly(
-            "desk.model.plan-storage.elsewhere", "desk.model.plan-storage.read-theirs");
+            "desk.model.plan-storage.elsewhere",
+            "desk.model.plan-storage.read-theirs",
+            "desk.model.plan-storage.keep-mine");
   }
 
   @Test
@@ -199,10 +205,10 @@ class PlanStorageTest {
     settle(mine);
     assertThat(saved()).isEqualTo("First");
     assertThat(mine.desk.history().isSaved()).isFalse();
-    assertThat(PlanFiles.open(plan).orThrow().recovered().map(Site::name)).contains("Second");
+    assertThat(mine.storage.read(plan).orThrow().recovered().map(Site::name)).contains("Second");
     mine.save();
     assertThat(saved()).isEqualTo("Second");
-    assertThat(PlanFiles.open(plan).orThrow().recovered()).isEmpty();
+    assertThat(mine.storage.read(plan).orThrow().recovered()).isEmpty();
   }
 
   @Test
@@ -230,5 +236,120 @@ class PlanStorageTest {
     assertThat(mine.desk.choices()).isEmpty();
     assertThat(saved()).isEqualTo("Twice");
     assertThat(mine.desk.history().isSaved()).isTrue();
+  }
+
+  @Test
+  void a_window_on_a_plan_that_is_open_in_another_is_told_and_the_first_is_not() {
+    settle(mine);
+    settle(theirs);
+    assertThat(theirs.desk.announcement().map(Message::key))
+        .contains("desk.model.plan-storage.open-elsewhere");
+    assertThat(mine.desk.announcement()).isEmpty();
+  }
+
+  @Test
+  void unsaved_work_of_two_windows_is_there_again_one_after_the_other() {
+    mine.rename("Mine");
+    theirs.rename("Theirs");
+    mine.close();
+    theirs.close();
+    Set<String> back = new HashSet<>();
+    for (String name : List.of("third", "fourth")) {
+      Window again = new Window(name);
+      settle(again);
+      back.add(again.desk.site().name());
+      Path other = plan.resolveSibling(name + ".site.json");
+      again.storage.saveAs(other);
+      settle(again);
+      again.close();
+    }
+    assertThat(back).containsExactlyInAnyOrder("Mine", "Theirs");
+    assertThat(PlanFiles.open(plan).orThrow().recovered()).isEmpty();
+  }
+
+  @Test
+  void nothing_of_a_hold_is_left_beside_a_plan_that_is_closed() throws IOException {
+    settle(mine);
+    settle(theirs);
+    mine.close();
+    theirs.close();
+    try (Stream<Path> all = Files.list(plan.getParent())) {
+      assertThat(all).containsExactly(plan);
+    }
+  }
+
+  @Test
+  void a_plan_changed_by_another_window_is_noticed_when_one_looks_again_and_only_once() {
+    mine.rename("Mine");
+    theirs.rename("Theirs");
+    theirs.save();
+    mine.storage.recheck();
+    settle(mine);
+    assertThat(mine.desk.refusal().map(Refusal::message).map(Message::key))
+        .contains("desk.model.plan-storage.changed-meanwhile");
+    assertThat(asked(mine))
+        .containsExactly(
+            "desk.model.plan-storage.read-theirs", "desk.model.plan-storage.keep-mine");
+    mine.desk.clearRefusal();
+    mine.storage.recheck();
+    settle(mine);
+    assertThat(mine.desk.refusal()).isEmpty();
+  }
+
+  @Test
+  void nothing_is_asked_when_one_looks_again_at_what_one_saved_oneself() {
+    mine.rename("Mine");
+    mine.save();
+    mine.rename("Later");
+    mine.storage.recheck();
+    settle(mine);
+    assertThat(mine.desk.refusal()).isEmpty();
+  }
+
+  @Test
+  void mine_is_kept_and_theirs_lies_beside_it_in_a_file() {
+    mine.rename("Mine");
+    theirs.rename("Theirs");
+    theirs.save();
+    mine.storage.recheck();
+    settle(mine);
+    mine.choose("desk.model.plan-storage.keep-mine");
+    assertThat(mine.desk.announcement().map(Message::key))
+        .contains("desk.model.plan-storage.theirs-aside");
+    mine.save();
+    assertThat(mine.desk.choices()).isEmpty();
+    assertThat(saved()).isEqualTo("Mine");
+    Path aside = plan.resolveSibling("shed-other-1.site.json");
+    assertThat(PlanFile.read(aside).orThrow().name()).isEqualTo("Theirs");
+  }
+
+  @Test
+  void theirs_is_read_off_the_asking_thread() {
+    theirs.rename("Theirs");
+    theirs.save();
+    mine.storage.recheck();
+    settle(mine);
+    mine.desk.choices().get(0).take().run();
+    assertThat(mine.writer.isBusy()).isTrue();
+    assertThat(mine.desk.site().name()).isEqualTo("Shed");
+    settle(mine);
+    assertThat(mine.desk.site().name()).isEqualTo("Theirs");
+  }
+
+  @Test
+  void a_save_in_the_moment_of_a_save_as_goes_to_the_new_file() {
+    Path other = plan.resolveSibling("other.site.json");
+    mine.rename("First");
+    mine.storage.saveAs(other);
+    mine.rename("Second");
+    assertThat(mine.storage.save()).isTrue();
+    settle(mine);
+    assertThat(saved()).isEqualTo("Shed");
+    assertThat(PlanFile.read(other).orThrow().name()).isEqualTo("Second");
+    assertThat(mine.desk.history().isSaved()).isTrue();
+    mine.rename("Third");
+    mine.save();
+    assertThat(mine.desk.choices()).isEmpty();
+    assertThat(PlanFile.read(other).orThrow().name()).isEqualTo("Third");
   }
 }

@@ -40,6 +40,16 @@ class EmbeddedFontTest {
   }
 
   @Test
+  void a_bold_that_is_made_by_thickening_is_said_and_stops_the_cut() throws IOException {
+    String svg =
+        face("font-weight:normal", "font/ttf", font("/fonts/DejaVuSans.ttf"))
+            + text("Tram Letters' font-weight='bold");
+    assertThat(Svg.art(Svg.page(svg), 500).warnings())
+        .extracting(ArtworkWarning::kind)
+        .containsExactly(ArtworkWarning.Kind.TEXT_SET_OTHERWISE);
+  }
+
+  @Test
   void a_font_packed_as_woff2_is_said_and_stops_the_cut() throws IOException {
     ArtworkWarning w =
         lettered("font/woff2", new byte[] {'w', 'O', 'F', '2', 0, 1}).warnings().get(0);
@@ -81,8 +91,11 @@ class EmbeddedFontTest {
   }
 
   private static byte[] bold() throws IOException {
-    try (InputStream in =
-        EmbeddedFontTest.class.getResourceAsStream("/fonts/DejaVuSans-Bold.ttf")) {
+    return font("/fonts/DejaVuSans-Bold.ttf");
+  }
+
+  private static byte[] font(String name) throws IOException {
+    try (InputStream in = EmbeddedFontTest.class.getResourceAsStream(name)) {
       return in.readAllBytes();
     }
   }

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ArtworkWarning;
+import slabwright.shape.Region;
 import slabwright.words.Words;
 
 /** Letters are set as a browser sets them, or the drawing asks for paths. */
@@ -37,6 +38,40 @@ class TextSettingTest {
     assertThat(wider).isCloseTo(20, within(0.02));
     double placed = width("x='0 100 200'", "AVA");
     assertThat(placed).isCloseTo(200 + width("", "A"), within(0.02));
+  }
+
+  /** DejaVu Sans joins f, f and i by its table of ligatures; a browser does so too. */
+  @Test
+  void letters_join_as_the_font_says_unless_they_stand_apart() throws IOException {
+    Region joined = region("", "office");
+    assertThat(unlike(joined, region("", "o\ufb03ce"))).isLessThan(1e-3);
+    assertThat(unlike(joined, region("style='font-variant-ligatures:none'", "office")))
+        .isGreaterThan(0.01);
+    double spread = width("letter-spacing='10'", "office");
+    assertThat(spread - width("style='font-variant-ligatures:none'", "office"))
+        .isCloseTo(50, within(0.02));
+    // the same letter by itself is drawn plain afterwards
+    assertThat(region("", "f").parts()).hasSize(1);
+    assertThat(width("", "f")).isLessThan(width("", "\ufb03") / 2);
+  }
+
+  @Test
+  void the_last_turn_holds_for_all_letters_that_follow() throws IOException {
+    assertThat(region("rotate='30 -20'", "HHHH"))
+        .isEqualTo(region("rotate='30 -20 -20 -20'", "HHHH"));
+    assertThat(region("rotate='20'", "HH")).isEqualTo(region("rotate='20 20'", "HH"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "textLength='600', Heron Hall",
+    "'', \u0643\u062a\u0627\u0628",
+    "'', H\u0e01\u0e33\u0301",
+  })
+  void text_that_cannot_be_set_as_a_browser_does_asks_for_paths(String how, String text)
+      throws IOException {
+    assertThat(read(text(how, text)).warnings())
+        .anyMatch(w -> w.kind() == ArtworkWarning.Kind.TEXT_SET_OTHERWISE);
   }
 
   @ParameterizedTest
@@ -71,6 +106,7 @@ class TextSettingTest {
         "font-stretch:condensed",
         "font-style:italic",
         "dominant-baseline:hanging",
+        "text-decoration:underline",
       })
   void what_is_set_otherwise_than_a_browser_does_is_said_and_stops_the_cut(String style)
       throws IOException {
@@ -121,6 +157,15 @@ class TextSettingTest {
         .extracting(w -> Words.english().say(w.message()))
         .asString()
         .contains("U+1F98B");
+  }
+
+  /** The share of one that the other doesn't have. */
+  private static double unlike(Region a, Region b) {
+    return (a.minus(b).area() + b.minus(a).area()) / a.area();
+  }
+
+  private static Region region(String how, String text) throws IOException {
+    return read(text(how, text)).colours().get(0).region();
   }
 
   private static double width(String how, String text) throws IOException {

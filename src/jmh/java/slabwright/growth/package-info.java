@@ -1,0 +1,6 @@
+/**
+ * How the cost of each computation grows as its input doubles: {@link
+ * slabwright.growth.GrowthBench} (entry) on the invented inputs of {@link
+ * slabwright.growth.GrowingFloors} and {@link slabwright.growth.GrowingDrawings}.
+ */
+package slabwright.growth;
