@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.reach.ReachAnalysis;
@@ -78,7 +79,11 @@ public final class GrowthBench {
     parts.add(new Part("partition", MOST_CORNERS, GrowthBench::partition));
     parts.add(new Part("take-off by marks", MOST_MARKS, n -> takeoff(GrowingFloors.marks(n))));
     parts.add(new Part("take-off by corners", MOST_CORNERS, n -> takeoff(GrowingFloors.walls(n))));
-    parts.add(new Part("reach by marks", MOST_MARKS, GrowthBench::reach));
+    parts.add(new Part("reach curves by marks", MOST_MARKS, n -> reach(n, ReachAnalysis::curves)));
+    parts.add(
+        new Part("reach pockets by marks", MOST_MARKS, n -> reach(n, ReachAnalysis::pockets)));
+    parts.add(new Part("reach gaps by marks", MOST_MARKS, n -> reach(n, ReachAnalysis::passages)));
+    parts.add(new Part("reach strips by marks", MOST_MARKS, n -> reach(n, ReachAnalysis::strips)));
     parts.add(new Part("sheets by marks", MOST_MARKS, GrowthBench::sheets));
     for (boolean rugged : new boolean[] {false, true}) {
       String of = rugged ? " of rugged shores" : " of islands";
@@ -93,18 +98,18 @@ public final class GrowthBench {
   }
 
   private static void measure(Part part) {
-    StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "| %-30s |", part.name()));
-    StringBuilder ratios = new StringBuilder();
     int size = part.most() >> DOUBLINGS;
     best(part, size); // so that its code is translated
-    double before = 0;
+    System.out.printf("| %s |", part.name());
+    List<Double> ms = new ArrayList<>();
     for (; size <= part.most(); size *= 2) {
-      double ms = best(part, size);
-      row.append(String.format(Locale.ROOT, " %d: %.0f |", size, ms));
-      ratios.append(before == 0 ? "" : String.format(Locale.ROOT, " %.2f |", ms / before));
-      before = ms;
+      ms.add(best(part, size));
+      System.out.printf(Locale.ROOT, " %d: %.0f |", size, ms.get(ms.size() - 1));
     }
-    System.out.println(row.append(ratios));
+    for (int i = 1; i < ms.size(); i++) {
+      System.out.printf(Locale.ROOT, " %.2f |", ms.get(i) / ms.get(i - 1));
+    }
+    System.out.println();
   }
 
   private static double best(Part part, int size) {
@@ -133,12 +138,9 @@ public final class GrowthBench {
     return () -> FloorTakeoff.of(area);
   }
 
-  private static Work reach(int marks) {
+  private static Work reach(int marks, Function<ReachAnalysis, Object> part) {
     FloorTakeoff takeoff = FloorTakeoff.of(GrowingFloors.marks(marks));
-    return () -> {
-      ReachAnalysis ways = ReachAnalysis.of(takeoff);
-      return List.of(ways.curves(), ways.pockets(), ways.passages(), ways.strips());
-    };
+    return () -> part.apply(ReachAnalysis.of(takeoff));
   }
 
   private static Work sheets(int marks) {

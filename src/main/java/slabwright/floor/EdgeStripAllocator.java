@@ -1,15 +1,14 @@
 package slabwright.floor;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import slabwright.shape.ActiveLayers;
 import slabwright.shape.Arrangement;
+import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Layer;
 import slabwright.shape.Line;
@@ -24,13 +23,18 @@ import slabwright.site.Machine;
  * machine is wide, and curves are tighter than that, a bit may go to the next nearest.
  */
 public final class EdgeStripAllocator {
+  /** So that rounding leaves out no bank that may be the nearest, mm. */
+  private static final double SLACK = 1e-6;
+
   private final List<WorkingEdge> banks;
+  private final List<Bounds> boxes;
   private final Region strips;
   private final double narrow;
   private final double wide;
 
   private EdgeStripAllocator(FloorTakeoff t) {
     banks = WorkingEdge.of(t);
+    boxes = banks.stream().map(WorkingEdge::bounds).toList();
     strips =
         Region.union(
             t.asFound().pieces(HandWorkKind.EDGE_STRIP).stream()
@@ -95,11 +99,18 @@ public final class EdgeStripAllocator {
 
   private OptionalInt nearest(Region part) {
     Vec place = part.labelPoint();
-    return IntStream.range(0, banks.size())
-        .boxed()
-        .min(Comparator.comparingDouble(i -> banks.get(i).distanceTo(place)))
-        .map(OptionalInt::of)
-        .orElse(OptionalInt.empty());
+    OptionalInt nearest = OptionalInt.empty();
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < boxes.size(); i++) {
+      if (boxes.get(i).distanceTo(place) <= least + SLACK) {
+        double distance = banks.get(i).distanceTo(place);
+        if (nearest.isEmpty() || distance < least) {
+          nearest = OptionalInt.of(i);
+          least = distance;
+        }
+      }
+    }
+    return nearest;
   }
 
   /**

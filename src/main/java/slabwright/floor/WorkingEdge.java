@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.SegmentGeometry;
 import slabwright.shape.Vec;
@@ -62,6 +63,14 @@ record WorkingEdge(Optional<Edge> edge, Optional<Mark> along, List<Line> lines) 
 
   double length() {
     return lines.stream().mapToDouble(Line::length).sum();
+  }
+
+  Bounds bounds() {
+    Bounds all = Bounds.EMPTY;
+    for (Line line : lines) {
+      all = all.including(Bounds.of(line.points()));
+    }
+    return all;
   }
 
   double distanceTo(Vec p) {

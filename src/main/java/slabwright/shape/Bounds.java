@@ -57,6 +57,13 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
     return p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY;
   }
 
+  /** How far a point lies outside of it, mm; 0 inside. */
+  public double distanceTo(Vec p) {
+    double dx = Math.max(0, Math.max(minX - p.x(), p.x() - maxX));
+    double dy = Math.max(0, Math.max(minY - p.y(), p.y() - maxY));
+    return Math.hypot(dx, dy);
+  }
+
   public boolean meets(Bounds o) {
     return minX <= o.maxX && o.minX <= maxX && minY <= o.maxY && o.minY <= maxY;
   }

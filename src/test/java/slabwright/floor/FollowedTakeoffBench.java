@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import slabwright.shape.PlainFloor;
 import slabwright.site.FloorArea;
+import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.Move;
 import slabwright.site.OutlinePiece;
@@ -36,12 +37,69 @@ class FollowedTakeoffBench {
         PlanFile.read(Path.of("sample-plans/depot-floor.site.json")).orThrow().areas().get(0);
     print("depot, square", depot);
     print("depot, a corner snapped out of square", snapped(depot));
+    print("depot of 500 marks", crowded(depot));
+    print("depot of 500 marks, a corner snapped out of square", snapped(crowded(depot)));
+  }
+
+  /** As if a wall's end were dragged; nothing but a whole take-off is exact then. */
+  @Test
+  void a_corner_is_dragged_on_the_depot_floor() {
+    FloorArea depot =
+        PlanFile.read(Path.of("sample-plans/depot-floor.site.json")).orThrow().areas().get(0);
+    printCorner("depot", depot);
+    printCorner("depot of 500 marks", crowded(depot));
+  }
+
+  private void printCorner(String what, FloorArea area) {
+    List<Double> rough = new ArrayList<>();
+    List<Double> exact = new ArrayList<>();
+    List<Double> plain = new ArrayList<>();
+    for (int i = 0; i < 2 * WHOLE; i++) {
+      FloorArea now = snapped(area, 300 + 40 * random.nextGaussian());
+      double start = cpu();
+      double near = QuickTakeoff.approximate(now, () -> false).net();
+      double between = cpu();
+      double net = FloorTakeoff.of(now).net().area();
+      double end = cpu();
+      double same = PlainFloor.netAndReach(now, FloorTakeoff.TOLERANCE);
+      if (i >= WHOLE) {
+        rough.add(between - start);
+        exact.add(end - between);
+        plain.add(cpu() - end);
+      }
+      assertThat(near).isBetween(0.99 * net, 1.01 * net);
+      assertThat(same).isBetween(0.99 * net, 1.01 * net);
+    }
+    System.out.println(
+        String.format(
+            Locale.ROOT,
+            "%s, %d marks, a corner out of square, CPU ms: rough %.0f, exact %.0f, plain %.0f",
+            what,
+            area.marks().size(),
+            p(rough, 0.5),
+            p(exact, 0.5),
+            p(plain, 0.5)));
+  }
+
+  /** The depot's marks and so many of them again, a step aside, that they are 500. */
+  private static FloorArea crowded(FloorArea depot) {
+    List<Mark> marks = new ArrayList<>(depot.marks());
+    for (int i = 0; marks.size() < 500; i++) {
+      Mark m = depot.marks().get(i);
+      Form aside = m.form().map(Move.by(1_370, 905));
+      marks.add(Mark.of("again" + i, m.name(), m.kind(), aside));
+    }
+    return depot.withMarks(marks);
   }
 
   private static FloorArea snapped(FloorArea depot) {
+    return snapped(depot, 340);
+  }
+
+  private static FloorArea snapped(FloorArea depot, double in) {
     List<OutlinePiece> outline = new ArrayList<>(depot.outline());
     OutlinePiece p = outline.get(2);
-    Spot to = Spot.mm(p.from().vec().x() - 340, p.from().vec().y() - 217);
+    Spot to = Spot.mm(p.from().vec().x() - in, p.from().vec().y() - 217);
     outline.set(2, new OutlinePiece(to, p.kind(), p.rise()));
     return depot.withOutline(outline);
   }

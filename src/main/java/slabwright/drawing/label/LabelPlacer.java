@@ -1,6 +1,5 @@
 package slabwright.drawing.label;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.SegmentClip;
@@ -8,6 +7,7 @@ import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.near.BoxIndex;
 
 /**
  * Gives labels places on paper, first come, first served: no box lies on another, on a line to keep
@@ -22,8 +22,8 @@ public final class LabelPlacer {
 
   private final Bounds frame;
   private final double gap;
-  private final List<TextBox> taken = new ArrayList<>();
-  private final List<List<Vec>> lines = new ArrayList<>();
+  private final BoxIndex<TextBox> taken = new BoxIndex<>();
+  private final BoxIndex<List<Vec>> lines = new BoxIndex<>();
 
   /**
    * An empty frame to place labels in.
@@ -37,20 +37,28 @@ public final class LabelPlacer {
 
   /** Keeps labels off the box. */
   public LabelPlacer avoid(Bounds b) {
-    taken.add(box(b));
+    take(box(b));
     return this;
   }
 
   /** Keeps labels off words already set. */
   public LabelPlacer avoid(TextBox words) {
-    taken.add(words);
+    take(words);
     return this;
   }
 
   /** Keeps labels off the straight line. */
   public LabelPlacer avoid(Vec from, Vec to) {
-    lines.add(List.of(from, to));
+    keepClearOf(List.of(from, to));
     return this;
+  }
+
+  private void take(TextBox box) {
+    taken.add(box.bounds(), box);
+  }
+
+  private void keepClearOf(List<Vec> line) {
+    lines.add(Bounds.of(line), line);
   }
 
   /** Keeps labels off the ring's sides. */
@@ -64,14 +72,12 @@ public final class LabelPlacer {
 
   /** Whether words in this box would lie inside the frame and on nothing placed or avoided. */
   public boolean isFree(TextBox words) {
-    return inFrame(words.bounds())
-        && taken.stream().noneMatch(words::overlaps)
-        && lines.stream().noneMatch(l -> SegmentClip.meets(l.get(0), l.get(1), words.bounds()));
+    return inFrame(words.bounds()) && free(words, words.bounds());
   }
 
   /** Whether the straight line crosses no box placed or avoided. */
   public boolean isClear(Vec from, Vec to) {
-    return taken.stream().noneMatch(t -> SegmentClip.meets(from, to, t.bounds()));
+    return !taken.any(Bounds.of(List.of(from, to)), t -> SegmentClip.meets(from, to, t.bounds()));
   }
 
   /** Finds a free place and takes it; empty when there is none within the label's reach. */
@@ -98,12 +104,13 @@ public final class LabelPlacer {
   private Optional<Label.Placed> at(Label label, Vec middle) {
     Bounds b = bounds(label, middle);
     List<Vec> leader = leader(label, b);
-    if (!inFrame(b) || !free(b.grown(gap)) || !clear(leader)) {
+    Bounds about = b.grown(gap);
+    if (!inFrame(b) || !free(box(about), about) || !clear(leader)) {
       return Optional.empty();
     }
-    taken.add(box(b));
+    take(box(b));
     if (!leader.isEmpty()) {
-      lines.add(leader);
+      keepClearOf(leader);
     }
     return Optional.of(new Label.Placed(middle, leader));
   }
@@ -115,19 +122,18 @@ public final class LabelPlacer {
         && b.maxY() <= frame.maxY();
   }
 
-  private boolean free(Bounds b) {
-    TextBox box = box(b);
-    return taken.stream().noneMatch(box::overlaps)
-        && lines.stream().noneMatch(l -> SegmentClip.meets(l.get(0), l.get(1), b));
+  private boolean free(TextBox box, Bounds b) {
+    return !taken.any(b, box::overlaps)
+        && !lines.any(b, l -> SegmentClip.meets(l.get(0), l.get(1), b));
   }
 
   /** Whether the leader crosses no box but those its own point lies in. */
   private boolean clear(List<Vec> leader) {
-    return leader.isEmpty()
-        || taken.stream()
-            .map(TextBox::bounds)
-            .filter(b -> !b.contains(leader.get(0)))
-            .noneMatch(b -> SegmentClip.meets(leader.get(0), leader.get(1), b));
+    return leader.isEmpty() || !taken.any(Bounds.of(leader), t -> blocks(t.bounds(), leader));
+  }
+
+  private static boolean blocks(Bounds b, List<Vec> leader) {
+    return !b.contains(leader.get(0)) && SegmentClip.meets(leader.get(0), leader.get(1), b);
   }
 
   /** From the point to the nearest place of the box's rim; none when they are close. */

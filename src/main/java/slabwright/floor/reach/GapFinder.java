@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.near.BoxIndex;
 
 /**
  * The gaps of a floor: lines across it between two points of its boundary that are nearer to each
@@ -178,13 +180,16 @@ final class GapFinder {
 
   private List<Line> waysThrough() {
     List<Line> ways = new ArrayList<>();
+    BoxIndex<Line> kept = new BoxIndex<>();
     found.sort(
         Comparator.comparingDouble(Line::length)
             .thenComparing(l -> middle(l).x())
             .thenComparing(l -> middle(l).y()));
     for (Line gap : found) {
-      if (ways.stream().noneMatch(kept -> isSameWay(kept, gap)) && leadsOn(gap)) {
+      Bounds at = Bounds.of(List.of(middle(gap)));
+      if (!kept.any(at.grown(SAME_WAY * widest), k -> isSameWay(k, gap)) && leadsOn(gap)) {
         ways.add(gap);
+        kept.add(at, gap);
       }
     }
     return ways;
@@ -196,9 +201,9 @@ final class GapFinder {
     if (a.distanceTo(b) < SLACK) {
       return true;
     }
-    List<Line> inside = floor.clip(Line.of(a, b));
     return a.distanceTo(b) < SAME_WAY * widest
-        && inside.stream().mapToDouble(Line::length).sum() > a.distanceTo(b) - SLACK;
+        && floor.clip(Line.of(a, b)).stream().mapToDouble(Line::length).sum()
+            > a.distanceTo(b) - SLACK;
   }
 
   /** There is floor on both sides; a shallow recess is no gap. */

@@ -102,7 +102,7 @@ final class ContourSegments {
     if (sides.isEmpty()) {
       return Optional.empty();
     }
-    if (distanceToBounds(p) > reach) {
+    if (bounds.distanceTo(p) > reach) {
       return Optional.empty();
     }
     int c0 = column(p);
@@ -113,12 +113,6 @@ final class ContourSegments {
       search.ring(c0, r0, ring);
     }
     return Optional.ofNullable(search.best);
-  }
-
-  private double distanceToBounds(Vec p) {
-    double dx = Math.max(0, Math.max(bounds.minX() - p.x(), p.x() - bounds.maxX()));
-    double dy = Math.max(0, Math.max(bounds.minY() - p.y(), p.y() - bounds.maxY()));
-    return Math.hypot(dx, dy);
   }
 
   /** One question. */

@@ -11,6 +11,8 @@ import slabwright.shape.FillRule;
 import slabwright.shape.Layer;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.shape.Vec;
+import slabwright.shape.near.BoxIndex;
 import slabwright.units.CieLab;
 
 /**
@@ -30,14 +32,14 @@ record DrawingContours(boolean shaded, boolean told, Region area, List<RingMomen
 
   static DrawingContours of(ShopDrawing drawing) {
     Region shade = shade(drawing);
-    List<RingMoments> rings = new ArrayList<>();
-    shade.rings().forEach(r -> addNew(RingMoments.of(r), rings));
+    NewContours rings = new NewContours();
+    shade.rings().forEach(r -> rings.add(RingMoments.of(r)));
     List<Ring> lines = new ArrayList<>();
     for (ShopDrawing.Piece piece : drawing.pieces()) {
       if (!isDark(piece)) {
         for (Ring ring : piece.rings()) {
           RingMoments shape = RingMoments.of(ring);
-          if (addNew(shape, rings)) {
+          if (rings.add(shape)) {
             lines.add(ring);
           }
         }
@@ -45,10 +47,10 @@ record DrawingContours(boolean shaded, boolean told, Region area, List<RingMomen
     }
     boolean edges = drawing.has(ShopDrawing.Role.OPENING_EDGE);
     if (!shade.isEmpty()) {
-      return new DrawingContours(true, drawing.has(ShopDrawing.Role.WEEDED), shade, rings);
+      return new DrawingContours(true, drawing.has(ShopDrawing.Role.WEEDED), shade, rings.all);
     }
     List<Ring> bounding = edges ? openingEdges(drawing) : lines;
-    return new DrawingContours(false, edges, Region.of(bounding, FillRule.EVEN_ODD), rings);
+    return new DrawingContours(false, edges, Region.of(bounding, FillRule.EVEN_ODD), rings.all);
   }
 
   /** The lines of our own layer, and whatever else is drawn amid them. */
@@ -101,23 +103,32 @@ record DrawingContours(boolean shaded, boolean told, Region area, List<RingMomen
     return piece.fill().map(hex -> CieLab.ofHex(hex).l() < PAPER).orElse(false);
   }
 
-  /** Adds a contour that is not there yet; the same outline is often drawn as fill and as line. */
-  private static boolean addNew(RingMoments shape, List<RingMoments> rings) {
-    if (shape.area() <= 0) {
-      return false;
+  /** Contours once each; the same outline is often drawn as fill and as line. */
+  private static final class NewContours {
+    private final List<RingMoments> all = new ArrayList<>();
+    private final BoxIndex<Boxed> byCorner = new BoxIndex<>();
+
+    private record Boxed(Bounds box, double area) {}
+
+    /** Whether the contour was not there yet. */
+    boolean add(RingMoments shape) {
+      if (shape.area() <= 0) {
+        return false;
+      }
+      Bounds box = shape.ring().bounds();
+      Bounds corner = Bounds.of(List.of(new Vec(box.minX(), box.minY())));
+      double near = Math.max(SAME_MM, SAME * Math.max(box.width(), box.height()));
+      double most = near * shape.ring().length();
+      boolean known =
+          byCorner.any(
+              corner.grown(near),
+              b -> Math.abs(b.area - shape.area()) <= most && same(b.box, box, near));
+      if (!known) {
+        all.add(shape);
+        byCorner.add(corner, new Boxed(box, shape.area()));
+      }
+      return !known;
     }
-    Bounds box = shape.ring().bounds();
-    double near = Math.max(SAME_MM, SAME * Math.max(box.width(), box.height()));
-    boolean known =
-        rings.stream()
-            .anyMatch(
-                r ->
-                    Math.abs(r.area() - shape.area()) <= near * shape.ring().length()
-                        && same(r.ring().bounds(), box, near));
-    if (!known) {
-      rings.add(shape);
-    }
-    return !known;
   }
 
   private static boolean same(Bounds a, Bounds b, double near) {

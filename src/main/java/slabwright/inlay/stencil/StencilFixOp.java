@@ -9,6 +9,7 @@ import slabwright.shape.FillRule;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.near.BoxIndex;
 
 /**
  * Offers to mend what {@link StencilCheck} finds. Each takes openings and returns changed ones, in
@@ -94,9 +95,10 @@ final class StencilFixOp {
 
   private static Region withoutTips(Region openings, List<SharpCorner> needles, double radius) {
     Region tips = openings.minus(openings.opened(radius, ARC_TOLERANCE));
+    BoxIndex<SharpCorner> ends = BoxIndex.of(needles, SharpCorner::at);
     Set<Region> cut =
         tips.parts().stream()
-            .filter(t -> needles.stream().anyMatch(n -> t.distanceTo(n.at()) < 1e-6))
+            .filter(t -> ends.any(t.bounds().grown(1), n -> t.distanceTo(n.at()) < 1e-6))
             .collect(Collectors.toSet());
     return shaved(openings.minus(Region.union(cut)));
   }

@@ -3,9 +3,11 @@ package slabwright.inlay.stencil;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.near.BoxIndex;
 
 /**
  * Finds where a region is narrower than a limit between two opposed pieces of its boundary.
@@ -39,13 +41,18 @@ final class ThinPlaceFinder {
   public static List<ThinPlace> in(Region region, double limit) {
     ThinPlaceFinder search = new ThinPlaceFinder(region, limit);
     search.run();
-    List<SharpCorner> needles = SharpCornerFinder.sharper(region, NEEDLE);
+    BoxIndex<SharpCorner> needles =
+        BoxIndex.of(SharpCornerFinder.sharper(region, NEEDLE), SharpCorner::at);
     return new InscribedDiscGroups(search.thin, limit)
         .narrowest().stream()
-            .filter(b -> needles.stream().noneMatch(n -> n.at().distanceTo(b.centre()) < limit))
+            .filter(b -> !isAtOne(needles, b.centre(), limit))
             .map(b -> new ThinPlace(b.centre(), 2 * b.radius()))
             .sorted(Comparator.comparingDouble(ThinPlace::width))
             .toList();
+  }
+
+  private static boolean isAtOne(BoxIndex<SharpCorner> needles, Vec at, double limit) {
+    return needles.any(Bounds.of(List.of(at)).grown(limit), n -> n.at().distanceTo(at) < limit);
   }
 
   /** Every thin disc found, many for each place. */

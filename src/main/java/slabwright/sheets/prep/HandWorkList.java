@@ -155,7 +155,7 @@ final class HandWorkList {
     for (TrenchWork t : TrenchWork.of(takeoff)) {
       List<HandWorkPiece> parts =
           left.stream().filter(p -> t.region().contains(p.place())).toList();
-      left.removeAll(parts);
+      left.removeIf(p -> t.region().contains(p.place()));
       for (int i = 0; i < parts.size(); i++) {
         String what =
             parts.size() == 1
