@@ -154,7 +154,8 @@ final class CardSets {
         noMachine(bench),
         new MachinesCard(bench, s.ways()),
         look(s, places),
-        new HandWorkCard(bench, s.answers(), places).dimmedUnless(s.answers()::isTakenOff),
+        new HandWorkCard(bench, s.answers(), s.warnings(), places)
+            .dimmedUnless(() -> s.answers().isTakenOff() && !s.warnings().isWorking()),
         new ReachCard(bench, s.answers(), s.ways(), places).dimmedUnless(s.answers()::isTakenOff),
         new EdgesCard(bench, s.answers()).dimmedUnless(s.answers()::isTakenOff));
   }

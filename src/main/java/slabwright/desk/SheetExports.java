@@ -23,6 +23,7 @@ import slabwright.sheets.packet.Packet;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.units.Message;
 import slabwright.units.Result;
+import slabwright.words.Words;
 
 /**
  * Writes the pages or the cut files into a folder the person chooses, or sends pages to a printer;
@@ -53,10 +54,52 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
   public void save(ExportFormat form) {
     Optional<SheetRequest> order = hasFloor() ? parts.pages().order() : Optional.empty();
     order
-        .flatMap(o -> chooser.folder(parts.bench().words().say(folderFor(form))))
+        .flatMap(o -> target(form))
         .ifPresent(
-            folder ->
-                write(saving(form), folder, steps -> SheetExport.of(form, order.get(), steps)));
+            to ->
+                write(
+                    saving(form),
+                    to.folder(),
+                    steps -> SheetExport.of(form, order.get(), steps).map(to::named)));
+  }
+
+  /**
+   * Where to.
+   *
+   * @param file the name of the only file; empty where they have names of their own
+   */
+  private record Target(Path folder, Optional<String> file) {
+    static Target file(Path file) {
+      return new Target(
+          file.toAbsolutePath().getParent(), Optional.of(file.getFileName().toString()));
+    }
+
+    StagedFiles named(StagedFiles made) {
+      return file.map(made::onlyAs).orElse(made);
+    }
+  }
+
+  /** One file is asked for by its name, several by a folder. */
+  private Optional<Target> target(ExportFormat form) {
+    Words words = parts.bench().words();
+    return switch (form) {
+      case PDF -> {
+        String name = desk.site().name() + ", " + words.say("desk.app.exports.all-sheets");
+        yield chooser.pdfToSave(fileName(name)).map(Target::file);
+      }
+      case PACKETS -> folder(words.say("desk.app.exports.folder-for-packets"));
+      case SVG -> folder(words.say("desk.app.exports.folder-for-svg"));
+      case CSV -> folder(words.say("desk.app.exports.folder-for-csv"));
+      case JSON -> folder(words.say("desk.app.exports.folder-for-json"));
+    };
+  }
+
+  private Optional<Target> folder(String what) {
+    return chooser.folder(what).map(f -> new Target(f, Optional.empty()));
+  }
+
+  private static String fileName(String words) {
+    return words.replaceAll("[\\\\/:*?\"<>|]", "-");
   }
 
   /** One packet as a PDF, in a file that the person names. */
@@ -65,7 +108,7 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
     Optional<SheetRequest> order = hasFloor() ? parts.pages().order() : Optional.empty();
     String name = desk.site().name() + ", " + parts.bench().words().say(packet.word());
     order
-        .flatMap(o -> chooser.pdfToSave(name.replaceAll("[\\\\/:*?\"<>|]", "-")))
+        .flatMap(o -> chooser.pdfToSave(fileName(name)))
         .ifPresent(
             file ->
                 parts
@@ -128,16 +171,6 @@ final class SheetExports implements PaperCard.SheetActions, CutCard.CutActions {
                     Message.of("desk.app.exports.saving-pictures"),
                     folder,
                     steps -> order.get().files(steps)));
-  }
-
-  private static Message folderFor(ExportFormat form) {
-    return switch (form) {
-      case PACKETS -> Message.of("desk.app.exports.folder-for-packets");
-      case PDF -> Message.of("desk.app.exports.folder-for-pdf");
-      case SVG -> Message.of("desk.app.exports.folder-for-svg");
-      case CSV -> Message.of("desk.app.exports.folder-for-csv");
-      case JSON -> Message.of("desk.app.exports.folder-for-json");
-    };
   }
 
   private static Message saving(ExportFormat form) {

@@ -19,9 +19,26 @@ import slabwright.units.Message;
  *
  * @param inlay as it was when worked out
  * @param cutOut what is weeded out of each panel, in the order of {@link PanelPlan#all}
+ * @param film what its panels take of the roll
  */
 public record ComputedInlay(
-    Inlay inlay, Optional<PlacedInlay> placed, Optional<Message> refusal, List<Region> cutOut) {
+    Inlay inlay,
+    Optional<PlacedInlay> placed,
+    Optional<Message> refusal,
+    List<Region> cutOut,
+    Film film) {
+  /**
+   * Film of all stencils together.
+   *
+   * @param roll its length, mm
+   * @param waste share of it that is in no blank, 0 to 1
+   */
+  public record Film(double roll, double waste) {
+    private static Film of(InlayPlan plan) {
+      return new Film(plan.rollLength(), plan.waste());
+    }
+  }
+
   public ComputedInlay {
     cutOut = List.copyOf(cutOut);
   }
@@ -29,12 +46,17 @@ public record ComputedInlay(
   public static ComputedInlay of(Inlay inlay, PlacedInlay.Placing placing) {
     return placing instanceof PlacedInlay.Placing.Done done
         ? new ComputedInlay(
-            inlay, Optional.of(done.placed()), Optional.empty(), cutOut(done.placed().plan()))
+            inlay,
+            Optional.of(done.placed()),
+            Optional.empty(),
+            cutOut(done.placed().plan()),
+            Film.of(done.placed().plan()))
         : new ComputedInlay(
             inlay,
             Optional.empty(),
             Optional.of(((PlacedInlay.Placing.Refused) placing).message()),
-            List.of());
+            List.of(),
+            new Film(0, 0));
   }
 
   private static List<Region> cutOut(InlayPlan plan) {

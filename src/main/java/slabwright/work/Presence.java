@@ -18,11 +18,12 @@ import slabwright.work.book.ShopBook;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
+import slabwright.work.step.AirEffect;
 
 /**
  * Hours twice: hands on the floor, and presence. Who has a step on a day comes and goes with the
  * others that day, from setting up until all is cleaned up after the last step; waiting and breaks
- * are presence too.
+ * are presence too, and so is reading the gas meter.
  *
  * @param steps hours of people with their hands on the floor
  * @param days each day that somebody is there
@@ -69,6 +70,9 @@ public record Presence(Duration steps, List<Day> days, List<Message> unsaid) {
         LocalDate day = t.start().toLocalDate();
         ends.merge(day, t.end(), (a, b) -> a.isAfter(b) ? a : b);
         who.computeIfAbsent(day, d -> new TreeSet<>()).addAll(s.who().persons());
+        if (s.task().type().air() instanceof AirEffect.Vapour) {
+          MeterWatch.of(plan, s).person().ifPresent(who.get(day)::add);
+        }
       }
     }
     List<Day> days = new ArrayList<>();

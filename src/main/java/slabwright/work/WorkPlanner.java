@@ -23,6 +23,7 @@ import slabwright.work.days.DayPlanner;
 import slabwright.work.days.DayTable;
 import slabwright.work.days.JobMeans;
 import slabwright.work.days.JobTool;
+import slabwright.work.days.PersonRota;
 import slabwright.work.days.Planned;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
@@ -69,7 +70,7 @@ final class WorkPlanner {
     Figure<List<WorkStep>> shut =
         dated
             .map(ForecastDrying.Dated::steps)
-            .with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
+            .with(first, (t, d) -> t.stream().map(x -> AirPlan.keepingOut(x, areas, d)).toList());
     Figure<DayPlan> order = first.with(shut.map(this::framed), DayPlan::withTasks);
     return dated(areas, shut, order, entries.maybe().orElse(List.of()), drying);
   }
@@ -89,8 +90,8 @@ final class WorkPlanner {
       ForecastDrying drying) {
     List<Message> cannotStart = cannotStart(areas, entries);
     List<HeldStep> held =
-        shut.maybe().map(t -> HeldSteps.withFollowers(t, entries)).orElse(List.of());
-    Figure<List<WorkStep>> some = shut.map(t -> HeldSteps.without(t, held));
+        shut.maybe().map(t -> HeldStep.withFollowers(t, entries)).orElse(List.of());
+    Figure<List<WorkStep>> some = shut.map(t -> HeldStep.without(t, held));
     boolean asOrdered = held.isEmpty() || !cannotStart.isEmpty();
     Figure<ForecastDrying.Dated> doable =
         asOrdered ? some.map(t -> new ForecastDrying.Dated(t, order)) : some.map(drying::plan);
@@ -124,6 +125,7 @@ final class WorkPlanner {
     all.addAll(doors.order(held));
     all.addAll(unknownTools());
     areas.forEach(a -> alone(a).ifPresent(all::add));
+    dated.maybe().ifPresent(d -> all.addAll(MeterWatch.tooFew(d)));
     areas.forEach(a -> a.coats().forEach(c -> moreHands(a, c).ifPresent(all::add)));
     dated.maybe().ifPresent(d -> all.addAll(leaving(d)));
     boolean real = site.start().isPresent();
@@ -217,7 +219,10 @@ final class WorkPlanner {
   }
 
   private AreaWorkPlan area(Draft d, Figure<DayPlan> days) {
-    Figure<AirPlan> air = new AirPlanner(d.floor(), d.coats().coats(), book, days, reader()).plan();
+    Figure<AirPlan> air =
+        new AirPlanner(
+                d.floor(), d.coats().coats(), book, days, reader(d.floor().area().id(), days))
+            .plan();
     return new AreaWorkPlan(
         d.floor(),
         d.prep(),
@@ -232,9 +237,22 @@ final class WorkPlanner {
         StopFinder.of(d.floor().area(), air.maybe().filter(a -> a.fire().applies()).isPresent()));
   }
 
-  /** Who reads the gas meter: the one who leads, else the first who is named. */
-  private String reader() {
+  /**
+   * Who reads the gas meter of a floor, by name or letter: who the days say; without days the one
+   * who leads, else the first who is named.
+   */
+  private String reader(String areaId, Figure<DayPlan> days) {
     List<JobCrew.Person> crew = site.job().crew().persons();
+    String said =
+        days.maybe().stream()
+            .flatMap(d -> MeterWatch.readers(d, areaId).stream())
+            .map(p -> p < crew.size() ? crew.get(p).name() : PersonRota.letter(p))
+            .filter(n -> !n.isBlank())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (!said.isEmpty()) {
+      return said;
+    }
     return crew.stream()
         .filter(p -> p.role().equalsIgnoreCase("lead"))
         .findFirst()

@@ -191,7 +191,9 @@ class DeskTest {
     desk.settleAll();
     hands.click("export-pdf").click("export-csv");
     Path out = data.resolve("out").resolve("tram-shed-draft");
-    assertThat(Files.readAllBytes(out.resolve("sheets.pdf"))).startsWith('%', 'P', 'D', 'F');
+    Path pdf = data.resolve("Tram shed, all sheets.pdf");
+    assertThat(Files.readAllBytes(pdf)).startsWith('%', 'P', 'D', 'F');
+    assertThat(out.resolve("sheets.pdf")).doesNotExist();
     assertThat(out.resolve("quantities.csv")).content().contains("a1,floor,net,48000000,mm2");
   }
 

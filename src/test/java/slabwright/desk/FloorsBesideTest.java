@@ -112,6 +112,20 @@ class FloorsBesideTest {
   }
 
   @Test
+  void floors_that_lead_to_each_other_are_dragged_together() throws TimeoutException {
+    hands.drag(new Vec(16_000, 1500), new Vec(10_080, 3050));
+    assertThat(store().minX()).isEqualTo(8000);
+    hands.drag(new Vec(3000, 3000), new Vec(3400, 5000));
+    Bounds shed = bounds(hands.site().area("a1").orElseThrow());
+    assertThat(shed.minX()).isCloseTo(400, org.assertj.core.data.Offset.offset(60.0));
+    assertThat(store().minX() - shed.minX()).isEqualTo(8000);
+    assertThat(store().minY() - shed.minY()).isEqualTo(1500);
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(bounds(hands.site().area("a1").orElseThrow()).minX()).isZero();
+    assertThat(west().leadsTo()).contains(new Doorway.LeadsTo("a1", "east"));
+  }
+
+  @Test
   void a_doorway_that_says_where_it_leads_lays_the_other_floor_turned_so_that_they_meet()
       throws TimeoutException {
     hands.clickSlab(16_000, 1500);

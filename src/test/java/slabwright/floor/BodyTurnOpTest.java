@@ -124,6 +124,13 @@ class BodyTurnOpTest {
     isBetweenFloods(seed);
   }
 
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void what_is_reached_lies_between_two_floods_of_a_raster_of_headings_of_200(@ForAll long seed) {
+    what_is_reached_lies_between_two_floods_of_a_raster_of_headings(seed);
+  }
+
   @Property(tries = 1_000)
   @Tag("long")
   void over_1000_floors_what_is_reached_lies_between_two_floods(@ForAll long seed) {

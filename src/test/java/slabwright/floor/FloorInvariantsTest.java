@@ -7,6 +7,7 @@ import java.util.List;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import slabwright.shape.Region;
 import slabwright.site.FloorArea;
 
@@ -25,10 +26,24 @@ class FloorInvariantsTest {
     assertThat(union.area()).isCloseTo(zones, within(1e-6 * zones));
   }
 
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void zones_are_disjoint_and_sum_to_the_net_floor_of_200(@ForAll long seed) {
+    zones_are_disjoint_and_sum_to_the_net_floor(seed);
+  }
+
   @Property(tries = 15)
   void edges_sum_to_the_boundary_of_the_free_floor(@ForAll long seed) {
     FloorTakeoff t = takeoff(new RandomFloors(seed).area());
     assertThat(t.edgeLength()).isCloseTo(t.net().boundaryLength(), within(1e-6));
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void edges_sum_to_the_boundary_of_the_free_floor_of_200(@ForAll long seed) {
+    edges_sum_to_the_boundary_of_the_free_floor(seed);
   }
 
   @Example
@@ -53,6 +68,13 @@ class FloorInvariantsTest {
         .isGreaterThanOrEqualTo(t.asFound().machine().area() - slack(t));
   }
 
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void machine_and_hand_are_the_floor_to_be_ground_of_200(@ForAll long seed) {
+    machine_and_hand_are_the_floor_to_be_ground(seed);
+  }
+
   @Property(tries = 10)
   void a_wider_machine_reaches_no_more(@ForAll long seed) {
     RandomFloors random = new RandomFloors(seed);
@@ -63,6 +85,13 @@ class FloorInvariantsTest {
     FloorTakeoff wide = takeoff(area.withMachines(List.of(Floors.machine(wider, 350, 20))));
     assertThat(wide.asFound().machine().minus(narrow.asFound().machine()).area())
         .isLessThanOrEqualTo(slack(narrow));
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void a_wider_machine_reaches_no_more_of_200(@ForAll long seed) {
+    a_wider_machine_reaches_no_more(seed);
   }
 
   @Property(tries = 8)
@@ -76,6 +105,13 @@ class FloorInvariantsTest {
     assertThat(both.asFound().reaches().get(0).machine()).isEqualTo(large);
     assertThat(both.asFound().machine().area())
         .isGreaterThanOrEqualTo(one.asFound().machine().area() - 1);
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void a_second_machine_only_adds_of_200(@ForAll long seed) {
+    a_second_machine_only_adds(seed);
   }
 
   private static double slack(FloorTakeoff t) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.stencil.DyeLayer;
 import slabwright.inlay.stencil.FixEffect;
@@ -92,6 +93,13 @@ class FixAcceptanceTest {
           .as("%s of %d", fix, seed)
           .noneMatch(f -> f.fix().equals(Optional.of(fix)));
     }
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200, shrinking = ShrinkingMode.OFF)
+  void every_accepted_fix_leaves_nothing_to_mend_of_its_kind_of_200(@ForAll long seed) {
+    every_accepted_fix_leaves_nothing_to_mend_of_its_kind(seed);
   }
 
   private static InlayPlan mended(Region graphic, FixKind fix) {

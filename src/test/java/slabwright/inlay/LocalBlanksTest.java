@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.inlay.cutfile.CutFile;
@@ -177,6 +178,14 @@ class LocalBlanksTest {
     }
     Region bar = box(300, 1100, 300 + random.nextInt(2200) + 200, 1160).minus(dots);
     holds(plan(SPEC, dots, bar, FRAME));
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void openings_and_mask_are_the_blanks_and_every_panel_is_held_by_common_ticks_of_200(
+      @ForAll long seed) {
+    openings_and_mask_are_the_blanks_and_every_panel_is_held_by_common_ticks(seed);
   }
 
   /** What holds of every plan: film, masks, panels, ticks and paper. */

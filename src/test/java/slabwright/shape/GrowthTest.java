@@ -7,6 +7,7 @@ import java.util.List;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 
 class GrowthTest {
   private static final double TOLERANCE = 0.5;
@@ -36,12 +37,26 @@ class GrowthTest {
     assertWithin(region.grown(30, TOLERANCE), region, 30);
   }
 
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void what_is_grown_lies_within_the_tolerance_of_what_is_offset_of_200(@ForAll long seed) {
+    what_is_grown_lies_within_the_tolerance_of_what_is_offset(seed);
+  }
+
   @Property(tries = 12)
   void so_it_is_with_holes_and_parts_apart(@ForAll long seed) {
     RandomRings random = new RandomRings(seed);
     Region region = Region.of(random.some(6), FillRule.EVEN_ODD);
     assertWithin(region.grown(9, TOLERANCE), region, 9);
     assertWithin(region.grown(60, TOLERANCE), region, 60);
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void so_it_is_with_holes_and_parts_apart_of_200(@ForAll long seed) {
+    so_it_is_with_holes_and_parts_apart(seed);
   }
 
   /** A bottle: its mouth is 1 mm wide, its inside 100 mm, so a disc of 10 mm has room in it. */

@@ -7,6 +7,7 @@ import java.util.List;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.noding.MCIndexNoder;
 
@@ -76,6 +77,13 @@ class NodingTest {
     } else {
       assertThat(noded).isEqualTo(plainly);
     }
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void so_it_is_for_needles_that_all_but_coincide_of_200(@ForAll long seed) {
+    so_it_is_for_needles_that_all_but_coincide(seed);
   }
 
   /** Each crossing that is rounded makes the next, a step on along the same two edges. */

@@ -403,6 +403,25 @@ class CrewPagesTest {
     }
   }
 
+  /** Residue off and the sealer both began at 12:15 by quarter hours, for the same two people. */
+  @Test
+  void nobody_is_told_to_begin_two_things_at_the_same_time() {
+    Pattern rows = Pattern.compile("class=\"time\">([^<]+)</span><span class=\"who\">([^<]+)<");
+    int later = 0;
+    for (String day : CrewPacket.html(job(PaperSize.LETTER)).split("<section", -1)) {
+      Set<String> begun = new TreeSet<>();
+      for (MatchResult row : rows.matcher(day).results().toList()) {
+        later += row.group(1).equals("then") ? 1 : 0;
+        for (String person : row.group(2).split(", ", -1)) {
+          assertThat(row.group(1).equals("then") || begun.add(row.group(1) + " " + person))
+              .as("%s at %s", person, row.group(1))
+              .isTrue();
+        }
+      }
+    }
+    assertThat(later).isPositive();
+  }
+
   @Test
   void what_people_typed_is_escaped_on_the_phone_page() {
     Site site = HALL.site();
@@ -430,5 +449,21 @@ class CrewPagesTest {
       assertThat(List.of(begins, lay, mist, up)).isSorted();
       at = up;
     }
+  }
+
+  @Test
+  void who_reads_the_meter_is_named_with_its_numbers_on_every_page_with_vapour_and_on_the_phone() {
+    List<String> pages =
+        HALL.packet(Packet.CREW, PaperSize.LETTER).pages().stream()
+            .map(p -> new PageRules(p).words())
+            .filter(w -> w.contains("meter at 10 % of LEL"))
+            .toList();
+    assertThat(pages).hasSizeGreaterThan(4);
+    assertThat(pages)
+        .allMatch(w -> w.contains("B reads the gas meter from the way in"))
+        .allMatch(w -> w.contains("then every 15 min"))
+        .allMatch(w -> w.contains("From 500 ppm of acetone nobody is in without breathing gear"));
+    assertThat(CrewPacket.html(HALL.job(PaperSize.LETTER)))
+        .contains("B reads the gas meter from the way in", "from 2,500 ppm nobody at all");
   }
 }

@@ -28,6 +28,7 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.crew.CrewPacket;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.site.MarkType;
 import slabwright.site.Site;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
@@ -324,7 +325,7 @@ class ReadersTest {
         FloorTakeoff floor = a.takeoff();
         double filled =
             FillerGap.of(floor).stream()
-                .filter(g -> !g.kind().equals("spall"))
+                .filter(g -> g.kind() != MarkType.SPALL)
                 .mapToDouble(FillerGap::run)
                 .sum();
         double listed =

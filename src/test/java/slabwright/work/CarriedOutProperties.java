@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
@@ -71,6 +72,10 @@ class CarriedOutProperties {
       List<ScheduledStep> cycle = byStencil.get(i);
       assertThat(cycle).extracting(s -> s.task().type().kind()).startsWith(StepKind.LAY_STENCIL);
       assertThat(cycle).extracting(s -> s.task().type().kind()).endsWith(StepKind.PULL_UP_STENCIL);
+      assertThat(cycle.get(1).task().type().kind()).isEqualTo(StepKind.PRESS_EDGES);
+      assertThat(cycle.get(1).end().toLocalDate())
+          .as("pressed on the day it is laid")
+          .isEqualTo(cycle.get(0).start().toLocalDate());
       if (i > 0) {
         ScheduledStep before = byStencil.get(i - 1).get(byStencil.get(i - 1).size() - 1);
         assertThat(cycle.get(0).start()).isAfterOrEqualTo(before.end());
@@ -131,6 +136,16 @@ class CarriedOutProperties {
                   s.start().isBefore(laid.end().plus(film.after()))
                       && laid.start().isBefore(s.end()));
     }
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void no_dust_falls_into_a_wet_coat_here_or_behind_a_shared_door_of_200(
+      @ForAll @IntRange(min = 1, max = 4) int people,
+      @ForAll @IntRange(min = 0, max = 4) int hallCoats,
+      @ForAll boolean solvent) {
+    no_dust_falls_into_a_wet_coat_here_or_behind_a_shared_door(people, hallCoats, solvent);
   }
 
   /** The curve worked out anew from where the dated steps lie. */

@@ -8,6 +8,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import slabwright.site.Site;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
@@ -30,6 +31,14 @@ class OddBookProperties {
     assertThat(plan.areas()).hasSize(SITE.areas().size());
     assertThat(Scope.of(plan).cost().lines()).isNotEmpty();
     assertThat(Handovers.of(plan).loadList().sections()).isNotEmpty();
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void an_odd_value_is_said_and_never_breaks_the_plan_of_200(
+      @ForAll("entries") int line, @ForAll("odd") String value) {
+    an_odd_value_is_said_and_never_breaks_the_plan(line, value);
   }
 
   @Provide

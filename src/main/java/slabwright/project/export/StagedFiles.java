@@ -29,6 +29,14 @@ public final class StagedFiles implements FileSink {
     }
   }
 
+  /** The one file there is, under a name that the person gave it. */
+  public StagedFiles onlyAs(String name) {
+    StagedFiles one = new StagedFiles();
+    files.values().forEach(bytes -> one.add(name, bytes));
+    one.faults.addAll(faults.all());
+    return one;
+  }
+
   /** What belongs to them and could not be made. */
   public PartFaults faults() {
     return faults;

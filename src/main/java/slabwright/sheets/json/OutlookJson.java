@@ -11,6 +11,7 @@ import slabwright.units.QuantityFormat;
 import slabwright.words.Words;
 import slabwright.work.ClosedAir;
 import slabwright.work.HeldStep;
+import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
@@ -115,7 +116,15 @@ record OutlookJson(WorkPlan plan, Words words) {
     List<ScheduledStep> all = known.get().steps();
     for (int i = 0; i < all.size(); i++) {
       ObjectNode o = old.get(i) instanceof ObjectNode there ? there : NODES.objectNode();
-      steps.add(step(all.get(i), o, rota, dated.isPresent()));
+      ObjectNode told = step(all.get(i), o, rota, dated.isPresent());
+      if (MeterWatch.isAskedFor(plan, all.get(i).task().type())) {
+        MeterWatch watch = MeterWatch.of(known.get(), all.get(i));
+        told.put("meter", word(watch.standing().name()));
+        told.put(
+            "meterReader",
+            watch.person().stream().mapToObj(PersonRota::letter).findFirst().orElse(null));
+      }
+      steps.add(told);
     }
     days.set("steps", steps);
     new CrewJson(plan, known.get(), words).addTo(days);

@@ -13,15 +13,15 @@ import slabwright.units.Message;
  * @param before to tick off before the first can is opened
  * @param during to keep to while vapour is about
  * @param after to put back once the air is clear
+ * @param meter what whoever holds the gas meter has to know; empty where there is no solvent
  */
-public record IgnitionCheck(List<Message> before, List<Message> during, List<Message> after) {
+public record IgnitionCheck(
+    List<Message> before, List<Message> during, List<Message> after, Optional<MeterRule> meter) {
   /** Hours that heating, ventilation and air conditioning stay off after the last coat. */
   public static final int HVAC_OFF_HOURS = 4;
 
-  /** Minutes between two readings of the gas meter. */
-  static final int METER_MINUTES = 15;
-
-  private static final IgnitionCheck NOTHING = new IgnitionCheck(List.of(), List.of(), List.of());
+  private static final IgnitionCheck NOTHING =
+      new IgnitionCheck(List.of(), List.of(), List.of(), Optional.empty());
 
   public IgnitionCheck {
     before = List.copyOf(before);
@@ -32,7 +32,12 @@ public record IgnitionCheck(List<Message> before, List<Message> during, List<Mes
   /** The list for a place; empty where nothing with solvent is laid. */
   public static IgnitionCheck of(IgnitionParameters p) {
     Optional<GasMeter> meter = GasMeter.of(p.solvents());
-    return meter.map(m -> new IgnitionCheck(before(p), during(p, m), after(p, m))).orElse(NOTHING);
+    return meter
+        .map(
+            m ->
+                new IgnitionCheck(
+                    before(p), during(p, m), after(p, m), Optional.of(MeterRule.of(m))))
+        .orElse(NOTHING);
   }
 
   private static List<Message> before(IgnitionParameters p) {
@@ -73,8 +78,8 @@ public record IgnitionCheck(List<Message> before, List<Message> during, List<Mes
     List<Message> all = new ArrayList<>();
     all.add(
         p.reader().isBlank()
-            ? Message.of("work.ignition-check.meter-by-the-lead", METER_MINUTES)
-            : Message.of("work.ignition-check.meter-by", p.reader(), METER_MINUTES));
+            ? Message.of("work.ignition-check.meter-by-the-lead", MeterRule.USUAL_MINUTES)
+            : Message.of("work.ignition-check.meter-by", p.reader(), MeterRule.USUAL_MINUTES));
     all.add(
         Message.of(
             "work.ignition-check.meter-stops",

@@ -8,9 +8,9 @@
  * ExposureLimit}, {@link SolventShare}, {@link Mixture}; {@link WellMixedRoom} and {@link
  * ConcentrationCurve}; {@link AirFigures}, {@link StepAirFigures}, {@link LimitComparison}, {@link
  * ClearingTime}, {@link FreshAirNeed}, {@link AirVolume}; {@link FireCodeCheck}, {@link
- * IgnitionCheck} of {@link IgnitionParameters}, {@link GasMeter}, {@link AirPath}. Who may be in
- * it: {@link EntryRule} with {@link AirLevel}, {@link EntryLimit} and {@link BreathingProtection},
- * on the careful reading of {@link LowestMetre}.
+ * IgnitionCheck} of {@link IgnitionParameters}, {@link GasMeter} with {@link MeterRule}, {@link
+ * AirPath}. Who may be in it: {@link EntryRule} with {@link AirLevel}, {@link EntryLimit} and
+ * {@link BreathingProtection}, on the careful reading of {@link LowestMetre}.
  *
  * <p>Definition: a well-mixed room, {@code V dC = G dt - Q' C dt} with {@code Q' = Q / K}; each
  * step's vapour is set free evenly while it is laid. Peaks take each step at its fastest plausible

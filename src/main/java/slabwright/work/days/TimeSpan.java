@@ -6,7 +6,7 @@ import slabwright.units.QuarterHour;
 
 /** A stretch of time, the end not included. */
 public record TimeSpan(LocalDateTime start, LocalDateTime end) {
-  boolean meets(TimeSpan o) {
+  public boolean meets(TimeSpan o) {
     return start.isBefore(o.end) && o.start.isBefore(end);
   }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import slabwright.inlay.Graphics;
 import slabwright.inlay.RandomGraphic;
 import slabwright.inlay.panel.Panel;
@@ -40,5 +41,12 @@ class CutFilePropertyTest {
     double apart = read.minus(set.openings()).area() + set.openings().minus(read).area();
     // curves stay within 0.05 mm of the flattened outline on either side
     assertThat(apart).isLessThan(0.05 * set.cutLength());
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void cut_files_laid_in_place_give_the_openings_back_of_200(@ForAll long seed) throws Exception {
+    cut_files_laid_in_place_give_the_openings_back(seed);
   }
 }

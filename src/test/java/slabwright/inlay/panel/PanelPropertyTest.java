@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import slabwright.inlay.RandomGraphic;
 import slabwright.inlay.stencil.DyeLayer;
 import slabwright.inlay.stencil.Stencil;
@@ -27,6 +28,13 @@ class PanelPropertyTest {
     }
   }
 
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void panels_cover_the_blank_and_fit_the_roll_of_200(@ForAll long seed) {
+    panels_cover_the_blank_and_fit_the_roll(seed);
+  }
+
   @Property(tries = 8)
   void panels_laid_with_their_overlaps_rebuild_every_opening(@ForAll long seed) {
     StencilSet set = graphic(seed);
@@ -40,6 +48,13 @@ class PanelPropertyTest {
       Region open = Region.rectangle(plan.blank()).minus(laid);
       assertThat(difference(open, stencil.openings())).isLessThan(1e-3 * stencil.cutLength());
     }
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void panels_laid_with_their_overlaps_rebuild_every_opening_of_200(@ForAll long seed) {
+    panels_laid_with_their_overlaps_rebuild_every_opening(seed);
   }
 
   private static double difference(Region a, Region b) {

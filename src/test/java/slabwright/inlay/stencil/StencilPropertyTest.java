@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import slabwright.inlay.RandomGraphic;
 import slabwright.shape.Region;
 
@@ -25,6 +26,13 @@ class StencilPropertyTest {
     }
   }
 
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void openings_and_mask_make_the_blank_and_share_no_inside_of_200(@ForAll long seed) {
+    openings_and_mask_make_the_blank_and_share_no_inside(seed);
+  }
+
   @Property(tries = 10)
   void spread_never_dyes_bare_floor(@ForAll long seed) {
     StencilSet plain = twoColours(seed, 0);
@@ -32,6 +40,13 @@ class StencilPropertyTest {
     double rounding = GRID * grown.cutLength();
     assertThat(grown.openings().minus(plain.openings()).area()).isLessThan(rounding);
     assertThat(plain.openings().minus(grown.openings()).area()).isLessThan(rounding);
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void spread_never_dyes_bare_floor_of_200(@ForAll long seed) {
+    spread_never_dyes_bare_floor(seed);
   }
 
   private static StencilSet twoColours(long seed, double spread) {

@@ -8,6 +8,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.Graphics;
@@ -79,6 +80,14 @@ class TiePlanTest {
     assertThat(after.openings().minus(before.openings()).area()).isLessThan(0.5);
     assertThat(after.touchUpArea())
         .isCloseTo(before.openings().area() - after.openings().area(), within(1e-6));
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200, shrinking = ShrinkingMode.OFF)
+  void no_loose_piece_is_left_in_any_graphic_of_200(
+      @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+    no_loose_piece_is_left_in_any_graphic(seed);
   }
 
   private static double angle(TiePlan ties, Vec centroid) {

@@ -20,7 +20,7 @@ class LaneProperties {
   /** A hall with a bay, objects standing in it, turned, and a door somewhere in the south wall. */
   record Hall(Region floor, Vec door) {}
 
-  @Property(tries = 10)
+  @Property(tries = 200)
   void lanes_cover_the_floor_once(@ForAll("halls") Hall hall) {
     LanePlan plan = plan(hall);
     double sum = plan.lanes().stream().mapToDouble(l -> l.region().area()).sum();
@@ -31,7 +31,7 @@ class LaneProperties {
     assertThat(all.minus(hall.floor()).area()).isLessThan(slack);
   }
 
-  @Property(tries = 10)
+  @Property(tries = 200)
   void the_floor_not_yet_rolled_always_hangs_together_with_the_way_out(@ForAll("halls") Hall hall) {
     LanePlan plan = plan(hall);
     assertThat(plan.cutOff()).isEmpty();
@@ -45,7 +45,7 @@ class LaneProperties {
     }
   }
 
-  @Property(tries = 10)
+  @Property(tries = 200)
   void times_follow_each_other_and_walks_end_nearer_the_way_out(@ForAll("halls") Hall hall) {
     List<Lane> lanes = plan(hall).lanes();
     for (int i = 0; i < lanes.size(); i++) {
@@ -57,7 +57,7 @@ class LaneProperties {
     }
   }
 
-  @Property(tries = 10)
+  @Property(tries = 200)
   void the_crew_ends_at_the_way_out(@ForAll("halls") Hall hall) {
     List<Lane> lanes = plan(hall).lanes();
     List<Vec> walk = lanes.get(lanes.size() - 1).walk().points();

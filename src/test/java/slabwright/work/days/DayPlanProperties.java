@@ -22,7 +22,7 @@ class DayPlanProperties {
   private static final WorkingWeek HOURS =
       WorkingWeek.weekdays(3, LocalTime.of(7, 30), Duration.ofHours(8));
 
-  @Property(tries = 100)
+  @Property(tries = 200)
   void no_step_starts_before_its_window_or_after_its_longest_recoat_without_abrading(
       @ForAll("jobs") List<WorkStep> tasks) {
     DayPlan plan = plan(tasks);
@@ -38,7 +38,7 @@ class DayPlanProperties {
     }
   }
 
-  @Property(tries = 100)
+  @Property(tries = 200)
   void the_crew_is_never_overdrawn_and_works_only_its_hours(@ForAll("jobs") List<WorkStep> tasks) {
     DayPlan plan = plan(tasks);
     for (ScheduledStep step : plan.steps()) {

@@ -27,19 +27,19 @@ class ShortestPlanProperties {
           Duration.ofHours(ExhaustivePlanner.DAY),
           EnumSet.allOf(DayOfWeek.class));
 
-  @Property(tries = 120)
+  @Property(tries = 200)
   void no_plan_is_shorter(@ForAll("jobs") List<WorkStep> tasks) {
     DayPlan plan = ((Planned.Days) DayPlanner.plan(tasks, HOURS, DAY)).plan();
     int hours = (int) Duration.between(DAY.atStartOfDay(), plan.end()).toHours();
     assertThat(hours).isEqualTo(ExhaustivePlanner.shortest(tasks, CREW, hours / 24 + 1));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 200)
   void the_same_steps_give_the_same_plan(@ForAll("jobs") List<WorkStep> tasks) {
     assertThat(DayPlanner.plan(tasks, HOURS, DAY)).isEqualTo(DayPlanner.plan(tasks, HOURS, DAY));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 200)
   void starting_a_step_late_ends_the_job_no_earlier(
       @ForAll("jobs") List<WorkStep> tasks, @ForAll("delays") int hours) {
     DayPlan plan = ((Planned.Days) DayPlanner.plan(tasks, HOURS, DAY)).plan();

@@ -14,6 +14,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import slabwright.site.Exposure;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
@@ -71,6 +72,17 @@ class NothingWithoutAPriceProperties {
             .map(a -> a.withFinish(new Finish(Optional.of(Exposure.FINE), coats)))
             .toList();
     check(WorkSamples.planSmall(SITE.withAreas(areas), book));
+  }
+
+  /** The same of many more. */
+  @Tag("long")
+  @Property(tries = 200)
+  void a_price_or_a_tool_that_the_book_lacks_is_said_by_name_of_200(
+      @ForAll("entries") int first,
+      @ForAll("entries") int second,
+      @ForAll("toolKinds") ToolKind gone,
+      @ForAll("finishes") List<Finish.Coat> coats) {
+    a_price_or_a_tool_that_the_book_lacks_is_said_by_name(first, second, gone, coats);
   }
 
   private static void check(WorkPlan plan) {

@@ -74,6 +74,8 @@ class ReopeningTest {
     assertThat(OpeningHours.next(night)).isEqualTo(LocalDateTime.of(2026, 12, 3, 8, 0));
     assertThat(OpeningHours.next(evening)).isEqualTo(LocalDateTime.of(2026, 12, 4, 8, 0));
     assertThat(OpeningHours.next(noon)).isEqualTo(LocalDateTime.of(2026, 12, 3, 12, 15));
+    LocalDateTime closing = LocalDateTime.of(2026, 12, 3, 17, 46);
+    assertThat(OpeningHours.next(closing)).isEqualTo(LocalDateTime.of(2026, 12, 3, 18, 0));
   }
 
   @Property

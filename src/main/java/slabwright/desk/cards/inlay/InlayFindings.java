@@ -160,7 +160,8 @@ record InlayFindings(
                 "desk.cards.inlay.inlay-findings.loose-in",
                 name(s.colour()),
                 QuantityFormat.smallArea(piece.area(), units));
-        all.add(new FindingRow(FindingRow.Sign.LOOK, said, Optional.of(goTo.apply(piece.place()))));
+        Runnable show = goTo.apply(piece.region().bounds().middle());
+        all.add(new FindingRow(FindingRow.Sign.LOOK, said, Optional.of(show)));
       }
     }
   }

@@ -43,7 +43,7 @@ public final class PanelsCard extends Card {
     body().getChildren().addAll(sum, roll, picture);
   }
 
-  private void fill(InlayPlan plan, PanelPlan p) {
+  private void fill(InlayPlan plan, PanelPlan p, ComputedInlay.Film film) {
     int stencils = plan.stencils().stencils().size();
     sum.setText(
         words()
@@ -51,8 +51,8 @@ public final class PanelsCard extends Card {
                 "desk.cards.inlay.panels.of-roll-waste",
                 p.all().size(),
                 p.laps(plan.stencils().stencils()).size(),
-                QuantityFormat.run(plan.rollLength(), units),
-                Math.round(plan.waste() * 100)));
+                QuantityFormat.run(film.roll(), units),
+                Math.round(film.waste() * 100)));
     roll.setText(
         words()
             .say(
@@ -87,7 +87,7 @@ public final class PanelsCard extends Card {
       units = u;
       dark = d;
       InlayPlan plan = now.flatMap(ComputedInlay::plan).orElseThrow();
-      fill(plan, plan.panels().orElseThrow());
+      fill(plan, plan.panels().orElseThrow(), now.get().film());
       draw(now.get(), plan.panels().orElseThrow());
     }
   }

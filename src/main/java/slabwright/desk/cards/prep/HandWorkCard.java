@@ -8,6 +8,7 @@ import slabwright.desk.cards.FindingRow;
 import slabwright.desk.cards.PlaceNavigator;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SelectedAreaResults;
+import slabwright.desk.model.compute.SelectedAreaWarnings;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.HandWorkKind;
 import slabwright.floor.MachineShare;
@@ -20,16 +21,23 @@ import slabwright.units.UnitSystem;
 public final class HandWorkCard extends Card {
   private final DeskContext bench;
   private final SelectedAreaResults answers;
+  private final SelectedAreaWarnings said;
   private final PlaceNavigator places;
   private final FieldRows rows;
   private Optional<FloorTakeoff> shown = Optional.empty();
+  private List<TrenchWork> trenches = List.of();
   private UnitSystem units = UnitSystem.FEET_INCHES;
 
-  public HandWorkCard(DeskContext bench, SelectedAreaResults answers, PlaceNavigator places) {
+  public HandWorkCard(
+      DeskContext bench,
+      SelectedAreaResults answers,
+      SelectedAreaWarnings said,
+      PlaceNavigator places) {
     super(
         bench, "machine-and-hand", bench.words().say("desk.cards.prep.hand-work.machine-and-hand"));
     this.bench = bench;
     this.answers = answers;
+    this.said = said;
     this.places = places;
     rows = new FieldRows(bench);
     body().getChildren().add(rows);
@@ -51,7 +59,7 @@ public final class HandWorkCard extends Card {
         figure(words().say("desk.cards.prep.hand-work.hand", kind.word()), area);
       }
     }
-    TrenchWork.of(t).forEach(w -> rows.getChildren().add(trench(w).row(words())));
+    trenches.forEach(w -> rows.getChildren().add(trench(w).row(words())));
     double before = t.asFound().hand().area();
     double after = t.levelled().hand().area();
     if (before - after > 1e4) {
@@ -95,8 +103,9 @@ public final class HandWorkCard extends Card {
   protected void refresh() {
     Optional<FloorTakeoff> now = answers.takeoff();
     UnitSystem u = bench.desk().shown().units();
-    if (!now.equals(shown) || u != units) {
+    if (!now.equals(shown) || u != units || !trenches.equals(said.trenches())) {
       shown = now;
+      trenches = said.trenches();
       units = u;
       now.ifPresent(this::fill);
     }

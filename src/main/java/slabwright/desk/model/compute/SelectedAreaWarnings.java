@@ -10,26 +10,36 @@ import slabwright.desk.model.UnexpectedFault;
 import slabwright.desk.model.Wish;
 import slabwright.floor.FloorNote;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.TrenchWork;
 import slabwright.inlay.ComputedInlay;
 import slabwright.units.Message;
 
-/** What a floor person would point at on the floor area looked at, once its plan rests. */
+/**
+ * What is said of the floor area looked at, once its plan rests: what a floor person would point
+ * at, and the work on its trenches.
+ */
 public final class SelectedAreaWarnings implements AutoCloseable {
   /** The plan rests when nothing changed for so long, ms. */
   private static final long REST = 100;
 
   private record Question(FloorTakeoff takeoff, List<ComputedInlay> inlays) {}
 
-  private final Computed<Question, List<FloorNote>> notes;
+  private record Answer(List<FloorNote> notes, List<TrenchWork> trenches) {
+    static Answer of(Question q) {
+      return new Answer(FloorWarnings.of(q.takeoff(), q.inlays()), TrenchWork.of(q.takeoff()));
+    }
+  }
+
+  private final Computed<Question, Answer> said;
 
   /** Follows the desk, the answers and the focus. */
   public SelectedAreaWarnings(
       Desk desk, Selection focus, SelectedAreaResults answers, Executor home) {
-    notes =
-        new Computed<Question, List<FloorNote>>(
+    said =
+        new Computed<>(
                 Computed.Pace.rested("warnings", REST),
                 home,
-                q -> FloorWarnings.of(q.takeoff(), q.inlays()),
+                Answer::of,
                 UnexpectedFault.told(desk, why -> Message.of("desk.model.fault.warnings", why)))
             .follow(
                 () ->
@@ -42,20 +52,25 @@ public final class SelectedAreaWarnings implements AutoCloseable {
   }
 
   public Signal changed() {
-    return notes.changed();
+    return said.changed();
   }
 
   /** The last warnings; they may be of the floor a moment ago. */
   public List<FloorNote> notes() {
-    return notes.value().orElse(List.of());
+    return said.value().map(Answer::notes).orElse(List.of());
+  }
+
+  /** Every trench and the work on it; they may be of the floor a moment ago. */
+  public List<TrenchWork> trenches() {
+    return said.value().map(Answer::trenches).orElse(List.of());
   }
 
   public boolean isWorking() {
-    return notes.isBusy();
+    return said.isBusy();
   }
 
   @Override
   public void close() {
-    notes.close();
+    said.close();
   }
 }

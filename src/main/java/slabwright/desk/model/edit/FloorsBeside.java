@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
@@ -192,68 +193,72 @@ public final class FloorsBeside {
   }
 
   /**
-   * A floor area dragged: a doorway of it that comes near one of another floor is drawn onto it,
-   * and leads there from then on; else a wall that comes near one is laid along it.
+   * A floor area dragged, and with it those that hang together with it by their doorways: a doorway
+   * that comes near one of another floor is drawn onto it, and leads there from then on; else a
+   * wall that comes near one is laid along it.
    *
    * @param reach within which it is drawn, mm; 0 for not at all
    */
   public static Edit dragged(Site site, String area, Vec by, double reach) {
-    Message name = Message.of("desk.model.floors-beside.lay");
-    Edit plain = new AreaEdit.Shift(area, Move.by(by.x(), by.y()));
+    Set<String> group = together(site, area);
+    Edit plain = shift(group, by);
     Optional<Site> moved = plain.change(site);
     if (reach <= 0 || moved.isEmpty()) {
       return plain;
     }
-    FloorArea held = moved.get().area(area).orElseThrow();
-    for (Doorway d : held.doorways()) {
-      Optional<Opening> own = Opening.of(held, d);
-      Optional<Opening> near = own.flatMap(o -> near(moved.get(), o, reach));
-      if (near.isPresent()) {
-        Move rest = onto(own.get(), near.get());
-        Side side = new Side(area, d.id());
-        Side other = new Side(near.get().area().id(), near.get().door().id());
-        List<Edit> edits = new ArrayList<>();
-        if (otherSide(site, side).isEmpty()) {
-          edits.addAll(linking(site, side, Optional.of(other)));
+    for (String id : group) {
+      FloorArea held = moved.get().area(id).orElseThrow();
+      for (Doorway d : held.doorways()) {
+        Optional<Opening> own = Opening.of(held, d);
+        Optional<Opening> near = own.flatMap(o -> near(moved.get(), o, group, reach));
+        if (near.isPresent()) {
+          Vec rest = by.plus(onto(own.get(), near.get()).shift());
+          Side other = new Side(near.get().area().id(), near.get().door().id());
+          List<Edit> edits =
+              new ArrayList<>(linking(site, new Side(id, d.id()), Optional.of(other)));
+          edits.add(shift(group, rest));
+          return new Edit.Several(Message.of("desk.model.floors-beside.lay"), edits);
         }
-        edits.add(
-            new AreaEdit.Shift(
-                area, Move.by(by.x() + rest.shift().x(), by.y() + rest.shift().y())));
-        return new Edit.Several(name, edits);
       }
     }
-    Vec along = by.plus(alongWalls(moved.get(), held, reach));
-    return new AreaEdit.Shift(area, Move.by(along.x(), along.y()));
+    return shift(group, by.plus(alongWalls(moved.get(), group, reach)));
   }
 
-  /** A doorway of another floor, free or belonging to this one, that this one nearly lies on. */
-  private static Optional<Opening> near(Site site, Opening own, double reach) {
-    Side side = new Side(own.area().id(), own.door().id());
-    Optional<Side> belongs = otherSide(site, side);
+  private static Edit shift(Set<String> group, Vec by) {
+    List<Edit> each =
+        group.stream().<Edit>map(id -> new AreaEdit.Shift(id, Move.by(by.x(), by.y()))).toList();
+    return each.size() == 1
+        ? each.get(0)
+        : new Edit.Several(Message.of("desk.model.floors-beside.lay"), each);
+  }
+
+  /** A free doorway of a floor that is not moved, which this free one nearly lies on. */
+  private static Optional<Opening> near(Site site, Opening own, Set<String> group, double reach) {
+    if (otherSide(site, new Side(own.area().id(), own.door().id())).isPresent()) {
+      return Optional.empty();
+    }
     return sides(site)
-        .filter(s -> !s.area().equals(side.area()))
-        .filter(s -> belongs.map(s::equals).orElseGet(() -> otherSide(site, s).isEmpty()))
+        .filter(s -> !group.contains(s.area()))
+        .filter(s -> otherSide(site, s).isEmpty())
         .flatMap(s -> opening(site, s).stream())
         .filter(o -> turn(own, o) == 0 && o.middle().distanceTo(own.middle()) <= 2 * reach)
         .findFirst();
   }
 
   /** What is missing until a wall lies along one of another floor, back to back. */
-  private static Vec alongWalls(Site site, FloorArea held, double reach) {
-    OutlineShape mine = OutlineShape.of(held.outline(), 1);
-    for (Line wall : mine.pieces()) {
-      for (FloorArea other : site.areas()) {
-        if (!other.id().equals(held.id())) {
-          for (Line there : OutlineShape.of(other.outline(), 1).pieces()) {
-            Optional<Vec> gap = gap(wall, there, reach);
-            if (gap.isPresent()) {
-              return gap.get();
-            }
-          }
-        }
-      }
-    }
-    return Vec.ZERO;
+  private static Vec alongWalls(Site site, Set<String> group, double reach) {
+    List<Line> there = walls(site, a -> !group.contains(a.id()));
+    return walls(site, a -> group.contains(a.id())).stream()
+        .flatMap(wall -> there.stream().flatMap(t -> gap(wall, t, reach).stream()))
+        .findFirst()
+        .orElse(Vec.ZERO);
+  }
+
+  private static List<Line> walls(Site site, Predicate<FloorArea> which) {
+    return site.areas().stream()
+        .filter(which)
+        .flatMap(a -> OutlineShape.of(a.outline(), 1).pieces().stream())
+        .toList();
   }
 
   private static Optional<Vec> gap(Line wall, Line there, double reach) {

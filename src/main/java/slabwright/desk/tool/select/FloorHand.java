@@ -14,6 +14,7 @@ import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.edit.Edit;
+import slabwright.site.edit.OutlineEdit;
 import slabwright.units.Message;
 
 /**
@@ -84,9 +85,15 @@ final class FloorHand {
   /** Says so where the floors now belong together. */
   private void lay(Edit edit) {
     boolean done = bench.desk().push(edit).isOk();
-    if (done && edit instanceof Edit.Several) {
+    if (done
+        && edit instanceof Edit.Several all
+        && all.edits().stream().anyMatch(FloorHand::leads)) {
       bench.desk().announce(Message.of("desk.tool.select.doorways-meet"));
     }
+  }
+
+  private static boolean leads(Edit edit) {
+    return edit instanceof OutlineEdit.PutDoorway;
   }
 
   /** Floors are laid while rooms are measured; later a hand that slips moves none. */

@@ -11,15 +11,12 @@ import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AirPlan;
+import slabwright.work.MeterWatch;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ExposureLimit;
 import slabwright.work.air.LimitComparison;
-import slabwright.work.book.ProductKind;
-import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.step.AirEffect;
 import slabwright.work.step.StepKind;
-import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
 /**
@@ -42,20 +39,11 @@ final class CrewCautions {
     this.words = job.words();
     this.steps = day.steps();
     steps.forEach(s -> kinds.add(s.task().type().kind()));
-    this.vapour = steps.stream().map(s -> s.task().type()).anyMatch(t -> setsVapourFree(job, t));
+    this.vapour =
+        steps.stream()
+            .map(s -> s.task().type())
+            .anyMatch(t -> MeterWatch.isAskedFor(job.work(), t));
     this.closed = !day.closed().isEmpty();
-  }
-
-  /** A sample panel too, where one of its dyes has a solvent or nobody said. */
-  private static boolean setsVapourFree(PacketContents job, StepType type) {
-    boolean panel =
-        type.kind() == StepKind.SAMPLE_PANEL
-            && job.work().area(type.areaId()).stream()
-                .flatMap(a -> a.coats().stream())
-                .map(CoatPlan::product)
-                .filter(p -> p.is(ProductKind.BASE_DYE) || p.is(ProductKind.INLAY_DYE))
-                .anyMatch(p -> p.solvents().maybe().filter(List::isEmpty).isEmpty());
-    return panel || type.air() instanceof AirEffect.Vapour;
   }
 
   /** Five sentences. */
@@ -134,8 +122,12 @@ final class CrewCautions {
   List<String> stops() {
     List<String> all = new ArrayList<>();
     if (vapour || closed) {
+      List<String> meter = new MeterLines(job).of(steps);
       all.add(words.say("sheets.crew-cautions.stop-vapour"));
-      entry().ifPresent(all::add);
+      all.addAll(meter);
+      if (meter.isEmpty()) {
+        entry().ifPresent(all::add);
+      }
     }
     if (kinds.stream().anyMatch(StepKind::grindsConcrete)) {
       all.add(words.say("sheets.crew-cautions.stop-grinding"));

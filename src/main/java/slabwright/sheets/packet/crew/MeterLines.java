@@ -1,0 +1,96 @@
+package slabwright.sheets.packet.crew;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
+import slabwright.work.AirPlan;
+import slabwright.work.MeterWatch;
+import slabwright.work.air.MeterRule;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.PersonRota;
+import slabwright.work.days.ScheduledStep;
+
+/** Who reads the gas meter on a day, how often, and at which numbers people are out. */
+record MeterLines(PacketContents job) {
+
+  List<String> of(List<ScheduledStep> steps) {
+    Optional<DayPlan> plan = CrewDays.days(job.work());
+    List<ScheduledStep> vapour =
+        steps.stream().filter(s -> MeterWatch.isAskedFor(job.work(), s.task().type())).toList();
+    Map<MeterWatch, List<ScheduledStep>> watches = new LinkedHashMap<>();
+    plan.ifPresent(
+        p ->
+            vapour.forEach(
+                s -> watches.computeIfAbsent(MeterWatch.of(p, s), w -> new ArrayList<>()).add(s)));
+    List<String> lines = new ArrayList<>();
+    watches.forEach(
+        (watch, of) -> {
+          Message who = who(watch, minutes(of));
+          lines.add(
+              watches.size() == 1
+                  ? job.words().say(who)
+                  : job.words().say("sheets.meter-lines.during", names(of), who));
+        });
+    lines.addAll(numbers(vapour));
+    return lines;
+  }
+
+  private Message who(MeterWatch watch, int minutes) {
+    String person = watch.person().stream().mapToObj(this::named).findFirst().orElse("");
+    return switch (watch.standing()) {
+      case FREE -> Message.of("sheets.meter-lines.free", person, minutes);
+      case FROM_OTHER_WORK -> Message.of("sheets.meter-lines.from-other-work", person, minutes);
+      case NOBODY -> Message.of("sheets.meter-lines.nobody", minutes);
+    };
+  }
+
+  private String named(int person) {
+    String letter = PersonRota.letter(person);
+    List<String> names = job.site().job().crew().persons().stream().map(p -> p.name()).toList();
+    return person < names.size() && !names.get(person).isBlank()
+        ? job.words().say("sheets.crew-day.person", letter, names.get(person))
+        : letter;
+  }
+
+  private String names(List<ScheduledStep> steps) {
+    Set<String> names = new LinkedHashSet<>();
+    steps.forEach(s -> names.add(job.words().line(s.task().name())));
+    return String.join("; ", names);
+  }
+
+  private List<MeterRule> rules(List<ScheduledStep> steps) {
+    return steps.stream()
+        .map(s -> s.task().type().areaId())
+        .distinct()
+        .flatMap(id -> job.work().area(id).stream())
+        .flatMap(a -> a.air().maybe().map(AirPlan::ignition).stream())
+        .flatMap(i -> i.meter().stream())
+        .distinct()
+        .toList();
+  }
+
+  private int minutes(List<ScheduledStep> steps) {
+    return rules(steps).stream().mapToInt(MeterRule::minutes).min().orElse(MeterRule.USUAL_MINUTES);
+  }
+
+  private List<String> numbers(List<ScheduledStep> steps) {
+    return rules(steps).stream()
+        .map(
+            r ->
+                job.words()
+                    .say(
+                        "sheets.meter-lines.stop",
+                        QuantityFormat.number(r.entryPpm(), 0),
+                        r.solvent(),
+                        QuantityFormat.number(r.outPpm(), 0)))
+        .distinct()
+        .toList();
+  }
+}
