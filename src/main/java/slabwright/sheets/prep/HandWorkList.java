@@ -14,6 +14,7 @@ import slabwright.floor.TrenchWork;
 import slabwright.floor.Zone;
 import slabwright.floor.reach.ReachAnalysis;
 import slabwright.shape.Line;
+import slabwright.shape.PreparedRegion;
 import slabwright.shape.Vec;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
@@ -37,6 +38,10 @@ final class HandWorkList {
   private final Words words;
   private final EdgeName names;
   private final List<EdgeStrip> strips;
+  private final PreparedRegion net;
+  private final List<HandWorkItem> edges;
+  private final List<HandWorkItem> along;
+  private final List<HandWorkItem> pieces;
 
   HandWorkList(ReachAnalysis ways, UnitSystem units, Words words) {
     this.words = words;
@@ -44,10 +49,18 @@ final class HandWorkList {
     this.units = units;
     this.names = new EdgeName(takeoff.area(), words);
     this.strips = ways.strips();
+    this.net = new PreparedRegion(takeoff.net());
+    edges = listEdges();
+    along = List.copyOf(listAlong());
+    pieces = List.copyOf(listPieces());
   }
 
   /** The edges worked along by hand; ways in are not among them. */
   List<HandWorkItem> edges() {
+    return edges;
+  }
+
+  private List<HandWorkItem> listEdges() {
     return strips.stream()
         .filter(s -> s.edge().filter(e -> !e.lines().isEmpty()).isPresent())
         .map(s -> strip(names.of(s.edge().get()), s, s.edge().get().lines()))
@@ -56,6 +69,10 @@ final class HandWorkList {
 
   /** What lies in the floor and keeps the machine off: a strip is left along it. */
   List<HandWorkItem> along() {
+    return along;
+  }
+
+  private List<HandWorkItem> listAlong() {
     List<HandWorkItem> items = new ArrayList<>();
     for (EdgeStrip s : strips) {
       if (s.along().isPresent() && !s.region().isEmpty()) {
@@ -89,10 +106,11 @@ final class HandWorkList {
     int best = longestSide(line);
     double least = length(line, best) / 2;
     double most = open(line, best);
-    for (int i = 0; i + 1 < line.points().size(); i++) {
-      if (length(line, i) >= least && open(line, i) > most + 1) {
+    for (int i = 0; i + 1 < line.points().size() && most < FAR - 2; i++) {
+      double open = length(line, i) >= least ? open(line, i) : 0;
+      if (open > most + 1) {
         best = i;
-        most = open(line, i);
+        most = open;
       }
     }
     return best;
@@ -105,6 +123,9 @@ final class HandWorkList {
     Vec middle = a.towards(b, 0.5);
     Vec out = b.minus(a).unit().left();
     Line ray = Line.of(middle.plus(out), middle.plus(out.times(FAR)));
+    if (net.covers(ray)) {
+      return ray.length();
+    }
     return takeoff.net().clip(ray).stream()
         .filter(l -> l.points().stream().anyMatch(p -> p.distanceTo(ray.points().get(0)) < 1))
         .mapToDouble(Line::length)
@@ -126,6 +147,10 @@ final class HandWorkList {
 
   /** Pieces of floor: trenches, places for hand tools only and pockets each, corners as a sum. */
   List<HandWorkItem> pieces() {
+    return pieces;
+  }
+
+  private List<HandWorkItem> listPieces() {
     GrindingSplit g = takeoff.asFound();
     List<HandWorkItem> items = new ArrayList<>(trenches());
     for (HandWorkPiece p : g.pieces(HandWorkKind.HAND_ONLY)) {
