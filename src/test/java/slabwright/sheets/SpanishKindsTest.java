@@ -52,7 +52,7 @@ class SpanishKindsTest {
   }
 
   /** Names and notes of the plan and names of the example book, longest first. */
-  private static List<String> names(SheetSamples sample, String plan) throws IOException {
+  private static List<String> names(String plan) throws IOException {
     List<String> names = new ArrayList<>();
     Pattern value = Pattern.compile("\"(?!kind|tool)\\w+\":\\s*\"([^\"]+)\"");
     value
@@ -104,7 +104,7 @@ class SpanishKindsTest {
         CrewPacket.html(job).replaceAll("(?s)<style>.*</style>", "").replaceAll("<[^>]*>", " "));
     texts.add(TakeoffCsv.write(job.areas(), job.site().units(), SPANISH));
     assertThat(texts).hasSizeGreaterThan(12);
-    assertThat(english(texts, names(sample, name))).isEmpty();
+    assertThat(english(texts, names(name))).isEmpty();
   }
 
   @ParameterizedTest

@@ -2,6 +2,7 @@ package slabwright.project.plan;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -65,11 +66,10 @@ public final class JournalWriter {
     writer.write(
         new Keeping(),
         () -> {
-          for (Map.Entry<Journal, PlanHold> held : holds.entrySet()) {
-            if (!kept.equals(Optional.of(held.getKey()))) {
-              holds.remove(held.getKey());
-              held.getValue().close();
-            }
+          List<Journal> others =
+              holds.keySet().stream().filter(j -> !kept.equals(Optional.of(j))).toList();
+          for (Journal other : others) {
+            holds.remove(other).close();
           }
           return kept;
         },

@@ -14,7 +14,9 @@ import slabwright.shape.Vec;
  * Things by the boxes that they lie in; what is asked looks only at those whose boxes come near.
  *
  * <p>Square cells in layers, each of twice the size of those below. A thing lies in the cell of its
- * box's lowest corner, in the layer whose cells are as large as its box or up to twice as large.
+ * box's lowest corner, in the layer whose cells are as large as its box or up to twice as large. A
+ * quadtree keeps what lies over its middle lines at the top, where every question meets it: four
+ * times the things cost it seven times the looks.
  */
 public final class BoxIndex<T> {
   /** So that rounding never leaves out what touches. */
@@ -41,7 +43,7 @@ public final class BoxIndex<T> {
   public void add(Bounds box, T thing) {
     if (!box.isEmpty()) {
       int level = Math.max(LEAST, Math.getExponent(Math.max(box.width(), box.height())) + 1);
-      double size = Math.scalb(1, level);
+      double size = Math.scalb(1.0, level);
       layers
           .computeIfAbsent(level, k -> new HashMap<>())
           .computeIfAbsent(
@@ -55,7 +57,7 @@ public final class BoxIndex<T> {
     Bounds box = near.grown(SLACK);
     return !near.isEmpty()
         && layers.entrySet().stream()
-            .anyMatch(e -> any(e.getValue(), Math.scalb(1, e.getKey()), box, test));
+            .anyMatch(e -> any(e.getValue(), Math.scalb(1.0, e.getKey()), box, test));
   }
 
   private boolean any(Map<Cell, List<Entry<T>>> cells, double size, Bounds box, Predicate<T> test) {
