@@ -408,11 +408,11 @@ class CrewPagesTest {
   void nobody_is_told_to_begin_two_things_at_the_same_time() {
     Pattern rows = Pattern.compile("class=\"time\">([^<]+)</span><span class=\"who\">([^<]+)<");
     int later = 0;
-    for (String day : CrewPacket.html(job(PaperSize.LETTER)).split("<section")) {
+    for (String day : CrewPacket.html(job(PaperSize.LETTER)).split("<section", -1)) {
       Set<String> begun = new TreeSet<>();
       for (MatchResult row : rows.matcher(day).results().toList()) {
         later += row.group(1).equals("then") ? 1 : 0;
-        for (String person : row.group(2).split(", ")) {
+        for (String person : row.group(2).split(", ", -1)) {
           assertThat(row.group(1).equals("then") || begun.add(row.group(1) + " " + person))
               .as("%s at %s", person, row.group(1))
               .isTrue();

@@ -72,6 +72,10 @@ class CarriedOutProperties {
       List<ScheduledStep> cycle = byStencil.get(i);
       assertThat(cycle).extracting(s -> s.task().type().kind()).startsWith(StepKind.LAY_STENCIL);
       assertThat(cycle).extracting(s -> s.task().type().kind()).endsWith(StepKind.PULL_UP_STENCIL);
+      assertThat(cycle.get(1).task().type().kind()).isEqualTo(StepKind.PRESS_EDGES);
+      assertThat(cycle.get(1).end().toLocalDate())
+          .as("pressed on the day it is laid")
+          .isEqualTo(cycle.get(0).start().toLocalDate());
       if (i > 0) {
         ScheduledStep before = byStencil.get(i - 1).get(byStencil.get(i - 1).size() - 1);
         assertThat(cycle.get(0).start()).isAfterOrEqualTo(before.end());

@@ -29,6 +29,9 @@ public sealed interface BindingConstraint {
   /** It could start earlier, but then the coat after it would miss its recoat window. */
   record Window(String id) implements BindingConstraint {}
 
+  /** It could start earlier, but then the step that belongs to it would come too late. */
+  record Together(String id) implements BindingConstraint {}
+
   /** Somebody said not before. */
   record NotBefore() implements BindingConstraint {}
 }

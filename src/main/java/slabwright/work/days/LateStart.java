@@ -1,7 +1,6 @@
 package slabwright.work.days;
 
 import java.time.Duration;
-import java.time.LocalDateTime;
 import java.util.List;
 import slabwright.units.Message;
 
@@ -39,11 +38,10 @@ public record LateStart(DayPlan late, Duration end, List<Message> newAbrading) {
   /** As above, of steps that stand in the plan, for many steps of one plan. */
   static Result of(Replay replay, String id, Duration by) {
     DayPlan plan = replay.plan();
-    LocalDateTime from =
-        plan.step(id)
-            .map(s -> s.start().plus(by))
-            .orElseThrow(() -> new IllegalArgumentException("no step " + id));
-    Planned again = replay.late(id, from);
+    if (plan.step(id).isEmpty()) {
+      throw new IllegalArgumentException("no step " + id);
+    }
+    Planned again = replay.late(id, by);
     if (again instanceof Planned.Refused refused) {
       return new Result.Refused(refused.sentence());
     }

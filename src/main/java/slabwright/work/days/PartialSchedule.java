@@ -17,9 +17,13 @@ final class PartialSchedule {
   /** A window that was missed: the step that came too late, the one before it, and when it came. */
   record Miss(WorkStep late, StepWait window, LocalDateTime start) {}
 
+  /** Steps that may not be done on one day, as where the air of a shift forbids it, end this. */
+  private static final Duration LONGEST_PUT_OFF = Duration.ofDays(8);
+
   private final WorkingWeek hours;
   private final JobMeans means;
   private final LocalDate firstDay;
+  private final JoinedSteps joined;
   private final Map<String, LocalDateTime> asked;
   private final Map<String, LocalDateTime> held;
   private final CrewCalendar crew;
@@ -35,6 +39,7 @@ final class PartialSchedule {
   /**
    * An empty plan.
    *
+   * @param joined which steps are placed together with the one before
    * @param asked steps that somebody wants not before a time
    * @param held steps held back so that the next one meets its window
    */
@@ -42,11 +47,13 @@ final class PartialSchedule {
       WorkingWeek hours,
       JobMeans means,
       LocalDate firstDay,
+      JoinedSteps joined,
       Map<String, LocalDateTime> asked,
       Map<String, LocalDateTime> held) {
     this.hours = hours;
     this.means = means;
     this.firstDay = firstDay;
+    this.joined = joined;
     this.asked = asked;
     this.held = held;
     this.crew = new CrewCalendar(hours, means);
@@ -95,23 +102,64 @@ final class PartialSchedule {
 
   /**
    * Places a step whose waits are placed; where its window would be missed only the abrading, after
-   * which the step itself is still to place. Or says why it can't be.
+   * which the step itself is still to place. Or says why it can't be. A step that came with the one
+   * before is placed already.
    */
   Optional<Message> place(WorkStep task) {
+    if (step(task.id()).isPresent()) {
+      return Optional.empty();
+    }
     Optional<ScheduledStep> before = Optional.ofNullable(abraded.get(task.id()));
     List<Ready> reasons = reasons(task);
     before.ifPresent(
         a -> reasons.add(new Ready(a.end(), new BindingConstraint.Step(a.task().id()))));
     Ready ready = latest(reasons);
-    CrewCalendar.Slot slot = crew.find(task, ready.at());
+    CrewCalendar.Slot slot = find(task, ready.at());
     Optional<StepWait> missed =
         before.isPresent() ? Optional.empty() : missed(task, slot.spans().get(0).start());
     if (missed.isEmpty()) {
       put(task, slot, ready.why(), "");
+      joined
+          .after(task.id())
+          .ifPresent(
+              next -> {
+                LocalDateTime end = placed.get(task.id()).end();
+                put(next, crew.find(next, end), new BindingConstraint.Step(task.id()), "");
+              });
       return Optional.empty();
     }
     misses.add(new Miss(task, missed.get(), QuarterHour.up(slot.spans().get(0).start())));
     return abrade(task, missed.get());
+  }
+
+  /** The first place after which the next step can go on at once; if there is none soon, any. */
+  private CrewCalendar.Slot find(WorkStep task, LocalDateTime earliest) {
+    CrewCalendar.Slot slot = crew.find(task, earliest);
+    CrewCalendar.Slot alone = slot;
+    Optional<WorkStep> next = joined.after(task.id());
+    if (next.isEmpty()) {
+      return slot;
+    }
+    Optional<LocalDateTime> again = tooEarly(task, slot, next.get());
+    Optional<BindingConstraint> why = slot.waitedFor();
+    while (again.isPresent()) {
+      if (again.get().isAfter(alone.spans().get(0).start().plus(LONGEST_PUT_OFF))) {
+        return alone;
+      }
+      why = Optional.of(new BindingConstraint.Together(next.get().id()));
+      slot = crew.find(task, again.get());
+      again = tooEarly(task, slot, next.get());
+    }
+    return new CrewCalendar.Slot(slot.spans(), slot.who(), why);
+  }
+
+  private Optional<LocalDateTime> tooEarly(WorkStep task, CrewCalendar.Slot slot, WorkStep next) {
+    int mark = crew.reservations();
+    crew.reserve(task, slot);
+    List<TimeSpan> spans = slot.spans();
+    List<TimeSpan> after = crew.find(next, spans.get(spans.size() - 1).end()).spans();
+    crew.rollBack(mark);
+    return JoinedSteps.notBefore(task, spans, after, next, hours);
   }
 
   /** Abrades before a coat that could still meet its window, so that it may come later. */

@@ -1,5 +1,6 @@
 package slabwright.work.days;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,6 +19,7 @@ final class Replay {
   private final DayPlan plan;
   private final Map<String, LocalDateTime> asked = new HashMap<>();
   private final List<WorkStep> order;
+  private final JoinedSteps joined;
   private final PartialSchedule pass;
 
   /** How much was placed before each step of the order, as far as they are placed on time. */
@@ -40,7 +42,9 @@ final class Replay {
         tasks.stream()
             .sorted(Comparator.comparing(t -> plan.step(t.id()).orElseThrow().start()))
             .toList();
-    this.pass = new PartialSchedule(plan.hours(), plan.means(), plan.firstDay(), asked, Map.of());
+    this.joined = JoinedSteps.of(tasks);
+    this.pass =
+        new PartialSchedule(plan.hours(), plan.means(), plan.firstDay(), joined, asked, Map.of());
     before.add(0);
   }
 
@@ -48,8 +52,17 @@ final class Replay {
     return plan;
   }
 
-  /** With a step not before {@code from}, whatever it was not to start before in the plan. */
-  Planned late(String id, LocalDateTime from) {
+  /**
+   * With a step {@code by} later than in the plan, whatever it was not to start before; one that
+   * belongs to the step before is late with it.
+   */
+  Planned late(String asId, Duration by) {
+    String id =
+        plan.step(asId)
+            .flatMap(s -> joined.before(s.task()))
+            .filter(before -> plan.step(before).isPresent())
+            .orElse(asId);
+    LocalDateTime from = plan.step(id).orElseThrow().start().plus(by);
     int at = 0;
     while (!order.get(at).id().equals(id)) {
       at++;

@@ -31,6 +31,7 @@ final class ScheduleSearch {
   private final JobMeans means;
   private final LocalDate firstDay;
   private final Map<String, LocalDateTime> asked;
+  private final JoinedSteps joined;
   private final LocalDateTime earliest;
   private final Deque<Map<String, LocalDateTime>> holds = new ArrayDeque<>();
   private final Set<Map<String, LocalDateTime>> known = new HashSet<>();
@@ -54,6 +55,7 @@ final class ScheduleSearch {
     this.means = means;
     this.firstDay = firstDay;
     this.asked = SortedCopy.of(asked);
+    this.joined = JoinedSteps.of(tasks);
     this.earliest = new ScheduleLowerBound(tasks, hours, means, firstDay, asked).end();
   }
 
@@ -100,7 +102,7 @@ final class ScheduleSearch {
       Map<String, LocalDateTime> all = new HashMap<>(asked);
       held.forEach((id, t) -> all.merge(id, t, (a, b) -> a.isAfter(b) ? a : b));
       this.bound = new ScheduleLowerBound(tasks, hours, means, firstDay, all);
-      this.pass = new PartialSchedule(hours, means, firstDay, asked, held);
+      this.pass = new PartialSchedule(hours, means, firstDay, joined, asked, held);
       this.urgentFirst =
           tasks.stream().sorted(Comparator.comparing(bound::tail).reversed()).toList();
     }

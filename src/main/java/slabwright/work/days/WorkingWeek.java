@@ -31,7 +31,10 @@ public record WorkingWeek(
   }
 
   /** Work is not begun before a night, nor left over for the morning, for less than this. */
-  public static final Duration LEAST_PIECE = Duration.ofMinutes(30);
+  static final Duration LEAST_PIECE = Duration.ofMinutes(30);
+
+  /** The same for the rest: tools stay where they are, so that a quarter of an hour is worth it. */
+  static final Duration LEAST_BEFORE_REST = QuarterHour.STEP;
 
   public WorkingWeek {
     days = days.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(days));
@@ -93,6 +96,13 @@ public record WorkingWeek(
     return rest.filter(r -> !clock.isBefore(r.from()) && clock.isBefore(r.to())).isPresent();
   }
 
+  /** What a stop that work comes to leaves before and after it. */
+  private Duration least(LocalDateTime stop) {
+    return rest.filter(r -> r.from().equals(stop.toLocalTime())).isPresent()
+        ? LEAST_BEFORE_REST
+        : LEAST_PIECE;
+  }
+
   /** When work that pauses stops next: for the rest or for the night. */
   private LocalDateTime stop(LocalDateTime t) {
     return rest.map(r -> t.toLocalDate().atTime(r.from())).filter(t::isBefore).orElse(end(t));
@@ -100,26 +110,28 @@ public record WorkingWeek(
 
   /**
    * The stretches of work of some length that starts at a working moment and goes on after the rest
-   * and next morning. Nothing is begun or left over for less than {@link #LEAST_PIECE}: sooner the
-   * stretch before ends early, or the work starts after it.
+   * and next morning. Nothing is begun or left over for less than {@link #LEAST_PIECE}, at the rest
+   * {@link #LEAST_BEFORE_REST}: sooner the stretch before ends early, or the work starts after it.
    */
   List<TimeSpan> spread(Duration length, LocalDateTime from) {
     List<TimeSpan> spans = new ArrayList<>();
     Duration left = length;
     LocalDateTime at = from;
     while (true) {
-      Duration today = Duration.between(at, stop(at));
+      LocalDateTime stop = stop(at);
+      Duration today = Duration.between(at, stop);
       if (left.compareTo(today) <= 0) {
         spans.add(new TimeSpan(at, at.plus(left)));
         return spans;
       }
-      Duration before = left.minus(LEAST_PIECE);
+      Duration least = least(stop);
+      Duration before = left.minus(least);
       Duration piece = before.compareTo(today) < 0 ? before : today;
-      if (piece.compareTo(LEAST_PIECE) >= 0) {
+      if (piece.compareTo(least) >= 0) {
         spans.add(new TimeSpan(at, at.plus(piece)));
         left = left.minus(piece);
       }
-      at = next(stop(at));
+      at = next(stop);
     }
   }
 

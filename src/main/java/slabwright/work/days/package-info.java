@@ -7,9 +7,9 @@
  * WorkStep}, {@link StepWait}, {@link StepAir} with {@link VapourReach} and {@link WetFilm}, {@link
  * WorkingWeek}, {@link JobMeans} with {@link JobTool}, {@link StepValidator}. Search: {@link
  * ScheduleSearch}, {@link PartialSchedule}, {@link CrewCalendar} with {@link Reservation}, {@link
- * SparkZone}, {@link ScheduleLowerBound}. Out: {@link ScheduledStep} with {@link Assigned}, {@link
- * BindingConstraint}, {@link TimeSpan}, {@link PersonRota}. Views: {@link CriticalSteps}, {@link
- * DayBars}, {@link DayTable}, {@link LateStart} with {@link Replay}, {@link KeepOut}, {@link
- * KeepOutPeriod}, {@link ICalendarWriter}.
+ * SparkZone}, {@link ScheduleLowerBound}, {@link JoinedSteps}. Out: {@link ScheduledStep} with
+ * {@link Assigned}, {@link BindingConstraint}, {@link TimeSpan}, {@link PersonRota}. Views: {@link
+ * CriticalSteps}, {@link DayBars}, {@link DayTable}, {@link LateStart} with {@link Replay}, {@link
+ * KeepOut}, {@link KeepOutPeriod}, {@link ICalendarWriter}.
  */
 package slabwright.work.days;

@@ -70,6 +70,14 @@ public enum StepKind {
     };
   }
 
+  /**
+   * Whether it goes on from the step before without a stop and by its night: film that is not
+   * pressed lifts at its edges.
+   */
+  public boolean belongsToTheStepBefore() {
+    return this == PRESS_EDGES;
+  }
+
   /** Whether the whole crew is on it, on no floor area. */
   public boolean isWholeCrew() {
     return this == SET_UP || this == STRIKE;

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.work.Said;
 import slabwright.work.step.AirEffect;
+import slabwright.work.step.StepKind;
 import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
@@ -244,5 +245,100 @@ class DayPlannerTest {
 
   private static Duration hours(int h) {
     return Duration.ofHours(h);
+  }
+
+  /** Nine hours from seven, three quarters of an hour of rest at a quarter past eleven. */
+  private static final WorkingWeek WITH_REST =
+      WorkingWeek.weekdays(2, LocalTime.of(7, 0), Duration.ofMinutes(555))
+          .resting(Duration.ofMinutes(45));
+
+  private static List<TimeSpan> spans(List<WorkStep> tasks, String id) {
+    Planned planned = DayPlanner.plan(tasks, WITH_REST, LocalDate.of(2027, 1, 4));
+    return ((Planned.Days) planned).plan().step(id).orElseThrow().spans();
+  }
+
+  private static TimeSpan on(int day, String from, String to) {
+    LocalDate date = LocalDate.of(2027, 1, day);
+    return new TimeSpan(date.atTime(LocalTime.parse(from)), date.atTime(LocalTime.parse(to)));
+  }
+
+  @Test
+  void film_is_pressed_on_the_day_it_is_laid_or_laid_the_next_morning() {
+    List<WorkStep> tasks =
+        List.of(
+            TestSteps.pausing("before", "Before", "hall", Duration.ofMinutes(440), 2),
+            TestSteps.film(
+                StepKind.LAY_STENCIL,
+                "lay",
+                Duration.ofMinutes(50),
+                StepWait.straightAfter("before")),
+            TestSteps.film(
+                StepKind.PRESS_EDGES,
+                "press",
+                Duration.ofMinutes(40),
+                StepWait.straightAfter("lay")));
+    assertThat(spans(tasks, "before").get(1).end()).isEqualTo(on(4, "15:05", "15:05").start());
+    assertThat(spans(tasks, "lay")).containsExactly(on(5, "07:00", "07:50"));
+    assertThat(spans(tasks, "press")).containsExactly(on(5, "07:50", "08:30"));
+  }
+
+  @Test
+  void nobody_is_called_away_between_laying_film_and_pressing_it() {
+    List<WorkStep> tasks =
+        List.of(
+            TestSteps.film(StepKind.LAY_STENCIL, "lay", Duration.ofMinutes(60)),
+            TestSteps.coat("other", "Other", "yard", Duration.ofMinutes(180), 2),
+            TestSteps.film(
+                StepKind.PRESS_EDGES,
+                "press",
+                Duration.ofMinutes(30),
+                StepWait.straightAfter("lay")));
+    assertThat(spans(tasks, "press").get(0).start()).isEqualTo(spans(tasks, "lay").get(0).end());
+  }
+
+  /** Two days of laying: a night comes between, but no hour in which nobody goes on. */
+  @Test
+  void film_that_no_day_holds_is_laid_from_day_to_day_and_pressed_at_once() {
+    List<WorkStep> tasks =
+        List.of(
+            TestSteps.film(StepKind.LAY_STENCIL, "lay", Duration.ofMinutes(900)),
+            TestSteps.film(
+                StepKind.PRESS_EDGES,
+                "press",
+                Duration.ofMinutes(60),
+                StepWait.straightAfter("lay")));
+    List<TimeSpan> lay = spans(tasks, "lay");
+    assertThat(lay.get(0).start()).isEqualTo(on(4, "07:00", "07:00").start());
+    assertThat(spans(tasks, "press").get(0).start()).isEqualTo(lay.get(lay.size() - 1).end());
+  }
+
+  @Test
+  void work_is_begun_before_a_rest_that_it_goes_on_after() {
+    List<WorkStep> tasks =
+        List.of(
+            TestSteps.pausing("before", "Before", "hall", Duration.ofMinutes(215), 2),
+            TestSteps.pausing(
+                "by hand",
+                "By hand",
+                "hall",
+                Duration.ofMinutes(50),
+                2,
+                StepWait.straightAfter("before")));
+    assertThat(spans(tasks, "by hand"))
+        .as("forty minutes are left before the rest")
+        .containsExactly(on(4, "10:35", "11:10"), on(4, "12:00", "12:15"));
+  }
+
+  /** Nobody may breathe both within a shift: then the night between them is the lesser evil. */
+  @Test
+  void film_that_a_shift_does_not_let_press_is_still_laid() {
+    StepAir much = new StepAir(0.7, "", VapourReach.NOWHERE);
+    WorkStep lay = TestSteps.film(StepKind.LAY_STENCIL, "lay", Duration.ofMinutes(60));
+    WorkStep press =
+        TestSteps.film(
+            StepKind.PRESS_EDGES, "press", Duration.ofMinutes(30), StepWait.straightAfter("lay"));
+    List<WorkStep> tasks = List.of(lay.in(much, lay.waits()), press.in(much, press.waits()));
+    assertThat(spans(tasks, "lay")).containsExactly(on(4, "07:00", "08:00"));
+    assertThat(spans(tasks, "press")).containsExactly(on(5, "07:00", "07:30"));
   }
 }

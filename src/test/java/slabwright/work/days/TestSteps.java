@@ -77,6 +77,13 @@ final class TestSteps {
     return coat.in(new StepAir(0, "", VapourReach.NOWHERE, runs, WetFilm.NONE), coat.waits());
   }
 
+  /** Film laid, or with {@link StepKind#PRESS_EDGES} its edges pressed. */
+  static WorkStep film(StepKind kind, String id, Duration length, StepWait... waits) {
+    StepSubject subject = StepSubject.of(kind, StepPlace.WHOLE_FLOOR);
+    StepType type = StepType.prep("hall", subject, StepMeans.HAND, Set.of(), AirEffect.NONE);
+    return step(id, id, "hall", type, length, 1, true, waits);
+  }
+
   /** The same step with another name for its floor area. */
   static WorkStep named(WorkStep s, String area) {
     return new WorkStep(
