@@ -284,16 +284,18 @@ final class DeskController implements SlabAccess {
         node.getChildren().setAll(start, keyList);
         showEntries();
       }
+      start.draw(parts.sketches().known());
     }
   }
 
   private void showEntries() {
     Words words = bench().words();
+    List<Path> left = parts.keeper().recoverable();
+    List<Path> recent = bench().settings().recent();
     start.show(
-        parts.keeper().recoverable().stream()
-            .map(p -> StartEntry.left(p, PlanFiles.leftWork(p), words))
-            .toList(),
-        bench().settings().recent().stream().map(p -> StartEntry.recent(p, words)).toList());
+        left.stream().map(p -> StartEntry.left(p, PlanFiles.leftWork(p), words)).toList(),
+        recent.stream().map(p -> StartEntry.recent(p, words)).toList());
+    parts.sketches().ask(left, recent);
   }
 
   private boolean isOpeningQuickly() {

@@ -20,6 +20,7 @@ import slabwright.desk.model.compute.SelectedAreaRoutes;
 import slabwright.desk.model.compute.SelectedAreaWarnings;
 import slabwright.desk.model.compute.SheetPages;
 import slabwright.desk.model.compute.SiteComputation;
+import slabwright.desk.model.plan.PlanSketches;
 import slabwright.desk.model.plan.PlanStorage;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.model.plan.ShopBookEditor;
@@ -35,6 +36,7 @@ import slabwright.words.Words;
 record DeskModel(
     DeskContext bench,
     PlanStorage keeper,
+    PlanSketches sketches,
     Pictures pictures,
     SelectedAreaResults answers,
     SelectedAreaRoutes ways,
@@ -78,6 +80,7 @@ record DeskModel(
         new DeskModel(
             bench,
             keeper,
+            new PlanSketches(home),
             pictures,
             answers,
             new SelectedAreaRoutes(desk, focus, answers, home),
@@ -153,6 +156,7 @@ record DeskModel(
             bench.desk().changed(),
             bench.focus().changed(),
             pictures.changed(),
+            sketches.changed(),
             answers.changed(),
             ways.changed(),
             warnings.changed(),
@@ -172,6 +176,7 @@ record DeskModel(
   /** Whether everything shown has been worked out. */
   public boolean isUpToDate() {
     return pictures.isUpToDate()
+        && !sketches.isWorking()
         && answers.isUpToDate()
         && !warnings.isWorking()
         && seams.isUpToDate()
@@ -194,6 +199,7 @@ record DeskModel(
     keeper.close();
     writer.close();
     pictures.close();
+    sketches.close();
     answers.close();
     ways.close();
     warnings.close();

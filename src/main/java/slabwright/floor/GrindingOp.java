@@ -68,7 +68,7 @@ public final class GrindingOp {
         reaches,
         machine,
         byMachine.getOrDefault(false, Region.empty()),
-        HandWorkClassifier.classify(read.hand(), narrowest()),
+        HandWorkPiece.sorted(read.hand(), narrowest()),
         shares,
         trenches);
   }

@@ -16,11 +16,11 @@
  *
  * <p>Machines: {@link GrindingOp} gives a {@link GrindingSplit} by way of {@link MachineReach}
  * ({@link BodyTurnOp} for long bodies, with {@link Hull}), {@link WayIn}, {@link ReachedFloor},
- * {@link MachineShare}, {@link GrindingRules}, {@link GrindingFaces}, {@link HandWorkClassifier},
- * {@link HandWorkPiece} and {@link HandWorkKind}.
+ * {@link MachineShare}, {@link GrindingRules}, {@link GrindingFaces}, {@link HandWorkPiece} and
+ * {@link HandWorkKind}.
  *
- * <p>Besides: {@link EdgeStripAllocator} with {@link EdgeStrip}, {@link WorkingEdge} and {@link
- * MitredBands}. {@link FloorValidator} tells a {@link FloorNote}. What holds a machine up is asked
- * in {@code floor.reach}.
+ * <p>Besides: {@link EdgeStripAllocator} with {@link EdgeStrip} and {@link WorkingEdge}. {@link
+ * FloorValidator} tells a {@link FloorNote}. What holds a machine up is asked in {@code
+ * floor.reach}.
  */
 package slabwright.floor;

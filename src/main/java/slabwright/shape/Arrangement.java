@@ -63,18 +63,24 @@ public final class Arrangement {
     tour = new FaceTraversal(halves, faces, cancelled);
   }
 
+  /** A face: its area in mm² and the ids of the layers that fill it. */
+  public record Face(double area, List<Integer> layers) {
+    public Face {
+      layers = List.copyOf(layers);
+    }
+  }
+
   /** Which noding method was needed. */
   public NodingMethod rung() {
     return rung;
   }
 
   /** The bounded faces. As long as all their layer lists together: meant for small drawings. */
-  public List<ArrangementFace> faces() {
-    ArrangementFace[] list = new ArrangementFace[faces.size()];
+  public List<Face> faces() {
+    Face[] list = new Face[faces.size()];
     visit(
         (face, active) ->
-            list[face] =
-                new ArrangementFace(faces.area(face), IntStream.of(active.ids()).boxed().toList()));
+            list[face] = new Face(faces.area(face), IntStream.of(active.ids()).boxed().toList()));
     return List.of(list).subList(1, list.length);
   }
 

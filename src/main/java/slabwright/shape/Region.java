@@ -1,6 +1,7 @@
 package slabwright.shape;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Predicate;
@@ -9,9 +10,11 @@ import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.DistanceOp;
+import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
@@ -231,7 +234,21 @@ public final class Region {
 
   /** The stretches of a line that lie inside or on the boundary, in no certain order. */
   public List<Line> clip(Line line) {
-    return LineClip.inside(geometry, line);
+    Coordinate[] points = line.points().stream().map(Jts::coordinate).toArray(Coordinate[]::new);
+    if (geometry.isEmpty() || points.length < 2 || line.length() == 0) {
+      return List.of();
+    }
+    Geometry cut =
+        OverlayNG.overlay(
+            geometry, Jts.FACTORY.createLineString(points), OverlayNG.INTERSECTION, Jts.GRID);
+    LineMerger merger = new LineMerger();
+    merger.add(cut);
+    List<Line> found = new ArrayList<>();
+    for (Object merged : merger.getMergedLineStrings()) {
+      found.add(
+          new Line(Arrays.stream(((LineString) merged).getCoordinates()).map(Jts::vec).toList()));
+    }
+    return found;
   }
 
   /** Whether the line passes through or touches this region. */

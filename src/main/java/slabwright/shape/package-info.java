@@ -7,10 +7,10 @@
  * Bounds}, {@link Affine} and {@link Arcs}; curves are fitted in {@code shape.curve}, what lies
  * near is asked in {@code shape.near}.
  *
- * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link ArrangementFace}, {@link
- * Border} and {@link BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link
- * PreparedRegion}, {@link RingWindow} (what counts inside a box), {@link FillRule}, {@link Offset},
- * {@link LineClip}. Whether rings are fit for it is told in {@code shape.check}.
+ * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link Border} and {@link
+ * BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link PreparedRegion},
+ * {@link RingWindow} (what counts inside a box), {@link FillRule}, {@link Offset}. Whether rings
+ * are fit for it is told in {@code shape.check}.
  *
  * <p>Inside: {@link GridChain}, {@link NodedRun}, {@link SegmentSplitter}, {@link Noding}, {@link
  * Renoding} (later passes) and {@link NodedSegments}; {@link ArrangementEdges}, {@link HalfEdges},

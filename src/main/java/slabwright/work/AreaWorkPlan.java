@@ -4,11 +4,16 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import slabwright.inlay.masking.DyeNeed;
+import slabwright.inlay.masking.DyeRates;
 import slabwright.site.Finish;
 import slabwright.site.Site;
+import slabwright.units.QuantityFormat;
 import slabwright.work.book.Figure;
 import slabwright.work.book.LayingTool;
+import slabwright.work.book.Product;
 import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.ClientAdvice;
 import slabwright.work.coat.CoatPlan;
@@ -48,9 +53,38 @@ public record AreaWorkPlan(
     stops = List.copyOf(stops);
   }
 
-  /** What a stencil takes; empty when the finish has no dye for it. */
+  /**
+   * What a stencil takes by the shop book; empty when there is no such inlay or colour, or the
+   * finish has no dye for it.
+   */
   public Optional<DyeNeed> dyeNeed(String inlayId, String colour) {
-    return InlayDyes.need(this, inlayId, colour);
+    return floor.inlays().stream()
+        .filter(i -> i.id().equals(inlayId))
+        .flatMap(i -> i.dyes().stream())
+        .filter(d -> d.colour().equals(colour))
+        .findFirst()
+        .flatMap(this::dyeNeed);
+  }
+
+  private Optional<DyeNeed> dyeNeed(InlayTakeoff.StencilDye dye) {
+    return coats.stream()
+        .filter(c -> c.job().target() == Finish.Target.INLAY)
+        .filter(c -> c.product().id().equals(dye.product()))
+        .findFirst()
+        .map(c -> DyeNeed.of(dye.openings(), rates(c)));
+  }
+
+  private static DyeRates rates(CoatPlan coat) {
+    Product p = coat.product();
+    return new DyeRates(
+        OptionalInt.of(coat.job().coats()),
+        optional(p.spread().coverage()),
+        optional(p.spread().loss()),
+        optional(p.laying().jar().map(v -> v / QuantityFormat.LITRE_MM3)));
+  }
+
+  private static OptionalDouble optional(Figure<Double> figure) {
+    return figure.maybe().map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 
   public String id() {

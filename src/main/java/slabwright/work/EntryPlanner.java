@@ -49,6 +49,9 @@ final class EntryPlanner {
   private final List<HeldStep> held = new ArrayList<>();
   private final List<Message> cannotStart = new ArrayList<>();
   private final List<ClosedAir> closed = new ArrayList<>();
+  private final Map<List<Object>, Peak> peaks = new HashMap<>();
+
+  private record Peak(double lel, Message told) {}
 
   /**
    * A planner.
@@ -177,8 +180,7 @@ final class EntryPlanner {
     double alone = air.added(lays.step()).lel();
     boolean over = during.lel() > FreshAirNeed.FIRE_SHARE;
     if (over && (alone > FreshAirNeed.FIRE_SHARE || cannotStart.isEmpty())) {
-      cannotStart.add(
-          Message.of("work.start.over-a-quarter", task.area(), task.name(), during.lel() * 100));
+      worst(task, during.lel());
     }
     if (EntryRule.limit(during, 0, EVERYONE).isPresent()) {
       boolean lel = during.lel() >= AirFigures.HAZARDOUS_SHARE;
@@ -187,6 +189,23 @@ final class EntryPlanner {
     if (during.shortTerm() >= 1) {
       close(task, EntryLimit.FIFTEEN_MINUTES, during, Optional.empty());
     }
+  }
+
+  /** Sections of one coat are told once, by the one with the most. */
+  private void worst(WorkStep task, double lel) {
+    StepType type = task.type();
+    List<Object> coat = List.of(type.areaId(), type.subject(), type.coat(), type.stencils());
+    Peak before = peaks.get(coat);
+    if (before != null && before.lel >= lel) {
+      return;
+    }
+    Message told = Message.of("work.start.over-a-quarter", task.area(), task.name(), lel * 100);
+    if (before == null) {
+      cannotStart.add(told);
+    } else {
+      cannotStart.set(cannotStart.indexOf(before.told), told);
+    }
+    peaks.put(coat, new Peak(lel, told));
   }
 
   private void close(

@@ -70,7 +70,7 @@ final class WorkPlanner {
     Figure<List<WorkStep>> shut =
         dated
             .map(ForecastDrying.Dated::steps)
-            .with(first, (t, d) -> t.stream().map(x -> KeepOutOp.addTo(x, areas, d)).toList());
+            .with(first, (t, d) -> t.stream().map(x -> AirPlan.keepingOut(x, areas, d)).toList());
     Figure<DayPlan> order = first.with(shut.map(this::framed), DayPlan::withTasks);
     return dated(areas, shut, order, entries.maybe().orElse(List.of()), drying);
   }
@@ -90,8 +90,8 @@ final class WorkPlanner {
       ForecastDrying drying) {
     List<Message> cannotStart = cannotStart(areas, entries);
     List<HeldStep> held =
-        shut.maybe().map(t -> HeldSteps.withFollowers(t, entries)).orElse(List.of());
-    Figure<List<WorkStep>> some = shut.map(t -> HeldSteps.without(t, held));
+        shut.maybe().map(t -> HeldStep.withFollowers(t, entries)).orElse(List.of());
+    Figure<List<WorkStep>> some = shut.map(t -> HeldStep.without(t, held));
     boolean asOrdered = held.isEmpty() || !cannotStart.isEmpty();
     Figure<ForecastDrying.Dated> doable =
         asOrdered ? some.map(t -> new ForecastDrying.Dated(t, order)) : some.map(drying::plan);

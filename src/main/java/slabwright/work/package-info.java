@@ -6,18 +6,17 @@
  * <p>{@link WorkPlan} (entry) from {@link AreaTakeoff} and {@link InlayTakeoff}, made by {@link
  * WorkPlanner}: {@link AreaWorkPlan} and {@link AirPlan}. Steps: {@link AreaStepPlanner}, {@link
  * InlayStepPlanner}, {@link SectionSteps}, {@link StepSequence}, in {@link StepHours}. Coats:
- * {@link WeatherDays} with {@link DayCheck} and {@link ForecastDrying}, {@link CoatList}, {@link
- * LaneGridCache}, {@link InlayDyes}. Air: {@link AirPlanner}, {@link StepTiming}, {@link
- * VapourStepCollector}, {@link KeepOutOp}, {@link WayOut}. Who may be in it: {@link AreaEntries}
- * hold the steps of each floor area against the entry rule by {@link EntryPlanner}, {@link
- * LaidVapour}, {@link BreathingCrew} and {@link VapourHold} into an {@link AreaEntry}, {@link
- * SharedDoors} know which floors lead to which, {@link SharedAir} lets vapour through doorways;
- * what comes of it is {@link JobOutlook}: {@link HeldStep} (with {@link HeldSteps}) and {@link
- * ClosedAir}. Cautions: {@link AreaRuleNotes}. {@link AreaResult} is a floor area with its take-off
- * and inlays; {@link JobFrame}: what comes before and after all steps; {@link Presence}: hours of
- * steps and of presence. {@link MeterWatch}: who reads the gas meter. {@link JobTools}: the tools
- * on the job; {@link SilicaShift}: what a person grinds a shift. {@link PrepParametersOp} reads the
- * zones to prepare off the take-off;
+ * {@link WeatherDays} with {@link DayCheck} and {@link ForecastDrying}, {@link CoatList}. Air:
+ * {@link AirPlanner}, {@link StepTiming}, {@link VapourStepCollector}, {@link WayOut}. Who may be
+ * in it: {@link AreaEntries} hold the steps of each floor area against the entry rule by {@link
+ * EntryPlanner}, {@link LaidVapour}, {@link BreathingCrew} and {@link VapourHold} into an {@link
+ * AreaEntry}, {@link SharedDoors} know which floors lead to which, {@link SharedAir} lets vapour
+ * through doorways; what comes of it is {@link JobOutlook}: {@link HeldStep} and {@link ClosedAir}.
+ * Cautions: {@link AreaRuleNotes}. {@link AreaResult} is a floor area with its take-off and inlays;
+ * {@link JobFrame}: what comes before and after all steps; {@link Presence}: hours of steps and of
+ * presence. {@link MeterWatch}: who reads the gas meter. {@link JobTools}: the tools on the job;
+ * {@link SilicaShift}: what a person grinds a shift. {@link PrepParametersOp} reads the zones to
+ * prepare off the take-off;
  *
  * <p>{@link StepTypes} are the types of one floor area's steps, with and without a day plan.
  */

@@ -73,6 +73,12 @@ class PicturesOfTheDesk {
           overlays(desk, scale);
         }
       }
+      DeskUnderTest.on(
+          () -> {
+            desk.room().plans().closePlan();
+            return null;
+          });
+      picture(desk, "recent", scale);
     }
   }
 

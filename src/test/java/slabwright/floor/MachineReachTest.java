@@ -231,7 +231,7 @@ class MachineReachTest {
     double left = 500 * 500 * (1 / Math.tan(a / 2) - (Math.PI - a) / 2);
     Region piece = Region.rectangle(new Bounds(0, 0, 1_000, left / 1_000));
     Map<HandWorkKind, Region> found = Map.of(HandWorkKind.POCKET, piece);
-    return HandWorkClassifier.classify(found, 500).get(0).kind();
+    return HandWorkPiece.sorted(found, 500).get(0).kind();
   }
 
   @Test

@@ -42,7 +42,7 @@ class ArrangementPropertyTest {
     double whole =
         arrangement.faces().stream()
             .filter(f -> !f.layers().isEmpty())
-            .mapToDouble(ArrangementFace::area)
+            .mapToDouble(Arrangement.Face::area)
             .sum();
     assertThat(zones.values().stream().mapToDouble(Region::area).sum())
         .isCloseTo(whole, within(1e-9 * whole + 1e-9));

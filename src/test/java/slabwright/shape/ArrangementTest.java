@@ -44,13 +44,13 @@ class ArrangementTest {
 
   @Test
   void faces_know_every_layer_that_fills_them() {
-    List<ArrangementFace> faces =
+    List<Arrangement.Face> faces =
         Arrangement.of(List.of(square(4, 0, 10), square(9, 5, 10))).faces();
     assertThat(faces)
         .containsExactlyInAnyOrder(
-            new ArrangementFace(75, List.of(4)),
-            new ArrangementFace(75, List.of(9)),
-            new ArrangementFace(25, List.of(4, 9)));
+            new Arrangement.Face(75, List.of(4)),
+            new Arrangement.Face(75, List.of(9)),
+            new Arrangement.Face(25, List.of(4, 9)));
   }
 
   @Test

@@ -403,6 +403,25 @@ class CrewPagesTest {
     }
   }
 
+  /** Residue off and the sealer both began at 12:15 by quarter hours, for the same two people. */
+  @Test
+  void nobody_is_told_to_begin_two_things_at_the_same_time() {
+    Pattern rows = Pattern.compile("class=\"time\">([^<]+)</span><span class=\"who\">([^<]+)<");
+    int later = 0;
+    for (String day : CrewPacket.html(job(PaperSize.LETTER)).split("<section", -1)) {
+      Set<String> begun = new TreeSet<>();
+      for (MatchResult row : rows.matcher(day).results().toList()) {
+        later += row.group(1).equals("then") ? 1 : 0;
+        for (String person : row.group(2).split(", ", -1)) {
+          assertThat(row.group(1).equals("then") || begun.add(row.group(1) + " " + person))
+              .as("%s at %s", person, row.group(1))
+              .isTrue();
+        }
+      }
+    }
+    assertThat(later).isPositive();
+  }
+
   @Test
   void what_people_typed_is_escaped_on_the_phone_page() {
     Site site = HALL.site();

@@ -12,6 +12,7 @@ import slabwright.shape.Vec;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.units.Message;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
@@ -31,12 +32,18 @@ class BigFloorTest {
   }
 
   private static WorkPlan plan(double width, double depth, ShopBook book) {
-    Site tram = WorkSamples.tramHall();
-    FloorArea hall = tram.area("reading-hall").orElseThrow();
-    List<Finish.Coat> coats =
+    return plan(
+        width,
+        depth,
+        book,
         List.of(
             new Finish.Coat("sealer", 1, Finish.Target.WHOLE_FLOOR),
-            new Finish.Coat("topcoat", 2, Finish.Target.WHOLE_FLOOR));
+            new Finish.Coat("topcoat", 2, Finish.Target.WHOLE_FLOOR)));
+  }
+
+  private static WorkPlan plan(double width, double depth, ShopBook book, List<Finish.Coat> coats) {
+    Site tram = WorkSamples.tramHall();
+    FloorArea hall = tram.area("reading-hall").orElseThrow();
     FloorArea bare =
         hall.withMarks(List.of())
             .withInlays(List.of())
@@ -62,6 +69,25 @@ class BigFloorTest {
     assertThat(sections).isGreaterThan(20);
     assertThat(days.steps()).filteredOn(BigFloorTest::isCoat).allMatch(s -> s.spans().size() == 1);
     assertThat(Scope.of(plan).cost().total()).matches(Figure::isKnown);
+  }
+
+  /** Each of five sections was told by itself, and a lead read them all to find the worst. */
+  @Test
+  void sections_whose_vapour_stops_the_job_are_told_once_by_the_worst() {
+    WorkPlan plan =
+        plan(
+            100_000,
+            50_000,
+            WorkSamples.bookWith("crew", "", "people", "4"),
+            List.of(new Finish.Coat("base-dye", 1, Finish.Target.WHOLE_FLOOR)));
+    List<Message> told =
+        plan.outlook().cannotStart().stream()
+            .filter(m -> m.key().equals("work.start.over-a-quarter"))
+            .toList();
+    int sections = plan.areas().get(0).coats().get(0).divided().orElseThrow().sections().size();
+    assertThat(sections).isGreaterThan(2);
+    assertThat(told).hasSize(1);
+    assertThat(Said.of(told.get(0))).contains(" of " + sections);
   }
 
   @Test

@@ -7,6 +7,7 @@ import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.scene.FloorPicture;
+import slabwright.desk.model.scene.FloorPictureMaker;
 import slabwright.drawing.Dimension;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
@@ -50,13 +51,40 @@ final class LiveDimensions {
       double paper = a.distanceTo(b) * v.scale() / FxPainter.SCREEN;
       if (paper > TextMeasure.width(words, WORDS) + 5) {
         boolean held = focus.selected().contains(new PlanItem.OfWall(i));
-        double out = side * (AWAY + off.get(i));
+        double away = pastArrow(p, i, AWAY + off.get(i), words, v.scale() / FxPainter.SCREEN);
+        double out = side * away;
         TextStyle style = held ? WORDS.in(Palette.BLUE) : WORDS;
         inks.add(new Dimension(a, b, out, words, style));
         targets.add(new Target(i, box(v, a, b, out, words), words, line(v, a, b, out)));
       }
     }
     return inks;
+  }
+
+  /**
+   * So far out, mm of paper, that the words don't lie on the arrow of a way in.
+   *
+   * @param paper mm of paper to one mm of the site
+   */
+  private static double pastArrow(
+      FloorPicture p, int wall, double away, String words, double paper) {
+    double arrow = FloorPictureMaker.ARROW_OUT * paper;
+    double half = FloorPictureMaker.ARROW / 2;
+    double clear = half + WORDS.size();
+    Vec middle = middle(p.shape().pieces().get(wall));
+    boolean meets =
+        Math.abs(arrow - away) < clear
+            && p.area().doorways().stream()
+                .filter(d -> d.wayIn() && d.piece() == wall)
+                .map(d -> middle(p.shape().doorway(d)))
+                .anyMatch(
+                    m -> m.distanceTo(middle) * paper < TextMeasure.width(words, WORDS) / 2 + half);
+    return meets ? arrow + clear : away;
+  }
+
+  private static Vec middle(Line line) {
+    List<Vec> all = line.points();
+    return all.get(0).towards(all.get(all.size() - 1), 0.5);
   }
 
   private static Line line(Viewport v, Vec a, Vec b, double out) {

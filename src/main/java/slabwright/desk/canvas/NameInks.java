@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.scene.FloorPicture;
+import slabwright.desk.model.scene.FloorPictureMaker;
 import slabwright.desk.model.scene.PlanItemShape;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
@@ -32,6 +33,11 @@ final class NameInks {
   private static final TextStyle WORDS = TextStyle.bold(2.5);
   private static final TextStyle DOOR = TextStyle.bold(2.6).in(MarkStyles.WAY_IN.colour());
   private static final int MOST = 60;
+
+  /** Height of a name's box, and what is kept free beside an arrow, mm of paper. */
+  private static final double HIGH = 3.4;
+
+  private static final double CLEAR = 1;
 
   /** Half the width of the sign of a mark that is a place, mm. */
   private static final double SIGN = 2.2;
@@ -98,9 +104,33 @@ final class NameInks {
       picture.things().stream()
           .filter(t -> t.path().size() == 1)
           .map(t -> paper(t.path().get(0)))
-          .forEach(
-              v ->
-                  labels.avoid(new Bounds(v.x() - SIGN, v.y() - SIGN, v.x() + SIGN, v.y() + SIGN)));
+          .forEach(v -> labels.avoid(around(v, SIGN)));
+      picture.area().doorways().forEach(d -> way(d).ifPresent(this::keepClear));
+    }
+
+    private static Bounds around(Vec v, double by) {
+      return new Bounds(v.x() - by, v.y() - by, v.x() + by, v.y() + by);
+    }
+
+    /** The dashes of a way in and its arrow stay clear of all names. */
+    private void keepClear(Way w) {
+      labels.avoid(w.from(), w.to());
+      labels.avoid(around(w.arrow(), FloorPictureMaker.ARROW / 2));
+    }
+
+    /** A way in on paper: its opening, the middle of its arrow, and which way is out, length 1. */
+    private record Way(Vec from, Vec to, Vec arrow, Vec out) {}
+
+    private Optional<Way> way(Doorway d) {
+      List<Vec> gap = picture.shape().doorway(d).points();
+      if (gap.size() < 2 || !d.wayIn()) {
+        return Optional.empty();
+      }
+      Vec a = gap.get(0);
+      Vec b = gap.get(gap.size() - 1);
+      Vec out = b.minus(a).unit().left().times(picture.shape().floorOnLeft() ? -1 : 1);
+      Vec arrow = a.towards(b, 0.5).plus(out.times(FloorPictureMaker.ARROW_OUT));
+      return Optional.of(new Way(paper(a), paper(b), paper(arrow), new Vec(out.x(), -out.y())));
     }
 
     private Bounds box(Bounds b) {
@@ -159,20 +189,31 @@ final class NameInks {
     }
 
     private void doorway(Doorway d) {
-      List<Vec> gap = picture.shape().doorway(d).points();
-      if (gap.size() < 2 || d.name().isBlank() || !d.wayIn()) {
-        return;
+      if (!d.name().isBlank()) {
+        way(d).ifPresent(w -> name(d.name(), w));
       }
-      Vec a = gap.get(0);
-      Vec b = gap.get(gap.size() - 1);
-      double sign = picture.shape().floorOnLeft() ? -1 : 1;
-      Vec out = b.minus(a).unit().left().times(sign);
-      double w = TextMeasure.width(d.name(), DOOR) + 1.6;
-      double away = Math.abs(out.y()) > 0.5 ? 2.9 : w / 2 + 2;
-      Vec middle = paper(a.towards(b, 0.5).plus(out.times(away * mm)));
+    }
+
+    /** Beside the arrow, where no line to another floor's doorway runs; else beyond it. */
+    private void name(String words, Way way) {
+      double w = TextMeasure.width(words, DOOR) + 1.6;
+      Vec out = way.out();
+      Vec along = out.left();
+      double half = Math.abs(along.x()) * w / 2 + Math.abs(along.y()) * HIGH / 2;
+      double deep = Math.abs(out.x()) * w / 2 + Math.abs(out.y()) * HIGH / 2;
+      double aside = FloorPictureMaker.ARROW / 2 + CLEAR + half;
+      Vec door = way.from().towards(way.to(), 0.5).plus(out.times(deep + CLEAR));
+      Vec arrow = way.arrow();
+      List<Vec> wishes =
+          List.of(
+              arrow.plus(along.times(aside)),
+              arrow.minus(along.times(aside)),
+              door.plus(along.times(aside)),
+              door.minus(along.times(aside)),
+              arrow.plus(out.times(FloorPictureMaker.ARROW / 2 + CLEAR + deep)));
       labels
-          .place(Label.box(middle, w, 3.4, 6))
-          .ifPresent(p -> inks.add(Text.middle(foot(p.middle()), d.name(), DOOR)));
+          .place(Label.box(arrow, w, HIGH, 9).wishing(wishes).nearBy(12))
+          .ifPresent(p -> inks.add(Text.middle(foot(p.middle()), words, DOOR)));
     }
 
     private Vec foot(Vec middle) {

@@ -3,6 +3,7 @@ package slabwright.desk.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import slabwright.desk.model.scene.PaleFloor;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
@@ -10,7 +11,9 @@ import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
+import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -40,10 +43,31 @@ final class PaleLayer {
     return inks;
   }
 
-  static List<Ink> names(List<PaleFloor> others) {
-    return others.stream()
-        .<Ink>map(f -> Text.middle(f.floor().bounds().middle(), f.area().name(), NAME))
-        .toList();
+  /**
+   * Their names, clear of other words where there is room.
+   *
+   * @param taken boxes of words, mm on the site
+   * @param paper site mm to one of paper
+   */
+  static List<Ink> names(List<PaleFloor> others, List<Bounds> taken, double paper) {
+    return others.stream().map(f -> name(f, taken, paper)).toList();
+  }
+
+  private static Ink name(PaleFloor f, List<Bounds> taken, double paper) {
+    Bounds b = f.floor().bounds();
+    double wide = TextMeasure.width(f.area().name(), NAME) * paper / 2;
+    double high = NAME.size() * paper;
+    Vec middle =
+        DoubleStream.of(0, -0.25, 0.25)
+            .mapToObj(k -> b.middle().plus(new Vec(0, k * b.height())))
+            .filter(v -> taken.stream().noneMatch(box(v, wide, high)::meets))
+            .findFirst()
+            .orElse(b.middle());
+    return Text.middle(middle, f.area().name(), NAME);
+  }
+
+  private static Bounds box(Vec middle, double wide, double high) {
+    return new Bounds(middle.x() - wide, middle.y() - high, middle.x() + wide, middle.y() + high);
   }
 
   /**

@@ -13,21 +13,28 @@ import slabwright.units.UnitSystem;
 /** A ruler of a round length at the top right of the view. */
 final class ScreenScaleBar {
   /** Left of what stands in the corner of the slab. */
-  private static final double RIM = 196;
+  static final double RIM = 196;
+
+  /** The same where the floor as it should look has words in the corner. */
+  static final double WIDE_RIM = 316;
 
   /** Right of the tools. */
   private static final double TOOLS = 190;
 
+  /** From the upper edge. */
+  private static final double HIGH = 42;
+
   private ScreenScaleBar() {}
 
-  static void paint(GraphicsContext g, Viewport v, double width, UnitSystem units, Tone tone) {
+  static void paint(
+      GraphicsContext g, Viewport v, double width, double rim, UnitSystem units, Tone tone) {
     double length = GridPitch.pitch(v.scale(), 90, units);
-    while (length * v.scale() > Math.max(40, width - RIM - TOOLS)) {
+    while (length * v.scale() > Math.max(40, width - rim - TOOLS)) {
       length /= 2;
     }
     double w = length * v.scale();
-    double y = 42;
-    double left = width - RIM - w;
+    double y = HIGH;
+    double left = width - rim - w;
     Color ink = tone.of(Palette.INK);
     g.setStroke(ink);
     g.setLineDashes();

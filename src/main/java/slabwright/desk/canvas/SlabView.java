@@ -271,31 +271,36 @@ public final class SlabView extends Region {
 
   private void paintBase(GraphicsContext g) {
     if (expected.paint(g, viewport, getWidth(), getHeight(), tone)) {
-      ScreenScaleBar.paint(g, viewport, getWidth() - covered, units(), tone);
+      scaleBar(g, ScreenScaleBar.WIDE_RIM);
       return;
     }
     CanvasBackground.paint(g, viewport, getWidth(), getHeight(), units(), tone == Tone.DARK);
     underlay.paint(g, bench.desk().shown().underlay(), viewport);
-    layOthers(g);
+    List<PaleFloor> others = pictures.others();
+    layOthers(g, others);
     Optional<FloorPicture> picture = pictures.picture();
     picture.ifPresent(p -> layFloor(g, p));
     lay(g, layers.trueColours(), Tone.LIGHT);
     List<Ink> over = new ArrayList<>(layers.overInlays());
     picture.ifPresent(p -> over.addAll(p.walls()));
     over.addAll(layers.overWalls());
-    over.addAll(PaleLayer.links(bench.desk().shown(), FxPainter.SCREEN / viewport.scale()));
+    double paper = FxPainter.SCREEN / viewport.scale();
+    over.addAll(PaleLayer.links(bench.desk().shown(), paper));
     picture.ifPresent(p -> over.addAll(words(p)));
+    over.addAll(PaleLayer.names(others, dimensions.taken(viewport).boxes(), paper));
     lay(g, over, tone);
-    ScreenScaleBar.paint(g, viewport, getWidth() - covered, units(), tone);
+    scaleBar(g, ScreenScaleBar.RIM);
   }
 
-  private void layOthers(GraphicsContext g) {
-    List<PaleFloor> others = pictures.others();
+  private void scaleBar(GraphicsContext g, double rim) {
+    ScreenScaleBar.paint(g, viewport, getWidth() - covered, rim, units(), tone);
+  }
+
+  private void layOthers(GraphicsContext g, List<PaleFloor> others) {
     g.save();
     g.setGlobalAlpha(PaleLayer.LINES);
     lay(g, PaleLayer.floors(others), tone);
     g.restore();
-    lay(g, PaleLayer.names(others), tone);
   }
 
   private void layFloor(GraphicsContext g, FloorPicture p) {

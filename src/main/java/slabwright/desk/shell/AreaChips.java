@@ -14,7 +14,7 @@ import slabwright.words.Words;
 
 /** One chip a floor area; indoor and outdoor are two jobs on one site. */
 final class AreaChips extends HBox {
-  private static final double MOST_KEPT = 260;
+  private static final double MOST_KEPT = 330;
 
   private final DeskContext bench;
   private final Commands commands;

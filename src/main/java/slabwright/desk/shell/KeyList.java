@@ -66,6 +66,7 @@ public final class KeyList extends VBox {
     head.setAlignment(Pos.CENTER_LEFT);
     Scrolled rows = new Scrolled(lines);
     rows.getStyleClass().add("key-rows");
+    rows.setMaxWidth(Double.MAX_VALUE);
     getChildren().addAll(head, rows);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     Controls.show(this, false);

@@ -4,10 +4,10 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
 /** As large as what it holds, and scrolls that where there is less room. */
-class Scrolled extends ScrollPane {
+public class Scrolled extends ScrollPane {
   private final Region held;
 
-  protected Scrolled(Region held) {
+  public Scrolled(Region held) {
     this.held = held;
     setContent(held);
     setFitToWidth(true);

@@ -1,7 +1,10 @@
 package slabwright.desk.start;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -12,7 +15,9 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.canvas.Tone;
+import slabwright.desk.model.plan.PlanSketch;
 import slabwright.desk.shell.Controls;
+import slabwright.desk.shell.Scrolled;
 import slabwright.words.Words;
 
 /** The empty first screen: ways to begin at the left, plans to go on with at the right. */
@@ -23,6 +28,8 @@ public final class StartScreen extends StackPane {
   private final StartActions doors;
   private final Words words;
   private final VBox resume = new VBox();
+  private final Map<Path, PlanThumb> thumbs = new HashMap<>();
+  private Tone tone = Tone.LIGHT;
   private final StartPicture picture;
 
   /**
@@ -36,8 +43,9 @@ public final class StartScreen extends StackPane {
     picture = new StartPicture(words);
     getStyleClass().add("start");
     resume.getStyleClass().add("resume");
-    StackPane right = new StackPane(picture, resume);
+    StackPane right = new StackPane(picture, new Scrolled(resume));
     right.setAlignment(Pos.TOP_LEFT);
+    right.setMinHeight(0);
     HBox halves = new HBox(begin(), right);
     halves.getStyleClass().add("halves");
     halves.setAlignment(Pos.CENTER);
@@ -106,13 +114,21 @@ public final class StartScreen extends StackPane {
     return true;
   }
 
-  public void setTone(Tone tone) {
-    picture.paint(tone);
+  public void setTone(Tone now) {
+    tone = now;
+    picture.paint(now);
+    thumbs.values().forEach(t -> t.setTone(now));
+  }
+
+  /** Draws the plans that are listed, those whose sketch is known. */
+  public void draw(Map<Path, PlanSketch> sketches) {
+    thumbs.forEach((plan, thumb) -> thumb.show(Optional.ofNullable(sketches.get(plan))));
   }
 
   /** Lists what can be gone on with. */
   public void show(List<StartEntry> recovered, List<StartEntry> recent) {
     resume.getChildren().clear();
+    thumbs.clear();
     section(words.say("desk.start.start-screen.not-saved-last-time"), recovered, true);
     section(words.say("desk.start.start-screen.recent-plans"), recent, false);
     Controls.show(resume, !resume.getChildren().isEmpty());
@@ -143,7 +159,12 @@ public final class StartScreen extends StackPane {
             Controls.label(entry.what(), "resume-folder"),
             Controls.label(entry.when(), "resume-folder"));
     b.setId((rescued ? "left-" : "recent-") + resume.getChildren().size());
-    b.setGraphic(lines);
+    PlanThumb thumb = new PlanThumb(tone);
+    thumbs.put(plan, thumb);
+    HBox row = new HBox(thumb, lines);
+    row.getStyleClass().add("resume-line");
+    row.setAlignment(Pos.CENTER_LEFT);
+    b.setGraphic(row);
     b.setMaxWidth(Double.MAX_VALUE);
     b.setAlignment(Pos.CENTER_LEFT);
     String file = String.valueOf(plan.getFileName());

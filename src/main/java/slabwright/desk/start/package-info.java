@@ -3,6 +3,6 @@
  *
  * <p>{@link StartScreen} (entry) offers {@link StartActions}, each as a {@link StartChoice}, with a
  * {@link StartPicture}; a plan that can be gone on with is a {@link StartEntry}, called by {@link
- * RecoveredName}.
+ * RecoveredName} and drawn as a {@link PlanThumb}.
  */
 package slabwright.desk.start;

@@ -21,32 +21,42 @@ record InscribedDisc(Vec from, Vec centre, double radius, Vec other) {
 
   /**
    * The disc that touches at {@code p} with inward direction {@code n} and goes on to touch {@code
-   * s}, or null when it never does.
+   * s}; {@code least} when it never does or the one there is no smaller. Asked for every side near
+   * every point, so what is dear is asked last.
+   *
+   * @param under discs of this radius and more don't matter, mm
    */
-  static InscribedDisc touching(Vec p, Vec n, BoundarySegment s) {
-    InscribedDisc best = atPoint(p, n, s.a());
-    best = smaller(best, atPoint(p, n, s.b()));
-    Vec along = s.b().minus(s.a()).unit();
-    Vec normal = along.left();
+  static InscribedDisc touching(
+      Vec p, Vec n, BoundarySegment s, InscribedDisc least, double under) {
+    InscribedDisc best = atPoint(p, n, s.a(), least, under);
+    best = atPoint(p, n, s.b(), best, under);
+    Vec normal = s.along().left();
     double away = p.minus(s.a()).dot(normal);
-    Vec towards = away < 0 ? normal.times(-1) : normal;
-    double radius = Math.abs(away) / (1 - n.dot(towards));
+    double radius = Math.abs(away) / (1 - n.dot(away < 0 ? normal.times(-1) : normal));
+    if (!(Math.abs(away) > FLAT) || !isSmaller(radius, best, under)) {
+      return best;
+    }
     Vec centre = p.plus(n.times(radius));
-    double t = centre.minus(s.a()).dot(along);
-    boolean onSide = Math.abs(away) > FLAT && t > 0 && t < s.a().distanceTo(s.b());
-    return onSide
-        ? smaller(best, new InscribedDisc(p, centre, radius, s.a().plus(along.times(t))))
+    double t = centre.minus(s.a()).dot(s.along());
+    return t > 0 && t < s.length()
+        ? new InscribedDisc(p, centre, radius, s.a().plus(s.along().times(t)))
         : best;
   }
 
-  private static InscribedDisc atPoint(Vec p, Vec n, Vec q) {
+  private static InscribedDisc atPoint(Vec p, Vec n, Vec q, InscribedDisc least, double under) {
     Vec d = q.minus(p);
     double ahead = d.dot(n);
-    if (ahead <= FLAT * d.length() || d.length() == 0) {
-      return null;
+    if (ahead <= 0) {
+      return least;
     }
     double radius = d.dot(d) / (2 * ahead);
-    return new InscribedDisc(p, p.plus(n.times(radius)), radius, q);
+    return isSmaller(radius, least, under) && ahead > FLAT * d.length()
+        ? new InscribedDisc(p, p.plus(n.times(radius)), radius, q)
+        : least;
+  }
+
+  private static boolean isSmaller(double radius, InscribedDisc than, double under) {
+    return radius < under && (than == null || radius < than.radius);
   }
 
   static InscribedDisc smaller(InscribedDisc a, InscribedDisc b) {

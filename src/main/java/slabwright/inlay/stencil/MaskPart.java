@@ -24,7 +24,7 @@ final class MaskPart {
     for (Ring ring : region.rings()) {
       List<Vec> p = ring.points();
       for (int i = 0; i < p.size(); i++) {
-        sides.add(new BoundarySegment(p.get(i), p.get((i + 1) % p.size())));
+        sides.add(BoundarySegment.of(p.get(i), p.get((i + 1) % p.size())));
       }
     }
   }

@@ -2,10 +2,8 @@ package slabwright.inlay.stencil;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import slabwright.shape.Vec;
 
 /** Sides of a boundary by square cells, to find those near a point. */
@@ -19,16 +17,26 @@ final class SegmentGrid {
 
   void add(BoundarySegment side) {
     int steps = (int) Math.ceil(side.length() / cell) + 1;
-    Set<Long> keys = new LinkedHashSet<>();
     for (int k = 0; k <= steps; k++) {
       Vec p = side.a().towards(side.b(), (double) k / steps);
       for (int dx = -1; dx <= 1; dx++) {
         for (int dy = -1; dy <= 1; dy++) {
-          keys.add(key(index(p.x()) + dx, index(p.y()) + dy));
+          put(key(index(p.x()) + dx, index(p.y()) + dy), side);
         }
       }
     }
-    keys.forEach(key -> cells.computeIfAbsent(key, x -> new ArrayList<>()).add(side));
+  }
+
+  /** Once into each cell: a side that is there already is its last. */
+  private void put(long key, BoundarySegment side) {
+    List<BoundarySegment> cell = cells.computeIfAbsent(key, x -> new ArrayList<>());
+    if (cell.isEmpty() || !last(cell).equals(side)) {
+      cell.add(side);
+    }
+  }
+
+  private static BoundarySegment last(List<BoundarySegment> cell) {
+    return cell.get(cell.size() - 1);
   }
 
   /** All sides that come within a cell's width of the point, and some that lie a little farther. */

@@ -104,14 +104,14 @@ final class ThinPlaceFinder {
   private void grow(Vec p, Vec inward) {
     InscribedDisc least = null;
     for (BoundarySegment side : grid.near(p)) {
-      least = InscribedDisc.smaller(least, InscribedDisc.touching(p, inward, side));
+      least = InscribedDisc.touching(p, inward, side, least, limit / 2);
     }
-    if (least != null && 2 * least.radius() < limit && least.facing() <= FACING) {
+    if (least != null && least.facing() <= FACING) {
       thin.add(least);
     }
   }
 
   private static BoundarySegment side(List<Vec> points, int i) {
-    return new BoundarySegment(points.get(i), points.get((i + 1) % points.size()));
+    return BoundarySegment.of(points.get(i), points.get((i + 1) % points.size()));
   }
 }

@@ -4,6 +4,11 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Line;
+import slabwright.shape.Region;
+import slabwright.shape.Vec;
 
 /** One layout with its times, to be held against others before its lanes are drawn. */
 final class LaneCandidate {
@@ -60,8 +65,25 @@ final class LaneCandidate {
     List<Lane> lanes = new ArrayList<>();
     for (LaneOrder.Step step : order) {
       int c = step.cell();
-      lanes.add(LaneBuilder.lane(job, cells, step, lanes.size() + 1, from[c], to[c]));
+      lanes.add(lane(step, lanes.size() + 1, from[c], to[c]));
     }
     return new LanePlan(lanes, worst, cutOff);
+  }
+
+  /** Turns a cell back into the site's frame and gives it a middle line to walk. */
+  private Lane lane(LaneOrder.Step step, int number, Duration begins, Duration ends) {
+    Region upright = cells.cells().get(step.cell()).region();
+    Affine back = cells.back();
+    Region region = back.b() == 0 && back.a() == 1 ? upright : upright.map(back);
+    Line walk = walk(upright, back, job.grid().wayOut());
+    return new Lane(number, region, walk, begins, ends, step.narrow());
+  }
+
+  private static Line walk(Region upright, Affine back, Vec wayOut) {
+    Bounds b = upright.bounds();
+    Vec low = back.apply(new Vec(b.middle().x(), b.minY()));
+    Vec high = back.apply(new Vec(b.middle().x(), b.maxY()));
+    boolean lowIsNearer = low.distanceTo(wayOut) < high.distanceTo(wayOut);
+    return lowIsNearer ? Line.of(high, low) : Line.of(low, high);
   }
 }

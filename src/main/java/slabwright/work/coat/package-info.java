@@ -5,9 +5,9 @@
  * <p>{@link CoatPlan} (entry) of {@link CoatParameters}, made by {@link CoatPlanner}: {@link
  * ProductAmount}, {@link FilmThickness}, {@link Kits}. {@link Batches}: {@link BatchParameters},
  * {@link Batches}, {@link BatchLanes}. Lanes: {@link LaneParameters}, {@link LaneGrid}, {@link
- * LaneCells}, {@link LaneOrder}, {@link LaneCandidate}, {@link LaneBuilder}, {@link LanePlan},
- * {@link Lane}. In sections: {@link CoatDivider} with {@link DivisionParameters} and {@link
- * DivisionLines} gives a {@link DividedCoat}. Choosing: {@link SealerAdvice} of {@link
- * SealerParameters}, {@link ClientAdvice}, {@link FinishSuggestion}.
+ * LaneCells}, {@link LaneOrder}, {@link LaneCandidate}, {@link LanePlan}, {@link Lane}. In
+ * sections: {@link CoatDivider} with {@link DivisionParameters} and {@link DivisionLines} gives a
+ * {@link DividedCoat}. Choosing: {@link SealerAdvice} of {@link SealerParameters}, {@link
+ * ClientAdvice}, {@link FinishSuggestion}.
  */
 package slabwright.work.coat;

@@ -96,13 +96,19 @@ public final class FloorPictureMaker implements Function<FloorArea, FloorPicture
     return Region.rectangle(region.bounds().grown(2 * TOLERANCE));
   }
 
+  /** How far outside a way in its arrow stands, mm on the site. */
+  public static final double ARROW_OUT = 1100;
+
+  /** Its size, mm of paper. */
+  public static final double ARROW = 6;
+
   /** An arrow outside the doorway that points onto the floor. */
   private static Ink arrow(Line gap, boolean floorOnLeft) {
     Vec a = gap.points().get(0);
     Vec b = gap.points().get(gap.points().size() - 1);
     Vec in = b.minus(a).unit().left().times(floorOnLeft ? 1 : -1);
     double turn = Math.toDegrees(in.angle()) - 90;
-    Vec at = a.towards(b, 0.5).minus(in.times(1100));
-    return Symbol.of(Symbol.Kind.WAY_IN, at, 6, MarkStyles.WAY_IN.colour()).turned(turn);
+    Vec at = a.towards(b, 0.5).minus(in.times(ARROW_OUT));
+    return Symbol.of(Symbol.Kind.WAY_IN, at, ARROW, MarkStyles.WAY_IN.colour()).turned(turn);
   }
 }

@@ -1,6 +1,8 @@
 package slabwright.sheets.packet.crew;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * All words of one day of the crew, the same on paper and on a phone.
@@ -42,8 +44,26 @@ record CrewDayText(
    * @param out whether people stay out
    */
   record Row(String time, String who, String what, List<String> details, boolean out) {
+    private static final Pattern LETTERS = Pattern.compile(", ");
+
     Row {
       details = List.copyOf(details);
+    }
+
+    /**
+     * Whether the same people do it in the same quarter of an hour as the row before, and so after
+     * it: nobody does both at once.
+     */
+    boolean followsAtOnce(Optional<Row> before) {
+      return before
+          .filter(b -> b.time.equals(time) && !b.out && !out)
+          .filter(b -> LETTERS.splitAsStream(b.who).anyMatch(l -> !l.isBlank() && who.contains(l)))
+          .isPresent();
+    }
+
+    /** The same with another word for when. */
+    Row at(String when) {
+      return new Row(when, who, what, details, out);
     }
   }
 }

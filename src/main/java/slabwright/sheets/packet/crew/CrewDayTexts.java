@@ -139,9 +139,13 @@ final class CrewDayTexts {
   private List<CrewDayText.Row> rows(CrewDay day) {
     List<CrewDayText.Row> rows = new ArrayList<>();
     boolean several = day.steps().stream().map(s -> s.task().area()).distinct().count() > 1;
+    Optional<CrewDayText.Row> last = Optional.empty();
     for (CrewDay.Entry e : day.entries()) {
       if (e instanceof CrewDay.Work w) {
-        rows.add(row(w, several));
+        CrewDayText.Row row = row(w, several);
+        rows.add(
+            isTimed() && row.followsAtOnce(last) ? row.at(words.say("sheets.crew-day.then")) : row);
+        last = Optional.of(row);
       } else if (e instanceof CrewDay.Closed c) {
         rows.add(row(c));
       }
