@@ -68,7 +68,7 @@ public final class LaneDiagram {
                     .forEach(
                         l ->
                             inks.add(
-                                Stroke.lines(Pen.of(0.6, Palette.RED), List.of(l.line()))
+                                Stroke.lines(Pen.of(0.6, Palette.INK), List.of(l.line()))
                                     .placed(view))));
     number(lanes.lanes().get(0), view, inks);
     number(lanes.lanes().get(lanes.lanes().size() - 1), view, inks);

@@ -100,7 +100,7 @@ public final class PrepInks {
       case WALL -> Palette.INK;
       case OPEN_EDGE -> Palette.OLIVE;
       case KERB -> Palette.GREEN;
-      case DOORWAY -> Palette.RED;
+      case DOORWAY -> Palette.SOFT;
       case ISLAND -> Palette.BLUE;
       case BOOTH -> Palette.PLUM;
       case COLUMN -> Palette.TEAL;

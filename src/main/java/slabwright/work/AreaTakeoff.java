@@ -40,7 +40,7 @@ public record AreaTakeoff(
         takeoff.net(),
         takeoff.cutIn(),
         WayOut.of(takeoff.area()),
-        PrepParametersOp.of(takeoff),
+        PrepParameters.of(takeoff),
         TopTakeoff.of(takeoff),
         inlays);
   }

@@ -152,4 +152,30 @@ class PageRulesTest {
         .allMatch(w -> w.contains("Cut in as you go"))
         .noneMatch(w -> w.contains("Cut in first"));
   }
+
+  @Tag("long")
+  @Test
+  void a_large_floor_is_one_poster_whose_numbers_all_stand_on_it_and_two_pages_of_list() {
+    List<PrintedPage> pages = pages("depot-floor", Packet.CREW, PaperSize.A4, "en");
+    assertThat(pages).hasSizeLessThanOrEqualTo(5);
+    String poster = new PageRules(pages.get(1)).words();
+    for (int n = 1; n <= 150; n++) {
+      assertThat(poster).as("number %s", n).containsPattern("(^| )" + n + " ");
+    }
+    assertThat(new PageRules(pages.get(2)).words())
+        .contains("foot of column: 45 places, each 2.000 m");
+  }
+
+  @Test
+  void no_name_on_the_strip_of_a_fire_page_is_cut() {
+    for (String language : List.of("en", "es")) {
+      for (PrintedPage page :
+          pages("bike-workshop", Packet.FIRE_AND_SAFETY, PaperSize.A4, language)) {
+        assertThat(new PageRules(page).words())
+            .as(page.name())
+            .contains("Spoke Street Bike Workshop", "Spoke Street Cooperative (invented)")
+            .doesNotContain("…");
+      }
+    }
+  }
 }

@@ -87,6 +87,9 @@ class KilledWhileSavingTest {
       }
     }
     assertThat(saving.waitFor(20, TimeUnit.SECONDS)).as("the process has ended").isTrue();
+    assertThat(last)
+        .as("what it had saved by itself when it was killed")
+        .isGreaterThanOrEqualTo(states);
     return last;
   }
 }

@@ -7,6 +7,7 @@ import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.units.ColourNaming;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
@@ -50,8 +51,31 @@ final class OrderText {
     line(Message.of("inlay.order-text.witness-crosses"));
     line(Message.of("inlay.order-text.send-a-proof"));
     out.append(END);
+    set.stencils().forEach(x -> panels(x, set, plan));
+    line(Message.of("inlay.order-text.which-way-up"));
+    out.append(END);
     files.forEach(this::line);
     return out.toString();
+  }
+
+  /** Whose panels are whose: film of one colour is weeded and packed together. */
+  private void panels(Stencil s, StencilSet set, PanelPlan plan) {
+    List<Panel> panels = plan.cut(s);
+    line(
+        Message.of(
+            "inlay.order-text.stencil",
+            s.layer(),
+            set.stencils().size(),
+            named(s.colour()),
+            panels.size(),
+            panels.stream().map(Panel::name).collect(Collectors.joining(", "))));
+  }
+
+  /** A colour by code has its name too; one that is a name has no other. */
+  private static Object named(String colour) {
+    return colour.matches("#[0-9a-fA-F]{6}")
+        ? Message.of("inlay.order-text.colour", ColourNaming.of(colour), colour)
+        : colour;
   }
 
   /** Vinyl no bigger than its colour: how large, and how many pieces. */

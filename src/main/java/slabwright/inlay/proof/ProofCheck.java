@@ -165,8 +165,9 @@ final class ProofCheck {
    * The pose that judges best. Those that fit as well by their cells are looked at too, unmirrored
    * ones first, unless the first is right and lies closely. A graphic that is nearly the same when
    * it is turned can hide a fault in another turn than the one it was drawn in: what lies much
-   * closer is that one, right or not; a mirror image never takes the place of what is right as it
-   * is.
+   * closer is that one, right or not. A mirror image is taken where it alone is right or lies much
+   * closer: a panel that looks nearly the same in a mirror is not said to be mirrored for a fault
+   * of another kind, nor does a mirror image take the place of what is right as it is.
    */
   private SheetJudgement judge(PlannedPiece sheet, List<PoseFit> fits) {
     double top = fits.get(0).overlap() - Math.max(WORTH_A_LOOK, sheet.unsureOverlap());
@@ -181,13 +182,28 @@ final class ProofCheck {
                 judged.add(new SheetJudgement(telling, sheet, f, contours, false));
               }
             });
+    List<SheetJudgement> asDrawn = judged.stream().filter(j -> !j.fit.pose().mirrored()).toList();
+    List<SheetJudgement> mirrored = judged.stream().filter(j -> j.fit.pose().mirrored()).toList();
+    if (asDrawn.isEmpty() || mirrored.isEmpty()) {
+      return closest(judged);
+    }
+    SheetJudgement plain = closest(asDrawn);
+    SheetJudgement turnedOver = closest(mirrored);
+    boolean closer =
+        turnedOver.unlike() < MUCH_CLOSER * plain.unlike()
+            && (turnedOver.hasItsEdge() || !plain.hasItsEdge());
+    boolean better = !plain.isRight() && (turnedOver.isRight() || closer);
+    return better ? turnedOver : plain;
+  }
+
+  /** The right one, else the best; but what lies much closer than that, right or not. */
+  private static SheetJudgement closest(List<SheetJudgement> judged) {
     SheetJudgement best =
         judged.stream()
             .filter(SheetJudgement::isRight)
             .findFirst()
             .orElseGet(() -> judged.stream().min(SheetJudgement.best()).orElseThrow());
     return judged.stream()
-        .filter(j -> !j.fit.pose().mirrored() || best.fit.pose().mirrored())
         .filter(j -> best.unlike() > CLOSELY_MM && j.unlike() < MUCH_CLOSER * best.unlike())
         .min(Comparator.comparingDouble(SheetJudgement::unlike))
         .orElse(best);

@@ -1,6 +1,7 @@
 package slabwright.sheets.page;
 
 import java.util.List;
+import java.util.Optional;
 import slabwright.units.UnitSystem;
 
 /** The standard scales, largest first. */
@@ -17,7 +18,9 @@ public final class StandardScales {
           Scale.metric(50),
           Scale.metric(75),
           Scale.metric(100),
-          Scale.metric(200));
+          Scale.metric(200),
+          Scale.metric(250),
+          Scale.metric(300));
 
   /** The usual architectural scales of feet and inches. */
   private static final List<Scale> IMPERIAL =
@@ -51,6 +54,17 @@ public final class StandardScales {
       case METRIC -> METRIC.get(8);
       case FEET_INCHES -> IMPERIAL.get(9);
     };
+  }
+
+  /**
+   * The largest of all standard scales at which the size (mm of floor) fits the room (mm of paper):
+   * for a plan whose numbers are looked up and whose dimensions are written.
+   */
+  public static Optional<Scale> forWhole(
+      double width, double height, double roomWidth, double roomHeight, UnitSystem units) {
+    return of(units).stream()
+        .filter(s -> width / s.denominator() <= roomWidth && height / s.denominator() <= roomHeight)
+        .findFirst();
   }
 
   /**

@@ -19,6 +19,9 @@ import slabwright.shape.Vec;
  * @param packet what the packet is called, or the single sheets
  */
 record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
+  /** Between two of the strip's columns, mm. */
+  private static final double BETWEEN = 4;
+
   List<Ink> draw(PageDraft draft, int number, int of) {
     List<Ink> inks = new ArrayList<>();
     header(inks, draft);
@@ -65,10 +68,12 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
             : context.say("sheets.title-strip.release", issue.release(), date(), paper());
     String place = context.say("sheets.title-strip.page", packet, number, of);
     line(inks, t.minX(), 0, issue.contractor(), issue.phone(), third - 4);
-    double left = Math.min(third, widest(issue.contractor(), issue.phone()) + 6);
-    double room = t.width() - left - Math.min(third, widest(place, release)) - 4;
-    line(inks, t.minX() + left, 0, issue.site(), forWhom(), room);
-    note(inks, t.minX() + left, room);
+    double left = Math.min(third, widest(issue.contractor(), issue.phone()) + BETWEEN);
+    double above = t.width() - left - TextMeasure.width(place, context.type().label()) - BETWEEN;
+    double below = t.width() - left - TextMeasure.width(release, context.type().small()) - BETWEEN;
+    upper(inks, t.minX() + left, 0, issue.site(), above);
+    lower(inks, t.minX() + left, 0, forWhom(), below);
+    note(inks, t.minX() + left, above);
     line(inks, t.maxX(), 1, place, release, third);
   }
 
@@ -90,9 +95,11 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
     if (!issue.client().isEmpty() && !issue.note().isEmpty()) {
       TextStyle plain = context.type().small();
       double named = TextMeasure.width(issue.site(), context.type().label()) + 2;
-      String said = TextMeasure.fitted(issue.note(), plain, room - named);
       double y = context.page().titleStrip().minY() + 4.7;
-      inks.add(Text.start(new Vec(x + named, y), said, plain));
+      // A note that has no room is left out: half a word of it tells nothing.
+      if (named + TextMeasure.width(issue.note(), plain) <= room) {
+        inks.add(Text.start(new Vec(x + named, y), issue.note(), plain));
+      }
     }
   }
 
@@ -106,15 +113,22 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
 
   private void line(
       List<Ink> inks, double x, double end, String first, String second, double room) {
-    double y = context.page().titleStrip().minY();
+    upper(inks, x, end, first, room);
+    lower(inks, x, end, second, room);
+  }
+
+  private void upper(List<Ink> inks, double x, double end, String words, double room) {
     TextStyle bold = context.type().label();
+    String said = TextMeasure.fitted(words, bold, room);
+    double y = context.page().titleStrip().minY() + 4.7;
+    inks.add(Text.start(new Vec(x - end * TextMeasure.width(said, bold), y), said, bold));
+  }
+
+  private void lower(List<Ink> inks, double x, double end, String words, double room) {
     TextStyle plain = context.type().small();
-    String above = TextMeasure.fitted(first, bold, room);
-    String below = TextMeasure.fitted(second, plain, room);
-    double up = x - end * TextMeasure.width(above, bold);
-    double down = x - end * TextMeasure.width(below, plain);
-    inks.add(Text.start(new Vec(up, y + 4.7), above, bold));
-    inks.add(Text.start(new Vec(down, y + 9.4), below, plain));
+    String said = TextMeasure.fitted(words, plain, room);
+    double y = context.page().titleStrip().minY() + 9.4;
+    inks.add(Text.start(new Vec(x - end * TextMeasure.width(said, plain), y), said, plain));
   }
 
   /** The scale as bar and in words, and the check line, under the drawing. */

@@ -33,6 +33,9 @@ public record PlanSheet(
 
   private static final double GAP = 6;
 
+  /** Height of a key under a poster's plan and of the space before it, mm. */
+  private static final double UNDER = 66;
+
   public List<PageDraft> drafts(Consumer<PlanComposer> draw, List<Block> blocks) {
     PageFrame page = context.page();
     double margin = MARGIN * context.type().k();
@@ -45,7 +48,8 @@ public record PlanSheet(
   /**
    * The plan as large as a whole page allows, with the blocks beside it where that makes the plan
    * no smaller and all of them have room; else they are listed apart, and the key alone stands
-   * beside the plan where it has room.
+   * beside the plan where it has room. A floor that would take several pages at a working scale is
+   * one page at a smaller one, where there is such a scale: nobody holds nine tiles together.
    */
   public Poster poster(Consumer<PlanComposer> draw, List<Block> blocks, List<Block> key) {
     PageFrame page = context.page();
@@ -59,6 +63,7 @@ public record PlanSheet(
     }
     return keyed(whole, draw, key)
         .map(k -> new Poster(title, area, List.of(k), blocks))
+        .or(() -> whole.tiled() ? together(draw, blocks, key) : Optional.empty())
         .orElseGet(() -> new Poster(title, area, tiles(whole, draw), all));
   }
 
@@ -82,6 +87,27 @@ public record PlanSheet(
               inks.addAll(k);
               return draft(title, plan.scale()).withInks(inks);
             });
+  }
+
+  /** The whole floor on one page, its key under it where the floor is low enough. */
+  private Optional<Poster> together(
+      Consumer<PlanComposer> draw, List<Block> blocks, List<Block> key) {
+    Bounds d = context.page().drawn();
+    Bounds upper = new Bounds(d.minX(), d.minY(), d.maxX(), d.maxY() - UNDER);
+    Bounds lower = new Bounds(d.minX(), d.maxY() - UNDER + GAP, d.minX() + KEY, d.maxY());
+    Optional<List<Ink>> under = ColumnLayout.within(lower, context.type(), key);
+    Optional<PlanTiling> over =
+        under.flatMap(k -> PlanTiling.whole(frame, model, upper, MARGIN, context.units()));
+    if (over.isPresent()) {
+      List<Ink> inks = new ArrayList<>(tile(over.get(), 0, 0, draw));
+      inks.addAll(under.get());
+      PageDraft page = draft(title, over.get().scale()).withInks(inks);
+      return Optional.of(new Poster(title, area, List.of(page), blocks));
+    }
+    List<Block> all = new ArrayList<>(blocks);
+    all.addAll(key);
+    return PlanTiling.whole(frame, model, d, MARGIN, context.units())
+        .map(p -> new Poster(title, area, tiles(p, draw), all));
   }
 
   private List<PageDraft> single(PlanTiling plan, Consumer<PlanComposer> draw, List<Block> blocks) {

@@ -1,5 +1,6 @@
 package slabwright.sheets.plan;
 
+import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.View;
 import slabwright.shape.Bounds;
@@ -34,6 +35,15 @@ record PlanTiling(
         field,
         tiles(model.width() / scale.denominator() + 2 * margin, field.width()),
         tiles(model.height() / scale.denominator() + 2 * margin, field.height()));
+  }
+
+  /** One page at the largest of all standard scales; empty where none is small enough. */
+  static Optional<PlanTiling> whole(
+      CoordinateFrame frame, Bounds model, Bounds field, double margin, UnitSystem units) {
+    double w = field.width() - 2 * margin;
+    double h = field.height() - 2 * margin;
+    return StandardScales.forWhole(model.width(), model.height(), w, h, units)
+        .map(scale -> new PlanTiling(frame, scale, model, field, 1, 1));
   }
 
   private static int tiles(double length, double room) {

@@ -31,6 +31,15 @@ final class EdgeName {
     };
   }
 
+  /** The same without the name of the one thing. */
+  String kind(Edge edge) {
+    return switch (edge.kind()) {
+      case WALL, OPEN_EDGE, KERB, DOORWAY -> of(edge);
+      case ISLAND, BOOTH, COLUMN, TOP_OR_STEP ->
+          words.say("sheets.edge-name.foot", edge.kind().label());
+    };
+  }
+
   private String piece(Edge edge) {
     if (edge.piece().isEmpty()) {
       return words.say(edge.kind().label());

@@ -9,6 +9,7 @@ import slabwright.shape.Vec;
  * One numbered line of the hand-work list.
  *
  * @param words what it is
+ * @param kind what it is without its own name: where many are the same, one row tells them all
  * @param edge length in mm, where it is an edge or runs along something
  * @param area of hand work in mm²
  * @param at the place on the site that the number stands by; empty for a sum of many places
@@ -16,27 +17,40 @@ import slabwright.shape.Vec;
  */
 record HandWorkItem(
     String words,
+    String kind,
     OptionalDouble edge,
     OptionalDouble area,
     Optional<Vec> at,
     Optional<Vec> inwards) {
-  static HandWorkItem edge(String words, double length, double strip, Vec at, Vec inwards) {
+  static HandWorkItem edge(
+      String words, String kind, double length, double strip, Vec at, Vec inwards) {
     return new HandWorkItem(
         words,
+        kind,
         OptionalDouble.of(length),
         OptionalDouble.of(strip),
         Optional.of(at),
         Optional.of(inwards));
   }
 
-  static HandWorkItem piece(String words, double area, Vec at) {
+  static HandWorkItem piece(String words, String kind, double area, Vec at) {
     return new HandWorkItem(
-        words, OptionalDouble.empty(), OptionalDouble.of(area), Optional.of(at), Optional.empty());
+        words,
+        kind,
+        OptionalDouble.empty(),
+        OptionalDouble.of(area),
+        Optional.of(at),
+        Optional.empty());
   }
 
   static HandWorkItem sum(String words, double area) {
     return new HandWorkItem(
-        words, OptionalDouble.empty(), OptionalDouble.of(area), Optional.empty(), Optional.empty());
+        words,
+        words,
+        OptionalDouble.empty(),
+        OptionalDouble.of(area),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Where the number would best stand: just inside the strip, along both sides of its middle. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import slabwright.floor.EdgeStrip;
 import slabwright.floor.FloorTakeoff;
@@ -11,7 +12,6 @@ import slabwright.floor.GrindingSplit;
 import slabwright.floor.HandWorkKind;
 import slabwright.floor.HandWorkPiece;
 import slabwright.floor.TrenchWork;
-import slabwright.floor.Zone;
 import slabwright.floor.reach.ReachAnalysis;
 import slabwright.shape.Line;
 import slabwright.shape.PreparedRegion;
@@ -63,7 +63,13 @@ final class HandWorkList {
   private List<HandWorkItem> listEdges() {
     return strips.stream()
         .filter(s -> s.edge().filter(e -> !e.lines().isEmpty()).isPresent())
-        .map(s -> strip(names.of(s.edge().get()), s, s.edge().get().lines()))
+        .map(
+            s ->
+                strip(
+                    names.of(s.edge().get()),
+                    names.kind(s.edge().get()),
+                    s,
+                    s.edge().get().lines()))
         .toList();
   }
 
@@ -82,20 +88,22 @@ final class HandWorkList {
                 .filter(t -> t.above().equals(mark) || t.below().filter(mark::equals).isPresent())
                 .flatMap(t -> t.lines().stream())
                 .toList();
-        items.add(strip(words.say("sheets.hand-work-list.floor-along", mark.name()), s, lines));
+        String kind = words.say("sheets.hand-work-list.floor-along", mark.kind().type().label());
+        items.add(
+            strip(words.say("sheets.hand-work-list.floor-along", mark.name()), kind, s, lines));
       }
     }
     return items;
   }
 
-  private HandWorkItem strip(String words, EdgeStrip s, List<Line> lines) {
+  private HandWorkItem strip(String words, String kind, EdgeStrip s, List<Line> lines) {
     Line longest = lines.stream().max(Comparator.comparingDouble(Line::length)).orElseThrow();
     boolean stands = s.edge().filter(e -> STANDS.contains(e.kind())).isPresent();
     int side = stands ? openestSide(longest) : longestSide(longest);
     Vec a = longest.points().get(side);
     Vec b = longest.points().get(side + 1);
     Vec left = b.minus(a).unit().left();
-    return HandWorkItem.edge(words, s.length(), s.area(), a.towards(b, 0.5), left);
+    return HandWorkItem.edge(words, kind, s.length(), s.area(), a.towards(b, 0.5), left);
   }
 
   /**
@@ -157,13 +165,15 @@ final class HandWorkList {
       items.add(
           HandWorkItem.piece(
               words.say("sheets.hand-work-list.hand-tools-only", at(p.place())),
+              words.say("sheets.hand-work-list.hand-tools-only", kindAt(p.place())),
               p.area(),
               p.place()));
     }
     List<HandWorkPiece> pockets = new ArrayList<>(g.pieces(HandWorkKind.POCKET));
     pockets.sort(Comparator.comparingDouble(p -> -p.area()));
     for (HandWorkPiece p : pockets) {
-      items.add(HandWorkItem.piece(words.say("sheets.hand-work-list.pocket"), p.area(), p.place()));
+      String what = words.say("sheets.hand-work-list.pocket");
+      items.add(HandWorkItem.piece(what, what, p.area(), p.place()));
     }
     List<HandWorkPiece> corners = g.pieces(HandWorkKind.CORNER);
     if (!corners.isEmpty()) {
@@ -192,10 +202,12 @@ final class HandWorkList {
                     t.due(),
                     i + 1,
                     parts.size());
-        items.add(HandWorkItem.piece(what, parts.get(i).area(), parts.get(i).place()));
+        items.add(
+            HandWorkItem.piece(what, unmeasured(t), parts.get(i).area(), parts.get(i).place()));
       }
     }
-    left.forEach(p -> items.add(HandWorkItem.piece(at(p.place()), p.area(), p.place())));
+    left.forEach(
+        p -> items.add(HandWorkItem.piece(at(p.place()), at(p.place()), p.area(), p.place())));
     return items;
   }
 
@@ -209,7 +221,11 @@ final class HandWorkList {
             t.due(),
             show(t.length().getAsDouble()),
             show(t.width().getAsDouble()))
-        : words.say("sheets.hand-work-list.trench", name, t.state(), t.due());
+        : unmeasured(t);
+  }
+
+  private String unmeasured(TrenchWork t) {
+    return words.say("sheets.hand-work-list.trench", t.mark().name(), t.state(), t.due());
   }
 
   private String show(double mm) {
@@ -218,14 +234,19 @@ final class HandWorkList {
 
   /** The name of the mark whose zone holds the point. */
   private String at(Vec p) {
-    return takeoff.zones().stream()
-        .filter(z -> z.mark().isPresent() && z.region().contains(p))
-        .map(HandWorkList::name)
-        .findFirst()
+    return mark(p).map(Mark::name).orElseGet(() -> words.say("sheets.hand-work-list.floor"));
+  }
+
+  private String kindAt(Vec p) {
+    return mark(p)
+        .map(m -> words.say(m.kind().type().label()))
         .orElseGet(() -> words.say("sheets.hand-work-list.floor"));
   }
 
-  private static String name(Zone z) {
-    return z.mark().orElseThrow().name();
+  private Optional<Mark> mark(Vec p) {
+    return takeoff.zones().stream()
+        .filter(z -> z.region().contains(p))
+        .flatMap(z -> z.mark().stream())
+        .findFirst();
   }
 }

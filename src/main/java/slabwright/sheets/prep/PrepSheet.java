@@ -3,6 +3,9 @@ package slabwright.sheets.prep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.figures.PassageWords;
@@ -151,20 +154,45 @@ public final class PrepSheet {
   private Block table() {
     List<List<TableCell>> rows = new ArrayList<>();
     int n = 0;
-    for (HandWorkItem item : all(list)) {
-      boolean numbered = item.at().isPresent();
-      n += numbered ? 1 : 0;
-      rows.add(
-          List.of(
-              new TableCell.Tick(),
-              numbered ? new TableCell.Ringed(Integer.toString(n)) : TableCell.of(""),
-              TableCell.of(item.words()),
-              TableCell.of(
-                  item.edge().isPresent() ? context.length(item.edge().getAsDouble()) : ""),
-              TableCell.of(
-                  item.area().isPresent() ? context.bareArea(item.area().getAsDouble()) : "")));
+    for (List<HandWorkItem> same : HandWorkGroups.of(all(list))) {
+      int first = n + 1;
+      n += (int) same.stream().filter(i -> i.at().isPresent()).count();
+      rows.add(row(same, first, n));
     }
     return new TableBlock(columns(), rows, total());
+  }
+
+  /** One thing, or many of one kind, whose numbers follow each other. */
+  private List<TableCell> row(List<HandWorkItem> same, int first, int last) {
+    TableCell number =
+        last < first
+            ? TableCell.of("")
+            : first == last
+                ? new TableCell.Ringed(Integer.toString(first))
+                : TableCell.of(context.say("sheets.prep-sheet.numbers", first, last));
+    OptionalDouble edge =
+        same.get(0).edge().isPresent() ? OptionalDouble.of(length(same)) : OptionalDouble.empty();
+    double area = same.stream().mapToDouble(i -> i.area().orElse(0)).sum();
+    return List.of(
+        new TableCell.Tick(),
+        number,
+        TableCell.of(said(same)),
+        TableCell.of(edge.isPresent() ? context.length(edge.getAsDouble()) : ""),
+        TableCell.of(same.get(0).area().isPresent() ? context.bareArea(area) : ""));
+  }
+
+  /** With the length of each where all are alike: what is measured along is seen from the row. */
+  private String said(List<HandWorkItem> same) {
+    HandWorkItem one = same.get(0);
+    if (same.size() == 1) {
+      return one.words();
+    }
+    Set<String> lengths = new TreeSet<>();
+    same.forEach(i -> i.edge().ifPresent(e -> lengths.add(context.length(e))));
+    return lengths.size() == 1
+        ? context.say(
+            "sheets.prep-sheet.many-alike", one.kind(), same.size(), lengths.iterator().next())
+        : context.say("sheets.prep-sheet.many", one.kind(), same.size());
   }
 
   private List<TableColumn> columns() {

@@ -1,9 +1,16 @@
 package slabwright.work.prep;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import slabwright.floor.FloorTakeoff;
+import slabwright.floor.Zone;
 import slabwright.site.Exposure;
+import slabwright.site.Mark;
+import slabwright.site.MarkKind;
+import slabwright.site.TrenchLevel;
+import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.work.step.StepPlace;
 
@@ -53,5 +60,63 @@ public record PrepParameters(
 
   List<PrepZone> of(PrepZone.Kind kind) {
     return zones.stream().filter(z -> z.kind() == kind).toList();
+  }
+
+  /** What a take-off says about preparing the floor: zones, with trenches taken as levelled. */
+  public static PrepParameters of(FloorTakeoff t) {
+    List<PrepZone> zones = new ArrayList<>();
+    List<ToLevel> toLevel = new ArrayList<>();
+    for (Zone z : t.zones()) {
+      PrepZone zone = zone(t, z);
+      if (zone.area() > 0) {
+        zones.add(zone);
+      }
+      if (z.mark().filter(PrepParameters::stops).isPresent()) {
+        toLevel.add(new ToLevel(zone.place(), zone.name(), zone.kind(), z.area(), off(z)));
+      }
+    }
+    return new PrepParameters(
+        zones, toLevel, t.area().finish().exposure(), t.area().slab().mohs(), FillerGap.of(t));
+  }
+
+  private static PrepZone zone(FloorTakeoff t, Zone z) {
+    return new PrepZone(
+        z.mark().<StepPlace>map(m -> new StepPlace.Zone(m.id())).orElse(StepPlace.WHOLE_FLOOR),
+        z.mark()
+            .map(m -> Message.of("work.prep-parameters-op.marked", m.name()))
+            .orElse(Message.of("work.prep-parameters-op.old-slab")),
+        z.mark().map(m -> kind(m.kind())).orElse(PrepZone.Kind.OLD_CONCRETE),
+        z.region().intersect(t.levelled().machine()).area(),
+        z.region().intersect(t.levelled().hand()).area());
+  }
+
+  private static OptionalDouble off(Zone z) {
+    return z.mark().map(Mark::kind).filter(MarkKind.Trench.class::isInstance).stream()
+        .flatMap(k -> ((MarkKind.Trench) k).off().stream())
+        .mapToDouble(Length::mm)
+        .findFirst();
+  }
+
+  private static boolean stops(Mark m) {
+    return m.kind() instanceof MarkKind.Trench t && t.stopsMachine();
+  }
+
+  private static PrepZone.Kind kind(MarkKind kind) {
+    if (kind instanceof MarkKind.Trench t) {
+      return trench(t.lie());
+    }
+    return switch (kind.type()) {
+      case PATCH -> PrepZone.Kind.PATCH;
+      case RESIDUE -> PrepZone.Kind.RESIDUE;
+      default -> PrepZone.Kind.OLD_CONCRETE;
+    };
+  }
+
+  private static PrepZone.Kind trench(TrenchLevel lie) {
+    return switch (lie) {
+      case PROUD -> PrepZone.Kind.TRENCH_PROUD;
+      case LOW -> PrepZone.Kind.TRENCH_LOW;
+      case FLUSH -> PrepZone.Kind.TRENCH_FLUSH;
+    };
   }
 }

@@ -60,6 +60,10 @@ class ShopBundleTest {
     String order =
         new String(files.get("letter-and-ring_release-2_order.txt"), StandardCharsets.UTF_8);
     assertThat(order).contains("Do not mirror").contains("Film width: 4′ 0″ (1219.2 mm)");
+    assertThat(order)
+        .as("whose panels are whose, and which way up")
+        .contains(": panels A, B")
+        .contains("an arrow to the top");
   }
 
   @Test

@@ -126,7 +126,7 @@ final class ReturnedCases {
         case TWO_PERCENT_LARGER -> !framed && !form.isPicture();
         case TURNED_ONE_DEGREE, PIECE_MISSING -> !framed;
         // in a picture 2 mm and 1 % are less than its doubt
-        case STRETCHED, FATTER -> form.isChanged() && form.isWhole() && !form.isPicture();
+        case STRETCHED, FATTER -> form.isChanged() && !form.isPicture();
         case COUNTERS_FILLED -> form.isChanged() && form.isWhole();
         case PIECE_ADDED -> form.isChanged();
         default -> true;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import slabwright.sheets.packet.PacketContents;
-import slabwright.site.Doorway;
+import slabwright.sheets.packet.SealedDoorways;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -55,7 +55,7 @@ final class CrewCautions {
       all.add(protection());
     }
     if (vapour || closed || lays()) {
-      sealed().ifPresent(all::add);
+      new SealedDoorways(job).said().map(words::say).ifPresent(all::add);
     }
     if (kinds.contains(StepKind.TAKE_OFF_RESIDUE)) {
       all.add(words.say("sheets.crew-cautions.old-material"));
@@ -82,20 +82,6 @@ final class CrewCautions {
     all.add(words.say("sheets.crew-cautions.exit"));
     all.add(words.say("sheets.crew-cautions.lifting"));
     return all.stream().distinct().limit(FIVE).toList();
-  }
-
-  /** The plan counts on doorways that are taped shut. */
-  private Optional<String> sealed() {
-    List<String> doors =
-        job.site().areas().stream()
-            .flatMap(a -> a.doorways().stream())
-            .filter(d -> d.passage().sealed())
-            .map(Doorway::name)
-            .distinct()
-            .toList();
-    return doors.isEmpty()
-        ? Optional.empty()
-        : Optional.of(words.say("sheets.crew-cautions.sealed", String.join(", ", doors)));
   }
 
   private boolean uses(ToolKind tool) {

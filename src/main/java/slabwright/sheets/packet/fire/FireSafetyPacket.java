@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.air.RuleBlock;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.SealedDoorways;
 import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
@@ -194,6 +195,16 @@ public final class FireSafetyPacket {
     }
   }
 
+  /** What the air was reckoned with comes first: a doorway that is not sealed changes it all. */
+  private List<Message> before(List<SolventFloor> floors) {
+    List<Message> all = new ArrayList<>();
+    if (!floors.isEmpty()) {
+      new SealedDoorways(job).said().ifPresent(all::add);
+    }
+    floors.stream().flatMap(f -> f.air().ignition().before().stream()).distinct().forEach(all::add);
+    return all;
+  }
+
   /**
    * What is ticked off, and what is not in order yet; equal rules of several floors stand once,
    * with their floors.
@@ -206,10 +217,7 @@ public final class FireSafetyPacket {
           .forEach(n -> notes.computeIfAbsent(n, k -> new ArrayList<>()).add(area.name()));
     }
     List<Block> blocks = new ArrayList<>(floors.isEmpty() ? stops() : List.of());
-    list(
-        blocks,
-        context.say("sheets.fire-safety-packet.before"),
-        floors.stream().flatMap(f -> f.air().ignition().before().stream()).distinct().toList());
+    list(blocks, context.say("sheets.fire-safety-packet.before"), before(floors));
     list(
         blocks,
         context.say("sheets.fire-safety-packet.after"),
