@@ -164,10 +164,9 @@ final class ProofCheck {
   /**
    * The pose that judges best. Those that fit as well by their cells are looked at too, unmirrored
    * ones first, unless the first is right and lies closely. A graphic that is nearly the same when
-   * it is turned can hide a fault in another turn than the one it was drawn in: what lies much
-   * closer is that one, right or not. A mirror image is taken where it alone is right or lies much
-   * closer: a panel that looks nearly the same in a mirror is not said to be mirrored for a fault
-   * of another kind, nor does a mirror image take the place of what is right as it is.
+   * it is turned can hide a fault in another turn: what lies much closer is that one, right or not.
+   * A mirror image is taken where it alone is right or lies much closer with its edge, for a panel
+   * may look nearly the same in a mirror.
    */
   private SheetJudgement judge(PlannedPiece sheet, List<PoseFit> fits) {
     double top = fits.get(0).overlap() - Math.max(WORTH_A_LOOK, sheet.unsureOverlap());
@@ -188,12 +187,10 @@ final class ProofCheck {
       return closest(judged);
     }
     SheetJudgement plain = closest(asDrawn);
-    SheetJudgement turnedOver = closest(mirrored);
-    boolean closer =
-        turnedOver.unlike() < MUCH_CLOSER * plain.unlike()
-            && (turnedOver.hasItsEdge() || !plain.hasItsEdge());
-    boolean better = !plain.isRight() && (turnedOver.isRight() || closer);
-    return better ? turnedOver : plain;
+    SheetJudgement other = closest(mirrored);
+    boolean hasEdge = other.hasItsEdge() || !plain.hasItsEdge();
+    boolean closer = hasEdge && other.unlike() < MUCH_CLOSER * plain.unlike();
+    return !plain.isRight() && (other.isRight() || closer) ? other : plain;
   }
 
   /** The right one, else the best; but what lies much closer than that, right or not. */
