@@ -71,7 +71,7 @@ final class CutFileBuilder {
     return List.of(
         Message.of("inlay.pen-label.panel", panel.name()),
         Message.of("inlay.pen-label.stencil", stencil.layer()),
-        Message.of("inlay.pen-label.colour", stencil.colour()));
+        OrderText.named(stencil.colour()));
   }
 
   /** The outline's sides without the stretches that openings share with them. */

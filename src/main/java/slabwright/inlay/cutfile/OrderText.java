@@ -72,10 +72,10 @@ final class OrderText {
   }
 
   /** A colour by code has its name too; one that is a name has no other. */
-  private static Object named(String colour) {
+  static Message named(String colour) {
     return colour.matches("#[0-9a-fA-F]{6}")
         ? Message.of("inlay.order-text.colour", ColourNaming.of(colour), colour)
-        : colour;
+        : Message.of("inlay.pen-label.colour", colour);
   }
 
   /** Vinyl no bigger than its colour: how large, and how many pieces. */

@@ -65,6 +65,8 @@ final class StrokeLetters {
     "+2224 1333",
     ".2526",
     "/4006",
+    "(30212536",
+    ")10212516",
   };
 
   private static final Map<Character, List<Line>> SHAPES = shapes();

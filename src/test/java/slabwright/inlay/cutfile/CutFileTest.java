@@ -114,6 +114,20 @@ class CutFileTest {
     assertThat(new CutReader(file.svg(Words.english()::say)).words("title")).contains("panel A");
   }
 
+  /** A shop with the panel alone in its hands sees a colour's name and not only its code. */
+  @Test
+  void a_panel_says_its_colour_by_name_in_letters_that_the_pen_has() {
+    StencilSet set =
+        StencilSet.of(
+            List.of(new DyeLayer("#14505c", 0, box(0, 0, 300, 200))), StencilParameters.usual());
+    PenLabel label = first(set).label().orElseThrow();
+    assertThat(label.text(Words.english()::say))
+        .isEqualTo("top - panel A, stencil 1, dark teal (#14505c)");
+    for (char c : "DARK TEAL (#14505C)".replace(" ", "").toCharArray()) {
+      assertThat(StrokeLetters.lines(String.valueOf(c), Vec.ZERO, 6)).as("%s", c).isNotEmpty();
+    }
+  }
+
   @Test
   void an_empty_panel_is_not_cut() {
     StencilSet set =
