@@ -73,12 +73,6 @@ class PicturesOfTheDesk {
           overlays(desk, scale);
         }
       }
-      DeskUnderTest.on(
-          () -> {
-            desk.room().plans().closePlan();
-            return null;
-          });
-      picture(desk, "recent", scale);
     }
   }
 
