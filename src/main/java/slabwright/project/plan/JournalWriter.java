@@ -25,9 +25,9 @@ public final class JournalWriter {
   private final Map<Journal, Integer> numbers = new ConcurrentHashMap<>();
   private Optional<Journal> last = Optional.empty();
 
-  private record Holding(Journal of) {}
+  private record Holding(JournalWriter by, Journal of) {}
 
-  private record Keeping() {}
+  private record Keeping(JournalWriter by) {}
 
   /**
    * A writer.
@@ -47,7 +47,7 @@ public final class JournalWriter {
    */
   public void hold(PlanLocation at, int number, Runnable elsewhere) {
     writer.write(
-        new Holding(at.journal()),
+        new Holding(this, at.journal()),
         () -> {
           at.needFolder();
           return taken(at, number).isSharedAt(at);
@@ -64,7 +64,7 @@ public final class JournalWriter {
   public void keepOnly(Optional<PlanLocation> open) {
     Optional<Journal> kept = open.map(PlanLocation::journal);
     writer.write(
-        new Keeping(),
+        new Keeping(this),
         () -> {
           List<Journal> others =
               holds.keySet().stream().filter(j -> !kept.equals(Optional.of(j))).toList();
