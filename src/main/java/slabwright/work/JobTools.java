@@ -55,7 +55,7 @@ public final class JobTools {
     List<JobTool> all = new ArrayList<>(owned.subList(0, Math.min(count, owned.size())));
     for (int i = all.size(); i < count; i++) {
       String name = count == 1 ? kind.word() : kind.word() + " " + (i + 1);
-      all.add(new JobTool(name, kind, OptionalDouble.empty()));
+      all.add(new JobTool(name, kind, ShopTool.called(name, kind), OptionalDouble.empty()));
     }
     return all;
   }
@@ -69,10 +69,8 @@ public final class JobTools {
     int count = tool.count().maybe().orElse(1);
     ToolKind kind = tool.kind().maybe().orElseThrow();
     return IntStream.rangeClosed(1, count)
-        .mapToObj(
-            i ->
-                new JobTool(
-                    count == 1 ? tool.name() : tool.name() + " (" + i + ")", kind, airflow(tool)));
+        .mapToObj(i -> count == 1 ? tool.name() : tool.name() + " (" + i + ")")
+        .map(name -> new JobTool(name, kind, ShopTool.called(name, kind), airflow(tool)));
   }
 
   /** What it pulls, or asks of its vacuum; a hand grinder asks by its wheel. */

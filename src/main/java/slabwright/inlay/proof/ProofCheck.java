@@ -3,6 +3,8 @@ package slabwright.inlay.proof;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
@@ -33,8 +35,6 @@ final class ProofCheck {
   private static final double SCALES_AGREE = 0.01;
   private static final double SURE_PANEL = 0.7;
   private static final double SAME_PLACE = 0.2;
-  private static final double CLOSELY_MM = 0.02;
-  private static final double MUCH_CLOSER = 0.5;
 
   private final Sighting sighting;
   private final ProofPlan plan;
@@ -165,8 +165,8 @@ final class ProofCheck {
    * The pose that judges best. Those that fit as well by their cells are looked at too, unmirrored
    * ones first, unless the first is right and lies closely. A graphic that is nearly the same when
    * it is turned can hide a fault in another turn: what lies much closer is that one, right or not.
-   * A mirror image is taken where it alone is right or lies much closer with its edge, for a panel
-   * may look nearly the same in a mirror.
+   * A mirror image is taken where it alone is right and lies no farther off, or lies much closer
+   * with its edge, for a panel may look nearly the same in a mirror.
    */
   private SheetJudgement judge(PlannedPiece sheet, List<PoseFit> fits) {
     double top = fits.get(0).overlap() - Math.max(WORTH_A_LOOK, sheet.unsureOverlap());
@@ -177,20 +177,21 @@ final class ProofCheck {
         .limit(MOST_LOOKS)
         .forEach(
             f -> {
-              if (judged.stream().noneMatch(j -> j.isRight() && j.unlike() <= CLOSELY_MM)) {
+              if (judged.stream().noneMatch(j -> j.isRight() && j.liesClosely())) {
                 judged.add(new SheetJudgement(telling, sheet, f, contours, false));
               }
             });
-    List<SheetJudgement> asDrawn = judged.stream().filter(j -> !j.fit.pose().mirrored()).toList();
-    List<SheetJudgement> mirrored = judged.stream().filter(j -> j.fit.pose().mirrored()).toList();
-    if (asDrawn.isEmpty() || mirrored.isEmpty()) {
+    Map<Boolean, List<SheetJudgement>> mirrored =
+        judged.stream().collect(Collectors.partitioningBy(j -> j.fit.pose().mirrored()));
+    if (mirrored.containsValue(List.of())) {
       return closest(judged);
     }
-    SheetJudgement plain = closest(asDrawn);
-    SheetJudgement other = closest(mirrored);
+    SheetJudgement plain = closest(mirrored.get(false));
+    SheetJudgement other = closest(mirrored.get(true));
     boolean hasEdge = other.hasItsEdge() || !plain.hasItsEdge();
-    boolean closer = hasEdge && other.unlike() < MUCH_CLOSER * plain.unlike();
-    return !plain.isRight() && (other.isRight() || closer) ? other : plain;
+    boolean right = other.isRight() && !plain.liesMuchCloserThan(other);
+    boolean closer = hasEdge && other.liesMuchCloserThan(plain);
+    return !plain.isRight() && (right || closer) ? other : plain;
   }
 
   /** The right one, else the best; but what lies much closer than that, right or not. */
@@ -201,7 +202,7 @@ final class ProofCheck {
             .findFirst()
             .orElseGet(() -> judged.stream().min(SheetJudgement.best()).orElseThrow());
     return judged.stream()
-        .filter(j -> best.unlike() > CLOSELY_MM && j.unlike() < MUCH_CLOSER * best.unlike())
+        .filter(j -> j.liesMuchCloserThan(best))
         .min(Comparator.comparingDouble(SheetJudgement::unlike))
         .orElse(best);
   }

@@ -22,6 +22,8 @@ final class SheetJudgement {
   private static final double UNEVEN = 0.35;
   private static final double BESIDE_EDGE_MM = 1.5;
   private static final double CUT_OFF_MM = 0.1;
+  private static final double CLOSELY_MM = 0.02;
+  private static final double MUCH_CLOSER = 0.5;
   private static final double NOTEWORTHY_FAT_MM = 0.2;
   private static final double FAT_SHARE = 0.6;
   private static final double LITTLE_FAULT_MM2 = 20;
@@ -221,6 +223,14 @@ final class SheetJudgement {
   /** How far edges lie apart on an average, mm. */
   double unlike() {
     return difference.area() / sheet.openings.boundaryLength();
+  }
+
+  boolean liesClosely() {
+    return unlike() <= CLOSELY_MM;
+  }
+
+  boolean liesMuchCloserThan(SheetJudgement other) {
+    return !other.liesClosely() && unlike() < MUCH_CLOSER * other.unlike();
   }
 
   /** The lower the better the drawing lies on the plan. */

@@ -37,12 +37,24 @@ public record ShopTool(
         s.price("price_a_day"));
   }
 
-  /** Its name for a reader: the kind's word where the book has no other name for it. */
+  /** Its name for a reader. */
   public Message called() {
-    return kind.maybe()
-        .filter(k -> k.word().equals(name))
-        .map(ToolKind::label)
-        .orElse(Message.of("work.shop-tool.named", name));
+    return kind.maybe().map(k -> called(name, k)).orElse(Message.of("work.shop-tool.named", name));
+  }
+
+  /**
+   * A tool's name for a reader; one that is named by its kind, with a number or without, is told in
+   * the reader's language, and what only the shop can say is told as the shop says it.
+   */
+  public static Message called(String name, ToolKind kind) {
+    String word = kind.word();
+    if (name.equals(word)) {
+      return kind.label();
+    }
+    String rest = name.startsWith(word + " ") ? name.substring(word.length() + 1) : "";
+    return !rest.isEmpty() && rest.chars().allMatch(Character::isDigit)
+        ? Message.of("work.shop-tool.numbered", kind.label(), rest)
+        : Message.of("work.shop-tool.named", name);
   }
 
   /** Whether the book calls it so. */

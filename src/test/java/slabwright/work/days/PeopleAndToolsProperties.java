@@ -158,7 +158,7 @@ class PeopleAndToolsProperties {
   }
 
   private static JobTool tool(String name, ToolKind kind, double airflow) {
-    return new JobTool(name, kind, OptionalDouble.of(airflow));
+    return new JobTool(name, kind, kind.label(), OptionalDouble.of(airflow));
   }
 
   private static WorkingWeek week(int people) {
