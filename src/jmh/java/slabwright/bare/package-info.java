@@ -1,2 +1,5 @@
-/** {@link slabwright.bare.BareProgram}: the yardstick of the whole-process figures. */
+/**
+ * The yardsticks of the whole-process figures: {@link slabwright.bare.BareProgram} of commands,
+ * {@link slabwright.bare.BareWindow} of the start of the desk.
+ */
 package slabwright.bare;
