@@ -40,7 +40,10 @@ final class Replay {
         .forEach(p -> asked.put(p.task().id(), p.start()));
     this.order =
         tasks.stream()
-            .sorted(Comparator.comparing(t -> plan.step(t.id()).orElseThrow().start()))
+            // what takes no time, as its rate is not known, comes before what waits for it
+            .sorted(
+                Comparator.comparing((WorkStep t) -> plan.step(t.id()).orElseThrow().start())
+                    .thenComparing(t -> plan.step(t.id()).orElseThrow().end()))
             .toList();
     this.joined = JoinedSteps.of(tasks);
     this.pass =

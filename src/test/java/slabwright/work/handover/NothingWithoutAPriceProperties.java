@@ -74,6 +74,14 @@ class NothingWithoutAPriceProperties {
     check(WorkSamples.planSmall(SITE.withAreas(areas), book));
   }
 
+  /** Met by chance: a late step was placed before one that it waits for. */
+  @Example
+  void a_sealer_twice_and_no_vacuum_give_a_plan() {
+    Finish.Coat sealer = new Finish.Coat("sealer", 1, Finish.Target.WHOLE_FLOOR);
+    a_price_or_a_tool_that_the_book_lacks_is_said_by_name(
+        23, 23, ToolKind.VACUUM, List.of(sealer, sealer));
+  }
+
   /** The same of many more. */
   @Tag("long")
   @Property(tries = 200)
