@@ -40,10 +40,7 @@ final class Replay {
         .forEach(p -> asked.put(p.task().id(), p.start()));
     this.order =
         tasks.stream()
-            // what takes no time, as its rate is not known, comes before what waits for it
-            .sorted(
-                Comparator.comparing((WorkStep t) -> plan.step(t.id()).orElseThrow().start())
-                    .thenComparing(t -> plan.step(t.id()).orElseThrow().end()))
+            .sorted(Comparator.comparing(t -> plan.step(t.id()).orElseThrow().start()))
             .toList();
     this.joined = JoinedSteps.of(tasks);
     this.pass =
@@ -84,6 +81,8 @@ final class Replay {
   private Optional<Message> onTime(int count) {
     int known = Math.min(count, before.size() - 1);
     pass.rollBack(before.get(known));
+    // what came after is placed no longer: the next one asked may be later or earlier
+    before.subList(known + 1, before.size()).clear();
     for (int i = known; i < count; i++) {
       Optional<Message> fault = pass.placeWhole(order.get(i));
       if (fault.isPresent()) {
