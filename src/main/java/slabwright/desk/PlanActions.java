@@ -3,6 +3,8 @@ package slabwright.desk;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.application.Platform;
 import slabwright.desk.cards.measure.UnderlayCard;
 import slabwright.desk.model.BackgroundTasks;
@@ -136,7 +138,20 @@ final class PlanActions implements UnderlayCard.Actions {
 
   /** Opens a plan once it has been read; until then, and when it is given up, all stays. */
   void openPlan(Path plan) {
-    String name = String.valueOf(plan.getFileName());
+    read(plan, keeper::read, read -> keeper.open(plan, read));
+  }
+
+  /** Goes on with an untitled plan in its folder, or with a plan whose journal was left. */
+  void recover(Path what) {
+    if (Files.isDirectory(what)) {
+      read(what, PlanFiles::recover, left -> keeper.recover(what, left));
+    } else {
+      openPlan(what);
+    }
+  }
+
+  private <T> void read(Path what, Function<Path, Result<T>> reader, Consumer<T> open) {
+    String name = String.valueOf(what.getFileName());
     parts
         .errands()
         .run(
@@ -145,26 +160,9 @@ final class PlanActions implements UnderlayCard.Actions {
                 why -> Message.of("desk.app.plan.not-opened", name, why),
                 steps -> {
                   steps.report(-1);
-                  return keeper.read(plan);
+                  return reader.apply(what);
                 },
-                read -> opened(() -> keeper.open(plan, read))));
-  }
-
-  /** Goes on with an untitled plan in its folder, or with a plan whose journal was left. */
-  void recover(Path what) {
-    if (Files.isDirectory(what)) {
-      String name = String.valueOf(what.getFileName());
-      parts
-          .errands()
-          .run(
-              new BackgroundTasks.BackgroundTask<>(
-                  Message.of("desk.app.plan.opening", name),
-                  why -> Message.of("desk.app.plan.not-opened", name, why),
-                  steps -> PlanFiles.recover(what),
-                  left -> opened(() -> keeper.recover(what, left))));
-    } else {
-      openPlan(what);
-    }
+                read -> opened(() -> open.accept(read))));
   }
 
   private void opened(Runnable how) {

@@ -460,10 +460,10 @@ class CrewPagesTest {
             .toList();
     assertThat(pages).hasSizeGreaterThan(4);
     assertThat(pages)
-        .allMatch(w -> w.contains("B reads the gas meter from the way in"))
+        .allMatch(w -> w.contains("B only reads the gas meter, from the way in"))
         .allMatch(w -> w.contains("then every 15 min"))
         .allMatch(w -> w.contains("From 500 ppm of acetone nobody is in without breathing gear"));
     assertThat(CrewPacket.html(HALL.job(PaperSize.LETTER)))
-        .contains("B reads the gas meter from the way in", "from 2,500 ppm nobody at all");
+        .contains("B only reads the gas meter, from the way in", "from 2,500 ppm nobody at all");
   }
 }

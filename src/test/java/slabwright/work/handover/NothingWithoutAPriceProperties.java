@@ -74,7 +74,7 @@ class NothingWithoutAPriceProperties {
     check(WorkSamples.planSmall(SITE.withAreas(areas), book));
   }
 
-  /** Met by chance: a late step was placed before one that it waits for. */
+  /** Met by chance: what was placed after an earlier late step was taken for placed. */
   @Example
   void a_sealer_twice_and_no_vacuum_give_a_plan() {
     Finish.Coat sealer = new Finish.Coat("sealer", 1, Finish.Target.WHOLE_FLOOR);
