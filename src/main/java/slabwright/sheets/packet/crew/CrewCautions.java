@@ -54,9 +54,6 @@ final class CrewCautions {
       all.add(words.say("sheets.crew-cautions.air"));
       all.add(protection());
     }
-    if (vapour || closed || lays()) {
-      new SealedDoorways(job).said().map(words::say).ifPresent(all::add);
-    }
     if (kinds.contains(StepKind.TAKE_OFF_RESIDUE)) {
       all.add(words.say("sheets.crew-cautions.old-material"));
     }
@@ -123,6 +120,10 @@ final class CrewCautions {
           job.site().units() == UnitSystem.FEET_INCHES
               ? words.say("sheets.crew-cautions.stop-dew-feet")
               : words.say("sheets.crew-cautions.stop-dew-meters"));
+    }
+    if (vapour || closed || lays()) {
+      // on every page of the day, as whoever goes in holds one of them
+      new SealedDoorways(job).said().map(words::say).ifPresent(all::add);
     }
     if (kinds.contains(StepKind.LAY_STENCIL) || kinds.contains(StepKind.TACK_TEST)) {
       all.add(words.say("sheets.crew-cautions.stop-film"));
