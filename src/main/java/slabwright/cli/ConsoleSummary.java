@@ -77,10 +77,7 @@ final class ConsoleSummary {
         out,
         words.say("cli.console-summary.stencils"),
         Integer.toString(plan.stencils().stencils().size()));
-    row(
-        out,
-        words.say("cli.console-summary.panels-each"),
-        Integer.toString(plan.panels().map(p -> p.all().size()).orElse(0)));
+    row(out, words.say("cli.console-summary.panels"), Integer.toString(plan.panelsCut()));
     row(out, words.say("cli.console-summary.roll"), QuantityFormat.run(plan.rollLength(), units));
     row(out, words.say("cli.console-summary.cut"), QuantityFormat.run(plan.cutLength(), units));
     row(out, words.say("cli.console-summary.loose-pieces"), Integer.toString(plan.loosePieces()));
