@@ -3,6 +3,6 @@
  *
  * <p>{@link PlanStorage} (entry: open, save, journal, recover), {@link Releases} (issue, and what
  * changed since), {@link ShopBookEditor}, {@link TapedRooms} (the readings behind a room). Of plans
- * that are not open: {@link PlanSketches}, each a {@link PlanSketch}.
+ * that are not open: {@link PlanList} and its {@link PlanSketches}, each a {@link PlanSketch}.
  */
 package slabwright.desk.model.plan;
