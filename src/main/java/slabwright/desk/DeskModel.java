@@ -96,14 +96,14 @@ record DeskModel(
             job,
             book,
             pages,
-            new Releases(desk, keeper::plan, errands),
+            new Releases(desk, keeper::plan, errands, home),
             errands,
             new Proofs(desk, answers, errands),
             new ProgressMonitor(home),
             writer);
     parts.watch();
-    parts.releases.changed().subscribe(answers::recompute);
-    parts.releases.changed().subscribe(job::recompute);
+    parts.releases.graphicsChanged().subscribe(answers::recompute);
+    parts.releases.graphicsChanged().subscribe(job::recompute);
     return parts;
   }
 
@@ -184,6 +184,7 @@ record DeskModel(
         && !plans.isWorking()
         && !sketches.isWorking()
         && answers.isUpToDate()
+        && !releases.isWorking()
         && !warnings.isWorking()
         && seams.isUpToDate()
         && !errands.isBusy()
@@ -202,6 +203,7 @@ record DeskModel(
   @Override
   public void close() {
     errands.close();
+    releases.close();
     keeper.close();
     writer.close();
     pictures.close();
