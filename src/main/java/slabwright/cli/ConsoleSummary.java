@@ -13,6 +13,7 @@ import slabwright.site.EdgeClass;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
+import slabwright.work.HeldGroup;
 import slabwright.work.JobOutlook;
 
 /** Short texts on the screen. */
@@ -24,8 +25,7 @@ final class ConsoleSummary {
     outlook.cannotStart().stream()
         .distinct()
         .forEach(m -> out.println("✕ " + words.say("cli.console-summary.cannot-start", m)));
-    outlook.held().stream()
-        .filter(h -> !h.frees().isEmpty())
+    HeldGroup.of(outlook.held())
         .forEach(h -> out.println("✕ " + words.say("cli.console-summary.held", h.why())));
   }
 

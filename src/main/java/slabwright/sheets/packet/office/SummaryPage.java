@@ -20,6 +20,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.FloorsBlock;
 import slabwright.units.QuantityFormat;
 import slabwright.work.AreaResult;
+import slabwright.work.HeldGroup;
 import slabwright.work.Presence;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
@@ -140,15 +141,7 @@ final class SummaryPage {
   private List<String> red() {
     List<String> all = new ArrayList<>();
     job.work().outlook().cannotStart().forEach(m -> all.add(context.words().line(m)));
-    job.work()
-        .outlook()
-        .held()
-        .forEach(
-            h -> {
-              if (!h.frees().isEmpty()) {
-                all.add(context.words().line(h.why()));
-              }
-            });
+    HeldGroup.of(job.work().outlook().held()).forEach(h -> all.add(context.words().line(h.why())));
     Cost cost = Cost.of(job.work());
     long open = cost.lines().stream().filter(l -> !l.amount().isKnown()).count();
     if (open > 0) {
