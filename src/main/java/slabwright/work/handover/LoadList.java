@@ -149,21 +149,10 @@ final class LoadList {
         .orElse(Message.of("work.load-list.bond-by-the-scratch-test"));
   }
 
-  /** What is bought, then in how many batches a floor's filler and mortar are mixed. */
   private List<HandoverDocument.Row> products() {
-    List<HandoverDocument.Row> rows = new ArrayList<>();
-    BuyList.of(plan).forEach(b -> rows.add(HandoverDocument.Row.toTick(b.name(), kits(b.kits()))));
-    for (AreaWorkPlan a : plan.areas()) {
-      a.prep().mixing().stream()
-          .flatMap(m -> m.told(units).stream())
-          .distinct()
-          .forEach(
-              told ->
-                  rows.add(
-                      HandoverDocument.Row.toTick(
-                          Message.of("work.load-list.mixing", a.name()), told)));
-    }
-    return rows;
+    return BuyList.of(plan).stream()
+        .map(b -> HandoverDocument.Row.toTick(b.name(), kits(b.kits())))
+        .toList();
   }
 
   private Message kits(Figure<Kits> kits) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import slabwright.units.Message;
+import slabwright.units.UnitSystem;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.step.StepKind;
@@ -53,6 +54,17 @@ public record PrepPlan(
   /** How all filler and mortar is mixed. */
   public List<MixPlan> mixing() {
     return Stream.concat(filler.mixing().stream(), levelling.mixing().stream()).toList();
+  }
+
+  /**
+   * How filler and mortar are mixed, each said once; the crew's page alone says what is unknown.
+   */
+  public List<Message> mixingTold(UnitSystem units) {
+    return mixing().stream()
+        .filter(m -> m.mixes().isKnown())
+        .flatMap(m -> m.told(units).stream())
+        .distinct()
+        .toList();
   }
 
   /** How what fills a place is mixed; empty where nothing is filled there. */

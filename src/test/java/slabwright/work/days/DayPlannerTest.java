@@ -267,7 +267,7 @@ class DayPlannerTest {
   void who_lays_a_coat_through_the_rest_of_the_day_rests_right_after_it() {
     List<WorkStep> tasks =
         List.of(
-            TestSteps.pausing("before", "Before", "yard", Duration.ofMinutes(240), 2),
+            TestSteps.pausing("before", "Before", "yard", Duration.ofHours(4), 2),
             TestSteps.coat("coat", "Coat", "hall", hours(1), 2, StepWait.straightAfter("before")),
             TestSteps.pausing(
                 "next", "Next", "yard", hours(1), 2, StepWait.straightAfter("before")));

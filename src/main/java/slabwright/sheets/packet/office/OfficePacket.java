@@ -156,6 +156,7 @@ public final class OfficePacket {
     papers.walkthrough().sections().forEach(s -> said.add(new Heading(context.say(s.heading()))));
     said.add(new Heading(context.say("sheets.work-quantities.kits-to-buy")));
     said.add(new Heading(context.say("sheets.batch-table.batches-of-one-coat")));
+    said.add(new Heading(context.say("sheets.filler-quantities.mixing")));
     return OfficeSections.sections(blocks).stream()
         .filter(s -> s.stream().noneMatch(said::contains))
         .flatMap(List::stream)
