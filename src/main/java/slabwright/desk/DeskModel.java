@@ -92,7 +92,7 @@ record DeskModel(
             new SeamCosts(desk, focus, answers, home),
             new ExpectedLook(desk, answers, book::text, home),
             new TapedRooms(desk, keeper::plan, writer),
-            new TapeWalkJournal(desk, keeper::plan, writer),
+            new TapeWalkJournal(desk, keeper::walk, writer),
             job,
             book,
             pages,

@@ -230,6 +230,9 @@ public final class MachineReach {
   }
 
   private Region extended(List<WayIn> waysIn) {
+    if (waysIn.isEmpty()) {
+      return drivable;
+    }
     List<Ring> rings = new ArrayList<>(drivable.rings());
     waysIn.forEach(w -> rings.addAll(w.box().rings()));
     return Region.of(rings, FillRule.NONZERO);

@@ -33,15 +33,26 @@ public record Journal(Path file) {
    * @param window from 1; the first one's is this
    */
   public Journal numbered(int window) {
-    String name = file.getFileName().toString();
-    String stem = name.substring(0, name.length() - ENDING.length());
-    return window == 1 ? this : new Journal(file.resolveSibling(stem + "." + window + ENDING));
+    return window == 1 ? this : new Journal(sibling("." + window + ENDING));
   }
 
   /** The file that says, by a lock on it, that a window writes this journal. */
   public Path lock() {
+    return sibling(".lock");
+  }
+
+  /** The file that keeps a room half taped in the window that writes this journal. */
+  public Path walk() {
+    return sibling(".walk");
+  }
+
+  private Path sibling(String ending) {
+    return file.resolveSibling(stem() + ending);
+  }
+
+  private String stem() {
     String name = file.getFileName().toString();
-    return file.resolveSibling(name.substring(0, name.length() - ENDING.length()) + ".lock");
+    return name.substring(0, name.length() - ENDING.length());
   }
 
   /**

@@ -42,8 +42,10 @@ import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.ClosedAir;
 import slabwright.work.JobOutlook;
+import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.EntryLimit;
+import slabwright.work.days.PersonRota;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
 import slabwright.work.step.StepKind;
@@ -404,9 +406,14 @@ class CrewPagesTest {
             job.site(), job.areas(), with(work, closed), job.paper(), job.date(), job.words());
     String all = days(pages(shut)).stream().map(CrewPagesTest::words).collect(Collectors.joining());
     String clear = CLOCK.format(QuarterHour.up(mist.end().plus(after)));
-    assertThat(all).contains("nobody", "Read the meter from the door", "About clear at " + clear);
+    // Who is free to read it, by letter: nobody has to ask whose job it is.
+    String reader =
+        PersonRota.letter(
+            MeterWatch.of(work.days().maybe().orElseThrow(), mist).person().orElseThrow());
+    assertThat(all)
+        .contains("nobody", reader + " reads the meter from the door", "About clear at " + clear);
     assertThat(days(pages(job)).stream().map(CrewPagesTest::words))
-        .noneMatch(w -> w.contains("Read the meter"));
+        .noneMatch(w -> w.contains("reads the meter from the door"));
   }
 
   private static WorkPlan with(WorkPlan work, ClosedAir closed) {

@@ -88,6 +88,15 @@ public final class JournalWriter {
     return numbers.getOrDefault(at.journal(), 1);
   }
 
+  /**
+   * The file for a room half taped in this window; it waits for the plan to be held, unless the
+   * disk is very slow.
+   */
+  public UnfinishedWalkFile walk(PlanLocation at) {
+    writer.await(new Holding(this, at.journal()), SLOW);
+    return new UnfinishedWalkFile(at, number(at));
+  }
+
   /** Whether this window writes a journal now. */
   boolean isMine(Journal journal) {
     return holds.values().stream().anyMatch(h -> h.journal().equals(journal));

@@ -6,9 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import slabwright.shape.Vec;
 import slabwright.store.AtomicFile;
+import slabwright.store.Journal;
 import slabwright.tape.TapeWalk;
 import slabwright.units.Length;
 import slabwright.units.Message;
@@ -16,13 +19,18 @@ import slabwright.units.Result;
 
 /**
  * A room half taped, beside the plan, so that a crash loses none of it: a line for each wall with
- * its turn in degrees and its length as typed.
+ * its turn in degrees and its length as typed. Each window has a file of its own, as it has a
+ * journal.
  *
- * @param plan the plan's file
+ * @param at the plan
+ * @param window number of its journal
  */
-public record UnfinishedWalkFile(Path plan) {
+public record UnfinishedWalkFile(PlanLocation at, int window) {
+  /** What it was called before each window had its own. */
+  private static final String EARLIER = "unfinished-walk.txt";
+
   private Path file() {
-    return plan.toAbsolutePath().resolveSibling("unfinished-walk.txt");
+    return at.journal().numbered(window).walk();
   }
 
   /**
@@ -53,22 +61,47 @@ public record UnfinishedWalkFile(Path plan) {
     AtomicFile.write(file(), text.toString().getBytes(StandardCharsets.UTF_8));
   }
 
-  /** The walk left behind, from the start given; one without walls when there is none. */
+  /**
+   * The walk left behind, from the start given: this window's, else one of a window that is gone,
+   * which is this window's from now on; one without walls when there is none.
+   */
   public Result<TapeWalk> read(Vec start) {
-    if (!Files.isReadable(file())) {
-      return Result.ok(TapeWalk.from(start));
-    }
     try {
-      List<TapeWalk.Wall> walls = new ArrayList<>();
-      for (String line : Files.readAllLines(file())) {
-        List<String> parts = List.of(line.split("\t", 2));
-        walls.add(
-            new TapeWalk.Wall(
-                Length.parse(parts.get(1)).orThrow(), Double.parseDouble(parts.get(0))));
+      Optional<Path> left = Optional.of(file()).filter(Files::isReadable).or(this::orphan);
+      if (left.isEmpty()) {
+        return Result.ok(TapeWalk.from(start));
       }
-      return Result.ok(new TapeWalk(start, walls));
+      TapeWalk walk = read(left.get(), start);
+      if (!left.get().equals(file())) {
+        Files.move(left.get(), file());
+      }
+      return Result.ok(walk);
     } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException e) {
       return Result.refused(Message.of("project.plan.walk-unreadable"));
     }
+  }
+
+  /** The file of a window that is gone. */
+  private Optional<Path> orphan() {
+    Stream<Path> others =
+        PlanHold.numbers()
+            .filter(n -> n != window)
+            .mapToObj(at.journal()::numbered)
+            .filter(j -> !PlanHold.isHeld(j))
+            .map(Journal::walk);
+    return Stream.concat(others, Stream.of(at.folder().resolve(EARLIER)))
+        .filter(Files::isReadable)
+        .findFirst();
+  }
+
+  private static TapeWalk read(Path file, Vec start) throws IOException {
+    List<TapeWalk.Wall> walls = new ArrayList<>();
+    for (String line : Files.readAllLines(file)) {
+      List<String> parts = List.of(line.split("\t", 2));
+      walls.add(
+          new TapeWalk.Wall(
+              Length.parse(parts.get(1)).orThrow(), Double.parseDouble(parts.get(0))));
+    }
+    return new TapeWalk(start, walls);
   }
 }

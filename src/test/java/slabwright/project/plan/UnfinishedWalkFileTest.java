@@ -24,11 +24,13 @@ class UnfinishedWalkFileTest {
 
   @TempDir Path folder;
 
+  private PlanLocation plan;
   private UnfinishedWalkFile file;
 
   @BeforeEach
   void plan() {
-    file = new UnfinishedWalkFile(folder.resolve("shed.site.json"));
+    plan = PlanLocation.file(folder.resolve("shed.site.json"));
+    file = new UnfinishedWalkFile(plan, 1);
   }
 
   private static TapeWalk walk() {
@@ -38,9 +40,13 @@ class UnfinishedWalkFileTest {
   }
 
   private void write(TapeWalk walk) {
+    write(walk, file);
+  }
+
+  private static void write(TapeWalk walk, UnfinishedWalkFile to) {
     List<Message> told = new CopyOnWriteArrayList<>();
     try (BackgroundWriter writer = new BackgroundWriter("test", Runnable::run)) {
-      file.write(walk, writer, told::add);
+      to.write(walk, writer, told::add);
     }
     assertThat(told).isEmpty();
   }
@@ -66,10 +72,40 @@ class UnfinishedWalkFileTest {
   @ParameterizedTest
   @ValueSource(strings = {"-90", "left\t3 m", "-90\t3 parsecs"})
   void what_cannot_be_read_is_left_alone(String line) throws IOException {
-    Path walk = Files.writeString(folder.resolve("unfinished-walk.txt"), line);
+    Path walk = Files.writeString(folder.resolve(".shed.site.json.walk"), line);
     Result<TapeWalk> read = file.read(START);
     assertThat(Words.english().say(((Result.Refused<TapeWalk>) read).message()))
         .isEqualTo("The unfinished walk on disk cannot be read; it was left alone.");
     assertThat(walk).hasContent(line);
+  }
+
+  @Test
+  void each_window_has_a_walk_of_its_own_and_takes_over_that_of_one_that_is_gone()
+      throws IOException {
+    TapeWalk theirs =
+        TapeWalk.from(START).with(new TapeWalk.Wall(Length.parse("4 m").orThrow(), 0));
+    UnfinishedWalkFile second = new UnfinishedWalkFile(plan, 2);
+    try (PlanHold first = PlanHold.take(plan, 1);
+        PlanHold other = PlanHold.take(plan, 2)) {
+      assertThat(List.of(first.number(), other.number())).containsExactly(1, 2);
+      write(walk());
+      assertThat(second.read(START)).isEqualTo(Result.ok(TapeWalk.from(START)));
+      write(theirs, second);
+      assertThat(file.read(START)).isEqualTo(Result.ok(walk()));
+      write(TapeWalk.from(START));
+      assertThat(file.read(START)).isEqualTo(Result.ok(TapeWalk.from(START)));
+    }
+    assertThat(file.read(START)).isEqualTo(Result.ok(theirs));
+    assertThat(second.read(START)).isEqualTo(Result.ok(theirs));
+    write(TapeWalk.from(START), second);
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void a_walk_under_the_name_of_earlier_days_comes_back() throws IOException {
+    Files.writeString(folder.resolve("unfinished-walk.txt"), "0.0\t3 m\n");
+    assertThat(file.read(START).orThrow().walls()).hasSize(1);
+    assertThat(folder.resolve("unfinished-walk.txt")).doesNotExist();
+    assertThat(file.read(START).orThrow().walls()).hasSize(1);
   }
 }

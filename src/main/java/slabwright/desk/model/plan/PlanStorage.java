@@ -15,6 +15,7 @@ import slabwright.project.plan.JournalWriter;
 import slabwright.project.plan.OpenedPlan;
 import slabwright.project.plan.PlanFiles;
 import slabwright.project.plan.PlanLocation;
+import slabwright.project.plan.UnfinishedWalkFile;
 import slabwright.site.JobDetails;
 import slabwright.site.Site;
 import slabwright.site.edit.History;
@@ -110,6 +111,11 @@ public final class PlanStorage {
   /** The path that graphics are relative to: the plan file, or what it would be. */
   public Optional<Path> plan() {
     return location().map(PlanLocation::plan);
+  }
+
+  /** The file that keeps a room half taped in this window. */
+  public Optional<UnfinishedWalkFile> walk() {
+    return location().map(journal::walk);
   }
 
   /** Reads a plan file; it may be large or far away, so not on the asking thread. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -18,6 +19,7 @@ import slabwright.units.QuantityFormat;
 import slabwright.words.Words;
 import slabwright.work.HeldGroup;
 import slabwright.work.HeldStep;
+import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.PersonRota;
@@ -188,8 +190,20 @@ final class CrewDayTexts {
         times.hourBefore(c.span().start()),
         everyone ? words.say("sheets.crew-day.nobody") : words.say("sheets.crew-day.nobody-bare"),
         until(c, area),
-        List.of(words.say("sheets.crew-day.read-from-door")),
+        List.of(readFromDoor(c)),
         true);
+  }
+
+  /** By whom is known where the crew has somebody to spare. */
+  private String readFromDoor(CrewDay.Closed c) {
+    OptionalInt reader =
+        planned.stream()
+            .flatMap(p -> p.step(c.air().step()).map(s -> MeterWatch.of(p, s)).stream())
+            .flatMapToInt(w -> w.person().stream())
+            .findFirst();
+    return reader.isPresent()
+        ? words.say("sheets.crew-day.reads-from-door", new MeterLines(job).named(reader.getAsInt()))
+        : words.say("sheets.crew-day.read-from-door");
   }
 
   private String until(CrewDay.Closed c, String area) {

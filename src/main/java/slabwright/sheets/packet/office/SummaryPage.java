@@ -71,7 +71,7 @@ final class SummaryPage {
             red.isEmpty() ? List.of(context.say("sheets.summary-page.nothing-red")) : red));
     blocks.add(new Heading(context.say("sheets.summary-page.orders")));
     List<OrderLine> lines = OrderLine.of(job.work());
-    blocks.add(orders(lines));
+    blocks.add(orders(lines, plan < PLAN.get(0)));
     for (OrderLine o : lines) {
       if (!o.buy().kits().isKnown()) {
         blocks.add(
@@ -157,7 +157,13 @@ final class SummaryPage {
     return longer;
   }
 
-  private Block orders(List<OrderLine> lines) {
+  /**
+   * What is ordered.
+   *
+   * @param brokenKits whether a long list of kits may go on in a second line, for the products'
+   *     sake
+   */
+  private Block orders(List<OrderLine> lines, boolean brokenKits) {
     List<List<TableCell>> rows = new ArrayList<>();
     for (OrderLine o : lines) {
       rows.add(
@@ -180,7 +186,9 @@ final class SummaryPage {
         List.of(
             TableColumn.words(context.say("sheets.summary-page.product")),
             TableColumn.number(context.say("sheets.summary-page.needed")),
-            TableColumn.number(context.say("sheets.summary-page.kits")),
+            brokenKits
+                ? TableColumn.words(context.say("sheets.summary-page.kits"))
+                : TableColumn.number(context.say("sheets.summary-page.kits")),
             TableColumn.number(context.say("sheets.summary-page.on-site-by")),
             TableColumn.number(context.say("sheets.summary-page.lead-time"))),
         rows);
