@@ -81,12 +81,10 @@ public sealed interface GraphicResult {
    * @param width of what it paints, mm
    * @param how its file is read
    * @param asDrawn whether every question about its colours is answered by dyeing them as drawn
-   * @throws IOException when the file is there and breaks while it is read
    */
   static GraphicResult compute(
-      Path graphic, double width, StencilSpec spec, GraphicSettings how, boolean asDrawn)
-      throws IOException {
-    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec, how);
+      Path graphic, double width, StencilSpec spec, GraphicSettings how, boolean asDrawn) {
+    Result<GraphicReader.Reading> reading = reading(graphic, width, spec, how);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Unusable(graphic, refused.message());
     }
@@ -94,5 +92,14 @@ public sealed interface GraphicResult {
     StencilSpec settled = asDrawn ? OpenQuestions.asDrawn(read.artwork(), spec) : spec;
     InlayPlan plan = InlayPlan.of(read.graphic(), settled, InlayContext.graphicAlone());
     return new Planned(graphic, read.artwork(), plan, settled);
+  }
+
+  private static Result<GraphicReader.Reading> reading(
+      Path graphic, double width, StencilSpec spec, GraphicSettings how) {
+    try {
+      return GraphicReader.read(graphic, width, spec, how);
+    } catch (IOException broken) {
+      return Result.refused(Message.of("project.graphic-result.breaks", graphic.toString()));
+    }
   }
 }
