@@ -102,7 +102,8 @@ final class InlayCommand implements Callable<Integer> {
   private ExitCode one(Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
       throws IOException {
     GraphicResult result =
-        GraphicResult.compute(graphic, options.width().mm(), settings, how, options.asDrawn());
+        GraphicResult.compute(
+            graphic, options.width().mm(), settings, how, options.units(), options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json());
@@ -140,18 +141,20 @@ final class InlayCommand implements Callable<Integer> {
 
   private void summary(PrintWriter print, GraphicResult.Planned planned) {
     InlayPlan plan = planned.plan();
+    UnitSystem units = options.units();
+    Words words = this.words.inUnits(units);
     print.println(
         words.say(
             "cli.inlay.summary",
             String.valueOf(planned.graphic().getFileName()),
-            QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC),
+            QuantityFormat.area(plan.openingArea(), units),
             plan.stencils().stencils().size(),
-            QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC),
-            plan.panels().map(p -> p.all().size()).orElse(0),
-            QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC),
+            QuantityFormat.run(plan.cutLength(), units),
+            plan.panelsCut(),
+            QuantityFormat.run(plan.rollLength(), units),
             plan.loosePieces()));
     planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));
     planned.questions().forEach(q -> ConsoleSummary.question(print, q, words));
-    ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC, words);
+    ConsoleSummary.findings(print, plan.findings(), units, words);
   }
 }

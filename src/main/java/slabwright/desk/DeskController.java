@@ -22,6 +22,7 @@ import slabwright.desk.model.DeskSettings;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Selection;
 import slabwright.desk.model.Stage;
+import slabwright.desk.model.plan.PlanList;
 import slabwright.desk.shell.Commands;
 import slabwright.desk.shell.EntryBar;
 import slabwright.desk.shell.KeyList;
@@ -29,14 +30,13 @@ import slabwright.desk.shell.NoticeBar;
 import slabwright.desk.shell.OpenQuestion;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.ProgressStrip;
-import slabwright.desk.shell.TallyItem;
+import slabwright.desk.shell.TallyBar;
 import slabwright.desk.start.StartActions;
 import slabwright.desk.start.StartEntry;
 import slabwright.desk.start.StartScreen;
 import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
 import slabwright.project.SamplePlans;
-import slabwright.project.plan.PlanFiles;
 import slabwright.shape.Bounds;
 import slabwright.site.FloorArea;
 import slabwright.words.Words;
@@ -59,6 +59,7 @@ final class DeskController implements SlabAccess {
   private final KeyList keyList;
   private final NoticeBar startNotice;
   private final ProgressStrip startProgress;
+  private Optional<PlanList.Found> listed = Optional.empty();
   private boolean waiting;
 
   DeskController(
@@ -282,27 +283,34 @@ final class DeskController implements SlabAccess {
       startProgress.refresh();
       if (!node.getChildren().contains(start)) {
         node.getChildren().setAll(start, keyList);
-        showEntries();
+        parts.plans().look();
       }
-      start.draw(parts.sketches().known());
+      showEntries();
     }
   }
 
+  /** None until it is known again what lies on disk: another plan may have been open meanwhile. */
   private void showEntries() {
+    Optional<PlanList.Found> found = parts.plans().found();
+    if (!found.equals(listed)) {
+      listed = found;
+      found.ifPresentOrElse(this::list, start::forget);
+    }
+    start.draw(parts.sketches().known());
+  }
+
+  private void list(PlanList.Found found) {
     Words words = bench().words();
-    List<Path> left = parts.keeper().recoverable();
-    List<Path> recent = bench().settings().recent();
     start.show(
-        left.stream().map(p -> StartEntry.left(p, PlanFiles.leftWork(p), words)).toList(),
-        recent.stream().map(p -> StartEntry.recent(p, words)).toList());
-    parts.sketches().ask(left, recent);
+        found.left().stream().map(p -> StartEntry.left(p, words)).toList(),
+        found.saved().stream().map(p -> StartEntry.recent(p, words)).toList());
   }
 
   private boolean isOpeningQuickly() {
     return parts.errands().isBusy() && parts.waiting().shown().isEmpty();
   }
 
-  private List<TallyItem> figures(int open) {
+  private List<TallyBar.Item> figures(int open) {
     return Tally.of(
         open,
         parts.answers(),

@@ -20,6 +20,7 @@ import slabwright.desk.model.compute.SelectedAreaRoutes;
 import slabwright.desk.model.compute.SelectedAreaWarnings;
 import slabwright.desk.model.compute.SheetPages;
 import slabwright.desk.model.compute.SiteComputation;
+import slabwright.desk.model.plan.PlanList;
 import slabwright.desk.model.plan.PlanSketches;
 import slabwright.desk.model.plan.PlanStorage;
 import slabwright.desk.model.plan.Releases;
@@ -36,6 +37,7 @@ import slabwright.words.Words;
 record DeskModel(
     DeskContext bench,
     PlanStorage keeper,
+    PlanList plans,
     PlanSketches sketches,
     Pictures pictures,
     SelectedAreaResults answers,
@@ -68,6 +70,7 @@ record DeskModel(
     Pictures pictures = new Pictures(desk, focus, home);
     BackgroundWriter writer = new BackgroundWriter("plan-files", home);
     PlanStorage keeper = new PlanStorage(desk, settings, data, writer);
+    PlanList plans = new PlanList(desk, settings, keeper, home);
     AreaCache areas = new AreaCache();
     SelectedAreaResults answers = new SelectedAreaResults(desk, focus, keeper::plan, areas, home);
     SiteComputation job = new SiteComputation(desk, keeper::plan, areas, home);
@@ -80,7 +83,8 @@ record DeskModel(
         new DeskModel(
             bench,
             keeper,
-            new PlanSketches(home),
+            plans,
+            new PlanSketches(plans, home),
             pictures,
             answers,
             new SelectedAreaRoutes(desk, focus, answers, home),
@@ -92,14 +96,14 @@ record DeskModel(
             job,
             book,
             pages,
-            new Releases(desk, keeper::plan, errands),
+            new Releases(desk, keeper::plan, errands, home),
             errands,
             new Proofs(desk, answers, errands),
             new ProgressMonitor(home),
             writer);
     parts.watch();
-    parts.releases.changed().subscribe(answers::recompute);
-    parts.releases.changed().subscribe(job::recompute);
+    parts.releases.graphicsChanged().subscribe(answers::recompute);
+    parts.releases.graphicsChanged().subscribe(job::recompute);
     return parts;
   }
 
@@ -156,6 +160,7 @@ record DeskModel(
             bench.desk().changed(),
             bench.focus().changed(),
             pictures.changed(),
+            plans.changed(),
             sketches.changed(),
             answers.changed(),
             ways.changed(),
@@ -176,8 +181,10 @@ record DeskModel(
   /** Whether everything shown has been worked out. */
   public boolean isUpToDate() {
     return pictures.isUpToDate()
+        && !plans.isWorking()
         && !sketches.isWorking()
         && answers.isUpToDate()
+        && !releases.isWorking()
         && !warnings.isWorking()
         && seams.isUpToDate()
         && !errands.isBusy()
@@ -196,9 +203,11 @@ record DeskModel(
   @Override
   public void close() {
     errands.close();
+    releases.close();
     keeper.close();
     writer.close();
     pictures.close();
+    plans.close();
     sketches.close();
     answers.close();
     ways.close();

@@ -13,7 +13,6 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.proof.ProofBatch;
 import slabwright.inlay.proof.ProofLimits;
-import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofVerdict;
 import slabwright.inlay.proof.ReturnedFiles;
 import slabwright.inlay.proof.ShadingMeaning;
@@ -130,7 +129,7 @@ public record ProofRequest(
     List<ProofBatch.Wanted> all = new ArrayList<>();
     for (int n = 1; n <= count; n++) {
       if (stencil.isEmpty() || stencil.getAsInt() == n) {
-        all.add(new ProofBatch.Wanted(n, ProofPlan.of(plan, n)));
+        all.add(ProofBatch.Wanted.of(plan, n));
       }
     }
     return all;

@@ -100,6 +100,15 @@ class CommandLineTest {
   }
 
   @Test
+  void a_graphic_is_told_in_the_units_that_its_width_is_typed_in() {
+    assertThat(run("inlay", WHEEL, "--width", "4'", "--roll", "610 mm")).isZero();
+    assertThat(out.toString()).contains("sq ft", "″").doesNotContainPattern("\\d mm|\\d m\\b|m²");
+    out.getBuffer().setLength(0);
+    assertThat(run("inlay", WHEEL, "--width", "1.2 m", "--roll", "24 in")).isZero();
+    assertThat(out.toString()).contains("m²", " mm").doesNotContain("″", "sq ft");
+  }
+
+  @Test
   void blank_is_mask_and_openings() throws IOException {
     assertThat(run("inlay", WHEEL, "--width", "1 m", "--roll", "24 in", "--json")).isZero();
     JsonNode o = json(out.toString());

@@ -1,29 +1,45 @@
 package slabwright.desk;
 
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import javafx.application.Platform;
 
 /**
- * Holds long work at its next step while it is on, so that a test can cancel it half-way; the
- * cancel lets it go.
+ * Holds work off the JavaFX thread at its next step while it is on, so that a test can look at the
+ * window meanwhile, or cancel it half-way; the cancel lets it go.
  */
 final class Brake implements Executor {
-  private volatile boolean on;
+  private final String thread;
+  private boolean on;
 
-  void set(boolean held) {
-    on = held;
+  /**
+   * A brake that is off.
+   *
+   * @param thread name of the thread that is held
+   */
+  Brake(String thread) {
+    this.thread = thread;
   }
 
-  @Override
-  public void execute(Runnable r) {
-    if (on && Thread.currentThread().getName().equals("errand")) {
+  synchronized void set(boolean held) {
+    on = held;
+    notifyAll();
+  }
+
+  private synchronized void hold() {
+    while (on) {
       try {
-        new CountDownLatch(1).await();
+        wait();
       } catch (InterruptedException cancelled) {
         on = false;
         Thread.currentThread().interrupt();
       }
+    }
+  }
+
+  @Override
+  public void execute(Runnable r) {
+    if (Thread.currentThread().getName().equals(thread)) {
+      hold();
     }
     Platform.runLater(r);
   }

@@ -29,7 +29,11 @@ class ExpectedLookTest {
     Path plan = TestSites.withArrow(data);
     SystemServices outside =
         new SystemServices(
-            new FixedChooser(data), new TestPrinter(), f -> {}, new Brake(), Words.english());
+            new FixedChooser(data),
+            new TestPrinter(),
+            f -> {},
+            new Brake("errand"),
+            Words.english());
     desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()), outside);
     hands = new DeskGestures(desk);
     hands.stage(Stage.INLAY);

@@ -27,7 +27,7 @@ import slabwright.words.Words;
 class ExportTest {
   @TempDir Path data;
 
-  private final Brake brake = new Brake();
+  private final Brake brake = new Brake("errand");
   private final TestPrinter printer = new TestPrinter();
   private final List<Path> shown = new ArrayList<>();
   private DeskUnderTest desk;

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import slabwright.project.plan.PlanFiles;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
 
@@ -50,7 +51,8 @@ class KillTest {
     Path plan = TestSites.shed(data);
     int said = killedAfter(edits, plan);
     try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
-      assertThat(DeskUnderTest.on(() -> desk.room().parts().keeper().recoverable()))
+      assertThat(DeskUnderTest.on(() -> desk.room().parts().plans().found().orElseThrow().left()))
+          .extracting(PlanFiles.LeftPlan::plan)
           .containsExactly(plan);
       Site back = recovered(desk, plan);
       FloorArea area = back.areas().get(0);

@@ -18,7 +18,7 @@ import slabwright.words.Words;
 class OpeningTest {
   @TempDir Path data;
 
-  private final Brake brake = new Brake();
+  private final Brake brake = new Brake("errand");
 
   private DeskUnderTest open(List<String> plans) throws TimeoutException {
     SystemServices outside =

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
@@ -12,8 +13,10 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.model.Stage;
 import slabwright.shape.Vec;
+import slabwright.words.Words;
 
 class ReleaseTest {
   @TempDir Path data;
@@ -88,6 +91,41 @@ class ReleaseTest {
     hands.stage(Stage.SHEETS);
     assertThat(changes()).contains("Inlay \"Arrow\": graphic replaced");
     assertThat(stage(Stage.INLAY)).isEqualTo("Inlay, done");
+    assertThat(stage(Stage.SHEETS)).isEqualTo("Sheets, needs a look");
+  }
+
+  @Test
+  void nothing_is_said_of_a_plan_before_its_graphics_and_releases_were_read()
+      throws TimeoutException, IOException {
+    TestSites.withArrow(data);
+    open();
+    hands.stage(Stage.SHEETS).click("issue").press(KeyCode.SHORTCUT, KeyCode.S);
+    desk.close();
+    TestSites.arrow(data, 34);
+    Brake brake = new Brake("releases");
+    Path plan = data.resolve("shed.site.json");
+    brake.set(true);
+    desk =
+        DeskUnderTest.open(
+            data,
+            1280,
+            800,
+            List.of(),
+            new SystemServices(
+                new FixedChooser(data), new NoPrinter(), f -> {}, brake, Words.english()));
+    DeskUnderTest.on(
+        () -> {
+          desk.room().plans().openPlan(plan);
+          return null;
+        });
+    WaitForAsyncUtils.waitFor(
+        20, TimeUnit.SECONDS, () -> DeskUnderTest.on(() -> desk.node("stage-INLAY") != null));
+    desk.laidOut();
+    assertThat(stage(Stage.INLAY)).isEqualTo("Inlay, not started");
+    assertThat(stage(Stage.SHEETS)).isEqualTo("Sheets, not started");
+    brake.set(false);
+    desk.settle();
+    assertThat(stage(Stage.INLAY)).isEqualTo("Inlay, needs a look");
     assertThat(stage(Stage.SHEETS)).isEqualTo("Sheets, needs a look");
   }
 

@@ -22,6 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import slabwright.drawing.Dimension;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
@@ -113,6 +115,39 @@ class CrewPagesTest {
                       .as("%s on %s", page.name(), paper)
                       .isEqualTo(inside));
       assertThat(clashes(boxes)).as("%s on %s", page.name(), paper).isEmpty();
+    }
+  }
+
+  @Test
+  void where_the_crew_works_stands_on_each_page_of_a_day_of_stencils_also_where_rows_are_many() {
+    String here = Words.english().say("sheets.crew-day.work-here");
+    List<PrintedPage> misting =
+        days(pages(job(PaperSize.LETTER))).stream()
+            .filter(p -> words(p).contains("Mist coats"))
+            .toList();
+    assertThat(misting).hasSizeGreaterThan(1);
+    assertThat(misting).allSatisfy(p -> assertThat(words(p)).contains(here));
+  }
+
+  @Test
+  void no_letter_of_a_wall_lies_in_the_blank_that_a_day_of_stencils_works_on() {
+    List<PrintedPage> misting =
+        days(pages(job(PaperSize.LETTER))).stream()
+            .filter(p -> words(p).contains("Mist coats"))
+            .toList();
+    for (PrintedPage page : misting) {
+      List<Bounds> here =
+          page.drawing().plain().stream()
+              .filter(Stroke.class::isInstance)
+              .map(Stroke.class::cast)
+              .filter(s -> s.pen().colour().equals(Palette.BLUE))
+              .map(Stroke::reach)
+              .toList();
+      assertThat(here).as(page.name()).isNotEmpty();
+      assertThat(texts(page).filter(t -> t.words().matches("[A-F]")))
+          .as(page.name())
+          .allSatisfy(
+              t -> assertThat(here).noneSatisfy(b -> assertThat(b.contains(t.at())).isTrue()));
     }
   }
 

@@ -123,12 +123,12 @@ public final class DeskSettings implements AutoCloseable {
     put("folder", folder.toString());
   }
 
-  /** Recent plans, latest first; those that are gone are left out. */
+  /** Recent plans, latest first; some may be gone. */
   public List<Path> recent() {
     List<Path> found = new ArrayList<>();
     for (int i = 0; i < MOST_RECENT; i++) {
       String text = values.getProperty("recent." + i, "");
-      if (!text.isEmpty() && Files.isReadable(Path.of(text))) {
+      if (!text.isEmpty()) {
         found.add(Path.of(text));
       }
     }

@@ -1,13 +1,12 @@
 package slabwright.desk.start;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.Optional;
+import slabwright.desk.model.plan.PlanList;
 import slabwright.project.plan.LeftWork;
+import slabwright.project.plan.PlanFiles;
 import slabwright.words.Words;
 
 /**
@@ -19,30 +18,28 @@ import slabwright.words.Words;
  */
 public record StartEntry(Path plan, String name, String what, String when) {
   /** A plan that was saved, by its file. */
-  public static StartEntry recent(Path plan, Words words) {
+  public static StartEntry recent(PlanList.SavedPlan saved, Words words) {
+    Path plan = saved.file();
     return new StartEntry(
         plan,
         String.valueOf(plan.getFileName()),
         String.valueOf(plan.getParent()),
-        saved(plan, words));
-  }
-
-  private static String saved(Path plan, Words words) {
-    try {
-      return words.say(
-          "desk.start.entries.changed", time(Files.getLastModifiedTime(plan).toInstant(), words));
-    } catch (IOException e) {
-      return "";
-    }
+        saved
+            .changed()
+            .map(at -> words.say("desk.start.entries.changed", time(at, words)))
+            .orElse(""));
   }
 
   /** What was not saved when the program last ended. */
-  public static StartEntry left(Path plan, Optional<LeftWork> work, Words words) {
+  public static StartEntry left(PlanFiles.LeftPlan left, Words words) {
+    Path plan = left.plan();
     return new StartEntry(
         plan,
         RecoveredName.of(plan, words),
-        work.map(w -> what(w, words)).orElse(String.valueOf(plan.getParent())),
-        work.map(w -> words.say("desk.start.entries.left-at", time(w.at(), words))).orElse(""));
+        left.work().map(w -> what(w, words)).orElse(String.valueOf(plan.getParent())),
+        left.work()
+            .map(w -> words.say("desk.start.entries.left-at", time(w.at(), words)))
+            .orElse(""));
   }
 
   private static String what(LeftWork work, Words words) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -15,7 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.canvas.Tone;
-import slabwright.desk.model.plan.PlanSketch;
+import slabwright.desk.model.plan.PlanSketches;
 import slabwright.desk.shell.Controls;
 import slabwright.desk.shell.Scrolled;
 import slabwright.words.Words;
@@ -28,7 +29,9 @@ public final class StartScreen extends StackPane {
   private final StartActions doors;
   private final Words words;
   private final VBox resume = new VBox();
-  private final Map<Path, PlanThumb> thumbs = new HashMap<>();
+  private final Map<Path, PlanThumb> left = new HashMap<>();
+  private final Map<Path, PlanThumb> saved = new HashMap<>();
+  private boolean known;
   private Tone tone = Tone.LIGHT;
   private final StartPicture picture;
 
@@ -117,27 +120,38 @@ public final class StartScreen extends StackPane {
   public void setTone(Tone now) {
     tone = now;
     picture.paint(now);
-    thumbs.values().forEach(t -> t.setTone(now));
+    Stream.of(left, saved).forEach(m -> m.values().forEach(t -> t.setTone(now)));
   }
 
   /** Draws the plans that are listed, those whose sketch is known. */
-  public void draw(Map<Path, PlanSketch> sketches) {
-    thumbs.forEach((plan, thumb) -> thumb.show(Optional.ofNullable(sketches.get(plan))));
+  public void draw(PlanSketches.Sketches known) {
+    left.forEach((plan, thumb) -> thumb.show(Optional.ofNullable(known.left().get(plan))));
+    saved.forEach((plan, thumb) -> thumb.show(Optional.ofNullable(known.saved().get(plan))));
+  }
+
+  /** Nothing can be gone on with until it is known what lies on disk. */
+  public void forget() {
+    show(List.of(), List.of());
+    known = false;
+    fit();
   }
 
   /** Lists what can be gone on with. */
   public void show(List<StartEntry> recovered, List<StartEntry> recent) {
     resume.getChildren().clear();
-    thumbs.clear();
+    left.clear();
+    saved.clear();
     section(words.say("desk.start.start-screen.not-saved-last-time"), recovered, true);
     section(words.say("desk.start.start-screen.recent-plans"), recent, false);
     Controls.show(resume, !resume.getChildren().isEmpty());
+    known = true;
     fit();
   }
 
   /** The picture is there where it has room, and nothing to go on with. */
   private void fit() {
-    Controls.show(picture, resume.getChildren().isEmpty() && getWidth() >= WITH_PICTURE);
+    boolean room = getWidth() >= WITH_PICTURE;
+    Controls.show(picture, known && resume.getChildren().isEmpty() && room);
   }
 
   private void section(String heading, List<StartEntry> plans, boolean rescued) {
@@ -160,7 +174,7 @@ public final class StartScreen extends StackPane {
             Controls.label(entry.when(), "resume-folder"));
     b.setId((rescued ? "left-" : "recent-") + resume.getChildren().size());
     PlanThumb thumb = new PlanThumb(tone);
-    thumbs.put(plan, thumb);
+    (rescued ? left : saved).put(plan, thumb);
     HBox row = new HBox(thumb, lines);
     row.getStyleClass().add("resume-line");
     row.setAlignment(Pos.CENTER_LEFT);

@@ -166,6 +166,19 @@ public sealed interface ProofNote {
     }
   }
 
+  /** The whole graphic in its colours: each stencil was sought in what is seen in its colour. */
+  record AllInColour() implements ProofNote {
+    @Override
+    public String kind() {
+      return "all-in-color";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.all-in-color");
+    }
+  }
+
   /** The page says at which scale it is drawn. */
   record ScaleStated(double denominator) implements ProofNote {
     @Override

@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
@@ -95,9 +96,22 @@ public final class BackgroundWriter implements AutoCloseable {
    * @param most how long at most, ms
    */
   void await(Object key, long most) {
+    await(() -> waiting.containsKey(key) || running.equals(Optional.of(key)), most);
+  }
+
+  /**
+   * Waits, on any other thread, until nothing waits or is being written.
+   *
+   * @param most how long at most, ms
+   */
+  public void awaitAll(long most) {
+    await(() -> !waiting.isEmpty() || running.isPresent(), most);
+  }
+
+  private void await(BooleanSupplier more, long most) {
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(most);
     synchronized (waiting) {
-      while (waiting.containsKey(key) || running.equals(Optional.of(key))) {
+      while (more.getAsBoolean()) {
         long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
         if (left <= 0) {
           return;

@@ -67,8 +67,8 @@ public record PlanFiles(Path data) {
     PlanLocation at = PlanLocation.file(file);
     int free = 0;
     for (int n : PlanHold.numbers().filter(k -> isFree(at, k, mine)).toArray()) {
-      Optional<Site> left = left(at.journal().numbered(n)).filter(s -> !s.equals(saved));
-      if (left.isPresent()) {
+      Optional<Site> left = left(at.journal().numbered(n));
+      if (left.isPresent() && !isForgotten(at, n, saved, mine)) {
         return Result.ok(new OpenedPlan(saved, left, n, stamp));
       }
       free = free == 0 ? n : free;
@@ -123,34 +123,27 @@ public record PlanFiles(Path data) {
             () -> Result.refused(Message.of("project.plan.journal-unreadable", folder.toString())));
   }
 
-  /** What was left of a plan, by its file, or by the folder of one that was never saved. */
-  public static Optional<LeftWork> leftWork(Path what) {
-    PlanLocation at =
-        Files.isDirectory(what) ? PlanLocation.untitled(what) : PlanLocation.file(what);
-    Optional<Journal> journal = leftJournals(at, j -> false).findFirst();
-    try {
-      return journal.isEmpty() ? Optional.empty() : leftWork(journal.get());
-    } catch (IOException e) {
-      return Optional.empty();
-    }
-  }
-
-  private static Optional<LeftWork> leftWork(Journal journal) throws IOException {
-    Instant last = Files.getLastModifiedTime(journal.file()).toInstant();
-    return left(journal).map(site -> new LeftWork(site, last));
-  }
+  /**
+   * A plan that can be gone on with as a process left it that ended without saving.
+   *
+   * @param plan its file, or the folder of one that was never saved
+   * @param work what was left; empty when it can't be read
+   */
+  public record LeftPlan(Path plan, Optional<LeftWork> work) {}
 
   /**
-   * Plans with a journal that no other window writes: files of those given, then folders of
-   * untitled ones, latest first.
+   * Plans with work in a journal that no other window writes: files of those given, then folders of
+   * untitled ones, latest first. Work that is saved already is none. It reads files.
    */
-  public List<Path> recoverable(List<Path> recent, JournalWriter own) {
-    List<Path> found = new ArrayList<>();
-    recent.stream().filter(p -> hasJournal(PlanLocation.file(p), own)).forEach(found::add);
+  public List<LeftPlan> recoverable(List<Path> recent, JournalWriter own) {
+    List<LeftPlan> found = new ArrayList<>();
+    for (Path file : recent) {
+      left(file, PlanLocation.file(file), own::isMine).ifPresent(found::add);
+    }
     if (Files.isDirectory(untitled())) {
       try (Stream<Path> all = Files.list(untitled())) {
-        all.filter(d -> hasJournal(PlanLocation.untitled(d), own))
-            .sorted(Comparator.reverseOrder())
+        all.sorted(Comparator.reverseOrder())
+            .flatMap(d -> left(d, PlanLocation.untitled(d), own::isMine).stream())
             .limit(MOST_UNTITLED)
             .forEach(found::add);
       } catch (IOException e) {
@@ -160,14 +153,59 @@ public record PlanFiles(Path data) {
     return found;
   }
 
-  private static boolean hasJournal(PlanLocation of, JournalWriter own) {
-    return leftJournals(of, own::isMine).findFirst().isPresent();
+  private static Optional<LeftPlan> left(Path what, PlanLocation at, Predicate<Journal> mine) {
+    List<Integer> journals =
+        PlanHold.numbers()
+            .filter(n -> Files.exists(at.journal().numbered(n).file()) && isFree(at, n, mine))
+            .boxed()
+            .toList();
+    Optional<Site> saved =
+        journals.isEmpty() || !at.saved() ? Optional.empty() : saved(PlanFile.read(at.plan()));
+    return journals.stream()
+        .filter(n -> saved.isEmpty() || !isForgotten(at, n, saved.get(), mine))
+        .findFirst()
+        .map(n -> new LeftPlan(what, leftWork(at.journal().numbered(n))));
   }
 
-  private static Stream<Journal> leftJournals(PlanLocation of, Predicate<Journal> mine) {
-    return PlanHold.numbers()
-        .mapToObj(n -> of.journal().numbered(n))
-        .filter(j -> Files.exists(j.file()) && (mine.test(j) || !PlanHold.isHeld(j)));
+  private static Optional<Site> saved(Result<Site> read) {
+    return read instanceof Result.Ok<Site> good ? Optional.of(good.value()) : Optional.empty();
+  }
+
+  private static Optional<LeftWork> leftWork(Journal journal) {
+    try {
+      Instant last = Files.getLastModifiedTime(journal.file()).toInstant();
+      return left(journal).map(site -> new LeftWork(site, last));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Whether a journal holds no more than what is saved. One that was left is taken away then: it
+   * would pass for newer work once somebody else has saved the plan.
+   */
+  private static boolean isForgotten(
+      PlanLocation at, int number, Site saved, Predicate<Journal> mine) {
+    Journal journal = at.journal().numbered(number);
+    Optional<Site> same = Optional.of(saved);
+    if (!left(journal).equals(same)) {
+      return false;
+    }
+    if (!mine.test(journal)) {
+      try {
+        Optional<PlanHold> hold = PlanHold.of(at, number).filter(PlanHold::isLocked);
+        if (hold.isPresent()) {
+          if (left(journal).equals(same)) {
+            journal.clear();
+          }
+          hold.get().close();
+        }
+      } catch (IOException e) {
+        // It stays, and is compared again the next time.
+        return true;
+      }
+    }
+    return true;
   }
 
   /** What came of saving over a plan that was read before. */

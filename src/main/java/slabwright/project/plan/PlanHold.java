@@ -100,6 +100,11 @@ final class PlanHold implements AutoCloseable {
     return got ? Optional.of(channel) : Optional.empty();
   }
 
+  /** Whether the system keeps others out; it can't in every folder. */
+  boolean isLocked() {
+    return lock.isPresent();
+  }
+
   Journal journal() {
     return journal;
   }

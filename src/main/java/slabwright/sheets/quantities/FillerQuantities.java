@@ -3,6 +3,7 @@ package slabwright.sheets.quantities;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
@@ -22,6 +23,11 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
     if (!filler.gaps().isEmpty()) {
       QuantitiesSheet.section(blocks, context.say("sheets.filler-quantities.filler"), gaps(filler));
     }
+    work.prep().mixing().stream()
+        .flatMap(m -> m.told(context.units()).stream())
+        .map(context.words()::say)
+        .distinct()
+        .forEach(t -> blocks.add(new Paragraph(t)));
     QuantitiesSheet.section(blocks, context.say("sheets.filler-quantities.dust"), dust());
     return blocks;
   }

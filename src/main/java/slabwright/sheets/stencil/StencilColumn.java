@@ -8,6 +8,7 @@ import slabwright.drawing.Pen;
 import slabwright.drawing.Symbol;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.MarkStyles;
+import slabwright.figures.RollDiagram;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
@@ -125,7 +126,8 @@ final class StencilColumn {
       blocks.add(new Paragraph(context.say("sheets.stencil-column.not-cut", empty)));
     }
     blocks.add(new Paragraph(rollUse(p)));
-    blocks.add(new RollBlock(p, cut, inlay.inlay().spec().roll().mm(), context));
+    double roll = inlay.inlay().spec().roll().mm();
+    blocks.add(new RollBlock(new RollDiagram(p, cut, List.of(), roll), context));
   }
 
   private String saving(PanelPlan p, PanelPlan.Saving s) {

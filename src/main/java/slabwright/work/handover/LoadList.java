@@ -149,10 +149,21 @@ final class LoadList {
         .orElse(Message.of("work.load-list.bond-by-the-scratch-test"));
   }
 
+  /** What is bought, then in how many batches a floor's filler and mortar are mixed. */
   private List<HandoverDocument.Row> products() {
-    return BuyList.of(plan).stream()
-        .map(b -> HandoverDocument.Row.toTick(b.name(), kits(b.kits())))
-        .toList();
+    List<HandoverDocument.Row> rows = new ArrayList<>();
+    BuyList.of(plan).forEach(b -> rows.add(HandoverDocument.Row.toTick(b.name(), kits(b.kits()))));
+    for (AreaWorkPlan a : plan.areas()) {
+      a.prep().mixing().stream()
+          .flatMap(m -> m.told(units).stream())
+          .distinct()
+          .forEach(
+              told ->
+                  rows.add(
+                      HandoverDocument.Row.toTick(
+                          Message.of("work.load-list.mixing", a.name()), told)));
+    }
+    return rows;
   }
 
   private Message kits(Figure<Kits> kits) {
@@ -191,8 +202,11 @@ final class LoadList {
       tick(rows, Message.of("work.load-list.sprayer-nozzle-and-jar"));
     }
     if (plan.areas().stream()
-        .flatMap(a -> a.coats().stream())
-        .anyMatch(c -> c.product().mixing().twoPart().maybe().orElse(false))) {
+            .flatMap(a -> a.coats().stream())
+            .anyMatch(c -> c.product().mixing().twoPart().maybe().orElse(false))
+        || plan.areas().stream()
+            .flatMap(a -> a.prep().mixing().stream())
+            .anyMatch(m -> m.sets() && !m.nozzle())) {
       tick(rows, Message.of("work.load-list.mixing-paddle-and-scale"));
     }
     return rows;

@@ -115,7 +115,34 @@ class PlanFilesTest {
     try (BackgroundWriter quiet = new BackgroundWriter("test", Runnable::run)) {
       JournalWriter own = new JournalWriter(quiet, m -> {});
       assertThat(files.recoverable(List.of(clean, plan), own))
+          .extracting(PlanFiles.LeftPlan::plan)
           .containsExactly(plan, late.folder(), early.folder());
+    }
+  }
+
+  @Test
+  void work_that_is_saved_already_is_not_listed_and_never_passes_for_newer_than_what_others_save()
+      throws IOException {
+    PlanFiles.save(PlansOnDisk.shed(), Optional.empty(), plan);
+    PlanLocation.file(plan).journal().write(PlansOnDisk.shed());
+    try (BackgroundWriter quiet = new BackgroundWriter("test", Runnable::run)) {
+      assertThat(files.recoverable(List.of(plan), new JournalWriter(quiet, m -> {}))).isEmpty();
+    }
+    PlanFile.save(PlansOnDisk.shed().withNote("theirs"), plan);
+    assertThat(PlanFiles.open(plan).orThrow().recovered()).isEmpty();
+    assertThat(plan.getParent()).isDirectoryNotContaining("glob:**.lock");
+  }
+
+  @Test
+  void work_beyond_what_is_saved_is_listed_behind_a_journal_that_is_not() throws IOException {
+    PlanFiles.save(PlansOnDisk.shed(), Optional.empty(), plan);
+    Site later = PlansOnDisk.shed().withNote("later");
+    PlanLocation.file(plan).journal().write(PlansOnDisk.shed());
+    PlanLocation.file(plan).journal().numbered(2).write(later);
+    try (BackgroundWriter quiet = new BackgroundWriter("test", Runnable::run)) {
+      assertThat(files.recoverable(List.of(plan), new JournalWriter(quiet, m -> {})))
+          .singleElement()
+          .satisfies(l -> assertThat(l.work().orElseThrow().site()).isEqualTo(later));
     }
   }
 

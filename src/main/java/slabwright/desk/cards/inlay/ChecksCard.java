@@ -138,7 +138,11 @@ public final class ChecksCard extends Card {
     Optional<ComputedInlay> a = now.flatMap(i -> answers.inlay(i.id()));
     List<Object> key =
         List.of(
-            now, a, answers.isWorking(), bench.desk().shown().units(), releases.graphicChecks());
+            now,
+            a,
+            answers.isWorking(),
+            bench.desk().shown().units(),
+            now.map(releases::changedOnDisk));
     if (!key.equals(shown)) {
       shown = key;
       now.ifPresent(i -> fill(i, a, releases.changedOnDisk(i)));

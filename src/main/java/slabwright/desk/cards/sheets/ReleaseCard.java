@@ -2,6 +2,7 @@ package slabwright.desk.cards.sheets;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -10,14 +11,15 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
 import slabwright.desk.cards.FindingRow;
 import slabwright.desk.model.DeskContext;
+import slabwright.desk.model.plan.ReleaseReading;
 import slabwright.desk.model.plan.Releases;
 import slabwright.desk.shell.Controls;
 import slabwright.site.Release;
-import slabwright.site.Site;
 
 /** Issues a numbered release and says what changed since one. */
 public final class ReleaseCard extends Card {
   private static final int MOST = 12;
+  private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
 
   private final DeskContext bench;
   private final Releases releases;
@@ -26,7 +28,8 @@ public final class ReleaseCard extends Card {
   private final ChoiceBox<Integer> which = new ChoiceBox<>();
   private final HBox compare = new HBox(8);
   private final VBox changes = new VBox(4);
-  private List<Object> shown = List.of();
+  private Optional<ReleaseReading.Since> shown = Optional.empty();
+  private int opening;
 
   public ReleaseCard(DeskContext bench, Releases releases) {
     super(bench, "release", bench.words().say("desk.cards.sheets.release.release"));
@@ -44,7 +47,7 @@ public final class ReleaseCard extends Card {
     issue.setMaxWidth(Double.MAX_VALUE);
     which.setId("since-release");
     which.setAccessibleText(words().say("desk.cards.sheets.release.what-changed-since-release"));
-    which.valueProperty().addListener((o, was, is) -> fill());
+    which.valueProperty().addListener((o, was, is) -> compare(is));
     compare.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     compare
         .getChildren()
@@ -65,13 +68,30 @@ public final class ReleaseCard extends Card {
     return words().say("desk.cards.sheets.release.on", r.number(), r.issued().toString());
   }
 
-  private void fill() {
-    changes.getChildren().clear();
-    if (which.getValue() == null) {
-      return;
+  private void compare(Integer number) {
+    if (number != null) {
+      releases.compare(number);
     }
-    Optional<List<String>> since =
-        releases.since(which.getValue()).map(all -> all.stream().map(bench.words()::line).toList());
+  }
+
+  /** What was found of the plan a moment ago is dimmed until more is known; of another, it goes. */
+  private void fill() {
+    Optional<Integer> number = Optional.ofNullable(which.getValue());
+    Optional<ReleaseReading.Since> known = number.flatMap(releases::since);
+    changes.pseudoClassStateChanged(STALE, known.isEmpty());
+    if (number.isEmpty() || opening != bench.desk().opening()) {
+      opening = bench.desk().opening();
+      changes.getChildren().clear();
+      shown = Optional.empty();
+    }
+    if (known.isPresent() && !known.equals(shown)) {
+      changes.getChildren().clear();
+      shown = known;
+      say(known.get().all().map(all -> all.stream().map(words()::line).toList()));
+    }
+  }
+
+  private void say(Optional<List<String>> since) {
     if (since.isEmpty()) {
       say(FindingRow.look(words().say("desk.cards.sheets.release.its-frozen-copy-is-not")));
     } else if (since.get().isEmpty()) {
@@ -101,19 +121,12 @@ public final class ReleaseCard extends Card {
   @Override
   protected void refresh() {
     rows.refresh();
-    Site site = bench.desk().site();
-    List<Object> now = List.of(site, bench.focus().stage(), releases.graphicChecks());
-    if (!now.equals(shown)) {
-      shown = now;
-      Integer chosen = which.getValue();
-      List<Integer> numbers = releases.numbers();
-      if (!which.getItems().equals(numbers)) {
-        which.getItems().setAll(numbers);
-        chosen = null;
-      }
-      which.setValue(chosen != null ? chosen : numbers.stream().findFirst().orElse(null));
-      fill();
+    List<Integer> numbers = releases.numbers();
+    if (!which.getItems().equals(numbers)) {
+      which.getItems().setAll(numbers);
+      which.setValue(numbers.stream().findFirst().orElse(null));
     }
+    fill();
     Controls.show(compare, !which.getItems().isEmpty());
     Controls.show(changes, !which.getItems().isEmpty());
   }

@@ -150,7 +150,7 @@ public final class Proofs {
     List<ProofBatch.Wanted> wanted =
         IntStream.rangeClosed(1, count)
             .filter(n -> q.stencil() == 0 || q.stencil() == n)
-            .mapToObj(n -> new ProofBatch.Wanted(n, ProofPlan.of(plan, n)))
+            .mapToObj(n -> ProofBatch.Wanted.of(plan, n))
             .toList();
     List<ProofBatch.Judged> judged =
         ProofBatch.run(

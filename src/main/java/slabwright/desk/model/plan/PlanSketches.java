@@ -2,13 +2,13 @@ package slabwright.desk.model.plan;
 
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import slabwright.desk.model.Computed;
 import slabwright.desk.model.Signal;
+import slabwright.desk.model.Wish;
 import slabwright.project.plan.LeftWork;
 import slabwright.project.plan.OpenedPlan;
 import slabwright.project.plan.PlanFiles;
@@ -21,49 +21,49 @@ import slabwright.units.Result;
  */
 public final class PlanSketches implements AutoCloseable {
   /**
-   * Which plans.
+   * What is known, by the plan's file or folder.
    *
-   * @param left files, or folders of untitled plans, of which what was left is drawn
-   * @param saved files
+   * @param left what was left of a plan
+   * @param saved what lies in its file
    */
-  private record Plans(List<Path> left, List<Path> saved) {}
+  public record Sketches(Map<Path, PlanSketch> left, Map<Path, PlanSketch> saved) {
+    static final Sketches NONE = new Sketches(Map.of(), Map.of());
+  }
 
-  private final Computed<Plans, Map<Path, PlanSketch>> sketches;
+  private final Computed<PlanList.Found, Sketches> sketches;
 
   /**
-   * None yet.
+   * Follows the list.
    *
    * @param home the asking thread, as an executor
    */
-  public PlanSketches(Executor home) {
+  public PlanSketches(PlanList list, Executor home) {
     // Without a picture the list is as useful: a fault here is nobody's worry.
     sketches =
-        new Computed<>(Computed.Pace.hurried("sketches"), home, PlanSketches::draw, why -> {});
-  }
-
-  /** Draws these. */
-  public void ask(List<Path> left, List<Path> saved) {
-    sketches.ask(new Plans(List.copyOf(left), List.copyOf(saved)));
+        new Computed<PlanList.Found, Sketches>(
+                Computed.Pace.hurried("sketches"), home, PlanSketches::draw, why -> {})
+            .follow(() -> list.found().map(Wish::of).orElseGet(Wish::asItIs), list.changed());
   }
 
   public Signal changed() {
     return sketches.changed();
   }
 
-  /** Those that were last drawn, by their plans. */
-  public Map<Path, PlanSketch> known() {
-    return sketches.value().orElse(Map.of());
+  /** Those that were last drawn. */
+  public Sketches known() {
+    return sketches.value().orElse(Sketches.NONE);
   }
 
   public boolean isWorking() {
     return sketches.isBusy();
   }
 
-  private static Map<Path, PlanSketch> draw(Plans plans) {
-    Map<Path, PlanSketch> all = new HashMap<>();
-    plans.saved().forEach(p -> put(p, saved(p), all));
-    plans.left().forEach(p -> put(p, PlanFiles.leftWork(p).map(LeftWork::site), all));
-    return all;
+  private static Sketches draw(PlanList.Found plans) {
+    Map<Path, PlanSketch> saved = new HashMap<>();
+    plans.saved().forEach(p -> put(p.file(), saved(p.file()), saved));
+    Map<Path, PlanSketch> left = new HashMap<>();
+    plans.left().forEach(p -> put(p.plan(), p.work().map(LeftWork::site), left));
+    return new Sketches(left, saved);
   }
 
   private static Optional<Site> saved(Path plan) {

@@ -28,6 +28,9 @@ import slabwright.units.UnitSystem;
  * without a file has a folder of its own in the data folder until it is saved.
  */
 public final class PlanStorage {
+  /** How long a list of plans waits for what is being written, ms. */
+  private static final long SLOW = 5_000;
+
   private final Desk desk;
   private final DeskSettings settings;
   private final PlanFiles files;
@@ -154,9 +157,13 @@ public final class PlanStorage {
     desk.open(before.desk.history(), before.desk.file());
   }
 
-  /** Plans that were not saved when the program last ended. */
-  public List<Path> recoverable() {
-    return files.recoverable(settings.recent(), journal);
+  /**
+   * Plans that were not saved when the program last ended: some of those given, and such as were
+   * never saved. It reads files, so not on the asking thread, and waits for what is being written.
+   */
+  List<PlanFiles.LeftPlan> recoverable(List<Path> recent) {
+    writer.awaitAll(SLOW);
+    return files.recoverable(recent, journal);
   }
 
   /** Lets other windows have the plan; asked before the writer is closed. */

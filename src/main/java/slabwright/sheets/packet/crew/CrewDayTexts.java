@@ -16,6 +16,7 @@ import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.words.Words;
+import slabwright.work.HeldGroup;
 import slabwright.work.HeldStep;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
@@ -70,15 +71,17 @@ final class CrewDayTexts {
         .filter(s -> !plan.outlook().cannotStart().contains(s.reason()))
         .forEach(s -> all.add(words.say("sheets.crew-day.open-question", s.reason())));
     List<String> held =
-        plan.outlook().held().stream()
-            .filter(h -> !h.frees().isEmpty())
-            .map(this::heldName)
-            .distinct()
-            .toList();
+        HeldGroup.of(plan.outlook().held()).stream().map(this::heldNames).distinct().toList();
     if (!held.isEmpty()) {
       all.add(words.say("sheets.crew-day.held", String.join("; ", held)));
     }
     return List.copyOf(all);
+  }
+
+  private String heldNames(HeldGroup held) {
+    String first = heldName(held.first());
+    int more = held.all().size() - 1;
+    return more == 0 ? first : words.say("sheets.crew-day.held-many", first, more);
   }
 
   private String heldName(HeldStep h) {

@@ -272,6 +272,12 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
     if (work.first().step().task().type().kind() == StepKind.COAT) {
       lines.addAll(batches(work.first()));
     }
+    StepType type = work.first().step().task().type();
+    job.work()
+        .area(type.areaId())
+        .flatMap(a -> a.prep().mixing(type.subject()))
+        .flatMap(m -> m.told(job.site().units()))
+        .ifPresent(m -> lines.add(job.words().say(m)));
     return lines;
   }
 

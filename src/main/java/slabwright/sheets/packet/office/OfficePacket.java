@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.Ink;
+import slabwright.sheets.packet.CareRules;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnLayout;
@@ -136,6 +137,7 @@ public final class OfficePacket {
             notSaid(new HandoverSheet(context).blocks(papers.loadList())), LISTS_HIGHER, context);
     add(wide, list, load.wide());
     add(narrow, list, load.narrow());
+    add(wide, new Heading(context.say("sheets.office-packet.rules")), new CareRules(job).blocks());
     PageDraft draft =
         page(
             context.say("sheets.office-packet.numbers"),
