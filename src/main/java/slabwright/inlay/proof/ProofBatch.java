@@ -78,9 +78,21 @@ public final class ProofBatch {
    */
   public static List<Judged> run(
       List<Wanted> wanted, List<ReturnedPage> pages, ShadingMeaning shading, ProofLimits limits) {
+    return run(wanted, new ReturnedFiles(pages, List.of()), shading, limits);
+  }
+
+  /**
+   * The same of files of which some may not have been read; the first stencil's notes name them.
+   */
+  public static List<Judged> run(
+      List<Wanted> wanted, ReturnedFiles files, ShadingMeaning shading, ProofLimits limits) {
     ProofBatch batch = new ProofBatch(wanted, shading, limits);
-    pages.forEach(batch::look);
-    return batch.judged();
+    files.pages().forEach(batch::look);
+    List<Judged> all = new ArrayList<>(batch.judged());
+    Judged first = all.get(0);
+    ProofReport said = first.report.with(List.of(), files.unread());
+    all.set(0, new Judged(first.stencil, first.plan, said));
+    return all;
   }
 
   /** How much of the pages looks like the stencils, 0 to the number of pages. */

@@ -240,6 +240,28 @@ public sealed interface ProofNote {
     }
   }
 
+  /**
+   * A file that came back can't be read, so that what it shows is not judged.
+   *
+   * @param why as its reader says it
+   */
+  record FileUnread(String file, Message why) implements ProofNote {
+    @Override
+    public String kind() {
+      return "file-unread";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.file-unread", file, why);
+    }
+
+    @Override
+    public boolean isDoubt() {
+      return true;
+    }
+  }
+
   /** Stencils of the inlay of which nothing came back. */
   record StencilsAbsent(List<Integer> stencils) implements ProofNote {
     public StencilsAbsent {

@@ -82,7 +82,6 @@ public sealed interface GraphicResult {
    * @param how its file is read
    * @param units in which findings and cut files write lengths
    * @param asDrawn whether every question about its colours is answered by dyeing them as drawn
-   * @throws IOException when the file is there and breaks while it is read
    */
   static GraphicResult compute(
       Path graphic,
@@ -90,9 +89,8 @@ public sealed interface GraphicResult {
       StencilSpec spec,
       GraphicSettings how,
       UnitSystem units,
-      boolean asDrawn)
-      throws IOException {
-    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec, how);
+      boolean asDrawn) {
+    Result<GraphicReader.Reading> reading = reading(graphic, width, spec, how);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Unusable(graphic, refused.message());
     }
@@ -100,5 +98,14 @@ public sealed interface GraphicResult {
     StencilSpec settled = asDrawn ? OpenQuestions.asDrawn(read.artwork(), spec) : spec;
     InlayPlan plan = InlayPlan.of(read.graphic(), settled, InlayContext.graphicAlone().in(units));
     return new Planned(graphic, read.artwork(), plan, settled, units);
+  }
+
+  private static Result<GraphicReader.Reading> reading(
+      Path graphic, double width, StencilSpec spec, GraphicSettings how) {
+    try {
+      return GraphicReader.read(graphic, width, spec, how);
+    } catch (IOException broken) {
+      return Result.refused(Message.of("project.graphic-result.breaks", graphic.toString()));
+    }
   }
 }
