@@ -41,11 +41,15 @@ final class HandWorkDrawing {
   private final FloorArea area;
   private final SheetContext context;
 
+  /** Of what stands, in its order: sought once, though a plan in tiles is drawn many times. */
+  private final List<Vec> middles;
+
   HandWorkDrawing(ReachAnalysis ways, SheetContext context) {
     this.ways = ways;
     this.takeoff = ways.takeoff();
     this.area = takeoff.area();
     this.context = context;
+    middles = takeoff.standing().stream().map(s -> s.region().labelPoint()).toList();
   }
 
   void draw(PlanComposer sketch) {
@@ -54,7 +58,9 @@ final class HandWorkDrawing {
       sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
     }
     sketch.addInks(AreaInks.outline(area));
-    takeoff.standing().forEach(s -> name(sketch, s));
+    for (int i = 0; i < middles.size(); i++) {
+      name(sketch, takeoff.standing().get(i), middles.get(i));
+    }
     takeoff.standing().forEach(s -> sketch.keepOffInside(s.region()));
     new OutlineLabels(area, context, sketch)
         .avoidWalls()
@@ -68,9 +74,8 @@ final class HandWorkDrawing {
   }
 
   /** On the thing itself, where its name has room there. */
-  private void name(PlanComposer sketch, Obstacle s) {
+  private void name(PlanComposer sketch, Obstacle s, Vec at) {
     sketch.keepOff(s.region().rings());
-    Vec at = s.region().labelPoint();
     TextStyle style = context.type().label();
     sketch.placeLabel(
         new PlanLabel(at, List.of(), s.mark().name(), style, 0.5, 3, Optional.empty()));
