@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
@@ -18,7 +17,6 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.masking.PaperRun;
 import slabwright.inlay.panel.Panel;
-import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.stencil.Stencil;
@@ -81,31 +79,23 @@ final class LayingPoster {
             p ->
                 p.all().stream()
                     .sorted(Comparator.comparingInt(panel -> order.indexOf(panel.name())))
-                    .forEach(panel -> rows.add(row(panel, p, order.indexOf(panel.name()) + 1))));
+                    .forEach(panel -> rows.add(row(panel, order.indexOf(panel.name()) + 1))));
     return rows.isEmpty()
         ? List.of()
         : List.of(
             new Heading(context.say("sheets.laying-poster.key")),
-            TableBlock.of(
-                List.of(TableColumn.narrow(""), TableColumn.words(""), TableColumn.number("")),
-                rows));
+            TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows));
   }
 
-  private List<TableCell> row(Panel panel, PanelPlan panels, int place) {
-    String colours =
-        plan.stencils().stencils().stream()
-            .filter(s -> panels.cut(s).stream().anyMatch(c -> c.name().equals(panel.name())))
-            .map(s -> context.say(inlay.colourName(s.colour())))
-            .distinct()
-            .collect(Collectors.joining(", "));
+  private List<TableCell> row(Panel panel, int place) {
     String size =
         context.say(
             "sheets.laying-poster.size",
             context.length(panel.box().width()),
             context.length(panel.box().height()));
     return List.of(
-        TableCell.bold(context.say("sheets.laying-poster.panel", panel.name(), place)),
-        TableCell.of(colours),
+        TableCell.bold(
+            context.say("sheets.laying-poster.panel", panel.name(), place).replace(' ', '\u00a0')),
         TableCell.of(size.replace(' ', '\u00a0')));
   }
 
