@@ -4,8 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
-import slabwright.inlay.proof.ReturnedFile;
+import slabwright.inlay.proof.ReturnedFiles;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
 import slabwright.units.Result;
@@ -30,7 +31,7 @@ final class ReturnedTarget implements FuzzTarget {
   @Override
   public List<Message> read(byte[] input) throws IOException {
     Path file = Files.write(scratch.resolve("returned" + ending), input);
-    return ReturnedFile.read(file) instanceof Result.Refused<?> bad
+    return ReturnedFiles.read(List.of(file), OptionalInt.empty()) instanceof Result.Refused<?> bad
         ? bad.refusals().stream().map(Refusal::message).toList()
         : List.of();
   }

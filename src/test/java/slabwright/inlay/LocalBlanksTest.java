@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -28,7 +29,7 @@ import slabwright.inlay.proof.ProofBatch;
 import slabwright.inlay.proof.ProofLimits;
 import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofVerdict;
-import slabwright.inlay.proof.ReturnedFile;
+import slabwright.inlay.proof.ReturnedFiles;
 import slabwright.inlay.proof.ReturnedPage;
 import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.inlay.stencil.DyeLayer;
@@ -261,7 +262,7 @@ class LocalBlanksTest {
       if (which.test(e.getKey())) {
         Path file = folder.resolve(e.getKey());
         Files.write(file, e.getValue());
-        pages.addAll(ReturnedFile.read(file).orThrow().pages());
+        pages.addAll(ReturnedFiles.read(List.of(file), OptionalInt.empty()).orThrow().pages());
       }
     }
     return pages;

@@ -21,7 +21,7 @@ import slabwright.units.Message;
 import slabwright.units.Result;
 
 /** A file that the sign shop sent back: an SVG, every page of a PDF, or a picture. */
-public record ReturnedFile(List<ReturnedPage> pages) {
+record ReturnedFile(List<ReturnedPage> pages) {
   private static final int MOST_PAGES = 60;
 
   /** A page whose largest picture covers less of it is a drawing with a logo. */
