@@ -21,19 +21,40 @@ final class ScreenScaleBar {
   /** Right of the tools. */
   private static final double TOOLS = 190;
 
-  /** From the upper edge. */
+  /** From the upper edge, px; closer to it where the plan is. */
   private static final double HIGH = 42;
+
+  private static final double LOW = 22;
+
+  /** Half the height of a stroke across it, px. */
+  private static final double STROKE = 5;
 
   private ScreenScaleBar() {}
 
+  /** How far down it reaches, px. */
+  static double foot(boolean low) {
+    return (low ? LOW : HIGH) + STROKE;
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param low whether there is little room above the plan
+   */
   static void paint(
-      GraphicsContext g, Viewport v, double width, double rim, UnitSystem units, Tone tone) {
+      GraphicsContext g,
+      Viewport v,
+      double width,
+      double rim,
+      boolean low,
+      UnitSystem units,
+      Tone tone) {
     double length = GridPitch.pitch(v.scale(), 90, units);
     while (length * v.scale() > Math.max(40, width - rim - TOOLS)) {
       length /= 2;
     }
     double w = length * v.scale();
-    double y = HIGH;
+    double y = foot(low) - STROKE;
     double left = width - rim - w;
     Color ink = tone.of(Palette.INK);
     g.setStroke(ink);
@@ -42,7 +63,7 @@ final class ScreenScaleBar {
     g.strokeLine(left, y, left + w, y);
     g.setLineWidth(1.5);
     for (double t : new double[] {0, 0.5, 1}) {
-      g.strokeLine(left + w * t, y - 5, left + w * t, y + 5);
+      g.strokeLine(left + w * t, y - STROKE, left + w * t, y + STROKE);
     }
     g.setFill(ink);
     g.setFont(Font.font(FontFace.FAMILY, 11));
