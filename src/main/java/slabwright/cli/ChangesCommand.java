@@ -60,7 +60,8 @@ final class ChangesCommand implements Callable<Integer> {
       return ExitCode.DONE.code();
     }
     out.println(words.say("cli.changes.since", found.release()));
-    found.changes().forEach(c -> out.println("  " + words.line(c)));
+    Words told = words.inUnits(site.units());
+    found.changes().forEach(c -> out.println("  " + told.line(c)));
     figures(out, found, site.units());
     if (order != null) {
       AtomicFile.write(order, PlanLoader.orRefuse(new ChangeOrderFile(found, words).pdf()));

@@ -13,6 +13,7 @@ import slabwright.site.EdgeClass;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
+import slabwright.work.HeldGroup;
 import slabwright.work.JobOutlook;
 
 /** Short texts on the screen. */
@@ -24,8 +25,7 @@ final class ConsoleSummary {
     outlook.cannotStart().stream()
         .distinct()
         .forEach(m -> out.println("✕ " + words.say("cli.console-summary.cannot-start", m)));
-    outlook.held().stream()
-        .filter(h -> !h.frees().isEmpty())
+    HeldGroup.of(outlook.held())
         .forEach(h -> out.println("✕ " + words.say("cli.console-summary.held", h.why())));
   }
 
@@ -77,10 +77,7 @@ final class ConsoleSummary {
         out,
         words.say("cli.console-summary.stencils"),
         Integer.toString(plan.stencils().stencils().size()));
-    row(
-        out,
-        words.say("cli.console-summary.panels-each"),
-        Integer.toString(plan.panels().map(p -> p.all().size()).orElse(0)));
+    row(out, words.say("cli.console-summary.panels"), Integer.toString(plan.panelsCut()));
     row(out, words.say("cli.console-summary.roll"), QuantityFormat.run(plan.rollLength(), units));
     row(out, words.say("cli.console-summary.cut"), QuantityFormat.run(plan.cutLength(), units));
     row(out, words.say("cli.console-summary.loose-pieces"), Integer.toString(plan.loosePieces()));

@@ -58,18 +58,22 @@ final class InlayCommand implements Callable<Integer> {
     StencilSpec settings = options.spec();
     GraphicSettings how = new GraphicSettings(options.page(), tracing.settings(), options.merged());
     OutFolder folder = out == null ? null : new OutFolder(out);
-    int code = 0;
+    ExitCode code = ExitCode.DONE;
     for (Path graphic : graphics) {
-      code = Math.max(code, guarded(graphic, settings, how, folder));
+      code = ExitCode.graver(code, guarded(graphic, settings, how, folder));
     }
     if (folder != null && !folder.names().isEmpty()) {
       folder.commit();
     }
-    return code;
+    return code.code();
   }
 
-  /** A fault of ours in one graphic, or a graphic that is gone, does not end the run of several. */
-  private int guarded(Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
+  /**
+   * A fault of ours in one graphic, one that is gone or breaks off, or one that takes all memory
+   * does not end the run of several.
+   */
+  private ExitCode guarded(
+      Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
       throws IOException {
     try {
       return one(graphic, settings, how, folder);
@@ -80,41 +84,48 @@ final class InlayCommand implements Callable<Integer> {
         | NullPointerException
         | IndexOutOfBoundsException
         | StackOverflowError fault) {
-      String why = words.say("cli.inlay.own-fault", graphic.toString(), fault.toString());
-      spec.commandLine().getErr().println(why);
-      if (json) {
-        spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json());
-      }
-      return ExitCode.OWN_FAULT.code();
+      failed(graphic, words.say("cli.inlay.own-fault", graphic.toString(), fault.toString()));
+      return ExitCode.OWN_FAULT;
+    } catch (OutOfMemoryError full) {
+      failed(graphic, words.say("cli.inlay.no-memory", graphic.toString()));
+      return ExitCode.REFUSED;
     }
   }
 
-  private int one(Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
+  private void failed(Path graphic, String why) {
+    spec.commandLine().getErr().println(why);
+    if (json) {
+      spec.commandLine().getOut().println(new GraphicResult.Failed(graphic, why).json());
+    }
+  }
+
+  private ExitCode one(Path graphic, StencilSpec settings, GraphicSettings how, OutFolder folder)
       throws IOException {
     GraphicResult result =
-        GraphicResult.compute(graphic, options.width().mm(), settings, how, options.asDrawn());
+        GraphicResult.compute(
+            graphic, options.width().mm(), settings, how, options.units(), options.asDrawn());
     PrintWriter print = spec.commandLine().getOut();
     if (json) {
       print.println(result.json());
     }
     if (result instanceof GraphicResult.Unusable unusable) {
       spec.commandLine().getErr().println(words.say(unusable.message()));
-      return ExitCode.REFUSED.code();
+      return ExitCode.REFUSED;
     }
     GraphicResult.Planned planned = (GraphicResult.Planned) result;
     if (!json) {
       summary(print, planned);
     }
-    int code = planned.questions().isEmpty() ? 0 : ExitCode.QUESTION_OPEN.code();
-    return folder == null ? code : Math.max(code, write(planned, folder));
+    ExitCode code = planned.questions().isEmpty() ? ExitCode.DONE : ExitCode.QUESTION_OPEN;
+    return folder == null ? code : ExitCode.graver(code, write(planned, folder));
   }
 
-  private int write(GraphicResult.Planned planned, OutFolder folder) throws IOException {
+  private ExitCode write(GraphicResult.Planned planned, OutFolder folder) throws IOException {
     String stem = stem(planned.graphic());
     String prefix = graphics.size() == 1 ? "" : stem + "/";
     List<String> said = planned.addTo(folder, prefix, stem, acceptFont, words);
     said.forEach(spec.commandLine().getErr()::println);
-    return said.isEmpty() ? 0 : ExitCode.REFUSED.code();
+    return said.isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
   }
 
   /** The file's name without its ending, cleaned and unlike any before. */
@@ -130,18 +141,20 @@ final class InlayCommand implements Callable<Integer> {
 
   private void summary(PrintWriter print, GraphicResult.Planned planned) {
     InlayPlan plan = planned.plan();
+    UnitSystem units = options.units();
+    Words words = this.words.inUnits(units);
     print.println(
         words.say(
             "cli.inlay.summary",
             String.valueOf(planned.graphic().getFileName()),
-            QuantityFormat.area(plan.openingArea(), UnitSystem.METRIC),
+            QuantityFormat.area(plan.openingArea(), units),
             plan.stencils().stencils().size(),
-            QuantityFormat.run(plan.cutLength(), UnitSystem.METRIC),
-            plan.panels().map(p -> p.all().size()).orElse(0),
-            QuantityFormat.run(plan.rollLength(), UnitSystem.METRIC),
+            QuantityFormat.run(plan.cutLength(), units),
+            plan.panelsCut(),
+            QuantityFormat.run(plan.rollLength(), units),
             plan.loosePieces()));
     planned.artwork().warnings().forEach(w -> print.println("  ! " + words.say(w.message())));
     planned.questions().forEach(q -> ConsoleSummary.question(print, q, words));
-    ConsoleSummary.findings(print, plan.findings(), UnitSystem.METRIC, words);
+    ConsoleSummary.findings(print, plan.findings(), units, words);
   }
 }

@@ -17,6 +17,7 @@ import slabwright.site.rules.InlaySpecRules;
 import slabwright.units.Length;
 import slabwright.units.Message;
 import slabwright.units.Refusal;
+import slabwright.units.UnitSystem;
 
 /** The options of {@code inlay} and the settings they make. */
 final class InlayOptions {
@@ -76,6 +77,11 @@ final class InlayOptions {
   /** Which page of a PDF, from 1. */
   int page() {
     return page;
+  }
+
+  /** What is said is said in the units that the width was typed in. */
+  UnitSystem units() {
+    return width.typedIn().orElse(UnitSystem.METRIC);
   }
 
   /** The settings; refused when they contradict each other. */

@@ -109,6 +109,7 @@ final class JobCommand implements Callable<Integer> {
         site.note().isBlank()
             ? site.name()
             : words.say("cli.job.site-with-note", site.name(), site.note()));
+    Words words = this.words.inUnits(site.units());
     ConsoleSummary.outlook(print, result.work().outlook(), words);
     for (AreaResult a : result.areas()) {
       ConsoleSummary.tally(print, a.takeoff(), site.units(), words);

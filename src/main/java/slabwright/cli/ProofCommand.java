@@ -121,6 +121,7 @@ final class ProofCommand implements Callable<Integer> {
 
   private void say(ProofRequest.Checked checked, UnitSystem units) {
     PrintWriter out = spec.commandLine().getOut();
+    Words words = this.words.inUnits(units);
     if (json) {
       out.println(checked.json(units));
       return;

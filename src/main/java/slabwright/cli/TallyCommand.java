@@ -38,7 +38,8 @@ final class TallyCommand implements Callable<Integer> {
     if (json) {
       out.print(tally.json());
     } else {
-      tally.floors().forEach(t -> ConsoleSummary.tally(out, t, site.units(), words));
+      Words told = words.inUnits(site.units());
+      tally.floors().forEach(t -> ConsoleSummary.tally(out, t, site.units(), told));
     }
     return 0;
   }

@@ -29,8 +29,8 @@ final class TapeCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE")
   private Path file;
 
-  @Option(names = "--units", paramLabel = "NAME", defaultValue = "FEET_INCHES")
-  private UnitSystem units;
+  @Option(names = "--units", paramLabel = "NAME")
+  private UnitSystem asked;
 
   @Option(names = "--out", paramLabel = "FILE")
   private Path out;
@@ -54,7 +54,10 @@ final class TapeCommand implements Callable<Integer> {
     if (plan != null) {
       refuseUnlessNew(plan);
     }
-    RoomResult result = RoomAdjustment.of(room(), units);
+    TapeRoom taped = room();
+    UnitSystem units = asked == null ? taped.typedIn() : asked;
+    Words words = this.words.inUnits(units);
+    RoomResult result = RoomAdjustment.of(taped, units);
     if (result instanceof RoomResult.Refused refused) {
       throw RefusedInput.of(refused.sentence());
     }

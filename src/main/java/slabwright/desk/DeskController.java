@@ -30,7 +30,7 @@ import slabwright.desk.shell.NoticeBar;
 import slabwright.desk.shell.OpenQuestion;
 import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.ProgressStrip;
-import slabwright.desk.shell.TallyItem;
+import slabwright.desk.shell.TallyBar;
 import slabwright.desk.start.StartActions;
 import slabwright.desk.start.StartEntry;
 import slabwright.desk.start.StartScreen;
@@ -310,7 +310,7 @@ final class DeskController implements SlabAccess {
     return parts.errands().isBusy() && parts.waiting().shown().isEmpty();
   }
 
-  private List<TallyItem> figures(int open) {
+  private List<TallyBar.Item> figures(int open) {
     return Tally.of(
         open,
         parts.answers(),

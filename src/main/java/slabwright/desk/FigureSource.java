@@ -1,7 +1,7 @@
 package slabwright.desk;
 
 import slabwright.desk.model.Stage;
-import slabwright.desk.shell.TallyItem;
+import slabwright.desk.shell.TallyBar;
 
 /**
  * Where a figure of the tally comes from.
@@ -9,7 +9,7 @@ import slabwright.desk.shell.TallyItem;
  * @param field the heading of its card; empty for what is still open, which has a list of its own
  */
 record FigureSource(Stage stage, String field) {
-  static FigureSource of(TallyItem item) {
+  static FigureSource of(TallyBar.Item item) {
     String key = item.what().key();
     return switch (key.substring(key.lastIndexOf('.') + 1)) {
       case "still-open" -> new FigureSource(Stage.MEASURE, "");

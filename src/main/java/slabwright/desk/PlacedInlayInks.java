@@ -14,6 +14,7 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Symbol;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextStyle;
+import slabwright.drawing.View;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.InlayPlan;
@@ -87,53 +88,47 @@ final class PlacedInlayInks {
   private static List<Ink> worked(ComputedInlay a, Inlay i) {
     InlayPlan plan = a.plan().orElseThrow();
     Affine map = a.toSite(i).orElse(Affine.IDENTITY);
+    Optional<SeamGrip> moved = moved(a, i);
+    List<Ink> flat = new ArrayList<>(StencilInks.skirt(plan));
+    flat.addAll(StencilInks.blank(plan));
+    if (moved.isEmpty()) {
+      flat.addAll(StencilInks.seams(plan));
+    }
     List<Ink> inks = new ArrayList<>();
-    plan.masking()
-        .ifPresent(
-            m ->
-                inks.add(
-                    Stroke.rings(
-                        Pen.of(0.35, Palette.AMBER).dashed(0.5, 0.9).rounded(),
-                        a.onSite(m.skirt(), i))));
-    inks.add(Stroke.rings(Pen.of(0.45, Palette.INK), List.of(new Ring(a.blank(i)))));
-    plan.panels().ifPresent(p -> inks.addAll(panels(p, map, SeamGrip.of(a, i))));
+    flat.forEach(ink -> inks.add(ink.placed(new View(map))));
+    moved.ifPresent(grip -> inks.add(seams(grip)));
+    plan.panels().ifPresent(p -> inks.addAll(names(p, map)));
     inks.add(reading(a.blank(i), i));
     return inks;
   }
 
   /** Seams that were moved show where they are now; the rest follows when it is worked out. */
-  private static List<Ink> panels(PanelPlan p, Affine map, Optional<SeamGrip> grip) {
-    List<Ink> inks = new ArrayList<>();
-    boolean moved = grip.isPresent() && !grip.get().seams().equals(SeamGrip.chosen(p));
-    if (moved) {
-      for (int i = 0; i < grip.get().seams().places().size(); i++) {
-        inks.add(seam(grip.get().line(i)));
-      }
-    } else {
-      p.laps().forEach(s -> inks.add(seam(middle(s.lap(), map))));
+  private static Optional<SeamGrip> moved(ComputedInlay a, Inlay i) {
+    return SeamGrip.of(a, i)
+        .filter(
+            g ->
+                a.plan()
+                    .flatMap(InlayPlan::panels)
+                    .filter(p -> !g.seams().equals(SeamGrip.chosen(p)))
+                    .isPresent());
+  }
+
+  private static Ink seams(SeamGrip grip) {
+    List<Line> lines = new ArrayList<>();
+    for (int i = 0; i < grip.seams().places().size(); i++) {
+      lines.add(grip.line(i));
     }
-    p.local().values().stream()
-        .flatMap(own -> own.blanks().stream())
-        .map(b -> Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY()).map(map))
-        .forEach(r -> inks.add(Stroke.rings(Pen.of(0.3, Palette.INK), List.of(r))));
+    return Stroke.lines(StencilInks.seamPen(), lines);
+  }
+
+  private static List<Ink> names(PanelPlan p, Affine map) {
+    List<Ink> inks = new ArrayList<>();
     for (Panel panel : p.panels()) {
       Bounds b = panel.box();
       Vec at = map.apply(new Vec(b.middle().x(), b.maxY() + 170));
       inks.add(new Symbol(Symbol.Kind.NUMBER, at, 4.4, 0, Palette.INK, panel.name()));
     }
     return inks;
-  }
-
-  private static Line middle(Bounds lap, Affine map) {
-    Vec mid = lap.middle();
-    boolean upright = lap.height() > lap.width();
-    Vec from = upright ? new Vec(mid.x(), lap.minY()) : new Vec(lap.minX(), mid.y());
-    Vec to = upright ? new Vec(mid.x(), lap.maxY()) : new Vec(lap.maxX(), mid.y());
-    return Line.of(map.apply(from), map.apply(to));
-  }
-
-  private static Ink seam(Line line) {
-    return Stroke.lines(Pen.of(0.5, StencilInks.seamPen().colour()).dashed(1.8, 1), List.of(line));
   }
 
   /** A needle at the blank's upper side, pointing the way the graphic's up points. */

@@ -42,7 +42,6 @@ import slabwright.desk.shell.PageList;
 import slabwright.desk.shell.ProgressStrip;
 import slabwright.desk.shell.SlabMenu;
 import slabwright.desk.shell.TallyBar;
-import slabwright.desk.shell.TallyItem;
 import slabwright.desk.shell.ToolPalette;
 import slabwright.desk.shell.TopBar;
 import slabwright.desk.shell.ZoomButtons;
@@ -183,7 +182,7 @@ final class PlanScreen extends BorderPane {
   }
 
   /** To where a figure of the tally comes from. */
-  private void figure(TallyItem item) {
+  private void figure(TallyBar.Item item) {
     FigureSource from = FigureSource.of(item);
     if (from.field().isEmpty()) {
       listed = !listed;
@@ -327,7 +326,7 @@ final class PlanScreen extends BorderPane {
     slab.repaintOver();
   }
 
-  void refresh(List<TallyItem> figures, List<OpenQuestion> questions) {
+  void refresh(List<TallyBar.Item> figures, List<OpenQuestion> questions) {
     open.show(questions);
     Controls.show(open, listed);
     top.refresh(questions);

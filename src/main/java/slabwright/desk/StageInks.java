@@ -85,7 +85,10 @@ final class StageInks implements SlabLayers {
 
   /** How well a taped room is known. */
   private List<Ink> taped(FloorArea area) {
-    return rooms.of(area).map(r -> TapedRoomInks.of(r, area)).orElse(List.of());
+    return rooms
+        .of(area)
+        .map(r -> TapedRoomInks.of(r, area, bench.desk().site().units()))
+        .orElse(List.of());
   }
 
   private List<Ink> prep(QuickTakeoff g) {

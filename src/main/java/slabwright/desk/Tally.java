@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.model.compute.SiteComputation;
-import slabwright.desk.shell.TallyItem;
+import slabwright.desk.shell.TallyBar;
 import slabwright.floor.FloorFigures;
 import slabwright.floor.QuickTakeoff;
 import slabwright.inlay.InlayPlan;
@@ -34,23 +34,23 @@ final class Tally {
    *
    * @param open how many questions of the plan are open
    */
-  public static List<TallyItem> of(
+  public static List<TallyBar.Item> of(
       int open,
       SelectedAreaResults answers,
       SiteComputation job,
       Optional<String> areaId,
       UnitSystem units,
       Words words) {
-    List<TallyItem> items = new Tally(units, words).items(answers, job, areaId);
+    List<TallyBar.Item> items = new Tally(units, words).items(answers, job, areaId);
     items.add(open(open));
     return items;
   }
 
-  private List<TallyItem> items(
+  private List<TallyBar.Item> items(
       SelectedAreaResults answers, SiteComputation work, Optional<String> areaId) {
     Optional<SiteResult> job = work.done();
     boolean current = work.current().isPresent();
-    List<TallyItem> items = new ArrayList<>();
+    List<TallyBar.Item> items = new ArrayList<>();
     Optional<FloorFigures> followed = answers.followed();
     Optional<QuickTakeoff> glance = answers.glance();
     if (followed.isPresent() && glance.isPresent()) {
@@ -60,7 +60,7 @@ final class Tally {
       floor(glance.get().figures(), about, hasMachines(glance.get()), items);
     } else {
       List.of(netFloor(), machine(), byHand(), edges(), cutIn())
-          .forEach(what -> items.add(TallyItem.unknown(what)));
+          .forEach(what -> items.add(TallyBar.Item.unknown(what)));
     }
     boolean floor = followed.isPresent() || answers.isGlanceTrue();
     items.replaceAll(i -> i.trueIf(floor));
@@ -72,9 +72,10 @@ final class Tally {
     return items;
   }
 
-  private static TallyItem open(int questions) {
-    TallyItem.Emphasis tone = questions > 0 ? TallyItem.Emphasis.LOOK : TallyItem.Emphasis.PLAIN;
-    return new TallyItem(
+  private static TallyBar.Item open(int questions) {
+    TallyBar.Item.Emphasis tone =
+        questions > 0 ? TallyBar.Item.Emphasis.LOOK : TallyBar.Item.Emphasis.PLAIN;
+    return new TallyBar.Item(
         Message.of("desk.model.tally.still-open"), String.valueOf(questions), tone);
   }
 
@@ -103,20 +104,20 @@ final class Tally {
   }
 
   /** The floor's figures, each after what says how near they are. */
-  private void floor(FloorFigures f, String about, boolean machines, List<TallyItem> items) {
-    items.add(TallyItem.of(netFloor(), about + QuantityFormat.area(f.net(), units)));
+  private void floor(FloorFigures f, String about, boolean machines, List<TallyBar.Item> items) {
+    items.add(TallyBar.Item.of(netFloor(), about + QuantityFormat.area(f.net(), units)));
     items.add(
         machines
-            ? TallyItem.of(machine(), about + QuantityFormat.area(f.machine(), units))
-            : new TallyItem(
-                machine(), words.say("desk.model.tally.none-set"), TallyItem.Emphasis.UNKNOWN));
+            ? TallyBar.Item.of(machine(), about + QuantityFormat.area(f.machine(), units))
+            : new TallyBar.Item(
+                machine(), words.say("desk.model.tally.none-set"), TallyBar.Item.Emphasis.UNKNOWN));
     String hand = about + QuantityFormat.area(f.hand(), units);
-    items.add(new TallyItem(byHand(), hand, TallyItem.Emphasis.LOOK));
-    items.add(TallyItem.of(edges(), about + QuantityFormat.run(f.edgeLength(), units)));
-    items.add(TallyItem.of(cutIn(), about + QuantityFormat.run(f.cutIn(), units)));
+    items.add(new TallyBar.Item(byHand(), hand, TallyBar.Item.Emphasis.LOOK));
+    items.add(TallyBar.Item.of(edges(), about + QuantityFormat.run(f.edgeLength(), units)));
+    items.add(TallyBar.Item.of(cutIn(), about + QuantityFormat.run(f.cutIn(), units)));
   }
 
-  private TallyItem inlay(SelectedAreaResults answers) {
+  private TallyBar.Item inlay(SelectedAreaResults answers) {
     double area =
         answers.inlays().stream()
             .flatMap(i -> i.plan().stream())
@@ -124,28 +125,28 @@ final class Tally {
             .sum();
     Message what = Message.of("desk.model.tally.inlay");
     return area > 0
-        ? TallyItem.of(what, QuantityFormat.area(area, units))
-        : TallyItem.unknown(what);
+        ? TallyBar.Item.of(what, QuantityFormat.area(area, units))
+        : TallyBar.Item.unknown(what);
   }
 
   private static String hours(Duration d) {
     return QuantityFormat.number(d.toMinutes() / 60.0, 0);
   }
 
-  private TallyItem crew(Optional<SiteResult> job) {
+  private TallyBar.Item crew(Optional<SiteResult> job) {
     Message what = Message.of("desk.model.tally.crew-whole-site");
     if (job.filter(d -> !d.work().outlook().canStart()).isPresent()) {
       String said = words.say("desk.model.tally.cannot-start");
-      return new TallyItem(what, said, TallyItem.Emphasis.CANT);
+      return new TallyBar.Item(what, said, TallyBar.Item.Emphasis.CANT);
     }
     return job.flatMap(d -> d.work().presence().maybe())
         .map(p -> words.say("desk.model.tally.hours", hours(p.steps()), hours(p.present())))
-        .map(v -> TallyItem.of(what, v))
-        .orElse(TallyItem.unknown(what));
+        .map(v -> TallyBar.Item.of(what, v))
+        .orElse(TallyBar.Item.unknown(what));
   }
 
   /** Days on which somebody works. */
-  private static TallyItem days(Optional<SiteResult> job) {
+  private static TallyBar.Item days(Optional<SiteResult> job) {
     Message what = Message.of("desk.model.tally.days");
     return job.flatMap(d -> d.work().days().maybe())
         .map(
@@ -155,30 +156,30 @@ final class Tally {
                     .map(s -> s.start().toLocalDate())
                     .distinct()
                     .count())
-        .map(n -> TallyItem.of(what, String.valueOf(n)))
-        .orElse(TallyItem.unknown(what));
+        .map(n -> TallyBar.Item.of(what, String.valueOf(n)))
+        .orElse(TallyBar.Item.unknown(what));
   }
 
   /** What is known of the price; "at least" while a line of it is missing. */
-  private TallyItem price(Optional<Cost> cost) {
+  private TallyBar.Item price(Optional<Cost> cost) {
     Message what = Message.of("desk.model.tally.price");
     return cost.filter(c -> c.known().signum() > 0)
         .map(
             c ->
-                TallyItem.of(
+                TallyBar.Item.of(
                     what,
                     c.total().isKnown()
                         ? words.say("desk.model.tally.amount", c.known(), c.currency())
                         : words.say("desk.model.tally.at-least", c.known(), c.currency())))
-        .orElse(TallyItem.unknown(what));
+        .orElse(TallyBar.Item.unknown(what));
   }
 
-  private TallyItem air(Optional<SiteResult> job, Optional<String> areaId) {
-    TallyItem none = TallyItem.of(fanOff(), words.say("desk.model.tally.no-vapour"));
+  private TallyBar.Item air(Optional<SiteResult> job, Optional<String> areaId) {
+    TallyBar.Item none = TallyBar.Item.of(fanOff(), words.say("desk.model.tally.no-vapour"));
     return job.flatMap(d -> areaId.flatMap(d.work()::area))
         .flatMap(a -> a.air().maybe())
         .map(a -> a.screening().map(this::air).orElse(none))
-        .orElse(TallyItem.unknown(fanOff()));
+        .orElse(TallyBar.Item.unknown(fanOff()));
   }
 
   private Message fanOff() {
@@ -186,12 +187,14 @@ final class Tally {
   }
 
   /** The careful reading rules: all vapour in the lowest metre. */
-  private TallyItem air(AirScreening s) {
+  private TallyBar.Item air(AirScreening s) {
     double peak = s.closed().layerPeakLel();
     String value =
         words.say("desk.model.tally.of-lel", QuantityFormat.number(peak * 100, peak < 0.1 ? 1 : 0));
-    TallyItem.Emphasis tone =
-        peak >= AirFigures.HAZARDOUS_SHARE ? TallyItem.Emphasis.CANT : TallyItem.Emphasis.PLAIN;
-    return new TallyItem(fanOff(), value, tone);
+    TallyBar.Item.Emphasis tone =
+        peak >= AirFigures.HAZARDOUS_SHARE
+            ? TallyBar.Item.Emphasis.CANT
+            : TallyBar.Item.Emphasis.PLAIN;
+    return new TallyBar.Item(fanOff(), value, tone);
   }
 }

@@ -8,7 +8,7 @@
  * {@link Hatch}, {@link Dimension} and {@link Symbol}; {@link HatchParts}, {@link HatchLattice},
  * {@link ScanLines}, {@link DimensionParts}, {@link SymbolParts} and {@link SymbolPen} take them
  * apart. {@link Painter} is what an output implements; {@link View} and {@link CoordinateFrame}
- * lead from model to paper.
+ * lead from model to paper, {@link ScaleBar} tells its scale.
  *
  * <p>How they look: {@link Pen}, {@link Colour}, {@link Palette}, {@link TextStyle}, {@link
  * FillStyle}, {@link HatchPattern}. How wide words are: {@link FontFace}, {@link GlyphAdvances},

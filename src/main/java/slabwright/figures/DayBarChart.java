@@ -7,7 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.drawing.Colour;
 import slabwright.drawing.Drawing;
-import slabwright.drawing.Fill;
+import slabwright.drawing.FillStyle;
+import slabwright.drawing.HatchPattern;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
@@ -15,12 +16,10 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
-import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.words.Words;
 import slabwright.work.days.DayBars;
-import slabwright.work.days.TimeSpan;
 
 /** Day bars on paper: one row a step, one column a day. */
 public final class DayBarChart {
@@ -33,6 +32,15 @@ public final class DayBarChart {
   private final Words names;
   private final List<Ink> inks = new ArrayList<>();
 
+  /** Size of the bars here to those of a page. */
+  private static final double SMALL = 0.6;
+
+  private static final FillStyle WORK = solid(Palette.BLUE);
+  private static final FillStyle CRITICAL = solid(Palette.INK);
+  private static final FillStyle DRYING = FillStyle.of(HatchPattern.DASHES, Palette.AMBER);
+  private static final FillStyle WINDOW = FillStyle.of(HatchPattern.DOTS, Palette.GREEN);
+  private static final FillStyle KEEP_OUT = FillStyle.of(HatchPattern.NET, Palette.RED);
+
   private DayBarChart(DayBars bars, double width, Words names) {
     this.names = names;
     this.bars = bars;
@@ -42,6 +50,37 @@ public final class DayBarChart {
   /** A drawing on paper of the width in mm. */
   public static Drawing of(DayBars bars, double width, Words words) {
     return new DayBarChart(bars, width, words).drawing();
+  }
+
+  private static FillStyle solid(Colour colour) {
+    return new FillStyle(colour, HatchPattern.NONE, colour, 2, 0.2);
+  }
+
+  /** How bars look: work that sets the end, other work, drying, the recoat window, keeping out. */
+  public static List<FillStyle> looks() {
+    return List.of(CRITICAL, WORK, DRYING, WINDOW, KEEP_OUT);
+  }
+
+  /**
+   * One bar of a row, on paper and screen alike; keeping out lies as a thin one below the others.
+   *
+   * @param from its left end, mm of paper
+   * @param y upper edge of its row
+   * @param k size of what is drawn
+   */
+  public static List<Ink> bar(
+      DayBars.Kind kind, boolean critical, double from, double to, double y, double k) {
+    boolean out = kind == DayBars.Kind.KEEP_OUT;
+    FillStyle look =
+        switch (kind) {
+          case WORK -> critical ? CRITICAL : WORK;
+          case DRYING -> DRYING;
+          case WINDOW -> WINDOW;
+          case KEEP_OUT -> KEEP_OUT;
+        };
+    double top = y + (out ? 4.4 : 1) * k;
+    double foot = y + (out ? 5.3 : 4.2) * k;
+    return look.on(List.of(Ring.rectangle(from, top, to, foot)));
   }
 
   private Drawing drawing() {
@@ -78,36 +117,13 @@ public final class DayBarChart {
 
   private void row(DayBars.Row row, double y) {
     for (DayBars.Bar bar : row.bars()) {
-      TimeSpan s = bar.span();
-      Bounds b =
-          new Bounds(x(s.start()), y + 2.9, Math.max(x(s.end()), x(s.start()) + 0.5), y + 4.9);
-      if (bar.kind() == DayBars.Kind.WORK) {
-        inks.add(Fill.of(Palette.TEAL, b));
-        if (row.critical()) {
-          Ring rim = Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY());
-          inks.add(Stroke.rings(Pen.of(0.3, Palette.RED), List.of(rim)));
-        }
-      } else if (bar.kind() == DayBars.Kind.DRYING) {
-        inks.add(Fill.of(pale(), b));
-      } else {
-        thin(bar.kind(), b);
-      }
+      double from = x(bar.span().start());
+      double to = Math.max(x(bar.span().end()), from + 0.5);
+      inks.addAll(bar(bar.kind(), row.critical(), from, to, y + 2.3, SMALL));
     }
     String words = TextMeasure.fittedBeforeComma(names.say(row.name()), WORDS, width);
     double w = TextMeasure.width(words, WORDS);
     double at = row.bars().isEmpty() ? 0 : x(row.bars().get(0).span().start());
     inks.add(Text.start(new Vec(Math.max(0, Math.min(at, width - w)), y + 2.3), words, WORDS));
-  }
-
-  /** The open recoat window as a line through the middle, keeping off as one below. */
-  private void thin(DayBars.Kind kind, Bounds b) {
-    boolean window = kind == DayBars.Kind.WINDOW;
-    double y = window ? (b.minY() + b.maxY()) / 2 : b.maxY() + 0.3;
-    Pen pen = window ? Pen.of(0.7, Palette.GREEN) : Pen.of(0.5, Palette.RED).dashed(1, 0.6);
-    inks.add(Stroke.line(pen, new Vec(b.minX(), y), new Vec(b.maxX(), y)));
-  }
-
-  private static Colour pale() {
-    return Palette.TEAL.mixed(Palette.WHITE, 0.72);
   }
 }

@@ -17,7 +17,7 @@ import slabwright.shape.Vec;
 import slabwright.tape.AdjustedRoom;
 import slabwright.tape.ErrorEllipse;
 import slabwright.tape.ReadingReport;
-import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /**
@@ -26,10 +26,10 @@ import slabwright.words.Words;
  * and the tape's own sheet draw the same ones.
  */
 public final class TapeInks {
-  /** From one standard deviation to the ellipse that holds a corner in 95 % of cases. */
   /** A change smaller than this is none to anybody with a tape, mm. */
   private static final double SHOWN = 0.5;
 
+  /** From one standard deviation to the ellipse that holds a corner in 95 % of cases. */
   private static final double SURE = Math.sqrt(-2 * Math.log(0.05));
 
   /** The share of the room's size that its largest ellipse comes near to. */
@@ -142,7 +142,7 @@ public final class TapeInks {
   public record TapeLabel(Vec at, Vec inwards, String words, boolean corner, boolean doubted) {}
 
   /** The words: every corner, and residuals of lengths, those that stand out most first. */
-  public List<TapeLabel> labels() {
+  public List<TapeLabel> labels(UnitSystem units) {
     List<TapeLabel> all = new ArrayList<>();
     double side = room.counterClockwise() ? 1 : -1;
     List<Integer> doubted = lines.doubted();
@@ -150,7 +150,7 @@ public final class TapeInks {
         .filter(r -> lines.of(r).isPresent() && Math.abs(r.residual()) >= SHOWN)
         .sorted((a, b) -> Double.compare(Math.abs(b.statistic()), Math.abs(a.statistic())))
         .limit(MOST_WORDS)
-        .forEach(r -> all.add(residual(r, side, doubted.contains(r.index()))));
+        .forEach(r -> all.add(residual(r, side, doubted.contains(r.index()), units)));
     int n = lines.corners().size();
     for (int i = 0; i < n; i++) {
       Vec at = lines.corners().get(i);
@@ -162,10 +162,10 @@ public final class TapeInks {
     return all;
   }
 
-  private TapeLabel residual(ReadingReport r, double side, boolean doubt) {
+  private TapeLabel residual(ReadingReport r, double side, boolean doubt, UnitSystem units) {
     List<Vec> ends = lines.of(r).orElseThrow().points();
     Vec inwards = ends.get(1).minus(ends.get(0)).unit().left().times(side);
-    String words = (r.residual() > 0 ? "+" : "") + QuantityFormat.number(r.residual(), 1) + " mm";
+    String words = (r.residual() > 0 ? "+" : "") + r.shownResidual(units);
     return new TapeLabel(ends.get(0).towards(ends.get(1), 0.5), inwards, words, false, doubt);
   }
 }

@@ -11,6 +11,7 @@ import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.tape.AdjustedRoom;
 import slabwright.tape.TapedOutline;
+import slabwright.units.UnitSystem;
 
 /** What the Measure stage lays over a taped room: ellipses, lines across, residuals, corners. */
 public final class TapedRoomInks {
@@ -23,12 +24,12 @@ public final class TapedRoomInks {
   private TapedRoomInks() {}
 
   /** The inks in the site's frame. */
-  public static List<Ink> of(AdjustedRoom room, FloorArea area) {
+  public static List<Ink> of(AdjustedRoom room, FloorArea area, UnitSystem units) {
     TapeInks tape = new TapeInks(room, TapedOutline.placing(area));
     List<Ink> inks = new ArrayList<>(tape.inks());
     Bounds b = Bounds.of(area.outline().stream().map(p -> p.from().vec()).toList());
     double off = OFF * Math.hypot(b.width(), b.height());
-    for (TapeInks.TapeLabel w : tape.labels()) {
+    for (TapeInks.TapeLabel w : tape.labels(units)) {
       Vec in = w.inwards().length() == 0 ? Vec.ZERO : w.inwards().unit();
       double away = w.corner() ? 1.6 * off : off * (1 + 1.2 * Math.abs(in.x()));
       Vec at = w.at().plus(in.times(away));

@@ -28,7 +28,8 @@ import slabwright.units.SortedCopy;
  * @param edges where the net floor ends; together its boundary
  * @param transitions where zones meet
  * @param tally the edges counted
- * @param ground the floor to be ground: net floor less what nobody grinds (masked trim)
+ * @param ground the floor to be ground: net floor less what nobody grinds (masked trim), with what
+ *     machines sweep noded into it
  * @param asFound who grinds what while proud and low trenches keep the machine off
  * @param levelled who grinds what once all trenches are level
  */
@@ -97,11 +98,23 @@ public record FloorTakeoff(
             MachineReach.swept(Stream.concat(before.stream(), after.stream()).toList()), cancelled);
     GrindingSplit found = asFound.compute(plan, before, 0);
     return read(
-        plan, tolerance, found, stopped ? levelled.compute(plan, after, 2 * before.size()) : found);
+        bare,
+        plan.floorOf(new GrindingRules(plan, true)::isGround),
+        tolerance,
+        found,
+        stopped ? levelled.compute(plan, after, 2 * before.size()) : found);
   }
 
+  /**
+   * All but the grinding is read off the floor as it is without machines: where a sweep crosses an
+   * edge hard by a corner, noding moves the edge by a step or two of the grid.
+   */
   private static FloorTakeoff read(
-      FloorArrangement plan, double tolerance, GrindingSplit asFound, GrindingSplit levelled) {
+      FloorArrangement plan,
+      Region ground,
+      double tolerance,
+      GrindingSplit asFound,
+      GrindingSplit levelled) {
     EdgeClassifier edges = new EdgeClassifier(plan);
     Region gross = plan.gross();
     FloorValidator notes = new FloorValidator(plan, gross);
@@ -130,7 +143,7 @@ public record FloorTakeoff(
         edges.edges(),
         transitions,
         EdgeTally.of(plan.area(), net, transitions),
-        plan.floorOf(new GrindingRules(plan, true)::isGround),
+        ground,
         asFound,
         levelled,
         notes.notes(),

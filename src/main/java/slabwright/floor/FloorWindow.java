@@ -17,6 +17,11 @@ record FloorWindow(Bounds places, Bounds figures, Bounds access, Bounds input) {
   /** Off any round dimension, so that no edge of a floor runs along a side. */
   private static final double ODD = 0.137;
 
+  /**
+   * Sides move by so much at once, mm, so that a mark that is dragged stays in one window a while.
+   */
+  private static final double STEP = 500;
+
   /** The window about what a change covers before and after it. */
   static FloorWindow about(Bounds changed, List<Machine> machines, double tolerance) {
     double stands = 0;
@@ -28,10 +33,18 @@ record FloorWindow(Bounds places, Bounds figures, Bounds access, Bounds input) {
       stands = Math.max(stands, room);
       sweeps = Math.max(sweeps, head);
     }
-    Bounds places = odd(changed.grown(stands));
+    Bounds places = odd(stepped(changed.grown(stands)));
     Bounds figures = odd(places.grown(sweeps));
     Bounds access = odd(figures.grown(sweeps));
     return new FloorWindow(places, figures, access, odd(access.grown(stands)));
+  }
+
+  private static Bounds stepped(Bounds b) {
+    return new Bounds(
+        STEP * Math.floor(b.minX() / STEP),
+        STEP * Math.floor(b.minY() / STEP),
+        STEP * Math.ceil(b.maxX() / STEP),
+        STEP * Math.ceil(b.maxY() / STEP));
   }
 
   private static Bounds odd(Bounds b) {

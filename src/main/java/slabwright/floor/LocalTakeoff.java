@@ -40,7 +40,7 @@ record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
     Map<Boolean, Region> work = work(plan, new GrindingRules(bare, false), heads.size());
     FloorFigures figures =
         new FloorFigures(
-            plan.floorOf(o -> true).areaIn(window.figures()),
+            bare.floorOf(o -> true).areaIn(window.figures()),
             EdgeClassifier.lengths(bare, window.figures()),
             areaIn(work, true, window),
             areaIn(work, false, window));

@@ -5,12 +5,16 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
+import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
+import slabwright.site.OutlineShape;
 
 /**
  * Machine reach. The drivable floor is extended through each way in by a box as wide as the opening
@@ -167,6 +171,21 @@ public final class MachineReach {
     return middle.offset(within, tolerance).offset(half + 2 * tolerance - within, tolerance);
   }
 
+  /** The same of what lies in and about the window alone; elsewhere its answers mean nothing. */
+  public MachineReach about(Bounds window) {
+    OutlineShape shape = OutlineShape.of(area.outline(), tolerance);
+    // Boxes before doorways reach into it from beside it.
+    Bounds beside = window.grown(Math.max(window.width(), window.height()));
+    List<Doorway> near =
+        area.doorways().stream().filter(d -> meets(shape.doorway(d), beside)).toList();
+    return new MachineReach(
+        area.withDoorways(near), gross, drivable.about(window), tolerance, cancelled);
+  }
+
+  private static boolean meets(Line opening, Bounds window) {
+    return opening.points().size() > 1 && Bounds.of(opening.points()).meets(window);
+  }
+
   /** The point nearest to a place where driving ends. */
   public Vec nearestObstacle(Vec place) {
     return drivable.nearestOnBoundary(place);
@@ -211,6 +230,9 @@ public final class MachineReach {
   }
 
   private Region extended(List<WayIn> waysIn) {
+    if (waysIn.isEmpty()) {
+      return drivable;
+    }
     List<Ring> rings = new ArrayList<>(drivable.rings());
     waysIn.forEach(w -> rings.addAll(w.box().rings()));
     return Region.of(rings, FillRule.NONZERO);

@@ -1,6 +1,5 @@
 package slabwright.inlay;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,7 +32,7 @@ public record GraphicSettings(int page, TraceSettings tracing, Map<String, Strin
                         OptionalDouble.of(t.speck().mm()),
                         t.roundness(),
                         Optional.of(t.background()),
-                        List.of()))
+                        t.square()))
             .orElse(TraceSettings.TOLD);
     return new GraphicSettings(source.page().orElse(1), tracing, Map.of());
   }

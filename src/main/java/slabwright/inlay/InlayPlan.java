@@ -147,6 +147,13 @@ public record InlayPlan(
     return panels.map(p -> p.rollLength(stencils.stencils())).orElse(0.0);
   }
 
+  /** Pieces of film that are cut, all stencils together; 0 where no panels were found. */
+  public int panelsCut() {
+    return panels
+        .map(p -> stencils.stencils().stream().mapToInt(s -> p.cut(s).size()).sum())
+        .orElse(0);
+  }
+
   /** Area to press down, all stencils together. */
   public double pressBandArea() {
     return masking.map(Masking::pressBandArea).orElse(0.0);

@@ -19,6 +19,7 @@ import slabwright.site.Site;
 import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.units.UnitSystem;
+import slabwright.work.coat.ClientAdvice;
 
 /** What differs between two states of a plan, in short sentences for people. */
 public final class PlanChanges {
@@ -114,10 +115,15 @@ public final class PlanChanges {
         now.declined(),
         new Kind<>(
             d -> d.advice().word(),
-            d -> Message.of("project.plan-changes.refusal-added", d.advice().word()),
-            d -> Message.of("project.plan-changes.refusal-removed", d.advice().word()),
+            d -> Message.of("project.plan-changes.refusal-added", ClientAdvice.prefer(d.advice())),
+            d ->
+                Message.of("project.plan-changes.refusal-removed", ClientAdvice.prefer(d.advice())),
             (a, b) ->
-                say(a, b, Message.of("project.plan-changes.refusal-changed", b.advice().word()))));
+                say(
+                    a,
+                    b,
+                    Message.of(
+                        "project.plan-changes.refusal-changed", ClientAdvice.prefer(b.advice())))));
     where = Optional.empty();
   }
 

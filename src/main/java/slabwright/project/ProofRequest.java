@@ -13,10 +13,8 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.proof.ProofBatch;
 import slabwright.inlay.proof.ProofLimits;
-import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofVerdict;
-import slabwright.inlay.proof.ReturnedFile;
-import slabwright.inlay.proof.ReturnedPage;
+import slabwright.inlay.proof.ReturnedFiles;
 import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.sheets.json.ProofJson;
 import slabwright.site.Inlay;
@@ -68,7 +66,8 @@ public record ProofRequest(
    * Checks the drawings.
    *
    * @param folder the plan's, where its graphics lie
-   * @throws RefusedInput when the plan has no such inlay or stencil, or a drawing can't be read
+   * @throws RefusedInput when the plan has no such inlay or stencil, or none of the drawings can be
+   *     read
    */
   public Checked check(Site site, Path folder) throws RefusedInput, IOException {
     List<String> ids =
@@ -76,15 +75,24 @@ public record ProofRequest(
     if (inlay.isPresent() && !ids.contains(inlay.get())) {
       throw noInlay(ids);
     }
-    List<ReturnedPage> pages = pages();
+    ReturnedFiles came = read(ReturnedFiles.read(files, page));
     Map<String, List<ProofBatch.Wanted>> inlays = wanted(site, folder);
     String found =
         inlays.size() == 1
             ? inlays.keySet().iterator().next()
             : inlays.keySet().stream()
-                .max(Comparator.comparingDouble(id -> ProofBatch.likeness(inlays.get(id), pages)))
+                .max(
+                    Comparator.comparingDouble(
+                        id -> ProofBatch.likeness(inlays.get(id), came.pages())))
                 .orElseThrow();
-    return new Checked(found, ProofBatch.run(inlays.get(found), pages, shading, limits));
+    return new Checked(found, ProofBatch.run(inlays.get(found), came, shading, limits));
+  }
+
+  private static ReturnedFiles read(Result<ReturnedFiles> files) throws RefusedInput {
+    if (files instanceof Result.Refused<ReturnedFiles> refused) {
+      throw RefusedInput.of(refused.refusals());
+    }
+    return files.orThrow();
   }
 
   /** The stencils that may have come back, by inlay. */
@@ -121,24 +129,9 @@ public record ProofRequest(
     List<ProofBatch.Wanted> all = new ArrayList<>();
     for (int n = 1; n <= count; n++) {
       if (stencil.isEmpty() || stencil.getAsInt() == n) {
-        all.add(new ProofBatch.Wanted(n, ProofPlan.of(plan, n)));
+        all.add(ProofBatch.Wanted.of(plan, n));
       }
     }
     return all;
-  }
-
-  private List<ReturnedPage> pages() throws RefusedInput, IOException {
-    List<ReturnedPage> pages = new ArrayList<>();
-    for (Path file : files) {
-      Result<ReturnedFile> read = ReturnedFile.read(file);
-      if (page.isPresent()) {
-        read = read instanceof Result.Ok<ReturnedFile> ok ? ok.value().only(page.getAsInt()) : read;
-      }
-      if (read instanceof Result.Refused<ReturnedFile> refused) {
-        throw RefusedInput.of(refused.refusals());
-      }
-      pages.addAll(read.orThrow().pages());
-    }
-    return pages;
   }
 }

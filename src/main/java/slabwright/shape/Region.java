@@ -157,6 +157,22 @@ public final class Region {
     return rings().stream().mapToDouble(r -> RingWindow.area(r, window)).sum();
   }
 
+  /**
+   * The same region inside the window, from as few corners as that takes; what it is beyond the
+   * window means nothing.
+   */
+  public Region about(Bounds window) {
+    List<Ring> near = new ArrayList<>();
+    for (Ring ring : rings()) {
+      List<Vec> points = ring.points();
+      List<Integer> kept = RingWindow.corners(points, window);
+      if (kept.size() > 2) {
+        near.add(new Ring(kept.stream().map(points::get).toList()));
+      }
+    }
+    return of(near, FillRule.NONZERO);
+  }
+
   /** Length of the whole boundary, holes included, in mm. */
   public double boundaryLength() {
     return geometry.getLength();

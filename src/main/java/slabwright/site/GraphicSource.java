@@ -1,7 +1,9 @@
 package slabwright.site;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import slabwright.shape.Vec;
 import slabwright.units.Length;
 
 /**
@@ -22,7 +24,18 @@ public record GraphicSource(OptionalInt page, Optional<Traced> picture) {
    * @param speck spots narrower than this at the inlay's width are left out
    * @param roundness how far corners are rounded, 0 (sharp) to 1 (round)
    * @param background colour that counts as bare floor, as {@code #rrggbb}; empty means none
+   * @param square corners of a flat sign in a slanted photo, in pixels of the upright photo (x
+   *     right, y down), from the sign's top left the way a clock goes; empty when it is not slanted
    */
   public record Traced(
-      String file, int colours, Length speck, double roundness, String background) {}
+      String file,
+      int colours,
+      Length speck,
+      double roundness,
+      String background,
+      List<Vec> square) {
+    public Traced {
+      square = List.copyOf(square);
+    }
+  }
 }

@@ -1,8 +1,11 @@
 package slabwright.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 import slabwright.site.ColourChoice;
 import slabwright.site.GraphicSource;
 import slabwright.site.Inlay;
@@ -14,6 +17,9 @@ import slabwright.units.Message;
 
 /** Inlays and their settings for cutting and masking in the plan file. */
 final class InlayCodec {
+  private static final List<Vec> UNIT_SQUARE =
+      List.of(Vec.ZERO, new Vec(1, 0), new Vec(1, 1), new Vec(0, 1));
+
   private InlayCodec() {}
 
   static Optional<Inlay> read(FieldReader f) {
@@ -40,7 +46,18 @@ final class InlayCodec {
         f.whole("colours", 2),
         f.lengthOr("speck", Length.ZERO),
         f.numberOr("roundness", 0),
-        f.textOr("background", ""));
+        f.textOr("background", ""),
+        square(f));
+  }
+
+  /** Corners that nothing can be squared by would be refused wherever the graphic is read. */
+  private static List<Vec> square(FieldReader f) {
+    List<Vec> corners = f.pixels("square");
+    if (!corners.isEmpty() && Homography.of(UNIT_SQUARE, corners).isEmpty()) {
+      f.fault(Message.of("store.inlay-codec.no-square", f.place().said()));
+      return List.of();
+    }
+    return corners;
   }
 
   private static StencilSpec spec(FieldReader f) {
@@ -105,6 +122,7 @@ final class InlayCodec {
     FieldWriter.length(o, "speck", t.speck());
     o.put("roundness", t.roundness());
     FieldWriter.text(o, "background", t.background());
+    FieldWriter.pixels(o, "square", t.square());
   }
 
   private static void spec(StencilSpec s, ObjectNode o) {

@@ -1,7 +1,10 @@
 package slabwright.tape;
 
 import slabwright.tape.leastsquares.Reliability;
+import slabwright.units.LengthFormat;
 import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
 
 /**
  * How one reading came out. Millimetres; degrees for a turn.
@@ -35,6 +38,13 @@ public record ReadingReport(
   public double residual() {
     double v = adjusted - read;
     return turn ? Math.IEEEremainder(v, 360) : v;
+  }
+
+  /** The residual for people, with its sign where it is short; see {@link LengthFormat#small}. */
+  public String shownResidual(UnitSystem units) {
+    return turn
+        ? QuantityFormat.number(residual(), 2) + "°"
+        : LengthFormat.small(residual(), units);
   }
 
   /** The smallest misreading that would be noticed; infinite where nothing checks the reading. */

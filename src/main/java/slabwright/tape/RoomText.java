@@ -21,7 +21,7 @@ public final class RoomText {
   }
 
   /**
-   * Several lines, each ended; lengths in these units, corner places in mm.
+   * Several lines, each ended; all lengths in these units.
    *
    * @param words of the door that shows it
    */
@@ -90,12 +90,18 @@ public final class RoomText {
     for (Corner c : corners) {
       String ellipse =
           c.ellipse()
-              .map(e -> "%8.1f %8.1f %7.0f°".formatted(e.major(), e.minor(), e.bearing()))
+              .map(e -> row("%10s %10s %7.0f°", small(e.major()), small(e.minor()), e.bearing()))
               .orElse("");
-      line(
-          String.format(
-              Locale.ROOT, "%-6s %13.1f %12.1f %s", c.name(), c.at().x(), c.at().y(), ellipse));
+      line(row("%-6s %13s %13s %s", c.name(), small(c.at().x()), small(c.at().y()), ellipse));
     }
+  }
+
+  private String small(double mm) {
+    return LengthFormat.small(mm, units);
+  }
+
+  private static String row(String pattern, Object... cells) {
+    return String.format(Locale.ROOT, pattern, cells);
   }
 
   private void readings(List<ReadingReport> readings) {
@@ -108,15 +114,12 @@ public final class RoomText {
 
   private String reading(ReadingReport r) {
     String row =
-        String.format(
-            Locale.ROOT,
+        row(
             "%-30s %12s %12s %9s %7.0f%% %10.1f",
             words.apply(r.name()),
             value(r, r.read()),
             value(r, r.adjusted()),
-            r.turn()
-                ? QuantityFormat.number(r.residual(), 2) + "°"
-                : QuantityFormat.number(r.residual(), 1) + " mm",
+            r.shownResidual(units),
             100 * r.redundancy(),
             Math.abs(r.statistic()));
     return r.use() == ReadingReport.Use.LEFT_OUT

@@ -3,6 +3,7 @@ package slabwright.tape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import slabwright.units.UnitSystem;
 
 /**
  * A room as it was taped: how many corners, and every reading in the order taken. Says nothing of
@@ -39,6 +40,17 @@ public record TapeRoom(
   public static TapeRoom of(int corners) {
     return new TapeRoom(
         corners, List.of(), List.of(), TapeError.USUAL, USUAL_TURN_ERROR, OptionalDouble.empty());
+  }
+
+  /** The system that most lengths were typed in; feet where there are as many of both. */
+  public UnitSystem typedIn() {
+    int more = 0;
+    for (Reading r : readings) {
+      if (r instanceof Reading.Taped t && t.length().typedIn().isPresent()) {
+        more += t.length().typedIn().get() == UnitSystem.METRIC ? 1 : -1;
+      }
+    }
+    return more > 0 ? UnitSystem.METRIC : UnitSystem.FEET_INCHES;
   }
 
   public TapeRoom withReadings(List<Reading> v) {

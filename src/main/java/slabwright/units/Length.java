@@ -1,5 +1,7 @@
 package slabwright.units;
 
+import java.util.Optional;
+
 /**
  * A length in millimetres together with what the person typed, kept to the letter ({@code ""} where
  * nobody typed it, for example after a drag).
@@ -31,6 +33,12 @@ public record Length(double mm, String typed) implements Comparable<Length> {
 
   public boolean wasTyped() {
     return !typed.isEmpty();
+  }
+
+  /** The system it was typed in, by the first unit in it; none where nobody typed a unit. */
+  public Optional<UnitSystem> typedIn() {
+    return LengthReader.firstUnit(typed)
+        .map(u -> u.isMetric() ? UnitSystem.METRIC : UnitSystem.FEET_INCHES);
   }
 
   @Override

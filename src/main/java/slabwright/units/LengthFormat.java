@@ -31,11 +31,19 @@ public final class LengthFormat {
    * mm to 1/64 in: 1 mm is 3/64″ and no 1/16″.
    */
   public static String fine(double mm, UnitSystem system) {
-    String exact = plain(Math.rint(mm * 10) / 10) + " mm";
-    if (system == UnitSystem.METRIC) {
-      return exact;
-    }
-    return (Math.abs(mm) < 3 ? sixtyFourths(mm) : show(mm, system)) + " (" + exact + ")";
+    return system == UnitSystem.METRIC ? tenths(mm) : small(mm, system) + " (" + tenths(mm) + ")";
+  }
+
+  /** A small length in one system: to 0.1 mm, or to 1/16 in and under 3 mm to 1/64 in. */
+  public static String small(double mm, UnitSystem system) {
+    return switch (system) {
+      case METRIC -> tenths(mm);
+      case FEET_INCHES -> Math.abs(mm) < 3 ? sixtyFourths(mm) : show(mm, system);
+    };
+  }
+
+  private static String tenths(double mm) {
+    return plain(Math.rint(mm * 10) / 10) + " mm";
   }
 
   private static String sixtyFourths(double mm) {

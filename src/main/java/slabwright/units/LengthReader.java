@@ -80,6 +80,20 @@ final class LengthReader {
     return read.isOk() ? read : Result.refused(refusal(text, plain));
   }
 
+  /** The first unit that is written out in a length; feet for {@code 24-6}. */
+  static Optional<LengthUnit> firstUnit(String text) {
+    String plain = plain(text);
+    if (FEET_DASH_INCHES.matcher(plain).matches()) {
+      return Optional.of(LengthUnit.FOOT);
+    }
+    return PIECE
+        .matcher(plain)
+        .results()
+        .flatMap(m -> Optional.ofNullable(m.group(4)).stream())
+        .findFirst()
+        .flatMap(LengthUnit::named);
+  }
+
   private record Term(boolean minus, String text) {}
 
   private static List<Term> terms(String plain) {

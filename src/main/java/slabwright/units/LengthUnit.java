@@ -32,6 +32,10 @@ enum LengthUnit {
     return mm;
   }
 
+  boolean isMetric() {
+    return compareTo(KM) <= 0;
+  }
+
   static Optional<LengthUnit> named(String word) {
     String lower = word.toLowerCase(Locale.ROOT);
     for (LengthUnit unit : values()) {

@@ -50,6 +50,13 @@ public final class Words {
     return new Words(british ? Locale.UK : locale, Optional.of(system));
   }
 
+  /**
+   * The same in the same spelling, showing one figure where a sentence gives it in both systems.
+   */
+  public Words showing(UnitSystem system) {
+    return new Words(locale, Optional.of(system));
+  }
+
   /** The words of a language; English where a sentence has none in it. */
   public static Words of(Locale locale) {
     boolean spanish = locale.getLanguage().equals(SPANISH.getLanguage());

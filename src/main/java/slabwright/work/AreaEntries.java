@@ -7,7 +7,6 @@ import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.work.air.LowestMetre;
 import slabwright.work.book.Figure;
-import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.WorkStep;
@@ -30,9 +29,7 @@ final class AreaEntries {
     AreaEntry entry = entry(floor, coats, tasks);
     List<HeldStep> held = new ArrayList<>(entry.held());
     WeatherDays weather = new WeatherDays(site, floor, coats);
-    held.addAll(
-        new CoatLimits(floor, coats, book.first(ProductKind.FILLER), site.units(), weather.count())
-            .held(tasks));
+    held.addAll(new CoatLimits(floor, coats, book, site.units(), weather.count()).held(tasks));
     held.addAll(weather.held(tasks));
     return new SharedAir(site, floor, coats)
         .spread(

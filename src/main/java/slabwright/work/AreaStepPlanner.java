@@ -135,7 +135,7 @@ final class AreaStepPlanner {
     fan(byHand);
     int drivers = drivers();
     int others = machine ? drivers : 0;
-    int hands = Math.max(1, crew - 1);
+    int hands = PrepPlan.hands(book);
     hands = byHand.isHandGrinding() ? Math.min(hands, grinders(others)) : hands;
     chain.append(
         List.of(

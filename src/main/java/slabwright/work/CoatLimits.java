@@ -12,6 +12,9 @@ import slabwright.units.UnitSystem;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Laying;
 import slabwright.work.book.Product;
+import slabwright.work.book.ProductKind;
+import slabwright.work.book.ShopBook;
+import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.WorkStep;
 import slabwright.work.rule.DewPoint;
@@ -25,11 +28,7 @@ import slabwright.work.step.StepKind;
  * @param forecast whether the forecast decides instead of the readings, as outdoors
  */
 record CoatLimits(
-    AreaTakeoff floor,
-    List<CoatPlan> coats,
-    Optional<Product> filler,
-    UnitSystem units,
-    boolean forecast) {
+    AreaTakeoff floor, List<CoatPlan> coats, ShopBook book, UnitSystem units, boolean forecast) {
   /** The surface has to be so much warmer than the dew point, °C. */
   private static final double OVER_DEW_POINT = 3;
 
@@ -41,9 +40,7 @@ record CoatLimits(
           .flatMap(n -> coats.stream().filter(c -> c.job().place() == n.place()).findFirst())
           .flatMap(c -> held(s, c))
           .ifPresent(held::add);
-      if (s.type().kind() == StepKind.FILL_GAPS) {
-        filler(s).ifPresent(held::add);
-      }
+      filling(s.type().kind()).flatMap(p -> sets(s, p)).ifPresent(held::add);
     }
     return held;
   }
@@ -65,12 +62,26 @@ record CoatLimits(
     return coat.isRolled() ? unknown(step, coat.wetEdge()) : Optional.empty();
   }
 
-  private Optional<HeldStep> filler(WorkStep step) {
-    OptionalDouble now = reading(true);
-    return now.isEmpty()
-        ? Optional.empty()
-        : filler.flatMap(
-            p -> unknown(step, p.drying().recoatFrom().flatMap(t -> t.at(now.getAsDouble()))));
+  private Optional<Product> filling(StepKind kind) {
+    return switch (kind) {
+      case FILL_GAPS -> book.first(ProductKind.FILLER);
+      case FILL_TRENCH -> book.first(ProductKind.LEVELLER);
+      default -> Optional.empty();
+    };
+  }
+
+  /** A filler or mortar of which the book does not say how it sets today. */
+  private Optional<HeldStep> sets(WorkStep step, Product p) {
+    return unknown(step, at(p.drying().recoatFrom(), true))
+        .or(() -> unknown(step, at(p.mixing().workingTime(), false)));
+  }
+
+  /** By what was read; nothing read forbids nothing here. */
+  private Figure<Duration> at(Figure<TemperatureTable> table, boolean colder) {
+    OptionalDouble now = reading(colder);
+    return now.isPresent()
+        ? table.flatMap(t -> t.at(now.getAsDouble()))
+        : Figure.known(Duration.ZERO);
   }
 
   private Slab slab() {

@@ -9,7 +9,6 @@ import slabwright.work.book.Crew;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.days.WorkingWeek;
-import slabwright.work.days.WorkingWeek.MiddayBreak;
 
 /** The time for steps: what a day's setting up, cleaning up and break leave of it. */
 final class StepHours {
@@ -49,7 +48,6 @@ final class StepHours {
    * or after, and that takes of the day too.
    */
   static Figure<Duration> inOneGo(ShopBook book) {
-    return of(book)
-        .map(w -> w.length().minus(w.rest().map(MiddayBreak::length).orElse(Duration.ZERO)));
+    return of(book).map(WorkingWeek::inOneGo);
   }
 }

@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -96,6 +97,15 @@ class CommandLineTest {
     assertThat(lines).hasSize(2);
     assertThat(json(lines.get(0)).has("refused")).isTrue();
     assertThat(json(lines.get(1)).get("opening_mm2").asDouble()).isEqualTo(500_000);
+  }
+
+  @Test
+  void a_graphic_is_told_in_the_units_that_its_width_is_typed_in() {
+    assertThat(run("inlay", WHEEL, "--width", "4'", "--roll", "610 mm")).isZero();
+    assertThat(out.toString()).contains("sq ft", "″").doesNotContainPattern("\\d mm|\\d m\\b|m²");
+    out.getBuffer().setLength(0);
+    assertThat(run("inlay", WHEEL, "--width", "1.2 m", "--roll", "24 in")).isZero();
+    assertThat(out.toString()).contains("m²", " mm").doesNotContain("″", "sq ft");
   }
 
   @Test
@@ -216,6 +226,67 @@ class CommandLineTest {
         .isEqualTo(3);
     assertThat(out.toString().strip().lines()).hasSize(3);
     assertThat(out.toString()).contains("c.svg");
+  }
+
+  @Test
+  void whatever_is_wrong_with_one_graphic_the_others_are_made() throws IOException {
+    Path good = svg("good.svg", "<rect width='100' height='50'/>");
+    Path last = svg("last.svg", "<rect width='50' height='50'/>");
+    List<Path> broken = new ArrayList<>();
+    broken.add(svg("dashes.svg", "<path d='M9 9H80' stroke='red' stroke-dasharray='5 -3'/>"));
+    broken.add(
+        Files.writeString(
+            folder.resolve("cut.svg"), "<svg xmlns='http://www.w3.org/2000/svg'><g>"));
+    broken.add(Files.writeString(folder.resolve("torn.pdf"), "%PDF-1.7\n1 0 obj <<"));
+    broken.add(Files.writeString(folder.resolve("torn.png"), "\u0089PNG\r\n\u001a\n"));
+    broken.add(Files.write(folder.resolve("empty.svg"), new byte[0]));
+    broken.add(Files.createDirectory(folder.resolve("folder.svg")));
+    broken.add(folder.resolve("gone.svg"));
+    broken.add(
+        svg(
+            "bomb.svg",
+            "<defs><g id='a0'><rect width='1' height='1'/></g>"
+                + copies(1)
+                + copies(2)
+                + copies(3)
+                + copies(4)
+                + copies(5)
+                + copies(6)
+                + "</defs><use href='#a6'/>"));
+    List<String> args = new ArrayList<>(List.of("inlay", good.toString()));
+    broken.forEach(f -> args.add(f.toString()));
+    Path breaksOff = Path.of("/proc/self/mem");
+    if (Files.isRegularFile(breaksOff)) {
+      args.add(breaksOff.toString());
+    }
+    args.addAll(List.of(last.toString(), "--width", "1 m", "--roll", "610 mm", "--out"));
+    Path to = folder.resolve("out");
+    args.add(to.toString());
+    assertThat(run(args.toArray(String[]::new))).isEqualTo(3);
+    assertThat(to.resolve("good")).isDirectoryContaining("glob:**.svg");
+    assertThat(to.resolve("last")).isDirectoryContaining("glob:**.svg");
+    for (Path f : broken.subList(1, broken.size())) {
+      assertThat(err.toString()).contains(f.getFileName().toString());
+    }
+    assertThat(err.toString()).doesNotContain("Exception");
+  }
+
+  private static String copies(int n) {
+    return "<g id='a%d'>".formatted(n) + "<use href='#a%d'/>".formatted(n - 1).repeat(10) + "</g>";
+  }
+
+  @Test
+  void a_refused_graphic_is_graver_than_one_with_a_question() throws IOException {
+    Path white =
+        svg(
+            "white.svg",
+            "<rect width='100' height='50' fill='white'/><rect y='60' width='9' height='9'/>");
+    String[] asks = {"inlay", white.toString(), "--width", "1 m", "--roll", "610 mm"};
+    assertThat(run(asks)).isEqualTo(4);
+    Path gone = folder.resolve("gone.svg");
+    assertThat(
+            run("inlay", gone.toString(), white.toString(), "--width", "1 m", "--roll", "610 mm"))
+        .isEqualTo(3);
   }
 
   @Test

@@ -135,6 +135,25 @@ class ProofCommandTest {
   }
 
   @Test
+  void a_file_that_cannot_be_read_is_named_and_keeps_the_others_from_being_cut() throws Exception {
+    Path right = returned(Affine.IDENTITY);
+    List<Path> broken =
+        List.of(
+            Files.writeString(folder.resolve("torn.pdf"), "%PDF-1.7\n1 0 obj <<"),
+            Files.writeString(
+                folder.resolve("torn.svg"), "<svg xmlns='http://www.w3.org/2000/svg'><g>"),
+            folder.resolve("gone.svg"));
+    String[] more = new String[broken.size() + 2];
+    for (int i = 0; i < broken.size(); i++) {
+      more[i] = broken.get(i).toString();
+    }
+    more[broken.size()] = "--shading";
+    more[broken.size() + 1] = "pulled_out";
+    assertThat(run(right, more)).isEqualTo(6);
+    broken.forEach(f -> assertThat(out.toString()).contains(f.getFileName().toString()));
+  }
+
+  @Test
   void a_missing_file_or_an_unknown_stencil_ends_with_3() throws Exception {
     assertThat(run(folder.resolve("none.svg"))).isEqualTo(3);
     assertThat(run(returned(Affine.IDENTITY), "--stencil", "9")).isEqualTo(3);

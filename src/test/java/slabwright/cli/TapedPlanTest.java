@@ -14,6 +14,7 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.store.PlanFile;
+import slabwright.units.UnitSystem;
 
 class TapedPlanTest {
   private static final String TAPE = "sample-plans/back-office.tape";
@@ -42,6 +43,28 @@ class TapedPlanTest {
     assertThat(room.outline())
         .allSatisfy(p -> assertThat(p.from().vec().x()).isGreaterThanOrEqualTo(-1e-6))
         .allSatisfy(p -> assertThat(p.from().vec().y()).isGreaterThanOrEqualTo(-1e-6));
+  }
+
+  @Test
+  void a_room_taped_in_metres_is_told_in_metres_and_gives_a_plan_in_metres() throws IOException {
+    String walls = "wall 6 m right\nwall 4.5 m right\nwall 6 m right\nwall 4.5 m right\n";
+    Path tape = Files.writeString(folder.resolve("m.tape"), walls + "diagonal A C 24' 7 1/4\"\n");
+    Path plan = folder.resolve("m.site.json");
+    assertThat(run("tape", tape.toString(), "--plan", plan.toString())).isZero();
+    assertThat(PlanFile.read(plan).orThrow().units()).isEqualTo(UnitSystem.METRIC);
+    assertThat(out.toString()).contains("27.0").doesNotContain("′", "″", "sq ft");
+  }
+
+  @Test
+  void a_room_taped_in_feet_is_told_in_feet_alone() {
+    assertThat(run("tape", TAPE)).isZero();
+    assertThat(out.toString()).contains("7/64″").doesNotContainPattern("\\d mm|\\d m\\b|m²");
+  }
+
+  @Test
+  void units_that_are_asked_for_come_before_those_that_were_typed() {
+    assertThat(run("tape", TAPE, "--units", "metric")).isZero();
+    assertThat(out.toString()).contains("15.51 m²").doesNotContain("″");
   }
 
   @Test

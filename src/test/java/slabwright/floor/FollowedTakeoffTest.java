@@ -156,6 +156,17 @@ class FollowedTakeoffTest {
     }
   }
 
+  /** What a machine swept crossed an edge two grid steps from a corner and so moved the edge. */
+  @Test
+  void a_sweep_that_crosses_an_edge_hard_by_a_corner_leaves_the_edge_alone() {
+    FloorArea rests = busy(outOfSquare());
+    List<Mark> marks = new ArrayList<>(rests.marks());
+    Move move = Move.by(427.74474052866793, -62.793716186286865);
+    marks.set(3, marks.get(3).withForm(marks.get(3).form().map(move)));
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    assertSame(followed(f, rests.withMarks(marks)).orElseThrow(), rests.withMarks(marks));
+  }
+
   /** Once of such a pocket only the part was lost that the move itself reached. */
   @Test
   void a_pocket_that_closes_and_reaches_farther_than_the_move_is_left_open() {

@@ -2,15 +2,22 @@ package slabwright.inlay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.zip.GZIPOutputStream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -22,7 +29,10 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkOptions;
 import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
+import slabwright.shape.Vec;
+import slabwright.shape.fit.Homography;
 import slabwright.site.GraphicSource;
+import slabwright.units.Length;
 import slabwright.words.Words;
 
 class GraphicFileTest {
@@ -89,6 +99,54 @@ class GraphicFileTest {
             height(
                 GraphicFile.read(file, ArtworkOptions.ofWidth(1000), GraphicSettings.of(second))))
         .isEqualTo(1000);
+  }
+
+  @Test
+  void a_slanted_photo_is_squared_by_the_corners_that_the_plan_keeps() throws IOException {
+    List<Vec> sign =
+        List.of(new Vec(20, 30), new Vec(190, 60), new Vec(180, 110), new Vec(40, 150));
+    Path file = folder.resolve("sign.png");
+    ImageIO.write(slanted(sign), "png", file.toFile());
+    assertThat(shareOfItsBox(file, List.of())).isLessThan(0.8);
+    assertThat(shareOfItsBox(file, sign)).isGreaterThan(0.97);
+  }
+
+  /** A rectangle on a sign, as seen aslant. */
+  private static BufferedImage slanted(List<Vec> sign) {
+    Homography seen =
+        Homography.of(List.of(Vec.ZERO, new Vec(1, 0), new Vec(1, 1), new Vec(0, 1)), sign)
+            .orElseThrow();
+    Path2D drawn = new Path2D.Double();
+    for (Vec corner : List.of(new Vec(0.2, 0.3), new Vec(0.8, 0.3), new Vec(0.8, 0.7))) {
+      Vec p = seen.apply(corner);
+      if (drawn.getCurrentPoint() == null) {
+        drawn.moveTo(p.x(), p.y());
+      } else {
+        drawn.lineTo(p.x(), p.y());
+      }
+    }
+    Vec last = seen.apply(new Vec(0.2, 0.7));
+    drawn.lineTo(last.x(), last.y());
+    BufferedImage image = new BufferedImage(220, 180, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, 220, 180);
+    g.setColor(Color.BLACK);
+    g.fill(drawn);
+    g.dispose();
+    return image;
+  }
+
+  private static double shareOfItsBox(Path file, List<Vec> square) throws IOException {
+    GraphicSource source =
+        new GraphicSource(
+            OptionalInt.empty(),
+            Optional.of(
+                new GraphicSource.Traced("sign.png", 2, Length.ZERO, 0, "#ffffff", square)));
+    Artwork art =
+        (Artwork) GraphicFile.read(file, ArtworkOptions.ofWidth(1000), GraphicSettings.of(source));
+    return art.colours().get(0).region().area() / (art.painted().width() * art.painted().height());
   }
 
   private static byte[] pdf() throws IOException {

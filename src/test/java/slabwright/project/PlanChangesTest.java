@@ -135,6 +135,7 @@ class PlanChangesTest {
     assertThat(after(new AreaEdit.SetUse("a1", dry)))
         .containsExactly("Use of the floor answered otherwise");
     assertThat(after(new AreaEdit.DeclineAdvice("a1", Declined.of(AdviceId.GRIT))))
-        .containsExactly("Refusal of the advice \"grit\" added");
+        .containsExactly(
+            "Refusal of the advice \"Put grit into the last coat and measure the wet DCOF.\" added");
   }
 }

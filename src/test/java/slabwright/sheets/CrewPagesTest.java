@@ -22,6 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import slabwright.drawing.Dimension;
+import slabwright.drawing.Palette;
+import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
@@ -40,8 +42,10 @@ import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.ClosedAir;
 import slabwright.work.JobOutlook;
+import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.EntryLimit;
+import slabwright.work.days.PersonRota;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
 import slabwright.work.step.StepKind;
@@ -113,6 +117,39 @@ class CrewPagesTest {
                       .as("%s on %s", page.name(), paper)
                       .isEqualTo(inside));
       assertThat(clashes(boxes)).as("%s on %s", page.name(), paper).isEmpty();
+    }
+  }
+
+  @Test
+  void where_the_crew_works_stands_on_each_page_of_a_day_of_stencils_also_where_rows_are_many() {
+    String here = Words.english().say("sheets.crew-day.work-here");
+    List<PrintedPage> misting =
+        days(pages(job(PaperSize.LETTER))).stream()
+            .filter(p -> words(p).contains("Mist coats"))
+            .toList();
+    assertThat(misting).hasSizeGreaterThan(1);
+    assertThat(misting).allSatisfy(p -> assertThat(words(p)).contains(here));
+  }
+
+  @Test
+  void no_letter_of_a_wall_lies_in_the_blank_that_a_day_of_stencils_works_on() {
+    List<PrintedPage> misting =
+        days(pages(job(PaperSize.LETTER))).stream()
+            .filter(p -> words(p).contains("Mist coats"))
+            .toList();
+    for (PrintedPage page : misting) {
+      List<Bounds> here =
+          page.drawing().plain().stream()
+              .filter(Stroke.class::isInstance)
+              .map(Stroke.class::cast)
+              .filter(s -> s.pen().colour().equals(Palette.BLUE))
+              .map(Stroke::reach)
+              .toList();
+      assertThat(here).as(page.name()).isNotEmpty();
+      assertThat(texts(page).filter(t -> t.words().matches("[A-F]")))
+          .as(page.name())
+          .allSatisfy(
+              t -> assertThat(here).noneSatisfy(b -> assertThat(b.contains(t.at())).isTrue()));
     }
   }
 
@@ -369,9 +406,14 @@ class CrewPagesTest {
             job.site(), job.areas(), with(work, closed), job.paper(), job.date(), job.words());
     String all = days(pages(shut)).stream().map(CrewPagesTest::words).collect(Collectors.joining());
     String clear = CLOCK.format(QuarterHour.up(mist.end().plus(after)));
-    assertThat(all).contains("nobody", "Read the meter from the door", "About clear at " + clear);
+    // Who is free to read it, by letter: nobody has to ask whose job it is.
+    String reader =
+        PersonRota.letter(
+            MeterWatch.of(work.days().maybe().orElseThrow(), mist).person().orElseThrow());
+    assertThat(all)
+        .contains("nobody", reader + " reads the meter from the door", "About clear at " + clear);
     assertThat(days(pages(job)).stream().map(CrewPagesTest::words))
-        .noneMatch(w -> w.contains("Read the meter"));
+        .noneMatch(w -> w.contains("reads the meter from the door"));
   }
 
   private static WorkPlan with(WorkPlan work, ClosedAir closed) {

@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import slabwright.drawing.TextBox;
 import slabwright.sheets.csv.BuyCsv;
 import slabwright.sheets.csv.TakeoffCsv;
 import slabwright.sheets.packet.PacketContents;
@@ -27,29 +25,13 @@ import slabwright.work.days.ICalendarWriter;
 class OneUnitSystemTest {
   private static final SheetSamples HALL = SheetSamples.tramHall();
 
-  private static final Pattern METRIC =
-      Pattern.compile(
-          "\\d[ \u00a0]?(m|mm|cm|m²|cm²|mm²|m³|m³/h|kg|g|L|l|mL|µm|°C|m2|mm2|km/h|bar)(?![\\w²³/′])"
-              + "|(^|,)(m|mm|m²|L|kg)(,|$)");
-  private static final Pattern FEET =
-      Pattern.compile(
-          "\\d[ \u00a0]?(ft|in|sq ft|sq in|gal|lb|lbs|oz|fl oz|mil|mils|cfm|mph|°F|psi)\\b|\\d[′″]"
-              + "|(^|,)(ft|in|sq ft|gal|lb)(,|$)");
-
-  /** Machines as the sample names them: a name is not a measure. */
-  private static final String NAMED = "(floor grinder|edge machine), \\d+ in";
-
   @ParameterizedTest
   @EnumSource(
       value = PaperSize.class,
       names = {"TABLOID", "A4"})
   void no_unit_of_the_other_system_stands_on_any_sheet(PaperSize paper) {
-    List<String> lines =
-        HALL.on(paper).stream()
-            .flatMap(p -> TextBox.of(p.drawing()).stream().map(t -> p.name() + "|" + t.words()))
-            .toList();
-    assertThat(lines).hasSizeGreaterThan(1000);
-    assertThat(found(lines.stream(), paper)).isEmpty();
+    assertThat(OtherUnits.words(HALL.on(paper))).hasSizeGreaterThan(1000);
+    assertThat(OtherUnits.on(HALL.on(paper), paper)).isEmpty();
   }
 
   @ParameterizedTest
@@ -73,7 +55,7 @@ class OneUnitSystemTest {
       assertThat(f.lines().count()).isGreaterThan(5);
       Stream<String> lines =
           f.replace("\r\n ", "").replace("\\,", ",").replace("\\n", "\n").lines();
-      assertThat(found(lines, paper)).isEmpty();
+      assertThat(OtherUnits.in(lines, paper)).isEmpty();
     }
   }
 
@@ -103,12 +85,5 @@ class OneUnitSystemTest {
             job.words()::say);
     String hour = paper.inches() ? "7:30\u00a0AM" : "7:30–";
     assertThat(text).contains("DESCRIPTION:" + hour).doesNotContain("(\\, ");
-  }
-
-  private static List<String> found(Stream<String> lines, PaperSize paper) {
-    Pattern other = paper.inches() ? METRIC : FEET;
-    return lines
-        .filter(w -> other.matcher(w.substring(w.indexOf('|') + 1).replaceAll(NAMED, "")).find())
-        .toList();
   }
 }

@@ -206,7 +206,9 @@ class ReadersTest {
 
   @Test
   void the_office_gets_no_more_pages_than_it_can_read() {
-    assertThat(packet(Packet.OFFICE)).hasSizeLessThanOrEqualTo(13);
+    // One more than its own lists take: the rules on dust, noise and slip left the fire packet,
+    // which has two pages less.
+    assertThat(packet(Packet.OFFICE)).hasSizeLessThanOrEqualTo(14);
   }
 
   @Test

@@ -47,7 +47,14 @@ final class FullDetails {
     return new GraphicSource(
         OptionalInt.of(2),
         Optional.of(
-            new GraphicSource.Traced("pictures/heron.png", 4, Length.mm(3), 0.5, "#ffffff")));
+            new GraphicSource.Traced(
+                "pictures/heron.png",
+                4,
+                Length.mm(3),
+                0.5,
+                "#ffffff",
+                List.of(
+                    new Vec(12, 8.5), new Vec(300, 20), new Vec(290, 210), new Vec(20, 190.25)))));
   }
 
   static JobDetails job() {

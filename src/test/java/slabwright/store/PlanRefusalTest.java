@@ -47,6 +47,21 @@ class PlanRefusalTest {
   }
 
   @Test
+  void corners_that_make_no_sign_are_refused() {
+    String inlay =
+        SQUARE
+            + ",\"inlays\":[{\"id\":\"i\",\"graphic\":\"a.jpg\",\"middle\":[4000,4000],\"width\":1000,"
+            + "\"stencil\":{\"roll\":610},\"picture\":{\"file\":\"a.jpg\",\"colours\":2,\"square\":%s}}]";
+    assertThat(faults(plan(inlay.formatted("[[0,0],[90,0],[90,90],[0,90]]")))).isEmpty();
+    for (String odd : List.of("[[0,0],[90,0],[90,90]]", "[[0,0],[90,90],[90,0],[0,90]]")) {
+      assertThat(faults(plan(inlay.formatted(odd))))
+          .singleElement()
+          .asString()
+          .contains("store.inlay-codec.no-square");
+    }
+  }
+
+  @Test
   void an_answer_that_is_neither_yes_nor_no_is_refused() {
     assertThat(faults(plan(SQUARE + ",\"use\":{\"wet\":\"perhaps\"}")))
         .singleElement()

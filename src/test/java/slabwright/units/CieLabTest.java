@@ -63,4 +63,18 @@ class CieLabTest {
     assertThat(red.a()).isCloseTo(80.0925, within(0.01));
     assertThat(red.b()).isCloseTo(67.2032, within(0.01));
   }
+
+  @Test
+  void the_straight_distance_of_2_3_and_6_is_7() {
+    CieLab one = new CieLab(50, 2, -3);
+    CieLab two = new CieLab(52, 5, 3);
+    assertThat(one.deltaE(two)).isCloseTo(7, within(1e-12));
+    assertThat(two.deltaE(one)).isCloseTo(7, within(1e-12));
+  }
+
+  /** 24389 / 27 · 2 / 255 / 12.92: both curves are straight that near to black. */
+  @Test
+  void the_darkest_greys_are_as_light_as_they_are_linear() {
+    assertThat(CieLab.ofHex("020202").l()).isCloseTo(0.54835, within(1e-4));
+  }
 }

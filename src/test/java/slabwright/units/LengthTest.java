@@ -16,6 +16,30 @@ class LengthTest {
       delimiter = ';',
       quoteCharacter = '~',
       value = {
+        "24' 6 1/2\"; FEET_INCHES",
+        "24-6 1/2; FEET_INCHES",
+        "6½″; FEET_INCHES",
+        "24.5 ft; FEET_INCHES",
+        "7,47 m; METRIC",
+        "7.47m; METRIC",
+        "7470 mm; METRIC",
+        "3 m - 20 mm; METRIC"
+      })
+  void a_length_says_in_which_system_it_was_typed(String typed, UnitSystem system) {
+    assertThat(Length.parse(typed).orThrow().typedIn()).contains(system);
+  }
+
+  @Test
+  void a_length_that_nobody_typed_or_that_has_no_unit_was_typed_in_no_system() {
+    assertThat(Length.mm(20).typedIn()).isEmpty();
+    assertThat(Length.parse("0").orThrow().typedIn()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '~',
+      value = {
         "24' 6 1/2\"; 7480.3",
         "24'6-1/2\"; 7480.3",
         "24-6 1/2; 7480.3",

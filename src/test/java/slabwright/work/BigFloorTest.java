@@ -90,6 +90,29 @@ class BigFloorTest {
     assertThat(Said.of(told.get(0))).contains(" of " + sections);
   }
 
+  /** One line for each of fifty sections hid the one that was held for another reason. */
+  @Test
+  void sections_held_for_one_reason_are_told_once_with_their_number_and_kept_each_in_the_list() {
+    WorkPlan plan =
+        plan(
+            100_000,
+            50_000,
+            WorkSamples.bookWith("crew", "", "people", "4"),
+            List.of(new Finish.Coat("base-dye", 1, Finish.Target.WHOLE_FLOOR)));
+    int sections = plan.areas().get(0).coats().get(0).divided().orElseThrow().sections().size();
+    List<HeldStep> held = plan.outlook().held().stream().filter(h -> !h.frees().isEmpty()).toList();
+    assertThat(held).hasSizeGreaterThanOrEqualTo(sections);
+    List<HeldGroup> told = HeldGroup.of(plan.outlook().held());
+    assertThat(told).hasSizeLessThan(4);
+    assertThat(told.stream().mapToInt(g -> g.all().size()).sum()).isEqualTo(held.size());
+    HeldGroup coats =
+        told.stream().filter(g -> g.all().size() == sections).findFirst().orElseThrow();
+    assertThat(Said.of(coats.why())).contains(sections + " steps for this reason");
+    double worst =
+        coats.all().stream().mapToDouble(h -> (Double) h.why().values().get(1)).max().orElseThrow();
+    assertThat(coats.worst().why().values()).contains(worst);
+  }
+
   @Test
   void a_section_is_laid_in_what_set_up_clean_up_and_the_break_leave_of_the_day() {
     WorkPlan plan = plan(100_000, 50_000);

@@ -1,16 +1,16 @@
 package slabwright.desk.canvas;
 
+import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.paint.Color;
-import javafx.scene.text.Font;
-import javafx.scene.text.TextAlignment;
 import slabwright.desk.model.input.Viewport;
-import slabwright.drawing.FontFace;
-import slabwright.drawing.Palette;
-import slabwright.units.LengthFormat;
+import slabwright.drawing.Drawing;
+import slabwright.drawing.Ink;
+import slabwright.drawing.ScaleBar;
+import slabwright.drawing.TextStyle;
+import slabwright.shape.Vec;
 import slabwright.units.UnitSystem;
 
-/** A ruler of a round length at the top right of the view. */
+/** The scale bar of the sheets at the top right of the view. */
 final class ScreenScaleBar {
   /** Left of what stands in the corner of the slab. */
   static final double RIM = 196;
@@ -28,6 +28,9 @@ final class ScreenScaleBar {
 
   /** Half the height of a stroke across it, px. */
   private static final double STROKE = 5;
+
+  /** Pixels that it may be long. */
+  private static final double LONGEST = 220;
 
   private ScreenScaleBar() {}
 
@@ -49,26 +52,12 @@ final class ScreenScaleBar {
       boolean low,
       UnitSystem units,
       Tone tone) {
-    double length = GridPitch.pitch(v.scale(), 90, units);
-    while (length * v.scale() > Math.max(40, width - rim - TOOLS)) {
-      length /= 2;
-    }
-    double w = length * v.scale();
     double y = foot(low) - STROKE;
-    double left = width - rim - w;
-    Color ink = tone.of(Palette.INK);
-    g.setStroke(ink);
-    g.setLineDashes();
-    g.setLineWidth(3);
-    g.strokeLine(left, y, left + w, y);
-    g.setLineWidth(1.5);
-    for (double t : new double[] {0, 0.5, 1}) {
-      g.strokeLine(left + w * t, y - STROKE, left + w * t, y + STROKE);
-    }
-    g.setFill(ink);
-    g.setFont(Font.font(FontFace.FAMILY, 11));
-    g.setTextAlign(TextAlignment.CENTER);
-    g.fillText("0", left, y - 11);
-    g.fillText(LengthFormat.show(length, units), left + w, y - 11);
+    double most = Math.max(40, Math.min(LONGEST, width - rim - TOOLS)) / FxPainter.SCREEN;
+    ScaleBar bar = ScaleBar.within(most, FxPainter.SCREEN / v.scale(), units);
+    Vec at = new Vec((width - rim) / FxPainter.SCREEN - bar.length(), y / FxPainter.SCREEN);
+    List<Ink> inks = bar.inks(at, TextStyle.plain(2.9), 1.2);
+    FxPainter painter = new FxPainter(g, FxPainter.SCREEN, tone);
+    Drawing.paper(width / FxPainter.SCREEN, HIGH, inks).plain().forEach(i -> i.paintOn(painter));
   }
 }

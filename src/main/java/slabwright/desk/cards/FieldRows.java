@@ -50,7 +50,7 @@ public final class FieldRows extends VBox {
   }
 
   public Words words() {
-    return words;
+    return words.showing(units());
   }
 
   public UnitSystem units() {

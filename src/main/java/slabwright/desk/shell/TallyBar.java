@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import slabwright.units.Message;
 import slabwright.words.Words;
 
 /**
@@ -28,16 +29,16 @@ public final class TallyBar extends VBox {
   private final HBox first = new HBox();
   private final HBox second = new HBox();
   private final Words words;
-  private final Consumer<TallyItem> lead;
+  private final Consumer<Item> lead;
   private List<Button> columns = List.of();
-  private List<TallyItem> shown = List.of();
+  private List<Item> shown = List.of();
 
   /**
    * A bar.
    *
    * @param lead takes the person to where a figure comes from
    */
-  public TallyBar(Words words, Consumer<TallyItem> lead) {
+  public TallyBar(Words words, Consumer<Item> lead) {
     this.words = words;
     this.lead = lead;
     getStyleClass().add("tally");
@@ -50,7 +51,7 @@ public final class TallyBar extends VBox {
   }
 
   /** Shows the figures. */
-  public void show(List<TallyItem> items) {
+  public void show(List<Item> items) {
     if (items.equals(shown)) {
       return;
     }
@@ -101,7 +102,7 @@ public final class TallyBar extends VBox {
     return box;
   }
 
-  private void fill(Button box, TallyItem item) {
+  private void fill(Button box, Item item) {
     VBox lines = (VBox) box.getGraphic();
     box.setOnAction(e -> lead.accept(item));
     ((Label) lines.getChildren().get(0)).setText(words.say(item.what()));
@@ -111,5 +112,39 @@ public final class TallyBar extends VBox {
     value.pseudoClassStateChanged(STALE, !item.isTrue());
     Controls.identify(value, "tally", item.what());
     box.setAccessibleText(words.say("desk.shell.tally-bar.figure", item.what(), item.value()));
+  }
+
+  /**
+   * One figure of the tally.
+   *
+   * @param value as shown; a dash while it is not known
+   * @param isTrue whether it is of what is shown, else of the plan a moment ago
+   */
+  public record Item(Message what, String value, Emphasis tone, boolean isTrue) {
+    /** A figure of what is shown. */
+    public Item(Message what, String value, Emphasis tone) {
+      this(what, value, tone, true);
+    }
+
+    /** The same while it is of the plan a moment ago, unless it holds now. */
+    public Item trueIf(boolean now) {
+      return new Item(what, value, tone, now || tone == Emphasis.UNKNOWN);
+    }
+
+    /** How a figure is stressed. */
+    public enum Emphasis {
+      PLAIN,
+      LOOK,
+      CANT,
+      UNKNOWN
+    }
+
+    public static Item of(Message what, String value) {
+      return new Item(what, value, Emphasis.PLAIN);
+    }
+
+    public static Item unknown(Message what) {
+      return new Item(what, "–", Emphasis.UNKNOWN);
+    }
   }
 }

@@ -2,8 +2,11 @@ package slabwright.desk.start;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
 import slabwright.desk.model.plan.PlanList;
 import slabwright.project.plan.LeftWork;
 import slabwright.project.plan.PlanFiles;
@@ -35,7 +38,7 @@ public record StartEntry(Path plan, String name, String what, String when) {
     Path plan = left.plan();
     return new StartEntry(
         plan,
-        RecoveredName.of(plan, words),
+        name(plan, words),
         left.work().map(w -> what(w, words)).orElse(String.valueOf(plan.getParent())),
         left.work()
             .map(w -> words.say("desk.start.entries.left-at", time(w.at(), words)))
@@ -52,5 +55,24 @@ public record StartEntry(Path plan, String name, String what, String when) {
     String pattern = words.say("desk.start.recovered-name.date-pattern");
     return DateTimeFormatter.ofPattern(pattern, words.locale())
         .format(at.atZone(ZoneId.systemDefault()));
+  }
+
+  /** What a plan that can be gone on with is called: its file, or when it was begun. */
+  private static String name(Path plan, Words words) {
+    String name = plan.getFileName().toString();
+    if (name.length() < 15) {
+      return name;
+    }
+    try {
+      LocalDateTime begun =
+          LocalDateTime.parse(
+              name.substring(0, 15), DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT));
+      String when = words.say("desk.start.recovered-name.date-pattern");
+      return words.say(
+          "desk.start.recovered-name.begun",
+          DateTimeFormatter.ofPattern(when, words.locale()).format(begun));
+    } catch (DateTimeParseException e) {
+      return name;
+    }
   }
 }

@@ -18,6 +18,7 @@ import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.canvas.Tone;
 import slabwright.desk.model.plan.PlanSketches;
 import slabwright.desk.shell.Controls;
+import slabwright.desk.shell.Icons;
 import slabwright.desk.shell.Scrolled;
 import slabwright.words.Words;
 
@@ -187,5 +188,23 @@ public final class StartScreen extends StackPane {
             ? words.say("desk.start.start-screen.recover", file)
             : words.say("desk.start.start-screen.open", file);
     return Controls.named(b, said, "");
+  }
+
+  /** One large way to begin: what it is and what it is for. */
+  private static final class StartChoice extends Button {
+    StartChoice(String id, Feather icon, String what, String why, String key, Runnable does) {
+      setId(id);
+      getStyleClass().setAll("start-choice");
+      VBox words = new VBox(Controls.label(what, "choice-what"), Controls.label(why, "choice-why"));
+      words.setSpacing(3);
+      HBox row = new HBox(Icons.of(icon, 24), words);
+      row.setSpacing(18);
+      row.setAlignment(Pos.CENTER_LEFT);
+      setGraphic(row);
+      setMaxWidth(Double.MAX_VALUE);
+      setAlignment(Pos.CENTER_LEFT);
+      setOnAction(e -> does.run());
+      Controls.named(this, what, key);
+    }
   }
 }

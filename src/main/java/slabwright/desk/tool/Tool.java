@@ -5,6 +5,7 @@ import java.util.Optional;
 import slabwright.drawing.Ink;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.site.edit.Edit;
 import slabwright.units.Message;
 
 /** What the pointer and the entry line do on the slab. Knows no screen. */
@@ -88,4 +89,15 @@ public interface Tool extends LineTaker {
 
   /** One choice, with the key that takes it. */
   record Option(Message words, boolean chosen, Runnable take) {}
+
+  /** Something held with the pointer: what the site becomes where the pointer now is. */
+  interface Drag {
+    /** The edit for the touch; empty while it has not moved. */
+    Optional<Edit> to(Touch t);
+
+    /** The point that square and parallel snapping starts from. */
+    default Optional<Vec> anchor() {
+      return Optional.empty();
+    }
+  }
 }

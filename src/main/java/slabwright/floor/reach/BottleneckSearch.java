@@ -1,10 +1,7 @@
 package slabwright.floor.reach;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
@@ -13,6 +10,8 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.floor.GrindingOp;
 import slabwright.floor.HandWorkPiece;
 import slabwright.floor.MachineReach;
+import slabwright.floor.ReachedFloor;
+import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
@@ -31,14 +30,23 @@ final class BottleneckSearch {
   private static final double EXACT = 0.25;
 
   /** So many of the nearest narrow places are tried as the one that decides. */
-  private static final int TRIED = 12;
+  static final int TRIED = 12;
+
+  /** So many times the widest body's half width about a pocket is looked at first. */
+  private static final double NEAR = 4;
+
+  /** Then so many times as far. */
+  private static final double FARTHER = 3;
 
   private final FloorTakeoff takeoff;
   private final Region grindable;
   private final MachineReach reach;
   private final BooleanSupplier cancelled;
-  private final Map<Double, Region> middles = new HashMap<>();
-  private final Map<Double, List<Region>> narrows = new HashMap<>();
+  private final boolean levelled;
+  private final PassFloor whole;
+
+  /** What was found; there may be no way. */
+  private record Found(Optional<Bottleneck> narrowest) {}
 
   /** Over a floor as it was found, or with its trenches levelled. */
   public BottleneckSearch(FloorTakeoff takeoff, boolean levelled) {
@@ -48,10 +56,12 @@ final class BottleneckSearch {
   /** The same; every answer ends with a CancellationException once {@code cancelled} is true. */
   public BottleneckSearch(FloorTakeoff takeoff, boolean levelled, BooleanSupplier cancelled) {
     this.takeoff = takeoff;
+    this.levelled = levelled;
     this.cancelled = cancelled;
     FloorArrangement plan = new FloorArrangement(takeoff.area(), takeoff.tolerance(), cancelled);
     GrindingOp grinder = new GrindingOp(plan, levelled, takeoff.tolerance(), cancelled);
     reach = grinder.reach();
+    whole = new WholeFloor(reach, takeoff.tolerance(), cancelled);
     grindable = grinder.grindable();
   }
 
@@ -59,27 +69,57 @@ final class BottleneckSearch {
    * The narrowest place on the widest way to a pocket's middle; empty when no way of 40 mm or more
    * leads there. A body gets there when it covers the middle. Of several equal places the nearest
    * to the pocket counts.
+   *
+   * <p>The floor about the pocket is asked first, then more of it, and all of it only where the way
+   * there is longer than that.
    */
   public Optional<Bottleneck> findBottleneck(HandWorkPiece pocket) {
     Vec place = pocket.place();
-    double low = LEAST_HALF;
-    double high = widestHalf();
-    if (!serves(low, place)) {
-      return Optional.empty();
-    }
-    while (high - low > EXACT) {
-      double middle = (low + high) / 2;
-      if (serves(middle, place)) {
-        low = middle;
-      } else {
-        high = middle;
+    double widest = widestHalf();
+    double reaches = Math.max(takeoff.gross().bounds().width(), takeoff.gross().bounds().height());
+    for (double out = NEAR * widest; out < reaches / 2; out *= FARTHER) {
+      Bounds box = Bounds.of(List.of(place)).grown(out);
+      Optional<Found> found =
+          find(new NearFloor(reach, reaches(), box, widest, takeoff.tolerance()), place, widest);
+      if (found.isPresent()) {
+        return found.get().narrowest;
       }
     }
-    return Optional.of(pass(2 * low, neck(low, high, place)));
+    return find(whole, place, widest).orElseThrow().narrowest;
   }
 
-  private Bottleneck pass(double width, Vec where) {
-    Vec side = reach.nearestObstacle(where);
+  private List<ReachedFloor> reaches() {
+    return levelled ? takeoff.levelled().reaches() : takeoff.asFound().reaches();
+  }
+
+  /** The same asked of one floor; empty where it can't tell. */
+  private Optional<Found> find(PassFloor floor, Vec place, double widest) {
+    double low = LEAST_HALF;
+    double high = widest;
+    Optional<Boolean> least = floor.serves(low, place);
+    if (!least.orElse(false)) {
+      return least.map(none -> new Found(Optional.empty()));
+    }
+    while (high - low > EXACT) {
+      if (cancelled.getAsBoolean()) {
+        throw new CancellationException();
+      }
+      double middle = (low + high) / 2;
+      Optional<Boolean> serves = floor.serves(middle, place);
+      if (serves.isEmpty()) {
+        return Optional.empty();
+      }
+      low = serves.get() ? middle : low;
+      high = serves.get() ? high : middle;
+    }
+    double width = 2 * low;
+    return floor
+        .neck(low, high, place)
+        .flatMap(at -> floor.nearestObstacle(at).map(side -> pass(width, at, side)))
+        .map(p -> new Found(Optional.of(p)));
+  }
+
+  private static Bottleneck pass(double width, Vec where, Vec side) {
     Vec over = side.equals(where) ? new Vec(1, 0) : where.minus(side).unit();
     return new Bottleneck(width, where, Line.of(side, side.plus(over.times(width))));
   }
@@ -92,49 +132,6 @@ final class BottleneckSearch {
         .orElse(
             Math.max(takeoff.gross().bounds().width(), takeoff.gross().bounds().height()) / 2
                 + LEAST_HALF);
-  }
-
-  private boolean serves(double half, Vec place) {
-    return covers(middle(half), half, place);
-  }
-
-  private boolean covers(Region middle, double half, Vec place) {
-    return !middle.isEmpty() && middle.distanceTo(place) <= half;
-  }
-
-  /** Kept, since pockets behind one gap ask for the same widths. */
-  private Region middle(double half) {
-    if (cancelled.getAsBoolean()) {
-      throw new CancellationException();
-    }
-    return middles.computeIfAbsent(half, reach::middle);
-  }
-
-  /**
-   * The middle of what a slightly narrower body passes and a slightly wider one does not, of the
-   * piece without which there is no way to the place. Without such a piece the body fits less and
-   * less deep into a wedge: then as deep as it gets.
-   */
-  private Vec neck(double low, double high, Vec place) {
-    Region passes = middle(low);
-    return narrows.computeIfAbsent(high, h -> narrows(passes, h - low, h)).stream()
-        .sorted(Comparator.comparingDouble(p -> p.distanceTo(place)))
-        .limit(TRIED)
-        .filter(n -> shuts(n, passes, low, place))
-        .findFirst()
-        .map(Region::labelPoint)
-        .orElseGet(() -> passes.nearestOnBoundary(place));
-  }
-
-  /** Kept too: pockets behind one gap end with the same widths, {@code high} the wider of them. */
-  private List<Region> narrows(Region passes, double between, double high) {
-    Region wider = reach.anywhere(high).offset(2 * between + 2 * takeoff.tolerance(), 0.5);
-    return passes.minus(wider).parts();
-  }
-
-  private boolean shuts(Region neck, Region passes, double half, Vec place) {
-    Region rest = passes.minus(neck.offset(1, 0.5));
-    return !covers(reach.fromWayIn(rest, half), half, place);
   }
 
   /** Reach for bodies of several widths; head and clearance keep their difference to the body. */

@@ -4,7 +4,8 @@
  * lengths in mm.
  *
  * <p>{@link ReachAnalysis} (entry) gives a {@link ReachCurve} of {@link ReachPoint}; {@link
- * BottleneckSearch} tells each {@link Bottleneck}; {@link PocketAccess} the floor behind one.
+ * BottleneckSearch} tells each {@link Bottleneck}; {@link PocketAccess} the floor behind one. It
+ * asks a {@link PassFloor}: the {@link NearFloor} about a pocket, else the {@link WholeFloor}.
  * {@link PassageFinder} gives each {@link MachinePassage}: doorways, gaps ({@link GapFinder}) and
  * thresholds, whether a machine fits and by how much.
  */

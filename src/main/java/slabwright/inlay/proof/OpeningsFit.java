@@ -1,7 +1,9 @@
 package slabwright.inlay.proof;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
@@ -20,6 +22,11 @@ import slabwright.shape.fit.SymmetricSystem;
  */
 record OpeningsFit(Affine map, double fat) {
   private static final int STEPS = 16;
+  private static final int LOCKING = 12;
+
+  /** An edge so many times as far off as the middle one counts half. */
+  private static final double USUAL = 2;
+
   private static final double FIRST_REACH_SHARE = 0.03;
   private static final double NARROWER = 0.65;
   private static final double MUCH_NARROWER = 0.2;
@@ -33,25 +40,38 @@ record OpeningsFit(Affine map, double fat) {
   /** Share of all weights that holds the strain to what the blank's edge says. */
   private static final double STRAIN_HELD = 1e-4;
 
+  /** As much as nothing gives way: the sheet is as large as its edge says. */
+  private static final double STIFF = 1e3;
+
+  private static final double AGREED_MM = 0.1;
+  private static final double MORE = 0.05;
+
+  /** When so many agree there is nothing to explain. */
+  private static final double ALL = 0.97;
+
   private static final int UNKNOWNS = 7;
 
   /**
-   * Fits.
+   * Fits. Where the edges don't agree with what fits best, a plainer map that more of them agree
+   * with is the true one: a part that has moved is then no reason to stretch or turn all.
    *
    * @param sheet the plan's side
    * @param drawn contours in a frame in which they nearly lie on the plan
-   * @param strainX what the blank's edge says the drawing is stretched by along x in this frame
-   * @param strainY the same along y
+   * @param blank the blank's edge in this frame
    */
-  static OpeningsFit of(PlannedPiece sheet, ContourSegments drawn, double strainX, double strainY) {
-    Solver solver = new Solver(sheet, drawn, strainX, strainY);
-    double reach = FIRST_REACH_SHARE * solver.size * 2;
-    double moved = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < STEPS && (reach > LAST_REACH_MM || moved > SETTLED_MM); i++) {
-      moved = solver.step(Math.max(reach, LAST_REACH_MM));
-      reach *= moved < NEAR_MM ? MUCH_NARROWER : NARROWER;
+  static OpeningsFit of(PlannedPiece sheet, ContourSegments drawn, BlankFit blank) {
+    Solver free = new Solver(sheet, drawn, blank, STRAIN_HELD, 0);
+    free.solve();
+    Solver best = free;
+    if (free.agreed() < ALL && blank.found()) {
+      for (double turnHeld : new double[] {0, STIFF}) {
+        Solver plainer = new Solver(sheet, drawn, blank, STIFF, turnHeld);
+        plainer.x = free.x.clone();
+        plainer.solve();
+        best = plainer.agreed() > Math.max(best.agreed(), free.agreed() + MORE) ? plainer : best;
+      }
     }
-    return new OpeningsFit(solver.map(), solver.x[6]);
+    return new OpeningsFit(best.map(), best.x[6]);
   }
 
   /** The seven numbers: a move, a linear map of the sheet's half size, and the fat. */
@@ -60,16 +80,28 @@ record OpeningsFit(Affine map, double fat) {
     private final ContourSegments drawn;
     private final Vec middle;
     private final double size;
-    private final double[] held;
+    private final Affine blank;
+    private final double strainHeld;
+    private final double turnHeld;
     private double[] x = new double[UNKNOWNS];
 
-    Solver(PlannedPiece sheet, ContourSegments drawn, double strainX, double strainY) {
+    /** How far each edge was off in the last round, mm. */
+    private final List<Double> off = new ArrayList<>();
+
+    Solver(
+        PlannedPiece sheet,
+        ContourSegments drawn,
+        BlankFit edge,
+        double strainHeld,
+        double turnHeld) {
+      this.strainHeld = strainHeld;
+      this.turnHeld = turnHeld;
       this.samples = sheet.edgeSamples();
       this.drawn = drawn;
       Bounds b = sheet.bounds;
       middle = b.middle();
       size = Math.max(b.width(), b.height()) / 2;
-      held = new double[] {strainX * size, strainY * size};
+      blank = edge.found() ? edge.whole(b) : Affine.IDENTITY;
     }
 
     Affine map() {
@@ -80,8 +112,46 @@ record OpeningsFit(Affine map, double fat) {
           .then(Affine.move(middle.x(), middle.y()));
     }
 
+    /** Ever closer, until nothing moves. */
+    void solve() {
+      double reach = FIRST_REACH_SHARE * size * 2;
+      double moved = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < STEPS && (reach > LAST_REACH_MM || moved > SETTLED_MM); i++) {
+        moved = step(Math.max(reach, LAST_REACH_MM));
+        reach *= moved < NEAR_MM ? MUCH_NARROWER : NARROWER;
+      }
+      lockOn();
+    }
+
+    /** Share of the edges that lie where the map puts them. */
+    double agreed() {
+      return off.stream().filter(far -> far <= AGREED_MM).count() / (double) samples.size();
+    }
+
+    /**
+     * Goes on with weights that fall with the square of how far an edge is off. A part that has
+     * moved and lies far out has so long a lever that least absolute deviations still turn and
+     * stretch everything towards it; edges that agree with each other outvote it here.
+     */
+    void lockOn() {
+      double moved = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < LOCKING && moved > SETTLED_MM; i++) {
+        double usual = Math.max(FLOOR_MM, USUAL * median(off));
+        moved = step(LAST_REACH_MM, far -> 1 / (far * far + usual * usual));
+      }
+    }
+
+    private static double median(List<Double> of) {
+      return of.isEmpty() ? 0 : of.stream().sorted().skip(of.size() / 2).findFirst().orElseThrow();
+    }
+
     /** One round; gives the largest change of an unknown, mm. */
     double step(double reach) {
+      return step(reach, far -> 1 / Math.max(far, Math.max(FLOOR_MM, reach / 60)));
+    }
+
+    private double step(double reach, DoubleUnaryOperator weight) {
+      off.clear();
       double[][] matrix = new double[UNKNOWNS][UNKNOWNS];
       double[] right = new double[UNKNOWNS];
       double weights = 0;
@@ -95,8 +165,9 @@ record OpeningsFit(Affine map, double fat) {
         Optional<ContourSegments.Near> near = drawn.nearest(moved, reach, s.along(), LIKE);
         if (near.isPresent()) {
           Vec n = near.get().along().left();
-          double off = near.get().at().minus(moved).dot(n);
-          double w = 1 / Math.max(Math.abs(off), Math.max(FLOOR_MM, reach / 60));
+          double far = Math.abs(near.get().at().minus(moved).dot(n));
+          off.add(far);
+          double w = weight.applyAsDouble(far);
           double[] row = {
             n.x(),
             n.y(),
@@ -110,7 +181,7 @@ record OpeningsFit(Affine map, double fat) {
           weights += w;
         }
       }
-      hold(matrix, right, weights * STRAIN_HELD);
+      hold(matrix, right, weights);
       double[] found = new SymmetricSystem(matrix, right).solve(HOLD).orElse(x);
       double change = 0;
       for (int i = 0; i < UNKNOWNS; i++) {
@@ -120,10 +191,15 @@ record OpeningsFit(Affine map, double fat) {
       return change;
     }
 
-    private void hold(double[][] matrix, double[] right, double w) {
-      accumulate(matrix, right, new double[] {0, 0, 1, 0, 0, 0, 0}, held[0], w);
-      accumulate(matrix, right, new double[] {0, 0, 0, 0, 0, 1, 0}, held[1], w);
-      accumulate(matrix, right, new double[] {0, 0, 0, 1, 1, 0, 0}, 0, w);
+    /** Strain, shear and, if it is held, the turn, as the blank's edge says. */
+    private void hold(double[][] matrix, double[] right, double weights) {
+      double w = weights * strainHeld;
+      double shear = (blank.c() + blank.b()) * size;
+      double turn = (blank.b() - blank.c()) * size;
+      accumulate(matrix, right, new double[] {0, 0, 1, 0, 0, 0, 0}, (blank.a() - 1) * size, w);
+      accumulate(matrix, right, new double[] {0, 0, 0, 0, 0, 1, 0}, (blank.d() - 1) * size, w);
+      accumulate(matrix, right, new double[] {0, 0, 0, 1, 1, 0, 0}, shear, w);
+      accumulate(matrix, right, new double[] {0, 0, 0, -1, 1, 0, 0}, turn, weights * turnHeld);
     }
 
     private static void accumulate(

@@ -10,9 +10,11 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import slabwright.inlay.InlayPlan;
 import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
+import slabwright.units.CieLab;
 
 /**
  * Checks everything that came back of one inlay, whatever it is spread over: pages of PDFs, single
@@ -23,8 +25,29 @@ import slabwright.shape.Region;
 public final class ProofBatch {
   private static final double NEARLY_AS_LIKE = 0.15;
 
-  /** A stencil as planned, its number from 1 in laying order. */
-  public record Wanted(int stencil, ProofPlan plan) {}
+  /** From which likeness on what is seen in a stencil's colour is taken for that stencil. */
+  private static final double LIKE_IN_COLOUR = 0.8;
+
+  /**
+   * A stencil as planned.
+   *
+   * @param stencil its number from 1 in laying order
+   * @param dye its colour, where that is one
+   */
+  public record Wanted(int stencil, ProofPlan plan, Optional<CieLab> dye) {
+    public Wanted(int stencil, ProofPlan plan) {
+      this(stencil, plan, Optional.empty());
+    }
+
+    /** A stencil of an inlay. */
+    public static Wanted of(InlayPlan inlay, int stencil) {
+      String colour = inlay.stencils().stencils().get(stencil - 1).colour();
+      return new Wanted(
+          stencil,
+          ProofPlan.of(inlay, stencil),
+          colour.matches("#[0-9a-fA-F]{6}") ? Optional.of(CieLab.ofHex(colour)) : Optional.empty());
+    }
+  }
 
   /** What came back of one stencil. */
   public record Judged(int stencil, ProofPlan plan, ProofReport report) {}
@@ -37,6 +60,7 @@ public final class ProofBatch {
   private final ProofLimits limits;
   private final Map<Integer, List<OnPage>> found = new TreeMap<>();
   private final List<ReturnedPage> ignored = new ArrayList<>();
+  private boolean inColours;
 
   private ProofBatch(List<Wanted> wanted, ShadingMeaning shading, ProofLimits limits) {
     this.wanted = List.copyOf(wanted);
@@ -54,29 +78,64 @@ public final class ProofBatch {
    */
   public static List<Judged> run(
       List<Wanted> wanted, List<ReturnedPage> pages, ShadingMeaning shading, ProofLimits limits) {
+    return run(wanted, new ReturnedFiles(pages, List.of()), shading, limits);
+  }
+
+  /**
+   * The same of files of which some may not have been read; the first stencil's notes name them.
+   */
+  public static List<Judged> run(
+      List<Wanted> wanted, ReturnedFiles files, ShadingMeaning shading, ProofLimits limits) {
     ProofBatch batch = new ProofBatch(wanted, shading, limits);
-    pages.forEach(batch::look);
-    return batch.judged();
+    files.pages().forEach(batch::look);
+    List<Judged> all = new ArrayList<>(batch.judged());
+    Judged first = all.get(0);
+    ProofReport said = first.report.with(List.of(), files.unread());
+    all.set(0, new Judged(first.stencil, first.plan, said));
+    return all;
   }
 
   /** How much of the pages looks like the stencils, 0 to the number of pages. */
   public static double likeness(List<Wanted> wanted, List<ReturnedPage> pages) {
     return pages.stream()
         .mapToDouble(
-            page ->
-                wanted.stream()
-                    .mapToDouble(w -> Sighting.of(w.plan, page.drawing()).likeness())
-                    .max()
-                    .orElse(0))
+            page -> {
+              Map<Wanted, Sighting> coloured = coloured(wanted, page);
+              return (coloured.isEmpty() ? sightings(wanted, page) : coloured)
+                  .values().stream().mapToDouble(Sighting::likeness).max().orElse(0);
+            })
         .sum();
   }
 
+  /** Each stencil sought in what is seen in its colour; none where they aren't found so. */
+  private static Map<Wanted, Sighting> coloured(List<Wanted> wanted, ReturnedPage page) {
+    Map<Wanted, Sighting> seen = new LinkedHashMap<>();
+    ColourSplit.of(wanted, page.drawing()).forEach((w, d) -> seen.put(w, Sighting.of(w.plan, d)));
+    seen.values().removeIf(s -> s.likeness() < LIKE_IN_COLOUR);
+    return seen.size() < 2 ? Map.of() : seen;
+  }
+
+  private static Map<Wanted, Sighting> sightings(List<Wanted> wanted, ReturnedPage page) {
+    Map<Wanted, Sighting> seen = new LinkedHashMap<>();
+    wanted.forEach(w -> seen.put(w, Sighting.of(w.plan, page.drawing())));
+    return seen;
+  }
+
   private void look(ReturnedPage page) {
+    Map<Wanted, Sighting> coloured = coloured(wanted, page);
+    coloured.forEach((w, s) -> add(w, page, onBlank(w.plan, s, s.scale.drawing())));
+    inColours |= !coloured.isEmpty();
+    if (coloured.isEmpty()) {
+      lookForOne(page);
+    }
+  }
+
+  private void lookForOne(ReturnedPage page) {
     Map<Wanted, ProofReport> reports = new LinkedHashMap<>();
     candidates(page)
         .forEach(
             (w, sighting) -> {
-              ProofReport report = onBlank(w.plan, sighting, page);
+              ProofReport report = onBlank(w.plan, sighting, page.drawing());
               if (!isNotFound(report)) {
                 reports.put(w, report);
               }
@@ -108,12 +167,12 @@ public final class ProofBatch {
   }
 
   /** Where the edge is not that of the local blank it may be that of the whole one. */
-  private ProofReport onBlank(ProofPlan plan, Sighting sighting, ReturnedPage page) {
+  private ProofReport onBlank(ProofPlan plan, Sighting sighting, ShopDrawing drawing) {
     ProofReport local = ProofCheck.run(sighting, shading, limits);
     if (plan.onWhole().isEmpty() || local.faults().isEmpty() || !isEdgeOff(local)) {
       return local;
     }
-    ProofReport whole = ProofCheck.run(plan.onWhole().get(), page.drawing(), shading, limits);
+    ProofReport whole = ProofCheck.run(plan.onWhole().get(), drawing, shading, limits);
     return isNotFound(whole) || isEdgeOff(whole)
         ? local
         : whole
@@ -137,8 +196,7 @@ public final class ProofBatch {
 
   /** The stencils that the page looks like. */
   private Map<Wanted, Sighting> candidates(ReturnedPage page) {
-    Map<Wanted, Sighting> seen = new LinkedHashMap<>();
-    wanted.forEach(w -> seen.put(w, Sighting.of(w.plan, page.drawing())));
+    Map<Wanted, Sighting> seen = sightings(wanted, page);
     if (seen.size() > 1) {
       double best = seen.values().stream().mapToDouble(Sighting::likeness).max().orElse(0);
       seen.values().removeIf(s -> s.likeness() == 0 || s.likeness() < best - NEARLY_AS_LIKE);
@@ -186,6 +244,9 @@ public final class ProofBatch {
   /** What is said once for all stencils. */
   private List<ProofNote> general() {
     List<ProofNote> notes = new ArrayList<>();
+    if (inColours) {
+      notes.add(new ProofNote.AllInColour());
+    }
     ignored.forEach(p -> notes.add(new ProofNote.PageIgnored(p.file(), p.page())));
     List<Integer> absent =
         wanted.stream()

@@ -166,6 +166,19 @@ public sealed interface ProofNote {
     }
   }
 
+  /** The whole graphic in its colours: each stencil was sought in what is seen in its colour. */
+  record AllInColour() implements ProofNote {
+    @Override
+    public String kind() {
+      return "all-in-color";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.all-in-color");
+    }
+  }
+
   /** The page says at which scale it is drawn. */
   record ScaleStated(double denominator) implements ProofNote {
     @Override
@@ -224,6 +237,28 @@ public sealed interface ProofNote {
     @Override
     public Message message(UnitSystem units) {
       return Message.of("inlay.proof-note.page-ignored", file, page);
+    }
+  }
+
+  /**
+   * A file that came back can't be read, so that what it shows is not judged.
+   *
+   * @param why as its reader says it
+   */
+  record FileUnread(String file, Message why) implements ProofNote {
+    @Override
+    public String kind() {
+      return "file-unread";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.file-unread", file, why);
+    }
+
+    @Override
+    public boolean isDoubt() {
+      return true;
     }
   }
 

@@ -63,11 +63,7 @@ final class SheetJudgement {
     openings =
         byEdge && rough.found()
             ? new OpeningsFit(rough.whole(sheet.bounds), 0)
-            : OpeningsFit.of(
-                sheet,
-                new ContourSegments(nearly),
-                rough.found() ? rough.width() / sheet.bounds.width() - 1 : 0,
-                rough.found() ? rough.height() / sheet.bounds.height() - 1 : 0);
+            : OpeningsFit.of(sheet, new ContourSegments(nearly), rough);
     toDrawing = openings.map().then(pose);
     DrawnStrain strain = DrawnStrain.of(toDrawing, sheet.bounds.middle());
     BlankEdgeCheck edge =

@@ -10,15 +10,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
+import slabwright.pdfin.page.PdfBudget;
 import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Line;
@@ -46,6 +51,7 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   private final double scale;
   private final PDRectangle sheet;
   private final List<Subpath> path = new ArrayList<>();
+  private final PdfBudget budget = new PdfBudget();
   private Vec here = Vec.ZERO;
   private double pictured;
 
@@ -90,7 +96,28 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   }
 
   @Override
+  protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+    budget.operator(getGraphicsStackSize());
+    super.processOperator(operator, operands);
+  }
+
+  @Override
+  public void showForm(PDFormXObject form) throws IOException {
+    budget.enter();
+    super.showForm(form);
+    budget.leave();
+  }
+
+  @Override
+  public void showTransparencyGroup(PDTransparencyGroup group) throws IOException {
+    budget.enter();
+    super.showTransparencyGroup(group);
+    budget.leave();
+  }
+
+  @Override
   public void moveTo(float x, float y) {
+    budget.point();
     Subpath next = new Subpath();
     here = mm(x, y);
     next.points.add(here);
@@ -99,14 +126,16 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
 
   @Override
   public void lineTo(float x, float y) {
+    budget.point();
     here = mm(x, y);
     current().points.add(here);
   }
 
   @Override
   public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
-    Subpath p = current();
-    p.points.addAll(Bezier.cubic(here, mm(x1, y1), mm(x2, y2), mm(x3, y3), tolerance));
+    List<Vec> curve = Bezier.cubic(here, mm(x1, y1), mm(x2, y2), mm(x3, y3), tolerance);
+    budget.points(curve.size());
+    current().points.addAll(curve);
     here = mm(x3, y3);
   }
 
@@ -179,6 +208,7 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   }
 
   private void note(FillRule rule, Optional<String> fill) {
+    budget.shape(0);
     List<Ring> rings = new ArrayList<>();
     for (Subpath p : path) {
       if (p.points.size() >= 3 && (fill.isPresent() || p.closed || meets(p.points))) {

@@ -2,17 +2,25 @@ package slabwright.pdfin.page;
 
 import slabwright.units.Message;
 
-/** How much a page may ask for: operators, points, shapes and depth, each counted as it comes. */
+/**
+ * How much a page may ask for: operators, points, shapes, clips, copies and depth, each counted as
+ * it comes.
+ */
 public final class PdfBudget {
   private static final int MOST_OPERATORS = 1_500_000;
   private static final int MOST_POINTS = 1_000_000;
   private static final int MOST_SHAPES = 100_000;
+  private static final int MOST_COPIES = 50_000;
+  private static final int MOST_CLIPS = 1000;
+  private static final int MOST_CLIPPED = 500_000;
   private static final int DEEPEST_STATE = 512;
   private static final int DEEPEST_COPY = 40;
 
   private int operators;
   private int points;
   private int shapes;
+  private int copies;
+  private int clipped;
   private int depth;
 
   public void operator(int saved) {
@@ -28,16 +36,33 @@ public final class PdfBudget {
     points(1);
   }
 
-  private void points(int n) {
+  /** So many points at once, as of a curve. */
+  public void points(int n) {
     points += n;
     if (points > MOST_POINTS) {
       throw over(Message.of("pdfin.painting.too-many-points", MOST_POINTS));
     }
   }
 
-  public void shape() {
+  /**
+   * A shape.
+   *
+   * @param clips that it lies inside of
+   */
+  public void shape(int clips) {
     if (++shapes > MOST_SHAPES) {
       throw over(Message.of("pdfin.painting.too-many-shapes", MOST_SHAPES));
+    }
+    clipped += clips;
+    if (clips > MOST_CLIPS || clipped > MOST_CLIPPED) {
+      throw over(Message.of("pdfin.painting.too-many-clips", MOST_CLIPS));
+    }
+  }
+
+  /** A clip, inside of so many others. */
+  public void clip(int others) {
+    if (others >= MOST_CLIPS) {
+      throw over(Message.of("pdfin.painting.too-many-clips", MOST_CLIPS));
     }
   }
 
@@ -47,6 +72,9 @@ public final class PdfBudget {
   }
 
   public void enter() {
+    if (++copies > MOST_COPIES) {
+      throw over(Message.of("pdfin.painting.too-many-copies", MOST_COPIES));
+    }
     if (++depth > DEEPEST_COPY) {
       throw over(Message.of("pdfin.painting.copies-too-deep", DEEPEST_COPY));
     }

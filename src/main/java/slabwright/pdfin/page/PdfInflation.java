@@ -9,6 +9,7 @@ import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.IdentityHashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.zip.DataFormatException;
@@ -21,6 +22,7 @@ import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.filter.FilterFactory;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import slabwright.units.Message;
 
 /**
@@ -125,6 +127,26 @@ final class PdfInflation {
                 open.push(e);
               }
             });
+      }
+    }
+  }
+
+  /** A page may name one stream thousands of times; its content is all of them in a row. */
+  static void checkContents(Iterator<PDStream> contents) throws IOException {
+    IdentityHashMap<COSStream, Long> known = new IdentityHashMap<>();
+    long sum = 0;
+    while (contents.hasNext()) {
+      COSStream stream = contents.next().getCOSObject();
+      Long length = known.get(stream);
+      if (length == null) {
+        try (InputStream in = stream.createInputStream()) {
+          length = in.transferTo(OutputStream.nullOutputStream());
+        }
+        known.put(stream, length);
+      }
+      sum += length;
+      if (sum > MOST_BYTES) {
+        throw tooMuch();
       }
     }
   }

@@ -61,6 +61,7 @@ public final class PdfPageReader {
       }
       PDPage chosen = document.getPage(page - 1);
       PdfInflation.checkChains(chosen.getCOSObject());
+      PdfInflation.checkContents(chosen.getContentStreams());
       return use.read(document, chosen);
     }
   }

@@ -142,7 +142,7 @@ final class PdfPaintCollector extends PdfPathEngine {
       double alpha,
       Optional<PdfPaintedPicture> picture)
       throws IOException {
-    budget().shape();
+    budget().shape(getGraphicsState().getCurrentClippingPaths().size());
     PDGraphicsState gs = getGraphicsState();
     if (gs.getBlendMode() != BlendMode.NORMAL && gs.getBlendMode() != BlendMode.COMPATIBLE) {
       notes.add(PdfNote.Kind.BLEND, "", new Rectangle2D.Double());

@@ -109,6 +109,7 @@ abstract class PdfPathEngine extends PDFGraphicsStreamEngine {
   @Override
   public void endPath() {
     if (clipRule != NO_CLIP && path.getCurrentPoint() != null) {
+      budget.clip(getGraphicsState().getCurrentClippingPaths().size());
       path.setWindingRule(clipRule);
       getGraphicsState().intersectClippingPath(new GeneralPath(path));
     }

@@ -41,7 +41,7 @@ public sealed interface GraphicResult {
   }
 
   /** Its stencils, panels and masking. */
-  record Planned(Path graphic, Artwork artwork, InlayPlan plan, StencilSpec spec)
+  record Planned(Path graphic, Artwork artwork, InlayPlan plan, StencilSpec spec, UnitSystem units)
       implements GraphicResult {
     /** What is asked about its colours and not answered. */
     public List<ArtworkQuestion> questions() {
@@ -54,7 +54,7 @@ public sealed interface GraphicResult {
     }
 
     /**
-     * Adds its cut files, a draft in metric units, and its numbers as JSON.
+     * Adds its cut files, a draft, and its numbers as JSON.
      *
      * @param prefix of every name, "" or ending in "/"
      * @param stem what the files and the inlay are called
@@ -65,7 +65,7 @@ public sealed interface GraphicResult {
         OutFolder folder, String prefix, String stem, boolean fontAccepted, Words words)
         throws IOException {
       InlayCutFiles files =
-          new InlayCutFiles(stem, 0, UnitSystem.METRIC, Instant.now(), new TreeMap<>(), words);
+          new InlayCutFiles(stem, 0, units, Instant.now(), new TreeMap<>(), words);
       FileSink into = (name, bytes) -> folder.add(prefix + name, bytes);
       List<String> said = files.add(into, artwork, plan, spec, fontAccepted);
       folder.add(
@@ -80,19 +80,32 @@ public sealed interface GraphicResult {
    *
    * @param width of what it paints, mm
    * @param how its file is read
+   * @param units in which findings and cut files write lengths
    * @param asDrawn whether every question about its colours is answered by dyeing them as drawn
-   * @throws IOException when the file is there and breaks while it is read
    */
   static GraphicResult compute(
-      Path graphic, double width, StencilSpec spec, GraphicSettings how, boolean asDrawn)
-      throws IOException {
-    Result<GraphicReader.Reading> reading = GraphicReader.read(graphic, width, spec, how);
+      Path graphic,
+      double width,
+      StencilSpec spec,
+      GraphicSettings how,
+      UnitSystem units,
+      boolean asDrawn) {
+    Result<GraphicReader.Reading> reading = reading(graphic, width, spec, how);
     if (reading instanceof Result.Refused<GraphicReader.Reading> refused) {
       return new Unusable(graphic, refused.message());
     }
     GraphicReader.Reading read = reading.orThrow();
     StencilSpec settled = asDrawn ? OpenQuestions.asDrawn(read.artwork(), spec) : spec;
-    InlayPlan plan = InlayPlan.of(read.graphic(), settled, InlayContext.graphicAlone());
-    return new Planned(graphic, read.artwork(), plan, settled);
+    InlayPlan plan = InlayPlan.of(read.graphic(), settled, InlayContext.graphicAlone().in(units));
+    return new Planned(graphic, read.artwork(), plan, settled, units);
+  }
+
+  private static Result<GraphicReader.Reading> reading(
+      Path graphic, double width, StencilSpec spec, GraphicSettings how) {
+    try {
+      return GraphicReader.read(graphic, width, spec, how);
+    } catch (IOException broken) {
+      return Result.refused(Message.of("project.graphic-result.breaks", graphic.toString()));
+    }
   }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import slabwright.drawing.Fill;
 import slabwright.drawing.FillStyle;
-import slabwright.drawing.HatchPattern;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
@@ -15,6 +14,7 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
+import slabwright.figures.DayBarChart;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -39,23 +39,6 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
    */
   private static final int MANY = 20;
 
-  static final FillStyle WORK =
-      new FillStyle(Palette.BLUE, HatchPattern.NONE, Palette.BLUE, 2, 0.2);
-  static final FillStyle CRITICAL =
-      new FillStyle(Palette.INK, HatchPattern.NONE, Palette.INK, 2, 0.2);
-  static final FillStyle DRYING = FillStyle.of(HatchPattern.DASHES, Palette.AMBER);
-  static final FillStyle WINDOW = FillStyle.of(HatchPattern.DOTS, Palette.GREEN);
-  static final FillStyle KEEP_OUT = FillStyle.of(HatchPattern.NET, Palette.RED);
-
-  static FillStyle look(DayBars.Kind kind, boolean critical) {
-    return switch (kind) {
-      case WORK -> critical ? CRITICAL : WORK;
-      case DRYING -> DRYING;
-      case WINDOW -> WINDOW;
-      case KEEP_OUT -> KEEP_OUT;
-    };
-  }
-
   @Override
   public List<Slice> slices(TypeSizes type, double width) {
     List<Slice> slices = new ArrayList<>(repeatedHead(type, width));
@@ -78,7 +61,7 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
 
   private Slice key(TypeSizes type, double width) {
     double k = type.k();
-    FillStyle[] looks = {CRITICAL, WORK, DRYING, WINDOW, KEEP_OUT};
+    List<FillStyle> looks = DayBarChart.looks();
     String[] words = {
       context.say("sheets.day-chart.critical"),
       context.say("sheets.day-chart.work"),
@@ -87,10 +70,10 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
       context.say("sheets.day-chart.keep-out")
     };
     List<Ink> inks = new ArrayList<>();
-    double each = width / looks.length;
-    for (int i = 0; i < looks.length; i++) {
+    double each = width / looks.size();
+    for (int i = 0; i < looks.size(); i++) {
       double x = i * each;
-      inks.addAll(looks[i].on(List.of(Ring.rectangle(x, 0.6 * k, x + 9 * k, 4.4 * k))));
+      inks.addAll(looks.get(i).on(List.of(Ring.rectangle(x, 0.6 * k, x + 9 * k, 4.4 * k))));
       String shown = TextMeasure.fitted(words[i], type.body(), each - 12 * k);
       inks.add(Text.start(new Vec(x + 11 * k, 3.6 * k), shown, type.body()));
     }
@@ -173,8 +156,6 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
   private List<Ink> bar(DayBars.Bar bar, boolean critical, double k, double width) {
     double from = x(bar.span().start(), width);
     double to = Math.max(x(bar.span().end(), width), from + 0.4);
-    double top = bar.kind() == DayBars.Kind.KEEP_OUT ? 4.4 * k : 1 * k;
-    double foot = bar.kind() == DayBars.Kind.KEEP_OUT ? 5.3 * k : 4.2 * k;
-    return look(bar.kind(), critical).on(List.of(Ring.rectangle(from, top, to, foot)));
+    return DayBarChart.bar(bar.kind(), critical, from, to, 0, k);
   }
 }

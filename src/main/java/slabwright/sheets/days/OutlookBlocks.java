@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.Gap;
@@ -18,6 +17,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.units.Message;
 import slabwright.work.ClosedAir;
 import slabwright.work.DayCheck;
+import slabwright.work.HeldGroup;
 import slabwright.work.HeldStep;
 import slabwright.work.JobOutlook;
 import slabwright.work.WorkPlan;
@@ -31,6 +31,8 @@ import slabwright.work.days.TimeSpan;
  * @param area id of the only floor area it is about; empty for all
  */
 public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext context) {
+  private static final int MOST_FOLLOWERS = 12;
+
   private JobOutlook outlook() {
     return plan.outlook();
   }
@@ -80,9 +82,11 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
   private void held(List<Block> blocks, List<HeldStep> held) {
     blocks.add(new Heading(context.say("sheets.outlook.held")));
     List<List<TableCell>> rows = new ArrayList<>();
-    Predicate<HeldStep> follows = h -> h.frees().isEmpty();
-    for (HeldStep h : held.stream().filter(follows.negate()).toList()) {
-      rows.add(List.of(TableCell.of("✕ " + context.words().say(h.why())), TableCell.of(frees(h))));
+    for (HeldGroup h : HeldGroup.of(held)) {
+      rows.add(
+          List.of(
+              TableCell.of("✕ " + context.words().say(h.why())),
+              TableCell.of(sentences(h.worst().frees()))));
     }
     blocks.add(
         TableBlock.of(
@@ -90,15 +94,19 @@ public record OutlookBlocks(WorkPlan plan, Optional<String> area, SheetContext c
                 TableColumn.words(context.say("sheets.outlook.why")),
                 TableColumn.words(context.say("sheets.outlook.frees"))),
             rows));
-    List<String> after = held.stream().filter(follows).map(h -> name(h.step())).toList();
+    List<String> after =
+        held.stream().filter(h -> h.frees().isEmpty()).map(h -> name(h.step())).toList();
     if (!after.isEmpty()) {
-      blocks.add(new Paragraph(context.say("sheets.outlook.followers", String.join("; ", after))));
+      blocks.add(new Paragraph(context.say("sheets.outlook.followers", followers(after))));
     }
     blocks.add(new Gap(3));
   }
 
-  private String frees(HeldStep h) {
-    return sentences(h.frees());
+  /** By name as far as a person reads on. */
+  private String followers(List<String> names) {
+    String some = String.join("; ", names.subList(0, Math.min(names.size(), MOST_FOLLOWERS)));
+    int more = names.size() - MOST_FOLLOWERS;
+    return more > 0 ? context.say("sheets.outlook.more-followers", some, more) : some;
   }
 
   private String name(String stepId) {

@@ -116,7 +116,7 @@ record OutlookJson(WorkPlan plan, Words words) {
     List<ScheduledStep> all = known.get().steps();
     for (int i = 0; i < all.size(); i++) {
       ObjectNode o = old.get(i) instanceof ObjectNode there ? there : NODES.objectNode();
-      ObjectNode told = step(all.get(i), o, rota, dated.isPresent());
+      ObjectNode told = step(all.get(i), o, rota, known.get(), dated.isPresent());
       if (MeterWatch.isAskedFor(plan, all.get(i).task().type())) {
         MeterWatch watch = MeterWatch.of(known.get(), all.get(i));
         told.put("meter", word(watch.standing().name()));
@@ -130,7 +130,8 @@ record OutlookJson(WorkPlan plan, Words words) {
     new CrewJson(plan, known.get(), words).addTo(days);
   }
 
-  private static ObjectNode step(ScheduledStep s, ObjectNode o, PersonRota rota, boolean dated) {
+  private static ObjectNode step(
+      ScheduledStep s, ObjectNode o, PersonRota rota, DayPlan plan, boolean dated) {
     WorkStep task = s.task();
     o.put("id", task.id());
     o.put("kind", task.type().kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
@@ -147,6 +148,7 @@ record OutlookJson(WorkPlan plan, Words words) {
     ArrayNode spans = o.putArray("spans");
     if (dated) {
       s.spans().forEach(t -> spans.add(span(t)));
+      o.put("restsAfter", plan.hours().restAfter(s.spans()).toString());
     }
     return o;
   }

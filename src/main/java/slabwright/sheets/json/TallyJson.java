@@ -4,15 +4,19 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Locale;
+import slabwright.figures.PassageWords;
 import slabwright.floor.Edge;
 import slabwright.floor.FloorNote;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Transition;
 import slabwright.floor.Zone;
+import slabwright.floor.reach.MachinePassage;
 import slabwright.floor.reach.ReachAnalysis;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
 import slabwright.site.Site;
+import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /** The tally of a site as JSON; the keys are documented in {@code docs/json.md} and stay. */
@@ -33,7 +37,7 @@ public final class TallyJson {
     ArrayNode list = root.putArray("areas");
     areas.forEach(w -> area(w, list.addObject(), words));
     ArrayNode passages = root.putArray("passages");
-    areas.forEach(w -> PassagesJson.write(w, site.units(), words, passages));
+    areas.forEach(w -> passages(w, site.units(), words, passages));
     return root;
   }
 
@@ -83,6 +87,22 @@ public final class TallyJson {
     for (FloorNote n : notes) {
       ObjectNode o = list.addObject().put("text", words.say(n.message()));
       n.where().ifPresent(w -> JsonText.place(o, w));
+    }
+  }
+
+  /** Which machine gets through where, on every floor area of a tally. */
+  private static void passages(ReachAnalysis ways, UnitSystem units, Words words, ArrayNode list) {
+    PassageWords say = new PassageWords(ways.takeoff().area(), units, words);
+    for (MachinePassage p : ways.passages()) {
+      ObjectNode o = list.addObject().put("area", ways.takeoff().area().id());
+      o.put("machine", p.machine().id());
+      o.put("place", say.place(p));
+      o.put("kind", p.kind().name().toLowerCase(Locale.ROOT));
+      p.doorway().ifPresent(d -> o.put("doorway", d.id()).put("wayIn", d.wayIn()));
+      JsonText.place(o, p.where());
+      o.put("width_mm", JsonText.number(p.width()));
+      o.put("fits", p.fits());
+      o.put("spare_mm", JsonText.number(p.spare()));
     }
   }
 }

@@ -6,6 +6,6 @@
  * that is known of the job, with the frames to set it on), {@link PrintedPhoto} of a place, {@link
  * PrintedPacket} (its pages, numbered), {@link AgreedBefore} (what a release said otherwise),
  * {@link StopNotice} (why nothing begins yet, first of all), {@link SealedDoorways} (what is taped
- * shut, and by whom).
+ * shut, and by whom), {@link CareRules} (published rules that ask for care).
  */
 package slabwright.sheets.packet;

@@ -50,8 +50,16 @@ final class ColumnFlow {
 
   private record Unit(Slice slice, Block block, boolean within) {}
 
+  /** Whether nothing but blanks of its group stands before it. */
   private static boolean startsGroup(List<Unit> units, int i) {
-    return i == 0 || !units.get(i - 1).slice().keep();
+    int before = i - 1;
+    while (before >= 0 && units.get(before).slice().keep()) {
+      if (!units.get(before).slice().inks().isEmpty()) {
+        return false;
+      }
+      before--;
+    }
+    return true;
   }
 
   /** The height from this slice to the first that need not keep to the next; blanks need none. */

@@ -5,6 +5,7 @@ import java.util.List;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
+import slabwright.drawing.ScaleBar;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
@@ -144,8 +145,10 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
     double room = t.minX() + width - bar;
     String words = context.words().say(scale.name());
     double said = TextMeasure.width(words, type.small()) + 6;
+    TextStyle style = type.packet() ? type.small() : TextStyle.plain(2.7 * type.k());
     inks.addAll(
-        PrintedScaleBar.at(new Vec(bar, foot - 2), scale, context.units(), room - said - 12, type));
+        ScaleBar.within(room - said - 12, scale.denominator(), context.units())
+            .inks(new Vec(bar, foot - 2), style, type.k()));
     inks.add(Text.end(new Vec(t.minX() + width, foot - 0.5), words, type.small()));
   }
 }

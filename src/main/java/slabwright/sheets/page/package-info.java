@@ -6,7 +6,7 @@
  * frame of its own), {@link MissingPages} (what a fault ended), {@link PrintedPage}, {@link
  * SheetFiles}. The page: {@link PaperSize}, {@link PageFrame}, {@link TypeSizes}, {@link
  * TitleStrip} with {@link TitleStripText}, {@link CheckLine}, {@link Scale}, {@link
- * StandardScales}, {@link PrintedScaleBar}, {@link SheetContext}, {@link SheetOptions}.
+ * StandardScales}, {@link SheetContext}, {@link SheetOptions}.
  *
  * <p>Blocks: {@link Block} and its {@link Slice}; {@link Heading}, {@link Paragraph}, {@link Gap},
  * {@link CautionBlock}, {@link BulletBlock}, {@link PairBlock}, {@link KeptBlock}, {@link

@@ -36,6 +36,9 @@ public record PlanSheet(
   /** Height of a key under a poster's plan and of the space before it, mm. */
   private static final double UNDER = 66;
 
+  /** A poster takes no more pages than this where a standard scale is small enough. */
+  private static final int FEW = 4;
+
   public List<PageDraft> drafts(Consumer<PlanComposer> draw, List<Block> blocks) {
     PageFrame page = context.page();
     double margin = MARGIN * context.type().k();
@@ -64,7 +67,14 @@ public record PlanSheet(
     return keyed(whole, draw, key)
         .map(k -> new Poster(title, area, List.of(k), blocks))
         .or(() -> whole.tiled() ? together(draw, blocks, key) : Optional.empty())
-        .orElseGet(() -> new Poster(title, area, tiles(whole, draw), all));
+        .orElseGet(() -> new Poster(title, area, tiles(few(whole), draw), all));
+  }
+
+  /** Nobody holds twenty pages together: the same smaller, where a page is too small for it all. */
+  private PlanTiling few(PlanTiling plan) {
+    return plan.across() * plan.down() <= FEW
+        ? plan
+        : PlanTiling.onFew(frame, model, context.page().drawn(), MARGIN, context.units(), FEW);
   }
 
   /** The whole plan with its key to the right of it, where that makes it no smaller. */

@@ -1,5 +1,6 @@
 package slabwright.sheets.plan;
 
+import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.View;
@@ -28,6 +29,11 @@ record PlanTiling(
     double w = field.width() - 2 * margin;
     double h = field.height() - 2 * margin;
     Scale scale = StandardScales.fitting(model.width(), model.height(), w, h, units);
+    return at(scale, frame, model, field, margin);
+  }
+
+  private static PlanTiling at(
+      Scale scale, CoordinateFrame frame, Bounds model, Bounds field, double margin) {
     return new PlanTiling(
         frame,
         scale,
@@ -35,6 +41,22 @@ record PlanTiling(
         field,
         tiles(model.width() / scale.denominator() + 2 * margin, field.width()),
         tiles(model.height() / scale.denominator() + 2 * margin, field.height()));
+  }
+
+  /** On so many pages at most, at the largest standard scale for that; else at the smallest. */
+  static PlanTiling onFew(
+      CoordinateFrame frame,
+      Bounds model,
+      Bounds field,
+      double margin,
+      UnitSystem units,
+      int most) {
+    List<PlanTiling> all =
+        StandardScales.of(units).stream().map(s -> at(s, frame, model, field, margin)).toList();
+    return all.stream()
+        .filter(p -> p.across() * p.down() <= most)
+        .findFirst()
+        .orElse(all.get(all.size() - 1));
   }
 
   /** One page at the largest of all standard scales; empty where none is small enough. */

@@ -3,10 +3,13 @@ package slabwright.sheets.quantities;
 import java.util.ArrayList;
 import java.util.List;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
 import slabwright.work.AreaWorkPlan;
@@ -21,6 +24,11 @@ record FillerQuantities(AreaWorkPlan work, SheetContext context) {
     FillerPlan filler = work.prep().filler();
     if (!filler.gaps().isEmpty()) {
       QuantitiesSheet.section(blocks, context.say("sheets.filler-quantities.filler"), gaps(filler));
+    }
+    List<Message> mixing = work.prep().mixingTold(context.units());
+    if (!mixing.isEmpty()) {
+      blocks.add(new Heading(context.say("sheets.filler-quantities.mixing")));
+      mixing.forEach(t -> blocks.add(new Paragraph(context.words().say(t))));
     }
     QuantitiesSheet.section(blocks, context.say("sheets.filler-quantities.dust"), dust());
     return blocks;

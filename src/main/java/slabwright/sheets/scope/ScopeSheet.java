@@ -14,9 +14,11 @@ import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.SignatureLine;
+import slabwright.sheets.page.Slice;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.sheets.page.TypeSizes;
 import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
@@ -180,5 +182,25 @@ public final class ScopeSheet {
                 blocks.add(
                     new DeclinedBlock(context.say(g.words()), context.say(g.status()), context)));
     blocks.add(new Gap(3));
+  }
+
+  /**
+   * Advice that was declined, in full, over a line to sign: who signs reads what is declined.
+   *
+   * @param standing who declined it and when, as far as known
+   */
+  private record DeclinedBlock(String advice, String standing, SheetContext context)
+      implements Block {
+    @Override
+    public List<Slice> slices(TypeSizes type, double width) {
+      List<Slice> slices = new ArrayList<>();
+      Paragraph words =
+          new Paragraph(context.say("sheets.declined-block.declined", advice, standing));
+      words.slices(type, width).forEach(s -> slices.add(new Slice(s.height(), true, s.inks())));
+      slices.addAll(
+          SignatureLine.of(context.say("sheets.declined-block.client"), context)
+              .slices(type, width));
+      return slices;
+    }
   }
 }

@@ -3,11 +3,14 @@ package slabwright.sheets.stencil;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Symbol;
+import slabwright.drawing.Text;
 import slabwright.figures.DyeStyle;
 import slabwright.figures.MarkStyles;
+import slabwright.figures.RollDiagram;
 import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
@@ -18,15 +21,18 @@ import slabwright.inlay.stencil.Finding;
 import slabwright.inlay.stencil.FindingGroups;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.KeyBlock;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.Slice;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
+import slabwright.sheets.page.TypeSizes;
 import slabwright.units.QuantityFormat;
 
 /** What stands beside the picture of one stencil: key, panels, roll, loose pieces, findings. */
@@ -125,7 +131,8 @@ final class StencilColumn {
       blocks.add(new Paragraph(context.say("sheets.stencil-column.not-cut", empty)));
     }
     blocks.add(new Paragraph(rollUse(p)));
-    blocks.add(new RollBlock(p, cut, inlay.inlay().spec().roll().mm(), context));
+    double roll = inlay.inlay().spec().roll().mm();
+    blocks.add(new RollBlock(new RollDiagram(p, cut, List.of(), roll), context));
   }
 
   private String saving(PanelPlan p, PanelPlan.Saving s) {
@@ -211,5 +218,21 @@ final class StencilColumn {
             ? context.say("sheets.stencil-column.ringed")
             : context.say("sheets.stencil-column.some-ringed", ringed);
     return sentence + " " + where;
+  }
+
+  /** The panels along the roll as wide as the column, with the roll's width in words. */
+  private record RollBlock(RollDiagram diagram, SheetContext context) implements Block {
+    @Override
+    public List<Slice> slices(TypeSizes type, double width) {
+      double k = type.k();
+      double top = 2 * k;
+      double scale = diagram.scale(width, 28 * k);
+      double high = diagram.roll() * scale;
+      List<Ink> inks = new ArrayList<>(diagram.inks(scale, top, 4.4 * k));
+      String words =
+          context.say("sheets.roll-block.along-the-roll", context.length(diagram.roll()));
+      inks.add(Text.start(new Vec(0, top + high + 4 * k), words, type.small()));
+      return List.of(new Slice(top + high + 7 * k, false, inks));
+    }
   }
 }

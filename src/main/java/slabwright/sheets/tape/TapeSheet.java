@@ -105,7 +105,7 @@ public final class TapeSheet {
     inks.across().forEach(l -> sketch.keepOff(l.points().get(0), l.points().get(1)));
     double k = context.type().k();
     TextStyle plain = TextStyle.plain(2.5 * k);
-    for (TapeInks.TapeLabel w : inks.labels()) {
+    for (TapeInks.TapeLabel w : inks.labels(context.units())) {
       TextStyle style = w.corner() ? TextStyle.bold(3.4 * k) : plain;
       style = w.doubted() ? style.in(Palette.RED) : style;
       Vec p = sketch.view().onPaper(w.at());
@@ -145,7 +145,7 @@ public final class TapeSheet {
                       ? context.say("sheets.tape-sheet.left-out", r.name())
                       : context.words().say(r.name())),
               TableCell.of(value(r, r.read())),
-              TableCell.of(residual(r)),
+              TableCell.of(r.shownResidual(context.units())),
               TableCell.of(Math.round(100 * r.redundancy()) + " %"),
               TableCell.of(QuantityFormat.number(Math.abs(r.statistic()), 1))));
     }
@@ -164,12 +164,6 @@ public final class TapeSheet {
 
   private String value(ReadingReport r, double v) {
     return r.turn() ? QuantityFormat.number(v, 2) + "°" : context.length(v);
-  }
-
-  private static String residual(ReadingReport r) {
-    return r.turn()
-        ? QuantityFormat.number(r.residual(), 2) + "°"
-        : QuantityFormat.number(r.residual(), 1) + " mm";
   }
 
   private List<PageDraft> free(RoomResult.NeedsMore more) {

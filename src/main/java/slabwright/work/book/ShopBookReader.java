@@ -90,7 +90,7 @@ final class ShopBookReader {
         label,
         kind,
         ProductCoverage.read(s),
-        Mixing.read(s),
+        Mixing.read(s, kind.maybe().filter(ProductKind.FILLER::equals).isPresent()),
         Laying.read(s),
         Drying.read(s),
         ProductSuitability.read(s),

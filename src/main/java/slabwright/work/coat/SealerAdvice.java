@@ -28,17 +28,13 @@ public final class SealerAdvice {
 
   /** Where anything is dyed. */
   public static ClientAdvice samplePanel() {
-    return new ClientAdvice(
-        AdviceId.SAMPLE_PANEL,
-        Message.of("work.sealer-advice.approve-a-sample-panel"),
-        Message.of("work.sealer-advice.dye-cant-be-taken-out"));
+    return ClientAdvice.of(
+        AdviceId.SAMPLE_PANEL, Message.of("work.sealer-advice.dye-cant-be-taken-out"));
   }
 
   private static ClientAdvice measure() {
-    return new ClientAdvice(
-        AdviceId.MOISTURE_TEST,
-        Message.of("work.sealer-advice.measure-the-slabs-moisture"),
-        Message.of("work.sealer-advice.a-tight-film-over-a-damp-slab"));
+    return ClientAdvice.of(
+        AdviceId.MOISTURE_TEST, Message.of("work.sealer-advice.a-tight-film-over-a-damp-slab"));
   }
 
   private static void moisture(SealerParameters q, List<ClientAdvice> advice) {
@@ -51,42 +47,34 @@ public final class SealerAdvice {
             && q.humidity().getAsDouble() > MoistureFormulas.COMMON_HUMIDITY_LIMIT;
     if (humid && !damp && !emits) {
       advice.add(
-          new ClientAdvice(
-              AdviceId.BREATHING_HUMID,
-              Message.of("work.sealer-advice.breathing-a-film-only-as-wet"),
-              Message.of("work.sealer-advice.the-slab-reads-over")));
+          ClientAdvice.of(
+              AdviceId.BREATHING_HUMID, Message.of("work.sealer-advice.the-slab-reads-over")));
     }
     if (damp || emits) {
       advice.add(
-          new ClientAdvice(
+          ClientAdvice.of(
               AdviceId.BREATHING_DAMP,
-              Message.of("work.sealer-advice.breathing-no-two-part-film"),
               emits
                   ? Message.of("work.sealer-advice.the-slab-gives-off-more")
                   : Message.of("work.sealer-advice.the-plastic-sheet-showed")));
     }
     if (q.barrier().isEmpty()) {
       advice.add(
-          new ClientAdvice(
+          ClientAdvice.of(
               AdviceId.BARRIER_UNKNOWN,
-              Message.of("work.sealer-advice.breathing-or-find-the-barrier"),
               Message.of("work.sealer-advice.nobody-knows-of-a-barrier")));
     } else if (!q.barrier().get()) {
       advice.add(
-          new ClientAdvice(
-              AdviceId.BARRIER_NONE,
-              Message.of("work.sealer-advice.breathing"),
-              Message.of("work.sealer-advice.no-vapour-barrier")));
+          ClientAdvice.of(
+              AdviceId.BARRIER_NONE, Message.of("work.sealer-advice.no-vapour-barrier")));
     }
   }
 
   private static void place(SealerParameters q, List<ClientAdvice> advice) {
     if (q.outdoors()) {
       advice.add(
-          new ClientAdvice(
-              AdviceId.OUTDOOR_BREATHING,
-              Message.of("work.sealer-advice.outdoors-stands-frost"),
-              Message.of("work.sealer-advice.rain-and-frost")));
+          ClientAdvice.of(
+              AdviceId.OUTDOOR_BREATHING, Message.of("work.sealer-advice.rain-and-frost")));
     }
     sun(q).ifPresent(advice::add);
     wet(q).ifPresent(advice::add);
@@ -95,15 +83,11 @@ public final class SealerAdvice {
 
   private static Optional<ClientAdvice> sun(SealerParameters q) {
     if (q.use().sun().isEmpty() && !q.outdoors()) {
-      return unasked(
-          AdviceId.SUN_UNKNOWN,
-          Message.of("work.sealer-advice.find-out-sun"),
-          Message.of("work.sealer-advice.sun-unasked"));
+      return unasked(AdviceId.SUN_UNKNOWN, Message.of("work.sealer-advice.sun-unasked"));
     }
     return given(
         q.use().sun(),
         AdviceId.SUN_FAST,
-        Message.of("work.sealer-advice.fast-to-sunlight"),
         q.use().sun().isEmpty()
             ? Message.of("work.sealer-advice.sun-outdoors")
             : Message.of("work.sealer-advice.sun"));
@@ -111,15 +95,11 @@ public final class SealerAdvice {
 
   private static Optional<ClientAdvice> wet(SealerParameters q) {
     if (q.use().wet().isEmpty() && !q.outdoors()) {
-      return unasked(
-          AdviceId.WET_UNKNOWN,
-          Message.of("work.sealer-advice.find-out-wet"),
-          Message.of("work.sealer-advice.wet-unasked"));
+      return unasked(AdviceId.WET_UNKNOWN, Message.of("work.sealer-advice.wet-unasked"));
     }
     return given(
         q.use().wet(),
         AdviceId.GRIT,
-        Message.of("work.sealer-advice.grit"),
         q.use().wet().isEmpty()
             ? Message.of("work.sealer-advice.wet-outdoors")
             : Message.of("work.sealer-advice.wet"));
@@ -130,25 +110,18 @@ public final class SealerAdvice {
       return Optional.empty();
     }
     if (q.use().traffic().isEmpty()) {
-      return unasked(
-          AdviceId.TRAFFIC_UNKNOWN,
-          Message.of("work.sealer-advice.find-out-traffic"),
-          Message.of("work.sealer-advice.traffic-unasked"));
+      return unasked(AdviceId.TRAFFIC_UNKNOWN, Message.of("work.sealer-advice.traffic-unasked"));
     }
     return given(
-        q.use().traffic(),
-        AdviceId.TWO_PART_TRAFFIC,
-        Message.of("work.sealer-advice.two-part-topcoat"),
-        Message.of("work.sealer-advice.traffic"));
+        q.use().traffic(), AdviceId.TWO_PART_TRAFFIC, Message.of("work.sealer-advice.traffic"));
   }
 
   /** What nobody answered is taken as a yes; {@code why} says so. */
-  private static Optional<ClientAdvice> unasked(AdviceId id, Message prefer, Message why) {
-    return Optional.of(new ClientAdvice(id, prefer, why));
+  private static Optional<ClientAdvice> unasked(AdviceId id, Message why) {
+    return Optional.of(ClientAdvice.of(id, why));
   }
 
-  private static Optional<ClientAdvice> given(
-      Optional<Boolean> answer, AdviceId id, Message prefer, Message why) {
-    return answer.orElse(true) ? Optional.of(new ClientAdvice(id, prefer, why)) : Optional.empty();
+  private static Optional<ClientAdvice> given(Optional<Boolean> answer, AdviceId id, Message why) {
+    return answer.orElse(true) ? Optional.of(ClientAdvice.of(id, why)) : Optional.empty();
   }
 }

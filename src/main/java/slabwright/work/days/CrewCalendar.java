@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import slabwright.work.step.StepMeans;
 import slabwright.work.step.ToolKind;
 
@@ -35,7 +34,9 @@ final class CrewCalendar {
   }
 
   void reserve(WorkStep task, Slot slot) {
-    busy.add(new Reservation(task, slot.spans(), slot.who(), SparkZone.of(task)));
+    busy.add(
+        new Reservation(
+            task, slot.spans(), slot.who(), SparkZone.of(task), hours.restAfter(slot.spans())));
   }
 
   /** How much has been taken so far, to go {@link #rollBack} to. */
@@ -57,23 +58,25 @@ final class CrewCalendar {
         at = hours.next(hours.end(at));
         continue;
       }
-      if (!task.mayPause() && at.plus(task.length()).isAfter(hours.end(at))) {
-        at = hours.next(hours.end(at));
-        continue;
-      }
       List<TimeSpan> spans =
           task.mayPause()
               ? hours.spread(task.length(), at)
               : List.of(new TimeSpan(at, at.plus(task.length())));
       TimeSpan whole = Reservation.whole(spans);
+      LocalDateTime rested = whole.end().plus(hours.restAfter(spans));
+      if (!task.mayPause() && rested.isAfter(hours.end(at))) {
+        at = hours.next(laterStart(at));
+        continue;
+      }
       List<Reservation> there = meeting(whole);
+      List<Reservation> around = taking(new TimeSpan(whole.start(), rested));
       Optional<Block> block =
-          noPeople(task, there)
+          noPeople(task, around)
               .or(() -> noTool(task, there, whole))
               .or(() -> spark(task, spans))
               .or(() -> breathed(task, spans.get(0).start()));
       if (block.isEmpty()) {
-        return new Slot(spans, assign(task, spans, there), waitedFor);
+        return new Slot(spans, assign(task, spans, there, around), waitedFor);
       }
       waitedFor = Optional.of(block.get().why());
       at = hours.next(block.get().until());
@@ -91,12 +94,34 @@ final class CrewCalendar {
     return there;
   }
 
+  /** The same for people, who rest after what went on through the rest of the day. */
+  private List<Reservation> taking(TimeSpan span) {
+    List<Reservation> there = new ArrayList<>();
+    for (Reservation b : busy) {
+      if (b.takesPeople(span)) {
+        there.add(b);
+      }
+    }
+    return there;
+  }
+
+  /** What does not fit with the rest behind it may fit after the rest, else the next day. */
+  private LocalDateTime laterStart(LocalDateTime at) {
+    return hours
+        .rest()
+        .map(r -> at.toLocalDate().atTime(r.to()))
+        .filter(at::isBefore)
+        .orElse(hours.end(at));
+  }
+
   private Optional<Block> noPeople(WorkStep task, List<Reservation> there) {
     if (free(task, there).size() >= task.people()) {
       return Optional.empty();
     }
-    return first(there, r -> r.who().persons().stream().anyMatch(i -> mayDo(task, i)))
-        .map(r -> new Block(r.end(), new BindingConstraint.Crew(r.task().id())));
+    return there.stream()
+        .filter(r -> r.who().persons().stream().anyMatch(i -> mayDo(task, i)))
+        .min(Comparator.comparing(Reservation::rested))
+        .map(r -> new Block(r.rested(), new BindingConstraint.Crew(r.task().id())));
   }
 
   private boolean mayDo(WorkStep task, int person) {
@@ -176,11 +201,6 @@ final class CrewCalendar {
     return false;
   }
 
-  private static Optional<Reservation> first(
-      List<Reservation> there, Predicate<Reservation> which) {
-    return there.stream().filter(which).min(Comparator.comparing(Reservation::end));
-  }
-
   /** Of the steps whose vapour, sparks, dust or wet coat forbid the place, the first out. */
   private Optional<Block> spark(WorkStep task, List<TimeSpan> spans) {
     SparkZone zone = SparkZone.of(task);
@@ -225,9 +245,10 @@ final class CrewCalendar {
         : Optional.empty();
   }
 
-  private Assigned assign(WorkStep task, List<TimeSpan> spans, List<Reservation> there) {
+  private Assigned assign(
+      WorkStep task, List<TimeSpan> spans, List<Reservation> there, List<Reservation> around) {
     List<LocalDate> days = spans.stream().map(s -> s.start().toLocalDate()).distinct().toList();
-    List<Integer> free = free(task, there);
+    List<Integer> free = free(task, around);
     List<Integer> persons =
         free.size() <= task.people()
             ? free

@@ -12,10 +12,22 @@ import slabwright.work.step.StepMeans;
  * nights between included.
  *
  * @param zone its sparks, and where its vapour gets to
+ * @param rest of its people right after it, where it went on through the rest of the day
  */
-record Reservation(WorkStep task, List<TimeSpan> spans, Assigned who, SparkZone zone) {
+record Reservation(
+    WorkStep task, List<TimeSpan> spans, Assigned who, SparkZone zone, Duration rest) {
   LocalDateTime end() {
     return spans.get(spans.size() - 1).end();
+  }
+
+  /** When its people are free again. */
+  LocalDateTime rested() {
+    return end().plus(rest);
+  }
+
+  /** Whether its people are busy or resting in a time. */
+  boolean takesPeople(TimeSpan other) {
+    return new TimeSpan(spans.get(0).start(), rested()).meets(other);
   }
 
   /** When a fan that it holds may be taken away. */

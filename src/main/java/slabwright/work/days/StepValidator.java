@@ -38,13 +38,13 @@ final class StepValidator {
               task.people(),
               hours.people()));
     }
-    if (!task.mayPause() && task.length().compareTo(hours.length()) > 0) {
+    if (!task.mayPause() && task.length().compareTo(hours.inOneGo()) > 0) {
       return Optional.of(
           Message.of(
               "work.step-validator.takes-in-one-go-and",
               task.name(),
               text(task.length()),
-              text(hours.length())));
+              text(hours.inOneGo())));
     }
     if (task.length().compareTo(hours.length().multipliedBy(LONGEST_DAYS)) > 0) {
       return Optional.of(

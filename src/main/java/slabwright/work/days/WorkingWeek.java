@@ -96,6 +96,27 @@ public record WorkingWeek(
     return rest.filter(r -> !clock.isBefore(r.from()) && clock.isBefore(r.to())).isPresent();
   }
 
+  /**
+   * How long those rest right after work that went on through the rest; nothing after other work.
+   *
+   * @param spans of one step
+   */
+  public Duration restAfter(List<TimeSpan> spans) {
+    return rest.filter(r -> spans.stream().anyMatch(s -> goesThrough(s, r)))
+        .map(MiddayBreak::length)
+        .orElse(Duration.ZERO);
+  }
+
+  private static boolean goesThrough(TimeSpan s, MiddayBreak r) {
+    LocalDateTime begins = s.start().toLocalDate().atTime(r.from());
+    return s.start().isBefore(begins) && s.end().isAfter(begins);
+  }
+
+  /** The longest that can be done in one go: who does it rests before or after. */
+  public Duration inOneGo() {
+    return rest.map(r -> length.minus(r.length())).orElse(length);
+  }
+
   /** What a stop that work comes to leaves before and after it. */
   private Duration least(LocalDateTime stop) {
     return rest.filter(r -> r.from().equals(stop.toLocalTime())).isPresent()

@@ -79,7 +79,7 @@ public final class BuyList {
     boolean opened =
         product.mixing().twoPart().maybe().orElse(false)
             && !product.spread().splits().maybe().orElse(false)
-            && !product.is(ProductKind.FILLER);
+            && !product.mixing().nozzle().maybe().orElse(false);
     return opened
         ? before.with(more, Kits::and)
         : before

@@ -191,8 +191,11 @@ final class LoadList {
       tick(rows, Message.of("work.load-list.sprayer-nozzle-and-jar"));
     }
     if (plan.areas().stream()
-        .flatMap(a -> a.coats().stream())
-        .anyMatch(c -> c.product().mixing().twoPart().maybe().orElse(false))) {
+            .flatMap(a -> a.coats().stream())
+            .anyMatch(c -> c.product().mixing().twoPart().maybe().orElse(false))
+        || plan.areas().stream()
+            .flatMap(a -> a.prep().mixing().stream())
+            .anyMatch(m -> m.sets() && !m.nozzle())) {
       tick(rows, Message.of("work.load-list.mixing-paddle-and-scale"));
     }
     return rows;

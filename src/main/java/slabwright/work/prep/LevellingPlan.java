@@ -1,12 +1,11 @@
 package slabwright.work.prep;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
-import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
+import slabwright.work.book.RateArithmetic;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.Kits;
 
@@ -16,8 +15,10 @@ import slabwright.work.coat.Kits;
  * @param trenches each with its volume
  * @param mm3 mortar that fills all low ones; missing when a depth is
  * @param kits to buy, the loss included
+ * @param mixing of each low trench, in batches that are used up before they set
  */
-public record LevellingPlan(List<Trench> trenches, Figure<Double> mm3, Figure<Kits> kits) {
+public record LevellingPlan(
+    List<Trench> trenches, Figure<Double> mm3, Figure<Kits> kits, List<MixPlan> mixing) {
   /**
    * A trench.
    *
@@ -39,16 +40,42 @@ public record LevellingPlan(List<Trench> trenches, Figure<Double> mm3, Figure<Ki
 
   public LevellingPlan {
     trenches = List.copyOf(trenches);
+    mixing = List.copyOf(mixing);
   }
 
-  static LevellingPlan of(List<PrepParameters.ToLevel> toLevel, ShopBook book) {
+  /**
+   * The trenches of a floor.
+   *
+   * @param warmer of slab and air, °C
+   */
+  static LevellingPlan of(
+      List<PrepParameters.ToLevel> toLevel, ShopBook book, Figure<Double> warmer) {
     List<Trench> all = toLevel.stream().map(Trench::of).toList();
-    List<Figure<Double>> volumes = new ArrayList<>();
-    all.stream().filter(Trench::low).forEach(t -> volumes.add(volume(t)));
-    Figure<Double> mm3 = Figure.all(volumes).map(l -> l.stream().mapToDouble(v -> v).sum());
+    List<PrepParameters.ToLevel> low =
+        toLevel.stream().filter(PrepParameters.ToLevel::isLow).toList();
+    Figure<Double> mm3 =
+        Figure.all(low.stream().map(t -> volume(Trench.of(t))).toList())
+            .map(l -> l.stream().mapToDouble(v -> v).sum());
+    List<MixPlan> mixing = low.stream().map(t -> mixing(t, book, warmer)).toList();
     Figure<Kits> kits =
-        volumes.isEmpty() ? Figure.known(new Kits(List.of(), 0)) : mm3.flatMap(v -> kits(v, book));
-    return new LevellingPlan(all, mm3, kits);
+        low.isEmpty()
+            ? Figure.known(new Kits(List.of(), 0))
+            : mm3.flatMap(v -> kits(v, mixing, book));
+    return new LevellingPlan(all, mm3, kits, mixing);
+  }
+
+  private static MixPlan mixing(PrepParameters.ToLevel t, ShopBook book, Figure<Double> warmer) {
+    return MixPlan.of(
+        t.place(),
+        volume(Trench.of(t))
+            .with(
+                RateArithmetic.time(t.mm2(), book.prep().trenchLevelling()),
+                (mm3, time) -> List.of(new MixPieces.Piece(mm3, time))),
+        book.first(ProductKind.LEVELLER),
+        Message.of("work.levelling-plan.a-levelling-mortar"),
+        true,
+        warmer,
+        PrepPlan.hands(book));
   }
 
   private static Figure<Double> volume(Trench t) {
@@ -57,16 +84,10 @@ public record LevellingPlan(List<Trench> trenches, Figure<Double> mm3, Figure<Ki
         : Figure.refused(Message.of("work.levelling-plan.measure-the-depth", t.name()));
   }
 
-  private static Figure<Kits> kits(double mm3, ShopBook book) {
+  private static Figure<Kits> kits(double mm3, List<MixPlan> mixing, ShopBook book) {
     return book.first(ProductKind.LEVELLER)
-        .map(p -> kits(mm3, p))
+        .map(p -> MixPlan.kits(mm3, p, mixing))
         .orElseGet(() -> Figure.missing(Message.of("work.levelling-plan.a-levelling-mortar")));
-  }
-
-  private static Figure<Kits> kits(double mm3, Product p) {
-    return p.spread()
-        .loss()
-        .with(p.spread().kits(), (loss, kits) -> Kits.of(mm3 / (1 - loss), kits));
   }
 
   /** Whether mortar is needed. */

@@ -7,11 +7,13 @@ import java.util.OptionalDouble;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Zone;
 import slabwright.site.Exposure;
+import slabwright.site.FloorArea;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 import slabwright.units.Message;
+import slabwright.work.book.Figure;
 import slabwright.work.step.StepPlace;
 
 /**
@@ -21,13 +23,15 @@ import slabwright.work.step.StepPlace;
  * @param toLevel mm² of trench that is proud or low and not yet levelled, by name
  * @param wanted aggregate exposure
  * @param mohs scratch hardness
+ * @param warmer of slab and air, °C: what fillers and mortars set by
  */
 public record PrepParameters(
     List<PrepZone> zones,
     List<ToLevel> toLevel,
     Optional<Exposure> wanted,
     OptionalDouble mohs,
-    List<FillerGap> gaps) {
+    List<FillerGap> gaps,
+    Figure<Double> warmer) {
   /**
    * A trench to level before the machine crosses it.
    *
@@ -76,7 +80,21 @@ public record PrepParameters(
       }
     }
     return new PrepParameters(
-        zones, toLevel, t.area().finish().exposure(), t.area().slab().mohs(), FillerGap.of(t));
+        zones,
+        toLevel,
+        t.area().finish().exposure(),
+        t.area().slab().mohs(),
+        FillerGap.of(t),
+        warmer(t.area()));
+  }
+
+  private static Figure<Double> warmer(FloorArea area) {
+    OptionalDouble air = area.slab().airC();
+    return air.isPresent()
+        ? Figure.known(
+            Math.max(air.getAsDouble(), area.slab().surfaceC().orElse(air.getAsDouble())))
+        : Figure.refused(
+            Message.of("work.coat-parameters.air-temperature-not-on-plan", area.name()));
   }
 
   private static PrepZone zone(FloorTakeoff t, Zone z) {

@@ -3,9 +3,13 @@ package slabwright.work.prep;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabwright.units.Message;
+import slabwright.units.UnitSystem;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.StepSubject;
 import slabwright.work.step.ToolKind;
 
 /**
@@ -30,7 +34,7 @@ public record PrepPlan(
   }
 
   public static PrepPlan of(PrepParameters floor, ShopBook book) {
-    FillerPlan filler = FillerPlan.of(floor.gaps(), book);
+    FillerPlan filler = FillerPlan.of(floor.gaps(), book, floor.warmer());
     List<PrepStep> steps = new PrepStepBuilder(floor, book).build();
     return new PrepPlan(
         steps,
@@ -39,7 +43,38 @@ public record PrepPlan(
         floor.wanted().map(ExposureChart::of),
         ExposureChange.of(floor),
         filler,
-        LevellingPlan.of(floor.toLevel(), book));
+        LevellingPlan.of(floor.toLevel(), book, floor.warmer()));
+  }
+
+  /** How many fill and level at once: all but the one who mixes and carries. */
+  public static int hands(ShopBook book) {
+    return Math.max(1, book.crew().people().maybe().orElse(1) - 1);
+  }
+
+  /** How all filler and mortar is mixed. */
+  public List<MixPlan> mixing() {
+    return Stream.concat(filler.mixing().stream(), levelling.mixing().stream()).toList();
+  }
+
+  /**
+   * How filler and mortar are mixed, each said once; the crew's page alone says what is unknown.
+   */
+  public List<Message> mixingTold(UnitSystem units) {
+    return mixing().stream()
+        .filter(m -> m.mixes().isKnown())
+        .flatMap(m -> m.told(units).stream())
+        .distinct()
+        .toList();
+  }
+
+  /** How what fills a place is mixed; empty where nothing is filled there. */
+  public Optional<MixPlan> mixing(StepSubject subject) {
+    return subject.kind() == StepKind.FILL_GAPS
+        ? filler.mixing()
+        : levelling.mixing().stream()
+            .filter(m -> subject.kind() == StepKind.FILL_TRENCH)
+            .filter(m -> m.place().equals(subject.place()))
+            .findFirst();
   }
 
   /** Bags for a mass of dust in kg, rounded up; no dust needs no bag. */

@@ -4,7 +4,8 @@
  *
  * <p>{@link PrepPlan} (entry) of {@link PrepParameters}, made by {@link PrepStepBuilder}: {@link
  * PrepStep}, {@link PrepZone}, {@link ZoneHours}; {@link FillerPlan} with {@link FillerGap}; {@link
- * LevellingPlan}; {@link Bond} and {@link BondAdvice}; {@link ExposureChart} and {@link
- * ExposureChange} (what aggregate will show).
+ * LevellingPlan}; {@link MixPlan} of either, {@link Mix} by mix, worked out by {@link MixPieces};
+ * {@link Bond} and {@link BondAdvice}; {@link ExposureChart} and {@link ExposureChange} (what
+ * aggregate will show).
  */
 package slabwright.work.prep;

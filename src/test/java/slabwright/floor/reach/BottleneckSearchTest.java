@@ -9,15 +9,23 @@ import static slabwright.floor.Floors.walled;
 import static slabwright.floor.Floors.with;
 import static slabwright.floor.Floors.withDoor;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import slabwright.floor.FloorArrangement;
 import slabwright.floor.FloorCorners;
 import slabwright.floor.FloorTakeoff;
+import slabwright.floor.GrindingOp;
 import slabwright.floor.HandWorkKind;
 import slabwright.floor.HandWorkPiece;
+import slabwright.floor.MachineReach;
 import slabwright.floor.MachineShare;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
+import slabwright.site.Mark;
 import slabwright.site.MarkKind;
 import slabwright.site.TrenchLevel;
 
@@ -79,6 +87,51 @@ class BottleneckSearchTest {
               assertThat(p.pass().orElseThrow().where().x()).isBetween(3_900.0, 5_100.0);
               assertThat(p.body().orElseThrow()).isCloseTo(476, within(2.0));
             });
+  }
+
+  /** A hall of 60 m with two rooms of posts, one near its way in, one far; invented. */
+  private static FloorArea postedHall() {
+    List<Mark> posts = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      double x = 18_000 + 900 * (i % 4) + 31 * i;
+      double y = 5_000 + 950 * (i / 4) - 17 * i;
+      posts.add(box("p" + i, new MarkKind.Column(), x, y, x + 300, y + 280));
+      posts.add(box("q" + i, new MarkKind.Column(), x + 30_000, y, x + 30_350, y + 280));
+    }
+    FloorArea hall = walled(0, 0, 60_000, -217, 59_800, 20_000, 31, 19_900);
+    return withDoor(hall, 0, 1_000, 2_400).withMarks(posts).withMachines(List.of(MACHINE));
+  }
+
+  @Test
+  void the_floor_about_a_pocket_tells_what_the_whole_floor_tells() {
+    FloorTakeoff t = FloorTakeoff.of(postedHall());
+    FloorArrangement plan = new FloorArrangement(t.area(), t.tolerance(), () -> false);
+    MachineReach reach = new GrindingOp(plan, false, t.tolerance(), () -> false).reach();
+    WholeFloor whole = new WholeFloor(reach, t.tolerance(), () -> false);
+    double widest = MachineReach.half(MACHINE);
+    int told = 0;
+    for (HandWorkPiece pocket : t.asFound().pieces(HandWorkKind.POCKET)) {
+      Vec place = pocket.place();
+      Bounds box = Bounds.of(List.of(place)).grown(4 * widest);
+      NearFloor near = new NearFloor(reach, t.asFound().reaches(), box, widest, t.tolerance());
+      for (double half = 20; half < widest; half += 25.7) {
+        Optional<Boolean> serves = near.serves(half, place);
+        assertThat(serves).isIn(Optional.empty(), whole.serves(half, place));
+        told += serves.isPresent() ? 1 : 0;
+      }
+    }
+    assertThat(told).isGreaterThan(20);
+  }
+
+  @Test
+  void a_way_that_runs_out_of_the_box_is_left_open() {
+    FloorTakeoff t = FloorTakeoff.of(TWO_ROOMS);
+    FloorArrangement plan = new FloorArrangement(t.area(), t.tolerance(), () -> false);
+    MachineReach reach = new GrindingOp(plan, false, t.tolerance(), () -> false).reach();
+    Vec place = t.asFound().pieces(HandWorkKind.POCKET).get(0).place();
+    Bounds box = Bounds.of(List.of(place)).grown(1_000);
+    NearFloor near = new NearFloor(reach, t.asFound().reaches(), box, 450, t.tolerance());
+    assertThat(near.serves(300, place)).isEmpty();
   }
 
   @Test

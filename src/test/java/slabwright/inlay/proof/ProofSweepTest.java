@@ -115,6 +115,24 @@ class ProofSweepTest {
     assertThat(bumps).isPositive();
   }
 
+  /**
+   * A part far out pulled size and turn of the whole along, so that its own edge came out as 0.95
+   * mm off and the drawing as right.
+   */
+  @Test
+  void a_part_that_has_moved_does_not_turn_or_stretch_the_rest_towards_it() {
+    Job job = Job.of(ProofCases.icon("luggage.svg"), 578);
+    int moved = 0;
+    for (int seed = 0; seed < 24; seed++) {
+      Random random = new Random(seed);
+      Optional<SweptFault.Returned> back = job.returned(SweptFault.PART_MOVED, 1.154, random);
+      moved += back.isPresent() ? 1 : 0;
+      back.ifPresent(
+          b -> assertThat(run(b, random).figures().edge()).isCloseTo(1.154, within(0.03)));
+    }
+    assertThat(moved).isPositive();
+  }
+
   private void sweep(int tries, long seed) {
     Random random = new Random(seed);
     List<ProofCases> graphics = new ArrayList<>();

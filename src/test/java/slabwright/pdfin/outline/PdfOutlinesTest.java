@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.junit.jupiter.api.Test;
@@ -35,6 +39,32 @@ class PdfOutlinesTest {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       document.save(out);
       return PdfOutlines.read(out.toByteArray(), 1).orThrow();
+    }
+  }
+
+  @Test
+  void a_page_that_asks_for_too_much_is_refused_in_a_sentence() throws IOException {
+    String clip = "0 0 9 9 re W n ";
+    assertThat(refused("q ".repeat(1000))).contains("state-too-deep");
+    assertThat(refused("0 0 m " + "1 1 l ".repeat(1_000_001) + "S")).contains("too-many-points");
+    assertThat(refused("0 0 9 9 re f ".repeat(100_001))).contains("too-many-shapes");
+    assertThat(refused((clip + "q ").repeat(600))).contains("state-too-deep");
+  }
+
+  private static String refused(String operators) throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      PDPage page = new PDPage();
+      document.addPage(page);
+      PDStream content = new PDStream(document);
+      try (OutputStream to = content.createOutputStream(COSName.FLATE_DECODE)) {
+        to.write(operators.getBytes(StandardCharsets.US_ASCII));
+      }
+      page.setContents(content);
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      document.save(out);
+      return PdfOutlines.read(out.toByteArray(), 1) instanceof Result.Refused<PdfOutlines> r
+          ? r.message().key()
+          : "read";
     }
   }
 

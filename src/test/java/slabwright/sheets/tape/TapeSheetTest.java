@@ -53,7 +53,7 @@ class TapeSheetTest {
   @Test
   void the_picture_has_every_corner_and_says_how_much_too_large_ellipses_are() throws IOException {
     String words = words(pages(adjusted(office())).get(0));
-    assertThat(words).contains("|A|", "|F|", "+2.9 mm");
+    assertThat(words).contains("|A|", "|F|", "+7/64″").doesNotContain(" mm");
     assertThat(words.replace('|', ' ')).contains("drawn 10 times as large");
   }
 

@@ -262,6 +262,40 @@ class DayPlannerTest {
     return new TimeSpan(date.atTime(LocalTime.parse(from)), date.atTime(LocalTime.parse(to)));
   }
 
+  /** Five minutes before the rest was over the next step used to begin for who had not rested. */
+  @Test
+  void who_lays_a_coat_through_the_rest_of_the_day_rests_right_after_it() {
+    List<WorkStep> tasks =
+        List.of(
+            TestSteps.pausing("before", "Before", "yard", Duration.ofHours(4), 2),
+            TestSteps.coat("coat", "Coat", "hall", hours(1), 2, StepWait.straightAfter("before")),
+            TestSteps.pausing(
+                "next", "Next", "yard", hours(1), 2, StepWait.straightAfter("before")));
+    assertThat(spans(tasks, "coat")).containsExactly(on(4, "11:00", "12:00"));
+    assertThat(spans(tasks, "next")).containsExactly(on(4, "12:45", "13:45"));
+  }
+
+  @Test
+  void a_coat_that_leaves_no_time_to_rest_behind_it_waits_for_the_next_day() {
+    List<WorkStep> tasks =
+        List.of(
+            TestSteps.pausing("before", "Before", "hall", hours(4), 1),
+            TestSteps.coat(
+                "coat",
+                "Coat",
+                "hall",
+                Duration.ofMinutes(280),
+                1,
+                StepWait.straightAfter("before")));
+    assertThat(spans(tasks, "coat")).containsExactly(on(5, "07:00", "11:40"));
+    assertThat(
+            DayPlanner.plan(
+                List.of(TestSteps.coat("long", "Long", "hall", hours(9), 1)),
+                WITH_REST,
+                LocalDate.of(2027, 1, 4)))
+        .isInstanceOf(Planned.Refused.class);
+  }
+
   @Test
   void film_is_pressed_on_the_day_it_is_laid_or_laid_the_next_morning() {
     List<WorkStep> tasks =

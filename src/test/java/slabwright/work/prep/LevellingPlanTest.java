@@ -46,7 +46,12 @@ class LevellingPlanTest {
   private static PrepPlan plan(PrepParameters.ToLevel... trenches) {
     return PrepPlan.of(
         new PrepParameters(
-            List.of(), List.of(trenches), Optional.empty(), OptionalDouble.empty(), List.of()),
+            List.of(),
+            List.of(trenches),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            List.of(),
+            Figure.known(20.0)),
         BOOK);
   }
 
@@ -119,7 +124,8 @@ class LevellingPlanTest {
                 List.of(trench("t", PrepZone.Kind.TRENCH_PROUD, 1, 3)),
                 Optional.empty(),
                 OptionalDouble.empty(),
-                List.of()),
+                List.of(),
+                Figure.known(20.0)),
             silent);
     Figure<Duration> time = plan.steps().get(0).handTime();
     assertThat(time.isKnown()).isFalse();

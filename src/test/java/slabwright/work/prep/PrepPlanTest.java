@@ -123,7 +123,7 @@ class PrepPlanTest {
   void a_joint_takes_length_times_width_times_depth() {
     FillerGap joint = FillerGap.of("day joint", MarkType.JOINT, 10_000, 10, 25);
     assertThat(joint.mm3()).isEqualTo(2.5e6);
-    FillerPlan filler = FillerPlan.of(List.of(joint), BOOK);
+    FillerPlan filler = FillerPlan.of(List.of(joint), BOOK, Figure.known(20.0));
     double kit = 22 * QuantityFormat.US_GALLON_MM3 / 128;
     assertThat(filler.kits().maybe().orElseThrow().count())
         .isEqualTo((int) Math.ceil(2.5e6 / 0.9 / kit));
@@ -179,6 +179,7 @@ class PrepPlanTest {
                 OptionalDouble.empty())),
         wanted,
         OptionalDouble.of(5),
-        List.of(FillerGap.of("joint", MarkType.JOINT, 6000, 9, 25)));
+        List.of(FillerGap.of("joint", MarkType.JOINT, 6000, 9, 25)),
+        Figure.known(20.0));
   }
 }

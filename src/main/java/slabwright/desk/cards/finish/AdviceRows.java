@@ -76,7 +76,8 @@ final class AdviceRows extends VBox {
                     now.area(),
                     d,
                     words.say(
-                        "desk.cards.finish.advice-rows.declined-not-given-as-things", d.word())));
+                        "desk.cards.finish.advice-rows.declined-not-given-as-things",
+                        ClientAdvice.prefer(d))));
   }
 
   private void row(DisplayedAdvice now, ClientAdvice a) {

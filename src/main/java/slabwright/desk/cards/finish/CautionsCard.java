@@ -19,6 +19,7 @@ import slabwright.site.MarkKind;
 import slabwright.site.Spot;
 import slabwright.work.AirPlan;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.HeldGroup;
 import slabwright.work.JobOutlook;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.AirPath;
@@ -66,8 +67,8 @@ public final class CautionsCard extends Card {
     outlook.cannotStart().stream()
         .distinct()
         .forEach(m -> all.add(cant(words().say("desk.cards.finish.cautions.cannot-start", m))));
-    outlook.held().stream()
-        .filter(h -> h.area().equals(area) && !h.frees().isEmpty())
+    HeldGroup.of(outlook.held()).stream()
+        .filter(h -> h.first().area().equals(area))
         .forEach(
             h ->
                 all.add(
@@ -76,7 +77,7 @@ public final class CautionsCard extends Card {
                             .say(
                                 "desk.cards.finish.cautions.held",
                                 h.why(),
-                                h.frees().stream()
+                                h.worst().frees().stream()
                                     .map(words()::say)
                                     .collect(Collectors.joining("; "))))));
   }

@@ -63,9 +63,7 @@ public final class DaysCard extends Card {
     rows.figure(
         words().say("desk.cards.finish.days.to"), () -> plan.get().end().toLocalDate().toString());
     rows.getChildren()
-        .add(
-            Controls.sentence(
-                words().say("desk.cards.finish.days.dark-work-red-rim-where"), "card-hint"));
+        .add(Controls.sentence(words().say("desk.cards.finish.days.what-bars-mean"), "card-hint"));
     var drawing = DayBarChart.of(DayBars.of(plan.get()), WIDE / FxPainter.SCREEN, words());
     picture.setHeight(drawing.bounds().height() * FxPainter.SCREEN);
     var g = picture.getGraphicsContext2D();

@@ -10,6 +10,7 @@ import slabwright.desk.cards.Card;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.compute.SelectedAreaResults;
 import slabwright.desk.shell.Controls;
+import slabwright.drawing.Drawing;
 import slabwright.figures.RollDiagram;
 import slabwright.inlay.ComputedInlay;
 import slabwright.inlay.InlayPlan;
@@ -65,9 +66,10 @@ public final class PanelsCard extends Card {
 
   private void draw(ComputedInlay answer, PanelPlan p) {
     GraphicsContext g = picture.getGraphicsContext2D();
-    double usable = inlay.now().map(i -> i.spec().usableMm()).orElse(1000.0);
     double k = FxPainter.SCREEN;
-    var drawing = RollDiagram.of(answer, p, usable, WIDE / k);
+    var diagram = new RollDiagram(p, p.all(), answer.cutOut(), answer.inlay().spec().roll().mm());
+    double scale = diagram.scale(WIDE / k, 24);
+    var drawing = Drawing.paper(WIDE / k, diagram.roll() * scale, diagram.inks(scale, 0, 3.6));
     picture.setHeight(drawing.bounds().height() * k + 2);
     g.clearRect(0, 0, WIDE, picture.getHeight());
     drawing.paintOn(new FxPainter(g, k, dark ? Tone.DARK : Tone.LIGHT), drawing.bounds());

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.image.Image;
@@ -33,6 +34,7 @@ import slabwright.inlay.artwork.ArtworkWarning;
 import slabwright.inlay.artwork.ColourRegion;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.site.GraphicSource;
 import slabwright.site.GraphicSource.Traced;
 import slabwright.site.Inlay;
@@ -60,6 +62,9 @@ public final class TraceCard extends Card {
   private final ImageView picture = new ImageView();
   private final Label doubt = Controls.sentence("", "card-hint");
   private final List<Runnable> follow = new ArrayList<>();
+  private final SignCorners corners;
+  private final Button square;
+  private final Button flat;
   private String shown = "";
   private Optional<Artwork> drawn = Optional.empty();
   private List<String> papers = List.of();
@@ -77,6 +82,17 @@ public final class TraceCard extends Card {
     this.inlay = new SelectedInlay(bench);
     this.plan = plan;
     rows = new FieldRows(bench);
+    corners = new SignCorners(bench.words(), at -> put(t -> squared(t, at)));
+    square =
+        Controls.button(
+            bench.words().say("desk.cards.inlay.trace.square"),
+            "soft-button",
+            () -> picture().ifPresent(corners::open));
+    flat =
+        Controls.button(
+            bench.words().say("desk.cards.inlay.trace.not-slanted"),
+            "soft-button",
+            () -> put(t -> squared(t, List.of())));
     picture.setPreserveRatio(true);
     picture.setSmooth(true);
     picture.setFitWidth(HALF);
@@ -84,7 +100,9 @@ public final class TraceCard extends Card {
     doubt.setId("trace-doubt");
     body().getChildren().addAll(sides, doubt);
     body().getChildren().addAll(sliders());
-    body().getChildren().add(rows);
+    body().getChildren().addAll(rows, corners, square, flat);
+    square.setId("trace-square");
+    flat.setId("trace-flat");
   }
 
   private List<VBox> sliders() {
@@ -114,7 +132,11 @@ public final class TraceCard extends Card {
   }
 
   private static Traced with(Traced t, int colours, Length speck, double round) {
-    return new Traced(t.file(), colours, speck, round, t.background());
+    return new Traced(t.file(), colours, speck, round, t.background(), t.square());
+  }
+
+  private static Traced squared(Traced t, List<Vec> corners) {
+    return new Traced(t.file(), t.colours(), t.speck(), t.roundness(), t.background(), corners);
   }
 
   /** A slider under words that follow it; taken when it is let go. */
@@ -175,7 +197,8 @@ public final class TraceCard extends Card {
         Math.max(2, colours),
         Length.mm(2),
         0,
-        art.flatMap(Artwork::background).map(ColourRegion::hex).orElse(""));
+        art.flatMap(Artwork::background).map(ColourRegion::hex).orElse(""),
+        List.of());
   }
 
   private void put(UnaryOperator<Traced> how) {
@@ -194,7 +217,11 @@ public final class TraceCard extends Card {
             now,
             this::paperName,
             () -> set().background(),
-            hex -> put(t -> new Traced(t.file(), t.colours(), t.speck(), t.roundness(), hex)))
+            hex ->
+                put(
+                    t ->
+                        new Traced(
+                            t.file(), t.colours(), t.speck(), t.roundness(), hex, t.square())))
         .setId("trace-paper");
   }
 
@@ -230,15 +257,18 @@ public final class TraceCard extends Card {
     return PictureRow.of(drawing, HALF, bench, words().say("desk.cards.inlay.trace.outlines"));
   }
 
+  private Optional<Path> picture() {
+    return plan.get()
+        .flatMap(p -> Optional.ofNullable(p.getParent()))
+        .flatMap(d -> inlay.now().map(i -> d.resolve(i.graphic())));
+  }
+
   private void showSides(Artwork art) {
     drawn = Optional.of(art);
-    String file =
-        plan.get()
-            .flatMap(p -> Optional.ofNullable(p.getParent()))
-            .flatMap(d -> inlay.now().map(i -> d.resolve(i.graphic()).toUri().toString()))
-            .orElse("");
+    String file = picture().map(p -> p.toUri().toString()).orElse("");
     if (!file.equals(shown)) {
       shown = file;
+      corners.close();
       picture.setImage(new Image(file, 2 * HALF, 2 * HALF, true, true, true));
       picture.setAccessibleText(words().say("desk.cards.inlay.trace.picture"));
     }
@@ -259,6 +289,8 @@ public final class TraceCard extends Card {
       fillPapers(now);
     }
     rows.refresh();
+    Controls.show(square, !corners.isOpen());
+    Controls.show(flat, !set().square().isEmpty());
     follow.forEach(Runnable::run);
   }
 

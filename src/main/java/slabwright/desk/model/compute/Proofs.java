@@ -1,12 +1,11 @@
 package slabwright.desk.model.compute;
 
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.Desk;
@@ -18,7 +17,7 @@ import slabwright.inlay.proof.ProofLimits;
 import slabwright.inlay.proof.ProofPlan;
 import slabwright.inlay.proof.ProofReport;
 import slabwright.inlay.proof.ProofVerdict;
-import slabwright.inlay.proof.ReturnedFile;
+import slabwright.inlay.proof.ReturnedFiles;
 import slabwright.inlay.proof.ReturnedPage;
 import slabwright.inlay.proof.ShadingMeaning;
 import slabwright.inlay.stencil.Stencil;
@@ -138,16 +137,12 @@ public final class Proofs {
             this::take));
   }
 
-  private static Result<CheckedProof> check(Question q, InlayPlan plan, TaskProgress steps)
-      throws IOException {
-    List<ReturnedPage> pages = new ArrayList<>();
-    for (Path file : q.files()) {
-      Result<ReturnedFile> read = ReturnedFile.read(file);
-      if (read instanceof Result.Refused<ReturnedFile> refused) {
-        return Result.refused(refused.refusals());
-      }
-      pages.addAll(read.orThrow().pages());
+  private static Result<CheckedProof> check(Question q, InlayPlan plan, TaskProgress steps) {
+    Result<ReturnedFiles> read = ReturnedFiles.read(q.files(), OptionalInt.empty());
+    if (read instanceof Result.Refused<ReturnedFiles> refused) {
+      return Result.refused(refused.refusals());
     }
+    List<ReturnedPage> pages = read.orThrow().pages();
     steps.report(0.3);
     List<ReturnedPage> asked =
         q.page() == 0 ? pages : pages.stream().filter(p -> p.page() == q.page()).toList();
@@ -155,9 +150,14 @@ public final class Proofs {
     List<ProofBatch.Wanted> wanted =
         IntStream.rangeClosed(1, count)
             .filter(n -> q.stencil() == 0 || q.stencil() == n)
-            .mapToObj(n -> new ProofBatch.Wanted(n, ProofPlan.of(plan, n)))
+            .mapToObj(n -> ProofBatch.Wanted.of(plan, n))
             .toList();
-    List<ProofBatch.Judged> judged = ProofBatch.run(wanted, asked, q.shading(), ProofLimits.USUAL);
+    List<ProofBatch.Judged> judged =
+        ProofBatch.run(
+            wanted,
+            new ReturnedFiles(asked, read.orThrow().unread()),
+            q.shading(),
+            ProofLimits.USUAL);
     ProofVerdict gravest =
         ProofVerdict.gravest(judged.stream().map(j -> j.report().verdict()).toList());
     ProofBatch.Judged shown =

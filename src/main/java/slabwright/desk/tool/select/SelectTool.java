@@ -7,7 +7,6 @@ import java.util.Set;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.scene.FloorPicture;
-import slabwright.desk.tool.Drag;
 import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
 import slabwright.desk.tool.PlanLookup;

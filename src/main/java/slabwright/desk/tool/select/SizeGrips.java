@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import slabwright.desk.tool.Drag;
+import slabwright.desk.tool.Tool.Drag;
 import slabwright.desk.tool.Touch;
 import slabwright.shape.Vec;
 import slabwright.site.Form;

@@ -3,7 +3,7 @@ package slabwright.desk.tool.select;
 import java.util.List;
 import java.util.Optional;
 import slabwright.desk.model.edit.Walls;
-import slabwright.desk.tool.Drag;
+import slabwright.desk.tool.Tool.Drag;
 import slabwright.desk.tool.Touch;
 import slabwright.shape.Vec;
 import slabwright.site.FloorArea;

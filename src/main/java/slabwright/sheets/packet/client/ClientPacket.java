@@ -42,6 +42,11 @@ public final class ClientPacket {
 
   private static final double SMALLEST = 58;
 
+  /** Share of the width that the view from the way in gets; less where reasons to stop are long. */
+  private static final double VIEW = 0.52;
+
+  private static final double NARROW_VIEW = 0.36;
+
   private final PacketContents job;
   private final SheetContext context;
 
@@ -101,10 +106,12 @@ public final class ClientPacket {
         .sorted(Comparator.comparingDouble((AreaResult a) -> -a.takeoff().gross().area()))
         .forEach(a -> floors.add(new Seen(a, new ExpectedFloor(a, job.work().book()))));
     List<PageDraft> pages = List.of();
-    for (double high = LARGEST; high >= SMALLEST; high -= 6) {
-      pages = ColumnPages.of(context, page, floors(floors, high));
-      if (pages.size() == 1) {
-        return pages;
+    for (double view : List.of(VIEW, NARROW_VIEW)) {
+      for (double high = LARGEST; high >= SMALLEST; high -= 6) {
+        pages = ColumnPages.of(context, page, floors(floors, high, view));
+        if (pages.size() == 1) {
+          return pages;
+        }
       }
     }
     return pages;
@@ -112,11 +119,11 @@ public final class ClientPacket {
 
   private record Seen(AreaResult area, ExpectedFloor picture) {}
 
-  private List<Block> floors(List<Seen> floors, double high) {
+  private List<Block> floors(List<Seen> floors, double high, double view) {
     ClientPlan plan = new ClientPlan(context);
     List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
     blocks.add(plan.floor(floors.get(0).area(), floors.get(0).picture(), high));
-    blocks.add(new PairBlock(0.52, fromDoor(floors.get(0).picture()), visible(plan)));
+    blocks.add(new PairBlock(view, fromDoor(floors.get(0).picture()), visible(plan)));
     Block promise =
         new CautionBlock(
             context.say("sheets.client-packet.a-picture"),

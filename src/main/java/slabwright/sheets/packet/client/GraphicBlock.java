@@ -48,16 +48,18 @@ record GraphicBlock(PlacedInlay placed, double size, SheetContext context) imple
   private double colours(List<Ink> inks, TypeSizes type, double x, double room) {
     double y = 0;
     for (Stencil s : placed.plan().stencils().stencils()) {
-      Ring box = Ring.rectangle(x, y, x + SWATCH, y + SWATCH);
-      inks.addAll(DyeStyle.flat(s.colour()).on(List.of(box)));
       List<String> lines =
           named(context.say(placed.colourName(s.colour())), type, room - SWATCH - 2);
-      double at = y + SWATCH / 2 + 1.4 - (lines.size() - 1) * type.leading() / 2;
+      double high = Math.max(SWATCH, lines.size() * type.leading());
+      double top = y + (high - SWATCH) / 2;
+      Ring box = Ring.rectangle(x, top, x + SWATCH, top + SWATCH);
+      inks.addAll(DyeStyle.flat(s.colour()).on(List.of(box)));
+      double at = y + high / 2 + 1.4 - (lines.size() - 1) * type.leading() / 2;
       for (String line : lines) {
         inks.add(Text.start(new Vec(x + SWATCH + 2, at), line, type.body()));
         at += type.leading();
       }
-      y += Math.max(SWATCH, lines.size() * type.leading()) + 1.5;
+      y += high + 1.5;
     }
     return y;
   }

@@ -2,8 +2,12 @@ package slabwright.sheets.packet.client;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
@@ -20,14 +24,21 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.site.Exposure;
 import slabwright.site.Finish;
+import slabwright.site.Mark;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.Scope;
+import slabwright.work.prep.PrepStep;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.StepPlace;
 
 /** What is done, what is not, the price as one number, and the line to sign under it. */
 final class OfferPage {
+  /** More places of one kind are told by their number. */
+  private static final int MOST_NAMED = 3;
+
   private final PacketContents job;
   private final SheetContext context;
   private final Scope scope;
@@ -39,10 +50,13 @@ final class OfferPage {
   }
 
   List<PageDraft> drafts() {
+    boolean offer = job.work().areas().stream().anyMatch(a -> !lines(a).isEmpty());
     PageDraft draft =
         new PageDraft(
             context.say("sheets.offer-page.title"),
-            context.say("sheets.offer-page.subtitle"),
+            offer
+                ? context.say("sheets.offer-page.subtitle")
+                : context.say("sheets.offer-page.no-offer"),
             "",
             Optional.empty(),
             List.of());
@@ -51,14 +65,9 @@ final class OfferPage {
     job.work().areas().forEach(a -> done(blocks, a));
     blocks.add(new Heading(context.say("sheets.offer-page.we-do-not")));
     blocks.add(new BulletBlock(scope.excluded().stream().map(context::say).toList()));
-    List<Block> signed = new ArrayList<>();
-    price(signed, scope.cost());
-    signed.add(
-        new PairBlock(
-            0.5,
-            List.of(new SignBlock(context.say("sheets.offer-page.client"), context)),
-            List.of(new SignBlock(context.say("sheets.offer-page.contractor"), context))));
-    blocks.add(new KeptBlock(signed));
+    if (offer) {
+      blocks.add(signed());
+    }
     scope
         .declined()
         .forEach(
@@ -66,7 +75,7 @@ final class OfferPage {
                 blocks.add(
                     new KeptBlock(
                         List.of(
-                            new Gap(6),
+                            new Gap(2),
                             new SignBlock(
                                 context.say(
                                     "sheets.offer-page.declined",
@@ -76,19 +85,91 @@ final class OfferPage {
     return ColumnPages.of(context, draft, blocks);
   }
 
-  /** One floor: its size, how it is ground, what goes on it. */
+  private Block signed() {
+    List<Block> signed = new ArrayList<>();
+    price(signed, scope.cost());
+    signed.add(
+        new PairBlock(
+            0.5,
+            List.of(new SignBlock(context.say("sheets.offer-page.client"), context)),
+            List.of(new SignBlock(context.say("sheets.offer-page.contractor"), context))));
+    return new KeptBlock(signed);
+  }
+
+  /** One floor: its size, how it is made ready and ground, what goes on it. */
   private void done(List<Block> blocks, AreaWorkPlan area) {
+    List<String> lines = lines(area);
+    blocks.add(new Paragraph(context.say("sheets.offer-page.floor", area.name(), size(area))));
+    blocks.add(
+        lines.isEmpty()
+            ? new Paragraph(context.say("sheets.offer-page.nothing-chosen"))
+            : new BulletBlock(lines));
+  }
+
+  private List<String> lines(AreaWorkPlan area) {
     List<String> lines = new ArrayList<>();
-    area.floor().area().finish().exposure().ifPresent(e -> lines.add(context.say(ground(e))));
+    List<Message> ready = made(area);
+    area.floor().area().finish().exposure().ifPresent(e -> ready.add(ground(e)));
+    if (!ready.isEmpty()) {
+      String first = context.words().line(ready.get(0));
+      Stream<String> rest = ready.stream().skip(1).map(context::say);
+      lines.add(Stream.concat(Stream.of(first), rest).collect(Collectors.joining("; ")));
+    }
     for (CoatPlan c : area.coats()) {
       int coats = c.job().coats();
       lines.add(
-          c.job().target() == Finish.Target.INLAY
-              ? context.say("sheets.offer-page.graphic", coats)
-              : context.say("sheets.offer-page.coats", product(c), coats));
+          context
+              .words()
+              .line(
+                  c.job().target() == Finish.Target.INLAY
+                      ? Message.of("sheets.offer-page.graphic", coats)
+                      : Message.of("sheets.offer-page.coats", product(c), coats)));
     }
-    blocks.add(new Paragraph(context.say("sheets.offer-page.floor", area.name(), size(area))));
-    blocks.add(new BulletBlock(lines));
+    return lines;
+  }
+
+  /**
+   * What a client sees of the steps that make the floor ready, many alike as one; grinding is told
+   * by what it shows.
+   */
+  private static List<Message> made(AreaWorkPlan area) {
+    Map<StepKind, List<String>> places = new LinkedHashMap<>();
+    for (PrepStep step : area.prep().steps()) {
+      List<String> names = places.computeIfAbsent(step.subject().kind(), k -> new ArrayList<>());
+      if (step.subject().place() instanceof StepPlace.Zone zone) {
+        area.floor().area().mark(zone.markId()).map(Mark::name).ifPresent(names::add);
+      }
+    }
+    List<Message> made = new ArrayList<>();
+    places.forEach(
+        (kind, names) -> {
+          if (names.size() > MOST_NAMED) {
+            together(kind, names.size()).ifPresent(made::add);
+          } else if (kind == StepKind.FILL_GAPS) {
+            made.add(Message.of("sheets.offer-page.filled"));
+          } else {
+            names.forEach(n -> alone(kind, n).ifPresent(made::add));
+          }
+        });
+    return made;
+  }
+
+  private static Optional<Message> alone(StepKind kind, String place) {
+    return switch (kind) {
+      case LEVEL_TRENCH -> Optional.of(Message.of("sheets.offer-page.trench-flush", place));
+      case FILL_TRENCH -> Optional.of(Message.of("sheets.offer-page.trench-filled", place));
+      case TAKE_OFF_RESIDUE -> Optional.of(Message.of("sheets.offer-page.taken-off", place));
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<Message> together(StepKind kind, int count) {
+    return switch (kind) {
+      case LEVEL_TRENCH -> Optional.of(Message.of("sheets.offer-page.trenches-flush", count));
+      case FILL_TRENCH -> Optional.of(Message.of("sheets.offer-page.trenches-filled", count));
+      case TAKE_OFF_RESIDUE -> Optional.of(Message.of("sheets.offer-page.all-taken-off", count));
+      default -> Optional.empty();
+    };
   }
 
   private static Message ground(Exposure exposure) {

@@ -33,6 +33,9 @@ final class CrewDayPages {
   private static final double GAP = 3;
   private static final double LEAST_PICTURE = 40;
 
+  /** Share of the page that the cautions take where the picture stands beside them. */
+  private static final double BESIDE_PICTURE = 0.64;
+
   /** Rows that go on on another page go in company. */
   private static final int LEAST_ROWS = 3;
 
@@ -75,7 +78,7 @@ final class CrewDayPages {
   private List<PageDraft> drafts(CrewDay day, CrewDayText text, Optional<String> note) {
     Strip alerts = alerts(text.alerts());
     Strip top = note.map(n -> alerts.under(note(n))).orElse(alerts);
-    Strip cautions = cautions(text.cautions(), text.stops());
+    Strip cautions = cautions(text.cautions(), text.stops(), body.width());
     Strip foot = foot(text);
     List<Strip> rows = text.rows().stream().map(this::row).toList();
     String persons = texts.persons();
@@ -87,14 +90,14 @@ final class CrewDayPages {
     double all = rows.stream().mapToDouble(Strip::height).sum();
     double room = body.height() - top.height() - cautions.height() - GAP;
     if (all + foot.height() + GAP <= room) {
-      return List.of(draft.withInks(single(day, top, rows, cautions, foot)));
+      return List.of(draft.withInks(single(day, text, top, rows, foot)));
     }
     int next = Math.min(take(rows, 0, room), Math.max(1, rows.size() - LEAST_ROWS));
     List<Ink> inks = new ArrayList<>(top.at(body.minX(), body.minY()));
-    lay(inks, rows.subList(0, next), body.minY() + top.height());
-    inks.addAll(cautions.at(body.minX(), body.maxY() - cautions.height()));
+    double y = lay(inks, rows.subList(0, next), body.minY() + top.height());
+    cautionsAndPicture(day, text, y + GAP, body.maxY(), inks);
     List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
-    Strip stops = cautions(List.of(), text.stops());
+    Strip stops = cautions(List.of(), text.stops(), body.width());
     more(day, alerts, rows.subList(next, rows.size()), stops, foot)
         .forEach(m -> pages.add(draft.continued(m, context.words())));
     return pages;
@@ -129,15 +132,34 @@ final class CrewDayPages {
   }
 
   private List<Ink> single(
-      CrewDay day, Strip alerts, List<Strip> rows, Strip cautions, Strip foot) {
+      CrewDay day, CrewDayText text, Strip alerts, List<Strip> rows, Strip foot) {
     List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
     double y = lay(inks, rows, body.minY() + alerts.height());
     double footTop = body.maxY() - foot.height();
     inks.addAll(foot.at(body.minX(), footTop));
-    double top = footTop - GAP - cautions.height();
-    inks.addAll(cautions.at(body.minX(), top));
-    picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), top - GAP), inks);
+    cautionsAndPicture(day, text, y + GAP, footTop - GAP, inks);
     return inks;
+  }
+
+  /**
+   * The cautions at the foot of this height, and where the day's work is: above them, where the
+   * rows leave too little room beside them, and where that is too little too nowhere.
+   */
+  private void cautionsAndPicture(
+      CrewDay day, CrewDayText text, double top, double bottom, List<Ink> inks) {
+    Strip whole = cautions(text.cautions(), text.stops(), body.width());
+    double free = bottom - whole.height() - GAP;
+    double width = body.width() * BESIDE_PICTURE;
+    Strip narrow = cautions(text.cautions(), text.stops(), width);
+    double beside = bottom - narrow.height();
+    if (free - top >= LEAST_PICTURE || beside < top || areas(day).size() != 1) {
+      inks.addAll(whole.at(body.minX(), bottom - whole.height()));
+      picture(day, new Bounds(body.minX(), top, body.maxX(), free), inks);
+    } else {
+      double x = body.maxX() - width;
+      inks.addAll(narrow.at(x, beside));
+      picture(day, new Bounds(body.minX(), beside, x - GAP, bottom), inks);
+    }
   }
 
   /** How many rows from this one fit the height; at least one. */
@@ -159,16 +181,20 @@ final class CrewDayPages {
     return y;
   }
 
-  /** The floor areas of the day side by side, all where there is none, if there is room. */
+  /** The floor areas of the day, all where there is none. */
+  private List<AreaResult> areas(CrewDay day) {
+    return day.entries().isEmpty()
+        ? job.areas()
+        : day.steps().stream()
+            .map(s -> s.task().type().areaId())
+            .distinct()
+            .flatMap(id -> job.area(id).stream())
+            .toList();
+  }
+
+  /** The floor areas of the day side by side, if there is room. */
   private void picture(CrewDay day, Bounds box, List<Ink> inks) {
-    List<AreaResult> areas =
-        day.entries().isEmpty()
-            ? job.areas()
-            : day.steps().stream()
-                .map(s -> s.task().type().areaId())
-                .distinct()
-                .flatMap(id -> job.area(id).stream())
-                .toList();
+    List<AreaResult> areas = areas(day);
     if (box.height() < LEAST_PICTURE || areas.isEmpty()) {
       return;
     }
@@ -288,9 +314,9 @@ final class CrewDayPages {
     return PAD + TextMeasure.width(widest, context.type().heading()) + 4;
   }
 
-  /** The five cautions and below them when to stop. */
-  private Strip cautions(List<String> cautions, List<String> stopping) {
-    double width = body.width() - 2 * PAD;
+  /** The five cautions and below them when to stop, in a box of this width. */
+  private Strip cautions(List<String> cautions, List<String> stopping, double across) {
+    double width = across - 2 * PAD;
     Lines lines = new Lines(PAD - 1);
     if (!cautions.isEmpty()) {
       String head = context.say("sheets.crew-day.in-this-order");
@@ -314,11 +340,9 @@ final class CrewDayPages {
     double height = foot + PAD - 1;
     Colour edge = Palette.AMBER;
     List<Ink> inks = new ArrayList<>();
-    inks.add(Fill.of(Palette.tint(edge), new Bounds(0, 0, body.width(), height)));
-    inks.add(
-        Stroke.rings(
-            Pen.of(0.5, Palette.INK), List.of(Ring.rectangle(0, 0, body.width(), height))));
-    inks.add(Fill.of(Palette.RED, new Bounds(PAD - 1, top, body.width() - PAD + 1, foot)));
+    inks.add(Fill.of(Palette.tint(edge), new Bounds(0, 0, across, height)));
+    inks.add(Stroke.rings(Pen.of(0.5, Palette.INK), List.of(Ring.rectangle(0, 0, across, height))));
+    inks.add(Fill.of(Palette.RED, new Bounds(PAD - 1, top, across - PAD + 1, foot)));
     inks.addAll(lines.inks);
     inks.addAll(stop.inks);
     return new Strip(height, inks);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -16,7 +17,9 @@ import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.words.Words;
+import slabwright.work.HeldGroup;
 import slabwright.work.HeldStep;
+import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.PersonRota;
@@ -70,15 +73,17 @@ final class CrewDayTexts {
         .filter(s -> !plan.outlook().cannotStart().contains(s.reason()))
         .forEach(s -> all.add(words.say("sheets.crew-day.open-question", s.reason())));
     List<String> held =
-        plan.outlook().held().stream()
-            .filter(h -> !h.frees().isEmpty())
-            .map(this::heldName)
-            .distinct()
-            .toList();
+        HeldGroup.of(plan.outlook().held()).stream().map(this::heldNames).distinct().toList();
     if (!held.isEmpty()) {
       all.add(words.say("sheets.crew-day.held", String.join("; ", held)));
     }
     return List.copyOf(all);
+  }
+
+  private String heldNames(HeldGroup held) {
+    String first = heldName(held.first());
+    int more = held.all().size() - 1;
+    return more == 0 ? first : words.say("sheets.crew-day.held-many", first, more);
   }
 
   private String heldName(HeldStep h) {
@@ -185,8 +190,20 @@ final class CrewDayTexts {
         times.hourBefore(c.span().start()),
         everyone ? words.say("sheets.crew-day.nobody") : words.say("sheets.crew-day.nobody-bare"),
         until(c, area),
-        List.of(words.say("sheets.crew-day.read-from-door")),
+        List.of(readFromDoor(c)),
         true);
+  }
+
+  /** By whom is known where the crew has somebody to spare. */
+  private String readFromDoor(CrewDay.Closed c) {
+    OptionalInt reader =
+        planned.stream()
+            .flatMap(p -> p.step(c.air().step()).map(s -> MeterWatch.of(p, s)).stream())
+            .flatMapToInt(w -> w.person().stream())
+            .findFirst();
+    return reader.isPresent()
+        ? words.say("sheets.crew-day.reads-from-door", new MeterLines(job).named(reader.getAsInt()))
+        : words.say("sheets.crew-day.read-from-door");
   }
 
   private String until(CrewDay.Closed c, String area) {

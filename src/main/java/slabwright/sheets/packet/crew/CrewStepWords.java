@@ -21,15 +21,18 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Mark;
 import slabwright.units.Message;
+import slabwright.units.QuarterHour;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.LayingTool;
 import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.DividedCoat;
+import slabwright.work.days.DayPlan;
 import slabwright.work.days.JobTool;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
+import slabwright.work.days.WorkingWeek;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
 import slabwright.work.step.StepPlace;
@@ -272,7 +275,27 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
     if (work.first().step().task().type().kind() == StepKind.COAT) {
       lines.addAll(batches(work.first()));
     }
+    restsUntil(work)
+        .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
+    StepType type = work.first().step().task().type();
+    job.work()
+        .area(type.areaId())
+        .flatMap(a -> a.prep().mixing(type.subject()))
+        .flatMap(m -> m.told(job.site().units()))
+        .ifPresent(m -> lines.add(job.words().say(m)));
     return lines;
+  }
+
+  /** Until when those rest who went on through the break, as a coat and a mist do. */
+  private Optional<LocalDateTime> restsUntil(CrewDay.Work work) {
+    Optional<WorkingWeek> hours = CrewDays.days(job.work()).filter(d -> timed).map(DayPlan::hours);
+    return hours.flatMap(
+        h ->
+            work.parts().stream()
+                .map(CrewDay.Part::step)
+                .filter(s -> !h.restAfter(s.spans()).isZero())
+                .map(s -> QuarterHour.up(s.end().plus(h.restAfter(s.spans()))))
+                .findFirst());
   }
 
   /** After the break of the day, or on a later one. */

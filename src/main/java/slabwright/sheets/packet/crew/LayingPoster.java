@@ -1,8 +1,10 @@
 package slabwright.sheets.packet.crew;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
@@ -16,6 +18,7 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.masking.PaperRun;
 import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.stencil.Stencil;
@@ -27,6 +30,9 @@ import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
+import slabwright.sheets.page.TableCell;
+import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.placement.SettingOutSteps;
 import slabwright.sheets.plan.PlanComposer;
 import slabwright.sheets.plan.PlanLabel;
@@ -63,7 +69,44 @@ final class LayingPoster {
             area.name(),
             CoordinateFrame.GRAPHIC,
             blank)
-        .poster(this::draw, blocks(), List.of());
+        .poster(this::draw, blocks(), key());
+  }
+
+  /** What is laid when, and how large it is: so that nobody takes the wrong panel off the roll. */
+  private List<Block> key() {
+    List<String> order = settingOut.panels().stream().map(PanelPlace::panel).toList();
+    List<List<TableCell>> rows = new ArrayList<>();
+    plan.panels()
+        .ifPresent(
+            p ->
+                p.all().stream()
+                    .sorted(Comparator.comparingInt(panel -> order.indexOf(panel.name())))
+                    .forEach(panel -> rows.add(row(panel, p, order.indexOf(panel.name()) + 1))));
+    return rows.isEmpty()
+        ? List.of()
+        : List.of(
+            new Heading(context.say("sheets.laying-poster.key")),
+            TableBlock.of(
+                List.of(TableColumn.narrow(""), TableColumn.words(""), TableColumn.number("")),
+                rows));
+  }
+
+  private List<TableCell> row(Panel panel, PanelPlan panels, int place) {
+    String colours =
+        plan.stencils().stencils().stream()
+            .filter(s -> panels.cut(s).stream().anyMatch(c -> c.name().equals(panel.name())))
+            .map(s -> context.say(inlay.colourName(s.colour())))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    String size =
+        context.say(
+            "sheets.laying-poster.size",
+            context.length(panel.box().width()),
+            context.length(panel.box().height()));
+    return List.of(
+        TableCell.bold(context.say("sheets.laying-poster.panel", panel.name(), place)),
+        TableCell.of(colours),
+        TableCell.of(size.replace(' ', '\u00a0')));
   }
 
   /** Stencil after stencil: two never lie on the floor together. */

@@ -51,7 +51,8 @@ record MeterLines(PacketContents job) {
     };
   }
 
-  private String named(int person) {
+  /** Letter and name of a person, by number from 0. */
+  String named(int person) {
     String letter = PersonRota.letter(person);
     List<String> names = job.site().job().crew().persons().stream().map(p -> p.name()).toList();
     return person < names.size() && !names.get(person).isBlank()

@@ -103,11 +103,8 @@ final class WorkPlacePicture {
     if (p instanceof StepPlace.Inlay i) {
       return area.inlays().stream()
           .filter(x -> x.inlay().id().equals(i.id()))
-          .flatMap(
-              x ->
-                  x.plan().toSite().stream()
-                      .map(t -> StencilInks.ring(x.plan().stencils().blank()).map(t).bounds()))
           .findFirst()
+          .map(x -> blank(x).bounds())
           .orElse(Bounds.EMPTY);
     } else if (p instanceof StepPlace.Zone z) {
       return mark(z.markId());
@@ -115,6 +112,12 @@ final class WorkPlacePicture {
       return mark(t.markId());
     }
     return Bounds.EMPTY;
+  }
+
+  /** The blank of a graphic on the floor; the graphic's own place where none is set. */
+  private static Ring blank(PlacedInlay i) {
+    return StencilInks.ring(i.plan().stencils().blank())
+        .map(i.plan().toSite().orElse(Affine.IDENTITY));
   }
 
   private Bounds mark(String id) {
@@ -136,6 +139,7 @@ final class WorkPlacePicture {
       s.region().rings().forEach(r -> labels.avoid(r.map(view.map())));
     }
     here.forEach(r -> labels.avoid(r.map(view.map())));
+    area.inlays().forEach(i -> labels.avoid(blank(i).map(view.map()).bounds()));
     List<Ink> inks = new ArrayList<>();
     TextStyle blue = context.type().label().in(Palette.BLUE);
     String work =

@@ -2,19 +2,16 @@ package slabwright.sheets.packet.fire;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import slabwright.sheets.air.CautionSheet;
-import slabwright.sheets.air.RuleBlock;
+import slabwright.sheets.packet.CareRules;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.SealedDoorways;
 import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
-import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
@@ -23,21 +20,24 @@ import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TickColumns;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.AirScreening;
-import slabwright.work.rule.RuleNote;
 
 /**
- * A page of plans and a form for all floors with solvent on them, then what is ticked off and the
- * other rules that ask for care.
+ * A page of plans and a form for all floors with solvent on them, with what is ticked off: two
+ * pages, or a third where the lists are long. What other rules ask for stands in the office packet.
  */
 public final class FireSafetyPacket {
   /** Height of the largest floor's plan, mm: the most and the least. */
   private static final double LARGEST = 150;
 
   private static final double SMALLEST = 60;
+
+  /** With less, the names on the plan stand in each other's way: then lists take another page. */
+  private static final double READABLE = 90;
 
   private final PacketContents job;
   private final SheetContext context;
@@ -49,49 +49,87 @@ public final class FireSafetyPacket {
 
   public static List<FramedDraft> drafts(PacketContents job, MissingPages missing) {
     FireSafetyPacket packet = new FireSafetyPacket(job);
-    List<SolventFloor> floors = packet.floors();
-    List<PageDraft> drafts = new ArrayList<>();
-    if (!floors.isEmpty()) {
-      drafts.addAll(
-          packet.or(
-              missing, Message.of("sheets.fire-safety-packet.plan"), () -> packet.plans(floors)));
-    }
-    drafts.addAll(packet.formAndRules(missing, floors));
-    return FramedDraft.all(packet.context, drafts);
+    return FramedDraft.all(packet.context, packet.pages(missing, packet.floors()));
   }
 
   private List<PageDraft> or(MissingPages missing, Message title, Supplier<List<PageDraft>> pages) {
     return missing.or(context, title, "", true, pages);
   }
 
-  /**
-   * The disclaimer stands last; under the form where it would be the only words of a page of its
-   * own.
-   */
-  private List<PageDraft> formAndRules(MissingPages missing, List<SolventFloor> floors) {
-    List<Block> notice =
-        List.of(
-            new Paragraph(
-                context.say(floors.isEmpty() ? WorkPlan.NOTICE : AirScreening.NOTICE)
-                    + " "
-                    + context.say(job.work().book().origin())));
-    int broken = missing.faults().all().size();
-    List<PageDraft> both = new ArrayList<>();
-    if (!floors.isEmpty()) {
-      Message title = Message.of("sheets.fire-safety-packet.form");
-      both.addAll(or(missing, title, () -> form(floors, List.of())));
+  /** As few pages as the lists to tick allow; without solvent the rules are all there is. */
+  private List<PageDraft> pages(MissingPages missing, List<SolventFloor> floors) {
+    if (floors.isEmpty()) {
+      return or(missing, Message.of("sheets.fire-safety-packet.rules"), this::rules);
     }
-    Message title = Message.of("sheets.fire-safety-packet.rules");
-    both.addAll(or(missing, title, () -> rules(floors, notice)));
-    return missing.faults().all().size() > broken ? both : closer(both, floors, notice);
+    int broken = missing.faults().all().size();
+    List<PageDraft> best = apart(missing, floors);
+    if (missing.faults().all().size() > broken) {
+      return best;
+    }
+    for (List<PageDraft> other : others(floors)) {
+      if (other.size() < best.size()) {
+        best = other;
+      }
+    }
+    return best;
   }
 
-  private List<PageDraft> closer(
-      List<PageDraft> both, List<SolventFloor> floors, List<Block> notice) {
-    List<PageDraft> form = form(floors, notice);
-    List<PageDraft> closer = new ArrayList<>(form);
-    closer.addAll(rules(floors, List.of()));
-    return form.isEmpty() || closer.size() >= both.size() ? both : closer;
+  /** Every part on its own, so that one that can't be made leaves the others. */
+  private List<PageDraft> apart(MissingPages missing, List<SolventFloor> floors) {
+    List<PageDraft> pages =
+        new ArrayList<>(
+            or(
+                missing,
+                Message.of("sheets.fire-safety-packet.plan"),
+                () -> plans(floors, List.of(), SMALLEST)));
+    pages.addAll(
+        or(missing, Message.of("sheets.fire-safety-packet.form"), () -> form(floors, List.of())));
+    pages.addAll(
+        or(
+            missing,
+            Message.of("sheets.fire-safety-packet.rules"),
+            () -> lists(floors, last(floors))));
+    return pages;
+  }
+
+  /**
+   * What is ticked under the plan, where that stays large enough to be read, or under the form; or
+   * the last words under the form.
+   */
+  private List<List<PageDraft>> others(List<SolventFloor> floors) {
+    List<Block> last = last(floors);
+    List<Block> ticks = ticks(floors);
+    List<Block> both = new ArrayList<>(ticks);
+    both.addAll(last);
+    List<PageDraft> plan = plans(floors, List.of(), SMALLEST);
+    List<List<PageDraft>> all = new ArrayList<>();
+    all.add(joined(List.of(plans(floors, ticks, READABLE), form(floors, last))));
+    all.add(joined(List.of(plan, form(floors, both))));
+    for (int n = 0; n < last.size(); n++) {
+      all.add(
+          joined(
+              List.of(
+                  plan,
+                  form(floors, last.subList(n, last.size())),
+                  lists(floors, last.subList(0, n)))));
+    }
+    return all;
+  }
+
+  private static List<PageDraft> joined(List<List<PageDraft>> parts) {
+    return parts.stream().flatMap(List::stream).toList();
+  }
+
+  /** Which other rules ask for care and where they stand; the disclaimer stands last. */
+  private List<Block> last(List<SolventFloor> floors) {
+    List<Block> last = new ArrayList<>();
+    new CareRules(job).elsewhere().ifPresent(t -> last.add(new Paragraph(t)));
+    last.add(
+        new Paragraph(
+            context.say(floors.isEmpty() ? WorkPlan.NOTICE : AirScreening.NOTICE)
+                + " "
+                + context.say(job.work().book().origin())));
+    return last;
   }
 
   /** Floors with solvent on them, the largest first. */
@@ -120,7 +158,7 @@ public final class FireSafetyPacket {
   }
 
   /** All floors on one page, the largest as large as that allows. */
-  private List<PageDraft> plans(List<SolventFloor> floors) {
+  private List<PageDraft> plans(List<SolventFloor> floors, List<Block> under, double smallest) {
     List<FirePlan> plans =
         floors.stream()
             .flatMap(
@@ -135,8 +173,10 @@ public final class FireSafetyPacket {
             context.say("sheets.fire-safety-packet.plan"),
             context.say("sheets.fire-safety-packet.plan-says"));
     List<PageDraft> pages = List.of();
-    for (double high = LARGEST; high >= SMALLEST; high -= 5) {
-      pages = ColumnPages.of(context, page, plans(plans, high));
+    for (double high = LARGEST; high >= smallest; high -= 5) {
+      List<Block> blocks = new ArrayList<>(plans(plans, high));
+      blocks.addAll(under);
+      pages = ColumnPages.of(context, page, blocks);
       if (pages.size() == 1) {
         return pages;
       }
@@ -184,55 +224,50 @@ public final class FireSafetyPacket {
         blocks);
   }
 
-  private List<String> said(List<Message> messages) {
-    return messages.stream().map(context::say).toList();
-  }
-
   private void list(List<Block> blocks, String heading, List<Message> lines) {
     if (!lines.isEmpty()) {
       blocks.add(new Heading(heading));
-      blocks.add(BulletBlock.ofTicks(said(lines)));
+      blocks.add(new TickColumns(lines.stream().map(context::say).toList()));
     }
   }
 
   /** What the air was reckoned with comes first: a doorway that is not sealed changes it all. */
   private List<Message> before(List<SolventFloor> floors) {
     List<Message> all = new ArrayList<>();
-    if (!floors.isEmpty()) {
-      new SealedDoorways(job).said().ifPresent(all::add);
-    }
+    new SealedDoorways(job).said().ifPresent(all::add);
     floors.stream().flatMap(f -> f.air().ignition().before().stream()).distinct().forEach(all::add);
     return all;
   }
 
-  /**
-   * What is ticked off, and what is not in order yet; equal rules of several floors stand once,
-   * with their floors.
-   */
-  private List<PageDraft> rules(List<SolventFloor> floors, List<Block> last) {
-    Map<RuleNote, List<String>> notes = new LinkedHashMap<>();
-    for (AreaWorkPlan area : job.work().areas()) {
-      area.notes().stream()
-          .filter(n -> n.verdict() != RuleNote.Verdict.FINE)
-          .forEach(n -> notes.computeIfAbsent(n, k -> new ArrayList<>()).add(area.name()));
-    }
-    List<Block> blocks = new ArrayList<>(floors.isEmpty() ? stops() : List.of());
+  private List<Block> ticks(List<SolventFloor> floors) {
+    List<Block> blocks = new ArrayList<>();
     list(blocks, context.say("sheets.fire-safety-packet.before"), before(floors));
     list(
         blocks,
         context.say("sheets.fire-safety-packet.after"),
         floors.stream().flatMap(f -> f.air().ignition().after().stream()).distinct().toList());
-    Map<List<String>, List<RuleNote>> byFloors = new LinkedHashMap<>();
-    notes.forEach((n, on) -> byFloors.computeIfAbsent(on, k -> new ArrayList<>()).add(n));
-    byFloors.forEach(
-        (on, list) -> {
-          blocks.add(new Heading(String.join(", ", on)));
-          list.forEach(n -> blocks.add(new RuleBlock(n, context.words())));
-        });
+    return blocks;
+  }
+
+  private List<PageDraft> lists(List<SolventFloor> floors, List<Block> under) {
+    List<Block> blocks = new ArrayList<>(ticks(floors));
+    blocks.addAll(under);
+    return ColumnPages.of(
+        context,
+        page(
+            context.say("sheets.fire-safety-packet.rules"),
+            context.say("sheets.fire-safety-packet.to-tick")),
+        blocks);
+  }
+
+  /** Of a job without solvent: what stands against it, and the rules that ask for care. */
+  private List<PageDraft> rules() {
+    List<Block> blocks = new ArrayList<>(stops());
+    blocks.addAll(new CareRules(job).blocks());
     if (blocks.isEmpty()) {
       return List.of();
     }
-    blocks.addAll(last);
+    blocks.addAll(last(List.of()));
     return ColumnPages.of(
         context,
         page(

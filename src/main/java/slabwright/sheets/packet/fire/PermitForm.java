@@ -141,26 +141,37 @@ final class PermitForm {
         .toList();
   }
 
-  /** What is known of permit, code and air, floor by floor where it differs. */
+  /** What is known of permit, code and air: a column for each floor where there is room. */
   private Block facts() {
     List<List<TableCell>> rows = new ArrayList<>();
+    List<TableColumn> columns = new ArrayList<>();
+    columns.add(TableColumn.narrow(""));
+    if (floors.size() == 2) {
+      floors.forEach(f -> columns.add(TableColumn.words(f.work().name())));
+    } else {
+      columns.add(TableColumn.words(""));
+    }
     each(rows, context.say("sheets.permit-form.permit"), this::permit);
     each(rows, context.say("sheets.permit-form.code"), this::code);
     each(rows, context.say("sheets.permit-form.airflow"), this::airflow);
-    return TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows);
+    return TableBlock.of(columns, rows);
   }
 
   private void each(List<List<TableCell>> rows, String what, Function<SolventFloor, String> value) {
-    if (floors.stream().map(value).distinct().count() == 1) {
+    if (floors.size() == 2) {
+      List<TableCell> row = new ArrayList<>(List.of(TableCell.of(what)));
+      floors.forEach(f -> row.add(TableCell.bold(value.apply(f))));
+      rows.add(row);
+    } else if (floors.stream().map(value).distinct().count() == 1) {
       row(rows, what, value.apply(floors.get(0)));
-      return;
+    } else {
+      floors.forEach(
+          f ->
+              row(
+                  rows,
+                  context.say("sheets.permit-form.what-on-floor", what, f.work().name()),
+                  value.apply(f)));
     }
-    floors.forEach(
-        f ->
-            row(
-                rows,
-                context.say("sheets.permit-form.what-on-floor", what, f.work().name()),
-                value.apply(f)));
   }
 
   /** What is written in at the door: who on one side, tools and duties on the other. */

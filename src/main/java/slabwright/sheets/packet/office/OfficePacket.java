@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.Ink;
+import slabwright.sheets.packet.CareRules;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnLayout;
@@ -136,6 +137,7 @@ public final class OfficePacket {
             notSaid(new HandoverSheet(context).blocks(papers.loadList())), LISTS_HIGHER, context);
     add(wide, list, load.wide());
     add(narrow, list, load.narrow());
+    add(wide, new Heading(context.say("sheets.office-packet.rules")), new CareRules(job).blocks());
     PageDraft draft =
         page(
             context.say("sheets.office-packet.numbers"),
@@ -154,6 +156,7 @@ public final class OfficePacket {
     papers.walkthrough().sections().forEach(s -> said.add(new Heading(context.say(s.heading()))));
     said.add(new Heading(context.say("sheets.work-quantities.kits-to-buy")));
     said.add(new Heading(context.say("sheets.batch-table.batches-of-one-coat")));
+    said.add(new Heading(context.say("sheets.filler-quantities.mixing")));
     return OfficeSections.sections(blocks).stream()
         .filter(s -> s.stream().noneMatch(said::contains))
         .flatMap(List::stream)

@@ -20,6 +20,7 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.FloorsBlock;
 import slabwright.units.QuantityFormat;
 import slabwright.work.AreaResult;
+import slabwright.work.HeldGroup;
 import slabwright.work.Presence;
 import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
@@ -38,6 +39,9 @@ final class SummaryPage {
     this.context = context;
   }
 
+  /** Share of the width that the plan gets: less where the figures' words are long. */
+  private static final List<Double> PLAN = List.of(0.44, 0.36, 0.28);
+
   List<PageDraft> drafts() {
     PageDraft draft =
         new PageDraft(
@@ -46,9 +50,20 @@ final class SummaryPage {
             "",
             Optional.empty(),
             List.of());
+    List<PageDraft> pages = List.of();
+    for (double plan : PLAN) {
+      pages = ColumnPages.of(context, draft, blocks(plan));
+      if (pages.size() == 1) {
+        return pages;
+      }
+    }
+    return pages;
+  }
+
+  private List<Block> blocks(double plan) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        new PairBlock(0.44, List.of(FloorsBlock.of(job.areas(), 58, context)), List.of(facts())));
+        new PairBlock(plan, List.of(FloorsBlock.of(job.areas(), 58, context)), List.of(facts())));
     List<String> red = red();
     blocks.add(new Heading(context.say("sheets.summary-page.red")));
     blocks.add(
@@ -56,7 +71,7 @@ final class SummaryPage {
             red.isEmpty() ? List.of(context.say("sheets.summary-page.nothing-red")) : red));
     blocks.add(new Heading(context.say("sheets.summary-page.orders")));
     List<OrderLine> lines = OrderLine.of(job.work());
-    blocks.add(orders(lines));
+    blocks.add(orders(lines, plan < PLAN.get(0)));
     for (OrderLine o : lines) {
       if (!o.buy().kits().isKnown()) {
         blocks.add(
@@ -67,7 +82,7 @@ final class SummaryPage {
                     o.buy().kits().text(k -> ""))));
       }
     }
-    return ColumnPages.of(context, draft, blocks);
+    return blocks;
   }
 
   private Block facts() {
@@ -126,15 +141,7 @@ final class SummaryPage {
   private List<String> red() {
     List<String> all = new ArrayList<>();
     job.work().outlook().cannotStart().forEach(m -> all.add(context.words().line(m)));
-    job.work()
-        .outlook()
-        .held()
-        .forEach(
-            h -> {
-              if (!h.frees().isEmpty()) {
-                all.add(context.words().line(h.why()));
-              }
-            });
+    HeldGroup.of(job.work().outlook().held()).forEach(h -> all.add(context.words().line(h.why())));
     Cost cost = Cost.of(job.work());
     long open = cost.lines().stream().filter(l -> !l.amount().isKnown()).count();
     if (open > 0) {
@@ -150,7 +157,13 @@ final class SummaryPage {
     return longer;
   }
 
-  private Block orders(List<OrderLine> lines) {
+  /**
+   * What is ordered.
+   *
+   * @param brokenKits whether a long list of kits may go on in a second line, for the products'
+   *     sake
+   */
+  private Block orders(List<OrderLine> lines, boolean brokenKits) {
     List<List<TableCell>> rows = new ArrayList<>();
     for (OrderLine o : lines) {
       rows.add(
@@ -173,7 +186,9 @@ final class SummaryPage {
         List.of(
             TableColumn.words(context.say("sheets.summary-page.product")),
             TableColumn.number(context.say("sheets.summary-page.needed")),
-            TableColumn.number(context.say("sheets.summary-page.kits")),
+            brokenKits
+                ? TableColumn.words(context.say("sheets.summary-page.kits"))
+                : TableColumn.number(context.say("sheets.summary-page.kits")),
             TableColumn.number(context.say("sheets.summary-page.on-site-by")),
             TableColumn.number(context.say("sheets.summary-page.lead-time"))),
         rows);

@@ -40,6 +40,11 @@ import slabwright.work.step.StepKind;
 
 /** The order of one inlay's stencils: who orders what, by when, and what it looks like. */
 final class OrderPage {
+  /** Height of the preview beside who orders, and of one with a page's room, mm. */
+  private static final double BESIDE = 62;
+
+  private static final double ALONE = 120;
+
   private final PacketContents job;
   private final FloorArea area;
   private final PlacedInlay placed;
@@ -62,20 +67,30 @@ final class OrderPage {
             "",
             Optional.empty(),
             List.of());
+    List<PageDraft> one = ColumnPages.of(context, draft, blocks(false));
+    return one.size() == 1 ? one : ColumnPages.of(context, draft, blocks(true));
+  }
+
+  /** With much to say first the preview goes to the next page, and is large there. */
+  private List<Block> blocks(boolean large) {
     List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
     blocks.addAll(open());
-    blocks.add(new PairBlock(0.56, List.of(who()), List.of(new Preview(plan))));
+    blocks.add(
+        large ? who() : new PairBlock(0.56, List.of(who()), List.of(new Preview(plan, BESIDE))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
     blocks.add(what());
     blocks.add(new Heading(context.say("sheets.order-page.colours")));
     blocks.add(colours());
+    if (large) {
+      blocks.add(new Preview(plan, ALONE));
+    }
     blocks.add(
         new BulletBlock(
             List.of(
                 context.say("sheets.order-page.weed"),
                 context.say("sheets.order-page.never"),
                 context.say("sheets.order-page.proof"))));
-    return ColumnPages.of(context, draft, blocks);
+    return blocks;
   }
 
   /** Nothing is cut while something is asked. */
@@ -213,14 +228,12 @@ final class OrderPage {
         String.join(", ", names));
   }
 
-  /** The graphic as it will be, small. */
-  private record Preview(InlayPlan plan) implements Block {
-    private static final double MOST = 62;
-
+  /** The graphic as it will be, no higher than so many mm. */
+  private record Preview(InlayPlan plan, double most) implements Block {
     @Override
     public List<Slice> slices(TypeSizes type, double width) {
       Bounds b = plan.openings().bounds();
-      double scale = Math.max(b.width() / width, b.height() / MOST);
+      double scale = Math.max(b.width() / width, b.height() / most);
       View view = View.yDown(scale, new Vec(b.middle().x(), b.minY()), new Vec(width / 2, 0));
       List<Ink> inks = new ArrayList<>();
       StencilInks.flat(plan).forEach(i -> inks.add(i.placed(view)));

@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.zip.DeflaterOutputStream;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -91,6 +92,40 @@ class PdfBombsTest {
               page.getResources().put(FORM, inner);
             });
     assertThat(refusal(pdf)).contains("more than");
+  }
+
+  @Test
+  void copies_of_nothing_are_counted_too() throws IOException {
+    byte[] pdf =
+        PdfFile.of(
+            "/F Do",
+            (document, page) -> {
+              PDFormXObject inner = form(document, " ");
+              for (int i = 0; i < 9; i++) {
+                PDFormXObject outer = form(document, "/F Do ".repeat(10));
+                outer.getResources().put(FORM, inner);
+                inner = outer;
+              }
+              page.getResources().put(FORM, inner);
+            });
+    assertThat(refusal(pdf)).contains("copies drawings more than 50,000 times");
+  }
+
+  @Test
+  void clips_within_clips() throws IOException {
+    assertThat(refusal(PdfFile.of("0 0 9 9 re W n ".repeat(2000) + "0 0 9 9 re f")))
+        .contains("clips");
+  }
+
+  @Test
+  void one_stream_named_thousands_of_times_as_a_pages_content() throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      PDPage page = new PDPage(new PDRectangle(300, 300));
+      document.addPage(page);
+      PDStream once = PdfFile.stream(document, "0 0 10 10 re f ".repeat(3000));
+      page.setContents(Collections.nCopies(10_000, once));
+      assertThat(refusal(PdfFile.saved(document))).contains("Unpacked");
+    }
   }
 
   @Test
