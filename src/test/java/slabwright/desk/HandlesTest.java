@@ -26,6 +26,7 @@ class HandlesTest extends RoomOnDesk {
     Form round = new Form.Circle(Spot.mm(6000, 4000), Length.mm(300));
     return List.of(
         island("box", 2000, 3000, 2000, 1000),
+        island("bench", 6500, 5750, 1000, 500),
         Mark.of("spot", "spot", new MarkKind.Patch(), patch),
         Mark.of("post", "post", new MarkKind.Column(), round));
   }
@@ -69,6 +70,15 @@ class HandlesTest extends RoomOnDesk {
     double off = 6 * (96 / 25.4) / DeskUnderTest.on(() -> hands.slab().viewport().scale());
     hands.drag(new Vec(4000, 6000 - off), new Vec(4000, 6600 - off));
     assertThat(hands.area().outline().get(2).rise().mm()).isCloseTo(600, within(60.0));
+  }
+
+  @Test
+  void what_stands_at_a_wall_is_turned_by_a_knob_on_the_floor_and_not_on_the_walls_dimension()
+      throws TimeoutException {
+    hands.clickSlab(6500, 5750);
+    double off = 8 * (96 / 25.4) / DeskUnderTest.on(() -> hands.slab().viewport().scale());
+    hands.drag(new Vec(6500, 5500 - off), new Vec(6500 + 250 + off, 5750));
+    assertThat(Math.abs(((Form.Rectangle) mark("bench").form()).turn()) % 180).isEqualTo(90);
   }
 
   @Test

@@ -25,6 +25,9 @@ final class LiveDimensions {
   private static final TextStyle WORDS = TextStyle.bold(3.1);
   private static final double AWAY = 7;
 
+  /** How far from a wall the words of its dimension reach, px, when it has one row of them. */
+  static final double HEIGHT = (AWAY + 3.1 / 2) * FxPainter.SCREEN;
+
   /**
    * A dimension that can be clicked.
    *

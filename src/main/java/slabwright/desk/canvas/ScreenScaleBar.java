@@ -21,19 +21,41 @@ final class ScreenScaleBar {
   /** Right of the tools. */
   private static final double TOOLS = 190;
 
-  /** From the upper edge. */
+  /** From the upper edge, px; closer to it where the plan is. */
   private static final double HIGH = 42;
+
+  private static final double LOW = 22;
+
+  /** Half the height of a stroke across it, px. */
+  private static final double STROKE = 5;
 
   /** Pixels that it may be long. */
   private static final double LONGEST = 220;
 
   private ScreenScaleBar() {}
 
+  /** How far down it reaches, px. */
+  static double foot(boolean low) {
+    return (low ? LOW : HIGH) + STROKE;
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param low whether there is little room above the plan
+   */
   static void paint(
-      GraphicsContext g, Viewport v, double width, double rim, UnitSystem units, Tone tone) {
+      GraphicsContext g,
+      Viewport v,
+      double width,
+      double rim,
+      boolean low,
+      UnitSystem units,
+      Tone tone) {
+    double y = foot(low) - STROKE;
     double most = Math.max(40, Math.min(LONGEST, width - rim - TOOLS)) / FxPainter.SCREEN;
     ScaleBar bar = ScaleBar.within(most, FxPainter.SCREEN / v.scale(), units);
-    Vec at = new Vec((width - rim) / FxPainter.SCREEN - bar.length(), HIGH / FxPainter.SCREEN);
+    Vec at = new Vec((width - rim) / FxPainter.SCREEN - bar.length(), y / FxPainter.SCREEN);
     List<Ink> inks = bar.inks(at, TextStyle.plain(2.9), 1.2);
     FxPainter painter = new FxPainter(g, FxPainter.SCREEN, tone);
     Drawing.paper(width / FxPainter.SCREEN, HIGH, inks).plain().forEach(i -> i.paintOn(painter));

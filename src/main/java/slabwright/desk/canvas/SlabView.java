@@ -213,13 +213,31 @@ public final class SlabView extends Region {
     }
   }
 
+  private static boolean isLow(double height) {
+    return height < LOW;
+  }
+
+  /** How far down the plan begins at the least in a view so high, px. */
+  private static double above(double height) {
+    return isLow(height) ? 62 : 84;
+  }
+
+  /**
+   * What lies free between the ruler and the dimensions above a plan that is fitted into a view so
+   * high, px.
+   */
+  static double underRuler(double height) {
+    return above(height) - LiveDimensions.HEIGHT - ScreenScaleBar.foot(isLow(height));
+  }
+
   /** The part of the view that nothing lies over. */
   private Bounds box() {
-    boolean low = getHeight() < LOW;
-    double above = low ? 62 : 84;
-    double below = low ? 104 : 132;
+    double below = isLow(getHeight()) ? 104 : 132;
     return new Bounds(
-        232, above, Math.max(240, getWidth() - covered - 96), Math.max(100, getHeight() - below));
+        232,
+        above(getHeight()),
+        Math.max(240, getWidth() - covered - 96),
+        Math.max(100, getHeight() - below));
   }
 
   public double reach() {
@@ -293,7 +311,7 @@ public final class SlabView extends Region {
   }
 
   private void scaleBar(GraphicsContext g, double rim) {
-    ScreenScaleBar.paint(g, viewport, getWidth() - covered, rim, units(), tone);
+    ScreenScaleBar.paint(g, viewport, getWidth() - covered, rim, isLow(getHeight()), units(), tone);
   }
 
   private void layOthers(GraphicsContext g, List<PaleFloor> others) {

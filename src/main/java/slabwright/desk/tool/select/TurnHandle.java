@@ -22,8 +22,9 @@ import slabwright.site.FloorArea;
 import slabwright.site.edit.Edit;
 
 /**
- * A knob above what is picked: dragging it turns all of it about its middle, in steps of 15° unless
- * Shift is held.
+ * A knob beside what is picked: dragging it turns all of it about its middle, in steps of 15°
+ * unless Shift is held. It stands above where that is floor, else on another side: beyond a wall it
+ * would lie on the wall's dimension.
  */
 final class TurnHandle {
   private static final double AWAY = 8;
@@ -49,14 +50,31 @@ final class TurnHandle {
     return all.isEmpty() || all.width() + all.height() < 1 ? Optional.empty() : Optional.of(all);
   }
 
-  private static Vec knob(Bounds b, double mm) {
-    return new Vec(b.middle().x(), b.maxY() + AWAY * mm);
+  private static Stalk stalk(Bounds b, PlanLookup shown, double mm) {
+    Vec m = b.middle();
+    List<Stalk> sides =
+        List.of(
+            Stalk.of(new Vec(m.x(), b.maxY()), new Vec(0, AWAY * mm)),
+            Stalk.of(new Vec(m.x(), b.minY()), new Vec(0, -AWAY * mm)),
+            Stalk.of(new Vec(b.maxX(), m.y()), new Vec(AWAY * mm, 0)),
+            Stalk.of(new Vec(b.minX(), m.y()), new Vec(-AWAY * mm, 0)));
+    return shown
+        .picture()
+        .flatMap(p -> sides.stream().filter(s -> p.floor().contains(s.knob())).findFirst())
+        .orElse(sides.get(0));
+  }
+
+  /** Where it stands and where it is taken hold of. */
+  private record Stalk(Vec foot, Vec knob) {
+    static Stalk of(Vec foot, Vec away) {
+      return new Stalk(foot, foot.plus(away));
+    }
   }
 
   static Optional<Drag> at(DeskContext bench, PlanLookup shown, Touch t) {
     double mm = Grip.mm(t);
     return box(bench, shown)
-        .filter(b -> knob(b, mm).distanceTo(t.raw()) <= 1.2 * t.reach())
+        .filter(b -> stalk(b, shown, mm).knob().distanceTo(t.raw()) <= 1.2 * t.reach())
         .flatMap(b -> bench.focus().area().map(a -> turning(bench, a, b.middle(), t.raw())))
         .or(() -> InlayGrips.at(bench, shown, t));
   }
@@ -89,10 +107,10 @@ final class TurnHandle {
     box(bench, shown)
         .ifPresent(
             b -> {
-              Vec knob = knob(b, paper.mm());
-              inks.add(OverlayInks.guide(new Vec(b.middle().x(), b.maxY()), knob));
-              inks.add(OverlayInks.dot(knob, 3.2, OverlayInks.LIVE));
-              inks.add(OverlayInks.dot(knob, 1.6, slabwright.drawing.Palette.WHITE));
+              Stalk s = stalk(b, shown, paper.mm());
+              inks.add(OverlayInks.guide(s.foot(), s.knob()));
+              inks.add(OverlayInks.dot(s.knob(), 3.2, OverlayInks.LIVE));
+              inks.add(OverlayInks.dot(s.knob(), 1.6, slabwright.drawing.Palette.WHITE));
             });
     return inks;
   }
