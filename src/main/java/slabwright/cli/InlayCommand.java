@@ -116,8 +116,9 @@ final class InlayCommand implements Callable<Integer> {
     if (!json) {
       summary(print, planned);
     }
-    ExitCode code = planned.questions().isEmpty() ? ExitCode.DONE : ExitCode.QUESTION_OPEN;
-    return folder == null ? code : ExitCode.graver(code, write(planned, folder));
+    ExitCode written = folder == null ? ExitCode.DONE : write(planned, folder);
+    // what is not cut for an open question is told by that question
+    return planned.questions().isEmpty() ? written : ExitCode.QUESTION_OPEN;
   }
 
   private ExitCode write(GraphicResult.Planned planned, OutFolder folder) throws IOException {

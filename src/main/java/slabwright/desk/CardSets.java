@@ -65,13 +65,15 @@ final class CardSets {
    * @param graphic asks for a graphic and places it
    * @param proof asks for a drawing that came back
    * @param photo asks for a photo of what is picked
+   * @param mark asks for the picture of the contractor's mark
    */
   record CardActions(
       Runnable graphic,
       Supplier<Optional<Path>> proof,
       UnderlayCard.Actions picture,
       SheetExports exports,
-      Runnable photo) {}
+      Runnable photo,
+      Runnable mark) {}
 
   CardSets(DeskModel s, PlaceNavigator places, CardActions doors) {
     DeskContext bench = s.bench();
@@ -86,7 +88,7 @@ final class CardSets {
             noFloor(bench),
             new PaperCard(bench, s.pages(), doors.exports()),
             new CutCard(bench, doors.exports()),
-            new PapersCard(bench),
+            new PapersCard(bench, doors.mark()),
             new ReleaseCard(bench, s.releases())));
   }
 
@@ -104,7 +106,7 @@ final class CardSets {
         new TapeCard(bench, s.rooms(), places),
         new ReadingsCard(bench, s.rooms()),
         new SiteCard(bench),
-        new PapersCard(bench));
+        new PapersCard(bench, doors.mark()));
   }
 
   private static HintCard noMachine(DeskContext bench) {

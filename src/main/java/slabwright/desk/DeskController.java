@@ -103,7 +103,8 @@ final class DeskController implements SlabAccess {
         new CardSets(
             parts,
             workroom.slab()::showPlace,
-            new CardSets.CardActions(inlays::choose, asks::proof, plans, exports, photos::choose));
+            new CardSets.CardActions(
+                inlays::choose, asks::proof, plans, exports, photos::choose, photos::chooseMark));
     workroom.setPages(
         new PageView(parts.pages(), bench.words()), new PageList(parts.pages(), bench.words()));
     workroom.setCards(new CardColumn(bench, sets::of));

@@ -7,10 +7,14 @@ import java.util.Optional;
 import slabwright.desk.model.BackgroundTasks;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.PinnedTo;
+import slabwright.project.FirmMarks;
 import slabwright.project.PinnedPhotos;
 import slabwright.site.FloorArea;
+import slabwright.site.JobDetails;
 import slabwright.site.Site;
 import slabwright.site.edit.SiteEdit;
+import slabwright.site.job.FirmMark;
+import slabwright.site.job.Party;
 import slabwright.site.job.PinnedPhoto;
 import slabwright.units.Message;
 
@@ -58,6 +62,32 @@ final class PhotoActions {
     Message step = Message.of("desk.app.photo.pin");
     if (parts.bench().desk().push(new SiteEdit.SetJob(step, site.job().withPhotos(all))).isOk()) {
       parts.bench().desk().announce(Message.of("desk.app.photo.pinned", kept.file()));
+    }
+  }
+
+  /** Asks for the picture of the contractor's mark, which is kept in the plan and for new ones. */
+  void chooseMark() {
+    chooser
+        .photo()
+        .ifPresent(
+            file ->
+                parts
+                    .errands()
+                    .run(
+                        new BackgroundTasks.BackgroundTask<>(
+                            Message.of("desk.app.mark.reading"),
+                            why -> Message.of("desk.app.mark.not-read", why),
+                            steps -> FirmMarks.read(file),
+                            this::putMark)));
+  }
+
+  private void putMark(FirmMark mark) {
+    JobDetails job = parts.bench().desk().site().job();
+    Party firm = job.contractor().withMark(Optional.of(mark));
+    Message step = Message.of("desk.app.mark.set");
+    if (parts.bench().desk().push(new SiteEdit.SetJob(step, job.withContractor(firm))).isOk()) {
+      parts.bench().settings().setContractor(firm);
+      parts.bench().desk().announce(Message.of("desk.app.mark.stands"));
     }
   }
 }

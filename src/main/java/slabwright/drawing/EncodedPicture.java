@@ -1,11 +1,13 @@
 package slabwright.drawing;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Base64;
+import java.util.Optional;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -48,6 +50,16 @@ public final class EncodedPicture {
   /** A picture that is encoded already. */
   public static EncodedPicture ofJpeg(byte[] file) {
     return new EncodedPicture(file.clone());
+  }
+
+  /** A picture that is encoded already, where it can be read to its end. */
+  public static Optional<EncodedPicture> whole(byte[] file) {
+    try {
+      BufferedImage read = ImageIO.read(new ByteArrayInputStream(file));
+      return Optional.ofNullable(read).map(r -> ofJpeg(file));
+    } catch (IOException broken) {
+      return Optional.empty();
+    }
   }
 
   /** The bytes of the file. */

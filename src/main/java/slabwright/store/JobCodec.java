@@ -8,6 +8,7 @@ import slabwright.site.ClientPhoto;
 import slabwright.site.JobDetails;
 import slabwright.site.job.CoatReading;
 import slabwright.site.job.DayForecast;
+import slabwright.site.job.FirmMark;
 import slabwright.site.job.JobCrew;
 import slabwright.site.job.Party;
 import slabwright.site.job.PinnedPhoto;
@@ -35,7 +36,17 @@ final class JobCodec {
         f.textOr("contact", ""),
         f.textOr("phone", ""),
         f.textOr("mail", ""),
-        f.textOr("address", ""));
+        f.textOr("address", ""),
+        f.object("mark", JobCodec::mark).flatMap(m -> m));
+  }
+
+  private static Optional<FirmMark> mark(FieldReader f) {
+    Optional<FirmMark> mark =
+        FirmMark.of(f.text("jpeg"), f.whole("width", 0), f.whole("height", 0));
+    if (mark.isEmpty()) {
+      f.fault(Message.of("store.job-codec.no-mark", f.place().said()));
+    }
+    return mark;
   }
 
   private static ClientPhoto clientPhoto(FieldReader f) {
@@ -134,7 +145,12 @@ final class JobCodec {
       FieldWriter.text(n, "phone", p.phone());
       FieldWriter.text(n, "mail", p.mail());
       FieldWriter.text(n, "address", p.address());
+      p.mark().ifPresent(m -> mark(m, n.putObject("mark")));
     }
+  }
+
+  private static void mark(FirmMark m, ObjectNode o) {
+    o.put("jpeg", m.jpeg()).put("width", m.width()).put("height", m.height());
   }
 
   private static void clientPhoto(ClientPhoto p, ObjectNode o) {

@@ -1,11 +1,15 @@
 package slabwright.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -13,21 +17,36 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import slabwright.drawing.EncodedPicture;
+import slabwright.drawing.Ink;
+import slabwright.drawing.Raster;
 import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
+import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.sheets.page.SheetOptions;
 import slabwright.site.Site;
+import slabwright.site.job.FirmMark;
 import slabwright.site.job.Party;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
 /** What must hold of every page, tried on the sample site. */
 class PagesTest {
+  /** A gray picture of 20 by 10 pixels. */
+  private static final Optional<FirmMark> MARK =
+      FirmMark.of(
+          Base64.getEncoder()
+              .encodeToString(
+                  EncodedPicture.of(new BufferedImage(20, 10, BufferedImage.TYPE_INT_RGB), 0.9f)
+                      .jpeg()),
+          20,
+          10);
+
   private static final SheetSamples HALL = SheetSamples.tramHall();
 
   private static byte[] pdf(List<PrintedPage> pages) throws IOException {
@@ -121,8 +140,17 @@ class PagesTest {
   }
 
   @Test
+  void a_mark_whose_pixels_cannot_be_read_is_left_out() {
+    Party contractor =
+        new Party("Lime Street Floors", "", "", "", "").withMark(FirmMark.of("/9j/2Q==", 9, 9));
+    Site site = HALL.site().withJob(HALL.site().job().withContractor(contractor));
+    assertThat(PacketContents.issue(site, SheetSamples.DAY).mark()).isEmpty();
+  }
+
+  @Test
   void the_title_strip_is_twelve_millimetres_and_names_contractor_phone_and_client() {
-    Party contractor = new Party("Lime Street Floors (invented)", "", "555 0100", "", "");
+    Party contractor =
+        new Party("Lime Street Floors (invented)", "", "555 0100", "", "").withMark(MARK);
     Party client = new Party("Tram Hall trust (invented)", "", "", "", "");
     Site site =
         HALL.site().withJob(HALL.site().job().withContractor(contractor).withClient(client));
@@ -139,6 +167,16 @@ class PagesTest {
             .filter(t -> t.bounds().minY() >= strip.minY())
             .map(TextBox::words)
             .toList();
+    List<Bounds> pictures =
+        page.drawing().plain().stream()
+            .filter(Raster.class::isInstance)
+            .map(Ink::reach)
+            .filter(b -> strip.including(b).equals(strip))
+            .toList();
+    assertThat(pictures).hasSize(1);
+    assertThat(pictures.get(0).width()).isCloseTo(2 * pictures.get(0).height(), within(1e-9));
+    assertThat(TextBox.of(page.drawing()).stream().map(TextBox::bounds))
+        .noneMatch(b -> b.meets(pictures.get(0)));
     assertThat(in)
         .contains(
             "Lime Street Floors (invented)",

@@ -16,6 +16,7 @@ import slabwright.site.JobDetails;
 import slabwright.site.Spot;
 import slabwright.site.job.CoatReading;
 import slabwright.site.job.DayForecast;
+import slabwright.site.job.FirmMark;
 import slabwright.site.job.JobCrew;
 import slabwright.site.job.Party;
 import slabwright.site.job.PinnedPhoto;
@@ -59,7 +60,8 @@ final class FullDetails {
 
   static JobDetails job() {
     return new JobDetails(
-        new Party("Level Floors", "K. R.", "555 0100", "k@example.org", "1 Slab Road\nTown"),
+        new Party("Level Floors", "K. R.", "555 0100", "k@example.org", "1 Slab Road\nTown")
+            .withMark(FirmMark.of("/9j/2Q==", 240, 80)),
         new Party("Tram Museum", "A. B.", "555 0101", "a@example.org", "2 Rail Road"),
         Optional.of(
             new ClientPhoto(

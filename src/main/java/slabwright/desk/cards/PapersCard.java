@@ -2,6 +2,7 @@ package slabwright.desk.cards;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -22,13 +23,19 @@ public final class PapersCard extends Card {
   private final DeskContext bench;
   private final FieldRows rows;
 
-  public PapersCard(DeskContext bench) {
+  /**
+   * The card.
+   *
+   * @param mark asks for the picture of the contractor's mark
+   */
+  public PapersCard(DeskContext bench, Runnable mark) {
     super(bench, "papers", bench.words().say("desk.cards.papers.title"));
     this.bench = bench;
     rows = new FieldRows(bench);
     body().getChildren().add(rows);
     heading(words().say("desk.cards.papers.contractor"));
     party("contractor", () -> job().contractor(), this::setContractor);
+    mark(mark);
     heading(words().say("desk.cards.papers.client"));
     party("client", () -> job().client(), this::setClient);
     heading(words().say("desk.cards.papers.crew"));
@@ -64,21 +71,21 @@ public final class PapersCard extends Card {
         now,
         Party::contact,
         set,
-        (p, v) -> new Party(p.name(), v, p.phone(), p.mail(), p.address()));
+        (p, v) -> new Party(p.name(), v, p.phone(), p.mail(), p.address(), p.mark()));
     line(
         who + "-phone",
         words().say("desk.cards.papers.phone"),
         now,
         Party::phone,
         set,
-        (p, v) -> new Party(p.name(), p.contact(), v, p.mail(), p.address()));
+        (p, v) -> new Party(p.name(), p.contact(), v, p.mail(), p.address(), p.mark()));
     line(
         who + "-mail",
         words().say("desk.cards.papers.mail"),
         now,
         Party::mail,
         set,
-        (p, v) -> new Party(p.name(), p.contact(), p.phone(), v, p.address()));
+        (p, v) -> new Party(p.name(), p.contact(), p.phone(), v, p.address(), p.mark()));
     line(
         who + "-address",
         words().say("desk.cards.papers.address"),
@@ -86,11 +93,38 @@ public final class PapersCard extends Card {
         p -> p.address().replaceAll("\\s*\n\\s*", "; "),
         set,
         (p, v) ->
-            new Party(p.name(), p.contact(), p.phone(), p.mail(), v.replaceAll("\\s*;\\s*", "\n")));
+            new Party(
+                p.name(),
+                p.contact(),
+                p.phone(),
+                p.mail(),
+                v.replaceAll("\\s*;\\s*", "\n"),
+                p.mark()));
+  }
+
+  private void mark(Runnable choose) {
+    rows.figure(
+            words().say("desk.cards.papers.mark"),
+            () ->
+                job()
+                    .contractor()
+                    .mark()
+                    .map(m -> words().say("desk.cards.papers.mark-is", m.width(), m.height()))
+                    .orElse(words().say("desk.cards.papers.no-mark")))
+        .setId("contractor-mark");
+    var set = Controls.button(words().say("desk.cards.papers.choose-mark"), "link", choose);
+    set.setId("contractor-mark-choose");
+    var away =
+        Controls.button(
+            words().say("desk.cards.papers.mark-away"),
+            "link",
+            () -> setContractor(job().contractor().withMark(Optional.empty())));
+    away.setId("contractor-mark-away");
+    rows.getChildren().addAll(set, away);
   }
 
   private static Party named(Party p, String name) {
-    return new Party(name, p.contact(), p.phone(), p.mail(), p.address());
+    return new Party(name, p.contact(), p.phone(), p.mail(), p.address(), p.mark());
   }
 
   private void line(

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import slabwright.project.plan.BackgroundWriter;
+import slabwright.site.job.FirmMark;
 import slabwright.site.job.Party;
 
 /**
@@ -86,7 +87,12 @@ public final class DeskSettings implements AutoCloseable {
         contractor("contact"),
         contractor("phone"),
         contractor("mail"),
-        contractor("address"));
+        contractor("address"),
+        FirmMark.of(contractor("mark"), pixels("wide"), pixels("high")));
+  }
+
+  private int pixels(String side) {
+    return (int) number("contractor.mark." + side, 0);
   }
 
   private String contractor(String part) {
@@ -98,7 +104,14 @@ public final class DeskSettings implements AutoCloseable {
     values.setProperty("contractor.contact", p.contact());
     values.setProperty("contractor.phone", p.phone());
     values.setProperty("contractor.mail", p.mail());
+    values.setProperty("contractor.mark", p.mark().map(FirmMark::jpeg).orElse(""));
+    values.setProperty("contractor.mark.wide", side(p.mark().map(FirmMark::width)));
+    values.setProperty("contractor.mark.high", side(p.mark().map(FirmMark::height)));
     put("contractor.address", p.address());
+  }
+
+  private static String side(Optional<Integer> pixels) {
+    return pixels.map(String::valueOf).orElse("0");
   }
 
   /** A number kept under a name. */

@@ -24,6 +24,17 @@ public record PlacePhoto(Picture picture, Optional<LocalDate> taken) {
     return Picture.bytes(file).flatMap(PlacePhoto::read);
   }
 
+  /**
+   * Reads a PNG or JPEG as a JPEG on white no longer than so many pixels.
+   *
+   * @throws java.io.UncheckedIOException when the file cannot be opened
+   */
+  public static Result<Picture> fitted(Path file, int longestSide) {
+    return Picture.bytes(file)
+        .flatMap(Picture::read)
+        .map(p -> new Picture(PhotoReader.fitted(p.image(), longestSide)));
+  }
+
   static Result<PlacePhoto> read(byte[] file) {
     return Picture.read(file)
         .map(

@@ -3,12 +3,14 @@ package slabwright.sheets.packet;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import slabwright.drawing.EncodedPicture;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TitleStripText;
 import slabwright.site.JobDetails;
 import slabwright.site.Site;
+import slabwright.site.job.FirmMark;
 import slabwright.units.Message;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
@@ -104,6 +106,12 @@ public record PacketContents(
         date,
         job.contractor().name(),
         job.contractor().phone(),
-        job.client().name());
+        job.client().name(),
+        job.contractor().mark().flatMap(PacketContents::printed));
+  }
+
+  /** A mark whose pixels can't be read is none. */
+  private static Optional<TitleStripText.Mark> printed(FirmMark mark) {
+    return EncodedPicture.whole(mark.file()).map(p -> new TitleStripText.Mark(p, mark.aspect()));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
+import slabwright.drawing.Raster;
 import slabwright.drawing.ScaleBar;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
@@ -22,6 +23,9 @@ import slabwright.shape.Vec;
 record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
   /** Between two of the strip's columns, mm. */
   private static final double BETWEEN = 4;
+
+  private static final double MARK_HIGH = 9.5;
+  private static final double MARK_WIDE = 24;
 
   List<Ink> draw(PageDraft draft, int number, int of) {
     List<Ink> inks = new ArrayList<>();
@@ -68,14 +72,29 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
             ? context.say("sheets.title-strip.draft", date(), paper())
             : context.say("sheets.title-strip.release", issue.release(), date(), paper());
     String place = context.say("sheets.title-strip.page", packet, number, of);
-    line(inks, t.minX(), 0, issue.contractor(), issue.phone(), third - 4);
-    double left = Math.min(third, widest(issue.contractor(), issue.phone()) + BETWEEN);
+    double marked = mark(inks, t);
+    line(inks, t.minX() + marked, 0, issue.contractor(), issue.phone(), third - marked - 4);
+    double left = Math.min(third, marked + widest(issue.contractor(), issue.phone()) + BETWEEN);
     double above = t.width() - left - TextMeasure.width(place, context.type().label()) - BETWEEN;
     double below = t.width() - left - TextMeasure.width(release, context.type().small()) - BETWEEN;
     upper(inks, t.minX() + left, 0, issue.site(), above);
     lower(inks, t.minX() + left, 0, forWhom(), below);
     note(inks, t.minX() + left, above);
     line(inks, t.maxX(), 1, place, release, third);
+  }
+
+  /** The contractor's mark at the strip's left end; how much of its width that takes, mm. */
+  private double mark(List<Ink> inks, Bounds strip) {
+    if (issue.mark().isEmpty()) {
+      return 0;
+    }
+    TitleStripText.Mark mark = issue.mark().get();
+    double high = Math.min(MARK_HIGH, MARK_WIDE / mark.aspect());
+    double wide = high * mark.aspect();
+    double top = strip.minY() + 1 + (MARK_HIGH - high) / 2;
+    Bounds at = new Bounds(strip.minX(), top, strip.minX() + wide, top + high);
+    inks.add(new Raster(at, mark.picture()));
+    return wide + 2;
   }
 
   private double widest(String bold, String plain) {

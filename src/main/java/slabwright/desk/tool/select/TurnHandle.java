@@ -23,11 +23,14 @@ import slabwright.site.edit.Edit;
 
 /**
  * A knob beside what is picked: dragging it turns all of it about its middle, in steps of 15°
- * unless Shift is held. It stands above where that is floor, else on another side: beyond a wall it
- * would lie on the wall's dimension.
+ * unless Shift is held. It stands above where that is free floor, else on another side: beyond a
+ * wall it would lie on the wall's dimension, on another thing it would be taken for that one.
  */
 final class TurnHandle {
   private static final double AWAY = 8;
+
+  /** So far from its middle, mm on the screen, nothing else should lie. */
+  private static final double FREE = 2;
 
   private TurnHandle() {}
 
@@ -58,10 +61,21 @@ final class TurnHandle {
             Stalk.of(new Vec(m.x(), b.minY()), new Vec(0, -AWAY * mm)),
             Stalk.of(new Vec(b.maxX(), m.y()), new Vec(AWAY * mm, 0)),
             Stalk.of(new Vec(b.minX(), m.y()), new Vec(-AWAY * mm, 0)));
-    return shown
-        .picture()
-        .flatMap(p -> sides.stream().filter(s -> p.floor().contains(s.knob())).findFirst())
-        .orElse(sides.get(0));
+    List<Stalk> onFloor =
+        sides.stream()
+            .filter(s -> shown.picture().filter(p -> p.floor().contains(s.knob())).isPresent())
+            .toList();
+    return onFloor.stream()
+        .filter(s -> isFree(s.knob(), shown, FREE * mm))
+        .findFirst()
+        .orElseGet(() -> onFloor.isEmpty() ? sides.get(0) : onFloor.get(0));
+  }
+
+  /** Whether nothing else lies there that a touch may be meant for. */
+  private static boolean isFree(Vec knob, PlanLookup shown, double around) {
+    return shown.picture().stream()
+        .flatMap(p -> p.things().stream())
+        .noneMatch(thing -> thing.isAt(knob, around));
   }
 
   /** Where it stands and where it is taken hold of. */
