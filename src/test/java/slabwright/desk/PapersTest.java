@@ -63,6 +63,25 @@ class PapersTest {
   }
 
   @Test
+  void a_mark_that_is_chosen_is_kept_in_the_plan_and_for_the_next_and_comes_off()
+      throws TimeoutException, IOException {
+    Path plan = TestSites.shed(data);
+    Files.copy(Path.of("docs/pictures/desk-inlay.png"), data.resolve("photo.jpg"));
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()))) {
+      DeskGestures hands = new DeskGestures(desk);
+      hands.fill("contractor-name", "Level Floors").click("contractor-mark-choose");
+      desk.settleAll();
+      assertThat(hands.site().job().contractor().mark()).isPresent();
+      hands.press(KeyCode.SHORTCUT, KeyCode.S);
+      assertThat(PlanFile.read(plan).orThrow().job().contractor().mark()).isPresent();
+      assertThat(DeskUnderTest.on(() -> desk.room().bench().settings().contractor()))
+          .isEqualTo(hands.site().job().contractor());
+      hands.click("contractor-mark-away");
+      assertThat(hands.site().job().contractor().mark()).isEmpty();
+    }
+  }
+
+  @Test
   void a_new_plan_begins_with_the_contractor_of_the_last_and_no_client()
       throws TimeoutException, IOException {
     Path plan = TestSites.shed(data);
