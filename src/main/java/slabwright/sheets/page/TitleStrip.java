@@ -73,8 +73,8 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
             : context.say("sheets.title-strip.release", issue.release(), date(), paper());
     String place = context.say("sheets.title-strip.page", packet, number, of);
     double marked = mark(inks, t);
-    line(inks, t.minX() + marked, 0, issue.contractor(), issue.phone(), third - marked - 4);
-    double left = Math.min(third, marked + widest(issue.contractor(), issue.phone()) + BETWEEN);
+    line(inks, t.minX() + marked, 0, issue.contractor(), issue.phone(), third - 4);
+    double left = marked + Math.min(third, widest(issue.contractor(), issue.phone()) + BETWEEN);
     double above = t.width() - left - TextMeasure.width(place, context.type().label()) - BETWEEN;
     double below = t.width() - left - TextMeasure.width(release, context.type().small()) - BETWEEN;
     upper(inks, t.minX() + left, 0, issue.site(), above);
