@@ -1,9 +1,13 @@
 package slabwright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static slabwright.units.UnitSystem.FEET_INCHES;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
@@ -15,7 +19,10 @@ import javafx.scene.input.MouseEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.desk.model.Stage;
+import slabwright.project.SiteTally;
 import slabwright.shape.Vec;
+import slabwright.store.PlanFile;
+import slabwright.units.LengthFormat;
 
 /** The Prep stage of the sample: the curve reads off, Show goes to the narrowest pass. */
 class PrepStageTest {
@@ -23,7 +30,7 @@ class PrepStageTest {
 
   @Test
   void the_curve_reads_off_where_it_is_pointed_at_and_show_goes_to_the_pass()
-      throws TimeoutException {
+      throws TimeoutException, IOException {
     try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
       DeskUnderTest.on(
           () -> {
@@ -41,6 +48,12 @@ class PrepStageTest {
       DeskUnderTest.on(() -> point(desk, 299));
       assertThat(words(desk)).anyMatch(w -> w.startsWith("4′ 3"));
       assertThat(words(desk)).anyMatch(w -> w.contains("a machine up to 1′ 2 9/16″ wide"));
+      for (JsonNode passage : passages()) {
+        String spare = LengthFormat.show(Math.abs(passage.get("spare_mm").asDouble()), FEET_INCHES);
+        assertThat(words(desk))
+            .as(passage.toString())
+            .anyMatch(w -> w.contains(passage.get("place").asText()) && w.contains(spare));
+      }
       Vec pass =
           desk.room().parts().ways().ways().orElseThrow().pockets().get(0).pass().get().where();
       double before = scale(desk);
@@ -65,6 +78,21 @@ class PrepStageTest {
       desk.settleAll();
       assertThat(words(desk)).anyMatch(w -> w.startsWith("pipe trench, 2.00 m², "));
     }
+  }
+
+  /** The doorways of the reading hall as the numbers of the job tell them. */
+  private static List<JsonNode> passages() throws IOException {
+    Path plan = Path.of("sample-plans/tram-hall.site.json");
+    JsonNode tally =
+        new ObjectMapper().readTree(SiteTally.of(PlanFile.read(plan).orThrow(), plan).json());
+    List<JsonNode> doorways = new ArrayList<>();
+    for (JsonNode p : tally.get("passages")) {
+      if (p.has("doorway") && p.get("area").asText().equals("reading-hall")) {
+        doorways.add(p);
+      }
+    }
+    assertThat(doorways).isNotEmpty();
+    return doorways;
   }
 
   private static double scale(DeskUnderTest desk) {

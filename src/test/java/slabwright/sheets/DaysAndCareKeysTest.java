@@ -10,17 +10,22 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import slabwright.drawing.TextBox;
+import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.TimeFormat;
+import slabwright.units.LengthFormat;
 import slabwright.units.QuantityFormat;
 import slabwright.units.QuarterHour;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
+import slabwright.work.AreaResult;
 import slabwright.work.days.TimeSpan;
 
 /**
@@ -44,6 +49,36 @@ class DaysAndCareKeysTest {
         HALL.on(paper).stream().filter(p -> p.name().matches("page-\\d\\d-" + names)).toList();
     assertThat(pages).isNotEmpty();
     return new PrintedRows(pages);
+  }
+
+  /** The place's name may be broken over two lines; the spare width never is. */
+  @ParameterizedTest
+  @EnumSource(
+      value = PaperSize.class,
+      names = {"TABLOID", "A3"})
+  void each_doorway_says_on_paper_what_the_numbers_say(PaperSize paper) throws IOException {
+    JsonNode tally =
+        new ObjectMapper()
+            .readTree(
+                TallyJson.write(
+                    HALL.site(),
+                    HALL.results().stream().map(AreaResult::ways).toList(),
+                    Words.english()));
+    int doorways = 0;
+    for (JsonNode p : tally.get("passages")) {
+      if (p.has("doorway") && p.get("area").asText().equals("reading-hall")) {
+        String spare = LengthFormat.show(Math.abs(p.get("spare_mm").asDouble()), units(paper));
+        String words =
+            HALL.on(paper).stream()
+                .filter(x -> x.name().contains("prep-machines-ways-and-edges-reading-hall"))
+                .flatMap(x -> TextBox.of(x.drawing()).stream())
+                .map(TextBox::words)
+                .collect(Collectors.joining(" "));
+        assertThat(words).as(p.toString()).contains(p.get("place").asText(), spare);
+        doorways++;
+      }
+    }
+    assertThat(doorways).isPositive();
   }
 
   private static UnitSystem units(PaperSize paper) {

@@ -74,7 +74,10 @@ final class CutFileBuilder {
         OrderText.named(stencil.colour()));
   }
 
-  /** The outline's sides without the stretches that openings share with them. */
+  /**
+   * The outline without the stretches that openings share with it, in as few lines as can be: one
+   * that closes, where no opening reaches it.
+   */
   private static List<Line> trim(Region open, double width, double height) {
     Vec a = Vec.ZERO;
     Vec b = new Vec(width, 0);
@@ -84,7 +87,34 @@ final class CutFileBuilder {
     for (Line side : List.of(Line.of(a, b), Line.of(b, c), Line.of(c, d), Line.of(d, a))) {
       left.addAll(without(side, open.clip(side)));
     }
-    return left;
+    return chained(left);
+  }
+
+  private static List<Line> chained(List<Line> sides) {
+    List<List<Vec>> chains = new ArrayList<>();
+    for (Line side : sides) {
+      int last = chains.size() - 1;
+      if (last >= 0 && follows(chains.get(last), side.points())) {
+        chains.get(last).add(side.points().get(1));
+      } else {
+        chains.add(new ArrayList<>(side.points()));
+      }
+    }
+    int last = chains.size() - 1;
+    if (last >= 0 && follows(chains.get(last), chains.get(0))) {
+      List<Vec> first = last == 0 ? chains.get(0) : chains.remove(0);
+      List<Vec> end = chains.get(chains.size() - 1);
+      end.set(end.size() - 1, first.get(0));
+      if (last > 0) {
+        end.addAll(first.subList(1, first.size()));
+      }
+    }
+    return chains.stream().map(Line::new).toList();
+  }
+
+  /** Whether one begins where the other ends, up to what sums of lengths are rounded by. */
+  private static boolean follows(List<Vec> before, List<Vec> next) {
+    return before.get(before.size() - 1).distanceTo(next.get(0)) < 1e-6;
   }
 
   private static List<Line> without(Line side, List<Line> taken) {

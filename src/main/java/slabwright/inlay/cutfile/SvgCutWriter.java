@@ -85,13 +85,16 @@ final class SvgCutWriter {
 
   private void line(Line line) {
     out.append("<path d=\"");
+    List<Vec> points = line.points();
+    int last = points.size() - 1;
+    boolean closes = last > 1 && points.get(0).equals(points.get(last));
     char command = 'M';
-    for (Vec p : line.points()) {
+    for (Vec p : closes ? points.subList(0, last) : points) {
       out.append(command);
       point(p);
       command = 'L';
     }
-    out.append("\"/>\n");
+    out.append(closes ? "Z\"/>\n" : "\"/>\n");
   }
 
   private void point(Vec p) {

@@ -169,11 +169,22 @@ class CutFileTest {
         new SeamPlanner(set, PanelParameters.usual()).at(StripDirection.DOWN, List.of(900.0));
     CutReader svg = new CutReader(JOB.files(set, plan).get(0).svg(Words.english()::say));
     double cut = svg.closedRings("kiss-cut").stream().mapToDouble(Ring::length).sum();
-    double trim =
-        svg.segments("through-cut").stream().mapToDouble(s -> s[0].distanceTo(s[1])).sum();
+    double trim = svg.length("through-cut");
     double outline = 2 * (912.7 + set.blank().height());
     double inside = 2 * (912.7 - 50.8) + 500;
     assertThat(cut + trim).isCloseTo(outline + inside, within(1e-6));
+  }
+
+  @Test
+  void the_outline_is_one_closed_line_or_goes_from_opening_to_opening() throws Exception {
+    CutReader whole =
+        new CutReader(first(Graphics.one(Graphics.letterF(300))).svg(Words.english()::say));
+    assertThat(whole.paths("through-cut")).hasSize(1).allMatch(d -> d.endsWith("Z"));
+    StencilSet set = Graphics.one(box(0, 0, 1800, 500));
+    PanelPlan plan =
+        new SeamPlanner(set, PanelParameters.usual()).at(StripDirection.DOWN, List.of(900.0));
+    CutReader crossed = new CutReader(JOB.files(set, plan).get(0).svg(Words.english()::say));
+    assertThat(crossed.paths("through-cut")).hasSize(1).noneMatch(d -> d.endsWith("Z"));
   }
 
   @Test

@@ -92,7 +92,24 @@ final class CutReader {
     return segments;
   }
 
-  private List<String> paths(String group) {
+  /** Length of all straight paths of a group, closing sides included. */
+  double length(String group) {
+    double sum = 0;
+    for (String d : paths(group)) {
+      List<Vec> points = new ArrayList<>();
+      Matcher m = STEP.matcher(d);
+      while (m.find()) {
+        points.add(point(m.group(2)));
+      }
+      for (int i = 1; i < points.size(); i++) {
+        sum += points.get(i - 1).distanceTo(points.get(i));
+      }
+      sum += d.endsWith("Z") ? points.get(points.size() - 1).distanceTo(points.get(0)) : 0;
+    }
+    return sum;
+  }
+
+  List<String> paths(String group) {
     NodeList all = group(group).getElementsByTagName("path");
     List<String> found = new ArrayList<>();
     for (int i = 0; i < all.getLength(); i++) {
