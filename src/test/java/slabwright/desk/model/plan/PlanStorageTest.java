@@ -84,6 +84,7 @@ class PlanStorageTest {
     plan = Files.createDirectory(folder.resolve("job")).resolve("shed.site.json");
     PlanFile.save(Site.empty("Shed", UnitSystem.METRIC), plan);
     mine = new Window("mine");
+    settle(mine); // it is the first to hold the plan
     theirs = new Window("theirs");
   }
 
