@@ -97,7 +97,7 @@ public final class LanesSheet {
   }
 
   private Poster poster() {
-    String title = context.say("sheets.lanes-sheet.poster", coat.product().label());
+    String title = context.say("sheets.lanes-sheet.poster", coat.product().shortLabel());
     return sheet(title, context.say("sheets.lanes-sheet.poster-subtitle"))
         .poster(this::draw, list(), keyed());
   }

@@ -23,6 +23,10 @@ public record Product(
     ProductSuitability suits,
     Figure<List<SolventShare>> solvents,
     Figure<String> colour) {
+  /** The label without what it says in brackets at its end, for titles and offers. */
+  public String shortLabel() {
+    return label.replaceFirst(" \\([^)]*\\)$", "");
+  }
 
   /** Whether the book says that it is of a kind. */
   public boolean is(ProductKind k) {

@@ -123,7 +123,7 @@ final class OfferPage {
               .line(
                   c.job().target() == Finish.Target.INLAY
                       ? Message.of("sheets.offer-page.graphic", coats)
-                      : Message.of("sheets.offer-page.coats", product(c), coats)));
+                      : Message.of("sheets.offer-page.coats", c.product().shortLabel(), coats)));
     }
     return lines;
   }
@@ -183,11 +183,6 @@ final class OfferPage {
 
   private String size(AreaWorkPlan area) {
     return job.area(area.id()).map(a -> context.wholeArea(a.takeoff().net().area())).orElse("");
-  }
-
-  /** Without the book's word that it is invented, which stands once a packet. */
-  private static String product(CoatPlan c) {
-    return c.product().label().replaceFirst(" \\([^)]*\\)$", "");
   }
 
   private void price(List<Block> blocks, Cost cost) {
