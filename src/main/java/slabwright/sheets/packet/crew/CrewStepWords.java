@@ -5,10 +5,8 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
@@ -29,7 +27,6 @@ import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.DayPlan;
-import slabwright.work.days.JobTool;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
@@ -257,7 +254,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
   /** Tools, batches and poster, a line each. */
   List<String> details(CrewDay.Work work) {
     List<String> with = new ArrayList<>();
-    String tools = tools(work);
+    String tools = new CrewToolNames(job.words()).of(work);
     if (!tools.isEmpty()) {
       with.add(tools);
     }
@@ -304,25 +301,6 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
         ? job.words().say("sheets.crew-step.pauses-today", times.hour(again))
         : job.words()
             .say("sheets.crew-step.pauses-until", times.weekday(again, job.work().dated()));
-  }
-
-  /** The very tools, by the names that the shop gives them. */
-  private String tools(CrewDay.Work work) {
-    return work.parts().stream()
-        .flatMap(p -> p.step().who().tools().stream())
-        .distinct()
-        .map(this::tool)
-        .collect(Collectors.joining(", "))
-        .replaceAll("(?<=\\d) (?=\\w)", "\u00a0");
-  }
-
-  /** A name in another language than the crew's has its kind before it, in theirs. */
-  private String tool(JobTool tool) {
-    String called = job.words().say(tool.called());
-    String kind = job.words().say(tool.kind().label());
-    return called.toLowerCase(Locale.ROOT).contains(kind.toLowerCase(Locale.ROOT))
-        ? called
-        : job.words().say(tool.kindAndName());
   }
 
   /** When each batch goes onto the floor; from the coat's start, cut-in first. */

@@ -1,0 +1,27 @@
+package slabwright.sheets.packet.crew;
+
+import java.util.Locale;
+import java.util.stream.Collectors;
+import slabwright.words.Words;
+import slabwright.work.days.JobTool;
+
+/** The very tools of a row, by the names that the shop gives them. */
+record CrewToolNames(Words words) {
+  String of(CrewDay.Work work) {
+    return work.parts().stream()
+        .flatMap(p -> p.step().who().tools().stream())
+        .distinct()
+        .map(this::tool)
+        .collect(Collectors.joining(", "))
+        .replaceAll("(?<=\\d) (?=\\w)", "\u00a0");
+  }
+
+  /** A name in another language than the crew's has its kind before it, in theirs. */
+  private String tool(JobTool tool) {
+    String called = words.say(tool.called());
+    String kind = words.say(tool.kind().label());
+    return called.toLowerCase(Locale.ROOT).contains(kind.toLowerCase(Locale.ROOT))
+        ? called
+        : words.say(tool.kindAndName());
+  }
+}
