@@ -25,6 +25,7 @@ import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import io.soabase.recordbuilder.core.RecordBuilderGenerated;
 import java.awt.Desktop;
 import java.io.IOException;
 import java.net.DatagramSocket;
@@ -417,6 +418,7 @@ class HouseTest {
     Set<String> idle =
         CLASSES.stream()
             .filter(HouseTest::isPublicTopLevel)
+            .filter(c -> !c.isAnnotatedWith(RecordBuilderGenerated.class))
             .filter(c -> CLASSES.stream().noneMatch(user -> usesFromOutside(user, c)))
             .filter(c -> CLASSES.stream().noneMatch(door -> handsOut(door, c)))
             .filter(c -> c.getFields().stream().noneMatch(HouseTest::isInlined))

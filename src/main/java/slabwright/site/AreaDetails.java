@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -15,12 +16,14 @@ import slabwright.site.job.Stop;
  * @param stops what must be settled before work, each kind once
  * @param holds steps held back by hand, each kind once
  */
+@RecordBuilder
 public record AreaDetails(
     List<String> taped,
     Built built,
     List<CoatDivision> coatDivisions,
     List<Stop> stops,
-    List<StepHold> holds) {
+    List<StepHold> holds)
+    implements AreaDetailsBuilder.With {
   public static final AreaDetails NONE =
       new AreaDetails(List.of(), Built.UNKNOWN, List.of(), List.of(), List.of());
 
@@ -61,25 +64,5 @@ public record AreaDetails(
         coatDivisions.stream()
             .map(d -> new CoatDivision(d.product(), d.line().stream().map(how::spot).toList()))
             .toList());
-  }
-
-  public AreaDetails withTaped(List<String> v) {
-    return new AreaDetails(v, built, coatDivisions, stops, holds);
-  }
-
-  public AreaDetails withBuilt(Built v) {
-    return new AreaDetails(taped, v, coatDivisions, stops, holds);
-  }
-
-  public AreaDetails withCoatDivisions(List<CoatDivision> v) {
-    return new AreaDetails(taped, built, v, stops, holds);
-  }
-
-  public AreaDetails withStops(List<Stop> v) {
-    return new AreaDetails(taped, built, coatDivisions, v, holds);
-  }
-
-  public AreaDetails withHolds(List<StepHold> v) {
-    return new AreaDetails(taped, built, coatDivisions, stops, v);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -10,17 +11,11 @@ import java.util.Optional;
  * @param by name or initials of who declined; may be empty
  * @param on the day it was declined, when known
  */
-public record Declined(AdviceId advice, String by, Optional<LocalDate> on) {
+@RecordBuilder
+public record Declined(AdviceId advice, String by, Optional<LocalDate> on)
+    implements DeclinedBuilder.With {
   /** Declined by somebody, some day. */
   public static Declined of(AdviceId advice) {
     return new Declined(advice, "", Optional.empty());
-  }
-
-  public Declined withBy(String v) {
-    return new Declined(advice, v, on);
-  }
-
-  public Declined withOn(Optional<LocalDate> v) {
-    return new Declined(advice, by, v);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import slabwright.units.Length;
 
@@ -11,14 +12,10 @@ import slabwright.units.Length;
  * @param width of the opening in the wall
  * @param wayIn whether machines come in here; a doorway that is no way in is a wall to them
  */
+@RecordBuilder
 public record Doorway(
-    String id,
-    String name,
-    int piece,
-    Length offset,
-    Length width,
-    boolean wayIn,
-    Passage passage) {
+    String id, String name, int piece, Length offset, Length width, boolean wayIn, Passage passage)
+    implements DoorwayBuilder.With {
   /** A doorway of which nothing more is known. */
   public Doorway(String id, String name, int piece, Length offset, Length width, boolean wayIn) {
     this(id, name, piece, offset, width, wayIn, Passage.UNKNOWN);
@@ -62,24 +59,8 @@ public record Doorway(
     return passage.clear().orElse(width).mm();
   }
 
-  public Doorway withName(String v) {
-    return new Doorway(id, v, piece, offset, width, wayIn, passage);
-  }
-
   /** The same doorway at another place. */
   public Doorway at(int newPiece, Length newOffset) {
     return new Doorway(id, name, newPiece, newOffset, width, wayIn, passage);
-  }
-
-  public Doorway withWidth(Length v) {
-    return new Doorway(id, name, piece, offset, v, wayIn, passage);
-  }
-
-  public Doorway withWayIn(boolean v) {
-    return new Doorway(id, name, piece, offset, width, v, passage);
-  }
-
-  public Doorway withPassage(Passage v) {
-    return new Doorway(id, name, piece, offset, width, wayIn, v);
   }
 }

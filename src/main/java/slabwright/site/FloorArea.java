@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param use what goes on on it, as far as the choice of a sealer asks
  * @param declined advice that the client does not take, each once
  */
+@RecordBuilder
 public record FloorArea(
     String id,
     String name,
@@ -25,7 +27,8 @@ public record FloorArea(
     Finish finish,
     FloorUse use,
     List<Declined> declined,
-    AreaDetails details) {
+    AreaDetails details)
+    implements FloorAreaBuilder.With {
   public FloorArea {
     outline = List.copyOf(outline);
     doorways = List.copyOf(doorways);
@@ -96,84 +99,6 @@ public record FloorArea(
   /** How the client declined a piece of advice; empty while it stands. */
   public Optional<Declined> declined(AdviceId advice) {
     return declined.stream().filter(d -> d.advice() == advice).findFirst();
-  }
-
-  public FloorArea withName(String v) {
-    return new FloorArea(
-        id, v, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use,
-        declined, details);
-  }
-
-  public FloorArea withSetting(Setting v) {
-    return new FloorArea(
-        id, name, v, outline, doorways, machines, marks, inlays, slab, air, finish, use, declined,
-        details);
-  }
-
-  public FloorArea withOutline(List<OutlinePiece> v) {
-    return new FloorArea(
-        id, name, setting, v, doorways, machines, marks, inlays, slab, air, finish, use, declined,
-        details);
-  }
-
-  public FloorArea withDoorways(List<Doorway> v) {
-    return new FloorArea(
-        id, name, setting, outline, v, machines, marks, inlays, slab, air, finish, use, declined,
-        details);
-  }
-
-  public FloorArea withMachines(List<Machine> v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, v, marks, inlays, slab, air, finish, use, declined,
-        details);
-  }
-
-  public FloorArea withMarks(List<Mark> v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, machines, v, inlays, slab, air, finish, use, declined,
-        details);
-  }
-
-  public FloorArea withInlays(List<Inlay> v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, v, slab, air, finish, use, declined,
-        details);
-  }
-
-  public FloorArea withSlab(Slab v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, v, air, finish, use,
-        declined, details);
-  }
-
-  public FloorArea withAir(AirSpace v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, v, finish, use,
-        declined, details);
-  }
-
-  public FloorArea withFinish(Finish v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, v, use, declined,
-        details);
-  }
-
-  public FloorArea withUse(FloorUse v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, v,
-        declined, details);
-  }
-
-  public FloorArea withDeclined(List<Declined> v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use, v,
-        details);
-  }
-
-  public FloorArea withDetails(AreaDetails v) {
-    return new FloorArea(
-        id, name, setting, outline, doorways, machines, marks, inlays, slab, air, finish, use,
-        declined, v);
   }
 
   public Optional<Doorway> doorway(String doorwayId) {

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 
 /**
@@ -10,19 +11,9 @@ import java.util.Optional;
  * @param sun whether the sun falls on it
  * @param traffic whether chairs, carts or many feet go over it
  */
-public record FloorUse(Optional<Boolean> wet, Optional<Boolean> sun, Optional<Boolean> traffic) {
+@RecordBuilder
+public record FloorUse(Optional<Boolean> wet, Optional<Boolean> sun, Optional<Boolean> traffic)
+    implements FloorUseBuilder.With {
   public static final FloorUse NOT_ASKED =
       new FloorUse(Optional.empty(), Optional.empty(), Optional.empty());
-
-  public FloorUse withWet(Optional<Boolean> v) {
-    return new FloorUse(v, sun, traffic);
-  }
-
-  public FloorUse withSun(Optional<Boolean> v) {
-    return new FloorUse(wet, v, traffic);
-  }
-
-  public FloorUse withTraffic(Optional<Boolean> v) {
-    return new FloorUse(wet, sun, v);
-  }
 }

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import slabwright.units.Length;
 
 /**
@@ -13,6 +14,7 @@ import slabwright.units.Length;
  * @param turn of its reading direction ("up" of the graphic), degrees counter-clockwise; 0 reads
  *     towards the site's up
  */
+@RecordBuilder
 public record Inlay(
     String id,
     String name,
@@ -22,7 +24,8 @@ public record Inlay(
     Length width,
     double turn,
     StencilSpec spec,
-    GraphicSource source) {
+    GraphicSource source)
+    implements InlayBuilder.With {
   /** An inlay whose graphic comes from nowhere else. */
   public Inlay(
       String id,
@@ -34,33 +37,5 @@ public record Inlay(
       double turn,
       StencilSpec spec) {
     this(id, name, graphic, accepted, middle, width, turn, spec, GraphicSource.ITSELF);
-  }
-
-  public Inlay withSpec(StencilSpec other) {
-    return new Inlay(id, name, graphic, accepted, middle, width, turn, other, source);
-  }
-
-  public Inlay withName(String v) {
-    return new Inlay(id, v, graphic, accepted, middle, width, turn, spec, source);
-  }
-
-  public Inlay withAccepted(String v) {
-    return new Inlay(id, name, graphic, v, middle, width, turn, spec, source);
-  }
-
-  public Inlay withMiddle(Spot v) {
-    return new Inlay(id, name, graphic, accepted, v, width, turn, spec, source);
-  }
-
-  public Inlay withWidth(Length v) {
-    return new Inlay(id, name, graphic, accepted, middle, v, turn, spec, source);
-  }
-
-  public Inlay withTurn(double v) {
-    return new Inlay(id, name, graphic, accepted, middle, width, v, spec, source);
-  }
-
-  public Inlay withSource(GraphicSource v) {
-    return new Inlay(id, name, graphic, accepted, middle, width, turn, spec, v);
   }
 }

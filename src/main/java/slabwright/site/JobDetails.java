@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import slabwright.site.job.CoatReading;
@@ -18,6 +19,7 @@ import slabwright.site.job.PinnedPhoto;
  * @param readings taken on the days of coats
  * @param forecast each day once
  */
+@RecordBuilder
 public record JobDetails(
     Party contractor,
     Party client,
@@ -26,7 +28,8 @@ public record JobDetails(
     String shopBook,
     List<PinnedPhoto> photos,
     List<CoatReading> readings,
-    List<DayForecast> forecast) {
+    List<DayForecast> forecast)
+    implements JobDetailsBuilder.With {
   public static final JobDetails NONE =
       new JobDetails(
           Party.UNKNOWN,
@@ -42,37 +45,5 @@ public record JobDetails(
     photos = List.copyOf(photos);
     readings = List.copyOf(readings);
     forecast = List.copyOf(forecast);
-  }
-
-  public JobDetails withContractor(Party v) {
-    return new JobDetails(v, client, clientPhoto, crew, shopBook, photos, readings, forecast);
-  }
-
-  public JobDetails withClient(Party v) {
-    return new JobDetails(contractor, v, clientPhoto, crew, shopBook, photos, readings, forecast);
-  }
-
-  public JobDetails withClientPhoto(Optional<ClientPhoto> v) {
-    return new JobDetails(contractor, client, v, crew, shopBook, photos, readings, forecast);
-  }
-
-  public JobDetails withCrew(JobCrew v) {
-    return new JobDetails(contractor, client, clientPhoto, v, shopBook, photos, readings, forecast);
-  }
-
-  public JobDetails withShopBook(String v) {
-    return new JobDetails(contractor, client, clientPhoto, crew, v, photos, readings, forecast);
-  }
-
-  public JobDetails withPhotos(List<PinnedPhoto> v) {
-    return new JobDetails(contractor, client, clientPhoto, crew, shopBook, v, readings, forecast);
-  }
-
-  public JobDetails withReadings(List<CoatReading> v) {
-    return new JobDetails(contractor, client, clientPhoto, crew, shopBook, photos, v, forecast);
-  }
-
-  public JobDetails withForecast(List<DayForecast> v) {
-    return new JobDetails(contractor, client, clientPhoto, crew, shopBook, photos, readings, v);
   }
 }

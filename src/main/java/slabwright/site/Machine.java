@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import slabwright.units.Length;
 
@@ -10,8 +11,10 @@ import slabwright.units.Length;
  * @param grinding width of the grinding head, G, at most B
  * @param clearance kept to everything at each side, c
  */
+@RecordBuilder
 public record Machine(
-    String id, String name, Length body, Length grinding, Length clearance, Travel travel) {
+    String id, String name, Length body, Length grinding, Length clearance, Travel travel)
+    implements MachineBuilder.With {
   /** A machine of which nothing is known for its way through the building. */
   public Machine(String id, String name, Length body, Length grinding, Length clearance) {
     this(id, name, body, grinding, clearance, Travel.UNKNOWN);
@@ -49,26 +52,6 @@ public record Machine(
   /** The narrowest doorway or gap that it rolls through, B + 2 p, in mm. */
   public double passage() {
     return body.mm() + 2 * passing().mm();
-  }
-
-  public Machine withName(String v) {
-    return new Machine(id, v, body, grinding, clearance, travel);
-  }
-
-  public Machine withBody(Length v) {
-    return new Machine(id, name, v, grinding, clearance, travel);
-  }
-
-  public Machine withGrinding(Length v) {
-    return new Machine(id, name, body, v, clearance, travel);
-  }
-
-  public Machine withClearance(Length v) {
-    return new Machine(id, name, body, grinding, v, travel);
-  }
-
-  public Machine withTravel(Travel v) {
-    return new Machine(id, name, body, grinding, clearance, v);
   }
 
   /** The strip it leaves along a straight wall, (B − G)/2 + c, in mm. */

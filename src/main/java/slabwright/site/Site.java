@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import slabwright.units.UnitSystem;
  * @param note one line printed under the name on every sheet, such as "invented"
  * @param start when work begins, for the day plan
  */
+@RecordBuilder
 public record Site(
     String name,
     String note,
@@ -19,7 +21,8 @@ public record Site(
     List<FloorArea> areas,
     Optional<Underlay> underlay,
     List<Release> releases,
-    JobDetails job) {
+    JobDetails job)
+    implements SiteBuilder.With {
   public Site {
     areas = List.copyOf(areas);
     releases = List.copyOf(releases);
@@ -48,37 +51,5 @@ public record Site(
   /** The number that sheets and cut files carry: the last release, 0 before the first. */
   public int releaseNumber() {
     return releases.stream().mapToInt(Release::number).max().orElse(0);
-  }
-
-  public Site withName(String v) {
-    return new Site(v, note, units, start, areas, underlay, releases, job);
-  }
-
-  public Site withNote(String v) {
-    return new Site(name, v, units, start, areas, underlay, releases, job);
-  }
-
-  public Site withUnits(UnitSystem v) {
-    return new Site(name, note, v, start, areas, underlay, releases, job);
-  }
-
-  public Site withStart(Optional<LocalDateTime> v) {
-    return new Site(name, note, units, v, areas, underlay, releases, job);
-  }
-
-  public Site withAreas(List<FloorArea> v) {
-    return new Site(name, note, units, start, v, underlay, releases, job);
-  }
-
-  public Site withUnderlay(Optional<Underlay> v) {
-    return new Site(name, note, units, start, areas, v, releases, job);
-  }
-
-  public Site withReleases(List<Release> v) {
-    return new Site(name, note, units, start, areas, underlay, v, job);
-  }
-
-  public Site withJob(JobDetails v) {
-    return new Site(name, note, units, start, areas, underlay, releases, v);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +16,7 @@ import slabwright.units.Length;
  * @param humidity relative humidity of the air in %
  * @param vapourBarrier whether one is known to lie under the slab; absent means unknown
  */
+@RecordBuilder
 public record Slab(
     OptionalDouble mohs,
     OptionalDouble ageYears,
@@ -23,7 +25,8 @@ public record Slab(
     OptionalDouble surfaceC,
     OptionalDouble airC,
     OptionalDouble humidity,
-    Optional<Boolean> vapourBarrier) {
+    Optional<Boolean> vapourBarrier)
+    implements SlabBuilder.With {
   public static final Slab UNKNOWN =
       new Slab(
           OptionalDouble.empty(),

@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +20,7 @@ import slabwright.units.Length;
  * @param seams where the seams shall be; absent means where they cost least
  * @param blanks local blanks set by hand; none means that each colour has the blank it needs
  */
+@RecordBuilder
 public record StencilChanges(
     Optional<Length> thickenMask,
     OptionalDouble dropUnder,
@@ -27,7 +29,8 @@ public record StencilChanges(
     Optional<Length> tieWidth,
     OptionalDouble baseLightness,
     Optional<HandSeams> seams,
-    List<LocalBlank> blanks) {
+    List<LocalBlank> blanks)
+    implements StencilChangesBuilder.With {
   /** Nothing changed. */
   public static final StencilChanges NONE =
       new StencilChanges(
@@ -55,45 +58,5 @@ public record StencilChanges(
 
   public StencilChanges {
     blanks = List.copyOf(blanks);
-  }
-
-  public StencilChanges withThickenMask(Optional<Length> v) {
-    return new StencilChanges(
-        v, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, seams, blanks);
-  }
-
-  public StencilChanges withDropUnder(OptionalDouble v) {
-    return new StencilChanges(
-        thickenMask, v, fillUnder, roundNeedles, tieWidth, baseLightness, seams, blanks);
-  }
-
-  public StencilChanges withFillUnder(OptionalDouble v) {
-    return new StencilChanges(
-        thickenMask, dropUnder, v, roundNeedles, tieWidth, baseLightness, seams, blanks);
-  }
-
-  public StencilChanges withRoundNeedles(Optional<Length> v) {
-    return new StencilChanges(
-        thickenMask, dropUnder, fillUnder, v, tieWidth, baseLightness, seams, blanks);
-  }
-
-  public StencilChanges withTieWidth(Optional<Length> v) {
-    return new StencilChanges(
-        thickenMask, dropUnder, fillUnder, roundNeedles, v, baseLightness, seams, blanks);
-  }
-
-  public StencilChanges withBaseLightness(OptionalDouble v) {
-    return new StencilChanges(
-        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, v, seams, blanks);
-  }
-
-  public StencilChanges withSeams(Optional<HandSeams> v) {
-    return new StencilChanges(
-        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, v, blanks);
-  }
-
-  public StencilChanges withBlanks(List<LocalBlank> v) {
-    return new StencilChanges(
-        thickenMask, dropUnder, fillUnder, roundNeedles, tieWidth, baseLightness, seams, v);
   }
 }

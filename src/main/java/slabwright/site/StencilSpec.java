@@ -1,5 +1,6 @@
 package slabwright.site;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import slabwright.units.Length;
@@ -18,6 +19,7 @@ import slabwright.units.Length;
  * @param ties whether loose pieces are tied in, for a stiff reusable stencil
  * @param changes what a person accepted or set by hand
  */
+@RecordBuilder
 public record StencilSpec(
     Length roll,
     Optional<Length> usable,
@@ -31,7 +33,8 @@ public record StencilSpec(
     Optional<Length> longestPiece,
     Length vinylHolds,
     boolean ties,
-    StencilChanges changes) {
+    StencilChanges changes)
+    implements StencilSpecBuilder.With {
   /** A first setting for a roll, all of it common practice, no source: ask the sign shop. */
   public static StencilSpec forRoll(Length roll) {
     return new StencilSpec(
@@ -52,41 +55,6 @@ public record StencilSpec(
 
   public StencilSpec {
     colours = List.copyOf(colours);
-  }
-
-  public StencilSpec withColours(List<ColourChoice> v) {
-    return copy(v, mergeDeltaE, ties, changes);
-  }
-
-  public StencilSpec withMergeDeltaE(double v) {
-    return copy(colours, v, ties, changes);
-  }
-
-  public StencilSpec withTies(boolean v) {
-    return copy(colours, mergeDeltaE, v, changes);
-  }
-
-  public StencilSpec withChanges(StencilChanges v) {
-    return copy(colours, mergeDeltaE, ties, v);
-  }
-
-  /** The same film, laid and cut the same, with what a person chooses for the graphic. */
-  private StencilSpec copy(
-      List<ColourChoice> choices, double merge, boolean tied, StencilChanges changed) {
-    return new StencilSpec(
-        roll,
-        usable,
-        overlap,
-        margin,
-        press,
-        overspray,
-        choices,
-        merge,
-        spread,
-        longestPiece,
-        vinylHolds,
-        tied,
-        changed);
   }
 
   /** Usable roll width in mm. */

@@ -1,5 +1,6 @@
 package slabwright.tape;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -15,13 +16,15 @@ import slabwright.units.UnitSystem;
  * @param closingLimit gap over perimeter from which a plain walk is called bad; where none is
  *     stated the stated errors of tape and turns say it
  */
+@RecordBuilder
 public record TapeRoom(
     int corners,
     List<Reading> readings,
     List<WallNote> notes,
     TapeError tapeError,
     double turnError,
-    OptionalDouble closingLimit) {
+    OptionalDouble closingLimit)
+    implements TapeRoomBuilder.With {
   /** Degrees: what is declared true is still taken to be this far off. */
   public static final double SMALLEST_TURN_ERROR = 0.001;
 
@@ -51,18 +54,6 @@ public record TapeRoom(
       }
     }
     return more > 0 ? UnitSystem.METRIC : UnitSystem.FEET_INCHES;
-  }
-
-  public TapeRoom withReadings(List<Reading> v) {
-    return new TapeRoom(corners, v, notes, tapeError, turnError, closingLimit);
-  }
-
-  public TapeRoom withTapeError(TapeError v) {
-    return new TapeRoom(corners, readings, notes, v, turnError, closingLimit);
-  }
-
-  public TapeRoom withTurnError(double degrees) {
-    return new TapeRoom(corners, readings, notes, tapeError, degrees, closingLimit);
   }
 
   public TapeRoom withClosingLimit(double v) {

@@ -1,5 +1,6 @@
 package slabwright.work;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -33,6 +34,7 @@ import slabwright.work.top.TopPlan;
  * @param advice that may be declined in writing
  * @param stops what must be settled before work starts, open and settled
  */
+@RecordBuilder
 public record AreaWorkPlan(
     AreaTakeoff floor,
     PrepPlan prep,
@@ -43,7 +45,8 @@ public record AreaWorkPlan(
     Figure<AirPlan> air,
     List<RuleNote> notes,
     List<ClientAdvice> advice,
-    List<JobStop> stops) {
+    List<JobStop> stops)
+    implements AreaWorkPlanBuilder.With {
   public AreaWorkPlan {
     tops = List.copyOf(tops);
     coats = List.copyOf(coats);

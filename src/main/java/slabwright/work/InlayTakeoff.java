@@ -1,5 +1,6 @@
 package slabwright.work;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import slabwright.units.Message;
  * @param skirt area of paper around the whole blank, for one stencil
  * @param dyes what each stencil takes, in laying order
  */
+@RecordBuilder
 public record InlayTakeoff(
     String id,
     String name,
@@ -26,7 +28,8 @@ public record InlayTakeoff(
     VinylFromRoll film,
     double edges,
     double skirt,
-    List<StencilDye> dyes) {
+    List<StencilDye> dyes)
+    implements InlayTakeoffBuilder.With {
   /**
    * Vinyl off the roll, all stencils, waste and overlaps included.
    *
@@ -105,7 +108,7 @@ public record InlayTakeoff(
   InlayTakeoff withDye(String product) {
     List<StencilDye> named =
         dyes.stream().map(d -> d.product().isEmpty() ? d.withProduct(product) : d).toList();
-    return new InlayTakeoff(id, name, blank, film, edges, skirt, named);
+    return withDyes(named);
   }
 
   public double openings() {

@@ -1,5 +1,6 @@
 package slabwright.work;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import slabwright.units.Message;
@@ -18,12 +19,14 @@ import slabwright.work.days.DayPlan;
  * @param checks what has to be checked, and what the order of floors rests on; of the days of coats
  *     only with dates
  */
+@RecordBuilder
 public record JobOutlook(
     Figure<DayPlan> order,
     List<HeldStep> held,
     List<Message> cannotStart,
     List<ClosedAir> closed,
-    List<DayCheck> checks) {
+    List<DayCheck> checks)
+    implements JobOutlookBuilder.With {
   public JobOutlook {
     held = List.copyOf(held);
     cannotStart = List.copyOf(cannotStart);

@@ -68,7 +68,7 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
   List<WorkStep> keptOff(List<WorkStep> steps) {
     return count()
         ? steps.stream()
-            .map(s -> coat(s).map(c -> s.notOn(forbidden(s, c).keySet())).orElse(s))
+            .map(s -> coat(s).map(c -> s.withNotOn(forbidden(s, c).keySet())).orElse(s))
             .toList()
         : steps;
   }

@@ -1,5 +1,6 @@
 package slabwright.work;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -25,6 +26,7 @@ import slabwright.work.days.WorkStep;
  * @param table the same line by line, with what a late start does
  * @param outlook what of it can be done, and what stands against the rest
  */
+@RecordBuilder
 public record WorkPlan(
     Site site,
     ShopBook book,
@@ -33,7 +35,8 @@ public record WorkPlan(
     Figure<List<WorkStep>> tasks,
     Figure<DayPlan> days,
     Figure<DayTable> table,
-    JobOutlook outlook) {
+    JobOutlook outlook)
+    implements WorkPlanBuilder.With {
   /** Stands on every sheet with figures from here. */
   public static final Message NOTICE =
       Message.of("work.work-plan.screening-estimates-for-planning");

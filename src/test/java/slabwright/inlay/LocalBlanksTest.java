@@ -123,21 +123,7 @@ class LocalBlanksTest {
 
   @Test
   void a_blank_without_room_for_three_ticks_grows_until_it_has_them() {
-    StencilSpec narrow =
-        new StencilSpec(
-            SPEC.roll(),
-            SPEC.usable(),
-            SPEC.overlap(),
-            Length.mm(6),
-            Length.mm(6),
-            SPEC.overspray(),
-            SPEC.colours(),
-            SPEC.mergeDeltaE(),
-            SPEC.spread(),
-            SPEC.longestPiece(),
-            SPEC.vinylHolds(),
-            SPEC.ties(),
-            SPEC.changes());
+    StencilSpec narrow = SPEC.withMargin(Length.mm(6)).withPress(Length.mm(6));
     InlayPlan plan = plan(narrow, box(2000, 500, 2300, 800), FRAME);
     Bounds blank = own(plan).blanks().get(0);
     assertThat(own(plan).blanks()).hasSize(1);

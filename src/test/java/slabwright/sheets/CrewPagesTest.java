@@ -41,7 +41,6 @@ import slabwright.units.QuarterHour;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.ClosedAir;
-import slabwright.work.JobOutlook;
 import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.EntryLimit;
@@ -417,16 +416,7 @@ class CrewPagesTest {
   }
 
   private static WorkPlan with(WorkPlan work, ClosedAir closed) {
-    JobOutlook o = work.outlook();
-    return new WorkPlan(
-        work.site(),
-        work.book(),
-        work.dated(),
-        work.areas(),
-        work.tasks(),
-        work.days(),
-        work.table(),
-        new JobOutlook(o.order(), o.held(), o.cannotStart(), List.of(closed), o.checks()));
+    return work.withOutlook(work.outlook().withClosed(List.of(closed)));
   }
 
   @Test

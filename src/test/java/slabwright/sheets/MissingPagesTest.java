@@ -30,26 +30,14 @@ class MissingPagesTest {
   private static PacketContents broken() {
     WorkPlan w = WHOLE.work();
     List<AreaWorkPlan> areas = w.areas().stream().map(MissingPagesTest::broken).toList();
-    WorkPlan work =
-        new WorkPlan(
-            w.site(), w.book(), w.dated(), areas, w.tasks(), w.days(), w.table(), w.outlook());
+    WorkPlan work = w.withAreas(areas);
     return new PacketContents(
         WHOLE.site(), WHOLE.areas(), work, PaperSize.LETTER, SheetSamples.DAY, WORDS);
   }
 
   private static AreaWorkPlan broken(AreaWorkPlan a) {
     RuleNote none = new RuleNote(null, RuleNote.Verdict.LOOK, null, null, null, null);
-    return new AreaWorkPlan(
-        a.floor(),
-        a.prep(),
-        a.tops(),
-        a.bags(),
-        a.coats(),
-        a.unknownProducts(),
-        a.air(),
-        List.of(none),
-        a.advice(),
-        a.stops());
+    return a.withNotes(List.of(none));
   }
 
   private static String words(PrintedPage page) {

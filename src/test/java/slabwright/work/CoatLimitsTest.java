@@ -141,15 +141,9 @@ class CoatLimitsTest {
   }
 
   private static Slab slab(FloorArea area, double surface, double air, double humidity) {
-    Slab s = area.slab();
-    return new Slab(
-        s.mohs(),
-        s.ageYears(),
-        s.thickness(),
-        s.moisture(),
-        OptionalDouble.of(surface),
-        OptionalDouble.of(air),
-        OptionalDouble.of(humidity),
-        s.vapourBarrier());
+    return area.slab()
+        .withSurfaceC(OptionalDouble.of(surface))
+        .withAirC(OptionalDouble.of(air))
+        .withHumidity(OptionalDouble.of(humidity));
   }
 }

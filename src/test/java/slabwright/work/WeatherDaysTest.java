@@ -240,15 +240,7 @@ class WeatherDaysTest {
   }
 
   private static Slab damp(Slab s) {
-    return new Slab(
-        s.mohs(),
-        s.ageYears(),
-        s.thickness(),
-        s.moisture(),
-        s.surfaceC(),
-        s.airC(),
-        OptionalDouble.of(95),
-        s.vapourBarrier());
+    return s.withHumidity(OptionalDouble.of(95));
   }
 
   private static String reason(DayForecast d) {

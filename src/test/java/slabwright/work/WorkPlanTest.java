@@ -246,16 +246,7 @@ class WorkPlanTest {
   @Test
   void a_day_hotter_than_the_books_table_refuses_the_two_part_coat() {
     Slab s = hallOf(SITE).slab();
-    Slab hot =
-        new Slab(
-            s.mohs(),
-            s.ageYears(),
-            s.thickness(),
-            s.moisture(),
-            s.surfaceC(),
-            OptionalDouble.of(35),
-            s.humidity(),
-            s.vapourBarrier());
+    Slab hot = s.withAirC(OptionalDouble.of(35));
     WorkPlan plan = WorkSamples.plan(with(hallOf(SITE).withSlab(hot)));
     assertThat(Said.of(hall(plan).coat("topcoat").orElseThrow().batches().text(Object::toString)))
         .contains("working time of topcoat")

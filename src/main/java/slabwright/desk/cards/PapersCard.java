@@ -64,42 +64,35 @@ public final class PapersCard extends Card {
         now,
         Party::name,
         set,
-        PapersCard::named);
+        Party::withName);
     line(
         who + "-contact",
         words().say("desk.cards.papers.contact"),
         now,
         Party::contact,
         set,
-        (p, v) -> new Party(p.name(), v, p.phone(), p.mail(), p.address(), p.mark()));
+        Party::withContact);
     line(
         who + "-phone",
         words().say("desk.cards.papers.phone"),
         now,
         Party::phone,
         set,
-        (p, v) -> new Party(p.name(), p.contact(), v, p.mail(), p.address(), p.mark()));
+        Party::withPhone);
     line(
         who + "-mail",
         words().say("desk.cards.papers.mail"),
         now,
         Party::mail,
         set,
-        (p, v) -> new Party(p.name(), p.contact(), p.phone(), v, p.address(), p.mark()));
+        Party::withMail);
     line(
         who + "-address",
         words().say("desk.cards.papers.address"),
         now,
         p -> p.address().replaceAll("\\s*\n\\s*", "; "),
         set,
-        (p, v) ->
-            new Party(
-                p.name(),
-                p.contact(),
-                p.phone(),
-                p.mail(),
-                v.replaceAll("\\s*;\\s*", "\n"),
-                p.mark()));
+        (p, v) -> p.withAddress(v.replaceAll("\\s*;\\s*", "\n")));
   }
 
   private void mark(Runnable choose) {
@@ -121,10 +114,6 @@ public final class PapersCard extends Card {
             () -> setContractor(job().contractor().withMark(Optional.empty())));
     away.setId("contractor-mark-away");
     rows.getChildren().addAll(set, away);
-  }
-
-  private static Party named(Party p, String name) {
-    return new Party(name, p.contact(), p.phone(), p.mail(), p.address(), p.mark());
   }
 
   private void line(

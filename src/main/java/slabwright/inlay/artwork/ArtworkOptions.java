@@ -1,5 +1,6 @@
 package slabwright.inlay.artwork;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Map;
 import java.util.Set;
 import slabwright.units.Message;
@@ -16,13 +17,15 @@ import slabwright.units.SortedCopy;
  * @param installedFonts whether fonts installed on this computer may be used beside the shipped
  *     ones
  */
+@RecordBuilder
 public record ArtworkOptions(
     double widthMm,
     double toleranceMm,
     double mergeDeltaE,
     Set<String> ignored,
     Map<String, String> merged,
-    boolean installedFonts) {
+    boolean installedFonts)
+    implements ArtworkOptionsBuilder.With {
   /** Far finer than a plotter's blade, yet coarse enough for quick geometry. */
   public static final double TOLERANCE_MM = 0.01;
 
@@ -51,25 +54,21 @@ public record ArtworkOptions(
     return new ArtworkOptions(mm, TOLERANCE_MM, 0, Set.of(), Map.of(), true);
   }
 
-  public ArtworkOptions withMergeDeltaE(double deltaE) {
-    return new ArtworkOptions(widthMm, toleranceMm, deltaE, ignored, merged, installedFonts);
-  }
-
   public ArtworkOptions withTolerance(double mm) {
-    return new ArtworkOptions(widthMm, mm, mergeDeltaE, ignored, merged, installedFonts);
+    return withToleranceMm(mm);
   }
 
   public ArtworkOptions ignoring(Set<String> colours) {
-    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, colours, merged, installedFonts);
+    return withIgnored(colours);
   }
 
   /** With colours that count as another, {@code #rrggbb}. */
   public ArtworkOptions merging(Map<String, String> colours) {
-    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, ignored, colours, installedFonts);
+    return withMerged(colours);
   }
 
   /** The same picture on every computer: shipped fonts alone. */
   public ArtworkOptions withShippedFontsOnly() {
-    return new ArtworkOptions(widthMm, toleranceMm, mergeDeltaE, ignored, merged, false);
+    return withInstalledFonts(false);
   }
 }

@@ -129,7 +129,7 @@ public final class LocalBlankPlanner {
         savings.put(s.layer(), whole.against(local.get(s.layer()), s));
       }
     }
-    PanelPlan with = whole.withLocal(local, savings);
+    PanelPlan with = whole.withLocal(local).withSavings(savings);
     List<Panel> cut = with.cut(set.stencils());
     List<RegistrationTick> kept = new ArrayList<>();
     for (RegistrationTick t : ticks) {
@@ -151,13 +151,13 @@ public final class LocalBlankPlanner {
                       PanelBuilder.tooFewTicks(x, RegistrationPlacer.on(x, kept))
                           .ifPresent(own::add));
           findings.addAll(own);
-          ticked.put(layer, p.withTicks(kept, own));
+          ticked.put(layer, p.withTicks(kept).withFindings(own));
         });
     List<Stencil> stencils =
         set.stencils().stream()
             .map(s -> with.isLocal(s) ? s.within(with.of(s).blanks()) : s)
             .toList();
-    PanelPlan all = with.withTicks(kept, findings).withLocal(ticked, savings);
+    PanelPlan all = with.withTicks(kept).withFindings(findings).withLocal(ticked);
     return new Planned(set.with(stencils), shared ? all : all.withoutPanels());
   }
 

@@ -45,9 +45,9 @@ final class PanelBuilder {
   PanelPlan build() {
     PanelPlan plan = buildWithoutTicks();
     List<RegistrationTick> ticks = new RegistrationPlacer(openings, panels).place();
-    PanelPlan ticked = plan.withTicks(ticks, findings);
+    PanelPlan ticked = plan.withTicks(ticks).withFindings(findings);
     panels.forEach(panel -> tooFewTicks(panel, ticked.ticks(panel)).ifPresent(findings::add));
-    return plan.withTicks(ticks, findings);
+    return plan.withTicks(ticks).withFindings(findings);
   }
 
   PanelPlan buildWithoutTicks() {

@@ -1,5 +1,7 @@
 package slabwright.inlay.panel;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * How a blank is cut into panels. Lengths in mm.
  *
@@ -10,38 +12,20 @@ package slabwright.inlay.panel;
  * @param weights what a seam costs
  * @param trafficFrom the side people come from; laps point away from it
  */
+@RecordBuilder
 public record PanelParameters(
     Roll roll,
     double overlap,
     double stagger,
     double pitch,
     SeamWeights weights,
-    BlankSide trafficFrom) {
+    BlankSide trafficFrom)
+    implements PanelParametersBuilder.With {
 
   /** A 48 in roll, half an inch of overlap, joints 300 mm apart, tried every 10 mm. */
   public static PanelParameters usual() {
     return new PanelParameters(
         Roll.ofWidth(1219.2), 12.7, 300, 10, SeamWeights.usual(), BlankSide.BOTTOM);
-  }
-
-  public PanelParameters withRoll(Roll other) {
-    return new PanelParameters(other, overlap, stagger, pitch, weights, trafficFrom);
-  }
-
-  public PanelParameters withOverlap(double mm) {
-    return new PanelParameters(roll, mm, stagger, pitch, weights, trafficFrom);
-  }
-
-  public PanelParameters withPitch(double mm) {
-    return new PanelParameters(roll, overlap, stagger, mm, weights, trafficFrom);
-  }
-
-  public PanelParameters withWeights(SeamWeights other) {
-    return new PanelParameters(roll, overlap, stagger, pitch, other, trafficFrom);
-  }
-
-  public PanelParameters withTrafficFrom(BlankSide side) {
-    return new PanelParameters(roll, overlap, stagger, pitch, weights, side);
   }
 
   /** No strip is narrower than this: its two edges must not share slivers or laps. */

@@ -1,5 +1,6 @@
 package slabwright.inlay.panel;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -34,6 +35,7 @@ import slabwright.units.SortedCopy;
  *     them, nothing is left to lie on the whole blank and it has no panels
  * @param savings what each of them spares
  */
+@RecordBuilder
 public record PanelPlan(
     Bounds blank,
     StripDirection turn,
@@ -48,7 +50,8 @@ public record PanelPlan(
     List<Finding> findings,
     List<Bounds> blanks,
     Map<Integer, PanelPlan> local,
-    Map<Integer, Saving> savings) {
+    Map<Integer, Saving> savings)
+    implements PanelPlanBuilder.With {
   /** What local blanks spare of one stencil, in mm of roll, mm² of film to lay and seams. */
   public record Saving(double roll, double film, int seams) {}
 
@@ -161,54 +164,18 @@ public record PanelPlan(
     return every;
   }
 
-  PanelPlan withLocal(Map<Integer, PanelPlan> plans, Map<Integer, Saving> spared) {
-    return copy(ticks, findings, plans, spared);
-  }
-
   /** Without panels of the whole blank: every stencil has blanks of its own. */
   PanelPlan withoutPanels() {
-    return new PanelPlan(
-        blank,
-        turn,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        ticks,
-        0,
-        0,
-        SeamCost.NONE,
-        findings,
-        List.of(),
-        local,
-        savings);
-  }
-
-  PanelPlan withTicks(List<RegistrationTick> other, List<Finding> more) {
-    return copy(other, more, local, savings);
-  }
-
-  /** The same panels, with what is planned after them. */
-  private PanelPlan copy(
-      List<RegistrationTick> marks,
-      List<Finding> found,
-      Map<Integer, PanelPlan> plans,
-      Map<Integer, Saving> spared) {
-    return new PanelPlan(
-        blank,
-        turn,
-        seams,
-        panels,
-        layingOrder,
-        laps,
-        marks,
-        rollLength,
-        waste,
-        cost,
-        found,
-        blanks,
-        plans,
-        spared);
+    return with(
+        plan ->
+            plan.seams(List.of())
+                .panels(List.of())
+                .layingOrder(List.of())
+                .laps(List.of())
+                .rollLength(0)
+                .waste(0)
+                .cost(SeamCost.NONE)
+                .blanks(List.of()));
   }
 
   /** The panels that have an opening of this stencil; the others are not cut for it. */

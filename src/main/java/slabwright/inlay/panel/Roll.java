@@ -1,5 +1,7 @@
 package slabwright.inlay.panel;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * The vinyl roll, in mm.
  *
@@ -7,7 +9,9 @@ package slabwright.inlay.panel;
  * @param usableWidth the width the cutter can use
  * @param longestPiece the longest piece that is cut and handled as one
  */
-public record Roll(double width, double usableWidth, double longestPiece) {
+@RecordBuilder
+public record Roll(double width, double usableWidth, double longestPiece)
+    implements RollBuilder.With {
   /** What a cutter leaves at each edge of the film when nothing else is known. */
   public static final double EDGE = 12;
 
@@ -20,13 +24,5 @@ public record Roll(double width, double usableWidth, double longestPiece) {
   /** A roll of which 12 mm at each edge cannot be cut, with pieces of any length. */
   public static Roll ofWidth(double mm) {
     return new Roll(mm, mm - 2 * EDGE, Double.POSITIVE_INFINITY);
-  }
-
-  public Roll withUsableWidth(double mm) {
-    return new Roll(width, mm, longestPiece);
-  }
-
-  public Roll withLongestPiece(double mm) {
-    return new Roll(width, usableWidth, mm);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.inlay.stencil;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.OptionalDouble;
 
 /**
@@ -12,29 +13,19 @@ import java.util.OptionalDouble;
  * @param baseLightness CIE L* of the base dye (layer 0) when there is one
  * @param fixes what a person accepted
  */
+@RecordBuilder
 public record StencilParameters(
     double margin,
     double pressBand,
     double spread,
     boolean perColour,
     OptionalDouble baseLightness,
-    AcceptedFixes fixes) {
+    AcceptedFixes fixes)
+    implements StencilParametersBuilder.With {
 
   /** Two inches of margin and of press band, no spread, one stencil a colour, no base dye. */
   public static StencilParameters usual() {
     return new StencilParameters(50.8, 50.8, 0, true, OptionalDouble.empty(), AcceptedFixes.NONE);
-  }
-
-  public StencilParameters withMargin(double mm) {
-    return new StencilParameters(mm, pressBand, spread, perColour, baseLightness, fixes);
-  }
-
-  public StencilParameters withPressBand(double mm) {
-    return new StencilParameters(margin, mm, spread, perColour, baseLightness, fixes);
-  }
-
-  public StencilParameters withSpread(double mm) {
-    return new StencilParameters(margin, pressBand, mm, perColour, baseLightness, fixes);
   }
 
   public StencilParameters asOneStencil() {
@@ -44,9 +35,5 @@ public record StencilParameters(
   public StencilParameters overBase(double lightness) {
     return new StencilParameters(
         margin, pressBand, spread, perColour, OptionalDouble.of(lightness), fixes);
-  }
-
-  public StencilParameters withFixes(AcceptedFixes accepted) {
-    return new StencilParameters(margin, pressBand, spread, perColour, baseLightness, accepted);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.sheets.packet;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import slabwright.work.WorkPlan;
  * @param photos of places, in the plan's order
  * @param agreed what a release agreed that is no longer so; empty when there is none
  */
+@RecordBuilder
 public record PacketContents(
     Site site,
     List<AreaResult> areas,
@@ -33,7 +35,8 @@ public record PacketContents(
     LocalDate date,
     Words words,
     Optional<AgreedBefore> agreed,
-    List<PrintedPhoto> photos) {
+    List<PrintedPhoto> photos)
+    implements PacketContentsBuilder.With {
   public PacketContents {
     areas = List.copyOf(areas);
     photos = List.copyOf(photos);
@@ -53,17 +56,17 @@ public record PacketContents(
 
   /** The same where a release agreed something else. */
   public PacketContents after(AgreedBefore before) {
-    return new PacketContents(site, areas, work, paper, date, words, Optional.of(before), photos);
+    return withAgreed(Optional.of(before));
   }
 
   /** The same with photos of its places. */
   public PacketContents showing(List<PrintedPhoto> pictures) {
-    return new PacketContents(site, areas, work, paper, date, words, agreed, pictures);
+    return withPhotos(pictures);
   }
 
   /** The same in another language. */
   public PacketContents in(Words v) {
-    return new PacketContents(site, areas, work, paper, date, v, agreed, photos);
+    return withWords(v);
   }
 
   /**

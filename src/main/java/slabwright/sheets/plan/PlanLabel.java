@@ -1,5 +1,6 @@
 package slabwright.sheets.plan;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import slabwright.drawing.Colour;
@@ -15,6 +16,7 @@ import slabwright.shape.Vec;
  * @param near how near the point they need no leader, paper mm
  * @param backing what is laid behind them
  */
+@RecordBuilder
 public record PlanLabel(
     Vec about,
     List<Vec> wishes,
@@ -22,7 +24,8 @@ public record PlanLabel(
     TextStyle style,
     double reach,
     double near,
-    Optional<Colour> backing) {
+    Optional<Colour> backing)
+    implements PlanLabelBuilder.With {
   public PlanLabel {
     wishes = List.copyOf(wishes);
   }
@@ -32,14 +35,14 @@ public record PlanLabel(
   }
 
   public PlanLabel wishing(List<Vec> middles) {
-    return new PlanLabel(about, middles, words, style, reach, near, backing);
+    return withWishes(middles);
   }
 
   public PlanLabel nearBy(double mm) {
-    return new PlanLabel(about, wishes, words, style, reach, mm, backing);
+    return withNear(mm);
   }
 
   public PlanLabel on(Colour colour) {
-    return new PlanLabel(about, wishes, words, style, reach, near, Optional.of(colour));
+    return withBacking(Optional.of(colour));
   }
 }

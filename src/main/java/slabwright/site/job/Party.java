@@ -1,5 +1,6 @@
 package slabwright.site.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 
 /**
@@ -10,21 +11,14 @@ import java.util.Optional;
  * @param address lines divided by line breaks
  * @param mark what a contractor's papers show beside the name
  */
+@RecordBuilder
 public record Party(
-    String name,
-    String contact,
-    String phone,
-    String mail,
-    String address,
-    Optional<FirmMark> mark) {
+    String name, String contact, String phone, String mail, String address, Optional<FirmMark> mark)
+    implements PartyBuilder.With {
   public static final Party UNKNOWN = new Party("", "", "", "", "");
 
   /** Without a mark. */
   public Party(String name, String contact, String phone, String mail, String address) {
     this(name, contact, phone, mail, address, Optional.empty());
-  }
-
-  public Party withMark(Optional<FirmMark> v) {
-    return new Party(name, contact, phone, mail, address, v);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.site.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -12,8 +13,10 @@ import java.util.Optional;
  * @param on the day it was taken, when known
  * @param phase whether it shows the place before or after the work, when that is known
  */
+@RecordBuilder
 public record PinnedPhoto(
-    String file, String area, Pin pin, Optional<LocalDate> on, String note, Optional<Phase> phase) {
+    String file, String area, Pin pin, Optional<LocalDate> on, String note, Optional<Phase> phase)
+    implements PinnedPhotoBuilder.With {
   /** What a photo is pinned to. */
   public sealed interface Pin {}
 
@@ -31,6 +34,6 @@ public record PinnedPhoto(
 
   /** The same photo pinned elsewhere. */
   public PinnedPhoto on(Pin v) {
-    return new PinnedPhoto(file, area, v, on, note, phase);
+    return withPin(v);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.work.book;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -17,12 +18,14 @@ import slabwright.units.Result;
  *
  * @param hourPrice what one hour of one person costs the client
  */
+@RecordBuilder
 public record Crew(
     Figure<Integer> people,
     Figure<LocalTime> starts,
     Figure<Duration> day,
     Figure<Set<DayOfWeek>> days,
-    Figure<BigDecimal> hourPrice) {
+    Figure<BigDecimal> hourPrice)
+    implements CrewBuilder.With {
 
   static Crew read(BookSection s) {
     return new Crew(
@@ -31,10 +34,6 @@ public record Crew(
         s.time("day"),
         s.list("days", Message.of("work.crew.mon-tue-wed"), Crew::dayOfWeek).flatMap(Crew::some),
         s.price("price_an_hour"));
-  }
-
-  Crew withPeople(int n) {
-    return new Crew(Figure.known(n), starts, day, days, hourPrice);
   }
 
   private static Figure<LocalTime> clock(String text) {

@@ -1,5 +1,6 @@
 package slabwright.work.book;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import slabwright.units.Message;
@@ -13,6 +14,7 @@ import slabwright.units.Message;
  * @param setUp what a crew does besides the steps
  * @param faults unknown keys and values that could not be read
  */
+@RecordBuilder
 public record ShopBook(
     Optional<String> name,
     boolean invented,
@@ -25,7 +27,8 @@ public record ShopBook(
     List<GritRate> grits,
     List<ShopTool> tools,
     List<Product> products,
-    List<BookFault> faults) {
+    List<BookFault> faults)
+    implements ShopBookBuilder.With {
   public ShopBook {
     grits = List.copyOf(grits);
     tools = List.copyOf(tools);
@@ -39,20 +42,7 @@ public record ShopBook(
 
   /** The same book for a job with so many people. */
   public ShopBook withPeople(int people) {
-    Crew other = crew.withPeople(people);
-    return new ShopBook(
-        name,
-        invented,
-        currency,
-        other,
-        prep,
-        inlay,
-        setUp,
-        consumables,
-        grits,
-        tools,
-        products,
-        faults);
+    return withCrew(crew.withPeople(Figure.known(people)));
   }
 
   /** The first product of a kind. */

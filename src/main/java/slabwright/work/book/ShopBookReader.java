@@ -65,19 +65,7 @@ final class ShopBookReader {
   }
 
   private ShopBook withFaults(ShopBook b) {
-    return new ShopBook(
-        b.name(),
-        b.invented(),
-        b.currency(),
-        b.crew(),
-        b.prep(),
-        b.inlay(),
-        b.setUp(),
-        b.consumables(),
-        b.grits(),
-        b.tools(),
-        b.products(),
-        faults.stream().sorted(Comparator.comparing(BookFault::line)).toList());
+    return b.withFaults(faults.stream().sorted(Comparator.comparing(BookFault::line)).toList());
   }
 
   private Product product(BookSection s) {

@@ -58,7 +58,7 @@ public final class CoatDivider {
     int few = job.people().maybe().orElse(most);
     if (isShort || whole.batches() instanceof Figure.Refused<?>) {
       for (int n = few + 1; n <= most; n++) {
-        CoatDivider more = new CoatDivider(job.withPeople(n), site);
+        CoatDivider more = new CoatDivider(job.withPeople(Figure.known(n)), site);
         boolean mixed = more.whole.batches().isKnown();
         if (mixed && (!isShort || staysWet(more.whole))) {
           return Optional.of(more);

@@ -1,5 +1,6 @@
 package slabwright.work.coat;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.site.Finish;
@@ -20,6 +21,7 @@ import slabwright.work.book.Product;
  * @param slabCelsius the slab's surface temperature, if measured
  * @param crew people there are
  */
+@RecordBuilder
 public record CoatParameters(
     String area,
     int place,
@@ -33,7 +35,8 @@ public record CoatParameters(
     Figure<Integer> people,
     OptionalDouble celsius,
     OptionalDouble slabCelsius,
-    Figure<Integer> crew) {
+    Figure<Integer> crew)
+    implements CoatParametersBuilder.With {
 
   /** A section of it, by its share of the area and of the edge. */
   CoatParameters of(double share, double edge, Figure<Optional<LaneGrid>> lanes) {
@@ -48,24 +51,6 @@ public record CoatParameters(
         lanes,
         rate,
         people,
-        celsius,
-        slabCelsius,
-        crew);
-  }
-
-  /** The same with another number of people at it. */
-  CoatParameters withPeople(int n) {
-    return new CoatParameters(
-        area,
-        place,
-        product,
-        target,
-        coats,
-        mm2,
-        cutIn,
-        grid,
-        rate,
-        Figure.known(n),
         celsius,
         slabCelsius,
         crew);

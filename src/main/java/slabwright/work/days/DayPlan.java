@@ -1,5 +1,6 @@
 package slabwright.work.days;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -14,8 +15,10 @@ import slabwright.work.step.StepKind;
  *
  * @param steps every step, abrading that a missed window made necessary included
  */
+@RecordBuilder
 public record DayPlan(
-    WorkingWeek hours, JobMeans means, LocalDate firstDay, List<ScheduledStep> steps) {
+    WorkingWeek hours, JobMeans means, LocalDate firstDay, List<ScheduledStep> steps)
+    implements DayPlanBuilder.With {
   public DayPlan {
     steps = steps.stream().sorted(Comparator.comparing(ScheduledStep::start)).toList();
   }
@@ -66,7 +69,7 @@ public record DayPlan(
                         .map(p::withTask)
                         .orElse(p))
             .toList();
-    return new DayPlan(hours, means, firstDay, changed);
+    return withSteps(changed);
   }
 
   /** When the step after {@code id} may start at the earliest, by its wait alone. */

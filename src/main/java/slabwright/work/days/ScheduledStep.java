@@ -1,5 +1,6 @@
 package slabwright.work.days;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -13,12 +14,10 @@ import slabwright.work.step.StepKind;
  * @param abradesFor the id of the coat whose missed window made this step necessary, or empty
  * @param who does it, and with which tools
  */
+@RecordBuilder
 public record ScheduledStep(
-    WorkStep task,
-    List<TimeSpan> spans,
-    BindingConstraint heldBy,
-    String abradesFor,
-    Assigned who) {
+    WorkStep task, List<TimeSpan> spans, BindingConstraint heldBy, String abradesFor, Assigned who)
+    implements ScheduledStepBuilder.With {
   public ScheduledStep {
     spans = List.copyOf(spans);
   }
@@ -37,10 +36,5 @@ public record ScheduledStep(
 
   public Duration worked() {
     return spans.stream().map(TimeSpan::length).reduce(Duration.ZERO, Duration::plus);
-  }
-
-  /** The same place in time with another task. */
-  ScheduledStep withTask(WorkStep other) {
-    return new ScheduledStep(other, spans, heldBy, abradesFor, who);
   }
 }

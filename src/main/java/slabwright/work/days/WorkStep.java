@@ -1,5 +1,6 @@
 package slabwright.work.days;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -26,6 +27,7 @@ import slabwright.work.step.ToolKind;
  * @param air what the people on it breathe
  * @param notOn days on which it is not begun, for the weather
  */
+@RecordBuilder
 public record WorkStep(
     String id,
     Message name,
@@ -38,7 +40,8 @@ public record WorkStep(
     Optional<Duration> abrading,
     Optional<KeepOut> keepOut,
     StepAir air,
-    Set<LocalDate> notOn) {
+    Set<LocalDate> notOn)
+    implements WorkStepBuilder.With {
   public WorkStep {
     waits = List.copyOf(waits);
     notOn = SortedCopy.of(notOn);
@@ -83,38 +86,21 @@ public record WorkStep(
 
   /** The same step for a crew of another number, where it is the whole crew's. */
   WorkStep forCrew(int n) {
-    return type.kind().isWholeCrew() ? copy(n, waits, abrading, keepOut, air, notOn) : this;
+    return type.kind().isWholeCrew() ? withPeople(n) : this;
   }
 
   /** The same step with the time to abrade the floor should its window be missed. */
   public WorkStep withAbrading(Duration time) {
-    return copy(people, waits, Optional.of(time), keepOut, air, notOn);
+    return withAbrading(Optional.of(time));
   }
 
   /** The same step with other trades kept out. */
   public WorkStep withKeepOut(KeepOut out) {
-    return copy(people, waits, abrading, Optional.of(out), air, notOn);
+    return withKeepOut(Optional.of(out));
   }
 
   /** The same step with other waits, and what is breathed on it. */
   public WorkStep in(StepAir around, List<StepWait> waiting) {
-    return copy(people, waiting, abrading, keepOut, around, notOn);
-  }
-
-  /** The same step, kept off some days by the weather. */
-  public WorkStep notOn(Set<LocalDate> bad) {
-    return copy(people, waits, abrading, keepOut, air, bad);
-  }
-
-  /** The same work, with what is found out about it one after another. */
-  private WorkStep copy(
-      int crew,
-      List<StepWait> after,
-      Optional<Duration> toAbrade,
-      Optional<KeepOut> out,
-      StepAir around,
-      Set<LocalDate> off) {
-    return new WorkStep(
-        id, name, area, type, length, crew, mayPause, after, toAbrade, out, around, off);
+    return withAir(around).withWaits(waiting);
   }
 }

@@ -1,5 +1,6 @@
 package slabwright.work.days;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -21,8 +22,10 @@ import slabwright.units.QuarterHour;
  * @param days that are worked
  * @param rest at least an hour from both ends of the day; empty when nobody says that there is one
  */
+@RecordBuilder
 public record WorkingWeek(
-    int people, LocalTime from, Duration length, Set<DayOfWeek> days, Optional<MiddayBreak> rest) {
+    int people, LocalTime from, Duration length, Set<DayOfWeek> days, Optional<MiddayBreak> rest)
+    implements WorkingWeekBuilder.With {
   /** When the crew rests; a coat goes on through it, for who lays it rests before or after. */
   public record MiddayBreak(LocalTime from, Duration length) {
     LocalTime to() {
@@ -60,19 +63,11 @@ public record WorkingWeek(
     return new WorkingWeek(people, from, length, EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY));
   }
 
-  /** The same week for another number of people. */
-  public WorkingWeek withPeople(int n) {
-    return new WorkingWeek(n, from, length, days, rest);
-  }
-
   /** The same week with a rest in the middle of the day; none where no hour is left beside it. */
   public WorkingWeek resting(Duration time) {
     Duration half = QuarterHour.down(length.minus(time).dividedBy(2));
     boolean some = !time.isZero() && half.compareTo(Duration.ofHours(1)) >= 0;
-    return some
-        ? new WorkingWeek(
-            people, from, length, days, Optional.of(new MiddayBreak(from.plus(half), time)))
-        : this;
+    return some ? withRest(Optional.of(new MiddayBreak(from.plus(half), time))) : this;
   }
 
   /** The first working moment at or after {@code t}. */

@@ -51,15 +51,7 @@ class WorkContractTest {
   }
 
   private static Slab cold(Slab s) {
-    return new Slab(
-        s.mohs(),
-        s.ageYears(),
-        s.thickness(),
-        s.moisture(),
-        OptionalDouble.of(5),
-        OptionalDouble.of(5),
-        s.humidity(),
-        s.vapourBarrier());
+    return s.withSurfaceC(OptionalDouble.of(5)).withAirC(OptionalDouble.of(5));
   }
 
   @Test

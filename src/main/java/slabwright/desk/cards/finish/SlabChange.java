@@ -32,46 +32,38 @@ final class SlabChange {
   }
 
   public static Slab with(Slab s, Reading what, OptionalDouble v) {
-    return new Slab(
-        what == Reading.MOHS ? v : s.mohs(),
-        what == Reading.AGE ? v : s.ageYears(),
-        s.thickness(),
-        s.moisture(),
-        what == Reading.SURFACE ? v : s.surfaceC(),
-        what == Reading.AIR ? v : s.airC(),
-        what == Reading.HUMIDITY ? v : s.humidity(),
-        s.vapourBarrier());
+    return switch (what) {
+      case MOHS -> s.withMohs(v);
+      case AGE -> s.withAgeYears(v);
+      case SURFACE -> s.withSurfaceC(v);
+      case AIR -> s.withAirC(v);
+      case HUMIDITY -> s.withHumidity(v);
+    };
   }
 
   public static Slab thick(Slab s, Optional<Length> v) {
-    return make(s, v, s.moisture(), s.vapourBarrier());
+    return s.withThickness(v);
   }
 
   public static Slab barrier(Slab s, Optional<Boolean> v) {
-    return make(s, s.thickness(), s.moisture(), v);
+    return s.withVapourBarrier(v);
   }
 
   public static Slab read(Slab s, int index, MoistureReading v) {
     List<MoistureReading> next = new ArrayList<>(s.moisture());
     next.set(index, v);
-    return make(s, s.thickness(), next, s.vapourBarrier());
+    return s.withMoisture(next);
   }
 
   public static Slab readAlso(Slab s, MoistureReading v) {
     List<MoistureReading> next = new ArrayList<>(s.moisture());
     next.add(v);
-    return make(s, s.thickness(), next, s.vapourBarrier());
+    return s.withMoisture(next);
   }
 
   public static Slab withoutReading(Slab s, int index) {
     List<MoistureReading> next = new ArrayList<>(s.moisture());
     next.remove(index);
-    return make(s, s.thickness(), next, s.vapourBarrier());
-  }
-
-  private static Slab make(
-      Slab s, Optional<Length> thick, List<MoistureReading> moisture, Optional<Boolean> barrier) {
-    return new Slab(
-        s.mohs(), s.ageYears(), thick, moisture, s.surfaceC(), s.airC(), s.humidity(), barrier);
+    return s.withMoisture(next);
   }
 }

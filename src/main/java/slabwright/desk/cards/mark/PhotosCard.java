@@ -121,7 +121,7 @@ public final class PhotosCard extends Card {
   }
 
   private static PinnedPhoto with(PinnedPhoto p, String note, Optional<PinnedPhoto.Phase> phase) {
-    return new PinnedPhoto(p.file(), p.area(), p.pin(), p.on(), note, phase);
+    return p.withNote(note).withPhase(phase);
   }
 
   private void put(PinnedPhoto photo, UnaryOperator<PinnedPhoto> change) {

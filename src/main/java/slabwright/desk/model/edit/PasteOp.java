@@ -70,19 +70,7 @@ final class PasteOp {
     for (Inlay i : from) {
       String id = NewIds.next("i", inlayIds);
       inlayIds.add(id);
-      edits.add(
-          new AreaEdit.PutInlay(
-              area.id(),
-              new Inlay(
-                  id,
-                  i.name(),
-                  i.graphic(),
-                  i.accepted(),
-                  by.spot(i.middle()),
-                  i.width(),
-                  i.turn(),
-                  i.spec(),
-                  i.source())));
+      edits.add(new AreaEdit.PutInlay(area.id(), i.withId(id).withMiddle(by.spot(i.middle()))));
       picks.add(new PlanItem.OfInlay(id));
     }
   }
