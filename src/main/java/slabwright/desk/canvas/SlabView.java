@@ -33,6 +33,9 @@ public final class SlabView extends Region {
   /** A view lower than this has less room around the plan. */
   private static final double LOW = 520;
 
+  /** How high the line below stands over the plan, px. */
+  private static final double PROMPT = 58;
+
   private final Canvas base = new Canvas();
   private final Canvas over = new Canvas();
   private final DeskContext bench;
@@ -230,6 +233,12 @@ public final class SlabView extends Region {
     return above(height) - LiveDimensions.HEIGHT - ScreenScaleBar.foot(isLow(height));
   }
 
+  /** What is seen of the site above the line that says what the tool in hand does. */
+  private Bounds open() {
+    Vec low = viewport.toSite(0, getHeight() - PROMPT);
+    return Bounds.of(List.of(low, viewport.toSite(getWidth() - covered, 0)));
+  }
+
   /** The part of the view that nothing lies over. */
   private Bounds box() {
     double below = isLow(getHeight()) ? 104 : 132;
@@ -298,14 +307,14 @@ public final class SlabView extends Region {
     layOthers(g, others);
     Optional<FloorPicture> picture = pictures.picture();
     picture.ifPresent(p -> layFloor(g, p));
-    lay(g, layers.trueColours(), Tone.LIGHT);
-    List<Ink> over = new ArrayList<>(layers.overInlays());
+    double paper = FxPainter.SCREEN / viewport.scale();
+    lay(g, layers.trueColours(paper), Tone.LIGHT);
+    List<Ink> over = new ArrayList<>(layers.overInlays(paper));
     picture.ifPresent(p -> over.addAll(p.walls()));
     over.addAll(layers.overWalls());
-    double paper = FxPainter.SCREEN / viewport.scale();
     over.addAll(PaleLayer.links(bench.desk().shown(), paper));
     picture.ifPresent(p -> over.addAll(words(p)));
-    over.addAll(PaleLayer.names(others, dimensions.taken(viewport).boxes(), paper));
+    over.addAll(PaleLayer.names(others, open(), dimensions.taken(viewport).boxes(), paper));
     lay(g, over, tone);
     scaleBar(g, ScreenScaleBar.RIM);
   }
@@ -337,19 +346,23 @@ public final class SlabView extends Region {
 
   private List<Ink> words(FloorPicture p) {
     List<Ink> inks = new ArrayList<>();
+    OverlayScale paper = new OverlayScale(FxPainter.SCREEN / viewport.scale(), units());
     boolean measured = bench.focus().stage() != Stage.SHEETS && !tools.name().drawsRooms();
     List<Ink> lengths = measured ? dimensions.inks(p, viewport, units(), bench.focus()) : List.of();
     inks.addAll(
         names.of(
-            p,
-            FxPainter.SCREEN / viewport.scale(),
-            layers.namesMarks(),
-            lengths.size(),
+            new NameInks.Wanted(
+                p,
+                paper.mm(),
+                layers.namesMarks(),
+                lengths.size(),
+                List.copyOf(bench.focus().selected()),
+                tools.tool().handles(paper)),
             () -> measured ? dimensions.taken(viewport) : NameInks.Taken.NOTHING));
     if (measured) {
       inks.addAll(lengths);
       if (layers.namesCorners()) {
-        inks.addAll(CornerLetters.of(p, FxPainter.SCREEN / viewport.scale()));
+        inks.addAll(CornerLetters.of(p, paper.mm()));
       }
     }
     return inks;
