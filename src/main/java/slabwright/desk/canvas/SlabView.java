@@ -156,14 +156,16 @@ public final class SlabView extends Region {
     repaintOver();
   }
 
-  /** The whole floor area in view. */
+  /** The whole floor area in view, and the picture it is traced from. */
   public void fit() {
     Optional<FloorPicture> p = pictures.picture();
-    if (p.isPresent()) {
+    Bounds traced = underlay.bounds(bench.desk().shown().underlay());
+    Bounds all = p.map(FloorPicture::bounds).orElse(Bounds.EMPTY).including(traced);
+    if (!all.isEmpty()) {
       centred = true;
       fitted = true;
-      fittedArea = p.get().area().id();
-      setViewport(Viewport.fitting(p.get().bounds(), box()));
+      fittedArea = p.map(f -> f.area().id()).orElse("");
+      setViewport(Viewport.fitting(all, box()));
       fittedAs = viewport;
     }
   }
@@ -389,8 +391,9 @@ public final class SlabView extends Region {
     return bench.desk().shown().units();
   }
 
-  /** The pitch that touches are drawn to at this scale, mm. */
+  /** The pitch that touches are drawn to at this scale, mm; 0 over a picture that one traces. */
   public double gridPitch() {
-    return GridPitch.pitch(viewport.scale(), 7, units());
+    boolean traced = bench.desk().shown().underlay().isPresent();
+    return traced ? 0 : GridPitch.pitch(viewport.scale(), 7, units());
   }
 }
