@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
+import slabwright.shape.Vec;
 import slabwright.site.Mark;
 import slabwright.site.job.PinnedPhoto;
 
@@ -111,6 +112,22 @@ class PhotosTest extends RoomOnDesk {
     assertThat(photos()).isEmpty();
     hands.press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(photos()).hasSize(1);
+  }
+
+  @Test
+  void a_photo_is_shown_where_the_pointer_rests_on_its_mark() throws TimeoutException, IOException {
+    drop(data.resolve("photo.jpg"), new PlanItem.OfMark("one"));
+    Vec on = middle("one");
+    hands.hover(7000, 5500);
+    assertThat(DeskUnderTest.on(() -> desk.node("photo-hover").isVisible())).isFalse();
+    hands.hover(on.x(), on.y());
+    assertThat(DeskUnderTest.on(() -> desk.node("photo-hover").isVisible())).isTrue();
+    hands.hover(7000, 5500);
+    assertThat(DeskUnderTest.on(() -> desk.node("photo-hover").isVisible())).isFalse();
+  }
+
+  private Vec middle(String mark) {
+    return mark(mark).form().region(1).bounds().middle();
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.control.Labeled;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,6 +68,16 @@ class ShopBookDeskTest {
                         .people()
                         .maybe()))
         .contains(2);
+  }
+
+  @Test
+  void the_bar_says_price_and_days() {
+    assertThat(figure("days")).matches("[1-9]\\d*");
+    assertThat(figure("price")).matches("[1-9][\\d,]+ USD");
+  }
+
+  private String figure(String what) {
+    return DeskUnderTest.on(() -> ((Labeled) desk.node("tally-" + what)).getText());
   }
 
   @Test

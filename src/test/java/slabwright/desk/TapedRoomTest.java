@@ -134,6 +134,19 @@ class TapedRoomTest {
   }
 
   @Test
+  void of_two_readings_of_a_wall_the_one_called_doubtful_gives_way() throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = typedOver(desk, "6.01 m").click("dimension-second");
+      double between = length(hands, 0);
+      hands.press(KeyCode.ESCAPE).click("doubt-7");
+      assertThat(length(hands, 0)).isBetween(5999.0, between - 2);
+      assertThat(hands.area().details().taped()).anyMatch(l -> l.contains("6.01 m"));
+      hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+      assertThat(length(hands, 0)).isCloseTo(between, near());
+    }
+  }
+
+  @Test
   void a_wall_drawn_otherwise_keeps_its_readings_and_goes_back_to_the_tape()
       throws TimeoutException {
     try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
