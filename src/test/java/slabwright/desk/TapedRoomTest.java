@@ -3,6 +3,8 @@ package slabwright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
@@ -72,6 +74,20 @@ class TapedRoomTest {
           .anyMatch(l -> l.startsWith("wall 6 m"))
           .anyMatch(l -> !l.startsWith("wall") && l.contains("6.01 m"));
       assertThat(length(hands, 0)).isBetween(6000.5, 6009.5);
+    }
+  }
+
+  @Test
+  void readings_in_a_file_beside_an_earlier_plan_are_there_once_they_are_read()
+      throws TimeoutException, IOException {
+    Path plan = TestSites.shed(data);
+    Files.writeString(
+        data.resolve("shed-a1.tape"), "wall 8 m left\nwall 6 m left\nwall 8 m left\nwall 6 m\n");
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()))) {
+      DeskGestures hands = new DeskGestures(desk);
+      assertThat(hands.area().details().taped()).isEmpty();
+      assertThat(DeskUnderTest.on(() -> desk.room().parts().rooms().of(hands.area()))).isPresent();
+      assertThat(DeskUnderTest.on(() -> desk.node("reading-2"))).isNotNull();
     }
   }
 
