@@ -197,27 +197,12 @@ public final class StencilInks {
     return skirts(plan).map(s -> (Ink) Stroke.rings(SKIRT, s.rings())).toList();
   }
 
-  /** Of the skirts' lines those that lie inside no other, nor inside the blank. */
+  /** How far the skirts reach beyond the whole blank, where nothing of the graphic is. */
   public static List<Ink> outerSkirt(InlayPlan plan) {
-    Bounds blank = plan.stencils().blank();
-    List<Ring> rings = skirts(plan).flatMap(s -> s.rings().stream()).toList();
-    List<Ring> outer =
-        rings.stream()
-            .filter(r -> !isInside(r, blank))
-            .filter(r -> rings.stream().noneMatch(o -> o != r && isInside(r, around(o))))
-            .toList();
-    return outer.isEmpty() ? List.of() : List.of(Stroke.rings(SKIRT, outer));
-  }
-
-  private static Bounds around(Ring r) {
-    return Bounds.of(r.points());
-  }
-
-  /** Whether it lies inside, a millimetre or more from the rim on some side. */
-  private static boolean isInside(Ring r, Bounds b) {
-    Bounds own = around(r);
-    boolean smaller = own.width() < b.width() - 1 || own.height() < b.height() - 1;
-    return smaller && r.points().stream().allMatch(b.grown(1)::contains);
+    return plan.masking().stream()
+        .filter(m -> !m.skirt().isEmpty())
+        .map(m -> (Ink) Stroke.rings(SKIRT, m.skirt().rings()))
+        .toList();
   }
 
   private static Stream<Region> skirts(InlayPlan plan) {
