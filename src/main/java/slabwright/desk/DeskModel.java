@@ -167,6 +167,7 @@ record DeskModel(
             warnings.changed(),
             seams.changed(),
             look.changed(),
+            rooms.changed(),
             job.changed(),
             book.changed(),
             pages.changed(),

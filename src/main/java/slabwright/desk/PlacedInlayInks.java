@@ -34,6 +34,18 @@ final class PlacedInlayInks {
   /** Concrete under a graphic, where the table is dark. */
   private static final Colour PALE = Colour.hex("d9d6cf");
 
+  /** A blank narrower than this on the screen is drawn in hairlines, mm: some 250 px. */
+  private static final double SMALL = 66;
+
+  /** One narrower than this shows no seams and no local blanks: its graphic would be lost, mm. */
+  private static final double TINY = 20;
+
+  /** Where names and sign lie clear of the graphic, mm on the site and on the screen. */
+  private static final double BESIDE = 170;
+
+  private static final double NAME = 4.4;
+  private static final double SIGN = 5;
+
   private PlacedInlayInks() {}
 
   /**
@@ -73,32 +85,69 @@ final class PlacedInlayInks {
     return hex.matches("#[0-9a-f]{6}") ? Colour.hex(hex.substring(1)) : Palette.BLUE;
   }
 
-  /** The blank, its panels and seams, the skirt, and which way it reads. */
-  public static List<Ink> worked(FloorArea area, SelectedAreaResults answers) {
+  /**
+   * The film on its place: the blanks and their seams, finer while the graphic is small.
+   *
+   * @param mm site millimetres to one of screen paper
+   */
+  public static List<Ink> film(FloorArea area, SelectedAreaResults answers, double mm) {
     List<Ink> inks = new ArrayList<>();
     for (Inlay i : area.inlays()) {
       answers
           .inlay(i.id())
           .filter(a -> a.plan().isPresent())
-          .ifPresent(a -> inks.addAll(worked(a, i)));
+          .ifPresent(a -> inks.addAll(film(a, i, mm)));
     }
     return inks;
   }
 
-  private static List<Ink> worked(ComputedInlay a, Inlay i) {
+  private static List<Ink> film(ComputedInlay a, Inlay i, double mm) {
     InlayPlan plan = a.plan().orElseThrow();
     Affine map = a.toSite(i).orElse(Affine.IDENTITY);
     Optional<SeamGrip> moved = moved(a, i);
-    List<Ink> flat = new ArrayList<>(StencilInks.skirt(plan));
-    flat.addAll(StencilInks.blank(plan));
-    if (moved.isEmpty()) {
-      flat.addAll(StencilInks.seams(plan));
+    List<Ink> flat = new ArrayList<>();
+    double wide = plan.stencils().blank().width() / mm;
+    if (wide < SMALL) {
+      flat.addAll(StencilInks.smallBlank(plan, wide > TINY));
+    } else {
+      flat.addAll(StencilInks.blank(plan));
+    }
+    if (moved.isEmpty() && wide > TINY) {
+      flat.addAll(wide < SMALL ? StencilInks.smallSeams(plan) : StencilInks.seams(plan));
     }
     List<Ink> inks = new ArrayList<>();
     flat.forEach(ink -> inks.add(ink.placed(new View(map))));
     moved.ifPresent(grip -> inks.add(seams(grip)));
-    plan.panels().ifPresent(p -> inks.addAll(names(p, map)));
-    inks.add(reading(a.blank(i), i));
+    return inks;
+  }
+
+  /**
+   * The skirt round the film, its panels' names, and which way it reads.
+   *
+   * @param mm site millimetres to one of screen paper
+   */
+  public static List<Ink> worked(FloorArea area, SelectedAreaResults answers, double mm) {
+    List<Ink> inks = new ArrayList<>();
+    for (Inlay i : area.inlays()) {
+      answers
+          .inlay(i.id())
+          .filter(a -> a.plan().isPresent())
+          .ifPresent(a -> inks.addAll(worked(a, i, mm)));
+    }
+    return inks;
+  }
+
+  private static List<Ink> worked(ComputedInlay a, Inlay i, double mm) {
+    InlayPlan plan = a.plan().orElseThrow();
+    Affine map = a.toSite(i).orElse(Affine.IDENTITY);
+    List<Ink> inks = new ArrayList<>();
+    double wide = plan.stencils().blank().width() / mm;
+    List<Ink> skirt = wide < SMALL ? StencilInks.outerSkirt(plan) : StencilInks.skirt(plan);
+    skirt.forEach(ink -> inks.add(ink.placed(new View(map))));
+    if (wide > TINY) {
+      plan.panels().ifPresent(p -> inks.addAll(names(p, map, mm)));
+    }
+    inks.add(reading(a.blank(i), i, mm));
     return inks;
   }
 
@@ -121,22 +170,23 @@ final class PlacedInlayInks {
     return Stroke.lines(StencilInks.seamPen(), lines);
   }
 
-  private static List<Ink> names(PanelPlan p, Affine map) {
+  private static List<Ink> names(PanelPlan p, Affine map, double mm) {
     List<Ink> inks = new ArrayList<>();
+    double below = Math.max(BESIDE, NAME * 0.6 * mm);
     for (Panel panel : p.panels()) {
       Bounds b = panel.box();
-      Vec at = map.apply(new Vec(b.middle().x(), b.maxY() + 170));
-      inks.add(new Symbol(Symbol.Kind.NUMBER, at, 4.4, 0, Palette.INK, panel.name()));
+      Vec at = map.apply(new Vec(b.middle().x(), b.maxY() + below));
+      inks.add(new Symbol(Symbol.Kind.NUMBER, at, NAME, 0, Palette.INK, panel.name()));
     }
     return inks;
   }
 
   /** A needle at the blank's upper side, pointing the way the graphic's up points. */
-  private static Ink reading(List<Vec> blank, Inlay i) {
+  private static Ink reading(List<Vec> blank, Inlay i, double mm) {
     Vec top = blank.get(0).towards(blank.get(1), 0.5);
     Vec out = top.minus(i.middle().vec()).unit();
-    Vec at = top.plus(out.times(260));
-    return Symbol.of(Symbol.Kind.NEEDLE, at, 5, Palette.INK)
+    Vec at = top.plus(out.times(Math.max(1.5 * BESIDE, SIGN * 0.6 * mm)));
+    return Symbol.of(Symbol.Kind.NEEDLE, at, SIGN, Palette.INK)
         .turned(Math.toDegrees(out.angle()) - 90);
   }
 }

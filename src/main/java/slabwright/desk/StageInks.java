@@ -99,20 +99,23 @@ final class StageInks implements SlabLayers {
   }
 
   @Override
-  public List<Ink> trueColours() {
+  public List<Ink> trueColours(double mm) {
     Optional<FloorArea> area = bench.focus().area();
-    return area.map(a -> PlacedInlayInks.dyed(a, answers, bench.settings().dark()))
-        .orElse(List.of());
+    List<Ink> inks = new ArrayList<>();
+    area.ifPresent(a -> inks.addAll(PlacedInlayInks.dyed(a, answers, bench.settings().dark())));
+    area.filter(a -> bench.focus().stage() == Stage.INLAY)
+        .ifPresent(a -> inks.addAll(PlacedInlayInks.film(a, answers, mm)));
+    return inks;
   }
 
   @Override
-  public List<Ink> overInlays() {
+  public List<Ink> overInlays(double mm) {
     boolean here = bench.focus().stage() == Stage.INLAY;
     Optional<FloorArea> area = here ? bench.focus().area() : Optional.empty();
     List<Ink> inks = new ArrayList<>();
     area.ifPresent(
         a -> {
-          inks.addAll(PlacedInlayInks.worked(a, answers));
+          inks.addAll(PlacedInlayInks.worked(a, answers, mm));
           a.inlays().forEach(i -> inks.addAll(faults(i)));
         });
     return inks;

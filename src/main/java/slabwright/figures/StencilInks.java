@@ -2,6 +2,7 @@ package slabwright.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
@@ -12,6 +13,7 @@ import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
+import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 
@@ -21,6 +23,9 @@ import slabwright.shape.Vec;
 public final class StencilInks {
   /** Not red, which stops people: two panels meet here. */
   private static final Pen SEAM = Pen.of(0.4, Palette.PURPLE).dashed(2.2, 1.3);
+
+  private static final Pen SEAM_SMALL = Pen.of(0.16, Palette.PURPLE).dashed(1.1, 1.1);
+  private static final Pen LOCAL_SMALL = Pen.of(0.12, Palette.RULE);
 
   private static final Pen SKIRT = Pen.of(0.35, Palette.AMBER).dashed(0.7, 0.9);
 
@@ -51,12 +56,7 @@ public final class StencilInks {
   /** The blank's outline, with thinner ones of local blanks. */
   public static List<Ink> blank(InlayPlan plan) {
     List<Ink> inks = new ArrayList<>();
-    List<Ring> local =
-        plan.panels().stream()
-            .flatMap(p -> p.local().values().stream())
-            .flatMap(p -> p.blanks().stream())
-            .map(StencilInks::ring)
-            .toList();
+    List<Ring> local = local(plan);
     boolean all = plan.panels().filter(p -> p.panels().isEmpty()).isPresent(); // nothing lies on it
     Pen pen = all ? Pen.of(0.25, Palette.SOFT) : Pen.of(0.5, Palette.INK);
     inks.add(Stroke.rings(pen, List.of(ring(plan.stencils().blank()))));
@@ -64,6 +64,46 @@ public final class StencilInks {
       inks.add(Stroke.rings(Pen.of(0.35, Palette.INK), local));
     }
     return inks;
+  }
+
+  /**
+   * The blank in hairlines, for a graphic shown so small that the usual lines would hide it.
+   *
+   * @param withLocal whether local blanks are drawn too
+   */
+  public static List<Ink> smallBlank(InlayPlan plan, boolean withLocal) {
+    List<Ink> inks = new ArrayList<>();
+    List<Ring> local = local(plan);
+    if (withLocal && !local.isEmpty()) {
+      inks.add(Stroke.rings(LOCAL_SMALL, local));
+    }
+    inks.add(Stroke.rings(Pen.of(0.25, Palette.INK), List.of(ring(plan.stencils().blank()))));
+    return inks;
+  }
+
+  private static List<Ring> local(InlayPlan plan) {
+    return plan.panels().stream()
+        .flatMap(p -> p.local().values().stream())
+        .flatMap(p -> p.blanks().stream())
+        .map(StencilInks::ring)
+        .toList();
+  }
+
+  /** The seams of a graphic shown so small that the two sides of a lap are one line. */
+  public static List<Ink> smallSeams(InlayPlan plan) {
+    List<Line> seams =
+        plan.panels().stream()
+            .flatMap(p -> p.laps(plan.stencils().stencils()).stream())
+            .map(s -> middle(s.lap()))
+            .toList();
+    return seams.isEmpty() ? List.of() : List.of(Stroke.lines(SEAM_SMALL, seams));
+  }
+
+  private static Line middle(Bounds lap) {
+    Vec m = lap.middle();
+    return lap.height() > lap.width()
+        ? Line.of(new Vec(m.x(), lap.minY()), new Vec(m.x(), lap.maxY()))
+        : Line.of(new Vec(lap.minX(), m.y()), new Vec(lap.maxX(), m.y()));
   }
 
   /** The outlines of the vinyl that one stencil is cut out of. */
@@ -154,14 +194,19 @@ public final class StencilInks {
 
   /** The outer line of the paper skirt. */
   public static List<Ink> skirt(InlayPlan plan) {
-    List<Ink> inks = new ArrayList<>();
-    plan.masking()
-        .ifPresent(
-            m ->
-                m.skirts().stream()
-                    .distinct()
-                    .forEach(s -> inks.add(Stroke.rings(SKIRT, s.rings()))));
-    return inks;
+    return skirts(plan).map(s -> (Ink) Stroke.rings(SKIRT, s.rings())).toList();
+  }
+
+  /** How far the skirts reach beyond the whole blank, where nothing of the graphic is. */
+  public static List<Ink> outerSkirt(InlayPlan plan) {
+    return plan.masking().stream()
+        .filter(m -> !m.skirt().isEmpty())
+        .map(m -> (Ink) Stroke.rings(SKIRT, m.skirt().rings()))
+        .toList();
+  }
+
+  private static Stream<Region> skirts(InlayPlan plan) {
+    return plan.masking().stream().flatMap(m -> m.skirts().stream()).distinct();
   }
 
   public static Pen seamPen() {

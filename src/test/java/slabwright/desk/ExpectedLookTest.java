@@ -6,13 +6,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.scene.control.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.input.Viewport;
 import slabwright.desk.model.scene.ExpectedLook;
@@ -84,12 +87,62 @@ class ExpectedLookTest {
               Viewport v = desk.room().slab().viewport();
               for (int i = 0; i < 20; i++) {
                 v = v.panned(7, 3);
-                look().ask(new ExpectedLook.Window(v, 900, 600, "#ffffff"));
+                look().ask(new ExpectedLook.Window(v, 900, 600, 1, "#ffffff"));
               }
               desk.room().slab().setViewport(v);
               return v;
             });
     assertThat(painted().window().viewport()).isEqualTo(last);
+  }
+
+  /** The picture of a window 300 by 200 in so many pixels to one. */
+  private ExpectedLook.Painted painted(ExpectedLook own, double grain) throws TimeoutException {
+    Viewport v = DeskUnderTest.on(() -> desk.room().slab().viewport());
+    DeskUnderTest.on(
+        () -> {
+          own.ask(new ExpectedLook.Window(v, 300, 200, grain, "#ffffff"));
+          return null;
+        });
+    WaitForAsyncUtils.waitFor(
+        30,
+        TimeUnit.SECONDS,
+        () ->
+            DeskUnderTest.on(
+                () ->
+                    !own.isWorking()
+                        && own.painted().filter(p -> p.window().grain() == grain).isPresent()));
+    return DeskUnderTest.on(() -> own.painted().orElseThrow());
+  }
+
+  @Test
+  void a_screen_of_twice_the_pixels_gets_a_picture_twice_as_fine() throws TimeoutException {
+    DeskModel parts = desk.room().parts();
+    ExpectedLook own =
+        DeskUnderTest.on(
+            () ->
+                new ExpectedLook(
+                    parts.bench().desk(), parts.answers(), parts.book()::text, Platform::runLater));
+    DeskUnderTest.on(
+        () -> {
+          own.set(true);
+          return null;
+        });
+    ExpectedLook.Painted coarse = painted(own, 1);
+    ExpectedLook.Painted fine = painted(own, 2);
+    assertThat(fine.argb()).hasSize(600 * 400);
+    double off = 0;
+    for (int y = 0; y < 200; y++) {
+      for (int x = 0; x < 300; x++) {
+        off +=
+            Math.abs((coarse.argb()[y * 300 + x] & 255) - (fine.argb()[2 * y * 600 + 2 * x] & 255));
+      }
+    }
+    assertThat(off / (300 * 200)).as("the same place, mean difference of 255").isLessThan(6);
+    DeskUnderTest.on(
+        () -> {
+          own.close();
+          return null;
+        });
   }
 
   @Test

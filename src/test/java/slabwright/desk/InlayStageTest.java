@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.Stage;
 import slabwright.desk.model.scene.SeamGrip;
+import slabwright.drawing.Stroke;
 import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.site.Inlay;
@@ -86,6 +87,27 @@ class InlayStageTest {
     fire(show);
     assertThat(where()).isEqualTo("1 of 4");
     assertThat(middle().distanceTo(first)).isLessThan(1);
+  }
+
+  private List<Stroke> film(double mm) {
+    return DeskUnderTest.on(
+        () ->
+            desk.room().workroom().layers().trueColours(mm).stream()
+                .filter(Stroke.class::isInstance)
+                .map(Stroke.class::cast)
+                .toList());
+  }
+
+  @Test
+  void the_film_is_drawn_in_hairlines_while_its_graphic_is_small() throws TimeoutException {
+    desk.settleAll();
+    double wide = 1600;
+    assertThat(film(wide / 100)).as("near").anyMatch(s -> s.pen().width() >= 0.4);
+    assertThat(film(wide / 40))
+        .as("the whole floor")
+        .anyMatch(s -> !s.pen().dash().isEmpty())
+        .allMatch(s -> s.pen().width() <= 0.25);
+    assertThat(film(wide / 10)).as("far away: the blank alone").hasSize(1);
   }
 
   private String where() {

@@ -6,9 +6,15 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -59,6 +65,62 @@ class LookTest {
     assertThat(brightness()).isLessThan(0.35);
     hands.press(KeyCode.SHORTCUT, KeyCode.L);
     assertThat(brightness()).isGreaterThan(0.8);
+  }
+
+  private static Color fill(Region mark) {
+    return (Color) mark.getBackground().getFills().get(0).getFill();
+  }
+
+  @Test
+  void a_box_that_is_not_ticked_shows_no_tick_in_either_look() throws TimeoutException {
+    CheckBox box = new CheckBox("told");
+    DeskUnderTest.on(() -> ((Pane) desk.stage().getScene().getRoot()).getChildren().add(box));
+    for (String look : List.of("light", "dark")) {
+      desk.laidOut();
+      Region mark = DeskUnderTest.on(() -> (Region) box.lookup(".mark"));
+      assertThat(DeskUnderTest.on(() -> fill(mark).getOpacity())).as(look).isZero();
+      select(box, true);
+      assertThat(DeskUnderTest.on(() -> fill(mark).getOpacity())).as(look).isEqualTo(1);
+      select(box, false);
+      hands.click("look");
+    }
+  }
+
+  private void select(CheckBox box, boolean on) throws TimeoutException {
+    DeskUnderTest.on(
+        () -> {
+          box.setSelected(on);
+          return null;
+        });
+    desk.laidOut();
+  }
+
+  @Test
+  void the_words_of_a_choice_end_before_its_arrow() throws TimeoutException {
+    ChoiceBox<String> choice = new ChoiceBox<>();
+    DeskUnderTest.on(
+        () -> {
+          choice.getItems().setAll("% RH in the slab, by a probe in a drilled hole");
+          choice.getSelectionModel().select(0);
+          choice.setMaxWidth(180);
+          HBox row = new HBox(choice);
+          row.setMaxWidth(180);
+          return ((Pane) desk.stage().getScene().getRoot()).getChildren().add(row);
+        });
+    desk.laidOut();
+    double words =
+        DeskUnderTest.on(
+            () -> {
+              Node text = choice.lookup(".label").lookup(".text");
+              return text.localToScene(text.getBoundsInLocal()).getMaxX();
+            });
+    double arrow =
+        DeskUnderTest.on(
+            () -> {
+              Node open = choice.lookup(".arrow");
+              return open.localToScene(open.getBoundsInLocal()).getMinX();
+            });
+    assertThat(words).isLessThanOrEqualTo(arrow);
   }
 
   @Test

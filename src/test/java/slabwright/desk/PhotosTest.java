@@ -12,14 +12,19 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
+import slabwright.desk.canvas.PhotoHover;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
+import slabwright.shape.Vec;
 import slabwright.site.Mark;
 import slabwright.site.job.PinnedPhoto;
 
@@ -111,6 +116,36 @@ class PhotosTest extends RoomOnDesk {
     assertThat(photos()).isEmpty();
     hands.press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(photos()).hasSize(1);
+  }
+
+  @Test
+  void a_photo_is_shown_where_the_pointer_rests_on_its_mark() throws TimeoutException, IOException {
+    drop(data.resolve("photo.jpg"), new PlanItem.OfMark("one"));
+    Vec on = middle("one");
+    hands.hover(7000, 5500);
+    assertThat(DeskUnderTest.on(() -> desk.node("photo-hover").isVisible())).isFalse();
+    hands.hover(on.x(), on.y());
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> DeskUnderTest.on(() -> desk.node("photo-hover").isVisible()));
+    hands.hover(7000, 5500);
+    assertThat(DeskUnderTest.on(() -> desk.node("photo-hover").isVisible())).isFalse();
+  }
+
+  @Test
+  void a_photo_that_is_gone_takes_no_room() throws TimeoutException, IOException {
+    drop(data.resolve("photo.jpg"), new PlanItem.OfMark("one"));
+    Files.delete(data.resolve(photos().get(0).file()));
+    PinnedPhoto gone = photos().get(0);
+    ImageView view =
+        DeskUnderTest.on(
+            () -> PhotoHover.view(data.resolve("any.site.json"), gone, 100, 100).orElseThrow());
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> DeskUnderTest.on(() -> view.getImage().isError()));
+    assertThat(DeskUnderTest.on(view::isManaged)).isFalse();
+  }
+
+  private Vec middle(String mark) {
+    return mark(mark).form().region(1).bounds().middle();
   }
 
   @Test

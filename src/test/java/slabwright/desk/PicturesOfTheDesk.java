@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.TimeoutException;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.SnapshotParameters;
@@ -16,7 +15,6 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
-import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.Stage;
 
 /**
@@ -45,60 +43,8 @@ class PicturesOfTheDesk {
               return null;
             });
       }
-      picture(desk, "start", scale);
-      tape(desk);
-      picture(desk, "tape", scale);
-      DeskUnderTest.on(
-          () -> {
-            desk.room().plans().openSample();
-            return null;
-          });
-      desk.settle();
-      for (Stage stage : Stage.values()) {
-        DeskUnderTest.on(
-            () -> {
-              desk.room().bench().focus().goTo(stage);
-              return null;
-            });
-        desk.settleAll();
-        pickOne(desk, stage);
-        picture(desk, stage.name().toLowerCase(Locale.ROOT), scale);
-        if (stage == Stage.INLAY) {
-          expected(desk, scale);
-        }
-        if (stage == Stage.FINISH) {
-          steps(desk, scale);
-        }
-        if (stage == Stage.MARK) {
-          overlays(desk, scale);
-        }
-      }
+      new DeskWalk(desk, name -> picture(desk, name, scale)).all();
     }
-  }
-
-  /** What is still missing, and the number pad with room for thumbs. */
-  private void overlays(DeskUnderTest desk, double scale) throws TimeoutException, IOException {
-    DeskGestures hands = new DeskGestures(desk);
-    hands.click("tally-still-open");
-    picture(desk, "missing", scale);
-    hands.click("tally-still-open");
-    for (int i = 0; i < 2; i++) {
-      run(desk, "number-pad");
-      run(desk, "roomy");
-      if (i == 0) {
-        picture(desk, "thumbs", scale);
-      }
-    }
-  }
-
-  /** Some of the steps of Finish, opened one after the other. */
-  private void steps(DeskUnderTest desk, double scale) throws TimeoutException, IOException {
-    DeskGestures hands = new DeskGestures(desk);
-    for (String step : List.of("slab-and-air-as-measured", "coats", "stops", "cautions")) {
-      hands.click("fold-" + step);
-      picture(desk, "finish-" + step, scale);
-    }
-    hands.click("fold-finish-system");
   }
 
   @Test
@@ -114,9 +60,9 @@ class PicturesOfTheDesk {
             + "<path fill='#15515d' d='M70,0 H100 V60 H70 Z'/></svg>");
     Files.writeString(
         data.resolve("returned.svg"),
-        "<svg xmlns='http://www.w3.org/2000/svg' width='1300mm' height='820mm' viewBox='0 0 1300 820'>"
-            + "<path fill='none' stroke='#000' d='M0,0 H1300 V820 H0 Z'/>"
-            + "<path fill='#888' d='M50,50 H770 V770 H50 Z'/></svg>");
+        "<svg xmlns='http://www.w3.org/2000/svg' width='1300mm' height='820mm' viewBox='0 0 1300"
+            + " 820'><path fill='none' stroke='#000' d='M0,0 H1300 V820 H0 Z'/><path fill='#888'"
+            + " d='M50,50 H770 V770 H50 Z'/></svg>");
     try (DeskUnderTest desk =
         DeskUnderTest.open(
             data,
@@ -143,66 +89,6 @@ class PicturesOfTheDesk {
     DeskUnderTest.on(
         () -> {
           desk.room().commands().run(command);
-          return null;
-        });
-    desk.settle();
-  }
-
-  /** The floor as it should look. */
-  private void expected(DeskUnderTest desk, double scale) throws TimeoutException, IOException {
-    look(desk, true);
-    desk.settleAll();
-    picture(desk, "expected", scale);
-    look(desk, false);
-  }
-
-  private static void look(DeskUnderTest desk, boolean on) {
-    DeskUnderTest.on(
-        () -> {
-          desk.room().parts().look().set(on);
-          return null;
-        });
-  }
-
-  /** A room half typed. */
-  private static void tape(DeskUnderTest desk) throws TimeoutException {
-    DeskUnderTest.on(
-        () -> {
-          desk.room().plans().startByTape();
-          return null;
-        });
-    desk.settle();
-    DeskUnderTest.on(
-        () -> {
-          for (String wall : List.of("24' 6\"", "r 12'", "r 8' 2\"", "l 5'")) {
-            desk.room().tools().tool().type(wall);
-          }
-          desk.room().workroom().acted();
-          return null;
-        });
-    desk.settle();
-  }
-
-  /** Something picked, so that its card and handles are seen. */
-  private static void pickOne(DeskUnderTest desk, Stage stage) throws TimeoutException {
-    DeskUnderTest.on(
-        () -> {
-          if (stage == Stage.MEASURE) {
-            desk.room().bench().focus().select(new PlanItem.OfWall(4));
-          } else if (stage == Stage.MARK) {
-            desk.room()
-                .bench()
-                .focus()
-                .area()
-                .ifPresent(
-                    a ->
-                        desk.room()
-                            .bench()
-                            .focus()
-                            .select(new PlanItem.OfMark(a.marks().get(0).id())));
-          } else {
-            desk.room().bench().focus().select();
-          }
           return null;
         });
     desk.settle();

@@ -104,7 +104,7 @@ class PrepStageTest {
         () ->
             desk.stage().getScene().getRoot().lookupAll(".label").stream()
                 .filter(Label.class::isInstance)
-                .map(n -> ((Label) n).getText())
+                .map(n -> ((Label) n).getText().replace('\u00a0', ' '))
                 .toList());
   }
 

@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,6 +69,40 @@ class ShopBookDeskTest {
                         .people()
                         .maybe()))
         .contains(2);
+  }
+
+  @Test
+  void a_value_is_taken_back_by_undo_in_its_turn_among_the_edits_of_the_plan()
+      throws TimeoutException, IOException {
+    hands.fill("book-people", "2");
+    hands.fill("slab-mohs", "6");
+    desk.settleAll();
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(book()).as("the plan's edit was the last").contains("people = 2");
+    assertThat(mohs()).isEqualTo(5.5);
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    desk.settleAll();
+    assertThat(book()).isEqualTo(BookSamples.text().text());
+    hands.press(KeyCode.SHORTCUT, KeyCode.Y);
+    desk.settleAll();
+    assertThat(book()).contains("people = 2");
+    hands.press(KeyCode.SHORTCUT, KeyCode.Y);
+    assertThat(mohs()).isEqualTo(6);
+  }
+
+  private double mohs() {
+    return DeskUnderTest.on(
+        () -> desk.room().bench().focus().area().orElseThrow().slab().mohs().getAsDouble());
+  }
+
+  @Test
+  void the_bar_says_price_and_days() {
+    assertThat(figure("days")).matches("[1-9]\\d*");
+    assertThat(figure("price")).matches("[1-9][\\d,]+ USD");
+  }
+
+  private String figure(String what) {
+    return DeskUnderTest.on(() -> ((Labeled) desk.node("tally-" + what)).getText());
   }
 
   @Test

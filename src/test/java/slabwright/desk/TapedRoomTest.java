@@ -3,6 +3,8 @@ package slabwright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
@@ -75,6 +77,20 @@ class TapedRoomTest {
     }
   }
 
+  @Test
+  void readings_in_a_file_beside_an_earlier_plan_are_there_once_they_are_read()
+      throws TimeoutException, IOException {
+    Path plan = TestSites.shed(data);
+    Files.writeString(
+        data.resolve("shed-a1.tape"), "wall 8 m left\nwall 6 m left\nwall 8 m left\nwall 6 m\n");
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()))) {
+      DeskGestures hands = new DeskGestures(desk);
+      assertThat(hands.area().details().taped()).isEmpty();
+      assertThat(DeskUnderTest.on(() -> desk.room().parts().rooms().of(hands.area()))).isPresent();
+      assertThat(DeskUnderTest.on(() -> desk.node("reading-2"))).isNotNull();
+    }
+  }
+
   /** An L whose second wall was read a foot too long: 26 ft typed, 25 ft there. */
   private static DeskGestures misreadRoom(DeskUnderTest desk) throws TimeoutException {
     DeskGestures hands = new DeskGestures(desk);
@@ -130,6 +146,19 @@ class TapedRoomTest {
       DeskGestures hands = misreadRoom(desk);
       hands.click("drop-2");
       assertThat(length(hands, 1)).isCloseTo(foot(25), near());
+    }
+  }
+
+  @Test
+  void of_two_readings_of_a_wall_the_one_called_doubtful_gives_way() throws TimeoutException {
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 1280, 800, List.of())) {
+      DeskGestures hands = typedOver(desk, "6.01 m").click("dimension-second");
+      double between = length(hands, 0);
+      hands.press(KeyCode.ESCAPE).click("doubt-7");
+      assertThat(length(hands, 0)).isBetween(5999.0, between - 2);
+      assertThat(hands.area().details().taped()).anyMatch(l -> l.contains("6.01 m"));
+      hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+      assertThat(length(hands, 0)).isCloseTo(between, near());
     }
   }
 

@@ -13,11 +13,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.site.Underlay;
 
@@ -81,6 +83,33 @@ class UnderlayTest {
     hands.line("4 m");
     assertThat(underlay().placing().a()).isCloseTo(20, within(0.4));
     assertThat(underlay().placing().d()).isCloseTo(-20, within(0.4));
+  }
+
+  @Test
+  void a_line_traced_over_a_picture_lies_where_it_was_clicked_on_no_grid() throws TimeoutException {
+    hands.press(KeyCode.D);
+    List<Vec> at = List.of(new Vec(9147, -347), new Vec(12_749, -347), new Vec(12_749, -3751));
+    for (Vec corner : at) {
+      hands.clickSlab(corner.x(), corner.y());
+    }
+    hands.press(KeyCode.ENTER);
+    List<Vec> drawn = hands.corners();
+    assertThat(drawn).hasSize(3);
+    for (int i = 0; i < 3; i++) {
+      assertThat(drawn.get(i).distanceTo(at.get(i)))
+          .as("corner %d, mm; a pixel is some 20", i)
+          .isLessThan(45);
+    }
+  }
+
+  @Test
+  void the_whole_floor_is_shown_with_the_picture_it_is_traced_from() throws TimeoutException {
+    hands.press(KeyCode.ESCAPE).press(KeyCode.SHORTCUT, KeyCode.DIGIT0);
+    Vec far = new Vec(400 * FIRST, -300 * FIRST);
+    Vec seen = DeskUnderTest.on(() -> hands.slab().viewport().toScreen(far));
+    double wide = DeskUnderTest.on(() -> hands.slab().getWidth());
+    double high = DeskUnderTest.on(() -> hands.slab().getHeight());
+    assertThat(new Bounds(0, 0, wide, high).contains(seen)).isTrue();
   }
 
   @Test

@@ -1,6 +1,7 @@
 package slabwright.desk.canvas;
 
 import java.util.Optional;
+import javafx.scene.Scene;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
@@ -30,38 +31,42 @@ final class ExpectedLookLayer {
     }
     look.ask(
         new ExpectedLook.Window(
-            now, (int) Math.ceil(width), (int) Math.ceil(height), CanvasBackground.colour(tone)));
+            now,
+            (int) Math.ceil(width),
+            (int) Math.ceil(height),
+            grain(g.getCanvas().getScene()),
+            CanvasBackground.colour(tone)));
     look.painted().ifPresent(this::keep);
-    kept.ifPresent(p -> draw(g, p.window().viewport(), now));
+    kept.ifPresent(p -> draw(g, p.window(), now));
     return kept.isPresent();
+  }
+
+  /** Pixels of the screen to one of the window. */
+  private static double grain(Scene scene) {
+    return scene == null || scene.getWindow() == null ? 1 : scene.getWindow().getOutputScaleX();
   }
 
   private void keep(ExpectedLook.Painted p) {
     if (kept.isEmpty() || kept.get() != p) {
       kept = Optional.of(p);
-      WritableImage next = new WritableImage(p.window().width(), p.window().height());
+      int across = p.window().pixelsAcross();
+      int down = p.window().pixelsDown();
+      WritableImage next = new WritableImage(across, down);
       next.getPixelWriter()
-          .setPixels(
-              0,
-              0,
-              p.window().width(),
-              p.window().height(),
-              PixelFormat.getIntArgbInstance(),
-              p.argb(),
-              0,
-              p.window().width());
+          .setPixels(0, 0, across, down, PixelFormat.getIntArgbInstance(), p.argb(), 0, across);
       image = Optional.of(next);
     }
   }
 
-  private void draw(GraphicsContext g, Viewport then, Viewport now) {
+  private void draw(GraphicsContext g, ExpectedLook.Window of, Viewport now) {
+    Viewport then = of.viewport();
     double k = now.scale() / then.scale();
     WritableImage i = image.orElseThrow();
     g.drawImage(
         i,
         now.originX() - then.originX() * k,
         now.originY() - then.originY() * k,
-        i.getWidth() * k,
-        i.getHeight() * k);
+        i.getWidth() / of.grain() * k,
+        i.getHeight() / of.grain() * k);
   }
 }

@@ -30,6 +30,12 @@ public final class FxPainter implements Painter {
   /** Pixels to a millimetre of paper at the usual 96 to the inch. */
   public static final double SCREEN = 96 / 25.4;
 
+  /**
+   * Words lower than this are left out, px: on a fine screen they are read half as high, on others
+   * they still show where something is written.
+   */
+  private static final double SMALLEST = 1.5;
+
   private final GraphicsContext g;
   private final double k;
   private final Tone tone;
@@ -70,7 +76,7 @@ public final class FxPainter implements Painter {
   @Override
   public void text(Text t) {
     double size = t.style().size() * k;
-    if (size < 3) {
+    if (size < SMALLEST) {
       return;
     }
     g.save();

@@ -1,6 +1,7 @@
 package slabwright.desk.canvas;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -12,6 +13,7 @@ import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
+import slabwright.drawing.SegmentClip;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
@@ -21,8 +23,10 @@ import slabwright.drawing.label.LabelPlacer;
 import slabwright.figures.MarkStyles;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
+import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
+import slabwright.site.Inlay;
 import slabwright.site.Mark;
 
 /**
@@ -42,6 +46,12 @@ final class NameInks {
   /** Half the width of the sign of a mark that is a place, mm. */
   private static final double SIGN = 2.2;
 
+  /** Half of what a handle takes, mm. */
+  private static final double HANDLE = 1.3;
+
+  /** How far the name of what is picked may move to be read, mm. */
+  private static final double REACH = 16;
+
   /**
    * What is written there before, mm on the site.
    *
@@ -57,46 +67,70 @@ final class NameInks {
     }
   }
 
-  private int lengths;
-  private Optional<FloorPicture> of = Optional.empty();
-  private double at;
-  private boolean withMarks = true;
-  private List<Ink> inks = List.of();
-
   /**
-   * The names at a scale.
+   * What names are placed for; they are placed anew when it changes.
    *
    * @param mm site millimetres to one of paper
    * @param marks whether marks are named too, or doorways alone
-   * @param dimensions how many lengths are written; names are placed anew when that changes
+   * @param dimensions how many lengths are written
+   * @param picked their names come first, and no name lies on their outlines
+   * @param handles where what is picked can be held
+   */
+  record Wanted(
+      FloorPicture picture,
+      double mm,
+      boolean marks,
+      int dimensions,
+      List<PlanItem> picked,
+      List<Vec> handles) {
+    Wanted {
+      picked = List.copyOf(picked);
+      handles = List.copyOf(handles);
+    }
+
+    boolean isPicked(Mark m) {
+      return picked.contains(new PlanItem.OfMark(m.id()));
+    }
+  }
+
+  private Optional<Wanted> of = Optional.empty();
+  private List<Ink> inks = List.of();
+
+  /**
+   * The names as they are wanted.
+   *
    * @param taken what they keep clear of
    */
-  public List<Ink> of(
-      FloorPicture picture, double mm, boolean marks, int dimensions, Supplier<Taken> taken) {
-    boolean same = at == mm && withMarks == marks && lengths == dimensions;
-    if (of.isEmpty() || !same || !of.get().equals(picture)) {
-      lengths = dimensions;
-      withMarks = marks;
-      of = Optional.of(picture);
-      at = mm;
-      inks = new Placing(picture, mm, taken.get()).place(marks);
+  public List<Ink> of(Wanted wanted, Supplier<Taken> taken) {
+    if (!of.equals(Optional.of(wanted))) {
+      of = Optional.of(wanted);
+      inks = new Placing(wanted, taken.get()).place();
     }
     return inks;
   }
 
   /** Places the names of one picture; paper frame is the site's shrunk by the scale, y down. */
   private static final class Placing {
+    private final Wanted wanted;
     private final FloorPicture picture;
     private final double mm;
+    private final List<Bounds> graphics;
+    private final List<Line> walls = new ArrayList<>();
     private final LabelPlacer labels;
     private final List<Ink> inks = new ArrayList<>();
 
-    Placing(FloorPicture picture, double mm, Taken taken) {
-      this.picture = picture;
-      this.mm = mm;
+    Placing(Wanted wanted, Taken taken) {
+      this.wanted = wanted;
+      this.picture = wanted.picture();
+      this.mm = wanted.mm();
       Bounds b = picture.bounds().grown(60 * mm);
       this.labels = new LabelPlacer(box(b), 0.6);
+      this.graphics = picture.area().inlays().stream().map(i -> box(square(i))).toList();
+      picture.shape().pieces().forEach(this::wall);
       taken.boxes().forEach(t -> labels.avoid(box(t)));
+      CornerLetters.boxes(picture, mm).forEach(t -> labels.avoid(box(t)));
+      wanted.handles().forEach(h -> labels.avoid(around(paper(h), HANDLE)));
+      wanted.picked().stream().flatMap(p -> picture.thing(p).stream()).forEach(this::keepOff);
       for (Line line : taken.lines()) {
         List<Vec> ends = line.points();
         labels.avoid(paper(ends.get(0)), paper(ends.get(ends.size() - 1)));
@@ -106,6 +140,26 @@ final class NameInks {
           .map(t -> paper(t.path().get(0)))
           .forEach(v -> labels.avoid(around(v, SIGN)));
       picture.area().doorways().forEach(d -> way(d).ifPresent(this::keepClear));
+    }
+
+    /** A graphic's height is not known before it is read: as much as its width. */
+    private static Bounds square(Inlay i) {
+      double half = i.width().mm() / 2;
+      Vec m = i.middle().vec();
+      return new Bounds(m.x() - half, m.y() - half, m.x() + half, m.y() + half);
+    }
+
+    private void wall(Line piece) {
+      for (int i = 0; i + 1 < piece.points().size(); i++) {
+        walls.add(Line.of(paper(piece.points().get(i)), paper(piece.points().get(i + 1))));
+      }
+    }
+
+    private void keepOff(PlanItemShape picked) {
+      picked.region().rings().forEach(r -> labels.avoid(paper(r)));
+      for (int i = 0; i + 1 < picked.path().size(); i++) {
+        labels.avoid(paper(picked.path().get(i)), paper(picked.path().get(i + 1)));
+      }
     }
 
     private static Bounds around(Vec v, double by) {
@@ -137,6 +191,10 @@ final class NameInks {
       return new Bounds(b.minX() / mm, -b.maxY() / mm, b.maxX() / mm, -b.minY() / mm);
     }
 
+    private Ring paper(Ring r) {
+      return new Ring(r.points().stream().map(this::paper).toList());
+    }
+
     private Vec paper(Vec site) {
       return new Vec(site.x() / mm, -site.y() / mm);
     }
@@ -145,11 +203,12 @@ final class NameInks {
       return new Vec(paper.x() * mm, -paper.y() * mm);
     }
 
-    List<Ink> place(boolean marks) {
+    List<Ink> place() {
       picture.area().doorways().forEach(this::doorway);
       picture.area().marks().stream()
-          .filter(m -> marks && !m.name().isBlank())
-          .filter(m -> picture.area().marks().size() <= MOST || fits(m))
+          .filter(m -> wanted.marks() && !m.name().isBlank())
+          .filter(m -> picture.area().marks().size() <= MOST || wanted.isPicked(m) || fits(m))
+          .sorted(Comparator.comparing(m -> !wanted.isPicked(m)))
           .forEach(this::mark);
       return inks;
     }
@@ -183,9 +242,30 @@ final class NameInks {
       }
       Vec right = new Vec(b.maxX() + w / 2 + away - 0.6, b.middle().y());
       Vec left = new Vec(b.minX() - w / 2 - away + 0.6, b.middle().y());
-      Label label =
-          Label.box(middle, w, 3.4, 0).wishing(List.of(middle, below, above, right, left));
-      labels.place(label).ifPresent(p -> plate(p.middle(), m.name(), WORDS, w));
+      Vec begins = new Vec(b.minX() + w / 2, 0);
+      Vec ends = new Vec(b.maxX() - w / 2, 0);
+      List<Vec> wishes = new ArrayList<>(List.of(middle, below, above, right, left));
+      for (Vec row : List.of(below, above)) {
+        wishes.add(new Vec(begins.x(), row.y()));
+        wishes.add(new Vec(ends.x(), row.y()));
+      }
+      wishes.sort(Comparator.comparing(v -> hidden(v, w)));
+      Label label = Label.box(middle, w, HIGH, 0).wishing(wishes);
+      if (wanted.isPicked(m)) {
+        Vec about = t.region().isEmpty() ? below : paper(t.middle());
+        label = Label.box(about, w, HIGH, REACH);
+      }
+      labels.place(label.nearBy(REACH + w)).ifPresent(p -> plate(p.middle(), m.name(), WORDS, w));
+    }
+
+    /** How much a name would hide: 2 a graphic, 1 a wall, which it does where all else is taken. */
+    private int hidden(Vec middle, double w) {
+      Bounds b =
+          new Bounds(
+              middle.x() - w / 2, middle.y() - HIGH / 2, middle.x() + w / 2, middle.y() + HIGH / 2);
+      boolean onWall =
+          walls.stream().anyMatch(s -> SegmentClip.meets(s.points().get(0), s.points().get(1), b));
+      return (graphics.stream().anyMatch(b::meets) ? 2 : 0) + (onWall ? 1 : 0);
     }
 
     private void doorway(Doorway d) {
@@ -228,9 +308,7 @@ final class NameInks {
       inks.add(
           Stroke.rings(
               Pen.of(0.12, Palette.RULE),
-              List.of(
-                  slabwright.shape.Ring.rectangle(
-                      box.minX(), box.minY(), box.maxX(), box.maxY()))));
+              List.of(Ring.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY()))));
       inks.add(Text.middle(foot(middle), words, style));
     }
   }

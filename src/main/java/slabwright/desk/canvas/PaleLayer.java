@@ -44,26 +44,38 @@ final class PaleLayer {
   }
 
   /**
-   * Their names, clear of other words where there is room.
+   * Their names, clear of other words; none where too little is seen of one, or no room is left.
    *
+   * @param seen the part of the site that nothing lies over, mm
    * @param taken boxes of words, mm on the site
    * @param paper site mm to one of paper
    */
-  static List<Ink> names(List<PaleFloor> others, List<Bounds> taken, double paper) {
-    return others.stream().map(f -> name(f, taken, paper)).toList();
+  static List<Ink> names(List<PaleFloor> others, Bounds seen, List<Bounds> taken, double paper) {
+    return others.stream().flatMap(f -> name(f, seen, taken, paper).stream()).toList();
   }
 
-  private static Ink name(PaleFloor f, List<Bounds> taken, double paper) {
-    Bounds b = f.floor().bounds();
+  private static Optional<Ink> name(PaleFloor f, Bounds seen, List<Bounds> taken, double paper) {
+    Bounds b = common(f.floor().bounds(), seen);
     double wide = TextMeasure.width(f.area().name(), NAME) * paper / 2;
     double high = NAME.size() * paper;
-    Vec middle =
-        DoubleStream.of(0, -0.25, 0.25)
-            .mapToObj(k -> b.middle().plus(new Vec(0, k * b.height())))
-            .filter(v -> taken.stream().noneMatch(box(v, wide, high)::meets))
-            .findFirst()
-            .orElse(b.middle());
-    return Text.middle(middle, f.area().name(), NAME);
+    if (b.isEmpty() || b.width() < 2 * wide || b.height() < 2 * high) {
+      return Optional.empty();
+    }
+    return DoubleStream.of(0, -0.25, 0.25)
+        .mapToObj(k -> b.middle().plus(new Vec(0, k * b.height())))
+        .filter(v -> taken.stream().noneMatch(box(v, wide, high)::meets))
+        .findFirst()
+        .map(v -> Text.middle(v, f.area().name(), NAME));
+  }
+
+  private static Bounds common(Bounds a, Bounds b) {
+    return a.meets(b)
+        ? new Bounds(
+            Math.max(a.minX(), b.minX()),
+            Math.max(a.minY(), b.minY()),
+            Math.min(a.maxX(), b.maxX()),
+            Math.min(a.maxY(), b.maxY()))
+        : Bounds.EMPTY;
   }
 
   private static Bounds box(Vec middle, double wide, double high) {

@@ -1,10 +1,11 @@
 package slabwright.desk.canvas;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.binding.BooleanBinding;
+import javafx.scene.Node;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.MouseEvent;
@@ -73,31 +74,39 @@ public final class PhotoHover extends HBox {
         .setAll(
             photos.stream()
                 .limit(2)
-                .flatMap(p -> plan.get().flatMap(f -> image(f, p)).stream())
-                .map(PhotoHover::view)
+                .flatMap(p -> plan.get().flatMap(f -> view(f, p, WIDE, WIDE)).stream())
                 .toList());
-    setVisible(!getChildren().isEmpty());
+    getChildren().forEach(v -> v.managedProperty().addListener((o, was, is) -> lay(slab, x, y)));
+    lay(slab, x, y);
+  }
+
+  /** Shows those that are read, beside the pointer. */
+  private void lay(SlabView slab, double x, double y) {
+    setVisible(getChildren().stream().anyMatch(Node::isManaged));
     autosize();
     double right = slab.getWidth() - getWidth() - AWAY;
     double low = slab.getHeight() - getHeight() - AWAY;
     relocate(Math.max(0, Math.min(x + AWAY, right)), Math.max(0, Math.min(y + AWAY, low)));
   }
 
-  private static ImageView view(Image image) {
-    ImageView view = new ImageView(image);
-    view.setPreserveRatio(true);
-    view.setFitWidth(WIDE);
-    view.setFitHeight(WIDE);
-    return view;
-  }
-
-  /** A photo beside the plan, small; empty where it is gone. */
-  public static Optional<Image> image(Path plan, PinnedPhoto photo) {
-    Path file = plan.toAbsolutePath().getParent().resolve(photo.file());
-    if (!InlaySpecRules.staysInside(photo.file()) || !Files.isReadable(file)) {
+  /**
+   * A photo beside the plan, small, read off this thread: it takes no room until it is read, and
+   * none where it is gone. Empty for a path that leaves the plan's folder.
+   */
+  public static Optional<ImageView> view(Path plan, PinnedPhoto photo, double wide, double high) {
+    if (!InlaySpecRules.staysInside(photo.file())) {
       return Optional.empty();
     }
-    return Optional.of(new Image(file.toUri().toString(), 640, 640, true, true))
-        .filter(i -> !i.isError());
+    Path file = plan.toAbsolutePath().getParent().resolve(photo.file());
+    Image image = new Image(file.toUri().toString(), 640, 640, true, true, true);
+    ImageView view = new ImageView(image);
+    view.setPreserveRatio(true);
+    view.setFitWidth(wide);
+    view.setFitHeight(high);
+    BooleanBinding read =
+        image.progressProperty().greaterThanOrEqualTo(1).and(image.errorProperty().not());
+    view.visibleProperty().bind(read);
+    view.managedProperty().bind(read);
+    return Optional.of(view);
   }
 }

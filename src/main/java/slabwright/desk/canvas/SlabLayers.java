@@ -12,10 +12,14 @@ public interface SlabLayers {
   /** The plan's file, that pictures are relative to. */
   Optional<Path> plan();
 
-  /** Inlays in the colours they will have, in the dark look too. */
-  List<Ink> trueColours();
+  /**
+   * Inlays in the colours they will have, and what lies on their blanks, in the dark look too.
+   *
+   * @param mm site millimetres to one of screen paper
+   */
+  List<Ink> trueColours(double mm);
 
-  List<Ink> overInlays();
+  List<Ink> overInlays(double mm);
 
   List<Ink> overWalls();
 

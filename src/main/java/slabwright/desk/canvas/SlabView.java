@@ -33,6 +33,9 @@ public final class SlabView extends Region {
   /** A view lower than this has less room around the plan. */
   private static final double LOW = 520;
 
+  /** How high the line below stands over the plan, px. */
+  private static final double PROMPT = 58;
+
   private final Canvas base = new Canvas();
   private final Canvas over = new Canvas();
   private final DeskContext bench;
@@ -153,14 +156,16 @@ public final class SlabView extends Region {
     repaintOver();
   }
 
-  /** The whole floor area in view. */
+  /** The whole floor area in view, and the picture it is traced from. */
   public void fit() {
     Optional<FloorPicture> p = pictures.picture();
-    if (p.isPresent()) {
+    Bounds traced = underlay.bounds(bench.desk().shown().underlay());
+    Bounds all = p.map(FloorPicture::bounds).orElse(Bounds.EMPTY).including(traced);
+    if (!all.isEmpty()) {
       centred = true;
       fitted = true;
-      fittedArea = p.get().area().id();
-      setViewport(Viewport.fitting(p.get().bounds(), box()));
+      fittedArea = p.map(f -> f.area().id()).orElse("");
+      setViewport(Viewport.fitting(all, box()));
       fittedAs = viewport;
     }
   }
@@ -228,6 +233,12 @@ public final class SlabView extends Region {
    */
   static double underRuler(double height) {
     return above(height) - LiveDimensions.HEIGHT - ScreenScaleBar.foot(isLow(height));
+  }
+
+  /** What is seen of the site above the line that says what the tool in hand does. */
+  private Bounds open() {
+    Vec low = viewport.toSite(0, getHeight() - PROMPT);
+    return Bounds.of(List.of(low, viewport.toSite(getWidth() - covered, 0)));
   }
 
   /** The part of the view that nothing lies over. */
@@ -298,14 +309,14 @@ public final class SlabView extends Region {
     layOthers(g, others);
     Optional<FloorPicture> picture = pictures.picture();
     picture.ifPresent(p -> layFloor(g, p));
-    lay(g, layers.trueColours(), Tone.LIGHT);
-    List<Ink> over = new ArrayList<>(layers.overInlays());
+    double paper = FxPainter.SCREEN / viewport.scale();
+    lay(g, layers.trueColours(paper), Tone.LIGHT);
+    List<Ink> over = new ArrayList<>(layers.overInlays(paper));
     picture.ifPresent(p -> over.addAll(p.walls()));
     over.addAll(layers.overWalls());
-    double paper = FxPainter.SCREEN / viewport.scale();
     over.addAll(PaleLayer.links(bench.desk().shown(), paper));
     picture.ifPresent(p -> over.addAll(words(p)));
-    over.addAll(PaleLayer.names(others, dimensions.taken(viewport).boxes(), paper));
+    over.addAll(PaleLayer.names(others, open(), dimensions.taken(viewport).boxes(), paper));
     lay(g, over, tone);
     scaleBar(g, ScreenScaleBar.RIM);
   }
@@ -337,19 +348,23 @@ public final class SlabView extends Region {
 
   private List<Ink> words(FloorPicture p) {
     List<Ink> inks = new ArrayList<>();
+    OverlayScale paper = new OverlayScale(FxPainter.SCREEN / viewport.scale(), units());
     boolean measured = bench.focus().stage() != Stage.SHEETS && !tools.name().drawsRooms();
     List<Ink> lengths = measured ? dimensions.inks(p, viewport, units(), bench.focus()) : List.of();
     inks.addAll(
         names.of(
-            p,
-            FxPainter.SCREEN / viewport.scale(),
-            layers.namesMarks(),
-            lengths.size(),
+            new NameInks.Wanted(
+                p,
+                paper.mm(),
+                layers.namesMarks(),
+                lengths.size(),
+                List.copyOf(bench.focus().selected()),
+                tools.tool().handles(paper)),
             () -> measured ? dimensions.taken(viewport) : NameInks.Taken.NOTHING));
     if (measured) {
       inks.addAll(lengths);
       if (layers.namesCorners()) {
-        inks.addAll(CornerLetters.of(p, FxPainter.SCREEN / viewport.scale()));
+        inks.addAll(CornerLetters.of(p, paper.mm()));
       }
     }
     return inks;
@@ -376,8 +391,9 @@ public final class SlabView extends Region {
     return bench.desk().shown().units();
   }
 
-  /** The pitch that touches are drawn to at this scale, mm. */
+  /** The pitch that touches are drawn to at this scale, mm; 0 over a picture that one traces. */
   public double gridPitch() {
-    return GridPitch.pitch(viewport.scale(), 7, units());
+    boolean traced = bench.desk().shown().underlay().isPresent();
+    return traced ? 0 : GridPitch.pitch(viewport.scale(), 7, units());
   }
 }

@@ -3,10 +3,13 @@ package slabwright.desk.canvas;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
 import slabwright.desk.model.input.Viewport;
 import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
+import slabwright.shape.Vec;
 import slabwright.site.Underlay;
 
 /** The picture under the drawing. */
@@ -47,6 +50,19 @@ final class UnderlayLayer {
     g.transform(map.a(), map.b(), map.c(), map.d(), map.e(), map.f());
     g.drawImage(image.get(), 0, 0);
     g.restore();
+  }
+
+  /** Where the picture lies on the site; empty while it is not read. */
+  Bounds bounds(Optional<Underlay> underlay) {
+    Optional<Image> read = image.filter(i -> i.getProgress() >= 1 && !i.isError());
+    if (underlay.isEmpty() || read.isEmpty()) {
+      return Bounds.EMPTY;
+    }
+    double w = read.get().getWidth();
+    double h = read.get().getHeight();
+    Affine map = underlay.get().placing();
+    return Bounds.of(
+        Stream.of(Vec.ZERO, new Vec(w, 0), new Vec(w, h), new Vec(0, h)).map(map::apply).toList());
   }
 
   private Image load(Path path) {

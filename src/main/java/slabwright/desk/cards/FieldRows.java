@@ -289,7 +289,7 @@ public final class FieldRows extends VBox {
     getChildren().add(l);
     refreshers.add(
         () -> {
-          l.setText(get.get());
+          l.setText(Controls.unbroken(get.get()));
           Controls.show(l, !l.getText().isEmpty());
         });
   }

@@ -18,6 +18,7 @@ import slabwright.units.UnitSystem;
 public final class Desk {
   private final Signal changed = new Signal();
   private final Signal walked = new Signal();
+  private final AsideSteps asides = new AsideSteps();
   private History history = History.of(Site.empty("", UnitSystem.FEET_INCHES));
   private Optional<Site> preview = Optional.empty();
   private Optional<Path> file = Optional.empty();
@@ -48,6 +49,7 @@ public final class Desk {
     file = from;
     open = true;
     opening++;
+    asides.clear();
     refusal = Optional.empty();
     news = Optional.empty();
     set(past, true);
@@ -57,6 +59,7 @@ public final class Desk {
   public void close() {
     open = false;
     opening++;
+    asides.clear();
     file = Optional.empty();
     set(History.of(Site.empty("", UnitSystem.FEET_INCHES)), true);
   }
@@ -124,6 +127,9 @@ public final class Desk {
       refusal = Optional.empty();
       news = Optional.empty();
       boolean same = done.value().equals(site());
+      if (!same) {
+        asides.forgetUndone();
+      }
       set(same ? history : history.push(edit.name(), done.value()), !same);
     } else {
       refuse(((Result.Refused<Site>) outcome).refusals().get(0));
@@ -200,12 +206,35 @@ public final class Desk {
     changed.fire();
   }
 
+  /**
+   * Something beside the plan was changed, and is to be undone like an edit of it.
+   *
+   * @param back makes it as it was
+   * @param again makes it as it is now
+   */
+  public void changedBeside(Message name, Runnable back, Runnable again) {
+    asides.add(history, name, back, again);
+    changed.fire();
+  }
+
+  /** What undo would take back; empty when there is nothing. */
+  public Optional<Message> undoName() {
+    return asides.undoName(history).or(history::undoName);
+  }
+
+  /** What redo would do again; empty when there is nothing. */
+  public Optional<Message> redoName() {
+    return asides.redoName(history).or(history::redoName);
+  }
+
   public void undo() {
-    set(history.undo(), history.canUndo());
+    boolean beside = asides.undo(history);
+    set(beside ? history : history.undo(), !beside && history.canUndo());
   }
 
   public void redo() {
-    set(history.redo(), history.canRedo());
+    boolean beside = asides.redo(history);
+    set(beside ? history : history.redo(), !beside && history.canRedo());
   }
 
   /** Records that a state of what is open lies in the file. */

@@ -1,6 +1,7 @@
 package slabwright.desk.shell;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
@@ -15,6 +16,10 @@ import slabwright.units.Message;
 
 /** Small controls in the desk's style, each with a name for readers and a tooltip with its key. */
 public final class Controls {
+  /** Between feet, inches and their fraction: 24′ 6 1/2″. */
+  private static final Pattern INSIDE_LENGTH =
+      Pattern.compile("(?<=′) (?=\\d)|(?<=\\d) (?=\\d+/\\d+″)");
+
   private Controls() {}
 
   /** A button in words. */
@@ -71,6 +76,11 @@ public final class Controls {
     }
   }
 
+  /** The words with no line's end inside a length in feet and inches, where it reads as two. */
+  public static String unbroken(String words) {
+    return INSIDE_LENGTH.matcher(words).replaceAll("\u00a0");
+  }
+
   public static Label label(String words, String... styles) {
     Label l = new Label(words);
     l.getStyleClass().addAll(styles);
@@ -79,7 +89,7 @@ public final class Controls {
 
   /** A label that may take several lines. */
   public static Label sentence(String words, String... styles) {
-    Label l = label(words, styles);
+    Label l = label(unbroken(words), styles);
     l.setWrapText(true);
     l.setMinHeight(Region.USE_PREF_SIZE);
     return l;

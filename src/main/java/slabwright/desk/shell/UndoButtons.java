@@ -9,7 +9,6 @@ import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.feather.Feather;
 import slabwright.desk.model.DeskContext;
 import slabwright.desk.tool.ActiveTool;
-import slabwright.site.edit.History;
 import slabwright.units.Message;
 import slabwright.words.Words;
 
@@ -56,19 +55,18 @@ final class UndoButtons extends HBox {
   }
 
   void refresh() {
-    History h = bench.desk().history();
     Words words = bench.words();
-    Optional<Message> last = tools.tool().lastStep().or(h::undoName);
+    Optional<Message> last = tools.tool().lastStep().or(bench.desk()::undoName);
+    Optional<Message> next = bench.desk().redoName();
     undo.setDisable(last.isEmpty());
-    redo.setDisable(!h.canRedo());
+    redo.setDisable(next.isEmpty());
     undoName.setText(last.map(words::say).orElse("–"));
-    redoName.setText(h.redoName().map(words::say).orElse("–"));
+    redoName.setText(next.map(words::say).orElse("–"));
     String back =
         last.map(step -> words.say("desk.shell.undo-buttons.undo-step", step))
             .orElseGet(() -> words.say("desk.shell.undo-buttons.nothing-to-undo"));
     String again =
-        h.redoName()
-            .map(step -> words.say("desk.shell.undo-buttons.redo-step", step))
+        next.map(step -> words.say("desk.shell.undo-buttons.redo-step", step))
             .orElseGet(() -> words.say("desk.shell.undo-buttons.nothing-to-redo"));
     Controls.named(undo, back, "Ctrl+Z");
     Controls.named(redo, again, "Ctrl+Y");

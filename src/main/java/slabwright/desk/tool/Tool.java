@@ -77,6 +77,11 @@ public interface Tool extends LineTaker {
     return true;
   }
 
+  /** Where it can be held; no name is written there. Site frame. */
+  default List<Vec> handles(OverlayScale paper) {
+    return List.of();
+  }
+
   /** Inks over the plan, site frame. */
   default List<Ink> over(OverlayScale paper) {
     return List.of();

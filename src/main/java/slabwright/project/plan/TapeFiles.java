@@ -37,25 +37,42 @@ public final class TapeFiles {
     return plan.toAbsolutePath().resolveSibling(stem + "-" + area.id() + ".tape");
   }
 
+  private record TapeRead(String text, AdjustedRoom room) {}
+
   /**
-   * The room behind a floor area, from its tape file; empty when there is none or it gives another
-   * outline than the area has now.
+   * Reads the room behind a floor area from its tape file, in its turn among what is written.
+   *
+   * @param found told the room; not where there is no file, or it gives another outline than the
+   *     area's
+   * @param fault told why it can't be read
    */
-  public Result<Optional<AdjustedRoom>> read(Path plan, FloorArea area, UnitSystem units) {
+  public void read(
+      Path plan,
+      FloorArea area,
+      UnitSystem units,
+      BackgroundWriter writer,
+      Consumer<AdjustedRoom> found,
+      Consumer<Message> fault) {
     Path file = file(plan, area);
+    writer.write(
+        List.of("read", file),
+        () -> read(file, area, units),
+        read ->
+            read.ifPresent(
+                r -> {
+                  onDisk.putIfAbsent(file, r.text());
+                  found.accept(r.room());
+                }),
+        why -> fault.accept(Message.of("project.plan.tape-unreadable", file.toString(), why)));
+  }
+
+  private static Optional<TapeRead> read(Path file, FloorArea area, UnitSystem units)
+      throws IOException {
     if (!Files.isReadable(file)) {
-      return Result.ok(Optional.empty());
+      return Optional.empty();
     }
-    try {
-      String text = Files.readString(file);
-      Optional<AdjustedRoom> room = room(text, area, units);
-      room.ifPresent(r -> onDisk.put(file, text));
-      return Result.ok(room);
-    } catch (IOException e) {
-      return Result.refused(
-          Message.of(
-              "project.plan.tape-unreadable", file.toString(), String.valueOf(e.getMessage())));
-    }
+    String text = Files.readString(file);
+    return room(text, area, units).map(r -> new TapeRead(text, r));
   }
 
   private static Optional<AdjustedRoom> room(String text, FloorArea area, UnitSystem units) {

@@ -23,7 +23,6 @@ import slabwright.tape.TapeRoom;
 import slabwright.tape.TapedOutline;
 import slabwright.units.Length;
 import slabwright.units.Message;
-import slabwright.units.Result;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 
@@ -68,7 +67,18 @@ class TapeFilesTest {
   }
 
   private Optional<AdjustedRoom> read(FloorArea of) {
-    return new TapeFiles().read(plan, of, UnitSystem.METRIC).orThrow();
+    List<Message> told = new CopyOnWriteArrayList<>();
+    Optional<AdjustedRoom> found = read(of, told);
+    assertThat(told).isEmpty();
+    return found;
+  }
+
+  private Optional<AdjustedRoom> read(FloorArea of, List<Message> told) {
+    List<AdjustedRoom> found = new CopyOnWriteArrayList<>();
+    try (BackgroundWriter writer = new BackgroundWriter("test", Runnable::run)) {
+      new TapeFiles().read(plan, of, UnitSystem.METRIC, writer, found::add, told::add);
+    }
+    return found.stream().findFirst();
   }
 
   @Test
@@ -123,8 +133,10 @@ class TapeFilesTest {
     assertThat(write(new TapeFiles(), room))
         .extracting(Message::key)
         .containsExactly("project.plan.tape-not-written");
-    var read = new TapeFiles().read(plan, area, UnitSystem.METRIC);
-    assertThat(Words.english().say(((Result.Refused<?>) read).message()))
+    List<Message> told = new CopyOnWriteArrayList<>();
+    assertThat(read(area, told)).isEmpty();
+    assertThat(told).hasSize(1);
+    assertThat(Words.english().say(told.get(0)))
         .startsWith("The tape file " + file + " cannot be read: ");
   }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
@@ -156,7 +157,10 @@ public final class FinishCard extends Card {
             this::label,
             () -> i < coats().size() ? coats().get(i).product() : now.product(),
             p -> replace(i, coat(p, coats().get(i).coats())));
-    product.setMaxWidth(250);
+    product.setMaxWidth(276);
+    Tooltip whole = new Tooltip();
+    whole.textProperty().bind(product.valueProperty().map(this::label));
+    product.setTooltip(whole);
     product.setId("product-" + i);
     LengthField times =
         rows.number(

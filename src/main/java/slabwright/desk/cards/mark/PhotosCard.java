@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import javafx.scene.image.ImageView;
 import slabwright.desk.canvas.PhotoHover;
 import slabwright.desk.cards.Card;
 import slabwright.desk.cards.FieldRows;
@@ -62,13 +61,9 @@ public final class PhotosCard extends Card {
 
   private void add(PinnedPhoto photo, int index) {
     plan.get()
-        .flatMap(p -> PhotoHover.image(p, photo))
+        .flatMap(p -> PhotoHover.view(p, photo, WIDE, WIDE / 2))
         .ifPresent(
-            image -> {
-              ImageView view = new ImageView(image);
-              view.setPreserveRatio(true);
-              view.setFitWidth(WIDE);
-              view.setFitHeight(WIDE / 2);
+            view -> {
               view.setAccessibleText(photo.file());
               rows.getChildren().add(view);
             });

@@ -103,9 +103,29 @@ public final class ShopBookEditor {
       return Result.refused(Message.of("desk.model.shop-book.none-open"));
     }
     ShopBookFile next = ShopBookFiles.changed(book.get(), text, folder.orElse(home));
+    ShopBookFile was = new ShopBookFile(book.get().text(), next.from());
+    put(next);
+    if (!isSame(was.text(), next.text())) {
+      desk.changedBeside(
+          Message.of("desk.model.shop-book.step"), () -> turn(next, was), () -> turn(was, next));
+    }
+    return Result.ok(said);
+  }
+
+  /** Puts one text in place of another, unless a third stands there by now. */
+  private void turn(ShopBookFile from, ShopBookFile to) {
+    if (book.filter(b -> isSame(b.text(), from.text())).isPresent()) {
+      put(to);
+    }
+  }
+
+  private static boolean isSame(ShopBookText a, ShopBookText b) {
+    return a.text().equals(b.text());
+  }
+
+  private void put(ShopBookFile next) {
     show(next);
     ShopBookFiles.write(next, writer, this::written, why -> notWritten(next, why));
-    return Result.ok(said);
   }
 
   private void show(ShopBookFile now) {

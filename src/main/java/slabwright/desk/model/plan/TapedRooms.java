@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import slabwright.desk.model.Desk;
+import slabwright.desk.model.Signal;
 import slabwright.project.plan.BackgroundWriter;
 import slabwright.project.plan.TapeFiles;
 import slabwright.project.plan.TapedPlan;
@@ -45,6 +46,7 @@ public final class TapedRooms {
   private final Map<List<OutlinePiece>, AdjustedRoom> fromFiles = new HashMap<>();
   private final Map<Text, Optional<AdjustedRoom>> adjusted = new HashMap<>();
   private final TapeFiles files = new TapeFiles();
+  private final Signal changed = new Signal();
   private final BackgroundWriter writer;
 
   /** Readings as text, and the units that their sentences are in. */
@@ -184,19 +186,30 @@ public final class TapedRooms {
     throw new IllegalArgumentException("an adjusted room has no reason");
   }
 
-  /** Reads the tape files beside a plan that was just opened. */
-  public void load() {
-    for (FloorArea area : desk.site().areas()) {
-      plan.get().map(p -> files.read(p, area, desk.site().units())).ifPresent(r -> take(area, r));
-    }
+  /** Given when a room was read from its file. */
+  public Signal changed() {
+    return changed;
   }
 
-  private void take(FloorArea area, Result<Optional<AdjustedRoom>> read) {
-    if (read instanceof Result.Refused<Optional<AdjustedRoom>> refused) {
-      desk.refuse(refused.refusals().get(0));
-    } else {
-      read.orThrow().ifPresent(room -> fromFiles.put(area.outline(), room));
-    }
+  /** Reads the tape files beside a plan that was just opened, off this thread. */
+  public void load() {
+    plan.get().ifPresent(p -> desk.site().areas().forEach(area -> load(p, area)));
+  }
+
+  private void load(Path from, FloorArea area) {
+    int opening = desk.opening();
+    files.read(
+        from,
+        area,
+        desk.site().units(),
+        writer,
+        room -> {
+          if (desk.opening() == opening) {
+            fromFiles.put(area.outline(), room);
+            changed.fire();
+          }
+        },
+        desk::refuse);
   }
 
   private void keep() {

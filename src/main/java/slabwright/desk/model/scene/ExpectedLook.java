@@ -29,9 +29,20 @@ public final class ExpectedLook implements AutoCloseable {
   /**
    * A window of the screen.
    *
+   * @param grain pixels of the screen to one of the window, along an edge: 2 on a fine screen
    * @param backdrop colour around the floor, {@code #rrggbb}
    */
-  public record Window(Viewport viewport, int width, int height, String backdrop) {}
+  public record Window(Viewport viewport, int width, int height, double grain, String backdrop) {
+    /** Across the picture, pixels of the screen. */
+    public int pixelsAcross() {
+      return (int) Math.ceil(width * grain);
+    }
+
+    /** Down the picture, pixels of the screen. */
+    public int pixelsDown() {
+      return (int) Math.ceil(height * grain);
+    }
+  }
 
   /** A picture for a window. */
   public static final class Painted {
@@ -158,9 +169,11 @@ public final class ExpectedLook implements AutoCloseable {
   private static Painted paint(FloorScene scene, Window w) {
     Thread me = Thread.currentThread();
     Viewport v = w.viewport();
-    Affine toPixels = new Affine(v.scale(), 0, 0, -v.scale(), v.originX(), v.originY());
+    double k = w.grain();
+    Affine toPixels =
+        new Affine(k * v.scale(), 0, 0, -k * v.scale(), k * v.originX(), k * v.originY());
     FloorRendering picture =
-        FloorRendering.plan(scene, toPixels, w.width(), w.height(), w.backdrop());
+        FloorRendering.plan(scene, toPixels, w.pixelsAcross(), w.pixelsDown(), w.backdrop());
     return new Painted(w, picture.argb(me::isInterrupted), scene.uncoloured());
   }
 

@@ -33,6 +33,11 @@ final class Handles {
     return Grip.held(grips(bench, p, Grip.mm(t)), t);
   }
 
+  /** Where the grips of what is picked lie. */
+  static List<Vec> places(DeskContext bench, FloorPicture p, OverlayScale paper) {
+    return grips(bench, p, paper.mm()).stream().map(Grip::at).toList();
+  }
+
   /** The grips of the one thing picked. */
   private static List<Grip> grips(DeskContext bench, FloorPicture p, double mm) {
     Optional<PlanItem> one = bench.focus().single();

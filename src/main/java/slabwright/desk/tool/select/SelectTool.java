@@ -189,6 +189,14 @@ public final class SelectTool implements Tool {
   }
 
   @Override
+  public List<Vec> handles(OverlayScale paper) {
+    List<Vec> all = new ArrayList<>();
+    shown.picture().ifPresent(p -> all.addAll(Handles.places(bench, p, paper)));
+    TurnHandle.knob(bench, shown, paper).ifPresent(all::add);
+    return all;
+  }
+
+  @Override
   public List<Ink> over(OverlayScale paper) {
     List<Ink> inks = new ArrayList<>();
     shown.picture().ifPresent(p -> inks.addAll(Handles.over(bench, p, paper)));

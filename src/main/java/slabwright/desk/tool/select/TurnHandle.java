@@ -85,6 +85,11 @@ final class TurnHandle {
     }
   }
 
+  /** Where it is taken hold of. */
+  static Optional<Vec> knob(DeskContext bench, PlanLookup shown, OverlayScale paper) {
+    return box(bench, shown).map(b -> stalk(b, shown, paper.mm()).knob());
+  }
+
   static Optional<Drag> at(DeskContext bench, PlanLookup shown, Touch t) {
     double mm = Grip.mm(t);
     return box(bench, shown)
