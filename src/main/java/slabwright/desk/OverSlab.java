@@ -3,6 +3,7 @@ package slabwright.desk;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import slabwright.desk.shell.NumberPad;
@@ -16,6 +17,19 @@ final class OverSlab {
     node.setCache(true);
     StackPane.setAlignment(node, where);
     StackPane.setMargin(node, away);
+  }
+
+  /**
+   * Puts the cards beside the slab, and what lies at the foot after them: Tab goes in the order in
+   * which parts were put there.
+   *
+   * @param cards null where they are folded, or lie over the slab
+   */
+  static void beside(BorderPane screen, Node cards, Node foot) {
+    screen.setRight(null);
+    screen.setBottom(null);
+    screen.setRight(cards);
+    screen.setBottom(foot);
   }
 
   /**

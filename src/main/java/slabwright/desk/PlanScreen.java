@@ -112,14 +112,13 @@ final class PlanScreen extends BorderPane {
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted, this::menu);
     input.listen();
     tally = new TallyBar(bench.words(), this::figure);
-    keys = new SlabKeys(bench, tools, entry, slab, () -> cards.refused());
+    keys = new SlabKeys(bench, tools, entry, slab, this::home, () -> cards.refused());
     setTop(top);
     zoom = new ZoomButtons(commands, bench.words());
     pad = new NumberPad(bench.desk(), bench.words(), entry::focusField);
     open = new OpenList(bench.words(), this::lead);
     setCenter(slabWith(field, zoom));
     foot.getChildren().setAll(tally);
-    setBottom(foot);
     pane.widthProperty().addListener((o, was, is) -> Platform.runLater(this::panel));
     widthProperty().addListener((o, was, is) -> fit(is.doubleValue()));
     addEventHandler(ActionEvent.ACTION, this::done);
@@ -153,9 +152,8 @@ final class PlanScreen extends BorderPane {
     boolean over = getWidth() < NARROW;
     Node beside = folded || over ? null : cards;
     if (getRight() != beside) {
-      setRight(null);
       pane.getChildren().remove(cards);
-      setRight(beside);
+      OverSlab.beside(this, beside, foot);
     }
     if (over && !folded && !pane.getChildren().contains(cards)) {
       pane.getChildren().add(cards);
@@ -210,11 +208,9 @@ final class PlanScreen extends BorderPane {
     leadTo(q.stage(), q.field());
   }
 
-  /** The keys are the slab's again. */
+  /** The keys are the slab's again, or the page's that lies over it. */
   void home() {
-    if (slab.isVisible()) {
-      slab.requestFocus();
-    }
+    (slab.isVisible() ? slab : page).requestFocus();
   }
 
   /**
@@ -238,7 +234,7 @@ final class PlanScreen extends BorderPane {
 
   private void escaped(KeyEvent e) {
     // The target is no sign: a text field hands Esc on as if it had been pressed on its parent.
-    Node owner = getScene().getFocusOwner();
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
     if (e.getCode() == KeyCode.ESCAPE && owner instanceof TextInputControl) {
       boolean line = entry.isTyping();
       home();
@@ -271,7 +267,9 @@ final class PlanScreen extends BorderPane {
 
   private StackPane slabWith(DimensionField field, Node zoom) {
     PhotoHover photos = new PhotoHover(bench, slab, lookup, layers::plan);
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, open, field, photos);
+    pane.getChildren().setAll(palette, entry, messages, zoom, look, pad, open, field, photos, slab);
+    // Below all others, and yet the last that Tab comes to: the cards are next.
+    slab.setViewOrder(1);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);
@@ -292,7 +290,8 @@ final class PlanScreen extends BorderPane {
   void setPages(PageView view, PageList list) {
     page = view;
     pageList = list;
-    pane.getChildren().addAll(1, List.of(page, pageList));
+    page.setViewOrder(1);
+    pane.getChildren().addAll(List.of(pageList, page));
     OverSlab.place(pageList, Pos.TOP_LEFT, new Insets(18, 0, 18, 18));
     StackPane.setMargin(page, new Insets(0, 0, 0, 272));
   }
@@ -300,7 +299,7 @@ final class PlanScreen extends BorderPane {
   /** The cards come later: they show places on the slab. */
   void setCards(CardColumn column) {
     cards = column;
-    setRight(column);
+    OverSlab.beside(this, column, foot);
   }
 
   /** What the stage lays over the plan. */
@@ -327,6 +326,8 @@ final class PlanScreen extends BorderPane {
   }
 
   void refresh(List<TallyBar.Item> figures, List<OpenQuestion> questions) {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    boolean onCard = cards.shows(owner);
     open.show(questions);
     Controls.show(open, listed);
     top.refresh(questions);
@@ -355,6 +356,10 @@ final class PlanScreen extends BorderPane {
       page.refresh();
     } else {
       slab.repaint();
+    }
+    if (owner == slab || owner == page || (onCard && !cards.shows(owner))) {
+      // Of slab and page only one is there; a button may have gone with what it did.
+      home();
     }
     if (!wanted.isEmpty()) {
       Node tool = palette.lookup("#" + wanted);

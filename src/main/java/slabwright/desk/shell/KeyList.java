@@ -136,6 +136,7 @@ public final class KeyList extends VBox {
             Message.of("desk.shell.key-list.fit-site"),
             words.say("desk.shell.key-list.fit-site-key")));
     all.add(hand(Message.of("desk.shell.key-list.esc"), words.say("desk.shell.key-list.esc-key")));
+    all.add(hand(Message.of("desk.shell.key-list.tab"), words.say("desk.shell.key-list.tab-key")));
     all.add(
         hand(Message.of("desk.shell.key-list.enter"), words.say("desk.shell.key-list.enter-key")));
     all.add(
