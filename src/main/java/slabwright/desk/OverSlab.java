@@ -4,9 +4,7 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
-import slabwright.desk.shell.NumberPad;
 
 /** Places what lies over the slab. */
 final class OverSlab {
@@ -30,23 +28,5 @@ final class OverSlab {
     screen.setBottom(null);
     screen.setRight(cards);
     screen.setBottom(foot);
-  }
-
-  /**
-   * The number pad floats where there is room; else it lies below the slab, and covers nothing.
-   *
-   * @param over what it floats under
-   */
-  static void pad(NumberPad pad, boolean narrow, Pane slab, Pane foot, Node over) {
-    if (narrow != foot.getChildren().contains(pad)) {
-      slab.getChildren().remove(pad);
-      foot.getChildren().remove(pad);
-      if (narrow) {
-        foot.getChildren().add(0, pad);
-      } else {
-        slab.getChildren().add(slab.getChildren().indexOf(over), pad);
-      }
-      pad.setLying(narrow);
-    }
   }
 }

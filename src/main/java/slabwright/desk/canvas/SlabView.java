@@ -3,6 +3,7 @@ package slabwright.desk.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import javafx.application.Platform;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -54,6 +55,7 @@ public final class SlabView extends Region {
   private boolean fitted;
   private String fittedArea = "";
   private double covered;
+  private DoubleSupplier underfoot = () -> 0;
 
   private Viewport fittedAs = Viewport.START;
 
@@ -213,6 +215,11 @@ public final class SlabView extends Region {
     }
   }
 
+  /** How high what lies over its foot is, px; the next time the plan is fitted it keeps clear. */
+  public void setUnderfoot(DoubleSupplier high) {
+    underfoot = high;
+  }
+
   private static boolean isLow(double height) {
     return height < LOW;
   }
@@ -232,7 +239,8 @@ public final class SlabView extends Region {
 
   /** The part of the view that nothing lies over. */
   private Bounds box() {
-    double below = isLow(getHeight()) ? 104 : 132;
+    double clear = underfoot.getAsDouble() + LiveDimensions.HEIGHT;
+    double below = Math.max(isLow(getHeight()) ? 104 : 132, clear);
     return new Bounds(
         232,
         above(getHeight()),
