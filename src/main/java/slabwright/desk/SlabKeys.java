@@ -56,6 +56,8 @@ final class SlabKeys {
       case RIGHT -> arrow(edit, 1, 0, e);
       case UP -> arrow(edit, 0, 1, e);
       case DOWN -> arrow(edit, 0, -1, e);
+      case PAGE_DOWN -> slab.isFocused() && edit.pickNext(false);
+      case PAGE_UP -> slab.isFocused() && edit.pickNext(true);
       case PLUS, EQUALS, ADD -> ran(commands, "closer");
       case MINUS, SUBTRACT -> !tools.tool().begins('-') && ran(commands, "farther");
       default -> letter(e, commands);

@@ -9,6 +9,7 @@ import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import slabwright.desk.cards.CardColumn;
+import slabwright.desk.model.PlanItem;
 import slabwright.desk.tool.ToolName;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
@@ -69,6 +70,16 @@ class WithoutPointerTest extends RoomOnDesk {
     hands.press(KeyCode.RIGHT).line("3 m").press(KeyCode.ENTER);
     Form.Strip trench = (Form.Strip) hands.area().marks().get(0).form();
     assertThat(trench.spots().get(0).vec()).isEqualTo(new Vec(-1000, 1000));
+  }
+
+  @Test
+  void a_wall_is_picked_by_keys_and_made_longer_on_its_card() throws TimeoutException {
+    hands.press(KeyCode.DIGIT1).press(KeyCode.PAGE_DOWN).press(KeyCode.PAGE_DOWN);
+    assertThat(picked()).containsExactly(new PlanItem.OfWall(0));
+    hands.tabTo("wall-length").press(KeyCode.SHORTCUT, KeyCode.A).line("9 m");
+    assertThat(hands.corners()).contains(new Vec(9000, 0));
+    hands.press(KeyCode.PAGE_UP);
+    assertThat(picked()).containsExactly(new PlanItem.OfCorner(0));
   }
 
   @Test

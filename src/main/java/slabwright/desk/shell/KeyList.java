@@ -143,6 +143,8 @@ public final class KeyList extends VBox {
         hand(
             Message.of("desk.shell.key-list.arrows"), words.say("desk.shell.key-list.arrows-key")));
     all.add(
+        hand(Message.of("desk.shell.key-list.pick"), words.say("desk.shell.key-list.pick-key")));
+    all.add(
         hand(Message.of("desk.shell.key-list.shift"), words.say("desk.shell.key-list.shift-key")));
     all.add(
         hand(Message.of("desk.shell.key-list.space"), words.say("desk.shell.key-list.space-key")));
