@@ -7,6 +7,7 @@ import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
+import javafx.scene.paint.Color;
 import org.junit.jupiter.api.Test;
 import slabwright.desk.cards.CardColumn;
 import slabwright.desk.model.PlanItem;
@@ -23,6 +24,20 @@ class WithoutPointerTest extends RoomOnDesk {
     assertThat(isOn(owner(), CardColumn.class)).as("on the cards").isTrue();
     hands.press(KeyCode.SHIFT, KeyCode.TAB);
     assertThat(slabHasTheKeys()).isTrue();
+  }
+
+  @Test
+  void a_rim_says_that_tab_led_to_the_plan() throws TimeoutException {
+    Color before = atTheRim();
+    hands.press(KeyCode.TAB).press(KeyCode.SHIFT, KeyCode.TAB);
+    assertThat(atTheRim()).isNotEqualTo(before);
+    hands.press(KeyCode.TAB);
+    assertThat(atTheRim()).isEqualTo(before);
+  }
+
+  private Color atTheRim() {
+    return DeskUnderTest.on(
+        () -> hands.slab().snapshot(null, null).getPixelReader().getColor(1, 300));
   }
 
   @Test

@@ -18,6 +18,7 @@ import slabwright.desk.model.scene.PaleFloor;
 import slabwright.desk.model.scene.PaleFloors;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.tool.ActiveTool;
+import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Drawing;
@@ -87,6 +88,7 @@ public final class SlabView extends Region {
     base.setMouseTransparent(true);
     pictures.changed().subscribe(this::pictureChanged);
     tools.changed().subscribe(this::repaint);
+    focusVisibleProperty().addListener(o -> repaintOver());
     bench.focus().changed().subscribe(this::repaint);
   }
 
@@ -369,6 +371,12 @@ public final class SlabView extends Region {
     List<Ink> inks = new ArrayList<>(tools.tool().over(paper));
     snap.ifPresent(s -> inks.addAll(SnapInks.of(s, paper, bench.words())));
     lay(g, inks, tone);
+    if (isFocusVisible()) {
+      // Tab led here: a rim says so.
+      g.setStroke(tone.of(OverlayInks.LIVE));
+      g.setLineWidth(2);
+      g.strokeRect(1, 1, getWidth() - covered - 2, getHeight() - 2);
+    }
   }
 
   private void lay(GraphicsContext g, List<Ink> inks, Tone with) {
