@@ -149,6 +149,8 @@ final class DeskCommands {
             "Shortcut+Shift+0",
             () -> screen.slab().fitSite()),
         new Command(
+            "next-area", words.say("desk.app.command.next-area"), "Shortcut+F6", plans::nextArea),
+        new Command(
             "closer",
             words.say("desk.app.command.closer"),
             "Shortcut+Plus",

@@ -9,6 +9,7 @@ import slabwright.desk.model.DeskContext;
 import slabwright.desk.model.PlanItem;
 import slabwright.desk.model.edit.Clipboard;
 import slabwright.desk.model.edit.FloorsBeside;
+import slabwright.desk.model.edit.PickOrder;
 import slabwright.desk.model.edit.SelectionEdits;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.tool.PlanLookup;
@@ -127,6 +128,14 @@ final class EditActions {
     if (bench.desk().push(p.edit()).isOk()) {
       bench.focus().select(p.picks());
     }
+  }
+
+  /** Picks the thing after what is picked, or the one before; false where there is none. */
+  boolean pickNext(boolean back) {
+    Optional<PlanItem> next =
+        area().flatMap(a -> PickOrder.next(a, bench.focus().selected(), back));
+    next.ifPresent(bench.focus()::select);
+    return next.isPresent();
   }
 
   void pickAll() {

@@ -3,9 +3,8 @@ package slabwright.desk;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
-import slabwright.desk.shell.NumberPad;
 
 /** Places what lies over the slab. */
 final class OverSlab {
@@ -19,20 +18,15 @@ final class OverSlab {
   }
 
   /**
-   * The number pad floats where there is room; else it lies below the slab, and covers nothing.
+   * Puts the cards beside the slab, and what lies at the foot after them: Tab goes in the order in
+   * which parts were put there.
    *
-   * @param over what it floats under
+   * @param cards null where they are folded, or lie over the slab
    */
-  static void pad(NumberPad pad, boolean narrow, Pane slab, Pane foot, Node over) {
-    if (narrow != foot.getChildren().contains(pad)) {
-      slab.getChildren().remove(pad);
-      foot.getChildren().remove(pad);
-      if (narrow) {
-        foot.getChildren().add(0, pad);
-      } else {
-        slab.getChildren().add(slab.getChildren().indexOf(over), pad);
-      }
-      pad.setLying(narrow);
-    }
+  static void beside(BorderPane screen, Node cards, Node foot) {
+    screen.setRight(null);
+    screen.setBottom(null);
+    screen.setRight(cards);
+    screen.setBottom(foot);
   }
 }

@@ -2,6 +2,7 @@ package slabwright.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -15,6 +16,7 @@ import slabwright.desk.tool.ActiveTool;
 import slabwright.desk.tool.ToolName;
 import slabwright.project.SamplePlans;
 import slabwright.project.plan.PlanFiles;
+import slabwright.site.FloorArea;
 import slabwright.site.edit.SiteEdit;
 import slabwright.units.FileName;
 import slabwright.units.Message;
@@ -111,6 +113,17 @@ final class PlanActions implements UnderlayCard.Actions {
   @Override
   public void removePicture() {
     desk.push(new SiteEdit.SetUnderlay(Optional.empty()));
+  }
+
+  /** Looks at the floor area after the one looked at; after the last comes the first. */
+  void nextArea() {
+    List<FloorArea> all = desk.site().areas();
+    parts
+        .bench()
+        .focus()
+        .area()
+        .map(a -> (all.stream().map(FloorArea::id).toList().indexOf(a.id()) + 1) % all.size())
+        .ifPresent(i -> parts.bench().focus().selectArea(all.get(i).id()));
   }
 
   void removeArea() {

@@ -68,6 +68,7 @@ final class PlanScreen extends BorderPane {
   private final ProgressStrip progress;
   private final VBox messages = new VBox();
   private final VBox foot = new VBox();
+  private final SidePanel panel;
   private CardColumn cards;
   private final TallyBar tally;
   private final SlabKeys keys;
@@ -112,14 +113,14 @@ final class PlanScreen extends BorderPane {
     SlabInput input = new SlabInput(slab, tools, pictures, field, this::acted, this::menu);
     input.listen();
     tally = new TallyBar(bench.words(), this::figure);
-    keys = new SlabKeys(bench, tools, entry, slab, () -> cards.refused());
+    keys = new SlabKeys(bench, tools, entry, slab, this::home, () -> cards.refused());
     setTop(top);
     zoom = new ZoomButtons(commands, bench.words());
     pad = new NumberPad(bench.desk(), bench.words(), entry::focusField);
+    panel = new SidePanel(pad);
     open = new OpenList(bench.words(), this::lead);
     setCenter(slabWith(field, zoom));
     foot.getChildren().setAll(tally);
-    setBottom(foot);
     pane.widthProperty().addListener((o, was, is) -> Platform.runLater(this::panel));
     widthProperty().addListener((o, was, is) -> fit(is.doubleValue()));
     addEventHandler(ActionEvent.ACTION, this::done);
@@ -146,25 +147,23 @@ final class PlanScreen extends BorderPane {
 
   /**
    * Beside the slab where there is room; over it in a narrow window, so that the plan neither
-   * shrinks nor moves when the panel is folded. What floats on the slab keeps clear of it.
+   * shrinks nor moves when the panel is folded. Of a folded one the number pad is left, over the
+   * slab. What floats on the slab keeps clear of it, and the plan is fitted beside it.
    */
   private void panel() {
     boolean folded = bench.settings().isOn("panel-folded");
-    boolean over = getWidth() < NARROW;
-    Node beside = folded || over ? null : cards;
+    boolean over = folded || getWidth() < NARROW;
+    Node beside = over ? null : panel;
     if (getRight() != beside) {
-      setRight(null);
-      pane.getChildren().remove(cards);
-      setRight(beside);
+      pane.getChildren().remove(panel);
+      OverSlab.beside(this, beside, foot);
     }
-    if (over && !folded && !pane.getChildren().contains(cards)) {
-      pane.getChildren().add(cards);
-      StackPane.setAlignment(cards, Pos.TOP_RIGHT);
-    } else if (over && folded) {
-      pane.getChildren().remove(cards);
+    if (over && !pane.getChildren().contains(panel)) {
+      pane.getChildren().add(panel);
+      StackPane.setAlignment(panel, Pos.BOTTOM_RIGHT);
     }
-    clear(over && !folded ? OVER : 0);
-    OverSlab.pad(pad, over, pane, foot, open);
+    panel.fold(folded);
+    clear(over && (!folded || pad.isVisible()) ? OVER : 0);
   }
 
   /** Keeps what lies over the slab clear of so much at its right. */
@@ -176,7 +175,6 @@ final class PlanScreen extends BorderPane {
     StackPane.setMargin(messages, new Insets(16, 16 + right, 0, sheets ? 288 : 190));
     StackPane.setMargin(look, new Insets(16, 18 + right, 0, 0));
     StackPane.setMargin(open, new Insets(16, 70 + right, 12, 16));
-    StackPane.setMargin(pad, new Insets(0, 70 + right, 116, 0));
     StackPane.setMargin(zoom, new Insets(0, 18 + right, 20, 0));
     StackPane.setMargin(page, new Insets(0, right, 0, 272));
   }
@@ -210,11 +208,9 @@ final class PlanScreen extends BorderPane {
     leadTo(q.stage(), q.field());
   }
 
-  /** The keys are the slab's again. */
+  /** The keys are the slab's again, or the page's that lies over it. */
   void home() {
-    if (slab.isVisible()) {
-      slab.requestFocus();
-    }
+    (slab.isVisible() ? slab : page).requestFocus();
   }
 
   /**
@@ -238,7 +234,7 @@ final class PlanScreen extends BorderPane {
 
   private void escaped(KeyEvent e) {
     // The target is no sign: a text field hands Esc on as if it had been pressed on its parent.
-    Node owner = getScene().getFocusOwner();
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
     if (e.getCode() == KeyCode.ESCAPE && owner instanceof TextInputControl) {
       boolean line = entry.isTyping();
       home();
@@ -271,7 +267,10 @@ final class PlanScreen extends BorderPane {
 
   private StackPane slabWith(DimensionField field, Node zoom) {
     PhotoHover photos = new PhotoHover(bench, slab, lookup, layers::plan);
-    pane.getChildren().setAll(slab, palette, entry, messages, zoom, look, pad, open, field, photos);
+    pane.getChildren().setAll(palette, entry, messages, zoom, look, open, field, photos, slab);
+    // Below all others, and yet the last that Tab comes to: the cards are next.
+    slab.setViewOrder(1);
+    slab.setUnderfoot(() -> entry.getHeight() + 20);
     messages.getChildren().setAll(notice, progress);
     messages.setSpacing(8);
     messages.setAlignment(Pos.TOP_CENTER);
@@ -282,7 +281,6 @@ final class PlanScreen extends BorderPane {
     OverSlab.place(messages, Pos.TOP_CENTER, new Insets(16, 16, 0, 190));
     OverSlab.place(look, Pos.TOP_RIGHT, new Insets(16, 18, 0, 0));
     OverSlab.place(open, Pos.BOTTOM_RIGHT, new Insets(16, 70, 12, 16));
-    OverSlab.place(pad, Pos.BOTTOM_RIGHT, new Insets(0, 70, 116, 0));
     OverSlab.place(zoom, Pos.BOTTOM_RIGHT, new Insets(0, 18, 20, 0));
     pane.setMinSize(0, 0);
     return pane;
@@ -292,7 +290,8 @@ final class PlanScreen extends BorderPane {
   void setPages(PageView view, PageList list) {
     page = view;
     pageList = list;
-    pane.getChildren().addAll(1, List.of(page, pageList));
+    page.setViewOrder(1);
+    pane.getChildren().addAll(List.of(pageList, page));
     OverSlab.place(pageList, Pos.TOP_LEFT, new Insets(18, 0, 18, 18));
     StackPane.setMargin(page, new Insets(0, 0, 0, 272));
   }
@@ -300,7 +299,8 @@ final class PlanScreen extends BorderPane {
   /** The cards come later: they show places on the slab. */
   void setCards(CardColumn column) {
     cards = column;
-    setRight(column);
+    panel.setCards(column);
+    OverSlab.beside(this, panel, foot);
   }
 
   /** What the stage lays over the plan. */
@@ -327,6 +327,8 @@ final class PlanScreen extends BorderPane {
   }
 
   void refresh(List<TallyBar.Item> figures, List<OpenQuestion> questions) {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    boolean onCard = cards.shows(owner);
     open.show(questions);
     Controls.show(open, listed);
     top.refresh(questions);
@@ -342,12 +344,12 @@ final class PlanScreen extends BorderPane {
     }
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;
+    pad.refresh();
+    Controls.show(pad, !sheets && bench.settings().isOn("number-pad"));
     panel();
     for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);
     }
-    pad.refresh();
-    Controls.show(pad, !sheets && bench.settings().isOn("number-pad"));
     Controls.show(page, sheets);
     pageList.refresh();
     Controls.show(pageList, sheets);
@@ -355,6 +357,10 @@ final class PlanScreen extends BorderPane {
       page.refresh();
     } else {
       slab.repaint();
+    }
+    if (owner == slab || owner == page || (onCard && !cards.shows(owner))) {
+      // Of slab and page only one is there; a button may have gone with what it did.
+      home();
     }
     if (!wanted.isEmpty()) {
       Node tool = palette.lookup("#" + wanted);

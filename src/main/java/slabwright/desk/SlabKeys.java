@@ -19,11 +19,13 @@ final class SlabKeys {
   private final ActiveTool tools;
   private final EntryBar entry;
   private final SlabView slab;
+  private final Runnable home;
   private final Supplier<Optional<TextField>> refused;
 
   /**
    * For the slab and what is typed beside it.
    *
+   * @param home gives the keys back to the slab, or to the page that lies over it
    * @param refused the field whose text was refused and still stands there
    */
   SlabKeys(
@@ -31,11 +33,13 @@ final class SlabKeys {
       ActiveTool tools,
       EntryBar entry,
       SlabView slab,
+      Runnable home,
       Supplier<Optional<TextField>> refused) {
     this.bench = bench;
     this.tools = tools;
     this.entry = entry;
     this.slab = slab;
+    this.home = home;
     this.refused = refused;
   }
 
@@ -52,6 +56,8 @@ final class SlabKeys {
       case RIGHT -> arrow(edit, 1, 0, e);
       case UP -> arrow(edit, 0, 1, e);
       case DOWN -> arrow(edit, 0, -1, e);
+      case PAGE_DOWN -> slab.isFocused() && edit.pickNext(false);
+      case PAGE_UP -> slab.isFocused() && edit.pickNext(true);
       case PLUS, EQUALS, ADD -> ran(commands, "closer");
       case MINUS, SUBTRACT -> !tools.tool().begins('-') && ran(commands, "farther");
       default -> letter(e, commands);
@@ -68,9 +74,7 @@ final class SlabKeys {
 
   /** One step back; the keys are the slab's again. */
   boolean putAway() {
-    if (slab.isVisible()) {
-      slab.requestFocus();
-    }
+    home.run();
     if (bench.desk().refusal().isPresent()) {
       bench.desk().clearRefusal();
     } else if (!tools.tool().escape()) {

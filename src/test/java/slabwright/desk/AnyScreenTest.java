@@ -95,6 +95,30 @@ class AnyScreenTest {
   }
 
   @Test
+  void with_the_number_pad_and_room_for_thumbs_it_holds_all_too() throws Exception {
+    Path plan = TestSites.withArrow(data);
+    try (DeskUnderTest desk = DeskUnderTest.open(data, 960, 640, List.of(plan.toString()))) {
+      DeskGestures hands = new DeskGestures(desk);
+      DeskUnderTest.on(
+          () -> {
+            desk.room().commands().run("roomy");
+            desk.room().commands().run("number-pad");
+            return null;
+          });
+      desk.settle();
+      for (Stage stage : Stage.values()) {
+        hands.stage(stage);
+        assertThat(lost(desk)).as(stage + " with the panel").isEmpty();
+      }
+      hands.click("panel-switch");
+      for (Stage stage : Stage.values()) {
+        hands.stage(stage);
+        assertThat(lost(desk)).as(stage + " without the panel").isEmpty();
+      }
+    }
+  }
+
+  @Test
   void size_place_and_the_folder_last_chosen_in_are_remembered() throws TimeoutException {
     try (DeskUnderTest desk = DeskUnderTest.open(data, 1000, 700, List.of())) {
       DeskUnderTest.on(

@@ -130,6 +130,14 @@ final class DeskGestures {
     return after();
   }
 
+  /** Clicks a line on the number pad, sign by sign, then its Enter. */
+  DeskGestures pad(String line) throws TimeoutException {
+    for (int i = 0; i < line.length(); i++) {
+      click("pad-" + line.charAt(i));
+    }
+    return click("pad-Enter");
+  }
+
   /** Types over a field of a card. */
   DeskGestures fill(String id, String text) throws TimeoutException {
     Node field = inView(id);

@@ -12,8 +12,12 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.model.PlanItem;
+import slabwright.desk.model.Stage;
+import slabwright.site.Doorway;
 import slabwright.site.Form;
 import slabwright.site.Mark;
 
@@ -45,6 +49,46 @@ class ThumbsTest extends RoomOnDesk {
     assertThat(picked()).containsExactly(new PlanItem.OfMark("counter"));
     hands.press(KeyCode.ESCAPE);
     assertThat(hands.area().mark("counter")).isPresent();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1280, 800, false", "1280, 800, true", "960, 640, false", "960, 640, true"})
+  void the_number_pad_covers_no_wall(double wide, double high, boolean folded)
+      throws TimeoutException {
+    DeskUnderTest.on(
+        () -> {
+          desk.stage().setWidth(wide);
+          desk.stage().setHeight(high);
+          return null;
+        });
+    desk.settle();
+    hands.stage(Stage.MEASURE).click("number-pad-switch");
+    if (folded) {
+      hands.click("panel-switch");
+    }
+    hands.click("tool-DOORWAY").clickSlab(8000, 1500).clickSlab(7000, 0).clickSlab(1000, 0);
+    assertThat(hands.area().doorways().stream().map(Doorway::piece)).containsExactly(1, 0, 0);
+  }
+
+  @Test
+  void the_whole_floor_is_shown_clear_of_the_line_at_the_foot() throws TimeoutException {
+    DeskUnderTest.on(
+        () -> {
+          desk.stage().setWidth(960);
+          desk.stage().setHeight(640);
+          desk.room().commands().run("roomy");
+          return null;
+        });
+    desk.settle();
+    hands.press(KeyCode.C).press(KeyCode.F);
+    double foot = hands.screen(0, 0).getY();
+    double line =
+        DeskUnderTest.on(
+            () -> {
+              Node entry = desk.room().workroom().entry();
+              return entry.localToScreen(entry.getLayoutBounds()).getMinY();
+            });
+    assertThat(foot).isLessThan(line);
   }
 
   @Test

@@ -3,6 +3,7 @@ package slabwright.desk.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import javafx.application.Platform;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -17,6 +18,7 @@ import slabwright.desk.model.scene.PaleFloor;
 import slabwright.desk.model.scene.PaleFloors;
 import slabwright.desk.model.scene.Pictures;
 import slabwright.desk.tool.ActiveTool;
+import slabwright.desk.tool.OverlayInks;
 import slabwright.desk.tool.OverlayScale;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Drawing;
@@ -57,6 +59,7 @@ public final class SlabView extends Region {
   private boolean fitted;
   private String fittedArea = "";
   private double covered;
+  private DoubleSupplier underfoot = () -> 0;
 
   private Viewport fittedAs = Viewport.START;
 
@@ -88,6 +91,7 @@ public final class SlabView extends Region {
     base.setMouseTransparent(true);
     pictures.changed().subscribe(this::pictureChanged);
     tools.changed().subscribe(this::repaint);
+    focusVisibleProperty().addListener(o -> repaintOver());
     bench.focus().changed().subscribe(this::repaint);
   }
 
@@ -218,6 +222,11 @@ public final class SlabView extends Region {
     }
   }
 
+  /** How high what lies over its foot is, px; the next time the plan is fitted it keeps clear. */
+  public void setUnderfoot(DoubleSupplier high) {
+    underfoot = high;
+  }
+
   private static boolean isLow(double height) {
     return height < LOW;
   }
@@ -243,7 +252,8 @@ public final class SlabView extends Region {
 
   /** The part of the view that nothing lies over. */
   private Bounds box() {
-    double below = isLow(getHeight()) ? 104 : 132;
+    double clear = underfoot.getAsDouble() + LiveDimensions.HEIGHT;
+    double below = Math.max(isLow(getHeight()) ? 104 : 132, clear);
     return new Bounds(
         232,
         above(getHeight()),
@@ -376,6 +386,12 @@ public final class SlabView extends Region {
     List<Ink> inks = new ArrayList<>(tools.tool().over(paper));
     snap.ifPresent(s -> inks.addAll(SnapInks.of(s, paper, bench.words())));
     lay(g, inks, tone);
+    if (isFocusVisible()) {
+      // Tab led here: a rim says so.
+      g.setStroke(tone.of(OverlayInks.LIVE));
+      g.setLineWidth(2);
+      g.strokeRect(1, 1, getWidth() - covered - 2, getHeight() - 2);
+    }
   }
 
   private void lay(GraphicsContext g, List<Ink> inks, Tone with) {

@@ -76,6 +76,15 @@ public final class CardColumn extends ScrollPane {
         .findFirst();
   }
 
+  /** Whether a node lies on a card and is there to be seen. */
+  public boolean shows(Node node) {
+    Node up = node;
+    while (up != null && up != list) {
+      up = up.getParent();
+    }
+    return up != null && getScene() != null && isShown(node);
+  }
+
   private static boolean isShown(Node node) {
     return node == null || (node.isVisible() && isShown(node.getParent()));
   }

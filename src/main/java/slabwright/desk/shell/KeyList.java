@@ -136,11 +136,14 @@ public final class KeyList extends VBox {
             Message.of("desk.shell.key-list.fit-site"),
             words.say("desk.shell.key-list.fit-site-key")));
     all.add(hand(Message.of("desk.shell.key-list.esc"), words.say("desk.shell.key-list.esc-key")));
+    all.add(hand(Message.of("desk.shell.key-list.tab"), words.say("desk.shell.key-list.tab-key")));
     all.add(
         hand(Message.of("desk.shell.key-list.enter"), words.say("desk.shell.key-list.enter-key")));
     all.add(
         hand(
             Message.of("desk.shell.key-list.arrows"), words.say("desk.shell.key-list.arrows-key")));
+    all.add(
+        hand(Message.of("desk.shell.key-list.pick"), words.say("desk.shell.key-list.pick-key")));
     all.add(
         hand(Message.of("desk.shell.key-list.shift"), words.say("desk.shell.key-list.shift-key")));
     all.add(

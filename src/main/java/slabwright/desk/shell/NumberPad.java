@@ -1,7 +1,6 @@
 package slabwright.desk.shell;
 
 import java.util.function.BooleanSupplier;
-import javafx.css.PseudoClass;
 import javafx.event.Event;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -25,14 +24,6 @@ public final class NumberPad extends GridPane {
       "7|8|9|\u2032|1/8|5/8|4|5|6|\u2033|1/4|3/4|1|2|3|\u00d7|3/8|7/8|0|.|,|-|1/2|\u232b"
           + "|\u2190|\u2191|\u2193|\u2192|esc|enter";
 
-  /** In two rows, below the slab. */
-  private static final int LONG_ROW = 15;
-
-  private static final String FEET_LONG =
-      "1|2|3|4|5|6|7|8|9|0|.|,|-|\u2032|\u2033|\u00d7|1/8|1/4|3/8|1/2|5/8|3/4|7/8|\u232b"
-          + "|\u2190|\u2191|\u2193|\u2192|esc|enter";
-  private static final String METRES_LONG =
-      "1|2|3|4|5|6|7|8|9|0|.|,|-|m|mm|\u00d7|\u232b|\u2190|\u2191|\u2193|\u2192|esc|enter";
   private static final String METRES =
       "7|8|9|m|\u232b|esc|4|5|6|mm|\u2190|\u2192|1|2|3|\u00d7|\u2191|\u2193|0|.|,|-|enter";
 
@@ -40,8 +31,6 @@ public final class NumberPad extends GridPane {
   private final Words words;
   private final BooleanSupplier begin;
   private UnitSystem shown;
-  private boolean lying;
-  private boolean shownLying;
 
   /**
    * A pad.
@@ -55,33 +44,22 @@ public final class NumberPad extends GridPane {
     this.begin = begin;
     setId("number-pad");
     getStyleClass().add("number-pad");
-    setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-  }
-
-  /** Whether it lies in two long rows, where a block would cover the slab. */
-  public void setLying(boolean v) {
-    lying = v;
-    setAlignment(v ? Pos.CENTER : Pos.TOP_LEFT);
-    setMaxWidth(v ? Double.MAX_VALUE : USE_PREF_SIZE);
-    pseudoClassStateChanged(PseudoClass.getPseudoClass("lying"), v);
-    refresh();
+    setAlignment(Pos.TOP_CENTER);
+    setMinHeight(Region.USE_PREF_SIZE);
   }
 
   /** Shows the keys of the site's units. */
   public void refresh() {
     UnitSystem units = desk.site().units();
-    if (units == shown && lying == shownLying) {
+    if (units == shown) {
       return;
     }
     shown = units;
-    shownLying = lying;
     getChildren().clear();
-    boolean metric = units == UnitSystem.METRIC;
-    String signs = lying ? metric ? METRES_LONG : FEET_LONG : metric ? METRES : FEET;
-    int columns = lying ? LONG_ROW : COLUMNS;
+    String signs = units == UnitSystem.METRIC ? METRES : FEET;
     for (String sign : signs.split("\\|", -1)) {
       int n = getChildren().size();
-      add(of(sign), n % columns, n / columns);
+      add(of(sign), n % COLUMNS, n / COLUMNS);
     }
   }
 

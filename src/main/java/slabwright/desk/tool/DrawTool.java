@@ -56,6 +56,11 @@ public final class DrawTool implements Tool {
   }
 
   @Override
+  public boolean takesPlaces() {
+    return true;
+  }
+
+  @Override
   public Message example() {
     return chain.isEmpty() ? Message.of("desk.tool.example.place") : Tool.super.example();
   }

@@ -24,6 +24,11 @@ public interface LineTaker {
     return Message.of("desk.tool.example.length");
   }
 
+  /** Whether a typed line may be a place now; one at the left or below begins with a minus. */
+  default boolean takesPlaces() {
+    return example().equals(Message.of("desk.tool.example.place"));
+  }
+
   /** The unit of a bare number in a typed line now. */
   default Optional<BareUnit> bare() {
     return Optional.empty();

@@ -85,6 +85,11 @@ public final class PlaceTool implements Tool {
   }
 
   @Override
+  public boolean takesPlaces() {
+    return true;
+  }
+
+  @Override
   public Optional<BareUnit> bare() {
     return Optional.of(widths.bare());
   }

@@ -32,10 +32,7 @@ public interface Tool extends LineTaker {
 
   /** Whether a typed line can begin with a character, so that it is no tool's letter now. */
   default boolean begins(char c) {
-    return entry().isPresent()
-        && (Character.isDigit(c)
-            || c == '.'
-            || (c == '-' && example().equals(Message.of("desk.tool.example.place"))));
+    return entry().isPresent() && (Character.isDigit(c) || c == '.' || (c == '-' && takesPlaces()));
   }
 
   /** Takes back the last step of what is being drawn; false when nothing is. */

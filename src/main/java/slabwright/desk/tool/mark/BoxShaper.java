@@ -203,6 +203,8 @@ final class BoxShaper implements Shaper {
   @Override
   public List<Ink> over(OverlayScale paper) {
     List<Ink> inks = new ArrayList<>();
+    // A typed corner is seen before the pointer is anywhere.
+    from.ifPresent(f -> inks.addAll(OverlayInks.handle(f, paper)));
     from.flatMap(f -> form(f, to))
         .ifPresent(
             form -> {

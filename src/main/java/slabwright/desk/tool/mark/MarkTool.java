@@ -126,6 +126,11 @@ public final class MarkTool implements Tool {
   }
 
   @Override
+  public boolean takesPlaces() {
+    return shaper.takesPlaces();
+  }
+
+  @Override
   public boolean steer(int right, int up) {
     return shaper.steer(right, up);
   }

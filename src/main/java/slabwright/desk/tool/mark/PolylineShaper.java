@@ -111,6 +111,11 @@ final class PolylineShaper implements Shaper {
   }
 
   @Override
+  public boolean takesPlaces() {
+    return true;
+  }
+
+  @Override
   public boolean steer(int right, int up) {
     return chain.steer(right, up);
   }
