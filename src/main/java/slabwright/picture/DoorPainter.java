@@ -72,9 +72,11 @@ final class DoorPainter implements ViewPainter {
     for (int x = 0; x < width; x++) {
       Arrays.fill(sum, 0);
       thrownBack(s, x, thrown);
+      int first = firstFloor(s, x);
+      int after = afterFloor(s, x, first);
       for (int sub = 0; sub < StandingColumns.SUB; sub++) {
         int at = x * StandingColumns.SUB + sub;
-        mirror(at, top, rows, mirror);
+        mirror(at, top, first, after, mirror);
         base(s, x, mirror, thrown, behind, column);
         for (StandingColumns.Span span : standing.seen(at)) {
           lay(span, top, rows, column);
@@ -98,12 +100,16 @@ final class DoorPainter implements ViewPainter {
     for (PixelOutline rim : rims) {
       if (rim.meets(s.top, s.rows, width)) {
         rim.cover(s.top, s.rows, width, cover);
+        int right = rim.right(width);
         for (int y = 0; y < s.rows; y++) {
-          for (int x = 0; x < width; x++) {
-            float k = 1 - (float) RIM_DARK * cover[y * (width + 2) + x];
-            s.r[y * width + x] *= k;
-            s.g[y * width + x] *= k;
-            s.b[y * width + x] *= k;
+          for (int x = rim.left(); x < right; x++) {
+            float c = cover[y * (width + 2) + x];
+            if (c > 0) {
+              float k = 1 - (float) RIM_DARK * c;
+              s.r[y * width + x] *= k;
+              s.g[y * width + x] *= k;
+              s.b[y * width + x] *= k;
+            }
           }
         }
       }
@@ -136,6 +142,12 @@ final class DoorPainter implements ViewPainter {
     for (int y = 0; y < s.rows; y++) {
       int i = y * width + x;
       float on = s.floor[i];
+      if (on == 0) {
+        column[3 * y] = behind[3 * y];
+        column[3 * y + 1] = behind[3 * y + 1];
+        column[3 * y + 2] = behind[3 * y + 2];
+        continue;
+      }
       float f = thrown[y];
       column[3 * y] = mixed(behind[3 * y], s.r[i] * (1 - f) + f * mirror[3 * y], on);
       column[3 * y + 1] = mixed(behind[3 * y + 1], s.g[i] * (1 - f) + f * mirror[3 * y + 1], on);
@@ -171,17 +183,41 @@ final class DoorPainter implements ViewPainter {
     return STRAIGHT_ON + SMOOTH * (1 - STRAIGHT_ON) * fifth;
   }
 
-  /** What hangs upside down under the floor, its far end blurred. */
-  private void mirror(int at, int top, int rows, float[] mirror) {
-    for (int y = 0; y < rows; y++) {
-      mirror[3 * y] = (float) above.r();
-      mirror[3 * y + 1] = (float) above.g();
-      mirror[3 * y + 2] = (float) above.b();
+  /** The first row of a strip that shows floor in a column; all its rows where there is none. */
+  private int firstFloor(FloorStrip s, int x) {
+    int y = 0;
+    while (y < s.rows && s.floor[y * width + x] == 0) {
+      y++;
+    }
+    return y;
+  }
+
+  /** The row after the last that does. */
+  private int afterFloor(FloorStrip s, int x, int first) {
+    int y = s.rows;
+    while (y > first && s.floor[(y - 1) * width + x] == 0) {
+      y--;
+    }
+    return y;
+  }
+
+  /** What hangs upside down under the floor, its far end blurred; of rows that show floor alone. */
+  private void mirror(int at, int top, int begin, int after, float[] mirror) {
+    if (begin == after) {
+      return;
+    }
+    float r = (float) above.r();
+    float g = (float) above.g();
+    float b = (float) above.b();
+    for (int y = begin; y < after; y++) {
+      mirror[3 * y] = r;
+      mirror[3 * y + 1] = g;
+      mirror[3 * y + 2] = b;
     }
     for (StandingColumns.Span s : standing.mirrored(at)) {
       double blur = 1 + 0.3 * (s.to() - s.from());
-      int first = (int) Math.max(top, Math.floor(s.from()));
-      int last = (int) Math.min(top + rows - 1.0, Math.ceil(s.to() + blur));
+      int first = (int) Math.max(top + begin, Math.floor(s.from()));
+      int last = (int) Math.min(top + after - 1.0, Math.ceil(s.to() + blur));
       for (int y = first; y <= last; y++) {
         double begun = Math.max(0, Math.min(1, y + 1 - s.from()));
         double left = Math.max(0, Math.min(1, (s.to() - y - 0.5) / blur + 0.5));

@@ -36,7 +36,7 @@ record LinearColour(double r, double g, double b) {
   }
 
   private static int part(float light) {
-    float v = Math.max(0, Math.min(1, light));
+    float v = light > 0 ? light < 1 ? light : 1 : 0;
     return ENCODED[(int) (Math.sqrt(v) * (STEPS - 1) + 0.5)] & 255;
   }
 

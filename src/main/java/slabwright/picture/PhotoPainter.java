@@ -1,6 +1,7 @@
 package slabwright.picture;
 
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.List;
 import slabwright.shape.Vec;
 import slabwright.shape.fit.Homography;
@@ -50,6 +51,7 @@ final class PhotoPainter implements ViewPainter {
     outline.cover(top, rows, width, cover);
     copy(cover, rows, out, false);
     for (PixelOutline m : mask) {
+      Arrays.fill(cover, 0);
       m.cover(top, rows, width, cover);
       copy(cover, rows, out, true);
     }

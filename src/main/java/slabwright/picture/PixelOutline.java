@@ -88,24 +88,30 @@ final class PixelOutline {
   /**
    * How much of each pixel it covers, 0 to 1, exactly.
    *
-   * @param cover rows × (width + 2), overwritten; the last two of each row are room to work
+   * @param cover rows × (width + 2), overwritten from {@link #left} to {@link #right} alone, where
+   *     it can be anything but 0; the last two of each row are room to work
    */
   void cover(int top, int rows, int width, float[] cover) {
     int pitch = width + 2;
-    java.util.Arrays.fill(cover, 0, rows * pitch, 0);
+    int left = left();
+    int right = right(width);
+    for (int row = 0; row < rows && left < right; row++) {
+      java.util.Arrays.fill(cover, row * pitch + left, row * pitch + right + 2, 0);
+    }
     for (int e = 0; e < count; e++) {
       if (ends[4 * e + 1] < top + rows && ends[4 * e + 3] > top) {
         edge(e, top, rows, width, cover);
       }
     }
-    int left = left();
-    int right = right(width);
-    for (int row = 0; row < rows; row++) {
+    for (int row = 0; row < rows && left < right; row++) {
       float sum = 0;
       for (int x = row * pitch + left; x < row * pitch + right; x++) {
         sum += cover[x];
-        cover[x] = Math.min(1, Math.abs(sum));
+        float share = sum > 0 ? sum : 0 - sum;
+        cover[x] = share < 1 ? share : 1;
       }
+      // What an edge left for the pixel after the last is no share of that one.
+      java.util.Arrays.fill(cover, row * pitch + right, row * pitch + right + 2, 0);
     }
   }
 

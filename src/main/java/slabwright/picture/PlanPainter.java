@@ -125,8 +125,9 @@ final class PlanPainter implements ViewPainter {
     for (PixelOutline s : shadows) {
       if (s.meets(top, rows, width)) {
         s.cover(top, rows, width, cover);
+        int right = s.right(width);
         for (int y = 0; y < rows; y++) {
-          for (int x = 0; x < width; x++) {
+          for (int x = s.left(); x < right; x++) {
             sum[y * width + x] += cover[y * (width + 2) + x] / shadows.size();
           }
         }

@@ -71,23 +71,50 @@ final class OffsetCurve {
 
   /**
    * Drops inner corners that lie within a quarter of the tolerance of a straight line across. An
-   * inner arc narrower than the distance would else become a sheaf of crossing spokes.
+   * inner arc narrower than the distance would else become a sheaf of crossing spokes. No chord of
+   * such an arc that strays no farther is longer than √(2 · distance · tolerance), so nothing
+   * longer is drawn anew: a side of a hall must not turn about its far end for a corner at this
+   * one.
    */
   private List<Vec> smoothed(List<Vec> points) {
     int n = points.size();
+    double longest = Math.sqrt(2 * Math.abs(distance) * tolerance);
+    boolean[] dropped = new boolean[n];
+    int first = firstKept(points, longest);
+    int anchor = first;
+    for (int k = 1; k < n; k++) {
+      int i = first + k;
+      Vec next = at(points, i + 1);
+      dropped[i % n] =
+          i - anchor <= LONGEST_RUN
+              && isInner(at(points, i - 1), at(points, i), next)
+              && at(points, anchor).distanceTo(next) <= longest
+              && isStraight(points, anchor, i, next);
+      anchor = dropped[i % n] ? anchor : i;
+    }
     List<Vec> kept = new ArrayList<>(n);
-    int anchor = 0;
     for (int i = 0; i < n; i++) {
-      Vec next = points.get((i + 1) % n);
-      if (i == 0
-          || i - anchor > LONGEST_RUN
-          || !isInner(points.get(i - 1), points.get(i), next)
-          || !isStraight(points, anchor, i, next)) {
+      if (!dropped[i]) {
         kept.add(points.get(i));
-        anchor = i;
       }
     }
     return kept.size() < 3 ? points : kept;
+  }
+
+  /** A corner that is kept whichever the ring begins with, so that its arcs are thinned alike. */
+  private int firstKept(List<Vec> points, double longest) {
+    for (int i = 0; i < points.size(); i++) {
+      Vec before = at(points, i + points.size() - 1);
+      Vec after = at(points, i + 1);
+      if (!isInner(before, points.get(i), after) || before.distanceTo(points.get(i)) > longest) {
+        return i;
+      }
+    }
+    return 0;
+  }
+
+  private static Vec at(List<Vec> points, int i) {
+    return points.get(i % points.size());
   }
 
   private boolean isInner(Vec before, Vec at, Vec after) {
@@ -95,10 +122,11 @@ final class OffsetCurve {
   }
 
   private boolean isStraight(List<Vec> points, int anchor, int last, Vec next) {
-    Vec along = next.minus(points.get(anchor));
+    Vec from = at(points, anchor);
+    Vec along = next.minus(from);
     double reach = tolerance / 4 * along.length();
     for (int k = anchor + 1; k <= last; k++) {
-      Vec off = points.get(k).minus(points.get(anchor));
+      Vec off = at(points, k).minus(from);
       double forward = off.dot(along);
       if (Math.abs(along.cross(off)) > reach || forward < 0 || forward > along.dot(along)) {
         return false;

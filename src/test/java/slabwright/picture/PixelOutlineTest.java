@@ -69,4 +69,11 @@ class PixelOutlineTest {
     assertThat(c[2]).isEqualTo(1, within(1e-6f));
     assertThat(c[3]).isZero();
   }
+
+  /** The pixel after the last once kept what an edge had left for it: shadows had light seams. */
+  @Test
+  void no_pixel_beside_a_box_is_covered() {
+    float[] c = cover(1, 1, List.of(ring(2.5, 1, 5.75, 1, 5.75, 3, 2.5, 3)));
+    assertThat(c).containsExactly(0, 0, 0.5f, 1, 1, 0.75f, 0, 0, 0, 0);
+  }
 }

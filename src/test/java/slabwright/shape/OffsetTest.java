@@ -111,4 +111,22 @@ class OffsetTest {
     assertThat(large.minus(small).area()).isLessThanOrEqualTo(allowed);
     assertThat(small.minus(region).area()).isLessThanOrEqualTo(allowed);
   }
+
+  /** Once the long side ran from its far end straight to the corner after, 0.014 mm off. */
+  @Test
+  void a_small_corner_at_the_end_of_a_long_side_does_not_turn_the_side() {
+    Region hall =
+        Region.of(
+            new Ring(
+                List.of(
+                    new Vec(0, 0),
+                    new Vec(20_000, 0),
+                    new Vec(20_000, 10_000),
+                    new Vec(10_000, 10_000),
+                    new Vec(9_999.65, 10_000.014),
+                    new Vec(9_000, 12_000),
+                    new Vec(0, 12_000))));
+    Bounds beyond = new Bounds(11_000, 10_350, 19_000, 10_400);
+    assertThat(hall.offset(350, 0.5).areaIn(beyond)).isLessThan(0.0005 * 8_000);
+  }
 }

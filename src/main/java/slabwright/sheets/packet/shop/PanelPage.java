@@ -17,6 +17,7 @@ import slabwright.inlay.stencil.LoosePiece;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
 import slabwright.shape.Region;
+import slabwright.shape.RegionDistance;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnPages;
@@ -132,6 +133,7 @@ final class PanelPage {
         .flatMap(s -> s.marks().stream())
         .forEach(
             m -> sketch.addInks(List.of(Symbol.of(Symbol.Kind.WITNESS, m.at(), 3, Palette.INK))));
+    RegionDistance weeded = new RegionDistance(openings);
     Bounds blank = p.blank();
     int row = 0;
     for (Panel panel : p.panels()) {
@@ -139,7 +141,7 @@ final class PanelPage {
       Vec m = box.middle();
       sketch.placeLabel(
           PlanLabel.of(m, panel.name(), context.type().title())
-              .wishing(besideOpenings(sketch, box, openings))
+              .wishing(besideOpenings(sketch, box, weeded))
               .on(Palette.WHITE)
               .nearBy(60));
       boolean lowest = box.maxY() >= blank.maxY();
@@ -168,7 +170,7 @@ final class PanelPage {
    * Places on paper for a panel's letter where it hides nothing that is weeded, the lowest middle
    * first; by the panel's foot where there is none.
    */
-  private static List<Vec> besideOpenings(PlanComposer sketch, Bounds box, Region openings) {
+  private static List<Vec> besideOpenings(PlanComposer sketch, Bounds box, RegionDistance weeded) {
     double mm = 1 / sketch.view().scale();
     Bounds inside = box.grown(-CLEAR * mm);
     Vec foot = new Vec(box.middle().x(), box.maxY() - 5 * mm);
@@ -179,7 +181,7 @@ final class PanelPage {
             new Vec(
                 inside.minX() + inside.width() * i / GRID,
                 inside.minY() + inside.height() * j / GRID);
-        if (openings.distanceTo(at) > CLEAR * mm) {
+        if (!weeded.isWithin(at, CLEAR * mm)) {
           free.add(at);
         }
       }
