@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import slabwright.sheets.packet.MeterLines;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.TimeFormat;
 import slabwright.site.FloorArea;
