@@ -113,6 +113,18 @@ class PacketPagesTest {
   }
 
   @Test
+  void the_crew_is_sent_for_its_respirator_to_the_pages_that_name_it() {
+    for (Words words : List.of(Words.english(), Words.of(Locale.forLanguageTag("es")))) {
+      String rules = words.say("sheets.office-packet.rules");
+      assertThat(words.say("sheets.crew-cautions.silica")).contains(rules);
+      assertThat(
+              HALL.packet(Packet.OFFICE, PaperSize.LETTER, words).pages().stream()
+                  .map(page -> String.join(" ", words(page))))
+          .anyMatch(w -> w.contains(rules));
+    }
+  }
+
+  @Test
   void the_fire_form_says_which_limit_asks_for_the_most_air() {
     FreshAirNeed need =
         HALL.work(HALL.site())
