@@ -347,6 +347,32 @@ class CrewPagesTest {
   }
 
   @Test
+  void a_stopped_job_tells_its_reasons_once_and_names_floor_and_hazard_on_every_page() {
+    for (Words words : List.of(Words.english(), Words.of(Locale.forLanguageTag("es")))) {
+      List<PrintedPage> days = days(pages(STOPPED.job(PaperSize.LETTER, words)));
+      String law = "29 CFR 1926.1101";
+      assertThat(words(days.get(0))).contains(law);
+      assertThat(days.subList(1, days.size())).isNotEmpty();
+      for (PrintedPage page : days.subList(1, days.size())) {
+        List<String> red =
+            texts(page)
+                .filter(t -> t.style().colour().equals(slabwright.drawing.Palette.RED))
+                .map(Text::words)
+                .toList();
+        assertThat(String.join(" ", red))
+            .as(page.name())
+            .contains(words.say("sheets.crew-day.do-not-start"), "Workshop: ")
+            .contains(words.say("sheets.crew-stop.asbestos"))
+            .contains(words.say("sheets.crew-stop.permit"))
+            .contains(words.say("sheets.crew-stop.vapour"))
+            .contains(words.language().equals("es") ? "ALTO." : "STOP.")
+            .doesNotContain(law);
+        assertThat(red).as(page.name()).hasSizeLessThanOrEqualTo(3);
+      }
+    }
+  }
+
+  @Test
   void posters_of_a_stopped_job_say_so_in_red_too() {
     List<PrintedPage> pages = pages(job(STOPPED, STOPPED.site(), PaperSize.LETTER));
     List<PrintedPage> posters = new ArrayList<>(pages);
@@ -357,7 +383,7 @@ class CrewPagesTest {
           .as(page.name())
           .anyMatch(
               t ->
-                  t.words().startsWith("Do not start")
+                  t.words().startsWith("Do not start this job as planned: may hold asbestos")
                       && t.style().colour().equals(slabwright.drawing.Palette.RED));
       assertThat(clashes(TextBox.of(page.drawing()))).as(page.name()).isEmpty();
     }

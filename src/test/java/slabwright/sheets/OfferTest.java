@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.TextBox;
@@ -58,5 +59,14 @@ class OfferTest {
     String words = words(PacketSet.of(Packet.CLIENT, job).pages());
     assertThat(words).contains("This is no offer yet", "No work is chosen for this floor yet");
     assertThat(words).doesNotContain("USD", "signature", "we order the work");
+  }
+
+  @Test
+  void the_spanish_offer_has_price_and_every_line_to_sign_on_one_page_of_letter() {
+    Words spanish = Words.of(Locale.forLanguageTag("es"));
+    String title = spanish.say("sheets.offer-page.title");
+    assertThat(SheetSamples.tramHall().packet(Packet.CLIENT, PaperSize.LETTER, spanish).pages())
+        .filteredOn(p -> p.title().startsWith(title))
+        .hasSize(1);
   }
 }

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import slabwright.drawing.Raster;
 import slabwright.drawing.Symbol;
@@ -65,6 +67,60 @@ class PacketPagesTest {
                   .map(page -> String.join(" ", words(page))))
           .anyMatch(w -> w.contains("Rules that ask for care"))
           .anyMatch(w -> w.contains(said));
+    }
+  }
+
+  @Test
+  void a_job_with_one_solvent_floor_has_fire_and_safety_on_two_pages_of_a4() {
+    List<PrintedPage> pages =
+        HALL.only("reading-hall").packet(Packet.FIRE_AND_SAFETY, PaperSize.A4).pages();
+    assertThat(pages).extracting(PrintedPage::title).hasSize(2);
+    String plan = String.join(" ", words(pages.get(0)));
+    String form = String.join(" ", words(pages.get(1)));
+    assertThat(plan).contains("M1", "FE");
+    assertThat(form).contains("Stop numbers", "Fire authority", "29 CFR 1926.1202");
+    assertThat(plan + form)
+        .contains("Before the first can is opened", "Before anything is switched on again")
+        .contains("Screening estimate");
+    // a phone number in one piece
+    assertThat(words(pages.get(1))).anyMatch(w -> w.endsWith("555\u00a00100"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"tram-hall, LETTER", "tram-hall, A4", "bike-workshop, LETTER", "bike-workshop, A4"})
+  void fire_and_safety_is_three_pages_at_most_and_none_goes_on(String name, PaperSize paper) {
+    for (String language : List.of("en", "es")) {
+      Words words = Words.of(Locale.forLanguageTag(language));
+      List<PrintedPage> pages =
+          SheetSamples.sample(name).packet(Packet.FIRE_AND_SAFETY, paper, words).pages();
+      assertThat(pages).as(language).hasSizeLessThanOrEqualTo(3);
+      String more = words.say("sheets.page-draft.continued", "").strip();
+      assertThat(pages).extracting(PrintedPage::title).noneMatch(t -> t.contains(more));
+    }
+  }
+
+  @Test
+  void the_fire_form_says_who_reads_the_meter_who_keeps_the_door_and_who_calls() {
+    String form =
+        String.join(" ", words(packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages().get(1)));
+    String crew =
+        packet(Packet.CREW, PaperSize.LETTER).pages().stream()
+            .map(p -> String.join(" ", words(p)))
+            .reduce("", String::concat);
+    String reads = "B only reads the gas meter, from the way in, held low";
+    assertThat(crew).contains(reads);
+    assertThat(form).contains(reads, "Keeps the door", "Calls for help", "Fire watch");
+  }
+
+  @Test
+  void the_crew_is_sent_for_its_respirator_to_the_pages_that_name_it() {
+    for (Words words : List.of(Words.english(), Words.of(Locale.forLanguageTag("es")))) {
+      String rules = words.say("sheets.office-packet.rules");
+      assertThat(words.say("sheets.crew-cautions.silica")).contains(rules);
+      assertThat(
+              HALL.packet(Packet.OFFICE, PaperSize.LETTER, words).pages().stream()
+                  .map(page -> String.join(" ", words(page))))
+          .anyMatch(w -> w.contains(rules));
     }
   }
 

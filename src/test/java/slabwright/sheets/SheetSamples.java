@@ -63,6 +63,13 @@ public final class SheetSamples {
     }
   }
 
+  /** A job of one of its floor areas alone. */
+  SheetSamples only(String areaId) {
+    return new SheetSamples(
+        site.withAreas(site.areas().stream().filter(a -> a.id().equals(areaId)).toList()),
+        results.stream().filter(r -> r.takeoff().area().id().equals(areaId)).toList());
+  }
+
   Site site() {
     return site;
   }

@@ -13,8 +13,8 @@ import slabwright.shape.Vec;
 /** Short sentences with a box to tick before each, in two columns of the same height; never cut. */
 public record TickColumns(List<String> items) implements Block {
   private static final double BETWEEN = 6;
-  private static final double INDENT = 6.4;
-  private static final double LEADING = 4.5;
+  private static final double INDENT = 5.6;
+  private static final double LEADING = 4.3;
   private static final double AFTER = 1.5;
   private static final double BOX = 3.6;
 

@@ -11,8 +11,9 @@ import slabwright.drawing.TextStyle;
  * @param k 1 on Tabloid; smaller on small paper, larger on large, so that a wall print reads from a
  *     step away. It scales distances too
  * @param packet whether the four sizes of packets hold
+ * @param lead from baseline to baseline of running words, mm at k = 1
  */
-public record TypeSizes(double k, boolean packet) {
+public record TypeSizes(double k, boolean packet, double lead) {
   private static final double POINT = 25.4 / 72;
 
   /** Size of running words in a packet, mm: 11 pt. */
@@ -23,6 +24,15 @@ public record TypeSizes(double k, boolean packet) {
   private static final double PACKET_SMALL = 10 * POINT;
   private static final double BODY = 3.1;
 
+  /** From baseline to baseline of words of the size 1, mm. */
+  private static final double LEADING = 4.7;
+
+  private static final double CLOSE = 3.85;
+
+  public TypeSizes(double k, boolean packet) {
+    this(k, packet, LEADING);
+  }
+
   static TypeSizes of(PaperSize paper) {
     double k = paper.width() / PaperSize.TABLOID.width();
     return new TypeSizes(Math.max(0.82, Math.min(1.35, k)), false);
@@ -31,6 +41,11 @@ public record TypeSizes(double k, boolean packet) {
   /** The four sizes of a packet: title 20 pt, heading and dimension 14, words 11, small 10. */
   public static TypeSizes ofPacket() {
     return new TypeSizes(PACKET_BODY / BODY, true);
+  }
+
+  /** The same four sizes with running words in the smallest of them, 10 pt, and lines closer. */
+  TypeSizes dense() {
+    return packet ? new TypeSizes(PACKET_SMALL / BODY, true, CLOSE) : this;
   }
 
   TypeSizes tighter(double by) {
@@ -74,7 +89,7 @@ public record TypeSizes(double k, boolean packet) {
 
   /** From baseline to baseline of running words. */
   public double leading() {
-    return 4.7 * k;
+    return lead * k;
   }
 
   /**

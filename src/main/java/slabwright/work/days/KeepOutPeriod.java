@@ -1,5 +1,6 @@
 package slabwright.work.days;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,7 +10,14 @@ import slabwright.units.Message;
 /** When other trades stay off a floor area, and why. */
 public record KeepOutPeriod(String area, Message reason, TimeSpan span) {
 
-  /** Every keep-out time of the plan, touching ones of one area joined, in time order. */
+  /**
+   * Between two times to keep off, less than this is told as one with them: nobody else has work
+   * for it, and somebody who reads the second line alone comes in between. Common practice, no
+   * source.
+   */
+  private static final Duration WORTH_COMING = Duration.ofHours(1);
+
+  /** Every keep-out time of the plan, near ones of one area joined, in time order. */
   public static List<KeepOutPeriod> of(DayPlan plan) {
     List<OfArea> all = new ArrayList<>();
     for (ScheduledStep step : plan.steps()) {
@@ -47,8 +55,12 @@ public record KeepOutPeriod(String area, Message reason, TimeSpan span) {
 
   private boolean joins(KeepOutPeriod o) {
     return reason.equals(o.reason)
-        && !span.end().isBefore(o.span.start())
-        && !o.span.end().isBefore(span.start());
+        && isNear(span.end(), o.span.start())
+        && isNear(o.span.end(), span.start());
+  }
+
+  private static boolean isNear(LocalDateTime end, LocalDateTime start) {
+    return end.plus(WORTH_COMING).isAfter(start);
   }
 
   private KeepOutPeriod joined(KeepOutPeriod o) {

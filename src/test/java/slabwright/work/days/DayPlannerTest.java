@@ -231,6 +231,20 @@ class DayPlannerTest {
         .containsExactly(new KeepOutPeriod("hall", Said.text("solvent"), span(MONDAY, 7, 13)));
   }
 
+  @Test
+  void other_trades_are_not_told_to_come_in_for_less_than_an_hour_between_two_coats() {
+    KeepOut untilDone = new KeepOut(Said.text("solvent"), Duration.ZERO);
+    for (int minutes : List.of(20, 59, 60)) {
+      Duration wait = Duration.ofMinutes(minutes);
+      DayPlan plan =
+          plan(
+              TestSteps.coat("dye", "Dye", "hall", hours(1), 1).withKeepOut(untilDone),
+              TestSteps.coat("again", "Again", "hall", hours(1), 1, StepWait.atLeast("dye", wait))
+                  .withKeepOut(untilDone));
+      assertThat(KeepOutPeriod.of(plan)).as("%s min", minutes).hasSize(minutes < 60 ? 1 : 2);
+    }
+  }
+
   private static DayPlan plan(WorkStep... tasks) {
     return ((Planned.Days) DayPlanner.plan(List.of(tasks), CREW_OF_TWO, MONDAY)).plan();
   }

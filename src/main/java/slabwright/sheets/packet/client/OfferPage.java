@@ -12,6 +12,7 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.KeptBlock;
@@ -65,6 +66,7 @@ final class OfferPage {
     job.work().areas().forEach(a -> done(blocks, a));
     blocks.add(new Heading(context.say("sheets.offer-page.we-do-not")));
     blocks.add(new BulletBlock(scope.excluded().stream().map(context::say).toList()));
+    int lists = blocks.size();
     if (offer) {
       blocks.add(signed());
     }
@@ -82,7 +84,14 @@ final class OfferPage {
                                     context.say(g.words()),
                                     context.say(g.status())),
                                 context)))));
-    return ColumnPages.of(context, draft, blocks);
+    List<PageDraft> pages = ColumnPages.of(context, draft, blocks);
+    if (pages.size() == 1) {
+      return pages;
+    }
+    // rather than a page with a line to sign alone: the lists smaller, the price and all lines not
+    blocks.subList(0, lists).replaceAll(DenseBlock::new);
+    List<PageDraft> dense = ColumnPages.of(context, draft, blocks);
+    return dense.size() < pages.size() ? dense : pages;
   }
 
   private Block signed() {

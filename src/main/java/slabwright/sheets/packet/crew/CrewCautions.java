@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slabwright.sheets.packet.MeterLines;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.SealedDoorways;
 import slabwright.units.QuantityFormat;

@@ -61,11 +61,12 @@ final class CrewDayPages {
     List<CrewDay> days = texts.days();
     if (days.isEmpty()) {
       CrewDay none = new CrewDay(1, job.date(), List.of());
-      drafts.addAll(drafts(none, texts.all().get(0), job.unread()));
+      drafts.addAll(drafts(none, texts.all().get(0), job.unread(), true));
     }
     for (CrewDay day : days) {
-      Optional<String> note = drafts.isEmpty() ? job.unread() : Optional.empty();
-      drafts.addAll(drafts(day, texts.text(day), note));
+      boolean first = drafts.isEmpty();
+      Optional<String> note = first ? job.unread() : Optional.empty();
+      drafts.addAll(drafts(day, texts.text(day), note, first));
     }
     return drafts;
   }
@@ -74,9 +75,12 @@ final class CrewDayPages {
    * The pages of a day.
    *
    * @param note above all else
+   * @param first whether what stands against the job is told in full on the first of them
    */
-  private List<PageDraft> drafts(CrewDay day, CrewDayText text, Optional<String> note) {
-    Strip alerts = alerts(text.alerts());
+  private List<PageDraft> drafts(
+      CrewDay day, CrewDayText text, Optional<String> note, boolean first) {
+    Strip brief = alerts(texts.briefAlerts());
+    Strip alerts = first ? alerts(text.alerts()) : brief;
     Strip top = note.map(n -> alerts.under(note(n))).orElse(alerts);
     Strip cautions = cautions(text.cautions(), text.stops(), body.width());
     Strip foot = foot(text);
@@ -98,7 +102,7 @@ final class CrewDayPages {
     cautionsAndPicture(day, text, y + GAP, body.maxY(), inks);
     List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
     Strip stops = cautions(List.of(), text.stops(), body.width());
-    more(day, alerts, rows.subList(next, rows.size()), stops, foot)
+    more(day, brief, rows.subList(next, rows.size()), stops, foot)
         .forEach(m -> pages.add(draft.continued(m, context.words())));
     return pages;
   }

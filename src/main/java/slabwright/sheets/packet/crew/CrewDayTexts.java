@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import slabwright.sheets.packet.MeterLines;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.TimeFormat;
 import slabwright.site.FloorArea;
@@ -60,7 +61,7 @@ final class CrewDayTexts {
     return days;
   }
 
-  /** What stands against the job, on every page first; empty where nothing does. */
+  /** What stands against the job, in full; empty where nothing does. */
   List<String> alerts() {
     Set<String> all = new LinkedHashSet<>();
     if (!plan.outlook().canStart()) {
@@ -78,6 +79,11 @@ final class CrewDayTexts {
       all.add(words.say("sheets.crew-day.held", String.join("; ", held)));
     }
     return List.copyOf(all);
+  }
+
+  /** The same in two lines where the job can't start: its reasons stand in full on one page. */
+  List<String> briefAlerts() {
+    return plan.outlook().canStart() ? alerts() : new CrewStop(plan, words).lines();
   }
 
   private String heldNames(HeldGroup held) {

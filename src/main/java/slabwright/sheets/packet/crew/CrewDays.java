@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import slabwright.sheets.packet.MeterLines;
 import slabwright.work.ClosedAir;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
@@ -29,7 +30,7 @@ final class CrewDays {
 
   /** What the pages go by: the day plan, or the order of the steps without its dates. */
   static Optional<DayPlan> days(WorkPlan plan) {
-    return plan.outlook().canStart() ? plan.days().maybe() : plan.outlook().order().maybe();
+    return MeterLines.dayPlan(plan);
   }
 
   /** All steps as one: on which day any of them falls is not known. */

@@ -55,7 +55,9 @@ public final class CrewPacket {
       }
     }
     posters.addAll(FramedDraft.all(hand, lists(lists, hand)));
-    posters.forEach(p -> pages.add(alert.map(a -> stopped(p, a)).orElse(p)));
+    List<String> named =
+        job.work().outlook().canStart() ? List.of() : new CrewStop(job.work(), job.words()).heads();
+    posters.forEach(p -> pages.add(alert.map(a -> stopped(p, a, named)).orElse(p)));
     return pages;
   }
 
@@ -72,16 +74,21 @@ public final class CrewPacket {
   }
 
   /** The same poster with what stands against the job in red, beside the area's name. */
-  private static FramedDraft stopped(FramedDraft framed, String alert) {
+  private static FramedDraft stopped(FramedDraft framed, String alert, List<String> named) {
     SheetContext context = framed.context();
     PageDraft poster = framed.draft();
     Bounds frame = context.page().frame();
     TextStyle red = context.type().strong().in(Palette.RED);
-    double named = TextMeasure.width(poster.area(), context.type().body()) + BESIDE;
+    double left = TextMeasure.width(poster.area(), context.type().body()) + BESIDE;
     double right = poster.scale().isPresent() ? context.page().field().maxX() : frame.maxX();
-    String words = TextMeasure.fitted(alert, red, right - frame.minX() - named);
+    double room = right - frame.minX() - left;
+    String words =
+        named.stream()
+            .filter(n -> TextMeasure.width(n, red) <= room)
+            .findFirst()
+            .orElseGet(() -> TextMeasure.fitted(alert, red, room));
     List<Ink> inks = new ArrayList<>(poster.inks());
-    inks.add(Text.start(new Vec(frame.minX() + named, frame.minY() + UNDER_TITLE), words, red));
+    inks.add(Text.start(new Vec(frame.minX() + left, frame.minY() + UNDER_TITLE), words, red));
     return new FramedDraft(
         context, new PageDraft(poster.title(), "", poster.area(), poster.scale(), inks));
   }

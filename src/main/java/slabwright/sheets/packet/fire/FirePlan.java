@@ -20,6 +20,7 @@ import slabwright.floor.Obstacle;
 import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
+import slabwright.sheets.page.Block;
 import slabwright.sheets.page.KeyBlock;
 import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.SheetContext;
@@ -98,6 +99,11 @@ final class FirePlan {
 
   String areaName() {
     return area.name();
+  }
+
+  /** From side to side, mm. */
+  double width() {
+    return takeoff.gross().bounds().width();
   }
 
   double size() {
@@ -189,18 +195,24 @@ final class FirePlan {
     return points;
   }
 
-  /** What the signs of all plans mean, each once, in two columns. */
-  static PairBlock key(List<FirePlan> plans) {
+  /** What the signs of all plans mean, each once, in two columns or three of about one length. */
+  static Block key(List<FirePlan> plans, int columns) {
     Map<String, KeyBlock.Entry> all = new LinkedHashMap<>();
     for (FirePlan p : plans) {
       p.entries(plans.size() > 1).forEach(e -> all.putIfAbsent(e.words(), e));
     }
-    List<KeyBlock.Entry> entries = List.copyOf(all.values());
-    int half = (entries.size() + 1) / 2;
+    return columns(List.copyOf(all.values()), columns);
+  }
+
+  private static Block columns(List<KeyBlock.Entry> entries, int columns) {
+    if (columns == 1) {
+      return KeyBlock.of(entries);
+    }
+    int first = (entries.size() + columns - 1) / columns;
     return new PairBlock(
-        0.5,
-        List.of(KeyBlock.of(entries.subList(0, half))),
-        List.of(KeyBlock.of(entries.subList(half, entries.size()))));
+        1.0 / columns,
+        List.of(KeyBlock.of(entries.subList(0, first))),
+        List.of(columns(entries.subList(first, entries.size()), columns - 1)));
   }
 
   private List<KeyBlock.Entry> entries(boolean several) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.packet.CareRules;
 import slabwright.sheets.packet.PacketContents;
@@ -13,11 +14,13 @@ import slabwright.sheets.packet.SealedDoorways;
 import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.KeptBlock;
 import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TickColumns;
@@ -66,12 +69,20 @@ public final class FireSafetyPacket {
     if (missing.faults().all().size() > broken) {
       return best;
     }
-    for (List<PageDraft> other : others(floors)) {
-      if (other.size() < best.size()) {
-        best = other;
+    for (boolean dense : List.of(false, true)) {
+      for (List<PageDraft> other : others(floors, dense)) {
+        boolean better = isParted(best) || other.size() < best.size();
+        if (!isParted(other) && better) {
+          best = other;
+        }
       }
     }
     return best;
+  }
+
+  /** Whether a plan, a form or a list goes on over a page: then it can't be held and read whole. */
+  private boolean isParted(List<PageDraft> pages) {
+    return pages.size() > pages.stream().map(PageDraft::subtitle).distinct().count();
   }
 
   /** Every part on its own, so that one that can't be made leaves the others. */
@@ -81,9 +92,12 @@ public final class FireSafetyPacket {
             or(
                 missing,
                 Message.of("sheets.fire-safety-packet.plan"),
-                () -> plans(floors, List.of(), SMALLEST)));
+                () -> plans(floors, List.of(), SMALLEST, false)));
     pages.addAll(
-        or(missing, Message.of("sheets.fire-safety-packet.form"), () -> form(floors, List.of())));
+        or(
+            missing,
+            Message.of("sheets.fire-safety-packet.form"),
+            () -> form(floors, List.of(), false)));
     pages.addAll(
         or(
             missing,
@@ -93,31 +107,35 @@ public final class FireSafetyPacket {
   }
 
   /**
-   * What is ticked under the plan, where that stays large enough to be read, or under the form; or
-   * the last words under the form.
+   * What is ticked under the plan, where that stays large enough to be read, or under the form, a
+   * list never parted; the last words under the form or the lists.
    */
-  private List<List<PageDraft>> others(List<SolventFloor> floors) {
-    List<Block> last = last(floors);
-    List<Block> ticks = ticks(floors);
-    List<Block> both = new ArrayList<>(ticks);
-    both.addAll(last);
-    List<PageDraft> plan = plans(floors, List.of(), SMALLEST);
+  private List<List<PageDraft>> others(List<SolventFloor> floors, boolean dense) {
+    List<Block> before = before(floors);
+    List<Block> after = after(floors);
+    List<Block> both = and(before, after);
+    List<Block> open = last(floors);
+    List<Block> last = open.stream().map(b -> dense ? new DenseBlock(b) : b).toList();
+    List<PageDraft> plan = plans(floors, List.of(), SMALLEST, false);
     List<List<PageDraft>> all = new ArrayList<>();
-    all.add(joined(List.of(plans(floors, ticks, READABLE), form(floors, last))));
-    all.add(joined(List.of(plan, form(floors, both))));
-    for (int n = 0; n < last.size(); n++) {
-      all.add(
-          joined(
-              List.of(
-                  plan,
-                  form(floors, last.subList(n, last.size())),
-                  lists(floors, last.subList(0, n)))));
+    all.add(joined(plans(floors, both, READABLE, dense), form(floors, last, dense)));
+    all.add(joined(plans(floors, before, READABLE, dense), form(floors, and(after, last), dense)));
+    all.add(joined(plan, form(floors, and(both, last), dense)));
+    all.add(joined(plan, form(floors, List.of(), dense), lists(floors, open)));
+    for (int n = last.size(); n >= 0; n--) {
+      List<PageDraft> form = form(floors, last.subList(n, last.size()), dense);
+      all.add(joined(plan, form, lists(floors, last.subList(0, n))));
     }
     return all;
   }
 
-  private static List<PageDraft> joined(List<List<PageDraft>> parts) {
-    return parts.stream().flatMap(List::stream).toList();
+  private static List<Block> and(List<Block> first, List<Block> then) {
+    return Stream.concat(first.stream(), then.stream()).toList();
+  }
+
+  @SafeVarargs
+  private static List<PageDraft> joined(List<PageDraft>... parts) {
+    return Stream.of(parts).flatMap(List::stream).toList();
   }
 
   /** Which other rules ask for care and where they stand; the disclaimer stands last. */
@@ -158,7 +176,8 @@ public final class FireSafetyPacket {
   }
 
   /** All floors on one page, the largest as large as that allows. */
-  private List<PageDraft> plans(List<SolventFloor> floors, List<Block> under, double smallest) {
+  private List<PageDraft> plans(
+      List<SolventFloor> floors, List<Block> under, double smallest, boolean dense) {
     List<FirePlan> plans =
         floors.stream()
             .flatMap(
@@ -174,7 +193,7 @@ public final class FireSafetyPacket {
             context.say("sheets.fire-safety-packet.plan-says"));
     List<PageDraft> pages = List.of();
     for (double high = LARGEST; high >= smallest; high -= 5) {
-      List<Block> blocks = new ArrayList<>(plans(plans, high));
+      List<Block> blocks = new ArrayList<>(plans(plans, high, dense));
       blocks.addAll(under);
       pages = ColumnPages.of(context, page, blocks);
       if (pages.size() == 1) {
@@ -184,8 +203,9 @@ public final class FireSafetyPacket {
     return pages;
   }
 
-  private List<Block> plans(List<FirePlan> plans, double high) {
+  private List<Block> plans(List<FirePlan> plans, double high, boolean dense) {
     List<Block> blocks = new ArrayList<>(stops());
+    List<Block> floors = new ArrayList<>();
     for (FirePlan plan : plans) {
       // The others are no larger on paper than their floors are beside the largest.
       double share = Math.max(0.5, Math.sqrt(plan.size() / plans.get(0).size()));
@@ -193,19 +213,26 @@ public final class FireSafetyPacket {
       if (plans.size() > 1) {
         one.add(new Paragraph(plan.areaName()));
       }
-      one.add(plan.block(high * share));
+      one.add(plan.block(dense ? high : high * share));
       plan.noPath().ifPresent(t -> one.add(new Paragraph(t)));
-      blocks.add(new KeptBlock(one));
+      floors.add(new KeptBlock(one));
     }
-    blocks.add(FirePlan.key(plans));
+    if (dense && floors.size() == 2) {
+      double share = plans.get(0).width() / (plans.get(0).width() + plans.get(1).width());
+      blocks.add(
+          new PairBlock(Math.min(0.7, share), List.of(floors.get(0)), List.of(floors.get(1))));
+    } else {
+      blocks.addAll(floors);
+    }
+    blocks.add(dense ? new DenseBlock(FirePlan.key(plans, 3)) : FirePlan.key(plans, 2));
     return blocks;
   }
 
-  private List<PageDraft> form(List<SolventFloor> floors, List<Block> below) {
+  private List<PageDraft> form(List<SolventFloor> floors, List<Block> below, boolean dense) {
     if (floors.isEmpty()) {
       return List.of();
     }
-    List<Block> blocks = new ArrayList<>(new PermitForm(job, floors, context).blocks());
+    List<Block> blocks = new ArrayList<>(new PermitForm(job, floors, context).blocks(dense));
     blocks.addAll(below);
     String sizes =
         floors.stream()
@@ -224,33 +251,28 @@ public final class FireSafetyPacket {
         blocks);
   }
 
-  private void list(List<Block> blocks, String heading, List<Message> lines) {
-    if (!lines.isEmpty()) {
-      blocks.add(new Heading(heading));
-      blocks.add(new TickColumns(lines.stream().map(context::say).toList()));
-    }
+  private List<Block> list(String heading, List<Message> lines) {
+    return lines.isEmpty()
+        ? List.of()
+        : List.of(new Heading(heading), new TickColumns(lines.stream().map(context::say).toList()));
   }
 
   /** What the air was reckoned with comes first: a doorway that is not sealed changes it all. */
-  private List<Message> before(List<SolventFloor> floors) {
+  private List<Block> before(List<SolventFloor> floors) {
     List<Message> all = new ArrayList<>();
     new SealedDoorways(job).said().ifPresent(all::add);
     floors.stream().flatMap(f -> f.air().ignition().before().stream()).distinct().forEach(all::add);
-    return all;
+    return list(context.say("sheets.fire-safety-packet.before"), all);
   }
 
-  private List<Block> ticks(List<SolventFloor> floors) {
-    List<Block> blocks = new ArrayList<>();
-    list(blocks, context.say("sheets.fire-safety-packet.before"), before(floors));
-    list(
-        blocks,
+  private List<Block> after(List<SolventFloor> floors) {
+    return list(
         context.say("sheets.fire-safety-packet.after"),
         floors.stream().flatMap(f -> f.air().ignition().after().stream()).distinct().toList());
-    return blocks;
   }
 
   private List<PageDraft> lists(List<SolventFloor> floors, List<Block> under) {
-    List<Block> blocks = new ArrayList<>(ticks(floors));
+    List<Block> blocks = new ArrayList<>(and(before(floors), after(floors)));
     blocks.addAll(under);
     return ColumnPages.of(
         context,

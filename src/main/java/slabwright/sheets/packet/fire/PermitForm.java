@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import slabwright.sheets.packet.MeterLines;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.PairBlock;
+import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.SignatureLine;
 import slabwright.sheets.page.TableBlock;
@@ -25,6 +29,8 @@ import slabwright.work.air.AirScreening;
 import slabwright.work.air.ExposureLimit;
 import slabwright.work.air.FreshAirNeed;
 import slabwright.work.air.Solvent;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.ScheduledStep;
 import slabwright.work.stop.JobStop;
 
 /** The form for all floors with solvent on them, to be filled, checked and signed at the door. */
@@ -39,18 +45,26 @@ final class PermitForm {
     this.context = context;
   }
 
-  List<Block> blocks() {
+  /**
+   * @param dense whether what is not the stop box is set in the smallest size
+   */
+  List<Block> blocks(boolean dense) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         CautionBlock.stop(context.say("sheets.permit-form.stop"), String.join(" ", stopNumbers())));
-    blocks.add(liquids());
-    blocks.add(facts());
-    blocks.add(new PairBlock(0.5, List.of(filled(true)), List.of(filled(false))));
-    blocks.add(
+    List<Block> rest = new ArrayList<>();
+    rest.add(liquids());
+    rest.add(facts());
+    rest.add(
+        new PairBlock(
+            dense ? 0.54 : 0.5, List.of(filled(true, dense)), List.of(filled(false, dense))));
+    duties().ifPresent(rest::add);
+    rest.add(
         new PairBlock(
             0.5,
             List.of(SignatureLine.of(context.say("sheets.permit-form.contractor"), context)),
             List.of(SignatureLine.of(context.say("sheets.permit-form.inspector"), context))));
+    rest.forEach(b -> blocks.add(dense ? new DenseBlock(b) : b));
     return blocks;
   }
 
@@ -143,39 +157,53 @@ final class PermitForm {
 
   /** What is known of permit, code and air: a column for each floor where there is room. */
   private Block facts() {
+    boolean apart = floors.size() == 2;
     List<List<TableCell>> rows = new ArrayList<>();
     List<TableColumn> columns = new ArrayList<>();
     columns.add(TableColumn.narrow(""));
-    if (floors.size() == 2) {
+    if (apart) {
       floors.forEach(f -> columns.add(TableColumn.words(f.work().name())));
     } else {
       columns.add(TableColumn.words(""));
     }
-    each(rows, context.say("sheets.permit-form.permit"), this::permit);
-    each(rows, context.say("sheets.permit-form.code"), this::code);
-    each(rows, context.say("sheets.permit-form.airflow"), this::airflow);
+    rows.add(each(apart, context.say("sheets.permit-form.permit"), this::permit));
+    rows.add(each(apart, context.say("sheets.permit-form.code"), this::code));
+    rows.add(each(apart, context.say("sheets.permit-form.airflow"), this::airflow));
     return TableBlock.of(columns, rows);
   }
 
-  private void each(List<List<TableCell>> rows, String what, Function<SolventFloor, String> value) {
-    if (floors.size() == 2) {
-      List<TableCell> row = new ArrayList<>(List.of(TableCell.of(what)));
+  private List<TableCell> each(boolean apart, String what, Function<SolventFloor, String> value) {
+    List<TableCell> row = new ArrayList<>(List.of(TableCell.of(what)));
+    if (apart) {
       floors.forEach(f -> row.add(TableCell.bold(value.apply(f))));
-      rows.add(row);
     } else if (floors.stream().map(value).distinct().count() == 1) {
-      row(rows, what, value.apply(floors.get(0)));
+      row.add(TableCell.bold(value.apply(floors.get(0))));
     } else {
-      floors.forEach(
-          f ->
-              row(
-                  rows,
-                  context.say("sheets.permit-form.what-on-floor", what, f.work().name()),
-                  value.apply(f)));
+      row.add(
+          TableCell.bold(
+              floors.stream().map(f -> on(f, value.apply(f))).collect(Collectors.joining(". "))));
     }
+    return row;
+  }
+
+  /**
+   * Who reads the meter while the solvent is out; who stands at the door and who calls is filled.
+   */
+  private Optional<Block> duties() {
+    MeterLines meter = new MeterLines(job);
+    List<ScheduledStep> steps =
+        MeterLines.dayPlan(job.work()).map(DayPlan::steps).orElse(List.of()).stream()
+            .filter(s -> floors.stream().anyMatch(f -> s.task().type().isOn(f.work().id())))
+            .toList();
+    List<String> lines = meter.readers(steps);
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Paragraph(context.say("sheets.permit-form.duties", String.join(" ", lines))));
   }
 
   /** What is written in at the door: who on one side, tools and duties on the other. */
-  private Block filled(boolean people) {
+  private Block filled(boolean people, boolean dense) {
     String blank = context.say("sheets.permit-form.blank");
     List<List<TableCell>> rows = new ArrayList<>();
     if (people) {
@@ -186,13 +214,23 @@ final class PermitForm {
           party(job.site().job().contractor()));
       row(rows, context.say("sheets.permit-form.client-phone"), party(job.site().job().client()));
       row(rows, context.say("sheets.permit-form.fire-department"), blank);
+      row(rows, context.say("sheets.permit-form.calls"), blank);
     } else {
       row(rows, context.say("sheets.permit-form.fan"), blank);
       row(rows, context.say("sheets.permit-form.meter"), blank);
       row(rows, context.say("sheets.permit-form.off-by"), blank);
+      row(rows, context.say("sheets.permit-form.at-door"), blank);
       row(rows, context.say("sheets.permit-form.watch"), blank);
     }
+    if (dense) {
+      // bold words are wider: a name would take a second line
+      rows.replaceAll(r -> List.of(r.get(0), plain(r.get(1))));
+    }
     return TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows);
+  }
+
+  private static TableCell plain(TableCell cell) {
+    return cell instanceof TableCell.Words w ? TableCell.of(w.words()) : cell;
   }
 
   private static void row(List<List<TableCell>> rows, String what, String value) {
@@ -256,7 +294,8 @@ final class PermitForm {
 
   private String party(Party p) {
     String name = p.name().isBlank() ? p.contact() : p.name();
-    String said = (name + " " + p.phone()).strip();
+    // a phone number is never parted over two lines
+    String said = (name + " " + p.phone().replace(' ', '\u00a0')).strip();
     return said.isEmpty() ? context.say("sheets.permit-form.blank") : said;
   }
 }

@@ -1,4 +1,4 @@
-package slabwright.sheets.packet.crew;
+package slabwright.sheets.packet;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,23 +7,39 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import slabwright.sheets.packet.PacketContents;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.work.AirPlan;
 import slabwright.work.MeterWatch;
+import slabwright.work.WorkPlan;
 import slabwright.work.air.MeterRule;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.PersonRota;
 import slabwright.work.days.ScheduledStep;
 
 /** Who reads the gas meter on a day, how often, and at which numbers people are out. */
-record MeterLines(PacketContents job) {
+public record MeterLines(PacketContents job) {
 
-  List<String> of(List<ScheduledStep> steps) {
-    Optional<DayPlan> plan = CrewDays.days(job.work());
-    List<ScheduledStep> vapour =
-        steps.stream().filter(s -> MeterWatch.isAskedFor(job.work(), s.task().type())).toList();
+  /** Both, for the steps of a day that set vapour free. */
+  public List<String> of(List<ScheduledStep> steps) {
+    List<String> lines = new ArrayList<>(readers(steps));
+    lines.addAll(numbers(vapour(steps)));
+    return lines;
+  }
+
+  /** The days; of a job that can't start only the order of its steps. */
+  public static Optional<DayPlan> dayPlan(WorkPlan plan) {
+    return plan.outlook().canStart() ? plan.days().maybe() : plan.outlook().order().maybe();
+  }
+
+  private List<ScheduledStep> vapour(List<ScheduledStep> steps) {
+    return steps.stream().filter(s -> MeterWatch.isAskedFor(job.work(), s.task().type())).toList();
+  }
+
+  /** Who reads it during the steps that set vapour free, and how often; empty without such. */
+  public List<String> readers(List<ScheduledStep> steps) {
+    Optional<DayPlan> plan = dayPlan(job.work());
+    List<ScheduledStep> vapour = vapour(steps);
     Map<MeterWatch, List<ScheduledStep>> watches = new LinkedHashMap<>();
     plan.ifPresent(
         p ->
@@ -38,7 +54,6 @@ record MeterLines(PacketContents job) {
                   ? job.words().say(who)
                   : job.words().say("sheets.meter-lines.during", names(of), who));
         });
-    lines.addAll(numbers(vapour));
     return lines;
   }
 
@@ -52,7 +67,7 @@ record MeterLines(PacketContents job) {
   }
 
   /** Letter and name of a person, by number from 0. */
-  String named(int person) {
+  public String named(int person) {
     String letter = PersonRota.letter(person);
     List<String> names = job.site().job().crew().persons().stream().map(p -> p.name()).toList();
     return person < names.size() && !names.get(person).isBlank()
