@@ -194,7 +194,11 @@ final class ProofCheck {
     return !plain.isRight() && (right || closer) ? other : plain;
   }
 
-  /** The right one, else the best; but what lies much closer than that, right or not. */
+  /**
+   * The right one, else the best; but what lies much closer than that, right or not. One that is
+   * wrong anyhow gives way to none whose edge lies elsewhere: a lone oblong, fatter all round, lies
+   * closer upside down and a little larger.
+   */
   private static SheetJudgement closest(List<SheetJudgement> judged) {
     SheetJudgement best =
         judged.stream()
@@ -202,6 +206,7 @@ final class ProofCheck {
             .findFirst()
             .orElseGet(() -> judged.stream().min(SheetJudgement.best()).orElseThrow());
     return judged.stream()
+        .filter(j -> best.isRight() || j.hasItsEdge() || !best.hasItsEdge())
         .filter(j -> j.liesMuchCloserThan(best))
         .min(Comparator.comparingDouble(SheetJudgement::unlike))
         .orElse(best);
