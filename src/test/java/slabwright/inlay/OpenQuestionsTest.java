@@ -11,6 +11,7 @@ import slabwright.inlay.artwork.Artwork;
 import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.artwork.ArtworkQuestion.Kind;
 import slabwright.inlay.artwork.batik.SvgArtworkReader;
+import slabwright.inlay.stencil.DyeLayer;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 
@@ -58,22 +59,36 @@ class OpenQuestionsTest {
     assertThat(without.colours()).extracting(c -> c.hex()).containsExactly("#202020");
   }
 
-  @Test
-  void a_fade_and_a_pattern_are_asked_about() throws IOException {
-    String fade =
-        "<linearGradient id='f'><stop stop-color='red'/><stop offset='1' stop-color='blue'/>"
-            + "</linearGradient>";
-    assertThat(kinds(fade + rect(10, "fill='url(#f)'"), USUAL)).containsExactly(Kind.FADE);
-    String dots =
-        "<pattern id='p' width='4' height='4' patternUnits='userSpaceOnUse'>"
-            + "<circle cx='2' cy='2' r='1' fill='#c03020'/></pattern>";
-    assertThat(kinds(dots + rect(10, "fill='url(#p)'"), USUAL)).containsExactly(Kind.PATTERN);
+  private static void assertLeftBare(String body, Kind kind) throws IOException {
+    assertThat(kinds(body, USUAL)).containsExactly(kind);
+    ArtworkQuestion asked = questions(body, USUAL).get(0);
+    StencilSpec answered = OpenQuestions.accepted(asked, USUAL);
+    assertThat(kinds(body, answered)).isEmpty();
+    assertThat(DyedGraphic.of(artwork(body, answered), answered).layers())
+        .extracting(DyeLayer::colour)
+        .containsExactly("#202020");
   }
 
   @Test
-  void very_many_dots_are_asked_about() throws IOException {
-    assertThat(kinds(grid(14), USUAL)).containsExactly(Kind.MANY_OPENINGS);
-    assertThat(kinds(grid(10), USUAL)).isEmpty();
+  void a_fade_is_asked_about_until_it_is_left_bare() throws IOException {
+    String fade =
+        "<linearGradient id='f'><stop stop-color='red'/><stop offset='1' stop-color='blue'/>"
+            + "</linearGradient>";
+    assertLeftBare(fade + BLACK + rect(10, "fill='url(#f)'"), Kind.FADE);
+  }
+
+  @Test
+  void a_pattern_is_asked_about_until_it_is_left_bare() throws IOException {
+    String dots =
+        "<pattern id='p' width='4' height='4' patternUnits='userSpaceOnUse'>"
+            + "<circle cx='2' cy='2' r='1' fill='#c03020'/></pattern>";
+    assertLeftBare(dots + BLACK + rect(10, "fill='url(#p)'"), Kind.PATTERN);
+  }
+
+  @Test
+  void very_many_dots_are_asked_about_until_they_are_left_bare() throws IOException {
+    assertLeftBare(BLACK + grid(14), Kind.MANY_OPENINGS);
+    assertThat(kinds(BLACK + grid(10), USUAL)).isEmpty();
   }
 
   @Test

@@ -12,6 +12,8 @@ import slabwright.shape.Vec;
  * @param title what the drawing calls itself; may be empty
  * @param lines lines that do not close, in the outlines' frame
  * @param words texts kept as text, in the same frame
+ * @param painted what shows of each color, strokes as their areas and all of it cut by its clips;
+ *     empty where the fills among the outlines say it all
  * @param doubt mm that flattening a curve may put an edge elsewhere
  */
 public record DrawnOutlines(
@@ -20,10 +22,14 @@ public record DrawnOutlines(
     List<DrawnOutline> outlines,
     List<DrawnLine> lines,
     List<DrawnWords> words,
+    List<DrawnOutline> painted,
     double doubt)
     implements OutlinesResult {
   /** The layer of letters; no group can have this id. */
   public static final String WORDS = "#words";
+
+  /** The layer of areas that strokes cover. */
+  public static final String STROKES = "#strokes";
 
   /** The layer of what was seen in a picture, which states no size. */
   public static final String UNSIZED = "#unsized";
@@ -38,5 +44,6 @@ public record DrawnOutlines(
     outlines = List.copyOf(outlines);
     lines = List.copyOf(lines);
     words = List.copyOf(words);
+    painted = List.copyOf(painted);
   }
 }

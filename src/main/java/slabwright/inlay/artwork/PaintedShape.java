@@ -10,7 +10,7 @@ import java.util.List;
  * @param alpha 0 see-through to 1 solid
  * @param clips all of which it must lie in
  * @param masks all of which must let it through
- * @param line whether it is a stroke's middle line, kept as a line
+ * @param as what it was drawn as
  */
 public record PaintedShape(
     Path2D outline,
@@ -18,9 +18,23 @@ public record PaintedShape(
     double alpha,
     List<ClipOutlines> clips,
     List<SoftMask> masks,
-    boolean line) {
+    As as) {
+  /** What a shape is drawn as. */
+  public enum As {
+    FILL,
+    /** The area that a stroke covers. */
+    STROKE,
+    /** A stroke's middle line, kept as a line. */
+    LINE
+  }
+
+  /** Whether it is a line without an area. */
+  public boolean line() {
+    return as == As.LINE;
+  }
+
   /** The same in another colour. */
   public PaintedShape in(String colour) {
-    return new PaintedShape(outline, colour, alpha, clips, masks, line);
+    return new PaintedShape(outline, colour, alpha, clips, masks, as);
   }
 }

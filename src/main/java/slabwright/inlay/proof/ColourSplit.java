@@ -1,6 +1,7 @@
 package slabwright.inlay.proof;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -26,6 +27,9 @@ final class ColourSplit {
   /** Shops and printers shift a colour; two dyes of one graphic lie farther apart. */
   private static final double SAME_COLOUR = 15;
 
+  /** Pens of technical drawings are thinner on paper; common practice, no source. */
+  private static final double WIDEST_PEN_MM = 0.5;
+
   private ColourSplit() {}
 
   /**
@@ -38,26 +42,59 @@ final class ColourSplit {
     if (fills.size() < 2 || new HashSet<>(fills.values()).size() < fills.size()) {
       return Map.of();
     }
-    Map<String, Region> seen = seen(drawing);
+    Shown shown = Shown.of(drawing, fills.values());
+    Map<String, Region> seen = seen(shown.pieces);
     Map<ProofBatch.Wanted, ShopDrawing> split = new LinkedHashMap<>();
-    fills.forEach((w, fill) -> split.put(w, inColour(drawing, fill, seen)));
+    fills.forEach((w, fill) -> split.put(w, inColour(drawing, fill, seen, shown.doubt)));
     return split;
+  }
+
+  /**
+   * What covers something.
+   *
+   * @param doubt mm, with half of the widest pen that is left out
+   */
+  private record Shown(List<ShopDrawing.Piece> pieces, double doubt) {
+    /**
+     * All but pen lines: thin strokes in a color that is neither a dye, nor paper, nor filled
+     * anywhere. They show where an edge is, or a size, and cover nothing.
+     */
+    static Shown of(ShopDrawing drawing, Collection<String> dyes) {
+      Set<String> covering = new HashSet<>(dyes);
+      drawing.filled().stream()
+          .filter(p -> p.role() != ShopDrawing.Role.STROKE)
+          .forEach(p -> p.fill().ifPresent(covering::add));
+      List<ShopDrawing.Piece> pieces = new ArrayList<>();
+      double pen = 0;
+      for (ShopDrawing.Piece p : drawing.filled()) {
+        String colour = p.fill().orElseThrow();
+        double wide = p.role() == ShopDrawing.Role.STROKE ? width(p) : Double.MAX_VALUE;
+        if (wide > WIDEST_PEN_MM
+            || covering.contains(colour)
+            || CieLab.ofHex(colour).l() >= DrawingContours.PAPER) {
+          pieces.add(p);
+        } else {
+          pen = Math.max(pen, wide);
+        }
+      }
+      return new Shown(pieces, drawing.doubt() + pen / 2);
+    }
+  }
+
+  /** How wide a stroke is whose area this is, mm. */
+  private static double width(ShopDrawing.Piece stroke) {
+    double area = stroke.rings().stream().mapToDouble(Ring::signedArea).sum();
+    double length = stroke.rings().stream().mapToDouble(Ring::length).sum();
+    return 2 * Math.abs(area) / length;
   }
 
   /** The fill on the page that comes nearest to each stencil's colour. */
   private static Map<ProofBatch.Wanted, String> fills(
       List<ProofBatch.Wanted> wanted, ShopDrawing drawing) {
     Map<ProofBatch.Wanted, String> nearest = new LinkedHashMap<>();
-    boolean own =
-        drawing.pieces().stream()
-            .anyMatch(
-                p ->
-                    p.role() != ShopDrawing.Role.UNKNOWN
-                        && p.role() != ShopDrawing.Role.LETTER
-                        && p.role() != ShopDrawing.Role.UNSIZED);
     Set<String> drawn =
-        drawing.pieces().stream().flatMap(p -> p.fill().stream()).collect(Collectors.toSet());
-    if (own || drawn.size() < 2) {
+        drawing.filled().stream().flatMap(p -> p.fill().stream()).collect(Collectors.toSet());
+    if (drawing.isOurs() || drawn.size() < 2) {
       return nearest;
     }
     for (ProofBatch.Wanted w : wanted) {
@@ -80,9 +117,7 @@ final class ColourSplit {
   }
 
   /** What is seen of each fill, what lies under others left out. */
-  private static Map<String, Region> seen(ShopDrawing drawing) {
-    List<ShopDrawing.Piece> filled =
-        drawing.pieces().stream().filter(p -> p.fill().isPresent()).toList();
+  private static Map<String, Region> seen(List<ShopDrawing.Piece> filled) {
     List<Layer> layers =
         IntStream.range(0, filled.size())
             .mapToObj(i -> new Layer(i, filled.get(i).rings(), filled.get(i).rule()))
@@ -91,7 +126,8 @@ final class ColourSplit {
         .partition(a -> a.isEmpty() ? Optional.empty() : filled.get(a.top()).fill());
   }
 
-  private static ShopDrawing inColour(ShopDrawing drawing, String fill, Map<String, Region> seen) {
+  private static ShopDrawing inColour(
+      ShopDrawing drawing, String fill, Map<String, Region> seen, double doubt) {
     Region own = seen.getOrDefault(fill, Region.empty());
     List<ShopDrawing.Piece> pieces = new ArrayList<>();
     for (ShopDrawing.Piece p : drawing.pieces()) {
@@ -104,6 +140,6 @@ final class ColourSplit {
     ShopDrawing.Role role =
         drawing.has(ShopDrawing.Role.UNSIZED) ? ShopDrawing.Role.UNSIZED : ShopDrawing.Role.UNKNOWN;
     pieces.add(new ShopDrawing.Piece(own.rings(), FillRule.EVEN_ODD, Optional.of(fill), role));
-    return new ShopDrawing(pieces, drawing.words(), drawing.weedCuts(), drawing.doubt());
+    return new ShopDrawing(pieces, drawing.words(), drawing.weedCuts(), List.of(), doubt);
   }
 }

@@ -25,7 +25,7 @@ import slabwright.units.CieLab;
  */
 record DrawingContours(boolean shaded, boolean told, Region area, List<RingMoments> rings) {
   /** CIE L* from which a fill is taken for paper. */
-  private static final double PAPER = 97;
+  static final double PAPER = 97;
 
   private static final double SAME = 1e-4;
   private static final double SAME_MM = 0.05;

@@ -131,13 +131,23 @@ record OpeningsFit(Affine map, double fat) {
     /**
      * Goes on with weights that fall with the square of how far an edge is off. A part that has
      * moved and lies far out has so long a lever that least absolute deviations still turn and
-     * stretch everything towards it; edges that agree with each other outvote it here.
+     * stretch everything towards it; edges that agree with each other outvote it here. Where nearly
+     * all agreed before and no longer do it is undone: the few edges that say a size can be given
+     * up for the many that run along it.
      */
     void lockOn() {
+      double[] before = x;
+      List<Double> offBefore = List.copyOf(off);
+      double agreedBefore = agreed();
       double moved = Double.POSITIVE_INFINITY;
       for (int i = 0; i < LOCKING && moved > SETTLED_MM; i++) {
         double usual = Math.max(FLOOR_MM, USUAL * median(off));
         moved = step(LAST_REACH_MM, far -> 1 / (far * far + usual * usual));
+      }
+      if (agreedBefore >= ALL && agreed() < ALL) {
+        x = before;
+        off.clear();
+        off.addAll(offBefore);
       }
     }
 

@@ -310,7 +310,7 @@ public final class ProofBatch {
           if (f instanceof ProofFault.Mirrored && !allMirrored) {
             said = panel(report).<ProofFault>map(StencilPages::mirrored).orElse(f);
           }
-          if (!(f instanceof PanelFault.PanelMissing) && !all.contains(said)) {
+          if (!(f instanceof PanelFault.PanelMissing)) {
             all.add(said);
           }
         }
@@ -318,7 +318,7 @@ public final class ProofBatch {
       if (panels.size() > 1) {
         absent.forEach(p -> all.add(PanelFault.PanelMissing.of(p)));
       }
-      return all;
+      return ProofReport.onceEach(all.stream().distinct().toList());
     }
 
     private static boolean isMirrored(ProofReport report) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
+import slabwright.shape.Bounds;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 
@@ -194,7 +195,10 @@ final class ProofCheck {
     return !plain.isRight() && (right || closer) ? other : plain;
   }
 
-  /** The right one, else the best; but what lies much closer than that, right or not. */
+  /**
+   * The right one, else the best; but what lies much closer than that, right or not. Of two that
+   * are wrong it needs its edge: a lone oblong, fatter, lies closer upside down and larger.
+   */
   private static SheetJudgement closest(List<SheetJudgement> judged) {
     SheetJudgement best =
         judged.stream()
@@ -202,6 +206,7 @@ final class ProofCheck {
             .findFirst()
             .orElseGet(() -> judged.stream().min(SheetJudgement.best()).orElseThrow());
     return judged.stream()
+        .filter(j -> best.isRight() || j.hasItsEdge() || !best.hasItsEdge())
         .filter(j -> j.liesMuchCloserThan(best))
         .min(Comparator.comparingDouble(SheetJudgement::unlike))
         .orElse(best);
@@ -253,14 +258,9 @@ final class ProofCheck {
   }
 
   private static double mean(List<SheetJudgement> found) {
-    double sum = 0;
-    double weight = 0;
-    for (SheetJudgement f : found) {
-      double w = f.sheet.openings.area();
-      sum += w * f.fit.overlap();
-      weight += w;
-    }
-    return weight == 0 ? 0 : sum / weight;
+    double all = found.stream().mapToDouble(f -> f.sheet.openings.area()).sum();
+    double alike = found.stream().mapToDouble(f -> f.sheet.openings.area() * f.fit.overlap()).sum();
+    return all == 0 ? 0 : alike / all;
   }
 
   /**
@@ -273,15 +273,13 @@ final class ProofCheck {
 
   private boolean lieTogether(List<SheetJudgement> found) {
     Affine first = found.get(0).toDrawing();
-    Vec middle = plan.blank().middle();
-    double size = Math.max(plan.blank().width(), plan.blank().height());
-    Vec corner = new Vec(plan.blank().minX(), plan.blank().minY());
+    Bounds b = plan.blank();
+    double size = Math.max(b.width(), b.height());
+    List<Vec> places = List.of(b.middle(), new Vec(b.minX(), b.minY()));
     return found.stream()
         .map(SheetJudgement::toDrawing)
-        .allMatch(
-            a ->
-                a.apply(middle).distanceTo(first.apply(middle)) < CANNOT_TELL * size
-                    && a.apply(corner).distanceTo(first.apply(corner)) < CANNOT_TELL * size);
+        .flatMap(a -> places.stream().map(p -> a.apply(p).distanceTo(first.apply(p))))
+        .allMatch(apart -> apart < CANNOT_TELL * size);
   }
 
   private ProofReport apart(List<SheetJudgement> found) {

@@ -12,6 +12,7 @@ import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.GraphicFormat;
 import slabwright.inlay.artwork.OutlinesResult;
 import slabwright.inlay.artwork.batik.SvgOutlinesReader;
+import slabwright.inlay.artwork.pdf.PdfArtworkReader;
 import slabwright.inlay.artwork.picture.PictureOutlinesReader;
 import slabwright.inlay.cutfile.CutLayer;
 import slabwright.pdfin.outline.PdfOutlines;
@@ -69,6 +70,7 @@ record ReturnedFile(List<ReturnedPage> pages) {
     List<ReturnedPage> pages = new ArrayList<>();
     int count = 1;
     for (int page = 1; page <= Math.min(count, MOST_PAGES); page++) {
+      int number = page;
       Result<PdfOutlines> read = PdfOutlines.read(bytes, page);
       if (read instanceof Result.Refused<PdfOutlines> refused) {
         return Result.refused(refused.refusals());
@@ -77,9 +79,23 @@ record ReturnedFile(List<ReturnedPage> pages) {
       count = drawn.pages();
       Optional<ShopDrawing> scan =
           drawn.pictured() >= SCAN ? scan(bytes, name, page, drawn) : Optional.empty();
-      pages.add(ReturnedPage.of(name, page, scan.orElseGet(() -> ShopDrawing.of(drawn))));
+      Result<ShopDrawing> seen =
+          scan.<Result<ShopDrawing>>map(Result::ok)
+              .orElseGet(() -> inColours(ShopDrawing.of(drawn), bytes, name, drawn, number));
+      if (seen instanceof Result.Refused<ShopDrawing> refused) {
+        return graphicRefused(refused.message());
+      }
+      pages.add(ReturnedPage.of(name, page, seen.orThrow()));
     }
     return Result.ok(new ReturnedFile(pages));
+  }
+
+  /** With what shows of each color, unless it is one of our own files, which say what they mean. */
+  private static Result<ShopDrawing> inColours(
+      ShopDrawing drawing, byte[] bytes, String name, PdfOutlines drawn, int page) {
+    return drawing.isOurs()
+        ? Result.ok(drawing)
+        : PdfArtworkReader.painted(bytes, name, page, drawn.doubt()).map(drawing::painted);
   }
 
   /** A page that is mostly a picture, as it is seen; nothing when no drawing is seen in it. */

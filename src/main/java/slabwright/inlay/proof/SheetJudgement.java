@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
@@ -26,6 +27,8 @@ final class SheetJudgement {
   private static final double MUCH_CLOSER = 0.5;
   private static final double NOTEWORTHY_FAT_MM = 0.2;
   private static final double FAT_SHARE = 0.6;
+  private static final double UNEVENLY_FAT = 0.35;
+  private static final double FAT_TOLERANCE_MM = 0.02;
   private static final double LITTLE_FAULT_MM2 = 20;
   private static final double MOSTLY_LETTERS = 0.6;
   private static final int WEED_CUT_STEPS = 100;
@@ -144,15 +147,43 @@ final class SheetJudgement {
       faults.removeIf(f -> !(f instanceof ProofFault.EdgeMissing));
     }
     rows.forEach(r -> faults.add(r.fault()));
+    Region band = fatBand();
     difference.missing().stream()
-        .filter(r -> isTold(r, rows))
+        .filter(r -> isTold(r, rows) && !isOf(band, r))
         .map(r -> new ProofFault.PieceMissing(r.labelPoint(), r.area(), longer(r.bounds())))
         .forEach(faults::add);
     difference.added().stream()
-        .filter(r -> isTold(r, rows))
+        .filter(r -> isTold(r, rows) && !isOf(band, r))
         .map(r -> new ProofFault.PieceAdded(r.labelPoint(), r.area(), longer(r.bounds())))
         .forEach(faults::add);
-    straying(rows);
+    if (Stream.concat(difference.missing().stream(), difference.added().stream())
+        .anyMatch(r -> isOf(band, r))) {
+      faults.add(new ProofFault.FatterAllRound(openings.fat()));
+    } else {
+      straying(rows);
+    }
+  }
+
+  private boolean isFat() {
+    return difference.straying().even() && Math.abs(openings.fat()) > FAT_SHARE * limits.edge();
+  }
+
+  /**
+   * Along the planned edges, what follows from openings that are fatter or thinner all round than
+   * an edge may stray; empty where they are not.
+   */
+  private Region fatBand() {
+    double fat = openings.fat();
+    if (!isFat() || Math.abs(fat) <= limits.edge()) {
+      return Region.empty();
+    }
+    Region other = sheet.openings.offset(fat * (1 + UNEVENLY_FAT), FAT_TOLERANCE_MM);
+    return fat > 0 ? other.minus(sheet.openings) : sheet.openings.minus(other);
+  }
+
+  /** Whether a piece is so nearly within the band that what is left of it is no piece. */
+  private boolean isOf(Region band, Region piece) {
+    return !band.isEmpty() && piece.minus(band).area() < limits.pieceArea();
   }
 
   private static boolean isTold(Region piece, List<LetterRows.Found> rows) {
@@ -165,9 +196,8 @@ final class SheetJudgement {
     if (within || rows.stream().anyMatch(r -> r.box().contains(s.at()))) {
       return;
     }
-    boolean fat = s.even() && Math.abs(openings.fat()) > FAT_SHARE * limits.edge();
     faults.add(
-        fat
+        isFat()
             ? new ProofFault.FatterAllRound(openings.fat())
             : new ProofFault.EdgeOff(s.at(), s.most(), s.places(), s.slivers()));
   }

@@ -22,10 +22,12 @@ import slabwright.shape.Vec;
  *
  * @param words texts kept as text
  * @param weedCuts lines of our own layer of cuts that divide waste
+ * @param painted what shows of each color, strokes as areas and cut by clips; empty where the fills
+ *     among the pieces say it all
  * @param doubt mm that an edge may lie elsewhere than the outlines say
  */
 public record ShopDrawing(
-    List<Piece> pieces, List<Words> words, List<Line> weedCuts, double doubt) {
+    List<Piece> pieces, List<Words> words, List<Line> weedCuts, List<Piece> painted, double doubt) {
   /** Curves are flattened within 0.02 mm, and both sides are rounded to the grid of 0.001 mm. */
   private static final double OUTLINES_MM = 0.022;
 
@@ -46,7 +48,9 @@ public record ShopDrawing(
     /** A letter of a text kept as text. */
     LETTER,
     /** Seen in a picture, which states no size. */
-    UNSIZED
+    UNSIZED,
+    /** The area that a stroke covers, among what is painted. */
+    STROKE
   }
 
   /** One outline; a bare line has no fill. The fill is {@code #rrggbb}. */
@@ -74,11 +78,12 @@ public record ShopDrawing(
     pieces = List.copyOf(pieces);
     words = List.copyOf(words);
     weedCuts = List.copyOf(weedCuts);
+    painted = List.copyOf(painted);
   }
 
   /** A drawing made of outlines without words. */
   public ShopDrawing(List<Piece> pieces, double doubt) {
-    this(pieces, List.of(), List.of(), doubt);
+    this(pieces, List.of(), List.of(), List.of(), doubt);
   }
 
   /** A drawing made of outlines. */
@@ -103,7 +108,7 @@ public record ShopDrawing(
         all.add(new Piece(List.of(ring), FillRule.NONZERO, Optional.empty(), role));
       }
     }
-    return new ShopDrawing(all, words, weedCuts, doubt);
+    return new ShopDrawing(all, words, weedCuts, List.of(), doubt);
   }
 
   private static List<Line> ofRole(List<OpenLine> open, Role role) {
@@ -133,7 +138,29 @@ public record ShopDrawing(
       role(l.layer()).ifPresent(r -> lines.add(new OpenLine(l.line(), r)));
     }
     List<Words> words = svg.words().stream().map(x -> new Words(x.text(), x.at())).toList();
-    return joining(pieces, lines, words, svg.doubt() + GRID_MM);
+    return joining(pieces, lines, words, svg.doubt() + GRID_MM).painted(svg.painted());
+  }
+
+  /** The same with what shows of each color. */
+  ShopDrawing painted(List<DrawnOutline> areas) {
+    List<Piece> seen = new ArrayList<>();
+    for (DrawnOutline a : areas) {
+      Role role = a.layer().equals(DrawnOutlines.STROKES) ? Role.STROKE : Role.UNKNOWN;
+      seen.add(new Piece(a.rings(), a.rule(), a.fill(), role));
+    }
+    return new ShopDrawing(pieces, words, weedCuts, seen, doubt);
+  }
+
+  /** Whether our own layers say what an outline is. */
+  boolean isOurs() {
+    return pieces.stream()
+        .map(Piece::role)
+        .anyMatch(r -> r != Role.UNKNOWN && r != Role.LETTER && r != Role.UNSIZED);
+  }
+
+  /** All that is filled as it shows, in paint order. */
+  List<Piece> filled() {
+    return painted.isEmpty() ? pieces.stream().filter(p -> p.fill().isPresent()).toList() : painted;
   }
 
   /** What a layer's name says; empty for what is drawn and never cut. */
@@ -165,19 +192,24 @@ public record ShopDrawing(
         pieces.stream().map(p -> p.map(map)).toList(),
         words.stream().map(x -> new Words(x.text, x.at.times(by))).toList(),
         weedCuts.stream().map(l -> l.map(map)).toList(),
+        painted.stream().map(p -> p.map(map)).toList(),
         doubt * by);
   }
 
   /** The same without letters of texts. */
   ShopDrawing withoutLetters() {
     return new ShopDrawing(
-        pieces.stream().filter(p -> p.role != Role.LETTER).toList(), words, weedCuts, doubt);
+        pieces.stream().filter(p -> p.role != Role.LETTER).toList(),
+        words,
+        weedCuts,
+        painted,
+        doubt);
   }
 
   /** The same with the texts of the page that it was seen on. */
   ShopDrawing worded(PdfOutlines page) {
     List<Words> all = page.words().stream().map(x -> new Words(x.text(), x.at())).toList();
-    return new ShopDrawing(pieces, all, weedCuts, doubt);
+    return new ShopDrawing(pieces, all, weedCuts, painted, doubt);
   }
 
   boolean has(Role role) {
@@ -196,6 +228,6 @@ public record ShopDrawing(
     }
     Words whole = new Words(text, all.middle());
     return new ShopDrawing(
-        pieces, Stream.concat(words.stream(), Stream.of(whole)).toList(), weedCuts, doubt);
+        pieces, Stream.concat(words.stream(), Stream.of(whole)).toList(), weedCuts, painted, doubt);
   }
 }

@@ -20,6 +20,7 @@ import slabwright.units.SortedCopy;
  *
  * @param width of the page, px
  * @param height as the width
+ * @param quarters clockwise turns of a right angle by which the page is shown turned, 0 to 3
  * @param pages how many pages the file has
  * @param names of colours that the file gives a name, by {@code #rrggbb}
  */
@@ -27,6 +28,7 @@ public record PdfPainting(
     List<PdfPaintedShape> shapes,
     double width,
     double height,
+    int quarters,
     int pages,
     Map<String, String> names,
     List<PdfNote> notes) {
@@ -49,7 +51,8 @@ public record PdfPainting(
     PdfPaintCollector walk =
         new PdfPaintCollector(chosen, new OptionalContent(document.getDocumentCatalog()));
     walk.processPage(chosen);
-    boolean turned = chosen.getRotation() % 180 != 0;
+    int quarters = chosen.getRotation() / 90;
+    boolean turned = quarters % 2 != 0;
     double k = PX_PER_POINT * chosen.getUserUnit();
     double wide = k * chosen.getCropBox().getWidth();
     double high = k * chosen.getCropBox().getHeight();
@@ -58,6 +61,7 @@ public record PdfPainting(
             walk.shapes(),
             turned ? high : wide,
             turned ? wide : high,
+            quarters,
             document.getNumberOfPages(),
             walk.names(),
             walk.notes()));

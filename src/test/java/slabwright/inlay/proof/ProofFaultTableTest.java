@@ -2,6 +2,7 @@ package slabwright.inlay.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static slabwright.inlay.Graphics.box;
 
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import slabwright.inlay.panel.Panel;
 import slabwright.shape.Affine;
 import slabwright.shape.Bounds;
@@ -266,6 +268,28 @@ class ProofFaultTableTest {
         check(job, whole(job.openings().offset(0.6, 0.01), job.blank(), Affine.IDENTITY));
     assertThat(little.verdict()).isEqualTo(ProofVerdict.CUT);
     assertThat(little.notes()).extracting(ProofNote::kind).contains("a-little-fatter");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {3, 4.5, 8, 12})
+  void what_follows_from_openings_much_fatter_or_thinner_is_told_once(double by) {
+    Job job = job(2500);
+    ProofReport fat =
+        check(job, whole(job.openings().offset(by, 0.01), job.blank(), Affine.IDENTITY));
+    assertThat(only(fat, "fatter-all-round").sizeMm()).isCloseTo(by, within(0.05 * by));
+    ProofReport thin =
+        check(job, whole(job.openings().offset(-by, 0.01), job.blank(), Affine.IDENTITY));
+    only(thin, "thinner-all-round");
+  }
+
+  @Test
+  void a_piece_added_besides_is_told_beside_openings_much_fatter() {
+    Job job = job(2500);
+    Region more = job.openings().offset(5, 0.01).union(box(1100, 60, 1160, 120));
+    ProofReport r = check(job, whole(more, job.blank(), Affine.IDENTITY));
+    assertThat(r.faults())
+        .extracting(ProofFault::kind)
+        .containsExactlyInAnyOrder("fatter-all-round", "piece-added");
   }
 
   @Test

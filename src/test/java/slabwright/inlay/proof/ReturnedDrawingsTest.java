@@ -79,6 +79,23 @@ class ReturnedDrawingsTest {
     return table;
   }
 
+  /**
+   * Nearly all edges of its second stencil run along; while they agree with each other, the few
+   * that say how wide it is were given up: 2 % larger came out as 1.6 %, turned, with pieces added.
+   */
+  @Test
+  void the_few_edges_that_say_a_size_are_not_given_up_for_the_many_along_it() throws IOException {
+    Row row = row(new ReturnedCases(folder), Form.OWN_PROOF_PAGE, Fault.TWO_PERCENT_LARGER);
+    assertThat(row.kinds).isNotEmpty().containsOnly("size-off");
+  }
+
+  /** A lone oblong, fatter, lies closer upside down and a little larger, without its edge. */
+  @Test
+  void our_own_cut_files_fatter_all_round_say_so_once_a_stencil() throws IOException {
+    Row row = row(new ReturnedCases(folder), Form.OWN_CUT_FILES, Fault.FATTER);
+    assertThat(row.kinds).containsExactly("fatter-all-round", "fatter-all-round");
+  }
+
   @Test
   void a_weeding_cut_that_runs_into_what_stays_is_told() throws IOException {
     ReturnedCases cases = new ReturnedCases(folder);

@@ -186,16 +186,16 @@ final class SceneVisitor {
     if (stroke != null && paint != null) {
       boolean line = purpose == Purpose.LINES;
       Path2D drawn = line ? path : StrokeOutliner.outline(path, stroke, notes);
-      add(drawn, paint, state, line);
+      add(drawn, paint, state, line ? PaintedShape.As.LINE : PaintedShape.As.STROKE);
     }
   }
 
   /** Notes a filled outline, given in the state's user space. */
   void fill(Path2D path, Paint paint, SceneState state) {
-    add(path, paint, state, false);
+    add(path, paint, state, PaintedShape.As.FILL);
   }
 
-  private void add(Path2D path, Paint paint, SceneState state, boolean line) {
+  private void add(Path2D path, Paint paint, SceneState state, PaintedShape.As as) {
     if (paint == null) {
       return;
     }
@@ -204,7 +204,7 @@ final class SceneVisitor {
       ClipOutlines.Part part =
           new ClipOutlines.Part(new Path2D.Double(band.where(), state.toPage()), Optional.empty());
       ClipOutlines clip = new ClipOutlines(List.of(part), Optional.empty());
-      add(path, band.colour(), bands.size() == 1 ? state : state.clipped(clip), line);
+      add(path, band.colour(), bands.size() == 1 ? state : state.clipped(clip), as);
     }
     if (!bands.isEmpty()) {
       return;
@@ -222,7 +222,7 @@ final class SceneVisitor {
         purpose == Purpose.ARTWORK
             ? SeeThrough.colour(colour.get(), alpha, place, notes)
             : colour.get().hex();
-    shapes.add(new PaintedShape(onPage, hex, alpha, state.clips(), state.masks(), line));
+    shapes.add(new PaintedShape(onPage, hex, alpha, state.clips(), state.masks(), as));
   }
 
   private void note(Kind kind, Message text, GraphicsNode node, SceneState state) {

@@ -8,10 +8,12 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.batik.gvt.GraphicsNode;
 import slabwright.inlay.artwork.ArtworkPage;
 import slabwright.inlay.artwork.DrawnOutline;
 import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
+import slabwright.inlay.artwork.PaintedAreas;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.PathFlattener;
 import slabwright.inlay.artwork.RefusedArtworkException;
@@ -41,6 +43,7 @@ public final class SvgOutlinesReader {
   private AffineTransform toMm = new AffineTransform();
   private double tolerance = TOLERANCE_MM;
   private double pictured;
+  private List<DrawnOutline> painted = List.of();
 
   private SvgOutlinesReader() {}
 
@@ -84,6 +87,7 @@ public final class SvgOutlinesReader {
         reader.outlines,
         reader.lines,
         reader.words,
+        reader.painted,
         reader.tolerance + reader.pictured);
   }
 
@@ -97,14 +101,25 @@ public final class SvgOutlinesReader {
     pictured = Math.max(pictured, EmbeddedPictures.trace(root, notes) * scale);
     toMm = AffineTransform.getScaleInstance(scale, scale);
     tolerance = Math.min(TOLERANCE_MM, PAGE_SHARE * scale * Math.max(page.width(), page.height()));
-    SceneVisitor.Lines scene =
-        SceneVisitor.shapesAndLines(SceneBuilder.build(root, page, book, notes), notes);
+    GraphicsNode all = SceneBuilder.build(root, page, book, notes);
+    SceneVisitor.Lines scene = SceneVisitor.shapesAndLines(all, notes);
     for (int i = 0; i < scene.shapes().size(); i++) {
       add(scene.shapes().get(i), isLetter(scene, i) ? DrawnOutlines.WORDS : layer);
     }
     for (SceneVisitor.Lines.Lettering text : scene.texts()) {
       words.add(new DrawnOutlines.DrawnWords(text.text(), text.at().times(scale)));
     }
+    if (layer.isEmpty() && isMoreThanFills(scene.shapes())) {
+      List<PaintedShape> seen = SceneVisitor.shapes(all, new AffineTransform(), notes);
+      painted = PaintedAreas.of(seen, toMm, tolerance);
+    }
+  }
+
+  /** Whether several colors are painted, and not by whole fills alone. */
+  private static boolean isMoreThanFills(List<PaintedShape> shapes) {
+    boolean fills =
+        shapes.stream().noneMatch(s -> s.line() || !s.clips().isEmpty() || !s.masks().isEmpty());
+    return !fills && shapes.stream().map(PaintedShape::hex).distinct().count() > 1;
   }
 
   private static boolean isLetter(SceneVisitor.Lines scene, int i) {

@@ -16,7 +16,9 @@ import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.ClipOutlines;
+import slabwright.inlay.artwork.DrawnOutline;
 import slabwright.inlay.artwork.OutlineBudget;
+import slabwright.inlay.artwork.PaintedAreas;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.Rgba;
@@ -37,6 +39,7 @@ import slabwright.units.Result;
 /** Reads a page of a PDF as it is seen, painted and laid to a width. */
 public final class PdfArtworkReader {
   private static final double FAINTEST = 0.002;
+  private static final double MM_PER_PX = 25.4 / 96;
   private static final String WHITE = "#ffffff";
 
   private final PdfPainting painting;
@@ -75,6 +78,60 @@ public final class PdfArtworkReader {
     } catch (RefusedArtworkException e) {
       return e.refusal(name);
     }
+  }
+
+  /**
+   * What shows of each color on a page, in the frame of its outlines: mm, not turned as the page is
+   * shown. Strokes are areas, all is cut by its clips; pictures are left out. Empty where one color
+   * or whole fills are all there is.
+   *
+   * @param name what to call the file in sentences
+   * @param page from 1
+   * @param tolerance mm, of a curve
+   */
+  public static Result<List<DrawnOutline>> painted(
+      byte[] pdf, String name, int page, double tolerance) {
+    return PdfPainting.read(pdf, page)
+        .flatMap(
+            painting -> {
+              try {
+                return Result.ok(new PdfArtworkReader(painting).areas(tolerance));
+              } catch (RefusedArtworkException e) {
+                return Result.refused(e.refusal(name).message());
+              }
+            });
+  }
+
+  private List<DrawnOutline> areas(double tolerance) {
+    List<PdfPaintedShape> drawn =
+        painting.shapes().stream().filter(s -> s.picture().isEmpty()).toList();
+    boolean fills =
+        drawn.stream()
+            .allMatch(s -> s.pen().isEmpty() && s.clips().isEmpty() && s.masks().isEmpty());
+    if (fills || drawn.stream().map(PdfPaintedShape::hex).distinct().count() < 2) {
+      return List.of();
+    }
+    List<PaintedShape> shapes = new ArrayList<>();
+    drawn.forEach(s -> add(s, shapes));
+    AffineTransform toMm = AffineTransform.getScaleInstance(MM_PER_PX, MM_PER_PX);
+    toMm.concatenate(asWritten());
+    return PaintedAreas.of(shapes, toMm, tolerance);
+  }
+
+  /** From the page as it is shown to the page before it is turned. */
+  private AffineTransform asWritten() {
+    double w = painting.width();
+    double h = painting.height();
+    AffineTransform back = AffineTransform.getQuadrantRotateInstance(-painting.quarters());
+    switch (painting.quarters()) {
+      case 1 -> back.translate(-w, 0);
+      case 2 -> back.translate(-w, -h);
+      case 3 -> back.translate(0, -h);
+      default -> {
+        // stands upright
+      }
+    }
+    return back;
   }
 
   private ArtworkResult artwork(String name, int page, ArtworkOptions options) {
@@ -143,7 +200,8 @@ public final class PdfArtworkReader {
   private PaintedShape shape(PdfPaintedShape s, Path2D outline, String hex) {
     List<ClipOutlines> inside = s.clips().stream().map(this::clip).toList();
     List<SoftMask> through = s.masks().stream().map(this::mask).toList();
-    return new PaintedShape(outline, hex, s.alpha(), inside, through, false);
+    PaintedShape.As as = s.pen().isPresent() ? PaintedShape.As.STROKE : PaintedShape.As.FILL;
+    return new PaintedShape(outline, hex, s.alpha(), inside, through, as);
   }
 
   private Path2D onPage(PdfPaintedShape s) {

@@ -204,6 +204,7 @@ public final class PictureArtworkReader {
   }
 
   private static PaintedShape shape(Path2D outline, int rgb) {
-    return new PaintedShape(outline, PixelColour.hex(rgb), 1, List.of(), List.of(), false);
+    return new PaintedShape(
+        outline, PixelColour.hex(rgb), 1, List.of(), List.of(), PaintedShape.As.FILL);
   }
 }

@@ -82,7 +82,7 @@ public final class PictureOutlinesReader {
       Region.of(rings, rule).parts().forEach(part -> add(part, area.hex()));
     }
     double doubt = Math.max(LEAST_DOUBT, traced.doubt()) * mmPerPixel + halfPen;
-    return new DrawnOutlines(name, "", outlines, List.of(), List.of(), doubt);
+    return new DrawnOutlines(name, "", outlines, List.of(), List.of(), List.of(), doubt);
   }
 
   private void add(Region part, String hex) {
