@@ -32,9 +32,6 @@ import slabwright.shape.Vec;
 
 /** The slab in true scale: the plan's inks below, what is being done with it above. */
 public final class SlabView extends Region {
-  /** A view lower than this has less room around the plan. */
-  private static final double LOW = 520;
-
   /** How high the line below stands over the plan, px. */
   private static final double PROMPT = 58;
 
@@ -227,23 +224,6 @@ public final class SlabView extends Region {
     underfoot = high;
   }
 
-  private static boolean isLow(double height) {
-    return height < LOW;
-  }
-
-  /** How far down the plan begins at the least in a view so high, px. */
-  private static double above(double height) {
-    return isLow(height) ? 62 : 84;
-  }
-
-  /**
-   * What lies free between the ruler and the dimensions above a plan that is fitted into a view so
-   * high, px.
-   */
-  static double underRuler(double height) {
-    return above(height) - LiveDimensions.HEIGHT - ScreenScaleBar.foot(isLow(height));
-  }
-
   /** What is seen of the site above the line that says what the tool in hand does. */
   private Bounds open() {
     Vec low = viewport.toSite(0, getHeight() - PROMPT);
@@ -252,13 +232,7 @@ public final class SlabView extends Region {
 
   /** The part of the view that nothing lies over. */
   private Bounds box() {
-    double clear = underfoot.getAsDouble() + LiveDimensions.HEIGHT;
-    double below = Math.max(isLow(getHeight()) ? 104 : 132, clear);
-    return new Bounds(
-        232,
-        above(getHeight()),
-        Math.max(240, getWidth() - covered - 96),
-        Math.max(100, getHeight() - below));
+    return new FreeView(getWidth(), getHeight(), covered, underfoot.getAsDouble()).box();
   }
 
   public double reach() {
@@ -332,7 +306,8 @@ public final class SlabView extends Region {
   }
 
   private void scaleBar(GraphicsContext g, double rim) {
-    ScreenScaleBar.paint(g, viewport, getWidth() - covered, rim, isLow(getHeight()), units(), tone);
+    boolean low = FreeView.isLow(getHeight());
+    ScreenScaleBar.paint(g, viewport, getWidth() - covered, rim, low, units(), tone);
   }
 
   private void layOthers(GraphicsContext g, List<PaleFloor> others) {

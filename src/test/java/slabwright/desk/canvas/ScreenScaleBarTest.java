@@ -9,6 +9,6 @@ class ScreenScaleBarTest {
   @ParameterizedTest
   @ValueSource(doubles = {290, 447, 519, 520, 900})
   void it_lies_clear_of_the_dimensions_above_the_plan_in_a_view_of_any_height(double height) {
-    assertThat(SlabView.underRuler(height)).isPositive();
+    assertThat(FreeView.underRuler(height)).isPositive();
   }
 }
