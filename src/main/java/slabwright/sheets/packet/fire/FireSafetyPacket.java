@@ -118,24 +118,19 @@ public final class FireSafetyPacket {
     List<Block> last = open.stream().map(b -> dense ? new DenseBlock(b) : b).toList();
     List<PageDraft> plan = plans(floors, List.of(), SMALLEST, false);
     List<List<PageDraft>> all = new ArrayList<>();
-    all.add(joined(plans(floors, both, READABLE, dense), form(floors, last, dense)));
-    all.add(joined(plans(floors, before, READABLE, dense), form(floors, and(after, last), dense)));
-    all.add(joined(plan, form(floors, and(both, last), dense)));
-    all.add(joined(plan, form(floors, List.of(), dense), lists(floors, open)));
+    all.add(and(plans(floors, both, READABLE, dense), form(floors, last, dense)));
+    all.add(and(plans(floors, before, READABLE, dense), form(floors, and(after, last), dense)));
+    all.add(and(plan, form(floors, and(both, last), dense)));
+    all.add(and(and(plan, form(floors, List.of(), dense)), lists(floors, open)));
     for (int n = last.size(); n >= 0; n--) {
       List<PageDraft> form = form(floors, last.subList(n, last.size()), dense);
-      all.add(joined(plan, form, lists(floors, last.subList(0, n))));
+      all.add(and(and(plan, form), lists(floors, last.subList(0, n))));
     }
     return all;
   }
 
-  private static List<Block> and(List<Block> first, List<Block> then) {
+  private static <T> List<T> and(List<T> first, List<T> then) {
     return Stream.concat(first.stream(), then.stream()).toList();
-  }
-
-  @SafeVarargs
-  private static List<PageDraft> joined(List<PageDraft>... parts) {
-    return Stream.of(parts).flatMap(List::stream).toList();
   }
 
   /** Which other rules ask for care and where they stand; the disclaimer stands last. */
