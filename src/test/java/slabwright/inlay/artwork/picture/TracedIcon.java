@@ -5,6 +5,7 @@ import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
@@ -24,25 +25,34 @@ record TracedIcon(
   /** The width that edges are judged at. */
   static final double JUDGED_MM = 1800;
 
+  /** The outlines of each color that the tracer finds in a picture. */
+  record Outlines(Pixels pixels, List<Integer> palette, List<Path2D> outlines, double doubt) {
+    static Outlines of(BufferedImage image, String kind) throws IOException {
+      byte[] file = kind.equals("png") ? DrawnIcon.png(image) : DrawnIcon.jpeg(image, 0.75);
+      Pixels pixels = DrawnIcon.pixels(file);
+      int[] palette = new PaletteFinder(pixels).find(OptionalInt.empty()).colours();
+      LabelMap map = PixelLabeller.label(pixels, palette);
+      SpeckRemoval.run(map, 4);
+      PictureTrace trace = new PictureTrace(pixels, map, 0);
+      List<Path2D> outlines = new RingAssembly(trace).outlines(palette.length);
+      return new Outlines(pixels, Arrays.stream(palette).boxed().toList(), outlines, trace.doubt());
+    }
+  }
+
   static TracedIcon of(DrawnIcon icon, int side, String kind) throws IOException {
     BufferedImage image = icon.drawn(side);
-    byte[] file = kind.equals("png") ? DrawnIcon.png(image) : DrawnIcon.jpeg(image, 0.75);
-    Pixels pixels = DrawnIcon.pixels(file);
     long start = System.nanoTime();
-    int[] palette = new PaletteFinder(pixels).find(OptionalInt.empty()).colours();
-    LabelMap map = PixelLabeller.label(pixels, palette);
-    SpeckRemoval.run(map, 4);
-    PictureTrace trace = new PictureTrace(pixels, map, 0);
-    List<Path2D> outlines = new RingAssembly(trace).outlines(palette.length);
+    Outlines traced = Outlines.of(image, kind);
     long ms = (System.nanoTime() - start) / 1_000_000;
-    List<Shape> plain = PlainContour.trace(pixels, palette);
+    int[] palette = traced.palette().stream().mapToInt(Integer::intValue).toArray();
+    List<Shape> plain = PlainContour.trace(traced.pixels(), palette);
     List<Shape> drawn = new ArrayList<>();
     List<Shape> ours = new ArrayList<>();
     List<Shape> theirs = new ArrayList<>();
     for (DrawnIcon.Part part : icon.parts()) {
       int k = nearest(palette, part.rgb());
       drawn.add(part.shape());
-      ours.add(outlines.get(k));
+      ours.add(traced.outlines().get(k));
       theirs.add(plain.get(k));
     }
     return new TracedIcon(
@@ -51,7 +61,7 @@ record TracedIcon(
         kind,
         TraceScore.of(drawn, ours, side),
         TraceScore.of(drawn, theirs, side),
-        trace.doubt(),
+        traced.doubt(),
         ms);
   }
 
