@@ -58,7 +58,8 @@ final class RingJoiner {
     Deque<Vec> chain = new ArrayDeque<>(free.remove(free.size() - 1));
     while (apart(chain.getFirst(), chain.getLast()) || chain.size() < 3) {
       Optional<List<Vec>> more = follower(chain.getLast());
-      if (more.isEmpty()) {
+      // a line of one point is at its own start already: the way back would lead nowhere, for ever
+      if (more.isEmpty() && apart(chain.getFirst(), chain.getLast())) {
         more = acrossGap(chain.getFirst(), chain.getLast());
       }
       if (more.isEmpty()) {
