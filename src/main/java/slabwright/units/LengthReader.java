@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * to 34 digits.
  *
  * <p>Refused: a number without a unit (only 0 needs none), a comma that may be a decimal or a
- * thousands mark ({@code 7,470}), anything left over.
+ * thousands mark ({@code 7,470}), anything left over, more than 1,000 km.
  */
 final class LengthReader {
   private static final String NUMBER = "\\d+(?:[.,]\\d+)?|[.,]\\d+";
@@ -28,6 +28,14 @@ final class LengthReader {
           "\\s*(\\d+)\\s?'?-\\s?(\\d+(?:\\.\\d+)?(?:\\s+\\d+/\\d+)?|\\d+/\\d+)\\s*(?:\"|in)?\\s*");
   private static final Pattern TERM = Pattern.compile("^\\s*-|\\s[+-]\\s|\\+");
   private static final Pattern UNCERTAIN_COMMA = Pattern.compile("\\d,\\d{3}(?!\\d)");
+
+  /** Longer than any floor, and far below what a number of the computations holds. */
+  private static final BigDecimal MOST_MM = BigDecimal.valueOf(1_000_000_000);
+
+  /** How much of a text that is too long is shown. */
+  private static final int HEAD = 30;
+
+  private static final String TOO_LONG = "units.length-reader.longer-than-any-floor";
 
   private LengthReader() {}
 
@@ -50,7 +58,14 @@ final class LengthReader {
       }
       sum = term.minus() ? sum.subtract(mm.get()) : sum.add(mm.get());
     }
+    if (sum.abs().compareTo(MOST_MM) > 0) {
+      return Result.refused(Message.of("units.length-reader.longer-than-any-floor", head(text)));
+    }
     return Result.ok(new Length(sum.doubleValue(), text.strip()));
+  }
+
+  private static String head(String text) {
+    return text.length() <= HEAD ? text : text.substring(0, HEAD) + "…";
   }
 
   /**
@@ -77,7 +92,9 @@ final class LengthReader {
       full.append(whole.orThrow().strip());
     }
     Result<Length> read = read(full.toString());
-    return read.isOk() ? read : Result.refused(refusal(text, plain));
+    boolean told =
+        read instanceof Result.Refused<Length> refused && refused.message().key().equals(TOO_LONG);
+    return read.isOk() || told ? read : Result.refused(refusal(text, plain));
   }
 
   /** The first unit that is written out in a length; feet for {@code 24-6}. */

@@ -86,7 +86,9 @@ class LengthTest {
         "1/0 in; is-not-a-length",
         "5 mm mm; is-not-a-length",
         "1e9 m; is-not-a-length",
-        "3 m +; is-not-a-length"
+        "3 m +; is-not-a-length",
+        "1000001 m; longer-than-any-floor",
+        "99999999999999999999' 6 1/2\"; longer-than-any-floor"
       })
   void refuses_with_a_reason_what_it_cannot_read(String text, String why) {
     assertThat(Length.parse(text)).isInstanceOf(Result.Refused.class);

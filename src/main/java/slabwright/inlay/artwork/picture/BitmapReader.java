@@ -48,7 +48,11 @@ final class BitmapReader {
       } finally {
         reader.dispose();
       }
-    } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException broken) {
+    } catch (IOException
+        | IllegalArgumentException
+        | IndexOutOfBoundsException
+        | NegativeArraySizeException
+        | NullPointerException broken) {
       // a damaged file makes the parsers of the JDK throw any of these
       throw damaged();
     }
