@@ -81,7 +81,8 @@ record ReturnedFile(List<ReturnedPage> pages) {
           drawn.pictured() >= SCAN ? scan(bytes, name, page, drawn) : Optional.empty();
       Result<ShopDrawing> seen =
           scan.<Result<ShopDrawing>>map(Result::ok)
-              .orElseGet(() -> inColours(ShopDrawing.of(drawn), bytes, name, drawn, number));
+              .orElseGet(() -> inColours(ShopDrawing.of(drawn), bytes, name, drawn, number))
+              .flatMap(d -> DrawingBudget.checked(d, name));
       if (seen instanceof Result.Refused<ShopDrawing> refused) {
         return graphicRefused(refused.message());
       }
@@ -119,7 +120,8 @@ record ReturnedFile(List<ReturnedPage> pages) {
   }
 
   private static Result<ReturnedFile> one(String name, ShopDrawing drawing) {
-    return Result.ok(new ReturnedFile(List.of(ReturnedPage.of(name, 1, drawing))));
+    return DrawingBudget.checked(drawing, name)
+        .map(d -> new ReturnedFile(List.of(ReturnedPage.of(name, 1, d))));
   }
 
   private static Result<ReturnedFile> graphicRefused(Message why) {
