@@ -12,8 +12,7 @@ import slabwright.shape.Vec;
  * @param title what the drawing calls itself; may be empty
  * @param lines lines that do not close, in the outlines' frame
  * @param words texts kept as text, in the same frame
- * @param painted what shows of each color, strokes as their areas and all of it cut by its clips;
- *     empty where the fills among the outlines say it all
+ * @param painted what shows of each color
  * @param doubt mm that flattening a curve may put an edge elsewhere
  */
 public record DrawnOutlines(
@@ -22,7 +21,7 @@ public record DrawnOutlines(
     List<DrawnOutline> outlines,
     List<DrawnLine> lines,
     List<DrawnWords> words,
-    List<DrawnOutline> painted,
+    PaintedPage painted,
     double doubt)
     implements OutlinesResult {
   /** The layer of letters; no group can have this id. */
@@ -44,6 +43,5 @@ public record DrawnOutlines(
     outlines = List.copyOf(outlines);
     lines = List.copyOf(lines);
     words = List.copyOf(words);
-    painted = List.copyOf(painted);
   }
 }

@@ -11,13 +11,22 @@ public final class PaintedAreas {
   private PaintedAreas() {}
 
   /**
-   * The areas; what is clipped away altogether is left out.
+   * The areas; what is clipped away altogether is left out. Where they are too much to be sorted
+   * out there are none, and the reason.
    *
    * @param shapes strokes among them as their outlines
    * @param toMm to the outlines' frame
    * @param tolerance mm, of a curve
    */
-  public static List<DrawnOutline> of(
+  public static PaintedPage of(List<PaintedShape> shapes, AffineTransform toMm, double tolerance) {
+    try {
+      return new PaintedPage(areas(shapes, toMm, tolerance), Optional.empty());
+    } catch (RefusedArtworkException tooMuch) {
+      return new PaintedPage(List.of(), Optional.of(tooMuch.why()));
+    }
+  }
+
+  private static List<DrawnOutline> areas(
       List<PaintedShape> shapes, AffineTransform toMm, double tolerance) {
     ShapeClipper clipping = new ShapeClipper(toMm, tolerance);
     List<DrawnOutline> areas = new ArrayList<>();

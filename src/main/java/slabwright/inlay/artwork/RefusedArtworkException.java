@@ -24,6 +24,11 @@ public final class RefusedArtworkException extends RuntimeException {
         Reason.NOTHING_PAINTED, Message.of("inlay.artwork.nothing-painted"));
   }
 
+  /** The reason, without a name of the graphic. */
+  Message why() {
+    return why;
+  }
+
   /**
    * As the value a reader gives.
    *

@@ -33,13 +33,17 @@ record DrawingScale(ShopDrawing drawing, double denominator, boolean stated) {
   private static final double MUCH_SMALLER = 0.5;
   private static final double SURE = 0.5;
 
-  /** The drawing as it is, when that is how it is meant. */
-  static DrawingScale of(ProofPlan plan, ShopDrawing drawing) {
+  /**
+   * The drawing as it is, when that is how it is meant.
+   *
+   * @param seen the drawing's contours
+   */
+  static DrawingScale of(ProofPlan plan, ShopDrawing drawing, DrawingContours seen) {
     List<Double> said = said(drawing);
     if (said.isEmpty() && !isMuchSmaller(plan, drawing)) {
       return new DrawingScale(drawing, 1, true);
     }
-    OptionalDouble found = drawnAt(plan, drawing);
+    OptionalDouble found = drawnAt(plan, seen);
     if (found.isEmpty() || Math.abs(found.getAsDouble() - 1) < TRUE_SIZE) {
       return new DrawingScale(drawing, 1, true);
     }
@@ -98,8 +102,7 @@ record DrawingScale(ShopDrawing drawing, double denominator, boolean stated) {
   }
 
   /** The scale of whatever of the plan is found best. */
-  private static OptionalDouble drawnAt(ProofPlan plan, ShopDrawing drawing) {
-    DrawingContours contours = DrawingContours.of(drawing);
+  private static OptionalDouble drawnAt(ProofPlan plan, DrawingContours contours) {
     if (contours.rings().isEmpty() || plan.openings().isEmpty()) {
       return OptionalDouble.empty();
     }

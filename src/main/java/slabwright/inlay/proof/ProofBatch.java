@@ -117,7 +117,8 @@ public final class ProofBatch {
 
   private static Map<Wanted, Sighting> sightings(List<Wanted> wanted, ReturnedPage page) {
     Map<Wanted, Sighting> seen = new LinkedHashMap<>();
-    wanted.forEach(w -> seen.put(w, Sighting.of(w.plan, page.drawing())));
+    DrawingContours contours = DrawingContours.of(page.drawing());
+    wanted.forEach(w -> seen.put(w, Sighting.of(w.plan, page.drawing(), contours)));
     return seen;
   }
 

@@ -262,6 +262,29 @@ public sealed interface ProofNote {
     }
   }
 
+  /**
+   * A page of several colors whose fills alone were read.
+   *
+   * @param page from 1
+   * @param why its strokes and clips were not
+   */
+  record PaintUnread(String file, int page, Message why) implements ProofNote {
+    @Override
+    public String kind() {
+      return "paint-unread";
+    }
+
+    @Override
+    public Message message(UnitSystem units) {
+      return Message.of("inlay.proof-note.paint-unread", file, page, why);
+    }
+
+    @Override
+    public boolean isDoubt() {
+      return true;
+    }
+  }
+
   /** Stencils of the inlay of which nothing came back. */
   record StencilsAbsent(List<Integer> stencils) implements ProofNote {
     public StencilsAbsent {

@@ -11,6 +11,7 @@ import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.GraphicFormat;
 import slabwright.inlay.artwork.OutlinesResult;
+import slabwright.inlay.artwork.PaintedPage;
 import slabwright.inlay.artwork.batik.SvgOutlinesReader;
 import slabwright.inlay.artwork.pdf.PdfArtworkReader;
 import slabwright.inlay.artwork.picture.PictureOutlinesReader;
@@ -21,8 +22,12 @@ import slabwright.pdfin.picture.Picture;
 import slabwright.units.Message;
 import slabwright.units.Result;
 
-/** A file that the sign shop sent back: an SVG, every page of a PDF, or a picture. */
-record ReturnedFile(List<ReturnedPage> pages) {
+/**
+ * A file that the sign shop sent back: an SVG, every page of a PDF, or a picture.
+ *
+ * @param unpainted pages of which fills alone were read
+ */
+record ReturnedFile(List<ReturnedPage> pages, List<ProofNote.PaintUnread> unpainted) {
   private static final int MOST_PAGES = 60;
 
   /** A page whose largest picture covers less of it is a drawing with a logo. */
@@ -30,6 +35,7 @@ record ReturnedFile(List<ReturnedPage> pages) {
 
   public ReturnedFile {
     pages = List.copyOf(pages);
+    unpainted = List.copyOf(unpainted);
   }
 
   /**
@@ -63,11 +69,15 @@ record ReturnedFile(List<ReturnedPage> pages) {
   public Result<ReturnedFile> only(int page) {
     return page < 1 || page > pages.size()
         ? Result.refused(Message.of("inlay.returned-file.no-such-page", page, pages.size()))
-        : Result.ok(new ReturnedFile(List.of(pages.get(page - 1))));
+        : Result.ok(
+            new ReturnedFile(
+                List.of(pages.get(page - 1)),
+                unpainted.stream().filter(n -> n.page() == page).toList()));
   }
 
   private static Result<ReturnedFile> pdf(byte[] bytes, String name) {
     List<ReturnedPage> pages = new ArrayList<>();
+    List<ProofNote.PaintUnread> unpainted = new ArrayList<>();
     int count = 1;
     for (int page = 1; page <= Math.min(count, MOST_PAGES); page++) {
       int number = page;
@@ -81,21 +91,39 @@ record ReturnedFile(List<ReturnedPage> pages) {
           drawn.pictured() >= SCAN ? scan(bytes, name, page, drawn) : Optional.empty();
       Result<ShopDrawing> seen =
           scan.<Result<ShopDrawing>>map(Result::ok)
-              .orElseGet(() -> inColours(ShopDrawing.of(drawn), bytes, name, drawn, number));
+              .orElseGet(() -> inColours(bytes, name, drawn, number, unpainted))
+              .flatMap(d -> DrawingBudget.checked(d, name));
       if (seen instanceof Result.Refused<ShopDrawing> refused) {
         return graphicRefused(refused.message());
       }
       pages.add(ReturnedPage.of(name, page, seen.orThrow()));
     }
-    return Result.ok(new ReturnedFile(pages));
+    return Result.ok(new ReturnedFile(pages, unpainted));
   }
 
   /** With what shows of each color, unless it is one of our own files, which say what they mean. */
   private static Result<ShopDrawing> inColours(
-      ShopDrawing drawing, byte[] bytes, String name, PdfOutlines drawn, int page) {
-    return drawing.isOurs()
-        ? Result.ok(drawing)
-        : PdfArtworkReader.painted(bytes, name, page, drawn.doubt()).map(drawing::painted);
+      byte[] bytes,
+      String name,
+      PdfOutlines drawn,
+      int page,
+      List<ProofNote.PaintUnread> unpainted) {
+    ShopDrawing drawing = ShopDrawing.of(drawn);
+    if (drawing.isOurs()) {
+      return Result.ok(drawing);
+    }
+    return PdfArtworkReader.painted(bytes, name, page, drawn.doubt())
+        .map(
+            painted -> {
+              unpainted.addAll(unpainted(name, page, painted));
+              return drawing.painted(painted.areas());
+            });
+  }
+
+  private static List<ProofNote.PaintUnread> unpainted(String name, int page, PaintedPage painted) {
+    return painted.unread().stream()
+        .map(why -> new ProofNote.PaintUnread(name, page, why))
+        .toList();
   }
 
   /** A page that is mostly a picture, as it is seen; nothing when no drawing is seen in it. */
@@ -115,11 +143,13 @@ record ReturnedFile(List<ReturnedPage> pages) {
     OutlinesResult read = PictureOutlinesReader.unsized(bytes, name);
     return read instanceof ArtworkRefusal refusal
         ? graphicRefused(refusal.message())
-        : one(name, ShopDrawing.of((DrawnOutlines) read));
+        : one(name, ShopDrawing.of((DrawnOutlines) read), List.of());
   }
 
-  private static Result<ReturnedFile> one(String name, ShopDrawing drawing) {
-    return Result.ok(new ReturnedFile(List.of(ReturnedPage.of(name, 1, drawing))));
+  private static Result<ReturnedFile> one(
+      String name, ShopDrawing drawing, List<ProofNote.PaintUnread> unpainted) {
+    return DrawingBudget.checked(drawing, name)
+        .map(d -> new ReturnedFile(List.of(ReturnedPage.of(name, 1, d)), unpainted));
   }
 
   private static Result<ReturnedFile> graphicRefused(Message why) {
@@ -133,6 +163,9 @@ record ReturnedFile(List<ReturnedPage> pages) {
       return graphicRefused(refusal.message());
     }
     DrawnOutlines drawn = (DrawnOutlines) read;
-    return one(name, ReturnedPage.labelled(ShopDrawing.of(drawn), drawn.title()));
+    return one(
+        name,
+        ReturnedPage.labelled(ShopDrawing.of(drawn), drawn.title()),
+        unpainted(name, 1, drawn.painted()));
   }
 }

@@ -13,7 +13,7 @@ import slabwright.units.Result;
  * What came back in one or several files. A file that can't be read ends nothing for the others; as
  * long as it is not seen the verdict is never to cut.
  *
- * @param unread files that can't be read, and why
+ * @param unread files that can't be read, or in part, and why
  */
 public record ReturnedFiles(List<ReturnedPage> pages, List<ProofNote> unread) {
   public ReturnedFiles {
@@ -29,6 +29,7 @@ public record ReturnedFiles(List<ReturnedPage> pages, List<ProofNote> unread) {
   public static Result<ReturnedFiles> read(List<Path> files, OptionalInt page) {
     List<ReturnedPage> pages = new ArrayList<>();
     List<ProofNote> unread = new ArrayList<>();
+    List<ProofNote> inPart = new ArrayList<>();
     List<Refusal> reasons = new ArrayList<>();
     for (Path file : files) {
       Result<ReturnedFile> read = one(file, page);
@@ -37,11 +38,14 @@ public record ReturnedFiles(List<ReturnedPage> pages, List<ProofNote> unread) {
         reasons.addAll(refused.refusals());
       } else {
         pages.addAll(read.orThrow().pages());
+        inPart.addAll(read.orThrow().unpainted());
       }
     }
-    return unread.size() == files.size() && !files.isEmpty()
-        ? Result.refused(reasons)
-        : Result.ok(new ReturnedFiles(pages, unread));
+    if (unread.size() == files.size() && !files.isEmpty()) {
+      return Result.refused(reasons);
+    }
+    unread.addAll(inPart);
+    return Result.ok(new ReturnedFiles(pages, unread));
   }
 
   private static Result<ReturnedFile> one(Path file, OptionalInt page) {

@@ -138,7 +138,7 @@ public record ShopDrawing(
       role(l.layer()).ifPresent(r -> lines.add(new OpenLine(l.line(), r)));
     }
     List<Words> words = svg.words().stream().map(x -> new Words(x.text(), x.at())).toList();
-    return joining(pieces, lines, words, svg.doubt() + GRID_MM).painted(svg.painted());
+    return joining(pieces, lines, words, svg.doubt() + GRID_MM).painted(svg.painted().areas());
   }
 
   /** The same with what shows of each color. */

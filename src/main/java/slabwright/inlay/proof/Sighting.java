@@ -18,26 +18,41 @@ final class Sighting {
   private final Map<PlannedPiece, List<PoseFit>> fits = new HashMap<>();
 
   private Sighting(
-      ProofPlan plan, PlannedPiece blank, List<PlannedPiece> panels, DrawingScale scale) {
+      ProofPlan plan,
+      PlannedPiece blank,
+      List<PlannedPiece> panels,
+      DrawingScale scale,
+      DrawingContours contours) {
     this.plan = plan;
     this.blank = blank;
     this.panels = panels;
     this.scale = scale;
-    contours = DrawingContours.of(scale.drawing());
+    this.contours = contours;
     search = new PoseSearch(contours, ScaleRange.FOR_CUTTING, plan.apart());
   }
 
   static Sighting of(ProofPlan plan, ShopDrawing drawing) {
+    return of(plan, drawing, DrawingContours.of(drawing));
+  }
+
+  /**
+   * The same of a drawing whose contours are known.
+   *
+   * @param seen the drawing's
+   */
+  static Sighting of(ProofPlan plan, ShopDrawing drawing, DrawingContours seen) {
+    DrawingScale scale = DrawingScale.of(plan, drawing, seen);
     return new Sighting(
         plan,
         new PlannedPiece("", plan.blank(), plan.openings()),
         plan.pieces(),
-        DrawingScale.of(plan, drawing));
+        scale,
+        scale.drawing().equals(drawing) ? seen : DrawingContours.of(scale.drawing()));
   }
 
   /** The same of another drawing whose scale is settled. */
   Sighting with(DrawingScale other) {
-    return new Sighting(plan, blank, panels, other);
+    return new Sighting(plan, blank, panels, other, DrawingContours.of(other.drawing()));
   }
 
   boolean isEmpty() {

@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -143,6 +145,46 @@ class PaintedProofTest {
     List<ProofBatch.Judged> judged =
         svg(120, SAIL, "<path d='M200 600 H2000' stroke='#111' stroke-width='30'/>");
     assertThat(judged).allSatisfy(j -> assertThat(faults(j)).isNotEmpty());
+  }
+
+  /** A right color proof of whole fills, and over it a hairline that crosses itself so often. */
+  private ReturnedFiles scribbled(int corners) throws IOException {
+    Bounds b = blank();
+    StringBuilder sail = new StringBuilder("M");
+    SAIL.forEach(p -> sail.append(p.x()).append(',').append(p.y()).append(' '));
+    Random random = new Random(5);
+    StringBuilder line = new StringBuilder("M");
+    for (int i = 0; i < corners; i++) {
+      line.append(random.nextInt(200)).append(',').append(random.nextInt(200)).append(' ');
+    }
+    String text =
+        String.format(
+            Locale.ROOT,
+            "<svg xmlns='http://www.w3.org/2000/svg' width='3000mm' height='3000mm' viewBox='-400"
+                + " -400 3000 3000'>"
+                + "<rect x='%f' y='%f' width='%f' height='%f' fill='#e8e4da'/>"
+                + "<path d='M240 300h120v1140h840v120h-960z' fill='#1a5560'/>"
+                + "<path d='%sz' fill='#d47f40'/>"
+                + "<path d='%s' transform='translate(-390 2300)' fill='none' stroke='#d47f40'"
+                + " stroke-width='0.01'/></svg>",
+            b.minX(),
+            b.minY(),
+            b.width(),
+            b.height(),
+            sail,
+            line);
+    Path path = Files.writeString(folder.resolve("scribbled.svg"), text);
+    return ReturnedFiles.read(List.of(path), OptionalInt.empty()).orThrow();
+  }
+
+  @Test
+  void strokes_that_cross_too_often_leave_the_fills_to_judge_and_a_doubt() throws IOException {
+    ReturnedFiles came = scribbled(1200);
+    List<ProofBatch.Judged> judged =
+        ProofBatch.run(wanted(), came, ShadingMeaning.PULLED_OUT, ProofLimits.USUAL);
+    assertThat(judged).allSatisfy(j -> assertThat(faults(j)).isEmpty());
+    assertThat(judged.get(0).report().notes()).extracting(ProofNote::kind).contains("paint-unread");
+    assertThat(judged.get(0).report().verdict()).isEqualTo(ProofVerdict.CANNOT_TELL);
   }
 
   private static float pt(double mm) {

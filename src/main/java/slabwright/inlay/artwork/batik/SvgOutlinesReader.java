@@ -14,6 +14,7 @@ import slabwright.inlay.artwork.DrawnOutline;
 import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
 import slabwright.inlay.artwork.PaintedAreas;
+import slabwright.inlay.artwork.PaintedPage;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.PathFlattener;
 import slabwright.inlay.artwork.RefusedArtworkException;
@@ -43,7 +44,7 @@ public final class SvgOutlinesReader {
   private AffineTransform toMm = new AffineTransform();
   private double tolerance = TOLERANCE_MM;
   private double pictured;
-  private List<DrawnOutline> painted = List.of();
+  private PaintedPage painted = PaintedPage.FILLS;
 
   private SvgOutlinesReader() {}
 

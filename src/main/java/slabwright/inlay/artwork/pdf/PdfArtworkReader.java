@@ -16,9 +16,9 @@ import slabwright.inlay.artwork.ArtworkRefusal;
 import slabwright.inlay.artwork.ArtworkResult;
 import slabwright.inlay.artwork.ArtworkWarning.Kind;
 import slabwright.inlay.artwork.ClipOutlines;
-import slabwright.inlay.artwork.DrawnOutline;
 import slabwright.inlay.artwork.OutlineBudget;
 import slabwright.inlay.artwork.PaintedAreas;
+import slabwright.inlay.artwork.PaintedPage;
 import slabwright.inlay.artwork.PaintedShape;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.inlay.artwork.Rgba;
@@ -82,15 +82,14 @@ public final class PdfArtworkReader {
 
   /**
    * What shows of each color on a page, in the frame of its outlines: mm, not turned as the page is
-   * shown. Strokes are areas, all is cut by its clips; pictures are left out. Empty where one color
-   * or whole fills are all there is.
+   * shown. Strokes are areas, all is cut by its clips; pictures are left out. No areas where one
+   * color or whole fills are all there is.
    *
    * @param name what to call the file in sentences
    * @param page from 1
    * @param tolerance mm, of a curve
    */
-  public static Result<List<DrawnOutline>> painted(
-      byte[] pdf, String name, int page, double tolerance) {
+  public static Result<PaintedPage> painted(byte[] pdf, String name, int page, double tolerance) {
     return PdfPainting.read(pdf, page)
         .flatMap(
             painting -> {
@@ -102,14 +101,14 @@ public final class PdfArtworkReader {
             });
   }
 
-  private List<DrawnOutline> areas(double tolerance) {
+  private PaintedPage areas(double tolerance) {
     List<PdfPaintedShape> drawn =
         painting.shapes().stream().filter(s -> s.picture().isEmpty()).toList();
     boolean fills =
         drawn.stream()
             .allMatch(s -> s.pen().isEmpty() && s.clips().isEmpty() && s.masks().isEmpty());
     if (fills || drawn.stream().map(PdfPaintedShape::hex).distinct().count() < 2) {
-      return List.of();
+      return PaintedPage.FILLS;
     }
     List<PaintedShape> shapes = new ArrayList<>();
     drawn.forEach(s -> add(s, shapes));

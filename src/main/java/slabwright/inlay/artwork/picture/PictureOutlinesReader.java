@@ -8,6 +8,7 @@ import java.util.Optional;
 import slabwright.inlay.artwork.DrawnOutline;
 import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
+import slabwright.inlay.artwork.PaintedPage;
 import slabwright.inlay.artwork.PathFlattener;
 import slabwright.inlay.artwork.RefusedArtworkException;
 import slabwright.shape.FillRule;
@@ -82,7 +83,7 @@ public final class PictureOutlinesReader {
       Region.of(rings, rule).parts().forEach(part -> add(part, area.hex()));
     }
     double doubt = Math.max(LEAST_DOUBT, traced.doubt()) * mmPerPixel + halfPen;
-    return new DrawnOutlines(name, "", outlines, List.of(), List.of(), List.of(), doubt);
+    return new DrawnOutlines(name, "", outlines, List.of(), List.of(), PaintedPage.FILLS, doubt);
   }
 
   private void add(Region part, String hex) {
