@@ -25,9 +25,16 @@ final class CutFileBuilder {
   private final Stencil stencil;
   private final Panel panel;
   private final PanelPlan plan;
+  private final List<Region> staying;
   private final Affine toPanel;
 
-  CutFileBuilder(Stencil stencil, Panel panel, PanelPlan plan) {
+  /**
+   * Sets up the cut file of one panel.
+   *
+   * @param staying the pieces of this panel that stay, in the blank's frame
+   */
+  CutFileBuilder(Stencil stencil, Panel panel, PanelPlan plan, List<Region> staying) {
+    this.staying = staying;
     this.stencil = stencil;
     this.panel = panel;
     this.plan = plan;
@@ -42,7 +49,7 @@ final class CutFileBuilder {
     plan.ticks(panel).forEach(t -> addTick(marks, t));
     PenPlaces pen = new PenPlaces(open, width, height, marks);
     List<Line> rings = new ArrayList<>();
-    StayingPieces.of(stencil, panel, plan).stream()
+    staying.stream()
         .map(piece -> piece.map(toPanel))
         .forEach(piece -> PenPlaces.ring(piece).ifPresent(rings::add));
     marks.addAll(rings);

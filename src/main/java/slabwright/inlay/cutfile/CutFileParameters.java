@@ -6,6 +6,7 @@ import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
+import slabwright.shape.Region;
 import slabwright.units.FileName;
 import slabwright.units.Message;
 
@@ -21,21 +22,26 @@ public record CutFileParameters(String inlay, int release) {
    * without an opening of the stencil has none.
    */
   public List<CutFile> files(StencilSet set, PanelPlan plan) {
+    return files(set, plan, StayingPieces.of(set, plan));
+  }
+
+  List<CutFile> files(StencilSet set, PanelPlan plan, StayingPieces staying) {
     List<CutFile> files = new ArrayList<>();
     for (Stencil stencil : set.stencils()) {
       for (Panel panel : plan.cut(stencil)) {
-        files.add(file(set, plan.of(stencil), stencil, panel));
+        files.add(file(set, plan.of(stencil), stencil, panel, staying.of(stencil, panel)));
       }
     }
     return files;
   }
 
-  private CutFile file(StencilSet set, PanelPlan plan, Stencil stencil, Panel panel) {
+  private CutFile file(
+      StencilSet set, PanelPlan plan, Stencil stencil, Panel panel, List<Region> staying) {
     boolean one = set.stencils().size() == 1;
     String step = one ? "" : "_stencil-" + stencil.layer();
     String name = fileNameStem() + step + "_panel-" + panel.name();
     Message title = one ? title(panel) : title(panel, stencil);
-    return new CutFileBuilder(stencil, panel, plan).make(name, title);
+    return new CutFileBuilder(stencil, panel, plan, staying).make(name, title);
   }
 
   private Message title(Panel panel) {

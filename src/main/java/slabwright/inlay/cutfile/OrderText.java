@@ -26,7 +26,12 @@ final class OrderText {
   }
 
   String write(
-      CutFileParameters job, StencilSet set, PanelPlan plan, FilmOrder order, List<CutFile> files) {
+      CutFileParameters job,
+      StencilSet set,
+      PanelPlan plan,
+      StayingPieces pieces,
+      FilmOrder order,
+      List<CutFile> files) {
     line(Message.of("inlay.order-text.title", job.inlay(), job.issue()));
     out.append(END);
     line(Message.of("inlay.order-text.film-width", show(order.rollWidth())));
@@ -44,7 +49,7 @@ final class OrderText {
     set.stencils().stream().filter(plan::isLocal).forEach(s -> localBlanks(s, plan));
     double cut = set.cutLength() * order.quantity();
     line(Message.of("inlay.order-text.length-of-cut", show(cut)));
-    int staying = set.stencils().stream().mapToInt(s -> StayingPieces.of(s, plan).size()).sum();
+    int staying = set.stencils().stream().mapToInt(s -> pieces.of(s).size()).sum();
     line(Message.of("inlay.order-text.loose-pieces", staying));
     out.append(END);
     line(Message.of("inlay.order-text.what-to-weed"));

@@ -14,10 +14,16 @@ import slabwright.units.UnitSystem;
 /**
  * What the proof page has to say.
  *
+ * @param staying how many pieces of vinyl are cut all round and stay
  * @param denominator the picture's scale is one to this
  */
 record ProofFacts(
-    StencilSet set, Stencil stencil, PanelPlan plan, UnitSystem units, double denominator) {
+    StencilSet set,
+    Stencil stencil,
+    PanelPlan plan,
+    int staying,
+    UnitSystem units,
+    double denominator) {
   private static final int MOST_LISTED = 12;
 
   /** One line of the table. */
@@ -81,11 +87,10 @@ record ProofFacts(
   }
 
   private Message loose() {
-    int n = StayingPieces.of(stencil, plan).size();
-    return switch (n) {
+    return switch (staying) {
       case 0 -> Message.of("inlay.proof-facts.no-loose-piece");
       case 1 -> Message.of("inlay.proof-facts.one-loose-piece");
-      default -> Message.of("inlay.proof-facts.marked-with-rings", n);
+      default -> Message.of("inlay.proof-facts.marked-with-rings", staying);
     };
   }
 

@@ -17,6 +17,7 @@ import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Bounds;
+import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.units.Message;
@@ -48,6 +49,7 @@ final class ProofPage {
   /**
    * Sets up the page of one stencil.
    *
+   * @param staying the pieces that are cut all round and stay, in the blank's frame
    * @param units feet and inches make a Letter page, metric an A4 page
    * @param words of the door that makes it
    */
@@ -56,6 +58,7 @@ final class ProofPage {
       StencilSet set,
       Stencil stencil,
       PanelPlan plan,
+      List<Region> staying,
       UnitSystem units,
       Function<Message, String> words) {
     this.job = job;
@@ -63,11 +66,11 @@ final class ProofPage {
     this.stencil = stencil;
     this.width = units == UnitSystem.METRIC ? 210 : 215.9;
     this.height = units == UnitSystem.METRIC ? 297 : 279.4;
-    ProofFacts anyScale = new ProofFacts(set, stencil, plan, units, 1);
+    ProofFacts anyScale = new ProofFacts(set, stencil, plan, staying.size(), units, 1);
     this.factsTop = height - EDGE - factsHeight(anyScale);
     Bounds box = new Bounds(EDGE + 8, PICTURE_TOP, width - EDGE, factsTop - EDGE / 2);
-    this.picture = new ProofPicture(stencil, plan, box, anyScale.checkWords(), words);
-    this.facts = new ProofFacts(set, stencil, plan, units, picture.denominator());
+    this.picture = new ProofPicture(stencil, plan, staying, box, anyScale.checkWords(), words);
+    this.facts = new ProofFacts(set, stencil, plan, staying.size(), units, picture.denominator());
   }
 
   /** The page on its paper. */

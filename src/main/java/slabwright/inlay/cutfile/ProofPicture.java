@@ -21,6 +21,7 @@ import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Seam;
 import slabwright.inlay.stencil.Stencil;
 import slabwright.shape.Bounds;
+import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 import slabwright.units.Message;
@@ -38,6 +39,7 @@ final class ProofPicture {
 
   private final Stencil stencil;
   private final PanelPlan plan;
+  private final List<Region> staying;
   private final String check;
   private final String top;
   private final View view;
@@ -45,7 +47,13 @@ final class ProofPicture {
   private final List<Ink> inks = new ArrayList<>();
 
   ProofPicture(
-      Stencil stencil, PanelPlan plan, Bounds box, String check, Function<Message, String> words) {
+      Stencil stencil,
+      PanelPlan plan,
+      List<Region> staying,
+      Bounds box,
+      String check,
+      Function<Message, String> words) {
+    this.staying = staying;
     this.stencil = stencil;
     this.plan = plan;
     this.check = check;
@@ -85,7 +93,7 @@ final class ProofPicture {
   List<Ink> notes() {
     plan.laps().forEach(this::lap);
     plan.panels().forEach(this::name);
-    StayingPieces.of(stencil, plan).forEach(p -> inks.add(ring(p.labelPoint(), 1 / view.scale())));
+    staying.forEach(p -> inks.add(ring(p.labelPoint(), 1 / view.scale())));
     check(plan.panels().get(0).box());
     up(plan.blank());
     return placed(inks);

@@ -84,15 +84,21 @@ public record ShopBundle(
    * @param svgs of the files by name, in their order
    * @param proof the page of all stencils, by its name
    */
-  private record Shared(List<CutFile> files, Map<String, byte[]> svgs, Map<String, byte[]> proof) {}
+  private record Shared(
+      StayingPieces staying,
+      List<CutFile> files,
+      Map<String, byte[]> svgs,
+      Map<String, byte[]> proof) {}
 
   private Shared shared() throws IOException {
-    List<CutFile> files = job.files(stencils, panels);
+    StayingPieces staying = StayingPieces.of(stencils, panels);
+    List<CutFile> files = job.files(stencils, panels, staying);
     Map<String, byte[]> svgs = new LinkedHashMap<>();
     for (CutFile file : files) {
       svgs.put(file.name() + ".svg", file.svg(words).getBytes(StandardCharsets.UTF_8));
     }
-    return new Shared(files, svgs, Map.of(job.fileNameStem() + PROOF, bytes(proofPdf())));
+    byte[] proof = bytes(proofPdf(staying));
+    return new Shared(staying, files, svgs, Map.of(job.fileNameStem() + PROOF, proof));
   }
 
   private void write(OutputStream out, Shared shared) throws IOException {
@@ -105,7 +111,9 @@ public record ShopBundle(
     for (Map.Entry<String, byte[]> page : shared.proof().entrySet()) {
       add(zip, page.getKey(), page.getValue());
     }
-    String text = new OrderText(units, words).write(job, stencils, panels, order, shared.files());
+    String text =
+        new OrderText(units, words)
+            .write(job, stencils, panels, shared.staying(), order, shared.files());
     add(zip, base + "_order.txt", text.getBytes(StandardCharsets.UTF_8));
     for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
       add(zip, base + paper.getKey(), paper.getValue());
@@ -128,9 +136,13 @@ public record ShopBundle(
 
   /** The proof page of every stencil. */
   public PdfFile proofPdf() {
+    return proofPdf(StayingPieces.of(stencils, panels));
+  }
+
+  private PdfFile proofPdf(StayingPieces staying) {
     List<ProofPage> pages =
         stencils.stencils().stream()
-            .map(s -> new ProofPage(job, stencils, s, panels.of(s), units, words))
+            .map(s -> new ProofPage(job, stencils, s, panels.of(s), staying.of(s), units, words))
             .toList();
     return new PdfFile(
         words.apply(Message.of("inlay.shop-bundle.proof", job.inlay(), job.issue())),

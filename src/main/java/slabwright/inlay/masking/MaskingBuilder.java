@@ -52,12 +52,22 @@ final class MaskingBuilder {
       Region near = near(stencil.openings()).union(local ? lapsAndRim(own) : frame);
       Region paper = local ? skirt(reached(stencil.openings()), own.blanks()) : skirt;
       skirts.add(local && floor.isPresent() ? paper.intersect(floor.get()) : paper);
-      bands.add(stencil.mask().intersect(near));
-      rest.add(stencil.mask().minus(near));
+      Region loose = loose(stencil, own, near);
+      bands.add(stencil.mask().minusLarge(loose));
+      rest.add(loose);
     }
     List<PaperRun> paper =
         plan.panels().isEmpty() ? List.of() : PaperRunPlanner.runs(skirt, set.blank(), rules);
     return new Masking(bands, rest, skirts, skirt, paper, upright);
+  }
+
+  /**
+   * The mask that is not near. A band wider than its tolerance holds all openings, so that nothing
+   * but the blank needs cutting.
+   */
+  private Region loose(Stencil stencil, PanelPlan own, Region near) {
+    boolean holdsOpenings = rules.pressBand() > BAND_TOLERANCE;
+    return (holdsOpenings ? films(own.blanks()) : stencil.mask()).minus(near);
   }
 
   private Region near(Region openings) {

@@ -13,6 +13,9 @@ final class ContourSamples {
   /** A point of a contour and the unit vector across it. */
   record Sample(Vec at, Vec normal) {}
 
+  /** Far more than a square and a sum are rounded by. */
+  private static final double ROUNDING = 1 + 1e-9;
+
   private final double cell;
   private final Map<Long, List<Sample>> cells = new HashMap<>();
 
@@ -58,15 +61,24 @@ final class ContourSamples {
     for (long c = column - 1; c <= column + 1; c++) {
       for (long r = row - 1; r <= row + 1; r++) {
         for (Sample s : cells.getOrDefault(pack(c, r), List.of())) {
-          double d = s.at.distanceTo(p);
-          if (d <= nearest) {
-            nearest = d;
-            best = s;
+          if (mayBeWithin(s.at, p, nearest)) {
+            double d = s.at.distanceTo(p);
+            if (d <= nearest) {
+              nearest = d;
+              best = s;
+            }
           }
         }
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /** False only for points farther apart: most are, and a root for each would cost the most. */
+  private static boolean mayBeWithin(Vec a, Vec b, double distance) {
+    double x = a.x() - b.x();
+    double y = a.y() - b.y();
+    return x * x + y * y <= distance * distance * ROUNDING;
   }
 
   /** Points along rings, about {@code step} apart. */

@@ -27,6 +27,7 @@ import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.Roll;
 import slabwright.inlay.panel.SeamPlanner;
 import slabwright.inlay.panel.StripDirection;
+import slabwright.inlay.stencil.Stencil;
 import slabwright.inlay.stencil.StencilSet;
 import slabwright.shape.Affine;
 import slabwright.shape.Region;
@@ -133,9 +134,9 @@ class ShopBundleTest {
     StencilSet set = Graphics.one(Graphics.squareRing());
     SeamPlanner planner = new SeamPlanner(set, PanelParameters.usual());
     PanelPlan one = planner.best();
-    assertThat(StayingPieces.of(set.stencils().get(0), one)).hasSize(1);
+    assertThat(StayingPieces.of(set, one).of(set.stencils().get(0))).hasSize(1);
     PanelPlan two = planner.at(StripDirection.DOWN, List.of(set.blank().width() / 2));
-    List<Region> pieces = StayingPieces.of(set.stencils().get(0), two);
+    List<Region> pieces = StayingPieces.of(set, two).of(set.stencils().get(0));
     assertThat(pieces).hasSize(2);
     assertThat(pieces.get(0).area()).isCloseTo((100 + 12.7) * 200, within(1e-6));
     assertThat(pieces.get(1).area()).isCloseTo(100 * 200, within(1e-6));
@@ -149,6 +150,7 @@ class ShopBundleTest {
                 SET,
                 SET.stencils().get(0),
                 PLAN,
+                StayingPieces.of(SET, PLAN).of(SET.stencils().get(0)),
                 UnitSystem.FEET_INCHES,
                 Words.english()::say)
             .drawing());
@@ -162,9 +164,10 @@ class ShopBundleTest {
     PanelPlan plan = new SeamPlanner(wide, rules).best(StripDirection.DOWN);
     CutFileParameters job =
         new CutFileParameters("A name so long that no page could ever hold it ".repeat(4), 12);
+    Stencil f = wide.stencils().get(0);
+    List<Region> staying = StayingPieces.of(wide, plan).of(f);
     Drawing page =
-        new ProofPage(
-                job, wide, wide.stencils().get(0), plan, UnitSystem.METRIC, Words.english()::say)
+        new ProofPage(job, wide, f, plan, staying, UnitSystem.METRIC, Words.english()::say)
             .drawing();
     clear(page);
     for (TextBox box : TextBox.of(page)) {

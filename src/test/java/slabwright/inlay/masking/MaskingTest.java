@@ -42,6 +42,25 @@ class MaskingTest {
     assertThat(masking.looseMask().get(0).area()).isCloseTo(inner * inner, within(0.5));
   }
 
+  /** Two sets of which one is the other's rest; a band of 0.3 mm is below its own tolerance. */
+  @Test
+  void press_band_and_loose_vinyl_share_nothing_and_together_are_the_mask() {
+    for (double width : List.of(0.0, 0.3, 5.0, 50.8)) {
+      for (Region graphic : List.of(Graphics.squareRing(), Graphics.letterF(900))) {
+        StencilSet set = Graphics.one(graphic);
+        PanelPlan plan = new SeamPlanner(set, PanelParameters.usual()).best();
+        Overspray mist = new Overspray.Stated(Length.mm(450));
+        Masking masking = Masking.of(set, plan, MaskingParameters.of(width, mist));
+        Region pressed = masking.pressBands().get(0);
+        Region loose = masking.looseMask().get(0);
+        assertThat(pressed.intersect(loose).area()).as("shared, %s mm", width).isZero();
+        assertThat(pressed.union(loose))
+            .as("both, %s mm", width)
+            .isEqualTo(set.stencils().get(0).mask());
+      }
+    }
+  }
+
   /** Steiner: a square grown by r has area A + P r + π r². */
   @Test
   void the_skirt_is_the_reach_around_the_openings_less_the_blank() {
