@@ -68,7 +68,7 @@ class OneUnitSystemTest {
     List<String> rows = BuyCsv.write(job.work(), job.words()).lines().skip(1).toList();
     assertThat(rows).isNotEmpty().allMatch(r -> r.matches(".*,\\d{4}-\\d\\d-\\d\\d"));
     assertThat(TakeoffCsv.write(job.areas(), job.site().units(), job.words()).lines().skip(1))
-        .allMatch(r -> r.matches(".*,\\d+\\.\\d\\d,[^,\\d]+"));
+        .allMatch(r -> r.matches(".*,\\d+\\.(\\d{4},m²|\\d\\d,(?!m²)[^,\\d]+)"));
   }
 
   @ParameterizedTest

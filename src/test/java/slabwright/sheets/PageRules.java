@@ -76,6 +76,30 @@ final class PageRules {
     return faults;
   }
 
+  /** Words that end before their end. */
+  List<String> wordsCutShort() {
+    return boxes.stream()
+        .filter(b -> b.words().contains("…"))
+        .map(b -> fault(b.words() + " is cut short"))
+        .toList();
+  }
+
+  /** Words of these that lie on a field of a colour, as its name would. */
+  List<String> wordsOnFields(Set<String> words) {
+    List<String> faults = new ArrayList<>();
+    for (TextBox box : boxes) {
+      for (PrimitiveInk ink : plain) {
+        if (words.contains(box.words())
+            && ink instanceof Fill f
+            && !f.colour().equals(Palette.WHITE)
+            && isIn(f, box.bounds().middle())) {
+          faults.add(fault(box.words() + " on a field " + f.colour().css()));
+        }
+      }
+    }
+    return faults;
+  }
+
   /** Words on a sign that is not their own. */
   List<String> wordsOnSigns() {
     List<String> faults = new ArrayList<>();

@@ -63,6 +63,7 @@ class PageRulesTest {
     assertThat(all(pages, PageRules::wordsOnWords)).isEmpty();
     assertThat(all(pages, PageRules::wordsOnSigns)).isEmpty();
     assertThat(all(pages, PageRules::wordsHidden)).isEmpty();
+    assertThat(all(pages, PageRules::wordsCutShort)).isEmpty();
     Set<Long> sizes = new TreeSet<>();
     pages.forEach(p -> sizes.addAll(new PageRules(p).sizes()));
     assertThat(sizes).hasSizeLessThanOrEqualTo(4).allMatch(s -> s >= 100);
@@ -90,6 +91,17 @@ class PageRulesTest {
   @MethodSource("otherSamples")
   void no_page_of_the_other_samples_is_nearly_empty_but_the_last(String sample, Packet packet) {
     assertThat(nearlyEmpty(pages(sample, packet, PaperSize.A4, "en"))).isEmpty();
+  }
+
+  @Test
+  void no_words_of_a_packet_are_cut_short_in_spanish_on_letter() {
+    for (String sample : List.of("tram-hall", "bike-workshop")) {
+      for (Packet packet : List.of(Packet.SIGN_SHOP, Packet.OFFICE)) {
+        List<PrintedPage> pages = pages(sample, packet, PaperSize.LETTER, "es");
+        assertThat(all(pages, PageRules::wordsCutShort)).isEmpty();
+        assertThat(all(pages, PageRules::wordsOnWords)).isEmpty();
+      }
+    }
   }
 
   @ParameterizedTest

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -72,6 +74,21 @@ class PagesTest {
       }
       assertThat(clashes).as("%s on %s", page.name(), paper).isEmpty();
     }
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = PaperSize.class,
+      names = {"TABLOID", "A4"})
+  void a_doorways_name_on_the_site_layout_lies_on_nothing_that_is_marked(PaperSize paper) {
+    PrintedPage layout = HALL.on(paper).get(0);
+    Set<String> doors =
+        TextBox.of(layout.drawing()).stream()
+            .map(TextBox::words)
+            .filter(w -> w.matches("yard door .*[0-9].*"))
+            .collect(Collectors.toSet());
+    assertThat(doors).isNotEmpty();
+    assertThat(new PageRules(layout).wordsOnFields(doors)).isEmpty();
   }
 
   @ParameterizedTest

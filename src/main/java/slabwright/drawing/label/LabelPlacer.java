@@ -2,6 +2,7 @@ package slabwright.drawing.label;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import slabwright.drawing.SegmentClip;
 import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
@@ -82,8 +83,13 @@ public final class LabelPlacer {
 
   /** Finds a free place and takes it; empty when there is none within the label's reach. */
   public Optional<Label.Placed> place(Label label) {
+    return place(label, middle -> true);
+  }
+
+  /** The same among the places whose middle is good. */
+  public Optional<Label.Placed> place(Label label, Predicate<Vec> isGood) {
     for (Vec wish : label.wishes()) {
-      Optional<Label.Placed> placed = at(label, wish);
+      Optional<Label.Placed> placed = isGood.test(wish) ? at(label, wish) : Optional.empty();
       if (placed.isPresent()) {
         return placed;
       }
@@ -92,7 +98,7 @@ public final class LabelPlacer {
       for (int i = 0; i < DIRECTIONS; i++) {
         double a = 2 * Math.PI * i / DIRECTIONS;
         Vec middle = label.about().plus(new Vec(Math.cos(a) * r, -Math.sin(a) * r));
-        Optional<Label.Placed> placed = at(label, middle);
+        Optional<Label.Placed> placed = isGood.test(middle) ? at(label, middle) : Optional.empty();
         if (placed.isPresent()) {
           return placed;
         }

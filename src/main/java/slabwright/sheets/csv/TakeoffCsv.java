@@ -42,22 +42,25 @@ public final class TakeoffCsv {
   }
 
   private void area(String floor, String what, String name, double mm2) {
-    double one = units == UnitSystem.METRIC ? 1e6 : QuantityFormat.SQUARE_FOOT_MM2;
-    row(floor, what, name, mm2 / one, unit(QuantityFormat.area(0, units)));
+    boolean metric = units == UnitSystem.METRIC;
+    double one = metric ? 1e6 : QuantityFormat.SQUARE_FOOT_MM2;
+    // A square centimetre: a hundred columns are added up from their lines.
+    int digits = metric ? 4 : 2;
+    row(floor, what, name, mm2 / one, digits, unit(QuantityFormat.area(0, units)));
   }
 
   private void run(String floor, String what, String name, double mm) {
     double one = units == UnitSystem.METRIC ? 1000 : 304.8;
-    row(floor, what, name, mm / one, unit(QuantityFormat.run(0, units)));
+    row(floor, what, name, mm / one, 2, unit(QuantityFormat.run(0, units)));
   }
 
   private static String unit(String withNumber) {
     return withNumber.substring(withNumber.indexOf(' ') + 1);
   }
 
-  private void row(String floor, String what, String name, double value, String unit) {
+  private void row(String floor, String what, String name, double value, int digits, String unit) {
     if (value > 0) {
-      BigDecimal shown = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
+      BigDecimal shown = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP);
       rows.add(List.of(floor, what, name, shown.toPlainString(), unit));
     }
   }

@@ -3,6 +3,7 @@ package slabwright.sheets.days;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
@@ -48,7 +49,8 @@ record StepList(DayTable table, boolean dated, PersonRota rota, SheetContext con
       rows.add(
           List.of(
               TableCell.of(o.area()),
-              TableCell.of(context.say(o.reason())),
+              TableCell.of(
+                  o.reasons().stream().map(context::say).collect(Collectors.joining(", "))),
               TableCell.of(times.get(0)),
               TableCell.of(times.get(1))));
     }

@@ -43,16 +43,24 @@ record TitleStrip(SheetContext context, TitleStripText issue, String packet) {
                 ? context.page().field().maxX()
                 : h.maxX())
             - h.minX();
-    String title = TextMeasure.fitted(draft.title(), type.title(), room);
-    double k = context.page().ofPacket() ? 1 : type.k();
-    double up = context.page().ofPacket() ? 7 : 5.4 * k;
-    double down = context.page().ofPacket() ? 14 : 10.6 * k;
-    inks.add(Text.start(new Vec(h.minX(), h.minY() + up), title, type.title()));
+    // A long title is set in the next size: its end is what tells two pages apart.
+    TextStyle large = type.title();
+    TextStyle style = TextMeasure.width(draft.title(), large) <= room ? large : type.heading();
+    String title = TextMeasure.fitted(draft.title(), style, room);
     TextStyle under = type.body().in(Palette.SOFT);
-    String said = draft.area().isEmpty() ? draft.subtitle() : named(draft);
-    inks.add(
-        Text.start(
-            new Vec(h.minX(), h.minY() + down), TextMeasure.fitted(said, under, room), under));
+    List<String> said =
+        TextMeasure.wrap(draft.area().isEmpty() ? draft.subtitle() : named(draft), under, room);
+    boolean packet = context.page().ofPacket();
+    boolean broken = said.size() > 1;
+    double k = packet ? 1 : type.k();
+    double up = packet ? (broken ? 5.8 : 7) : 5.4 * k;
+    double down = packet ? (broken ? 10.6 : 14) : 10.6 * k;
+    double next = packet ? 4.3 : 3.6 * k;
+    inks.add(Text.start(new Vec(h.minX(), h.minY() + up), title, style));
+    for (String line : said) {
+      inks.add(Text.start(new Vec(h.minX(), h.minY() + down), line, under));
+      down += next;
+    }
   }
 
   private String named(PageDraft draft) {

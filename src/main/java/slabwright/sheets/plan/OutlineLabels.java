@@ -13,6 +13,7 @@ import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
+import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.SheetContext;
 import slabwright.site.Doorway;
@@ -30,12 +31,20 @@ public final class OutlineLabels {
   private final PlanComposer sketch;
   private final double outside;
 
+  /** Where a doorway's name would be read as the name of what is marked there. */
+  private final List<Region> marked;
+
   public OutlineLabels(FloorArea area, SheetContext context, PlanComposer sketch) {
     this.area = area;
     this.shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
     this.context = context;
     this.sketch = sketch;
     this.outside = shape.floorOnLeft() ? -1 : 1;
+    this.marked =
+        area.marks().stream()
+            .map(m -> m.form().region(AreaInks.TOLERANCE))
+            .filter(r -> !r.isEmpty())
+            .toList();
   }
 
   /** Words keep off the walls from here on. */
@@ -93,7 +102,11 @@ public final class OutlineLabels {
     List<Vec> wishes = LabelCandidates.beside(from, to, outside, style.size(), wide);
     Vec middle = line.points().get(0).towards(line.points().get(1), 0.5);
     sketch.placeLabel(
-        PlanLabel.of(middle, words, style).wishing(wishes).nearBy(4).on(Palette.WHITE));
+        PlanLabel.of(middle, words, style)
+            .wishing(wishes)
+            .nearBy(4)
+            .on(Palette.WHITE)
+            .withOff(marked));
   }
 
   /** Every straight piece that has room, longest first, then the whole width and height. */

@@ -187,7 +187,10 @@ public final class PlanComposer {
         Label.of(view.onPaper(w.about()), w.words(), style, w.reach() * type.k())
             .wishing(w.wishes())
             .nearBy(w.near());
-    Optional<Label.Placed> placed = labels.place(label);
+    Optional<Label.Placed> placed =
+        labels
+            .place(label, p -> w.off().stream().noneMatch(r -> r.contains(view.onModel(p))))
+            .or(() -> labels.place(label));
     placed.ifPresent(
         p -> {
           leader(p);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import slabwright.drawing.FillStyle;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
@@ -77,8 +76,7 @@ final class HandWorkDrawing {
   private void name(PlanComposer sketch, Obstacle s, Vec at) {
     sketch.keepOff(s.region().rings());
     TextStyle style = context.type().label();
-    sketch.placeLabel(
-        new PlanLabel(at, List.of(), s.mark().name(), style, 0.5, 3, Optional.empty()));
+    sketch.placeLabel(PlanLabel.of(at, s.mark().name(), style).withReach(0.5).nearBy(3));
   }
 
   /** The machines' shares, hand work and trenches, in the order they are laid. */

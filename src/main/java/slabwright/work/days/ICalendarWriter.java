@@ -16,6 +16,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import slabwright.units.Message;
 import slabwright.units.QuarterHour;
 
@@ -76,7 +77,9 @@ public final class ICalendarWriter {
     record Stretch(ScheduledStep step, TimeSpan span) {}
     plan.steps().stream()
         .flatMap(s -> s.spans().stream().map(span -> new Stretch(s, span)))
-        .sorted(Comparator.comparing((Stretch s) -> s.span().start()))
+        .sorted(
+            Comparator.comparing((Stretch s) -> s.span().start())
+                .thenComparing(s -> letters(s.step())))
         .forEach(
             s ->
                 days.computeIfAbsent(s.span().start().toLocalDate(), d -> new ArrayList<>())
@@ -97,12 +100,20 @@ public final class ICalendarWriter {
     LocalTime from = span.start().toLocalTime();
     LocalTime to = span.end().toLocalTime();
     Message what = step.task().name();
-    int people = step.task().people();
+    String who = letters(step);
     String area = step.task().area();
     return say.apply(
         area.isBlank() // work of the whole job
-            ? Message.of("work.icalendar-writer.entry-of-job", from, to, what, people)
-            : Message.of("work.icalendar-writer.entry", from, to, what, people, area));
+            ? Message.of("work.icalendar-writer.entry-of-job", from, to, what, who)
+            : Message.of("work.icalendar-writer.entry", from, to, what, who, area));
+  }
+
+  /** The persons as on the crew's pages. */
+  private static String letters(ScheduledStep step) {
+    return step.who().persons().stream()
+        .sorted()
+        .map(PersonRota::letter)
+        .collect(Collectors.joining(", "));
   }
 
   private void keepOut(KeepOutPeriod o) {
@@ -110,7 +121,11 @@ public final class ICalendarWriter {
     begin("out." + o.area() + "." + LOCAL.format(o.span().start()));
     line("DTSTART:" + local(span.start()));
     line("DTEND:" + local(span.end()));
-    end(Message.of("work.icalendar-writer.keep-off", o.area()), say.apply(o.reason()));
+    end(Message.of("work.icalendar-writer.keep-off", o.area()), reasons(o));
+  }
+
+  private String reasons(KeepOutPeriod o) {
+    return o.reasons().stream().map(say).collect(Collectors.joining(", "));
   }
 
   private void begin(String uid) {

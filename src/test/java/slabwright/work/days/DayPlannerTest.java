@@ -228,7 +228,8 @@ class DayPlannerTest {
             TestSteps.coat("again", "Dye again", "hall", hours(1), 1, StepWait.straightAfter("dye"))
                 .withKeepOut(new KeepOut(Said.text("solvent"), hours(3))));
     assertThat(KeepOutPeriod.of(plan))
-        .containsExactly(new KeepOutPeriod("hall", Said.text("solvent"), span(MONDAY, 7, 13)));
+        .containsExactly(
+            new KeepOutPeriod("hall", List.of(Said.text("solvent")), span(MONDAY, 7, 13)));
   }
 
   @Test
@@ -243,6 +244,22 @@ class DayPlannerTest {
                   .withKeepOut(untilDone));
       assertThat(KeepOutPeriod.of(plan)).as("%s min", minutes).hasSize(minutes < 60 ? 1 : 2);
     }
+  }
+
+  @Test
+  void times_to_keep_off_for_two_reasons_that_overlap_are_one_with_both_reasons() {
+    DayPlan plan =
+        plan(
+            TestSteps.coat("dye", "Dye", "hall", hours(2), 1)
+                .withKeepOut(new KeepOut(Said.text("solvent"), hours(3))),
+            TestSteps.coat("seal", "Seal", "hall", hours(1), 1, StepWait.straightAfter("dye"))
+                .withKeepOut(new KeepOut(Said.text("wet floor"), hours(4))));
+    assertThat(KeepOutPeriod.of(plan))
+        .containsExactly(
+            new KeepOutPeriod(
+                "hall",
+                List.of(Said.text("solvent"), Said.text("wet floor")),
+                span(MONDAY, 7, 14)));
   }
 
   private static DayPlan plan(WorkStep... tasks) {

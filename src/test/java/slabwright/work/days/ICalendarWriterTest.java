@@ -23,7 +23,7 @@ class ICalendarWriterTest {
         .contains("DTSTAMP:20261125T080000Z\r\n")
         .contains("DTSTART;VALUE=DATE:20270301\r\nDTEND;VALUE=DATE:20270302\r\n")
         .contains("SUMMARY:Tram Hall Library\\, day 2 of 2\r\n")
-        .contains("DESCRIPTION:7:00\u00a0AM–4:00\u00a0PM Grind");
+        .contains("DESCRIPTION:7:00\u00a0AM–4:00\u00a0PM A\\, B: Grind");
     assertThat(text.split("BEGIN:VEVENT", -1)).hasSize(3);
   }
 
