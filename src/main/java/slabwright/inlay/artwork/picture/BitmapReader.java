@@ -51,6 +51,7 @@ final class BitmapReader {
     } catch (IOException
         | IllegalArgumentException
         | IndexOutOfBoundsException
+        | ArithmeticException
         | NegativeArraySizeException
         | NullPointerException broken) {
       // a damaged file makes the parsers of the JDK throw any of these
