@@ -16,12 +16,14 @@ import java.util.Comparator;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /**
  * The ten pictures whose edges come back farthest off, as a sheet to look at: the picture, the
  * traced outlines filled, and the true outline in blue under the traced one in red. {@code mvn -q
  * test -Dtest=PicturesOfTheWorstTraces -Dslabwright.pictures=FOLDER}
  */
+@EnabledIfSystemProperty(named = "slabwright.pictures", matches = ".+")
 class PicturesOfTheWorstTraces {
   private static final int WORST = 10;
   private static final int SIDE = 360;
@@ -47,7 +49,7 @@ class PicturesOfTheWorstTraces {
       at.dispose();
     }
     g.dispose();
-    Path folder = Path.of(System.getProperty("slabwright.pictures", "target"));
+    Path folder = Path.of(System.getProperty("slabwright.pictures"));
     Files.createDirectories(folder);
     assertThat(ImageIO.write(sheet, "png", folder.resolve("traces-worst.png").toFile())).isTrue();
   }
