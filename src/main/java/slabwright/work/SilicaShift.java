@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import slabwright.site.FloorArea;
+import slabwright.site.Setting;
 import slabwright.units.Message;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.PersonRota;
@@ -30,6 +33,16 @@ public record SilicaShift(LocalDate day, int person, Duration tasks, Duration by
   public static final Message RULE = Message.of("work.silica-shift.rule");
 
   private record Key(LocalDate day, int person) {}
+
+  /** Every shift of a job in which somebody grinds, by day and person. */
+  public static List<SilicaShift> of(WorkPlan plan, DayPlan days) {
+    return of(
+        days,
+        plan.site().areas().stream()
+            .filter(a -> a.setting() == Setting.INDOOR)
+            .map(FloorArea::id)
+            .collect(Collectors.toSet()));
+  }
 
   /**
    * Every shift in which somebody grinds, by day and person.

@@ -16,7 +16,10 @@ import slabwright.work.handover.OrderLine;
 public final class BuyCsv {
   private BuyCsv() {}
 
-  /** Volumes in the plan's units; what is not known is an empty field. */
+  /**
+   * Volumes in the plan's units; what is not known is an empty field, its reason stands in place of
+   * the kits.
+   */
   public static String write(WorkPlan plan, Words words) {
     UnitSystem units = plan.site().units();
     List<List<String>> rows = new ArrayList<>();
@@ -37,8 +40,9 @@ public final class BuyCsv {
               buy.label(),
               buy.colour().map(words::say).orElse(""),
               buy.kits().maybe().map(k -> needed(k, units)).orElse(""),
-              units == UnitSystem.METRIC ? "L" : "gal",
-              buy.kits().maybe().map(k -> kits(k, units, words)).orElse(""),
+              buy.kits().maybe().map(k -> units == UnitSystem.METRIC ? "L" : "gal").orElse(""),
+              // a spreadsheet looks for plain spaces
+              words.say(buy.kits().text(k -> k.said(units))).replace('\u00a0', ' '),
               buy.kits().flatMap(Kits::price).maybe().map(BigDecimal::toPlainString).orElse(""),
               plan.book().currency(),
               o.neededOn().map(Object::toString).orElse("")));
@@ -52,17 +56,5 @@ public final class BuyCsv {
     return BigDecimal.valueOf(kits.needed() / one)
         .setScale(3, RoundingMode.HALF_UP)
         .toPlainString();
-  }
-
-  private static String kits(Kits kits, UnitSystem units, Words words) {
-    return kits.lines().stream()
-        .map(
-            l ->
-                words.say(
-                    "sheets.summary-page.kit",
-                    l.count(),
-                    QuantityFormat.volume(l.kit().mm3(), units)))
-        .reduce((a, b) -> a + " + " + b)
-        .orElse("");
   }
 }

@@ -3,8 +3,6 @@ package slabwright.sheets.days;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.Gap;
@@ -14,8 +12,6 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
-import slabwright.site.FloorArea;
-import slabwright.site.Setting;
 import slabwright.site.job.JobCrew;
 import slabwright.work.SilicaShift;
 import slabwright.work.WorkPlan;
@@ -36,12 +32,7 @@ record CrewBlocks(WorkPlan plan, DayPlan days, SheetContext context) {
               context.say("sheets.crew-blocks.sparks"),
               context.say("sheets.crew-blocks.clean-air")));
     }
-    Set<String> indoors =
-        plan.site().areas().stream()
-            .filter(a -> a.setting() == Setting.INDOOR)
-            .map(FloorArea::id)
-            .collect(Collectors.toSet());
-    List<SilicaShift> shifts = SilicaShift.of(days, indoors);
+    List<SilicaShift> shifts = SilicaShift.of(plan, days);
     if (!shifts.isEmpty()) {
       blocks.add(new Heading(context.say("sheets.crew-blocks.silica")));
       blocks.add(silica(shifts));

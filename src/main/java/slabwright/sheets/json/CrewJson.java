@@ -3,10 +3,6 @@ package slabwright.sheets.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import slabwright.site.FloorArea;
-import slabwright.site.Setting;
 import slabwright.site.job.JobCrew;
 import slabwright.words.Words;
 import slabwright.work.Presence;
@@ -45,14 +41,9 @@ record CrewJson(WorkPlan plan, DayPlan days, Words words) {
       }
     }
     presence(root);
-    Set<String> indoors =
-        plan.site().areas().stream()
-            .filter(a -> a.setting() == Setting.INDOOR)
-            .map(FloorArea::id)
-            .collect(Collectors.toSet());
     root.put("silicaRule", words.say(SilicaShift.RULE));
     ArrayNode silica = root.putArray("silica");
-    for (SilicaShift s : SilicaShift.of(days, indoors)) {
+    for (SilicaShift s : SilicaShift.of(plan, days)) {
       silica
           .addObject()
           .put("day", s.day().toString())

@@ -4,6 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
+import slabwright.units.UnitSystem;
 import slabwright.work.book.Figure;
 import slabwright.work.book.Kit;
 
@@ -97,6 +100,21 @@ public record Kits(List<Line> lines, double needed) {
 
   public double leftOver() {
     return bought() - needed;
+  }
+
+  /** How many of which, largest first; a number never parts from its kit at a line's end. */
+  public Message said(UnitSystem units) {
+    return lines.stream()
+        .map(l -> one(l, units))
+        .reduce((a, b) -> Message.of("work.kits.and", a, b))
+        .orElse(Message.of("work.kits.none"));
+  }
+
+  private static Message one(Line l, UnitSystem units) {
+    return Message.of(
+        "work.kits.of",
+        l.count(),
+        QuantityFormat.volume(l.kit().mm3(), units).replace(' ', '\u00a0'));
   }
 
   /** What they cost, when every price is known. */

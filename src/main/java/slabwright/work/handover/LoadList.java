@@ -156,13 +156,7 @@ final class LoadList {
   }
 
   private Message kits(Figure<Kits> kits) {
-    return kits.text(
-        k ->
-            String.join(
-                " + ",
-                k.lines().stream()
-                    .map(l -> l.count() + " x " + QuantityFormat.volume(l.kit().mm3(), units))
-                    .toList()));
+    return kits.text(k -> k.said(units));
   }
 
   private List<HandoverDocument.Row> stencils() {
@@ -217,7 +211,10 @@ final class LoadList {
             .maybe()
             .map(t -> t.stream().anyMatch(s -> s.type().kind().grindsConcrete()))
             .orElse(true);
-    if (solvent || dust) {
+    if (dust) {
+      tick(rows, Message.of("work.load-list.half-masks", people()));
+    }
+    if (solvent) {
       tick(rows, Message.of("work.load-list.respirators-and-cartridges-as"));
     }
     tick(
@@ -236,6 +233,11 @@ final class LoadList {
             : Message.of("work.load-list.barrier-tape-and-first-aid"));
     tick(rows, Message.of("work.load-list.thermometer-for-surfaces-hygrometer"));
     return rows;
+  }
+
+  /** Everybody changes a bag or a filter at some time. */
+  private int people() {
+    return plan.days().maybe().map(d -> d.hours().people()).orElse(1);
   }
 
   private static void tick(List<HandoverDocument.Row> rows, Message what) {

@@ -184,7 +184,8 @@ class HandoversTest {
     String text = Handovers.of(PLAN).loadList().text(Said::of);
     assertThat(text)
         .contains("floor grinder, 29 in")
-        .contains("8 x 1.00 gal")
+        .contains("8\u00a0of\u00a01.00\u00a0gal")
+        .contains("Half masks with P100 filters for dust: 3")
         .contains("Vacuum bags");
   }
 

@@ -1,5 +1,6 @@
 package slabwright.sheets.packet.crew;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -13,9 +14,11 @@ import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AirPlan;
 import slabwright.work.MeterWatch;
+import slabwright.work.SilicaShift;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ExposureLimit;
 import slabwright.work.air.LimitComparison;
+import slabwright.work.days.PersonRota;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.ToolKind;
@@ -30,6 +33,7 @@ final class CrewCautions {
 
   private final PacketContents job;
   private final Words words;
+  private final LocalDate on;
   private final List<ScheduledStep> steps;
   private final Set<StepKind> kinds = EnumSet.noneOf(StepKind.class);
   private final boolean vapour;
@@ -38,6 +42,7 @@ final class CrewCautions {
   CrewCautions(PacketContents job, CrewDay day) {
     this.job = job;
     this.words = job.words();
+    this.on = day.on();
     this.steps = day.steps();
     steps.forEach(s -> kinds.add(s.task().type().kind()));
     this.vapour =
@@ -59,7 +64,7 @@ final class CrewCautions {
       all.add(words.say("sheets.crew-cautions.old-material"));
     }
     if (kinds.stream().anyMatch(StepKind::grindsConcrete)) {
-      all.add(words.say("sheets.crew-cautions.silica"));
+      all.add(silica());
     }
     if (steps.stream().anyMatch(s -> !s.task().type().tools().isEmpty())) {
       all.add(words.say("sheets.crew-cautions.cords"));
@@ -80,6 +85,20 @@ final class CrewCautions {
     all.add(words.say("sheets.crew-cautions.exit"));
     all.add(words.say("sheets.crew-cautions.lifting"));
     return all.stream().distinct().limit(FIVE).toList();
+  }
+
+  /** With who wears a respirator for dust this day, 29 CFR 1926.1153(c)(3). */
+  private String silica() {
+    if (!uses(ToolKind.HAND_GRINDER)) {
+      return words.say("sheets.crew-cautions.silica");
+    }
+    return job.work().days().maybe().stream()
+        .flatMap(d -> SilicaShift.of(job.work(), d).stream())
+        .filter(s -> s.day().equals(on) && s.respirator().isPresent())
+        .map(s -> PersonRota.letter(s.person()))
+        .reduce((a, b) -> words.say("sheets.crew-cautions.and", a, b))
+        .map(who -> words.say("sheets.crew-cautions.silica-worn", who))
+        .orElseGet(() -> words.say("sheets.crew-cautions.silica-by-hand"));
   }
 
   private boolean uses(ToolKind tool) {

@@ -22,7 +22,6 @@ import slabwright.units.QuantityFormat;
 import slabwright.work.AreaResult;
 import slabwright.work.HeldGroup;
 import slabwright.work.Presence;
-import slabwright.work.coat.Kits;
 import slabwright.work.days.DayPlan;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.OrderLine;
@@ -175,7 +174,8 @@ final class SummaryPage {
                       .maybe()
                       .map(k -> QuantityFormat.volume(k.needed(), context.units()))
                       .orElse(context.say("sheets.scope-sheet.open"))),
-              TableCell.of(o.buy().kits().maybe().map(this::kits).orElse("")),
+              TableCell.of(
+                  o.buy().kits().maybe().map(k -> context.say(k.said(context.units()))).orElse("")),
               TableCell.bold(
                   o.neededOn()
                       .map(d -> context.times().day(d.atStartOfDay(), true))
@@ -192,17 +192,5 @@ final class SummaryPage {
             TableColumn.number(context.say("sheets.summary-page.on-site-by")),
             TableColumn.number(context.say("sheets.summary-page.lead-time"))),
         rows);
-  }
-
-  private String kits(Kits kits) {
-    return kits.lines().stream()
-        .map(
-            l ->
-                context.say(
-                    "sheets.summary-page.kit",
-                    l.count(),
-                    QuantityFormat.volume(l.kit().mm3(), context.units())))
-        .reduce((a, b) -> a + ", " + b)
-        .orElse("");
   }
 }
