@@ -16,6 +16,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.units.UnitSystem;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ICalendarWriter;
+import slabwright.work.handover.Reopening;
 
 /**
  * A job in feet shows no metric unit and one in metres no foot: on the single sheets, in the tables
@@ -47,7 +48,9 @@ class OneUnitSystemTest {
     files.add(BuyCsv.write(job.work(), job.words()));
     String site = job.site().name();
     files.add(ICalendarWriter.of(days, site, Instant.EPOCH, job.words()::say));
-    files.add(ICalendarWriter.forOthers(days, site, Instant.EPOCH, job.words()::say));
+    files.add(
+        ICalendarWriter.forOthers(
+            days, Reopening.closures(job.work()), site, Instant.EPOCH, job.words()::say));
     // A folded line of a calendar goes on without its fold.
     String html = CrewPacket.html(job).replaceAll("(?s)<style>.*</style>", "");
     files.add(html.replaceAll("<[^>]*>", "\n"));

@@ -25,6 +25,7 @@ import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.days.ICalendarWriter;
+import slabwright.work.handover.Reopening;
 
 /**
  * The files of a computed site, each with the name and the bytes that it has whichever door asks.
@@ -107,7 +108,9 @@ record NamedFiles(SiteResult result, Words words, Clock clock, PartFaults faults
               files.text("days.ics", () -> ICalendarWriter.of(d, site, now, words::say));
               files.text(
                   "days-client-and-trades.ics",
-                  () -> ICalendarWriter.forOthers(d, site, now, words::say));
+                  () ->
+                      ICalendarWriter.forOthers(
+                          d, Reopening.closures(result.work()), site, now, words::say));
             });
   }
 

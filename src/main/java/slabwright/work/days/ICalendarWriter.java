@@ -55,11 +55,22 @@ public final class ICalendarWriter {
     return new ICalendarWriter(site, made, say).write(w -> w.days(plan));
   }
 
-  /** Writes the calendar of the client and other trades: when to keep off which floor. */
+  /**
+   * Writes the calendar of the client and other trades: which floor is closed to them, and when
+   * nobody may be near.
+   */
   public static String forOthers(
-      DayPlan plan, String site, Instant made, Function<Message, String> say) {
+      DayPlan plan,
+      List<ClosedFloor> closed,
+      String site,
+      Instant made,
+      Function<Message, String> say) {
     return new ICalendarWriter(site, made, say)
-        .write(w -> KeepOutPeriod.of(plan).forEach(w::keepOut));
+        .write(
+            w -> {
+              closed.forEach(w::closed);
+              KeepOutPeriod.of(plan).forEach(w::keepOut);
+            });
   }
 
   private String write(Consumer<ICalendarWriter> events) {
@@ -116,11 +127,20 @@ public final class ICalendarWriter {
         .collect(Collectors.joining(", "));
   }
 
+  private void closed(ClosedFloor c) {
+    begin("shut." + c.areaId() + "." + LOCAL.format(c.span().start()));
+    shut(c.span());
+    end(c.summary(), say.apply(c.why()));
+  }
+
+  private void shut(TimeSpan span) {
+    line("DTSTART:" + local(span.toldAsShut().start()));
+    line("DTEND:" + local(span.toldAsShut().end()));
+  }
+
   private void keepOut(KeepOutPeriod o) {
-    TimeSpan span = o.span().toldAsShut();
     begin("out." + o.area() + "." + LOCAL.format(o.span().start()));
-    line("DTSTART:" + local(span.start()));
-    line("DTEND:" + local(span.end()));
+    shut(o.span());
     end(Message.of("work.icalendar-writer.keep-off", o.area()), reasons(o));
   }
 

@@ -12,6 +12,9 @@ import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.ClosedFloor;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.TimeSpan;
 import slabwright.work.step.CoatNumber;
 
 /**
@@ -39,6 +42,60 @@ public record Reopening(
   /** From when it is used in full, at an hour that people keep; never earlier than dry. */
   public Figure<LocalDateTime> opensFull() {
     return full.map(OpeningHours::next);
+  }
+
+  /** From when it is closed to everybody but the crew: its first step; empty without days. */
+  public static Optional<LocalDateTime> shutFrom(AreaWorkPlan area, WorkPlan plan) {
+    return plan.days()
+        .maybe()
+        .flatMap(d -> d.steps().stream().filter(s -> s.task().type().isOn(area.id())).findFirst())
+        .map(ScheduledStep::start);
+  }
+
+  /**
+   * When each floor is closed, and then open to soft soles or feet alone, as far as it is known.
+   */
+  public static List<ClosedFloor> closures(WorkPlan plan) {
+    return plan.areas().stream()
+        .flatMap(a -> of(a, plan).stream())
+        .flatMap(r -> r.closures(shutFrom(r.area, plan)).stream())
+        .toList();
+  }
+
+  private List<ClosedFloor> closures(Optional<LocalDateTime> shut) {
+    Optional<LocalDateTime> opens = opensLight().maybe();
+    Optional<LocalDateTime> full = opensFull().maybe();
+    List<ClosedFloor> all = new ArrayList<>();
+    between(shut, opens.or(lastCoat::maybe))
+        .map(
+            span ->
+                closed(
+                    Message.of("work.reopening.closed", area.name()),
+                    opens.isPresent()
+                        ? Message.of("work.reopening.closed-for-work")
+                        : Message.of("work.reopening.closed-until-told"),
+                    span))
+        .ifPresent(all::add);
+    between(opens, full)
+        .map(
+            span ->
+                closed(
+                    area.floor().isOutdoors()
+                        ? Message.of("work.reopening.feet-only", area.name())
+                        : Message.of("work.reopening.soft-soles-only", area.name()),
+                    Message.of("work.reopening.no-furniture"),
+                    span))
+        .ifPresent(all::add);
+    return all;
+  }
+
+  private static Optional<TimeSpan> between(
+      Optional<LocalDateTime> from, Optional<LocalDateTime> to) {
+    return from.flatMap(f -> to.filter(f::isBefore).map(t -> new TimeSpan(f, t)));
+  }
+
+  private ClosedFloor closed(Message summary, Message why, TimeSpan span) {
+    return new ClosedFloor(area.id(), summary, why, span);
   }
 
   /** One floor area's, or empty when it gets no coat. */

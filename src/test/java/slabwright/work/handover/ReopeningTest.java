@@ -12,9 +12,12 @@ import net.jqwik.api.constraints.IntRange;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Site;
+import slabwright.work.AreaWorkPlan;
 import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
+import slabwright.work.days.ClosedFloor;
+import slabwright.work.days.DayPlan;
 
 /** When a floor opens again and how it is kept, by its finish and its place. */
 class ReopeningTest {
@@ -53,6 +56,31 @@ class ReopeningTest {
     assertThat(paper("reading-hall", "water-dye"))
         .contains("Nothing protects the dye")
         .doesNotContain("beads");
+  }
+
+  @Example
+  void a_floor_is_closed_in_the_calendar_from_its_first_step_until_soft_soles_may_walk_on_it() {
+    WorkPlan plan = WorkSamples.plan(SITE);
+    DayPlan days = plan.days().maybe().orElseThrow();
+    for (AreaWorkPlan area : plan.areas()) {
+      Reopening opens = Reopening.of(area, plan).orElseThrow();
+      List<ClosedFloor> closed =
+          Reopening.closures(plan).stream().filter(c -> c.areaId().equals(area.id())).toList();
+      assertThat(closed).hasSize(2);
+      assertThat(Said.of(closed.get(0).summary())).isEqualTo("Closed: " + area.name());
+      assertThat(Said.of(closed.get(1).summary())).contains(": " + area.name()).contains("only");
+      assertThat(closed.get(0).span().end())
+          .isEqualTo(closed.get(1).span().start())
+          .isEqualTo(opens.opensLight().maybe().orElseThrow());
+      assertThat(closed.get(1).span().end()).isEqualTo(opens.opensFull().maybe().orElseThrow());
+      assertThat(days.steps().stream().filter(s -> s.task().type().isOn(area.id())))
+          .isNotEmpty()
+          .allSatisfy(
+              s -> {
+                assertThat(s.start()).isAfterOrEqualTo(closed.get(0).span().start());
+                assertThat(s.end()).isBeforeOrEqualTo(closed.get(0).span().end());
+              });
+    }
   }
 
   @Example

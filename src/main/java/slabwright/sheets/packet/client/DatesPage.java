@@ -21,7 +21,6 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
-import slabwright.work.days.ScheduledStep;
 import slabwright.work.handover.Reopening;
 
 /** When each floor is shut, when it may be walked on, and how it is kept. */
@@ -99,12 +98,12 @@ final class DatesPage {
   /** What happens to a floor, and when. */
   private Map<String, String> rows(AreaWorkPlan area, Reopening reopening) {
     Map<String, String> rows = new LinkedHashMap<>();
-    first(area)
+    Reopening.shutFrom(area, job.work())
         .ifPresent(
-            s ->
+            from ->
                 rows.put(
                     context.say("sheets.dates-page.shut-from"),
-                    context.times().moment(s.start(), job.work().dated())));
+                    context.times().moment(from, job.work().dated())));
     reopening
         .paper(job.work())
         .sections()
@@ -140,12 +139,5 @@ final class DatesPage {
         care.stream().map(c -> c.stream().mapToInt(m -> context.say(m).length()).sum()).toList();
     double first = lengths.get(0) / (double) (lengths.get(0) + lengths.get(1));
     return Math.max(0.4, Math.min(0.6, first));
-  }
-
-  private Optional<ScheduledStep> first(AreaWorkPlan area) {
-    return job.work()
-        .days()
-        .maybe()
-        .flatMap(d -> d.steps().stream().filter(s -> s.task().type().isOn(area.id())).findFirst());
   }
 }
