@@ -61,7 +61,7 @@ class PagesTest {
   @EnumSource(
       value = PaperSize.class,
       names = {"TABLOID", "A4"})
-  void no_two_labels_lie_on_each_other(PaperSize paper) {
+  void no_two_labels_lie_on_each_other_and_none_is_cut_short(PaperSize paper) {
     for (PrintedPage page : HALL.on(paper)) {
       List<TextBox> boxes = TextBox.of(page.drawing());
       List<String> clashes = new ArrayList<>();
@@ -73,6 +73,7 @@ class PagesTest {
         }
       }
       assertThat(clashes).as("%s on %s", page.name(), paper).isEmpty();
+      assertThat(new PageRules(page).wordsCutShort()).isEmpty();
     }
   }
 

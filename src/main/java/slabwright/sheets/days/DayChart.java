@@ -33,6 +33,9 @@ import slabwright.work.days.TimeSpan;
 record DayChart(DayBars bars, boolean dated, SheetContext context) implements Block {
   private static final double NAMES = 0.27;
   private static final double LEAST_DAY = 9;
+  private static final double KEY_SWATCH = 11;
+  private static final double KEY_LINE = 5.4;
+  private static final double NAME_LINE = 4.2;
 
   /**
    * With more rows than this they stand closer, so that a page of the smallest paper holds them.
@@ -70,14 +73,19 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
       context.say("sheets.day-chart.keep-out")
     };
     List<Ink> inks = new ArrayList<>();
-    double each = width / looks.size();
+    double x = 0;
+    double y = 0;
     for (int i = 0; i < looks.size(); i++) {
-      double x = i * each;
-      inks.addAll(looks.get(i).on(List.of(Ring.rectangle(x, 0.6 * k, x + 9 * k, 4.4 * k))));
-      String shown = TextMeasure.fitted(words[i], type.body(), each - 12 * k);
-      inks.add(Text.start(new Vec(x + 11 * k, 3.6 * k), shown, type.body()));
+      double wide = KEY_SWATCH * k + TextMeasure.width(words[i], type.body());
+      if (x > 0 && x + wide > width) {
+        x = 0;
+        y += KEY_LINE * k;
+      }
+      inks.addAll(looks.get(i).on(List.of(Ring.rectangle(x, y + 0.6 * k, x + 9 * k, y + 4.4 * k))));
+      inks.add(Text.start(new Vec(x + KEY_SWATCH * k, y + 3.6 * k), words[i], type.body()));
+      x += wide + 5 * k;
     }
-    return new Slice(8 * k, true, inks);
+    return new Slice(y + 8 * k, true, inks);
   }
 
   private double x(LocalDateTime t, double width) {
@@ -137,13 +145,15 @@ record DayChart(DayBars bars, boolean dated, SheetContext context) implements Bl
 
   private Slice row(DayBars.Row row, TypeSizes type, double width) {
     double k = type.k();
-    double height = (bars.rows().size() > MANY ? 5.5 : 6.2) * k;
-    List<Ink> inks = new ArrayList<>(nights(height, width));
     TextStyle style = row.critical() ? type.strong() : type.body();
-    double room = width * NAMES - 3;
     String name = (row.critical() ? "● " : "") + context.say(row.name());
-    inks.add(
-        Text.start(new Vec(0, 4.2 * k), TextMeasure.fittedBeforeComma(name, style, room), style));
+    List<String> lines = TextMeasure.wrap(name, style, width * NAMES - 3);
+    double height =
+        (bars.rows().size() > MANY ? 5.5 : 6.2) * k + (lines.size() - 1) * NAME_LINE * k;
+    List<Ink> inks = new ArrayList<>(nights(height, width));
+    for (int i = 0; i < lines.size(); i++) {
+      inks.add(Text.start(new Vec(0, (4.2 + i * NAME_LINE) * k), lines.get(i), style));
+    }
     for (DayBars.Kind kind : DayBars.Kind.values()) {
       row.bars().stream()
           .filter(b -> b.kind() == kind)
