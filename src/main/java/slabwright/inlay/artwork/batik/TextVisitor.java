@@ -120,6 +120,9 @@ final class TextVisitor {
     if (!font.canSet(text)) {
       all.add(Message.of("inlay.text-visitor.not-shaped", shown));
     }
+    if (font.isTorn(text)) {
+      all.add(Message.of("inlay.text-visitor.joined-over-paints", shown));
+    }
     return all;
   }
 

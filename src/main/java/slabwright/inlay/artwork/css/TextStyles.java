@@ -82,6 +82,9 @@ final class TextStyles {
       check(e, style);
       change(e, style);
     }
+    if (text) {
+      turnAll(e);
+    }
     Map<String, String> inner = new HashMap<>(style);
     // a line's own measures hold for all that stands in it
     OWN.stream().filter(p -> !text).forEach(inner::remove);
@@ -146,16 +149,21 @@ final class TextStyles {
       // letters with a distance of their own don't join; this one is too small to be seen
       e.attributes.putIfAbsent("letter-spacing", "0.00001");
     }
-    String[] turns = e.get("rotate").strip().split("[\\s,]+", -1);
-    if (!turns[0].isEmpty()) {
-      // the last turn holds for all letters that follow; the SVG library leaves them upright
-      String more = " " + turns[turns.length - 1];
-      int lacking = Math.max(0, Math.min(MOST_TURNED, e.text().length()) - turns.length);
-      e.attributes.put("rotate", String.join(" ", turns) + more.repeat(lacking));
-    }
     String space = style.getOrDefault("white-space", "normal");
     if (space.startsWith("pre") || space.equals("break-spaces")) {
       e.attributes.put("xml:space", "preserve");
+    }
+  }
+
+  /** The last turn holds for all letters that follow; the SVG library leaves them upright. */
+  private static void turnAll(SvgElement e) {
+    String[] turns = e.get("rotate").strip().split("[\\s,]+", -1);
+    if (!turns[0].isEmpty()) {
+      int[] letters = {0};
+      e.walk(inside -> letters[0] += inside.text().length());
+      String more = " " + turns[turns.length - 1];
+      int lacking = Math.max(0, Math.min(MOST_TURNED, letters[0]) - turns.length);
+      e.attributes.put("rotate", String.join(" ", turns) + more.repeat(lacking));
     }
   }
 

@@ -62,6 +62,22 @@ class TextSettingTest {
     assertThat(region("rotate='20'", "HH")).isEqualTo(region("rotate='20 20'", "HH"));
   }
 
+  @Test
+  void turns_go_on_over_the_elements_within() throws IOException {
+    Region turned = region("rotate='10 20 30 30 30'", "HHHHH");
+    String[] divided = {
+      "H<tspan>HH</tspan>H<tspan>H</tspan>", "<tspan>H<tspan>H</tspan></tspan><tspan>HHH</tspan>"
+    };
+    for (String letters : divided) {
+      Artwork art =
+          read(
+              "<text font-family='DejaVu Sans' font-size='100' y='150' rotate='10 20 30'>"
+                  + letters
+                  + "</text>");
+      assertThat(art.colours().get(0).region()).isEqualTo(turned);
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({
     "textLength='600', Heron Hall",
