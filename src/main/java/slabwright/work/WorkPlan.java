@@ -23,7 +23,6 @@ import slabwright.work.days.WorkStep;
  * @param dated whether the site has a start date; without one the days count from a Monday
  * @param tasks every step before it has a place in time
  * @param days when each step happens that can be done; refused where the job can't start
- * @param table the same line by line, with what a late start does
  * @param outlook what of it can be done, and what stands against the rest
  */
 @RecordBuilder
@@ -34,7 +33,6 @@ public record WorkPlan(
     List<AreaWorkPlan> areas,
     Figure<List<WorkStep>> tasks,
     Figure<DayPlan> days,
-    Figure<DayTable> table,
     JobOutlook outlook)
     implements WorkPlanBuilder.With {
   /** Stands on every sheet with figures from here. */
@@ -57,6 +55,11 @@ public record WorkPlan(
    */
   public Figure<LateStart.Result> lateStart(String stepId, Duration by) {
     return tasks.with(days, (t, d) -> LateStart.of(d, t, stepId, by));
+  }
+
+  /** The days line by line, with what a late start does; worked out anew at each call. */
+  public Figure<DayTable> table() {
+    return days.map(DayTable::of);
   }
 
   /** The day plan as iCalendar text, in the words of {@code say}; refused without a start date. */

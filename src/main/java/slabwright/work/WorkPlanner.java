@@ -20,7 +20,6 @@ import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerParameters;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayPlanner;
-import slabwright.work.days.DayTable;
 import slabwright.work.days.JobMeans;
 import slabwright.work.days.JobTool;
 import slabwright.work.days.PersonRota;
@@ -108,7 +107,6 @@ final class WorkPlanner {
         areas,
         shut.with(doable, (all, d) -> framed(all.stream().map(d::latest).toList())),
         dated,
-        doable.map(d -> framed(d.steps())).with(dated, (t, d) -> DayTable.of(d, t)),
         new JobOutlook(
             order,
             held,
