@@ -162,7 +162,7 @@ public final class Region {
 
   /** Area in mm² of what lies inside the window. */
   public double areaIn(Bounds window) {
-    return rings().stream().mapToDouble(r -> RingWindow.area(r, window)).sum();
+    return new BoxArea(List.of(window)).area(this);
   }
 
   /**

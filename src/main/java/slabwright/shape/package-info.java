@@ -9,8 +9,8 @@
  *
  * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link Border} and {@link
  * BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link PreparedRegion},
- * {@link RingWindow} (what counts inside a box), {@link FillRule}, {@link Offset}. Whether rings
- * are fit for it is told in {@code shape.check}.
+ * {@link RingWindow} (what counts inside a box), {@link BoxArea} (and inside several), {@link
+ * FillRule}, {@link Offset}. Whether rings are fit for it is told in {@code shape.check}.
  *
  * <p>Inside: {@link GridChain}, {@link NodedRun}, {@link SegmentSplitter}, {@link Noding}, {@link
  * Renoding} (later passes) and {@link NodedSegments}; {@link ArrangementEdges}, {@link HalfEdges},
