@@ -7,6 +7,8 @@ import java.util.Optional;
 import slabwright.site.Finish;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
+import slabwright.work.book.ProductKind;
+import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
@@ -30,24 +32,36 @@ public record OrderLine(BuyLine buy, Optional<LocalDate> neededOn) {
 
   private static Optional<LocalDate> first(WorkPlan plan, BuyLine buy, DayPlan days) {
     return days.steps().stream()
-        .filter(s -> plan.areas().stream().anyMatch(a -> uses(a, buy, s.task().type())))
+        .filter(
+            s -> plan.areas().stream().anyMatch(a -> uses(plan.book(), a, buy, s.task().type())))
         .map(ScheduledStep::start)
         .findFirst()
         .map(t -> t.toLocalDate());
   }
 
-  private static boolean uses(AreaWorkPlan area, BuyLine buy, StepType step) {
+  private static boolean uses(ShopBook book, AreaWorkPlan area, BuyLine buy, StepType step) {
     if (!step.isOn(area.id())) {
       return false;
     }
     Optional<CoatPlan> coat = area.coat(buy.product());
     if (coat.isEmpty()) {
-      return step.kind() == StepKind.FILL_GAPS || step.kind() == StepKind.FILL_TRENCH;
+      return fills(step.kind())
+          .flatMap(book::first)
+          .filter(p -> p.id().equals(buy.product()))
+          .isPresent();
     }
     boolean sampled = step.kind() == StepKind.SAMPLE_PANEL;
     boolean mist = coat.get().job().target() == Finish.Target.INLAY;
     return sampled
         || (mist && step.kind() == StepKind.MIST_COAT)
         || step.coat().filter(n -> n.place() == coat.get().job().place()).isPresent();
+  }
+
+  private static Optional<ProductKind> fills(StepKind kind) {
+    return switch (kind) {
+      case FILL_GAPS -> Optional.of(ProductKind.FILLER);
+      case FILL_TRENCH -> Optional.of(ProductKind.LEVELLER);
+      default -> Optional.empty();
+    };
   }
 }
