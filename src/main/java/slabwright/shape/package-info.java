@@ -5,7 +5,7 @@
  * <p>{@link Region} (entry: sets and offsets of areas) and {@link Arrangement} (entry: layers noded
  * once, faces labelled). Then the plain values {@link Vec}, {@link Line}, {@link Ring}, {@link
  * Bounds}, {@link Affine} and {@link Arcs}; curves are fitted in {@code shape.curve}, what lies
- * near is asked in {@code shape.near}.
+ * near is asked in {@code shape.near}. {@link Window} cuts outlines by what they show through.
  *
  * <p>Of an arrangement: {@link Layer}, {@link ActiveLayers}, {@link Border} and {@link
  * BorderSource}; {@link NodingMethod} is the repair ladder. Of a region: {@link PreparedRegion},
