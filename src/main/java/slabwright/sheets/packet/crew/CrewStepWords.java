@@ -1,6 +1,5 @@
 package slabwright.sheets.packet.crew;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -23,12 +22,9 @@ import slabwright.units.QuarterHour;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.LayingTool;
-import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
-import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
@@ -269,9 +265,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
         .filter(p -> !p.isEmpty())
         .distinct()
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
-    if (work.first().step().task().type().kind() == StepKind.COAT) {
-      lines.addAll(batches(work.first()));
-    }
+    lines.addAll(amounts(work));
     restsUntil(work)
         .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
     StepType type = work.first().step().task().type();
@@ -281,6 +275,18 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
         .flatMap(m -> m.told(job.site().units()))
         .ifPresent(m -> lines.add(job.words().say(m)));
     return lines;
+  }
+
+  private List<String> amounts(CrewDay.Work work) {
+    StepType type = work.first().step().task().type();
+    CrewAmounts amounts = new CrewAmounts(job, times, timed);
+    return plan(type)
+        .map(
+            p ->
+                type.kind() == StepKind.COAT
+                    ? amounts.coat(work.first(), p)
+                    : amounts.mist(work, p))
+        .orElse(List.of());
   }
 
   /** Until when those rest who went on through the break, as a coat and a mist do. */
@@ -301,56 +307,6 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
         ? job.words().say("sheets.crew-step.pauses-today", times.hour(again))
         : job.words()
             .say("sheets.crew-step.pauses-until", times.weekday(again, job.work().dated()));
-  }
-
-  /** When each batch goes onto the floor; from the coat's start, cut-in first. */
-  private List<String> batches(CrewDay.Part part) {
-    Optional<CoatPlan> plan = plan(part.step().task().type());
-    if (plan.isEmpty()) {
-      return List.of();
-    }
-    List<String> lines = new ArrayList<>();
-    Optional<DividedCoat.Section> section = section(plan.get(), part.step().task());
-    // While nobody knows how long the edge stays wet, nobody runs ahead of the roller.
-    boolean asYouGo = plan.get().cutInOutlastsWetEdge().maybe().orElse(true);
-    if (plan.get().lanes().maybe().flatMap(l -> l).isPresent()) {
-      lines.add(
-          asYouGo
-              ? job.words().say("sheets.crew-step.cut-in-as-you-go")
-              : job.words().say("sheets.crew-step.cut-in-first"));
-    }
-    Duration first =
-        section
-            .map(DividedCoat.Section::plan)
-            .orElse(plan.get())
-            .cutIn()
-            .maybe()
-            .orElse(Duration.ZERO);
-    Duration cutIn = asYouGo ? Duration.ZERO : first;
-    LocalDateTime rolls = part.span().start().plus(cutIn);
-    for (BatchLanes b :
-        section.map(plan.get()::batchLanes).orElseGet(() -> plan.get().batchLanes())) {
-      lines.add(
-          timed
-              ? job.words()
-                  .say(
-                      "sheets.crew-step.batch",
-                      b.batch(),
-                      times.hourToFiveMinutes(rolls.plus(b.begins())),
-                      b.from(),
-                      b.to())
-              : job.words().say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
-    }
-    return lines;
-  }
-
-  /** The section that a step lays of a divided coat. */
-  private static Optional<DividedCoat.Section> section(CoatPlan plan, WorkStep step) {
-    int coat = step.type().coat().map(c -> c.number()).orElse(1);
-    return plan.divided().stream()
-        .flatMap(d -> d.sections().stream())
-        .filter(s -> step.id().equals(step.type().areaId() + "/" + plan.stepId(coat, s)))
-        .findFirst();
   }
 
   /** On which poster it is shown. */
