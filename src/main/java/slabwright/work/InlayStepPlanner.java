@@ -122,6 +122,7 @@ final class InlayStepPlanner {
   /** After the last one the stencil may be pulled up as late as one likes. */
   private void mists(InlayTakeoff inlay, int stencil, CoatPlan plan) {
     InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
+    Figure<Duration> takes = RateArithmetic.time(dye.openings(), rates.mist());
     for (int i = 1; i <= plan.job().coats(); i++) {
       chain.append(
           new StepSequence.StepDraft(
@@ -134,14 +135,14 @@ final class InlayStepPlanner {
                   dye.name(),
                   inlay.name()),
               types.mist(inlay, plan, stencil, i),
-              RateArithmetic.time(dye.openings(), rates.mist()),
+              takes,
               1,
               false,
               StepSequence.StepDraft.NO_ABRADING));
-      chain.setGap(AreaStepPlanner.gap(plan));
+      chain.setGap(AreaStepPlanner.gap(plan, takes));
     }
     chain.setGap(
-        AreaStepPlanner.gap(plan)
+        AreaStepPlanner.gap(plan, takes)
             .map(g -> new StepSequence.RecoatGap(g.opens(), Optional.empty())));
   }
 
