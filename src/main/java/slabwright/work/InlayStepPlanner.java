@@ -15,15 +15,19 @@ import slabwright.work.step.StepPlace;
 import slabwright.work.step.ToolKind;
 
 /**
- * The steps of the inlays on a floor. Before: what the dye left is taken off and a tack test made.
- * Then colour by colour in laying order, for stencils of one blank can't lie together: lay to the
- * marks, press, paper, mist coat by coat, pull up. After the last: dye residue off again.
+ * The steps of the inlays on a floor. Before: what the dye left is taken off, a tack test made and
+ * the graphic set out. Then colour by colour in laying order, for stencils of one blank can't lie
+ * together: lay to the marks, press, paper, mist coat by coat, pull up. After the last: dye residue
+ * off again.
  */
 final class InlayStepPlanner {
   private static final int LAYERS = 2;
 
   /** Taken where the book is silent: common practice, no source. */
   static final Duration TACK_TEST = Duration.ofMinutes(30);
+
+  /** Taken where the book is silent: common practice, no source. */
+  static final Duration SETTING_OUT = Duration.ofMinutes(45);
 
   private final AreaTakeoff floor;
   private final ShopBook book;
@@ -59,19 +63,34 @@ final class InlayStepPlanner {
       residue("inlay." + place + ".residue", floor.net(), StepPlace.WHOLE_FLOOR);
     }
     for (InlayTakeoff inlay : wanted) {
-      chain.append(
-          StepSequence.StepDraft.pausing(
-              id(inlay, place, "tack"),
-              Message.of("work.inlay-step-planner.tack-test", inlay.name()),
-              types.plain(StepKind.TACK_TEST, new StepPlace.Inlay(inlay.id()), Set.of()),
-              Figure.known(rates.tackTest().maybe().orElse(TACK_TEST)),
-              1));
+      chain.append(List.of(tackTest(inlay, place), settingOut(inlay, place)));
       for (int s = 0; s < inlay.dyes().size(); s++) {
         int stencil = s;
         coat(coats, inlay.dyes().get(s)).ifPresent(c -> cycle(inlay, stencil, c));
       }
       residue(id(inlay, place, "residue"), inlay.covered(), new StepPlace.Inlay(inlay.id()));
     }
+  }
+
+  private StepSequence.StepDraft tackTest(InlayTakeoff inlay, int place) {
+    return StepSequence.StepDraft.pausing(
+        id(inlay, place, "tack"),
+        Message.of("work.inlay-step-planner.tack-test", inlay.name()),
+        types.plain(StepKind.TACK_TEST, new StepPlace.Inlay(inlay.id()), Set.of()),
+        Figure.known(rates.tackTest().maybe().orElse(TACK_TEST)),
+        1);
+  }
+
+  /** Beside the tack test: on the dyed floor, before any film. */
+  private StepSequence.StepDraft settingOut(InlayTakeoff inlay, int place) {
+    return new StepSequence.StepDraft(
+        id(inlay, place, "set-out"),
+        Message.of("work.inlay-step-planner.set-out", inlay.name()),
+        types.plain(StepKind.SET_OUT, new StepPlace.Inlay(inlay.id()), Set.of()),
+        Figure.known(rates.settingOut().maybe().orElse(SETTING_OUT)),
+        layers,
+        true,
+        StepSequence.StepDraft.NO_ABRADING);
   }
 
   private static Optional<CoatPlan> coat(List<CoatPlan> coats, InlayTakeoff.StencilDye dye) {

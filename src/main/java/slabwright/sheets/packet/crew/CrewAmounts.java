@@ -3,10 +3,12 @@ package slabwright.sheets.packet.crew;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.TimeFormat;
+import slabwright.site.Doorway;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
@@ -21,6 +23,7 @@ import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.WorkStep;
 import slabwright.work.step.StepPlace;
 import slabwright.work.step.StepType;
+import slabwright.work.step.ToolKind;
 
 /**
  * How much of what a row of the crew's day lays, the usual loss included, as it is bought.
@@ -43,8 +46,27 @@ record CrewAmounts(PacketContents job, TimeFormat times, boolean timed) {
     Optional<Double> grit = grit(part.step().task().type(), plan);
     grit.flatMap(g -> laid.grit().maybe().map(all -> grit(g, all)))
         .ifPresent(g -> lines.add(job.words().say(g)));
+    if (part.step().task().type().tools().contains(ToolKind.SPRAYER)) {
+      lines.add(job.words().say(route(part.step().task().type())));
+    }
     lines.addAll(batches(part, plan, section, grit));
     return lines;
+  }
+
+  /** A sprayed floor has no lanes of its own: where to begin, and by which door one comes out. */
+  private Message route(StepType type) {
+    String out =
+        job.site().area(type.areaId()).stream()
+            .flatMap(a -> a.doorways().stream())
+            .min(Comparator.comparing(d -> !d.wayIn()))
+            .map(Doorway::name)
+            .orElseGet(() -> job.words().say("sheets.crew-amounts.way-out"));
+    return job.work().area(type.areaId()).stream()
+        .flatMap(a -> a.coats().stream())
+        .filter(c -> c.lanes().maybe().flatMap(l -> l).isPresent())
+        .findFirst()
+        .map(c -> Message.of("sheets.crew-amounts.spray-by-lanes", out, c.product().shortLabel()))
+        .orElseGet(() -> Message.of("sheets.crew-amounts.spray", out));
   }
 
   /** Of mist coats through one stencil: whose dye, for each coat and for all in this row. */

@@ -35,8 +35,12 @@ import slabwright.work.step.StepType;
  * What is done in a row of the crew's day, by the kind of its steps.
  *
  * @param timed whether clock times hold; not where the job can't start
+ * @param putAway what comes off the floor again, and before which step
  */
-record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
+record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPutAway putAway) {
+  CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
+    this(job, times, timed, CrewPutAway.of(job.work()));
+  }
 
   /** One sentence. */
   String sentence(CrewDay.Work work) {
@@ -76,9 +80,13 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
       case COAT -> coat(step);
       case DYE_RESIDUE_OFF -> Message.of("sheets.crew-step.residue-off", place);
       case TACK_TEST -> Message.of("sheets.crew-step.tack-test", place);
+      case SET_OUT -> Message.of("sheets.crew-step.set-out", place);
       case LAY_STENCIL, PRESS_EDGES, LAY_PAPER -> laying(work, place);
       case MIST_COAT -> mist(work, place);
-      case PULL_UP_STENCIL -> Message.of("sheets.crew-step.pull-up", stencil(type), place);
+      case PULL_UP_STENCIL ->
+          putAway.isLastStencil(step)
+              ? Message.of("sheets.crew-step.pull-up-last", stencil(type), place)
+              : Message.of("sheets.crew-step.pull-up", stencil(type), place);
       case ABRADE -> Message.of("sheets.crew-step.abrade", abraded(step));
       case SET_UP -> Message.of("sheets.crew-step.set-up");
       case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
@@ -265,6 +273,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
         .filter(p -> !p.isEmpty())
         .distinct()
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
+    putAway.before(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
     lines.addAll(amounts(work));
     restsUntil(work)
         .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
@@ -312,10 +321,13 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
   /** On which poster it is shown. */
   private Optional<String> poster(StepType type) {
     return switch (type.kind()) {
-      case LEVEL_TRENCH, FILL_TRENCH, TAKE_OFF_RESIDUE, FILL_GAPS, METAL_PASS, FINE_PASS ->
-          type.means() == StepMeans.HAND || type.kind() == StepKind.FILL_GAPS
+      case FILL_GAPS, TAKE_OFF_RESIDUE ->
+          Optional.of(job.words().say("sheets.crew-step.poster-fill"));
+      case LEVEL_TRENCH, FILL_TRENCH, METAL_PASS, FINE_PASS ->
+          type.means() == StepMeans.HAND
               ? Optional.of(job.words().say("sheets.crew-step.poster-hand-work"))
               : Optional.empty();
+      case SET_OUT -> Optional.of(job.words().say("sheets.crew-step.poster-set-out"));
       case LAY_STENCIL, PRESS_EDGES, LAY_PAPER ->
           Optional.of(job.words().say("sheets.crew-step.poster-setting-out"));
       case COAT ->
