@@ -1,7 +1,9 @@
 package slabwright.sheets.packet.shop;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -12,6 +14,7 @@ import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.cutfile.FilmOrder;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
@@ -125,7 +128,7 @@ final class OrderPage {
     return known.isBlank() ? context.say("sheets.order-page.blank") : known;
   }
 
-  /** The film is wanted for the tack test already. */
+  /** The film is wanted for the tack test already, so a day before it. */
   private String needed() {
     Optional<LocalDateTime> first =
         job.work()
@@ -138,9 +141,24 @@ final class OrderPage {
                         .filter(s -> s.task().type().isOn(area.id()) && usesFilm(s))
                         .map(ScheduledStep::start)
                         .findFirst());
+    boolean addressed = !job.site().job().contractor().address().isBlank();
     return first
-        .map(t -> context.say("sheets.order-page.on-site", context.times().day(t, true)))
+        .map(t -> context.times().day(before(t), true))
+        .map(d -> addressed ? context.say("sheets.order-page.on-site", d) : d)
         .orElseGet(() -> context.say("sheets.order-page.blank"));
+  }
+
+  /** The last day before it on which the crew is there to take it in; else the day before. */
+  private LocalDateTime before(LocalDateTime use) {
+    LocalDate day = use.toLocalDate();
+    return job.work().days().maybe().stream()
+        .flatMap(d -> d.steps().stream())
+        .flatMap(s -> s.spans().stream())
+        .map(s -> s.start().toLocalDate())
+        .filter(day::isAfter)
+        .max(Comparator.naturalOrder())
+        .orElse(day.minusDays(1))
+        .atStartOfDay();
   }
 
   private static boolean usesFilm(ScheduledStep step) {
@@ -157,10 +175,8 @@ final class OrderPage {
         context.say("sheets.order-page.size"),
         context.say(
             "sheets.order-page.by", context.length(blank.width()), context.length(blank.height())));
-    row(
-        rows,
-        context.say("sheets.order-page.film"),
-        context.say("sheets.order-page.film-proposed"));
+    row(rows, context.say("sheets.order-page.film"), context.say(FilmOrder.film()));
+    row(rows, context.say("sheets.order-page.film-colour"), context.say(FilmOrder.colour()));
     row(
         rows,
         context.say("sheets.order-page.roll"),
@@ -171,12 +187,25 @@ final class OrderPage {
     row(
         rows,
         context.say("sheets.order-page.tape"),
-        context.say("sheets.order-page.tape-proposed"));
+        plan.panels()
+            .map(
+                p ->
+                    context.say(
+                        "sheets.order-page.tape-and-length",
+                        FilmOrder.tape(),
+                        context.length(FilmOrder.tapeLength(p, plan.stencils()))))
+            .orElse(context.say(FilmOrder.tape())));
     row(
         rows,
         context.say("sheets.order-page.quantity"),
         context.say("sheets.order-page.one-of-each", stencils));
     plan.panels().ifPresent(p -> row(rows, context.say("sheets.order-page.panels"), panels(p)));
+    row(
+        rows,
+        context.say("sheets.order-page.test-piece"),
+        context.say(FilmOrder.testPiece(context.units())));
+    row(rows, context.say("sheets.order-page.packing"), context.say(FilmOrder.packing()));
+    row(rows, context.say("sheets.order-page.files"), context.say(FilmOrder.files()));
     return TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows);
   }
 
