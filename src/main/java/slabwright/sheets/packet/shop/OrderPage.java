@@ -1,9 +1,7 @@
 package slabwright.sheets.packet.shop;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,6 +24,7 @@ import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
@@ -70,18 +69,23 @@ final class OrderPage {
             "",
             Optional.empty(),
             List.of());
-    List<PageDraft> one = ColumnPages.of(context, draft, blocks(false));
-    return one.size() == 1 ? one : ColumnPages.of(context, draft, blocks(true));
+    for (boolean dense : List.of(false, true)) {
+      List<PageDraft> one = ColumnPages.of(context, draft, blocks(false, dense));
+      if (one.size() == 1) {
+        return one;
+      }
+    }
+    return ColumnPages.of(context, draft, blocks(true, false));
   }
 
   /** With much to say first the preview goes to the next page, and is large there. */
-  private List<Block> blocks(boolean large) {
+  private List<Block> blocks(boolean large, boolean dense) {
     List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
     blocks.addAll(open());
     blocks.add(
         large ? who() : new PairBlock(0.56, List.of(who()), List.of(new Preview(plan, BESIDE))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
-    blocks.add(what());
+    blocks.add(dense ? new DenseBlock(what()) : what());
     blocks.add(new Heading(context.say("sheets.order-page.colours")));
     blocks.add(colours());
     if (large) {
@@ -130,7 +134,7 @@ final class OrderPage {
 
   /** The film is wanted for the tack test already, so a day before it. */
   private String needed() {
-    Optional<LocalDateTime> first =
+    Optional<LocalDate> first =
         job.work()
             .days()
             .maybe()
@@ -139,26 +143,13 @@ final class OrderPage {
                 d ->
                     d.steps().stream()
                         .filter(s -> s.task().type().isOn(area.id()) && usesFilm(s))
-                        .map(ScheduledStep::start)
+                        .map(s -> d.lastDayBefore(s.start().toLocalDate()))
                         .findFirst());
     boolean addressed = !job.site().job().contractor().address().isBlank();
     return first
-        .map(t -> context.times().day(before(t), true))
+        .map(d -> context.times().day(d.atStartOfDay(), true))
         .map(d -> addressed ? context.say("sheets.order-page.on-site", d) : d)
         .orElseGet(() -> context.say("sheets.order-page.blank"));
-  }
-
-  /** The last day before it on which the crew is there to take it in; else the day before. */
-  private LocalDateTime before(LocalDateTime use) {
-    LocalDate day = use.toLocalDate();
-    return job.work().days().maybe().stream()
-        .flatMap(d -> d.steps().stream())
-        .flatMap(s -> s.spans().stream())
-        .map(s -> s.start().toLocalDate())
-        .filter(day::isAfter)
-        .max(Comparator.naturalOrder())
-        .orElse(day.minusDays(1))
-        .atStartOfDay();
   }
 
   private static boolean usesFilm(ScheduledStep step) {
