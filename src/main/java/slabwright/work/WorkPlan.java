@@ -2,17 +2,14 @@ package slabwright.work;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayTable;
-import slabwright.work.days.ICalendarWriter;
 import slabwright.work.days.LateStart;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
@@ -60,13 +57,6 @@ public record WorkPlan(
   /** The days line by line, with what a late start does; worked out anew at each call. */
   public Figure<DayTable> table() {
     return days.map(DayTable::of);
-  }
-
-  /** The day plan as iCalendar text, in the words of {@code say}; refused without a start date. */
-  public Figure<String> calendar(Instant made, Function<Message, String> say) {
-    return dated
-        ? days.map(d -> ICalendarWriter.of(d, site.name(), made, say))
-        : Figure.refused(Message.of("work.work-plan.the-site-has-no-start"));
   }
 
   /** Hours of steps and of presence; refused where there are no dates. */

@@ -69,7 +69,7 @@ final class WorkPlanner {
     Figure<List<WorkStep>> shut =
         dated
             .map(ForecastDrying.Dated::steps)
-            .with(first, (t, d) -> t.stream().map(x -> AirPlan.keepingOut(x, areas, d)).toList());
+            .with(first, (t, d) -> t.stream().map(new OthersOff(areas, d)::keptOff).toList());
     Figure<DayPlan> order = first.with(shut.map(this::framed), DayPlan::withTasks);
     return dated(areas, shut, order, entries.maybe().orElse(List.of()), drying);
   }

@@ -27,6 +27,7 @@ import slabwright.units.Message;
 import slabwright.units.PartFaults;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.days.ICalendarWriter;
 
 /** The crew's pages: the days first, then posters of each floor. */
 public final class CrewPacket {
@@ -92,6 +93,11 @@ public final class CrewPacket {
     inks.add(Text.start(new Vec(frame.minX() + left, frame.minY() + UNDER_TITLE), words, red));
     return new FramedDraft(
         context, new PageDraft(poster.title(), "", poster.area(), poster.scale(), inks));
+  }
+
+  /** The rows of the day pages for a calendar; empty where the plan has no days. */
+  public static List<ICalendarWriter.Day> calendar(PacketContents job) {
+    return new CrewCalendarText(job).days();
   }
 
   /** The day pages for a phone without a network, as one HTML file. */

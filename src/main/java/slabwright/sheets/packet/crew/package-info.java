@@ -5,7 +5,7 @@
  * day plan into {@link CrewDay}s, {@link CrewDayTexts} says them as {@link CrewDayText} with {@link
  * CrewStepWords} (tools by {@link CrewToolNames}), {@link CrewStop} and {@link CrewCautions};
  * {@link CrewDayPages} with {@link WorkPlacePicture} sets them on paper, {@link CrewDayHtml} on a
- * phone. Posters: {@link SettingOutPoster}, {@link LayingPoster}; hand work and rolling come from
- * their sheets.
+ * phone, {@link CrewCalendarText} in the calendar. Posters: {@link SettingOutPoster}, {@link
+ * LayingPoster}; hand work and rolling come from their sheets.
  */
 package slabwright.sheets.packet.crew;

@@ -2,6 +2,7 @@ package slabwright.sheets.packet.office;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
@@ -25,6 +27,8 @@ import slabwright.work.Presence;
 import slabwright.work.days.DayPlan;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.OrderLine;
+import slabwright.work.handover.Scope;
+import slabwright.work.handover.SupplyLine;
 
 /** The job on one page: plan, areas, days, price, what stands against it, what to order by when. */
 final class SummaryPage {
@@ -50,16 +54,23 @@ final class SummaryPage {
             Optional.empty(),
             List.of());
     List<PageDraft> pages = List.of();
-    for (double plan : PLAN) {
-      pages = ColumnPages.of(context, draft, blocks(plan));
-      if (pages.size() == 1) {
-        return pages;
+    for (boolean dense : List.of(false, true)) {
+      for (double plan : PLAN) {
+        pages = ColumnPages.of(context, draft, blocks(plan, dense));
+        if (pages.size() == 1) {
+          return pages;
+        }
       }
     }
     return pages;
   }
 
-  private List<Block> blocks(double plan) {
+  /**
+   * All of the page.
+   *
+   * @param dense whether the list of what is ordered is set closer
+   */
+  private List<Block> blocks(double plan, boolean dense) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new PairBlock(plan, List.of(FloorsBlock.of(job.areas(), 58, context)), List.of(facts())));
@@ -70,7 +81,9 @@ final class SummaryPage {
             red.isEmpty() ? List.of(context.say("sheets.summary-page.nothing-red")) : red));
     blocks.add(new Heading(context.say("sheets.summary-page.orders")));
     List<OrderLine> lines = OrderLine.of(job.work());
-    blocks.add(orders(lines, plan < PLAN.get(0)));
+    Block orders = orders(lines, plan < PLAN.get(0));
+    blocks.add(dense ? new DenseBlock(orders) : orders);
+    blocks.add(new DenseBlock(supplies()));
     for (OrderLine o : lines) {
       if (!o.buy().kits().isKnown()) {
         blocks.add(
@@ -82,6 +95,31 @@ final class SummaryPage {
       }
     }
     return blocks;
+  }
+
+  /** What is used up and is no product. */
+  private Block supplies() {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (SupplyLine s : SupplyLine.of(job.work())) {
+      rows.add(
+          List.of(
+              TableCell.of(context.say(s.what())),
+              TableCell.of(context.say(s.amount().text(m -> m))),
+              TableCell.bold(date(s.neededOn())),
+              TableCell.of(context.say("sheets.summary-page.blank"))));
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.words(context.say("sheets.summary-page.used-up")),
+            TableColumn.number(context.say("sheets.summary-page.to-buy-of-it")),
+            TableColumn.number(context.say("sheets.summary-page.on-site-by")),
+            TableColumn.number(context.say("sheets.summary-page.lead-time"))),
+        rows);
+  }
+
+  private String date(Optional<LocalDate> day) {
+    return day.map(d -> context.times().day(d.atStartOfDay(), true))
+        .orElse(context.say("sheets.summary-page.no-date"));
   }
 
   private Block facts() {
@@ -136,12 +174,19 @@ final class SummaryPage {
     rows.add(List.of(TableCell.of(what), TableCell.bold(value)));
   }
 
-  /** Why the job can't start, what is held, and what the cost still wants; equal ones once. */
+  /**
+   * Why the job can't start, what is held, advice on a damp slab that is not met, and what the cost
+   * still wants; equal ones once.
+   */
   private List<String> red() {
     List<String> all = new ArrayList<>();
     job.work().outlook().cannotStart().forEach(m -> all.add(context.words().line(m)));
     HeldGroup.of(job.work().outlook().held()).forEach(h -> all.add(context.words().line(h.why())));
-    Cost cost = Cost.of(job.work());
+    Scope scope = Scope.of(job.work());
+    scope
+        .unmetMoisture()
+        .forEach(g -> all.add(context.say("sheets.summary-page.advice-not-met", g.words())));
+    Cost cost = scope.cost();
     long open = cost.lines().stream().filter(l -> !l.amount().isKnown()).count();
     if (open > 0) {
       all.add(context.say("sheets.summary-page.open-prices", open));
@@ -176,10 +221,7 @@ final class SummaryPage {
                       .orElse(context.say("sheets.scope-sheet.open"))),
               TableCell.of(
                   o.buy().kits().maybe().map(k -> context.say(k.said(context.units()))).orElse("")),
-              TableCell.bold(
-                  o.neededOn()
-                      .map(d -> context.times().day(d.atStartOfDay(), true))
-                      .orElse(context.say("sheets.summary-page.no-date"))),
+              TableCell.bold(date(o.neededOn())),
               TableCell.of(context.say("sheets.summary-page.blank"))));
     }
     return TableBlock.of(
