@@ -156,8 +156,8 @@ class GapFinderTest {
                 diamond(8_000, 1_000, 500),
                 box(600, 6_000, 1_600, 7_000)));
     for (int i = 0; i < 16; i++) {
-      Affine there =
-          Affine.turn(i * Math.PI / 2 + (i / 8) * 0.3).then(Affine.move(350 * (i % 4), 90 * i));
+      double tilt = i < 8 ? 0 : 0.3;
+      Affine there = Affine.turn(i * Math.PI / 2 + tilt).then(Affine.move(350 * (i % 4), 90 * i));
       List<Line> gaps = GapFinder.find(hall(posts).map(there), WIDEST);
       assertThat(gaps).as("place %d", i).hasSize(4);
       assertThat(gaps).allMatch(g -> g.length() < WIDEST);

@@ -104,7 +104,7 @@ class PixelsBuilderTest {
     BufferedImage image = new BufferedImage(12, 10, BufferedImage.TYPE_INT_RGB);
     for (int y = 0; y < 10; y++) {
       for (int x = 0; x < 12; x++) {
-        image.setRGB(x, y, 20 * x << 16 | 20 * y << 8 | 77);
+        image.setRGB(x, y, ((20 * x) << 16) | ((20 * y) << 8) | 77);
       }
     }
     return image;
