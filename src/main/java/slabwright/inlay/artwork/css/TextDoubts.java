@@ -41,6 +41,7 @@ final class TextDoubts {
     doubts.fading(matched);
     doubts.length();
     doubts.places();
+    doubts.shift(matched);
     doubts.onPath();
     doubts.kerning();
     if (doubts.e.is("tref")) {
@@ -62,10 +63,24 @@ final class TextDoubts {
         .sorted()
         .filter(p -> OF_LETTERS.matcher(e.get(p)).find())
         .forEach(p -> ask(p, e.get(p)));
-    boolean shifted = Set.of("sub", "super").contains(e.get("baseline-shift").strip());
-    if (shifted && !e.get("font-size").isBlank()) {
-      ask("baseline-shift", e.get("baseline-shift"));
+  }
+
+  /** How far a small figure is set off is taken from the text around it in browsers. */
+  private void shift(MatchedRules matched) {
+    String by = said(path, matched, "baseline-shift");
+    boolean sized = Stream.of("font-size", "font").anyMatch(p -> !said(path, matched, p).isEmpty());
+    if (sized && Set.of("sub", "super").contains(by)) {
+      ask("baseline-shift", by);
     }
+  }
+
+  /** What the last of the elements says of a property; empty when nothing. */
+  private static String said(List<SvgElement> path, MatchedRules matched, String property) {
+    SvgElement of = path.get(path.size() - 1);
+    Map<String, String> said = new HashMap<>(Map.of(property, of.get(property)));
+    said.putAll(matched.of(path));
+    said.putAll(CssDeclarations.parse(of.get("style")));
+    return said.get(property).strip();
   }
 
   private void onPath() {
@@ -104,15 +119,11 @@ final class TextDoubts {
   /** The SVG library lets elements within a text fade by themselves, not with those around them. */
   private void fading(MatchedRules matched) {
     for (int i = path.size() - 1; i > 1 && !e.text().isBlank(); i--) {
-      List<SvgElement> around = path.subList(0, i);
       SvgElement outer = path.get(i - 1);
       if (outer.is("text")) {
         return;
       }
-      Map<String, String> said = new HashMap<>(Map.of("opacity", outer.get("opacity")));
-      said.putAll(matched.of(around));
-      said.putAll(CssDeclarations.parse(outer.get("style")));
-      String opacity = said.get("opacity");
+      String opacity = said(path.subList(0, i), matched, "opacity");
       if (!OPAQUE.contains(opacity)) {
         ask("opacity", opacity);
       }

@@ -109,6 +109,7 @@ class TextSettingTest {
             + "<text><textPath href='#p' startOffset='2'>A</textPath></text>",
         "<path id='p' d='M0 0H900' fill='none'/><text><textPath href='#p'>A</textPath> B</text>",
         "<text y='9'>H<tspan baseline-shift='sub' font-size='30'>2</tspan>O</text>",
+        "<text y='9'>H<tspan style='font-size:65%;baseline-shift:super'>2</tspan>O</text>",
         "<text y='9'><tspan opacity='0.5'>A<tspan>B</tspan></tspan></text>",
         "<style>.f{opacity:0.5}</style><text><tspan class='f'><tspan>B</tspan></tspan></text>",
       })
