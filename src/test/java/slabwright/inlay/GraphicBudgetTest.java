@@ -114,9 +114,9 @@ class GraphicBudgetTest {
 
   @Test
   void a_wavy_outline_is_refused_by_its_corners() throws IOException {
-    String saw = many(125_100, i -> "l.0075 1 .0075 -1");
+    String saw = many(201_000, i -> "l.0045 1 .0045 -1");
     assertThat(refusal("<path fill='#803020' d='M0 0" + saw + "V1900H0z'/>"))
-        .contains("corners to cut, and one graphic may have 250,000");
+        .contains("corners to cut, and one graphic may have 400,000");
   }
 
   @Test
