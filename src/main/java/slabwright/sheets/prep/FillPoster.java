@@ -143,22 +143,22 @@ public final class FillPoster {
     }
     sketch.addInks(AreaInks.outline(takeoff.area()));
     new OutlineLabels(takeoff.area(), context, sketch).avoidWalls().labelDoorways().labelWalls();
-    int n = 0;
-    for (List<Item> of : items.values()) {
-      for (Item i : of) {
-        n++;
-        sketch.placeNumber(i.at(), List.of(), Integer.toString(n));
-      }
+    List<Item> few =
+        items.values().stream().filter(of -> !isCrowd(of)).flatMap(List::stream).toList();
+    for (int i = 0; i < few.size(); i++) {
+      sketch.placeNumber(few.get(i).at(), List.of(), Integer.toString(i + 1));
     }
-    items.values().stream()
-        .filter(of -> of.size() <= MOST)
-        .flatMap(List::stream)
-        .forEach(
-            i ->
-                sketch.placeLabel(
-                    PlanLabel.of(i.at(), i.mark().name(), context.type().label())
-                        .nearBy(12)
-                        .on(Palette.WHITE)));
+    few.forEach(
+        i ->
+            sketch.placeLabel(
+                PlanLabel.of(i.at(), i.mark().name(), context.type().label())
+                    .nearBy(12)
+                    .on(Palette.WHITE)));
+  }
+
+  /** Drawn, but neither numbered nor named: a hundred rings would hide what they stand for. */
+  private static boolean isCrowd(List<Item> of) {
+    return of.size() > MOST;
   }
 
   private TableBlock table() {
@@ -166,15 +166,14 @@ public final class FillPoster {
     int n = 0;
     for (Map.Entry<MarkType, List<Item>> e : items.entrySet()) {
       List<Item> of = e.getValue();
-      if (of.size() > MOST) {
+      if (isCrowd(of)) {
         double filler = of.stream().mapToDouble(Item::filler).sum();
         rows.add(
             row(
-                TableCell.of(context.say("sheets.prep-sheet.numbers", n + 1, n + of.size())),
+                TableCell.of(""),
                 context.say("sheets.quantities-sheet.crowd", e.getKey().label(), of.size()),
                 "",
                 filler));
-        n += of.size();
       } else {
         for (Item i : of) {
           n++;

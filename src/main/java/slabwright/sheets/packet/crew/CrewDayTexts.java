@@ -19,6 +19,7 @@ import slabwright.site.job.DayForecast;
 import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.units.QuarterHour;
 import slabwright.words.Words;
 import slabwright.work.HeldGroup;
 import slabwright.work.HeldStep;
@@ -154,22 +155,30 @@ final class CrewDayTexts {
     List<CrewDayText.Row> rows = new ArrayList<>();
     boolean several = day.steps().stream().map(s -> s.task().area()).distinct().count() > 1;
     Optional<CrewDayText.Row> last = Optional.empty();
+    Optional<CrewDay.Work> before = Optional.empty();
     for (CrewDay.Entry e : day.entries()) {
       if (e instanceof CrewDay.Work w) {
         CrewDayText.Row row = row(w, several);
         rows.add(
             isTimed() && row.followsAtOnce(last)
-                ? row.at(
-                    words.say("sheets.crew-day.then"),
-                    words.say(
-                        "sheets.crew-day.then-about", times.hourToFiveMinutes(w.span().start())))
+                ? row.at(words.say("sheets.crew-day.then"), about(before.orElse(w), w))
                 : row);
+        before = Optional.of(w);
         last = Optional.of(row);
       } else if (e instanceof CrewDay.Closed c) {
         rows.add(row(c));
       }
     }
     return rows;
+  }
+
+  /** By the clock of who began the row before when it says so. */
+  private String about(CrewDay.Work before, CrewDay.Work w) {
+    LocalDateTime begun = before.span().start();
+    return words.say(
+        "sheets.crew-day.then-about",
+        times.hourToFiveMinutes(
+            QuarterHour.up(begun).plus(Duration.between(begun, w.span().start()))));
   }
 
   private CrewDayText.Row row(CrewDay.Work w, boolean several) {
