@@ -53,13 +53,34 @@ final class SummaryPage {
             "",
             Optional.empty(),
             List.of());
-    List<PageDraft> pages = List.of();
+    List<Block> supplies = List.of(new DenseBlock(supplies()));
     for (boolean dense : List.of(false, true)) {
-      for (double plan : PLAN) {
-        pages = ColumnPages.of(context, draft, blocks(plan, dense));
-        if (pages.size() == 1) {
-          return pages;
-        }
+      List<PageDraft> all = onOne(draft, supplies, dense);
+      if (all.size() == 1) {
+        return all;
+      }
+    }
+    // rather than a list that breaks off: what is used up on a page of its own
+    List<PageDraft> pages = new ArrayList<>(onOne(draft, List.of(), false));
+    PageDraft next =
+        new PageDraft(
+            context.say("sheets.summary-page.used-up-title"),
+            job.site().name(),
+            "",
+            Optional.empty(),
+            List.of());
+    pages.addAll(ColumnPages.of(context, next, List.of(supplies())));
+    return pages;
+  }
+
+  private List<PageDraft> onOne(PageDraft draft, List<Block> supplies, boolean dense) {
+    List<PageDraft> pages = List.of();
+    for (double plan : PLAN) {
+      List<Block> blocks = blocks(plan, dense);
+      blocks.addAll(supplies);
+      pages = ColumnPages.of(context, draft, blocks);
+      if (pages.size() == 1) {
+        return pages;
       }
     }
     return pages;
@@ -83,7 +104,6 @@ final class SummaryPage {
     List<OrderLine> lines = OrderLine.of(job.work());
     Block orders = orders(lines, plan < PLAN.get(0));
     blocks.add(dense ? new DenseBlock(orders) : orders);
-    blocks.add(new DenseBlock(supplies()));
     for (OrderLine o : lines) {
       if (!o.buy().kits().isKnown()) {
         blocks.add(
