@@ -46,6 +46,6 @@ class BeforeWeComeTest {
         .contains("The slab reads over 75 % RH")
         .contains("nobody has decided on it")
         .doesNotContain("Nothing that is known stands against the job");
-    assertThat(all(Packet.CLIENT)).contains("I know of this advice");
+    assertThat(all(Packet.CLIENT)).contains("I know this and accept it");
   }
 }

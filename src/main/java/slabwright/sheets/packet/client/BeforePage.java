@@ -3,19 +3,20 @@ package slabwright.sheets.packet.client;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.page.TableBlock;
-import slabwright.sheets.page.TableCell;
-import slabwright.sheets.page.TableColumn;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.KeepOutPeriod;
@@ -52,38 +53,43 @@ final class BeforePage {
             Optional.empty(),
             List.of());
     List<Block> blocks = new ArrayList<>();
-    blocks.add(table());
+    wanted()
+        .forEach(
+            (when, what) -> {
+              blocks.add(new Heading(when));
+              blocks.add(new BulletBlock(what));
+            });
     blocks.add(new Paragraph(context.say("sheets.before-page.practice")));
     return ColumnPages.of(context, draft, blocks);
   }
 
-  private Block table() {
-    List<List<TableCell>> rows = new ArrayList<>();
+  /** What is wanted, by when. */
+  private Map<String, List<String>> wanted() {
+    Map<String, List<String>> wanted = new LinkedHashMap<>();
     String first =
         days.map(d -> by(d.steps().get(0).start()))
             .orElse(context.say("sheets.before-page.before-the-first-day"));
-    row(rows, first, context.say("sheets.before-page.cleared", areas()));
-    row(rows, first, context.say("sheets.before-page.power"));
-    row(rows, first, context.say("sheets.before-page.water"));
-    row(rows, first, context.say("sheets.before-page.key"));
+    List<String> ready = new ArrayList<>();
+    ready.add(context.say("sheets.before-page.cleared", areas()));
+    ready.add(context.say("sheets.before-page.power"));
+    ready.add(context.say("sheets.before-page.water"));
+    ready.add(context.say("sheets.before-page.key"));
+    wanted.put(first, ready);
     if (any(BeforePage::raisesDust)) {
-      row(rows, dust(), context.say("sheets.before-page.detectors"));
+      wanted.put(dust(), List.of(context.say("sheets.before-page.detectors")));
     }
     if (any(s -> s.task().keepOut().isPresent())) {
-      row(rows, solvent(), context.say("sheets.before-page.gas"));
-      row(rows, solvent(), context.say("sheets.before-page.heating"));
+      wanted.put(
+          solvent(),
+          List.of(
+              context.say("sheets.before-page.gas"), context.say("sheets.before-page.heating")));
     }
     if (any(BeforePage::isSample)) {
-      row(
-          rows,
+      wanted.put(
           sampleSigned(job, context).orElse(context.say("sheets.before-page.before-any-dye")),
-          context.say("sheets.before-page.sample"));
+          List.of(context.say("sheets.before-page.sample")));
     }
-    return TableBlock.of(
-        List.of(
-            TableColumn.words(context.say("sheets.before-page.when")),
-            TableColumn.words(context.say("sheets.before-page.what"))),
-        rows);
+    return wanted;
   }
 
   /** Between the end of the sample panel and the first dye; empty without days or a panel. */
@@ -159,9 +165,5 @@ final class BeforePage {
         "sheets.before-page.from-until",
         context.times().until(from, dated),
         context.times().from(to, dated));
-  }
-
-  private static void row(List<List<TableCell>> rows, String when, String what) {
-    rows.add(List.of(TableCell.bold(when), TableCell.of(what)));
   }
 }

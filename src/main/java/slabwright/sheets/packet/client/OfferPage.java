@@ -80,6 +80,11 @@ final class OfferPage {
     // rather than a page with a line to sign alone: the lists smaller, the price and all lines not
     blocks.subList(0, lists).replaceAll(DenseBlock::new);
     List<PageDraft> dense = ColumnPages.of(context, draft, blocks);
+    if (dense.size() > 1) {
+      // then the advice too; what is ordered, the price and its lines stay as they are
+      blocks.subList(offer ? lists + 1 : lists, blocks.size()).replaceAll(DenseBlock::new);
+      dense = ColumnPages.of(context, draft, blocks);
+    }
     return dense.size() < pages.size() ? dense : pages;
   }
 

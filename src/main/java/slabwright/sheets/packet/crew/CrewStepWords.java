@@ -283,6 +283,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .flatMap(a -> a.prep().mixing(type.subject()))
         .flatMap(m -> m.told(job.site().units()))
         .ifPresent(m -> lines.add(job.words().say(m)));
+    new BegunCartridge(job, times).told(work.first().step()).ifPresent(lines::add);
     return lines;
   }
 

@@ -4,7 +4,10 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
@@ -34,6 +37,11 @@ import slabwright.work.handover.SupplyLine;
 final class SummaryPage {
   private static final int MOST_RED = 6;
 
+  /** Height of the plan, and where much is said, mm. */
+  private static final double HIGH = 58;
+
+  private static final double LOW = 48;
+
   private final PacketContents job;
   private final SheetContext context;
 
@@ -53,13 +61,21 @@ final class SummaryPage {
             "",
             Optional.empty(),
             List.of());
-    List<PageDraft> pages = List.of();
     for (boolean dense : List.of(false, true)) {
-      for (double plan : PLAN) {
-        pages = ColumnPages.of(context, draft, blocks(plan, dense));
-        if (pages.size() == 1) {
-          return pages;
-        }
+      List<PageDraft> one = onOne(draft, dense);
+      if (one.size() == 1) {
+        return one;
+      }
+    }
+    return onOne(draft, false);
+  }
+
+  private List<PageDraft> onOne(PageDraft draft, boolean dense) {
+    List<PageDraft> pages = List.of();
+    for (double plan : PLAN) {
+      pages = ColumnPages.of(context, draft, blocks(plan, dense));
+      if (pages.size() == 1) {
+        return pages;
       }
     }
     return pages;
@@ -68,12 +84,15 @@ final class SummaryPage {
   /**
    * All of the page.
    *
-   * @param dense whether the list of what is ordered is set closer
+   * @param dense whether figures and the list of what is ordered are set closer
    */
   private List<Block> blocks(double plan, boolean dense) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        new PairBlock(plan, List.of(FloorsBlock.of(job.areas(), 58, context)), List.of(facts())));
+        new PairBlock(
+            plan,
+            List.of(FloorsBlock.of(job.areas(), dense ? LOW : HIGH, context)),
+            List.of(dense ? new DenseBlock(facts()) : facts())));
     List<String> red = red();
     blocks.add(new Heading(context.say("sheets.summary-page.red")));
     blocks.add(
@@ -83,7 +102,7 @@ final class SummaryPage {
     List<OrderLine> lines = OrderLine.of(job.work());
     Block orders = orders(lines, plan < PLAN.get(0));
     blocks.add(dense ? new DenseBlock(orders) : orders);
-    blocks.add(new DenseBlock(supplies()));
+    blocks.addAll(supplies());
     for (OrderLine o : lines) {
       if (!o.buy().kits().isKnown()) {
         blocks.add(
@@ -97,24 +116,23 @@ final class SummaryPage {
     return blocks;
   }
 
-  /** What is used up and is no product. */
-  private Block supplies() {
-    List<List<TableCell>> rows = new ArrayList<>();
-    for (SupplyLine s : SupplyLine.of(job.work())) {
-      rows.add(
-          List.of(
-              TableCell.of(context.say(s.what())),
-              TableCell.of(context.say(s.amount().text(m -> m))),
-              TableCell.bold(date(s.neededOn())),
-              TableCell.of(context.say("sheets.summary-page.blank"))));
-    }
-    return TableBlock.of(
-        List.of(
-            TableColumn.words(context.say("sheets.summary-page.used-up")),
-            TableColumn.number(context.say("sheets.summary-page.to-buy-of-it")),
-            TableColumn.number(context.say("sheets.summary-page.on-site-by")),
-            TableColumn.number(context.say("sheets.summary-page.lead-time"))),
-        rows);
+  /** What is used up and is no product, by when; empty without such. */
+  private List<Block> supplies() {
+    Map<String, List<String>> byDay = new LinkedHashMap<>();
+    SupplyLine.of(job.work()).stream()
+        .sorted(Comparator.comparing(s -> s.neededOn().orElse(LocalDate.MAX)))
+        .forEach(
+            s ->
+                byDay
+                    .computeIfAbsent(date(s.neededOn()), d -> new ArrayList<>())
+                    .add(
+                        context.say(
+                            "sheets.summary-page.used-up", s.what(), s.amount().text(m -> m))));
+    List<String> lines = new ArrayList<>();
+    byDay.forEach(
+        (day, all) ->
+            lines.add(context.say("sheets.summary-page.used-up-by", day, String.join("; ", all))));
+    return lines.isEmpty() ? List.of() : List.of(new DenseBlock(new BulletBlock(lines)));
   }
 
   private String date(Optional<LocalDate> day) {

@@ -42,8 +42,10 @@ import slabwright.work.step.StepKind;
 
 /** The order of one inlay's stencils: who orders what, by when, and what it looks like. */
 final class OrderPage {
-  /** Height of the preview beside who orders, and of one with a page's room, mm. */
+  /** Height of the preview beside who orders, the same on a full page, and alone on a page, mm. */
   private static final double BESIDE = 62;
+
+  private static final double LOW = 44;
 
   private static final double ALONE = 120;
 
@@ -83,11 +85,14 @@ final class OrderPage {
     List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
     blocks.addAll(open());
     blocks.add(
-        large ? who() : new PairBlock(0.56, List.of(who()), List.of(new Preview(plan, BESIDE))));
+        large
+            ? who()
+            : new PairBlock(
+                0.56, List.of(who()), List.of(new Preview(plan, dense ? LOW : BESIDE))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
     blocks.add(dense ? new DenseBlock(what()) : what());
     blocks.add(new Heading(context.say("sheets.order-page.colours")));
-    blocks.add(colours());
+    blocks.add(dense ? new DenseBlock(colours()) : colours());
     if (large) {
       blocks.add(new Preview(plan, ALONE));
     }
