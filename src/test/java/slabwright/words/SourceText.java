@@ -142,7 +142,7 @@ final class SourceText {
    */
   private static final Pattern NAME =
       Pattern.compile(
-          "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| (?:sq ft(?:/gal)?|sq in|fl oz)"
+          "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| ?(?:sq ft(?:/gal)?|sq in|fl oz)"
               + "|Letter|Tabloid|ARCH [CD]|Roaming|Library|Application Support|Delete|yyyy-MM-dd HH:mm"
               + "|PRODID:-//Slabwright//Day plan//EN");
 
