@@ -29,25 +29,35 @@ public record OrderLine(BuyLine buy, Optional<LocalDate> neededOn) {
   }
 
   private static Optional<LocalDate> first(WorkPlan plan, BuyLine buy, DayPlan days) {
+    boolean coats = plan.areas().stream().anyMatch(a -> a.coat(buy.product()).isPresent());
     return days.steps().stream()
-        .filter(s -> plan.areas().stream().anyMatch(a -> uses(a, buy, s.task().type())))
+        .filter(s -> plan.areas().stream().anyMatch(a -> uses(a, buy, coats, s.task().type())))
         .map(ScheduledStep::start)
         .findFirst()
         .map(t -> t.toLocalDate());
   }
 
-  private static boolean uses(AreaWorkPlan area, BuyLine buy, StepType step) {
+  /**
+   * Whether a step of a floor uses it up.
+   *
+   * @param coats whether it is a coat's on any floor: then no gap is filled with it
+   */
+  private static boolean uses(AreaWorkPlan area, BuyLine buy, boolean coats, StepType step) {
     if (!step.isOn(area.id())) {
       return false;
     }
     Optional<CoatPlan> coat = area.coat(buy.product());
     if (coat.isEmpty()) {
-      return step.kind() == StepKind.FILL_GAPS || step.kind() == StepKind.FILL_TRENCH;
+      return !coats && fills(step);
     }
     boolean sampled = step.kind() == StepKind.SAMPLE_PANEL;
     boolean mist = coat.get().job().target() == Finish.Target.INLAY;
     return sampled
         || (mist && step.kind() == StepKind.MIST_COAT)
         || step.coat().filter(n -> n.place() == coat.get().job().place()).isPresent();
+  }
+
+  private static boolean fills(StepType step) {
+    return step.kind() == StepKind.FILL_GAPS || step.kind() == StepKind.FILL_TRENCH;
   }
 }
