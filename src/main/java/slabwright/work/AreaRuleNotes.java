@@ -123,7 +123,10 @@ final class AreaRuleNotes {
     if (byHand) {
       notes.add(SilicaRule.handHours(indoors, shift));
     }
-    notes.add(BreathingRule.dust(shift.flatMap(s -> SilicaRule.respirator(indoors, s))));
+    notes.add(
+        BreathingRule.dust(
+            shift.flatMap(s -> SilicaRule.respirator(indoors, s)),
+            shift.isPresent() || !byHand || !indoors));
   }
 
   /** The vacuum on a hand grinder: the weakest the shop has, so that none is overlooked. */

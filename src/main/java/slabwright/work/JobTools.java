@@ -73,6 +73,14 @@ public final class JobTools {
         .map(name -> new JobTool(name, kind, ShopTool.called(name, kind), airflow(tool)));
   }
 
+  /** What all fans of a job move together, m³/min; empty where one of them is not known. */
+  public static OptionalDouble fans(ShopBook book, JobCrew crew) {
+    List<JobTool> fans = of(book, crew).stream().filter(t -> t.kind() == ToolKind.FAN).toList();
+    return fans.isEmpty() || fans.stream().anyMatch(f -> f.airflow().isEmpty())
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(fans.stream().mapToDouble(f -> f.airflow().getAsDouble()).sum());
+  }
+
   /** What it pulls, or asks of its vacuum; a hand grinder asks by its wheel. */
   private static OptionalDouble airflow(ShopTool tool) {
     if (tool.is(ToolKind.HAND_GRINDER)) {

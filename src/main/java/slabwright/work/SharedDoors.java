@@ -17,10 +17,10 @@ import slabwright.work.step.StepKind;
  * Which doorways lead from floor area to floor area, and what that means for the order of coats: a
  * floor that others have as their only way in is coated last.
  */
-record SharedDoors(Site site) {
+public record SharedDoors(Site site) {
 
   /** The floor area behind a doorway, as either side says it. */
-  private Optional<String> behind(FloorArea area, Doorway door) {
+  public Optional<String> behind(FloorArea area, Doorway door) {
     Optional<String> own = door.passage().leadsTo().map(Doorway.LeadsTo::area);
     return own.or(
         () ->

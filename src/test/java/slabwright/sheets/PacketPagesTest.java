@@ -2,11 +2,17 @@ package slabwright.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,14 +26,23 @@ import slabwright.drawing.TextBox;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.packet.Packet;
+import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.PrintedPacket;
 import slabwright.sheets.page.PageFrame;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.units.Message;
+import slabwright.units.QuarterHour;
 import slabwright.units.RateFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
-import slabwright.work.air.FreshAirNeed;
+import slabwright.work.AirPlan;
+import slabwright.work.JobTools;
+import slabwright.work.MeterWatch;
+import slabwright.work.air.AirFigures;
+import slabwright.work.air.AirScreening;
+import slabwright.work.air.LimitComparison;
+import slabwright.work.days.TimeSpan;
 
 /** What must hold of every page of a packet, tried on the sample site. */
 class PacketPagesTest {
@@ -71,15 +86,16 @@ class PacketPagesTest {
   }
 
   @Test
-  void a_job_with_one_solvent_floor_has_fire_and_safety_on_two_pages_of_a4() {
+  void a_job_with_one_solvent_floor_has_fire_and_safety_on_three_whole_pages_of_a4() {
     List<PrintedPage> pages =
         HALL.only("reading-hall").packet(Packet.FIRE_AND_SAFETY, PaperSize.A4).pages();
-    assertThat(pages).extracting(PrintedPage::title).hasSize(2);
+    // rules to keep to while it is out, and the days and hours, took the room that two pages had
+    assertThat(pages).extracting(PrintedPage::title).hasSize(3).doesNotHaveDuplicates();
     String plan = String.join(" ", words(pages.get(0)));
     String form = String.join(" ", words(pages.get(1)));
     assertThat(plan).contains("M1", "FE");
     assertThat(form).contains("Stop numbers", "Fire authority", "29 CFR 1926.1202");
-    assertThat(plan + form)
+    assertThat(plan + form + String.join(" ", words(pages.get(2))))
         .contains("Before the first can is opened", "Before anything is switched on again")
         .contains("Screening estimate");
     // a phone number in one piece
@@ -124,25 +140,120 @@ class PacketPagesTest {
     }
   }
 
+  /** A flow that no fan moves stood where the figure below the waist is well within the limits. */
   @Test
-  void the_fire_form_says_which_limit_asks_for_the_most_air() {
-    FreshAirNeed need =
-        HALL.work(HALL.site())
+  void
+      the_fire_form_says_what_fire_asks_for_whether_breathing_limits_are_kept_and_if_fans_fall_short() {
+    PacketContents job = HALL.job(PaperSize.LETTER);
+    AirScreening air =
+        job.work()
             .area("reading-hall")
             .orElseThrow()
             .air()
             .maybe()
             .orElseThrow()
             .screening()
-            .orElseThrow()
-            .need();
-    assertThat(need.layerHealth()).isGreaterThan(10 * need.layerFire());
+            .orElseThrow();
+    AirFigures stated = air.stated().orElseThrow();
+    assertThat(stated.layerTogether()).isLessThan(1);
+    assertThat(stated.limits()).noneMatch(LimitComparison::isPassed);
+    double fans = JobTools.fans(job.work().book(), job.site().job().crew()).orElseThrow();
+    assertThat(fans).isLessThan(stated.airflow());
+    assertThat(air.need().byFloor()).isGreaterThan(air.need().layerFire());
+    UnitSystem units = UnitSystem.FEET_INCHES;
     assertThat(
             String.join(
                 " ", words(packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages().get(1))))
-        .contains(
-            "the 8-hour limits ask for "
-                + RateFormat.airflow(need.layerHealth(), UnitSystem.FEET_INCHES));
+        .contains(RateFormat.airflow(stated.airflow(), units) + " by the plan")
+        .contains("the job's fans move " + RateFormat.airflow(fans, units) + ": TOO LITTLE")
+        .contains("the floor's size asks for " + RateFormat.airflow(air.need().byFloor(), units))
+        .contains("breathing limits below the waist: kept");
+    SheetSamples bike = SheetSamples.sample("bike-workshop");
+    AirFigures closed =
+        bike.job(PaperSize.A4).work().areas().stream()
+            .flatMap(w -> w.air().maybe().flatMap(AirPlan::screening).stream())
+            .map(AirScreening::closed)
+            .findFirst()
+            .orElseThrow();
+    assertThat(closed.layerTogether()).isGreaterThan(1);
+    assertThat(all(bike.packet(Packet.FIRE_AND_SAFETY, PaperSize.A4)))
+        .contains("breathing limits below the waist: PASSED");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"tram-hall, LETTER", "tram-hall, A4", "bike-workshop, LETTER", "bike-workshop, A4"})
+  void the_fire_packet_has_all_rules_to_keep_to_while_solvent_is_out(String name, PaperSize paper) {
+    for (Words words : List.of(Words.english(), Words.of(Locale.forLanguageTag("es")))) {
+      PacketContents job = SheetSamples.sample(name).job(paper, words);
+      String said = all(SheetSamples.sample(name).packet(Packet.FIRE_AND_SAFETY, paper, words));
+      List<Message> rules =
+          job.work().areas().stream()
+              .flatMap(a -> a.air().maybe().stream())
+              .flatMap(a -> a.ignition().during().stream())
+              .distinct()
+              .toList();
+      assertThat(rules).hasSizeGreaterThan(4);
+      for (Message rule : rules) {
+        assertThat(said.replace(" ", "")).contains(job.words().say(rule).replace(" ", ""));
+      }
+    }
+  }
+
+  /** By the day plan itself: a quarter hour never ends before the work does. */
+  @Test
+  void the_fire_packet_tells_each_day_and_hour_that_solvent_is_laid() {
+    PacketContents job = HALL.job(PaperSize.LETTER);
+    DateTimeFormatter day = DateTimeFormatter.ofPattern("EEE, MMM d", Locale.ENGLISH);
+    DateTimeFormatter hour = DateTimeFormatter.ofPattern("h:mm\u00a0a", Locale.ENGLISH);
+    Map<LocalDate, List<TimeSpan>> days =
+        job.work().days().maybe().orElseThrow().steps().stream()
+            .filter(s -> MeterWatch.isAskedFor(job.work(), s.task().type()))
+            .flatMap(s -> s.spans().stream())
+            .collect(
+                Collectors.groupingBy(
+                    t -> t.start().toLocalDate(), TreeMap::new, Collectors.toList()));
+    assertThat(days).hasSize(5);
+    String first =
+        String.join(" ", words(packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages().get(0)));
+    days.forEach(
+        (on, spans) -> {
+          LocalDateTime from =
+              spans.stream().map(TimeSpan::start).min(LocalDateTime::compareTo).get();
+          LocalDateTime to = spans.stream().map(TimeSpan::end).max(LocalDateTime::compareTo).get();
+          assertThat(first)
+              .contains(
+                  on.format(day)
+                      + " "
+                      + QuarterHour.down(from).format(hour)
+                      + "\u2013"
+                      + QuarterHour.up(to).format(hour));
+        });
+    assertThat(first).contains("1.67 gal", "15.4 fl oz");
+  }
+
+  /** The whole hall stood there, beside a verdict on 17 sq ft. */
+  @Test
+  void the_fire_form_names_the_floor_that_flammable_liquid_goes_onto() {
+    String form = packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages().get(1).title();
+    assertThat(form).isEqualTo("Form for the permit and the door");
+    assertThat(words(packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages().get(1)))
+        .contains("Flammable liquid is laid on: Reading hall, 17.4 sq ft; Terrace, 451.4 sq ft");
+  }
+
+  @Test
+  void outdoors_the_fire_plan_draws_no_fan_and_a_door_into_another_floor_is_no_way_out() {
+    List<String> plan = words(packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages().get(0));
+    assertThat(plan)
+        .anyMatch(w -> w.startsWith("kept shut: to the main doors"))
+        .anyMatch(w -> w.startsWith("way out: from the street"))
+        .noneMatch(w -> w.startsWith("way out: to the main doors"))
+        .anyMatch(w -> w.startsWith("way out: main doors"));
+  }
+
+  private static String all(PrintedPacket packet) {
+    return packet.pages().stream()
+        .map(p -> String.join(" ", words(p)))
+        .collect(Collectors.joining(" "));
   }
 
   @Test

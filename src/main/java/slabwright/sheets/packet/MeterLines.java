@@ -12,6 +12,7 @@ import slabwright.units.QuantityFormat;
 import slabwright.work.AirPlan;
 import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
+import slabwright.work.air.BreathingProtection;
 import slabwright.work.air.MeterRule;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.PersonRota;
@@ -36,7 +37,10 @@ public record MeterLines(PacketContents job) {
     return steps.stream().filter(s -> MeterWatch.isAskedFor(job.work(), s.task().type())).toList();
   }
 
-  /** Who reads it during the steps that set vapour free, and how often; empty without such. */
+  /**
+   * Who reads it during the steps that set vapour free, how often, and far from the way in through
+   * a hose (common practice, no source); empty without such.
+   */
   public List<String> readers(List<ScheduledStep> steps) {
     Optional<DayPlan> plan = dayPlan(job.work());
     List<ScheduledStep> vapour = vapour(steps);
@@ -54,6 +58,9 @@ public record MeterLines(PacketContents job) {
                   ? job.words().say(who)
                   : job.words().say("sheets.meter-lines.during", names(of), who));
         });
+    if (!lines.isEmpty()) {
+      lines.add(job.words().say("sheets.meter-lines.far"));
+    }
     return lines;
   }
 
@@ -81,7 +88,14 @@ public record MeterLines(PacketContents job) {
     return String.join("; ", names);
   }
 
-  private List<MeterRule> rules(List<ScheduledStep> steps) {
+  /** Whether breathing protection for vapour is named for anybody of the crew. */
+  public boolean isMaskNamed() {
+    return job.site().job().crew().persons().stream()
+        .anyMatch(p -> BreathingProtection.named(p.breathing()).isPresent());
+  }
+
+  /** What the meter has to tell on the floors of steps, each once. */
+  public List<MeterRule> rules(List<ScheduledStep> steps) {
     return steps.stream()
         .map(s -> s.task().type().areaId())
         .distinct()
@@ -99,13 +113,12 @@ public record MeterLines(PacketContents job) {
   private List<String> numbers(List<ScheduledStep> steps) {
     return rules(steps).stream()
         .map(
-            r ->
-                job.words()
-                    .say(
-                        "sheets.meter-lines.stop",
-                        QuantityFormat.number(r.entryPpm(), 0),
-                        r.solvent(),
-                        QuantityFormat.number(r.outPpm(), 0)))
+            r -> {
+              String entry = QuantityFormat.number(r.entryPpm(), 0);
+              return isMaskNamed()
+                  ? job.words().say("sheets.meter-lines.stop", entry, r.solvent())
+                  : job.words().say("sheets.meter-lines.stop-without-mask", entry, r.solvent());
+            })
         .distinct()
         .toList();
   }

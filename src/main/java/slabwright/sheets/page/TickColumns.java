@@ -14,8 +14,8 @@ import slabwright.shape.Vec;
 public record TickColumns(List<String> items) implements Block {
   private static final double BETWEEN = 6;
   private static final double INDENT = 5.6;
-  private static final double LEADING = 4.3;
-  private static final double AFTER = 1.5;
+  private static final double LEADING = 4.2;
+  private static final double AFTER = 1.2;
   private static final double BOX = 3.6;
 
   public TickColumns {

@@ -57,7 +57,10 @@ public record IgnitionCheck(
       all.add(Message.of("work.ignition-check.switches"));
       all.add(Message.of("work.ignition-check.hvac-off", HVAC_OFF_HOURS));
       all.add(Message.of("work.ignition-check.exhaust"));
-      all.add(Message.of("work.ignition-check.fan-and-cord"));
+      all.add(
+          p.sprayed()
+              ? Message.of("work.ignition-check.fan-cord-compressor")
+              : Message.of("work.ignition-check.fan-and-cord"));
     } else {
       all.add(Message.of("work.ignition-check.public-away"));
       all.add(Message.of("work.ignition-check.intakes-shut"));
@@ -87,12 +90,12 @@ public record IgnitionCheck(
             m.entryOfLel() * 100,
             m.outPpm(),
             m.strictest().said()));
+    all.add(Message.of("work.ignition-check.cans-and-rags"));
     all.add(Message.of("work.ignition-check.meter-corrected", m.strictest().said()));
     all.add(Message.of("work.ignition-check.no-hot-work"));
     if (p.filmPulled()) {
       all.add(Message.of("work.ignition-check.film-static", m.entryPpm()));
     }
-    all.add(Message.of("work.ignition-check.cans-and-rags"));
     return all;
   }
 

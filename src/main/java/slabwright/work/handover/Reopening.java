@@ -2,12 +2,15 @@ package slabwright.work.handover;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import slabwright.site.Doorway;
 import slabwright.site.Finish;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.HeldStep;
+import slabwright.work.SharedDoors;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.TemperatureTable;
@@ -15,6 +18,7 @@ import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.ClosedFloor;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
+import slabwright.work.step.AirEffect;
 import slabwright.work.step.CoatNumber;
 
 /**
@@ -100,7 +104,77 @@ public record Reopening(
 
   /** One floor area's, or empty when it gets no coat. */
   public static Optional<Reopening> of(AreaWorkPlan area, WorkPlan plan) {
+    return dry(area, plan).map(r -> r.notBefore(r.lateNeighbour(plan)));
+  }
+
+  /** By its own coats alone. */
+  private static Optional<Reopening> dry(AreaWorkPlan area, WorkPlan plan) {
     return last(area).map(last -> of(area, last, plan));
+  }
+
+  private Reopening notBefore(Optional<Reopening> neighbour) {
+    return neighbour
+        .map(n -> new Reopening(area, lastCoat, later(light, n.light), later(full, n.light)))
+        .orElse(this);
+  }
+
+  private static Figure<LocalDateTime> later(
+      Figure<LocalDateTime> own, Figure<LocalDateTime> other) {
+    return own.with(other, (a, b) -> a.isAfter(b) ? a : b);
+  }
+
+  /** That people wait for another floor, where they do. */
+  public static Optional<Message> waits(AreaWorkPlan area, WorkPlan plan) {
+    return dry(area, plan)
+        .flatMap(r -> r.lateNeighbour(plan))
+        .map(n -> Message.of("work.reopening.waits-for", area.name(), n.area.name()));
+  }
+
+  /**
+   * The floor on the other side of an open doorway that this one must not be opened before: solvent
+   * is still laid there once this one is dry, or it is closed and there is no other way in. The
+   * latest of several; empty where there is none. Nobody is let in beside vapour: common practice.
+   */
+  private Optional<Reopening> lateNeighbour(WorkPlan plan) {
+    SharedDoors doors = new SharedDoors(plan.site());
+    List<Doorway> open =
+        area.floor().area().doorways().stream().filter(d -> !d.passage().sealed()).toList();
+    List<Optional<Reopening>> beyond =
+        open.stream()
+            .map(
+                d ->
+                    doors
+                        .behind(area.floor().area(), d)
+                        .flatMap(plan::area)
+                        .flatMap(a -> dry(a, plan))
+                        .filter(n -> opensAfter(n)))
+            .toList();
+    boolean noOther = !beyond.isEmpty() && beyond.stream().allMatch(Optional::isPresent);
+    return beyond.stream()
+        .flatMap(Optional::stream)
+        .filter(n -> noOther || n.laysSolventAfter(light, plan))
+        .max(Comparator.comparing(n -> n.light.maybe().orElse(LocalDateTime.MAX)));
+  }
+
+  /** Also where nobody knows when. */
+  private boolean opensAfter(Reopening other) {
+    return light
+        .maybe()
+        .filter(own -> other.light.maybe().filter(t -> !t.isAfter(own)).isEmpty())
+        .isPresent();
+  }
+
+  private boolean laysSolventAfter(Figure<LocalDateTime> opening, WorkPlan plan) {
+    return opening
+        .maybe()
+        .filter(
+            t ->
+                plan.days().maybe().stream()
+                    .flatMap(d -> d.steps().stream())
+                    .filter(s -> s.task().type().isOn(area.id()))
+                    .filter(s -> s.task().type().air() instanceof AirEffect.Vapour)
+                    .anyMatch(s -> s.end().isAfter(t)))
+        .isPresent();
   }
 
   private static Optional<CoatPlan> last(AreaWorkPlan area) {
@@ -156,6 +230,7 @@ public record Reopening(
     intro.add(plan.book().origin());
     intro.add(Message.of("work.reopening.opening-hours", OpeningHours.OPENS, OpeningHours.SHUTS));
     intro.add(Message.of("work.reopening.times-are-for-the-temperature"));
+    waits(area, plan).ifPresent(intro::add);
     if (!plan.dated()) {
       intro.add(Message.of("work.reopening.the-site-has-no-start"));
     }

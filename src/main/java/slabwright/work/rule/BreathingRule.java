@@ -12,8 +12,12 @@ import slabwright.units.Message;
 public final class BreathingRule {
   private BreathingRule() {}
 
-  /** For dust of concrete: by the row of Table 1 when it asks for a factor, else free to wear. */
-  public static RuleNote dust(Optional<Integer> factor) {
+  /**
+   * For dust of concrete: by the row of Table 1 when it asks for a factor, else free to wear.
+   *
+   * @param known whether the hours that it goes by are known; else nothing says that none is asked
+   */
+  public static RuleNote dust(Optional<Integer> factor, boolean known) {
     return new RuleNote(
         Message.of("work.breathing-rule.dust"),
         RuleNote.Verdict.LOOK,
@@ -21,8 +25,11 @@ public final class BreathingRule {
         Message.of("work.breathing-rule.dust-number"),
         factor
             .map(f -> Message.of("work.breathing-rule.dust-asked", f))
-            .orElse(Message.of("work.breathing-rule.dust-free")),
-        factor.isPresent()
+            .orElse(
+                known
+                    ? Message.of("work.breathing-rule.dust-free")
+                    : Message.of("work.breathing-rule.dust-hours-unknown")),
+        factor.isPresent() || !known
             ? Message.of("work.breathing-rule.dust-todo")
             : Message.of("work.breathing-rule.dust-emptying"));
   }

@@ -23,7 +23,7 @@ class FireCodeCheckTest {
     assertThat(FireCodeCheck.of(351 * FT2, GAL).reasons()).hasSize(1);
     assertThat(FireCodeCheck.of(100 * FT2, 1.06 * GAL).reasons())
         .extracting(Said::of)
-        .containsExactly("1.1 gal (4.0 L) of Class I or II liquid, over 1 gal (4 L)");
+        .containsExactly("1.06 gal (4.01 L) of Class I or II liquid, over 1 gal (3.79 L)");
     assertThat(FireCodeCheck.of(100 * FT2, 1.01 * GAL).reasons()).hasSize(1);
     assertThat(FireCodeCheck.of(5000 * FT2, 0).applies()).isFalse();
   }

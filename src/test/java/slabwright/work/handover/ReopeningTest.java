@@ -83,6 +83,43 @@ class ReopeningTest {
     }
   }
 
+  /** The hall opened while acetone sealer was rolled on the terrace before its doors. */
+  @Example
+  void a_floor_is_not_opened_while_solvent_or_a_closed_floor_lies_before_its_doors() {
+    WorkPlan plan = WorkSamples.plan(SITE);
+    AreaWorkPlan hall = plan.area("reading-hall").orElseThrow();
+    AreaWorkPlan terrace = plan.area("terrace").orElseThrow();
+    LocalDateTime feet =
+        Reopening.of(terrace, plan).orElseThrow().opensLight().maybe().orElseThrow();
+    Reopening opens = Reopening.of(hall, plan).orElseThrow();
+    assertThat(opens.opensLight().maybe()).hasValue(feet);
+    assertThat(opens.lastCoat().maybe().orElseThrow()).isBefore(feet.minusDays(1));
+    assertThat(opens.opensFull().maybe().orElseThrow()).isAfter(feet);
+    assertThat(Reopening.waits(hall, plan).map(Said::of).orElseThrow())
+        .contains("Reading hall opens no sooner than Terrace");
+    assertThat(Reopening.waits(terrace, plan)).isEmpty();
+    WorkPlan sealed =
+        WorkSamples.plan(SITE.withAreas(SITE.areas().stream().map(ReopeningTest::sealed).toList()));
+    assertThat(
+            Reopening.of(sealed.area("reading-hall").orElseThrow(), sealed)
+                .orElseThrow()
+                .opensLight()
+                .maybe()
+                .orElseThrow())
+        .isBefore(feet);
+  }
+
+  private static FloorArea sealed(FloorArea area) {
+    return area.withDoorways(
+        area.doorways().stream()
+            .map(
+                d ->
+                    d.passage().leadsTo().isPresent() || d.id().equals("main")
+                        ? d.withPassage(d.passage().withSealed(true))
+                        : d)
+            .toList());
+  }
+
   @Example
   void outdoors_there_is_a_list_of_its_own() {
     assertThat(paper("terrace", "outdoor-sealer"))

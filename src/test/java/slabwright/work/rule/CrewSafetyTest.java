@@ -64,9 +64,23 @@ class CrewSafetyTest {
 
   @Test
   void past_four_hours_of_hand_grinding_indoors_the_class_is_named_for_everyone() {
-    RuleNote note = BreathingRule.dust(Optional.of(SilicaRule.APF));
+    RuleNote note = BreathingRule.dust(Optional.of(SilicaRule.APF), true);
     assertThat(Said.of(note.todo())).contains("P100").contains("for everybody");
     assertThat(Said.of(note.finding())).contains("APF 10");
+  }
+
+  /** Beside a line that asks to count the hours it said that Table 1 asks for none. */
+  @Test
+  void where_the_hours_are_not_known_nothing_says_that_no_respirator_is_asked_for() {
+    RuleNote note = BreathingRule.dust(Optional.empty(), false);
+    assertThat(Said.of(note.finding())).contains("not known").doesNotContain("none");
+    assertThat(Said.of(note.todo())).contains("P100");
+    WorkPlan undated = WorkSamples.plan(SITE, WorkSamples.bookWith("crew", "", "people", ""));
+    assertThat(undated.days().isKnown()).isFalse();
+    List<RuleNote> notes = notes(undated, "reading-hall");
+    assertThat(notes.stream().map(n -> Said.of(n.finding())))
+        .anyMatch(s -> s.contains("hours a shift are not known: over 4 h indoors"))
+        .noneMatch(s -> s.contains("asks for none at the hours planned"));
   }
 
   private static RuleNote note(String subject) {
@@ -88,7 +102,7 @@ class CrewSafetyTest {
 
   @Test
   void a_half_mask_has_factor_10_a_full_face_50_and_filters_are_p100_or_n95() {
-    assertThat(Said.of(BreathingRule.dust(Optional.empty()).number()))
+    assertThat(Said.of(BreathingRule.dust(Optional.empty(), true).number()))
         .isEqualTo("half mask APF 10, full face 50, with P100 (or at least N95) filters");
   }
 }

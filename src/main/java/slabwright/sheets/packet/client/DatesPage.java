@@ -62,6 +62,14 @@ final class DatesPage {
 
   /** All floors beside each other in one table where they have room, else one after another. */
   private List<Block> dates() {
+    List<Block> blocks = new ArrayList<>(tables());
+    job.work().areas().stream()
+        .flatMap(a -> Reopening.waits(a, job.work()).stream())
+        .forEach(m -> blocks.add(new Paragraph(context.say(m))));
+    return blocks;
+  }
+
+  private List<Block> tables() {
     Map<String, Map<String, String>> floors = new LinkedHashMap<>();
     for (AreaWorkPlan area : job.work().areas()) {
       Reopening.of(area, job.work()).ifPresent(r -> floors.put(area.name(), rows(area, r)));

@@ -2,10 +2,12 @@ package slabwright.sheets.packet.crew;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import slabwright.sheets.packet.MeterLines;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.SealedDoorways;
@@ -13,20 +15,24 @@ import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AirPlan;
+import slabwright.work.AreaWorkPlan;
 import slabwright.work.MeterWatch;
 import slabwright.work.SilicaShift;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ExposureLimit;
 import slabwright.work.air.LimitComparison;
+import slabwright.work.air.MeterRule;
 import slabwright.work.days.PersonRota;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.StepKind;
+import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
 /**
- * The five cautions of a day, in the order of what kills first, and when to stop: fire, air, lungs,
- * what was in the old floor, electricity, hands and eyes, slips. The usual ones (common practice);
- * data sheets and local rules come first.
+ * The cautions of a day, in the order of what kills first, and when to stop: fire, air, lungs, what
+ * was in the old floor, electricity, hands and eyes, slips. Five, or more where a day has more that
+ * maims or kills: what is for fire, lungs, eyes, skin and knees never gives way. The usual ones
+ * (common practice); data sheets and local rules come first.
  */
 final class CrewCautions {
   private static final int FIVE = 5;
@@ -38,6 +44,7 @@ final class CrewCautions {
   private final Set<StepKind> kinds = EnumSet.noneOf(StepKind.class);
   private final boolean vapour;
   private final boolean closed;
+  private final List<String> shut;
 
   CrewCautions(PacketContents job, CrewDay day) {
     this.job = job;
@@ -50,14 +57,23 @@ final class CrewCautions {
             .map(s -> s.task().type())
             .anyMatch(t -> MeterWatch.isAskedFor(job.work(), t));
     this.closed = !day.closed().isEmpty();
+    this.shut = day.closed().stream().map(c -> c.air().area()).toList();
   }
 
-  /** Five sentences. */
-  List<String> five() {
+  /** Five sentences, or as many more as none of them may be left out. */
+  List<String> all() {
+    List<String> due = due();
+    Stream<String> others =
+        others().stream().filter(o -> !due.contains(o)).limit(Math.max(0, FIVE - due.size()));
+    return Stream.concat(due.stream(), others).toList();
+  }
+
+  /** What the day's work makes due: never left out. */
+  private List<String> due() {
     List<String> all = new ArrayList<>();
     if (vapour || closed) {
       all.add(words.say("sheets.crew-cautions.flame"));
-      all.add(words.say("sheets.crew-cautions.air"));
+      all.addAll(air());
       all.add(protection());
     }
     if (kinds.contains(StepKind.TAKE_OFF_RESIDUE)) {
@@ -67,7 +83,10 @@ final class CrewCautions {
       all.add(silica());
     }
     if (steps.stream().anyMatch(s -> !s.task().type().tools().isEmpty())) {
-      all.add(words.say("sheets.crew-cautions.cords"));
+      all.add(
+          vapour && uses(ToolKind.COMPRESSOR)
+              ? words.say("sheets.crew-cautions.cords-compressor")
+              : words.say("sheets.crew-cautions.cords"));
     }
     if (uses(ToolKind.HAND_GRINDER)) {
       all.add(words.say("sheets.crew-cautions.hand-grinder"));
@@ -77,14 +96,53 @@ final class CrewCautions {
     }
     if (lays()) {
       all.add(words.say("sheets.crew-cautions.rags"));
-      all.add(words.say("sheets.crew-cautions.skin"));
+      all.add(words.say("sheets.crew-cautions.skin-and-knees"));
+    } else if (kneels()) {
+      all.add(words.say("sheets.crew-cautions.knees"));
     }
-    all.add(words.say("sheets.crew-cautions.slip"));
-    all.add(words.say("sheets.crew-cautions.cords-dry"));
-    all.add(words.say("sheets.crew-cautions.knees"));
-    all.add(words.say("sheets.crew-cautions.exit"));
-    all.add(words.say("sheets.crew-cautions.lifting"));
-    return all.stream().distinct().limit(FIVE).toList();
+    return all.stream().distinct().toList();
+  }
+
+  private List<String> others() {
+    return List.of(
+        words.say("sheets.crew-cautions.slip"),
+        words.say("sheets.crew-cautions.cords-dry"),
+        words.say("sheets.crew-cautions.exit"),
+        words.say("sheets.crew-cautions.lifting"));
+  }
+
+  /** How the air goes on each floor with vapour: only what stands on the plan of it. */
+  private List<String> air() {
+    List<String> all = new ArrayList<>();
+    for (AreaWorkPlan area : floors()) {
+      if (area.floor().isOutdoors()) {
+        all.add(words.say("sheets.crew-cautions.air-outdoors"));
+      } else {
+        all.add(
+            area.air()
+                .maybe()
+                .flatMap(AirPlan::path)
+                .map(
+                    p ->
+                        words.say(
+                            "sheets.crew-cautions.air-by", p.inlet().name(), p.outlet().name()))
+                .orElseGet(() -> words.say("sheets.crew-cautions.air")));
+      }
+    }
+    return all;
+  }
+
+  /** Where vapour is set free this day, or where people stay out. */
+  private List<AreaWorkPlan> floors() {
+    Stream<String> free =
+        steps.stream()
+            .map(s -> s.task().type())
+            .filter(t -> MeterWatch.isAskedFor(job.work(), t))
+            .map(StepType::areaId);
+    return Stream.concat(free, shut.stream())
+        .distinct()
+        .flatMap(id -> job.work().area(id).stream())
+        .toList();
   }
 
   /** With who wears a respirator for dust this day, 29 CFR 1926.1153(c)(3). */
@@ -112,13 +170,67 @@ final class CrewCautions {
         || kinds.contains(StepKind.FILL_GAPS);
   }
 
+  private boolean kneels() {
+    return uses(ToolKind.HAND_GRINDER)
+        || kinds.contains(StepKind.MASK_WALLS)
+        || kinds.contains(StepKind.TACK_TEST)
+        || kinds.contains(StepKind.LAY_STENCIL)
+        || kinds.contains(StepKind.PULL_UP_STENCIL);
+  }
+
+  /** What is worn for vapour; where nobody named any, from which reading nobody goes in. */
   private String protection() {
     return steps.stream()
         .map(s -> s.task().air().protection())
         .filter(p -> !p.isEmpty())
         .findFirst()
         .map(p -> words.say("sheets.crew-cautions.protection", p))
-        .orElseGet(() -> words.say("sheets.crew-cautions.no-protection"));
+        .orElseGet(this::withoutProtection);
+  }
+
+  private String withoutProtection() {
+    if (new MeterLines(job).isMaskNamed()) {
+      return words.say("sheets.crew-cautions.no-protection");
+    }
+    return strictest()
+        .map(
+            r ->
+                words.say(
+                    "sheets.crew-cautions.no-mask-from",
+                    QuantityFormat.number(r.entryPpm(), 0),
+                    r.solvent()))
+        .orElseGet(() -> words.say("sheets.crew-cautions.no-mask"));
+  }
+
+  /** At which reading everybody is out, in both units that a meter shows. */
+  private String leave() {
+    return new MeterLines(job)
+        .rules(steps).stream()
+            .map(MeterRule::outPpm)
+            .min(Double::compare)
+            .map(ppm -> QuantityFormat.number(ppm, 0))
+            .map(ppm -> words.say("sheets.crew-cautions.stop-vapour-ppm", ppm))
+            .orElseGet(() -> words.say("sheets.crew-cautions.stop-vapour"));
+  }
+
+  /** When film is let be: it lifts dye, or sparks where it is pulled over wet solvent. */
+  private List<String> film() {
+    List<String> all = new ArrayList<>();
+    Optional<MeterRule> wet =
+        vapour && kinds.contains(StepKind.PULL_UP_STENCIL) ? strictest() : Optional.empty();
+    wet.map(r -> QuantityFormat.number(r.entryPpm(), 0))
+        .map(ppm -> words.say("sheets.crew-cautions.stop-film-static", ppm))
+        .ifPresent(all::add);
+    boolean tried = kinds.contains(StepKind.TACK_TEST) || kinds.contains(StepKind.LAY_STENCIL);
+    if (wet.isEmpty() && tried) {
+      all.add(words.say("sheets.crew-cautions.stop-film"));
+    }
+    return all;
+  }
+
+  private Optional<MeterRule> strictest() {
+    return new MeterLines(job)
+        .rules(steps).stream().min(Comparator.comparingDouble(MeterRule::entryPpm));
   }
 
   /** When to stop at once. */
@@ -126,7 +238,7 @@ final class CrewCautions {
     List<String> all = new ArrayList<>();
     if (vapour || closed) {
       List<String> meter = new MeterLines(job).of(steps);
-      all.add(words.say("sheets.crew-cautions.stop-vapour"));
+      all.add(leave());
       all.addAll(meter);
       if (meter.isEmpty()) {
         entry().ifPresent(all::add);
@@ -145,9 +257,7 @@ final class CrewCautions {
       // on every page of the day, as whoever goes in holds one of them
       new SealedDoorways(job).said().map(words::say).ifPresent(all::add);
     }
-    if (kinds.contains(StepKind.LAY_STENCIL) || kinds.contains(StepKind.TACK_TEST)) {
-      all.add(words.say("sheets.crew-cautions.stop-film"));
-    }
+    all.addAll(film());
     if (all.isEmpty()) {
       all.add(words.say("sheets.crew-cautions.stop-anything"));
     }
@@ -179,7 +289,7 @@ final class CrewCautions {
       List<LimitComparison> limits, ExposureLimit.AveragingPeriod span) {
     return limits.stream()
         .filter(l -> l.limit().span() == span)
-        .min(java.util.Comparator.comparingDouble(l -> l.limit().share()));
+        .min(Comparator.comparingDouble(l -> l.limit().share()));
   }
 
   /** What has to be read and written down. */

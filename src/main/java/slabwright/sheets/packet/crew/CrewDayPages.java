@@ -34,8 +34,11 @@ final class CrewDayPages {
   private static final double GAP = 3;
   private static final double LEAST_PICTURE = 40;
 
-  /** Share of the page that the cautions take where the picture stands beside them. */
-  private static final double BESIDE_PICTURE = 0.64;
+  /** Where no picture of that height has room, above the cautions or beside them. */
+  private static final double SMALLEST_PICTURE = 24;
+
+  /** Shares of the page that the cautions take where the picture stands beside them. */
+  private static final List<Double> BESIDE_PICTURE = List.of(0.64, 0.72);
 
   /** Rows that go on on another page go in company. */
   private static final int LEAST_ROWS = 3;
@@ -169,14 +172,20 @@ final class CrewDayPages {
       CrewDay day, CrewDayText text, double top, double bottom, List<Ink> inks) {
     Strip whole = cautions(text.cautions(), text.stops(), body.width());
     double free = bottom - whole.height() - GAP;
-    double width = body.width() * BESIDE_PICTURE;
-    Strip narrow = cautions(text.cautions(), text.stops(), width);
-    double beside = bottom - narrow.height();
-    if (free - top >= LEAST_PICTURE || beside < top || areas(day).size() != 1) {
+    Optional<Double> width =
+        free - top >= LEAST_PICTURE || areas(day).size() != 1
+            ? Optional.empty()
+            : BESIDE_PICTURE.stream()
+                .map(share -> body.width() * share)
+                .filter(w -> cautions(text.cautions(), text.stops(), w).height() <= bottom - top)
+                .findFirst();
+    if (width.isEmpty()) {
       inks.addAll(whole.at(body.minX(), bottom - whole.height()));
       picture(day, new Bounds(body.minX(), top, body.maxX(), free), inks);
     } else {
-      double x = body.maxX() - width;
+      Strip narrow = cautions(text.cautions(), text.stops(), width.get());
+      double beside = bottom - narrow.height();
+      double x = body.maxX() - width.get();
       inks.addAll(narrow.at(x, beside));
       picture(day, new Bounds(body.minX(), beside, x - GAP, bottom), inks);
     }
@@ -215,7 +224,7 @@ final class CrewDayPages {
   /** The floor areas of the day side by side, if there is room. */
   private void picture(CrewDay day, Bounds box, List<Ink> inks) {
     List<AreaResult> areas = areas(day);
-    if (box.height() < LEAST_PICTURE || areas.isEmpty()) {
+    if (box.height() < SMALLEST_PICTURE || areas.isEmpty()) {
       return;
     }
     double width = box.width() / areas.size();

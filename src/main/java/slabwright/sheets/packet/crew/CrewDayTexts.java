@@ -137,7 +137,7 @@ final class CrewDayTexts {
             : places(day),
         alerts(),
         rows(day),
-        cautions.five(),
+        cautions.all(),
         cautions.stops(),
         cautions.readings(),
         lookOut(day));

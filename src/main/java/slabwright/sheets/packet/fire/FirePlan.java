@@ -37,6 +37,7 @@ import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.OutlineShape;
+import slabwright.site.Setting;
 import slabwright.units.Recent;
 import slabwright.units.UnitSystem;
 import slabwright.work.AirPlan;
@@ -68,8 +69,8 @@ final class FirePlan {
 
   private final FloorTakeoff takeoff;
   private final FloorArea area;
-  private final AirPlan air;
   private final SheetContext context;
+  private final Optional<AirPath> path;
   private final Region missed;
   private final List<Vec> meterPoints;
 
@@ -82,9 +83,10 @@ final class FirePlan {
   FirePlan(FloorTakeoff takeoff, AirPlan air, SheetContext context) {
     this.takeoff = takeoff;
     this.area = takeoff.area();
-    this.air = air;
     this.context = context;
-    this.missed = missed();
+    // outdoors the wind does what it will: no fan draws, and doors beside the floor are shut
+    this.path = isOutdoors() ? Optional.empty() : air.path();
+    this.missed = isOutdoors() ? Region.empty() : missed();
     this.meterPoints = meterPoints();
   }
 
@@ -93,10 +95,13 @@ final class FirePlan {
     return units == UnitSystem.METRIC ? 3000 : 10 * 304.8;
   }
 
+  private boolean isOutdoors() {
+    return area.setting() == Setting.OUTDOOR;
+  }
+
   private Region missed() {
     Region floor = takeoff.net();
-    return air.path()
-        .map(
+    return path.map(
             p ->
                 floor.minus(
                     Region.around(
@@ -135,7 +140,7 @@ final class FirePlan {
     sketch.addInks(AreaInks.outline(area));
     OutlineShape shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
     sketch.keepOff(List.of(shape.ring()));
-    air.path().ifPresent(p -> way(sketch, p));
+    path.ifPresent(p -> way(sketch, p));
     for (Mark m : shown()) {
       sketch.placeSign(AreaInks.sign(m, place(m)));
     }
@@ -154,7 +159,10 @@ final class FirePlan {
     new OutlineLabels(area, context, sketch).labelWalls();
   }
 
-  /** A way out with its name, and the extinguisher that stands beside it, inside. */
+  /**
+   * A way out with its name, or a door that stays shut, and the extinguisher that stands beside it,
+   * inside.
+   */
   private void exit(PlanComposer sketch, Doorway d, OutlineShape shape) {
     List<Vec> ends = LabelCandidates.chord(shape.doorway(d)).points();
     Vec along = ends.get(1).minus(ends.get(0)).unit();
@@ -162,17 +170,33 @@ final class FirePlan {
     Vec middle = ends.get(0).towards(ends.get(1), 0.5);
     double mm = 1 / sketch.view().scale();
     Vec beside = ends.get(0).plus(in.times(4.5 * mm)).minus(along.times(3 * mm));
-    // Not E: a wall may have that letter.
-    String sign = context.say("sheets.fire-plan.extinguisher-sign");
-    sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), sign, 6.1);
+    boolean shut = isShut(d);
+    if (!shut) {
+      // Not E: a wall may have that letter.
+      String sign = context.say("sheets.fire-plan.extinguisher-sign");
+      sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), sign, 6.1);
+    }
     String words =
-        context.say("sheets.fire-plan.way-out", d.name(), context.length(d.width().mm()));
+        shut
+            ? context.say("sheets.fire-plan.shut", d.name())
+            : context.say("sheets.fire-plan.way-out", d.name(), context.length(d.width().mm()));
     Vec out = sketch.view().onPaper(middle.plus(in.times(-5 * mm)));
     sketch.placeLabel(
         PlanLabel.of(middle, words, context.type().label().in(Palette.BLUE))
             .wishing(List.of(out))
             .nearBy(9)
             .on(Palette.WHITE));
+  }
+
+  /** Outdoors a door into another floor is no way out while there is another: vapour follows. */
+  private boolean isShut(Doorway d) {
+    return isOutdoors()
+        && leads(d)
+        && area.doorways().stream().anyMatch(o -> o.wayIn() && !leads(o));
+  }
+
+  private static boolean leads(Doorway d) {
+    return d.passage().leadsTo().isPresent();
   }
 
   private static void way(PlanComposer sketch, AirPath p) {
@@ -202,7 +226,10 @@ final class FirePlan {
   /** At the fan first, then in the middle of each large place that the air misses. */
   private List<Vec> meterPoints() {
     List<Vec> points = new ArrayList<>();
-    air.path().ifPresent(p -> points.add(p.outlet().at().towards(p.inlet().at(), 0.12)));
+    path.ifPresent(p -> points.add(p.outlet().at().towards(p.inlet().at(), 0.12)));
+    if (isOutdoors()) {
+      points.add(takeoff.net().labelPoint());
+    }
     missed.parts().stream()
         .filter(r -> r.area() > WORTH * takeoff.net().area())
         .sorted((a, b) -> Double.compare(b.area(), a.area()))
@@ -240,7 +267,7 @@ final class FirePlan {
               MISSED,
               context.say("sheets.fire-plan.missed", context.length(sweep(context.units())))));
     }
-    air.path().ifPresent(p -> entries.add(KeyBlock.line(WAY, sweepWords(p, several))));
+    path.ifPresent(p -> entries.add(KeyBlock.line(WAY, sweepWords(p, several))));
     entries.add(KeyBlock.ringed("M1", context.say("sheets.fire-plan.meter")));
     entries.add(
         KeyBlock.ringed(
@@ -271,7 +298,7 @@ final class FirePlan {
 
   /** What is said where no two openings make a draught. */
   Optional<String> noPath() {
-    return air.path().isPresent()
+    return path.isPresent() || isOutdoors()
         ? Optional.empty()
         : Optional.of(context.say("sheets.fire-plan.no-path"));
   }

@@ -26,6 +26,7 @@ import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TickColumns;
 import slabwright.units.Message;
+import slabwright.units.QuantityFormat;
 import slabwright.units.Recent;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
@@ -81,7 +82,32 @@ public final class FireSafetyPacket {
         }
       }
     }
-    return best;
+    return isParted(best) ? best(best, spread(floors)) : best;
+  }
+
+  private List<PageDraft> best(List<PageDraft> before, List<List<PageDraft>> others) {
+    return others.stream().filter(o -> !isParted(o)).findFirst().orElse(before);
+  }
+
+  /** Where all of the above go on over a page: the last words one by one wherever there is room. */
+  private List<List<PageDraft>> spread(List<SolventFloor> floors) {
+    List<Block> last = last(floors).stream().map(b -> (Block) new DenseBlock(b)).toList();
+    List<List<PageDraft>> all = new ArrayList<>();
+    for (int n = last.size(); n >= 0; n--) {
+      List<Block> under = last.subList(n, last.size());
+      List<PageDraft> plan = plans(floors, under, SMALLEST, true);
+      for (int k = n; k >= 0 && plan.size() == 1; k--) {
+        List<Block> listed = last.subList(0, k);
+        List<Block> formed = last.subList(k, n);
+        List<Block> after = after(floors);
+        all.add(
+            and(
+                and(plan, form(floors, and(after, formed), true)),
+                lists(before(floors), during(floors), listed)));
+        all.add(and(and(plan, form(floors, formed, true)), lists(floors, listed)));
+      }
+    }
+    return all;
   }
 
   /** Whether a plan, a form or a list goes on over a page: then it can't be held and read whole. */
@@ -93,10 +119,7 @@ public final class FireSafetyPacket {
   private List<PageDraft> apart(MissingPages missing, List<SolventFloor> floors) {
     List<PageDraft> pages =
         new ArrayList<>(
-            or(
-                missing,
-                Message.of("sheets.fire-safety-packet.plan"),
-                () -> plans(floors, List.of(), SMALLEST, false)));
+            or(missing, Message.of("sheets.fire-safety-packet.plan"), () -> plan(floors)));
     pages.addAll(
         or(
             missing,
@@ -117,13 +140,16 @@ public final class FireSafetyPacket {
   private List<List<PageDraft>> others(List<SolventFloor> floors, boolean dense) {
     List<Block> before = before(floors);
     List<Block> after = after(floors);
-    List<Block> both = and(before, after);
+    List<Block> both = and(and(before, during(floors)), after);
     List<Block> open = last(floors);
     List<Block> last = open.stream().map(b -> dense ? new DenseBlock(b) : b).toList();
-    List<PageDraft> plan = plans(floors, List.of(), SMALLEST, false);
+    List<PageDraft> plan = plan(floors);
     List<List<PageDraft>> all = new ArrayList<>();
     all.add(and(plans(floors, both, READABLE, dense), form(floors, last, dense)));
-    all.add(and(plans(floors, before, READABLE, dense), form(floors, and(after, last), dense)));
+    all.add(
+        and(
+            plans(floors, before, READABLE, dense),
+            form(floors, and(and(during(floors), after), last), dense)));
     all.add(and(plan, form(floors, and(both, last), dense)));
     all.add(and(and(plan, form(floors, List.of(), dense)), lists(floors, open)));
     for (int n = last.size(); n >= 0; n--) {
@@ -131,6 +157,12 @@ public final class FireSafetyPacket {
       all.add(and(and(plan, form), lists(floors, last.subList(0, n))));
     }
     return all;
+  }
+
+  /** The plan alone; as dense as it must be to stand on one page. */
+  private List<PageDraft> plan(List<SolventFloor> floors) {
+    List<PageDraft> open = plans(floors, List.of(), SMALLEST, false);
+    return open.size() == 1 ? open : plans(floors, List.of(), SMALLEST, true);
   }
 
   private static <T> List<T> and(List<T> first, List<T> then) {
@@ -181,6 +213,7 @@ public final class FireSafetyPacket {
         floors.stream()
             .flatMap(f -> job.area(f.work().id()).map(a -> plan(f, a.takeoff())).stream())
             .toList();
+    Optional<Block> times = new PermitForm(job, floors, context).times();
     PageDraft page =
         page(
             context.say("sheets.fire-safety-packet.plan"),
@@ -188,6 +221,7 @@ public final class FireSafetyPacket {
     List<PageDraft> pages = List.of();
     for (double high = LARGEST; high >= smallest; high -= 5) {
       List<Block> blocks = new ArrayList<>(plans(plans, high, dense));
+      times.ifPresent(t -> blocks.add(dense ? new DenseBlock(t) : t));
       blocks.addAll(under);
       pages = ColumnPages.of(context, page, blocks);
       if (pages.size() == 1) {
@@ -239,7 +273,7 @@ public final class FireSafetyPacket {
                     context.say(
                         "sheets.fire-safety-packet.floor-of",
                         f.work().name(),
-                        context.wholeArea(f.work().floor().floor().area())))
+                        QuantityFormat.area(flammable(f), context.units())))
             .collect(Collectors.joining("; "));
     return ColumnPages.of(
         context,
@@ -247,6 +281,15 @@ public final class FireSafetyPacket {
             context.say("sheets.fire-safety-packet.form"),
             context.say("sheets.fire-safety-packet.form-says", sizes)),
         blocks);
+  }
+
+  /** The floor that the largest coat with solvent goes onto, mm²: what the fire code asks of. */
+  private static double flammable(SolventFloor floor) {
+    return floor.work().coats().stream()
+        .filter(c -> !SolventUse.solvents(c.product()).isEmpty())
+        .mapToDouble(c -> c.job().mm2())
+        .max()
+        .orElse(0);
   }
 
   private List<Block> list(String heading, List<Message> lines) {
@@ -263,6 +306,12 @@ public final class FireSafetyPacket {
     return list(context.say("sheets.fire-safety-packet.before"), all);
   }
 
+  private List<Block> during(List<SolventFloor> floors) {
+    return list(
+        context.say("sheets.fire-safety-packet.during"),
+        floors.stream().flatMap(f -> f.air().ignition().during().stream()).distinct().toList());
+  }
+
   private List<Block> after(List<SolventFloor> floors) {
     return list(
         context.say("sheets.fire-safety-packet.after"),
@@ -270,8 +319,11 @@ public final class FireSafetyPacket {
   }
 
   private List<PageDraft> lists(List<SolventFloor> floors, List<Block> under) {
-    List<Block> blocks = new ArrayList<>(and(before(floors), after(floors)));
-    blocks.addAll(under);
+    return lists(before(floors), and(during(floors), after(floors)), under);
+  }
+
+  private List<PageDraft> lists(List<Block> first, List<Block> then, List<Block> under) {
+    List<Block> blocks = new ArrayList<>(and(and(first, then), under));
     return ColumnPages.of(
         context,
         page(

@@ -3,6 +3,7 @@ package slabwright.sheets.packet.fire;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import slabwright.sheets.packet.MeterLines;
@@ -24,10 +25,12 @@ import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
 import slabwright.work.AirPlan;
+import slabwright.work.JobTools;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
 import slabwright.work.air.ExposureLimit;
 import slabwright.work.air.FreshAirNeed;
+import slabwright.work.air.LimitComparison;
 import slabwright.work.air.Solvent;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
@@ -55,6 +58,7 @@ final class PermitForm {
     List<Block> rest = new ArrayList<>();
     rest.add(liquids());
     rest.add(facts());
+    floors.forEach(f -> airflow(f).ifPresent(t -> rest.add(new Paragraph(t))));
     rest.add(
         new PairBlock(
             dense ? 0.54 : 0.5, List.of(filled(true, dense)), List.of(filled(false, dense))));
@@ -94,6 +98,46 @@ final class PermitForm {
             TableColumn.number(context.say("sheets.permit-form.in-all")),
             TableColumn.narrow(context.say("sheets.permit-form.data-sheet"))),
         rows);
+  }
+
+  /**
+   * On which days and when solvent is laid, outward to the quarter hour, so that a watch is never
+   * too short; empty without days.
+   */
+  Optional<Block> times() {
+    boolean dated = job.work().dated();
+    List<List<TableCell>> rows =
+        SolventTimes.of(floors, job.work()).stream()
+            .map(
+                t ->
+                    List.of(
+                        TableCell.bold(context.times().day(t.from(), dated)),
+                        TableCell.bold(
+                            context.say(
+                                "sheets.permit-form.from-to",
+                                context.times().hourBeforeOfAnyDay(t.from()),
+                                context.times().hourOfAnyDay(t.to()))),
+                        TableCell.of(
+                            context.say("sheets.permit-form.on-floor", t.floor().name(), laid(t))),
+                        TableCell.of(
+                            t.panel() ? context.say("sheets.permit-form.some") : volume(t.mm3()))))
+            .toList();
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            TableBlock.of(
+                List.of(
+                    TableColumn.narrow(context.say("sheets.permit-form.day")),
+                    TableColumn.narrow(context.say("sheets.permit-form.laid")),
+                    TableColumn.words(context.say("sheets.permit-form.then-vapour")),
+                    TableColumn.number(context.say("sheets.permit-form.amount"))),
+                rows));
+  }
+
+  private String laid(SolventTimes t) {
+    return t.panel()
+        ? context.say("sheets.permit-form.sample-panel", t.product().label())
+        : context.say("sheets.permit-form.laid-product", t.product().label());
   }
 
   /** With the floor's name before it where there are several. */
@@ -168,7 +212,6 @@ final class PermitForm {
     }
     rows.add(each(apart, context.say("sheets.permit-form.permit"), this::permit));
     rows.add(each(apart, context.say("sheets.permit-form.code"), this::code));
-    rows.add(each(apart, context.say("sheets.permit-form.airflow"), this::airflow));
     return TableBlock.of(columns, rows);
   }
 
@@ -255,33 +298,57 @@ final class PermitForm {
         : context.say("sheets.permit-form.code-does-not-apply");
   }
 
-  private String airflow(SolventFloor floor) {
-    Optional<AirScreening> screening = floor.air().screening();
-    if (screening.isEmpty()) {
-      return context.say("sheets.permit-form.outdoors");
-    }
-    String need = need(screening.get().need());
-    return screening
-        .get()
-        .stated()
-        .map(
-            f ->
-                context.say(
-                    "sheets.permit-form.air",
-                    RateFormat.airflow(f.airflow(), context.units()),
-                    need))
-        .orElseGet(() -> context.say("sheets.permit-form.no-air", need));
+  /** Across the page: what is said of one floor outdoors is nothing. */
+  private Optional<String> airflow(SolventFloor floor) {
+    return floor
+        .air()
+        .screening()
+        .map(air -> context.say("sheets.permit-form.airflow-is", on(floor, airflow(air))));
   }
 
-  /** The most that is asked for, and by what: the limits differ many times over. */
-  private String need(FreshAirNeed need) {
-    String most = RateFormat.airflow(need.largest(), context.units());
-    if (need.largest() == need.layerHealth()) {
-      return context.say("sheets.permit-form.need-health", most);
-    }
-    return need.largest() == need.layerFire()
-        ? context.say("sheets.permit-form.need-fire", most)
-        : context.say("sheets.permit-form.need-floor", most);
+  private String airflow(AirScreening air) {
+    List<String> said = new ArrayList<>();
+    said.add(
+        air.stated()
+            .map(
+                f ->
+                    context.say(
+                        "sheets.permit-form.air", RateFormat.airflow(f.airflow(), context.units())))
+            .orElseGet(() -> context.say("sheets.permit-form.no-air")));
+    air.stated().flatMap(this::fan).ifPresent(said::add);
+    said.add(need(air));
+    said.add(breathed(air.stated().orElse(air.closed())));
+    return String.join("; ", said);
+  }
+
+  /** Where the fans of the job move less than the plan reckons with. */
+  private Optional<String> fan(AirFigures stated) {
+    OptionalDouble fans = JobTools.fans(job.work().book(), job.site().job().crew());
+    return fans.isPresent() && fans.getAsDouble() < stated.airflow()
+        ? Optional.of(
+            context.say(
+                "sheets.permit-form.fan-short",
+                RateFormat.airflow(fans.getAsDouble(), context.units())))
+        : Optional.empty();
+  }
+
+  /** What fire asks for, the more of two rules; what is breathed has a verdict of its own. */
+  private String need(AirScreening air) {
+    FreshAirNeed need = air.need();
+    return need.layerFire() > need.byFloor()
+        ? context.say(
+            "sheets.permit-form.need-fire", RateFormat.airflow(need.layerFire(), context.units()))
+        : context.say(
+            "sheets.permit-form.need-floor", RateFormat.airflow(need.byFloor(), context.units()));
+  }
+
+  /** Whether any limit of any span is passed below the waist, or all solvents together pass one. */
+  private String breathed(AirFigures air) {
+    boolean passed =
+        air.layerTogether() > 1 || air.limits().stream().anyMatch(LimitComparison::isPassed);
+    return passed
+        ? context.say("sheets.permit-form.limits-passed")
+        : context.say("sheets.permit-form.limits-kept");
   }
 
   private String lead() {

@@ -15,6 +15,7 @@ import slabwright.work.air.VapourStep;
 import slabwright.work.book.Product;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.StepType;
 
 /**
  * How much of one solvent product is laid on a floor.
@@ -44,13 +45,17 @@ record SolventUse(Product product, Optional<Double> total, Optional<Double> most
   }
 
   private static Optional<Double> mostADay(AreaWorkPlan area, CoatPlan coat, WorkPlan plan) {
+    return amounts(area, coat, plan).values().stream().max(Double::compare);
+  }
+
+  /** How much of a coat's product is laid on which day, mm³; none without a day plan. */
+  static Map<LocalDate, Double> amounts(AreaWorkPlan area, CoatPlan coat, WorkPlan plan) {
     double share = solvents(coat.product()).stream().mapToDouble(SolventShare::share).sum();
     Map<LocalDate, Double> days = new TreeMap<>();
     List<VapourStep> steps =
         area.air().maybe().flatMap(AirPlan::screening).map(s -> s.steps()).orElse(List.of());
     for (VapourStep v : steps) {
-      boolean same = v.type().coat().filter(n -> n.place() == coat.job().place()).isPresent();
-      if (same && share > 0) {
+      if (isOf(coat, v.type()) && share > 0) {
         double mm3 = v.liquids().stream().mapToDouble(VapourStep.Liquid::mm3).sum() / share;
         day(v, plan).ifPresent(d -> days.merge(d, mm3, Double::sum));
       }
@@ -58,7 +63,12 @@ record SolventUse(Product product, Optional<Double> total, Optional<Double> most
     if (days.isEmpty()) {
       coatDays(area, coat, plan, days);
     }
-    return days.values().stream().max(Double::compare);
+    return days;
+  }
+
+  /** Whether a step lays a coat. */
+  static boolean isOf(CoatPlan coat, StepType type) {
+    return type.coat().filter(n -> n.place() == coat.job().place()).isPresent();
   }
 
   /** Outdoors no vapour is computed: the days of the coats themselves. */
@@ -73,13 +83,7 @@ record SolventUse(Product product, Optional<Double> total, Optional<Double> most
             d ->
                 d.steps().stream()
                     .filter(s -> s.task().type().isOn(area.id()))
-                    .filter(
-                        s ->
-                            s.task()
-                                .type()
-                                .coat()
-                                .filter(n -> n.place() == coat.job().place())
-                                .isPresent())
+                    .filter(s -> isOf(coat, s.task().type()))
                     .forEach(
                         s ->
                             coat.volume()
