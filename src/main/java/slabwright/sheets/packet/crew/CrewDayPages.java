@@ -12,7 +12,6 @@ import slabwright.drawing.Stroke;
 import slabwright.drawing.Text;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
-import slabwright.drawing.View;
 import slabwright.shape.Bounds;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -159,9 +158,20 @@ final class CrewDayPages {
   /** Whether so much room between rows and cautions, or what is beside them, shows the places. */
   private boolean hasPicture(CrewDay day, CrewDayText text, double left) {
     double whole = cautions(text.cautions(), text.stops(), body.width()).height();
-    double narrow = cautions(text.cautions(), text.stops(), body.width() * BESIDE_PICTURE).height();
-    boolean beside = areas(day).size() == 1 && narrow - whole <= left + GAP;
-    return !texts.isTimed() || areas(day).isEmpty() || left >= LEAST_PICTURE || beside;
+    return !texts.isTimed()
+        || areas(day).isEmpty()
+        || left >= LEAST_PICTURE
+        || besidePicture(day, text, left + whole + GAP).isPresent();
+  }
+
+  /** How wide the cautions stand beside one floor's picture where they are at most so high. */
+  private Optional<Double> besidePicture(CrewDay day, CrewDayText text, double height) {
+    return areas(day).size() != 1
+        ? Optional.empty()
+        : BESIDE_PICTURE.stream()
+            .map(share -> body.width() * share)
+            .filter(w -> cautions(text.cautions(), text.stops(), w).height() <= height)
+            .findFirst();
   }
 
   /**
@@ -173,12 +183,7 @@ final class CrewDayPages {
     Strip whole = cautions(text.cautions(), text.stops(), body.width());
     double free = bottom - whole.height() - GAP;
     Optional<Double> width =
-        free - top >= LEAST_PICTURE || areas(day).size() != 1
-            ? Optional.empty()
-            : BESIDE_PICTURE.stream()
-                .map(share -> body.width() * share)
-                .filter(w -> cautions(text.cautions(), text.stops(), w).height() <= bottom - top)
-                .findFirst();
+        free - top >= LEAST_PICTURE ? Optional.empty() : besidePicture(day, text, bottom - top);
     if (width.isEmpty()) {
       inks.addAll(whole.at(body.minX(), bottom - whole.height()));
       picture(day, new Bounds(body.minX(), top, body.maxX(), free), inks);
@@ -240,20 +245,6 @@ final class CrewDayPages {
       inks.addAll(
           new WorkPlacePicture(area, places, !day.entries().isEmpty(), context)
               .in(new Bounds(x, box.minY(), x + width - 2, box.maxY())));
-    }
-  }
-
-  /** A piece of the page with its height, drawn from its own top-left corner. */
-  private record Strip(double height, List<Ink> inks) {
-    List<Ink> at(double x, double y) {
-      View there = View.yDown(1, Vec.ZERO, new Vec(x, y));
-      return inks.stream().map(i -> i.placed(there)).toList();
-    }
-
-    Strip under(Strip top) {
-      List<Ink> both = new ArrayList<>(top.inks);
-      both.addAll(at(0, top.height));
-      return new Strip(top.height + height, both);
     }
   }
 
